@@ -1,0 +1,52 @@
+using System;
+
+namespace CamPower.Circuits;
+
+/// <summary>One source, one loop resistance, one load: the single place where its formulas stand. SI doubles, nothing allocated.</summary>
+/// <remarks>
+/// A load P/V + I₀ + G·V at the end of a loop R fed from Vs obeys (1 + R·G)·V² − (Vs − R·I₀)·V + R·P = 0.
+/// There is an operating point only if Vs > R·I₀ and the discriminant is not negative. Of its two roots the
+/// upper is stable. Sums of positive numbers only: nothing cancels but in the discriminant, which is compensated.
+/// Sources: <see cref="Sources.Kirchhoff"/>, <see cref="Sources.MaximumPower"/>.
+/// </remarks>
+internal static class RunKernel
+{
+    /// <summary>What <see cref="LoadVolts(double,double,double,double,double)"/> gives when no operating point exists.</summary>
+    internal const double NoOperatingPoint = 0;
+
+    /// <summary>Terminal voltage of the load on the stable branch, or <see cref="NoOperatingPoint"/>. [V]</summary>
+    internal static double LoadVolts(double sourceVolts, double ohms, Load load)
+    {
+        if (!load.IsLargerOf) return LoadVolts(sourceVolts, ohms, load.Watts, load.Amperes, load.Siemens);
+
+        // Above P/I₀ the current share is the larger, below it the power share is.
+        double atCurrent = Exact.MinusProduct(sourceVolts, ohms, load.Amperes);
+        if (atCurrent > 0 && atCurrent * load.Amperes >= load.Watts) return atCurrent;
+        double atPower = LoadVolts(sourceVolts, ohms, load.Watts, 0, 0);
+        return atPower * load.Amperes <= load.Watts ? atPower : NoOperatingPoint;
+    }
+
+    /// <summary>The same from the three shares. [V, Ω, W, A, S]</summary>
+    internal static double LoadVolts(double sourceVolts, double ohms, double watts, double amperes, double siemens)
+    {
+        double left = Exact.MinusProduct(sourceVolts, ohms, amperes);
+        double gain = 1 + (ohms * siemens);
+        double discriminant = Discriminant(left, ohms * gain, watts);
+        return left > 0 && discriminant >= 0 ? (left + Math.Sqrt(discriminant)) / (2 * gain) : NoOperatingPoint;
+    }
+
+    /// <summary>(Vs − R·I₀)² − 4·R·(1 + R·G)·P, compensated: near the limit its plain form loses its digits. [V²]</summary>
+    internal static double Discriminant(double left, double ohmsTimesGain, double watts) =>
+        Exact.DifferenceOfProducts(left, left, 4 * watts, ohmsTimesGain);
+
+    /// <summary>The lower root, where more current would lift the power that the load gets: a point that does not last. [V]</summary>
+    internal static double UnstableVolts(double loadVolts, double ohms, Load load) =>
+        ohms * load.Watts / ((1 + (ohms * load.Siemens)) * loadVolts);
+
+    /// <summary>The most constant power that the loop could carry beside the other shares; infinite without resistance. [W]</summary>
+    internal static double MostWatts(double sourceVolts, double ohms, Load load)
+    {
+        double left = Exact.MinusProduct(sourceVolts, ohms, load.IsLargerOf ? 0 : load.Amperes);
+        return left <= 0 ? 0 : left * left / (4 * ohms * (1 + (ohms * load.Siemens)));
+    }
+}

@@ -1,0 +1,23 @@
+namespace CamPower;
+
+/// <summary>How far a cited constant or formula can be trusted.</summary>
+public enum CitationKind
+{
+    /// <summary>A published standard.</summary>
+    Standard,
+
+    /// <summary>A published handbook or a table that reproduces one.</summary>
+    Handbook,
+
+    /// <summary>A published textbook or paper, or a law of physics that any of them states.</summary>
+    Textbook,
+
+    /// <summary>A convention of the trade that no published source backs.</summary>
+    CommonPractice,
+
+    /// <summary>Said to stand in a publication, but written down from memory: nobody here saw it in print.</summary>
+    FromMemory,
+
+    /// <summary>Stated by whoever built the model: a data sheet, a label, a measurement.</summary>
+    Declared,
+}

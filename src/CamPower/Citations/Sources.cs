@@ -1,0 +1,59 @@
+namespace CamPower;
+
+/// <summary>The publications and conventions that the package's own constants, limits and formulas come from.</summary>
+public static class Sources
+{
+    /// <summary>Resistance and temperature coefficient of annealed copper.</summary>
+    public static Citation AnnealedCopper { get; } = new(
+        "NBS Handbook 100, Copper Wire Tables; IEC 60028", CitationKind.Handbook, "1966; 1925",
+        "100 % IACS at 20 °C: 1/58 Ω·mm²/m, 0.00393 per K");
+
+    /// <summary>Resistivity and temperature coefficient of electrical-conductor aluminium.</summary>
+    public static Citation ConductorAluminium { get; } = new(
+        "NBS Handbook 109, Aluminum Wire Tables; IEC 60889", CitationKind.Handbook, "1972; 1987",
+        "61 % IACS at 20 °C: 0.00403 per K");
+
+    /// <summary>Minimum conductivity of copper-clad aluminium wire.</summary>
+    public static Citation CopperCladAluminium { get; } = new(
+        "ASTM B566, Copper-Clad Aluminum Wire", CitationKind.Standard, null,
+        "minimum conductivity: class 10 A 62.9 % IACS, class 15 A 64.4 % IACS (seen in a reproduction)");
+
+    /// <summary>Temperature coefficient of two metals that share the current.</summary>
+    public static Citation CladMixture { get; } = new(
+        "Parallel conductors: coefficients weighted by volume share and conductivity", CitationKind.Textbook, null,
+        "from the copper and aluminium coefficients of NBS Handbooks 100 and 109");
+
+    /// <summary>The American wire gauge.</summary>
+    public static Citation AmericanWireGauge { get; } = new(
+        "ASTM B258, Standard Nominal Diameters and Cross-Sectional Areas of AWG Sizes", CitationKind.Standard, null,
+        "d = 0.127 mm × 92^((36 − n)/39)");
+
+    /// <summary>The added length of the strands of a concentric-lay conductor.</summary>
+    public static Citation ConcentricLay { get; } = new(
+        "ASTM B8, Concentric-Lay-Stranded Copper Conductors; NEC (NFPA 70) Chapter 9 Table 8", CitationKind.Handbook, null,
+        "2 % above the solid conductor of the same area; the table's stranded rows are solid × 1.02, coarsely rounded");
+
+    /// <summary>The linear model of resistance against temperature.</summary>
+    public static Citation LinearTemperature { get; } = new(
+        "IEC 60028; NBS Handbook 100", CitationKind.Handbook, null, "R(T) = R(20 °C) × (1 + α₂₀ (T − 20 °C))");
+
+    /// <summary>The range in which the linear model of resistance is used here.</summary>
+    public static Citation LinearTemperatureRange { get; } = new(
+        "Common practice, no source", CitationKind.CommonPractice, null, "range of the linear resistance model");
+
+    /// <summary>R = ρ·L/A.</summary>
+    public static Citation Resistance { get; } = new(
+        "Kuphaldt, Lessons in Electric Circuits, DC", CitationKind.Textbook, null, "ch. 12, specific resistance");
+
+    /// <summary>Ohm's and Kirchhoff's laws.</summary>
+    public static Citation Kirchhoff { get; } = new(
+        "Kuphaldt, Lessons in Electric Circuits, DC", CitationKind.Textbook, null, "ch. 2 and 6, Ohm's and Kirchhoff's laws");
+
+    /// <summary>The matched load: the most power that a source behind a resistance can deliver.</summary>
+    public static Citation MaximumPower { get; } = new(
+        "Kuphaldt, Lessons in Electric Circuits, DC", CitationKind.Textbook, null, "ch. 10, maximum power transfer theorem");
+
+    /// <summary>A convention of the trade with no published source.</summary>
+    public static Citation CommonPractice { get; } = new(
+        "Common practice, no source", CitationKind.CommonPractice);
+}

@@ -1,0 +1,39 @@
+using System;
+using UnitsNet;
+
+namespace CamPower;
+
+/// <summary>A joint or connector in a run, as a resistance in series that does not depend on temperature.</summary>
+/// <remarks>Immutable.</remarks>
+/// <example><code>var joint = new Joint("gel splice at the mast", ElectricResistance.FromMilliohms(10));</code></example>
+public sealed class Joint : RunPart
+{
+    /// <summary>Describes a joint.</summary>
+    /// <param name="name">What it is. Not empty.</param>
+    /// <param name="loopResistance">Resistance that it adds to the loop: both poles together, at least 0. [Ω]</param>
+    /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="loopResistance"/> is negative or infinite.</exception>
+    public Joint(string name, ElectricResistance loopResistance)
+    {
+        Name = Require.Name(name, nameof(name));
+        OhmsAt20C = Require.NotNegative(loopResistance.Ohms, nameof(loopResistance), "Ω");
+        LoopResistance = loopResistance;
+    }
+
+    /// <summary>What it is.</summary>
+    public string Name { get; }
+
+    /// <summary>Resistance that it adds to the loop: both poles together. [Ω]</summary>
+    public ElectricResistance LoopResistance { get; }
+
+    /// <summary>Zero: a joint has no length.</summary>
+    public override Length OneWayLength => Length.Zero;
+
+    internal override double OhmsAt20C { get; }
+
+    internal override double OhmsPerKelvin => 0;
+
+    /// <summary>Name and resistance in the invariant culture; never throws.</summary>
+    public override string ToString() => FormattableString.Invariant($"{Name} ({OhmsAt20C:G6} Ω)");
+}

@@ -1,0 +1,14 @@
+namespace CamPower;
+
+/// <summary>The series that a wire size is named in.</summary>
+public enum WireSizeSeries
+{
+    /// <summary>No size: the default value of <see cref="WireSize"/>.</summary>
+    None,
+
+    /// <summary>American wire gauge, ASTM B258.</summary>
+    Awg,
+
+    /// <summary>Nominal cross-section in square millimetres.</summary>
+    SquareMillimeters,
+}

@@ -1,0 +1,84 @@
+using System;
+using UnitsNet;
+
+namespace CamPower;
+
+/// <summary>One state of the site that it must survive: which shares of the draw are on, how warm things are, how many motors move.</summary>
+/// <remarks>
+/// Immutable. Four are given, and users make their own. No given condition turns the heater on by itself but
+/// the cold start: heater and hot copper do not meet unless somebody says so, with <see cref="With"/>.
+/// </remarks>
+/// <example>
+/// <code>
+/// Condition night = Condition.Night(winter).With(DrawShares.Heater);
+/// Condition oneMoves = Condition.NightWithMotion(summer, motorsMoving: 1);
+/// </code>
+/// </example>
+public sealed class Condition
+{
+    /// <summary>States a condition.</summary>
+    /// <param name="name">How it is called. Not empty.</param>
+    /// <param name="on">The shares that are on beside the base draw.</param>
+    /// <param name="at">The temperatures.</param>
+    /// <param name="motorsMoving">How many motors of the whole site move at once, at least 0; null for all of them.</param>
+    /// <param name="duration">How long it lasts, at least 0; null when that is not known.</param>
+    /// <exception cref="ArgumentNullException">A reference is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    public Condition(string name, DrawShares on, Surroundings at, int? motorsMoving = null, Duration? duration = null)
+    {
+        Name = Require.Name(name, nameof(name));
+        On = on;
+        At = Require.NotNull(at, nameof(at));
+        if (motorsMoving is int count) Require.NotNegative(count, nameof(motorsMoving), "motors");
+        if (duration is Duration length) Require.NotNegative(length.Seconds, nameof(duration), "s");
+        MotorsMoving = motorsMoving;
+        Duration = duration;
+    }
+
+    /// <summary>How it is called.</summary>
+    public string Name { get; }
+
+    /// <summary>The shares that are on beside the base draw.</summary>
+    public DrawShares On { get; }
+
+    /// <summary>The temperatures.</summary>
+    public Surroundings At { get; }
+
+    /// <summary>How many motors of the whole site move at once; null for all of them.</summary>
+    public int? MotorsMoving { get; }
+
+    /// <summary>How long it lasts; null when that is not known.</summary>
+    public Duration? Duration { get; }
+
+    /// <summary>Day: the base draw alone.</summary>
+    /// <param name="at">The temperatures.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="at"/> is null.</exception>
+    public static Condition Day(Surroundings at) => new("day", DrawShares.None, at);
+
+    /// <summary>Night: infrared on.</summary>
+    /// <param name="at">The temperatures.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="at"/> is null.</exception>
+    public static Condition Night(Surroundings at) => new("night", DrawShares.Infrared, at);
+
+    /// <summary>Night with motion: infrared on and motors moving.</summary>
+    /// <param name="at">The temperatures.</param>
+    /// <param name="motorsMoving">How many motors of the whole site move at once; null for all of them.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="at"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="motorsMoving"/> is negative.</exception>
+    public static Condition NightWithMotion(Surroundings at, int? motorsMoving = null) =>
+        new("night with motion", DrawShares.Infrared | DrawShares.Motor, at, motorsMoving);
+
+    /// <summary>Cold start of everything after a power cut: every share on, start-up included.</summary>
+    /// <param name="at">The temperatures.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="at"/> is null.</exception>
+    public static Condition ColdStart(Surroundings at) => new("cold start of everything",
+        DrawShares.Infrared | DrawShares.Motor | DrawShares.Heater | DrawShares.StartUp, at);
+
+    /// <summary>The same condition with more shares on.</summary>
+    /// <param name="more">The shares to add.</param>
+    public Condition With(DrawShares more) => new(Name, On | more, At, MotorsMoving, Duration);
+
+    /// <summary>The name; never throws.</summary>
+    public override string ToString() => Name;
+}

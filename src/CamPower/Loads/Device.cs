@@ -1,0 +1,65 @@
+using System;
+
+namespace CamPower;
+
+/// <summary>A model of camera or other device, as its data sheet describes it.</summary>
+/// <remarks>Immutable. It accepts DC, AC or both, each with its own window.</remarks>
+/// <example>
+/// <code>
+/// var dome = new Device("infrared dome", DeviceKind.Camera,
+///     new ShareDraw(Load.ConstantPower(Power.FromWatts(4)), infrared: Load.ConstantPower(Power.FromWatts(5))),
+///     dcInput: new VoltageWindow(ElectricPotential.FromVolts(10.8), ElectricPotential.FromVolts(13.2)));
+/// </code>
+/// </example>
+public sealed class Device
+{
+    /// <summary>Describes a model.</summary>
+    /// <param name="name">How it is called. Not empty.</param>
+    /// <param name="kind">What it is for.</param>
+    /// <param name="draw">What it draws.</param>
+    /// <param name="dcInput">The DC voltage that it accepts; null for none.</param>
+    /// <param name="acInput">The AC voltage that it accepts, RMS; null for none.</param>
+    /// <param name="starting">When it turns on and drops out; null when that is not known.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="name"/> or <paramref name="draw"/> is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is empty, or neither input is given.</exception>
+    public Device(string name, DeviceKind kind, Draw draw, VoltageWindow? dcInput = null, VoltageWindow? acInput = null,
+        Starting? starting = null)
+    {
+        Name = Require.Name(name, nameof(name));
+        Kind = kind;
+        Draw = Require.NotNull(draw, nameof(draw));
+        if (dcInput is null && acInput is null)
+        {
+            throw new ArgumentException("A device needs a DC input, an AC input or both.", nameof(dcInput));
+        }
+
+        DcInput = dcInput;
+        AcInput = acInput;
+        Starting = starting;
+    }
+
+    /// <summary>How it is called.</summary>
+    public string Name { get; }
+
+    /// <summary>What it is for.</summary>
+    public DeviceKind Kind { get; }
+
+    /// <summary>What it draws.</summary>
+    public Draw Draw { get; }
+
+    /// <summary>The DC voltage that it accepts, or null.</summary>
+    public VoltageWindow? DcInput { get; }
+
+    /// <summary>The AC voltage that it accepts, RMS, or null.</summary>
+    public VoltageWindow? AcInput { get; }
+
+    /// <summary>When it turns on and drops out, or null when that is not known.</summary>
+    public Starting? Starting { get; }
+
+    /// <summary>The window for a kind of current, or null where the device does not accept it.</summary>
+    /// <param name="current">Direct or alternating.</param>
+    public VoltageWindow? InputFor(CurrentKind current) => current == CurrentKind.Dc ? DcInput : AcInput;
+
+    /// <summary>The name; never throws.</summary>
+    public override string ToString() => Name;
+}

@@ -1,0 +1,14 @@
+namespace CamPower;
+
+/// <summary>What a device is for.</summary>
+public enum DeviceKind
+{
+    /// <summary>A camera.</summary>
+    Camera,
+
+    /// <summary>A video recorder.</summary>
+    Recorder,
+
+    /// <summary>Anything else: an illuminator, a microphone, a converter.</summary>
+    Other,
+}

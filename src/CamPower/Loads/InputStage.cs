@@ -1,0 +1,14 @@
+namespace CamPower;
+
+/// <summary>What stands behind the input terminals of a device: it decides how the draw follows the voltage.</summary>
+public enum InputStage
+{
+    /// <summary>Nobody knows: the careful side is taken at each voltage.</summary>
+    Unknown,
+
+    /// <summary>A switching converter: constant power.</summary>
+    Switching,
+
+    /// <summary>A linear regulator: constant current.</summary>
+    Linear,
+}

@@ -1,0 +1,60 @@
+using System;
+using UnitsNet;
+
+namespace CamPower;
+
+/// <summary>A draw as the label has it: a total in the worst condition, such as "12 V, 1 A".</summary>
+/// <remarks>
+/// Immutable. Nothing is added to a label, whatever the condition. To a switching input it is 12 W, to a linear
+/// one 1 A, to an unknown one the larger of the two at each voltage; and where a high voltage is the danger, no
+/// load at all, for a label says nothing of the least draw.
+/// </remarks>
+/// <example><code>var draw = new LabelDraw(ElectricPotential.FromVolts(12), ElectricCurrent.FromAmperes(1), InputStage.Unknown);</code></example>
+public sealed class LabelDraw : Draw
+{
+    private readonly Load _load;
+
+    /// <summary>States the label.</summary>
+    /// <param name="voltage">The voltage on it, above 0. [V]</param>
+    /// <param name="current">The current on it, at least 0. [A]</param>
+    /// <param name="stage">What stands behind the input terminals.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or the stage is none of those there are.</exception>
+    public LabelDraw(ElectricPotential voltage, ElectricCurrent current, InputStage stage)
+    {
+        double volts = Require.Positive(voltage.Volts, nameof(voltage), "V");
+        double amperes = Require.NotNegative(current.Amperes, nameof(current), "A");
+        Voltage = voltage;
+        Current = current;
+        Stage = stage;
+        var power = Power.FromWatts(volts * amperes);
+        _load = stage switch
+        {
+            InputStage.Switching => Load.ConstantPower(power),
+            InputStage.Linear => Load.ConstantCurrent(current),
+            InputStage.Unknown => Load.LargerOf(power, current),
+            _ => throw new ArgumentOutOfRangeException(nameof(stage), stage, "stage must be Unknown, Switching or Linear."),
+        };
+    }
+
+    /// <summary>The voltage on the label.</summary>
+    public ElectricPotential Voltage { get; }
+
+    /// <summary>The current on the label.</summary>
+    public ElectricCurrent Current { get; }
+
+    /// <summary>What stands behind the input terminals.</summary>
+    public InputStage Stage { get; }
+
+    /// <inheritdoc/>
+    public override bool HasMotor => false;
+
+    /// <inheritdoc/>
+    public override Load Lightest => Load.None;
+
+    /// <summary>The label's load, the same for any shares.</summary>
+    /// <param name="shares">Not used: a label is a total.</param>
+    public override Load LoadWith(DrawShares shares) => _load;
+
+    /// <summary>The label in words, in the invariant culture; never throws.</summary>
+    public override string ToString() => FormattableString.Invariant($"label {Voltage.Volts:G6} V, {Current.Amperes:G6} A ({Stage})");
+}

@@ -1,0 +1,50 @@
+using System;
+using System.Globalization;
+
+namespace CamPower;
+
+/// <summary>The one guard for impossible input: names the parameter, the value with its unit and the range.</summary>
+internal static class Require
+{
+    internal static double Positive(double value, string parameter, string unit) =>
+        IsFinite(value) && value > 0 ? value : throw OutOfRange(value, parameter, unit, "above 0");
+
+    internal static double NotNegative(double value, string parameter, string unit) =>
+        IsFinite(value) && value >= 0 ? value : throw OutOfRange(value, parameter, unit, "at least 0");
+
+    internal static double Finite(double value, string parameter, string unit) =>
+        IsFinite(value) ? value : throw OutOfRange(value, parameter, unit, "finite");
+
+    internal static double Within(double value, double low, double high, string parameter, string unit) =>
+        value >= low && value <= high
+            ? value
+            : throw OutOfRange(value, parameter, unit, FormattableString.Invariant($"from {low} {unit} to {high}"));
+
+    /// <summary>A source voltage: above 0, and at most 1 MV so that its square stays finite.</summary>
+    internal static double SourceVolts(double value, string parameter) =>
+        value is > 0 and <= 1e6 ? value : throw OutOfRange(value, parameter, "V", "above 0 and at most 1000000");
+
+    internal static T NotNull<T>(T? value, string parameter) where T : class =>
+        value ?? throw new ArgumentNullException(parameter);
+
+    internal static string Name(string? value, string parameter)
+    {
+        if (value is null) throw new ArgumentNullException(parameter);
+        return string.IsNullOrWhiteSpace(value)
+            ? throw new ArgumentException("The name must not be empty.", parameter)
+            : value;
+    }
+
+    /// <summary>The exception itself, for a range that is not one of the above.</summary>
+    internal static ArgumentOutOfRangeException OutOfRange(double value, string parameter, string unit, string range)
+    {
+        // Text, so that the framework does not print the number in the culture of the thread.
+        string shown = unit.Length == 0 ? Text(value) : Text(value) + " " + unit;
+        string wanted = unit.Length == 0 ? range : range + " " + unit;
+        return new ArgumentOutOfRangeException(parameter, shown, $"{parameter} must be {wanted}, but is {shown}.");
+    }
+
+    private static bool IsFinite(double value) => !double.IsNaN(value) && !double.IsInfinity(value);
+
+    private static string Text(double value) => value.ToString("R", CultureInfo.InvariantCulture);
+}
