@@ -13,6 +13,10 @@ internal static class RadialKernel
     private const int MostIterations = 200;
     private const double Converged = 1e-14;
 
+    // A step this small that no longer shrinks is rounding: without an operating point the steps of a load that is
+    // too large by the share e stay above √e of the source voltage before they grow again.
+    private const double Rounding = 1e-7;
+
     /// <summary>Solves the tree, or says that it has no operating point.</summary>
     /// <param name="parents">For each node the index of the node that feeds it, smaller than its own; -1 for the source.</param>
     /// <param name="ohms">For each node the loop resistance from its parent, at least 0. [Ω]</param>
@@ -34,8 +38,8 @@ internal static class RadialKernel
             double descent = Unfold(parents, ohms, fixedAmperes, slope, sourceVolts, volts, out double lowest);
             if (!(lowest > 0)) return false;
 
-            // Newton's steps shrink from the first on; where they stop shrinking, only rounding is left.
-            if (descent <= Converged * sourceVolts || descent >= lastDescent) return true;
+            bool stalled = descent >= lastDescent && descent <= Rounding * sourceVolts;
+            if (stalled || descent <= Converged * sourceVolts) return true;
             lastDescent = descent;
         }
 
