@@ -53,6 +53,18 @@ public static class Sources
     public static Citation MaximumPower { get; } = new(
         "Kuphaldt, Lessons in Electric Circuits, DC", CitationKind.Textbook, null, "ch. 10, maximum power transfer theorem");
 
+    /// <summary>Derating of an enclosed switch-mode supply by ambient temperature.</summary>
+    public static Citation GenericDerating { get; } = new(
+        "Common practice, no source", CitationKind.CommonPractice, null, "generic derating of an enclosed switch-mode supply");
+
+    /// <summary>How much of its rating a supply is loaded with all the time.</summary>
+    public static Citation HeadroomPolicy { get; } = new(
+        "Common practice, no source", CitationKind.CommonPractice, null, "supplies are loaded to 80 % of their rated current");
+
+    /// <summary>How far inside its voltage range a device should stay.</summary>
+    public static Citation MarginPolicy { get; } = new(
+        "Default policy of this package, no source", CitationKind.CommonPractice, null, "a tenth of the accepted range; set your own");
+
     /// <summary>A convention of the trade with no published source.</summary>
     public static Citation CommonPractice { get; } = new(
         "Common practice, no source", CitationKind.CommonPractice);

@@ -36,8 +36,7 @@ public sealed class CableRun
     /// <exception cref="ArgumentException">No part is a length of cable, or the materials have no temperature in common.</exception>
     public CableRun(params RunPart[] parts)
     {
-        Require.NotNull(parts, nameof(parts));
-        Parts = Array.AsReadOnly([.. parts.Select(part => Require.NotNull(part, nameof(parts)))]);
+        Parts = Require.Items(parts, nameof(parts));
         var materials = Segments.SelectMany(s => new[] { s.Cable.Outgoing.Material, s.Cable.Return.Material }).ToList();
         if (materials.Count == 0) throw new ArgumentException("A run needs at least one length of cable.", nameof(parts));
 

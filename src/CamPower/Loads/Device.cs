@@ -3,12 +3,12 @@ using System;
 namespace CamPower;
 
 /// <summary>A model of camera or other device, as its data sheet describes it.</summary>
-/// <remarks>Immutable. It accepts DC, AC or both, each with its own window.</remarks>
+/// <remarks>Immutable. It accepts DC, AC or both, each in its own range.</remarks>
 /// <example>
 /// <code>
 /// var dome = new Device("infrared dome", DeviceKind.Camera,
 ///     new ShareDraw(Load.ConstantPower(Power.FromWatts(4)), infrared: Load.ConstantPower(Power.FromWatts(5))),
-///     dcInput: new VoltageWindow(ElectricPotential.FromVolts(10.8), ElectricPotential.FromVolts(13.2)));
+///     dcInput: new VoltageRange(ElectricPotential.FromVolts(10.8), ElectricPotential.FromVolts(13.2)));
 /// </code>
 /// </example>
 public sealed class Device
@@ -22,7 +22,7 @@ public sealed class Device
     /// <param name="starting">When it turns on and drops out; null when that is not known.</param>
     /// <exception cref="ArgumentNullException"><paramref name="name"/> or <paramref name="draw"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty, or neither input is given.</exception>
-    public Device(string name, DeviceKind kind, Draw draw, VoltageWindow? dcInput = null, VoltageWindow? acInput = null,
+    public Device(string name, DeviceKind kind, Draw draw, VoltageRange? dcInput = null, VoltageRange? acInput = null,
         Starting? starting = null)
     {
         Name = Require.Name(name, nameof(name));
@@ -48,17 +48,17 @@ public sealed class Device
     public Draw Draw { get; }
 
     /// <summary>The DC voltage that it accepts, or null.</summary>
-    public VoltageWindow? DcInput { get; }
+    public VoltageRange? DcInput { get; }
 
     /// <summary>The AC voltage that it accepts, RMS, or null.</summary>
-    public VoltageWindow? AcInput { get; }
+    public VoltageRange? AcInput { get; }
 
     /// <summary>When it turns on and drops out, or null when that is not known.</summary>
     public Starting? Starting { get; }
 
-    /// <summary>The window for a kind of current, or null where the device does not accept it.</summary>
+    /// <summary>The range for a kind of current, or null where the device does not accept it.</summary>
     /// <param name="current">Direct or alternating.</param>
-    public VoltageWindow? InputFor(CurrentKind current) => current == CurrentKind.Dc ? DcInput : AcInput;
+    public VoltageRange? InputFor(CurrentKind current) => current == CurrentKind.Dc ? DcInput : AcInput;
 
     /// <summary>The name; never throws.</summary>
     public override string ToString() => Name;

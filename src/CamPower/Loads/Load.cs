@@ -19,25 +19,28 @@ public sealed class Load
 {
     private const double MostWatts = 1e9, MostAmperes = 1e9, MostOhms = 1e12, LeastOhms = 1e-9;
 
-    private Load(double watts, double amperes, double siemens, bool isLargerOf = false)
+    private Load(Power power, ElectricCurrent current, ElectricResistance? resistance, bool isLargerOf = false)
     {
-        Watts = watts;
-        Amperes = amperes;
-        Siemens = siemens;
+        PowerShare = power;
+        CurrentShare = current;
+        ResistanceShare = resistance;
+        Watts = (double)power.Watts;
+        Amperes = current.Amperes;
+        Siemens = resistance is ElectricResistance r ? 1 / r.Ohms : 0;
         IsLargerOf = isLargerOf;
     }
 
     /// <summary>No load at all.</summary>
-    public static Load None { get; } = new(0, 0, 0);
+    public static Load None { get; } = new(Power.Zero, ElectricCurrent.Zero, null);
 
     /// <summary>The share of constant power. [W]</summary>
-    public Power PowerShare => Power.FromWatts(Watts);
+    public Power PowerShare { get; }
 
     /// <summary>The share of constant current. [A]</summary>
-    public ElectricCurrent CurrentShare => ElectricCurrent.FromAmperes(Amperes);
+    public ElectricCurrent CurrentShare { get; }
 
-    /// <summary>The share of constant resistance, as a conductance. [S]</summary>
-    public ElectricConductance ConductanceShare => ElectricConductance.FromSiemens(Siemens);
+    /// <summary>The share of constant resistance, or null for none. [Ω]</summary>
+    public ElectricResistance? ResistanceShare { get; }
 
     /// <summary>Whether it draws the larger of its power and current shares instead of their sum.</summary>
     public bool IsLargerOf { get; }
@@ -51,25 +54,28 @@ public sealed class Load
     /// <summary>A load that draws the same power at every voltage, as a switching input does.</summary>
     /// <param name="power">From 0 to 1 GW. [W]</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="power"/> is outside that range.</exception>
-    public static Load ConstantPower(Power power) => new(WattsOf(power, nameof(power)), 0, 0);
+    public static Load ConstantPower(Power power) => new(Checked(power, nameof(power)), ElectricCurrent.Zero, null);
 
     /// <summary>A load that draws the same current at every voltage, as a linear regulator does.</summary>
     /// <param name="current">From 0 to 1 GA. [A]</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="current"/> is outside that range.</exception>
-    public static Load ConstantCurrent(ElectricCurrent current) => new(0, AmperesOf(current, nameof(current)), 0);
+    public static Load ConstantCurrent(ElectricCurrent current) => new(Power.Zero, Checked(current, nameof(current)), null);
 
     /// <summary>A load of constant resistance, as a heater is.</summary>
     /// <param name="resistance">From 1 nΩ to 1 TΩ. [Ω]</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="resistance"/> is outside that range.</exception>
-    public static Load ConstantResistance(ElectricResistance resistance) =>
-        new(0, 0, 1 / Require.Within(resistance.Ohms, LeastOhms, MostOhms, nameof(resistance), "Ω"));
+    public static Load ConstantResistance(ElectricResistance resistance)
+    {
+        Require.Within(resistance.Ohms, LeastOhms, MostOhms, nameof(resistance), "Ω");
+        return new Load(Power.Zero, ElectricCurrent.Zero, resistance);
+    }
 
     /// <summary>A load that draws the larger of P/V and a current, at each voltage: a label whose input stage nobody knows.</summary>
     /// <param name="power">From 0 to 1 GW. [W]</param>
     /// <param name="current">From 0 to 1 GA. [A]</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public static Load LargerOf(Power power, ElectricCurrent current) =>
-        new(WattsOf(power, nameof(power)), AmperesOf(current, nameof(current)), 0, isLargerOf: true);
+        new(Checked(power, nameof(power)), Checked(current, nameof(current)), null, isLargerOf: true);
 
     /// <summary>Both loads together.</summary>
     /// <param name="other">The other load.</param>
@@ -83,7 +89,11 @@ public sealed class Load
             throw new InvalidOperationException("A load that draws the larger of two shares is a total: nothing can be added to it.");
         }
 
-        return new Load(Watts + other.Watts, Amperes + other.Amperes, Siemens + other.Siemens);
+        // A share that stands alone keeps the number and unit that it was given in.
+        return new Load(
+            other.Watts > 0 ? Watts > 0 ? Power.FromWatts(Watts + other.Watts) : other.PowerShare : PowerShare,
+            other.Amperes > 0 ? Amperes > 0 ? ElectricCurrent.FromAmperes(Amperes + other.Amperes) : other.CurrentShare : CurrentShare,
+            other.Siemens > 0 ? Siemens > 0 ? ElectricResistance.FromOhms(1 / (Siemens + other.Siemens)) : other.ResistanceShare : ResistanceShare);
     }
 
     /// <summary>Both loads together; see <see cref="Plus"/>.</summary>
@@ -120,9 +130,15 @@ public sealed class Load
         return Watts > Amperes * volts ? ofPower : 0;
     }
 
-    private static double WattsOf(Power power, string parameter) =>
+    private static Power Checked(Power power, string parameter)
+    {
         Require.Within((double)power.Watts, 0, MostWatts, parameter, "W");
+        return power;
+    }
 
-    private static double AmperesOf(ElectricCurrent current, string parameter) =>
+    private static ElectricCurrent Checked(ElectricCurrent current, string parameter)
+    {
         Require.Within(current.Amperes, 0, MostAmperes, parameter, "A");
+        return current;
+    }
 }

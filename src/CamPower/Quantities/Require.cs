@@ -1,5 +1,8 @@
 using System;
+using System.Collections.Generic;
+using System.Collections.ObjectModel;
 using System.Globalization;
+using System.Linq;
 
 namespace CamPower;
 
@@ -26,6 +29,10 @@ internal static class Require
 
     internal static T NotNull<T>(T? value, string parameter) where T : class =>
         value ?? throw new ArgumentNullException(parameter);
+
+    /// <summary>A copy of the items that nobody can change, none of them null.</summary>
+    internal static ReadOnlyCollection<T> Items<T>(IEnumerable<T> items, string parameter) where T : class =>
+        Array.AsReadOnly([.. NotNull(items, parameter).Select(item => NotNull(item, parameter))]);
 
     internal static string Name(string? value, string parameter)
     {

@@ -3,20 +3,20 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>The voltage that a device accepts at its terminals.</summary>
+/// <summary>A range of voltage: what a device accepts, or how far a supply can be trimmed.</summary>
 /// <remarks>Immutable. Both ends are above 0, the upper one above the lower. RMS where the voltage is AC.</remarks>
 /// <example>
 /// <code>
-/// var window = new VoltageWindow(ElectricPotential.FromVolts(10.8), ElectricPotential.FromVolts(13.2));
+/// var accepted = new VoltageRange(ElectricPotential.FromVolts(10.8), ElectricPotential.FromVolts(13.2));
 /// </code>
 /// </example>
-public sealed class VoltageWindow
+public sealed class VoltageRange
 {
-    /// <summary>States the window.</summary>
-    /// <param name="lowest">Lowest voltage accepted, above 0. [V]</param>
-    /// <param name="highest">Highest voltage accepted, above <paramref name="lowest"/>. [V]</param>
+    /// <summary>States the range.</summary>
+    /// <param name="lowest">The lowest voltage, above 0. [V]</param>
+    /// <param name="highest">The highest voltage, above <paramref name="lowest"/>. [V]</param>
     /// <exception cref="ArgumentOutOfRangeException">A voltage is outside its range.</exception>
-    public VoltageWindow(ElectricPotential lowest, ElectricPotential highest)
+    public VoltageRange(ElectricPotential lowest, ElectricPotential highest)
     {
         LowestVolts = Require.Positive(lowest.Volts, nameof(lowest), "V");
         HighestVolts = Require.Positive(highest.Volts, nameof(highest), "V");
@@ -29,10 +29,10 @@ public sealed class VoltageWindow
         Highest = highest;
     }
 
-    /// <summary>Lowest voltage accepted.</summary>
+    /// <summary>The lowest voltage.</summary>
     public ElectricPotential Lowest { get; }
 
-    /// <summary>Highest voltage accepted.</summary>
+    /// <summary>The highest voltage.</summary>
     public ElectricPotential Highest { get; }
 
     internal double LowestVolts { get; }
@@ -41,4 +41,6 @@ public sealed class VoltageWindow
 
     /// <summary>Both ends in the invariant culture; never throws.</summary>
     public override string ToString() => FormattableString.Invariant($"{LowestVolts:G6} V to {HighestVolts:G6} V");
+
+    internal bool Contains(double volts) => volts >= LowestVolts && volts <= HighestVolts;
 }

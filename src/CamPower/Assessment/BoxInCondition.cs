@@ -1,0 +1,40 @@
+using System;
+using UnitsNet;
+
+namespace CamPower;
+
+/// <summary>The total current of a box in one condition against what its supply may deliver there.</summary>
+/// <remarks>Immutable.</remarks>
+public sealed class BoxInCondition
+{
+    internal BoxInCondition(Condition condition, double amperes, double deratedAmperes, bool isLowerBound)
+    {
+        Condition = condition;
+        Amperes = amperes;
+        DeratedAmperes = deratedAmperes;
+        IsLowerBound = isLowerBound;
+    }
+
+    /// <summary>The condition.</summary>
+    public Condition Condition { get; }
+
+    /// <summary>Total current of all outputs. [A]</summary>
+    public ElectricCurrent TotalCurrent => ElectricCurrent.FromAmperes(Amperes);
+
+    /// <summary>What the supply may deliver at the temperature of the box; 0 where it is not rated to run. [A]</summary>
+    public ElectricCurrent DeratedRating => ElectricCurrent.FromAmperes(DeratedAmperes);
+
+    /// <summary>Whether some output has no operating point, so that the total is only known to be at least this.</summary>
+    public bool IsLowerBound { get; }
+
+    internal double Amperes { get; }
+
+    internal double DeratedAmperes { get; }
+
+    /// <summary>Whether this is worse than another condition of the same box: less of the rating left.</summary>
+    internal bool IsWorseThan(BoxInCondition other) => Amperes * other.DeratedAmperes > other.Amperes * DeratedAmperes;
+
+    /// <summary>Condition, total and rating in the invariant culture; never throws.</summary>
+    public override string ToString() => FormattableString.Invariant(
+        $"{Condition}: {(IsLowerBound ? "at least " : "")}{Amperes:0.###} A of {DeratedAmperes:0.###} A");
+}

@@ -1,0 +1,91 @@
+using System;
+using UnitsNet;
+
+namespace CamPower;
+
+/// <summary>One device in one condition, fed from the lowest voltage of its supply.</summary>
+/// <remarks>Immutable. Only a device that is up has a voltage and a current: reading them otherwise throws.</remarks>
+public sealed class DeviceInCondition
+{
+    private readonly double _volts;
+
+    internal DeviceInCondition(SiteDevice device, Condition condition, Load load, DeviceState state, StartVerdict start,
+        double solvedVolts, double unloadedVolts, VoltageRange? accepted)
+    {
+        Device = device;
+        Condition = condition;
+        Load = load;
+        State = state;
+        Start = start;
+        SolvedVolts = solvedVolts;
+        UnloadedVolts = unloadedVolts;
+        Accepted = accepted;
+        _volts = state == DeviceState.Up ? solvedVolts : 0;
+    }
+
+    /// <summary>The device.</summary>
+    public SiteDevice Device { get; }
+
+    /// <summary>The condition.</summary>
+    public Condition Condition { get; }
+
+    /// <summary>What it draws in this condition.</summary>
+    public Load Load { get; }
+
+    /// <summary>What becomes of it.</summary>
+    public DeviceState State { get; }
+
+    /// <summary>Whether it would start in this condition; <see cref="StartVerdict.Unknown"/> where turn-on and drop-out are not declared.</summary>
+    public StartVerdict Start { get; }
+
+    /// <summary>The voltage that it accepts, or null where it does not accept the supply's kind of current.</summary>
+    public VoltageRange? Accepted { get; }
+
+    /// <summary>Voltage at its terminals. [V]</summary>
+    /// <exception cref="InvalidOperationException">It is not up.</exception>
+    public ElectricPotential Voltage => ElectricPotential.FromVolts(UpVolts);
+
+    /// <summary>Current that it draws. [A]</summary>
+    /// <exception cref="InvalidOperationException">It is not up.</exception>
+    public ElectricCurrent Current => ElectricCurrent.FromAmperes(Load.AmperesAt(UpVolts));
+
+    /// <summary>How far its voltage lies above the lowest that it accepts; negative below it. [V]</summary>
+    /// <exception cref="InvalidOperationException">It is not up.</exception>
+    public ElectricPotential Margin => ElectricPotential.FromVolts(MarginVolts);
+
+    /// <summary>
+    /// The voltage at which the circuit balances with everything on, or null where it does not. [V]
+    /// Under the drop-out voltage no meter will show it: the device is off by then.
+    /// </summary>
+    public ElectricPotential? SolvedVoltage => SolvedVolts > 0 ? ElectricPotential.FromVolts(SolvedVolts) : null;
+
+    /// <summary>Voltage at its terminals while it draws nothing and the others on its output do, or null where those alone are too much. [V]</summary>
+    public ElectricPotential? UnloadedVoltage => UnloadedVolts > 0 ? ElectricPotential.FromVolts(UnloadedVolts) : null;
+
+    internal double SolvedVolts { get; }
+
+    internal double UnloadedVolts { get; }
+
+    internal double MarginVolts => UpVolts - Accepted!.LowestVolts;
+
+    /// <summary>The voltage, if it is up.</summary>
+    /// <param name="voltage">Voltage at its terminals, or the default value.</param>
+    public bool TryGetVoltage(out ElectricPotential voltage)
+    {
+        voltage = ElectricPotential.FromVolts(_volts);
+        return State == DeviceState.Up;
+    }
+
+    /// <summary>Device, condition and what becomes of it, in the invariant culture; never throws.</summary>
+    public override string ToString() => State == DeviceState.Up
+        ? FormattableString.Invariant($"{Device} in {Condition}: {_volts:0.###} V, {Load.AmperesAt(_volts):0.###} A")
+        : $"{Device} in {Condition}: {State}";
+
+    /// <summary>Whether this is worse than another condition of the same device: first by state, then by voltage.</summary>
+    internal bool IsWorseThan(DeviceInCondition other) =>
+        State != other.State ? State > other.State : State == DeviceState.Up && _volts < other._volts;
+
+    private double UpVolts => State == DeviceState.Up
+        ? _volts
+        : throw new InvalidOperationException($"{Device} is not up in {Condition} ({State}): it has no voltage. Ask TryGetVoltage first.");
+}

@@ -1,0 +1,20 @@
+namespace CamPower;
+
+/// <summary>What becomes of a device in a condition, from fine to worst.</summary>
+public enum DeviceState
+{
+    /// <summary>It is up and stays up.</summary>
+    Up,
+
+    /// <summary>It comes up and drops out, for ever.</summary>
+    Restarting,
+
+    /// <summary>It never comes up.</summary>
+    NeverUp,
+
+    /// <summary>The cable cannot carry what is asked of it, and no drop-out voltage is declared that would say what happens then.</summary>
+    NoOperatingPoint,
+
+    /// <summary>The supply gives the wrong kind of current; nothing was worked out.</summary>
+    WrongCurrent,
+}

@@ -1,0 +1,74 @@
+using System.Linq;
+using CamPower.Circuits;
+using CamPower.Sites;
+
+namespace CamPower.Assessment;
+
+/// <summary>What one output feeds, as a circuit at one cable temperature. SI doubles; one load a device, in the feed's order.</summary>
+internal sealed class FeedCircuit
+{
+    private readonly int[] _parents;
+    private readonly double[] _ohms;
+    private readonly int _runs;
+
+    internal FeedCircuit(OutputFeed feed, double cableCelsius)
+    {
+        IsSingle = feed.IsSingle;
+        _runs = feed.Runs.Count;
+        if (IsSingle)
+        {
+            _parents = [-1];
+            _ohms = [feed.Runs[0].Run.OhmsAt(cableCelsius)];
+            return;
+        }
+
+        // Each device is a node of its own, at the end of its run without resistance.
+        _parents = [.. feed.Parents, .. feed.Devices.Select(d => d.RunIndex)];
+        _ohms = [.. feed.Runs.Select(r => r.Run.OhmsAt(cableCelsius)), .. feed.Devices.Select(_ => 0.0)];
+    }
+
+    /// <summary>One run with one device: the closed form serves, and it is resistance alone that matters.</summary>
+    internal bool IsSingle { get; }
+
+    /// <summary>Loop resistance of the only run, or of the whole way to a device. [Ω]</summary>
+    internal double OhmsTo(int device)
+    {
+        double ohms = 0;
+        for (int node = IsSingle ? 0 : _runs + device; node >= 0; node = _parents[node]) ohms += _ohms[node];
+        return ohms;
+    }
+
+    /// <summary>The voltage of every device, or word that there is no operating point.</summary>
+    internal bool TrySolve(double sourceVolts, Load[] loads, double[] deviceVolts)
+    {
+        if (IsSingle)
+        {
+            deviceVolts[0] = RunKernel.LoadVolts(sourceVolts, _ohms[0], loads[0]);
+            return deviceVolts[0] > RunKernel.NoOperatingPoint;
+        }
+
+        var nodeLoads = new Load[_parents.Length];
+        for (int i = 0; i < _runs; i++) nodeLoads[i] = Load.None;
+        loads.CopyTo(nodeLoads, _runs);
+        var volts = new double[_parents.Length];
+        bool solved = RadialKernel.TrySolve(_parents, _ohms, nodeLoads, sourceVolts, volts);
+        System.Array.Copy(volts, _runs, deviceVolts, 0, deviceVolts.Length);
+        return solved;
+    }
+
+    /// <summary>Voltage of one device when its load is another; 0 without an operating point. [V]</summary>
+    internal double VoltsWith(int device, Load instead, double sourceVolts, Load[] loads)
+    {
+        var changed = (Load[])loads.Clone();
+        changed[device] = instead;
+        var volts = new double[loads.Length];
+        return TrySolve(sourceVolts, changed, volts) ? volts[device] : RunKernel.NoOperatingPoint;
+    }
+
+    /// <summary>Whether a device that turns on at a voltage can climb from there: the circuit gives more current than it takes.</summary>
+    internal bool CanClimbFrom(double volts, int device, double sourceVolts, Load[] loads)
+    {
+        var taken = UnitsNet.ElectricCurrent.FromAmperes(loads[device].AmperesAt(volts));
+        return VoltsWith(device, Load.ConstantCurrent(taken), sourceVolts, loads) >= volts;
+    }
+}

@@ -1,0 +1,44 @@
+using System;
+using System.Collections.Generic;
+using UnitsNet;
+
+namespace CamPower;
+
+/// <summary>One used output of a box in every condition.</summary>
+/// <remarks>Immutable.</remarks>
+public sealed class OutputAssessment
+{
+    internal OutputAssessment(DistributionBox box, BoxOutput output, IReadOnlyList<SiteDevice> devices, OutputInCondition[] inConditions)
+    {
+        Box = box;
+        Output = output;
+        Devices = devices;
+        InConditions = Array.AsReadOnly(inConditions);
+        Worst = inConditions[0];
+        foreach (OutputInCondition candidate in inConditions)
+        {
+            if (candidate.Amperes > Worst.Amperes) Worst = candidate;
+        }
+    }
+
+    /// <summary>The box.</summary>
+    public DistributionBox Box { get; }
+
+    /// <summary>The output.</summary>
+    public BoxOutput Output { get; }
+
+    /// <summary>The devices that it feeds.</summary>
+    public IReadOnlyList<SiteDevice> Devices { get; }
+
+    /// <summary>Its current in each condition, in the site's order.</summary>
+    public IReadOnlyList<OutputInCondition> InConditions { get; }
+
+    /// <summary>The condition with the most current.</summary>
+    public OutputInCondition Worst { get; }
+
+    /// <summary>The most current over the limit of the output. [%]</summary>
+    public Ratio Loading => Ratio.FromPercent(Worst.Amperes / Output.LimitAmperes * 100);
+
+    /// <summary>Output and worst current in the invariant culture; never throws.</summary>
+    public override string ToString() => FormattableString.Invariant($"{Box} {Output}: {Worst}");
+}

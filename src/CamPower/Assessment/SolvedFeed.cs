@@ -1,0 +1,51 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Sites;
+
+namespace CamPower.Assessment;
+
+/// <summary>One output with all that hangs on it, solved in every condition.</summary>
+internal sealed class SolvedFeed
+{
+    private SolvedFeed(OutputFeed feed, DeviceAssessment[] devices, OutputAssessment output, double[] amperesAtRest)
+    {
+        Feed = feed;
+        Devices = devices;
+        Output = output;
+        AmperesAtRest = amperesAtRest;
+    }
+
+    internal OutputFeed Feed { get; }
+
+    /// <summary>The devices, in the feed's order.</summary>
+    internal DeviceAssessment[] Devices { get; }
+
+    internal OutputAssessment Output { get; }
+
+    /// <summary>For each condition the current with every motor at rest. [A]</summary>
+    internal double[] AmperesAtRest { get; }
+
+    internal static SolvedFeed Of(OutputFeed feed, IReadOnlyList<Condition> conditions, double coldestCelsius)
+    {
+        var devices = new DeviceInCondition[conditions.Count][];
+        var outputs = new OutputInCondition[conditions.Count];
+        var atRest = new double[conditions.Count];
+        for (int c = 0; c < conditions.Count; c++)
+        {
+            Condition condition = conditions[c];
+            var circuit = new FeedCircuit(feed, condition.At.CableCelsius);
+            Load[] loads = FeedSolver.LoadsIn(condition, feed, motorsMove: condition.MotorsMoving != 0);
+            devices[c] = FeedSolver.DevicesIn(condition, feed, circuit, loads);
+            outputs[c] = FeedSolver.OutputIn(condition, feed, circuit, loads);
+            atRest[c] = condition.MotorsMoving is null || !feed.HasMotor
+                ? outputs[c].Amperes
+                : FeedSolver.OutputIn(condition, feed, circuit, FeedSolver.LoadsIn(condition, feed, motorsMove: false)).Amperes;
+        }
+
+        double[] lightLoad = FeedSolver.LightLoadVolts(feed, new FeedCircuit(feed, coldestCelsius));
+        var assessed = feed.Devices.Select((fed, i) => new DeviceAssessment(fed.Device, feed.Box, feed.Output, feed.PathTo(i), lightLoad[i],
+            Array.ConvertAll(devices, inCondition => inCondition[i]))).ToArray();
+        return new SolvedFeed(feed, assessed, new OutputAssessment(feed.Box, feed.Output, feed.DevicesFed, outputs), atRest);
+    }
+}

@@ -1,0 +1,15 @@
+using System.Collections.Generic;
+using System.Linq;
+
+namespace CamPower.Checks;
+
+/// <summary>An alternating supply, which is solved more roughly than a direct one.</summary>
+public sealed class AcSolvedWithRmsRule() : Rule("ac-solved-with-rms", Severity.Note,
+    "An alternating supply is solved with RMS magnitudes at unity power factor.",
+    "Leave room: a rectifier input charges at the crest, and the crest falls more than the RMS value.", Sources.CommonPractice)
+{
+    /// <inheritdoc/>
+    public override IEnumerable<Finding> Check(SiteAssessment assessment) => Require.NotNull(assessment, nameof(assessment)).Boxes
+        .Where(b => b.Box.Supply.Output == CurrentKind.Ac && b.Outputs.Count > 0)
+        .Select(b => Find(Subject.Of(b.Box), "Its AC runs are solved with RMS magnitudes at unity power factor; rectifier inputs will see less."));
+}

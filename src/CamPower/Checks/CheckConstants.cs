@@ -1,0 +1,13 @@
+namespace CamPower.Checks;
+
+/// <summary>The cited limits that rules set where nobody sets another.</summary>
+public static class CheckConstants
+{
+    /// <summary>Share of its derated rating that a supply is loaded with. [%]</summary>
+    public static CitedValue Headroom { get; } =
+        new("Loading of a supply, share of its derated rating", 80, "%", Sources.HeadroomPolicy);
+
+    /// <summary>Share of its accepted range that a device should keep above its lowest voltage. [%]</summary>
+    public static CitedValue VoltageMargin { get; } =
+        new("Margin above the lowest voltage, share of the accepted range", 10, "%", Sources.MarginPolicy);
+}

@@ -1,0 +1,15 @@
+using System.Collections.Generic;
+using System.Linq;
+
+namespace CamPower.Checks;
+
+/// <summary>Copper-clad aluminium in use where the eye sees copper.</summary>
+public sealed class CopperCladAluminiumRule() : Rule("copper-clad-aluminium", Severity.Caution,
+    "A run is of copper-clad aluminium: 55 to 59 % more resistive than copper of the same gauge, and weaker at terminals.",
+    "Use copper; where it stays, check that the terminals are rated for it and measure the loop.", Sources.CopperCladAluminium)
+{
+    /// <inheritdoc/>
+    public override IEnumerable<Finding> Check(SiteAssessment assessment) => Require.NotNull(assessment, nameof(assessment)).Site.Runs
+        .Where(run => run.Run.Segments.Any(s => s.Cable.Outgoing.Material.IsCopperClad || s.Cable.Return.Material.IsCopperClad))
+        .Select(run => Find(Subject.Of(run), $"The run from {run.From} to {run.To} holds copper-clad aluminium."));
+}

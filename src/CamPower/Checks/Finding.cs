@@ -1,0 +1,52 @@
+using System;
+using UnitsNet;
+
+namespace CamPower;
+
+/// <summary>One rule's answer about one thing: what was found, what is allowed, what to do.</summary>
+/// <remarks>Immutable. Made by a <see cref="Rule"/>.</remarks>
+public sealed class Finding
+{
+    internal Finding(Rule rule, Subject about, string message, IQuantity? measured, IQuantity? limit, Condition? condition)
+    {
+        Rule = rule.Id;
+        Severity = rule.Severity;
+        Remedy = rule.Remedy;
+        Source = rule.Source;
+        About = Require.NotNull(about, nameof(about));
+        Message = Require.Name(message, nameof(message));
+        Measured = measured;
+        Limit = limit;
+        Condition = condition;
+    }
+
+    /// <summary>Identifier of the rule, in words that callers may match on.</summary>
+    public string Rule { get; }
+
+    /// <summary>What a person should do about it.</summary>
+    public Severity Severity { get; }
+
+    /// <summary>The thing that it is about.</summary>
+    public Subject About { get; }
+
+    /// <summary>What was found, in a sentence; the wording may change.</summary>
+    public string Message { get; }
+
+    /// <summary>The value found, or null where nothing is measured.</summary>
+    public IQuantity? Measured { get; }
+
+    /// <summary>The value allowed, of the same quantity as <see cref="Measured"/>, or null.</summary>
+    public IQuantity? Limit { get; }
+
+    /// <summary>The condition in which it was found, or null where it holds in all.</summary>
+    public Condition? Condition { get; }
+
+    /// <summary>What to do.</summary>
+    public string Remedy { get; }
+
+    /// <summary>Where the limit comes from.</summary>
+    public Citation Source { get; }
+
+    /// <summary>Severity, subject and message in one line; never throws.</summary>
+    public override string ToString() => $"{Severity}: {About}: {Message}";
+}

@@ -1,0 +1,24 @@
+using System.Collections.Generic;
+using static System.FormattableString;
+
+namespace CamPower.Checks;
+
+/// <summary>A device that sees more than it accepts when little is drawn and the cable is cold.</summary>
+public sealed class OvervoltageAtLightLoadRule() : Rule("overvoltage-at-light-load", Severity.Failure,
+    "At the highest supply voltage and the least load the device sees more than it accepts.",
+    "Set the supply lower; if the far devices then get too little, give them thicker conductors or a supply of their own.", Sources.Kirchhoff)
+{
+    /// <inheritdoc/>
+    public override IEnumerable<Finding> Check(SiteAssessment assessment)
+    {
+        foreach (DeviceAssessment device in Require.NotNull(assessment, nameof(assessment)).Devices)
+        {
+            // A supply of the wrong nominal voltage is another rule's finding.
+            if (device.Worst.Accepted is not VoltageRange accepted || SupplyVoltageTooHighRule.IsTooHigh(device)) continue;
+            if (device.LightLoadVolts <= accepted.HighestVolts) continue;
+            yield return Find(Subject.Of(device.Device),
+                Invariant($"At light load it may see {device.LightLoadVolts:0.00} V and accepts at most {accepted.HighestVolts:0.##} V."),
+                device.LightLoadVoltage, accepted.Highest);
+        }
+    }
+}

@@ -1,0 +1,82 @@
+using System;
+using System.Collections.Generic;
+using UnitsNet;
+
+namespace CamPower;
+
+/// <summary>One thing to check on a solved site. Derive from it to add a rule of your own.</summary>
+/// <remarks>A rule holds no state that changes: it may be asked by many threads at once.</remarks>
+/// <example>
+/// <code>
+/// public sealed class NoMotors() : Rule("no-motors", Severity.Note, "Motors are not allowed here.", "Choose a fixed camera.", Sources.CommonPractice)
+/// {
+///     public override IEnumerable&lt;Finding&gt; Check(SiteAssessment assessment) =>
+///         from device in assessment.Devices
+///         where device.Device.Model.Draw.HasMotor
+///         select Find(Subject.Of(device.Device), "It has a motor.");
+/// }
+/// </code>
+/// </example>
+public abstract class Rule
+{
+    /// <summary>States a rule.</summary>
+    /// <param name="id">Identifier in words: small letters, digits and hyphens.</param>
+    /// <param name="severity">What a person should do about its findings.</param>
+    /// <param name="purpose">What it looks for, in a sentence.</param>
+    /// <param name="remedy">What to do about its findings.</param>
+    /// <param name="source">Where its limit comes from.</param>
+    /// <exception cref="ArgumentNullException">A reference is null.</exception>
+    /// <exception cref="ArgumentException">A text is empty, or the identifier holds anything else than small letters, digits and hyphens.</exception>
+    protected Rule(string id, Severity severity, string purpose, string remedy, Citation source)
+    {
+        Id = Require.Name(id, nameof(id));
+        foreach (char c in id)
+        {
+            if (c is not ((>= 'a' and <= 'z') or (>= '0' and <= '9') or '-'))
+            {
+                throw new ArgumentException($"The identifier '{id}' may hold small letters, digits and hyphens only.", nameof(id));
+            }
+        }
+
+        Severity = severity;
+        Purpose = Require.Name(purpose, nameof(purpose));
+        Remedy = Require.Name(remedy, nameof(remedy));
+        Source = Require.NotNull(source, nameof(source));
+    }
+
+    /// <summary>Identifier in words.</summary>
+    public string Id { get; }
+
+    /// <summary>What a person should do about its findings.</summary>
+    public Severity Severity { get; }
+
+    /// <summary>What it looks for.</summary>
+    public string Purpose { get; }
+
+    /// <summary>What to do about its findings.</summary>
+    public string Remedy { get; }
+
+    /// <summary>Where its limit comes from.</summary>
+    public Citation Source { get; }
+
+    /// <summary>The limit that the rule itself sets, or null where the site's own data set it.</summary>
+    public virtual IQuantity? Limit => null;
+
+    /// <summary>All that the rule finds on a solved site.</summary>
+    /// <param name="assessment">The solved site.</param>
+    public abstract IEnumerable<Finding> Check(SiteAssessment assessment);
+
+    /// <summary>The identifier; never throws.</summary>
+    public override string ToString() => Id;
+
+    /// <summary>Makes a finding of this rule.</summary>
+    /// <param name="about">The thing that it is about.</param>
+    /// <param name="message">What was found, in a sentence. Not empty.</param>
+    /// <param name="measured">The value found, or null.</param>
+    /// <param name="limit">The value allowed, or null.</param>
+    /// <param name="condition">The condition in which it was found, or null.</param>
+    /// <exception cref="ArgumentNullException">A reference is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="message"/> is empty.</exception>
+    protected Finding Find(Subject about, string message, IQuantity? measured = null, IQuantity? limit = null, Condition? condition = null) =>
+        new(this, about, message, measured, limit, condition);
+}

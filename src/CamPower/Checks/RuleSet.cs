@@ -1,0 +1,90 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Checks;
+
+namespace CamPower;
+
+/// <summary>The rules that a site is checked against.</summary>
+/// <remarks>Immutable: adding, dropping or changing a rule gives another set.</remarks>
+/// <example>
+/// <code>
+/// RuleSet mine = RuleSet.Standard
+///     .Without("copper-clad-aluminium")
+///     .With(new SupplyHeadroomRule(Ratio.FromPercent(70)));
+/// IReadOnlyList&lt;Finding&gt; findings = mine.Check(site.Assess());
+/// </code>
+/// </example>
+public sealed class RuleSet
+{
+    /// <summary>Makes a set.</summary>
+    /// <param name="rules">The rules, no identifier twice.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="rules"/> or one of them is null.</exception>
+    /// <exception cref="ArgumentException">An identifier is used twice.</exception>
+    public RuleSet(IEnumerable<Rule> rules)
+    {
+        Rules = Require.Items(rules, nameof(rules));
+        string? repeated = Rules.GroupBy(r => r.Id, StringComparer.Ordinal).FirstOrDefault(g => g.Skip(1).Any())?.Key;
+        if (repeated is not null) throw new ArgumentException($"The rule {repeated} is there twice.", nameof(rules));
+    }
+
+    /// <summary>The rules of this package, with their default limits.</summary>
+    public static RuleSet Standard { get; } = new(
+    [
+        new AcIntoDcDeviceRule(),
+        new DcIntoAcDeviceRule(),
+        new SupplyVoltageTooHighRule(),
+        new NoOperatingPointRule(),
+        new UnloadedBelowTurnOnRule(),
+        new SettlesBelowDropOutRule(),
+        new TurnOnBelowUnstableVoltageRule(),
+        new UndervoltageRule(),
+        new OvervoltageAtLightLoadRule(),
+        new OutputOverloadedRule(),
+        new SupplyAboveDeratedRatingRule(),
+        new SplitAdapterRule(),
+        new SupplyHeadroomRule(),
+        new ThinVoltageMarginRule(),
+        new MoreCamerasThanOutputsRule(),
+        new RecorderOnCameraOutputRule(),
+        new PreTerminatedCableExtendedRule(),
+        new CopperCladAluminiumRule(),
+        new AcSolvedWithRmsRule(),
+    ]);
+
+    /// <summary>The rules, in the order in which they are asked.</summary>
+    public IReadOnlyList<Rule> Rules { get; }
+
+    /// <summary>The set with one more rule; one of the same identifier gives way to it, in its place.</summary>
+    /// <param name="rule">The rule.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="rule"/> is null.</exception>
+    public RuleSet With(Rule rule)
+    {
+        Require.NotNull(rule, nameof(rule));
+        return Holds(rule.Id)
+            ? new RuleSet(Rules.Select(r => string.Equals(r.Id, rule.Id, StringComparison.Ordinal) ? rule : r))
+            : new RuleSet([.. Rules, rule]);
+    }
+
+    /// <summary>The set without a rule.</summary>
+    /// <param name="id">Identifier of the rule.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="id"/> is null.</exception>
+    /// <exception cref="ArgumentException">The set holds no such rule.</exception>
+    public RuleSet Without(string id)
+    {
+        Require.NotNull(id, nameof(id));
+        if (!Holds(id)) throw new ArgumentException($"There is no rule {id} in this set.", nameof(id));
+        return new RuleSet(Rules.Where(r => !string.Equals(r.Id, id, StringComparison.Ordinal)));
+    }
+
+    /// <summary>All that the rules find on a solved site, worst first; within a severity in the order of the rules.</summary>
+    /// <param name="assessment">The solved site.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="assessment"/> is null.</exception>
+    public IReadOnlyList<Finding> Check(SiteAssessment assessment)
+    {
+        Require.NotNull(assessment, nameof(assessment));
+        return Rules.SelectMany(rule => rule.Check(assessment)).OrderByDescending(f => f.Severity).ToList().AsReadOnly();
+    }
+
+    private bool Holds(string id) => Rules.Any(r => string.Equals(r.Id, id, StringComparison.Ordinal));
+}

@@ -1,0 +1,15 @@
+using static System.FormattableString;
+
+namespace CamPower.Checks;
+
+/// <summary>A device that comes up, pulls its voltage under the drop-out, and restarts for ever.</summary>
+public sealed class SettlesBelowDropOutRule() : StartRule("settles-below-drop-out", StartVerdict.SettlesBelowDropOut,
+    "With the device drawing, its voltage settles under its drop-out voltage: it restarts for ever.",
+    "Use a thicker or shorter conductor, raise the supply voltage within every device's range, or start with less on.")
+{
+    private protected override (double Measured, double Limit) Compared(DeviceInCondition device, Starting starting) =>
+        (device.SolvedVolts, starting.DropOutVolts);
+
+    private protected override string Message(Condition condition, double measured, double limit) =>
+        Invariant($"In {condition} it restarts for ever: its voltage would settle at {measured:0.##} V, and it drops out at {limit:0.##} V.");
+}

@@ -1,0 +1,26 @@
+using System.Collections.Generic;
+using System.Linq;
+using static System.FormattableString;
+
+namespace CamPower.Checks;
+
+/// <summary>One adapter split between several devices that together ask for more than it may give.</summary>
+public sealed class SplitAdapterRule() : Rule("split-adapter-beyond-rating", Severity.Failure,
+    "One adapter is split between devices that together take more than it may deliver.",
+    "Give each camera an adapter of its own, or use a distribution box.", Sources.CommonPractice)
+{
+    /// <inheritdoc/>
+    public override IEnumerable<Finding> Check(SiteAssessment assessment)
+    {
+        foreach (BoxAssessment box in Require.NotNull(assessment, nameof(assessment)).Boxes.Where(IsSplit))
+        {
+            BoxInCondition worst = box.Worst;
+            if (worst.Amperes <= worst.DeratedAmperes) continue;
+            yield return Find(Subject.Of(box.Box),
+                Invariant($"In {worst.Condition} its {box.Outputs[0].Devices.Count} devices take {(worst.IsLowerBound ? "at least " : "")}{worst.Amperes:0.00} A and it may deliver {worst.DeratedAmperes:0.00} A."),
+                worst.TotalCurrent, worst.DeratedRating, worst.Condition);
+        }
+    }
+
+    internal static bool IsSplit(BoxAssessment box) => box.Box.IsAdapter && box.Outputs.Count == 1 && box.Outputs[0].Devices.Count > 1;
+}

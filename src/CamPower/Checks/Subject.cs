@@ -1,0 +1,50 @@
+using System;
+
+namespace CamPower;
+
+/// <summary>The thing that a finding is about.</summary>
+/// <remarks>Immutable.</remarks>
+public sealed class Subject
+{
+    /// <summary>Names a thing.</summary>
+    /// <param name="kind">What sort of thing.</param>
+    /// <param name="name">How the site calls it. Not empty.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
+    public Subject(SubjectKind kind, string name)
+    {
+        Kind = kind;
+        Name = Require.Name(name, nameof(name));
+    }
+
+    /// <summary>What sort of thing.</summary>
+    public SubjectKind Kind { get; }
+
+    /// <summary>How the site calls it.</summary>
+    public string Name { get; }
+
+    /// <summary>A device.</summary>
+    /// <param name="device">The device.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="device"/> is null.</exception>
+    public static Subject Of(SiteDevice device) => new(SubjectKind.Device, Require.NotNull(device, nameof(device)).Name);
+
+    /// <summary>A run.</summary>
+    /// <param name="run">The run.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="run"/> is null.</exception>
+    public static Subject Of(SiteRun run) => new(SubjectKind.Run, Require.NotNull(run, nameof(run)).ToString());
+
+    /// <summary>A box or an adapter.</summary>
+    /// <param name="box">The box.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="box"/> is null.</exception>
+    public static Subject Of(DistributionBox box) => new(SubjectKind.Box, Require.NotNull(box, nameof(box)).Name);
+
+    /// <summary>An output of a box.</summary>
+    /// <param name="box">The box.</param>
+    /// <param name="output">The output.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public static Subject Of(DistributionBox box, BoxOutput output) => new(SubjectKind.Output,
+        FormattableString.Invariant($"{Require.NotNull(box, nameof(box)).Name} output {Require.NotNull(output, nameof(output)).Number}"));
+
+    /// <summary>The name; never throws.</summary>
+    public override string ToString() => Name;
+}

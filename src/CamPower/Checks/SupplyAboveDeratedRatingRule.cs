@@ -1,0 +1,23 @@
+using System.Collections.Generic;
+using static System.FormattableString;
+
+namespace CamPower.Checks;
+
+/// <summary>A supply that is asked for more than it may give at the temperature of its box.</summary>
+public sealed class SupplyAboveDeratedRatingRule() : Rule("supply-above-derated-rating", Severity.Failure,
+    "The total of a box is above what its supply may deliver at the temperature there.",
+    "Use a stronger supply, cool the box, or spread the load over two boxes.", Sources.GenericDerating)
+{
+    /// <inheritdoc/>
+    public override IEnumerable<Finding> Check(SiteAssessment assessment)
+    {
+        foreach (BoxAssessment box in Require.NotNull(assessment, nameof(assessment)).Boxes)
+        {
+            BoxInCondition worst = box.Worst;
+            if (worst.Amperes <= worst.DeratedAmperes || SplitAdapterRule.IsSplit(box)) continue;
+            yield return Find(Subject.Of(box.Box),
+                Invariant($"In {worst.Condition} its outputs take {(worst.IsLowerBound ? "at least " : "")}{worst.Amperes:0.00} A and its supply may deliver {worst.DeratedAmperes:0.00} A at {worst.Condition.At.BoxCelsius:0.#} °C."),
+                worst.TotalCurrent, worst.DeratedRating, worst.Condition);
+        }
+    }
+}

@@ -1,0 +1,48 @@
+using System;
+using System.Collections.Generic;
+using UnitsNet;
+using static System.FormattableString;
+
+namespace CamPower.Checks;
+
+/// <summary>A device that is inside its voltage range, but closer to its lowest voltage than a policy wants.</summary>
+public sealed class ThinVoltageMarginRule : Rule
+{
+    private readonly double _share;
+
+    /// <summary>The rule with a tenth of the accepted range.</summary>
+    public ThinVoltageMarginRule()
+        : this(Ratio.FromPercent(CheckConstants.VoltageMargin.Value))
+    {
+    }
+
+    /// <summary>The rule with a policy of your own.</summary>
+    /// <param name="share">Share of the accepted range to keep above the lowest voltage, from 0 to 1. [1]</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="share"/> is outside that range.</exception>
+    public ThinVoltageMarginRule(Ratio share)
+        : base("thin-voltage-margin", Severity.Caution,
+            "The voltage at the device is inside its range, but close to the lowest that it accepts.",
+            "Measure it in its worst condition at commissioning, or use the next thicker conductor.", CheckConstants.VoltageMargin.Source)
+    {
+        _share = Require.Within(share.DecimalFractions, 0, 1, nameof(share), "");
+        Limit = share;
+    }
+
+    /// <inheritdoc/>
+    public override IQuantity? Limit { get; }
+
+    /// <inheritdoc/>
+    public override IEnumerable<Finding> Check(SiteAssessment assessment)
+    {
+        foreach (DeviceAssessment device in Require.NotNull(assessment, nameof(assessment)).Devices)
+        {
+            if (UndervoltageRule.LowestUp(device) is not DeviceInCondition lowest || lowest.MarginVolts < 0) continue;
+            VoltageRange accepted = lowest.Accepted!;
+            double wanted = accepted.LowestVolts + (_share * (accepted.HighestVolts - accepted.LowestVolts));
+            if (lowest.SolvedVolts >= wanted) continue;
+            yield return Find(Subject.Of(device.Device),
+                Invariant($"In {lowest.Condition} it gets {lowest.SolvedVolts:0.00} V: only {lowest.MarginVolts:0.00} V above the lowest that it accepts."),
+                lowest.Voltage, ElectricPotential.FromVolts(wanted), lowest.Condition);
+        }
+    }
+}

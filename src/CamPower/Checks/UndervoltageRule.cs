@@ -1,0 +1,34 @@
+using System.Collections.Generic;
+using static System.FormattableString;
+
+namespace CamPower.Checks;
+
+/// <summary>A device that is up, but under the lowest voltage that it accepts.</summary>
+public sealed class UndervoltageRule() : Rule("undervoltage", Severity.Failure,
+    "In some condition the voltage at the device is under the lowest that it accepts.",
+    "Use a thicker or shorter conductor, or raise the supply voltage within every device's range.", Sources.Kirchhoff)
+{
+    /// <inheritdoc/>
+    public override IEnumerable<Finding> Check(SiteAssessment assessment)
+    {
+        foreach (DeviceAssessment device in Require.NotNull(assessment, nameof(assessment)).Devices)
+        {
+            if (LowestUp(device) is not DeviceInCondition lowest || lowest.MarginVolts >= 0) continue;
+            yield return Find(Subject.Of(device.Device),
+                Invariant($"In {lowest.Condition} it gets {lowest.SolvedVolts:0.00} V and needs at least {lowest.Accepted!.LowestVolts:0.##} V."),
+                lowest.Voltage, lowest.Accepted.Lowest, lowest.Condition);
+        }
+    }
+
+    /// <summary>The condition with the lowest voltage among those in which the device is up, or null.</summary>
+    internal static DeviceInCondition? LowestUp(DeviceAssessment device)
+    {
+        DeviceInCondition? lowest = null;
+        foreach (DeviceInCondition candidate in device.InConditions)
+        {
+            if (candidate.State == DeviceState.Up && (lowest is null || candidate.IsWorseThan(lowest))) lowest = candidate;
+        }
+
+        return lowest;
+    }
+}

@@ -1,0 +1,15 @@
+using static System.FormattableString;
+
+namespace CamPower.Checks;
+
+/// <summary>A device that never sees its turn-on voltage, not even before it draws anything.</summary>
+public sealed class UnloadedBelowTurnOnRule() : StartRule("unloaded-voltage-below-turn-on", StartVerdict.UnloadedBelowTurnOn,
+    "The voltage at the terminals is under the turn-on voltage even before the device draws anything.",
+    "Raise the supply voltage, or take the other devices off this run.")
+{
+    private protected override (double Measured, double Limit) Compared(DeviceInCondition device, Starting starting) =>
+        (device.UnloadedVolts, starting.TurnOnVolts);
+
+    private protected override string Message(Condition condition, double measured, double limit) =>
+        Invariant($"In {condition} it would not start: it sees {measured:0.##} V before it draws anything and turns on at {limit:0.##} V.");
+}

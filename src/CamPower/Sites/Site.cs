@@ -1,0 +1,60 @@
+using System;
+using System.Collections.Generic;
+using CamPower.Sites;
+
+namespace CamPower;
+
+/// <summary>An installation: boxes, runs and devices, and the conditions that they must survive.</summary>
+/// <remarks>Immutable plain data. Solving it is <c>Assess</c>.</remarks>
+/// <example>
+/// <code>
+/// var site = new Site("boat shed", [Condition.Night(cool)], [box],
+///     [new SiteRun(RunOrigin.Output("box", 1), "door", run)], [new SiteDevice("door camera", dome, at: "door")]);
+/// </code>
+/// </example>
+public sealed class Site
+{
+    /// <summary>Describes a site.</summary>
+    /// <param name="name">How it is called. Not empty.</param>
+    /// <param name="conditions">The conditions that it must survive; at least one.</param>
+    /// <param name="boxes">Its boxes and adapters.</param>
+    /// <param name="runs">Its runs.</param>
+    /// <param name="devices">Its devices.</param>
+    /// <exception cref="ArgumentNullException">A reference is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is empty, there is no condition, or the parts do
+    /// not make up a site: the message lists every fault that <see cref="SiteStructure.FindFaults"/> finds.</exception>
+    public Site(string name, IEnumerable<Condition> conditions, IEnumerable<DistributionBox> boxes, IEnumerable<SiteRun> runs,
+        IEnumerable<SiteDevice> devices)
+    {
+        Name = Require.Name(name, nameof(name));
+        Conditions = Require.Items(conditions, nameof(conditions));
+        Boxes = Require.Items(boxes, nameof(boxes));
+        Runs = Require.Items(runs, nameof(runs));
+        Devices = Require.Items(devices, nameof(devices));
+        if (Conditions.Count == 0) throw new ArgumentException("A site needs at least one condition.", nameof(conditions));
+        IReadOnlyList<SiteFault> faults = SiteStructure.FindFaults(Conditions, Boxes, Runs, Devices);
+        if (faults.Count > 0) throw new ArgumentException("The parts do not make up a site: " + string.Join("; ", faults) + ".", nameof(runs));
+        Feeds = OutputFeed.AllOf(this);
+    }
+
+    /// <summary>How it is called.</summary>
+    public string Name { get; }
+
+    /// <summary>The conditions that it must survive.</summary>
+    public IReadOnlyList<Condition> Conditions { get; }
+
+    /// <summary>Its boxes and adapters.</summary>
+    public IReadOnlyList<DistributionBox> Boxes { get; }
+
+    /// <summary>Its runs.</summary>
+    public IReadOnlyList<SiteRun> Runs { get; }
+
+    /// <summary>Its devices.</summary>
+    public IReadOnlyList<SiteDevice> Devices { get; }
+
+    /// <summary>What each used output feeds, in the order of boxes and outputs.</summary>
+    internal IReadOnlyList<OutputFeed> Feeds { get; }
+
+    /// <summary>The name; never throws.</summary>
+    public override string ToString() => Name;
+}

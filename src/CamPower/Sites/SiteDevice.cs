@@ -1,0 +1,33 @@
+using System;
+
+namespace CamPower;
+
+/// <summary>A device as it stands on a site.</summary>
+/// <remarks>Immutable.</remarks>
+public sealed class SiteDevice
+{
+    /// <summary>Places a device.</summary>
+    /// <param name="name">How it is called on the site. Not empty.</param>
+    /// <param name="model">What it is.</param>
+    /// <param name="at">Name of the junction that it is connected to. Not empty.</param>
+    /// <exception cref="ArgumentNullException">A reference is null.</exception>
+    /// <exception cref="ArgumentException">A name is empty.</exception>
+    public SiteDevice(string name, Device model, string at)
+    {
+        Name = Require.Name(name, nameof(name));
+        Model = Require.NotNull(model, nameof(model));
+        At = Require.Name(at, nameof(at));
+    }
+
+    /// <summary>How it is called on the site.</summary>
+    public string Name { get; }
+
+    /// <summary>What it is.</summary>
+    public Device Model { get; }
+
+    /// <summary>Name of the junction that it is connected to.</summary>
+    public string At { get; }
+
+    /// <summary>The name; never throws.</summary>
+    public override string ToString() => Name;
+}

@@ -1,0 +1,33 @@
+using System;
+
+namespace CamPower;
+
+/// <summary>A run as it lies on a site: from an output or a junction to a junction.</summary>
+/// <remarks>Immutable. A junction exists where a run ends; devices and further runs are connected to it by its name.</remarks>
+public sealed class SiteRun
+{
+    /// <summary>Places a run.</summary>
+    /// <param name="from">Where it starts.</param>
+    /// <param name="to">Name of the junction at its far end. Not empty.</param>
+    /// <param name="run">The cable and joints.</param>
+    /// <exception cref="ArgumentNullException">A reference is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="to"/> is empty.</exception>
+    public SiteRun(RunOrigin from, string to, CableRun run)
+    {
+        From = Require.NotNull(from, nameof(from));
+        To = Require.Name(to, nameof(to));
+        Run = Require.NotNull(run, nameof(run));
+    }
+
+    /// <summary>Where it starts.</summary>
+    public RunOrigin From { get; }
+
+    /// <summary>Name of the junction at its far end.</summary>
+    public string To { get; }
+
+    /// <summary>The cable and joints.</summary>
+    public CableRun Run { get; }
+
+    /// <summary>Both ends in words; never throws.</summary>
+    public override string ToString() => $"{From} to {To}";
+}
