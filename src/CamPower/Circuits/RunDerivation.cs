@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using static CamPower.DerivationStep;
 
 namespace CamPower.Circuits;
@@ -38,7 +39,8 @@ internal static class RunDerivation
     private static IEnumerable<DerivationStep> SegmentSteps(CableSegment segment, int index, double celsius)
     {
         Conductor outgoing = segment.Cable.Outgoing, back = segment.Cable.Return;
-        string length = Number(segment.OneWayLength.Meters);
+        double meters = segment.OneWayLength.Meters;
+        string length = Number(meters);
         yield return PerLength(outgoing, 'r', index, celsius, "outgoing conductor");
         string outgoingPerMeter = Number(outgoing.OhmsPerMeterAt(celsius));
         if (ReferenceEquals(outgoing, back))
@@ -51,7 +53,7 @@ internal static class RunDerivation
         yield return Segment("L*(r + s)", FormattableString.Invariant($@"L\,(r_{index} + s_{index})"), $"{length}*({outgoingPerMeter} + {Number(back.OhmsPerMeterAt(celsius))})");
 
         DerivationStep Segment(string formula, string latex, string substitution) => new(
-            FormattableString.Invariant($"R{index}"), $"Resistance out and back of {segment}", formula,
+            FormattableString.Invariant($"R{index}"), FormattableString.Invariant($"Resistance out and back of {segment}; L is the one-way length, {meters:G6} m"), formula,
             FormattableString.Invariant($"R_{index} = {latex}"), substitution, segment.OhmsAt(celsius), "Ω", Sources.Resistance);
     }
 
@@ -88,56 +90,75 @@ internal static class RunDerivation
 
     private static IEnumerable<DerivationStep> LimitSteps(RunResult result)
     {
-        yield return LeftStep(result);
-        double left = Exact.MinusProduct(result.SourceVolts, result.Ohms, result.Load.IsLargerOf ? 0 : result.Load.Amperes);
-        if (left > 0) yield return MostPowerStep(result);
+        if (HasCurrentShare(result.Load)) yield return LeftStep(result);
+        if (Left(result) > 0) yield return MostPowerStep(result);
     }
 
     // A larger-of load is solved as whichever of its shares is the larger at the answer.
     private static IEnumerable<DerivationStep> VoltageSteps(RunResult result)
     {
         Load load = result.Load;
-        double vs = result.SourceVolts, r = result.Ohms, v = result.LoadVolts;
-        if (load.Watts == 0 || (load.IsLargerOf && v * load.Amperes >= load.Watts))
+        string r = Number(result.Ohms);
+        if (load.Watts == 0 || (load.IsLargerOf && result.LoadVolts * load.Amperes >= load.Watts))
         {
             yield return new DerivationStep("V", "Voltage at the load", "(Vs - R*I0)/(1 + R*G)", @"V = \frac{V_s - R I_0}{1 + R G}",
-                $"({Number(vs)} - {Number(r)}*{Number(load.Amperes)})/(1 + {Number(r)}*{Number(load.Siemens)})", v, "V", Sources.Kirchhoff);
+                $"({Number(result.SourceVolts)} - {r}*{Number(load.Amperes)})/(1 + {r}*{Number(load.Siemens)})", result.LoadVolts, "V", Sources.Kirchhoff);
             yield break;
         }
 
-        yield return LeftStep(result);
-        double left = Exact.MinusProduct(vs, r, load.IsLargerOf ? 0 : load.Amperes), gain = 1 + (r * load.Siemens);
-        double discriminant = RunKernel.Discriminant(left, r * gain, load.Watts);
+        if (HasCurrentShare(load)) yield return LeftStep(result);
+        Symbols left = LeftSymbols(result), gain = GainSymbols(result);
+        double discriminant = RunKernel.Discriminant(Left(result), result.Ohms * (1 + (result.Ohms * load.Siemens)), load.Watts);
         yield return new DerivationStep("D", "Discriminant of the load line: negative where no operating point exists",
-            "a^2 - 4*R*(1 + R*G)*P", @"D = a^2 - 4R(1+RG)P",
-            $"{Number(left)}^2 - 4*{Number(r)}*(1 + {Number(r)}*{Number(load.Siemens)})*{Number(load.Watts)}", discriminant, "V²", Sources.Kirchhoff);
+            $"{left.Plain}^2 - 4*R{gain.Plain}*P", $"D = {left.Latex}^2 - 4 R{gain.Latex} P",
+            $"{left.Numbers}^2 - 4*{r}{gain.Numbers}*{Number(load.Watts)}", discriminant, "V²", Sources.Kirchhoff);
         yield return new DerivationStep("V", "Voltage at the load: the upper, stable root",
-            "(a + sqrt(D))/(2*(1 + R*G))", @"V = \frac{a + \sqrt{D}}{2(1+RG)}",
-            $"({Number(left)} + sqrt({Number(discriminant)}))/(2*(1 + {Number(r)}*{Number(load.Siemens)}))", v, "V", Sources.Kirchhoff);
+            $"({left.Plain} + sqrt(D))/(2{gain.Plain})", $@"V = \frac{{{left.Latex} + \sqrt{{D}}}}{{2{gain.Latex}}}",
+            $"({left.Numbers} + sqrt({Number(discriminant)}))/(2{gain.Numbers})", result.LoadVolts, "V", Sources.Kirchhoff);
     }
 
-    private static DerivationStep LeftStep(RunResult result)
-    {
-        double amperes = result.Load.IsLargerOf ? 0 : result.Load.Amperes;
-        return new DerivationStep("a", "Source voltage left by the constant-current share", "Vs - R*I0", "a = V_s - R I_0",
-            $"{Number(result.SourceVolts)} - {Number(result.Ohms)}*{Number(amperes)}",
-            Exact.MinusProduct(result.SourceVolts, result.Ohms, amperes), "V", Sources.Kirchhoff);
-    }
+    private static DerivationStep LeftStep(RunResult result) => new(
+        "a", "Source voltage left by the constant-current share", "Vs - R*I0", "a = V_s - R I_0",
+        $"{Number(result.SourceVolts)} - {Number(result.Ohms)}*{Number(result.Load.Amperes)}", Left(result), "V", Sources.Kirchhoff);
 
     private static DerivationStep MostPowerStep(RunResult result)
     {
-        Load load = result.Load;
-        double r = result.Ohms, left = Exact.MinusProduct(result.SourceVolts, r, load.IsLargerOf ? 0 : load.Amperes);
-        return new DerivationStep("Pmost", "Most constant power that the run can carry", "a^2/(4*R*(1 + R*G))", @"P_{most} = \frac{a^2}{4R(1+RG)}",
-            $"{Number(left)}^2/(4*{Number(r)}*(1 + {Number(r)}*{Number(load.Siemens)}))",
-            RunKernel.MostWatts(result.SourceVolts, r, load), "W", Sources.MaximumPower);
+        Symbols left = LeftSymbols(result), gain = GainSymbols(result);
+        return new DerivationStep("Pmost", "Most constant power that the run can carry",
+            $"{left.Plain}^2/(4*R{gain.Plain})", $@"P_{{most}} = \frac{{{left.Latex}^2}}{{4 R{gain.Latex}}}",
+            $"{left.Numbers}^2/(4*{Number(result.Ohms)}{gain.Numbers})",
+            RunKernel.MostWatts(result.SourceVolts, result.Ohms, result.Load), "W", Sources.MaximumPower);
     }
 
-    private static DerivationStep CurrentStep(Load load, double volts, double amperes) => load.IsLargerOf
-        ? new DerivationStep("I", "Current: the larger of the two shares", "max(P/V, I0)", @"I = \max\left(\frac{P}{V}, I_0\right)",
-            $"max({Number(load.Watts)}/{Number(volts)}, {Number(load.Amperes)})", amperes, "A", Sources.Kirchhoff)
-        : new DerivationStep("I", "Current: the three shares of the load", "P/V + I0 + G*V", @"I = \frac{P}{V} + I_0 + G V",
-            $"{Number(load.Watts)}/{Number(volts)} + {Number(load.Amperes)} + {Number(load.Siemens)}*{Number(volts)}", amperes, "A", Sources.Kirchhoff);
+    private static DerivationStep CurrentStep(Load load, double volts, double amperes)
+    {
+        if (load.IsLargerOf)
+        {
+            return new DerivationStep("I", "Current: the larger of the two shares", "max(P/V, I0)", @"I = \max\left(\frac{P}{V}, I_0\right)",
+                $"max({Number(load.Watts)}/{Number(volts)}, {Number(load.Amperes)})", amperes, "A", Sources.Kirchhoff);
+        }
+
+        var terms = new List<Symbols>();
+        if (load.Watts > 0) terms.Add(new Symbols("P/V", @"\frac{P}{V}", $"{Number(load.Watts)}/{Number(volts)}"));
+        if (load.Amperes > 0) terms.Add(new Symbols("I0", "I_0", Number(load.Amperes)));
+        if (load.Siemens > 0) terms.Add(new Symbols("G*V", "G V", $"{Number(load.Siemens)}*{Number(volts)}"));
+        if (terms.Count == 0) terms.Add(new Symbols("0", "0", "0"));
+        return new DerivationStep("I", "Current of the load", string.Join(" + ", terms.Select(t => t.Plain)),
+            "I = " + string.Join(" + ", terms.Select(t => t.Latex)), string.Join(" + ", terms.Select(t => t.Numbers)), amperes, "A", Sources.Kirchhoff);
+    }
+
+    private static bool HasCurrentShare(Load load) => load.Amperes > 0 && !load.IsLargerOf;
+
+    private static double Left(RunResult result) => RunKernel.LeftVolts(result.SourceVolts, result.Ohms, result.Load);
+
+    // What a share does not use does not show: without a current share a is Vs, without a resistance 1 + R·G is 1.
+    private static Symbols LeftSymbols(RunResult result) => HasCurrentShare(result.Load)
+        ? new Symbols("a", "a", Number(Left(result)))
+        : new Symbols("Vs", "V_s", Number(result.SourceVolts));
+
+    private static Symbols GainSymbols(RunResult result) => result.Load.Siemens > 0
+        ? new Symbols("*(1 + R*G)", "(1 + R G)", $"*(1 + {Number(result.Ohms)}*{Number(result.Load.Siemens)})")
+        : new Symbols("", "", "");
 
     private static string Conclusion(RunResult result)
     {
@@ -149,4 +170,7 @@ internal static class RunDerivation
         double most = RunKernel.MostWatts(result.SourceVolts, result.Ohms, result.Load);
         return FormattableString.Invariant($"There is no operating point: the run carries at most {most:G6} W of constant power, and the load asks for {result.Load.Watts:G6} W.");
     }
+
+    /// <summary>A term as plain symbols, as LaTeX and with its numbers.</summary>
+    private sealed record Symbols(string Plain, string Latex, string Numbers);
 }

@@ -35,6 +35,10 @@ internal static class RunKernel
         return left > 0 && discriminant >= 0 ? (left + Math.Sqrt(discriminant)) / (2 * gain) : NoOperatingPoint;
     }
 
+    /// <summary>Vs − R·I₀: what the current share leaves of the source voltage; a larger-of load has no share of its own. [V]</summary>
+    internal static double LeftVolts(double sourceVolts, double ohms, Load load) =>
+        Exact.MinusProduct(sourceVolts, ohms, load.IsLargerOf ? 0 : load.Amperes);
+
     /// <summary>(Vs − R·I₀)² − 4·R·(1 + R·G)·P, compensated: near the limit its plain form loses its digits. [V²]</summary>
     internal static double Discriminant(double left, double ohmsTimesGain, double watts) =>
         Exact.DifferenceOfProducts(left, left, 4 * watts, ohmsTimesGain);
@@ -46,7 +50,7 @@ internal static class RunKernel
     /// <summary>The most constant power that the loop could carry beside the other shares; infinite without resistance. [W]</summary>
     internal static double MostWatts(double sourceVolts, double ohms, Load load)
     {
-        double left = Exact.MinusProduct(sourceVolts, ohms, load.IsLargerOf ? 0 : load.Amperes);
+        double left = LeftVolts(sourceVolts, ohms, load);
         return left <= 0 ? 0 : left * left / (4 * ohms * (1 + (ohms * load.Siemens)));
     }
 }

@@ -1,4 +1,5 @@
 using System;
+using System.Globalization;
 using UnitsNet;
 
 namespace CamPower;
@@ -33,5 +34,5 @@ public sealed class CableSegment : RunPart
     internal override double OhmsPerKelvin { get; }
 
     /// <summary>Length and cable in the invariant culture; never throws.</summary>
-    public override string ToString() => FormattableString.Invariant($"{OneWayLength.Meters:0.###} m of {Cable}");
+    public override string ToString() => $"{OneWayLength.ToString("s6", CultureInfo.InvariantCulture)} of {Cable}";
 }
