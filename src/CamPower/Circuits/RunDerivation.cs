@@ -88,8 +88,8 @@ internal static class RunDerivation
 
     private static IEnumerable<DerivationStep> LimitSteps(RunResult result)
     {
-        yield return LeftStep(result);
-        double left = Exact.MinusProduct(result.SourceVolts, result.Ohms, result.Load.IsLargerOf ? 0 : result.Load.Amperes);
+        double left = Exact.MinusProduct(result.SourceVolts, result.Ohms, result.Load.Amperes);
+        if (left <= 0 || !result.Load.IsLargerOf) yield return LeftStep(result, result.Load.Amperes);
         if (left > 0) yield return MostPowerStep(result);
     }
 
@@ -105,8 +105,9 @@ internal static class RunDerivation
             yield break;
         }
 
-        yield return LeftStep(result);
-        double left = Exact.MinusProduct(vs, r, load.IsLargerOf ? 0 : load.Amperes), gain = 1 + (r * load.Siemens);
+        double besidePower = load.IsLargerOf ? 0 : load.Amperes;
+        yield return LeftStep(result, besidePower);
+        double left = Exact.MinusProduct(vs, r, besidePower), gain = 1 + (r * load.Siemens);
         double discriminant = RunKernel.Discriminant(left, r * gain, load.Watts);
         yield return new DerivationStep("D", "Discriminant of the load line: negative where no operating point exists",
             "a^2 - 4*R*(1 + R*G)*P", @"D = a^2 - 4R(1+RG)P",
@@ -116,21 +117,29 @@ internal static class RunDerivation
             $"({Number(left)} + sqrt({Number(discriminant)}))/(2*(1 + {Number(r)}*{Number(load.Siemens)}))", v, "V", Sources.Kirchhoff);
     }
 
-    private static DerivationStep LeftStep(RunResult result)
-    {
-        double amperes = result.Load.IsLargerOf ? 0 : result.Load.Amperes;
-        return new DerivationStep("a", "Source voltage left by the constant-current share", "Vs - R*I0", "a = V_s - R I_0",
-            $"{Number(result.SourceVolts)} - {Number(result.Ohms)}*{Number(amperes)}",
-            Exact.MinusProduct(result.SourceVolts, result.Ohms, amperes), "V", Sources.Kirchhoff);
-    }
+    private static DerivationStep LeftStep(RunResult result, double amperes) => new(
+        "a", "Source voltage left by the constant-current share", "Vs - R*I0", "a = V_s - R I_0",
+        $"{Number(result.SourceVolts)} - {Number(result.Ohms)}*{Number(amperes)}",
+        Exact.MinusProduct(result.SourceVolts, result.Ohms, amperes), "V", Sources.Kirchhoff);
 
     private static DerivationStep MostPowerStep(RunResult result)
     {
         Load load = result.Load;
-        double r = result.Ohms, left = Exact.MinusProduct(result.SourceVolts, r, load.IsLargerOf ? 0 : load.Amperes);
-        return new DerivationStep("Pmost", "Most constant power that the run can carry", "a^2/(4*R*(1 + R*G))", @"P_{most} = \frac{a^2}{4R(1+RG)}",
-            $"{Number(left)}^2/(4*{Number(r)}*(1 + {Number(r)}*{Number(load.Siemens)}))",
-            RunKernel.MostWatts(result.SourceVolts, r, load), "W", Sources.MaximumPower);
+        double vs = result.SourceVolts, r = result.Ohms, left = Exact.MinusProduct(vs, r, load.Amperes);
+        double most = RunKernel.MostWatts(vs, r, load);
+        if (RunKernel.IsLimitedByCurrent(vs, left, load))
+        {
+            return MostPower("(Vs - R*I0)*I0", @"P_{most} = (V_s - R I_0)\,I_0",
+                $"({Number(vs)} - {Number(r)}*{Number(load.Amperes)})*{Number(load.Amperes)}");
+        }
+
+        return load.IsLargerOf
+            ? MostPower("Vs^2/(4*R)", @"P_{most} = \frac{V_s^2}{4R}", $"{Number(vs)}^2/(4*{Number(r)})")
+            : MostPower("a^2/(4*R*(1 + R*G))", @"P_{most} = \frac{a^2}{4R(1+RG)}",
+                $"{Number(left)}^2/(4*{Number(r)}*(1 + {Number(r)}*{Number(load.Siemens)}))");
+
+        DerivationStep MostPower(string formula, string latex, string substitution) => new("Pmost",
+            "Most constant power that the run can carry", formula, latex, substitution, most, "W", Sources.MaximumPower);
     }
 
     private static DerivationStep CurrentStep(Load load, double volts, double amperes) => load.IsLargerOf
