@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Globalization;
 using System.Linq;
 using static CamPower.DerivationStep;
 
@@ -20,23 +21,25 @@ internal static class RunDerivation
         double celsius = result.ConductorCelsius;
         var symbols = new List<string>();
         var numbers = new List<string>();
+        bool onlyOne = result.Run.Parts.Count == 1;
         foreach (RunPart part in result.Run.Parts)
         {
-            int index = symbols.Count + 1;
+            string index = onlyOne ? string.Empty : (symbols.Count + 1).ToString(CultureInfo.InvariantCulture);
             if (part is CableSegment segment)
             {
                 foreach (DerivationStep step in SegmentSteps(segment, index, celsius)) yield return step;
             }
 
-            symbols.Add(part is Joint joint ? $"R({joint.Name})" : FormattableString.Invariant($"R{index}"));
+            symbols.Add(part is Joint joint ? $"R({joint.Name})" : $"R{index}");
             numbers.Add(Number(part.OhmsAt(celsius)));
         }
 
+        if (onlyOne) yield break;
         yield return new DerivationStep("R", "Loop resistance of the run, joints included",
             string.Join(" + ", symbols), @"R = \sum_k R_k", string.Join(" + ", numbers), result.Ohms, "Ω", Sources.Kirchhoff);
     }
 
-    private static IEnumerable<DerivationStep> SegmentSteps(CableSegment segment, int index, double celsius)
+    private static IEnumerable<DerivationStep> SegmentSteps(CableSegment segment, string index, double celsius)
     {
         Conductor outgoing = segment.Cable.Outgoing, back = segment.Cable.Return;
         double meters = segment.OneWayLength.Meters;
@@ -45,27 +48,27 @@ internal static class RunDerivation
         string outgoingPerMeter = Number(outgoing.OhmsPerMeterAt(celsius));
         if (ReferenceEquals(outgoing, back))
         {
-            yield return Segment("2*L*r", FormattableString.Invariant($@"2\,L\,r_{index}"), $"2*{length}*{outgoingPerMeter}");
+            yield return Segment($"2*L*r{index}", $@"2\,L\,r_{{{index}}}", $"2*{length}*{outgoingPerMeter}");
             yield break;
         }
 
         yield return PerLength(back, 's', index, celsius, "return conductor");
-        yield return Segment("L*(r + s)", FormattableString.Invariant($@"L\,(r_{index} + s_{index})"), $"{length}*({outgoingPerMeter} + {Number(back.OhmsPerMeterAt(celsius))})");
+        yield return Segment($"L*(r{index} + s{index})", $@"L\,(r_{{{index}}} + s_{{{index}}})", $"{length}*({outgoingPerMeter} + {Number(back.OhmsPerMeterAt(celsius))})");
 
         DerivationStep Segment(string formula, string latex, string substitution) => new(
-            FormattableString.Invariant($"R{index}"), FormattableString.Invariant($"Resistance out and back of {segment}; L is the one-way length, {meters:G6} m"), formula,
-            FormattableString.Invariant($"R_{index} = {latex}"), substitution, segment.OhmsAt(celsius), "Ω", Sources.Resistance);
+            $"R{index}", FormattableString.Invariant($"Resistance out and back of {segment}; L is the one-way length, {meters:G6} m"), formula,
+            $"R_{{{index}}} = {latex}", substitution, segment.OhmsAt(celsius), "Ω", Sources.Resistance);
     }
 
-    private static DerivationStep PerLength(Conductor conductor, char symbol, int index, double celsius, string which)
+    private static DerivationStep PerLength(Conductor conductor, char symbol, string index, double celsius, string which)
     {
         string rho = Number(conductor.Material.OhmMetersAt20C * 1e6), area = Number(conductor.Size.SquareMeters * 1e6);
         string alpha = Number(conductor.Material.TemperatureCoefficientAt20C), lay = Number(conductor.Stranding.LayFactor);
         return new DerivationStep(
-            FormattableString.Invariant($"{symbol}{index}"),
+            $"{symbol}{index}",
             FormattableString.Invariant($"Resistance per metre of the {which}, {conductor}, at {celsius:G6} °C"),
             "rho20*k*(1 + alpha20*(T - 20))/A",
-            FormattableString.Invariant($@"{symbol}_{index} = \frac{{\rho_{{20}}\,k\,(1+\alpha_{{20}}(T-20))}}{{A}}"),
+            $@"{symbol}_{{{index}}} = \frac{{\rho_{{20}}\,k\,(1+\alpha_{{20}}(T-20))}}{{A}}",
             $"{rho}*{lay}*(1 + {alpha}*({Number(celsius)} - 20))/{area}",
             conductor.OhmsPerMeterAt(celsius), "Ω/m", Sources.LinearTemperature);
     }
@@ -90,8 +93,9 @@ internal static class RunDerivation
 
     private static IEnumerable<DerivationStep> LimitSteps(RunResult result)
     {
-        if (HasCurrentShare(result.Load)) yield return LeftStep(result);
-        if (Left(result) > 0) yield return MostPowerStep(result);
+        double left = Left(result);
+        if (left <= 0 || HasCurrentShare(result.Load)) yield return LeftStep(result);
+        if (left > 0) yield return MostPowerStep(result);
     }
 
     // A larger-of load is solved as whichever of its shares is the larger at the answer.
@@ -108,13 +112,15 @@ internal static class RunDerivation
 
         if (HasCurrentShare(load)) yield return LeftStep(result);
         Symbols left = LeftSymbols(result), gain = GainSymbols(result);
-        double discriminant = RunKernel.Discriminant(Left(result), result.Ohms * (1 + (result.Ohms * load.Siemens)), load.Watts);
+        Symbols twice = gain.Plain.Length == 0 ? new Symbols("2", "2", "2") : new Symbols($"(2{gain.Plain})", "2" + gain.Latex, $"(2{gain.Numbers})");
+        double beside = load.IsLargerOf ? result.SourceVolts : Left(result);
+        double discriminant = RunKernel.Discriminant(beside, result.Ohms * (1 + (result.Ohms * load.Siemens)), load.Watts);
         yield return new DerivationStep("D", "Discriminant of the load line: negative where no operating point exists",
             $"{left.Plain}^2 - 4*R{gain.Plain}*P", $"D = {left.Latex}^2 - 4 R{gain.Latex} P",
             $"{left.Numbers}^2 - 4*{r}{gain.Numbers}*{Number(load.Watts)}", discriminant, "V²", Sources.Kirchhoff);
         yield return new DerivationStep("V", "Voltage at the load: the upper, stable root",
-            $"({left.Plain} + sqrt(D))/(2{gain.Plain})", $@"V = \frac{{{left.Latex} + \sqrt{{D}}}}{{2{gain.Latex}}}",
-            $"({left.Numbers} + sqrt({Number(discriminant)}))/(2{gain.Numbers})", result.LoadVolts, "V", Sources.Kirchhoff);
+            $"({left.Plain} + sqrt(D))/{twice.Plain}", $@"V = \frac{{{left.Latex} + \sqrt{{D}}}}{{{twice.Latex}}}",
+            $"({left.Numbers} + sqrt({Number(discriminant)}))/{twice.Numbers}", result.LoadVolts, "V", Sources.Kirchhoff);
     }
 
     private static DerivationStep LeftStep(RunResult result) => new(
@@ -124,9 +130,12 @@ internal static class RunDerivation
     private static DerivationStep MostPowerStep(RunResult result)
     {
         Symbols left = LeftSymbols(result), gain = GainSymbols(result);
-        return new DerivationStep("Pmost", "Most constant power that the run can carry",
-            $"{left.Plain}^2/(4*R{gain.Plain})", $@"P_{{most}} = \frac{{{left.Latex}^2}}{{4 R{gain.Latex}}}",
-            $"{left.Numbers}^2/(4*{Number(result.Ohms)}{gain.Numbers})",
+        Symbols most = RunKernel.IsLimitedByCurrent(result.SourceVolts, Left(result), result.Load)
+            ? new Symbols("(Vs - R*I0)*I0", @"(V_s - R I_0)\,I_0",
+                $"({Number(result.SourceVolts)} - {Number(result.Ohms)}*{Number(result.Load.Amperes)})*{Number(result.Load.Amperes)}")
+            : new Symbols($"{left.Plain}^2/(4*R{gain.Plain})", $@"\frac{{{left.Latex}^2}}{{4 R{gain.Latex}}}",
+                $"{left.Numbers}^2/(4*{Number(result.Ohms)}{gain.Numbers})");
+        return new DerivationStep("Pmost", "Most constant power that the run can carry", most.Plain, "P_{most} = " + most.Latex, most.Numbers,
             RunKernel.MostWatts(result.SourceVolts, result.Ohms, result.Load), "W", Sources.MaximumPower);
     }
 
@@ -149,7 +158,7 @@ internal static class RunDerivation
 
     private static bool HasCurrentShare(Load load) => load.Amperes > 0 && !load.IsLargerOf;
 
-    private static double Left(RunResult result) => RunKernel.LeftVolts(result.SourceVolts, result.Ohms, result.Load);
+    private static double Left(RunResult result) => Exact.MinusProduct(result.SourceVolts, result.Ohms, result.Load.Amperes);
 
     // What a share does not use does not show: without a current share a is Vs, without a resistance 1 + R·G is 1.
     private static Symbols LeftSymbols(RunResult result) => HasCurrentShare(result.Load)

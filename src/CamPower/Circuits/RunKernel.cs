@@ -35,22 +35,31 @@ internal static class RunKernel
         return left > 0 && discriminant >= 0 ? (left + Math.Sqrt(discriminant)) / (2 * gain) : NoOperatingPoint;
     }
 
-    /// <summary>Vs − R·I₀: what the current share leaves of the source voltage; a larger-of load has no share of its own. [V]</summary>
-    internal static double LeftVolts(double sourceVolts, double ohms, Load load) =>
-        Exact.MinusProduct(sourceVolts, ohms, load.IsLargerOf ? 0 : load.Amperes);
-
     /// <summary>(Vs − R·I₀)² − 4·R·(1 + R·G)·P, compensated: near the limit its plain form loses its digits. [V²]</summary>
     internal static double Discriminant(double left, double ohmsTimesGain, double watts) =>
         Exact.DifferenceOfProducts(left, left, 4 * watts, ohmsTimesGain);
 
     /// <summary>The lower root, where more current would lift the power that the load gets: a point that does not last. [V]</summary>
-    internal static double UnstableVolts(double loadVolts, double ohms, Load load) =>
-        ohms * load.Watts / ((1 + (ohms * load.Siemens)) * loadVolts);
+    internal static double UnstableVolts(double sourceVolts, double ohms, Load load, double loadVolts)
+    {
+        // The lower root of a larger-of load is that of its power share, also where its current share sets the upper one.
+        double upper = load.IsLargerOf ? LoadVolts(sourceVolts, ohms, load.Watts, 0, 0) : loadVolts;
+        return ohms * load.Watts / ((1 + (ohms * load.Siemens)) * upper);
+    }
 
     /// <summary>The most constant power that the loop could carry beside the other shares; infinite without resistance. [W]</summary>
+    /// <remarks>A larger-of load stands beside nothing: its limit is the matched load's, unless its current share keeps
+    /// the voltage above that of the match; then it is what that current carries.</remarks>
     internal static double MostWatts(double sourceVolts, double ohms, Load load)
     {
-        double left = LeftVolts(sourceVolts, ohms, load);
-        return left <= 0 ? 0 : left * left / (4 * ohms * (1 + (ohms * load.Siemens)));
+        double left = Exact.MinusProduct(sourceVolts, ohms, load.Amperes);
+        if (left <= 0) return 0;
+        if (IsLimitedByCurrent(sourceVolts, left, load)) return left * load.Amperes;
+        double matched = load.IsLargerOf ? sourceVolts : left;
+        return matched * matched / (4 * ohms * (1 + (ohms * load.Siemens)));
     }
+
+    /// <summary>Whether a larger-of load runs out of voltage for its current share before it reaches the matched load.</summary>
+    internal static bool IsLimitedByCurrent(double sourceVolts, double left, Load load) =>
+        load.IsLargerOf && 2 * left < sourceVolts;
 }

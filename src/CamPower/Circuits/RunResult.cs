@@ -91,21 +91,28 @@ public readonly struct RunResult : IEquatable<RunResult>
     /// <exception cref="InvalidOperationException">There is no operating point.</exception>
     public Power SourcePower => Power.FromWatts(_sourceVolts * Amperes);
 
-    /// <summary>The factor by which the constant-power share could grow before no operating point is left. [1]</summary>
-    /// <remarks>1 at the limit, less than 1 beyond it; infinite where nothing can collapse, for want of a
-    /// constant-power share or of resistance.</remarks>
+    /// <summary>The factor by which the constant-power share could grow before no operating point is left; null where nothing can collapse, for want of that share or of resistance. [1]</summary>
+    /// <remarks>1 at the limit, less than 1 beyond it; 0 where the current share alone takes all of the source voltage.</remarks>
     /// <exception cref="InvalidOperationException">This is the default value.</exception>
-    public Ratio MarginToCollapse => Ratio.FromDecimalFractions(
-        Load.Watts > 0 ? RunKernel.MostWatts(_sourceVolts, Ohms, Load) / Load.Watts : double.PositiveInfinity);
+    public Ratio? MarginToCollapse
+    {
+        get
+        {
+            if (Load.Watts > 0 && Ohms > 0) return Ratio.FromDecimalFractions(RunKernel.MostWatts(_sourceVolts, Ohms, Load) / Load.Watts);
+            return HasOperatingPoint ? null : Ratio.Zero;
+        }
+    }
 
     /// <summary>The most constant power that the run could carry beside the load's other shares; null where there is no limit, for want of resistance. [W]</summary>
-    /// <remarks>(Vs − R·I₀)² / (4·R·(1 + R·G)), and 0 where the current share alone takes all of the source voltage.</remarks>
+    /// <remarks>(Vs − R·I₀)² / (4·R·(1 + R·G)), and 0 where the current share alone takes all of the source voltage.
+    /// For a load that draws the larger of two shares Vs² / (4·R), or (Vs − R·I₀)·I₀ where the current share already
+    /// takes more than half of the source voltage.</remarks>
     /// <exception cref="InvalidOperationException">This is the default value.</exception>
     public Power? MostPower => Ohms > 0 ? Power.FromWatts(RunKernel.MostWatts(_sourceVolts, Ohms, Load)) : null;
 
     /// <summary>The lower voltage at which the power balances too, but does not last; 0 without a constant-power share. [V]</summary>
     /// <exception cref="InvalidOperationException">There is no operating point.</exception>
-    public ElectricPotential UnstableVoltage => ElectricPotential.FromVolts(RunKernel.UnstableVolts(LoadVolts, Ohms, Load));
+    public ElectricPotential UnstableVoltage => ElectricPotential.FromVolts(RunKernel.UnstableVolts(_sourceVolts, Ohms, Load, LoadVolts));
 
     internal double LoadVolts => _loadVolts > RunKernel.NoOperatingPoint ? _loadVolts : throw NoOperatingPoint();
 

@@ -11,7 +11,7 @@ internal static class StartKernel
         double settled = RunKernel.LoadVolts(unloadedVolts, ohms, atStart);
         if (settled < starting.DropOutVolts) return StartVerdict.SettlesBelowDropOut;
 
-        return starting.SoftStart != SoftStart.Yes && starting.TurnOnVolts < RunKernel.UnstableVolts(settled, ohms, atStart)
+        return starting.SoftStart != SoftStart.Yes && starting.TurnOnVolts < RunKernel.UnstableVolts(unloadedVolts, ohms, atStart, settled)
             ? StartVerdict.TurnOnBelowUnstableVoltage
             : StartVerdict.Starts;
     }

@@ -43,6 +43,10 @@ public sealed class Surroundings
 
     internal double BoxCelsius { get; }
 
+    /// <summary>The three temperatures in the invariant culture; never throws.</summary>
+    public override string ToString() =>
+        FormattableString.Invariant($"cable {CableCelsius:G6} °C, box {BoxCelsius:G6} °C, camera {Celsius.Of(Camera):G6} °C");
+
     private static double Checked(Temperature temperature, string parameter) =>
         Require.Within(Celsius.Of(temperature), AbsoluteZero, Hottest, parameter, "°C");
 }

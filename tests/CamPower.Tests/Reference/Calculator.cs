@@ -1,0 +1,158 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+using System.Linq;
+using System.Text.RegularExpressions;
+using CamPower.Circuits;
+using CamPower.Conductors;
+using UnitsNet;
+
+namespace CamPower.Tests.Reference;
+
+/// <summary>
+/// Computes what the inventory says of a row through the library's members, in SI. It never sees the row: it cannot give
+/// back the printed value. An expression is numbers with units and calls of library members, joined by * and /.
+/// </summary>
+internal static class Calculator
+{
+    internal static double Evaluate(string expression)
+    {
+        double value = 1;
+        char with = '*';
+        foreach ((string term, char next) in Terms(expression))
+        {
+            value = with == '*' ? value * Term(term) : value / Term(term);
+            with = next;
+        }
+
+        return value;
+    }
+
+    private static double Term(string term)
+    {
+        Match call = Regex.Match(term, @"^([A-Za-z.0-9]+)\((.*)\)$");
+        return call.Success ? Call(call.Groups[1].Value, [.. Arguments(call.Groups[2].Value)]) : Literal(term);
+    }
+
+    private static double Call(string member, string[] a) => member switch
+    {
+        "Conductor.ResistancePerLengthAt" => Wire(a).ResistancePerLengthAt(Degrees(a[3])).OhmsPerMeter,
+        "Conductor.ResistanceAt" => Wire(a).ResistanceAt(Length.FromMeters(Evaluate(a[4])), Degrees(a[3])).Ohms,
+        "Cable.LoopResistancePerLengthAt" => Pair(a).LoopResistancePerLengthAt(Degrees(a[3])).OhmsPerMeter,
+        "CableRun.LoopResistanceAt" => new CableRun(Pair(a), oneWayLength: Length.FromMeters(Evaluate(a[4]))).LoopResistanceAt(Degrees(a[3])).Ohms,
+        "WireSize.SolidDiameter" => Size(a[0]).SolidDiameter.Meters,
+        "WireSize.Area" => Size(a[0]).Area.SquareMeters,
+        "Stranding.LayFactor" => Lay(a[0]).LayFactor,
+        "ConductorMaterial.ResistivityAt" => Material(a[0]).ResistivityAt(Degrees(a[1])).OhmMeters,
+        "ConductorMaterial.TemperatureCoefficientAt20C" => Material(a[0]).TemperatureCoefficientAt20C,
+        "ConductorMaterial.GrowthPerKelvin" => Slope(Material(a[0])) / Material(a[0]).ResistivityAt(Degrees(a[1])).OhmMeters,
+        "ConductorMaterial.InferredZero" => (Material(a[0]).ResistivityAt(Degrees("0")).OhmMeters / Slope(Material(a[0]))),
+        "LinearResistance.Over" => LinearResistance.FromOhmsPerMeter(Evaluate(a[0])).Over(Length.FromMeters(Evaluate(a[1]))).Ohms,
+        "LinearResistance.OhmsPerKilometer" => LinearResistance.FromOhmsPer1000Feet(Evaluate(a[0]) / SiUnits.Factor("ohm/kft")).OhmsPerKilometer,
+        "Celsius.Of" => Celsius.Of(Temperature.FromDegreesFahrenheit(Number(a[0].Replace(" °F", string.Empty, StringComparison.Ordinal)))),
+        "RadialKernel.TrySolve" => Chain(Evaluate(a[0]), Evaluate(a[1]), Drawing(a[2]), (int)Number(a[3]), (int)Number(a[4])),
+        "RunResult.LoadVoltage" => Fed(a).LoadVoltage.Volts,
+        "RunResult.Current" => Fed(a).Current.Amperes,
+        "RunResult.Drop" => Fed(a).Drop.Volts,
+        "RunResult.DropRatio" => Fed(a).DropRatio.DecimalFractions,
+        "RunResult.LoadPower" => (double)Fed(a).LoadPower.Watts,
+        "RunResult.SourcePower" => (double)Fed(a).SourcePower.Watts,
+        "RunResult.Loss" => (double)Fed(a).Loss.Watts,
+        "RunResult.MostPower" => (double)Fed(a).MostPower!.Value.Watts,
+        _ => throw new ArgumentException($"'{member}' is no member that a reference row is computed with.", nameof(member)),
+    };
+
+    // Growth of resistivity per kelvin, from the member itself at two temperatures.
+    private static double Slope(ConductorMaterial material) =>
+        (material.ResistivityAt(Degrees("100")).OhmMeters - material.ResistivityAt(Degrees("0")).OhmMeters) / 100;
+
+    private static Conductor Wire(string[] a) => new(Size(a[2]), Lay(a[1]), Material(a[0]));
+
+    private static Cable Pair(string[] a) => Cable.Pair(Size(a[2]), Lay(a[1]), Material(a[0]));
+
+    // Source, loop resistance, load: the resistance as a joint at the end of no cable at all.
+    private static RunResult Fed(string[] a) =>
+        Runs.OfOhms(Evaluate(a[1])).Feed(Drawing(a[2]), from: ElectricPotential.FromVolts(Evaluate(a[0])), conductorAt: Degrees("20"));
+
+    private static double Chain(double sourceVolts, double ohms, Load load, int count, int node)
+    {
+        var volts = new double[count];
+        Assert.True(RadialKernel.TrySolve([.. Enumerable.Range(-1, count)], [.. Enumerable.Repeat(ohms, count)], [.. Enumerable.Repeat(load, count)], sourceVolts, volts));
+        return volts[node - 1];
+    }
+
+    private static Load Drawing(string text)
+    {
+        double value = Literal(text);
+        return text[^1] switch
+        {
+            'W' => Load.ConstantPower(Power.FromWatts(value)),
+            'A' => Load.ConstantCurrent(ElectricCurrent.FromAmperes(value)),
+            _ => Load.ConstantResistance(ElectricResistance.FromOhms(value)),
+        };
+    }
+
+    private static Stranding Lay(string text) => text switch
+    {
+        "solid" => Stranding.Solid,
+        "class B" => Stranding.ClassB,
+        _ => throw new ArgumentException($"'{text}' is no stranding.", nameof(text)),
+    };
+
+    private static WireSize Size(string text) => text.EndsWith(" cmil", StringComparison.Ordinal)
+        ? WireSize.SquareMillimeters(Literal(text) * 1e6)
+        : WireSize.Parse(text);
+
+    private static ConductorMaterial Material(string text) => text switch
+    {
+        "copper" => ConductorMaterial.AnnealedCopper,
+        "cca10" => ConductorMaterial.CopperCladAluminium10,
+        "cca15" => ConductorMaterial.CopperCladAluminium15,
+
+        // A user's own material, from the library's cited constants: it is not given ready-made.
+        "aluminium" => Made(100 / ConductorConstants.AluminiumConductivity.Value / 58e6, ConductorConstants.AluminiumCoefficient.Value),
+        _ => Declared(text),
+    };
+
+    // "rho 10.09 ohm cmil/ft alpha 0.004041": a textbook's own constants.
+    private static ConductorMaterial Declared(string text)
+    {
+        Match match = Regex.Match(text, @"^rho (.+?)(?: alpha (\S+))?$");
+        if (!match.Success) throw new ArgumentException($"'{text}' is no material.", nameof(text));
+        return Made(Literal(match.Groups[1].Value), match.Groups[2].Success ? Number(match.Groups[2].Value) : 0);
+    }
+
+    private static ConductorMaterial Made(double ohmMeters, double alpha) => new("of the source", ElectricResistivity.FromOhmMeters(ohmMeters), alpha,
+        Degrees("-60"), Degrees("200"), new Citation("the source of the reference row", CitationKind.Declared));
+
+    private static Temperature Degrees(string celsius) => Temperature.FromDegreesCelsius(Number(celsius));
+
+    private static double Literal(string text)
+    {
+        int space = text.IndexOf(' ', StringComparison.Ordinal);
+        return space < 0 ? Number(text) : Number(text[..space]) * SiUnits.Factor(text[(space + 1)..]);
+    }
+
+    private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
+
+    private static IEnumerable<string> Arguments(string text) => Split(text, ", ").Select(p => p.Part);
+
+    private static IEnumerable<(string Part, char Next)> Terms(string text) => Split(text, " * ", " / ");
+
+    // Cuts at the separators that stand outside parentheses.
+    private static IEnumerable<(string Part, char Next)> Split(string text, params string[] separators)
+    {
+        int depth = 0, start = 0;
+        for (int i = 0; i < text.Length; i++)
+        {
+            if (text[i] == '(') depth++;
+            if (text[i] == ')') depth--;
+            string? found = depth == 0 ? separators.FirstOrDefault(s => string.CompareOrdinal(text, i, s, 0, s.Length) == 0) : null;
+            if (found is null) continue;
+            yield return (text[start..i], found.Trim()[0]);
+            start = i + found.Length;
+        }
+
+        yield return (text[start..], ' ');
+    }
+}
