@@ -86,5 +86,8 @@ public sealed class RuleSet
         return Rules.SelectMany(rule => rule.Check(assessment)).OrderByDescending(f => f.Severity).ToList().AsReadOnly();
     }
 
+    /// <summary>The identifiers of the rules; never throws.</summary>
+    public override string ToString() => string.Join(", ", Rules);
+
     private bool Holds(string id) => Rules.Any(r => string.Equals(r.Id, id, StringComparison.Ordinal));
 }

@@ -23,7 +23,7 @@ public readonly struct RunResult : IEquatable<RunResult>
 {
     private readonly CableRun? _run;
     private readonly Load? _load;
-    private readonly double _sourceVolts, _celsius, _loadVolts;
+    private readonly double _sourceVolts, _celsius, _loadVolts, _amperes;
 
     internal RunResult(CableRun run, Load load, double sourceVolts, double celsius, double ohms)
     {
@@ -32,6 +32,7 @@ public readonly struct RunResult : IEquatable<RunResult>
         _sourceVolts = sourceVolts;
         _celsius = celsius;
         _loadVolts = RunKernel.LoadVolts(sourceVolts, ohms, load);
+        _amperes = HasOperatingPoint ? load.AmperesAt(_loadVolts) : 0;
     }
 
     /// <summary>Whether the run can carry the load.</summary>
@@ -114,9 +115,9 @@ public readonly struct RunResult : IEquatable<RunResult>
     /// <exception cref="InvalidOperationException">There is no operating point.</exception>
     public ElectricPotential UnstableVoltage => ElectricPotential.FromVolts(RunKernel.UnstableVolts(_sourceVolts, Ohms, Load, LoadVolts));
 
-    internal double LoadVolts => _loadVolts > RunKernel.NoOperatingPoint ? _loadVolts : throw NoOperatingPoint();
+    internal double LoadVolts => HasOperatingPoint ? _loadVolts : throw NoOperatingPoint(this);
 
-    internal double Amperes => _load!.AmperesAt(LoadVolts);
+    internal double Amperes => HasOperatingPoint ? _amperes : throw NoOperatingPoint(this);
 
     internal double SourceVolts => _sourceVolts;
 
@@ -161,8 +162,9 @@ public readonly struct RunResult : IEquatable<RunResult>
     /// <summary>Whether the two differ.</summary>
     public static bool operator !=(RunResult left, RunResult right) => !left.Equals(right);
 
-    private InvalidOperationException NoOperatingPoint() => _load is null ? NoResult() : new(
-        FormattableString.Invariant($"The run has no operating point: {_sourceVolts:G6} V over {Ohms:G6} Ω carries at most {RunKernel.MostWatts(_sourceVolts, Ohms, _load):G6} W beside the other shares of this load ({_load}). Ask TryGetOperatingPoint first."));
+    // Takes a copy: called on this very result it would keep the whole struct in memory instead of in registers.
+    private static InvalidOperationException NoOperatingPoint(RunResult of) => of._load is null ? NoResult() : new(
+        FormattableString.Invariant($"The run has no operating point: {of._sourceVolts:G6} V over {of.Ohms:G6} Ω carries at most {RunKernel.MostWatts(of._sourceVolts, of.Ohms, of._load):G6} W beside the other shares of this load ({of._load}). Ask TryGetOperatingPoint first."));
 
     private static InvalidOperationException NoResult() => new("This is the default value of RunResult: nothing was asked.");
 }

@@ -52,14 +52,14 @@ public class DrawTests
         Assert.Equal((1 / 24.0) - (9 / 144.0), load.SlopeAt(12), 1e-16);
         Assert.Equal(9, (double)load.PowerShare.Watts);
         Assert.Equal(0.5, load.CurrentShare.Amperes);
-        Assert.Equal(1 / 24.0, load.ConductanceShare.Siemens);
+        Assert.Equal(24, load.ResistanceShare!.Value.Ohms);
         Assert.Equal("9 W + 0.5 A + 24 Ω", load.ToString());
     }
 
     [Fact]
     public void Device_AnswersForTheCurrentThatItAccepts()
     {
-        var window = new VoltageWindow(ElectricPotential.FromVolts(10.8), ElectricPotential.FromVolts(13.2));
+        var window = new VoltageRange(ElectricPotential.FromVolts(10.8), ElectricPotential.FromVolts(13.2));
         var device = new Device("dome", DeviceKind.Camera, Dome, dcInput: window);
         Assert.Same(window, device.InputFor(CurrentKind.Dc));
         Assert.Null(device.InputFor(CurrentKind.Ac));

@@ -70,9 +70,9 @@ public class InvalidInputTests
         ["turn-on of nothing"] = (() => _ = new Starting(Volts(0), Volts(8), SoftStart.No), "turnOn", "0 V"),
         ["drop-out of nothing"] = (() => _ = new Starting(Volts(9), Volts(0), SoftStart.No), "dropOut", "0 V"),
         ["drop-out above turn-on"] = (() => _ = new Starting(Volts(9), Volts(9.5), SoftStart.No), "dropOut", "9.5 V"),
-        ["window from nothing"] = (() => _ = new VoltageWindow(Volts(0), Volts(13.2)), "lowest", "0 V"),
-        ["window upside down"] = (() => _ = new VoltageWindow(Volts(13.2), Volts(10.8)), "highest", "10.8 V"),
-        ["window of negative end"] = (() => _ = new VoltageWindow(Volts(10.8), Volts(-1.5)), "highest", "-1.5 V"),
+        ["window from nothing"] = (() => _ = new VoltageRange(Volts(0), Volts(13.2)), "lowest", "0 V"),
+        ["window upside down"] = (() => _ = new VoltageRange(Volts(13.2), Volts(10.8)), "highest", "10.8 V"),
+        ["window of negative end"] = (() => _ = new VoltageRange(Volts(10.8), Volts(-1.5)), "highest", "-1.5 V"),
         ["cable below absolute zero"] = (() => _ = new Surroundings(Celsius(-273.5), Celsius(20), Celsius(20)), "cable", "-273.5 °C"),
         ["box above 1000 °C"] = (() => _ = new Surroundings(Celsius(20), Celsius(1000.5), Celsius(20)), "box", "1000.5 °C"),
         ["camera below absolute zero"] = (() => _ = new Surroundings(Celsius(20), Celsius(20), Celsius(-273.5)), "camera", "-273.5 °C"),
@@ -100,7 +100,7 @@ public class InvalidInputTests
         ["base draw"] = () => _ = new ShareDraw(null!),
         ["condition"] = () => new ShareDraw(Nine).In(null!),
         ["surroundings"] = () => Condition.Day(null!),
-        ["draw"] = () => _ = new Device("dome", DeviceKind.Camera, null!, dcInput: new VoltageWindow(Volts(10), Volts(14))),
+        ["draw"] = () => _ = new Device("dome", DeviceKind.Camera, null!, dcInput: new VoltageRange(Volts(10), Volts(14))),
         ["wire size text"] = () => WireSize.Parse(null!),
         ["title"] = () => _ = new Citation(null!, CitationKind.Declared),
     };
@@ -139,7 +139,7 @@ public class InvalidInputTests
         Assert.Throws<ArgumentException>(() => new Citation(name, CitationKind.Declared));
         Assert.Throws<ArgumentException>(() => new CitedValue("constant", 1, name, Source));
         Assert.Throws<ArgumentException>(() => Condition.Day(Mild).With(DrawShares.None).Name.Length == 0 ? null : new Condition(name, DrawShares.None, Mild));
-        Assert.Throws<ArgumentException>(() => new Device(name, DeviceKind.Other, new ShareDraw(Nine), dcInput: new VoltageWindow(Volts(10), Volts(14))));
+        Assert.Throws<ArgumentException>(() => new Device(name, DeviceKind.Other, new ShareDraw(Nine), dcInput: new VoltageRange(Volts(10), Volts(14))));
     }
 
     [Fact]

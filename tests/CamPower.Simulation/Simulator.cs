@@ -1,0 +1,53 @@
+using System.Collections.Generic;
+using System.Diagnostics;
+using System.Globalization;
+using System.IO;
+using System.Linq;
+using System.Text.RegularExpressions;
+using CamPower.Tests.Circuits.Ngspice;
+
+namespace CamPower.Simulation;
+
+/// <summary>Runs ngspice on a netlist in batch mode.</summary>
+internal static partial class Simulator
+{
+    private const int MostMilliseconds = 30_000;
+
+    /// <summary>The voltages of the network's nodes, or null where the simulator finds no solution. [V]</summary>
+    public static IReadOnlyList<double>? Solve(SimulatedNetwork network, string netlistPath)
+    {
+        string output = Run(netlistPath);
+        Dictionary<string, double> printed = VoltageLine().Matches(output).ToDictionary(
+            m => m.Groups["node"].Value, m => double.Parse(m.Groups["volts"].Value, NumberStyles.Float, CultureInfo.InvariantCulture));
+        bool found = Enumerable.Range(0, network.Nodes.Count).All(i => printed.ContainsKey(Netlist.NodeName(i)));
+        if (found) return [.. Enumerable.Range(0, network.Nodes.Count).Select(i => printed[Netlist.NodeName(i)])];
+
+        // Silence is no answer: only the simulator's own word counts as "no solution".
+        return output.Contains("solution failed", System.StringComparison.OrdinalIgnoreCase)
+            ? null
+            : throw new InvalidDataException($"ngspice said neither a voltage nor that there is none:\n{output}");
+    }
+
+    private static string Run(string netlistPath)
+    {
+        using var process = Process.Start(new ProcessStartInfo("ngspice", ["-b", netlistPath])
+        {
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            RedirectStandardInput = true,
+        })!;
+        process.StandardInput.Close();
+        System.Threading.Tasks.Task<string> errors = process.StandardError.ReadToEndAsync();
+        System.Threading.Tasks.Task<string> output = process.StandardOutput.ReadToEndAsync();
+        if (!process.WaitForExit(MostMilliseconds))
+        {
+            process.Kill();
+            throw new System.TimeoutException($"ngspice did not finish {netlistPath}.");
+        }
+
+        return output.GetAwaiter().GetResult() + errors.GetAwaiter().GetResult();
+    }
+
+    [GeneratedRegex(@"^v\((?<node>n\d+)\) = (?<volts>\S+)", RegexOptions.Multiline | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex VoltageLine();
+}

@@ -1,0 +1,33 @@
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Sites;
+using CamPower.Tests.Circuits;
+using UnitsNet;
+
+namespace CamPower.Tests;
+
+/// <summary>One of each public type that a solved and checked site is made of.</summary>
+internal static class SiteSamples
+{
+    internal static IEnumerable<object> All()
+    {
+        var supply = new Supply("12.5 V", CurrentKind.Dc, ElectricPotential.FromVolts(12.5), ElectricCurrent.FromAmperes(1.5), Ratio.FromPercent(2.5), DeratingCurve.GenericEnclosed);
+        DistributionBox box = DistributionBox.WithEqualOutputs("box", supply, outputs: 2, ElectricCurrent.FromAmperes(0.25));
+        var device = new Device("dome", DeviceKind.Camera, new ShareDraw(Load.ConstantPower(Power.FromWatts(9.5))),
+            dcInput: new VoltageRange(ElectricPotential.FromVolts(10.8), ElectricPotential.FromVolts(13.2)));
+        var run = new SiteRun(RunOrigin.Output("box", 1), "door", Runs.OfOhms(1.25));
+        var night = Condition.Night(new Surroundings(Temperature.FromDegreesCelsius(20.5), Temperature.FromDegreesCelsius(20), Temperature.FromDegreesCelsius(20)));
+        var site = new Site("shed", [night], [box], [run], [new SiteDevice("door camera", device, at: "door")]);
+        SiteAssessment assessment = site.Assess();
+        BoxAssessment solvedBox = assessment.Boxes[0];
+        DeviceAssessment solvedDevice = assessment.Devices[0];
+        Finding finding = RuleSet.Standard.Check(assessment)[0];
+        SiteFault fault = SiteStructure.FindFaults([night], [box], [run, run], [])[0];
+        return new object[]
+        {
+            supply, DeratingCurve.GenericEnclosed, DeratingCurve.GenericEnclosed.Points[0], box, box.Outputs[0], run, run.From, site, site.Devices[0], fault,
+            assessment, solvedBox, solvedBox.Worst, solvedBox.Outputs[0], solvedBox.Outputs[0].Worst, solvedDevice, solvedDevice.Worst,
+            RuleSet.Standard, finding, finding.About,
+        }.Concat(RuleSet.Standard.Rules);
+    }
+}
