@@ -1,3 +1,4 @@
+using System;
 using System.Linq;
 using CamPower.Circuits;
 using CamPower.Sites;
@@ -7,22 +8,22 @@ namespace CamPower.Assessment;
 /// <summary>What one output feeds, as a circuit at one cable temperature. SI doubles; one load a device, in the feed's order.</summary>
 internal sealed class FeedCircuit
 {
-    private readonly int[] _parents;
-    private readonly double[] _ohms;
+    private readonly int[] _parents = [];
+    private readonly double[] _ohms = [];
+    private readonly double _singleOhms;
     private readonly int _runs;
 
     internal FeedCircuit(OutputFeed feed, double cableCelsius)
     {
         IsSingle = feed.IsSingle;
-        _runs = feed.Runs.Count;
         if (IsSingle)
         {
-            _parents = [-1];
-            _ohms = [feed.Runs[0].Run.OhmsAt(cableCelsius)];
+            _singleOhms = feed.Runs[0].Run.OhmsAt(cableCelsius);
             return;
         }
 
         // Each device is a node of its own, at the end of its run without resistance.
+        _runs = feed.Runs.Count;
         _parents = [.. feed.Parents, .. feed.Devices.Select(d => d.RunIndex)];
         _ohms = [.. feed.Runs.Select(r => r.Run.OhmsAt(cableCelsius)), .. feed.Devices.Select(_ => 0.0)];
     }
@@ -30,20 +31,20 @@ internal sealed class FeedCircuit
     /// <summary>One run with one device: the closed form serves, and it is resistance alone that matters.</summary>
     internal bool IsSingle { get; }
 
-    /// <summary>Loop resistance of the only run, or of the whole way to a device. [Ω]</summary>
+    /// <summary>Loop resistance of the whole way to a device. [Ω]</summary>
     internal double OhmsTo(int device)
     {
-        double ohms = 0;
-        for (int node = IsSingle ? 0 : _runs + device; node >= 0; node = _parents[node]) ohms += _ohms[node];
+        double ohms = _singleOhms;
+        for (int node = IsSingle ? -1 : _runs + device; node >= 0; node = _parents[node]) ohms += _ohms[node];
         return ohms;
     }
 
-    /// <summary>The voltage of every device, or word that there is no operating point.</summary>
+    /// <summary>Fills in the voltage of every device, or 0 for each and word that there is no operating point.</summary>
     internal bool TrySolve(double sourceVolts, Load[] loads, double[] deviceVolts)
     {
         if (IsSingle)
         {
-            deviceVolts[0] = RunKernel.LoadVolts(sourceVolts, _ohms[0], loads[0]);
+            deviceVolts[0] = RunKernel.LoadVolts(sourceVolts, _singleOhms, loads[0]);
             return deviceVolts[0] > RunKernel.NoOperatingPoint;
         }
 
@@ -52,7 +53,8 @@ internal sealed class FeedCircuit
         loads.CopyTo(nodeLoads, _runs);
         var volts = new double[_parents.Length];
         bool solved = RadialKernel.TrySolve(_parents, _ohms, nodeLoads, sourceVolts, volts);
-        System.Array.Copy(volts, _runs, deviceVolts, 0, deviceVolts.Length);
+        if (!solved) Array.Clear(volts, 0, volts.Length);
+        Array.Copy(volts, _runs, deviceVolts, 0, deviceVolts.Length);
         return solved;
     }
 

@@ -1,5 +1,4 @@
 using System;
-using System.Linq;
 using CamPower.Circuits;
 using CamPower.Sites;
 
@@ -8,13 +7,10 @@ namespace CamPower.Assessment;
 /// <summary>What one output feeds, solved in one condition.</summary>
 internal static class FeedSolver
 {
-    /// <summary>Every device of the feed in a condition, fed from the lowest voltage of the supply.</summary>
-    internal static DeviceInCondition[] DevicesIn(Condition condition, OutputFeed feed, FeedCircuit circuit, Load[] loads)
+    /// <summary>Every device of the feed in a condition, fed from the lowest voltage of the supply; solved is that of each with everything on, 0 without an operating point.</summary>
+    internal static DeviceInCondition[] DevicesIn(Condition condition, OutputFeed feed, FeedCircuit circuit, Load[] loads, double[] solved)
     {
         double sourceVolts = feed.Box.Supply.LowestVolts;
-        var solved = new double[loads.Length];
-        if (!circuit.TrySolve(sourceVolts, loads, solved)) Array.Clear(solved, 0, solved.Length);
-
         var unloaded = new double[loads.Length];
         var verdicts = new StartVerdict[loads.Length];
         for (int i = 0; i < loads.Length; i++)
@@ -38,20 +34,22 @@ internal static class FeedSolver
         return results;
     }
 
-    /// <summary>The current of the output with everything on: the larger of those at the lowest and the highest supply voltage.</summary>
-    internal static OutputInCondition OutputIn(Condition condition, OutputFeed feed, FeedCircuit circuit, Load[] loads)
+    /// <summary>The current of the output with everything on: the larger of those at the lowest supply voltage, where solved is that of each device, and at the highest.</summary>
+    internal static OutputInCondition OutputIn(Condition condition, OutputFeed feed, FeedCircuit circuit, Load[] loads, double[] solved)
     {
-        var volts = new double[loads.Length];
-        bool low = TotalAmperes(circuit, loads, feed.Box.Supply.LowestVolts, volts, out double amperes);
+        Supply supply = feed.Box.Supply;
+        bool isLowerBound = Array.Exists(solved, volts => !(volts > RunKernel.NoOperatingPoint));
+        double amperes = TotalAmperes(loads, solved, supply.LowestVolts);
 
         // Only a resistance draws more at the higher voltage.
-        if (loads.Any(load => load.Siemens > 0))
+        if (Array.Exists(loads, load => load.Siemens > 0))
         {
-            bool high = TotalAmperes(circuit, loads, feed.Box.Supply.HighestVolts, volts, out double atHighest);
-            if (high && (!low || atHighest > amperes)) return new OutputInCondition(condition, atHighest, isLowerBound: !low);
+            var atHighest = new double[loads.Length];
+            circuit.TrySolve(supply.HighestVolts, loads, atHighest);
+            amperes = Math.Max(amperes, TotalAmperes(loads, atHighest, supply.HighestVolts));
         }
 
-        return new OutputInCondition(condition, amperes, isLowerBound: !low);
+        return new OutputInCondition(condition, amperes, isLowerBound);
     }
 
     /// <summary>The load of each device in a condition; none where the supply gives the wrong kind of current.</summary>
@@ -83,19 +81,18 @@ internal static class FeedSolver
     }
 
     // Without an operating point the loads pull the voltage down, and draw at least what they would at the source.
-    private static bool TotalAmperes(FeedCircuit circuit, Load[] loads, double sourceVolts, double[] volts, out double amperes)
+    private static double TotalAmperes(Load[] loads, double[] volts, double sourceVolts)
     {
-        bool solved = circuit.TrySolve(sourceVolts, loads, volts);
-        amperes = 0;
-        for (int i = 0; i < loads.Length; i++) amperes += loads[i].AmperesAt(solved ? volts[i] : sourceVolts);
-        return solved;
+        double amperes = 0;
+        for (int i = 0; i < loads.Length; i++) amperes += loads[i].AmperesAt(volts[i] > RunKernel.NoOperatingPoint ? volts[i] : sourceVolts);
+        return amperes;
     }
 
     private static StartVerdict Verdict(int device, Starting? starting, FeedCircuit circuit, Load[] loads, double sourceVolts,
         double unloaded, double settled)
     {
         if (starting is null) return StartVerdict.Unknown;
-        if (circuit.IsSingle) return StartKernel.Judge(sourceVolts, circuit.OhmsTo(device), loads[device], starting);
+        if (circuit.IsSingle) return StartKernel.Judge(sourceVolts, circuit.OhmsTo(device), loads[device], settled, starting);
         if (settled < starting.DropOutVolts) return unloaded > 0 && unloaded < starting.TurnOnVolts ? StartVerdict.UnloadedBelowTurnOn : StartVerdict.SettlesBelowDropOut;
         if (unloaded < starting.TurnOnVolts) return StartVerdict.UnloadedBelowTurnOn;
 

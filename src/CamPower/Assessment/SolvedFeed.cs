@@ -36,16 +36,28 @@ internal sealed class SolvedFeed
             Condition condition = conditions[c];
             var circuit = new FeedCircuit(feed, condition.At.CableCelsius);
             Load[] loads = FeedSolver.LoadsIn(condition, feed, motorsMove: condition.MotorsMoving != 0);
-            devices[c] = FeedSolver.DevicesIn(condition, feed, circuit, loads);
-            outputs[c] = FeedSolver.OutputIn(condition, feed, circuit, loads);
-            atRest[c] = condition.MotorsMoving is null || !feed.HasMotor
-                ? outputs[c].Amperes
-                : FeedSolver.OutputIn(condition, feed, circuit, FeedSolver.LoadsIn(condition, feed, motorsMove: false)).Amperes;
+            double[] solved = Solved(circuit, feed, loads);
+            devices[c] = FeedSolver.DevicesIn(condition, feed, circuit, loads, solved);
+            outputs[c] = FeedSolver.OutputIn(condition, feed, circuit, loads, solved);
+            atRest[c] = condition.MotorsMoving is null || !feed.HasMotor ? outputs[c].Amperes : AtRest(condition, feed, circuit);
         }
 
         double[] lightLoad = FeedSolver.LightLoadVolts(feed, new FeedCircuit(feed, coldestCelsius));
         var assessed = feed.Devices.Select((fed, i) => new DeviceAssessment(fed.Device, feed.Box, feed.Output, feed.PathTo(i), lightLoad[i],
             Array.ConvertAll(devices, inCondition => inCondition[i]))).ToArray();
         return new SolvedFeed(feed, assessed, new OutputAssessment(feed.Box, feed.Output, feed.DevicesFed, outputs), atRest);
+    }
+
+    private static double[] Solved(FeedCircuit circuit, OutputFeed feed, Load[] loads)
+    {
+        var volts = new double[loads.Length];
+        circuit.TrySolve(feed.Box.Supply.LowestVolts, loads, volts);
+        return volts;
+    }
+
+    private static double AtRest(Condition condition, OutputFeed feed, FeedCircuit circuit)
+    {
+        Load[] loads = FeedSolver.LoadsIn(condition, feed, motorsMove: false);
+        return FeedSolver.OutputIn(condition, feed, circuit, loads, Solved(circuit, feed, loads)).Amperes;
     }
 }

@@ -119,6 +119,9 @@ public readonly struct RunResult : IEquatable<RunResult>
 
     internal double Amperes => HasOperatingPoint ? _amperes : throw NoOperatingPoint(this);
 
+    /// <summary>The voltage at the load, or 0 without an operating point. [V]</summary>
+    internal double SolvedVolts => _loadVolts;
+
     internal double SourceVolts => _sourceVolts;
 
     internal double ConductorCelsius => _celsius;

@@ -16,7 +16,7 @@ public readonly struct StartResult : IEquatable<StartResult>
     internal StartResult(RunResult atStart, Starting starting)
     {
         AtStart = atStart;
-        Verdict = StartKernel.Judge(atStart.SourceVolts, atStart.Ohms, atStart.Load, starting);
+        Verdict = StartKernel.Judge(atStart.SourceVolts, atStart.Ohms, atStart.Load, atStart.SolvedVolts, starting);
     }
 
     /// <summary>Whether it starts, and if not, why.</summary>
