@@ -1,0 +1,17 @@
+namespace SiteCheck;
+
+/// <summary>What the program tells the shell.</summary>
+internal enum ExitStatus
+{
+    /// <summary>Notes at most.</summary>
+    Fine = 0,
+
+    /// <summary>Cautions.</summary>
+    Cautions = 1,
+
+    /// <summary>Failures or danger.</summary>
+    Failures = 2,
+
+    /// <summary>The file cannot be read.</summary>
+    Unreadable = 3,
+}

@@ -1,0 +1,129 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+using System.Linq;
+using CamPower;
+using Spectre.Console;
+using UnitsNet;
+using static System.FormattableString;
+
+namespace SiteCheck;
+
+/// <summary>Prints a solved site: what each device gets, how far each output and box is loaded, what was found.</summary>
+internal sealed class SiteReport(IAnsiConsole console)
+{
+    public void Print(SiteAssessment assessment, IReadOnlyList<Finding> findings)
+    {
+        console.MarkupLineInterpolated($"[bold]{assessment.Site.Name}[/]");
+        PrintConditions(assessment.Site.Conditions);
+        foreach (BoxAssessment box in assessment.Boxes) PrintBox(assessment, box);
+        PrintFindings(findings);
+        console.WriteLine("Worked out, not measured: measure at commissioning. Mains wiring, enclosures and");
+        console.WriteLine("batteries are for the local code and a licensed electrician.");
+    }
+
+    private void PrintConditions(IReadOnlyList<Condition> conditions)
+    {
+        console.WriteLine("Conditions, with the temperatures of cable and box:");
+        for (int i = 0; i < conditions.Count; i++)
+        {
+            Surroundings at = conditions[i].At;
+            console.WriteLine(Invariant($"  {Letter(i)}  {conditions[i].Name}, {Text(at.Cable)} and {Text(at.Box)}"));
+        }
+    }
+
+    private void PrintBox(SiteAssessment assessment, BoxAssessment box)
+    {
+        Supply supply = box.Box.Supply;
+        BoxInCondition worst = box.Worst;
+        console.WriteLine();
+        console.MarkupLineInterpolated($"[bold]{box.Box.Name}[/]: {supply.Name} set to {Text(supply.SetPoint)}");
+        double used = worst.TotalCurrent.Amperes, rated = worst.DeratedRating.Amperes;
+        console.WriteLine(Invariant($"  {AtLeast(worst.IsLowerBound)}{used:0.00} A of {rated:0.00} A at {Text(worst.Condition.At.Box)} in {worst.Condition}{(rated > 0 ? Invariant($": {used / rated * 100:0} %") : "")}"));
+        if (box.Outputs.Count == 0) return;
+
+        Table table = new Table().NoBorder();
+        foreach (string heading in new[] { "Out", "Device", "Cable", Short(assessment.Site.Conditions[0].Name), "Worst", "Accepts", "Margin", "Load A" })
+        {
+            table.AddColumn(new TableColumn(new Text(heading, new Style(decoration: Decoration.Underline))).NoWrap().Padding(0, 0, 1, 0));
+        }
+
+        foreach (OutputAssessment output in box.Outputs)
+        {
+            foreach (DeviceAssessment device in assessment.Devices.Where(d => d.Output == output.Output && d.Box == output.Box))
+            {
+                table.AddRow([.. Row(assessment, output, device).Select(cell => new Text(cell))]);
+            }
+        }
+
+        console.Write(table);
+    }
+
+    private static string[] Row(SiteAssessment assessment, OutputAssessment output, DeviceAssessment device)
+    {
+        DeviceInCondition worst = device.Worst;
+        char letter = Letter(assessment.Site.Conditions.ToList().IndexOf(worst.Condition));
+        return
+        [
+            output.Output.Number.ToString(CultureInfo.InvariantCulture),
+            Short(device.Device.Name, 14),
+            Short(CableText(device.Path), 18),
+            Volts(device.InConditions[0]),
+            Volts(worst) + " " + letter,
+            worst.Accepted is VoltageRange accepted ? Invariant($"{accepted.Lowest.Volts:0.#}-{accepted.Highest.Volts:0.#}") : "-",
+            worst.State == DeviceState.Up ? worst.Margin.Volts.ToString("+0.00;-0.00", CultureInfo.InvariantCulture) : "-",
+            Invariant($"{(output.Worst.IsLowerBound ? ">" : "")}{output.Worst.Current.Amperes:0.00}/{output.Output.Limit.Amperes:0.##}"),
+        ];
+    }
+
+    private void PrintFindings(IReadOnlyList<Finding> findings)
+    {
+        console.WriteLine();
+        string count = string.Join(", ", Enum.GetValues<Severity>().Reverse()
+            .Select(s => (s, n: findings.Count(f => f.Severity == s))).Where(x => x.n > 0).Select(x => $"{x.n} {x.s.ToString().ToLowerInvariant()}"));
+        console.MarkupLineInterpolated($"[bold]Findings[/]: {(count.Length == 0 ? "none" : count)}");
+        foreach (Finding finding in findings)
+        {
+            console.WriteLine();
+            console.MarkupLineInterpolated($"[{Colour(finding.Severity)}]{finding.Severity.ToString().ToUpperInvariant()}[/] [bold]{finding.About.Name}[/] ({finding.Rule})");
+            console.Write(new Padder(new Text(finding.Message), new Padding(2, 0, 0, 0)));
+            console.Write(new Padder(new Text("To do: " + finding.Remedy), new Padding(2, 0, 0, 0)));
+        }
+
+        console.WriteLine();
+    }
+
+    // The gauges on the way and its whole length, in the unit of the first length.
+    private static string CableText(IReadOnlyList<SiteRun> path)
+    {
+        List<CableSegment> segments = [.. path.SelectMany(run => run.Run.Segments)];
+        string sizes = string.Join("+", segments.Select(s => s.Cable.Outgoing.Size.ToString()).Distinct());
+        Length total = segments.Select(s => s.OneWayLength).Aggregate((a, b) => a + b);
+        return $"{sizes} {Text(total)}";
+    }
+
+    private static string Volts(DeviceInCondition device) => device.State switch
+    {
+        DeviceState.Up => device.Voltage.Volts.ToString("0.00", CultureInfo.InvariantCulture),
+        DeviceState.Restarting => "loops",
+        DeviceState.NeverUp => "off",
+        DeviceState.NoOperatingPoint => "none",
+        _ => "AC/DC",
+    };
+
+    private static string Text(IQuantity quantity) => quantity.ToString("s4", CultureInfo.InvariantCulture);
+
+    private static string AtLeast(bool isLowerBound) => isLowerBound ? "at least " : "";
+
+    private static char Letter(int condition) => (char)('a' + condition);
+
+    private static string Short(string text, int length = 5) => text.Length <= length ? text : text[..length];
+
+    private static string Colour(Severity severity) => severity switch
+    {
+        Severity.Danger => "bold red",
+        Severity.Failure => "red",
+        Severity.Caution => "yellow",
+        _ => "blue",
+    };
+}

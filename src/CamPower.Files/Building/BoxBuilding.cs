@@ -1,0 +1,61 @@
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Files.Entries;
+using CamPower.Files.Formats;
+using UnitsNet;
+
+namespace CamPower.Files.Building;
+
+/// <summary>From entries to boxes and their supplies.</summary>
+internal static class BoxBuilding
+{
+    internal static DistributionBox Build(BoxEntry entry, Place at)
+    {
+        string name = at.Name("name", entry.Name);
+        Supply supply = Build(entry.Supply ?? new(), at.Member("supply"));
+        if (entry.Adapter == false) at.Member("adapter").Fault("adapter can only be true; leave it out for a box");
+        if (entry.OutputLimits is not null) return new DistributionBox(name, supply, Outputs(entry.OutputLimits, at.Member("outputLimits")));
+        if (entry.Adapter == true) return DistributionBox.Adapter(name, supply);
+        return at.Build(() => DistributionBox.WithEqualOutputs(name, supply,
+            at.Value("outputs", entry.Outputs, StandIn.MostOutputs), at.Value("outputLimit", entry.OutputLimit, StandIn.Current)));
+    }
+
+    private static IEnumerable<BoxOutput> Outputs(List<Written<ElectricCurrent>?> limits, Place at)
+    {
+        if (limits.Count == 0) at.Fault("a box needs at least one output");
+        return limits.Select((limit, i) => Output(i, limit, at.Item(i))).DefaultIfEmpty(new BoxOutput(1, StandIn.Current));
+    }
+
+    private static BoxOutput Output(int index, Written<ElectricCurrent>? limit, Place at) => at.BuildHere(() =>
+        new BoxOutput(index + 1, limit is null || at.IsFaulty ? StandIn.Current : limit.Value));
+
+    private static Supply Build(SupplyEntry entry, Place at)
+    {
+        VoltageRange? trim = ModelBuilding.Range(entry.Trim, at.Member("trim"));
+        DeratingCurve derating = Build(entry.Derating, at.Member("derating"));
+        return at.Build(() =>
+        {
+            bool trimIsFaulty = at.Member("trim").IsFaulty;
+            return new Supply(
+                at.Name("name", entry.Name),
+                at.Value("output", entry.Output, CurrentKind.Dc),
+                at.Value("nominal", entry.Nominal, StandIn.Voltage),
+                at.Value("ratedCurrent", entry.RatedCurrent, StandIn.Current),
+                at.Value("tolerance", entry.Tolerance, Ratio.Zero),
+                derating,
+                trimIsFaulty ? null : trim,
+                trimIsFaulty ? null : at.Optional("setPoint", entry.SetPoint));
+        });
+    }
+
+    private static DeratingCurve Build(DeratingEntry? entry, Place at)
+    {
+        if (entry is null || entry.Named is not null) return entry?.Named ?? DeratingCurve.GenericEnclosed;
+        DeratingPoint[] points = [.. entry.Select((point, i) => Build(point, at.Item(i)))];
+        return at.BuildHere(() => at.IsFaulty ? DeratingCurve.GenericEnclosed : new DeratingCurve(points));
+    }
+
+    private static DeratingPoint Build(DeratingPointEntry entry, Place at) => at.Build(() => new DeratingPoint(
+        at.Value("ambient", entry.Ambient, StandIn.Temperature),
+        at.Value("share", entry.Share, Ratio.Zero)));
+}

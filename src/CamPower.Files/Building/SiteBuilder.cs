@@ -1,0 +1,41 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Files.Entries;
+
+namespace CamPower.Files.Building;
+
+/// <summary>From the entries of a file to a site.</summary>
+internal static class SiteBuilder
+{
+    /// <summary>The site, or null where the file has a fault.</summary>
+    internal static Site? Build(SiteEntry entry, Place root)
+    {
+        CheckVersion(entry.FormatVersion, root.Member("formatVersion"));
+        var cables = Catalog<Cable>.Of("cable", StandIn.Cable, entry.Cables, root.Member("cables"), c => c.Name, CableBuilding.Build);
+        var models = Catalog<Device>.Of("model", StandIn.Model, entry.Models, root.Member("models"), m => m.Name, ModelBuilding.Build);
+        string name = root.Name("name", entry.Name);
+        Condition[] conditions = All(entry.Conditions, root.Member("conditions"), ConditionBuilding.Build);
+        if (entry.Conditions is { Count: 0 }) root.Member("conditions").Fault("a site needs at least one condition");
+        DistributionBox[] boxes = All(entry.Boxes, root.Member("boxes"), BoxBuilding.Build);
+        SiteRun[] runs = All(entry.Runs, root.Member("runs"), (run, at) => RunBuilding.Build(run, at, cables));
+        SiteDevice[] devices = All(entry.Devices, root.Member("devices"), (device, at) => Build(device, at, models));
+        StructureCheck.Note(entry, root, conditions, boxes, runs, devices);
+        return root.IsFaulty ? null : new Site(name, conditions, boxes, runs, devices);
+    }
+
+    private static void CheckVersion(int? version, Place at)
+    {
+        if (version is int number and not SiteEntry.CurrentVersion)
+        {
+            at.Fault(FormattableString.Invariant(
+                $"version {number} is unknown: version {SiteEntry.CurrentVersion} is known, and the rest was read as if it were that"));
+        }
+    }
+
+    private static T[] All<TEntry, T>(IReadOnlyList<TEntry>? entries, Place list, Func<TEntry, Place, T> build) =>
+        [.. (entries ?? []).Select((entry, i) => build(entry, list.Item(i)))];
+
+    private static SiteDevice Build(DeviceEntry entry, Place at, Catalog<Device> models) => new(
+        at.Name("name", entry.Name), models.Find(entry.Model, at.Member("model")), at.Name("at", entry.At));
+}

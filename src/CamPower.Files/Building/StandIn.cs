@@ -1,0 +1,32 @@
+using UnitsNet;
+
+namespace CamPower.Files.Building;
+
+/// <summary>Harmless values in the place of missing or wrong ones: no check that follows fails because of them.</summary>
+internal static class StandIn
+{
+    /// <summary>A box with every output that a run could ask for.</summary>
+    internal const int MostOutputs = 1000;
+
+    /// <summary>Below every voltage.</summary>
+    internal static ElectricPotential LowVoltage { get; } = ElectricPotential.FromVolts(1e-300);
+
+    /// <summary>Above every voltage.</summary>
+    internal static ElectricPotential HighVoltage { get; } = ElectricPotential.FromVolts(1e300);
+
+    internal static ElectricPotential Voltage { get; } = ElectricPotential.FromVolts(12);
+
+    internal static ElectricCurrent Current { get; } = ElectricCurrent.FromAmperes(1);
+
+    internal static Temperature Temperature { get; } = Temperature.FromDegreesCelsius(20);
+
+    internal static Surroundings Surroundings { get; } = new(Temperature, Temperature, Temperature);
+
+    internal static VoltageRange Range { get; } = new(LowVoltage, HighVoltage);
+
+    internal static Cable Cable { get; } = Cable.Pair(WireSize.Awg(18), Stranding.Solid, ConductorMaterial.AnnealedCopper);
+
+    internal static Draw Draw { get; } = new ShareDraw(Load.None);
+
+    internal static Device Model { get; } = new("stand-in", DeviceKind.Other, Draw, Range);
+}

@@ -1,0 +1,66 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Files.Entries;
+using CamPower.Files.Formats;
+using CamPower.Sites;
+
+namespace CamPower.Files.Building;
+
+/// <summary>The faults of a site's structure, as the core finds them, at their places in the file.</summary>
+internal static class StructureCheck
+{
+    internal static void Note(SiteEntry entry, Place root, IReadOnlyList<Condition> conditions, IReadOnlyList<DistributionBox> boxes,
+        IReadOnlyList<SiteRun> runs, IReadOnlyList<SiteDevice> devices)
+    {
+        Place boxList = root.Member("boxes"), runList = root.Member("runs");
+        var boxNames = new KnownNames(boxes.Select(b => b.Name), entry.Boxes is not null && AllSound(boxes.Count, boxList, "name"));
+        var junctions = new KnownNames(runs.Select(r => r.To), entry.Runs is not null && AllSound(runs.Count, runList, "to"));
+        foreach (SiteFault fault in SiteStructure.FindFaults(conditions, boxes, runs, devices))
+        {
+            Place part = root.Member(PartName(fault.Part)).Item(fault.Index);
+            switch (fault.Part, fault.Member)
+            {
+                case (SitePart.Runs, "From"):
+                    NoteOrigin(fault, runs[fault.Index].From, part.Member("from"), boxNames, junctions);
+                    break;
+                case (SitePart.Devices, "At"):
+                    NoteReference(fault, devices[fault.Index].At, part.Member("at"), junctions);
+                    break;
+                case (SitePart.Conditions, "At"):
+                    NoteAt(part.Member("cable"), fault.Message);
+                    break;
+                default:
+                    NoteAt(part.Member(Lower(fault.Member)), fault.Message);
+                    break;
+            }
+        }
+    }
+
+    private static void NoteOrigin(SiteFault fault, RunOrigin from, Place at, KnownNames boxes, KnownNames junctions)
+    {
+        if (from.JunctionName is string junction) NoteReference(fault, junction, at.Member("junction"), junctions);
+        else if (!boxes.Has(from.BoxName!)) NoteReference(fault, from.BoxName!, at.Member("box"), boxes);
+        else NoteAt(at.Member("output"), fault.Message);
+    }
+
+    // A reference to nothing may be one to the part whose name could not be read.
+    private static void NoteReference(SiteFault fault, string name, Place at, KnownNames known)
+    {
+        if (at.StandsFor(name)) return;
+        if (known.Has(name)) NoteAt(at, fault.Message);
+        else if (known.AreComplete) NoteAt(at, fault.Message + Phrase.DidYouMean(name, known.Names));
+    }
+
+    private static void NoteAt(Place at, string message)
+    {
+        if (!at.IsFaulty) at.Fault(message);
+    }
+
+    private static bool AllSound(int count, Place list, string member) =>
+        Enumerable.Range(0, count).All(i => !list.Item(i).Member(member).IsFaulty);
+
+    private static string PartName(SitePart part) => Lower(part.ToString());
+
+    private static string Lower(string word) => word.Length == 0 ? word : char.ToLowerInvariant(word[0]) + word[1..];
+}

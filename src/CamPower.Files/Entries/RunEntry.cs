@@ -1,0 +1,17 @@
+using System.Collections.Generic;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
+
+namespace CamPower.Files.Entries;
+
+internal sealed class RunEntry
+{
+    [JsonRequired, Description("Where it starts: an output of a box, or a junction.")]
+    public OriginEntry? From { get; set; }
+
+    [JsonRequired, Description("Name of the junction at its far end.")]
+    public string? To { get; set; }
+
+    [JsonRequired, Description("Lengths of cable and joints, from the source to the load; at least one length of cable.")]
+    public List<PartEntry>? Parts { get; set; }
+}

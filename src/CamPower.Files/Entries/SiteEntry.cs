@@ -1,0 +1,36 @@
+using System.Collections.Generic;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
+
+namespace CamPower.Files.Entries;
+
+/// <summary>A whole site file. The entries are the one description of the format: reader, writer and schema follow them.</summary>
+[Description("An installation: its cables, device models, conditions, boxes, runs and devices.")]
+internal sealed class SiteEntry
+{
+    internal const int CurrentVersion = 1;
+
+    [JsonRequired, Description("Version of the format: 1.")]
+    public int? FormatVersion { get; set; }
+
+    [JsonRequired, Description("How the site is called.")]
+    public string? Name { get; set; }
+
+    [JsonRequired, Description("The kinds of cable that the runs are made of.")]
+    public List<CableEntry>? Cables { get; set; }
+
+    [JsonRequired, Description("The models of camera and other device.")]
+    public List<ModelEntry>? Models { get; set; }
+
+    [JsonRequired, Description("The conditions that the site must survive; at least one.")]
+    public List<ConditionEntry>? Conditions { get; set; }
+
+    [JsonRequired, Description("The distribution boxes and adapters.")]
+    public List<BoxEntry>? Boxes { get; set; }
+
+    [JsonRequired, Description("The runs, each from an output or a junction to a junction.")]
+    public List<RunEntry>? Runs { get; set; }
+
+    [JsonRequired, Description("The devices, each at a junction.")]
+    public List<DeviceEntry>? Devices { get; set; }
+}

@@ -1,0 +1,27 @@
+using System.Collections.Generic;
+using System.Linq;
+
+namespace CamPower.Files.Formats;
+
+/// <summary>Small pieces of messages.</summary>
+internal static class Phrase
+{
+    private const int Longest = 60;
+
+    /// <summary>"a, b or c".</summary>
+    internal static string List(IEnumerable<string> words, string conjunction)
+    {
+        string[] all = [.. words];
+        return all.Length < 2 ? string.Concat(all) : $"{string.Join(", ", all[..^1])} {conjunction} {all[^1]}";
+    }
+
+    /// <summary>A text of the file between quotes, cut where it is long.</summary>
+    internal static string Quoted(string text) => text.Length <= Longest ? $"'{text}'" : $"'{text[..Longest]}...'";
+
+    /// <summary>"; did you mean 'x'?", or nothing where no known name is near.</summary>
+    internal static string DidYouMean(string name, IEnumerable<string> known) =>
+        NearestName.Of(name, known) is string nearest ? $"; did you mean {Quoted(nearest)}?" : string.Empty;
+
+    /// <summary>The first of many names, for a list in a message.</summary>
+    internal static IEnumerable<string> QuotedAll(IEnumerable<string> names) => names.Select(Quoted);
+}

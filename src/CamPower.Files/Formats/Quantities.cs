@@ -1,0 +1,52 @@
+using UnitsNet;
+using UnitsNet.Units;
+
+namespace CamPower.Files.Formats;
+
+/// <summary>The quantities of a site file and the spellings of their units: the one table.</summary>
+internal static class Quantities
+{
+    internal static QuantityFormat<Length, LengthUnit> Length { get; } = new("a length", UnitsNet.Length.From,
+    [
+        new(LengthUnit.Meter, "m"), new(LengthUnit.Centimeter, "cm"), new(LengthUnit.Millimeter, "mm"), new(LengthUnit.Kilometer, "km"),
+        new(LengthUnit.Foot, "ft"), new(LengthUnit.Inch, "in"), new(LengthUnit.Yard, "yd"),
+    ]);
+
+    internal static QuantityFormat<ElectricPotential, ElectricPotentialUnit> Voltage { get; } = new("a voltage", ElectricPotential.From,
+    [
+        new(ElectricPotentialUnit.Volt, "V"), new(ElectricPotentialUnit.Millivolt, "mV"), new(ElectricPotentialUnit.Kilovolt, "kV"),
+    ]);
+
+    internal static QuantityFormat<ElectricCurrent, ElectricCurrentUnit> Current { get; } = new("a current", ElectricCurrent.From,
+    [
+        new(ElectricCurrentUnit.Ampere, "A"), new(ElectricCurrentUnit.Milliampere, "mA"),
+    ]);
+
+    // The second omega is the old ohm sign, U+2126.
+    internal static QuantityFormat<ElectricResistance, ElectricResistanceUnit> Resistance { get; } = new("a resistance", ElectricResistance.From,
+    [
+        new(ElectricResistanceUnit.Ohm, "ohm", "\u03A9", "\u2126"),
+        new(ElectricResistanceUnit.Milliohm, "mohm", "m\u03A9", "m\u2126"),
+        new(ElectricResistanceUnit.Kiloohm, "kohm", "k\u03A9", "k\u2126"),
+    ]);
+
+    internal static QuantityFormat<Power, PowerUnit> Power { get; } = new("a power", UnitsNet.Power.From,
+    [
+        new(PowerUnit.Watt, "W"), new(PowerUnit.Milliwatt, "mW"), new(PowerUnit.Kilowatt, "kW"),
+    ], isDecimal: true);
+
+    internal static QuantityFormat<Temperature, TemperatureUnit> Temperature { get; } = new("a temperature", UnitsNet.Temperature.From,
+    [
+        new(TemperatureUnit.DegreeCelsius, "C", "\u00B0C"), new(TemperatureUnit.DegreeFahrenheit, "F", "\u00B0F"), new(TemperatureUnit.Kelvin, "K"),
+    ]);
+
+    internal static QuantityFormat<Ratio, RatioUnit> Share { get; } = new("a share", Ratio.From,
+    [
+        new(RatioUnit.Percent, "%"),
+    ]);
+
+    internal static QuantityFormat<Duration, DurationUnit> Duration { get; } = new("a duration", UnitsNet.Duration.From,
+    [
+        new(DurationUnit.Second, "s"), new(DurationUnit.Minute, "min"), new(DurationUnit.Hour, "h"), new(DurationUnit.Day, "d"),
+    ]);
+}

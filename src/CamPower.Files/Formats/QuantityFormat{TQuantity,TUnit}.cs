@@ -1,0 +1,108 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+using System.Linq;
+using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
+using UnitsNet;
+
+namespace CamPower.Files.Formats;
+
+/// <summary>A quantity as people write it: a number and a unit out of one table, used for reading and for writing.</summary>
+internal sealed class QuantityFormat<TQuantity, TUnit> : ITextFormat<TQuantity>
+    where TQuantity : struct, IQuantity<TUnit>
+    where TUnit : struct, Enum
+{
+    private readonly string _noun;
+    private readonly Func<QuantityValue, TUnit, TQuantity> _make;
+    private readonly Func<QuantityValue, string> _numberOf;
+    private readonly Func<string, QuantityValue?> _numberFrom;
+    private readonly Dictionary<string, TUnit> _units;
+    private readonly Dictionary<TUnit, string> _spellings;
+
+    /// <summary>States the format.</summary>
+    /// <param name="noun">What the quantity is, for messages: "a length".</param>
+    /// <param name="make">Makes the quantity from a number and a unit.</param>
+    /// <param name="table">The units that the format knows.</param>
+    /// <param name="isDecimal">Whether the quantity keeps its number as a decimal, as power does.</param>
+    internal QuantityFormat(string noun, Func<QuantityValue, TUnit, TQuantity> make, UnitSpelling<TUnit>[] table, bool isDecimal = false)
+    {
+        _noun = noun;
+        _make = make;
+        _numberFrom = isDecimal ? DecimalFrom : DoubleFrom;
+        _numberOf = isDecimal ? v => ((decimal)v).ToString(CultureInfo.InvariantCulture) : v => Number.Text((double)v);
+        _units = table.SelectMany(row => row.Spellings, (row, spelling) => (row.Unit, spelling))
+            .ToDictionary(x => x.spelling, x => x.Unit, StringComparer.Ordinal);
+        _spellings = table.ToDictionary(row => row.Unit, row => row.Spellings[0]);
+    }
+
+    public string Description => $"{_noun} in {Units}";
+
+    public JsonObject Schema => new()
+    {
+        ["type"] = "string",
+        ["description"] = Description,
+        ["pattern"] = $"^{Number.Pattern} ?({string.Join('|', _units.Keys.Select(Regex.Escape))})$",
+    };
+
+    private string Units => Phrase.List(_units.Keys, "or");
+
+    /// <summary>Whether a unit, as it is spelt, is one of the table.</summary>
+    internal bool Knows(string unit) => _units.ContainsKey(unit);
+
+    public TQuantity Parse(string text)
+    {
+        if (!Number.TrySplit(text, out string number, out string spelling))
+        {
+            throw new FormatException($"{Phrase.Quoted(text)} is not {_noun}: write a number with a decimal point, and a unit: {Units}");
+        }
+
+        if (!_units.TryGetValue(spelling, out TUnit unit)) throw new FormatException(UnitFault(text, spelling));
+        return TryMake(number, unit) ?? throw new FormatException($"{Phrase.Quoted(text)} is an impossible quantity: no number can hold it");
+    }
+
+    public string Format(TQuantity value) => _spellings.TryGetValue(value.Unit, out string? spelling)
+        ? $"{_numberOf(value.Value)} {spelling}"
+        : throw new NotSupportedException($"A site file cannot express {_noun} in {value.Unit}: the units are {Units}.");
+
+    private string UnitFault(string text, string spelling)
+    {
+        if (spelling.Length == 0) return $"{Phrase.Quoted(text)} has no unit: {_noun} is written in {Units}";
+        string? otherCase = _units.Keys.FirstOrDefault(known => string.Equals(known, spelling, StringComparison.OrdinalIgnoreCase));
+        string hint = otherCase is null ? string.Empty : $"; only the case is wrong, write {otherCase}";
+        return $"{Phrase.Quoted(text)} has the wrong unit: {_noun} is written in {Units}{hint}";
+    }
+
+    // Null where the number, or the quantity in its base unit, is too large or too small for its type.
+    private TQuantity? TryMake(string number, TUnit unit)
+    {
+        if (_numberFrom(number) is not QuantityValue value) return null;
+        try
+        {
+            TQuantity quantity = _make(value, unit);
+            double inBaseUnit = quantity.As(quantity.QuantityInfo.BaseUnitInfo.Value);
+            return double.IsFinite(inBaseUnit) ? quantity : null;
+        }
+        catch (OverflowException)
+        {
+            return null;
+        }
+    }
+
+    private static QuantityValue? DoubleFrom(string number)
+    {
+        double value = double.Parse(number, NumberStyles.Float, CultureInfo.InvariantCulture);
+        bool vanished = value == 0 && HasSignificantDigit(number);
+        return double.IsFinite(value) && !vanished ? value : null;
+    }
+
+    private static QuantityValue? DecimalFrom(string number)
+    {
+        bool known = decimal.TryParse(number, NumberStyles.Float, CultureInfo.InvariantCulture, out decimal value);
+        bool vanished = value == 0 && HasSignificantDigit(number);
+        return known && !vanished ? value : null;
+    }
+
+    private static bool HasSignificantDigit(string number) =>
+        number.TakeWhile(c => c is not ('e' or 'E')).Any(c => c is >= '1' and <= '9');
+}

@@ -1,0 +1,23 @@
+using System;
+using System.Text.Json.Nodes;
+
+namespace CamPower.Files.Formats;
+
+/// <summary>A wire size as the trade names it, read and written by <see cref="WireSize"/> itself.</summary>
+internal sealed class WireSizeFormat : ITextFormat<WireSize>
+{
+    public string Description => "a wire size in AWG or mm2, such as 18 AWG, 2/0 AWG or 1.5 mm2";
+
+    public JsonObject Schema => new()
+    {
+        ["type"] = "string",
+        ["description"] = Description,
+        ["pattern"] = @"^\s*([0-9]+(/0)?\s*[Aa][Ww][Gg]|[0-9.eE+-]+\s*[Mm][Mm](2|²))\s*$",
+    };
+
+    public WireSize Parse(string text) => WireSize.TryParse(text, out WireSize size)
+        ? size
+        : throw new FormatException($"{Phrase.Quoted(text)} is not {Description}");
+
+    public string Format(WireSize value) => value.ToString();
+}

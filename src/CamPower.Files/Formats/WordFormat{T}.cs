@@ -1,0 +1,40 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using System.Text.Json.Nodes;
+
+namespace CamPower.Files.Formats;
+
+/// <summary>One of a few values, each written as a word of its own.</summary>
+internal sealed class WordFormat<T>(string noun, params (string Word, T Value)[] table) : ITextFormat<T>
+{
+    public string Description => $"{noun}: {Phrase.List(Phrase.QuotedAll(Known), "or")}";
+
+    public JsonObject Schema => new()
+    {
+        ["type"] = "string",
+        ["enum"] = new JsonArray([.. Known.Select(word => (JsonNode)word)]),
+    };
+
+    private IEnumerable<string> Known => table.Select(row => row.Word);
+
+    public T Parse(string text)
+    {
+        foreach ((string word, T value) in table)
+        {
+            if (string.Equals(word, text, StringComparison.Ordinal)) return value;
+        }
+
+        throw new FormatException($"{Phrase.Quoted(text)} is not {Description}{Phrase.DidYouMean(text, Known)}");
+    }
+
+    public string Format(T value)
+    {
+        foreach ((string word, T known) in table)
+        {
+            if (EqualityComparer<T>.Default.Equals(known, value)) return word;
+        }
+
+        throw new NotSupportedException($"A site file cannot express {noun} '{value}': it knows {Phrase.List(Phrase.QuotedAll(Known), "and")}.");
+    }
+}

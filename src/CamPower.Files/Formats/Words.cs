@@ -1,0 +1,40 @@
+using System;
+using System.Linq;
+
+namespace CamPower.Files.Formats;
+
+/// <summary>The words of a site file.</summary>
+internal static class Words
+{
+    internal static WordFormat<ConductorMaterial> Material { get; } = new("a material", Named(m => m.Name,
+        ConductorMaterial.AnnealedCopper, ConductorMaterial.CopperCladAluminium10, ConductorMaterial.CopperCladAluminium15));
+
+    internal static WordFormat<Stranding> Stranding { get; } = new("a stranding", Named(s => s.Name,
+        CamPower.Stranding.Solid, CamPower.Stranding.ClassB));
+
+    internal static WordFormat<DeviceKind> DeviceKind { get; } = new("a kind of device",
+        ("camera", CamPower.DeviceKind.Camera), ("recorder", CamPower.DeviceKind.Recorder), ("other", CamPower.DeviceKind.Other));
+
+    internal static WordFormat<CurrentKind> Current { get; } = new("a kind of current", ("DC", CurrentKind.Dc), ("AC", CurrentKind.Ac));
+
+    internal static WordFormat<InputStage> Stage { get; } = new("an input stage",
+        ("unknown", InputStage.Unknown), ("switching", InputStage.Switching), ("linear", InputStage.Linear));
+
+    internal static WordFormat<SoftStart> SoftStart { get; } = new("a soft start",
+        ("unknown", CamPower.SoftStart.Unknown), ("no", CamPower.SoftStart.No), ("yes", CamPower.SoftStart.Yes));
+
+    internal static WordFormat<DrawShares> Shares { get; } = new("a share of the draw",
+        ("infrared", DrawShares.Infrared), ("motor", DrawShares.Motor), ("heater", DrawShares.Heater), ("startUp", DrawShares.StartUp));
+
+    /// <summary>The conditions that the library gives, each as what makes it from the temperatures.</summary>
+    internal static WordFormat<Func<Surroundings, Condition>> GivenConditions { get; } = new("a given condition", Given(
+        Condition.Day, Condition.Night, at => Condition.NightWithMotion(at), Condition.ColdStart));
+
+    internal static WordFormat<DeratingCurve> Derating { get; } = new("a derating curve",
+        ("generic enclosed", DeratingCurve.GenericEnclosed));
+
+    private static (string, T)[] Named<T>(Func<T, string> name, params T[] values) => [.. values.Select(v => (name(v), v))];
+
+    private static (string, Func<Surroundings, Condition>)[] Given(params Func<Surroundings, Condition>[] makers) =>
+        Named(make => make(Building.StandIn.Surroundings).Name, makers);
+}

@@ -1,0 +1,25 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+
+namespace CamPower.Files.Formats;
+
+/// <summary>Gives each <see cref="Written{T}"/> the format of its value: the one list of them.</summary>
+internal sealed class WrittenConverterFactory : JsonConverterFactory
+{
+    private static readonly Dictionary<Type, JsonConverter> Converters = new JsonConverter[]
+    {
+        Of(Quantities.Length), Of(Quantities.Voltage), Of(Quantities.Current), Of(Quantities.Resistance),
+        Of(Quantities.Temperature), Of(Quantities.Share), Of(Quantities.Duration), Of(new DrawnQuantityFormat()),
+        Of(new WireSizeFormat()), Of(Words.Material), Of(Words.Stranding), Of(Words.DeviceKind), Of(Words.Current),
+        Of(Words.Stage), Of(Words.SoftStart), Of(Words.Shares), Of(Words.GivenConditions),
+    }.ToDictionary(c => c.Type!);
+
+    public override bool CanConvert(Type typeToConvert) => Converters.ContainsKey(typeToConvert);
+
+    public override JsonConverter CreateConverter(Type typeToConvert, JsonSerializerOptions options) => Converters[typeToConvert];
+
+    private static WrittenConverter<T> Of<T>(ITextFormat<T> format) => new(format);
+}

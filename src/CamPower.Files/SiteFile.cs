@@ -1,0 +1,113 @@
+using System;
+using System.IO;
+using System.Text;
+using CamPower.Files.Building;
+using CamPower.Files.Reading;
+using CamPower.Files.Writing;
+
+namespace CamPower.Files;
+
+/// <summary>Reads and writes site files: JSON with quantities as people write them.</summary>
+/// <remarks>Stateless; every member may be called from many threads at once, in any culture.</remarks>
+/// <example>
+/// <code>
+/// SiteFileResult result = SiteFile.Read(File.ReadAllText("yard.json"));
+/// if (result.TryGetSite(out Site? site)) Console.WriteLine(site.Assess().Devices.Count);
+/// else foreach (SiteFileFault fault in result.Faults) Console.WriteLine(fault);
+/// </code>
+/// </example>
+public static class SiteFile
+{
+    private static readonly UTF8Encoding StrictUtf8 = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
+
+    /// <summary>The JSON Schema of site files, draft 2020-12, generated from the types that the reader follows.</summary>
+    /// <remarks>It says which members there are and how each is written. What only the whole file can tell, such as a
+    /// reference to nothing, is for <see cref="Read(string)"/> to find.</remarks>
+    public static string Schema => SiteSchema.Text;
+
+    /// <summary>Reads a site from the text of a file, within the limits of <see cref="SiteFileOptions.Default"/>.</summary>
+    /// <param name="json">The text.</param>
+    /// <returns>The site, or every fault of the file. What a file holds never throws.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="json"/> is null.</exception>
+    public static SiteFileResult Read(string json) => Read(json, SiteFileOptions.Default);
+
+    /// <summary>Reads a site from the text of a file.</summary>
+    /// <param name="json">The text.</param>
+    /// <param name="options">The limits.</param>
+    /// <returns>The site, or every fault of the file. What a file holds never throws.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public static SiteFileResult Read(string json, SiteFileOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(json);
+        ArgumentNullException.ThrowIfNull(options);
+        if (json.Length > options.MaxBytes) return TooLarge(options);
+        try
+        {
+            return Read(StrictUtf8.GetBytes(json), options);
+        }
+        catch (EncoderFallbackException e)
+        {
+            var before = new SourceText(Encoding.UTF8.GetBytes(json[..e.Index]));
+            return OneFault(before, before.Bytes.Length, "this is not JSON: half of a surrogate pair stands alone here");
+        }
+    }
+
+    /// <summary>Reads a site from a stream of UTF-8, within the limits of <see cref="SiteFileOptions.Default"/>.</summary>
+    /// <param name="utf8Json">The stream, read from where it stands to its end, and left open.</param>
+    /// <returns>The site, or every fault of the file. What a file holds never throws.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="utf8Json"/> is null.</exception>
+    /// <exception cref="IOException">The stream cannot be read.</exception>
+    public static SiteFileResult Read(Stream utf8Json) => Read(utf8Json, SiteFileOptions.Default);
+
+    /// <summary>Reads a site from a stream of UTF-8.</summary>
+    /// <param name="utf8Json">The stream, read from where it stands to its end or to the limit, and left open.</param>
+    /// <param name="options">The limits.</param>
+    /// <returns>The site, or every fault of the file. What a file holds never throws.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="IOException">The stream cannot be read.</exception>
+    public static SiteFileResult Read(Stream utf8Json, SiteFileOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(utf8Json);
+        ArgumentNullException.ThrowIfNull(options);
+        using var bytes = new MemoryStream();
+        var buffer = new byte[16 * 1024];
+        for (int read; bytes.Length <= options.MaxBytes && (read = utf8Json.Read(buffer)) > 0;) bytes.Write(buffer, 0, read);
+        return Read(bytes.ToArray(), options);
+    }
+
+    /// <summary>Writes a site as the text of a file: indented, lines ended by LF, the same text for the same site.</summary>
+    /// <param name="site">The site. Reading the text gives it back, each quantity with its number and unit.</param>
+    /// <returns>The text. Cables and models stand in the order of their first use, equal ones once; a cable without a
+    /// name is named by its conductors.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="site"/> is null.</exception>
+    /// <exception cref="ArgumentException">Two cables, or two models, that differ have the same name; or a name is no
+    /// valid Unicode.</exception>
+    /// <exception cref="NotSupportedException">The format cannot express a part: a material, stranding or unit that it
+    /// does not know. The message names it.</exception>
+    public static string Write(Site site)
+    {
+        ArgumentNullException.ThrowIfNull(site);
+        return EntryWriter.Text(SiteWriting.Entry(site));
+    }
+
+    private static SiteFileResult Read(byte[] utf8, SiteFileOptions options)
+    {
+        if (utf8.Length > options.MaxBytes) return TooLarge(options);
+        var source = new SourceText(utf8);
+        var faults = new FaultLog(source);
+        Site? site = JsonSyntax.Check(source, faults)
+            ? SiteBuilder.Build(DocumentReader.Read(source, faults, options.MaxDepth), new Place(faults, JsonPath.Root))
+            : null;
+        return new SiteFileResult(site, faults.InOrder());
+    }
+
+    private static SiteFileResult TooLarge(SiteFileOptions options) => OneFault(new SourceText(default), 0,
+        FormattableString.Invariant($"the file is too large: more than {options.MaxBytes} bytes are not read"));
+
+    private static SiteFileResult OneFault(SourceText source, int offset, string message)
+    {
+        var faults = new FaultLog(source);
+        faults.Add(JsonPath.Root, message, offset);
+        return new SiteFileResult(null, faults.InOrder());
+    }
+}

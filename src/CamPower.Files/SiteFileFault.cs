@@ -1,0 +1,31 @@
+using System;
+
+namespace CamPower.Files;
+
+/// <summary>One thing that is wrong in a site file, and where.</summary>
+/// <remarks>Immutable.</remarks>
+public sealed class SiteFileFault
+{
+    internal SiteFileFault(string path, int line, int column, string message)
+    {
+        Path = path;
+        Line = line;
+        Column = column;
+        Message = message;
+    }
+
+    /// <summary>The JSON path of the value, as RFC 9535 writes it: <c>$.runs[3].from.output</c>. A missing member has the path that it should have.</summary>
+    public string Path { get; }
+
+    /// <summary>The line, from 1. A missing member has the place of the object that lacks it.</summary>
+    public int Line { get; }
+
+    /// <summary>The column in that line, from 1, in UTF-16 code units, as most editors count.</summary>
+    public int Column { get; }
+
+    /// <summary>What is wrong, in plain words.</summary>
+    public string Message { get; }
+
+    /// <summary>Place and message in one line, in the invariant culture; never throws.</summary>
+    public override string ToString() => FormattableString.Invariant($"{Path} (line {Line}, column {Column}): {Message}");
+}

@@ -1,0 +1,24 @@
+using System;
+using System.Globalization;
+
+namespace CamPower.Files;
+
+/// <summary>How much a site file may ask of the reader.</summary>
+/// <remarks>Immutable. A file beyond a limit is refused with a fault, never with an exception.</remarks>
+public sealed class SiteFileOptions
+{
+    /// <summary>The limits that hold where none are given: 1 MiB and 32 levels.</summary>
+    public static SiteFileOptions Default { get; } = new();
+
+    /// <summary>The most bytes of UTF-8 that are read, at least 1. Default: 1,048,576 (1 MiB), some thousands of devices.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The value is less than 1.</exception>
+    public int MaxBytes { get; init => field = AtLeastOne(value, nameof(MaxBytes)); } = 1024 * 1024;
+
+    /// <summary>How many objects and lists may lie inside one another, at least 1. Default: 32. The format itself needs 6.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The value is less than 1.</exception>
+    public int MaxDepth { get; init => field = AtLeastOne(value, nameof(MaxDepth)); } = 32;
+
+    private static int AtLeastOne(int value, string name) => value >= 1
+        ? value
+        : throw new ArgumentOutOfRangeException(name, value.ToString(CultureInfo.InvariantCulture), $"{name} must be at least 1.");
+}

@@ -1,0 +1,32 @@
+using System.Collections.Generic;
+using System.Diagnostics.CodeAnalysis;
+
+namespace CamPower.Files;
+
+/// <summary>What reading a site file gave: the site, or every fault of the file.</summary>
+/// <remarks>Immutable. There is a site exactly where there is no fault.</remarks>
+public sealed class SiteFileResult
+{
+    internal SiteFileResult(Site? site, IReadOnlyList<SiteFileFault> faults)
+    {
+        Site = site;
+        Faults = faults;
+    }
+
+    /// <summary>The site, or null where the file has a fault.</summary>
+    public Site? Site { get; }
+
+    /// <summary>Every fault of the file, in the order of the file; empty where there is a site.</summary>
+    public IReadOnlyList<SiteFileFault> Faults { get; }
+
+    /// <summary>Gives the site, or says that there is none.</summary>
+    /// <param name="site">The site, or null.</param>
+    public bool TryGetSite([NotNullWhen(true)] out Site? site)
+    {
+        site = Site;
+        return site is not null;
+    }
+
+    /// <summary>The name of the site, or the faults, one a line; never throws.</summary>
+    public override string ToString() => Site?.Name ?? string.Join('\n', Faults);
+}

@@ -1,0 +1,26 @@
+using System.Linq;
+using CamPower.Files.Entries;
+
+namespace CamPower.Files.Writing;
+
+/// <summary>From a site to the entries of a file.</summary>
+internal static class SiteWriting
+{
+    internal static SiteEntry Entry(Site site)
+    {
+        var cables = new NamedEntries<Cable, CableEntry>("cables", site.Runs.SelectMany(r => r.Run.Segments).Select(s => s.Cable),
+            c => string.IsNullOrWhiteSpace(c.Name) ? null : c.Name, CableWriting.Entry);
+        var models = new NamedEntries<Device, ModelEntry>("models", site.Devices.Select(d => d.Model), m => m.Name, (m, _) => ModelWriting.Entry(m));
+        return new SiteEntry
+        {
+            FormatVersion = SiteEntry.CurrentVersion,
+            Name = site.Name,
+            Cables = [.. cables.Entries],
+            Models = [.. models.Entries],
+            Conditions = [.. site.Conditions.Select(ConditionWriting.Entry)],
+            Boxes = [.. site.Boxes.Select(BoxWriting.Entry)],
+            Runs = [.. site.Runs.Select(run => RunWriting.Entry(run, cables))],
+            Devices = [.. site.Devices.Select(d => new DeviceEntry { Name = d.Name, Model = models.NameOf(d.Model), At = d.At })],
+        };
+    }
+}
