@@ -30,6 +30,9 @@ internal sealed class SiteReport(IAnsiConsole console)
             Surroundings at = conditions[i].At;
             console.WriteLine(Invariant($"  {Letter(i)}  {conditions[i].Name}, {Text(at.Cable)} and {Text(at.Box)}"));
         }
+
+        console.WriteLine("Worst names its condition. It \"loops\" if it restarts for ever, is \"off\" if it");
+        console.WriteLine("never comes up; \"none\" is no operating point, \"wrong\" the wrong kind of current.");
     }
 
     private void PrintBox(SiteAssessment assessment, BoxAssessment box)
@@ -71,7 +74,7 @@ internal sealed class SiteReport(IAnsiConsole console)
             Volts(device.InConditions[0]),
             Volts(worst) + " " + letter,
             worst.Accepted is VoltageRange accepted ? Invariant($"{accepted.Lowest.Volts:0.#}-{accepted.Highest.Volts:0.#}") : "-",
-            worst.State == DeviceState.Up ? worst.Margin.Volts.ToString("+0.00;-0.00", CultureInfo.InvariantCulture) : "-",
+            Margin(device),
             Invariant($"{(output.Worst.IsLowerBound ? ">" : "")}{output.Worst.Current.Amperes:0.00}/{output.Output.Limit.Amperes:0.##}"),
         ];
     }
@@ -86,20 +89,37 @@ internal sealed class SiteReport(IAnsiConsole console)
         {
             console.WriteLine();
             console.MarkupLineInterpolated($"[{Colour(finding.Severity)}]{finding.Severity.ToString().ToUpperInvariant()}[/] [bold]{finding.About.Name}[/] ({finding.Rule})");
-            console.Write(new Padder(new Text(finding.Message), new Padding(2, 0, 0, 0)));
-            console.Write(new Padder(new Text("To do: " + finding.Remedy), new Padding(2, 0, 0, 0)));
+            PrintIndented(finding.Message);
+            PrintIndented("To do: " + finding.Remedy);
         }
 
         console.WriteLine();
+    }
+
+    private void PrintIndented(string text)
+    {
+        string line = " ";
+        foreach (string word in text.Split(' '))
+        {
+            if (line.Length + 1 + word.Length > console.Profile.Width)
+            {
+                console.WriteLine(line);
+                line = " ";
+            }
+
+            line += " " + word;
+        }
+
+        console.WriteLine(line);
     }
 
     // The gauges on the way and its whole length, in the unit of the first length.
     private static string CableText(IReadOnlyList<SiteRun> path)
     {
         List<CableSegment> segments = [.. path.SelectMany(run => run.Run.Segments)];
-        string sizes = string.Join("+", segments.Select(s => s.Cable.Outgoing.Size.ToString()).Distinct());
+        string sizes = string.Join("+", segments.Select(s => s.Cable.Outgoing.Size.ToString()).Distinct()).Replace(" AWG+", "+", StringComparison.Ordinal);
         Length total = segments.Select(s => s.OneWayLength).Aggregate((a, b) => a + b);
-        return $"{sizes} {Text(total)}";
+        return $"{sizes} {total.ToString("s1", CultureInfo.InvariantCulture)}";
     }
 
     private static string Volts(DeviceInCondition device) => device.State switch
@@ -108,8 +128,16 @@ internal sealed class SiteReport(IAnsiConsole console)
         DeviceState.Restarting => "loops",
         DeviceState.NeverUp => "off",
         DeviceState.NoOperatingPoint => "none",
-        _ => "AC/DC",
+        _ => "wrong",
     };
+
+    // Above the range there is no margin to speak of, however far the lowest voltage lies below.
+    private static string Margin(DeviceAssessment device)
+    {
+        DeviceInCondition worst = device.Worst;
+        if (worst.Accepted is VoltageRange accepted && device.LightLoadVoltage.Volts > accepted.Highest.Volts) return "over";
+        return worst.State == DeviceState.Up ? worst.Margin.Volts.ToString("+0.00;-0.00", CultureInfo.InvariantCulture) : "-";
+    }
 
     private static string Text(IQuantity quantity) => quantity.ToString("s4", CultureInfo.InvariantCulture);
 

@@ -2,12 +2,13 @@ using System;
 using System.IO;
 using System.Linq;
 using System.Threading.Tasks;
+using CamPower.Tests.Repository;
 
 namespace CamPower.Docs.Tests;
 
 public class DocumentedExampleTests
 {
-    private static readonly string Root = FindRoot();
+    private static readonly string Root = RepositoryFiles.Root;
 
     public static TheoryData<string, int> Examples()
     {
@@ -23,7 +24,7 @@ public class DocumentedExampleTests
         DocumentedExample example = DocumentedExample.In(Root, page).Single(e => e.Line == line);
         string printed = await example.RunAsync();
         if (example.Printed is null) return;
-        if (Environment.GetEnvironmentVariable("CAMPOWER_REGENERATE") == "1") example.Rewrite(Root, printed);
+        if (GeneratedPage.IsRegenerating) example.Rewrite(Root, printed);
         else Assert.Equal(DocumentedExample.Trimmed(example.Printed), printed);
     }
 
@@ -36,11 +37,4 @@ public class DocumentedExampleTests
         "README.md",
         .. Directory.EnumerateFiles(Path.Combine(Root, "docs"), "*.md").Order(StringComparer.Ordinal).Select(f => Path.GetRelativePath(Root, f)),
     ];
-
-    private static string FindRoot()
-    {
-        string? folder = AppContext.BaseDirectory;
-        while (folder is not null && !File.Exists(Path.Combine(folder, "CamPower.sln"))) folder = Path.GetDirectoryName(folder);
-        return folder ?? throw new InvalidOperationException("CamPower.sln is in no folder above the tests.");
-    }
 }

@@ -17,7 +17,7 @@ public sealed class NoOperatingPointRule() : Rule("no-operating-point", Severity
             DeviceInCondition? without = device.InConditions.FirstOrDefault(c => c.State != DeviceState.WrongCurrent && c.SolvedVoltage is null);
             if (without is null) continue;
             yield return Find(Subject.Of(device.Device),
-                FormattableString.Invariant($"In {without.Condition} the run to it has no operating point with {without.Load}."),
+                FormattableString.Invariant($"In \"{without.Condition}\" the run to it has no operating point with {without.Load}."),
                 condition: without.Condition);
         }
     }

@@ -17,7 +17,7 @@ public sealed class SplitAdapterRule() : Rule("split-adapter-beyond-rating", Sev
             BoxInCondition worst = box.Worst;
             if (worst.Amperes <= worst.DeratedAmperes) continue;
             yield return Find(Subject.Of(box.Box),
-                Invariant($"In {worst.Condition} its {box.Outputs[0].Devices.Count} devices take {(worst.IsLowerBound ? "at least " : "")}{worst.Amperes:0.00} A and it may deliver {worst.DeratedAmperes:0.00} A."),
+                Invariant($"In \"{worst.Condition}\" its {box.Outputs[0].Devices.Count} devices take {(worst.IsLowerBound ? "at least " : "")}{worst.Amperes:0.00} A and it may deliver {worst.DeratedAmperes:0.00} A."),
                 worst.TotalCurrent, worst.DeratedRating, worst.Condition);
         }
     }

@@ -41,7 +41,7 @@ public sealed class ThinVoltageMarginRule : Rule
             double wanted = accepted.LowestVolts + (_share * (accepted.HighestVolts - accepted.LowestVolts));
             if (lowest.SolvedVolts >= wanted) continue;
             yield return Find(Subject.Of(device.Device),
-                Invariant($"In {lowest.Condition} it gets {lowest.SolvedVolts:0.00} V: only {lowest.MarginVolts:0.00} V above the lowest that it accepts."),
+                Invariant($"In \"{lowest.Condition}\" it gets {lowest.SolvedVolts:0.00} V: only {lowest.MarginVolts:0.00} V above the lowest that it accepts."),
                 lowest.Voltage, ElectricPotential.FromVolts(wanted), lowest.Condition);
         }
     }

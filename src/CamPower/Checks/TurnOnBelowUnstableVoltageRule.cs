@@ -11,5 +11,5 @@ public sealed class TurnOnBelowUnstableVoltageRule() : StartRule("turn-on-below-
         (starting.TurnOnVolts, device.SolvedVolts);
 
     private protected override string Message(Condition condition, double measured, double limit) =>
-        Invariant($"In {condition} it may not get past its turn-on at {measured:0.##} V to the {limit:0.##} V where it would settle: the cable cannot give it the current there.");
+        Invariant($"In \"{condition}\" it may not get past its turn-on at {measured:0.##} V to the {limit:0.##} V where it would settle: the cable cannot give it the current there.");
 }

@@ -11,5 +11,5 @@ public sealed class UnloadedBelowTurnOnRule() : StartRule("unloaded-voltage-belo
         (device.UnloadedVolts, starting.TurnOnVolts);
 
     private protected override string Message(Condition condition, double measured, double limit) =>
-        Invariant($"In {condition} it would not start: it sees {measured:0.##} V before it draws anything and turns on at {limit:0.##} V.");
+        Invariant($"In \"{condition}\" it would not start: it sees {measured:0.##} V before it draws anything and turns on at {limit:0.##} V.");
 }

@@ -17,7 +17,7 @@ public static class CableRunFeeding
     /// <summary>What a load at the far end of the run gets.</summary>
     /// <param name="run">The run.</param>
     /// <param name="load">The load.</param>
-    /// <param name="from">Voltage at the source end, above 0 and at most 1 MV. [V]</param>
+    /// <param name="from">Voltage at the source end, from 1 nV to 1 MV. [V]</param>
     /// <param name="conductorAt">Temperature of every conductor of the run, inside their materials' ranges.</param>
     /// <returns>The answer, also where the run cannot carry the load.</returns>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>

@@ -32,7 +32,7 @@ public readonly struct PreparedRun : IEquatable<PreparedRun>
 
     /// <summary>What a load at the far end gets.</summary>
     /// <param name="load">The load.</param>
-    /// <param name="from">Voltage at the source end, above 0 and at most 1 MV. [V]</param>
+    /// <param name="from">Voltage at the source end, from 1 nV to 1 MV. [V]</param>
     /// <exception cref="ArgumentNullException"><paramref name="load"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="from"/> is outside its range.</exception>
     /// <exception cref="InvalidOperationException">This is the default value.</exception>
@@ -42,7 +42,7 @@ public readonly struct PreparedRun : IEquatable<PreparedRun>
     /// <summary>Whether a load at the far end starts, and if not, why.</summary>
     /// <param name="atStart">What it draws while it starts.</param>
     /// <param name="starting">When it turns on and drops out.</param>
-    /// <param name="from">Voltage at the source end, above 0 and at most 1 MV. [V]</param>
+    /// <param name="from">Voltage at the source end, from 1 nV to 1 MV. [V]</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="from"/> is outside its range.</exception>
     /// <exception cref="InvalidOperationException">This is the default value.</exception>

@@ -23,9 +23,9 @@ internal static class Require
             ? value
             : throw OutOfRange(value, parameter, unit, FormattableString.Invariant($"from {low} {unit} to {high}"));
 
-    /// <summary>A source voltage: above 0, and at most 1 MV so that its square stays finite.</summary>
+    /// <summary>A source voltage: from 1 nV to 1 MV, so that its square neither vanishes nor overflows.</summary>
     internal static double SourceVolts(double value, string parameter) =>
-        value is > 0 and <= 1e6 ? value : throw OutOfRange(value, parameter, "V", "above 0 and at most 1000000");
+        Within(value, 1e-9, 1e6, parameter, "V");
 
     internal static T NotNull<T>(T? value, string parameter) where T : class =>
         value ?? throw new ArgumentNullException(parameter);

@@ -19,7 +19,7 @@ public sealed class Supply
     /// <summary>Describes a supply.</summary>
     /// <param name="name">How it is called. Not empty.</param>
     /// <param name="output">Direct or alternating.</param>
-    /// <param name="nominal">Nominal output voltage, above 0 and at most 1 MV; RMS if alternating. [V]</param>
+    /// <param name="nominal">Nominal output voltage, from 1 nV to 1 MV; RMS if alternating. [V]</param>
     /// <param name="ratedCurrent">Rated output current in a cool room, above 0. [A]</param>
     /// <param name="tolerance">How far the output may be off its set point, from 0 to 0.5. [1]</param>
     /// <param name="derating">What is left of the rating as it warms.</param>

@@ -1,0 +1,70 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+using System.IO;
+using System.Linq;
+using CamPower;
+using CamPower.Files;
+using CamPower.Tests.Repository;
+using UnitsNet;
+
+namespace SiteCheck.Tests;
+
+/// <summary>The yards against their tables of findings, written by hand before they were run.</summary>
+public class BoatyardTests
+{
+    [Theory]
+    [InlineData("boatyard")]
+    [InlineData("boatyard-as-found")]
+    public void Site_GivesTheFindingsOfItsTable_AndNoOther(string site)
+    {
+        IReadOnlyList<Finding> findings = RuleSet.Standard.Check(Read(site).Assess());
+        IReadOnlyList<ExpectedFinding> expected = ExpectedFinding.TableOf(site);
+
+        Assert.Equal(expected.Select(e => $"{e.Severity} {e.Rule} {e.About} {e.Condition}").Order(), findings.Select(f => $"{f.Severity} {f.Rule} {f.About} {f.Condition}").Order());
+        Assert.All(expected, e =>
+        {
+            Finding finding = findings.Single(f => f.Rule == e.Rule && f.About.Name == e.About);
+            AssertClose(e.Measured, finding.Measured, e.Unit);
+            AssertClose(e.Limit, finding.Limit, e.Unit);
+        });
+    }
+
+    [Fact]
+    public void Boatyard_IsSixteenCamerasOnABoxOfEighteenAndTwoAdapters()
+    {
+        Site yard = Read("boatyard");
+        Assert.Equal(16, yard.Devices.Count(d => d.Model.Kind == DeviceKind.Camera));
+        Assert.Equal([18, 1, 1], yard.Boxes.Select(b => b.Outputs.Count));
+        Assert.Equal(2, yard.Boxes.Count(b => b.IsAdapter));
+    }
+
+    // Every rule that the package has fires somewhere in the yard as found: it is the acceptance of them all.
+    [Fact]
+    public void YardAsFound_BreaksEveryRule() => Assert.Empty(
+        RuleSet.Standard.Rules.Select(r => r.Id).Except(ExpectedFinding.TableOf("boatyard-as-found").Select(e => e.Rule)));
+
+    [Fact]
+    public void BoatShed_HasNoFindings() => Assert.Empty(RuleSet.Standard.Check(Read("boat-shed").Assess()));
+
+    private static Site Read(string site)
+    {
+        SiteFileResult read = SiteFile.Read(File.ReadAllText(RepositoryFiles.PathOf($"samples/SiteCheck/sites/{site}.json")));
+        Assert.Empty(read.Faults);
+        return read.Site!;
+    }
+
+    // The tables hold three or four digits.
+    private static void AssertClose(double? expected, IQuantity? found, string unit)
+    {
+        Assert.Equal(expected is null, found is null);
+        if (expected is not double value) return;
+        double number = unit switch
+        {
+            "V" => ((ElectricPotential)found!).Volts,
+            "A" => ((ElectricCurrent)found!).Amperes,
+            _ => ((Scalar)found!).Amount,
+        };
+        Assert.True(Math.Abs(number - value) <= 0.001 * value, string.Create(CultureInfo.InvariantCulture, $"{number} is not {value} {unit}"));
+    }
+}

@@ -1,0 +1,81 @@
+using System;
+using System.Diagnostics;
+using System.IO;
+using System.Linq;
+using CamPower.Tests.Repository;
+
+namespace SiteCheck.Tests;
+
+/// <summary>The program as a shell sees it: what it prints when piped, and its exit status.</summary>
+public class ProgramTests
+{
+    [Theory]
+    [InlineData("boat-shed.json", 0)]
+    [InlineData("boatyard.json", 1)]
+    [InlineData("boatyard-as-found.json", 2)]
+    public void Run_GivesTheExitStatusOfItsWorstFinding(string site, int status)
+    {
+        (int exit, string printed) = Run(RepositoryFiles.PathOf("samples/SiteCheck/sites/" + site));
+        Assert.Equal(status, exit);
+        AssertPlain(printed);
+    }
+
+    [Fact]
+    public void Run_WithoutAFile_AssessesTheBoatyard()
+    {
+        (int exit, string printed) = Run();
+        Assert.Equal(1, exit);
+        Assert.Contains("slipway foot 16 AWG 190 ft    12.24 11.41 b 10.8-13.2 +0.61  0.96/1.1", printed, StringComparison.Ordinal);
+        Assert.Contains("CAUTION storage west (thin-voltage-margin)", printed, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Run_PrintsTheSameInEveryCulture() => Assert.Single(
+        new[] { "en-US", "tr-TR", "de-DE", "ar-SA" }.Select(culture => Run(culture: culture).Printed).Distinct());
+
+    [Fact]
+    public void Run_WithAFileThatCannotBeRead_ListsEveryFaultWithItsPlace()
+    {
+        string path = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName() + ".json");
+        string shed = File.ReadAllText(RepositoryFiles.PathOf("samples/SiteCheck/sites/boat-shed.json"));
+        File.WriteAllText(path, shed.Replace("40 m", "40 kg", StringComparison.Ordinal).Replace("\"at\": \"door\"", "\"at\": \"window\"", StringComparison.Ordinal));
+        try
+        {
+            (int exit, string printed) = Run(path);
+            Assert.Equal(3, exit);
+            Assert.Contains("$.runs[0].parts[0].length (line 23,", printed, StringComparison.Ordinal);
+            Assert.Contains("$.devices[0].at (line 24,", printed, StringComparison.Ordinal);
+        }
+        finally
+        {
+            File.Delete(path);
+        }
+    }
+
+    [Fact]
+    public void Run_WithNoSuchFile_SaysSo()
+    {
+        (int exit, string printed) = Run("no-such-file.json");
+        Assert.Equal(3, exit);
+        Assert.Contains("no-such-file.json is no file", printed, StringComparison.Ordinal);
+    }
+
+    private static void AssertPlain(string printed) => Assert.All(printed.Split('\n'), line =>
+    {
+        Assert.True(line.Length <= 80, line);
+        Assert.DoesNotContain('\u001b', line);
+    });
+
+    private static (int Exit, string Printed) Run(string? path = null, string culture = "en-US")
+    {
+        var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true, StandardOutputEncoding = System.Text.Encoding.UTF8 };
+        start.ArgumentList.Add(Path.Combine(AppContext.BaseDirectory, "SiteCheck.dll"));
+        if (path is not null) start.ArgumentList.Add(path);
+        start.Environment["LANG"] = culture.Replace('-', '_') + ".UTF-8";
+        start.Environment["LC_ALL"] = start.Environment["LANG"];
+        using Process process = Process.Start(start)!;
+        string printed = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        return (process.ExitCode, printed);
+    }
+}
