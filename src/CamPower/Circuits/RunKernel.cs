@@ -53,7 +53,7 @@ internal static class RunKernel
     internal static double MostWatts(double sourceVolts, double ohms, Load load)
     {
         double left = Exact.MinusProduct(sourceVolts, ohms, load.Amperes);
-        if (left <= 0) return 0;
+        if (!(left > 0)) return 0;
         if (IsLimitedByCurrent(sourceVolts, left, load)) return left * load.Amperes;
         double matched = load.IsLargerOf ? sourceVolts : left;
         return matched * matched / (4 * ohms * (1 + (ohms * load.Siemens)));

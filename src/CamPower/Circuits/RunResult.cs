@@ -21,6 +21,9 @@ namespace CamPower;
 /// </example>
 public readonly struct RunResult : IEquatable<RunResult>
 {
+    // A limit this high is none, and a Power, being a decimal, does not hold much more.
+    private const double LimitlessWatts = 1e24;
+
     private readonly CableRun? _run;
     private readonly Load? _load;
     private readonly double _sourceVolts, _celsius, _loadVolts, _amperes;
@@ -99,7 +102,8 @@ public readonly struct RunResult : IEquatable<RunResult>
     {
         get
         {
-            if (Load.Watts > 0 && Ohms > 0) return Ratio.FromDecimalFractions(RunKernel.MostWatts(_sourceVolts, Ohms, Load) / Load.Watts);
+            double margin = RunKernel.MostWatts(_sourceVolts, Ohms, Load) / Load.Watts;
+            if (Load.Watts > 0 && !double.IsInfinity(margin)) return Ratio.FromDecimalFractions(margin);
             return HasOperatingPoint ? null : Ratio.Zero;
         }
     }
@@ -109,7 +113,14 @@ public readonly struct RunResult : IEquatable<RunResult>
     /// For a load that draws the larger of two shares Vs² / (4·R), or (Vs − R·I₀)·I₀ where the current share already
     /// takes more than half of the source voltage.</remarks>
     /// <exception cref="InvalidOperationException">This is the default value.</exception>
-    public Power? MostPower => Ohms > 0 ? Power.FromWatts(RunKernel.MostWatts(_sourceVolts, Ohms, Load)) : null;
+    public Power? MostPower
+    {
+        get
+        {
+            double most = RunKernel.MostWatts(_sourceVolts, Ohms, Load);
+            return most <= LimitlessWatts ? Power.FromWatts(most) : null;
+        }
+    }
 
     /// <summary>The lower voltage at which the power balances too, but does not last; 0 without a constant-power share. [V]</summary>
     /// <exception cref="InvalidOperationException">There is no operating point.</exception>

@@ -6,6 +6,8 @@ using UnitsNet;
 
 namespace CamPower.Tests.Circuits;
 
+/// <summary>The tree solver against the closed form, where there is one, and against Kirchhoff's laws where there is none.</summary>
+/// <remarks>Balance alone would accept the collapsed branch; the closed form and the shooting rule that out.</remarks>
 public class RadialKernelTests
 {
     [Property(Arbitrary = [typeof(FeedCases)], MaxTest = 1000)]

@@ -12,7 +12,6 @@ public class RunKernelPrecisionTests
 {
     private const int Cases = 20_000;
 
-    // The most that the unit roundoff allows: 4 units in the last place.
     private const double FourUlp = 4;
 
     [Fact]
@@ -61,6 +60,24 @@ public class RunKernelPrecisionTests
         }
 
         Assert.True(exist > Cases / 4 && none > Cases / 4, "Both sides must be visited.");
+    }
+
+    // Without a power share there is no root to take: (Vs − R·I₀)/(1 + R·G), right to 4 ulp also where R·I₀ takes all but a
+    // millionth of the source voltage. The plain difference is right backwards only, and would fail.
+    [Fact]
+    public void LoadVolts_WithoutPower_IsWithin4UlpOfTheExactQuotient()
+    {
+        var random = new Random(20260107);
+        double worst = 0;
+        for (int i = 0; i < Cases; i++)
+        {
+            double vs = Decades(random, -1, 4), ohms = Decades(random, -6, 3), siemens = Decades(random, -4, 2) / ohms;
+            double amperes = (1 - Math.Pow(10, -6 * random.NextDouble())) * (vs / ohms);
+            Dyadic left = Dyadic.Of(vs) - (Dyadic.Of(ohms) * Dyadic.Of(amperes)), gain = Dyadic.Of(1) + (Dyadic.Of(ohms) * Dyadic.Of(siemens));
+            if (left.Sign > 0) worst = Math.Max(worst, (left / gain).UlpsFrom(RunKernel.LoadVolts(vs, ohms, 0, amperes, siemens)));
+        }
+
+        Assert.InRange(worst, 0, FourUlp);
     }
 
     // With current and resistance shares the root itself may be ill-conditioned, so the answer is judged backwards: it is

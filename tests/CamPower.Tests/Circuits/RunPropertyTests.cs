@@ -47,6 +47,7 @@ public class RunPropertyTests
         Assert.True(RunKernel.Discriminant(-8, 10, 1) > 0);
         Assert.Equal(0, trap.Searched());
         Assert.False(trap.Feed().HasOperatingPoint);
+        Assert.Equal(RunKernel.NoOperatingPoint, RunKernel.LoadVolts(12, 10, 1, 2, 0));
         Assert.Equal(0, (double)trap.Feed().MostPower!.Value.Watts);
     }
 

@@ -5,6 +5,8 @@ using UnitsNet;
 namespace CamPower.Tests.Conductors;
 
 /// <summary>One run alone: more length, load, temperature or gauge number never leaves more voltage. It is a law for one run, not for a mesh.</summary>
+/// <remarks>The lower root rises with the load, so it fails here; a wrong factor in the resistance would pass, and the
+/// reference values rule that out.</remarks>
 public class WirePropertyTests
 {
     [Property(Arbitrary = [typeof(WireCases)], MaxTest = 500)]
