@@ -20,7 +20,7 @@ internal static class CollapseMargin
         if (!search.TryFind(0)) return 0;
 
         double reached = 0, slope = Steepness(search, out double next), lost = double.PositiveInfinity, fold = double.PositiveInfinity;
-        for (int k = 0; k < MostSteps && lost - reached > Narrow * lost; k++)
+        for (int k = 0; k < MostSteps && reached < lost * (1 - Narrow); k++)
         {
             if (next > Unlimited) return double.PositiveInfinity;
             if (!search.TryMove(next, 1))
