@@ -25,7 +25,7 @@ public class CollapseTests(ITestOutputHelper output)
             .AddSource("supply", "s+", "s-", ElectricPotential.FromVolts(volts))
             .AddBranch("out", "s+", "c+", ElectricResistance.FromOhms(ohms / 4))
             .AddBranch("back", "s-", "c-", ElectricResistance.FromOhms(ohms * 3 / 4))
-            .AddLoad("camera", "c+", "c-", RandomNetworks.Shares(watts, amperes, siemens))
+            .AddLoad("camera", "c+", "c-", RandomNetworks.Shares(watts, amperes, siemens > 0 ? 1 / siemens : null))
             .Build("s-");
         double left = volts - (ohms * amperes);
         double expected = left * left / (4 * ohms * (1 + (ohms * siemens)) * watts);
@@ -86,6 +86,6 @@ public class CollapseTests(ITestOutputHelper output)
 
     private static DcNetwork Scaled(DcNetwork network, double factor) => network.WithLoads(network.Loads.ToDictionary(
         l => l.Name,
-        l => RandomNetworks.Shares((double)l.Load.PowerShare.Watts * factor, l.Load.CurrentShare.Amperes, l.Load.ConductanceShare.Siemens),
+        l => RandomNetworks.Shares((double)l.Load.PowerShare.Watts * factor, l.Load.CurrentShare.Amperes, l.Load.ResistanceShare?.Ohms),
         StringComparer.Ordinal));
 }

@@ -99,7 +99,7 @@ public class NetworkSolutionTests
         var cable = Cable.Pair(WireSize.Awg(18), Stranding.ClassB, ConductorMaterial.AnnealedCopper);
         CableRun run = new CableRun(cable, Length.FromFeet(120)).Then(new Joint("splice", ElectricResistance.FromMilliohms(20)));
         Temperature hot = Temperature.FromDegreesCelsius(40);
-        Load camera = RandomNetworks.Shares(9, 0.05, 0.01);
+        Load camera = RandomNetworks.Shares(9, 0.05, 100);
         DcNetwork network = new DcNetworkBuilder()
             .AddSource("supply", "s+", "s-", ElectricPotential.FromVolts(12))
             .AddRun("run", run, "s+", "c+", "s-", "c-", hot)

@@ -34,16 +34,16 @@ internal sealed class RandomNetworks(int seed)
             Power power = Power.FromWatts(Round((double)load.Load.PowerShare.Watts * factor));
             loads[load.Name] = load.Load.IsLargerOf
                 ? Load.LargerOf(power, load.Load.CurrentShare)
-                : Shares((double)power.Watts, load.Load.CurrentShare.Amperes, load.Load.ConductanceShare.Siemens);
+                : Shares((double)power.Watts, load.Load.CurrentShare.Amperes, load.Load.ResistanceShare?.Ohms);
         }
 
         return network.WithLoads(loads);
     }
 
-    internal static Load Shares(double watts, double amperes, double siemens)
+    internal static Load Shares(double watts, double amperes, double? ohms)
     {
         Load load = Load.ConstantPower(Power.FromWatts(watts)) + Load.ConstantCurrent(ElectricCurrent.FromAmperes(amperes));
-        return siemens > 0 ? load + Load.ConstantResistance(ElectricResistance.FromOhms(1 / siemens)) : load;
+        return ohms is double r ? load + Load.ConstantResistance(ElectricResistance.FromOhms(r)) : load;
     }
 
     internal static double Round(double value) =>
@@ -98,7 +98,7 @@ internal sealed class RandomNetworks(int seed)
         if (largerOf && _random.Next(3) == 0) return Load.LargerOf(Power.FromWatts(watts), ElectricCurrent.FromAmperes(Round(watts / 12)));
         if (!mixedShares) return Load.ConstantPower(Power.FromWatts(watts));
         double amperes = _random.Next(2) == 0 ? 0 : Between(0.001, 0.03), ohms = Between(200, 2000);
-        return Shares(watts, amperes, _random.Next(2) == 0 ? 0 : 1 / ohms);
+        return Shares(watts, amperes, _random.Next(2) == 0 ? null : ohms);
     }
 
     private double Between(double low, double high) => Round(low * Math.Pow(high / low, _random.NextDouble()));

@@ -55,10 +55,11 @@ internal static class NgspiceNetlist
 
     private static string Draw(Load load, string volts)
     {
-        double watts = (double)load.PowerShare.Watts, amperes = load.CurrentShare.Amperes, siemens = load.ConductanceShare.Siemens;
+        double watts = (double)load.PowerShare.Watts, amperes = load.CurrentShare.Amperes;
+        string resistive = load.ResistanceShare is { } share ? $"+{volts}/{Number(share.Ohms)}" : string.Empty;
         return load.IsLargerOf
             ? $"max({Number(watts)}/{volts},{Number(amperes)})"
-            : $"{Number(watts)}/{volts}+{Number(amperes)}+{Number(siemens)}*{volts}";
+            : $"{Number(watts)}/{volts}+{Number(amperes)}{resistive}";
     }
 
     private static void WriteControl(StringBuilder deck, DcNetwork network)

@@ -3,9 +3,7 @@ using System.Collections.Generic;
 using System.Globalization;
 using System.IO;
 using System.Linq;
-using System.Runtime.CompilerServices;
 using System.Text;
-using CamPower.Circuits;
 using Xunit.Abstractions;
 
 namespace CamPower.Tests.Circuits.Networks.Ngspice;
@@ -67,5 +65,10 @@ public class NgspiceTests(ITestOutputHelper output)
         .Select(line => line.Split(';'))
         .ToDictionary(cells => $"{cells[0]};{cells[1]}", cells => double.Parse(cells[2], CultureInfo.InvariantCulture), StringComparer.Ordinal);
 
-    private static string Beside(string file, [CallerFilePath] string here = "") => Path.Combine(Path.GetDirectoryName(here)!, file);
+    private static string Beside(string file)
+    {
+        string folder = AppContext.BaseDirectory;
+        while (!File.Exists(Path.Combine(folder, "CamPower.sln"))) folder = Directory.GetParent(folder)!.FullName;
+        return Path.Combine(folder, "tests/CamPower.Tests/Circuits/Networks/Ngspice", file);
+    }
 }
