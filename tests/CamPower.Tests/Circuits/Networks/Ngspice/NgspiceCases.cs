@@ -10,9 +10,11 @@ internal static class NgspiceCases
     private static readonly double[] SharesOfCollapse = [0.2, 0.5, 0.8, 0.9, 0.99, 0.999];
 
     internal static IEnumerable<NgspiceCase> All() =>
-        from shape in RandomNetworks.Shapes
-        from k in Enumerable.Range(0, 36)
-        select Create(shape, k);
+        (from shape in RandomNetworks.Shapes
+         from k in Enumerable.Range(0, 36)
+         select Create(shape, k))
+        .Append(new NgspiceCase("more draw, more voltage: little", NetworkLawTests.MoreIsMore(2)))
+        .Append(new NgspiceCase("more draw, more voltage: more", NetworkLawTests.MoreIsMore(6)));
 
     private static NgspiceCase Create(string shape, int k)
     {

@@ -10,7 +10,8 @@ namespace CamPower.Tests.Circuits.Networks.Ngspice;
 /// <summary>Writes a network as a deck for ngspice that solves its operating point and prints every node.</summary>
 /// <remarks>
 /// Every load node gets a .nodeset at the voltage it would have without load: started elsewhere, the simulator may
-/// find the collapsed root. A source that the library blocked is left out, for a simulator's source sinks current
+/// find the collapsed root. (With the positive nodes only, ngspice 39 did: 2.82 V instead of 3.98 V at the first camera
+/// of the network in which more draw means more voltage.) A source that the library blocked is left out, for a simulator's source sinks current
 /// without complaint; that it had to be blocked is tested elsewhere.
 /// </remarks>
 internal static class NgspiceNetlist
@@ -68,6 +69,11 @@ internal static class NgspiceNetlist
         foreach (string node in network.Loads.Select(l => l.PositiveNode).Distinct(StringComparer.Ordinal))
         {
             Line(deck, $".nodeset V({Node(network, node)})={open}");
+        }
+
+        foreach (string node in network.Loads.Select(l => l.NegativeNode).Where(n => n != network.Reference).Distinct(StringComparer.Ordinal))
+        {
+            Line(deck, $".nodeset V({Node(network, node)})=0");
         }
 
         Line(deck, $".options reltol=1e-10 abstol=1e-15 vntol=1e-12 itl1=1000");
