@@ -14,7 +14,7 @@ namespace CamPower.Circuits;
 internal sealed class OperatingPointSearch
 {
     private const int MostSourceChanges = 1000, MostSteps = 400;
-    private const double FirstStep = 0.25, LeastStep = 1e-9;
+    private const double FirstStep = 0.25, LeastStep = 1e-6;
     private const double SinkingAmperes = 1e-9, Higher = 1e-12;
 
     private readonly Circuit _circuit;
