@@ -21,6 +21,9 @@ public readonly struct OperatingPoint : IEquatable<OperatingPoint>
     /// <summary>Current in the load. [A]</summary>
     public ElectricCurrent Current => ElectricCurrent.FromAmperes(_amperes);
 
+    /// <summary>Power that the load takes: V·I. [W]</summary>
+    public Power Power => Power.FromWatts(_volts * _amperes);
+
     /// <inheritdoc/>
     public bool Equals(OperatingPoint other) => _volts.Equals(other._volts) && _amperes.Equals(other._amperes);
 

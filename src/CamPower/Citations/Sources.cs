@@ -65,6 +65,16 @@ public static class Sources
     public static Citation MarginPolicy { get; } = new(
         "Default policy of this package, no source", CitationKind.CommonPractice, null, "a tenth of the accepted range; set your own");
 
+    /// <summary>When Newton's method goes down to the largest solution and never past it.</summary>
+    public static Citation MonotoneNewton { get; } = new(
+        "Ortega and Rheinboldt, Iterative Solution of Nonlinear Equations in Several Variables", CitationKind.FromMemory, "1970",
+        "ch. 13.3, monotone Newton theorem: convex map, inverse-positive Jacobian");
+
+    /// <summary>Which sources deliver and which are blocked: a linear complementarity problem, settled one contradiction at a time.</summary>
+    public static Citation LeastIndexPivoting { get; } = new(
+        "Murty, Note on a Bard-type scheme for solving the complementarity problem, Opsearch 11", CitationKind.FromMemory, "1974",
+        "the contradiction of least index changes first");
+
     /// <summary>A convention of the trade with no published source.</summary>
     public static Citation CommonPractice { get; } = new(
         "Common practice, no source", CitationKind.CommonPractice);

@@ -1,0 +1,131 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using UnitsNet;
+
+namespace CamPower.Circuits;
+
+/// <summary>A direct-current network of sources, branches and loads, of any shape.</summary>
+/// <remarks>
+/// <para>Immutable, and built by <see cref="DcNetworkBuilder"/>. How it is solved is worked out once: a radial network
+/// (one source; every positive conductor with a negative one that returns its current, or one pole without resistance)
+/// in time linear in its size by ladder reduction, any other by sparse factorisation of the nodal equations.</para>
+/// <para>The operating point is the end of the solution branch that starts at zero load and keeps a positive-definite
+/// Jacobian. Any load voltage at or below zero is no operating point. With resistance shares between nodes of which
+/// neither is fixed, more draw of one load can mean more voltage at another. Loads draw at every voltage here: what
+/// happens below a drop-out is for the caller to judge. Source: <see cref="Sources.Kirchhoff"/>.</para>
+/// </remarks>
+/// <example>See <see cref="DcNetworkBuilder"/> for the description; then
+/// <code>
+/// NetworkSolution solution = network.Solve();
+/// if (solution.HasOperatingPoint) Console.WriteLine(solution.AtLoad("gate camera"));
+/// Console.WriteLine(network.MarginToCollapse());
+/// </code>
+/// </example>
+public sealed class DcNetwork
+{
+    private readonly Circuit _circuit;
+    private readonly NetworkPlan _plan;
+
+    internal DcNetwork(Circuit circuit, NetworkNames nodes, string reference, IEnumerable<NetworkSource> sources,
+        IEnumerable<NetworkBranch> branches, IEnumerable<NetworkLoad> loads)
+    {
+        _circuit = circuit;
+        Reference = reference;
+        Sources = Array.AsReadOnly([.. sources]);
+        Branches = Array.AsReadOnly([.. branches]);
+        Loads = Array.AsReadOnly([.. loads]);
+        NodeNames = nodes;
+        SourceNames = new NetworkNames("source", Sources.Select(s => s.Name));
+        BranchNames = new NetworkNames("branch", Branches.Select(b => b.Name));
+        LoadNames = new NetworkNames("load", Loads.Select(l => l.Name));
+        _plan = (NetworkPlan?)Ladder.TryCreate(circuit) ?? Mesh.TryCreate(circuit, new bool[circuit.SourceCount])!;
+    }
+
+    private DcNetwork(DcNetwork other, NetworkLoad[] loads)
+    {
+        _circuit = other._circuit.With([.. loads.Select(l => l.Load)]);
+        Reference = other.Reference;
+        Sources = other.Sources;
+        Branches = other.Branches;
+        Loads = Array.AsReadOnly(loads);
+        NodeNames = other.NodeNames;
+        SourceNames = other.SourceNames;
+        BranchNames = other.BranchNames;
+        LoadNames = other.LoadNames;
+        _plan = other._plan;
+    }
+
+    /// <summary>Names of the nodes, in the order in which sources and branches first named them.</summary>
+    public IReadOnlyList<string> Nodes => NodeNames.All;
+
+    /// <summary>Name of the node at 0 V.</summary>
+    public string Reference { get; }
+
+    /// <summary>The sources, in the order in which they were added.</summary>
+    public IReadOnlyList<NetworkSource> Sources { get; }
+
+    /// <summary>The branches, in the order in which they were added.</summary>
+    public IReadOnlyList<NetworkBranch> Branches { get; }
+
+    /// <summary>The loads, in the order in which they were added.</summary>
+    public IReadOnlyList<NetworkLoad> Loads { get; }
+
+    /// <summary>Whether it is solved as a tree of loops, in time linear in its size.</summary>
+    public bool IsRadial => _plan is Ladder;
+
+    internal NetworkNames NodeNames { get; }
+
+    internal NetworkNames SourceNames { get; }
+
+    internal NetworkNames BranchNames { get; }
+
+    internal NetworkNames LoadNames { get; }
+
+    /// <summary>The same network with other loads in some of its places; what was worked out for its shape serves again.</summary>
+    /// <param name="loads">By name of the load, what it is to draw. Loads not named stay as they are.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="loads"/> or one of them is null.</exception>
+    /// <exception cref="ArgumentException">The network has no load of a name.</exception>
+    public DcNetwork WithLoads(IReadOnlyDictionary<string, Load> loads)
+    {
+        NetworkLoad[] changed = [.. Loads];
+        foreach (KeyValuePair<string, Load> load in Require.NotNull(loads, nameof(loads)))
+        {
+            int k = LoadNames.IndexOf(load.Key);
+            changed[k] = new NetworkLoad(load.Key, changed[k].PositiveNode, changed[k].NegativeNode, Require.NotNull(load.Value, nameof(loads)));
+        }
+
+        return new DcNetwork(this, changed);
+    }
+
+    /// <summary>Solves the network, or finds that it has no operating point: an answer, not an error.</summary>
+    /// <remarks>
+    /// Newton's method from the voltages without load; damped only in that, where its failure would prove nothing
+    /// (several sources, or resistance shares between floating nodes), the loads are raised from zero in steps.
+    /// A source that would sink current is blocked: the sources are looked at in the order in which they were added,
+    /// and the first whose state contradicts itself changes it, until none does.
+    /// </remarks>
+    public NetworkSolution Solve()
+    {
+        var search = new OperatingPointSearch(_circuit, _plan);
+        bool found = search.TryFind(1);
+        return new NetworkSolution(this, found ? search.State() : null, search.Blocked, search.Iterations);
+    }
+
+    /// <summary>The factor by which all constant-power shares together could grow before no operating point is left. [1]</summary>
+    /// <remarks>
+    /// The other shares stay as they are. 1 at the limit, less than 1 beyond it; 0 where the other shares alone leave no
+    /// operating point; null where nothing can collapse, for want of constant-power shares or of resistance. Accurate to about 1e-9 of itself; where the operating point is lost otherwise than at a fold (a load
+    /// whose larger share changes, a voltage that reaches zero, a source that comes on) found by halving to 1e-11.
+    /// Costs some ten solutions. Source: <see cref="Sources.MaximumPower"/> for the one load that has a closed form.
+    /// </remarks>
+    public Ratio? MarginToCollapse()
+    {
+        double margin = CollapseMargin.Of(new OperatingPointSearch(_circuit, _plan));
+        return double.IsInfinity(margin) ? null : Ratio.FromDecimalFractions(margin);
+    }
+
+    /// <summary>How much there is of everything; never throws.</summary>
+    public override string ToString() => FormattableString.Invariant(
+        $"{(IsRadial ? "radial" : "meshed")} network: {Nodes.Count} nodes, {Sources.Count} sources, {Branches.Count} branches, {Loads.Count} loads");
+}

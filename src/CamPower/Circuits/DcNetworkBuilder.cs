@@ -1,0 +1,229 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using UnitsNet;
+
+namespace CamPower.Circuits;
+
+/// <summary>Describes a direct-current network, element by element.</summary>
+/// <remarks>
+/// A node comes into being when a source or a branch names it; loads and the reference must name such nodes. Names
+/// are compared letter by letter. Not for use by several threads at once; the network it builds is.
+/// </remarks>
+/// <example>
+/// <code>
+/// DcNetwork network = new DcNetworkBuilder()
+///     .AddSource("supply", "supply +", "supply -", ElectricPotential.FromVolts(12))
+///     .AddRun("run to the gate", run, "supply +", "gate +", "supply -", "gate -", Temperature.FromDegreesCelsius(40))
+///     .AddLoad("gate camera", "gate +", "gate -", Load.ConstantPower(Power.FromWatts(9)))
+///     .Build(reference: "supply -");
+/// </code>
+/// </example>
+public sealed class DcNetworkBuilder
+{
+    private const double LeastOhms = 1e-6, MostOhms = 1e8;
+
+    private readonly NetworkNames _elements = new("element");
+    private readonly NetworkNames _nodes = new("node");
+    private readonly List<NetworkSource> _sources = [];
+    private readonly List<NetworkBranch> _branches = [];
+    private readonly List<NetworkLoad> _loads = [];
+
+    /// <summary>Adds an ideal source: its terminal voltage does not fall with the current.</summary>
+    /// <param name="name">Its name, unique in the network. Not empty.</param>
+    /// <param name="positiveNode">Node at its positive terminal.</param>
+    /// <param name="negativeNode">Node at its negative terminal, another one.</param>
+    /// <param name="voltage">Above 0 and at most 1 MV. [V]</param>
+    /// <returns>The builder itself.</returns>
+    /// <exception cref="ArgumentNullException">A name is null.</exception>
+    /// <exception cref="ArgumentException">A name is empty, the name is taken, or both terminals are one node.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="voltage"/> is outside its range.</exception>
+    public DcNetworkBuilder AddSource(string name, string positiveNode, string negativeNode, ElectricPotential voltage) =>
+        AddSource(name, positiveNode, negativeNode, voltage, ElectricResistance.Zero);
+
+    /// <summary>Adds a source with an internal resistance.</summary>
+    /// <param name="name">Its name, unique in the network. Not empty.</param>
+    /// <param name="positiveNode">Node at its positive terminal.</param>
+    /// <param name="negativeNode">Node at its negative terminal, another one.</param>
+    /// <param name="voltage">Voltage without load, above 0 and at most 1 MV. [V]</param>
+    /// <param name="resistance">0 for an ideal source, otherwise from 1 µΩ to 100 MΩ. [Ω]</param>
+    /// <returns>The builder itself.</returns>
+    /// <exception cref="ArgumentNullException">A name is null.</exception>
+    /// <exception cref="ArgumentException">A name is empty, the name is taken, or both terminals are one node.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A quantity is outside its range.</exception>
+    public DcNetworkBuilder AddSource(string name, string positiveNode, string negativeNode, ElectricPotential voltage, ElectricResistance resistance)
+    {
+        double volts = Require.SourceVolts(voltage.Volts, nameof(voltage));
+        double ohms = Ohms(resistance, nameof(resistance));
+        Claim(name, positiveNode, negativeNode);
+        _nodes.Take(positiveNode);
+        _nodes.Take(negativeNode);
+        _sources.Add(new NetworkSource(name, positiveNode, negativeNode, volts, ohms));
+        return this;
+    }
+
+    /// <summary>Adds a resistance between two nodes.</summary>
+    /// <param name="name">Its name, unique in the network. Not empty.</param>
+    /// <param name="from">Node where its current counts as going in.</param>
+    /// <param name="to">Node where its current counts as coming out, another one.</param>
+    /// <param name="resistance">0, or from 1 µΩ to 100 MΩ. [Ω]</param>
+    /// <returns>The builder itself.</returns>
+    /// <exception cref="ArgumentNullException">A name is null.</exception>
+    /// <exception cref="ArgumentException">A name is empty, the name is taken, or both ends are one node.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="resistance"/> is outside its range.</exception>
+    public DcNetworkBuilder AddBranch(string name, string from, string to, ElectricResistance resistance)
+    {
+        double ohms = Ohms(resistance, nameof(resistance));
+        Claim(name, from, to);
+        AddBranch(name, from, to, ohms);
+        return this;
+    }
+
+    /// <summary>Adds one conductor between two nodes: one pole of a cable, or its shield.</summary>
+    /// <param name="name">Its name, unique in the network. Not empty.</param>
+    /// <param name="conductor">The conductor.</param>
+    /// <param name="length">Its length, one way. [any length unit]</param>
+    /// <param name="from">Node where its current counts as going in.</param>
+    /// <param name="to">Node where its current counts as coming out, another one.</param>
+    /// <param name="conductorAt">Its temperature, inside the material's range.</param>
+    /// <returns>The builder itself.</returns>
+    /// <exception cref="ArgumentNullException">A reference is null.</exception>
+    /// <exception cref="ArgumentException">A name is empty, the name is taken, or both ends are one node.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A quantity is outside its range, or the resistance is outside that of a branch.</exception>
+    public DcNetworkBuilder AddConductor(string name, Conductor conductor, Length length, string from, string to, Temperature conductorAt) =>
+        AddBranch(name, from, to, Require.NotNull(conductor, nameof(conductor)).ResistanceAt(length, conductorAt));
+
+    /// <summary>Adds both conductors of a run, as two branches.</summary>
+    /// <remarks>The branches are called "name +" and "name -". A joint of the run counts half in each pole; in a network
+    /// where the poles carry different currents add joints as branches of their own.</remarks>
+    /// <param name="name">Name of the run. Not empty.</param>
+    /// <param name="run">The run.</param>
+    /// <param name="positiveFrom">Positive node at the source end.</param>
+    /// <param name="positiveTo">Positive node at the load end.</param>
+    /// <param name="negativeFrom">Negative node at the source end.</param>
+    /// <param name="negativeTo">Negative node at the load end.</param>
+    /// <param name="conductorAt">Temperature of every conductor of the run, inside their materials' ranges.</param>
+    /// <returns>The builder itself.</returns>
+    /// <exception cref="ArgumentNullException">A reference is null.</exception>
+    /// <exception cref="ArgumentException">A name is empty, a name is taken, or both ends of a conductor are one node.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The temperature is outside a material's range, or a resistance outside that of a branch.</exception>
+    public DcNetworkBuilder AddRun(string name, CableRun run, string positiveFrom, string positiveTo, string negativeFrom, string negativeTo, Temperature conductorAt)
+    {
+        Require.Name(name, nameof(name));
+        double celsius = Require.NotNull(run, nameof(run)).CelsiusOf(conductorAt, nameof(conductorAt));
+        double outgoing = run.Segments.Sum(s => s.OneWayLength.Meters * s.Cable.Outgoing.OhmsPerMeterAt(celsius));
+        double loop = run.OhmsAt(celsius), joints = run.Parts.OfType<Joint>().Sum(j => j.LoopResistance.Ohms);
+        double plus = outgoing + (joints / 2);
+        return AddBranch(name + " +", positiveFrom, positiveTo, ElectricResistance.FromOhms(plus))
+            .AddBranch(name + " -", negativeFrom, negativeTo, ElectricResistance.FromOhms(Math.Max(0, loop - plus)));
+    }
+
+    /// <summary>Adds a load between two nodes.</summary>
+    /// <param name="name">Its name, unique in the network. Not empty.</param>
+    /// <param name="positiveNode">Node at its positive terminal.</param>
+    /// <param name="negativeNode">Node at its negative terminal, another one.</param>
+    /// <param name="load">What it draws.</param>
+    /// <returns>The builder itself.</returns>
+    /// <exception cref="ArgumentNullException">A reference is null.</exception>
+    /// <exception cref="ArgumentException">A name is empty, the name is taken, or both terminals are one node.</exception>
+    public DcNetworkBuilder AddLoad(string name, string positiveNode, string negativeNode, Load load)
+    {
+        Require.NotNull(load, nameof(load));
+        Claim(name, positiveNode, negativeNode);
+        _loads.Add(new NetworkLoad(name, positiveNode, negativeNode, load));
+        return this;
+    }
+
+    /// <summary>The network described so far.</summary>
+    /// <param name="reference">The node at 0 V.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="reference"/> is null.</exception>
+    /// <exception cref="ArgumentException">
+    /// There is no source; a load or the reference names a node that no source or branch has; a node has no path of
+    /// branches and sources to the reference; or ideal sources and branches of no resistance form a loop, in which
+    /// nothing says what current flows. The message names the element.
+    /// </exception>
+    public DcNetwork Build(string reference)
+    {
+        Require.Name(reference, nameof(reference));
+        if (_sources.Count == 0) throw Refused("A network needs at least one source.");
+        var circuit = new Circuit
+        {
+            NodeCount = _nodes.Count,
+            Reference = _nodes.IndexOf(reference, "the reference"),
+            SourcePlus = [.. _sources.Select(s => _nodes.IndexOf(s.PositiveNode))],
+            SourceMinus = [.. _sources.Select(s => _nodes.IndexOf(s.NegativeNode))],
+            SourceVolts = [.. _sources.Select(s => s.Volts)],
+            SourceOhms = [.. _sources.Select(s => s.Ohms)],
+            BranchFrom = [.. _branches.Select(b => _nodes.IndexOf(b.From))],
+            BranchTo = [.. _branches.Select(b => _nodes.IndexOf(b.To))],
+            BranchOhms = [.. _branches.Select(b => b.Ohms)],
+            LoadPlus = [.. _loads.Select(l => _nodes.IndexOf(l.PositiveNode, $"load '{l.Name}'"))],
+            LoadMinus = [.. _loads.Select(l => _nodes.IndexOf(l.NegativeNode, $"load '{l.Name}'"))],
+            Loads = [.. _loads.Select(l => l.Load)],
+        };
+        RefuseIdealLoops(circuit);
+        RefuseFloatingNodes(circuit, reference);
+        return new DcNetwork(circuit, _nodes.Freeze(), reference, _sources, _branches, _loads);
+    }
+
+    private static double Ohms(ElectricResistance resistance, string parameter)
+    {
+        double ohms = resistance.Ohms;
+        return ohms == 0 || (ohms >= LeastOhms && ohms <= MostOhms)
+            ? ohms
+            : throw Require.OutOfRange(ohms, parameter, "Ω", FormattableString.Invariant($"0 or from {LeastOhms} Ω to {MostOhms}"));
+    }
+
+    private void Claim(string name, string node, string otherNode)
+    {
+        Require.Name(name, nameof(name));
+        Require.Name(node, nameof(node));
+        Require.Name(otherNode, nameof(otherNode));
+        if (string.Equals(node, otherNode, StringComparison.Ordinal))
+        {
+            throw new ArgumentException($"'{name}' has both ends at node '{node}'.", nameof(name));
+        }
+
+        if (!_elements.Take(name)) throw new ArgumentException($"The name '{name}' is taken.", nameof(name));
+    }
+
+    private void AddBranch(string name, string from, string to, double ohms)
+    {
+        _nodes.Take(from);
+        _nodes.Take(to);
+        _branches.Add(new NetworkBranch(name, from, to, ohms));
+    }
+
+#pragma warning disable MA0015 // The fault is in what was added, not in an argument of Build.
+    private static ArgumentException Refused(string message) => new(message);
+#pragma warning restore MA0015
+
+    private void RefuseIdealLoops(Circuit circuit)
+    {
+        var groups = new PotentialGroups(circuit.NodeCount);
+        for (int b = 0; b < circuit.BranchCount; b++)
+        {
+            if (circuit.BranchOhms[b] > 0 || groups.TryJoin(circuit.BranchFrom[b], circuit.BranchTo[b], 0)) continue;
+            throw Refused($"Branch '{_branches[b].Name}' closes a loop of branches without resistance: nothing says how the current divides. Leave one out, or give it its resistance.");
+        }
+
+        for (int s = 0; s < circuit.SourceCount; s++)
+        {
+            if (circuit.SourceOhms[s] > 0 || groups.TryJoin(circuit.SourcePlus[s], circuit.SourceMinus[s], circuit.SourceVolts[s])) continue;
+            throw Refused($"Source '{_sources[s].Name}' closes a loop of ideal sources and branches without resistance: a short circuit, or sources in parallel of which nothing says how they share. Give it its internal resistance.");
+        }
+    }
+
+    private void RefuseFloatingNodes(Circuit circuit, string reference)
+    {
+        var joined = new PotentialGroups(circuit.NodeCount);
+        for (int b = 0; b < circuit.BranchCount; b++) joined.TryJoin(circuit.BranchFrom[b], circuit.BranchTo[b], 0);
+        for (int s = 0; s < circuit.SourceCount; s++) joined.TryJoin(circuit.SourcePlus[s], circuit.SourceMinus[s], 0);
+        int root = joined.RootOf(circuit.Reference);
+        for (int node = 0; node < circuit.NodeCount; node++)
+        {
+            if (joined.RootOf(node) == root) continue;
+            throw Refused($"Node '{_nodes[node]}' floats: no path of branches and sources leads from it to the reference node '{reference}'.");
+        }
+    }
+}

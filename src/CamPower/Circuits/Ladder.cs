@@ -1,0 +1,124 @@
+using System.Collections.Generic;
+
+namespace CamPower.Circuits;
+
+/// <summary>A radial network as a tree of loops: one source, and each positive conductor paired with the negative one that returns its current.</summary>
+internal sealed class Ladder : NetworkPlan
+{
+    private const int None = -1;
+    private readonly Circuit _circuit;
+    private readonly Forest _forest;
+    private readonly LadderPoles _poles;
+    private readonly List<int> _parents = [], _plusNodes = [], _minusNodes = [];
+    private readonly List<double> _ohms = [];
+    private readonly int[] _kernelParents;
+    private readonly double[] _kernelOhms;
+
+    private Ladder(Circuit circuit, Forest forest, LadderPoles poles)
+    {
+        _circuit = circuit;
+        _forest = forest;
+        _poles = poles;
+        RowOf = new int[circuit.Loads.Length];
+        PlaceLoads(PlacePairs());
+        _kernelParents = [.. _parents];
+        _kernelOhms = [.. _ohms];
+    }
+
+    internal override int[] RowOf { get; }
+
+    /// <summary>The plan, or null where the network is not radial.</summary>
+    internal static Ladder? TryCreate(Circuit circuit)
+    {
+        if (circuit.SourceCount != 1 || circuit.BranchCount != circuit.NodeCount - 2) return null;
+        var forest = new Forest(circuit.NodeCount, circuit.BranchFrom, circuit.BranchTo, circuit.SourcePlus[0], circuit.SourceMinus[0]);
+        LadderPoles? poles = LadderPoles.TryPair(circuit, forest);
+        return poles is null ? null : new Ladder(circuit, forest, poles);
+    }
+
+    internal override LinearisedCircuit NewSolver() => new RadialKernel(_kernelParents, _kernelOhms, _circuit.SourceVolts[0]);
+
+    internal override bool IsConclusive(Load[] loads) => true;
+
+    internal override NetworkState Expand(LoadShares loads, double[] volts)
+    {
+        var state = new NetworkState(_circuit);
+        state.TakeLoads(loads, RowOf, volts);
+        state.SourceAmperes[0] = SumCurrents(loads, volts, state.BranchAmperes);
+        state.NodeVolts[_circuit.SourcePlus[0]] = _circuit.SourceVolts[0] - (_circuit.SourceOhms[0] * state.SourceAmperes[0]);
+        HandOnVoltages(state);
+        return state;
+    }
+
+    // Row 0 is the source's terminals; then one row for each pair of nodes that carries current, level by level.
+    private int[] PlacePairs()
+    {
+        var rowOfPair = new int[_circuit.NodeCount];
+        Place(None, _circuit.SourceOhms[0], None, None);
+        foreach (int node in _forest.Order)
+        {
+            int plus = _poles.PlusOf(node), minus = _poles.MinusOf(node);
+            if (plus == None && minus == None) continue;
+            rowOfPair[node] = _parents.Count;
+            Place(rowOfPair[_forest.Parent[node]], OhmsAbove(plus) + OhmsAbove(minus), plus, minus);
+        }
+
+        return rowOfPair;
+    }
+
+    // A second load on the same pair of nodes gets a row of its own, no resistance away.
+    private void PlaceLoads(int[] rowOfPair)
+    {
+        var taken = new bool[_parents.Count];
+        for (int k = 0; k < RowOf.Length; k++)
+        {
+            int row = rowOfPair[_poles.Leads(_circuit.LoadPlus[k], _circuit.LoadMinus[k])];
+            RowOf[k] = taken[row] ? _parents.Count : row;
+            if (taken[row]) Place(row, 0, None, None);
+            taken[row] = true;
+        }
+    }
+
+    private void Place(int parent, double ohms, int plusNode, int minusNode)
+    {
+        _parents.Add(parent);
+        _ohms.Add(ohms);
+        _plusNodes.Add(plusNode);
+        _minusNodes.Add(minusNode);
+    }
+
+    private double OhmsAbove(int node) => node == None ? 0 : _circuit.BranchOhms[_forest.Element[node]];
+
+    // From the leaves to the source; gives the current of the source.
+    private double SumCurrents(LoadShares loads, double[] volts, double[] branchAmperes)
+    {
+        var amperes = new double[_kernelParents.Length];
+        for (int row = amperes.Length - 1; row >= 0; row--)
+        {
+            amperes[row] += loads.AmperesAt(row, volts[row]);
+            if (row > 0) amperes[_kernelParents[row]] += amperes[row];
+            int plus = _plusNodes[row], minus = _minusNodes[row];
+            if (plus != None) branchAmperes[_forest.Element[plus]] = amperes[row] * Sign(plus);
+            if (minus != None) branchAmperes[_forest.Element[minus]] = -amperes[row] * Sign(minus);
+        }
+
+        return amperes[0];
+    }
+
+    // 1 where the branch above a node is described from its parent to it, otherwise -1.
+    private int Sign(int node) => _circuit.BranchTo[_forest.Element[node]] == node ? 1 : -1;
+
+    private void HandOnVoltages(NetworkState state)
+    {
+        double[] volts = state.NodeVolts;
+        foreach (int node in _forest.Order)
+        {
+            int branch = _forest.Element[node];
+            if (branch == None) continue;
+            volts[node] = volts[_forest.Parent[node]] - (Sign(node) * state.BranchAmperes[branch] * _circuit.BranchOhms[branch]);
+        }
+
+        double reference = volts[_circuit.Reference];
+        for (int i = 0; i < volts.Length; i++) volts[i] -= reference;
+    }
+}

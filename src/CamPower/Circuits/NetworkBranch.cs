@@ -1,0 +1,33 @@
+using UnitsNet;
+
+namespace CamPower.Circuits;
+
+/// <summary>A resistance between two nodes of a network: one conductor of a cable, a joint, a tie.</summary>
+/// <remarks>Immutable; made by <see cref="DcNetworkBuilder"/>.</remarks>
+public sealed class NetworkBranch
+{
+    internal NetworkBranch(string name, string from, string to, double ohms)
+    {
+        Name = name;
+        From = from;
+        To = to;
+        Ohms = ohms;
+    }
+
+    /// <summary>Its name, unique in the network.</summary>
+    public string Name { get; }
+
+    /// <summary>Name of the node where its current counts as going in.</summary>
+    public string From { get; }
+
+    /// <summary>Name of the node where its current counts as coming out.</summary>
+    public string To { get; }
+
+    /// <summary>Its resistance: 0, or from 1 nΩ to 1 TΩ. [Ω]</summary>
+    public ElectricResistance Resistance => ElectricResistance.FromOhms(Ohms);
+
+    internal double Ohms { get; }
+
+    /// <summary>Name and ends; never throws.</summary>
+    public override string ToString() => $"{Name}: {From} to {To}";
+}

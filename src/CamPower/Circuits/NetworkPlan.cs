@@ -1,0 +1,18 @@
+namespace CamPower.Circuits;
+
+/// <summary>How a network is to be solved, worked out once: where each load stands, and what leads from loads back to nodes.</summary>
+/// <remarks>Immutable: shared by every solution, on any thread.</remarks>
+internal abstract class NetworkPlan
+{
+    /// <summary>The row of each load in the columns of the solver.</summary>
+    internal abstract int[] RowOf { get; }
+
+    /// <summary>A solver with working memory of its own.</summary>
+    internal abstract LinearisedCircuit NewSolver();
+
+    /// <summary>Whether Newton's path from the voltages without load, ended early, proves that there is no operating point.</summary>
+    internal abstract bool IsConclusive(Load[] loads);
+
+    /// <summary>Every voltage and current of the network from those of its loads.</summary>
+    internal abstract NetworkState Expand(LoadShares loads, double[] volts);
+}

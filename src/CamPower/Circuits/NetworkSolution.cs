@@ -1,0 +1,75 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using UnitsNet;
+
+namespace CamPower.Circuits;
+
+/// <summary>What a network does: every voltage and current, or that it has no operating point.</summary>
+/// <remarks>
+/// Immutable. Where there is no operating point <see cref="HasOperatingPoint"/> is false and reading a voltage or a
+/// current throws; <see cref="DcNetwork.MarginToCollapse"/> then says how much less load would do. The
+/// same network gives the same bits. It does not show its working yet.
+/// </remarks>
+public sealed class NetworkSolution
+{
+    private readonly NetworkState? _state;
+
+    internal NetworkSolution(DcNetwork network, NetworkState? state, bool[] blocked, int iterations)
+    {
+        Network = network;
+        _state = state;
+        Iterations = iterations;
+        BlockedSources = state is null ? [] : Array.AsReadOnly(network.Sources.Where((_, s) => blocked[s]).Select(s => s.Name).ToArray());
+    }
+
+    /// <summary>The network that was solved.</summary>
+    public DcNetwork Network { get; }
+
+    /// <summary>Whether the network can carry its loads.</summary>
+    public bool HasOperatingPoint => _state is not null;
+
+    /// <summary>Names of the sources that others would feed back into: they are blocked and deliver nothing. Empty without an operating point.</summary>
+    public IReadOnlyList<string> BlockedSources { get; }
+
+    /// <summary>Steps of Newton's method that the answer took.</summary>
+    public int Iterations { get; }
+
+    /// <summary>Where the power goes. [W]</summary>
+    /// <exception cref="InvalidOperationException">There is no operating point.</exception>
+    public PowerBalance Balance => State.Balance();
+
+    private NetworkState State => _state ?? throw new InvalidOperationException(
+        "The network has no operating point: it cannot carry its loads. Ask HasOperatingPoint first.");
+
+    /// <summary>Voltage of a node against the reference. [V]</summary>
+    /// <param name="node">Its name.</param>
+    /// <exception cref="ArgumentException">The network has no such node.</exception>
+    /// <exception cref="InvalidOperationException">There is no operating point.</exception>
+    public ElectricPotential VoltageAt(string node) => ElectricPotential.FromVolts(State.NodeVolts[Network.NodeNames.IndexOf(node)]);
+
+    /// <summary>Current in a branch, positive from its first node to its second. [A]</summary>
+    /// <param name="branch">Its name.</param>
+    /// <exception cref="ArgumentException">The network has no such branch.</exception>
+    /// <exception cref="InvalidOperationException">There is no operating point.</exception>
+    public ElectricCurrent CurrentIn(string branch) => ElectricCurrent.FromAmperes(State.BranchAmperes[Network.BranchNames.IndexOf(branch)]);
+
+    /// <summary>Current that a source delivers; 0 for one that is blocked. [A]</summary>
+    /// <param name="source">Its name.</param>
+    /// <exception cref="ArgumentException">The network has no such source.</exception>
+    /// <exception cref="InvalidOperationException">There is no operating point.</exception>
+    public ElectricCurrent CurrentFrom(string source) => ElectricCurrent.FromAmperes(State.SourceAmperes[Network.SourceNames.IndexOf(source)]);
+
+    /// <summary>Voltage, current and power of a load.</summary>
+    /// <param name="load">Its name.</param>
+    /// <exception cref="ArgumentException">The network has no such load.</exception>
+    /// <exception cref="InvalidOperationException">There is no operating point.</exception>
+    public OperatingPoint AtLoad(string load)
+    {
+        int k = Network.LoadNames.IndexOf(load);
+        return new OperatingPoint(State.LoadVolts[k], State.LoadAmperes[k]);
+    }
+
+    /// <summary>The answer in one line, in the invariant culture; never throws.</summary>
+    public override string ToString() => _state is null ? "no operating point" : _state.Balance().ToString();
+}

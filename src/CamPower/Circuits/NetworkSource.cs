@@ -1,0 +1,39 @@
+using UnitsNet;
+
+namespace CamPower.Circuits;
+
+/// <summary>A source of a network: a voltage behind a resistance, between two nodes.</summary>
+/// <remarks>Immutable; made by <see cref="DcNetworkBuilder"/>. It delivers current and cannot sink any.</remarks>
+public sealed class NetworkSource
+{
+    internal NetworkSource(string name, string positiveNode, string negativeNode, double volts, double ohms)
+    {
+        Name = name;
+        PositiveNode = positiveNode;
+        NegativeNode = negativeNode;
+        Volts = volts;
+        Ohms = ohms;
+    }
+
+    /// <summary>Its name, unique in the network.</summary>
+    public string Name { get; }
+
+    /// <summary>Name of the node at its positive terminal.</summary>
+    public string PositiveNode { get; }
+
+    /// <summary>Name of the node at its negative terminal.</summary>
+    public string NegativeNode { get; }
+
+    /// <summary>Voltage without load, above 0 and at most 1 MV. [V]</summary>
+    public ElectricPotential Voltage => ElectricPotential.FromVolts(Volts);
+
+    /// <summary>Internal resistance; 0 for an ideal source. [Ω]</summary>
+    public ElectricResistance Resistance => ElectricResistance.FromOhms(Ohms);
+
+    internal double Volts { get; }
+
+    internal double Ohms { get; }
+
+    /// <summary>Name and terminals; never throws.</summary>
+    public override string ToString() => $"{Name}: {PositiveNode} to {NegativeNode}";
+}

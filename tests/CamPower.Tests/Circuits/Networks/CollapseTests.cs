@@ -1,0 +1,91 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Circuits;
+using UnitsNet;
+using Xunit.Abstractions;
+
+namespace CamPower.Tests.Circuits.Networks;
+
+public class CollapseTests(ITestOutputHelper output)
+{
+    public static TheoryData<string> Shapes() => [.. RandomNetworks.Shapes];
+
+    // Kuphaldt, Lessons in Electric Circuits, DC, ch. 10 (maximum power transfer), with the other shares put in:
+    // the most power is (Vs − R·I₀)² / (4·R·(1 + R·G)).
+    [Theory]
+    [InlineData(12, 3.2, 9, 0, 0)]
+    [InlineData(12, 3.2, 9, 0.4, 0)]
+    [InlineData(24, 0.7, 1, 0, 0.02)]
+    [InlineData(48, 12, 400, 0.3, 0.005)]
+    [InlineData(12, 0.001, 0.01, 0.1, 0.1)]
+    public void MarginToCollapse_OneLoad_MatchesTheClosedForm(double volts, double ohms, double watts, double amperes, double siemens)
+    {
+        DcNetwork network = new DcNetworkBuilder()
+            .AddSource("supply", "s+", "s-", ElectricPotential.FromVolts(volts))
+            .AddBranch("out", "s+", "c+", ElectricResistance.FromOhms(ohms / 4))
+            .AddBranch("back", "s-", "c-", ElectricResistance.FromOhms(ohms * 3 / 4))
+            .AddLoad("camera", "c+", "c-", RandomNetworks.Shares(watts, amperes, siemens > 0 ? 1 / siemens : null))
+            .Build("s-");
+        double left = volts - (ohms * amperes);
+        double expected = left * left / (4 * ohms * (1 + (ohms * siemens)) * watts);
+        Assert.Equal(1, network.MarginToCollapse()!.Value.DecimalFractions / expected, 1e-9);
+    }
+
+    // The margin is found by extrapolation; here its meaning is tried: an operating point just below, none just above.
+    [Theory]
+    [MemberData(nameof(Shapes))]
+    public void MarginToCollapse_AnyShape_PartsOperatingPointFromNone(string shape)
+    {
+        for (int seed = 0; seed < 40; seed++)
+        {
+            DcNetwork network = At(shape, seed, 1);
+            double margin = network.MarginToCollapse()!.Value.DecimalFractions;
+            Assert.True(Scaled(network, margin * (1 - 1e-8)).Solve().HasOperatingPoint, $"seed {seed}, below {margin}");
+            Assert.False(Scaled(network, margin * (1 + 1e-8)).Solve().HasOperatingPoint, $"seed {seed}, above {margin}");
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Shapes))]
+    public void Solve_At999PerMilleOfCollapse_TakesAtMostTenIterations(string shape)
+    {
+        int most = 0;
+        for (int seed = 0; seed < 40; seed++)
+        {
+            DcNetwork network = At(shape, seed, 1);
+            NetworkSolution solution = Scaled(network, 0.999 * network.MarginToCollapse()!.Value.DecimalFractions).Solve();
+            Assert.True(solution.HasOperatingPoint);
+            most = Math.Max(most, solution.Iterations);
+        }
+
+        output.WriteLine($"{shape}: at most {most} iterations");
+        Assert.True(most <= 10, $"{most} iterations");
+    }
+
+    [Theory]
+    [MemberData(nameof(Shapes))]
+    public void Solve_OnePerMilleAboveCollapse_SaysSoWithinEightIterations(string shape)
+    {
+        // Where Newton's failure proves nothing (two sources), the loads are raised step by step before it is said.
+        int allowed = shape == "two sources" ? 400 : 8, most = 0;
+        for (int seed = 0; seed < 40; seed += 2)
+        {
+            DcNetwork network = At(shape, seed, 1);
+            NetworkSolution solution = Scaled(network, 1.001 * network.MarginToCollapse()!.Value.DecimalFractions).Solve();
+            Assert.False(solution.HasOperatingPoint);
+            most = Math.Max(most, solution.Iterations);
+        }
+
+        output.WriteLine($"{shape}: at most {most} iterations");
+        Assert.True(most <= allowed, $"{most} iterations");
+    }
+
+    private static DcNetwork At(string shape, int seed, double share) =>
+        new RandomNetworks(seed).Create(shape, 2 + (seed / 2), share, mixedShares: seed % 2 == 1);
+
+    private static DcNetwork Scaled(DcNetwork network, double factor) => network.WithLoads(network.Loads.ToDictionary(
+        l => l.Name,
+        l => RandomNetworks.Shares((double)l.Load.PowerShare.Watts * factor, l.Load.CurrentShare.Amperes, l.Load.ResistanceShare?.Ohms),
+        StringComparer.Ordinal));
+}
