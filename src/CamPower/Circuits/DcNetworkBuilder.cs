@@ -166,6 +166,9 @@ public sealed class DcNetworkBuilder
         return new DcNetwork(circuit, _nodes.Freeze(), reference, _sources, _branches, _loads);
     }
 
+    /// <summary>How much has been added so far; never throws.</summary>
+    public override string ToString() => FormattableString.Invariant($"network so far: {_sources.Count} sources, {_branches.Count} branches, {_loads.Count} loads");
+
     private static double Ohms(ElectricResistance resistance, string parameter)
     {
         double ohms = resistance.Ohms;
