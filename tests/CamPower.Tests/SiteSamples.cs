@@ -17,17 +17,18 @@ internal static class SiteSamples
             dcInput: new VoltageRange(ElectricPotential.FromVolts(10.8), ElectricPotential.FromVolts(13.2)));
         var run = new SiteRun(RunOrigin.Output("box", 1), "door", Runs.OfOhms(1.25));
         var night = Condition.Night(new Surroundings(Temperature.FromDegreesCelsius(20.5), Temperature.FromDegreesCelsius(20), Temperature.FromDegreesCelsius(20)));
-        var site = new Site("shed", [night], [box], [run], [new SiteDevice("door camera", device, at: "door")]);
+        var site = new Site("shed", [night], [box], [run], [new SiteDevice("door camera", device, at: "door")],
+            [new VideoLink("door camera", "recorder", ElectricResistance.FromOhms(0.95))], [new GroundBond("recorder", "box", ElectricResistance.FromOhms(0.05))]);
         SiteAssessment assessment = site.Assess();
         BoxAssessment solvedBox = assessment.Boxes[0];
         DeviceAssessment solvedDevice = assessment.Devices[0];
         Finding finding = RuleSet.Standard.Check(assessment)[0];
-        SiteFault fault = SiteStructure.FindFaults([night], [box], [run, run], [])[0];
+        SiteFault fault = SiteStructure.FindFaults([night], [box], [run, run], [], [], [])[0];
         return new object[]
         {
-            supply, DeratingCurve.GenericEnclosed, DeratingCurve.GenericEnclosed.Points[0], box, box.Outputs[0], run, run.From, site, site.Devices[0], fault,
+            supply, DeratingCurve.GenericEnclosed, DeratingCurve.GenericEnclosed.Points[0], box, box.Outputs[0], run, run.From, site, site.Devices[0], site.VideoLinks[0], site.Bonds[0], fault,
             assessment, solvedBox, solvedBox.Worst, solvedBox.Outputs[0], solvedBox.Outputs[0].Worst, solvedDevice, solvedDevice.Worst,
-            RuleSet.Standard, finding, finding.About,
+            assessment.Shields[0], assessment.Shields[0].Worst, RuleSet.Standard, finding, finding.About,
         }.Concat(RuleSet.Standard.Rules);
     }
 }

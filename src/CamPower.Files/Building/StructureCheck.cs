@@ -16,7 +16,7 @@ internal static class StructureCheck
         Place boxList = root.Member("boxes"), runList = root.Member("runs");
         var boxNames = new KnownNames(boxes.Select(b => b.Name), entry.Boxes is not null && AllSound(boxes.Count, boxList, "name"));
         var junctions = new KnownNames(runs.Select(r => r.To), entry.Runs is not null && AllSound(runs.Count, runList, "to"));
-        foreach (SiteFault fault in SiteStructure.FindFaults(conditions, boxes, runs, devices))
+        foreach (SiteFault fault in SiteStructure.FindFaults(conditions, boxes, runs, devices, [], []))
         {
             Place part = root.Member(PartName(fault.Part)).Item(fault.Index);
             switch (fault.Part, fault.Member)

@@ -1,76 +1,50 @@
-using System;
-using System.Linq;
 using CamPower.Circuits;
 using CamPower.Sites;
+using UnitsNet;
 
 namespace CamPower.Assessment;
 
-/// <summary>What one output feeds, as a circuit at one cable temperature. SI doubles; one load a device, in the feed's order.</summary>
-internal sealed class FeedCircuit
+/// <summary>What a group of outputs feeds, as a circuit at one cable temperature. SI doubles; one load a device, in the group's order.</summary>
+internal abstract class FeedCircuit
 {
-    private readonly int[] _parents = [];
-    private readonly double[] _ohms = [];
-    private readonly double _singleOhms;
-    private readonly int _runs;
+    private protected FeedCircuit(FeedGroup group) => Group = group;
 
-    internal FeedCircuit(OutputFeed feed, double cableCelsius)
+    /// <summary>What the circuit is of.</summary>
+    internal FeedGroup Group { get; }
+
+    /// <summary>The simplest circuit that serves: closed form, tree of loops, or a network of both poles.</summary>
+    internal static FeedCircuit Of(FeedGroup group, double cableCelsius)
     {
-        IsSingle = feed.IsSingle;
-        if (IsSingle)
-        {
-            _singleOhms = feed.Runs[0].Run.OhmsAt(cableCelsius);
-            return;
-        }
-
-        // Each device is a node of its own, at the end of its run without resistance.
-        _runs = feed.Runs.Count;
-        _parents = [.. feed.Parents, .. feed.Devices.Select(d => d.RunIndex)];
-        _ohms = [.. feed.Runs.Select(r => r.Run.OhmsAt(cableCelsius)), .. feed.Devices.Select(_ => 0.0)];
+        if (group.SharesReturns) return new MeshedCircuit(group, cableCelsius);
+        OutputFeed feed = group.Feeds[0];
+        return feed.Runs.Count == 1 && feed.Devices.Count == 1 ? new SingleCircuit(group, cableCelsius) : new RadialCircuit(group, cableCelsius);
     }
 
-    /// <summary>One run with one device: the closed form serves, and it is resistance alone that matters.</summary>
-    internal bool IsSingle { get; }
+    /// <summary>Voltage of a supply at a level. [V]</summary>
+    internal static double SupplyVolts(DistributionBox box, SupplyLevel level) => level == SupplyLevel.Lowest ? box.Supply.LowestVolts : box.Supply.HighestVolts;
 
     /// <summary>Loop resistance of the whole way to a device. [Ω]</summary>
-    internal double OhmsTo(int device)
-    {
-        double ohms = _singleOhms;
-        for (int node = IsSingle ? -1 : _runs + device; node >= 0; node = _parents[node]) ohms += _ohms[node];
-        return ohms;
-    }
+    internal abstract double OhmsTo(int device);
 
     /// <summary>Fills in the voltage of every device, or 0 for each and word that there is no operating point.</summary>
-    internal bool TrySolve(double sourceVolts, Load[] loads, double[] deviceVolts)
-    {
-        if (IsSingle)
-        {
-            deviceVolts[0] = RunKernel.LoadVolts(sourceVolts, _singleOhms, loads[0]);
-            return deviceVolts[0] > RunKernel.NoOperatingPoint;
-        }
+    internal abstract bool TrySolve(SupplyLevel level, Load[] loads, double[] deviceVolts);
 
-        var nodeLoads = new Load[_parents.Length];
-        for (int i = 0; i < _runs; i++) nodeLoads[i] = Load.None;
-        loads.CopyTo(nodeLoads, _runs);
-        var volts = new double[_parents.Length];
-        bool solved = RadialKernel.TrySolve(_parents, _ohms, nodeLoads, sourceVolts, volts);
-        if (!solved) Array.Clear(volts, 0, volts.Length);
-        Array.Copy(volts, _runs, deviceVolts, 0, deviceVolts.Length);
-        return solved;
+    /// <summary>Voltage of one device while it draws nothing and the others do; 0 without an operating point. [V]</summary>
+    internal virtual double UnloadedVolts(int device, SupplyLevel level, Load[] loads) => VoltsWith(device, Load.None, level, loads);
+
+    /// <summary>Whether a device that turns on at a voltage can climb from there: the circuit gives more current than it takes.</summary>
+    internal virtual bool CanClimbFrom(double volts, int device, SupplyLevel level, Load[] loads)
+    {
+        Load taken = Load.ConstantCurrent(ElectricCurrent.FromAmperes(loads[device].AmperesAt(volts)));
+        return VoltsWith(device, taken, level, loads) >= volts;
     }
 
     /// <summary>Voltage of one device when its load is another; 0 without an operating point. [V]</summary>
-    internal double VoltsWith(int device, Load instead, double sourceVolts, Load[] loads)
+    internal double VoltsWith(int device, Load instead, SupplyLevel level, Load[] loads)
     {
         var changed = (Load[])loads.Clone();
         changed[device] = instead;
         var volts = new double[loads.Length];
-        return TrySolve(sourceVolts, changed, volts) ? volts[device] : RunKernel.NoOperatingPoint;
-    }
-
-    /// <summary>Whether a device that turns on at a voltage can climb from there: the circuit gives more current than it takes.</summary>
-    internal bool CanClimbFrom(double volts, int device, double sourceVolts, Load[] loads)
-    {
-        var taken = UnitsNet.ElectricCurrent.FromAmperes(loads[device].AmperesAt(volts));
-        return VoltsWith(device, Load.ConstantCurrent(taken), sourceVolts, loads) >= volts;
+        return TrySolve(level, changed, volts) ? volts[device] : RunKernel.NoOperatingPoint;
     }
 }

@@ -1,11 +1,10 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
-using CamPower.Sites;
 
 namespace CamPower.Assessment;
 
-/// <summary>Which devices on one output stay up, where turn-on and drop-out decide it.</summary>
+/// <summary>Which devices stay up, where turn-on and drop-out decide it.</summary>
 /// <remarks>
 /// One event at a time, in a fixed order: the device furthest under its drop-out voltage goes off first; when none
 /// is under it, the one furthest above its turn-on voltage comes on. Without an operating point the device at the
@@ -17,16 +16,14 @@ internal sealed class OnOffSequence
     private readonly FeedCircuit _circuit;
     private readonly Load[] _loads;
     private readonly Starting?[] _startings;
-    private readonly double _sourceVolts;
     private readonly bool[] _on, _failsToClimb;
     private readonly double[] _volts;
 
-    internal OnOffSequence(FeedCircuit circuit, OutputFeed feed, Load[] loads, double sourceVolts, bool fromOff)
+    internal OnOffSequence(FeedCircuit circuit, Load[] loads, bool fromOff)
     {
         _circuit = circuit;
         _loads = loads;
-        _sourceVolts = sourceVolts;
-        _startings = [.. feed.Devices.Select(d => d.Device.Model.Starting)];
+        _startings = [.. circuit.Group.Devices.Select(d => d.Device.Model.Starting)];
         _on = [.. _startings.Select(s => s is null || !fromOff)];
         _failsToClimb = new bool[loads.Length];
         _volts = new double[loads.Length];
@@ -56,7 +53,7 @@ internal sealed class OnOffSequence
                 return;
             }
 
-            bool solved = _circuit.TrySolve(_sourceVolts, Drawing(), _volts);
+            bool solved = _circuit.TrySolve(SupplyLevel.Lowest, Drawing(), _volts);
             history.Add(([.. _on], [.. _volts]));
             int? next = solved ? NextToDrop() ?? NextToRise() : FarthestOn();
             if (next is int device) _on[device] = !_on[device];
@@ -106,8 +103,8 @@ internal sealed class OnOffSequence
         others[device] = _loads[device];
 
         // A device whose stable voltage lies under its turn-on voltage sinks to it and stays there.
-        double settled = _circuit.VoltsWith(device, _loads[device], _sourceVolts, others);
-        bool climbs = (settled > 0 && settled <= starting.TurnOnVolts) || _circuit.CanClimbFrom(starting.TurnOnVolts, device, _sourceVolts, others);
+        double settled = _circuit.VoltsWith(device, _loads[device], SupplyLevel.Lowest, others);
+        bool climbs = (settled > 0 && settled <= starting.TurnOnVolts) || _circuit.CanClimbFrom(starting.TurnOnVolts, device, SupplyLevel.Lowest, others);
         _failsToClimb[device] |= !climbs;
         return climbs;
     }

@@ -10,11 +10,12 @@ namespace CamPower;
 /// </remarks>
 public sealed class SiteAssessment
 {
-    internal SiteAssessment(Site site, IReadOnlyList<DeviceAssessment> devices, IReadOnlyList<BoxAssessment> boxes)
+    internal SiteAssessment(Site site, IReadOnlyList<DeviceAssessment> devices, IReadOnlyList<BoxAssessment> boxes, IReadOnlyList<ShieldAssessment> shields)
     {
         Site = site;
         Devices = devices;
         Boxes = boxes;
+        Shields = shields;
     }
 
     /// <summary>The site.</summary>
@@ -25,6 +26,9 @@ public sealed class SiteAssessment
 
     /// <summary>Its boxes and adapters, in the site's order, each with its used outputs.</summary>
     public IReadOnlyList<BoxAssessment> Boxes { get; }
+
+    /// <summary>Its video shields, where they carry return current.</summary>
+    public IReadOnlyList<ShieldAssessment> Shields { get; }
 
     /// <summary>The name of the site; never throws.</summary>
     public override string ToString() => Site.Name;

@@ -12,41 +12,44 @@ internal static class SiteSolver
     {
         double coldest = site.Conditions.Min(c => c.At.CableCelsius);
         var devices = new DeviceAssessment[site.Devices.Count];
-        var outputs = site.Boxes.ToDictionary(box => box.Name, _ => new List<SolvedFeed>(), StringComparer.Ordinal);
-        foreach (OutputFeed feed in site.Feeds)
+        var outputs = new List<SolvedOutput>();
+        var shields = new List<ShieldAssessment>();
+        foreach (FeedGroup group in site.Feeds)
         {
-            SolvedFeed solved = SolvedFeed.Of(feed, site.Conditions, coldest);
-            outputs[feed.Box.Name].Add(solved);
-            for (int i = 0; i < solved.Devices.Length; i++) devices[feed.Devices[i].SiteIndex] = solved.Devices[i];
+            var solved = new SolvedGroup(group, site.Conditions, coldest);
+            for (int i = 0; i < solved.Devices.Length; i++) devices[group.Devices[i].SiteIndex] = solved.Devices[i];
+            outputs.AddRange(solved.Outputs);
+            shields.AddRange(solved.Shields);
         }
 
-        var boxes = site.Boxes.Select(box => AssessBox(site, box, outputs[box.Name])).ToList().AsReadOnly();
-        return new SiteAssessment(site, Array.AsReadOnly(devices), boxes);
+        ILookup<DistributionBox, SolvedOutput> byBox = outputs.OrderBy(o => o.Assessment.Output.Number).ToLookup(o => o.Box);
+        var boxes = site.Boxes.Select(box => AssessBox(site, box, [.. byBox[box]])).ToList().AsReadOnly();
+        return new SiteAssessment(site, Array.AsReadOnly(devices), boxes, shields.AsReadOnly());
     }
 
-    private static BoxAssessment AssessBox(Site site, DistributionBox box, List<SolvedFeed> feeds)
+    private static BoxAssessment AssessBox(Site site, DistributionBox box, List<SolvedOutput> outputs)
     {
         var inConditions = new BoxInCondition[site.Conditions.Count];
         for (int c = 0; c < inConditions.Length; c++)
         {
             Condition condition = site.Conditions[c];
             int index = c;
-            bool isLowerBound = feeds.Exists(f => f.Output.InConditions[index].IsLowerBound);
-            inConditions[c] = new BoxInCondition(condition, TotalAmperes(condition, c, feeds),
+            bool isLowerBound = outputs.Exists(o => o.Assessment.InConditions[index].IsLowerBound);
+            inConditions[c] = new BoxInCondition(condition, TotalAmperes(condition, c, outputs),
                 box.Supply.DeratedAmperesAt(condition.At.BoxCelsius), isLowerBound);
         }
 
-        return new BoxAssessment(box, feeds.ConvertAll(f => f.Output).AsReadOnly(), inConditions);
+        return new BoxAssessment(box, outputs.ConvertAll(o => o.Assessment).AsReadOnly(), inConditions);
     }
 
     // The outputs whose motors add most are those taken as moving, as many as the condition lets move.
-    private static double TotalAmperes(Condition condition, int index, List<SolvedFeed> feeds)
+    private static double TotalAmperes(Condition condition, int index, List<SolvedOutput> outputs)
     {
         double total = 0;
-        foreach (SolvedFeed feed in feeds) total += feed.Output.InConditions[index].Amperes;
+        foreach (SolvedOutput output in outputs) total += output.Assessment.InConditions[index].Amperes;
         if (condition.MotorsMoving is not int most) return total;
 
-        IEnumerable<double> standing = feeds.Select(f => f.Output.InConditions[index].Amperes - f.AmperesAtRest[index])
+        IEnumerable<double> standing = outputs.Select(o => o.Assessment.InConditions[index].Amperes - o.AmperesAtRest[index])
             .OrderByDescending(added => added).Skip(most);
         return total - standing.Sum();
     }

@@ -111,9 +111,7 @@ public sealed class DcNetworkBuilder
     {
         Require.Name(name, nameof(name));
         double celsius = Require.NotNull(run, nameof(run)).CelsiusOf(conductorAt, nameof(conductorAt));
-        double outgoing = run.Segments.Sum(s => s.OneWayLength.Meters * s.Cable.Outgoing.OhmsPerMeterAt(celsius));
-        double loop = run.OhmsAt(celsius), joints = run.Parts.OfType<Joint>().Sum(j => j.LoopResistance.Ohms);
-        double plus = outgoing + (joints / 2);
+        double loop = run.OhmsAt(celsius), plus = run.OutgoingOhmsAt(celsius);
         return AddBranch(name + " +", positiveFrom, positiveTo, ElectricResistance.FromOhms(plus))
             .AddBranch(name + " -", negativeFrom, negativeTo, ElectricResistance.FromOhms(Math.Max(0, loop - plus)));
     }

@@ -94,4 +94,8 @@ public sealed class CableRun
         Require.Within(Celsius.Of(conductorTemperature), ValidFromCelsius, ValidToCelsius, parameter, "°C");
 
     internal double OhmsAt(double celsius) => OhmsAt20C + (OhmsPerKelvin * (celsius - Celsius.Reference));
+
+    /// <summary>Resistance of the outgoing pole alone; a joint counts half in each pole. [Ω]</summary>
+    internal double OutgoingOhmsAt(double celsius) =>
+        Parts.Sum(p => p is CableSegment s ? s.OneWayLength.Meters * s.Cable.Outgoing.OhmsPerMeterAt(celsius) : p.OhmsAt(celsius) / 2);
 }

@@ -1,13 +1,23 @@
+using System.Collections.Generic;
+
 namespace CamPower.Sites;
 
-/// <summary>A device of an <see cref="OutputFeed"/>: its place in the site and the run that it hangs on.</summary>
-internal sealed class FedDevice(SiteDevice device, int siteIndex, int runIndex)
+/// <summary>A device of an <see cref="OutputFeed"/>: what feeds it, its place in the site, and the runs that it hangs on.</summary>
+internal sealed class FedDevice(DistributionBox box, SiteDevice device, int siteIndex, int runIndex, IReadOnlyList<SiteRun> path)
 {
+    internal DistributionBox Box { get; } = box;
+
     internal SiteDevice Device { get; } = device;
 
     /// <summary>Index in the site's devices.</summary>
     internal int SiteIndex { get; } = siteIndex;
 
-    /// <summary>Index in the feed's runs.</summary>
+    /// <summary>Index of the last run in the feed's runs.</summary>
     internal int RunIndex { get; } = runIndex;
+
+    /// <summary>The runs between the output and the device, in order.</summary>
+    internal IReadOnlyList<SiteRun> Path { get; } = path;
+
+    /// <summary>The voltage that it accepts of the current that its box gives, or null where it accepts none.</summary>
+    internal VoltageRange? Accepted { get; } = device.Model.InputFor(box.Supply.Output);
 }

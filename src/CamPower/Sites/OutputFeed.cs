@@ -8,8 +8,6 @@ namespace CamPower.Sites;
 /// <summary>What one output feeds: a tree of runs, parents before children, and the devices at their ends.</summary>
 internal sealed class OutputFeed
 {
-    private readonly IReadOnlyList<SiteRun>[] _paths;
-
     private OutputFeed(DistributionBox box, BoxOutput output, IReadOnlyList<SiteRun> runs, IReadOnlyList<int> parents, IReadOnlyList<FedDevice> devices)
     {
         Box = box;
@@ -19,7 +17,6 @@ internal sealed class OutputFeed
         Devices = devices;
         DevicesFed = devices.Select(d => d.Device).ToList().AsReadOnly();
         HasMotor = devices.Any(d => d.Device.Model.Draw.HasMotor);
-        _paths = [.. devices.Select(d => PathTo(d))];
     }
 
     internal DistributionBox Box { get; }
@@ -34,17 +31,11 @@ internal sealed class OutputFeed
 
     internal IReadOnlyList<FedDevice> Devices { get; }
 
-    /// <summary>One run with one device at its end: solved in closed form.</summary>
-    internal bool IsSingle => Runs.Count == 1 && Devices.Count == 1;
-
     /// <summary>The devices as the site has them.</summary>
     internal IReadOnlyList<SiteDevice> DevicesFed { get; }
 
     /// <summary>Whether any of the devices has a motor.</summary>
     internal bool HasMotor { get; }
-
-    /// <summary>The runs between the output and a device, in order.</summary>
-    internal IReadOnlyList<SiteRun> PathTo(int device) => _paths[device];
 
     internal static IReadOnlyList<OutputFeed> AllOf(Site site)
     {
@@ -72,16 +63,16 @@ internal sealed class OutputFeed
                 parents.Add(i);
             }
 
-            foreach ((SiteDevice device, int index) in devices[runs[i].To]) fed.Add(new FedDevice(device, index, i));
+            foreach ((SiteDevice device, int index) in devices[runs[i].To]) fed.Add(new FedDevice(box, device, index, i, Path(runs, parents, i)));
         }
 
         return new OutputFeed(box, output, runs, parents, fed);
     }
 
-    private ReadOnlyCollection<SiteRun> PathTo(FedDevice device)
+    private static ReadOnlyCollection<SiteRun> Path(List<SiteRun> runs, List<int> parents, int last)
     {
         var path = new List<SiteRun>();
-        for (int run = device.RunIndex; run >= 0; run = Parents[run]) path.Insert(0, Runs[run]);
+        for (int run = last; run >= 0; run = parents[run]) path.Insert(0, runs[run]);
         return path.AsReadOnly();
     }
 }

@@ -20,21 +20,25 @@ public sealed class Site
     /// <param name="boxes">Its boxes and adapters.</param>
     /// <param name="runs">Its runs.</param>
     /// <param name="devices">Its devices.</param>
+    /// <param name="videoLinks">The shields of its video cables, where they carry return current; null for none.</param>
+    /// <param name="bonds">The bonds between grounds and boxes; null for none.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty, there is no condition, or the parts do
     /// not make up a site: the message lists every fault that <see cref="SiteStructure.FindFaults"/> finds.</exception>
     public Site(string name, IEnumerable<Condition> conditions, IEnumerable<DistributionBox> boxes, IEnumerable<SiteRun> runs,
-        IEnumerable<SiteDevice> devices)
+        IEnumerable<SiteDevice> devices, IEnumerable<VideoLink>? videoLinks = null, IEnumerable<GroundBond>? bonds = null)
     {
         Name = Require.Name(name, nameof(name));
         Conditions = Require.Items(conditions, nameof(conditions));
         Boxes = Require.Items(boxes, nameof(boxes));
         Runs = Require.Items(runs, nameof(runs));
         Devices = Require.Items(devices, nameof(devices));
+        VideoLinks = Require.Items(videoLinks ?? [], nameof(videoLinks));
+        Bonds = Require.Items(bonds ?? [], nameof(bonds));
         if (Conditions.Count == 0) throw new ArgumentException("A site needs at least one condition.", nameof(conditions));
-        IReadOnlyList<SiteFault> faults = SiteStructure.FindFaults(Conditions, Boxes, Runs, Devices);
+        IReadOnlyList<SiteFault> faults = SiteStructure.FindFaults(Conditions, Boxes, Runs, Devices, VideoLinks, Bonds);
         if (faults.Count > 0) throw new ArgumentException("The parts do not make up a site: " + string.Join("; ", faults) + ".", nameof(runs));
-        Feeds = OutputFeed.AllOf(this);
+        Feeds = FeedGroup.AllOf(this);
     }
 
     /// <summary>How it is called.</summary>
@@ -52,8 +56,14 @@ public sealed class Site
     /// <summary>Its devices.</summary>
     public IReadOnlyList<SiteDevice> Devices { get; }
 
-    /// <summary>What each used output feeds, in the order of boxes and outputs.</summary>
-    internal IReadOnlyList<OutputFeed> Feeds { get; }
+    /// <summary>The shields of its video cables, where they carry return current.</summary>
+    public IReadOnlyList<VideoLink> VideoLinks { get; }
+
+    /// <summary>The bonds between grounds and boxes.</summary>
+    public IReadOnlyList<GroundBond> Bonds { get; }
+
+    /// <summary>What its used outputs feed: one output a group, or several whose returns meet.</summary>
+    internal IReadOnlyList<FeedGroup> Feeds { get; }
 
     /// <summary>The name; never throws.</summary>
     public override string ToString() => Name;

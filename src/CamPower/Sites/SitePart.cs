@@ -14,4 +14,10 @@ public enum SitePart
 
     /// <summary>The devices.</summary>
     Devices,
+
+    /// <summary>The shields of video cables.</summary>
+    VideoLinks,
+
+    /// <summary>The bonds between grounds and boxes.</summary>
+    Bonds,
 }

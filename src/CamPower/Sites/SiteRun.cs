@@ -10,13 +10,16 @@ public sealed class SiteRun
     /// <param name="from">Where it starts.</param>
     /// <param name="to">Name of the junction at its far end. Not empty.</param>
     /// <param name="run">The cable and joints.</param>
+    /// <param name="returnAt">Name of another run's junction to whose negative this one's far end is joined, instead of
+    /// having a return conductor of its own; null where it has one.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
-    /// <exception cref="ArgumentException"><paramref name="to"/> is empty.</exception>
-    public SiteRun(RunOrigin from, string to, CableRun run)
+    /// <exception cref="ArgumentException">A name is empty.</exception>
+    public SiteRun(RunOrigin from, string to, CableRun run, string? returnAt = null)
     {
         From = Require.NotNull(from, nameof(from));
         To = Require.Name(to, nameof(to));
         Run = Require.NotNull(run, nameof(run));
+        ReturnAt = returnAt is null ? null : Require.Name(returnAt, nameof(returnAt));
     }
 
     /// <summary>Where it starts.</summary>
@@ -27,6 +30,10 @@ public sealed class SiteRun
 
     /// <summary>The cable and joints.</summary>
     public CableRun Run { get; }
+
+    /// <summary>Name of the junction whose negative it shares, or null where it has a return conductor of its own.</summary>
+    /// <remarks>Of its own cable only the outgoing conductor is used then.</remarks>
+    public string? ReturnAt { get; }
 
     /// <summary>Both ends in words; never throws.</summary>
     public override string ToString() => $"{From} to {To}";

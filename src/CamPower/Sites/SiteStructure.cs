@@ -12,22 +12,30 @@ public static class SiteStructure
     /// <param name="boxes">The boxes and adapters.</param>
     /// <param name="runs">The runs.</param>
     /// <param name="devices">The devices.</param>
+    /// <param name="videoLinks">The shields of video cables.</param>
+    /// <param name="bonds">The bonds between grounds and boxes.</param>
     /// <exception cref="ArgumentNullException">A list is null.</exception>
     public static IReadOnlyList<SiteFault> FindFaults(IReadOnlyList<Condition> conditions, IReadOnlyList<DistributionBox> boxes,
-        IReadOnlyList<SiteRun> runs, IReadOnlyList<SiteDevice> devices)
+        IReadOnlyList<SiteRun> runs, IReadOnlyList<SiteDevice> devices, IReadOnlyList<VideoLink> videoLinks, IReadOnlyList<GroundBond> bonds)
     {
         Require.NotNull(conditions, nameof(conditions));
         Require.NotNull(boxes, nameof(boxes));
         Require.NotNull(runs, nameof(runs));
         Require.NotNull(devices, nameof(devices));
+        Require.NotNull(videoLinks, nameof(videoLinks));
+        Require.NotNull(bonds, nameof(bonds));
 
         var faults = new List<SiteFault>();
         faults.AddRange(Repeated(SitePart.Conditions, "Name", conditions.Select(c => c.Name)));
         faults.AddRange(Repeated(SitePart.Boxes, "Name", boxes.Select(b => b.Name)));
         faults.AddRange(Repeated(SitePart.Devices, "Name", devices.Select(d => d.Name)));
         faults.AddRange(Repeated(SitePart.Runs, "To", runs.Select(r => r.To), to => $"a junction can be fed by one run only, and {to} is fed already"));
+        faults.AddRange(Repeated(SitePart.VideoLinks, "Device", videoLinks.Select(l => l.Device), device => $"{device} has a video link already"));
         faults.AddRange(RunFaults(boxes, runs));
+        faults.AddRange(ReturnFaults(runs));
         faults.AddRange(DeviceFaults(runs, devices));
+        faults.AddRange(LinkFaults(devices, videoLinks));
+        faults.AddRange(BondFaults(boxes, videoLinks, bonds));
         faults.AddRange(TemperatureFaults(conditions, runs));
         return faults.AsReadOnly();
     }
@@ -71,17 +79,23 @@ public static class SiteStructure
             : FormattableString.Invariant($"{box.Name} has {box.Outputs.Count} outputs, there is no output {from.OutputNumber}");
     }
 
-    // Follows the run back to its output; more steps than runs means that it goes round.
     private static string? LoopFault(SiteRun run, Dictionary<string, SiteRun> junctions)
     {
+        if (FeedingBox(run, junctions) is not null || Dangles(run, junctions)) return null;
+        return $"the run to {run.To} comes from itself: no box feeds it";
+    }
+
+    // A junction that nothing ends at is another fault, of the run that names it.
+    private static bool Dangles(SiteRun run, Dictionary<string, SiteRun> junctions)
+    {
         SiteRun at = run;
-        for (int step = 0; step <= junctions.Count; step++)
+        for (int step = 0; step <= junctions.Count && at.From.JunctionName is string junction; step++)
         {
-            if (at.From.JunctionName is not string junction || !junctions.TryGetValue(junction, out SiteRun? before)) return null;
+            if (!junctions.TryGetValue(junction, out SiteRun? before)) return true;
             at = before;
         }
 
-        return $"the run to {run.To} comes from itself: no box feeds it";
+        return false;
     }
 
     private static IEnumerable<SiteFault> DeviceFaults(IReadOnlyList<SiteRun> runs, IReadOnlyList<SiteDevice> devices)
@@ -93,6 +107,62 @@ public static class SiteStructure
             {
                 yield return new SiteFault(SitePart.Devices, i, "At", $"no run ends at a junction named {devices[i].At}");
             }
+        }
+    }
+
+    // A shared return ends at the box that feeds the run: otherwise nothing brings its current back.
+    private static IEnumerable<SiteFault> ReturnFaults(IReadOnlyList<SiteRun> runs)
+    {
+        var byJunction = FirstBy(runs, r => r.To);
+        for (int i = 0; i < runs.Count; i++)
+        {
+            if (runs[i].ReturnAt is not string junction) continue;
+            string? fault = !byJunction.ContainsKey(junction)
+                ? $"no run ends at a junction named {junction}"
+                : ReturnBox(runs[i], byJunction) is not string box
+                    ? $"the return of the run to {runs[i].To} comes back to itself: it reaches no box"
+                    : FeedingBox(runs[i], byJunction) is string feeding && !string.Equals(box, feeding, StringComparison.Ordinal)
+                        ? $"the run to {runs[i].To} is fed by {feeding}, and its return comes back to {box}"
+                        : null;
+            if (fault is not null) yield return new SiteFault(SitePart.Runs, i, "ReturnAt", fault);
+        }
+    }
+
+    private static string? FeedingBox(SiteRun run, Dictionary<string, SiteRun> junctions) => BoxBehind(run, junctions, _ => null);
+
+    private static string? ReturnBox(SiteRun run, Dictionary<string, SiteRun> junctions) => BoxBehind(run, junctions, at => at.ReturnAt);
+
+    // Follows one pole back to a box, or finds that it goes round.
+    private static string? BoxBehind(SiteRun run, Dictionary<string, SiteRun> junctions, Func<SiteRun, string?> elsewhere)
+    {
+        SiteRun at = run;
+        for (int step = 0; step <= junctions.Count; step++)
+        {
+            if ((elsewhere(at) ?? at.From.JunctionName) is not string junction) return at.From.BoxName;
+            if (!junctions.TryGetValue(junction, out SiteRun? before)) return null;
+            at = before;
+        }
+
+        return null;
+    }
+
+    private static IEnumerable<SiteFault> LinkFaults(IReadOnlyList<SiteDevice> devices, IReadOnlyList<VideoLink> videoLinks)
+    {
+        var names = new HashSet<string>(devices.Select(d => d.Name), StringComparer.Ordinal);
+        for (int i = 0; i < videoLinks.Count; i++)
+        {
+            if (!names.Contains(videoLinks[i].Device)) yield return new SiteFault(SitePart.VideoLinks, i, "Device", $"there is no device named {videoLinks[i].Device}");
+        }
+    }
+
+    private static IEnumerable<SiteFault> BondFaults(IReadOnlyList<DistributionBox> boxes, IReadOnlyList<VideoLink> videoLinks, IReadOnlyList<GroundBond> bonds)
+    {
+        var boxNames = new HashSet<string>(boxes.Select(b => b.Name), StringComparer.Ordinal);
+        var grounds = new HashSet<string>(videoLinks.Select(l => l.Ground), StringComparer.Ordinal);
+        for (int i = 0; i < bonds.Count; i++)
+        {
+            if (!boxNames.Contains(bonds[i].Box)) yield return new SiteFault(SitePart.Bonds, i, "Box", $"there is no box named {bonds[i].Box}");
+            if (!grounds.Contains(bonds[i].Ground)) yield return new SiteFault(SitePart.Bonds, i, "Ground", $"no video link ends at a ground named {bonds[i].Ground}");
         }
     }
 

@@ -25,11 +25,12 @@ public sealed class Supply
     /// <param name="derating">What is left of the rating as it warms.</param>
     /// <param name="trim">How far the output can be adjusted; null where it cannot.</param>
     /// <param name="setPoint">The voltage that it is adjusted to, inside <paramref name="trim"/>; null for the nominal voltage.</param>
+    /// <param name="ripple">RMS ripple at mains frequency or its double, over the output voltage, from 0 to 1; null where nobody declares it. [1]</param>
     /// <exception cref="ArgumentNullException"><paramref name="name"/> or <paramref name="derating"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty, or a set point is given without a trim range.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public Supply(string name, CurrentKind output, ElectricPotential nominal, ElectricCurrent ratedCurrent, Ratio tolerance,
-        DeratingCurve derating, VoltageRange? trim = null, ElectricPotential? setPoint = null)
+        DeratingCurve derating, VoltageRange? trim = null, ElectricPotential? setPoint = null, Ratio? ripple = null)
     {
         Name = Require.Name(name, nameof(name));
         Output = output;
@@ -43,6 +44,8 @@ public sealed class Supply
         Nominal = nominal;
         RatedCurrent = ratedCurrent;
         Tolerance = tolerance;
+        if (ripple is Ratio given) Require.Within(given.DecimalFractions, 0, 1, nameof(ripple), "");
+        Ripple = ripple;
         Trim = trim;
         SetPoint = setPoint ?? nominal;
     }
@@ -70,6 +73,9 @@ public sealed class Supply
 
     /// <summary>The voltage that it is set to.</summary>
     public ElectricPotential SetPoint { get; }
+
+    /// <summary>RMS ripple at mains frequency or its double, over the output voltage, or null where nobody declares it.</summary>
+    public Ratio? Ripple { get; }
 
     /// <summary>The lowest output voltage within the tolerance. [V]</summary>
     public ElectricPotential LowestVoltage => ElectricPotential.FromVolts(LowestVolts);

@@ -1,0 +1,47 @@
+using System;
+using System.Collections.Generic;
+using CamPower.Circuits;
+using CamPower.Sites;
+
+namespace CamPower.Assessment;
+
+/// <summary>The current of each output of a group with everything on.</summary>
+/// <remarks>The larger of those at the lowest and the highest supply voltage: only a resistance draws more at the higher.</remarks>
+internal sealed class OutputCurrents
+{
+    private readonly FeedCircuit _circuit;
+    private readonly Load[] _loads;
+    private readonly double[] _atLowest, _atHighest;
+
+    /// <summary>Works the currents out; at lowest is the voltage of each device there, 0 without an operating point. [V]</summary>
+    internal OutputCurrents(FeedCircuit circuit, Load[] loads, double[] atLowest)
+    {
+        _circuit = circuit;
+        _loads = loads;
+        _atLowest = atLowest;
+        _atHighest = Array.Exists(loads, load => load.Siemens > 0) ? FeedSolver.Solved(circuit, SupplyLevel.Highest, loads) : atLowest;
+    }
+
+    /// <summary>Whether the group has no operating point, so that currents are only known to be at least this.</summary>
+    internal bool AreLowerBounds => Array.Exists(_atLowest, volts => !(volts > RunKernel.NoOperatingPoint));
+
+    /// <summary>The current of one output, given the place of its first device in the group. [A]</summary>
+    internal double Of(OutputFeed feed, int firstDevice)
+    {
+        double lowest = Total(feed, firstDevice, _atLowest, SupplyLevel.Lowest);
+        return ReferenceEquals(_atHighest, _atLowest) ? lowest : Math.Max(lowest, Total(feed, firstDevice, _atHighest, SupplyLevel.Highest));
+    }
+
+    // Without an operating point the loads pull the voltage down, and draw at least what they would at the source.
+    private double Total(OutputFeed feed, int firstDevice, double[] volts, SupplyLevel level)
+    {
+        double amperes = 0;
+        for (int i = firstDevice; i < firstDevice + feed.Devices.Count; i++)
+        {
+            IReadOnlyList<FedDevice> devices = _circuit.Group.Devices;
+            amperes += _loads[i].AmperesAt(volts[i] > RunKernel.NoOperatingPoint ? volts[i] : FeedCircuit.SupplyVolts(devices[i].Box, level));
+        }
+
+        return amperes;
+    }
+}

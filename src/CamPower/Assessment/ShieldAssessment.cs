@@ -1,0 +1,32 @@
+using System;
+using System.Collections.Generic;
+
+namespace CamPower;
+
+/// <summary>One video shield in every condition.</summary>
+/// <remarks>Immutable.</remarks>
+public sealed class ShieldAssessment
+{
+    internal ShieldAssessment(VideoLink link, ShieldInCondition[] inConditions)
+    {
+        Link = link;
+        InConditions = Array.AsReadOnly(inConditions);
+        Worst = inConditions[0];
+        foreach (ShieldInCondition candidate in inConditions)
+        {
+            if (candidate.AbsoluteShift > Worst.AbsoluteShift) Worst = candidate;
+        }
+    }
+
+    /// <summary>The shield.</summary>
+    public VideoLink Link { get; }
+
+    /// <summary>The shield in each condition, in the site's order.</summary>
+    public IReadOnlyList<ShieldInCondition> InConditions { get; }
+
+    /// <summary>The condition with the largest DC shift.</summary>
+    public ShieldInCondition Worst { get; }
+
+    /// <summary>The worst condition in words; never throws.</summary>
+    public override string ToString() => Worst.ToString();
+}

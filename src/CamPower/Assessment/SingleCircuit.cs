@@ -1,0 +1,29 @@
+using CamPower.Circuits;
+using CamPower.Sites;
+
+namespace CamPower.Assessment;
+
+/// <summary>One run with one device at its end, in closed form.</summary>
+internal sealed class SingleCircuit(FeedGroup group, double cableCelsius) : FeedCircuit(group)
+{
+    private readonly double _ohms = group.Feeds[0].Runs[0].Run.OhmsAt(cableCelsius);
+
+    internal override double OhmsTo(int device) => _ohms;
+
+    internal override bool TrySolve(SupplyLevel level, Load[] loads, double[] deviceVolts)
+    {
+        deviceVolts[0] = RunKernel.LoadVolts(Source(level), _ohms, loads[0]);
+        return deviceVolts[0] > RunKernel.NoOperatingPoint;
+    }
+
+    internal override double UnloadedVolts(int device, SupplyLevel level, Load[] loads) => Source(level);
+
+    // The unstable voltage is known here: above it the circuit gives more current than the device takes.
+    internal override bool CanClimbFrom(double volts, int device, SupplyLevel level, Load[] loads)
+    {
+        double settled = RunKernel.LoadVolts(Source(level), _ohms, loads[0]);
+        return settled > 0 && volts >= RunKernel.UnstableVolts(Source(level), _ohms, loads[0], settled);
+    }
+
+    private double Source(SupplyLevel level) => SupplyVolts(Group.Feeds[0].Box, level);
+}

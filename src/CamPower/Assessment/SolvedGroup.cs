@@ -1,0 +1,82 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Sites;
+
+namespace CamPower.Assessment;
+
+/// <summary>A group of outputs with all that hangs on them, solved in every condition.</summary>
+internal sealed class SolvedGroup
+{
+    private readonly FeedGroup _group;
+    private readonly IReadOnlyList<Condition> _conditions;
+    private readonly DeviceInCondition[][] _devices;
+    private readonly ShieldInCondition[][] _shields;
+    private readonly OutputInCondition[][] _outputs;
+    private readonly double[][] _atRest;
+
+    internal SolvedGroup(FeedGroup group, IReadOnlyList<Condition> conditions, double coldestCelsius)
+    {
+        _group = group;
+        _conditions = conditions;
+        _devices = new DeviceInCondition[conditions.Count][];
+        _shields = new ShieldInCondition[conditions.Count][];
+        _outputs = [.. group.Feeds.Select(_ => new OutputInCondition[conditions.Count])];
+        _atRest = [.. group.Feeds.Select(_ => new double[conditions.Count])];
+        for (int c = 0; c < conditions.Count; c++) Solve(c);
+
+        double[] lightLoad = FeedSolver.LightLoadVolts(FeedCircuit.Of(group, coldestCelsius));
+        Devices = [.. AssessDevices(lightLoad)];
+        Outputs = [.. group.Feeds.Select((feed, f) => new SolvedOutput(feed, _outputs[f], _atRest[f]))];
+        Shields = [.. group.Links.Select((link, l) => new ShieldAssessment(link, Array.ConvertAll(_shields, inCondition => inCondition[l])))];
+    }
+
+    /// <summary>The devices, in the group's order.</summary>
+    internal DeviceAssessment[] Devices { get; }
+
+    /// <summary>The outputs, in the group's order.</summary>
+    internal SolvedOutput[] Outputs { get; }
+
+    /// <summary>The shields, in the group's order.</summary>
+    internal ShieldAssessment[] Shields { get; }
+
+    private void Solve(int c)
+    {
+        Condition condition = _conditions[c];
+        var circuit = FeedCircuit.Of(_group, condition.At.CableCelsius);
+        Load[] loads = FeedSolver.LoadsIn(condition, _group, motorsMove: condition.MotorsMoving != 0);
+        double[] solved = FeedSolver.Solved(circuit, SupplyLevel.Lowest, loads);
+        _devices[c] = FeedSolver.DevicesIn(condition, circuit, loads, solved);
+        _shields[c] = circuit is MeshedCircuit meshed ? ShieldSolver.ShieldsIn(condition, meshed, loads) : [];
+        var currents = new OutputCurrents(circuit, loads, solved);
+        OutputCurrents atRest = condition.MotorsMoving is null || !_group.HasMotor ? currents : AtRest(condition, circuit);
+        int first = 0;
+        for (int f = 0; f < _group.Feeds.Count; f++)
+        {
+            OutputFeed feed = _group.Feeds[f];
+            _outputs[f][c] = new OutputInCondition(condition, currents.Of(feed, first), currents.AreLowerBounds);
+            _atRest[f][c] = atRest.Of(feed, first);
+            first += feed.Devices.Count;
+        }
+    }
+
+    private OutputCurrents AtRest(Condition condition, FeedCircuit circuit)
+    {
+        Load[] loads = FeedSolver.LoadsIn(condition, _group, motorsMove: false);
+        return new OutputCurrents(circuit, loads, FeedSolver.Solved(circuit, SupplyLevel.Lowest, loads));
+    }
+
+    private IEnumerable<DeviceAssessment> AssessDevices(double[] lightLoad)
+    {
+        int i = 0;
+        foreach (OutputFeed feed in _group.Feeds)
+        {
+            foreach (FedDevice fed in feed.Devices)
+            {
+                int index = i++;
+                yield return new DeviceAssessment(fed.Device, feed.Box, feed.Output, fed.Path, lightLoad[index],
+                    Array.ConvertAll(_devices, inCondition => inCondition[index]));
+            }
+        }
+    }
+}
