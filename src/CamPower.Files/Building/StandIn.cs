@@ -1,3 +1,5 @@
+using System.Collections.Generic;
+using System.Linq;
 using UnitsNet;
 
 namespace CamPower.Files.Building;
@@ -7,6 +9,8 @@ internal static class StandIn
 {
     /// <summary>A box with every output that a run could ask for.</summary>
     internal const int MostOutputs = 1000;
+
+    internal static IEnumerable<BoxOutput> Outputs => Enumerable.Range(1, MostOutputs).Select(n => new BoxOutput(n, Current));
 
     /// <summary>Below every voltage.</summary>
     internal static ElectricPotential LowVoltage { get; } = ElectricPotential.FromVolts(1e-300);
