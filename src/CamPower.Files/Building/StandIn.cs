@@ -12,11 +12,11 @@ internal static class StandIn
 
     internal static IEnumerable<BoxOutput> Outputs => Enumerable.Range(1, MostOutputs).Select(n => new BoxOutput(n, Current));
 
-    /// <summary>Below every voltage.</summary>
-    internal static ElectricPotential LowVoltage { get; } = ElectricPotential.FromVolts(1e-300);
+    /// <summary>Not above any voltage.</summary>
+    internal static ElectricPotential LowVoltage { get; } = ElectricPotential.FromVolts(double.Epsilon);
 
-    /// <summary>Above every voltage.</summary>
-    internal static ElectricPotential HighVoltage { get; } = ElectricPotential.FromVolts(1e300);
+    /// <summary>Not below any voltage.</summary>
+    internal static ElectricPotential HighVoltage { get; } = ElectricPotential.FromVolts(double.MaxValue);
 
     internal static ElectricPotential Voltage { get; } = ElectricPotential.FromVolts(12);
 
