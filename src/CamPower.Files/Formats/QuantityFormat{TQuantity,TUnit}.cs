@@ -45,6 +45,9 @@ internal sealed class QuantityFormat<TQuantity, TUnit> : ITextFormat<TQuantity>
         ["pattern"] = $"^{Number.Pattern} ?({string.Join('|', _units.Keys.Select(Regex.Escape))})$",
     };
 
+    /// <summary>Every spelling of every unit.</summary>
+    internal IEnumerable<string> Spellings => _units.Keys;
+
     private string Units => Phrase.List(_spellings.Values, "or");
 
     /// <summary>Whether a unit, as it is spelt, is one of the table.</summary>
