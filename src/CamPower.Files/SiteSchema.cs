@@ -46,6 +46,8 @@ internal static class SiteSchema
     private static JsonObject SchemaOf(JsonTypeInfo type, JsonNode exported)
     {
         if (type.Converter is IWrittenConverter written) return written.Format.Schema;
+
+        // Every text of a file that is no quantity and no word is a name.
         if (type.Type == typeof(string)) return new JsonObject { ["type"] = "string", ["pattern"] = @"\S" };
         var schema = (JsonObject)exported;
         if (schema["type"] is JsonArray types) schema["type"] = types.Select(t => (string)t!).First(t => t is not "null");

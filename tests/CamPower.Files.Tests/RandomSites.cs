@@ -47,7 +47,7 @@ public static class RandomSites
             ? CamPower.Cable.Pair(Size(), Lay(), Metal(), Chance(0.2), name)
             : new Cable(new Conductor(Size(), Lay(), Metal()), new Conductor(Size(), Lay(), Metal()), Chance(0.2), name);
 
-        private WireSize Size() => Chance(0.5) ? WireSize.Awg(_random.Next(-3, 45)) : WireSize.SquareMillimeters(Number(1e-6, 50));
+        private WireSize Size() => Chance(0.5) ? WireSize.Awg(_random.Next(-3, 45)) : WireSize.SquareMillimeters(Number(1e-3, 50));
 
         private Stranding Lay() => Pick(Stranding.Solid, Stranding.ClassB);
 

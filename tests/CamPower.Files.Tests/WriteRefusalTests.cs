@@ -34,6 +34,10 @@ public class WriteRefusalTests
     }
 
     [Fact]
+    public void AWireSizeThatCannotBeReadBack_IsRefused() => AssertRefused<NotSupportedException>(
+        RoundTripTests.SiteOf(Cable.Pair(WireSize.SquareMillimeters(1e-5), Stranding.Solid, ConductorMaterial.AnnealedCopper)), "1E-05 mm2");
+
+    [Fact]
     public void ADeviceKindThatDoesNotExist_IsRefused() =>
         AssertRefused<NotSupportedException>(WithModels(Model("dome", 4, (DeviceKind)77)), "77");
 

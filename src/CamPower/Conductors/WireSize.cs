@@ -153,7 +153,7 @@ public readonly struct WireSize : IEquatable<WireSize>, IComparable<WireSize>
     private static bool TryParseArea(string text, out WireSize size)
     {
         size = default;
-        bool known = double.TryParse(text, NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent, CultureInfo.InvariantCulture, out double area)
+        bool known = double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double area)
             && area > 0 && !double.IsInfinity(area);
         if (known) size = SquareMillimeters(area);
         return known;
