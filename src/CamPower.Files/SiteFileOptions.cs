@@ -5,6 +5,7 @@ namespace CamPower.Files;
 
 /// <summary>How much a site file may ask of the reader.</summary>
 /// <remarks>Immutable. A file beyond a limit is refused with a fault, never with an exception.</remarks>
+/// <example><code>SiteFileResult result = SiteFile.Read(json, new SiteFileOptions { MaxBytes = 64 * 1024 });</code></example>
 public sealed class SiteFileOptions
 {
     /// <summary>The limits that hold where none are given: 1 MiB and 32 levels.</summary>
@@ -17,6 +18,9 @@ public sealed class SiteFileOptions
     /// <summary>How many objects and lists may lie inside one another, at least 1. Default: 32. The format itself needs 6.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The value is less than 1.</exception>
     public int MaxDepth { get; init => field = AtLeastOne(value, nameof(MaxDepth)); } = 32;
+
+    /// <summary>Both limits in the invariant culture; never throws.</summary>
+    public override string ToString() => FormattableString.Invariant($"at most {MaxBytes} bytes and {MaxDepth} levels");
 
     private static int AtLeastOne(int value, string name) => value >= 1
         ? value

@@ -39,20 +39,29 @@ internal static class SiteSchema
     {
         JsonObject schema = SchemaOf(context.TypeInfo, exported);
         if (FormsOf(context.TypeInfo) is JsonArray forms) schema["oneOf"] = forms;
-        if (Description(context) is string description) schema["description"] = description;
+        if (Description(context) is string description) schema["description"] = description + Written(context.TypeInfo);
         return schema;
     }
 
     private static JsonObject SchemaOf(JsonTypeInfo type, JsonNode exported)
     {
         if (type.Converter is IWrittenConverter written) return written.Format.Schema;
+
+        // Every text of a file that is no quantity and no word is a name.
         if (type.Type == typeof(string)) return new JsonObject { ["type"] = "string", ["pattern"] = @"\S" };
         var schema = (JsonObject)exported;
         if (schema["type"] is JsonArray types) schema["type"] = types.Select(t => (string)t!).First(t => t is not "null");
+        if (type.Kind == JsonTypeInfoKind.Enumerable && !schema.ContainsKey("items")) schema["items"] = ItemsOf(type);
         return type.CreateObject?.Invoke() is IHasTextForm text
             ? new JsonObject { ["anyOf"] = new JsonArray(text.TextSchema, schema) }
             : schema;
     }
+
+    // The exporter leaves items out whose converter is our own.
+    private static JsonObject ItemsOf(JsonTypeInfo list) => SchemaOf(list.Options.GetTypeInfo(list.ElementType!), new JsonObject());
+
+    private static string Written(JsonTypeInfo type) =>
+        type.Converter is IWrittenConverter written && written.Format.Schema.ContainsKey("pattern") ? $" Written as {written.Format.Description}." : string.Empty;
 
     // Exactly one form: its own members are required, those of the others are not allowed.
     private static JsonArray? FormsOf(JsonTypeInfo type)

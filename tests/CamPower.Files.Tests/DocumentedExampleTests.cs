@@ -1,3 +1,9 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using System.Text.RegularExpressions;
+using CamPower.Files.Formats;
+
 namespace CamPower.Files.Tests;
 
 public class DocumentedExampleTests
@@ -13,14 +19,34 @@ public class DocumentedExampleTests
     }
 
     [Fact]
-    public void FullExample_IsASite()
+    public void FullExample_IsASite_AndUsesEveryMember()
     {
         SiteFileResult result = SiteFile.Read(Samples.Full);
         Assert.Empty(result.Faults);
         Assert.Equal(4, result.Site!.Devices.Count);
-        string text = SiteFile.Write(result.Site);
-        SiteFileResult again = SiteFile.Read(text);
-        Assert.Empty(again.Faults);
-        Assert.Equal(text, SiteFile.Write(again.Site!));
+        IEnumerable<string> members = Regex.Matches(SiteFile.Schema, "^ +\"([a-zA-Z]+)\": \\{$", RegexOptions.Multiline)
+            .Select(m => m.Groups[1].Value).Where(m => m is not ("properties" or "items")).Distinct();
+        Assert.All(members, member => Assert.Contains($"\"{member}\"", Samples.Full, StringComparison.Ordinal));
+        Assert.All(members, member => Assert.Contains($"`{member}`", Samples.Doc("site-file.md"), StringComparison.Ordinal));
     }
+
+    [Theory]
+    [MemberData(nameof(Tables))]
+    public void UnitTable_IsTheOneThatIsRead(string quantity, string[] spellings)
+    {
+        string row = Regex.Match(Samples.Doc("site-file.md"), $"^\\| {quantity} \\| (.*) \\|$", RegexOptions.Multiline).Groups[1].Value;
+        Assert.Equal(spellings, row.Split(' ').Select(unit => unit.Trim('`')));
+    }
+
+    public static TheoryData<string, string[]> Tables => new()
+    {
+        { "length", [.. Quantities.Length.Spellings] },
+        { "voltage", [.. Quantities.Voltage.Spellings] },
+        { "current", [.. Quantities.Current.Spellings] },
+        { "resistance", [.. Quantities.Resistance.Spellings] },
+        { "power", [.. Quantities.Power.Spellings] },
+        { "temperature", [.. Quantities.Temperature.Spellings] },
+        { "share", [.. Quantities.Share.Spellings] },
+        { "duration", [.. Quantities.Duration.Spellings] },
+    };
 }

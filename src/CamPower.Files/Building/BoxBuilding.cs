@@ -23,7 +23,7 @@ internal static class BoxBuilding
     private static IEnumerable<BoxOutput> Outputs(List<Written<ElectricCurrent>?> limits, Place at)
     {
         if (limits.Count == 0) at.Fault("a box needs at least one output");
-        return limits.Select((limit, i) => Output(i, limit, at.Item(i))).DefaultIfEmpty(new BoxOutput(1, StandIn.Current));
+        return limits.Count > 0 ? limits.Select((limit, i) => Output(i, limit, at.Item(i))) : StandIn.Outputs;
     }
 
     private static BoxOutput Output(int index, Written<ElectricCurrent>? limit, Place at) => at.BuildHere(() =>
@@ -51,7 +51,7 @@ internal static class BoxBuilding
     private static DeratingCurve Build(DeratingEntry? entry, Place at)
     {
         if (entry is null || entry.Named is not null) return entry?.Named ?? DeratingCurve.GenericEnclosed;
-        DeratingPoint[] points = [.. entry.Select((point, i) => Build(point, at.Item(i)))];
+        DeratingPoint[] points = [.. entry.Select((point, i) => Build(point ?? new(), at.Item(i)))];
         return at.BuildHere(() => at.IsFaulty ? DeratingCurve.GenericEnclosed : new DeratingCurve(points));
     }
 

@@ -11,14 +11,15 @@ internal sealed class Catalog<T>(string noun, T standIn)
     private bool _isComplete = true;
 
     /// <summary>Builds every entry of a list and remembers each under its name.</summary>
-    internal static Catalog<T> Of<TEntry>(string noun, T standIn, IReadOnlyList<TEntry>? entries, Place list,
+    internal static Catalog<T> Of<TEntry>(string noun, T standIn, IReadOnlyList<TEntry?>? entries, Place list,
         Func<TEntry, string?> nameOf, Func<TEntry, Place, T> build)
+        where TEntry : class
     {
         var catalog = new Catalog<T>(noun, standIn) { _isComplete = entries is not null };
         for (int i = 0; i < (entries?.Count ?? 0); i++)
         {
-            Place at = list.Item(i);
-            catalog.Add(at.Name("name", nameOf(entries![i])), build(entries[i], at), at.Member("name"));
+            if (entries![i] is TEntry entry) catalog.Add(nameOf(entry), build(entry, list.Item(i)), list.Item(i).Member("name"));
+            else catalog._isComplete = false;
         }
 
         return catalog;
@@ -35,9 +36,9 @@ internal sealed class Catalog<T>(string noun, T standIn)
         return standIn;
     }
 
-    private void Add(string name, T part, Place nameAt)
+    private void Add(string? name, T part, Place nameAt)
     {
-        if (nameAt.IsFaulty) _isComplete = false;
+        if (name is null || nameAt.IsFaulty) _isComplete = false;
         else if (!_byName.TryAdd(name, part)) nameAt.Fault($"the name {Phrase.Quoted(name)} is used twice");
     }
 }

@@ -18,7 +18,7 @@ internal static class ModelBuilding
 
     internal static VoltageRange? Range(VoltageRangeEntry? entry, Place at) => entry is null ? null : at.Build(() => new VoltageRange(
         at.Value("lowest", entry.Lowest, StandIn.LowVoltage),
-        at.Value("highest", entry.Highest, StandIn.HighVoltage)));
+        at.Value("highest", entry.Highest, StandIn.HighVoltage)), StandIn.Range);
 
     private static Draw DrawOf(ModelEntry entry, Place at)
     {

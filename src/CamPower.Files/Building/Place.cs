@@ -43,12 +43,15 @@ internal sealed class Place(FaultLog faults, JsonPath path)
     internal bool StandsFor(string name) => string.Equals(name, path.Text, StringComparison.Ordinal);
 
     /// <summary>Builds a part, and notes what the part says is wrong at the member that it names.</summary>
-    internal T Build<T>(Func<T> make) => Build(make, e => Member(CoreWords.MemberFor(e.ParamName)));
+    /// <param name="make">Builds it, with a stand-in for each member that is faulty by now.</param>
+    /// <param name="standIn">Stands in for the whole where the stand-ins of its members do not go with the rest.</param>
+    internal T Build<T>(Func<T> make, T? standIn = null) where T : class =>
+        Build(make, e => Member(CoreWords.MemberFor(e.ParamName)), standIn);
 
     /// <summary>Builds a part, and notes what the part says is wrong at this very place.</summary>
-    internal T BuildHere<T>(Func<T> make) => Build(make, _ => this);
+    internal T BuildHere<T>(Func<T> make) where T : class => Build(make, _ => this, standIn: null);
 
-    private static T Build<T>(Func<T> make, Func<ArgumentException, Place> where)
+    private static T Build<T>(Func<T> make, Func<ArgumentException, Place> where, T? standIn) where T : class
     {
         while (true)
         {
@@ -60,6 +63,10 @@ internal sealed class Place(FaultLog faults, JsonPath path)
             {
                 // Once more, with a stand-in for what was just noted.
                 where(e).Fault(CoreWords.MessageOf(e));
+            }
+            catch (ArgumentException) when (standIn is not null)
+            {
+                return standIn;
             }
         }
     }

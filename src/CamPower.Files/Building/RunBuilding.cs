@@ -18,9 +18,9 @@ internal static class RunBuilding
         ? RunOrigin.Junction(at.Name("junction", entry.Junction))
         : at.Build(() => RunOrigin.Output(at.Name("box", entry.Box), at.Value("output", entry.Output, 1)));
 
-    private static CableRun Build(IReadOnlyList<PartEntry>? entries, Place at, Catalog<Cable> cables)
+    private static CableRun Build(IReadOnlyList<PartEntry?>? entries, Place at, Catalog<Cable> cables)
     {
-        RunPart[] parts = [.. (entries ?? []).Select((part, i) => Build(part, at.Item(i), cables))];
+        RunPart[] parts = [.. (entries ?? []).Select((part, i) => Build(part ?? new(), at.Item(i), cables))];
         return at.BuildHere(() => at.IsFaulty || entries is null ? new CableRun(StandIn.Cable, Length.Zero) : new CableRun(parts));
     }
 

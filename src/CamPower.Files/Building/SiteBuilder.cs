@@ -33,8 +33,8 @@ internal static class SiteBuilder
         }
     }
 
-    private static T[] All<TEntry, T>(IReadOnlyList<TEntry>? entries, Place list, Func<TEntry, Place, T> build) =>
-        [.. (entries ?? []).Select((entry, i) => build(entry, list.Item(i)))];
+    private static T[] All<TEntry, T>(IReadOnlyList<TEntry?>? entries, Place list, Func<TEntry, Place, T> build) where TEntry : class, new() =>
+        [.. (entries ?? []).Select((entry, i) => build(entry ?? new(), list.Item(i)))];
 
     private static SiteDevice Build(DeviceEntry entry, Place at, Catalog<Device> models) => new(
         at.Name("name", entry.Name), models.Find(entry.Model, at.Member("model")), at.Name("at", entry.At));

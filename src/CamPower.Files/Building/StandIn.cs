@@ -1,3 +1,5 @@
+using System.Collections.Generic;
+using System.Linq;
 using UnitsNet;
 
 namespace CamPower.Files.Building;
@@ -8,11 +10,13 @@ internal static class StandIn
     /// <summary>A box with every output that a run could ask for.</summary>
     internal const int MostOutputs = 1000;
 
-    /// <summary>Below every voltage.</summary>
-    internal static ElectricPotential LowVoltage { get; } = ElectricPotential.FromVolts(1e-300);
+    internal static IEnumerable<BoxOutput> Outputs => Enumerable.Range(1, MostOutputs).Select(n => new BoxOutput(n, Current));
 
-    /// <summary>Above every voltage.</summary>
-    internal static ElectricPotential HighVoltage { get; } = ElectricPotential.FromVolts(1e300);
+    /// <summary>Not above any voltage.</summary>
+    internal static ElectricPotential LowVoltage { get; } = ElectricPotential.FromVolts(double.Epsilon);
+
+    /// <summary>Not below any voltage.</summary>
+    internal static ElectricPotential HighVoltage { get; } = ElectricPotential.FromVolts(double.MaxValue);
 
     internal static ElectricPotential Voltage { get; } = ElectricPotential.FromVolts(12);
 

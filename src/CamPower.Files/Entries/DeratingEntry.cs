@@ -5,7 +5,7 @@ using CamPower.Files.Formats;
 namespace CamPower.Files.Entries;
 
 /// <summary>A derating curve: a list of points, or the name of a curve of the library.</summary>
-internal sealed class DeratingEntry : List<DeratingPointEntry>, IHasTextForm
+internal sealed class DeratingEntry : List<DeratingPointEntry?>, IHasTextForm
 {
     /// <summary>The curve of the library, or null where the points say it.</summary>
     internal DeratingCurve? Named { get; set; }

@@ -13,5 +13,5 @@ internal sealed class RunEntry
     public string? To { get; set; }
 
     [JsonRequired, Description("Lengths of cable and joints, from the source to the load; at least one length of cable.")]
-    public List<PartEntry>? Parts { get; set; }
+    public List<PartEntry?>? Parts { get; set; }
 }

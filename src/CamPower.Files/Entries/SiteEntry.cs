@@ -17,20 +17,20 @@ internal sealed class SiteEntry
     public string? Name { get; set; }
 
     [JsonRequired, Description("The kinds of cable that the runs are made of.")]
-    public List<CableEntry>? Cables { get; set; }
+    public List<CableEntry?>? Cables { get; set; }
 
     [JsonRequired, Description("The models of camera and other device.")]
-    public List<ModelEntry>? Models { get; set; }
+    public List<ModelEntry?>? Models { get; set; }
 
     [JsonRequired, Description("The conditions that the site must survive; at least one.")]
-    public List<ConditionEntry>? Conditions { get; set; }
+    public List<ConditionEntry?>? Conditions { get; set; }
 
     [JsonRequired, Description("The distribution boxes and adapters.")]
-    public List<BoxEntry>? Boxes { get; set; }
+    public List<BoxEntry?>? Boxes { get; set; }
 
     [JsonRequired, Description("The runs, each from an output or a junction to a junction.")]
-    public List<RunEntry>? Runs { get; set; }
+    public List<RunEntry?>? Runs { get; set; }
 
     [JsonRequired, Description("The devices, each at a junction.")]
-    public List<DeviceEntry>? Devices { get; set; }
+    public List<DeviceEntry?>? Devices { get; set; }
 }

@@ -17,10 +17,9 @@ internal sealed class DrawnQuantityFormat : ITextFormat<IQuantity>
     public IQuantity Parse(string text)
     {
         Number.TrySplit(text, out _, out string unit);
-        if (Quantities.Power.Knows(unit)) return Quantities.Power.Parse(text);
-        if (Quantities.Current.Knows(unit)) return Quantities.Current.Parse(text);
-        if (Quantities.Resistance.Knows(unit)) return Quantities.Resistance.Parse(text);
-        throw new FormatException($"{Phrase.Quoted(text)} is no draw: write {Description}");
+        return ParseIn(text, Quantities.Power.Knows(unit), Quantities.Current.Knows(unit), Quantities.Resistance.Knows(unit))
+            ?? ParseIn(text, Quantities.Power.KnowsInOtherCase(unit), Quantities.Current.KnowsInOtherCase(unit), Quantities.Resistance.KnowsInOtherCase(unit))
+            ?? throw new FormatException($"{Phrase.Quoted(text)} is no draw: write {Description}");
     }
 
     public string Format(IQuantity value) => value switch
@@ -30,4 +29,11 @@ internal sealed class DrawnQuantityFormat : ITextFormat<IQuantity>
         ElectricResistance resistance => Quantities.Resistance.Format(resistance),
         _ => throw new NotSupportedException($"A site file cannot express a draw in {value.Unit}."),
     };
+
+    private static IQuantity? ParseIn(string text, bool isPower, bool isCurrent, bool isResistance)
+    {
+        if (isPower) return Quantities.Power.Parse(text);
+        if (isCurrent) return Quantities.Current.Parse(text);
+        return isResistance ? Quantities.Resistance.Parse(text) : null;
+    }
 }

@@ -45,10 +45,16 @@ internal sealed class QuantityFormat<TQuantity, TUnit> : ITextFormat<TQuantity>
         ["pattern"] = $"^{Number.Pattern} ?({string.Join('|', _units.Keys.Select(Regex.Escape))})$",
     };
 
-    private string Units => Phrase.List(_units.Keys, "or");
+    /// <summary>Every spelling of every unit.</summary>
+    internal IEnumerable<string> Spellings => _units.Keys;
+
+    private string Units => Phrase.List(_spellings.Values, "or");
 
     /// <summary>Whether a unit, as it is spelt, is one of the table.</summary>
     internal bool Knows(string unit) => _units.ContainsKey(unit);
+
+    /// <summary>Whether a unit is one of the table but for its case.</summary>
+    internal bool KnowsInOtherCase(string unit) => InOtherCase(unit) is not null;
 
     public TQuantity Parse(string text)
     {
@@ -68,10 +74,11 @@ internal sealed class QuantityFormat<TQuantity, TUnit> : ITextFormat<TQuantity>
     private string UnitFault(string text, string spelling)
     {
         if (spelling.Length == 0) return $"{Phrase.Quoted(text)} has no unit: {_noun} is written in {Units}";
-        string? otherCase = _units.Keys.FirstOrDefault(known => string.Equals(known, spelling, StringComparison.OrdinalIgnoreCase));
-        string hint = otherCase is null ? string.Empty : $"; only the case is wrong, write {otherCase}";
+        string hint = InOtherCase(spelling) is string known ? $"; only the case of '{spelling}' is not that of '{known}'" : string.Empty;
         return $"{Phrase.Quoted(text)} has the wrong unit: {_noun} is written in {Units}{hint}";
     }
+
+    private string? InOtherCase(string unit) => _units.Keys.FirstOrDefault(known => string.Equals(known, unit, StringComparison.OrdinalIgnoreCase));
 
     // Null where the number, or the quantity in its base unit, is too large or too small for its type.
     private TQuantity? TryMake(string number, TUnit unit)
@@ -83,7 +90,7 @@ internal sealed class QuantityFormat<TQuantity, TUnit> : ITextFormat<TQuantity>
             double inBaseUnit = quantity.As(quantity.QuantityInfo.BaseUnitInfo.Value);
             return double.IsFinite(inBaseUnit) ? quantity : null;
         }
-        catch (OverflowException)
+        catch (Exception e) when (e is OverflowException or ArgumentException)
         {
             return null;
         }

@@ -12,12 +12,15 @@ internal sealed class WireSizeFormat : ITextFormat<WireSize>
     {
         ["type"] = "string",
         ["description"] = Description,
-        ["pattern"] = @"^\s*([0-9]+(/0)?\s*[Aa][Ww][Gg]|[0-9.eE+-]+\s*[Mm][Mm](2|²))\s*$",
+        ["pattern"] = @"^\s*([0-9]+(/0)?\s*[Aa][Ww][Gg]|[0-9.]+\s*[Mm][Mm](2|²))\s*$",
     };
 
     public WireSize Parse(string text) => WireSize.TryParse(text, out WireSize size)
         ? size
         : throw new FormatException($"{Phrase.Quoted(text)} is not {Description}");
 
-    public string Format(WireSize value) => value.ToString();
+    // Below 0.0001 mm2 and from 1e15 mm2 on, the text of a size has an exponent, which no size is read from.
+    public string Format(WireSize value) => WireSize.TryParse(value.ToString(), out _)
+        ? value.ToString()
+        : throw new NotSupportedException($"A site file cannot express a wire size of {value}.");
 }

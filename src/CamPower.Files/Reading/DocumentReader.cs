@@ -10,7 +10,7 @@ using CamPower.Files.Formats;
 namespace CamPower.Files.Reading;
 
 /// <summary>Reads a JSON file into entries by what is known of their types, and notes every fault with its place.</summary>
-/// <remarks>The file is JSON already (<see cref="JsonSyntax"/>). A value with a fault is left out: null, or an empty entry.</remarks>
+/// <remarks>The file is JSON already (<see cref="JsonSyntax"/>). A value with a fault is null.</remarks>
 internal ref struct DocumentReader
 {
     private readonly FaultLog _faults;
@@ -28,13 +28,18 @@ internal ref struct DocumentReader
     {
         var reader = new DocumentReader(source, faults, maxDepth);
         reader._reader.Read();
-        return (SiteEntry)reader.ReadValue(SiteJsonContext.Default.SiteEntry, JsonPath.Root)!;
+        return (SiteEntry?)reader.ReadValue(SiteJsonContext.Default.SiteEntry, JsonPath.Root) ?? new SiteEntry();
     }
 
     private object? ReadValue(JsonTypeInfo type, JsonPath at)
     {
         _faults.Place(at, (int)_reader.TokenStartIndex);
-        if (IsTooDeep) return Skipped(type, at);
+        if (IsTooDeep)
+        {
+            Skip(at);
+            return null;
+        }
+
         return type.Kind switch
         {
             JsonTypeInfoKind.Object => ReadObject(type, at),
@@ -45,7 +50,7 @@ internal ref struct DocumentReader
 
     private object? ReadObject(JsonTypeInfo type, JsonPath at)
     {
-        if (_reader.TokenType != JsonTokenType.StartObject) return Refused(type, at, "an object");
+        if (_reader.TokenType != JsonTokenType.StartObject) return Refused(at, "an object");
         object entry = type.CreateObject!();
         var seen = new HashSet<string>(StringComparer.Ordinal);
         while (_reader.Read() && _reader.TokenType == JsonTokenType.PropertyName) ReadMember(type, entry, at, seen);
@@ -87,7 +92,7 @@ internal ref struct DocumentReader
 
         if (_reader.TokenType != JsonTokenType.StartArray)
         {
-            return Refused(type, at, list is IHasTextForm other ? $"a list, or text: {other.TextDescription}" : "a list");
+            return Refused(at, list is IHasTextForm other ? $"a list, or text: {other.TextDescription}" : "a list");
         }
 
         JsonTypeInfo element = type.Options.GetTypeInfo(type.ElementType!);
@@ -110,7 +115,7 @@ internal ref struct DocumentReader
     private object? ReadLeaf(JsonTypeInfo type, JsonPath at)
     {
         (string expected, bool fits) = Leaf(type);
-        if (!fits) return Refused(type, at, expected);
+        if (!fits) return Refused(at, expected);
         try
         {
             Utf8JsonReader copy = _reader;
@@ -136,17 +141,11 @@ internal ref struct DocumentReader
         return (expected, _reader.TokenType == JsonTokenType.String);
     }
 
-    private object? Refused(JsonTypeInfo type, JsonPath at, string expected)
+    private object? Refused(JsonPath at, string expected)
     {
         _faults.Add(at, $"expected {expected}, but found {Found}");
-        return Skipped(type, at);
-    }
-
-    // Past the value; an empty entry stands in for it, so that lists keep their places, and nothing for a list.
-    private object? Skipped(JsonTypeInfo type, JsonPath at)
-    {
         Skip(at);
-        return type.Kind == JsonTypeInfoKind.Object ? type.CreateObject!() : null;
+        return null;
     }
 
     private void Skip(JsonPath at)

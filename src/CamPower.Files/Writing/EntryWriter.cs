@@ -1,3 +1,4 @@
+using System;
 using System.Collections;
 using System.IO;
 using System.Text;
@@ -36,6 +37,7 @@ internal static class EntryWriter
     {
         if (type.Kind == JsonTypeInfoKind.Object) WriteObject(writer, type, value);
         else if (value is IHasTextForm entry && entry.WriteText() is string text) writer.WriteStringValue(text);
+        else if (value is string name) writer.WriteStringValue(Checked(name));
         else if (type.Kind == JsonTypeInfoKind.Enumerable) WriteList(writer, type, (IList)value);
         else JsonSerializer.Serialize(writer, value, type);
     }
@@ -51,6 +53,18 @@ internal static class EntryWriter
         }
 
         writer.WriteEndObject();
+    }
+
+    // The writer would put another character in the place of half a pair.
+    private static string Checked(string name)
+    {
+        for (int i = 0; i < name.Length; i++)
+        {
+            if (!char.IsSurrogate(name[i])) continue;
+            if (!char.IsSurrogatePair(name, i++)) throw new ArgumentException($"The name '{name}' holds half of a surrogate pair: it is no valid Unicode.", nameof(name));
+        }
+
+        return name;
     }
 
     private static void WriteList(Utf8JsonWriter writer, JsonTypeInfo type, IList list)

@@ -18,15 +18,16 @@ public sealed class LabelDraw : Draw
     /// <param name="voltage">The voltage on it, above 0. [V]</param>
     /// <param name="current">The current on it, at least 0. [A]</param>
     /// <param name="stage">What stands behind the input terminals.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or the stage is none of those there are.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, their product is above 1 GW, or the stage is none of those there are.</exception>
     public LabelDraw(ElectricPotential voltage, ElectricCurrent current, InputStage stage)
     {
         double volts = Require.Positive(voltage.Volts, nameof(voltage), "V");
         double amperes = Require.NotNegative(current.Amperes, nameof(current), "A");
+        double watts = Require.Within(volts * amperes, 0, Load.MostWatts, nameof(current), "W");
         Voltage = voltage;
         Current = current;
         Stage = stage;
-        var power = Power.FromWatts(volts * amperes);
+        var power = Power.FromWatts(watts);
         _load = stage switch
         {
             InputStage.Switching => Load.ConstantPower(power),

@@ -1,0 +1,157 @@
+using System;
+using System.Linq;
+
+namespace CamPower.Files.Tests;
+
+/// <summary>Every kind of fault, alone in the full example: exactly one fault, at its path, line and column.</summary>
+public class FaultTests
+{
+    [Theory]
+    // Unknown property, with the nearest known name.
+    [InlineData("\"to\": \"mast\"", "\"to\": \"mast\", ¶\"colour\": \"red\"", "$.runs[2].colour", "there is no member 'colour' here; the members are from, to and parts")]
+    [InlineData("\"outputs\": 18", "\"outputs\": 18, ¶\"outputLimt\": 1", "$.boxes[0].outputLimt", "did you mean 'outputLimit'?")]
+    [InlineData("\"outputs\": 18", "\"outputs\": 18, ¶\"odd 'name'\": 1", "$.boxes[0]['odd \\'name\\'']", "there is no member")]
+    // Duplicate property.
+    [InlineData("\"to\": \"mast\"", "\"to\": \"mast\", ¶\"to\": \"mast\"", "$.runs[2].to", "'to' is written twice in the same object")]
+    // Dangling references, with the nearest known name.
+    [InlineData("\"cable\": \"ready-made lead\"", "\"cable\": ¶\"ready-made laed\"", "$.runs[3].parts[0].cable", "there is no cable named 'ready-made laed'; did you mean 'ready-made lead'?")]
+    [InlineData("\"model\": \"yard recorder\"", "\"model\": ¶\"Yard Recorder\"", "$.devices[3].model", "there is no model named 'Yard Recorder'; did you mean 'yard recorder'?")]
+    [InlineData("\"box\": \"odd box\"", "\"box\": ¶\"old box\"", "$.runs[2].from.box", "there is no box named old box; did you mean 'odd box'?")]
+    [InlineData("\"junction\": \"slipway\"", "\"junction\": ¶\"slip way\"", "$.runs[1].from.junction", "no run ends at a junction named slip way; did you mean 'slipway'?")]
+    [InlineData("\"at\": \"mast\"", "\"at\": ¶\"mats\"", "$.devices[2].at", "no run ends at a junction named mats; did you mean 'mast'?")]
+    [InlineData("\"output\": 2", "\"output\": ¶3", "$.runs[2].from.output", "odd box has 2 outputs, there is no output 3")]
+    // A run that feeds itself, a junction fed twice.
+    [InlineData("{ \"junction\": \"slipway\" }", "{ \"junction\": ¶\"slip end\" }", "$.runs[1].from.junction", "comes from itself")]
+    [InlineData("\"to\": \"desk\"", "\"to\": ¶\"slip end\"", "$.runs[3].to", "slip end is fed already", "$.devices[3].at")]
+    // Impossible quantities.
+    [InlineData("\"length\": \"180 ft\"", "\"length\": ¶\"-180 ft\"", "$.runs[0].parts[0].length", "length must be at least 0 m, but is -54.86")]
+    [InlineData("\"resistance\": \"10 mohm\"", "\"resistance\": ¶\"-10 mohm\"", "$.runs[1].parts[1].resistance", "resistance must be at least 0 Ω, but is -0.01 Ω")]
+    [InlineData("\"length\": \"180 ft\"", "\"length\": ¶\"1e999 ft\"", "$.runs[0].parts[0].length", "impossible quantity")]
+    [InlineData("\"length\": \"180 ft\"", "\"length\": ¶\"1e-999 ft\"", "$.runs[0].parts[0].length", "impossible quantity")]
+    [InlineData("\"length\": \"180 ft\"", "\"length\": ¶\"1e307 km\"", "$.runs[0].parts[0].length", "impossible quantity")]
+    [InlineData("\"base\": \"18 W\"", "\"base\": ¶\"1e40 W\"", "$.models[2].draw.base", "impossible quantity")]
+    [InlineData("\"base\": \"18 W\"", "\"base\": ¶\"1e-40 W\"", "$.models[2].draw.base", "impossible quantity")]
+    [InlineData("\"base\": \"18 W\"", "\"base\": ¶\"9e28 kW\"", "$.models[2].draw.base", "impossible quantity")]
+    [InlineData("\"base\": \"18 W\"", "\"base\": ¶\"-18 W\"", "$.models[2].draw.base", "power must be from 0 W to 1000000000 W, but is -18 W")]
+    [InlineData("\"motor\": [\"6 W\", \"0.1 A\"]", "\"motor\": [\"6 W\", ¶\"-0.1 A\"]", "$.models[0].draw.motor[1]", "current must be from 0 A")]
+    [InlineData("\"current\": \"0.35 A\"", "\"current\": ¶\"-0.35 A\"", "$.models[1].label.current", "current must be at least 0 A")]
+    [InlineData("\"current\": \"0.35 A\"", "\"current\": ¶\"1e300 A\"", "$.models[1].label.current", "current must be from 0 W")]
+    [InlineData("\"dropOut\": \"8 V\"", "\"dropOut\": ¶\"9.6 V\"", "$.models[0].starting.dropOut", "dropOut must be not above the turn-on voltage of 9.5 V")]
+    [InlineData("\"highest\": \"26.4 V\"", "\"highest\": ¶\"20 V\"", "$.models[0].ac.highest", "highest must be above the lowest voltage of 21.6 V")]
+    [InlineData("\"setPoint\": \"12.6 V\"", "\"setPoint\": ¶\"15 V\"", "$.boxes[0].supply.setPoint", "setPoint must be from 12 V to 14 V")]
+    [InlineData("\"trim\": { \"lowest\": \"12 V\", \"highest\": \"14 V\" }, \"setPoint\": \"12.6 V\"", "\"setPoint\": ¶\"12.6 V\"", "$.boxes[0].supply.setPoint", "A set point needs a trim range")]
+    [InlineData("\"tolerance\": \"2 %\"", "\"tolerance\": ¶\"60 %\"", "$.boxes[0].supply.tolerance", "tolerance must be from 0")]
+    [InlineData("\"outputs\": 18", "\"outputs\": ¶0", "$.boxes[0].outputs", "outputs must be from 1 outputs to 1000 outputs")]
+    [InlineData("\"outputLimit\": \"1.1 A\"", "\"outputLimit\": ¶\"0 A\"", "$.boxes[0].outputLimit", "outputLimit must be above 0 A")]
+    [InlineData("[\"1.1 A\", \"2 A\"]", "[\"1.1 A\", ¶\"0 A\"]", "$.boxes[1].outputLimits[1]", "must be above 0 A")]
+    [InlineData("[\"1.1 A\", \"2 A\"]", "¶[]", "$.boxes[1].outputLimits", "a box needs at least one output")]
+    [InlineData("{ \"ambient\": \"70 C\", \"share\": \"50 %\" }", "{ \"ambient\": \"70 C\", \"share\": ¶\"150 %\" }", "$.boxes[1].supply.derating[2].share", "share must be from 0")]
+    [InlineData("[ { \"ambient\": \"-20 C\"", "¶[ { \"ambient\": \"60 C\"", "$.boxes[1].supply.derating", "must rise in ambient temperature")]
+    [InlineData("\"motorsMoving\": 1", "\"motorsMoving\": ¶-1", "$.conditions[1].motorsMoving", "motorsMoving must be at least 0 motors")]
+    [InlineData("\"duration\": \"10 h\"", "\"duration\": ¶\"-10 h\"", "$.conditions[1].duration", "duration must be at least 0 s")]
+    [InlineData("\"camera\": \"308.15 K\"", "\"camera\": ¶\"-1 K\"", "$.conditions[0].camera", "camera must be from -273.15 °C")]
+    [InlineData("\"cable\": \"104 F\"", "\"cable\": ¶\"900 C\"", "$.conditions[0].cable", "outside the range of its conductors")]
+    [InlineData("\"box\": \"yard box\", \"output\": 1", "\"box\": \"yard box\", \"output\": ¶0", "$.runs[0].from.output", "output must be from 1")]
+    // Wrong unit, wrong case, no unit, no number.
+    [InlineData("\"length\": \"180 ft\"", "\"length\": ¶\"250 W\"", "$.runs[0].parts[0].length", "'250 W' has the wrong unit: a length is written in m, cm, mm, km, ft, in or yd")]
+    [InlineData("\"length\": \"180 ft\"", "\"length\": ¶\"180 FT\"", "$.runs[0].parts[0].length", "only the case of 'FT' is not that of 'ft'")]
+    [InlineData("\"base\": \"18 W\"", "\"base\": ¶\"18 w\"", "$.models[2].draw.base", "only the case of 'w' is not that of 'W'")]
+    [InlineData("\"base\": \"18 W\"", "\"base\": ¶\"18 ft\"", "$.models[2].draw.base", "'18 ft' is no draw: write a power in W, mW or kW, a current in A or mA, or a resistance")]
+    [InlineData("\"length\": \"180 ft\"", "\"length\": ¶\"180\"", "$.runs[0].parts[0].length", "'180' has no unit")]
+    [InlineData("\"length\": \"180 ft\"", "\"length\": ¶\"1,5 m\"", "$.runs[0].parts[0].length", "has the wrong unit")]
+    [InlineData("\"length\": \"180 ft\"", "\"length\": ¶\"98 ft 6 in\"", "$.runs[0].parts[0].length", "has the wrong unit")]
+    [InlineData("\"length\": \"180 ft\"", "\"length\": ¶\"long\"", "$.runs[0].parts[0].length", "'long' is not a length: write a number")]
+    [InlineData("\"length\": \"180 ft\"", "\"length\": ¶\"180  ft\"", "$.runs[0].parts[0].length", "has the wrong unit")]
+    [InlineData("\"size\": \"22 AWG\"", "\"size\": ¶\"99 AWG\"", "$.cables[2].size", "'99 AWG' is not a wire size")]
+    [InlineData("\"material\": \"copper-clad aluminium 10 %\"", "\"material\": ¶\"copper-clad aluminum 10 %\"", "$.cables[2].material", "did you mean 'copper-clad aluminium 10 %'?")]
+    [InlineData("\"stage\": \"linear\"", "\"stage\": ¶\"Linear\"", "$.models[1].label.stage", "did you mean 'linear'?")]
+    [InlineData("\"given\": \"day\"", "\"given\": ¶\"dya\"", "$.conditions[0].given", "did you mean 'day'?")]
+    [InlineData("\"also\": [\"heater\"]", "\"also\": [¶\"heating\"]", "$.conditions[2].also[0]", "did you mean 'heater'?")]
+    // Missing members, at the object that lacks them.
+    [InlineData("{ \"cable\": \"yard pair\", \"length\": \"180 ft\" }", "¶{ \"cable\": \"yard pair\" }", "$.runs[0].parts[0].length", "missing member 'length'")]
+    [InlineData("\"dropOut\": \"8 V\", \"softStart\": \"unknown\"", "\"dropOut\": \"8 V\"", "$.models[0].starting.softStart", "missing member 'softStart'", "", "\"starting\": {", "\"starting\": ¶{")]
+    [InlineData("\"name\": \"boat shed and yard\",", "", "$.name", "missing member 'name'", "", "{\n  \"formatVersion\"", "¶{\n  \"formatVersion\"")]
+    [InlineData("{ \"joint\": \"gel splice\", \"resistance\": \"10 mohm\" }", "¶{}", "$.runs[1].parts[1]", "missing: cable and length or joint and resistance")]
+    // Wrong JSON type.
+    [InlineData("\"length\": \"180 ft\"", "\"length\": ¶180", "$.runs[0].parts[0].length", "expected text: a length in m, cm, mm, km, ft, in or yd, but found a number")]
+    [InlineData("\"outputs\": 18", "\"outputs\": ¶\"18\"", "$.boxes[0].outputs", "expected a whole number, but found text")]
+    [InlineData("\"outputs\": 18", "\"outputs\": ¶18.5", "$.boxes[0].outputs", "'18.5' is not a whole number")]
+    [InlineData("\"outputs\": 18", "\"outputs\": ¶18000000000", "$.boxes[0].outputs", "is not a whole number")]
+    [InlineData("\"preTerminated\": true", "\"preTerminated\": ¶\"yes\"", "$.cables[2].preTerminated", "expected true or false, but found text")]
+    [InlineData("\"preTerminated\": true", "\"preTerminated\": ¶null", "$.cables[2].preTerminated", "expected true or false, but found null")]
+    [InlineData("\"also\": [\"heater\"]", "\"also\": ¶\"heater\"", "$.conditions[2].also", "expected a list, but found text")]
+    [InlineData("{ \"junction\": \"slipway\" }", "¶\"slipway\"", "$.runs[1].from", "expected an object, but found text")]
+    [InlineData("\"base\": \"18 W\"", "\"base\": ¶18", "$.models[2].draw.base", "expected a list, or text: a power in W")]
+    // Unknown version.
+    [InlineData("\"formatVersion\": 1", "\"formatVersion\": ¶2", "$.formatVersion", "version 2 is unknown")]
+    // Members that exclude each other.
+    [InlineData("\"draw\": { \"base\": \"18 W\" }", "\"draw\": { \"base\": \"18 W\" }, \"label\": ¶{ \"voltage\": \"12 V\", \"current\": \"1 A\", \"stage\": \"linear\" }", "$.models[2].label", "only one of these can be given: draw or label")]
+    [InlineData("\"outputs\": 18", "\"adapter\": ¶true, \"outputs\": 18", "$.boxes[0].adapter", "only one of these can be given: outputs and outputLimit or adapter")]
+    [InlineData("\"junction\": \"slipway\" }", "\"junction\": ¶\"slipway\", \"box\": \"yard box\" }", "$.runs[1].from.junction", "only one of these")]
+    [InlineData("\"on\": [\"infrared\", \"heater\"]", "\"on\": ¶[], \"given\": \"night\"", "$.conditions[3].on", "only one of these can be given: given or on")]
+    [InlineData("\"name\": \"frosty night\", ", "", "$.conditions[3].name", "missing member 'name'", "", "{ \"on\": [\"infrared\", \"heater\"]", "¶{ \"on\": [\"infrared\", \"heater\"]")]
+    [InlineData("\"name\": \"office adapter\", \"adapter\": true", "\"name\": \"office adapter\", \"adapter\": ¶false", "$.boxes[2].adapter", "adapter can only be true")]
+    [InlineData("\"motor\": [\"6 W\", \"0.1 A\"]", "\"motor\": [\"6 W\", ¶\"1 kW\"]", "$.models[0].draw.motor[1]", "at most one power")]
+    [InlineData("\"motor\": [\"6 W\", \"0.1 A\"]", "\"motor\": ¶[]", "$.models[0].draw.motor", "needs at least one quantity")]
+    // Repeated and empty names.
+    [InlineData("\"name\": \"odd pair\"", "\"name\": ¶\"yard pair\"", "$.cables[1].name", "the name 'yard pair' is used twice", "$.runs[1].parts[2].cable|$.runs[2].parts[0].cable")]
+    [InlineData("\"name\": \"mast camera\"", "\"name\": ¶\"slipway camera\"", "$.devices[2].name", "the name slipway camera is used twice")]
+    [InlineData("\"name\": \"frosty night\"", "\"name\": ¶\"day\"", "$.conditions[3].name", "the name day is used twice")]
+    [InlineData("\"name\": \"mast camera\"", "\"name\": ¶\" \"", "$.devices[2].name", "a name must not be empty")]
+    // Nothing to work with.
+    [InlineData("{ \"cable\": \"odd pair\", \"length\": \"25 m\" }", "", "$.runs[2].parts", "A run needs at least one length of cable", "", "\"to\": \"mast\", \"parts\": [", "\"to\": \"mast\", \"parts\": ¶[")]
+    [InlineData("\"dc\": { \"lowest\": \"11 V\", \"highest\": \"14 V\" },", "", "$.models[2].dc", "needs a DC input, an AC input or both", "", "{ \"name\": \"yard recorder\"", "¶{ \"name\": \"yard recorder\"")]
+    public void OneFault_IsFoundAtItsPlace(string piece, string with, string path, string message, string others = "",
+        string markPiece = "", string markWith = "")
+    {
+        string text = Samples.Full;
+        if (markPiece.Length > 0)
+        {
+            text = text.Replace(piece, with, StringComparison.Ordinal);
+            (piece, with) = (markPiece, markWith);
+        }
+
+        Marked file = Marked.Replace(text, piece, with);
+        SiteFileResult result = SiteFile.Read(file.Text);
+
+        Assert.Null(result.Site);
+        SiteFileFault fault = Assert.Single(result.Faults, f => f.Path == path);
+        Assert.Equal(others.Split('|', StringSplitOptions.RemoveEmptyEntries), result.Faults.Where(f => f != fault).Select(f => f.Path));
+        Assert.Contains(message, fault.Message, StringComparison.Ordinal);
+        Assert.Equal((file.Line, file.Column), (fault.Line, fault.Column));
+    }
+
+    [Fact]
+    public void NoCondition_IsFound()
+    {
+        string text = System.Text.RegularExpressions.Regex.Replace(Samples.Minimal, "\"conditions\": \\[.*?\\]", "\"conditions\": []", System.Text.RegularExpressions.RegexOptions.Singleline);
+        SiteFileFault fault = Assert.Single(SiteFile.Read(text).Faults);
+        Assert.Equal("$.conditions: a site needs at least one condition", $"{fault.Path}: {fault.Message}");
+    }
+
+    [Fact]
+    public void TooDeep_IsFoundWhereItBegins()
+    {
+        Marked file = Marked.Replace(Samples.Minimal, "\"name\": \"garden gate\"", "\"name\": \"garden gate\", \"x\": [[[¶[[]]]]]");
+        SiteFileResult result = SiteFile.Read(file.Text, new SiteFileOptions { MaxDepth = 4 });
+        Assert.Contains(result.Faults, f => f.Path == "$.x" && f.Message.StartsWith("there is no member", StringComparison.Ordinal));
+        Assert.Contains(result.Faults, f => f.Path == "$.x" && f.Message == "nested too deep: more than 4 levels" && f.Line == file.Line && f.Column == file.Column);
+    }
+
+    [Fact]
+    public void ShallowLimit_RefusesEvenKnownParts()
+    {
+        SiteFileResult result = SiteFile.Read(Samples.Minimal, new SiteFileOptions { MaxDepth = 1 });
+        Assert.Null(result.Site);
+        Assert.All(result.Faults, f => Assert.Equal("nested too deep: more than 1 levels", f.Message));
+        Assert.Equal(6, result.Faults.Count);
+    }
+
+    [Fact]
+    public void ALetterOutsideTheFirstPlane_CountsTwoColumns()
+    {
+        Marked file = Marked.Replace(Samples.Minimal, "{ \"name\": \"gate\", \"model\": \"gate camera\"", "{ \"name\": \"g\U0001F6AAte é\", \"model\": ¶\"gone\"");
+        SiteFileFault fault = Assert.Single(SiteFile.Read(file.Text).Faults);
+        Assert.Equal((file.Line, file.Column), (fault.Line, fault.Column));
+    }
+}

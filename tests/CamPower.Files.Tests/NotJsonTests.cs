@@ -1,0 +1,81 @@
+using System;
+using System.IO;
+using System.Text;
+
+namespace CamPower.Files.Tests;
+
+/// <summary>A file that is not JSON has one fault, with its line and column.</summary>
+public class NotJsonTests
+{
+    [Theory]
+    [InlineData("¶", "it is empty")]
+    [InlineData("¶ \n ", "it is empty")]
+    [InlineData("¶\uFEFF{}", "byte-order mark")]
+    [InlineData("{\n  ¶// a comment\n}", "")]
+    [InlineData("{\n  \"formatVersion\": 1,\n¶}", "")]
+    [InlineData("{\n  \"cables\": [1, ¶]}", "")]
+    [InlineData("{ \"a\": 1 } ¶{", "")]
+    [InlineData("{ \"formatVersion\": 1¶", "")]
+    [InlineData("{ ¶'name': 1 }", "")]
+    [InlineData("{ \"naïve\": ¶yes }", "")]
+    [InlineData("{ \"a\": 0¶1 }", "")]
+    [InlineData("{ \"a\": ¶\"\\ud800\" }", "an escape that is no character")]
+    [InlineData("{ ¶\"\\udc00\": 1 }", "an escape that is no character")]
+    public void TheOneFault_HasItsPlace(string marked, string message)
+    {
+        var file = new Marked(marked);
+        SiteFileResult result = SiteFile.Read(file.Text);
+        Assert.Null(result.Site);
+        SiteFileFault fault = Assert.Single(result.Faults);
+        Assert.Equal(("$", file.Line, file.Column), (fault.Path, fault.Line, fault.Column));
+        Assert.StartsWith("this is not JSON: ", fault.Message, StringComparison.Ordinal);
+        Assert.Contains(message, fault.Message, StringComparison.Ordinal);
+        Assert.DoesNotContain("LineNumber", fault.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void HalfASurrogatePair_HasItsPlace()
+    {
+        SiteFileFault fault = Assert.Single(SiteFile.Read("{\n \"a\": \"\uD800\" }").Faults);
+        Assert.Equal((2, 8, "this is not JSON: half of a surrogate pair stands alone here"), (fault.Line, fault.Column, fault.Message));
+    }
+
+    [Fact]
+    public void InvalidUtf8_HasItsPlace()
+    {
+        byte[] bytes = [.. "{\n \"a\": \"é"u8, 0xC3, .. "\" }"u8];
+        SiteFileFault fault = Assert.Single(SiteFile.Read(new MemoryStream(bytes)).Faults);
+        Assert.Equal((2, 9, "this is not JSON: it is not UTF-8 here"), (fault.Line, fault.Column, fault.Message));
+    }
+
+    [Fact]
+    public void VeryDeepNesting_IsRead()
+    {
+        SiteFileResult result = SiteFile.Read(new string('[', 100_000));
+        Assert.Single(result.Faults);
+        Assert.NotEmpty(SiteFile.Read(new string('[', 100_000) + new string(']', 100_000)).Faults);
+    }
+
+    [Fact]
+    public void TooLarge_IsOneFault()
+    {
+        int length = Encoding.UTF8.GetByteCount(Samples.Minimal);
+        var justEnough = new SiteFileOptions { MaxBytes = length };
+        var tooLittle = new SiteFileOptions { MaxBytes = length - 1 };
+        Assert.NotNull(SiteFile.Read(Samples.Minimal, justEnough).Site);
+        Assert.NotNull(SiteFile.Read(new MemoryStream(Encoding.UTF8.GetBytes(Samples.Minimal)), justEnough).Site);
+        foreach (SiteFileResult result in new[] { SiteFile.Read(Samples.Minimal, tooLittle), SiteFile.Read(new MemoryStream(Encoding.UTF8.GetBytes(Samples.Minimal)), tooLittle) })
+        {
+            SiteFileFault fault = Assert.Single(result.Faults);
+            Assert.Equal(("$", 1, 1), (fault.Path, fault.Line, fault.Column));
+            Assert.Equal(FormattableString.Invariant($"the file is too large: more than {length - 1} bytes are not read"), fault.Message);
+        }
+    }
+
+    [Fact]
+    public void Limits_HaveARange()
+    {
+        Assert.Throws<ArgumentOutOfRangeException>(() => new SiteFileOptions { MaxBytes = 0 });
+        Assert.Throws<ArgumentOutOfRangeException>(() => new SiteFileOptions { MaxDepth = 0 });
+    }
+}

@@ -1,0 +1,145 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using FsCheck;
+using FsCheck.Fluent;
+using UnitsNet;
+using UnitsNet.Units;
+
+namespace CamPower.Files.Tests;
+
+/// <summary>Valid sites of every shape that the format can express, each from one number.</summary>
+public static class RandomSites
+{
+    public static Arbitrary<Site> Sites() => Gen.Choose(0, int.MaxValue).Select(seed => new Maker(seed).Site()).ToArbitrary();
+
+    private sealed class Maker(int seed)
+    {
+        private static readonly string[] OddNames = ["é", "Łódź", "with \"quotes\"", "back\\slash", "tab\there", "\U0001F4F7", "it's", "<b>&", "  spaced  ", "İıßς", "مرحبا"];
+
+        private readonly Random _random = new(seed);
+
+        internal Site Site()
+        {
+            Cable[] cables = Many(1, 4, i => Cable(Name("cable", i)));
+            Device[] models = Many(1, 4, i => Model(Name("model", i)));
+            DistributionBox[] boxes = Many(1, 3, i => Box(Name("box", i)));
+            var runs = new List<SiteRun>();
+            for (int i = 0, count = _random.Next(0, 7); i < count; i++)
+            {
+                DistributionBox box = Pick(boxes);
+                RunOrigin from = runs.Count > 0 && Chance(0.5) ? RunOrigin.Junction(Pick(runs).To) : RunOrigin.Output(box.Name, _random.Next(1, box.Outputs.Count + 1));
+                runs.Add(new SiteRun(from, Name("junction", i), Run(cables)));
+            }
+
+            SiteDevice[] devices = runs.Count == 0 ? [] : Many(0, 6, i => new SiteDevice(Name("device", i), Pick(models), Pick(runs).To));
+            return new Site(Name("site", 0), Many(1, 4, i => Condition(Name("condition", i))), boxes, runs, devices);
+        }
+
+        private CableRun Run(Cable[] cables)
+        {
+            List<RunPart> parts = [.. Many<RunPart>(1, 3, _ => new CableSegment(Pick(cables), Length.From(Number(0, 300), Pick(LengthUnit.Meter, LengthUnit.Centimeter, LengthUnit.Millimeter, LengthUnit.Kilometer, LengthUnit.Foot, LengthUnit.Inch, LengthUnit.Yard))))];
+            if (Chance(0.4)) parts.Insert(_random.Next(0, parts.Count + 1), new Joint(Name("joint", 0), ElectricResistance.From(Number(0, 50), Pick(ElectricResistanceUnit.Milliohm, ElectricResistanceUnit.Ohm))));
+            return new CableRun([.. parts]);
+        }
+
+        private Cable Cable(string name) => Chance(0.5)
+            ? CamPower.Cable.Pair(Size(), Lay(), Metal(), Chance(0.2), name)
+            : new Cable(new Conductor(Size(), Lay(), Metal()), new Conductor(Size(), Lay(), Metal()), Chance(0.2), name);
+
+        private WireSize Size() => Chance(0.5) ? WireSize.Awg(_random.Next(-3, 45)) : WireSize.SquareMillimeters(Number(1e-3, 50));
+
+        private Stranding Lay() => Pick(Stranding.Solid, Stranding.ClassB);
+
+        private ConductorMaterial Metal() => Pick(ConductorMaterial.AnnealedCopper, ConductorMaterial.CopperCladAluminium10, ConductorMaterial.CopperCladAluminium15);
+
+        private Device Model(string name)
+        {
+            VoltageRange? dc = Chance(0.8) ? Range() : null;
+            return new Device(name, Pick(Enum.GetValues<DeviceKind>()), Chance(0.3) ? Label() : Shares(), dc, dc is null || Chance(0.3) ? Range() : null, Chance(0.5) ? Starting() : null);
+        }
+
+        private LabelDraw Label() => new(Volts(5, 30), Amperes(0, 3), Pick(Enum.GetValues<InputStage>()));
+
+        private ShareDraw Shares() => new(Load(), Maybe(Load), Maybe(Load), Maybe(Load), Maybe(Load));
+
+        private Load Load()
+        {
+            Load[] all = [
+                CamPower.Load.ConstantPower(Power.From((decimal)_random.Next(0, 50_000) / 1000, Pick(PowerUnit.Watt, PowerUnit.Milliwatt, PowerUnit.Kilowatt))),
+                CamPower.Load.ConstantCurrent(Amperes(0, 3)),
+                CamPower.Load.ConstantResistance(ElectricResistance.From(Number(1, 500), Pick(ElectricResistanceUnit.Ohm, ElectricResistanceUnit.Kiloohm)))];
+            return all.Where(_ => Chance(0.5)).DefaultIfEmpty(Pick(all)).Aggregate((a, b) => a + b);
+        }
+
+        private Starting Starting()
+        {
+            double volts = Number(3, 20);
+            return new Starting(ElectricPotential.FromVolts(volts), ElectricPotential.FromMillivolts(volts * 1000 * _random.NextDouble()), Pick(Enum.GetValues<SoftStart>()));
+        }
+
+        private VoltageRange Range()
+        {
+            double volts = Number(5, 30);
+            return new VoltageRange(ElectricPotential.FromVolts(volts), Chance(0.5) ? ElectricPotential.FromVolts(volts * 1.3) : ElectricPotential.FromKilovolts(volts * 0.0013));
+        }
+
+        private Condition Condition(string name) => new(name, (DrawShares)_random.Next(0, 16), new Surroundings(Warm(), Warm(), Warm()),
+            Chance(0.5) ? _random.Next(0, 5) : null,
+            Chance(0.5) ? Duration.From(Number(0, 100), Pick(DurationUnit.Second, DurationUnit.Minute, DurationUnit.Hour, DurationUnit.Day)) : null);
+
+        private Temperature Warm()
+        {
+            double celsius = Number(-30, 70);
+            return _random.Next(3) switch
+            {
+                0 => Temperature.FromDegreesCelsius(celsius),
+                1 => Temperature.FromDegreesFahrenheit((celsius * 1.8) + 32),
+                _ => Temperature.FromKelvins(celsius + 273.15),
+            };
+        }
+
+        private DistributionBox Box(string name) => _random.Next(3) switch
+        {
+            0 => DistributionBox.Adapter(name, Supply()),
+            1 => DistributionBox.WithEqualOutputs(name, Supply(), _random.Next(1, 20), Amperes(0.1, 3)),
+            _ => new DistributionBox(name, Supply(), Many(1, 5, i => new BoxOutput(i + 1, Amperes(0.1, 3)))),
+        };
+
+        private Supply Supply()
+        {
+            ElectricPotential nominal = Volts(10, 26);
+            VoltageRange? trim = Chance(0.5) ? Range() : null;
+            ElectricPotential? setPoint = trim is not null && Chance(0.6) ? Pick(trim.Lowest, ElectricPotential.FromVolts(trim.Lowest.Volts * 1.1)) : null;
+            return new Supply(Name("supply", 0), Pick(Enum.GetValues<CurrentKind>()), nominal, Amperes(0.5, 30), Ratio.FromPercent(Number(0, 50)), Curve(), trim, setPoint);
+        }
+
+        private DeratingCurve Curve()
+        {
+            if (Chance(0.5)) return DeratingCurve.GenericEnclosed;
+            double from = Number(-40, 0);
+            return new DeratingCurve(Many(2, 5, i => new DeratingPoint(Temperature.FromDegreesCelsius(from + (20 * i)), Ratio.FromPercent(Number(0, 100)))));
+        }
+
+        private ElectricPotential Volts(double low, double high) => ElectricPotential.FromVolts(Number(low, high));
+
+        private ElectricCurrent Amperes(double low, double high) => Chance(0.5) ? ElectricCurrent.FromAmperes(Number(low, high)) : ElectricCurrent.FromMilliamperes(Number(low, high) * 1000);
+
+        // Short numbers as people write them, and numbers with all their digits.
+        private double Number(double low, double high)
+        {
+            double value = low + ((high - low) * _random.NextDouble());
+            return Chance(0.5) ? value : Math.Clamp(Math.Round(value, 2), low, high);
+        }
+
+        private string Name(string noun, int i) => FormattableString.Invariant($"{noun} {i}") + (Chance(0.3) ? Pick(OddNames) : string.Empty);
+
+        private bool Chance(double share) => _random.NextDouble() < share;
+
+        private T Pick<T>(params IReadOnlyList<T> items) => items[_random.Next(items.Count)];
+
+        private T? Maybe<T>(Func<T> make) where T : class => Chance(0.4) ? make() : null;
+
+        private T[] Many<T>(int least, int most, Func<int, T> make) => [.. Enumerable.Range(0, _random.Next(least, most + 1)).Select(make)];
+    }
+}

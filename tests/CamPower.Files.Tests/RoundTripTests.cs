@@ -1,0 +1,89 @@
+using System;
+using System.IO;
+using System.Linq;
+using System.Text;
+using FsCheck.Xunit;
+using UnitsNet;
+
+namespace CamPower.Files.Tests;
+
+public class RoundTripTests
+{
+    [Fact]
+    public void FullExample_ComesBackTheSame() => AssertRoundTrip(SiteFile.Read(Samples.Full).Site!);
+
+    [Fact]
+    public void MinimalExample_ComesBackTheSame() => AssertRoundTrip(SiteFile.Read(Samples.Minimal).Site!);
+
+    [Property(Arbitrary = [typeof(RandomSites)], MaxTest = 500)]
+    public void AnySite_ComesBackTheSame(Site site) => AssertRoundTrip(site);
+
+    [Fact]
+    public void AuthorsNumbersAndUnits_StandInTheText()
+    {
+        string text = SiteFile.Write(SiteFile.Read(Samples.Full).Site!);
+        string[] asWritten = ["\"180 ft\"", "\"3 m\"", "\"6 ft\"", "\"10 mohm\"", "\"5000 mW\"", "\"104 F\"", "\"308.15 K\"", "\"1.5 mm2\"", "\"24 ohm\"", "\"2 %\"", "\"10 h\"", "\"6 W\"", "\"0.1 A\"", "\"12.6 V\"", "\"22 AWG\"", "\"generic enclosed\""];
+        Assert.All(asWritten, quantity => Assert.Contains(quantity, text, StringComparison.Ordinal));
+        Assert.DoesNotContain("\r", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("given", text, StringComparison.Ordinal);
+        Assert.EndsWith("}\n", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void EveryDigitOfAPower_IsKept()
+    {
+        string text = Samples.Minimal.Replace("\"label\": { \"voltage\": \"12 V\", \"current\": \"500 mA\", \"stage\": \"unknown\" }", "\"draw\": { \"base\": \"4.1234567890123456789 W\" }", StringComparison.Ordinal);
+        Assert.Contains("\"4.1234567890123456789 W\"", SiteFile.Write(SiteFile.Read(text).Site!), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Stream_IsReadLikeText_AndLeftOpen()
+    {
+        using var stream = new MemoryStream(Encoding.UTF8.GetBytes(Samples.Full));
+        Same.Assert(SiteFile.Read(Samples.Full).Site, SiteFile.Read(stream).Site);
+        Assert.True(stream.CanRead);
+    }
+
+    [Fact]
+    public void GivenConditions_AreThoseOfTheLibrary()
+    {
+        Site site = SiteFile.Read(Samples.Full).Site!;
+        Same.Assert(Condition.Day(new Surroundings(Temperature.FromDegreesFahrenheit(104), Temperature.FromDegreesCelsius(45), Temperature.FromKelvins(308.15))), site.Conditions[0]);
+        Assert.Equal(DrawShares.Infrared | DrawShares.Motor, site.Conditions[1].On);
+        Assert.Equal("heated night", site.Conditions[2].Name);
+        Assert.Equal(DrawShares.Infrared | DrawShares.Heater, site.Conditions[2].On);
+    }
+
+    [Fact]
+    public void NamelessCables_AreNamedByTheirConductors_EqualOnesOnce()
+    {
+        Cable Nameless(bool preTerminated = false) => Cable.Pair(WireSize.Awg(18), Stranding.Solid, ConductorMaterial.AnnealedCopper, preTerminated);
+        const string Plain = "pair of 18 AWG solid annealed copper";
+        Cable taken = Cable.Pair(WireSize.Awg(20), Stranding.Solid, ConductorMaterial.AnnealedCopper, name: Plain);
+        Site site = SiteOf(Nameless(), Nameless(), taken, Nameless(preTerminated: true), Nameless());
+        string text = SiteFile.Write(site);
+        Site again = SiteFile.Read(text).Site!;
+        Assert.Equal([Plain + " (2)", Plain + " (2)", Plain, Plain + " (3)", Plain + " (2)"], again.Runs.Select(r => r.Run.Segments.Single().Cable.Name));
+        Assert.Equal(text, SiteFile.Write(again));
+        Assert.Equal(3, text.Split("\"stranding\"").Length - 1);
+    }
+
+    internal static Site SiteOf(params Cable[] cables)
+    {
+        var supply = new Supply("12 V", CurrentKind.Dc, ElectricPotential.FromVolts(12), ElectricCurrent.FromAmperes(9), Ratio.FromPercent(2), DeratingCurve.GenericEnclosed);
+        var warm = Temperature.FromDegreesCelsius(20);
+        return new Site("site", [Condition.Day(new Surroundings(warm, warm, warm))],
+            [DistributionBox.WithEqualOutputs("box", supply, 20, ElectricCurrent.FromAmperes(1))],
+            cables.Select((cable, i) => new SiteRun(RunOrigin.Output("box", i + 1), FormattableString.Invariant($"end {i}"), new CableRun(cable, Length.FromMeters(10)))), []);
+    }
+
+    private static void AssertRoundTrip(Site site)
+    {
+        string text = SiteFile.Write(site);
+        SiteFileResult result = SiteFile.Read(text);
+        Assert.Empty(result.Faults);
+        Same.Assert(site, result.Site);
+        Same.Assert(site.Assess(), result.Site!.Assess());
+        Assert.Equal(text, SiteFile.Write(result.Site!));
+    }
+}

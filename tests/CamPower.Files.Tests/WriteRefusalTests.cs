@@ -1,0 +1,94 @@
+using System;
+using System.Linq;
+using UnitsNet;
+
+namespace CamPower.Files.Tests;
+
+/// <summary>What the format cannot express is refused by name: nothing is lost in silence.</summary>
+public class WriteRefusalTests
+{
+    private static readonly Conductor Plain = new(WireSize.Awg(18), Stranding.Solid, ConductorMaterial.AnnealedCopper);
+
+    [Fact]
+    public void AMaterialOfTheUsers_IsRefused()
+    {
+        ConductorMaterial copper = ConductorMaterial.AnnealedCopper;
+        var own = new ConductorMaterial("tinned copper", copper.ResistivityAt20C, copper.TemperatureCoefficientAt20C, copper.ValidFrom, copper.ValidTo, copper.Source);
+        AssertRefused<NotSupportedException>(RoundTripTests.SiteOf(Cable.Pair(WireSize.Awg(18), Stranding.Solid, own)), "tinned copper");
+    }
+
+    [Fact]
+    public void AStrandingOfTheUsers_IsRefused()
+    {
+        var own = new Stranding("rope lay", 1.05, Stranding.ClassB.Source);
+        AssertRefused<NotSupportedException>(RoundTripTests.SiteOf(Cable.Pair(WireSize.Awg(18), own, ConductorMaterial.AnnealedCopper)), "rope lay");
+    }
+
+    [Fact]
+    public void AUnitWithoutASpelling_IsRefused()
+    {
+        Site site = RoundTripTests.SiteOf(new Cable(Plain, Plain));
+        SiteRun run = site.Runs[0];
+        var far = new SiteRun(run.From, run.To, new CableRun(run.Run.Segments.Single().Cable, Length.FromNauticalMiles(0.1)));
+        AssertRefused<NotSupportedException>(new Site(site.Name, site.Conditions, site.Boxes, [far], []), "NauticalMile");
+    }
+
+    [Fact]
+    public void AWireSizeThatCannotBeReadBack_IsRefused() => AssertRefused<NotSupportedException>(
+        RoundTripTests.SiteOf(Cable.Pair(WireSize.SquareMillimeters(1e-5), Stranding.Solid, ConductorMaterial.AnnealedCopper)), "1E-05 mm2");
+
+    [Fact]
+    public void ADeviceKindThatDoesNotExist_IsRefused() =>
+        AssertRefused<NotSupportedException>(WithModels(Model("dome", 4, (DeviceKind)77)), "77");
+
+    [Fact]
+    public void AShareThatDoesNotExist_IsRefused()
+    {
+        Site site = RoundTripTests.SiteOf(new Cable(Plain, Plain));
+        var odd = new Condition("odd", DrawShares.Motor | (DrawShares)64, site.Conditions[0].At);
+        AssertRefused<NotSupportedException>(new Site(site.Name, [odd], site.Boxes, site.Runs, []), "64");
+    }
+
+    [Fact]
+    public void TwoCablesOfOneName_AreRefusedWhereTheyDiffer()
+    {
+        var thin = new Conductor(WireSize.Awg(20), Stranding.Solid, ConductorMaterial.AnnealedCopper);
+        AssertRefused<ArgumentException>(RoundTripTests.SiteOf(new Cable(Plain, Plain, name: "yard"), new Cable(thin, thin, name: "yard")), "'yard'");
+        Assert.NotEmpty(SiteFile.Write(RoundTripTests.SiteOf(new Cable(Plain, Plain, name: "yard"), new Cable(Plain, Plain, name: "yard"))));
+    }
+
+    [Fact]
+    public void TwoModelsOfOneName_AreRefusedWhereTheyDiffer()
+    {
+        AssertRefused<ArgumentException>(WithModels(Model("dome", 4), Model("dome", 5)), "'dome'");
+        Assert.NotEmpty(SiteFile.Write(WithModels(Model("dome", 4), Model("dome", 4))));
+    }
+
+    [Fact]
+    public void ANameThatIsNoUnicode_IsRefused()
+    {
+        Site site = RoundTripTests.SiteOf(new Cable(Plain, Plain));
+        Assert.ThrowsAny<ArgumentException>(() => SiteFile.Write(new Site("half \uD800", site.Conditions, site.Boxes, site.Runs, [])));
+    }
+
+    [Fact]
+    public void NullArguments_AreRefused()
+    {
+        Assert.Throws<ArgumentNullException>(() => SiteFile.Write(null!));
+        Assert.Throws<ArgumentNullException>(() => SiteFile.Read((string)null!));
+        Assert.Throws<ArgumentNullException>(() => SiteFile.Read((System.IO.Stream)null!));
+        Assert.Throws<ArgumentNullException>(() => SiteFile.Read("{}", null!));
+    }
+
+    private static Device Model(string name, double watts, DeviceKind kind = DeviceKind.Camera) => new(name, kind, new ShareDraw(Load.ConstantPower(Power.FromWatts(watts))),
+        new VoltageRange(ElectricPotential.FromVolts(11), ElectricPotential.FromVolts(13)));
+
+    private static Site WithModels(params Device[] models)
+    {
+        Site site = RoundTripTests.SiteOf(new Cable(Plain, Plain));
+        return new Site(site.Name, site.Conditions, site.Boxes, site.Runs, models.Select((m, i) => new SiteDevice(FormattableString.Invariant($"device {i}"), m, "end 0")));
+    }
+
+    private static void AssertRefused<T>(Site site, string named) where T : Exception =>
+        Assert.Contains(named, Assert.Throws<T>(() => SiteFile.Write(site)).Message, StringComparison.Ordinal);
+}
