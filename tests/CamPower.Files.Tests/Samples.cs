@@ -11,7 +11,14 @@ internal static class Samples
 
     internal static string Full => Fenced("full");
 
-    internal static string Doc(string name) => File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "docs", name));
+    internal static string Doc(string name) => File.ReadAllText(PathOfDoc(name)).ReplaceLineEndings("\n");
+
+    internal static string PathOfDoc(string name)
+    {
+        string folder = AppContext.BaseDirectory;
+        while (!File.Exists(Path.Combine(folder, "CamPower.sln"))) folder = Path.GetDirectoryName(folder)!;
+        return Path.Combine(folder, "docs", name);
+    }
 
     private static string Fenced(string name) => Regex.Match(
         Doc("site-file.md"), $"^```json {name}\n(.*?)^```$", RegexOptions.Multiline | RegexOptions.Singleline).Groups[1].Value;
