@@ -111,11 +111,11 @@ public sealed class DcNetworkBuilder
     {
         Require.Name(name, nameof(name));
         double celsius = Require.NotNull(run, nameof(run)).CelsiusOf(conductorAt, nameof(conductorAt));
-        double outgoing = run.Segments.Sum(s => s.OneWayLength.Meters * s.Cable.Outgoing.OhmsPerMeterAt(celsius));
-        double loop = run.OhmsAt(celsius), joints = run.Parts.OfType<Joint>().Sum(j => j.LoopResistance.Ohms);
-        double plus = outgoing + (joints / 2);
+        double joint = run.Parts.OfType<Joint>().Sum(j => j.LoopResistance.Ohms) / 2;
+        double plus = joint + run.Segments.Sum(s => s.OneWayLength.Meters * s.Cable.Outgoing.OhmsPerMeterAt(celsius));
+        double minus = joint + run.Segments.Sum(s => s.OneWayLength.Meters * s.Cable.Return.OhmsPerMeterAt(celsius));
         return AddBranch(name + " +", positiveFrom, positiveTo, ElectricResistance.FromOhms(plus))
-            .AddBranch(name + " -", negativeFrom, negativeTo, ElectricResistance.FromOhms(Math.Max(0, loop - plus)));
+            .AddBranch(name + " -", negativeFrom, negativeTo, ElectricResistance.FromOhms(minus));
     }
 
     /// <summary>Adds a load between two nodes.</summary>

@@ -14,16 +14,18 @@ namespace CamPower.Circuits;
 internal sealed class RadialKernel : LinearisedCircuit
 {
     private readonly int[] _parents;
-    private readonly double[] _ohms, _fixedAmperes, _slope;
+    private readonly double[] _ohms;
     private readonly double _sourceVolts;
+
+    // What lies behind each node. All zero between calls: folding adds to it, unfolding takes it away.
+    private readonly Tangent[] _behind;
 
     internal RadialKernel(int[] parents, double[] ohms, double sourceVolts)
     {
         _parents = parents;
         _ohms = ohms;
         _sourceVolts = sourceVolts;
-        _fixedAmperes = new double[parents.Length];
-        _slope = new double[parents.Length];
+        _behind = new Tangent[parents.Length];
     }
 
     internal override int Rows => _parents.Length;
@@ -55,44 +57,48 @@ internal sealed class RadialKernel : LinearisedCircuit
     {
         largestStep = 0;
         loads.ChooseLarger(volts);
-        return TryFold(loads, loads.Amperes, 2, loads.Watts, volts) && TryUnfold(volts, out largestStep);
+        if (TryFold(loads, loads.Watts, 2, loads.Amperes, volts) && TryUnfold(volts, out largestStep)) return true;
+        Array.Clear(_behind, 0, _behind.Length);
+        return false;
     }
 
     internal override bool TryTangent(LoadShares loads, double[] powerShares, double[] volts, double[] voltsPerScale)
     {
         loads.ChooseLarger(volts);
-        if (!TryFold(loads, null, 1, powerShares, volts)) return false;
-        for (int i = 0; i < voltsPerScale.Length; i++)
+        bool folded = TryFold(loads, powerShares, 1, new double[Rows], volts);
+        for (int i = 0; folded && i < voltsPerScale.Length; i++)
         {
             double feeding = _parents[i] < 0 ? 0 : voltsPerScale[_parents[i]];
-            voltsPerScale[i] = feeding - (_ohms[i] * (_fixedAmperes[i] + (_slope[i] * feeding)));
+            voltsPerScale[i] = feeding - (_ohms[i] * (_behind[i].Amperes + (_behind[i].Siemens * feeding)));
         }
 
-        return true;
+        Array.Clear(_behind, 0, _behind.Length);
+        return folded;
     }
 
-    // From the leaves to the source: a = times·W/V + I₀ and b = G − P/V² of each load joins what its children gave.
-    private bool TryFold(LoadShares loads, double[]? amperes, double times, double[] watts, double[] volts)
+    // From the leaves to the source. Each load's tangent a = times·W/V + I₀, b = G − P/V² joins what its children gave,
+    // and both are divided by 1 + r·b; all is multiplied by V², so that one division does for everything.
+    private bool TryFold(LoadShares loads, double[] watts, double times, double[] amperes, double[] volts)
     {
         int[] parents = _parents;
-        double[] ohms = _ohms, fixedAmperes = _fixedAmperes, slope = _slope, power = loads.Watts, siemens = loads.Siemens;
-        Array.Clear(fixedAmperes, 0, fixedAmperes.Length);
-        Array.Clear(slope, 0, slope.Length);
+        double[] ohms = _ohms, power = loads.Watts, siemens = loads.Siemens;
+        Tangent[] behind = _behind;
         for (int i = parents.Length - 1; i >= 0; i--)
         {
-            double perVolt = 1 / volts[i];
-            double a = fixedAmperes[i] + (times * watts[i] * perVolt);
-            if (amperes is not null) a += amperes[i];
-            double b = slope[i] + (siemens[i] - (power[i] * perVolt * perVolt));
-            double divisor = 1 + (ohms[i] * b);
+            double v = volts[i], r = ohms[i], square = v * v, load = (siemens[i] * square) - power[i];
+            ref Tangent own = ref behind[i];
+            double divisor = square + (r * load) + (r * square * own.Siemens);
             if (!(divisor > 0)) return false;
             double share = 1 / divisor;
-            fixedAmperes[i] = a *= share;
-            slope[i] = b *= share;
+            double a = (((own.Amperes + amperes[i]) * v) + (times * watts[i])) * v * share;
+            double b = ((own.Siemens * square) + load) * share;
+            own.Amperes = a;
+            own.Siemens = b;
             int parent = parents[i];
             if (parent < 0) continue;
-            fixedAmperes[parent] += a;
-            slope[parent] += b;
+            ref Tangent feeding = ref behind[parent];
+            feeding.Amperes += a;
+            feeding.Siemens += b;
         }
 
         return true;
@@ -102,19 +108,23 @@ internal sealed class RadialKernel : LinearisedCircuit
     private bool TryUnfold(double[] volts, out double largestStep)
     {
         int[] parents = _parents;
-        double[] ohms = _ohms, fixedAmperes = _fixedAmperes, slope = _slope;
-        largestStep = 0;
+        double[] ohms = _ohms;
+        Tangent[] behind = _behind;
+        double largest = largestStep = 0;
         for (int i = 0; i < parents.Length; i++)
         {
             int parent = parents[i];
             double feeding = parent < 0 ? _sourceVolts : volts[parent];
-            double now = feeding - (ohms[i] * (fixedAmperes[i] + (slope[i] * feeding)));
+            ref Tangent own = ref behind[i];
+            double now = feeding - (ohms[i] * (own.Amperes + (own.Siemens * feeding)));
+            own = default;
             if (!(now > 0)) return false;
             double step = Math.Abs(volts[i] - now);
-            if (step > largestStep) largestStep = step;
+            if (step > largest) largest = step;
             volts[i] = now;
         }
 
+        largestStep = largest;
         return true;
     }
 }
