@@ -77,7 +77,7 @@ internal sealed class OperatingPointSearch
     {
         Restart();
         Loads = NewLoads(0, 0);
-        if (!TrySettle(fresh: true)) return false;
+        if (!TrySettle(fresh: true, loaded: false)) return false;
         double reached = 0, step = FirstStep;
         for (int k = 0; k < MostSteps && step >= LeastStep; k++)
         {
@@ -97,12 +97,13 @@ internal sealed class OperatingPointSearch
         Array.Clear(_blocked, 0, _blocked.Length);
     }
 
-    private bool TrySettle(bool fresh)
+    // Without load the voltages that the solver starts from are the answer, whatever their sign.
+    private bool TrySettle(bool fresh, bool loaded = true)
     {
         for (int change = 0; change < MostSourceChanges; change++)
         {
             if (fresh) _solver.OpenCircuit(_volts);
-            if (!Newton.TryDescend(_solver, Loads, _volts, ref _iterations)) return false;
+            if (loaded && !Newton.TryDescend(_solver, Loads, _volts, ref _iterations)) return false;
             int contradiction = FirstContradiction();
             if (contradiction < 0) return true;
             _blocked[contradiction] = !_blocked[contradiction];
