@@ -1,4 +1,5 @@
 using System.Runtime.InteropServices;
+using CamPower.Circuits;
 
 namespace CamPower.Networks.Benchmarks;
 
@@ -7,6 +8,5 @@ internal static partial class Ladder
 {
     [LibraryImport("libladder.so", EntryPoint = "ladder")]
     [DefaultDllImportSearchPaths(DllImportSearchPath.AssemblyDirectory)]
-    internal static unsafe partial int Solve(int count, int* parents, double* ohms, double* watts, double* amperes,
-        double* siemens, double source, double* volts, double* behind);
+    internal static unsafe partial int Solve(int count, Rung* rungs, LoadRow* loads, double source, double* volts, double* behind);
 }

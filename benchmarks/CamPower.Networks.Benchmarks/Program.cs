@@ -1,6 +1,7 @@
 using System;
 using System.Diagnostics;
 using System.Linq;
+using System.Threading;
 using CamPower.Circuits;
 
 namespace CamPower.Networks.Benchmarks;
@@ -34,8 +35,9 @@ internal static class Program
     {
         int count = tree.Parents.Length;
         int[] rows = [.. Enumerable.Range(0, count)];
+        Rung[] rungs = [.. rows.Select(i => new Rung(tree.Parents[i], tree.Ohms[i]))];
         var loads = new LoadShares(tree.Loads, rows, count);
-        var kernel = new RadialKernel(tree.Parents, tree.Ohms, Tree.SourceVolts);
+        var kernel = new RadialKernel(rungs, Tree.SourceVolts);
         double[] volts = new double[count], inC = new double[count], behind = new double[2 * count];
         DcNetwork network = tree.ToNetwork();
         int iterations = 0, iterationsInC = 0;
@@ -46,10 +48,11 @@ internal static class Program
             if (!Newton.TryDescend(kernel, loads, volts, ref iterations)) throw new InvalidOperationException("collapsed");
         }, () =>
         {
-            fixed (int* parents = tree.Parents)
-            fixed (double* ohms = tree.Ohms, watts = loads.Watts, amperes = loads.Amperes, siemens = loads.Siemens, v = inC, pb = behind)
+            fixed (Rung* r = rungs)
+            fixed (LoadRow* l = loads.Rows)
+            fixed (double* v = inC, pb = behind)
             {
-                iterationsInC = Ladder.Solve(count, parents, ohms, watts, amperes, siemens, Tree.SourceVolts, v, pb);
+                iterationsInC = Ladder.Solve(count, r, l, Tree.SourceVolts, v, pb);
             }
         }, () => network.Solve());
         if (iterations != iterationsInC || Enumerable.Range(0, count).Any(i => Math.Abs(volts[i] - inC[i]) > 1e-10)) throw new InvalidOperationException("C differs");
@@ -89,16 +92,32 @@ internal static class Program
     {
         int repeat = Math.Max(1, 200_000 / nodes), rounds = nodes >= 1_000_000 ? 9 : 21;
         var times = actions.Select(_ => new double[rounds]).ToArray();
-        for (int round = -5; round < rounds; round++)
+        WarmUp(actions);
+        for (int round = 0; round < rounds; round++)
         {
             for (int k = 0; k < actions.Length; k++)
             {
                 double seconds = Time(() => { for (int r = 0; r < repeat; r++) actions[k](); }) / repeat;
-                if (round >= 0) times[k][round] = seconds;
+                times[k][round] = seconds;
             }
         }
 
         return [.. times.Select(Median)];
+    }
+
+    // Twice for a third of a second, with a pause: the runtime compiles its best code in the background of a busy thread.
+    private static void WarmUp(Action[] actions)
+    {
+        for (int pass = 0; pass < 2; pass++)
+        {
+            foreach (Action action in actions)
+            {
+                long start = Stopwatch.GetTimestamp();
+                do action(); while (Stopwatch.GetElapsedTime(start).TotalSeconds < 0.35);
+            }
+
+            Thread.Sleep(250);
+        }
     }
 
     private static double Time(Action action)

@@ -16,7 +16,7 @@ internal static class CollapseMargin
 
     internal static double Of(OperatingPointSearch search)
     {
-        if (!search.Loads.WattsPerScale.Any(watts => watts > 0)) return double.PositiveInfinity;
+        if (!search.Loads.Rows.Any(row => row.WattsPerScale > 0)) return double.PositiveInfinity;
         if (!search.TryFind(0)) return 0;
 
         double reached = 0, slope = Steepness(search, out double next), lost = double.PositiveInfinity, fold = double.PositiveInfinity;
