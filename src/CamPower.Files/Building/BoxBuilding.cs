@@ -44,7 +44,8 @@ internal static class BoxBuilding
                 at.Value("tolerance", entry.Tolerance, Ratio.Zero),
                 derating,
                 trimIsFaulty ? null : trim,
-                trimIsFaulty ? null : at.Optional("setPoint", entry.SetPoint));
+                trimIsFaulty ? null : at.Optional("setPoint", entry.SetPoint),
+                at.Optional("ripple", entry.Ripple));
         });
     }
 

@@ -11,7 +11,8 @@ internal static class RunBuilding
     internal static SiteRun Build(RunEntry entry, Place at, Catalog<Cable> cables) => new(
         Build(entry.From ?? new(), at.Member("from")),
         at.Name("to", entry.To),
-        Build(entry.Parts, at.Member("parts"), cables));
+        Build(entry.Parts, at.Member("parts"), cables),
+        entry.ReturnAt is null ? null : at.Name("returnAt", entry.ReturnAt));
 
     // Where the junction is missing, an output of a box of no name stands in: nothing follows from it.
     private static RunOrigin Build(OriginEntry entry, Place at) => entry.Junction is not null

@@ -20,8 +20,10 @@ internal static class SiteBuilder
         DistributionBox[] boxes = All(entry.Boxes, root.Member("boxes"), BoxBuilding.Build);
         SiteRun[] runs = All(entry.Runs, root.Member("runs"), (run, at) => RunBuilding.Build(run, at, cables));
         SiteDevice[] devices = All(entry.Devices, root.Member("devices"), (device, at) => Build(device, at, models));
-        StructureCheck.Note(entry, root, conditions, boxes, runs, devices);
-        return root.IsFaulty ? null : new Site(name, conditions, boxes, runs, devices);
+        VideoLink[] videoLinks = All(entry.VideoLinks, root.Member("videoLinks"), Build);
+        GroundBond[] bonds = All(entry.Bonds, root.Member("bonds"), Build);
+        StructureCheck.Note(entry, root, conditions, boxes, runs, devices, videoLinks, bonds);
+        return root.IsFaulty ? null : new Site(name, conditions, boxes, runs, devices, videoLinks, bonds);
     }
 
     private static void CheckVersion(int? version, Place at)
@@ -38,4 +40,10 @@ internal static class SiteBuilder
 
     private static SiteDevice Build(DeviceEntry entry, Place at, Catalog<Device> models) => new(
         at.Name("name", entry.Name), models.Find(entry.Model, at.Member("model")), at.Name("at", entry.At));
+
+    private static VideoLink Build(VideoLinkEntry entry, Place at) => at.Build(() => new VideoLink(
+        at.Name("device", entry.Device), at.Name("ground", entry.Ground), at.Value("shieldResistance", entry.ShieldResistance, StandIn.Resistance)));
+
+    private static GroundBond Build(BondEntry entry, Place at) => at.Build(() => new GroundBond(
+        at.Name("ground", entry.Ground), at.Name("box", entry.Box), at.Value("resistance", entry.Resistance, StandIn.Resistance)));
 }

@@ -22,6 +22,8 @@ internal static class StandIn
 
     internal static ElectricCurrent Current { get; } = ElectricCurrent.FromAmperes(1);
 
+    internal static ElectricResistance Resistance { get; } = ElectricResistance.FromOhms(1);
+
     internal static Temperature Temperature { get; } = Temperature.FromDegreesCelsius(20);
 
     internal static Surroundings Surroundings { get; } = new(Temperature, Temperature, Temperature);

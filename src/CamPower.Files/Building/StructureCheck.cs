@@ -11,18 +11,32 @@ namespace CamPower.Files.Building;
 internal static class StructureCheck
 {
     internal static void Note(SiteEntry entry, Place root, IReadOnlyList<Condition> conditions, IReadOnlyList<DistributionBox> boxes,
-        IReadOnlyList<SiteRun> runs, IReadOnlyList<SiteDevice> devices)
+        IReadOnlyList<SiteRun> runs, IReadOnlyList<SiteDevice> devices, IReadOnlyList<VideoLink> videoLinks, IReadOnlyList<GroundBond> bonds)
     {
-        Place boxList = root.Member("boxes"), runList = root.Member("runs");
+        Place boxList = root.Member("boxes"), runList = root.Member("runs"), deviceList = root.Member("devices"), linkList = root.Member("videoLinks");
         var boxNames = new KnownNames(boxes.Select(b => b.Name), entry.Boxes is not null && AllSound(boxes.Count, boxList, "name"));
         var junctions = new KnownNames(runs.Select(r => r.To), entry.Runs is not null && AllSound(runs.Count, runList, "to"));
-        foreach (SiteFault fault in SiteStructure.FindFaults(conditions, boxes, runs, devices, [], []))
+        var deviceNames = new KnownNames(devices.Select(d => d.Name), entry.Devices is not null && AllSound(devices.Count, deviceList, "name"));
+        var grounds = new KnownNames(videoLinks.Select(l => l.Ground), AllSound(videoLinks.Count, linkList, "ground"));
+        foreach (SiteFault fault in SiteStructure.FindFaults(conditions, boxes, runs, devices, videoLinks, bonds))
         {
             Place part = root.Member(PartName(fault.Part)).Item(fault.Index);
             switch (fault.Part, fault.Member)
             {
                 case (SitePart.Runs, "From"):
                     NoteOrigin(fault, runs[fault.Index].From, part.Member("from"), boxNames, junctions);
+                    break;
+                case (SitePart.Runs, "ReturnAt"):
+                    NoteReference(fault, runs[fault.Index].ReturnAt!, part.Member("returnAt"), junctions);
+                    break;
+                case (SitePart.VideoLinks, "Device"):
+                    NoteReference(fault, videoLinks[fault.Index].Device, part.Member("device"), deviceNames);
+                    break;
+                case (SitePart.Bonds, "Ground"):
+                    NoteReference(fault, bonds[fault.Index].Ground, part.Member("ground"), grounds);
+                    break;
+                case (SitePart.Bonds, "Box"):
+                    NoteReference(fault, bonds[fault.Index].Box, part.Member("box"), boxNames);
                     break;
                 case (SitePart.Devices, "At"):
                     NoteReference(fault, devices[fault.Index].At, part.Member("at"), junctions);

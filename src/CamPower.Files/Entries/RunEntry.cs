@@ -14,4 +14,7 @@ internal sealed class RunEntry
 
     [JsonRequired, Description("Lengths of cable and joints, from the source to the load; at least one length of cable.")]
     public List<PartEntry?>? Parts { get; set; }
+
+    [Description("Name of the junction whose negative it shares, instead of having a return conductor of its own.")]
+    public string? ReturnAt { get; set; }
 }

@@ -33,4 +33,10 @@ internal sealed class SiteEntry
 
     [JsonRequired, Description("The devices, each at a junction.")]
     public List<DeviceEntry?>? Devices { get; set; }
+
+    [Description("The shields of video cables, where a device's power negative and its video ground are one.")]
+    public List<VideoLinkEntry?>? VideoLinks { get; set; }
+
+    [Description("The connections from grounds where shields meet to the negatives of boxes.")]
+    public List<BondEntry?>? Bonds { get; set; }
 }

@@ -30,4 +30,7 @@ internal sealed class SupplyEntry
 
     [Description("The voltage that it is adjusted to, inside the trim range.")]
     public Written<ElectricPotential>? SetPoint { get; set; }
+
+    [Description("RMS ripple at mains frequency or its double, over the output voltage.")]
+    public Written<Ratio>? Ripple { get; set; }
 }

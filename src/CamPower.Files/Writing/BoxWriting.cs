@@ -34,6 +34,7 @@ internal static class BoxWriting
         Derating = Entry(supply.Derating),
         Trim = ModelWriting.Entry(supply.Trim),
         SetPoint = IsSame(supply.SetPoint, supply.Nominal) ? null : new(supply.SetPoint),
+        Ripple = supply.Ripple is UnitsNet.Ratio ripple ? new(ripple) : null,
     };
 
     private static DeratingEntry Entry(DeratingCurve curve)

@@ -10,6 +10,7 @@ internal static class RunWriting
     {
         From = Entry(run.From),
         To = run.To,
+        ReturnAt = run.ReturnAt,
         Parts = [.. run.Run.Parts.Select(part => Entry(part, cables))],
     };
 

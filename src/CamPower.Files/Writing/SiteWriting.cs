@@ -21,6 +21,8 @@ internal static class SiteWriting
             Boxes = [.. site.Boxes.Select(BoxWriting.Entry)],
             Runs = [.. site.Runs.Select(run => RunWriting.Entry(run, cables))],
             Devices = [.. site.Devices.Select(d => new DeviceEntry { Name = d.Name, Model = models.NameOf(d.Model), At = d.At })],
+            VideoLinks = site.VideoLinks.Count == 0 ? null : [.. site.VideoLinks.Select(l => new VideoLinkEntry { Device = l.Device, Ground = l.Ground, ShieldResistance = new(l.ShieldResistance) })],
+            Bonds = site.Bonds.Count == 0 ? null : [.. site.Bonds.Select(b => new BondEntry { Ground = b.Ground, Box = b.Box, Resistance = new(b.Resistance) })],
         };
     }
 }

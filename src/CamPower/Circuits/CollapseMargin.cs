@@ -12,11 +12,11 @@ namespace CamPower.Circuits;
 internal static class CollapseMargin
 {
     private const int MostSteps = 200;
-    private const double Agreement = 1e-11, Narrow = 1e-11, NearFold = 1e-2, TowardsFold = 0.9, Unlimited = 1e15;
+    private const double Agreement = 1e-11, Narrow = 1e-11, NearFold = 1e-2, TowardsFold = 0.9, LeastAdvance = 1e-7, Unlimited = 1e15;
 
     internal static double Of(OperatingPointSearch search)
     {
-        if (!search.Loads.WattsPerScale.Any(watts => watts > 0)) return double.PositiveInfinity;
+        if (!search.Loads.Rows.Any(row => row.WattsPerScale > 0)) return double.PositiveInfinity;
         if (!search.TryFind(0)) return 0;
 
         double reached = 0, slope = Steepness(search, out double next), lost = double.PositiveInfinity, fold = double.PositiveInfinity;
@@ -31,10 +31,10 @@ internal static class CollapseMargin
             }
 
             double steeper = Steepness(search, out _), last = fold;
-            fold = steeper < slope ? next + (steeper * (next - reached) / (slope - steeper)) : double.PositiveInfinity;
+            fold = steeper < slope && !double.IsInfinity(slope) ? next + (steeper * (next - reached) / (slope - steeper)) : double.PositiveInfinity;
             (reached, slope) = (next, steeper);
             if (fold - reached < NearFold * fold && Math.Abs(fold - last) <= Agreement * fold && fold <= lost) return fold;
-            next = double.IsInfinity(fold) ? 2 * reached : reached + (TowardsFold * (fold - reached));
+            next = double.IsInfinity(fold) ? 2 * reached : reached + Math.Max(TowardsFold * (fold - reached), LeastAdvance * reached);
             if (next >= lost) next = reached + ((lost - reached) / 2);
         }
 

@@ -74,6 +74,8 @@ public sealed class DcNetwork
     /// <summary>Whether it is solved as a tree of loops, in time linear in its size.</summary>
     public bool IsRadial => _plan is Ladder;
 
+    internal Circuit Circuit => _circuit;
+
     internal NetworkNames NodeNames { get; }
 
     internal NetworkNames SourceNames { get; }

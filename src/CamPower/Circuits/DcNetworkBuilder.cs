@@ -111,9 +111,9 @@ public sealed class DcNetworkBuilder
     {
         Require.Name(name, nameof(name));
         double celsius = Require.NotNull(run, nameof(run)).CelsiusOf(conductorAt, nameof(conductorAt));
-        double loop = run.OhmsAt(celsius), plus = run.OutgoingOhmsAt(celsius);
+        double plus = run.OutgoingOhmsAt(celsius), minus = run.ReturnOhmsAt(celsius);
         return AddBranch(name + " +", positiveFrom, positiveTo, ElectricResistance.FromOhms(plus))
-            .AddBranch(name + " -", negativeFrom, negativeTo, ElectricResistance.FromOhms(Math.Max(0, loop - plus)));
+            .AddBranch(name + " -", negativeFrom, negativeTo, ElectricResistance.FromOhms(minus));
     }
 
     /// <summary>Adds a load between two nodes.</summary>

@@ -9,10 +9,9 @@ internal sealed class Ladder : NetworkPlan
     private readonly Circuit _circuit;
     private readonly Forest _forest;
     private readonly LadderPoles _poles;
-    private readonly List<int> _parents = [], _plusNodes = [], _minusNodes = [];
-    private readonly List<double> _ohms = [];
-    private readonly int[] _kernelParents;
-    private readonly double[] _kernelOhms;
+    private readonly List<Rung> _building = [];
+    private readonly List<int> _plusNodes = [], _minusNodes = [];
+    private readonly Rung[] _rungs;
 
     private Ladder(Circuit circuit, Forest forest, LadderPoles poles)
     {
@@ -21,8 +20,7 @@ internal sealed class Ladder : NetworkPlan
         _poles = poles;
         RowOf = new int[circuit.Loads.Length];
         PlaceLoads(PlacePairs());
-        _kernelParents = [.. _parents];
-        _kernelOhms = [.. _ohms];
+        _rungs = [.. _building];
     }
 
     internal override int[] RowOf { get; }
@@ -36,7 +34,7 @@ internal sealed class Ladder : NetworkPlan
         return poles is null ? null : new Ladder(circuit, forest, poles);
     }
 
-    internal override LinearisedCircuit NewSolver() => new RadialKernel(_kernelParents, _kernelOhms, _circuit.SourceVolts[0]);
+    internal override LinearisedCircuit NewSolver() => new RadialKernel(_rungs, _circuit.SourceVolts[0]);
 
     internal override bool IsConclusive(Load[] loads) => true;
 
@@ -59,7 +57,7 @@ internal sealed class Ladder : NetworkPlan
         {
             int plus = _poles.PlusOf(node), minus = _poles.MinusOf(node);
             if (plus == None && minus == None) continue;
-            rowOfPair[node] = _parents.Count;
+            rowOfPair[node] = _building.Count;
             Place(rowOfPair[_forest.Parent[node]], OhmsAbove(plus) + OhmsAbove(minus), plus, minus);
         }
 
@@ -69,11 +67,11 @@ internal sealed class Ladder : NetworkPlan
     // A second load on the same pair of nodes gets a row of its own, no resistance away.
     private void PlaceLoads(int[] rowOfPair)
     {
-        var taken = new bool[_parents.Count];
+        var taken = new bool[_building.Count];
         for (int k = 0; k < RowOf.Length; k++)
         {
             int row = rowOfPair[_poles.Leads(_circuit.LoadPlus[k], _circuit.LoadMinus[k])];
-            RowOf[k] = taken[row] ? _parents.Count : row;
+            RowOf[k] = taken[row] ? _building.Count : row;
             if (taken[row]) Place(row, 0, None, None);
             taken[row] = true;
         }
@@ -81,8 +79,7 @@ internal sealed class Ladder : NetworkPlan
 
     private void Place(int parent, double ohms, int plusNode, int minusNode)
     {
-        _parents.Add(parent);
-        _ohms.Add(ohms);
+        _building.Add(new Rung(parent, ohms));
         _plusNodes.Add(plusNode);
         _minusNodes.Add(minusNode);
     }
@@ -92,11 +89,11 @@ internal sealed class Ladder : NetworkPlan
     // From the leaves to the source; gives the current of the source.
     private double SumCurrents(LoadShares loads, double[] volts, double[] branchAmperes)
     {
-        var amperes = new double[_kernelParents.Length];
+        var amperes = new double[_rungs.Length];
         for (int row = amperes.Length - 1; row >= 0; row--)
         {
-            amperes[row] += loads.AmperesAt(row, volts[row]);
-            if (row > 0) amperes[_kernelParents[row]] += amperes[row];
+            amperes[row] += loads.Rows[row].AmperesAt(volts[row]);
+            if (row > 0) amperes[_rungs[row].Parent] += amperes[row];
             int plus = _plusNodes[row], minus = _minusNodes[row];
             if (plus != None) branchAmperes[_forest.Element[plus]] = amperes[row] * Sign(plus);
             if (minus != None) branchAmperes[_forest.Element[minus]] = -amperes[row] * Sign(minus);

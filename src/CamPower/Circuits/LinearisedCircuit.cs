@@ -22,9 +22,8 @@ internal abstract class LinearisedCircuit
 
     /// <summary>How fast the voltages change as the constant-power shares grow, at an operating point.</summary>
     /// <param name="loads">The loads.</param>
-    /// <param name="powerShares">Each row's constant-power share that grows with the scale. [W]</param>
     /// <param name="volts">The operating point. [V]</param>
     /// <param name="voltsPerScale">Receives dV/dλ. [V]</param>
     /// <returns>False where the Jacobian is not positive definite.</returns>
-    internal abstract bool TryTangent(LoadShares loads, double[] powerShares, double[] volts, double[] voltsPerScale);
+    internal abstract bool TryTangent(LoadShares loads, double[] volts, double[] voltsPerScale);
 }

@@ -47,7 +47,7 @@ internal sealed class MeshSolver(Mesh mesh) : LinearisedCircuit
         for (int k = 0; k < volts.Length; k++)
         {
             double slope = AddSlope(k, loads, volts[k]);
-            double fixedAmperes = (2 * loads.Watts[k] / volts[k]) + loads.Amperes[k];
+            double fixedAmperes = (2 * loads.Rows[k].Watts / volts[k]) + loads.Rows[k].Amperes;
             Draw(k, fixedAmperes + (slope * mesh.LoadAbove[k]), _unknowns);
         }
 
@@ -64,7 +64,7 @@ internal sealed class MeshSolver(Mesh mesh) : LinearisedCircuit
         return true;
     }
 
-    internal override bool TryTangent(LoadShares loads, double[] powerShares, double[] volts, double[] voltsPerScale)
+    internal override bool TryTangent(LoadShares loads, double[] volts, double[] voltsPerScale)
     {
         loads.ChooseLarger(volts);
         Start();
@@ -72,7 +72,7 @@ internal sealed class MeshSolver(Mesh mesh) : LinearisedCircuit
         for (int k = 0; k < volts.Length; k++)
         {
             AddSlope(k, loads, volts[k]);
-            Draw(k, powerShares[k] / volts[k], _unknowns);
+            Draw(k, loads.Rows[k].WattsPerScale / volts[k], _unknowns);
         }
 
         if (!_factor.TryFactor(_diagonal, _entries)) return false;
@@ -89,7 +89,7 @@ internal sealed class MeshSolver(Mesh mesh) : LinearisedCircuit
 
     private double AddSlope(int load, LoadShares loads, double volts)
     {
-        double slope = loads.Siemens[load] - (loads.Watts[load] / (volts * volts));
+        double slope = loads.Rows[load].SlopeAt(volts);
         int plus = mesh.LoadPlus[load], minus = mesh.LoadMinus[load];
         if (plus == minus) return slope;
         if (plus != None) _diagonal[plus] += slope;

@@ -24,7 +24,7 @@ internal sealed class NetworkState(Circuit circuit)
         for (int k = 0; k < rowOf.Length; k++)
         {
             LoadVolts[k] = volts[rowOf[k]];
-            LoadAmperes[k] = loads.AmperesAt(rowOf[k], LoadVolts[k]);
+            LoadAmperes[k] = loads.Rows[rowOf[k]].AmperesAt(LoadVolts[k]);
         }
     }
 

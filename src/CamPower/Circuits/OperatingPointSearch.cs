@@ -19,6 +19,7 @@ internal sealed class OperatingPointSearch
 
     private readonly Circuit _circuit;
     private readonly NetworkPlan _allDelivering;
+    private readonly LoadShares _fullLoads;
     private NetworkPlan _plan;
     private LinearisedCircuit _solver;
     private bool[] _blocked;
@@ -32,7 +33,7 @@ internal sealed class OperatingPointSearch
         _solver = allDelivering.NewSolver();
         _blocked = new bool[circuit.SourceCount];
         _volts = new double[_solver.Rows];
-        Loads = NewLoads(1, 1);
+        _fullLoads = Loads = NewLoads(1, 1);
     }
 
     /// <summary>Steps of Newton's method so far.</summary>
@@ -50,7 +51,7 @@ internal sealed class OperatingPointSearch
     /// <summary>Looks for the operating point from nothing, with the constant-power shares scaled.</summary>
     internal bool TryFind(double powerScale)
     {
-        Loads = NewLoads(powerScale, 1);
+        Loads = powerScale == 1 ? _fullLoads : NewLoads(powerScale, 1);
         if (TrySettle(fresh: true)) return true;
         return !_allDelivering.IsConclusive(_circuit.Loads) && TryRaiseLoads(powerScale);
     }
@@ -68,7 +69,7 @@ internal sealed class OperatingPointSearch
     }
 
     /// <summary>How fast the voltages change with the scale of the constant-power shares, at the point last found.</summary>
-    internal bool TryTangent(double[] voltsPerScale) => _solver.TryTangent(Loads, Loads.WattsPerScale, _volts, voltsPerScale);
+    internal bool TryTangent(double[] voltsPerScale) => _solver.TryTangent(Loads, _volts, voltsPerScale);
 
     /// <summary>Every voltage and current at the point last found.</summary>
     internal NetworkState State() => _plan.Expand(Loads, _volts);
@@ -77,7 +78,7 @@ internal sealed class OperatingPointSearch
     {
         Restart();
         Loads = NewLoads(0, 0);
-        if (!TrySettle(fresh: true)) return false;
+        if (!TrySettle(fresh: true, loaded: false)) return false;
         double reached = 0, step = FirstStep;
         for (int k = 0; k < MostSteps && step >= LeastStep; k++)
         {
@@ -97,12 +98,13 @@ internal sealed class OperatingPointSearch
         Array.Clear(_blocked, 0, _blocked.Length);
     }
 
-    private bool TrySettle(bool fresh)
+    // Without load the voltages that the solver starts from are the answer, whatever their sign.
+    private bool TrySettle(bool fresh, bool loaded = true)
     {
         for (int change = 0; change < MostSourceChanges; change++)
         {
             if (fresh) _solver.OpenCircuit(_volts);
-            if (!Newton.TryDescend(_solver, Loads, _volts, ref _iterations)) return false;
+            if (loaded && !Newton.TryDescend(_solver, Loads, _volts, ref _iterations)) return false;
             int contradiction = FirstContradiction();
             if (contradiction < 0) return true;
             _blocked[contradiction] = !_blocked[contradiction];

@@ -13,20 +13,20 @@ namespace CamPower.Circuits;
 /// </remarks>
 internal sealed class RadialKernel : LinearisedCircuit
 {
-    private readonly int[] _parents;
-    private readonly double[] _ohms, _fixedAmperes, _slope;
+    private readonly Rung[] _rungs;
     private readonly double _sourceVolts;
 
-    internal RadialKernel(int[] parents, double[] ohms, double sourceVolts)
+    // What lies behind each node. All zero between calls: folding adds to it, unfolding takes it away.
+    private readonly Tangent[] _behind;
+
+    internal RadialKernel(Rung[] rungs, double sourceVolts)
     {
-        _parents = parents;
-        _ohms = ohms;
+        _rungs = rungs;
         _sourceVolts = sourceVolts;
-        _fixedAmperes = new double[parents.Length];
-        _slope = new double[parents.Length];
+        _behind = new Tangent[rungs.Length];
     }
 
-    internal override int Rows => _parents.Length;
+    internal override int Rows => _rungs.Length;
 
     internal override double ScaleVolts => _sourceVolts;
 
@@ -39,9 +39,15 @@ internal sealed class RadialKernel : LinearisedCircuit
     internal static bool TrySolve(int[] parents, double[] ohms, Load[] loads, double sourceVolts, double[] volts)
     {
         var rowOf = new int[loads.Length];
-        for (int i = 0; i < rowOf.Length; i++) rowOf[i] = i;
+        var rungs = new Rung[loads.Length];
+        for (int i = 0; i < rowOf.Length; i++)
+        {
+            rowOf[i] = i;
+            rungs[i] = new Rung(parents[i], ohms[i]);
+        }
+
         int iterations = 0;
-        var kernel = new RadialKernel(parents, ohms, sourceVolts);
+        var kernel = new RadialKernel(rungs, sourceVolts);
         kernel.OpenCircuit(volts);
         return Newton.TryDescend(kernel, new LoadShares(loads, rowOf, loads.Length), volts, ref iterations);
     }
@@ -55,44 +61,52 @@ internal sealed class RadialKernel : LinearisedCircuit
     {
         largestStep = 0;
         loads.ChooseLarger(volts);
-        return TryFold(loads, loads.Amperes, 2, loads.Watts, volts) && TryUnfold(volts, out largestStep);
+        if (TryFold(loads.Rows, volts, tangent: false) && TryUnfold(volts, out largestStep)) return true;
+        Array.Clear(_behind, 0, _behind.Length);
+        return false;
     }
 
-    internal override bool TryTangent(LoadShares loads, double[] powerShares, double[] volts, double[] voltsPerScale)
+    internal override bool TryTangent(LoadShares loads, double[] volts, double[] voltsPerScale)
     {
         loads.ChooseLarger(volts);
-        if (!TryFold(loads, null, 1, powerShares, volts)) return false;
-        for (int i = 0; i < voltsPerScale.Length; i++)
+        bool folded = TryFold(loads.Rows, volts, tangent: true);
+        for (int i = 0; folded && i < voltsPerScale.Length; i++)
         {
-            double feeding = _parents[i] < 0 ? 0 : voltsPerScale[_parents[i]];
-            voltsPerScale[i] = feeding - (_ohms[i] * (_fixedAmperes[i] + (_slope[i] * feeding)));
+            double feeding = _rungs[i].Parent < 0 ? 0 : voltsPerScale[_rungs[i].Parent];
+            voltsPerScale[i] = feeding - (_rungs[i].Ohms * (_behind[i].Amperes + (_behind[i].Siemens * feeding)));
         }
 
-        return true;
+        Array.Clear(_behind, 0, _behind.Length);
+        return folded;
     }
 
-    // From the leaves to the source: a = times·W/V + I₀ and b = G − P/V² of each load joins what its children gave.
-    private bool TryFold(LoadShares loads, double[]? amperes, double times, double[] watts, double[] volts)
+    // From the leaves to the source. Each load's tangent a = 2·P/V + I₀, b = G − P/V² (or a = P/V alone, for the change
+    // with P) joins what its children gave, and both are divided by 1 + r·b; all is multiplied by V², so that one
+    // division does for everything.
+    private bool TryFold(LoadRow[] loads, double[] volts, bool tangent)
     {
-        int[] parents = _parents;
-        double[] ohms = _ohms, fixedAmperes = _fixedAmperes, slope = _slope, power = loads.Watts, siemens = loads.Siemens;
-        Array.Clear(fixedAmperes, 0, fixedAmperes.Length);
-        Array.Clear(slope, 0, slope.Length);
-        for (int i = parents.Length - 1; i >= 0; i--)
+        Rung[] rungs = _rungs;
+        Tangent[] behind = _behind;
+        for (int i = rungs.Length - 1; i >= 0; i--)
         {
-            double perVolt = 1 / volts[i];
-            double a = fixedAmperes[i] + (times * watts[i] * perVolt);
-            if (amperes is not null) a += amperes[i];
-            double b = slope[i] + (siemens[i] - (power[i] * perVolt * perVolt));
-            double divisor = 1 + (ohms[i] * b);
+            double v = volts[i], square = v * v;
+            ref LoadRow load = ref loads[i];
+            ref Rung rung = ref rungs[i];
+            ref Tangent own = ref behind[i];
+            double slope = (load.Siemens * square) - load.Watts;
+            double divisor = square + (rung.Ohms * slope) + (rung.Ohms * square * own.Siemens);
             if (!(divisor > 0)) return false;
             double share = 1 / divisor;
-            fixedAmperes[i] = a *= share;
-            slope[i] = b *= share;
-            int parent = parents[i];
+            double drawn = tangent ? load.WattsPerScale : (load.Amperes * v) + (2 * load.Watts);
+            double a = ((own.Amperes * v) + drawn) * v * share;
+            double b = ((own.Siemens * square) + slope) * share;
+            own.Amperes = a;
+            own.Siemens = b;
+            int parent = rung.Parent;
             if (parent < 0) continue;
-            fixedAmperes[parent] += a;
-            slope[parent] += b;
+            ref Tangent feeding = ref behind[parent];
+            feeding.Amperes += a;
+            feeding.Siemens += b;
         }
 
         return true;
@@ -101,20 +115,23 @@ internal sealed class RadialKernel : LinearisedCircuit
     // From the source to the leaves: the voltages.
     private bool TryUnfold(double[] volts, out double largestStep)
     {
-        int[] parents = _parents;
-        double[] ohms = _ohms, fixedAmperes = _fixedAmperes, slope = _slope;
-        largestStep = 0;
-        for (int i = 0; i < parents.Length; i++)
+        Rung[] rungs = _rungs;
+        Tangent[] behind = _behind;
+        double largest = largestStep = 0;
+        for (int i = 0; i < rungs.Length; i++)
         {
-            int parent = parents[i];
-            double feeding = parent < 0 ? _sourceVolts : volts[parent];
-            double now = feeding - (ohms[i] * (fixedAmperes[i] + (slope[i] * feeding)));
+            ref Rung rung = ref rungs[i];
+            ref Tangent own = ref behind[i];
+            double feeding = rung.Parent < 0 ? _sourceVolts : volts[rung.Parent];
+            double now = feeding - (rung.Ohms * (own.Amperes + (own.Siemens * feeding)));
+            own = default;
             if (!(now > 0)) return false;
             double step = Math.Abs(volts[i] - now);
-            if (step > largestStep) largestStep = step;
+            if (step > largest) largest = step;
             volts[i] = now;
         }
 
+        largestStep = largest;
         return true;
     }
 }

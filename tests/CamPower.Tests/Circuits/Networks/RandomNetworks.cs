@@ -22,16 +22,18 @@ internal sealed class RandomNetworks(int seed)
     {
         DcNetwork network = Describe(shape, loads, mixedShares, largerOf);
         double margin = network.MarginToCollapse()?.DecimalFractions ?? 1;
-        return Scale(network, shareOfCollapse * margin);
+        return Scale(network, shareOfCollapse * margin, Round);
     }
 
-    /// <summary>The same network with every constant-power share scaled and rounded to six digits.</summary>
-    internal static DcNetwork Scale(DcNetwork network, double factor)
+    /// <summary>The same network with every constant-power share scaled.</summary>
+    internal static DcNetwork Scale(DcNetwork network, double factor) => Scale(network, factor, watts => watts);
+
+    private static DcNetwork Scale(DcNetwork network, double factor, Func<double, double> rounded)
     {
         var loads = new Dictionary<string, Load>(StringComparer.Ordinal);
         foreach (NetworkLoad load in network.Loads)
         {
-            Power power = Power.FromWatts(Round((double)load.Load.PowerShare.Watts * factor));
+            Power power = Power.FromWatts(rounded((double)load.Load.PowerShare.Watts * factor));
             loads[load.Name] = load.Load.IsLargerOf
                 ? Load.LargerOf(power, load.Load.CurrentShare)
                 : Shares((double)power.Watts, load.Load.CurrentShare.Amperes, load.Load.ResistanceShare?.Ohms);
@@ -46,7 +48,7 @@ internal sealed class RandomNetworks(int seed)
         return ohms is double r ? load + Load.ConstantResistance(ElectricResistance.FromOhms(r)) : load;
     }
 
-    internal static double Round(double value) =>
+    private static double Round(double value) =>
         double.Parse(value.ToString("E5", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
     private DcNetwork Describe(string shape, int loads, bool mixedShares, bool largerOf)
