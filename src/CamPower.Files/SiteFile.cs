@@ -93,7 +93,8 @@ public static class SiteFile
     private static SiteFileResult Read(byte[] utf8, SiteFileOptions options)
     {
         if (utf8.Length > options.MaxBytes) return TooLarge(options);
-        var source = new SourceText(utf8);
+        // Some editors write a byte-order mark before the text: it is not part of it.
+        var source = new SourceText(utf8.AsSpan().StartsWith(Encoding.UTF8.Preamble) ? utf8[Encoding.UTF8.Preamble.Length..] : utf8);
         var faults = new FaultLog(source);
         Site? site = JsonSyntax.Check(source, faults)
             ? SiteBuilder.Build(DocumentReader.Read(source, faults, options.MaxDepth), new Place(faults, JsonPath.Root))

@@ -23,7 +23,7 @@ public class DocumentedExampleTests
     {
         SiteFileResult result = SiteFile.Read(Samples.Full);
         Assert.Empty(result.Faults);
-        Assert.Equal(4, result.Site!.Devices.Count);
+        Assert.Equal(5, result.Site!.Devices.Count);
         IEnumerable<string> members = Regex.Matches(SiteFile.Schema, "^ +\"([a-zA-Z]+)\": \\{$", RegexOptions.Multiline)
             .Select(m => m.Groups[1].Value).Where(m => m is not ("properties" or "items")).Distinct();
         Assert.All(members, member => Assert.Contains($"\"{member}\"", Samples.Full, StringComparison.Ordinal));

@@ -8,7 +8,7 @@ public class FaultTests
 {
     [Theory]
     // Unknown property, with the nearest known name.
-    [InlineData("\"to\": \"mast\"", "\"to\": \"mast\", ¶\"colour\": \"red\"", "$.runs[2].colour", "there is no member 'colour' here; the members are from, to and parts")]
+    [InlineData("\"to\": \"mast\"", "\"to\": \"mast\", ¶\"colour\": \"red\"", "$.runs[2].colour", "there is no member 'colour' here; the members are from, to, parts and returnAt")]
     [InlineData("\"outputs\": 18", "\"outputs\": 18, ¶\"outputLimt\": 1", "$.boxes[0].outputLimt", "did you mean 'outputLimit'?")]
     [InlineData("\"outputs\": 18", "\"outputs\": 18, ¶\"odd 'name'\": 1", "$.boxes[0]['odd \\'name\\'']", "there is no member")]
     // Duplicate property.

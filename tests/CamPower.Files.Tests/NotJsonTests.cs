@@ -10,7 +10,6 @@ public class NotJsonTests
     [Theory]
     [InlineData("¶", "it is empty")]
     [InlineData("¶ \n ", "it is empty")]
-    [InlineData("¶\uFEFF{}", "byte-order mark")]
     [InlineData("{\n  ¶// a comment\n}", "")]
     [InlineData("{\n  \"formatVersion\": 1,\n¶}", "")]
     [InlineData("{\n  \"cables\": [1, ¶]}", "")]
@@ -31,6 +30,14 @@ public class NotJsonTests
         Assert.StartsWith("this is not JSON: ", fault.Message, StringComparison.Ordinal);
         Assert.Contains(message, fault.Message, StringComparison.Ordinal);
         Assert.DoesNotContain("LineNumber", fault.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void AByteOrderMark_IsNoPartOfTheText()
+    {
+        Assert.Empty(SiteFile.Read("\uFEFF" + Samples.Minimal).Faults);
+        SiteFileFault fault = SiteFile.Read("\uFEFF{ yes }").Faults[0];
+        Assert.Equal((1, 3), (fault.Line, fault.Column));
     }
 
     [Fact]

@@ -29,12 +29,17 @@ public static class RandomSites
             {
                 DistributionBox box = Pick(boxes);
                 RunOrigin from = runs.Count > 0 && Chance(0.5) ? RunOrigin.Junction(Pick(runs).To) : RunOrigin.Output(box.Name, _random.Next(1, box.Outputs.Count + 1));
-                runs.Add(new SiteRun(from, Name("junction", i), Run(cables)));
+                string? returnAt = from.BoxName is null && Chance(0.3) ? from.JunctionName : null;
+                runs.Add(new SiteRun(from, Name("junction", i), Run(cables), returnAt));
             }
 
             SiteDevice[] devices = runs.Count == 0 ? [] : Many(0, 6, i => new SiteDevice(Name("device", i), Pick(models), Pick(runs).To));
-            return new Site(Name("site", 0), Many(1, 4, i => Condition(Name("condition", i))), boxes, runs, devices);
+            VideoLink[] links = [.. devices.Where(_ => Chance(0.3)).Select(d => new VideoLink(d.Name, Name("ground", _random.Next(2)), Shield()))];
+            GroundBond[] bonds = [.. links.Where(_ => Chance(0.3)).Select(l => new GroundBond(l.Ground, Pick(boxes).Name, Shield())).DistinctBy(b => b.ToString())];
+            return new Site(Name("site", 0), Many(1, 4, i => Condition(Name("condition", i))), boxes, runs, devices, links, bonds);
         }
+
+        private ElectricResistance Shield() => ElectricResistance.From(Number(0.01, 50), Pick(ElectricResistanceUnit.Milliohm, ElectricResistanceUnit.Ohm));
 
         private CableRun Run(Cable[] cables)
         {
@@ -111,7 +116,8 @@ public static class RandomSites
             ElectricPotential nominal = Volts(10, 26);
             VoltageRange? trim = Chance(0.5) ? Range() : null;
             ElectricPotential? setPoint = trim is not null && Chance(0.6) ? Pick(trim.Lowest, ElectricPotential.FromVolts(trim.Lowest.Volts * 1.1)) : null;
-            return new Supply(Name("supply", 0), Pick(Enum.GetValues<CurrentKind>()), nominal, Amperes(0.5, 30), Ratio.FromPercent(Number(0, 50)), Curve(), trim, setPoint);
+            return new Supply(Name("supply", 0), Pick(Enum.GetValues<CurrentKind>()), nominal, Amperes(0.5, 30), Ratio.FromPercent(Number(0, 50)), Curve(), trim, setPoint,
+                Chance(0.3) ? Ratio.FromPercent(Number(0, 10)) : null);
         }
 
         private DeratingCurve Curve()

@@ -14,11 +14,18 @@ internal static class BoxBuilding
         string name = at.Name("name", entry.Name);
         Supply supply = Build(entry.Supply ?? new(), at.Member("supply"));
         if (entry.Adapter == false) at.Member("adapter").Fault("adapter can only be true; leave it out for a box");
+        if (HasSeveralForms(entry)) return new DistributionBox(name, supply, StandIn.Outputs);
         if (entry.OutputLimits is not null) return new DistributionBox(name, supply, Outputs(entry.OutputLimits, at.Member("outputLimits")));
         if (entry.Adapter == true) return DistributionBox.Adapter(name, supply);
         return at.Build(() => DistributionBox.WithEqualOutputs(name, supply,
             at.Value("outputs", entry.Outputs, StandIn.MostOutputs), at.Value("outputLimit", entry.OutputLimit, StandIn.Current)));
     }
+
+    // The reader has noted it; nobody knows then how many outputs were meant.
+    private static bool HasSeveralForms(BoxEntry entry) => new[]
+    {
+        entry.OutputLimits is not null, entry.Adapter is not null, entry.Outputs is not null || entry.OutputLimit is not null,
+    }.Count(given => given) > 1;
 
     private static IEnumerable<BoxOutput> Outputs(List<Written<ElectricCurrent>?> limits, Place at)
     {

@@ -26,6 +26,9 @@ internal static class StructureCheck
                 case (SitePart.Runs, "From"):
                     NoteOrigin(fault, runs[fault.Index].From, part.Member("from"), boxNames, junctions);
                     break;
+                case (SitePart.Runs, "ReturnAt") when junctions.Has(runs[fault.Index].ReturnAt!) && !AllSound(runs.Count, runList, "from"):
+                    // Where a run starts is not known: the return may well come back to its box.
+                    break;
                 case (SitePart.Runs, "ReturnAt"):
                     NoteReference(fault, runs[fault.Index].ReturnAt!, part.Member("returnAt"), junctions);
                     break;

@@ -18,7 +18,6 @@ internal static class JsonSyntax
 
     private static (int Offset, string Message)? EncodingFault(ReadOnlySpan<byte> bytes)
     {
-        if (bytes.StartsWith(Encoding.UTF8.Preamble)) return (0, "it starts with a byte-order mark; save it as UTF-8 without one");
         if (bytes.Trim(" \t\r\n"u8).IsEmpty) return (0, "it is empty");
         for (int offset = 0; offset < bytes.Length;)
         {

@@ -50,12 +50,11 @@ internal sealed class MeshedCircuit : FeedCircuit
     private static DcNetwork NetworkOf(FeedGroup group, double cableCelsius, SupplyLevel level)
     {
         var builder = new DcNetworkBuilder();
-        var at = Temperature.FromDegreesCelsius(cableCelsius);
         foreach (OutputFeed feed in group.Feeds)
         {
             string output = FeedingEnd(feed.Runs[0]);
             builder.AddSource(output, Plus(output), Minus(BoxEnd(feed.Box.Name)), ElectricPotential.FromVolts(SupplyVolts(feed.Box, level)));
-            foreach (SiteRun run in feed.Runs) AddRun(builder, run, at);
+            foreach (SiteRun run in feed.Runs) AddRun(builder, run, cableCelsius);
         }
 
         for (int i = 0; i < group.Devices.Count; i++)
@@ -74,20 +73,17 @@ internal sealed class MeshedCircuit : FeedCircuit
         return builder.Build(reference: Minus(BoxEnd(group.Feeds[0].Box.Name)));
     }
 
-    private static void AddRun(DcNetworkBuilder builder, SiteRun run, Temperature at)
+    private static void AddRun(DcNetworkBuilder builder, SiteRun run, double celsius)
     {
         string from = FeedingEnd(run), to = JunctionEnd(run.To);
-        if (run.ReturnAt is string shared)
-        {
-            double ohms = run.Run.OutgoingOhmsAt(Celsius.Of(at));
-            builder.AddBranch(run.ToString(), Plus(from), Plus(to), ElectricResistance.FromOhms(ohms))
-                .AddBranch(run + " return", Minus(JunctionEnd(shared)), Minus(to), ElectricResistance.Zero);
-            return;
-        }
-
-        string negative = run.From.BoxName is string box ? BoxEnd(box) : from;
-        builder.AddRun(run.ToString(), run.Run, Plus(from), Plus(to), Minus(negative), Minus(to), at);
+        builder.AddBranch(run.ToString(), Plus(from), Plus(to), Resistance(run.Run.OutgoingOhmsAt(celsius)));
+        string negative = run.ReturnAt is string shared ? JunctionEnd(shared) : run.From.BoxName is string box ? BoxEnd(box) : from;
+        double returnOhms = run.ReturnAt is null ? run.Run.ReturnOhmsAt(celsius) : 0;
+        builder.AddBranch(run + " return", Minus(negative), Minus(to), Resistance(returnOhms));
     }
+
+    // Less than a microohm, a few millimetres of the thickest wire, counts as none.
+    private static ElectricResistance Resistance(double ohms) => ElectricResistance.FromOhms(ohms < 1e-6 ? 0 : ohms);
 
     // Boxes, junctions and grounds are named by people, who may give one name to several: the kind keeps them apart.
     private static string FeedingEnd(SiteRun run) => run.From.JunctionName is string junction ? JunctionEnd(junction) : $"output {run.From}";

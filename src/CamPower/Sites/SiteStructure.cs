@@ -31,6 +31,7 @@ public static class SiteStructure
         faults.AddRange(Repeated(SitePart.Devices, "Name", devices.Select(d => d.Name)));
         faults.AddRange(Repeated(SitePart.Runs, "To", runs.Select(r => r.To), to => $"a junction can be fed by one run only, and {to} is fed already"));
         faults.AddRange(Repeated(SitePart.VideoLinks, "Device", videoLinks.Select(l => l.Device), device => $"{device} has a video link already"));
+        faults.AddRange(Repeated(SitePart.Bonds, "Ground", bonds.Select(b => b.ToString()), bond => $"the {bond} is there already"));
         faults.AddRange(RunFaults(boxes, runs));
         faults.AddRange(ReturnFaults(runs));
         faults.AddRange(DeviceFaults(runs, devices));
