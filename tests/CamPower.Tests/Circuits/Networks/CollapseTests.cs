@@ -87,8 +87,9 @@ public class CollapseTests(ITestOutputHelper output)
     [MemberData(nameof(Shapes))]
     public void Solve_OnePerMilleAboveCollapse_SaysSoWithinEightIterations(string shape)
     {
-        // Where Newton's failure proves nothing (two sources), the loads are raised step by step before it is said.
-        int allowed = shape == "two sources" ? 400 : 8, most = 0;
+        // Where Newton's failure proves nothing (two sources, resistance shares between floating nodes), the loads are
+        // raised step by step before it is said.
+        int allowed = shape is "two sources" or "floating heaters" ? 400 : 8, most = 0;
         for (int seed = 0; seed < 40; seed += 2)
         {
             DcNetwork network = At(shape, seed, 1);

@@ -15,7 +15,7 @@ internal sealed class RandomNetworks(int seed)
 
     /// <summary>The shapes, by name.</summary>
     internal static readonly string[] Shapes =
-        ["radial", "chain", "single-ended", "shared return", "tied returns", "grid", "two sources"];
+        ["radial", "chain", "single-ended", "shared return", "tied returns", "grid", "two sources", "floating heaters"];
 
     /// <summary>A network of a shape whose constant power is a share of what would collapse it.</summary>
     internal DcNetwork Create(string shape, int loads, double shareOfCollapse, bool mixedShares, bool largerOf = false)
@@ -68,6 +68,13 @@ internal sealed class RandomNetworks(int seed)
             builder.AddLoad($"load {i}", $"p{i}", shape == "single-ended" ? "n0" : $"n{i}", NewLoad(mixedShares, largerOf));
         }
 
+        for (int h = 1; shape == "floating heaters" && h <= 1 + (loads / 4); h++)
+        {
+            // From one camera's positive to another's negative: neither is held at a voltage.
+            string from = $"p{_random.Next(1, loads + 1)}", to = $"n{_random.Next(1, loads + 1)}";
+            builder.AddLoad($"heater {h}", from, to, Load.ConstantResistance(Ohms(2, 60)));
+        }
+
         if (shape == "two sources") builder.AddSource("second", $"p{loads}", $"n{loads}", Volts(12.9), Ohms(0.01, 0.1));
         return builder.Build("n0");
     }
@@ -76,7 +83,7 @@ internal sealed class RandomNetworks(int seed)
     {
         builder.AddBranch($"out {i}", $"p{from}", $"p{i}", Ohms(0.05, 0.8));
         if (shape == "single-ended") return;
-        string back = shape == "shared return" ? $"n{_random.Next(i)}" : $"n{from}";
+        string back = shape is "shared return" or "floating heaters" ? $"n{_random.Next(i)}" : $"n{from}";
 
         // A conductor described from its far end now and then: its current is then negative.
         if (_random.Next(4) == 0) builder.AddBranch($"back {i}", $"n{i}", back, Ohms(0.05, 0.8));
