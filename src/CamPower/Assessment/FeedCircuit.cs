@@ -70,7 +70,8 @@ internal sealed class FeedCircuit
     /// <summary>Whether a device that turns on at a voltage can climb from there: the circuit gives more current than it takes.</summary>
     internal bool CanClimbFrom(double volts, int device, double sourceVolts, Load[] loads)
     {
-        var taken = UnitsNet.ElectricCurrent.FromAmperes(loads[device].AmperesAt(volts));
+        // No more than a load may be: a turn-on voltage of nearly nothing asks for more amperes than any circuit has.
+        var taken = UnitsNet.ElectricCurrent.FromAmperes(Math.Min(loads[device].AmperesAt(volts), Load.MostAmperes));
         return VoltsWith(device, Load.ConstantCurrent(taken), sourceVolts, loads) >= volts;
     }
 }

@@ -27,8 +27,7 @@ internal static class FeedSolver
             SiteDevice device = feed.Devices[i].Device;
             VoltageRange? accepted = device.Model.InputFor(feed.Box.Supply.Output);
             DeviceState state = accepted is null ? DeviceState.WrongCurrent : sequence?.States[i] ?? DeviceState.Up;
-            double volts = sequence is not null && state == DeviceState.Up ? sequence.Volts[i] : solved[i];
-            results[i] = new DeviceInCondition(device, condition, loads[i], state, verdicts[i], volts, unloaded[i], accepted);
+            results[i] = new DeviceInCondition(device, condition, loads[i], state, verdicts[i], sequence?.Volts[i] ?? solved[i], solved[i], unloaded[i], accepted);
         }
 
         return results;

@@ -17,7 +17,9 @@ namespace CamPower;
 /// </example>
 public sealed class Load
 {
-    private const double MostWatts = 1e9, MostAmperes = 1e9, MostOhms = 1e12, LeastOhms = 1e-9;
+    internal const double MostAmperes = 1e9;
+
+    private const double MostWatts = 1e9, MostOhms = 1e12, LeastOhms = 1e-9;
 
     private Load(Power power, ElectricCurrent current, ElectricResistance? resistance, bool isLargerOf = false)
     {
