@@ -11,16 +11,17 @@ internal static class FeedSolver
     internal static DeviceInCondition[] DevicesIn(Condition condition, OutputFeed feed, FeedCircuit circuit, Load[] loads, double[] solved)
     {
         double sourceVolts = feed.Box.Supply.LowestVolts;
+        Starting?[] startings = StartingsOf(feed);
         var unloaded = new double[loads.Length];
         var verdicts = new StartVerdict[loads.Length];
         for (int i = 0; i < loads.Length; i++)
         {
             unloaded[i] = circuit.IsSingle ? sourceVolts : circuit.VoltsWith(i, Load.None, sourceVolts, loads);
-            verdicts[i] = Verdict(i, feed.Devices[i].Device.Model.Starting, circuit, loads, sourceVolts, unloaded[i], solved[i]);
+            verdicts[i] = Verdict(i, startings[i], circuit, loads, sourceVolts, unloaded[i], solved[i]);
         }
 
         bool fromOff = condition.On.HasFlag(DrawShares.StartUp);
-        OnOffSequence? sequence = AllUp(feed, solved, verdicts, fromOff) ? null : new OnOffSequence(circuit, feed, loads, sourceVolts, fromOff);
+        OnOffSequence? sequence = AllUp(startings, solved, verdicts, fromOff) ? null : new OnOffSequence(circuit, feed, startings, loads, sourceVolts, fromOff);
         var results = new DeviceInCondition[loads.Length];
         for (int i = 0; i < results.Length; i++)
         {
@@ -67,6 +68,19 @@ internal static class FeedSolver
         return solved ? volts : Array.ConvertAll(volts, _ => highest);
     }
 
+    // Nothing is worked out for a device that is fed the wrong kind of current: it neither draws nor starts.
+    private static Starting?[] StartingsOf(OutputFeed feed)
+    {
+        var startings = new Starting?[feed.Devices.Count];
+        for (int i = 0; i < startings.Length; i++)
+        {
+            Device model = feed.Devices[i].Device.Model;
+            startings[i] = model.InputFor(feed.Box.Supply.Output) is null ? null : model.Starting;
+        }
+
+        return startings;
+    }
+
     private static Load[] LoadsOf(OutputFeed feed, Func<Draw, Load> load)
     {
         var loads = new Load[feed.Devices.Count];
@@ -101,12 +115,12 @@ internal static class FeedSolver
     }
 
     // Everything balances above every drop-out voltage and, where all begin off, everything starts.
-    private static bool AllUp(OutputFeed feed, double[] solved, StartVerdict[] verdicts, bool fromOff)
+    private static bool AllUp(Starting?[] startings, double[] solved, StartVerdict[] verdicts, bool fromOff)
     {
         for (int i = 0; i < solved.Length; i++)
         {
             if (!(solved[i] > RunKernel.NoOperatingPoint)) return false;
-            if (feed.Devices[i].Device.Model.Starting is not Starting starting) continue;
+            if (startings[i] is not Starting starting) continue;
             if (solved[i] < starting.DropOutVolts || (fromOff && verdicts[i] != StartVerdict.Starts)) return false;
         }
 

@@ -25,12 +25,12 @@ internal sealed class OnOffSequence
     private readonly bool[] _on, _failsToClimb, _letIn;
     private readonly double[] _volts;
 
-    internal OnOffSequence(FeedCircuit circuit, OutputFeed feed, Load[] loads, double sourceVolts, bool fromOff)
+    internal OnOffSequence(FeedCircuit circuit, OutputFeed feed, Starting?[] startings, Load[] loads, double sourceVolts, bool fromOff)
     {
         _circuit = circuit;
         _loads = loads;
         _sourceVolts = sourceVolts;
-        _startings = [.. feed.Devices.Select(d => d.Device.Model.Starting)];
+        _startings = startings;
         _names = [.. feed.Devices.Select(d => d.Device.Name)];
         _on = [.. _startings.Select(s => s is null || !fromOff)];
         _failsToClimb = new bool[loads.Length];
