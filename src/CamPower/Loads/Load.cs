@@ -17,9 +17,9 @@ namespace CamPower;
 /// </example>
 public sealed class Load
 {
-    internal const double MostAmperes = 1e9;
+    internal const double MostAmperes = 1e9, MostWatts = 1e9;
 
-    private const double MostWatts = 1e9, MostOhms = 1e12, LeastOhms = 1e-9;
+    private const double MostOhms = 1e12, LeastOhms = 1e-9;
 
     private Load(Power power, ElectricCurrent current, ElectricResistance? resistance, bool isLargerOf = false)
     {

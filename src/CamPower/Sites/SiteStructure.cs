@@ -12,14 +12,14 @@ public static class SiteStructure
     /// <param name="boxes">The boxes and adapters.</param>
     /// <param name="runs">The runs.</param>
     /// <param name="devices">The devices.</param>
-    /// <exception cref="ArgumentNullException">A list is null.</exception>
+    /// <exception cref="ArgumentNullException">A list or one of its items is null.</exception>
     public static IReadOnlyList<SiteFault> FindFaults(IReadOnlyList<Condition> conditions, IReadOnlyList<DistributionBox> boxes,
         IReadOnlyList<SiteRun> runs, IReadOnlyList<SiteDevice> devices)
     {
-        Require.NotNull(conditions, nameof(conditions));
-        Require.NotNull(boxes, nameof(boxes));
-        Require.NotNull(runs, nameof(runs));
-        Require.NotNull(devices, nameof(devices));
+        conditions = Require.Items(conditions, nameof(conditions));
+        boxes = Require.Items(boxes, nameof(boxes));
+        runs = Require.Items(runs, nameof(runs));
+        devices = Require.Items(devices, nameof(devices));
 
         var faults = new List<SiteFault>();
         faults.AddRange(Repeated(SitePart.Conditions, "Name", conditions.Select(c => c.Name)));

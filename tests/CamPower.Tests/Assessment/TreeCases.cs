@@ -10,7 +10,7 @@ public static class TreeCases
 {
     public static Arbitrary<TreeCase> Case() => Gen.Choose(0, int.MaxValue - 1).Select(seed => Make(new Random(seed))).ToArbitrary();
 
-    private static TreeCase Make(Random random)
+    internal static TreeCase Make(Random random)
     {
         double volts = random.NextDouble() < 0.5 ? 12 : 24;
         int runs = random.Next(1, 7), devices = random.Next(1, 11);
