@@ -38,18 +38,6 @@ public class WriteRefusalTests
         RoundTripTests.SiteOf(Cable.Pair(WireSize.SquareMillimeters(1e-5), Stranding.Solid, ConductorMaterial.AnnealedCopper)), "1E-05 mm2");
 
     [Fact]
-    public void ADeviceKindThatDoesNotExist_IsRefused() =>
-        AssertRefused<NotSupportedException>(WithModels(Model("dome", 4, (DeviceKind)77)), "77");
-
-    [Fact]
-    public void AShareThatDoesNotExist_IsRefused()
-    {
-        Site site = RoundTripTests.SiteOf(new Cable(Plain, Plain));
-        var odd = new Condition("odd", DrawShares.Motor | (DrawShares)64, site.Conditions[0].At);
-        AssertRefused<NotSupportedException>(new Site(site.Name, [odd], site.Boxes, site.Runs, []), "64");
-    }
-
-    [Fact]
     public void TwoCablesOfOneName_AreRefusedWhereTheyDiffer()
     {
         var thin = new Conductor(WireSize.Awg(20), Stranding.Solid, ConductorMaterial.AnnealedCopper);

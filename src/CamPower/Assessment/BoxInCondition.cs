@@ -32,7 +32,10 @@ public sealed class BoxInCondition
     internal double DeratedAmperes { get; }
 
     /// <summary>Whether this is worse than another condition of the same box: less of the rating left.</summary>
-    internal bool IsWorseThan(BoxInCondition other) => Amperes * other.DeratedAmperes > other.Amperes * DeratedAmperes;
+    internal bool IsWorseThan(BoxInCondition other) => Loading > other.Loading || (Loading.Equals(other.Loading) && Amperes > other.Amperes);
+
+    // Nothing is no load, also of a supply that may not run.
+    private double Loading => Amperes > 0 ? Amperes / DeratedAmperes : 0;
 
     /// <summary>Condition, total and rating in the invariant culture; never throws.</summary>
     public override string ToString() => FormattableString.Invariant(

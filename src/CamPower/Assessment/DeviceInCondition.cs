@@ -10,7 +10,7 @@ public sealed class DeviceInCondition
     private readonly double _volts;
 
     internal DeviceInCondition(SiteDevice device, Condition condition, Load load, DeviceState state, StartVerdict start,
-        double solvedVolts, double unloadedVolts, VoltageRange? accepted)
+        double upVolts, double solvedVolts, double unloadedVolts, VoltageRange? accepted)
     {
         Device = device;
         Condition = condition;
@@ -20,7 +20,7 @@ public sealed class DeviceInCondition
         SolvedVolts = solvedVolts;
         UnloadedVolts = unloadedVolts;
         Accepted = accepted;
-        _volts = state == DeviceState.Up ? solvedVolts : 0;
+        _volts = state == DeviceState.Up ? upVolts : 0;
     }
 
     /// <summary>The device.</summary>
@@ -41,7 +41,7 @@ public sealed class DeviceInCondition
     /// <summary>The voltage that it accepts, or null where it does not accept the supply's kind of current.</summary>
     public VoltageRange? Accepted { get; }
 
-    /// <summary>Voltage at its terminals. [V]</summary>
+    /// <summary>Voltage at its terminals; the lowest of them where others on its output come and go. [V]</summary>
     /// <exception cref="InvalidOperationException">It is not up.</exception>
     public ElectricPotential Voltage => ElectricPotential.FromVolts(UpVolts);
 
@@ -66,6 +66,10 @@ public sealed class DeviceInCondition
 
     internal double UnloadedVolts { get; }
 
+    internal double UpVolts => State == DeviceState.Up
+        ? _volts
+        : throw new InvalidOperationException($"{Device} is not up in {Condition} ({State}): it has no voltage. Ask TryGetVoltage first.");
+
     internal double MarginVolts => UpVolts - Accepted!.LowestVolts;
 
     /// <summary>The voltage, if it is up.</summary>
@@ -84,8 +88,4 @@ public sealed class DeviceInCondition
     /// <summary>Whether this is worse than another condition of the same device: first by state, then by voltage.</summary>
     internal bool IsWorseThan(DeviceInCondition other) =>
         State != other.State ? State > other.State : State == DeviceState.Up && _volts < other._volts;
-
-    private double UpVolts => State == DeviceState.Up
-        ? _volts
-        : throw new InvalidOperationException($"{Device} is not up in {Condition} ({State}): it has no voltage. Ask TryGetVoltage first.");
 }

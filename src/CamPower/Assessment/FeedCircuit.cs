@@ -1,3 +1,4 @@
+using System;
 using CamPower.Circuits;
 using CamPower.Sites;
 using UnitsNet;
@@ -35,7 +36,9 @@ internal abstract class FeedCircuit
     /// <summary>Whether a device that turns on at a voltage can climb from there: the circuit gives more current than it takes.</summary>
     internal virtual bool CanClimbFrom(double volts, int device, SupplyLevel level, Load[] loads)
     {
-        Load taken = Load.ConstantCurrent(ElectricCurrent.FromAmperes(loads[device].AmperesAt(volts)));
+        // No more than a load may be: a turn-on voltage of nearly nothing asks for more amperes than any circuit has.
+        double amperes = Math.Min(loads[device].AmperesAt(volts), Load.MostAmperes);
+        Load taken = Load.ConstantCurrent(ElectricCurrent.FromAmperes(amperes));
         return VoltsWith(device, taken, level, loads) >= volts;
     }
 

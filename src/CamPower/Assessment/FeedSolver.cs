@@ -12,23 +12,23 @@ internal static class FeedSolver
     internal static DeviceInCondition[] DevicesIn(Condition condition, FeedCircuit circuit, Load[] loads, double[] solved)
     {
         IReadOnlyList<FedDevice> devices = circuit.Group.Devices;
+        Starting?[] startings = StartingsOf(devices);
         var unloaded = new double[loads.Length];
         var verdicts = new StartVerdict[loads.Length];
         for (int i = 0; i < loads.Length; i++)
         {
             unloaded[i] = circuit.UnloadedVolts(i, SupplyLevel.Lowest, loads);
-            verdicts[i] = Verdict(i, devices[i].Device.Model.Starting, circuit, loads, unloaded[i], solved[i]);
+            verdicts[i] = Verdict(i, startings[i], circuit, loads, unloaded[i], solved[i]);
         }
 
         bool fromOff = condition.On.HasFlag(DrawShares.StartUp);
-        OnOffSequence? sequence = AllUp(devices, solved, verdicts, fromOff) ? null : new OnOffSequence(circuit, loads, fromOff);
+        OnOffSequence? sequence = AllUp(startings, solved, verdicts, fromOff) ? null : new OnOffSequence(circuit, startings, loads, fromOff);
         var results = new DeviceInCondition[loads.Length];
         for (int i = 0; i < results.Length; i++)
         {
             VoltageRange? accepted = devices[i].Accepted;
             DeviceState state = accepted is null ? DeviceState.WrongCurrent : sequence?.States[i] ?? DeviceState.Up;
-            double volts = sequence is not null && state == DeviceState.Up ? sequence.Volts[i] : solved[i];
-            results[i] = new DeviceInCondition(devices[i].Device, condition, loads[i], state, verdicts[i], volts, unloaded[i], accepted);
+            results[i] = new DeviceInCondition(devices[i].Device, condition, loads[i], state, verdicts[i], sequence?.Volts[i] ?? solved[i], solved[i], unloaded[i], accepted);
         }
 
         return results;
@@ -58,6 +58,14 @@ internal static class FeedSolver
         return volts;
     }
 
+    // Nothing is worked out for a device that is fed the wrong kind of current: it neither draws nor starts.
+    private static Starting?[] StartingsOf(IReadOnlyList<FedDevice> devices)
+    {
+        var startings = new Starting?[devices.Count];
+        for (int i = 0; i < startings.Length; i++) startings[i] = devices[i].Accepted is null ? null : devices[i].Device.Model.Starting;
+        return startings;
+    }
+
     private static Load[] LoadsOf(FeedGroup group, Func<Draw, Load> load)
     {
         var loads = new Load[group.Devices.Count];
@@ -77,12 +85,12 @@ internal static class FeedSolver
     }
 
     // Everything balances above every drop-out voltage and, where all begin off, everything starts.
-    private static bool AllUp(IReadOnlyList<FedDevice> devices, double[] solved, StartVerdict[] verdicts, bool fromOff)
+    private static bool AllUp(Starting?[] startings, double[] solved, StartVerdict[] verdicts, bool fromOff)
     {
         for (int i = 0; i < solved.Length; i++)
         {
             if (!(solved[i] > RunKernel.NoOperatingPoint)) return false;
-            if (devices[i].Device.Model.Starting is not Starting starting) continue;
+            if (startings[i] is not Starting starting) continue;
             if (solved[i] < starting.DropOutVolts || (fromOff && verdicts[i] != StartVerdict.Starts)) return false;
         }
 

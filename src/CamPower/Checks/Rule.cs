@@ -27,6 +27,7 @@ public abstract class Rule
     /// <param name="source">Where its limit comes from.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException">A text is empty, or the identifier holds anything else than small letters, digits and hyphens.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="severity"/> is none of those there are.</exception>
     protected Rule(string id, Severity severity, string purpose, string remedy, Citation source)
     {
         Id = Require.Name(id, nameof(id));
@@ -38,7 +39,7 @@ public abstract class Rule
             }
         }
 
-        Severity = severity;
+        Severity = Require.Known(severity, nameof(severity));
         Purpose = Require.Name(purpose, nameof(purpose));
         Remedy = Require.Name(remedy, nameof(remedy));
         Source = Require.NotNull(source, nameof(source));

@@ -11,9 +11,10 @@ public sealed class Subject
     /// <param name="name">How the site calls it. Not empty.</param>
     /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="kind"/> is none of those there are.</exception>
     public Subject(SubjectKind kind, string name)
     {
-        Kind = kind;
+        Kind = Require.Known(kind, nameof(kind));
         Name = Require.Name(name, nameof(name));
     }
 

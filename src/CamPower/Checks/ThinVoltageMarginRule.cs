@@ -39,9 +39,9 @@ public sealed class ThinVoltageMarginRule : Rule
             if (UndervoltageRule.LowestUp(device) is not DeviceInCondition lowest || lowest.MarginVolts < 0) continue;
             VoltageRange accepted = lowest.Accepted!;
             double wanted = accepted.LowestVolts + (_share * (accepted.HighestVolts - accepted.LowestVolts));
-            if (lowest.SolvedVolts >= wanted) continue;
+            if (lowest.UpVolts >= wanted) continue;
             yield return Find(Subject.Of(device.Device),
-                Invariant($"In \"{lowest.Condition}\" it gets {lowest.SolvedVolts:0.00} V: only {lowest.MarginVolts:0.00} V above the lowest that it accepts."),
+                Invariant($"In \"{lowest.Condition}\" it gets {lowest.UpVolts:0.00} V: only {lowest.MarginVolts:0.00} V above the lowest that it accepts."),
                 lowest.Voltage, ElectricPotential.FromVolts(wanted), lowest.Condition);
         }
     }

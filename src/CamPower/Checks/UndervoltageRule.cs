@@ -15,7 +15,7 @@ public sealed class UndervoltageRule() : Rule("undervoltage", Severity.Failure,
         {
             if (LowestUp(device) is not DeviceInCondition lowest || lowest.MarginVolts >= 0) continue;
             yield return Find(Subject.Of(device.Device),
-                Invariant($"In \"{lowest.Condition}\" it gets {lowest.SolvedVolts:0.00} V and needs at least {lowest.Accepted!.LowestVolts:0.##} V."),
+                Invariant($"In \"{lowest.Condition}\" it gets {lowest.UpVolts:0.00} V and needs at least {lowest.Accepted!.LowestVolts:0.##} V."),
                 lowest.Voltage, lowest.Accepted.Lowest, lowest.Condition);
         }
     }

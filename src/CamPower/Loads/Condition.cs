@@ -24,11 +24,11 @@ public sealed class Condition
     /// <param name="duration">How long it lasts, at least 0; null when that is not known.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or <paramref name="on"/> names a share that does not exist.</exception>
     public Condition(string name, DrawShares on, Surroundings at, int? motorsMoving = null, Duration? duration = null)
     {
         Name = Require.Name(name, nameof(name));
-        On = on;
+        On = (DrawShares)(int)Require.Within((int)on, 0, ShareDraw.AllShares, nameof(on), "");
         At = Require.NotNull(at, nameof(at));
         if (motorsMoving is int count) Require.NotNegative(count, nameof(motorsMoving), "motors");
         if (duration is Duration length) Require.NotNegative(length.Seconds, nameof(duration), "s");
@@ -77,6 +77,7 @@ public sealed class Condition
 
     /// <summary>The same condition with more shares on.</summary>
     /// <param name="more">The shares to add.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="more"/> names a share that does not exist.</exception>
     public Condition With(DrawShares more) => new(Name, On | more, At, MotorsMoving, Duration);
 
     /// <summary>The name; never throws.</summary>

@@ -22,11 +22,12 @@ public sealed class Device
     /// <param name="starting">When it turns on and drops out; null when that is not known.</param>
     /// <exception cref="ArgumentNullException"><paramref name="name"/> or <paramref name="draw"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty, or neither input is given.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="kind"/> is none of those there are.</exception>
     public Device(string name, DeviceKind kind, Draw draw, VoltageRange? dcInput = null, VoltageRange? acInput = null,
         Starting? starting = null)
     {
         Name = Require.Name(name, nameof(name));
-        Kind = kind;
+        Kind = Require.Known(kind, nameof(kind));
         Draw = Require.NotNull(draw, nameof(draw));
         if (dcInput is null && acInput is null)
         {

@@ -16,13 +16,13 @@ public sealed class LabelDraw : Draw
 
     /// <summary>States the label.</summary>
     /// <param name="voltage">The voltage on it, above 0. [V]</param>
-    /// <param name="current">The current on it, at least 0. [A]</param>
+    /// <param name="current">The current on it, from 0 to 1 GA, and no more than 1 GW at that voltage. [A]</param>
     /// <param name="stage">What stands behind the input terminals.</param>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, their product is above 1 GW, or the stage is none of those there are.</exception>
     public LabelDraw(ElectricPotential voltage, ElectricCurrent current, InputStage stage)
     {
         double volts = Require.Positive(voltage.Volts, nameof(voltage), "V");
-        double amperes = Require.NotNegative(current.Amperes, nameof(current), "A");
+        double amperes = Require.Within(current.Amperes, 0, Load.MostAmperes, nameof(current), "A");
         double watts = Require.Within(volts * amperes, 0, Load.MostWatts, nameof(current), "W");
         Voltage = voltage;
         Current = current;

@@ -17,10 +17,13 @@ namespace CamPower;
 /// </example>
 public sealed class Load
 {
+    /// <summary>The most that a load may draw. [A]</summary>
+    internal const double MostAmperes = 1e9;
+
     /// <summary>The most that a load may draw. [W]</summary>
     internal const double MostWatts = 1e9;
 
-    private const double MostAmperes = 1e9, MostOhms = 1e12, LeastOhms = 1e-9;
+    private const double MostOhms = 1e12, LeastOhms = 1e-9;
 
     private Load(Power power, ElectricCurrent current, ElectricResistance? resistance, bool isLargerOf = false)
     {

@@ -12,7 +12,7 @@ namespace CamPower;
 /// </example>
 public sealed class ShareDraw : Draw
 {
-    private const int AllShares = (int)(DrawShares.Infrared | DrawShares.Motor | DrawShares.Heater | DrawShares.StartUp);
+    internal const int AllShares = (int)(DrawShares.Infrared | DrawShares.Motor | DrawShares.Heater | DrawShares.StartUp);
 
     // Every combination is added up once, here: asking for one later costs nothing.
     private readonly Load[] _byShares = new Load[AllShares + 1];

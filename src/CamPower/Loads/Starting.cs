@@ -16,7 +16,7 @@ public sealed class Starting
     /// <param name="turnOn">Rising terminal voltage at which it starts, above 0. [V]</param>
     /// <param name="dropOut">Falling terminal voltage at which it stops, above 0 and not above <paramref name="turnOn"/>. [V]</param>
     /// <param name="softStart">Whether the draw ramps up.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A voltage is outside its range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A voltage is outside its range, or <paramref name="softStart"/> is none of those there are.</exception>
     public Starting(ElectricPotential turnOn, ElectricPotential dropOut, SoftStart softStart)
     {
         TurnOnVolts = Require.Positive(turnOn.Volts, nameof(turnOn), "V");
@@ -28,7 +28,7 @@ public sealed class Starting
 
         TurnOn = turnOn;
         DropOut = dropOut;
-        SoftStart = softStart;
+        SoftStart = Require.Known(softStart, nameof(softStart));
     }
 
     /// <summary>Rising terminal voltage at which it starts.</summary>

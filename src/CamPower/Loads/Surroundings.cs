@@ -13,7 +13,7 @@ namespace CamPower;
 /// </example>
 public sealed class Surroundings
 {
-    private const double AbsoluteZero = -273.15, Hottest = 1000;
+    internal const double AbsoluteZero = -273.15, Hottest = 1000;
 
     /// <summary>States the temperatures.</summary>
     /// <param name="cable">Temperature of the conductors, from absolute zero to 1000 °C.</param>

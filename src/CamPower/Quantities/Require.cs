@@ -27,6 +27,21 @@ internal static class Require
     internal static double SourceVolts(double value, string parameter) =>
         Within(value, 1e-9, 1e6, parameter, "V");
 
+    /// <summary>A value that its enumeration names.</summary>
+    internal static T Known<T>(T value, string parameter) where T : struct, Enum
+    {
+#if NET
+        bool isKnown = Enum.IsDefined(value);
+        string[] names = isKnown ? [] : Enum.GetNames<T>();
+#else
+        bool isKnown = Enum.IsDefined(typeof(T), value);
+        string[] names = isKnown ? [] : Enum.GetNames(typeof(T));
+#endif
+        return isKnown
+            ? value
+            : throw new ArgumentOutOfRangeException(parameter, value, $"{parameter} must be one of {string.Join(", ", names)}.");
+    }
+
     internal static T NotNull<T>(T? value, string parameter) where T : class =>
         value ?? throw new ArgumentNullException(parameter);
 

@@ -14,16 +14,16 @@ public static class SiteStructure
     /// <param name="devices">The devices.</param>
     /// <param name="videoLinks">The shields of video cables.</param>
     /// <param name="bonds">The bonds between grounds and boxes.</param>
-    /// <exception cref="ArgumentNullException">A list is null.</exception>
+    /// <exception cref="ArgumentNullException">A list or one of its items is null.</exception>
     public static IReadOnlyList<SiteFault> FindFaults(IReadOnlyList<Condition> conditions, IReadOnlyList<DistributionBox> boxes,
         IReadOnlyList<SiteRun> runs, IReadOnlyList<SiteDevice> devices, IReadOnlyList<VideoLink> videoLinks, IReadOnlyList<GroundBond> bonds)
     {
-        Require.NotNull(conditions, nameof(conditions));
-        Require.NotNull(boxes, nameof(boxes));
-        Require.NotNull(runs, nameof(runs));
-        Require.NotNull(devices, nameof(devices));
-        Require.NotNull(videoLinks, nameof(videoLinks));
-        Require.NotNull(bonds, nameof(bonds));
+        conditions = Require.Items(conditions, nameof(conditions));
+        boxes = Require.Items(boxes, nameof(boxes));
+        runs = Require.Items(runs, nameof(runs));
+        devices = Require.Items(devices, nameof(devices));
+        videoLinks = Require.Items(videoLinks, nameof(videoLinks));
+        bonds = Require.Items(bonds, nameof(bonds));
 
         var faults = new List<SiteFault>();
         faults.AddRange(Repeated(SitePart.Conditions, "Name", conditions.Select(c => c.Name)));

@@ -8,12 +8,12 @@ namespace CamPower;
 public sealed class DeratingPoint
 {
     /// <summary>States a point.</summary>
-    /// <param name="ambient">Temperature of the air around the supply, finite.</param>
+    /// <param name="ambient">Temperature of the air around the supply, from absolute zero to 1000 °C.</param>
     /// <param name="share">Share of the rated current, from 0 to 1. [1]</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public DeratingPoint(Temperature ambient, Ratio share)
     {
-        AmbientCelsius = Require.Finite(Celsius.Of(ambient), nameof(ambient), "°C");
+        AmbientCelsius = Require.Within(Celsius.Of(ambient), Surroundings.AbsoluteZero, Surroundings.Hottest, nameof(ambient), "°C");
         ShareOfRating = Require.Within(share.DecimalFractions, 0, 1, nameof(share), "");
         Ambient = ambient;
         Share = share;

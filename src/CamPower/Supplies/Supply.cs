@@ -24,16 +24,16 @@ public sealed class Supply
     /// <param name="tolerance">How far the output may be off its set point, from 0 to 0.5. [1]</param>
     /// <param name="derating">What is left of the rating as it warms.</param>
     /// <param name="trim">How far the output can be adjusted; null where it cannot.</param>
-    /// <param name="setPoint">The voltage that it is adjusted to, inside <paramref name="trim"/>; null for the nominal voltage.</param>
+    /// <param name="setPoint">The voltage that it is adjusted to, inside <paramref name="trim"/> and, as the nominal voltage, from 1 nV to 1 MV; null for the nominal voltage.</param>
     /// <param name="ripple">RMS ripple at mains frequency or its double, over the output voltage, from 0 to 1; null where nobody declares it. [1]</param>
     /// <exception cref="ArgumentNullException"><paramref name="name"/> or <paramref name="derating"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty, or a set point is given without a trim range.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or <paramref name="output"/> is none of those there are.</exception>
     public Supply(string name, CurrentKind output, ElectricPotential nominal, ElectricCurrent ratedCurrent, Ratio tolerance,
         DeratingCurve derating, VoltageRange? trim = null, ElectricPotential? setPoint = null, Ratio? ripple = null)
     {
         Name = Require.Name(name, nameof(name));
-        Output = output;
+        Output = Require.Known(output, nameof(output));
         NominalVolts = Require.SourceVolts(nominal.Volts, nameof(nominal));
         RatedAmperes = Require.Positive(ratedCurrent.Amperes, nameof(ratedCurrent), "A");
         double share = Require.Within(tolerance.DecimalFractions, 0, 0.5, nameof(tolerance), "");
@@ -106,6 +106,6 @@ public sealed class Supply
     {
         if (setPoint is not ElectricPotential wanted) return nominalVolts;
         if (trim is null) throw new ArgumentException("A set point needs a trim range.", nameof(setPoint));
-        return Require.Within(wanted.Volts, trim.LowestVolts, trim.HighestVolts, nameof(setPoint), "V");
+        return Require.SourceVolts(Require.Within(wanted.Volts, trim.LowestVolts, trim.HighestVolts, nameof(setPoint), "V"), nameof(setPoint));
     }
 }

@@ -1,0 +1,104 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Tests.Sites;
+using UnitsNet;
+using static CamPower.Tests.Sites.SmallSite;
+
+namespace CamPower.Tests.Checks;
+
+/// <summary>One cause, one finding: where two rules could speak of the same thing, which of them does.</summary>
+public class OneCauseOneFindingTests
+{
+    private static readonly Condition Day = Condition.Day(At()), Night = Condition.Night(At());
+
+    [Fact]
+    public void SplitAdapter_IsNotAlsoAnOverloadedSupplyOrOutput() =>
+        Assert.Equal(["split-adapter-beyond-rating"], Ids(Shared(0, Adapter(Dc(amperes: 2)), [Day], Camera(Amperes(1.5)), Camera(Amperes(1.5)))));
+
+    [Fact]
+    public void OverloadedAdapterOfOneDevice_IsTheSuppliesFinding() =>
+        Assert.Equal(["supply-above-derated-rating"], Ids(Star(Adapter(Dc(amperes: 2)), [Day], (0, Camera(Amperes(2.5))))));
+
+    [Fact]
+    public void SplitAdapterInsideItsRating_StillHasAHeadroom() =>
+        Assert.Equal(["supply-above-headroom-policy"], Ids(Shared(0, Adapter(Dc(amperes: 2)), [Day], Camera(Amperes(0.9)), Camera(Amperes(0.9)))));
+
+    [Fact]
+    public void AboveTheRating_IsNotAlsoAboveTheHeadroom() =>
+        Assert.Equal(["supply-above-derated-rating"], Ids(Star(Box(Dc(amperes: 2)), [Day], (0, Camera(Amperes(2.5))))));
+
+    // The limit of the output and the rating of the supply bind separately.
+    [Fact]
+    public void OverloadedOutputAndSupply_AreTwoCauses() =>
+        Assert.Equal(["output-overloaded", "supply-above-derated-rating"], Ids(Star(Box(Dc(amperes: 2), limit: 1), [Day], (0, Camera(Amperes(2.5))))));
+
+    [Fact]
+    public void WrongSupply_IsNotAlsoAnOvervoltageAtLightLoad() =>
+        Assert.Equal(["supply-voltage-too-high"], Ids(Single(0, Camera(Watts(3), Range(8, 13)), Dc(24))));
+
+    [Fact]
+    public void TrimmedTooHigh_IsAnOvervoltageAtLightLoad()
+    {
+        var supply = new Supply("trimmed", CurrentKind.Dc, Volts(12), ElectricCurrent.FromAmperes(9), Ratio.Zero, DeratingCurve.GenericEnclosed, Range(11, 15), Volts(14));
+        Assert.Equal(["overvoltage-at-light-load"], Ids(Single(0.1, Camera(Watts(3), Range(8, 13)), supply)));
+    }
+
+    // Off at night, for it settles under its drop-out voltage of 8 V; by day inside its range.
+    [Fact]
+    public void NotUp_IsNotAlsoAnUndervoltage()
+    {
+        var draw = new ShareDraw(Watts(2), infrared: Watts(10.5));
+        Assert.Equal(["settles-below-drop-out"], Ids(Single(2.6, Camera(draw, Range(10, 20), Starts(9, 8)), null, Day, Night)));
+    }
+
+    // At night off, by day up with (12 + √(144 − 93.6))/2 = 9.55 V, under the 10 V that it accepts: two conditions, two findings.
+    [Fact]
+    public void NotUpAtNight_AndTooLowByDay_AreTwoFindings()
+    {
+        var draw = new ShareDraw(Watts(9), infrared: Watts(3.5));
+        IReadOnlyList<Finding> found = RuleSet.Standard.Check(Single(2.6, Camera(draw, Range(10, 20), Starts(9, 8)), null, Day, Night).Assess());
+        Assert.Equal([("settles-below-drop-out", "night"), ("undervoltage", "day")], found.Select(f => (f.Rule, f.Condition!.Name)));
+        Assert.Equal((12 + Math.Sqrt(144 - 93.6)) / 2, (double)found[1].Measured!.Value, 1e-9);
+    }
+
+    // The margin is of the lowest voltage of the supply, and of the worst condition, not of the nominal day.
+    [Fact]
+    public void ThinMargin_IsOfTheLowestSupplyVoltageInTheWorstCondition()
+    {
+        var draw = new ShareDraw(Load.None, infrared: Amperes(1));
+        Finding found = Assert.Single(RuleSet.Standard.Check(Single(1, Camera(draw, Range(10, 14)), Dc(percent: 5), Day, Night).Assess()));
+        Assert.Equal("thin-voltage-margin", found.Rule);
+        Assert.Equal(Night.Name, found.Condition!.Name);
+        Assert.Equal(10.4, (double)found.Measured!.Value, 1e-12);
+        Assert.Equal(10.4, (double)found.Limit!.Value, 1e-3);
+    }
+
+    [Fact]
+    public void Undervoltage_IsNotAlsoAThinMargin() => Assert.Equal(["undervoltage"], Ids(Single(1, Camera(Amperes(1), Range(11.5, 20)))));
+
+    [Fact]
+    public void WrongCurrent_IsTheOnlyFindingAboutADevice() => Assert.Equal(["ac-into-dc-device", "ac-solved-with-rms"],
+        Ids(Single(9, Camera(Watts(100), Range(8, 9), Starts(20, 19)), Dc(kind: CurrentKind.Ac))));
+
+    [Fact]
+    public void NoOperatingPoint_IsNotAlsoARefusalToStart() =>
+        Assert.Equal(["no-operating-point"], Ids(Single(3, Camera(Watts(13), starting: Starts(9, 8)))));
+
+    // A lead that joins another at a junction is extended as well, and named once however many devices hang on it.
+    [Fact]
+    public void PreTerminatedLead_IsNamedOnce_AlsoWhereItIsExtendedAtAJunction()
+    {
+        var lead = new CableRun(Cable.Pair(WireSize.Awg(18), Stranding.Solid, ConductorMaterial.AnnealedCopper, isPreTerminated: true), Length.FromMeters(5));
+        Site site = new("site", [Day], [Box()],
+            [new SiteRun(RunOrigin.Output(BoxName, 1), "a", lead), new SiteRun(RunOrigin.Junction("a"), "b", Runs.OfOhms(0.1)), new SiteRun(RunOrigin.Junction("a"), "c", Runs.OfOhms(0.1))],
+            [new SiteDevice("x", Camera(Watts(1)), "b"), new SiteDevice("y", Camera(Watts(1)), "c")]);
+        Assert.Equal("box output 1 to a", Assert.Single(RuleSet.Standard.Check(site.Assess())).About.Name);
+    }
+
+    // A quiet site is quiet.
+    [Fact]
+    public void SoundSite_HasNoFindings() => Assert.Empty(Ids(Chain((0.1, Camera(Watts(3), Range(9, 16), Starts(8, 7))), (0.1, Camera(Watts(3), Range(9, 16))))));
+
+    private static IEnumerable<string> Ids(Site site) => RuleSet.Standard.Check(site.Assess()).Select(f => f.Rule);
+}

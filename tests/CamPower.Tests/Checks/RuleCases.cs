@@ -1,0 +1,101 @@
+using System.Collections.Generic;
+using CamPower.Tests.Sites;
+using UnitsNet;
+using static CamPower.Tests.Sites.SmallSite;
+
+namespace CamPower.Tests.Checks;
+
+/// <summary>For every rule a small site that it speaks of and a neighbour a hair inside the limit. The numbers are worked out by hand.</summary>
+internal static class RuleCases
+{
+    private const double Hair = 1e-6;
+
+    // 12 V, 2.6 Ω, 12.5 W: (12 ± √14)/2.
+    private const double Settles = 7.870828693386971, Unstable = 4.129171306613029;
+
+    private static readonly Condition Day = Condition.Day(At()), Night = Condition.Night(At()), Warm = Condition.Night(At(box: 60));
+
+    internal static IReadOnlyList<RuleCase> All { get; } =
+    [
+        new("ac-into-dc-device", Severity.Danger, AcCamera(acceptsAc: false), DcCamera(acceptsDc: true), "camera 1"),
+        new("dc-into-ac-device", Severity.Failure, DcCamera(acceptsDc: false), DcCamera(acceptsDc: true), "camera 1"),
+        new("supply-voltage-too-high", Severity.Danger, TooHigh(13.2 + Hair), TooHigh(13.2), "camera 1", 13.2 + Hair, 13.2),
+
+        // 3 Ω carries 12²/(4·3) = 12 W.
+        new("no-operating-point", Severity.Failure, Infrared(3, 12 + Hair), Infrared(3, 12 - Hair), "camera 1", Condition: "night"),
+        new("unloaded-voltage-below-turn-on", Severity.Failure, Started(0, 6, 12 + Hair, 5), Started(0, 6, 12, 5), "camera 1", 12, 12 + Hair, Condition: "night"),
+        new("settles-below-drop-out", Severity.Failure, Started(2.6, 12.5, 9.5, Settles + Hair), Started(2.6, 12.5, 9.5, Settles - Hair), "camera 1",
+            Settles, Settles + Hair, Condition: "night"),
+        new("turn-on-below-unstable-voltage", Severity.Failure, Started(2.6, 12.5, Unstable - Hair, 3), Started(2.6, 12.5, Unstable + Hair, 3), "camera 1",
+            Unstable - Hair, Settles, Condition: "night"),
+
+        // 10 W over 2 Ω leave (12 + √(144 − 80))/2 = 10 V.
+        new("undervoltage", Severity.Failure, Windowed(2, 10, 10 + Hair, 60), Windowed(2, 10, 10 - Hair, 60), "camera 1", 10, 10 + Hair, Condition: "night"),
+
+        // The base of 0.1 A over 2 Ω leaves 13 V of 13.2 V.
+        new("overvoltage-at-light-load", Severity.Failure, LightLoad(13 - Hair), LightLoad(13 + Hair), "camera 1", 13, 13 - Hair),
+        new("output-overloaded", Severity.Failure, OnOutput(1, 1 - Hair), OnOutput(1, 1), "box output 1", 1, 1 - Hair, "A", "night"),
+
+        // A 12.5 A supply gives 9.375 A at 60 °C by the generic curve (common practice, no source).
+        new("supply-above-derated-rating", Severity.Failure, Loaded(9.375 + Hair, 12.5, Warm), Loaded(9.375, 12.5, Warm), "box", 9.375 + Hair, 9.375, "A", "night"),
+        new("split-adapter-beyond-rating", Severity.Failure, Split(1 + Hair), Split(1), "box", 2 + (2 * Hair), 2, "A", "night"),
+
+        // 8 A at 80 % loading want a 10 A supply (common practice, no source).
+        new("supply-above-headroom-policy", Severity.Caution, Loaded(8 + Hair, 10, Night), Loaded(8, 10, Night), "box", 8 + Hair, 8, "A", "night"),
+
+        // A tenth of 10 V to 13 V above 10 V is 10.3 V: what 1 A over 1.7 Ω leaves.
+        new("thin-voltage-margin", Severity.Caution, ThinAt(1.7 + Hair), ThinAt(1.7 - Hair), "camera 1", 10.3 - Hair, 10.3, Condition: "night"),
+        new("more-cameras-than-outputs", Severity.Caution, Many(DeviceKind.Camera), Many(DeviceKind.Other), "box", 3, 2, ""),
+        new("recorder-on-camera-output", Severity.Caution, Recorder(Box()), Recorder(Adapter()), "camera 1"),
+        new("pre-terminated-cable-extended", Severity.Caution, Lead(extended: true), Lead(extended: false), "box output 1 to end"),
+        new("copper-clad-aluminium", Severity.Caution, Of(ConductorMaterial.CopperCladAluminium15), Of(ConductorMaterial.AnnealedCopper), "box output 1 to end"),
+        new("ac-solved-with-rms", Severity.Note, AcCamera(acceptsAc: true), DcCamera(acceptsDc: true), "box"),
+    ];
+
+    private static Site AcCamera(bool acceptsAc) => Powered(CurrentKind.Ac, acceptsAc, acceptsDc: true);
+
+    private static Site DcCamera(bool acceptsDc) => Powered(CurrentKind.Dc, acceptsAc: true, acceptsDc);
+
+    private static Site Powered(CurrentKind kind, bool acceptsAc, bool acceptsDc) => Single(1,
+        new Device("model", DeviceKind.Camera, new ShareDraw(Watts(3)), acceptsDc ? Wide : null, acceptsAc ? Wide : null), Dc(kind: kind), Day, Night);
+
+    private static Site TooHigh(double nominal) => Single(0, Camera(Watts(3), Range(8, 13.2)), Dc(nominal), Day, Night);
+
+    private static Site Infrared(double ohms, double watts) => Single(ohms, Camera(AtNight(watts)), null, Day, Night);
+
+    private static Site Started(double ohms, double watts, double turnOn, double dropOut) =>
+        Single(ohms, Camera(AtNight(watts), starting: Starts(turnOn, dropOut, SoftStart.No)), null, Night);
+
+    private static Site Windowed(double ohms, double watts, double lowest, double highest) =>
+        Single(ohms, Camera(AtNight(watts), Range(lowest, highest)), null, Day, Night);
+
+    private static Site LightLoad(double highest) => Single(2, Camera(new ShareDraw(Amperes(0.1), infrared: Amperes(1)), Range(5, highest)), Dc(percent: 10), Day, Night);
+
+    private static Site OnOutput(double amperes, double limit) => Star(Box(limit: limit), [Day, Night], (0, Camera(AtNight(amperes: amperes))));
+
+    private static Site Loaded(double amperes, double rating, Condition condition) => Star(Box(Dc(amperes: rating)), [condition], (0, Camera(AtNight(amperes: amperes))));
+
+    private static Site Split(double amperes) => Shared(0, Adapter(Dc(amperes: 2)), [Day, Night], Camera(AtNight(amperes: amperes)), Camera(AtNight(amperes: amperes)));
+
+    private static Site ThinAt(double ohms) => Single(ohms, Camera(AtNight(amperes: 1), Range(10, 13)), null, Day, Night);
+
+    private static Site Many(DeviceKind third) => Shared(0, Box(outputs: 2), [Day], Camera(Watts(1)), Camera(Watts(1)), Camera(new ShareDraw(Watts(1)), kind: third));
+
+    private static Site Recorder(DistributionBox box) => Star(box, [Day], (0, Camera(new ShareDraw(Watts(9)), kind: DeviceKind.Recorder)));
+
+    private static Site Lead(bool extended)
+    {
+        var lead = new CableSegment(Pair(ConductorMaterial.AnnealedCopper, isPreTerminated: true), Length.FromMeters(10));
+        return OnRun(extended ? new CableRun(lead, new CableSegment(Pair(ConductorMaterial.AnnealedCopper), Length.FromMeters(1))) : new CableRun(lead));
+    }
+
+    private static Site Of(ConductorMaterial material) => OnRun(new CableRun(Pair(material), Length.FromMeters(1)));
+
+    private static Site OnRun(CableRun run) => new("site", [Day], [Box()],
+        [new SiteRun(RunOrigin.Output(BoxName, 1), "end", run)], [new SiteDevice("camera 1", Camera(Watts(3)), "end")]);
+
+    private static Cable Pair(ConductorMaterial material, bool isPreTerminated = false) => Cable.Pair(WireSize.Awg(18), Stranding.Solid, material, isPreTerminated);
+
+    // Next to nothing by day, so that the night is the condition that is named.
+    private static ShareDraw AtNight(double watts = 0, double amperes = 0) => new(Load.None, infrared: Watts(watts) + Amperes(amperes));
+}

@@ -1,0 +1,158 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Checks;
+using CamPower.Tests.Sites;
+using FsCheck.Xunit;
+using UnitsNet;
+using static CamPower.Tests.Sites.SmallSite;
+
+namespace CamPower.Tests.Checks;
+
+public class RuleSetTests
+{
+    private static readonly RuleSet Empty = new([]);
+
+    // Much at once: a wrong current, an overload of output and supply, a restart, copper-clad aluminium, a recorder, a motor.
+    private static readonly SiteAssessment Troubled = TroubledSite().Assess();
+
+    // Whatever subset of the rules is asked, each finds what it finds alone: none hides or invents another's finding.
+    [Property(MaxTest = 300)]
+    public void EveryRule_FindsTheSameInAnySubset(int bits)
+    {
+        Rule[] rules = [.. RuleSet.Standard.Rules.Where((_, i) => (bits >> i & 1) == 1)];
+        Assert.Equal(
+            Say(rules.SelectMany(r => new RuleSet([r]).Check(Troubled))).Order(),
+            Say(new RuleSet(rules).Check(Troubled)).Order());
+    }
+
+    [Fact]
+    public void Troubled_IsATrial() => Assert.True(RuleSet.Standard.Check(Troubled).Select(f => f.Rule).Distinct().Count() >= 9);
+
+    [Fact]
+    public void Findings_AreWorstFirst_ThenInTheOrderOfTheRules()
+    {
+        IReadOnlyList<Finding> found = RuleSet.Standard.Check(Troubled);
+        List<string> order = [.. RuleSet.Standard.Rules.Select(r => r.Id)];
+        Assert.Equal(found.OrderByDescending(f => f.Severity).ThenBy(f => order.IndexOf(f.Rule)), found);
+        Assert.Equal(Severity.Danger, found[0].Severity);
+        Assert.Equal(Severity.Note, found[^1].Severity);
+    }
+
+    [Fact]
+    public void With_PutsANewRuleLast_AndReplacesOneInItsPlace()
+    {
+        RuleSet more = RuleSet.Standard.With(new NoMotorsRule());
+        Assert.Equal("no-motors", more.Rules[^1].Id);
+        Assert.Equal(RuleSet.Standard.Rules.Count + 1, more.Rules.Count);
+
+        var stricter = new SupplyHeadroomRule(Ratio.FromPercent(50));
+        RuleSet changed = RuleSet.Standard.With(stricter);
+        Assert.Equal(RuleSet.Standard.Rules.Select(r => r.Id), changed.Rules.Select(r => r.Id));
+        Assert.Same(stricter, changed.Rules.Single(r => r.Id == stricter.Id));
+        Assert.DoesNotContain(stricter, RuleSet.Standard.Rules);
+    }
+
+    [Fact]
+    public void Without_DropsOne_AndLeavesTheOld()
+    {
+        int before = RuleSet.Standard.Rules.Count;
+        RuleSet fewer = RuleSet.Standard.Without("copper-clad-aluminium");
+        Assert.Equal(before - 1, fewer.Rules.Count);
+        Assert.Equal(before, RuleSet.Standard.Rules.Count);
+        Assert.DoesNotContain(fewer.Check(Troubled), f => f.Rule == "copper-clad-aluminium");
+        Assert.Contains(RuleSet.Standard.Check(Troubled), f => f.Rule == "copper-clad-aluminium");
+        Assert.Contains("copper-clad", Assert.Throws<ArgumentException>(() => fewer.Without("copper-clad-aluminium")).Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentException>(() => fewer.Without("Undervoltage"));
+        Assert.Throws<ArgumentNullException>(() => fewer.Without(null!));
+    }
+
+    [Fact]
+    public void RuleOfOnesOwn_SpeaksBesideTheOthers()
+    {
+        Site site = Star((0, Camera(new ShareDraw(Watts(3), motor: Watts(1)))), (0, Camera(Watts(3))));
+        Finding finding = Assert.Single(RuleSet.Standard.With(new NoMotorsRule()).Check(site.Assess()));
+        Assert.Equal("no-motors", finding.Rule);
+        Assert.Equal("camera 1", finding.About.Name);
+        Assert.Equal("Choose a fixed camera.", finding.Remedy);
+        Assert.Null(finding.Measured);
+    }
+
+    [Fact]
+    public void Policies_AreTheirLimits()
+    {
+        Assert.Equal(80, Assert.IsType<Ratio>(new SupplyHeadroomRule().Limit).Percent);
+        Assert.Equal(10, Assert.IsType<Ratio>(new ThinVoltageMarginRule().Limit).Percent);
+        Assert.Null(new UndervoltageRule().Limit);
+
+        // 5 A of 10 A; 12 V of 10 V to 20 V.
+        SiteAssessment half = Star(Box(Dc(amperes: 10)), [Condition.Day(At())], (0, Camera(Amperes(5), Range(10, 20)))).Assess();
+        Assert.Empty(RuleSet.Standard.Check(half));
+        Assert.Single(Empty.With(new SupplyHeadroomRule(Ratio.FromPercent(49.9))).Check(half));
+        Assert.Empty(Empty.With(new SupplyHeadroomRule(Ratio.FromPercent(50))).Check(half));
+        Assert.Single(Empty.With(new ThinVoltageMarginRule(Ratio.FromPercent(20.1))).Check(half));
+        Assert.Empty(Empty.With(new ThinVoltageMarginRule(Ratio.FromPercent(19.9))).Check(half));
+    }
+
+    [Fact]
+    public void Sets_RefuseNothingAndTheSameTwice()
+    {
+        Assert.Throws<ArgumentNullException>(() => new RuleSet(null!));
+        Assert.Throws<ArgumentNullException>(() => new RuleSet([null!]));
+        Assert.Contains("no-motors", Assert.Throws<ArgumentException>(() => new RuleSet([new NoMotorsRule(), new NoMotorsRule()])).Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentNullException>(() => Empty.With(null!));
+        Assert.Throws<ArgumentNullException>(() => Empty.Check(null!));
+    }
+
+    [Fact]
+    public void Rules_RefuseBadWords()
+    {
+        Assert.All(new[] { "", " ", "Upper", "under_score", "two words", "ümlaut" }, id => Assert.Throws<ArgumentException>(() => new NamedRule(id)));
+        Assert.Throws<ArgumentNullException>(() => new NamedRule(null!));
+        Assert.Throws<ArgumentException>(() => new NamedRule("a", purpose: ""));
+        Assert.Throws<ArgumentException>(() => new NamedRule("a", remedy: ""));
+        Assert.Throws<ArgumentException>(() => new NamedRule("a", message: " ").Check(Troubled));
+        Assert.Equal("a-1", new NamedRule("a-1").ToString());
+        Assert.Throws<ArgumentOutOfRangeException>(() => new NamedRule("a", (Severity)7));
+        Assert.Throws<ArgumentOutOfRangeException>(() => new Subject((SubjectKind)7, "x"));
+        Assert.Throws<ArgumentException>(() => new Subject(SubjectKind.Site, ""));
+        Assert.Throws<ArgumentNullException>(() => Subject.Of((SiteDevice)null!));
+        Assert.Throws<ArgumentNullException>(() => Subject.Of((SiteRun)null!));
+        Assert.Throws<ArgumentNullException>(() => Subject.Of((DistributionBox)null!));
+        Assert.Throws<ArgumentNullException>(() => Subject.Of(null!, Box().Outputs[0]));
+        Assert.Throws<ArgumentNullException>(() => Subject.Of(Box(), null!));
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(-0.1)]
+    [InlineData(1.01)]
+    public void Headroom_IsAboveZeroAndAtMostOne(double share) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => new SupplyHeadroomRule(Ratio.FromDecimalFractions(share)));
+
+    [Theory]
+    [InlineData(-0.1)]
+    [InlineData(1.01)]
+    public void Margin_IsFromZeroToOne(double share) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => new ThinVoltageMarginRule(Ratio.FromDecimalFractions(share)));
+
+    private static Site TroubledSite()
+    {
+        Condition night = Condition.Night(At()), cold = Condition.ColdStart(At(box: 60));
+        CableRun clad = new(Cable.Pair(WireSize.Awg(24), Stranding.Solid, ConductorMaterial.CopperCladAluminium10, isPreTerminated: true), Length.FromMeters(20));
+        return new Site("troubled", [night, cold], [Box(Dc(12, 4, 10), 2, 1), DistributionBox.Adapter("lead", Dc(24, 1)), DistributionBox.Adapter("ac", Dc(24, kind: CurrentKind.Ac))],
+            [
+                new SiteRun(RunOrigin.Output(BoxName, 1), "a", clad), new SiteRun(RunOrigin.Junction("a"), "b", Runs.OfOhms(2)), new SiteRun(RunOrigin.Output(BoxName, 2), "c", Runs.OfOhms(0.1)),
+                new SiteRun(RunOrigin.Output("lead", 1), "d", Runs.OfOhms(0)), new SiteRun(RunOrigin.Output("ac", 1), "e", Runs.OfOhms(0)),
+            ],
+            [
+                new SiteDevice("one", Camera(new ShareDraw(Watts(4), infrared: Watts(3)), Range(10.8, 13), Starts(10, 9)), "a"),
+                new SiteDevice("two", Camera(Watts(6), Range(10.8, 13), Starts(11.5, 8, SoftStart.No)), "b"),
+                new SiteDevice("recorder", Camera(new ShareDraw(Watts(30), motor: Watts(5)), Range(10, 13.5), kind: DeviceKind.Recorder), "c"),
+                new SiteDevice("three", Camera(Watts(15), Range(10.8, 13)), "d"), new SiteDevice("four", Camera(Watts(15), Range(20, 30)), "d"),
+                new SiteDevice("five", Camera(Watts(15)), "e"),
+            ]);
+    }
+
+    private static IEnumerable<string> Say(IEnumerable<Finding> findings) => findings.Select(f => $"{f.Rule} {f} {f.Measured?.Value} {f.Limit?.Value} {f.Condition}");
+}

@@ -1,0 +1,63 @@
+using System.Collections.Generic;
+using System.Linq;
+using UnitsNet;
+
+namespace CamPower.Tests.Checks;
+
+public class RuleTests
+{
+    public static TheoryData<string> Rules => [.. RuleSet.Standard.Rules.Select(r => r.Id)];
+
+    // A rule without a case fails here, by name.
+    [Theory]
+    [MemberData(nameof(Rules))]
+    public void Rule_SpeaksOfItsFaultAndOfNothingElse(string id)
+    {
+        RuleCase expected = CaseOf(id);
+        Finding finding = Assert.Single(RuleSet.Standard.Check(expected.Fires.Assess()), f => f.Severity > Severity.Note || expected.Severity == Severity.Note);
+        Assert.Equal(id, finding.Rule);
+        Assert.Equal(expected.Severity, finding.Severity);
+        Assert.Equal(expected.About, finding.About.Name);
+        Assert.Equal(expected.Condition, finding.Condition?.Name);
+        AssertValue(expected.Measured, finding.Measured, expected.Unit);
+        AssertValue(expected.Limit, finding.Limit, expected.Unit);
+        Rule rule = RuleSet.Standard.Rules.Single(r => r.Id == id);
+        Assert.Equal(rule.Remedy, finding.Remedy);
+        Assert.Same(rule.Source, finding.Source);
+        Assert.Contains(finding.Message, finding.ToString(), System.StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [MemberData(nameof(Rules))]
+    public void Rule_IsSilentAHairInside(string id) =>
+        Assert.DoesNotContain(RuleSet.Standard.Check(CaseOf(id).Neighbour.Assess()), f => f.Rule == id);
+
+    [Fact]
+    public void Cases_AreOfRulesThatThereAre() =>
+        Assert.Equal(RuleSet.Standard.Rules.Select(r => r.Id).Order(), RuleCases.All.Select(c => c.Rule).Order());
+
+    [Theory]
+    [MemberData(nameof(Rules))]
+    public void Rule_SaysTheSameInEveryCulture(string id) =>
+        Cultures.AssertSame(() => string.Join("|", RuleSet.Standard.Check(CaseOf(id).Fires.Assess()).Select(f => f + " " + f.Condition)));
+
+    [Theory]
+    [MemberData(nameof(Rules))]
+    public void Rule_RefusesNoAssessment(string id) =>
+        Assert.Throws<System.ArgumentNullException>(() => RuleSet.Standard.Rules.Single(r => r.Id == id).Check(null!).ToList());
+
+    private static RuleCase CaseOf(string id) => RuleCases.All.Single(c => c.Rule == id);
+
+    private static void AssertValue(double? expected, IQuantity? found, string unit)
+    {
+        Assert.Equal(expected is null, found is null);
+        if (found is null) return;
+        double value = unit switch
+        {
+            "V" => Assert.IsType<ElectricPotential>(found).Volts,
+            "A" => Assert.IsType<ElectricCurrent>(found).Amperes,
+            _ => Assert.IsType<Scalar>(found).Amount,
+        };
+        Assert.Equal(expected!.Value, value, 2e-8);
+    }
+}

@@ -1,0 +1,71 @@
+using System.Collections.Generic;
+using System.Linq;
+using UnitsNet;
+
+namespace CamPower.Tests.Sites;
+
+/// <summary>Sites of a few devices, built from bare numbers in SI units.</summary>
+internal static class SmallSite
+{
+    internal const string BoxName = "box";
+
+    /// <summary>Wide enough that neither end matters, unless the test sets another.</summary>
+    internal static readonly VoltageRange Wide = Range(2, 60);
+
+    internal static VoltageRange Range(double lowest, double highest) => new(Volts(lowest), Volts(highest));
+
+    internal static ElectricPotential Volts(double volts) => ElectricPotential.FromVolts(volts);
+
+    internal static Load Watts(double watts) => Load.ConstantPower(Power.FromWatts(watts));
+
+    internal static Load Amperes(double amperes) => Load.ConstantCurrent(ElectricCurrent.FromAmperes(amperes));
+
+    internal static Load Ohms(double ohms) => Load.ConstantResistance(ElectricResistance.FromOhms(ohms));
+
+    internal static Surroundings At(double cable = 20, double box = 25) => new(
+        Temperature.FromDegreesCelsius(cable), Temperature.FromDegreesCelsius(box), Temperature.FromDegreesCelsius(20));
+
+    internal static Starting Starts(double turnOn, double dropOut, SoftStart soft = SoftStart.Yes) => new(Volts(turnOn), Volts(dropOut), soft);
+
+    internal static Supply Dc(double volts = 12, double amperes = 100, double percent = 0, CurrentKind kind = CurrentKind.Dc) => new(
+        "supply", kind, Volts(volts), ElectricCurrent.FromAmperes(amperes), Ratio.FromPercent(percent), DeratingCurve.GenericEnclosed);
+
+    internal static DistributionBox Box(Supply? supply = null, int outputs = 4, double limit = 50) =>
+        DistributionBox.WithEqualOutputs(BoxName, supply ?? Dc(), outputs, ElectricCurrent.FromAmperes(limit));
+
+    internal static DistributionBox Adapter(Supply? supply = null) => DistributionBox.Adapter(BoxName, supply ?? Dc());
+
+    internal static Device Camera(Load draw, VoltageRange? window = null, Starting? starting = null) => Camera(new ShareDraw(draw), window, starting);
+
+    internal static Device Camera(Draw draw, VoltageRange? window = null, Starting? starting = null, DeviceKind kind = DeviceKind.Camera) =>
+        new("model", kind, draw, dcInput: window ?? Wide, starting: starting);
+
+    /// <summary>Each device on an output of its own, behind its own loop resistance; camera 1 on output 1 and so on.</summary>
+    internal static Site Star(DistributionBox box, IEnumerable<Condition> conditions, params (double Ohms, Device Device)[] feeds) => new("site", conditions, [box],
+        feeds.Select((feed, i) => new SiteRun(RunOrigin.Output(BoxName, i + 1), Place(i), Runs.OfOhms(feed.Ohms))),
+        feeds.Select((feed, i) => new SiteDevice(Name(i), feed.Device, Place(i))));
+
+    internal static Site Star(params (double Ohms, Device Device)[] feeds) => Star(Box(), [Condition.Day(At())], feeds);
+
+    /// <summary>One device on one output.</summary>
+    internal static Site Single(double ohms, Device device, Supply? supply = null, params Condition[] conditions) =>
+        Star(Box(supply), conditions.Length > 0 ? conditions : [Condition.Day(At())], (ohms, device));
+
+    /// <summary>All devices on output 1, one behind the other.</summary>
+    internal static Site Chain(DistributionBox box, IEnumerable<Condition> conditions, params (double Ohms, Device Device)[] links) => new("site", conditions, [box],
+        links.Select((link, i) => new SiteRun(i == 0 ? RunOrigin.Output(BoxName, 1) : RunOrigin.Junction(Place(i - 1)), Place(i), Runs.OfOhms(link.Ohms))),
+        links.Select((link, i) => new SiteDevice(Name(i), link.Device, Place(i))));
+
+    internal static Site Chain(params (double Ohms, Device Device)[] links) => Chain(Box(), [Condition.Day(At())], links);
+
+    /// <summary>All devices at the end of one run.</summary>
+    internal static Site Shared(double ohms, DistributionBox box, IEnumerable<Condition> conditions, params Device[] devices) => new("site", conditions, [box],
+        [new SiteRun(RunOrigin.Output(BoxName, 1), Place(0), Runs.OfOhms(ohms))],
+        devices.Select((device, i) => new SiteDevice(Name(i), device, Place(0))));
+
+    internal static Site Shared(double ohms, params Device[] devices) => Shared(ohms, Box(), [Condition.Day(At())], devices);
+
+    internal static string Name(int index) => $"camera {index + 1}";
+
+    internal static string Place(int index) => $"place {index + 1}";
+}
