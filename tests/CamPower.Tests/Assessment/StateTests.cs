@@ -141,6 +141,40 @@ public class StateTests
         Assert.All(Shared(2.6, camera, camera).Assess().Devices, d => Assert.Equal(DeviceState.Restarting, d.Worst.State));
     }
 
+    // The one of 8.1 V drops out first and comes back, and each time the other is under its 8 V as well: it is not up.
+    [Fact]
+    public void TwoUnderTheirDropOuts_NeitherIsUp()
+    {
+        Site site = Shared(2.6, Camera(Watts(6.25), starting: Starts(9.5, 8.1)), Camera(Watts(6.25), starting: Starts(9.5, 8)));
+        Assert.All(site.Assess().Devices, d => Assert.Equal(DeviceState.Restarting, d.Worst.State));
+    }
+
+    // 12 V ± 10 %: whether it starts and stays on is asked at 10.8 V, on one run as in a tree. 5 W over 1 Ω leave 10.31 V.
+    [Theory]
+    [InlineData(10.81, 5, DeviceState.NeverUp, StartVerdict.UnloadedBelowTurnOn)]
+    [InlineData(10.79, 5, DeviceState.Up, StartVerdict.Starts)]
+    [InlineData(10.79, 10.4, DeviceState.Restarting, StartVerdict.SettlesBelowDropOut)]
+    public void Starting_IsJudgedAtTheLowestSupplyVoltage(double turnOn, double dropOut, DeviceState state, StartVerdict verdict)
+    {
+        Device camera = Camera(Watts(5), starting: Starts(turnOn, dropOut));
+        Site[] sites = [Single(1, camera, Dc(percent: 10), Cold), Shared(1, Box(Dc(percent: 10)), [Cold], camera, Camera(Load.None))];
+        Assert.All(sites.Select(site => site.Assess().Devices[0].Worst), found =>
+        {
+            Assert.Equal(state, found.State);
+            Assert.Equal(verdict, found.Start);
+            Assert.Equal(10.8, found.UnloadedVoltage!.Value.Volts, 1e-12);
+            if (found.TryGetVoltage(out UnitsNet.ElectricPotential voltage)) Assert.Equal((10.8 + Math.Sqrt((10.8 * 10.8) - 20)) / 2, voltage.Volts, 1e-9);
+        });
+    }
+
+    // What stays on while another comes and goes has the lowest voltage of the lowest supply voltage.
+    [Fact]
+    public void Sequence_RunsAtTheLowestSupplyVoltage()
+    {
+        Site site = Chain(Box(Dc(percent: 10)), [Day], (0.5, Camera(Watts(5))), (8, Camera(Watts(12), starting: Starts(9, 8))));
+        Assert.Equal((10.8 + Math.Sqrt((10.8 * 10.8) - 10)) / 2, site.Assess().Devices[0].Worst.Voltage.Volts, 1e-9);
+    }
+
     // With a turn-on of 11 V the one that lost finds 10.44 V, and stays off. The first by name is taken to win, in either order.
     [Theory]
     [InlineData("a", "b")]
