@@ -33,6 +33,7 @@ internal sealed class SiteReport(IAnsiConsole console)
 
         console.WriteLine("Worst names its condition. It \"loops\" if it restarts for ever, is \"off\" if it");
         console.WriteLine("never comes up; \"none\" is no operating point, \"wrong\" the wrong kind of current.");
+        console.WriteLine("A load with ? is asked for, but no cable carries it.");
     }
 
     private void PrintBox(SiteAssessment assessment, BoxAssessment box)
@@ -42,7 +43,7 @@ internal sealed class SiteReport(IAnsiConsole console)
         console.WriteLine();
         console.MarkupLineInterpolated($"[bold]{box.Box.Name}[/]: {supply.Name} set to {Text(supply.SetPoint)}");
         double used = worst.TotalCurrent.Amperes, rated = worst.DeratedRating.Amperes;
-        console.WriteLine(Invariant($"  {AtLeast(worst.IsLowerBound)}{used:0.00} A of {rated:0.00} A at {Text(worst.Condition.At.Box)} in {worst.Condition}{(rated > 0 ? Invariant($": {used / rated * 100:0} %") : "")}"));
+        console.WriteLine(Invariant($"  {(worst.IsDemandOnly ? "asked for " : "")}{used:0.00} A of {rated:0.00} A at {Text(worst.Condition.At.Box)} in {worst.Condition}{(rated > 0 ? Invariant($": {used / rated * 100:0} %") : "")}"));
         if (box.Outputs.Count == 0) return;
 
         Table table = new Table().NoBorder();
@@ -75,7 +76,7 @@ internal sealed class SiteReport(IAnsiConsole console)
             Volts(worst) + " " + letter,
             worst.Accepted is VoltageRange accepted ? Invariant($"{accepted.Lowest.Volts:0.#}-{accepted.Highest.Volts:0.#}") : "-",
             Margin(device),
-            Invariant($"{(output.Worst.IsLowerBound ? ">" : "")}{output.Worst.Current.Amperes:0.00}/{output.Output.Limit.Amperes:0.##}"),
+            Invariant($"{output.Worst.Current.Amperes:0.00}{(output.Worst.IsDemandOnly ? "?" : "")}/{output.Output.Limit.Amperes:0.##}"),
         ];
     }
 
@@ -140,8 +141,6 @@ internal sealed class SiteReport(IAnsiConsole console)
     }
 
     private static string Text(IQuantity quantity) => quantity.ToString("s4", CultureInfo.InvariantCulture);
-
-    private static string AtLeast(bool isLowerBound) => isLowerBound ? "at least " : "";
 
     private static char Letter(int condition) => (char)('a' + condition);
 

@@ -21,7 +21,7 @@ public class FaultTests
     [InlineData("\"at\": \"mast\"", "\"at\": ¶\"mats\"", "$.devices[2].at", "no run ends at a junction named mats; did you mean 'mast'?")]
     [InlineData("\"output\": 2", "\"output\": ¶3", "$.runs[2].from.output", "odd box has 2 outputs, there is no output 3")]
     // A run that feeds itself, a junction fed twice.
-    [InlineData("{ \"junction\": \"slipway\" }", "{ \"junction\": ¶\"slip end\" }", "$.runs[1].from.junction", "comes from itself")]
+    [InlineData("{ \"junction\": \"slipway\" }", "{ \"junction\": ¶\"slip end\" }", "$.runs[1].from.junction", "goes round in a ring")]
     [InlineData("\"to\": \"desk\"", "\"to\": ¶\"slip end\"", "$.runs[3].to", "slip end is fed already", "$.devices[3].at")]
     // Impossible quantities.
     [InlineData("\"length\": \"180 ft\"", "\"length\": ¶\"-180 ft\"", "$.runs[0].parts[0].length", "length must be at least 0 m, but is -54.86")]

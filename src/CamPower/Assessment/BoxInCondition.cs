@@ -7,12 +7,12 @@ namespace CamPower;
 /// <remarks>Immutable.</remarks>
 public sealed class BoxInCondition
 {
-    internal BoxInCondition(Condition condition, double amperes, double deratedAmperes, bool isLowerBound)
+    internal BoxInCondition(Condition condition, double amperes, double deratedAmperes, bool isDemandOnly)
     {
         Condition = condition;
         Amperes = amperes;
         DeratedAmperes = deratedAmperes;
-        IsLowerBound = isLowerBound;
+        IsDemandOnly = isDemandOnly;
     }
 
     /// <summary>The condition.</summary>
@@ -24,8 +24,8 @@ public sealed class BoxInCondition
     /// <summary>What the supply may deliver at the temperature of the box; 0 where it is not rated to run. [A]</summary>
     public ElectricCurrent DeratedRating => ElectricCurrent.FromAmperes(DeratedAmperes);
 
-    /// <summary>Whether some output has no operating point, so that the total is only known to be at least this.</summary>
-    public bool IsLowerBound { get; }
+    /// <summary>Whether some output has no operating point: its part of the total is then what its loads ask for at the supply's voltage.</summary>
+    public bool IsDemandOnly { get; }
 
     internal double Amperes { get; }
 
@@ -39,5 +39,5 @@ public sealed class BoxInCondition
 
     /// <summary>Condition, total and rating in the invariant culture; never throws.</summary>
     public override string ToString() => FormattableString.Invariant(
-        $"{Condition}: {(IsLowerBound ? "at least " : "")}{Amperes:0.###} A of {DeratedAmperes:0.###} A");
+        $"{Condition}: {(IsDemandOnly ? "asked for " : "")}{Amperes:0.###} A of {DeratedAmperes:0.###} A");
 }

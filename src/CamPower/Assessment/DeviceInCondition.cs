@@ -10,7 +10,7 @@ public sealed class DeviceInCondition
     private readonly double _volts;
 
     internal DeviceInCondition(SiteDevice device, Condition condition, Load load, DeviceState state, StartVerdict start,
-        double upVolts, double solvedVolts, double unloadedVolts, VoltageRange? accepted)
+        double upVolts, double solvedVolts, double unloadedVolts, double? unstableVolts, VoltageRange? accepted)
     {
         Device = device;
         Condition = condition;
@@ -19,6 +19,7 @@ public sealed class DeviceInCondition
         Start = start;
         SolvedVolts = solvedVolts;
         UnloadedVolts = unloadedVolts;
+        UnstableVoltage = unstableVolts is double volts ? ElectricPotential.FromVolts(volts) : null;
         Accepted = accepted;
         _volts = state == DeviceState.Up ? upVolts : 0;
     }
@@ -61,6 +62,9 @@ public sealed class DeviceInCondition
 
     /// <summary>Voltage at its terminals while it draws nothing and the others on its output do, or null where those alone are too much. [V]</summary>
     public ElectricPotential? UnloadedVoltage => UnloadedVolts > 0 ? ElectricPotential.FromVolts(UnloadedVolts) : null;
+
+    /// <summary>The voltage under which its own draw pulls it down, where that is why it does not start; otherwise null. [V]</summary>
+    public ElectricPotential? UnstableVoltage { get; }
 
     internal double SolvedVolts { get; }
 

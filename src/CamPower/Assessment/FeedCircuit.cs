@@ -42,6 +42,19 @@ internal abstract class FeedCircuit
         return VoltsWith(device, taken, level, loads) >= volts;
     }
 
+    /// <summary>The voltage from which a device climbs to the one where it settles, given one from which it does not. [V]</summary>
+    internal virtual double UnstableVolts(int device, double sinking, double settled, SupplyLevel level, Load[] loads)
+    {
+        for (int halving = 0; halving < 40; halving++)
+        {
+            double middle = (sinking + settled) / 2;
+            if (CanClimbFrom(middle, device, level, loads)) settled = middle;
+            else sinking = middle;
+        }
+
+        return settled;
+    }
+
     /// <summary>Voltage of one device when its load is another; 0 without an operating point. [V]</summary>
     internal double VoltsWith(int device, Load instead, SupplyLevel level, Load[] loads)
     {

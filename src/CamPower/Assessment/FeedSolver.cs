@@ -28,7 +28,8 @@ internal static class FeedSolver
         {
             VoltageRange? accepted = devices[i].Accepted;
             DeviceState state = accepted is null ? DeviceState.WrongCurrent : sequence?.States[i] ?? DeviceState.Up;
-            results[i] = new DeviceInCondition(devices[i].Device, condition, loads[i], state, verdicts[i], sequence?.Volts[i] ?? solved[i], solved[i], unloaded[i], accepted);
+            results[i] = new DeviceInCondition(devices[i].Device, condition, loads[i], state, verdicts[i], sequence?.Volts[i] ?? solved[i], solved[i], unloaded[i],
+                Unstable(i, verdicts[i], startings[i], circuit, loads, solved[i]), accepted);
         }
 
         return results;
@@ -83,6 +84,11 @@ internal static class FeedSolver
             || circuit.CanClimbFrom(starting.TurnOnVolts, device, SupplyLevel.Lowest, loads);
         return climbs ? StartVerdict.Starts : StartVerdict.TurnOnBelowUnstableVoltage;
     }
+
+    private static double? Unstable(int device, StartVerdict verdict, Starting? starting, FeedCircuit circuit, Load[] loads, double settled) =>
+        verdict == StartVerdict.TurnOnBelowUnstableVoltage
+            ? circuit.UnstableVolts(device, starting!.TurnOnVolts, settled, SupplyLevel.Lowest, loads)
+            : null;
 
     // Everything balances above every drop-out voltage and, where all begin off, everything starts.
     private static bool AllUp(Starting?[] startings, double[] solved, StartVerdict[] verdicts, bool fromOff)

@@ -22,8 +22,8 @@ internal sealed class OutputCurrents
         _atHighest = Array.Exists(loads, load => load.Siemens > 0) ? FeedSolver.Solved(circuit, SupplyLevel.Highest, loads) : atLowest;
     }
 
-    /// <summary>Whether the group has no operating point, so that currents are only known to be at least this.</summary>
-    internal bool AreLowerBounds => Array.Exists(_atLowest, volts => !(volts > RunKernel.NoOperatingPoint));
+    /// <summary>Whether the group has no operating point: the currents are then what the loads ask for.</summary>
+    internal bool AreDemandOnly => Array.Exists(_atLowest, volts => !(volts > RunKernel.NoOperatingPoint));
 
     /// <summary>The current of one output, given the place of its first device in the group. [A]</summary>
     internal double Of(OutputFeed feed, int firstDevice)
@@ -32,7 +32,7 @@ internal sealed class OutputCurrents
         return ReferenceEquals(_atHighest, _atLowest) ? lowest : Math.Max(lowest, Total(feed, firstDevice, _atHighest, SupplyLevel.Highest));
     }
 
-    // Without an operating point the loads pull the voltage down, and draw at least what they would at the source.
+    // Without an operating point there is no current to speak of: what the loads ask for at the source stands for it.
     private double Total(OutputFeed feed, int firstDevice, double[] volts, SupplyLevel level)
     {
         double amperes = 0;

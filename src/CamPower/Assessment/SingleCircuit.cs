@@ -22,8 +22,11 @@ internal sealed class SingleCircuit(FeedGroup group, double cableCelsius) : Feed
     internal override bool CanClimbFrom(double volts, int device, SupplyLevel level, Load[] loads)
     {
         double settled = RunKernel.LoadVolts(Source(level), _ohms, loads[0]);
-        return settled > 0 && volts >= RunKernel.UnstableVolts(Source(level), _ohms, loads[0], settled);
+        return settled > 0 && volts >= UnstableVolts(device, volts, settled, level, loads);
     }
+
+    internal override double UnstableVolts(int device, double sinking, double settled, SupplyLevel level, Load[] loads) =>
+        RunKernel.UnstableVolts(Source(level), _ohms, loads[0], settled);
 
     private double Source(SupplyLevel level) => SupplyVolts(Group.Feeds[0].Box, level);
 }

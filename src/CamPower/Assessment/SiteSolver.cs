@@ -34,9 +34,9 @@ internal static class SiteSolver
         {
             Condition condition = site.Conditions[c];
             int index = c;
-            bool isLowerBound = outputs.Exists(o => o.Assessment.InConditions[index].IsLowerBound);
+            bool isDemandOnly = outputs.Exists(o => o.Assessment.InConditions[index].IsDemandOnly);
             inConditions[c] = new BoxInCondition(condition, TotalAmperes(condition, c, outputs),
-                box.Supply.DeratedAmperesAt(condition.At.BoxCelsius), isLowerBound);
+                box.Supply.DeratedAmperesAt(condition.At.BoxCelsius), isDemandOnly);
         }
 
         return new BoxAssessment(box, outputs.ConvertAll(o => o.Assessment).AsReadOnly(), inConditions);

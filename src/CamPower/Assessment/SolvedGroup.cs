@@ -54,7 +54,7 @@ internal sealed class SolvedGroup
         for (int f = 0; f < _group.Feeds.Count; f++)
         {
             OutputFeed feed = _group.Feeds[f];
-            _outputs[f][c] = new OutputInCondition(condition, currents.Of(feed, first), currents.AreLowerBounds);
+            _outputs[f][c] = new OutputInCondition(condition, currents.Of(feed, first), currents.AreDemandOnly);
             _atRest[f][c] = atRest.Of(feed, first);
             first += feed.Devices.Count;
         }

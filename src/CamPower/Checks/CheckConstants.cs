@@ -7,7 +7,7 @@ public static class CheckConstants
     public static CitedValue Headroom { get; } =
         new("Loading of a supply, share of its derated rating", 80, "%", Sources.HeadroomPolicy);
 
-    /// <summary>Share of its accepted range that a device should keep above its lowest voltage. [%]</summary>
+    /// <summary>How far above the lowest voltage that it accepts a device should stay, as a share of that voltage. [%]</summary>
     public static CitedValue VoltageMargin { get; } =
-        new("Margin above the lowest voltage, share of the accepted range", 10, "%", Sources.MarginPolicy);
+        new("Margin above the lowest accepted voltage, share of that voltage", 2, "%", Sources.MarginPolicy);
 }

@@ -5,6 +5,7 @@ using static System.FormattableString;
 namespace CamPower.Checks;
 
 /// <summary>One adapter split between several devices that together ask for more than it may give.</summary>
+/// <remarks>It speaks for <see cref="SupplyAboveDeratedRatingRule"/>, which is silent about split adapters.</remarks>
 public sealed class SplitAdapterRule() : Rule("split-adapter-beyond-rating", Severity.Failure,
     "One adapter is split between devices that together take more than it may deliver.",
     "Give each camera an adapter of its own, or use a distribution box.", Sources.CommonPractice)
@@ -17,7 +18,7 @@ public sealed class SplitAdapterRule() : Rule("split-adapter-beyond-rating", Sev
             BoxInCondition worst = box.Worst;
             if (worst.Amperes <= worst.DeratedAmperes) continue;
             yield return Find(Subject.Of(box.Box),
-                Invariant($"In \"{worst.Condition}\" its {box.Outputs[0].Devices.Count} devices take {(worst.IsLowerBound ? "at least " : "")}{worst.Amperes:0.00} A and it may deliver {worst.DeratedAmperes:0.00} A."),
+                Invariant($"In \"{worst.Condition}\" its {box.Outputs[0].Devices.Count} devices {(worst.IsDemandOnly ? "ask for" : "take")} {worst.Amperes:0.00} A and it may deliver {worst.DeratedAmperes:0.00} A."),
                 worst.TotalCurrent, worst.DeratedRating, worst.Condition);
         }
     }

@@ -16,7 +16,7 @@ public sealed class SupplyAboveDeratedRatingRule() : Rule("supply-above-derated-
             BoxInCondition worst = box.Worst;
             if (worst.Amperes <= worst.DeratedAmperes || SplitAdapterRule.IsSplit(box)) continue;
             yield return Find(Subject.Of(box.Box),
-                Invariant($"In \"{worst.Condition}\" its outputs take {(worst.IsLowerBound ? "at least " : "")}{worst.Amperes:0.00} A and its supply may deliver {worst.DeratedAmperes:0.00} A at {worst.Condition.At.BoxCelsius:0.#} °C."),
+                Invariant($"In \"{worst.Condition}\" its outputs {(worst.IsDemandOnly ? "ask for" : "take")} {worst.Amperes:0.00} A and its supply may deliver {worst.DeratedAmperes:0.00} A at {worst.Condition.At.BoxCelsius:0.#} °C."),
                 worst.TotalCurrent, worst.DeratedRating, worst.Condition);
         }
     }

@@ -10,14 +10,14 @@ public sealed class ThinVoltageMarginRule : Rule
 {
     private readonly double _share;
 
-    /// <summary>The rule with a tenth of the accepted range.</summary>
+    /// <summary>The rule with 2 % of the lowest accepted voltage.</summary>
     public ThinVoltageMarginRule()
         : this(Ratio.FromPercent(CheckConstants.VoltageMargin.Value))
     {
     }
 
     /// <summary>The rule with a policy of your own.</summary>
-    /// <param name="share">Share of the accepted range to keep above the lowest voltage, from 0 to 1. [1]</param>
+    /// <param name="share">Share of the lowest accepted voltage to keep above it, from 0 to 1. [1]</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="share"/> is outside that range.</exception>
     public ThinVoltageMarginRule(Ratio share)
         : base("thin-voltage-margin", Severity.Caution,
@@ -38,7 +38,7 @@ public sealed class ThinVoltageMarginRule : Rule
         {
             if (UndervoltageRule.LowestUp(device) is not DeviceInCondition lowest || lowest.MarginVolts < 0) continue;
             VoltageRange accepted = lowest.Accepted!;
-            double wanted = accepted.LowestVolts + (_share * (accepted.HighestVolts - accepted.LowestVolts));
+            double wanted = accepted.LowestVolts * (1 + _share);
             if (lowest.UpVolts >= wanted) continue;
             yield return Find(Subject.Of(device.Device),
                 Invariant($"In \"{lowest.Condition}\" it gets {lowest.UpVolts:0.00} V: only {lowest.MarginVolts:0.00} V above the lowest that it accepts."),

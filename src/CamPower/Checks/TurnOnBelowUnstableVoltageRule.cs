@@ -8,8 +8,8 @@ public sealed class TurnOnBelowUnstableVoltageRule() : StartRule("turn-on-below-
     "Use a thicker or shorter conductor, or a device with a soft start or a higher turn-on voltage.")
 {
     private protected override (double Measured, double Limit) Compared(DeviceInCondition device, Starting starting) =>
-        (starting.TurnOnVolts, device.SolvedVolts);
+        (starting.TurnOnVolts, device.UnstableVoltage!.Value.Volts);
 
     private protected override string Message(Condition condition, double measured, double limit) =>
-        Invariant($"In \"{condition}\" it may not get past its turn-on at {measured:0.##} V to the {limit:0.##} V where it would settle: the cable cannot give it the current there.");
+        Invariant($"In \"{condition}\" it turns on at {measured:0.##} V, and under {limit:0.##} V its own draw pulls its voltage down: the cable cannot give it that much current there.");
 }

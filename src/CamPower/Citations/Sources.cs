@@ -61,9 +61,9 @@ public static class Sources
     public static Citation HeadroomPolicy { get; } = new(
         "Common practice, no source", CitationKind.CommonPractice, null, "supplies are loaded to 80 % of their rated current");
 
-    /// <summary>How far inside its voltage range a device should stay.</summary>
+    /// <summary>How far above its lowest voltage a device should stay.</summary>
     public static Citation MarginPolicy { get; } = new(
-        "Default policy of this package, no source", CitationKind.CommonPractice, null, "a tenth of the accepted range; set your own");
+        "Default policy of this package, no source", CitationKind.CommonPractice, null, "2 % of the lowest accepted voltage; set your own");
 
     /// <summary>When Newton's method goes down to the largest solution and never past it.</summary>
     public static Citation MonotoneNewton { get; } = new(

@@ -83,7 +83,7 @@ public static class SiteStructure
     private static string? LoopFault(SiteRun run, Dictionary<string, SiteRun> junctions)
     {
         if (FeedingBox(run, junctions) is not null || Dangles(run, junctions)) return null;
-        return $"the run to {run.To} comes from itself: no box feeds it";
+        return $"no box feeds the run to {run.To}: it, or what feeds it, goes round in a ring";
     }
 
     // A junction that nothing ends at is another fault, of the run that names it.

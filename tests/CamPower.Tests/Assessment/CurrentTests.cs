@@ -22,27 +22,27 @@ public class CurrentTests
         Load load = ohms > 0 ? Watts(watts) + Ohms(ohms) : Watts(watts);
         OutputInCondition found = Single(0, Camera(load), Dc(percent: 10)).Assess().Boxes[0].Outputs[0].Worst;
         Assert.Equal(expected, found.Current.Amperes, 1e-12);
-        Assert.False(found.IsLowerBound);
+        Assert.False(found.IsDemandOnly);
     }
 
-    // 12.1 W over 3 Ω has no operating point at 12 V (most 12 W): known is only what it would take at the source.
+    // 12.1 W over 3 Ω has no operating point at 12 V (most 12 W): all there is to say is what it asks for at the source.
     [Fact]
-    public void NoOperatingPoint_MakesOutputAndBoxALowerBound()
+    public void NoOperatingPoint_MakesOutputAndBoxDemandOnly()
     {
         BoxAssessment box = Star((3, Camera(Watts(12.1))), (3, Camera(Watts(6)))).Assess().Boxes[0];
-        Assert.True(box.Outputs[0].Worst.IsLowerBound);
-        Assert.False(box.Outputs[1].Worst.IsLowerBound);
-        Assert.True(box.Worst.IsLowerBound);
+        Assert.True(box.Outputs[0].Worst.IsDemandOnly);
+        Assert.False(box.Outputs[1].Worst.IsDemandOnly);
+        Assert.True(box.Worst.IsDemandOnly);
         Assert.Equal(12.1 / 12, box.Outputs[0].Worst.Current.Amperes, 1e-12);
         Assert.Equal(box.Outputs.Sum(o => o.Worst.Current.Amperes), box.Worst.TotalCurrent.Amperes, 1e-12);
-        Assert.Contains("at least", box.Worst.ToString(), System.StringComparison.Ordinal);
-        Assert.Contains("at least", box.Outputs[0].ToString(), System.StringComparison.Ordinal);
+        Assert.Contains("asked for", box.Worst.ToString(), System.StringComparison.Ordinal);
+        Assert.Contains("asked for", box.Outputs[0].ToString(), System.StringComparison.Ordinal);
     }
 
-    // Carried at the highest voltage but not at the lowest: still no more than a bound.
+    // Carried at the highest voltage but not at the lowest: still only what it asks for.
     [Fact]
-    public void NoOperatingPointAtTheLowestVoltageAlone_IsALowerBound() =>
-        Assert.True(Single(3, Camera(Watts(12) + Ohms(1000)), Dc(percent: 5)).Assess().Boxes[0].Outputs[0].Worst.IsLowerBound);
+    public void NoOperatingPointAtTheLowestVoltageAlone_IsDemandOnly() =>
+        Assert.True(Single(3, Camera(Watts(12) + Ohms(1000)), Dc(percent: 5)).Assess().Boxes[0].Outputs[0].Worst.IsDemandOnly);
 
     // 12 V, no resistance: 0.5 A each at rest, and 0.5, 1.0 and 1.5 A more where the motor moves.
     [Theory]

@@ -18,7 +18,7 @@ public class TreePropertyTests
         Assert.All(Enumerable.Range(0, tree.Devices.Count), d =>
         {
             DeviceInCondition found = assessment.Devices[d].Worst;
-            if (expected is null) Assert.Equal(expected is null, found.SolvedVoltage is null && assessment.Boxes[0].Worst.IsLowerBound);
+            if (expected is null) Assert.Equal(expected is null, found.SolvedVoltage is null && assessment.Boxes[0].Worst.IsDemandOnly);
             else Assert.Equal(expected[tree.Devices[d].Node], found.SolvedVoltage!.Value.Volts, Close);
         });
     }
@@ -42,7 +42,7 @@ public class TreePropertyTests
         OutputAssessment output = tree.Site().Assess().Boxes[0].Outputs.Single();
         double[]? volts = tree.Sweep(All(tree));
         double expected = tree.Devices.Sum(d => (d.Watts / (volts?[d.Node] ?? tree.Volts)) + d.Amperes);
-        Assert.Equal(volts is null, output.Worst.IsLowerBound);
+        Assert.Equal(volts is null, output.Worst.IsDemandOnly);
         Assert.Equal(expected, output.Worst.Current.Amperes, Close * (1 + expected));
     }
 

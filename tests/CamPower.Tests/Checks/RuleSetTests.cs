@@ -82,7 +82,7 @@ public class RuleSetTests
     public void Policies_AreTheirLimits()
     {
         Assert.Equal(80, Assert.IsType<Ratio>(new SupplyHeadroomRule().Limit).Percent);
-        Assert.Equal(10, Assert.IsType<Ratio>(new ThinVoltageMarginRule().Limit).Percent);
+        Assert.Equal(2, Assert.IsType<Ratio>(new ThinVoltageMarginRule().Limit).Percent);
         Assert.Null(new UndervoltageRule().Limit);
 
         // 5 A of 10 A; 12 V of 10 V to 20 V.
