@@ -66,6 +66,9 @@ public sealed class DeviceInCondition
 
     internal double UnloadedVolts { get; }
 
+    /// <summary>Its current if it is up, otherwise 0. [A]</summary>
+    internal double AmperesDrawn => State == DeviceState.Up ? Load.AmperesAt(_volts) : 0;
+
     internal double MarginVolts => UpVolts - Accepted!.LowestVolts;
 
     /// <summary>The voltage, if it is up.</summary>
