@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using CamPower.Circuits;
 
 namespace CamPower.Assessment;
 
@@ -9,7 +10,8 @@ namespace CamPower.Assessment;
 /// One event at a time, in a fixed order: the device furthest under its drop-out voltage goes off first; when none
 /// is under it, the one furthest above its turn-on voltage comes on. Without an operating point the device at the
 /// end of the most resistance goes off. When a state comes back the sequence repeats for ever: who is on in all of
-/// its states is up, who is on in some is restarting. A device that does not declare the two voltages is always on.
+/// its states is up, who is on in some is restarting; where one of the states has no operating point, everything there
+/// loses its voltage in it. A device that does not declare the two voltages is always on.
 /// </remarks>
 internal sealed class OnOffSequence
 {
@@ -73,7 +75,7 @@ internal sealed class OnOffSequence
         for (int i = 0; i < States.Length; i++)
         {
             int device = i;
-            if (recurring.TrueForAll(state => state.On[device]))
+            if (recurring.TrueForAll(state => state.On[device] && state.Volts[device] > RunKernel.NoOperatingPoint))
             {
                 States[i] = DeviceState.Up;
                 Volts[i] = recurring.Min(state => state.Volts[device]);
