@@ -10,4 +10,8 @@ public static class CheckConstants
     /// <summary>Share of its accepted range that a device should keep above its lowest voltage. [%]</summary>
     public static CitedValue VoltageMargin { get; } =
         new("Margin above the lowest voltage, share of the accepted range", 10, "%", Sources.MarginPolicy);
+
+    /// <summary>Voltage at mains frequency along a video shield. [mV, RMS]</summary>
+    public static CitedValue ShieldHum { get; } =
+        new("Voltage at mains frequency along a video shield, RMS", 10, "mV", Sources.HumPolicy);
 }
