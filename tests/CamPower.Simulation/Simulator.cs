@@ -14,18 +14,36 @@ internal static partial class Simulator
     private const int MostMilliseconds = 30_000;
 
     /// <summary>The voltages of the network's nodes, or null where the simulator finds no solution. [V]</summary>
-    public static IReadOnlyList<double>? Solve(SimulatedNetwork network, string netlistPath)
+    public static IReadOnlyList<double>? Solve(SimulatedNetwork network, string netlistPath) =>
+        Solve(netlistPath, [.. Enumerable.Range(0, network.Nodes.Count).Select(Netlist.NodeName)]);
+
+    /// <summary>The voltages that a netlist prints of some nodes, in their order, or null where the simulator finds no solution. [V]</summary>
+    public static IReadOnlyList<double>? Solve(string netlistPath, IReadOnlyList<string> nodes)
     {
         string output = Run(netlistPath);
         Dictionary<string, double> printed = VoltageLine().Matches(output).ToDictionary(
             m => m.Groups["node"].Value, m => double.Parse(m.Groups["volts"].Value, NumberStyles.Float, CultureInfo.InvariantCulture));
-        bool found = Enumerable.Range(0, network.Nodes.Count).All(i => printed.ContainsKey(Netlist.NodeName(i)));
-        if (found) return [.. Enumerable.Range(0, network.Nodes.Count).Select(i => printed[Netlist.NodeName(i)])];
+        if (nodes.All(printed.ContainsKey)) return [.. nodes.Select(node => printed[node])];
 
         // Silence is no answer: only the simulator's own word counts as "no solution".
         return output.Contains("solution failed", System.StringComparison.OrdinalIgnoreCase)
             ? null
             : throw new InvalidDataException($"ngspice said neither a voltage nor that there is none:\n{output}");
+    }
+
+    /// <summary>The same of a netlist that is in no file yet.</summary>
+    public static IReadOnlyList<double>? SolveText(string netlist, IReadOnlyList<string> nodes)
+    {
+        string file = Path.GetTempFileName();
+        try
+        {
+            File.WriteAllText(file, netlist);
+            return Solve(file, nodes);
+        }
+        finally
+        {
+            File.Delete(file);
+        }
     }
 
     private static string Run(string netlistPath)
@@ -48,6 +66,6 @@ internal static partial class Simulator
         return output.GetAwaiter().GetResult() + errors.GetAwaiter().GetResult();
     }
 
-    [GeneratedRegex(@"^v\((?<node>n\d+)\) = (?<volts>\S+)", RegexOptions.Multiline | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"^v\((?<node>[^)]+)\) = (?<volts>\S+)", RegexOptions.Multiline | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex VoltageLine();
 }

@@ -74,6 +74,9 @@ public sealed class DeviceInCondition
         ? _volts
         : throw new InvalidOperationException($"{Device} is not up in {Condition} ({State}): it has no voltage. Ask TryGetVoltage first.");
 
+    /// <summary>Its current if it is up, otherwise 0. [A]</summary>
+    internal double AmperesDrawn => State == DeviceState.Up ? Load.AmperesAt(_volts) : 0;
+
     internal double MarginVolts => UpVolts - Accepted!.LowestVolts;
 
     /// <summary>The voltage, if it is up.</summary>

@@ -10,13 +10,15 @@ namespace CamPower.Assessment;
 /// <summary>Outputs whose return currents divide between shared negatives, video shields and bonds: a network of both poles.</summary>
 internal sealed class MeshedCircuit : FeedCircuit
 {
-    private readonly double[] _ohmsTo;
+    private readonly Dictionary<string, SiteRun> _runTo;
+    private readonly double _cableCelsius;
     private readonly Dictionary<SupplyLevel, DcNetwork> _networks;
 
     internal MeshedCircuit(FeedGroup group, double cableCelsius)
         : base(group)
     {
-        _ohmsTo = [.. group.Devices.Select(d => d.Path.Sum(run => run.Run.OhmsAt(cableCelsius)))];
+        _runTo = group.Feeds.SelectMany(f => f.Runs).ToDictionary(run => run.To, StringComparer.Ordinal);
+        _cableCelsius = cableCelsius;
         _networks = new Dictionary<SupplyLevel, DcNetwork>
         {
             [SupplyLevel.Lowest] = NetworkOf(group, cableCelsius, SupplyLevel.Lowest),
@@ -24,7 +26,21 @@ internal sealed class MeshedCircuit : FeedCircuit
         };
     }
 
-    internal override double OhmsTo(int device) => _ohmsTo[device];
+    /// <remarks>Out over the device's own runs, back over the negatives that it shares; the ways through shields are not counted.</remarks>
+    internal override double OhmsTo(int device)
+    {
+        IReadOnlyList<SiteRun> path = Group.Devices[device].Path;
+        double ohms = path.Sum(run => run.Run.OutgoingOhmsAt(_cableCelsius));
+        string? junction = path[path.Count - 1].To;
+        while (junction is not null)
+        {
+            SiteRun run = _runTo[junction];
+            if (run.ReturnAt is null) ohms += run.Run.ReturnOhmsAt(_cableCelsius);
+            junction = run.ReturnAt ?? run.From.JunctionName;
+        }
+
+        return ohms;
+    }
 
     internal override bool TrySolve(SupplyLevel level, Load[] loads, double[] deviceVolts)
     {
@@ -37,11 +53,13 @@ internal sealed class MeshedCircuit : FeedCircuit
         return solution.HasOperatingPoint;
     }
 
-    /// <summary>The current in each shield, from its device to its ground; 0 for all without an operating point. [A]</summary>
-    internal double[] ShieldAmperes(SupplyLevel level, Load[] loads)
+    /// <summary>The current in each shield, from its device to its ground, while each device draws a current; null where that leaves a device without voltage. [A]</summary>
+    /// <remarks>The currents alone decide how they divide on their way back, whatever the voltage of the supplies.</remarks>
+    internal double[]? ShieldAmperes(IEnumerable<double> deviceAmperes)
     {
-        NetworkSolution solution = Solve(level, loads);
-        return [.. Group.Links.Select(link => solution.HasOperatingPoint ? solution.CurrentIn(link.ToString()).Amperes : 0)];
+        Load[] loads = [.. deviceAmperes.Select(amperes => Load.ConstantCurrent(ElectricCurrent.FromAmperes(amperes)))];
+        NetworkSolution solution = Solve(SupplyLevel.Highest, loads);
+        return solution.HasOperatingPoint ? [.. Group.Links.Select(link => solution.CurrentIn(ShieldName(link)).Amperes)] : null;
     }
 
     private NetworkSolution Solve(SupplyLevel level, Load[] loads) => _networks[level]
@@ -66,26 +84,31 @@ internal sealed class MeshedCircuit : FeedCircuit
         foreach (VideoLink link in group.Links)
         {
             string junction = group.Devices.First(d => string.Equals(d.Device.Name, link.Device, StringComparison.Ordinal)).Device.At;
-            builder.AddBranch(link.ToString(), Minus(JunctionEnd(junction)), Minus(GroundEnd(link.Ground)), link.ShieldResistance);
+            builder.AddBranch(ShieldName(link), Minus(JunctionEnd(junction)), Minus(GroundEnd(link.Ground)), link.ShieldResistance);
         }
 
-        foreach (GroundBond bond in group.Bonds) builder.AddBranch(bond.ToString(), Minus(GroundEnd(bond.Ground)), Minus(BoxEnd(bond.Box)), bond.Resistance);
+        for (int i = 0; i < group.Bonds.Count; i++)
+        {
+            GroundBond bond = group.Bonds[i];
+            builder.AddBranch(FormattableString.Invariant($"bond {i}"), Minus(GroundEnd(bond.Ground)), Minus(BoxEnd(bond.Box)), bond.Resistance);
+        }
+
         return builder.Build(reference: Minus(BoxEnd(group.Feeds[0].Box.Name)));
     }
 
     private static void AddRun(DcNetworkBuilder builder, SiteRun run, double celsius)
     {
         string from = FeedingEnd(run), to = JunctionEnd(run.To);
-        builder.AddBranch(run.ToString(), Plus(from), Plus(to), Resistance(run.Run.OutgoingOhmsAt(celsius)));
+        builder.AddBranch($"way to {run.To}", Plus(from), Plus(to), Resistance(run.Run.OutgoingOhmsAt(celsius)));
         string negative = run.ReturnAt is string shared ? JunctionEnd(shared) : run.From.BoxName is string box ? BoxEnd(box) : from;
         double returnOhms = run.ReturnAt is null ? run.Run.ReturnOhmsAt(celsius) : 0;
-        builder.AddBranch(run + " return", Minus(negative), Minus(to), Resistance(returnOhms));
+        builder.AddBranch($"return from {run.To}", Minus(negative), Minus(to), Resistance(returnOhms));
     }
 
     // Less than a microohm, a few millimetres of the thickest wire, counts as none.
     private static ElectricResistance Resistance(double ohms) => ElectricResistance.FromOhms(ohms < 1e-6 ? 0 : ohms);
 
-    // Boxes, junctions and grounds are named by people, who may give one name to several: the kind keeps them apart.
+    // People name boxes, junctions and grounds, and may give one name to several: the kind, put first, keeps them apart.
     private static string FeedingEnd(SiteRun run) => run.From.JunctionName is string junction ? JunctionEnd(junction) : $"output {run.From}";
 
     private static string JunctionEnd(string name) => $"junction {name}";
@@ -93,6 +116,8 @@ internal sealed class MeshedCircuit : FeedCircuit
     private static string BoxEnd(string name) => $"box {name}";
 
     private static string GroundEnd(string name) => $"ground {name}";
+
+    private static string ShieldName(VideoLink link) => $"shield of {link.Device}";
 
     private static string LoadName(int device) => FormattableString.Invariant($"device {device}");
 

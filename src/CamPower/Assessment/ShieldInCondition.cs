@@ -7,20 +7,26 @@ namespace CamPower;
 /// <remarks>
 /// Immutable. Positive from the device to the ground. The DC shift is removed by the clamp of the recorder; the voltage
 /// at mains frequency is what is seen in the picture. An earth-potential difference is another cause of it, and no number here gives that.
+/// Devices that are not up count as drawing nothing.
 /// </remarks>
 public sealed class ShieldInCondition
 {
-    private readonly double _dcAmperes, _acAmperes, _ohms;
-    private readonly double? _ripple;
+    private readonly double _amperes, _ohms;
+    private readonly double? _mainsAmperes;
 
-    internal ShieldInCondition(VideoLink link, Condition condition, double dcAmperes, double acAmperes, double? ripple)
+    internal ShieldInCondition(VideoLink link, Condition condition, double amperes, double? mainsAmperes)
+        : this(link, condition)
+    {
+        HasOperatingPoint = true;
+        _amperes = amperes;
+        _mainsAmperes = mainsAmperes;
+    }
+
+    internal ShieldInCondition(VideoLink link, Condition condition)
     {
         Link = link;
         Condition = condition;
-        _dcAmperes = dcAmperes;
-        _acAmperes = acAmperes;
         _ohms = link.ShieldResistance.Ohms;
-        _ripple = ripple;
     }
 
     /// <summary>The shield.</summary>
@@ -29,22 +35,33 @@ public sealed class ShieldInCondition
     /// <summary>The condition.</summary>
     public Condition Condition { get; }
 
+    /// <summary>Whether what is joined to it has an operating point; without one nobody knows what it carries.</summary>
+    public bool HasOperatingPoint { get; }
+
     /// <summary>Direct current in the shield. [A]</summary>
-    public ElectricCurrent DirectCurrent => ElectricCurrent.FromAmperes(_dcAmperes);
+    /// <exception cref="InvalidOperationException">There is no operating point.</exception>
+    public ElectricCurrent DirectCurrent => ElectricCurrent.FromAmperes(Amperes);
 
     /// <summary>Direct voltage from its device end to its ground end: how far the picture's black level is shifted. [V]</summary>
-    public ElectricPotential DcShift => ElectricPotential.FromVolts(_dcAmperes * _ohms);
+    /// <exception cref="InvalidOperationException">There is no operating point.</exception>
+    public ElectricPotential DcShift => ElectricPotential.FromVolts(Amperes * _ohms);
 
-    /// <summary>RMS voltage at mains frequency along the shield, or null where a DC supply does not declare its ripple. [V]</summary>
-    /// <remarks>The ripple of the DC currents, and the whole current of devices on AC supplies, times the resistance;
-    /// the two are added as if in phase, which is the careful side.</remarks>
+    /// <summary>RMS voltage at mains frequency along the shield, or null where a DC supply does not declare its ripple or there is no operating point. [V]</summary>
+    /// <remarks>The ripple of the DC currents, and the whole current of devices on AC supplies, times the resistance.
+    /// What several boxes cause is added as if in phase, which is the careful side: nobody knows how their ripples lie to each other.</remarks>
     public ElectricPotential? MainsFrequencyVoltage =>
-        _ripple is double ripple ? ElectricPotential.FromVolts(MainsVolts(ripple)) : null;
+        _mainsAmperes is double amperes ? ElectricPotential.FromVolts(amperes * _ohms) : null;
 
-    internal double AbsoluteShift => Math.Abs(_dcAmperes * _ohms);
+    internal double AbsoluteShift => Math.Abs(_amperes * _ohms);
+
+    internal double? MainsVolts => _mainsAmperes * _ohms;
 
     /// <summary>Shield, condition and shift in the invariant culture; never throws.</summary>
-    public override string ToString() => FormattableString.Invariant($"{Link} in {Condition}: {_dcAmperes * _ohms * 1000:0.#} mV, {_dcAmperes:0.###} A");
+    public override string ToString() => HasOperatingPoint
+        ? FormattableString.Invariant($"{Link} in {Condition}: {_amperes * _ohms * 1000:0.#} mV, {_amperes:0.###} A")
+        : $"{Link} in {Condition}: no operating point";
 
-    private double MainsVolts(double ripple) => ((Math.Abs(_dcAmperes) * ripple) + Math.Abs(_acAmperes)) * _ohms;
+    private double Amperes => HasOperatingPoint
+        ? _amperes
+        : throw new InvalidOperationException($"There is no operating point in {Condition}: nobody knows what the {Link} carries. Ask HasOperatingPoint first.");
 }

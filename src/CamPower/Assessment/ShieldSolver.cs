@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Linq;
 using CamPower.Sites;
@@ -7,33 +8,36 @@ namespace CamPower.Assessment;
 /// <summary>What the video shields of a group carry in one condition.</summary>
 internal static class ShieldSolver
 {
-    /// <summary>Every shield of the group; devices whose supply gives AC put their whole current on it at mains frequency.</summary>
+    /// <summary>Every shield of the group, with the current of the devices that are up.</summary>
     /// <remarks>
-    /// The returns are a linear network, so the shares that devices on DC and on AC supplies add to a shield are found
-    /// apart: each kind's currents alone. Ripple is a share of the DC currents, and scales with them.
+    /// The returns are a linear network, so what each box adds to a shield is found apart, from the currents that its
+    /// devices really draw. A DC box adds its ripple's share of that, an AC box all of it; nothing says how the mains
+    /// voltages of two boxes lie to each other, so these are added without regard to sign.
     /// </remarks>
-    internal static ShieldInCondition[] ShieldsIn(Condition condition, MeshedCircuit circuit, Load[] loads)
+    internal static ShieldInCondition[] ShieldsIn(Condition condition, MeshedCircuit circuit, DeviceInCondition[] devices)
     {
-        double[] dc = circuit.ShieldAmperes(SupplyLevel.Lowest, Only(circuit, loads, CurrentKind.Dc));
-        double[] ac = circuit.ShieldAmperes(SupplyLevel.Lowest, Only(circuit, loads, CurrentKind.Ac));
-        double? ripple = Ripple(circuit.Group);
         IReadOnlyList<VideoLink> links = circuit.Group.Links;
-        return [.. links.Select((link, i) => new ShieldInCondition(link, condition, dc[i], ac[i], ripple))];
-    }
+        if (Array.Exists(devices, d => d.State == DeviceState.NoOperatingPoint)) return Unknown(links, condition);
 
-    private static Load[] Only(MeshedCircuit circuit, Load[] loads, CurrentKind kind) =>
-        [.. loads.Select((load, i) => circuit.Group.Devices[i].Box.Supply.Output == kind ? load : Load.None)];
-
-    // Known only where every DC supply of the group declares it; the largest counts.
-    private static double? Ripple(FeedGroup group)
-    {
-        double largest = 0;
-        foreach (Supply supply in group.Feeds.Select(f => f.Box.Supply).Where(s => s.Output == CurrentKind.Dc))
+        double[] dc = new double[links.Count], mains = new double[links.Count];
+        bool declared = true;
+        foreach (DistributionBox box in circuit.Group.Feeds.Select(f => f.Box).Distinct())
         {
-            if (supply.Ripple is not UnitsNet.Ratio ripple) return null;
-            if (ripple.DecimalFractions > largest) largest = ripple.DecimalFractions;
+            bool isDc = box.Supply.Output == CurrentKind.Dc;
+            double swing = isDc ? box.Supply.Ripple?.DecimalFractions ?? 0 : 1;
+            declared &= !isDc || box.Supply.Ripple is not null;
+            double[]? shares = circuit.ShieldAmperes(devices.Select((d, i) => ReferenceEquals(circuit.Group.Devices[i].Box, box) ? d.AmperesDrawn : 0));
+            if (shares is null) return Unknown(links, condition);
+            for (int i = 0; i < shares.Length; i++)
+            {
+                if (isDc) dc[i] += shares[i];
+                mains[i] += Math.Abs(shares[i]) * swing;
+            }
         }
 
-        return largest;
+        return [.. links.Select((link, i) => new ShieldInCondition(link, condition, dc[i], declared ? mains[i] : null))];
     }
+
+    private static ShieldInCondition[] Unknown(IReadOnlyList<VideoLink> links, Condition condition) =>
+        [.. links.Select(link => new ShieldInCondition(link, condition))];
 }

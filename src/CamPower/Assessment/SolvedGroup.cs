@@ -47,7 +47,7 @@ internal sealed class SolvedGroup
         Load[] loads = FeedSolver.LoadsIn(condition, _group, motorsMove: condition.MotorsMoving != 0);
         double[] solved = FeedSolver.Solved(circuit, SupplyLevel.Lowest, loads);
         _devices[c] = FeedSolver.DevicesIn(condition, circuit, loads, solved);
-        _shields[c] = circuit is MeshedCircuit meshed ? ShieldSolver.ShieldsIn(condition, meshed, loads) : [];
+        _shields[c] = circuit is MeshedCircuit meshed ? ShieldSolver.ShieldsIn(condition, meshed, _devices[c]) : [];
         var currents = new OutputCurrents(circuit, loads, solved);
         OutputCurrents atRest = condition.MotorsMoving is null || !_group.HasMotor ? currents : AtRest(condition, circuit);
         int first = 0;

@@ -10,4 +10,8 @@ public static class CheckConstants
     /// <summary>How far above the lowest voltage that it accepts a device should stay, as a share of that voltage. [%]</summary>
     public static CitedValue VoltageMargin { get; } =
         new("Margin above the lowest accepted voltage, share of that voltage", 2, "%", Sources.MarginPolicy);
+
+    /// <summary>Voltage at mains frequency along a video shield. [mV, RMS]</summary>
+    public static CitedValue ShieldHum { get; } =
+        new("Voltage at mains frequency along a video shield, RMS", 10, "mV", Sources.HumPolicy);
 }

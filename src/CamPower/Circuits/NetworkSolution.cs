@@ -9,7 +9,7 @@ namespace CamPower.Circuits;
 /// <remarks>
 /// Immutable. Where there is no operating point <see cref="HasOperatingPoint"/> is false and reading a voltage or a
 /// current throws; <see cref="DcNetwork.MarginToCollapse"/> then says how much less load would do. The
-/// same network gives the same bits. It does not show its working yet.
+/// same network gives the same bits.
 /// </remarks>
 public sealed class NetworkSolution
 {
@@ -69,6 +69,12 @@ public sealed class NetworkSolution
         int k = Network.LoadNames.IndexOf(load);
         return new OperatingPoint(State.LoadVolts[k], State.LoadAmperes[k]);
     }
+
+    /// <summary>Why this is the answer: what each load draws at its voltage, Kirchhoff's laws over each element and at each node, and the power balance.</summary>
+    /// <remarks>Of a network of more than 40 elements only the power balance and the load of the lowest voltage, which it says.
+    /// Without an operating point how much constant power there could be. Source: <see cref="Sources.Kirchhoff"/>.</remarks>
+    /// <example><code>Console.WriteLine(network.Solve().Explain());</code></example>
+    public Derivation Explain() => NetworkDerivation.Of(Network, _state, BlockedSources);
 
     /// <summary>The answer in one line, in the invariant culture; never throws.</summary>
     public override string ToString() => _state is null ? "no operating point" : _state.Balance().ToString();

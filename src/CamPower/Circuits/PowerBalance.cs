@@ -32,6 +32,10 @@ public readonly struct PowerBalance : IEquatable<PowerBalance>
 
     internal double DeliveredWatts => _delivered;
 
+    internal double TakenWatts => _taken;
+
+    internal double LostWatts => _lost;
+
     internal double ResidualWatts => _delivered - _taken - _lost;
 
     /// <inheritdoc/>

@@ -141,19 +141,9 @@ internal static class RunDerivation
 
     private static DerivationStep CurrentStep(Load load, double volts, double amperes)
     {
-        if (load.IsLargerOf)
-        {
-            return new DerivationStep("I", "Current: the larger of the two shares", "max(P/V, I0)", @"I = \max\left(\frac{P}{V}, I_0\right)",
-                $"max({Number(load.Watts)}/{Number(volts)}, {Number(load.Amperes)})", amperes, "A", Sources.Kirchhoff);
-        }
-
-        var terms = new List<Symbols>();
-        if (load.Watts > 0) terms.Add(new Symbols("P/V", @"\frac{P}{V}", $"{Number(load.Watts)}/{Number(volts)}"));
-        if (load.Amperes > 0) terms.Add(new Symbols("I0", "I_0", Number(load.Amperes)));
-        if (load.Siemens > 0) terms.Add(new Symbols("G*V", "G V", $"{Number(load.Siemens)}*{Number(volts)}"));
-        if (terms.Count == 0) terms.Add(new Symbols("0", "0", "0"));
-        return new DerivationStep("I", "Current of the load", string.Join(" + ", terms.Select(t => t.Plain)),
-            "I = " + string.Join(" + ", terms.Select(t => t.Latex)), string.Join(" + ", terms.Select(t => t.Numbers)), amperes, "A", Sources.Kirchhoff);
+        Symbols current = LoadDerivation.Current(load, volts);
+        return new DerivationStep("I", load.IsLargerOf ? "Current: the larger of the two shares" : "Current of the load",
+            current.Plain, "I = " + current.Latex, current.Numbers, amperes, "A", Sources.Kirchhoff);
     }
 
     private static bool HasCurrentShare(Load load) => load.Amperes > 0 && !load.IsLargerOf;
@@ -179,7 +169,4 @@ internal static class RunDerivation
         double most = RunKernel.MostWatts(result.SourceVolts, result.Ohms, result.Load);
         return FormattableString.Invariant($"There is no operating point: the run carries at most {most:G6} W of constant power, and the load asks for {result.Load.Watts:G6} W.");
     }
-
-    /// <summary>A term as plain symbols, as LaTeX and with its numbers.</summary>
-    private sealed record Symbols(string Plain, string Latex, string Numbers);
 }

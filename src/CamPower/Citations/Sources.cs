@@ -65,6 +65,10 @@ public static class Sources
     public static Citation MarginPolicy { get; } = new(
         "Default policy of this package, no source", CitationKind.CommonPractice, null, "2 % of the lowest accepted voltage; set your own");
 
+    /// <summary>How much voltage at mains frequency a video shield may carry.</summary>
+    public static Citation HumPolicy { get; } = new(
+        "Default policy of this package, no source", CitationKind.CommonPractice, null, "10 mV RMS along the shield; set your own");
+
     /// <summary>When Newton's method goes down to the largest solution and never past it.</summary>
     public static Citation MonotoneNewton { get; } = new(
         "Ortega and Rheinboldt, Iterative Solution of Nonlinear Equations in Several Variables", CitationKind.FromMemory, "1970",

@@ -39,14 +39,31 @@ internal sealed class FeedGroup
         IReadOnlyList<OutputFeed> feeds = OutputFeed.AllOf(site);
         var groups = new FeedMerger(feeds);
         foreach (SiteRun run in site.Runs.Where(r => r.ReturnAt is not null)) groups.Join(run.To, run.ReturnAt!);
+        JoinThroughShields(site, groups);
+        return [.. groups.Merged().Select(merged => Make(site, merged))];
+    }
+
+    // Outputs hang together through every ground and every box that their shields reach, bonds included: two grounds
+    // that are bonded to one box may close a ring of returns, and so may two boxes whose cameras share two grounds.
+    private static void JoinThroughShields(Site site, FeedMerger groups)
+    {
         ILookup<string, string> devicesAt = site.Devices.ToLookup(d => d.Name, d => d.At, StringComparer.Ordinal);
-        foreach (IGrouping<string, VideoLink> ground in site.VideoLinks.GroupBy(l => l.Ground, StringComparer.Ordinal))
+        var grounds = new Dictionary<string, string>(StringComparer.Ordinal);
+        var boxes = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (VideoLink link in site.VideoLinks)
         {
-            string[] junctions = [.. ground.Select(link => devicesAt[link.Device].First())];
-            foreach (string junction in junctions) groups.Join(junctions[0], junction);
+            string junction = devicesAt[link.Device].First();
+            Reach(grounds, link.Ground, junction);
+            Reach(boxes, groups.BoxBehind(junction), junction);
         }
 
-        return [.. groups.Merged().Select(merged => Make(site, merged))];
+        foreach (GroundBond bond in site.Bonds) Reach(boxes, bond.Box, grounds[bond.Ground]);
+
+        void Reach(Dictionary<string, string> places, string place, string junction)
+        {
+            if (places.TryGetValue(place, out string? first)) groups.Join(first, junction);
+            else places.Add(place, junction);
+        }
     }
 
     private static FeedGroup Make(Site site, IReadOnlyList<OutputFeed> feeds)

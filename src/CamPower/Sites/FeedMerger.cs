@@ -21,6 +21,9 @@ internal sealed class FeedMerger
         }
     }
 
+    /// <summary>The name of the box behind a junction.</summary>
+    internal string BoxBehind(string junction) => _feeds[_feedOf[junction]].Box.Name;
+
     /// <summary>The outputs behind two junctions belong together.</summary>
     internal void Join(string oneJunction, string otherJunction)
     {

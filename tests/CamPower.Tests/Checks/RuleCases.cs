@@ -1,4 +1,5 @@
 using System.Collections.Generic;
+using CamPower.Tests.Assessment.Returns;
 using CamPower.Tests.Sites;
 using UnitsNet;
 using static CamPower.Tests.Sites.SmallSite;
@@ -49,8 +50,14 @@ internal static class RuleCases
         new("recorder-on-camera-output", Severity.Caution, Recorder(Box()), Recorder(Adapter()), "camera 1"),
         new("pre-terminated-cable-extended", Severity.Caution, Lead(extended: true), Lead(extended: false), "box output 1 to end"),
         new("copper-clad-aluminium", Severity.Caution, Of(ConductorMaterial.CopperCladAluminium15), Of(ConductorMaterial.AnnealedCopper), "box output 1 to end"),
+
+        // A third of 1 A along 0.9 Ω is 0.3 V: 10 mV are a thirtieth of it.
+        new("hum-on-video-shield", Severity.Caution, Hum(3.3334), Hum(3.3333), "camera 1", 0.0100002, 0.01, Condition: "day"),
         new("ac-solved-with-rms", Severity.Note, AcCamera(acceptsAc: true), DcCamera(acceptsDc: true), "box"),
     ];
+
+    private static Site Hum(double ripplePercent) => ReturnSites.Of([ReturnSites.Box("a", 12, ripplePercent)], [ReturnSites.Run("a", 1, "1", 1.0)],
+        [ReturnSites.Amperes(1, 1)], [ReturnSites.Link(1, "g", 0.9)], [ReturnSites.Bond("g", "a", 0.1)]);
 
     private static Site AcCamera(bool acceptsAc) => Powered(CurrentKind.Ac, acceptsAc, acceptsDc: true);
 

@@ -70,7 +70,7 @@ public class NetworkLawTests
     [Fact]
     public void Solve_HeaterBetweenFloatingNodes_MoreDrawOfOneRaisesTheOther()
     {
-        OperatingPoint little = MoreIsMore(2).Solve().AtLoad("second"), more = MoreIsMore(6).Solve().AtLoad("second");
+        OperatingPoint little = KnownNetworks.MoreIsMore(2).Solve().AtLoad("second"), more = KnownNetworks.MoreIsMore(6).Solve().AtLoad("second");
         Assert.True(more.Voltage.Volts > little.Voltage.Volts + 0.1, $"{little} and {more}");
     }
 
@@ -104,15 +104,6 @@ public class NetworkLawTests
             Assert.Equal(12, solution.VoltageAt("f+").Volts);
         }
     }
-
-    internal static DcNetwork MoreIsMore(double wattsOfFirst) => new DcNetworkBuilder()
-        .AddSource("supply", "s+", "s-", ElectricPotential.FromVolts(12))
-        .AddBranch("out 1", "s+", "p1", Ohms(0.4)).AddBranch("out 2", "p1", "p2", Ohms(2.8))
-        .AddBranch("back 1", "n1", "s-", Ohms(3)).AddBranch("back 2", "n2", "s-", Ohms(2.7))
-        .AddLoad("first", "p1", "n1", Load.ConstantPower(Power.FromWatts(wattsOfFirst)))
-        .AddLoad("second", "p2", "n2", Load.ConstantPower(Power.FromWatts(2)))
-        .AddLoad("heater", "p2", "n1", Load.ConstantResistance(Ohms(1.1)))
-        .Build("s-");
 
     private static DcNetwork Mesh(int seed) => new RandomNetworks(seed).Create("tied returns", 6, 0.1, mixedShares: false);
 

@@ -13,8 +13,8 @@ internal static class NgspiceCases
         (from shape in RandomNetworks.Shapes
          from k in Enumerable.Range(0, 36)
          select Create(shape, k))
-        .Append(new NgspiceCase("more draw, more voltage: little", NetworkLawTests.MoreIsMore(2)))
-        .Append(new NgspiceCase("more draw, more voltage: more", NetworkLawTests.MoreIsMore(6)));
+        .Append(new NgspiceCase("more draw, more voltage: little", KnownNetworks.MoreIsMore(2)))
+        .Append(new NgspiceCase("more draw, more voltage: more", KnownNetworks.MoreIsMore(6)));
 
     private static NgspiceCase Create(string shape, int k)
     {

@@ -1,9 +1,7 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
-using System.IO;
 using System.Linq;
-using System.Text;
+using CamPower.Tests.Repository;
 using Xunit.Abstractions;
 
 namespace CamPower.Tests.Circuits.Networks.Ngspice;
@@ -16,20 +14,21 @@ public class NgspiceTests(ITestOutputHelper output)
     private const double Agreement = 1e-9;
 
     [Fact]
-    public void Decks_FromTheSeed_AreTheCommittedOnes() => Assert.Equal(File.ReadAllText(Beside("decks.cir")), Decks());
+    public void Decks_FromTheSeed_AreTheCommittedOnes() =>
+        GeneratedPage.AssertCurrent(NgspiceFiles.Decks, string.Concat(NgspiceCases.All().Select(c => c.Deck())));
 
     [Fact]
     public void Solve_EveryCase_AgreesWithTheSimulator()
     {
-        Dictionary<string, double> simulated = Committed();
+        Dictionary<string, double> simulated = NgspiceFiles.Read();
         int compared = 0;
         double worst = 0;
         foreach (NgspiceCase c in NgspiceCases.All())
         {
             double scale = c.Network.Sources.Max(s => s.Voltage.Volts);
-            foreach (string node in c.Network.Nodes.Where(node => node != c.Network.Reference))
+            foreach (string node in c.Nodes)
             {
-                double expected = simulated[$"{c.Name};{NgspiceNetlist.Node(c.Network, node)}"];
+                double expected = simulated[NgspiceFiles.Key(c.Name, NgspiceNetlist.Node(c.Network, node))];
                 double difference = Math.Abs(expected - c.Solution.VoltageAt(node).Volts) / scale;
                 Assert.True(difference <= Agreement, FormattableString.Invariant($"{c.Name}, {node}: {expected} V simulated, off by {difference:G2}"));
                 worst = Math.Max(worst, difference);
@@ -39,36 +38,5 @@ public class NgspiceTests(ITestOutputHelper output)
 
         output.WriteLine(FormattableString.Invariant($"{compared} voltages, worst {worst:G2} of the source voltage"));
         Assert.Equal(simulated.Count, compared);
-    }
-
-    [Fact(Skip = "Writes decks.cir and results.csv anew, with ngspice: run by hand after a change of the generator.")]
-    public void Rewrite()
-    {
-        File.WriteAllText(Beside("decks.cir"), Decks());
-        var results = new StringBuilder();
-        foreach (NgspiceCase c in NgspiceCases.All())
-        {
-            IReadOnlyDictionary<string, double> volts = NgspiceRun.Solve(c.Deck());
-            Assert.NotEmpty(volts);
-            foreach (KeyValuePair<string, double> node in volts)
-            {
-                results.Append(CultureInfo.InvariantCulture, $"{c.Name};{node.Key};{node.Value:E12}\n");
-            }
-        }
-
-        File.WriteAllText(Beside("results.csv"), results.ToString());
-    }
-
-    private static string Decks() => string.Concat(NgspiceCases.All().Select(c => c.Deck()));
-
-    private static Dictionary<string, double> Committed() => File.ReadAllLines(Beside("results.csv"))
-        .Select(line => line.Split(';'))
-        .ToDictionary(cells => $"{cells[0]};{cells[1]}", cells => double.Parse(cells[2], CultureInfo.InvariantCulture), StringComparer.Ordinal);
-
-    private static string Beside(string file)
-    {
-        string folder = AppContext.BaseDirectory;
-        while (!File.Exists(Path.Combine(folder, "CamPower.sln"))) folder = Directory.GetParent(folder)!.FullName;
-        return Path.Combine(folder, "tests/CamPower.Tests/Circuits/Networks/Ngspice", file);
     }
 }

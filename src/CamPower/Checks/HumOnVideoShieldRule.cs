@@ -1,0 +1,48 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using UnitsNet;
+using static System.FormattableString;
+
+namespace CamPower.Checks;
+
+/// <summary>A video shield with more voltage at mains frequency along it than a policy allows: it is seen as a bar that rolls through the picture.</summary>
+/// <remarks>A shield whose supplies do not declare their ripple is not found, for nothing is known of it.</remarks>
+public sealed class HumOnVideoShieldRule : Rule
+{
+    private readonly double _volts;
+
+    /// <summary>The rule with 10 mV RMS.</summary>
+    public HumOnVideoShieldRule()
+        : this(ElectricPotential.FromMillivolts(CheckConstants.ShieldHum.Value))
+    {
+    }
+
+    /// <summary>The rule with a policy of your own.</summary>
+    /// <param name="limit">Most RMS voltage along a shield, above 0. [V]</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="limit"/> is not above 0.</exception>
+    public HumOnVideoShieldRule(ElectricPotential limit)
+        : base("hum-on-video-shield", Severity.Caution,
+            "The return current puts more voltage at mains frequency on a video shield than the policy allows: a bar rolls through the picture.",
+            "Use a supply of less ripple or a thicker negative, or isolate the camera's video ground. Leave protective earth alone.", CheckConstants.ShieldHum.Source)
+    {
+        _volts = Require.Positive(limit.Volts, nameof(limit), "V");
+        Limit = limit;
+    }
+
+    /// <inheritdoc/>
+    public override IQuantity? Limit { get; }
+
+    /// <inheritdoc/>
+    public override IEnumerable<Finding> Check(SiteAssessment assessment)
+    {
+        foreach (ShieldAssessment shield in Require.NotNull(assessment, nameof(assessment)).Shields)
+        {
+            ShieldInCondition worst = shield.InConditions.OrderByDescending(s => s.MainsVolts ?? 0).First();
+            if (!(worst.MainsVolts > _volts)) continue;
+            yield return Find(new Subject(SubjectKind.Device, shield.Link.Device),
+                Invariant($"In \"{worst.Condition}\" {worst.MainsVolts * 1000:0.0} mV at mains frequency stand along the {shield.Link}."),
+                worst.MainsFrequencyVoltage, Limit, worst.Condition);
+        }
+    }
+}

@@ -1,0 +1,55 @@
+using System.Linq;
+using CamPower.Checks;
+using UnitsNet;
+using static CamPower.Tests.Assessment.Returns.ReturnSites;
+
+namespace CamPower.Tests.Checks;
+
+/// <summary>Hum on a video shield: fired just above its limit, not just below it, and never by guess.</summary>
+public class HumOnVideoShieldRuleTests
+{
+    // By hand: a third of 1 A along 0.9 Ω is 0.3 V; 3.4 % of it is 10.2 mV, and 3.3 % is 9.9 mV.
+    [Fact]
+    public void ShieldAboveTheLimit_IsFound_AndJustBelowIsNot()
+    {
+        Finding finding = Assert.Single(new HumOnVideoShieldRule().Check(Site(3.4).Assess()));
+        Assert.Equal(Severity.Caution, finding.Severity);
+        Assert.Equal("camera 1", finding.About.Name);
+        Assert.Equal("day", finding.Condition!.Name);
+        Assert.Equal(10.2, ((ElectricPotential)finding.Measured!).Millivolts, 1e-9);
+        Assert.Equal(10, ((ElectricPotential)finding.Limit!).Millivolts, 1e-9);
+        Assert.Contains("10.2 mV", finding.Message, System.StringComparison.Ordinal);
+        Assert.Empty(new HumOnVideoShieldRule().Check(Site(3.3).Assess()));
+    }
+
+    // The clamp removes a DC shift, however large, and of a ripple that nobody declares nothing is known.
+    [Fact]
+    public void DcShiftAlone_IsNotHum()
+    {
+        Assert.Empty(new HumOnVideoShieldRule().Check(Site(0).Assess()));
+        Assert.Empty(new HumOnVideoShieldRule().Check(Site(null).Assess()));
+    }
+
+    [Fact]
+    public void LimitOfOnesOwn_Binds()
+    {
+        Assert.Empty(new HumOnVideoShieldRule(ElectricPotential.FromMillivolts(11)).Check(Site(3.4).Assess()));
+        Assert.Single(new HumOnVideoShieldRule(ElectricPotential.FromMillivolts(9)).Check(Site(3.3).Assess()));
+        Assert.Throws<System.ArgumentOutOfRangeException>(() => new HumOnVideoShieldRule(ElectricPotential.Zero));
+    }
+
+    // 1 A by night and 0.5 A by day: the worst condition is named.
+    [Fact]
+    public void WorstCondition_IsNamed()
+    {
+        Load half = Load.ConstantCurrent(ElectricCurrent.FromAmperes(0.5));
+        var any = new VoltageRange(ElectricPotential.FromVolts(5), ElectricPotential.FromVolts(60));
+        var camera = new Device("camera", DeviceKind.Camera, new ShareDraw(half, infrared: half), dcInput: any);
+        var site = new Site("shed", [Condition.Day(Mild), Condition.Night(Mild)], [Box("a", 12, ripplePercent: 3.4)], [Run("a", 1, "1", 1.0)],
+            [new SiteDevice("camera 1", camera, at: "1")], [Link(1, "g", 0.9)], [Bond("g", "a", 0.1)]);
+        Assert.Equal("night", new HumOnVideoShieldRule().Check(site.Assess()).Single().Condition!.Name);
+    }
+
+    private static Site Site(double? ripplePercent) =>
+        Of([Box("a", 12, ripplePercent)], [Run("a", 1, "1", 1.0)], [Amperes(1, 1)], [Link(1, "g", 0.9)], [Bond("g", "a", 0.1)]);
+}
