@@ -143,21 +143,27 @@ internal static class RunDerivation
             RunKernel.MostWatts(result.SourceVolts, result.Ohms, result.Load), "W", Sources.MaximumPower);
     }
 
-    internal static DerivationStep CurrentStep(Load load, double volts, double amperes)
+    /// <summary>The current of a load at its voltage.</summary>
+    /// <param name="load">The load.</param>
+    /// <param name="volts">Its voltage. [V]</param>
+    /// <param name="amperes">Its current. [A]</param>
+    /// <param name="of">Index of the load among several; empty for the only one.</param>
+    internal static DerivationStep CurrentStep(Load load, double volts, double amperes, string of = "")
     {
+        string v = Latex("V", of), i = Latex("I", of);
         if (load.IsLargerOf)
         {
-            return new DerivationStep("I", "Current: the larger of the two shares", "max(P/V, I0)", @"I = \max\left(\frac{P}{V}, I_0\right)",
+            return new DerivationStep($"I{of}", "Current: the larger of the two shares", $"max(P/V{of}, I0)", $@"{i} = \max\left(\frac{{P}}{{{v}}}, I_0\right)",
                 $"max({Number(load.Watts)}/{Number(volts)}, {Number(load.Amperes)})", amperes, "A", Sources.Kirchhoff);
         }
 
         var terms = new List<Symbols>();
-        if (load.Watts > 0) terms.Add(new Symbols("P/V", @"\frac{P}{V}", $"{Number(load.Watts)}/{Number(volts)}"));
+        if (load.Watts > 0) terms.Add(new Symbols($"P/V{of}", $@"\frac{{P}}{{{v}}}", $"{Number(load.Watts)}/{Number(volts)}"));
         if (load.Amperes > 0) terms.Add(new Symbols("I0", "I_0", Number(load.Amperes)));
-        if (load.Siemens > 0) terms.Add(new Symbols("G*V", "G V", $"{Number(load.Siemens)}*{Number(volts)}"));
+        if (load.Siemens > 0) terms.Add(new Symbols($"G*V{of}", $"G {v}", $"{Number(load.Siemens)}*{Number(volts)}"));
         if (terms.Count == 0) terms.Add(new Symbols("0", "0", "0"));
-        return new DerivationStep("I", "Current of the load", string.Join(" + ", terms.Select(t => t.Plain)),
-            "I = " + string.Join(" + ", terms.Select(t => t.Latex)), string.Join(" + ", terms.Select(t => t.Numbers)), amperes, "A", Sources.Kirchhoff);
+        return new DerivationStep($"I{of}", "Current of the load", string.Join(" + ", terms.Select(t => t.Plain)),
+            $"{i} = " + string.Join(" + ", terms.Select(t => t.Latex)), string.Join(" + ", terms.Select(t => t.Numbers)), amperes, "A", Sources.Kirchhoff);
     }
 
     /// <summary>A symbol with its index, or without one.</summary>
