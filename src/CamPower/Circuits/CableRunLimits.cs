@@ -15,7 +15,7 @@ namespace CamPower;
 public static class CableRunLimits
 {
     private const double MostMeters = 1e6, MostWatts = 1e9, LeastVolts = 1e-9, MostVolts = 1e6;
-    private const double LeastSquareMeters = 1e-9, MostSquareMeters = 1;
+    private const double SquareMillimeters = 1e6, LeastSquareMillimeters = 1e-3, MostSquareMillimeters = 1e6;
 
     /// <summary>How long the run may be, one way.</summary>
     /// <param name="run">The run; its last length of cable is made longer or shorter, everything else in it stays.</param>
@@ -33,9 +33,9 @@ public static class CableRunLimits
             Require.SourceVolts(from.Volts, nameof(from)), Require.NotNull(accepted, nameof(accepted)), conductorAt);
         double perMeter = new CableSegment(run.LastSegment().Cable, Length.FromMeters(1)).OhmsAt(question.DegreesCelsius);
         double others = run.WithLastSegment(0).OhmsAt(question.DegreesCelsius);
-        double meters = RunLimitKernel.Meters(question.MostOhms, others, perMeter);
+        double meters = RunLimitKernel.Meters(question.MostOhms, others, perMeter), rest = run.WithLastSegment(0).OneWayMeters;
         return question.Largest(meters, question.MostOhms / perMeter, 0, MostMeters, question.ResistanceLimit, BindingLimit.CalculatedRange,
-            m => question.Feed(run.WithLastSegment(m)), r => r.OneWayLength, a => RunLimitDerivation.OfLength(question, a));
+            m => question.Feed(run.WithLastSegment(m)), m => Length.FromMeters(rest + m), a => RunLimitDerivation.OfLength(question, a));
     }
 
     /// <summary>How small the cross-section of every conductor of the run may be.</summary>
@@ -102,7 +102,7 @@ public static class CableRunLimits
         double ohms = run.OhmsAt(question.DegreesCelsius), collapse = RunLimitKernel.CollapseVoltsByPower(question.SourceVolts, ohms, beside);
         BindingLimit limit = collapse > question.AcceptedVolts ? BindingLimit.Collapse : accepted.StricterFrom(question.SourceVolts);
         return question.Largest(MostWattsOf(question, ohms), question.SourceVolts * question.SourceVolts / ohms, 0, MostWatts, limit, BindingLimit.CalculatedRange,
-            w => (question with { Load = WithPower(beside, w) }).Feed(run), r => r.Load.PowerShare, a => RunLimitDerivation.OfPower(question, a));
+            w => (question with { Load = WithPower(beside, w) }).Feed(run), w => Power.FromWatts(w), a => RunLimitDerivation.OfPower(question, a));
     }
 
     /// <summary>How much voltage the source must have.</summary>
@@ -119,7 +119,7 @@ public static class CableRunLimits
         RunQuestion question = Ask(Require.NotNull(run, nameof(run)), Require.NotNull(load, nameof(load)), LeastVolts, Require.NotNull(accepted, nameof(accepted)), conductorAt);
         var needed = NeededSource.Of(question);
         return question.Smallest(needed.SourceVolts, needed.SourceVolts, LeastVolts, MostVolts, needed.Limit,
-            v => (question with { SourceVolts = v }).Feed(run), r => r.SourceVoltage, a => RunLimitDerivation.OfSource(question, a));
+            v => (question with { SourceVolts = v }).Feed(run), v => ElectricPotential.FromVolts(v), a => RunLimitDerivation.OfSource(question, a));
     }
 
     /// <summary>How hot the conductors of the run may become.</summary>
@@ -140,7 +140,7 @@ public static class CableRunLimits
             : run.OhmsPerKelvin > 0 ? RunLimitKernel.DegreesCelsius(question.MostOhms, run.OhmsAt20C, run.OhmsPerKelvin)
             : double.NegativeInfinity;
         return question.Largest(celsius, question.MostOhms / run.OhmsPerKelvin, run.ValidFromCelsius, run.ValidToCelsius, question.ResistanceLimit, BindingLimit.TemperatureRange,
-            t => (question with { DegreesCelsius = t }).Feed(run), r => r.ConductorTemperature, a => RunLimitDerivation.OfTemperature(question, a));
+            t => (question with { DegreesCelsius = t }).Feed(run), t => Temperature.FromDegreesCelsius(t), a => RunLimitDerivation.OfTemperature(question, a));
     }
 
     /// <summary>The closed form of the largest power, before rounding and the ends of the range. [W]</summary>
@@ -157,9 +157,8 @@ public static class CableRunLimits
     {
         double most = question.MostOhms, joints = question.Run.JointOhms();
         double area = most > joints ? RunLimitKernel.SquareMeters(most, joints, question.Run.OhmSquareMeters(question.DegreesCelsius)) : double.PositiveInfinity;
-        return question.Smallest(area, area, LeastSquareMeters, MostSquareMeters, question.ResistanceLimit,
-            a => question.Feed(question.Run.WithSize(WireSize.SquareMillimeters(a * 1e6))),
-            r => r.Run.LastSegment().Cable.Outgoing.Size.Area, a => RunLimitDerivation.OfArea(question, a));
+        return question.Smallest(area * SquareMillimeters, area * SquareMillimeters, LeastSquareMillimeters, MostSquareMillimeters, question.ResistanceLimit,
+            a => question.Feed(question.Run.WithSize(WireSize.SquareMillimeters(a))), a => Area.FromSquareMillimeters(a), a => RunLimitDerivation.OfArea(question, a));
     }
 
     private static RunQuestion Ask(CableRun run, Load load, double sourceVolts, VoltageLimit accepted, Temperature conductorAt) =>

@@ -36,17 +36,17 @@ internal sealed record RunQuestion(CableRun Run, Load Load, double SourceVolts, 
     internal RunResult Feed(CableRun run) => new(run, Load, SourceVolts, DegreesCelsius, run.OhmsAt(DegreesCelsius));
 
     /// <summary>The largest value that will do.</summary>
-    /// <param name="value">What the closed form gives. </param>
+    /// <param name="value">What the closed form gives.</param>
     /// <param name="scale">Size of the numbers that it is a difference of: how far rounding can move it.</param>
     /// <param name="least">Below this there is no value.</param>
     /// <param name="most">Above this there is no need to go, because of <paramref name="atMost"/>.</param>
     /// <param name="limit">What limits the value of the closed form.</param>
     /// <param name="atMost">What <paramref name="most"/> is.</param>
     /// <param name="feed">Solves forward with a value.</param>
-    /// <param name="read">Reads the answer off the forward solution.</param>
+    /// <param name="read">Gives a value its unit.</param>
     /// <param name="explain">Writes the working down.</param>
     internal RunAnswer<T> Largest<T>(double value, double scale, double least, double most, BindingLimit limit, BindingLimit atMost,
-        Func<double, RunResult> feed, Func<RunResult, T> read, Func<RunAnswer<T>, Derivation> explain) where T : struct
+        Func<double, RunResult> feed, Func<double, T> read, Func<RunAnswer<T>, Derivation> explain) where T : struct
     {
         if (!(value >= least)) return new RunAnswer<T>(null, limit, default, explain);
         return value > most
@@ -56,7 +56,7 @@ internal sealed record RunQuestion(CableRun Run, Load Load, double SourceVolts, 
 
     /// <summary>The smallest value that will do; the parameters are those of <see cref="Largest"/>, ends exchanged.</summary>
     internal RunAnswer<T> Smallest<T>(double value, double scale, double least, double most, BindingLimit limit,
-        Func<double, RunResult> feed, Func<RunResult, T> read, Func<RunAnswer<T>, Derivation> explain) where T : struct
+        Func<double, RunResult> feed, Func<double, T> read, Func<RunAnswer<T>, Derivation> explain) where T : struct
     {
         if (!(value <= most)) return new RunAnswer<T>(null, double.IsInfinity(value) ? limit : BindingLimit.CalculatedRange, default, explain);
         return value < least
@@ -66,13 +66,14 @@ internal sealed record RunQuestion(CableRun Run, Load Load, double SourceVolts, 
 
     // The closed form rounds, and so does the way forward: what is handed out holds when it is fed forward.
     private RunAnswer<T> Settled<T>(double value, double scale, double least, double most, BindingLimit limit,
-        Func<double, RunResult> feed, Func<RunResult, T> read, Func<RunAnswer<T>, Derivation> explain) where T : struct
+        Func<double, RunResult> feed, Func<double, T> read, Func<RunAnswer<T>, Derivation> explain) where T : struct
     {
         double step = 0;
         for (int i = 0; i < MostSteps; i++)
         {
-            RunResult result = feed(Math.Max(least, Math.Min(most, value + (scale * step))));
-            if (Accepted.IsMetBy(result)) return new RunAnswer<T>(read(result), limit, result, explain);
+            double candidate = Math.Max(least, Math.Min(most, value + (scale * step)));
+            RunResult result = feed(candidate);
+            if (Accepted.IsMetBy(result)) return new RunAnswer<T>(read(candidate), limit, result, explain);
             step = i == 0 ? FirstStep : step * Growth;
         }
 
