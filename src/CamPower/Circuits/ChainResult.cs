@@ -58,7 +58,7 @@ public sealed class ChainResult
 
     /// <summary>The factor by which the constant-power shares of all cameras together could grow before no operating point is
     /// left; null where nothing can collapse. [1]</summary>
-    /// <remarks>1 at the limit, less than 1 beyond it; see <see cref="DcNetwork.MarginToCollapse"/>, which finds it.</remarks>
+    /// <remarks>1 at the limit, less than 1 beyond it, 0 where the other shares alone leave no operating point; see <see cref="DcNetwork.MarginToCollapse"/>, which finds it.</remarks>
     public Ratio? MarginToCollapse
     {
         get
@@ -67,11 +67,11 @@ public sealed class ChainResult
             DcNetworkBuilder network = new DcNetworkBuilder().AddSource("source", Node(0), back, SourceVoltage);
             for (int k = 0; k < Chain.Links.Count; k++)
             {
-                network.AddBranch(Node(k + 1), Node(k), Node(k + 1), ElectricResistance.FromOhms(Chain.Links[k].Run.OhmsAt(_celsius)));
-                network.AddLoad(Node(k + 1), Node(k + 1), back, Chain.Links[k].Load);
+                network.AddBranch("cable " + Node(k + 1), Node(k), Node(k + 1), ElectricResistance.FromOhms(Chain.Links[k].Run.OhmsAt(_celsius)));
+                network.AddLoad("camera " + Node(k + 1), Node(k + 1), back, Chain.Links[k].Load);
             }
 
-            return network.Build(back).MarginToCollapse();
+            return network.Build(back).MarginToCollapse() ?? (HasOperatingPoint ? null : Ratio.Zero);
 
             static string Node(int number) => number.ToString(CultureInfo.InvariantCulture);
         }

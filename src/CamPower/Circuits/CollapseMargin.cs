@@ -30,8 +30,9 @@ internal static class CollapseMargin
                 continue;
             }
 
+            // No straight line starts at infinity, where no voltage moved: a load that its current share still sets.
             double steeper = Steepness(search, out _), last = fold;
-            fold = steeper < slope ? next + (steeper * (next - reached) / (slope - steeper)) : double.PositiveInfinity;
+            fold = steeper < slope && !double.IsInfinity(slope) ? next + (steeper * (next - reached) / (slope - steeper)) : double.PositiveInfinity;
             (reached, slope) = (next, steeper);
             if (fold - reached < NearFold * fold && Math.Abs(fold - last) <= Agreement * fold && fold <= lost) return fold;
             next = double.IsInfinity(fold) ? 2 * reached : reached + (TowardsFold * (fold - reached));

@@ -112,7 +112,7 @@ internal static class RunLimitDerivation
         string r = Number(cable.Outgoing.OhmsPerMeterAt(celsius)), s = Number(cable.Return.OhmsPerMeterAt(celsius));
         yield return RunDerivation.PerLength(cable.Outgoing, "r", string.Empty, celsius, "outgoing conductor");
         if (!equal) yield return RunDerivation.PerLength(cable.Return, "s", string.Empty, celsius, "return conductor");
-        if (others > 0) yield return Step("Rrest", "Resistance of the rest of the run", "Rrest", "R_{rest}", Sum(Others(question.Run).Select(p => p.OhmsAt(celsius))), others, "Ω");
+        if (others > 0) yield return Step("Rrest", "Resistance of the rest of the run", "sum of its parts", @"R_{rest} = \sum_k R_k", Sum(Others(question.Run).Select(p => p.OhmsAt(celsius))), others, "Ω");
 
         var left = others > 0 ? ("(Rmost - Rrest)", "R_{most} - R_{rest}", $"({Number(question.MostOhms)} - {Number(others)})") : ("Rmost", "R_{most}", Number(question.MostOhms));
         var by = equal ? ("(2*r)", @"2\,r", $"(2*{r})") : ("(r + s)", "r + s", $"({r} + {s})");
@@ -130,8 +130,8 @@ internal static class RunLimitDerivation
         double celsius = question.DegreesCelsius, joints = question.Run.JointOhms(), k = question.Run.OhmSquareMeters(celsius);
         steps.Add(Step("K", "Resistance of the cables times the cross-section of their conductors", "sum of L*rho20*k*(1 + alpha20*(T - 20))",
             @"K = \sum L\,\rho_{20}\,k\,(1+\alpha_{20}(T-20))", Total(Conductors(question.Run).Select(c => OhmAreaText(c.Meters, c.Conductor, celsius))), k * 1e6, "Ω·mm²", Sources.LinearTemperature));
-        if (joints > 0) steps.Add(Step("J", "Resistance of the joints", "J", "J = \\sum J_k", Sum(question.Run.Parts.OfType<Joint>().Select(j => j.OhmsAt20C)), joints, "Ω"));
-        if (question.MostOhms <= joints) return steps;
+        if (joints > 0) steps.Add(Step("J", "Resistance of the joints", "sum of the joints", @"J = \sum_k J_k", Sum(question.Run.Parts.OfType<Joint>().Select(j => j.OhmsAt20C)), joints, "Ω"));
+        if (question.MostOhms <= joints || k == 0) return steps;
         steps.Add(Step("A", "Smallest cross-section", joints > 0 ? "K/(Rmost - J)" : "K/Rmost", joints > 0 ? @"A = \frac{K}{R_{most} - J}" : @"A = \frac{K}{R_{most}}",
             joints > 0 ? $"{Number(k * 1e6)}/({Number(question.MostOhms)} - {Number(joints)})" : $"{Number(k * 1e6)}/{Number(question.MostOhms)}",
             RunLimitKernel.SquareMeters(question.MostOhms, joints, k) * 1e6, "mm²", Sources.Resistance));
@@ -162,7 +162,6 @@ internal static class RunLimitDerivation
     {
         Load load = question.Load;
         string r = Number(needed.Ohms);
-        if (needed.AcceptedVolts > 0) yield return Step("Vlow", "Lowest voltage accepted at the load", "Vlow", "V_{low}", Number(needed.AcceptedVolts), needed.AcceptedVolts, "V");
         if (question.Accepted.LimitsDrop)
         {
             foreach (DerivationStep step in DropSteps(question, needed)) yield return step;
