@@ -1,5 +1,6 @@
 using System;
 using System.Globalization;
+using UnitsNet;
 
 namespace CamPower.Circuits;
 
@@ -17,7 +18,7 @@ internal static class RunLimitText
     };
 
     /// <summary>A quantity at six significant digits, anything else as it prints itself.</summary>
-    internal static string Of<T>(T value) where T : struct => value is IFormattable quantity
-        ? quantity.ToString("s6", CultureInfo.InvariantCulture)
+    internal static string Of<T>(T value) where T : struct => value is IQuantity quantity
+        ? FormattableString.Invariant($"{(double)quantity.Value:G6} ") + quantity.ToString("a", CultureInfo.InvariantCulture)
         : value.ToString() ?? string.Empty;
 }
