@@ -125,7 +125,9 @@ public class RunLimitTests
         RunAnswer<Temperature> any = Hundred.HighestTemperature(Nine, Volts(12), VoltageLimit.AtLeast(Volts(7)));
         Assert.Equal(250, any.Value.DegreesCelsius);
         Assert.Equal(BindingLimit.TemperatureRange, any.LimitedBy);
-        Assert.False(Hundred.HighestTemperature(Nine, Volts(12), VoltageLimit.AtLeast(Volts(11.9))).HasValue);
+        RunAnswer<Temperature> none = Hundred.HighestTemperature(Nine, Volts(12), VoltageLimit.AtLeast(Volts(11.9)));
+        Assert.False(none.HasValue);
+        Assert.Equal(BindingLimit.LowestVoltage, none.LimitedBy);
     }
 
     // By hand: 18 AWG does at 100 ft to 10.5 V (1.277 of 1.75 Ω), 20 AWG does not (10.15 Ω/1000 ft: 2.03 Ω). At 20 °C in mm²:
@@ -176,7 +178,9 @@ public class RunLimitTests
         double hot = run.LoopResistanceAt(Temperature.FromDegreesCelsius(100)).Ohms, cold = run.LoopResistanceAt(Temperature.FromDegreesCelsius(-40)).Ohms;
         double At(double ohms) => new FeedCase(12, ohms, Nine).Feed().LoadVoltage.Volts;
         Assert.Equal(100, run.HighestTemperature(Nine, Volts(12), VoltageLimit.AtLeast(Volts((At(hot) + At(cold)) / 2))).Value.DegreesCelsius);
-        Assert.False(run.HighestTemperature(Nine, Volts(12), VoltageLimit.AtLeast(Volts(At(hot) + 0.01))).HasValue);
+        RunAnswer<Temperature> none = run.HighestTemperature(Nine, Volts(12), VoltageLimit.AtLeast(Volts(At(hot) + 0.01)));
+        Assert.False(none.HasValue);
+        Assert.Equal(BindingLimit.LowestVoltage, none.LimitedBy);
     }
 
     private static ElectricPotential Volts(double volts) => ElectricPotential.FromVolts(volts);
