@@ -34,7 +34,7 @@ public class PublicSurfaceTests
         Mild, Condition.Night(Mild), new VoltageRange(ElectricPotential.FromVolts(10.8), ElectricPotential.FromVolts(13.2)),
         new Starting(ElectricPotential.FromVolts(9.5), ElectricPotential.FromVolts(8.5), SoftStart.No),
         new Device("dome", DeviceKind.Camera, new ShareDraw(Nine), dcInput: new VoltageRange(ElectricPotential.FromVolts(10.8), ElectricPotential.FromVolts(13.2))),
-        Sources.AnnealedCopper, CamPower.Conductors.ConductorConstants.ClassBLay, .. SiteSamples.All(), .. NetworkSamples.All(),
+        Sources.AnnealedCopper, CamPower.Conductors.ConductorConstants.ClassBLay, .. SiteSamples.All(), .. NetworkSamples.All(), .. LimitSamples.All(),
     ];
 
     private static IEnumerable<Type> PublicTypes => typeof(Load).Assembly.GetExportedTypes();
@@ -68,7 +68,7 @@ public class PublicSurfaceTests
 
     [Fact]
     public void PublicTypes_AreAllSampled() => Assert.Empty(PublicTypes
-        .Where(t => !t.IsEnum && !t.IsAbstract && !Samples.Any(s => s.GetType() == t)).Select(t => t.Name));
+        .Where(t => !t.IsEnum && !t.IsAbstract && !Samples.Any(s => s.GetType() == t || (s.GetType().IsGenericType && s.GetType().GetGenericTypeDefinition() == t))).Select(t => t.Name));
 
     [Fact]
     public void ToString_IsItsOwn_AndTheSameInEveryCulture() => Assert.All(Samples, s =>
@@ -120,6 +120,9 @@ public class PublicSurfaceTests
         }, read => Assert.Throws<InvalidOperationException>(read));
         Assert.Equal(StartVerdict.Unknown, default(StartResult).Verdict);
         Assert.False(default(StartResult).Starts);
+        Assert.Throws<InvalidOperationException>(() => default(StartResult).Starting);
+        Assert.Throws<InvalidOperationException>(() => default(StartResult).Explain());
+        Assert.Throws<InvalidOperationException>(() => none.Profile());
         Assert.Equal(WireSizeSeries.None, default(WireSize).Series);
         Assert.Equal("no size", default(WireSize).ToString());
         Assert.Equal(0, default(LinearResistance).OhmsPerMeter);

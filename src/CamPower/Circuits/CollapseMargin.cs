@@ -30,6 +30,7 @@ internal static class CollapseMargin
                 continue;
             }
 
+            // No straight line starts at infinity, where no voltage moved: a load that its current share still sets.
             double steeper = Steepness(search, out _), last = fold;
             fold = steeper < slope && !double.IsInfinity(slope) ? next + (steeper * (next - reached) / (slope - steeper)) : double.PositiveInfinity;
             (reached, slope) = (next, steeper);

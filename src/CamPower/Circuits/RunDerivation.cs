@@ -11,20 +11,24 @@ internal static class RunDerivation
 {
     internal static Derivation Of(RunResult result)
     {
-        var steps = new List<DerivationStep>(LoopSteps(result));
+        var steps = new List<DerivationStep>(LoopSteps(result.Run, result.ConductorCelsius));
         steps.AddRange(result.HasOperatingPoint ? PointSteps(result) : LimitSteps(result));
         return new Derivation($"{result.Load} at the end of {result.Run}", steps, Conclusion(result));
     }
 
-    private static IEnumerable<DerivationStep> LoopSteps(RunResult result)
+    /// <summary>The resistance of a run, part by part.</summary>
+    /// <param name="run">The run.</param>
+    /// <param name="celsius">Temperature of its conductors. [°C]</param>
+    /// <param name="of">Index of the run among several; empty for the only one.</param>
+    internal static IEnumerable<DerivationStep> LoopSteps(CableRun run, double celsius, string of = "")
     {
-        double celsius = result.ConductorCelsius;
         var symbols = new List<string>();
         var numbers = new List<string>();
-        bool onlyOne = result.Run.Parts.Count == 1;
-        foreach (RunPart part in result.Run.Parts)
+        bool onlyOne = run.Parts.Count == 1;
+        string before = of.Length == 0 ? string.Empty : of + ".";
+        foreach (RunPart part in run.Parts)
         {
-            string index = onlyOne ? string.Empty : (symbols.Count + 1).ToString(CultureInfo.InvariantCulture);
+            string index = onlyOne ? of : before + (symbols.Count + 1).ToString(CultureInfo.InvariantCulture);
             if (part is CableSegment segment)
             {
                 foreach (DerivationStep step in SegmentSteps(segment, index, celsius)) yield return step;
@@ -35,8 +39,8 @@ internal static class RunDerivation
         }
 
         if (onlyOne) yield break;
-        yield return new DerivationStep("R", "Loop resistance of the run, joints included",
-            string.Join(" + ", symbols), @"R = \sum_k R_k", string.Join(" + ", numbers), result.Ohms, "Ω", Sources.Kirchhoff);
+        yield return new DerivationStep($"R{of}", "Loop resistance of the run, joints included",
+            string.Join(" + ", symbols), $@"{Latex("R", of)} = \sum_k {Latex("R", before + "k")}", string.Join(" + ", numbers), run.OhmsAt(celsius), "Ω", Sources.Kirchhoff);
     }
 
     private static IEnumerable<DerivationStep> SegmentSteps(CableSegment segment, string index, double celsius)
@@ -44,23 +48,23 @@ internal static class RunDerivation
         Conductor outgoing = segment.Cable.Outgoing, back = segment.Cable.Return;
         double meters = segment.OneWayLength.Meters;
         string length = Number(meters);
-        yield return PerLength(outgoing, 'r', index, celsius, "outgoing conductor");
+        yield return PerLength(outgoing, "r", index, celsius, "outgoing conductor");
         string outgoingPerMeter = Number(outgoing.OhmsPerMeterAt(celsius));
         if (ReferenceEquals(outgoing, back))
         {
-            yield return Segment($"2*L*r{index}", $@"2\,L\,r_{{{index}}}", $"2*{length}*{outgoingPerMeter}");
+            yield return Segment($"2*L*r{index}", $@"2\,L\,{Latex("r", index)}", $"2*{length}*{outgoingPerMeter}");
             yield break;
         }
 
-        yield return PerLength(back, 's', index, celsius, "return conductor");
-        yield return Segment($"L*(r{index} + s{index})", $@"L\,(r_{{{index}}} + s_{{{index}}})", $"{length}*({outgoingPerMeter} + {Number(back.OhmsPerMeterAt(celsius))})");
+        yield return PerLength(back, "s", index, celsius, "return conductor");
+        yield return Segment($"L*(r{index} + s{index})", $@"L\,({Latex("r", index)} + {Latex("s", index)})", $"{length}*({outgoingPerMeter} + {Number(back.OhmsPerMeterAt(celsius))})");
 
         DerivationStep Segment(string formula, string latex, string substitution) => new(
             $"R{index}", FormattableString.Invariant($"Resistance out and back of {segment}; L is the one-way length, {meters:G6} m"), formula,
-            $"R_{{{index}}} = {latex}", substitution, segment.OhmsAt(celsius), "Ω", Sources.Resistance);
+            $"{Latex("R", index)} = {latex}", substitution, segment.OhmsAt(celsius), "Ω", Sources.Resistance);
     }
 
-    private static DerivationStep PerLength(Conductor conductor, char symbol, string index, double celsius, string which)
+    internal static DerivationStep PerLength(Conductor conductor, string symbol, string index, double celsius, string which)
     {
         string rho = Number(conductor.Material.OhmMetersAt20C * 1e6), area = Number(conductor.Size.SquareMeters * 1e6);
         string alpha = Number(conductor.Material.TemperatureCoefficientAt20C), lay = Number(conductor.Stranding.LayFactor);
@@ -68,12 +72,12 @@ internal static class RunDerivation
             $"{symbol}{index}",
             FormattableString.Invariant($"Resistance per metre of the {which}, {conductor}, at {celsius:G6} °C"),
             "rho20*k*(1 + alpha20*(T - 20))/A",
-            $@"{symbol}_{{{index}}} = \frac{{\rho_{{20}}\,k\,(1+\alpha_{{20}}(T-20))}}{{A}}",
+            $@"{Latex(symbol, index)} = \frac{{\rho_{{20}}\,k\,(1+\alpha_{{20}}(T-20))}}{{A}}",
             $"{rho}*{lay}*(1 + {alpha}*({Number(celsius)} - 20))/{area}",
             conductor.OhmsPerMeterAt(celsius), "Ω/m", Sources.LinearTemperature);
     }
 
-    private static IEnumerable<DerivationStep> PointSteps(RunResult result)
+    internal static IEnumerable<DerivationStep> PointSteps(RunResult result)
     {
         double vs = result.SourceVolts, r = result.Ohms, v = result.LoadVolts, i = result.Amperes;
         foreach (DerivationStep step in VoltageSteps(result)) yield return step;
@@ -91,7 +95,7 @@ internal static class RunDerivation
         }
     }
 
-    private static IEnumerable<DerivationStep> LimitSteps(RunResult result)
+    internal static IEnumerable<DerivationStep> LimitSteps(RunResult result)
     {
         double left = Left(result);
         if (left <= 0 || HasCurrentShare(result.Load)) yield return LeftStep(result);
@@ -139,12 +143,20 @@ internal static class RunDerivation
             RunKernel.MostWatts(result.SourceVolts, result.Ohms, result.Load), "W", Sources.MaximumPower);
     }
 
-    private static DerivationStep CurrentStep(Load load, double volts, double amperes)
+    /// <summary>The current of a load at its voltage.</summary>
+    /// <param name="load">The load.</param>
+    /// <param name="volts">Its voltage. [V]</param>
+    /// <param name="amperes">Its current. [A]</param>
+    /// <param name="of">Index of the load among several; empty for the only one.</param>
+    internal static DerivationStep CurrentStep(Load load, double volts, double amperes, string of = "")
     {
-        Symbols current = LoadDerivation.Current(load, volts);
-        return new DerivationStep("I", load.IsLargerOf ? "Current: the larger of the two shares" : "Current of the load",
-            current.Plain, "I = " + current.Latex, current.Numbers, amperes, "A", Sources.Kirchhoff);
+        Symbols current = LoadDerivation.Current(load, volts, of);
+        return new DerivationStep($"I{of}", load.IsLargerOf ? "Current: the larger of the two shares" : "Current of the load",
+            current.Plain, $"{Latex("I", of)} = {current.Latex}", current.Numbers, amperes, "A", Sources.Kirchhoff);
     }
+
+    /// <summary>A symbol with its index, or without one.</summary>
+    internal static string Latex(string symbol, string index) => index.Length == 0 ? symbol : $"{symbol}_{{{index}}}";
 
     private static bool HasCurrentShare(Load load) => load.Amperes > 0 && !load.IsLargerOf;
 
@@ -159,7 +171,7 @@ internal static class RunDerivation
         ? new Symbols("*(1 + R*G)", "(1 + R G)", $"*(1 + {Number(result.Ohms)}*{Number(result.Load.Siemens)})")
         : new Symbols("", "", "");
 
-    private static string Conclusion(RunResult result)
+    internal static string Conclusion(RunResult result)
     {
         if (result.HasOperatingPoint)
         {

@@ -40,12 +40,13 @@ internal static class RunKernel
         Exact.DifferenceOfProducts(left, left, 4 * watts, ohmsTimesGain);
 
     /// <summary>The lower root, where more current would lift the power that the load gets: a point that does not last. [V]</summary>
-    internal static double UnstableVolts(double sourceVolts, double ohms, Load load, double loadVolts)
-    {
-        // The lower root of a larger-of load is that of its power share, also where its current share sets the upper one.
-        double upper = load.IsLargerOf ? LoadVolts(sourceVolts, ohms, load.Watts, 0, 0) : loadVolts;
-        return ohms * load.Watts / ((1 + (ohms * load.Siemens)) * upper);
-    }
+    internal static double UnstableVolts(double sourceVolts, double ohms, Load load, double loadVolts) =>
+        ohms * load.Watts / ((1 + (ohms * load.Siemens)) * UpperRootOfPower(sourceVolts, ohms, load, loadVolts));
+
+    /// <summary>The upper root that belongs to the lower one. Of a larger-of load it is that of its power share, also where
+    /// its current share sets the voltage. [V]</summary>
+    internal static double UpperRootOfPower(double sourceVolts, double ohms, Load load, double loadVolts) =>
+        load.IsLargerOf ? LoadVolts(sourceVolts, ohms, load.Watts, 0, 0) : loadVolts;
 
     /// <summary>The most constant power that the loop could carry beside the other shares; infinite without resistance. [W]</summary>
     /// <remarks>A larger-of load stands beside nothing: its limit is the matched load's, unless its current share keeps

@@ -1,4 +1,5 @@
 using System;
+using System.Linq;
 using CamPower.Circuits;
 using UnitsNet;
 
@@ -145,6 +146,14 @@ public readonly struct RunResult : IEquatable<RunResult>
     {
         point = HasOperatingPoint ? new OperatingPoint(_loadVolts, Amperes) : default;
         return HasOperatingPoint;
+    }
+
+    /// <summary>The voltage along the run.</summary>
+    /// <exception cref="InvalidOperationException">There is no operating point.</exception>
+    public VoltageProfile Profile()
+    {
+        double amperes = Amperes, celsius = _celsius;
+        return new VoltageProfile(_sourceVolts, Run.Parts.Select(p => (p, p.OhmsAt(celsius), amperes)));
     }
 
     /// <summary>How the answer was worked out, step by step.</summary>

@@ -13,9 +13,12 @@ namespace CamPower;
 /// <example>12.5 W over 2.6 Ω from 12 V settles at 7.87 V: under an 8 V drop-out it restarts for ever.</example>
 public readonly struct StartResult : IEquatable<StartResult>
 {
+    private readonly Starting? _starting;
+
     internal StartResult(RunResult atStart, Starting starting)
     {
         AtStart = atStart;
+        _starting = starting;
         Verdict = StartKernel.Judge(atStart.SourceVolts, atStart.Ohms, atStart.Load, atStart.SolvedVolts, starting);
     }
 
@@ -25,14 +28,22 @@ public readonly struct StartResult : IEquatable<StartResult>
     /// <summary>The run at start power.</summary>
     public RunResult AtStart { get; }
 
+    /// <summary>When it turns on and drops out.</summary>
+    /// <exception cref="InvalidOperationException">This is the default value.</exception>
+    public Starting Starting => _starting ?? throw new InvalidOperationException("This is the default value of StartResult: nothing was asked.");
+
     /// <summary>Whether it starts and stays on.</summary>
     public bool Starts => Verdict == StartVerdict.Starts;
 
     /// <summary>Voltage at the terminals before it draws anything. [V]</summary>
     public ElectricPotential UnloadedVoltage => AtStart.SourceVoltage;
 
+    /// <summary>How the verdict was reached, step by step: each comparison as what is left.</summary>
+    /// <exception cref="InvalidOperationException">This is the default value.</exception>
+    public Derivation Explain() => StartDerivation.Of(this);
+
     /// <inheritdoc/>
-    public bool Equals(StartResult other) => Verdict == other.Verdict && AtStart.Equals(other.AtStart);
+    public bool Equals(StartResult other) => Verdict == other.Verdict && ReferenceEquals(_starting, other._starting) && AtStart.Equals(other.AtStart);
 
     /// <inheritdoc/>
     public override bool Equals(object? obj) => obj is StartResult other && Equals(other);

@@ -43,7 +43,7 @@ public sealed class Derivation
         return text.Append('\n').Append(Conclusion).Append('\n').ToString();
     }
 
-    /// <summary>The steps as Markdown with mathematics between dollar signs, in the invariant culture; never throws.</summary>
+    /// <summary>The steps as Markdown with each equation between lines of two dollar signs, in the invariant culture; never throws.</summary>
     public string ToMarkdown()
     {
         var text = new StringBuilder("### ").Append(Title).Append('\n');
@@ -52,7 +52,7 @@ public sealed class Derivation
         {
             number++;
             text.Append('\n').Append(number).Append(". **").Append(step.Meaning).Append("**\n\n")
-                .Append("   $$").Append(step.Latex).Append("$$\n\n")
+                .Append("   $$\n   ").Append(step.Latex).Append("\n   $$\n\n")
                 .Append("   `").Append(step.Symbol).Append(" = ").Append(step.Substitution).Append("` = **").Append(step.ValueText)
                 .Append("**  \n   *").Append(step.Source).Append("*\n");
         }

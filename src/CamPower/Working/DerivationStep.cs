@@ -4,7 +4,7 @@ using System.Globalization;
 namespace CamPower;
 
 /// <summary>One step of a derivation: the formula, the same with its numbers put in, and the value.</summary>
-/// <remarks>Immutable. <see cref="Substitution"/> is plain arithmetic with + - * / ^ sqrt() and max(), and evaluates
+/// <remarks>Immutable. <see cref="Substitution"/> is plain arithmetic with + - * / ^ sqrt(), max() and min(), and evaluates
 /// to <see cref="Value"/> at the six digits that are printed, but at the very limit of what a run can carry: there the
 /// discriminant is a difference so small that the twelve digits put in do not give six.</remarks>
 public sealed class DerivationStep

@@ -15,6 +15,8 @@ public class InvalidInputTests
 
     private static readonly Load Nine = Load.ConstantPower(Power.FromWatts(9));
 
+    private static readonly VoltageLimit Limit = VoltageLimit.AtLeast(Volts(10));
+
     private static readonly Surroundings Mild = new(Celsius(20), Celsius(20), Celsius(20));
 
     // What is called, the parameter that the exception names, the value as it is shown, the unit.
@@ -56,6 +58,18 @@ public class InvalidInputTests
         ["fed from nothing"] = (() => Prepared.Feed(Nine, Volts(0)), "from", "0 V"),
         ["fed from below zero"] = (() => Prepared.Feed(Nine, Volts(-1.5)), "from", "-1.5 V"),
         ["fed from over 1 MV"] = (() => Prepared.Feed(Nine, Volts(1000000.5)), "from", "1000000.5 V"),
+        ["lowest voltage of nothing"] = (() => VoltageLimit.AtLeast(Volts(0)), "lowest", "0 V"),
+        ["drop below zero"] = (() => VoltageLimit.DropAtMost(Ratio.FromPercent(-1.5)), "drop", "-1.5 %"),
+        ["drop of all"] = (() => VoltageLimit.DropAtMost(Ratio.FromPercent(100.5)), "drop", "100.5 %"),
+        ["longest from nothing"] = (() => Runs.OfOhms(1).LongestLength(Nine, Volts(0), Limit, Celsius(20)), "from", "0 V"),
+        ["longest too hot"] = (() => Runs.OfOhms(1).LongestLength(Nine, Volts(12), Limit, Celsius(250.5)), "conductorAt", "250.5 °C"),
+        ["largest from below zero"] = (() => Runs.OfOhms(1).LargestPower(Nine, Volts(-1.5), Limit, Celsius(20)), "from", "-1.5 V"),
+        ["hottest from over 1 MV"] = (() => Runs.OfOhms(1).HighestTemperature(Nine, Volts(1000000.5), Limit), "from", "1000000.5 V"),
+        ["needed too cold"] = (() => Runs.OfOhms(1).NeededSourceVoltage(Nine, Limit, Celsius(-60.5)), "conductorAt", "-60.5 °C"),
+        ["chain from nothing"] = (() => new CameraChain(new ChainLink(Runs.OfOhms(1), Nine)).Feed(Volts(0), Celsius(20)), "from", "0 V"),
+        ["chain too hot"] = (() => new CameraChain(new ChainLink(Runs.OfOhms(1), Nine)).Feed(Volts(12), Celsius(250.5)), "conductorAt", "250.5 °C"),
+        ["link of negative length"] = (() => _ = new ChainLink(Runs.Eighteen, Length.FromMeters(-1.5), Nine), "oneWayLength", "-1.5 m"),
+        ["profile before the source"] = (() => Prepared.Feed(Nine, Volts(12)).Profile().VoltageAt(Length.FromMeters(-1.5)), "distance", "-1.5 m"),
         ["started from nothing"] = (() => Prepared.Start(Nine, new Starting(Volts(9), Volts(8), SoftStart.No), Volts(0)), "from", "0 V"),
         ["negative power"] = (() => Load.ConstantPower(Power.FromWatts(-1.5)), "power", "-1.5 W"),
         ["power over 1 GW"] = (() => Load.ConstantPower(Power.FromWatts(1000000000.5)), "power", "1000000000.5 W"),
@@ -96,6 +110,14 @@ public class InvalidInputTests
         ["run"] = () => CableRunFeeding.At(null!, Celsius(20)),
         ["load"] = () => Prepared.Feed(null!, Volts(12)),
         ["starting"] = () => Prepared.Start(Nine, null!, Volts(12)),
+        ["accepted"] = () => Runs.OfOhms(1).LongestLength(Nine, Volts(12), null!, Celsius(20)),
+        ["load of a limit"] = () => Runs.OfOhms(1).HighestTemperature(null!, Volts(12), Limit),
+        ["run of a limit"] = () => CableRunLimits.LargestPower(null!, Nine, Volts(12), Limit, Celsius(20)),
+        ["other limit"] = () => Limit.And(null!),
+        ["links"] = () => _ = new CameraChain(null!),
+        ["next link"] = () => new CameraChain(new ChainLink(Runs.OfOhms(1), Nine)).Then(null!),
+        ["run of a link"] = () => _ = new ChainLink(null!, Nine),
+        ["load of a link"] = () => _ = new ChainLink(Runs.OfOhms(1), null!),
         ["other load"] = () => Nine.Plus(null!),
         ["base draw"] = () => _ = new ShareDraw(null!),
         ["condition"] = () => new ShareDraw(Nine).In(null!),
@@ -145,6 +167,8 @@ public class InvalidInputTests
     [Fact]
     public void OtherImpossibleThings_AreRefused()
     {
+        Assert.Throws<ArgumentException>(() => new CameraChain());
+        Assert.Throws<ArgumentOutOfRangeException>(() => Runs.OfOhms(1).ThinnestSize(WireSizeSeries.None, Nine, Volts(12), Limit, Celsius(20)));
         Assert.Throws<ArgumentException>(() => new CableRun(new Joint("alone", ElectricResistance.Zero)));
         Assert.Throws<ArgumentException>(() => new Device("dome", DeviceKind.Camera, new ShareDraw(Nine)));
         Assert.Throws<ArgumentOutOfRangeException>(() => new LabelDraw(Volts(12), ElectricCurrent.FromAmperes(1), (InputStage)7));

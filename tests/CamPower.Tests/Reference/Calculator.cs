@@ -3,7 +3,6 @@ using System.Collections.Generic;
 using System.Globalization;
 using System.Linq;
 using System.Text.RegularExpressions;
-using CamPower.Circuits;
 using CamPower.Conductors;
 using UnitsNet;
 
@@ -50,7 +49,15 @@ internal static class Calculator
         "LinearResistance.Over" => LinearResistance.FromOhmsPerMeter(Evaluate(a[0])).Over(Length.FromMeters(Evaluate(a[1]))).Ohms,
         "LinearResistance.OhmsPerKilometer" => LinearResistance.FromOhmsPer1000Feet(Evaluate(a[0]) / SiUnits.Factor("ohm/kft")).OhmsPerKilometer,
         "Celsius.Of" => Celsius.Of(Temperature.FromDegreesFahrenheit(Number(a[0].Replace(" °F", string.Empty, StringComparison.Ordinal)))),
-        "RadialKernel.TrySolve" => Chain(Evaluate(a[0]), Evaluate(a[1]), Drawing(a[2]), (int)Number(a[3]), (int)Number(a[4])),
+        "CameraChain.Feed" => Chain(PerLength(Evaluate(a[1])), Length.FromMeters(Evaluate(a[2])), Drawing(a[3]), (int)Number(a[4]))
+            .Feed(Volts(a[0]), Degrees("20")).Taps[(int)Number(a[5]) - 1].LoadVoltage.Volts,
+        "CableRun.LongestLength" => new CableRun(PerLength(Evaluate(a[1]) / 2), Length.Zero)
+            .LongestLength(Drawing(a[2]), Volts(a[0]), AtLeast(a[3]), Degrees("20")).Value.Meters,
+        "CableRun.MostLoopResistance" => new CableRun(PerLength(1), Length.Zero)
+            .LongestLength(Drawing(a[1]), Volts(a[0]), AtLeast(a[2]), Degrees("20")).AtLimit.LoopResistance.Ohms,
+        "CableRun.SmallestArea" => Sized(a).SmallestArea(Drawing(a[5]), Volts(a[4]), AtLeast(a[6]), Degrees(a[2])).Value.SquareMeters,
+        "CableRun.ThinnestSize" => ReferenceRow.Gauge(
+            Sized(a).ThinnestSize(WireSizeSeries.Awg, Drawing(a[5]), Volts(a[4]), AtLeast(a[6]), Degrees(a[2])).Value.ToString().Split(' ')[0]),
         "RunResult.LoadVoltage" => Fed(a).LoadVoltage.Volts,
         "RunResult.Current" => Fed(a).Current.Amperes,
         "RunResult.Drop" => Fed(a).Drop.Volts,
@@ -74,12 +81,19 @@ internal static class Calculator
     private static RunResult Fed(string[] a) =>
         Runs.OfOhms(Evaluate(a[1])).Feed(Drawing(a[2]), from: ElectricPotential.FromVolts(Evaluate(a[0])), conductorAt: Degrees("20"));
 
-    private static double Chain(double sourceVolts, double ohms, Load load, int count, int node)
-    {
-        var volts = new double[count];
-        Assert.True(RadialKernel.TrySolve([.. Enumerable.Range(-1, count)], [.. Enumerable.Repeat(ohms, count)], [.. Enumerable.Repeat(load, count)], sourceVolts, volts));
-        return volts[node - 1];
-    }
+    private static CameraChain Chain(Cable cable, Length oneWayLength, Load load, int count) =>
+        new([.. Enumerable.Repeat(new ChainLink(cable, oneWayLength, load), count)]);
+
+    // A pair by the resistance of one conductor; where a source counts the whole length of the wire, half of what it gives.
+    private static Cable PerLength(double ohmsPerMeter) => Cable.Pair(WireSize.SquareMillimeters(1), Stranding.Solid, Made(ohmsPerMeter * 1e-6, 0));
+
+    // Metal, make-up, temperature, one-way length: of any size, for what is asked for is the size.
+    private static CableRun Sized(string[] a) =>
+        new(Cable.Pair(WireSize.Awg(18), Lay(a[1]), Material(a[0])), oneWayLength: Length.FromMeters(Evaluate(a[3])));
+
+    private static ElectricPotential Volts(string text) => ElectricPotential.FromVolts(Evaluate(text));
+
+    private static VoltageLimit AtLeast(string text) => VoltageLimit.AtLeast(Volts(text));
 
     private static Load Drawing(string text)
     {

@@ -19,7 +19,7 @@ internal sealed record ReferenceRow(
     internal bool IsFromMemory => Provenance.StartsWith("from memory", StringComparison.Ordinal);
 
     /// <summary>The number; of "awg(10) = 2.5" what stands after the sign of equality.</summary>
-    internal double Number => double.Parse(Digits, CultureInfo.InvariantCulture);
+    internal double Number => Unit == "AWG" ? Gauge(Digits) : double.Parse(Digits, CultureInfo.InvariantCulture);
 
     /// <summary>Half a unit of the last digit that is printed.</summary>
     internal double HalfLastDigit
@@ -46,6 +46,11 @@ internal sealed record ReferenceRow(
             return stated.Groups[2].Success ? number / 100 * Math.Abs(Number) : number;
         }
     }
+
+    /// <summary>A gauge as a number that falls as wires get thicker: 2/0 is -1.</summary>
+    internal static double Gauge(string text) => text.EndsWith("/0", StringComparison.Ordinal)
+        ? 1 - double.Parse(text[..^2], CultureInfo.InvariantCulture)
+        : double.Parse(text, CultureInfo.InvariantCulture);
 
     private string Digits => Value[(Value.IndexOf('=', StringComparison.Ordinal) + 1)..].Trim();
 }

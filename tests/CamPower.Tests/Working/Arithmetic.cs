@@ -3,7 +3,7 @@ using System.Globalization;
 
 namespace CamPower.Tests.Working;
 
-/// <summary>Evaluates plain arithmetic with + - * / ^ sqrt() and max(), as a reader with a calculator would.</summary>
+/// <summary>Evaluates plain arithmetic with + - * / ^ sqrt(), max() and min(), as a reader with a calculator would.</summary>
 internal ref struct Arithmetic
 {
     private readonly string _text;
@@ -54,13 +54,16 @@ internal ref struct Arithmetic
     {
         if (Take('-')) return -Atom();
         if (Take("sqrt(")) return Math.Sqrt(Close(Sum()));
-        if (Take("max("))
-        {
-            double first = Sum();
-            return Take(',') ? Math.Max(first, Close(Sum())) : throw Unexpected();
-        }
+        if (Take("max(")) return Math.Max(First(), Close(Sum()));
+        if (Take("min(")) return Math.Min(First(), Close(Sum()));
 
         return Take('(') ? Close(Sum()) : Number();
+    }
+
+    private double First()
+    {
+        double value = Sum();
+        return Take(',') ? value : throw Unexpected();
     }
 
     private double Number()
