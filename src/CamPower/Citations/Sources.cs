@@ -77,7 +77,7 @@ public static class Sources
 
     /// <summary>The standard nominal diameters of round wire.</summary>
     public static Citation WireDiameters { get; } = new(
-        "ISO 3, preferred numbers, series R 20, as IEC 60317-0-1 takes them for the diameters of winding wire", CitationKind.FromMemory);
+        "ISO 3, preferred numbers; IEC 60317-0-1, winding wires", CitationKind.FromMemory, null, "series R 20, for the diameters of winding wire");
 
     /// <summary>The added length of the strands of a flexible conductor.</summary>
     public static Citation FlexibleLay { get; } = new(

@@ -44,7 +44,7 @@ public sealed class Laying
         Source = Require.NotNull(source, nameof(source));
         double hot = ConductorMaterial.AnnealedCopper.CelsiusOf(conductor, nameof(conductor));
         double cool = ConductorMaterial.AnnealedCopper.CelsiusOf(air, nameof(air));
-        Require.Positive(hot - cool, nameof(conductor), "K above the air");
+        if (hot <= cool) throw Require.OutOfRange(hot, nameof(conductor), "°C", FormattableString.Invariant($"above the air's {cool}"));
         _points = [.. Points.Select(p => (Math.Log(p.Size.SquareMeters), Math.Log(Theta(p, hot, cool)))).OrderBy(p => p.Item1)];
         if (_points.Select(p => p.LogArea).Distinct().Count() < Math.Max(2, _points.Count))
         {
