@@ -55,29 +55,37 @@ public static class CableCatalog
     public static Cable CladReadyMadeLead22 { get; } = Common("22 AWG copper-clad aluminium ready-made lead",
         new Conductor(WireSize.Awg(22), Stranding.ClassB, ConductorMaterial.CopperCladAluminium10), isPreTerminated: true);
 
+    private static readonly Cable[] Category5ePairs = CategoryCables("category 5e", WireSize.Awg(24));
+
+    private static readonly Cable[] Category6Pairs = CategoryCables("category 6", WireSize.Awg(23));
+
     /// <summary>Every construction of the catalogue, the category cables with one to four pairs.</summary>
     public static IReadOnlyList<Cable> All { get; } = System.Array.AsReadOnly<Cable>(
     [
         Pair22, Pair20, Pair18, Pair16, Pair14, FlexiblePair075, FlexiblePair150, CoaxWithPair18, SteelCoaxWithPair18,
         ReadyMadeLead24, ReadyMadeLead22, CladReadyMadeLead22,
-        .. Enumerable.Range(1, PairsInACategoryCable).Select(Category5e), .. Enumerable.Range(1, PairsInACategoryCable).Select(Category6),
+        .. Category5ePairs, .. Category6Pairs,
     ]);
 
     /// <summary>Category 5e cable, 24 AWG solid copper, with some of its pairs ganged: one wire of each on either pole.</summary>
     /// <param name="pairs">How many of the four pairs carry the power, from 1 to 4.</param>
     /// <exception cref="System.ArgumentOutOfRangeException"><paramref name="pairs"/> is outside its range.</exception>
-    public static Cable Category5e(int pairs) => Category("category 5e", WireSize.Awg(24), pairs);
+    public static Cable Category5e(int pairs) => Category5ePairs[PairIndex(pairs)];
 
     /// <summary>Category 6 cable, 23 AWG solid copper, with some of its pairs ganged: one wire of each on either pole.</summary>
     /// <param name="pairs">How many of the four pairs carry the power, from 1 to 4.</param>
     /// <exception cref="System.ArgumentOutOfRangeException"><paramref name="pairs"/> is outside its range.</exception>
-    public static Cable Category6(int pairs) => Category("category 6", WireSize.Awg(23), pairs);
+    public static Cable Category6(int pairs) => Category6Pairs[PairIndex(pairs)];
 
     private static Cable StrandedPair(int gauge) => Common($"{WireSize.Awg(gauge)}/2 stranded", Copper(WireSize.Awg(gauge), Stranding.ClassB));
 
+    private static int PairIndex(int pairs) => (int)Require.Within(pairs, 1, PairsInACategoryCable, nameof(pairs), "") - 1;
+
+    private static Cable[] CategoryCables(string name, WireSize size) =>
+        [.. Enumerable.Range(1, PairsInACategoryCable).Select(pairs => Category(name, size, pairs))];
+
     private static Cable Category(string name, WireSize size, int pairs)
     {
-        Require.Within(pairs, 1, PairsInACategoryCable, nameof(pairs), "");
         Conductor pole = Copper(size, Stranding.Solid).InParallel(pairs);
         return new Cable(pole, pole, name: pairs == 1 ? $"{name}, 1 pair" : System.FormattableString.Invariant($"{name}, {pairs} pairs ganged"),
             source: Sources.CategoryCable);

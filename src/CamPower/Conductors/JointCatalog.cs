@@ -1,3 +1,5 @@
+using System;
+using System.Collections.Generic;
 using CamPower.Conductors;
 using UnitsNet;
 
@@ -31,6 +33,9 @@ public static class JointCatalog
 
     /// <summary>A barrel plug in its jack.</summary>
     public static Joint BarrelConnector { get; } = OnBothPoles("barrel plug and jack", ConductorConstants.BarrelContactResistance);
+
+    /// <summary>Every joint of the catalogue.</summary>
+    public static IReadOnlyList<Joint> All { get; } = Array.AsReadOnly([Crimps, TwistOns, ScrewTerminals, GelSplices, BarrelConnector]);
 
     private static Joint OnBothPoles(string name, CitedValue contact) =>
         new(name, ElectricResistance.FromOhms(ContactsOnTheLoop * contact.Value), contact.Source);
