@@ -7,7 +7,7 @@ namespace CamPower;
 
 /// <summary>Conductors at the most resistance that IEC 60228 allows for their class, at 20 °C.</summary>
 /// <remarks>
-/// The standard fixes maxima, not areas: they lie 4 to 16 % above what the nominal area gives. For the nominal value
+/// The standard fixes maxima, not areas: they lie 4 to 19 % above what the nominal area gives. For the nominal value
 /// use <see cref="Conductor(WireSize, Stranding, ConductorMaterial)"/> with the same class. Sizes: 0.5 to 50 mm²,
 /// aluminium from 10 mm². Cells that were not seen in print say so in their source.
 /// Source: <see cref="Sources.Iec60228"/>, <see cref="Sources.Iec60228FromMemory"/>.
