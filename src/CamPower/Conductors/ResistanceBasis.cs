@@ -3,7 +3,7 @@ namespace CamPower;
 /// <summary>What a conductor's resistance is taken from: its nominal area, or a figure that a table states.</summary>
 /// <remarks>
 /// Immutable. The bases are <see cref="NominalArea"/> and <see cref="TabulatedResistance"/>; nothing else can be one.
-/// They answer different questions: a standard's maximum is 4 to 25 % above what the nominal area gives, so a sum of
+/// They answer different questions: a standard's maximum is 4 to 19 % above what the nominal area gives, so a sum of
 /// both is neither what to expect nor what to fear. See <see cref="CableRun.MixesResistanceBases"/>.
 /// </remarks>
 /// <example><code>bool atTheLimit = conductor.Basis is TabulatedResistance { IsMaximum: true };</code></example>
