@@ -112,8 +112,8 @@ public static class Sources
 
     /// <summary>Rise of temperature in proportion to the heat that a conductor makes.</summary>
     public static Citation SelfHeating { get; } = new(
-        "IEC 60287-1-1", CitationKind.Standard, null,
-        "steady state: rise = I²·R(T)·thermal resistance; the thermal resistance is worked out of published currents");
+        "Steady-state heat balance of a conductor, as in IEC 60287-1-1", CitationKind.Textbook, null,
+        "rise = I²·R(T)·thermal resistance; the thermal resistance is worked out of published currents");
 
     /// <summary>From when on self-heating is worth a thought.</summary>
     public static Citation SelfHeatingPolicy { get; } = new(

@@ -66,6 +66,11 @@ public class SelfHeatingTests
         Assert.True(heat.Matters);
     }
 
+    // By hand: 17 AWG lies midway between 18 and 16 AWG, so θ = √(11.461·11.022) = 11.239 K·m/W; r₂₀ is 5.064 Ω/1000 ft (NBS
+    // Handbook 100); at 10 A 18.673 K as at 20 °C; 20 + (10 + 18.673)/(1 − 0.073385) = 50.94 °C.
+    [Fact]
+    public void Heat_BetweenTwoPublishedSizes_GoesStraightInLogarithms() => Assert.Equal(50.94, Hot(Cable, Copper(WireSize.Awg(17)), 10, 30), 0.02);
+
     // NEC 310.15(C)(1): 0.80, 0.70 and 0.50 of the current for 4 to 6, 7 to 9 and 10 to 20 conductors.
     [Theory]
     [InlineData(3, 14)]
