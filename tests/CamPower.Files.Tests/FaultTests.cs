@@ -71,7 +71,7 @@ public class FaultTests
     [InlineData("{ \"cable\": \"yard pair\", \"length\": \"180 ft\" }", "¶{ \"cable\": \"yard pair\" }", "$.runs[0].parts[0].length", "missing member 'length'")]
     [InlineData("\"dropOut\": \"8 V\", \"softStart\": \"unknown\"", "\"dropOut\": \"8 V\"", "$.models[0].starting.softStart", "missing member 'softStart'", "", "\"starting\": {", "\"starting\": ¶{")]
     [InlineData("\"name\": \"boat shed and yard\",", "", "$.name", "missing member 'name'", "", "{\n  \"formatVersion\"", "¶{\n  \"formatVersion\"")]
-    [InlineData("{ \"joint\": \"gel splice\", \"resistance\": \"10 mohm\" }", "¶{}", "$.runs[1].parts[1]", "missing: cable and length or joint and resistance")]
+    [InlineData("{ \"joint\": \"gel splice\", \"resistance\": \"10 mohm\" }", "¶{}", "$.runs[1].parts[1]", "missing: cable and length, joint and resistance or usualJoint")]
     // Wrong JSON type.
     [InlineData("\"length\": \"180 ft\"", "\"length\": ¶180", "$.runs[0].parts[0].length", "expected text: a length in m, cm, mm, km, ft, in or yd, but found a number")]
     [InlineData("\"outputs\": 18", "\"outputs\": ¶\"18\"", "$.boxes[0].outputs", "expected a whole number, but found text")]
@@ -93,6 +93,14 @@ public class FaultTests
     [InlineData("\"name\": \"office adapter\", \"adapter\": true", "\"name\": \"office adapter\", \"adapter\": ¶false", "$.boxes[2].adapter", "adapter can only be true")]
     [InlineData("\"motor\": [\"6 W\", \"0.1 A\"]", "\"motor\": [\"6 W\", ¶\"1 kW\"]", "$.models[0].draw.motor[1]", "at most one power")]
     [InlineData("\"motor\": [\"6 W\", \"0.1 A\"]", "\"motor\": ¶[]", "$.models[0].draw.motor", "needs at least one quantity")]
+    // Tables, wires in parallel and the usual constructions.
+    [InlineData("\"wires\": 2", "\"wires\": ¶0", "$.cables[3].back.wires", "wires must be from 1")]
+    [InlineData("\"size\": \"16 AWG\"", "\"size\": ¶\"6.5 mm2\"", "$.cables[3].out.size", "No coated 6.5 mm2 class B stranded conductor is held of NEC Chapter 9 Table 8")]
+    [InlineData("\"stranding\": \"class B stranded\", \"material\": \"annealed copper\", \"table\"", "\"stranding\": \"class B stranded\", \"material\": ¶\"aluminium\", \"table\"", "$.cables[3].out.material", "NEC Chapter 9 Table 8, coated is of annealed copper, not of aluminium")]
+    [InlineData("\"table\": \"NEC Chapter 9 Table 8, coated\"", "\"table\": ¶\"NEC Chapter 9 Table 8\"", "$.cables[3].out.table", "did you mean 'NEC Chapter 9 Table 8, coated'?")]
+    [InlineData("\"usual\": \"category 5e, 4 pairs ganged\"", "\"usual\": ¶\"category 5e, 5 pairs ganged\"", "$.cables[4].usual", "is not a usual cable")]
+    [InlineData("\"usual\": \"category 5e, 4 pairs ganged\"", "\"usual\": ¶\"category 5e, 4 pairs ganged\", \"size\": \"18 AWG\"", "$.cables[4].usual", "only one of these can be given")]
+    [InlineData("\"usualJoint\": \"screw terminals\"", "\"usualJoint\": ¶\"screws\"", "$.runs[5].parts[1].usualJoint", "is not a usual joint")]
     // Repeated and empty names.
     [InlineData("\"name\": \"odd pair\"", "\"name\": ¶\"yard pair\"", "$.cables[1].name", "the name 'yard pair' is used twice", "$.runs[1].parts[2].cable|$.runs[2].parts[0].cable")]
     [InlineData("\"name\": \"mast camera\"", "\"name\": ¶\"slipway camera\"", "$.devices[2].name", "the name slipway camera is used twice")]

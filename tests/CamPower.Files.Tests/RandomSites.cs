@@ -45,18 +45,42 @@ public static class RandomSites
         {
             List<RunPart> parts = [.. Many<RunPart>(1, 3, _ => new CableSegment(Pick(cables), Length.From(Number(0, 300), Pick(LengthUnit.Meter, LengthUnit.Centimeter, LengthUnit.Millimeter, LengthUnit.Kilometer, LengthUnit.Foot, LengthUnit.Inch, LengthUnit.Yard))))];
             if (Chance(0.4)) parts.Insert(_random.Next(0, parts.Count + 1), new Joint(Name("joint", 0), ElectricResistance.From(Number(0, 50), Pick(ElectricResistanceUnit.Milliohm, ElectricResistanceUnit.Ohm))));
+            if (Chance(0.2)) parts.Add(Pick([.. JointCatalog.All]));
             return new CableRun([.. parts]);
         }
 
-        private Cable Cable(string name) => Chance(0.5)
-            ? CamPower.Cable.Pair(Size(), Lay(), Metal(), Chance(0.2), name)
-            : new Cable(new Conductor(Size(), Lay(), Metal()), new Conductor(Size(), Lay(), Metal()), Chance(0.2), name);
+        private Cable Cable(string name) => _random.Next(3) switch
+        {
+            0 => CamPower.Cable.Pair(Size(), Lay(), Metal(), Chance(0.2), name),
+            1 => new Cable(Wire(), Wire(), Chance(0.2), name, Rating()),
+            _ => Usual(Pick([.. CableCatalog.All]), name),
+        };
 
-        private WireSize Size() => Chance(0.5) ? WireSize.Awg(_random.Next(-3, 45)) : WireSize.SquareMillimeters(Number(1e-3, 50));
+        private Cable Usual(Cable usual, string name) => new(usual.Outgoing, usual.Return, Chance(0.2), name, Rating(), usual.Coax, usual.Source);
 
-        private Stranding Lay() => Pick(Stranding.Solid, Stranding.ClassB);
+        private Temperature? Rating() => Chance(0.3) ? Temperature.From(Number(40, 110), TemperatureUnit.DegreeCelsius) : null;
 
-        private ConductorMaterial Metal() => Pick(ConductorMaterial.AnnealedCopper, ConductorMaterial.CopperCladAluminium10, ConductorMaterial.CopperCladAluminium15);
+        private Conductor Wire() => _random.Next(4) switch
+        {
+            0 => Iec60228.Maximum(WireSize.SquareMillimeters(1.5), Pick(Stranding.IecClass1, Stranding.IecClass2, Stranding.IecClass5), ConductorMaterial.AnnealedCopper),
+            1 => Iec60228.CoatedCopperMaximum(WireSize.SquareMillimeters(0.75), Stranding.IecClass5),
+            2 => NecTable8.CoatedCopper(WireSize.Awg(14), Stranding.ClassB),
+            _ => new Conductor(Size(), Lay(), Metal()),
+        } is var one && Chance(0.3) ? one.InParallel(_random.Next(1, 9)) : one;
+
+        private WireSize Size() => _random.Next(4) switch
+        {
+            0 => WireSize.SquareMillimeters(Number(1e-5, 50)),
+            1 => WireSize.Kcmil(Number(1e-3, 2000)),
+            2 => WireSize.Diameter(Number(1e-5, 12)),
+            _ => WireSize.Awg(_random.Next(-3, 45)),
+        };
+
+        private Stranding Lay() => Pick(Stranding.Solid, Stranding.ClassB, Stranding.Flexible, Stranding.IecClass1, Stranding.IecClass2, Stranding.IecClass5);
+
+        private ConductorMaterial Metal() => Pick(ConductorMaterial.AnnealedCopper, ConductorMaterial.HardDrawnCopper, ConductorMaterial.Aluminium,
+            ConductorMaterial.CopperCladAluminium10, ConductorMaterial.CopperCladAluminium15,
+            ConductorMaterial.CopperCladSteel21, ConductorMaterial.CopperCladSteel30, ConductorMaterial.CopperCladSteel40);
 
         private Device Model(string name)
         {

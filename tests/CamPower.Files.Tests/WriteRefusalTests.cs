@@ -34,8 +34,31 @@ public class WriteRefusalTests
     }
 
     [Fact]
-    public void AWireSizeThatCannotBeReadBack_IsRefused() => AssertRefused<NotSupportedException>(
-        RoundTripTests.SiteOf(Cable.Pair(WireSize.SquareMillimeters(1e-5), Stranding.Solid, ConductorMaterial.AnnealedCopper)), "1E-05 mm2");
+    public void ATableOfTheUsers_IsRefused_AlsoUnderTheNameOfAGivenOne()
+    {
+        Conductor Stating(double ohmsPerKilometer, string name) => new(WireSize.SquareMillimeters(1.5), Stranding.IecClass5, ConductorMaterial.AnnealedCopper,
+            TabulatedResistance.Maximum(name, LinearResistance.FromOhmsPerKilometer(ohmsPerKilometer), Temperature.FromDegreesCelsius(20), CamPower.Sources.Iec60228));
+
+        AssertRefused<NotSupportedException>(RoundTripTests.SiteOf(Cable.Pair(Stating(13.3, "my table"))), "my table");
+        AssertRefused<NotSupportedException>(RoundTripTests.SiteOf(Cable.Pair(Stating(13.4, "IEC 60228 maximum"))), "IEC 60228 maximum");
+        Assert.Contains("IEC 60228 maximum", SiteFile.Write(RoundTripTests.SiteOf(Cable.Pair(Stating(13.3, "IEC 60228 maximum")))), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void ACoaxialCableOrASourceOfTheUsers_IsRefused()
+    {
+        AssertRefused<NotSupportedException>(RoundTripTests.SiteOf(new Cable(Plain, Plain, name: "video", coax: CableCatalog.CoaxWithPair18.Coax)), "video");
+        AssertRefused<NotSupportedException>(RoundTripTests.SiteOf(new Cable(Plain, Plain, name: "drum", source: CamPower.Sources.CommonPractice)), "drum");
+    }
+
+    [Fact]
+    public void ASourceOfAJoint_IsRefused()
+    {
+        Site site = RoundTripTests.SiteOf(new Cable(Plain, Plain));
+        SiteRun run = site.Runs[0];
+        var far = new SiteRun(run.From, run.To, run.Run.Then(new Joint("splice", ElectricResistance.FromOhms(0.01), CamPower.Sources.CommonPractice)));
+        AssertRefused<NotSupportedException>(new Site(site.Name, site.Conditions, site.Boxes, [far], []), "splice");
+    }
 
     [Fact]
     public void TwoCablesOfOneName_AreRefusedWhereTheyDiffer()

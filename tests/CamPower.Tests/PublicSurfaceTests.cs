@@ -23,6 +23,7 @@ public class PublicSurfaceTests
     private static readonly object[] Samples =
     [
         LinearResistance.FromOhmsPerKilometer(20.95), WireSize.Awg(18), WireSize.Awg(-1), WireSize.SquareMillimeters(1.5),
+        WireSize.Kcmil(250), WireSize.Diameter(0.8), Runs.Eighteen.Outgoing.Basis, .. ConductorSamples.All(),
         ConductorMaterial.AnnealedCopper, Stranding.ClassB, Runs.Eighteen.Outgoing, Runs.Eighteen,
         new Cable(Runs.Eighteen.Outgoing, new Conductor(WireSize.SquareMillimeters(1.5), Stranding.ClassB, ConductorMaterial.CopperCladAluminium10)),
         new CableSegment(Runs.Eighteen, Length.FromMeters(30.25)), new Joint("splice", ElectricResistance.FromOhms(0.0125)), Runs.OfOhms(1.25),

@@ -12,6 +12,7 @@ internal static class CoreWords
         ["loopResistance"] = "resistance",
         ["limit"] = "outputLimit",
         ["number"] = "output",
+        ["count"] = "wires",
         ["dcInput"] = "dc",
     };
 

@@ -27,6 +27,7 @@ internal static class RunBuilding
 
     private static RunPart Build(PartEntry entry, Place at, Catalog<Cable> cables)
     {
+        if (entry.UsualJoint is not null) return at.Value("usualJoint", entry.UsualJoint, StandIn.Joint);
         Cable cable = cables.Find(entry.Cable, at.Member("cable"));
         return entry.Joint is null && entry.Resistance is null
             ? at.Build(() => new CableSegment(cable, at.Value("length", entry.Length, Length.Zero)))

@@ -32,6 +32,8 @@ internal static class StandIn
 
     internal static Cable Cable { get; } = Cable.Pair(WireSize.Awg(18), Stranding.Solid, ConductorMaterial.AnnealedCopper);
 
+    internal static Joint Joint { get; } = new("stand-in", ElectricResistance.Zero);
+
     internal static Draw Draw { get; } = new ShareDraw(Load.None);
 
     internal static Device Model { get; } = new("stand-in", DeviceKind.Other, Draw, Range);

@@ -1,11 +1,13 @@
 using System.ComponentModel;
 using System.Text.Json.Serialization;
 using CamPower.Files.Formats;
+using UnitsNet;
 
 namespace CamPower.Files.Entries;
 
 [Form("size", "stranding", "material")]
 [Form("out", "back")]
+[Form("usual")]
 internal sealed class CableEntry
 {
     [JsonRequired, Description("The name by which runs refer to it.")]
@@ -24,6 +26,12 @@ internal sealed class CableEntry
 
     [Description("The conductor from the load back to the supply, where the two differ.")]
     public ConductorEntry? Back { get; set; }
+
+    [Description("A construction that the trade uses, from the catalogue of the library.")]
+    public Written<Cable>? Usual { get; set; }
+
+    [Description("Highest temperature of the insulation.")]
+    public Written<Temperature>? InsulationRating { get; set; }
 
     [Description("Whether it comes with its connectors on and may be neither cut nor extended.")]
     public bool? PreTerminated { get; set; }

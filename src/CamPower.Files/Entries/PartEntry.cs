@@ -6,6 +6,7 @@ namespace CamPower.Files.Entries;
 
 [Form("cable", "length")]
 [Form("joint", "resistance")]
+[Form("usualJoint")]
 internal sealed class PartEntry
 {
     [Description("Name of the cable.")]
@@ -19,4 +20,7 @@ internal sealed class PartEntry
 
     [Description("Resistance that the joint adds to the loop, both poles together.")]
     public Written<ElectricResistance>? Resistance { get; set; }
+
+    [Description("A joint from the catalogue of the library, with its usual resistance.")]
+    public Written<Joint>? UsualJoint { get; set; }
 }

@@ -7,10 +7,19 @@ namespace CamPower.Files.Formats;
 internal static class Words
 {
     internal static WordFormat<ConductorMaterial> Material { get; } = new("a material", Named(m => m.Name,
-        ConductorMaterial.AnnealedCopper, ConductorMaterial.CopperCladAluminium10, ConductorMaterial.CopperCladAluminium15));
+        ConductorMaterial.AnnealedCopper, ConductorMaterial.HardDrawnCopper, ConductorMaterial.Aluminium,
+        ConductorMaterial.CopperCladAluminium10, ConductorMaterial.CopperCladAluminium15,
+        ConductorMaterial.CopperCladSteel21, ConductorMaterial.CopperCladSteel30, ConductorMaterial.CopperCladSteel40));
 
     internal static WordFormat<Stranding> Stranding { get; } = new("a stranding", Named(s => s.Name,
-        CamPower.Stranding.Solid, CamPower.Stranding.ClassB));
+        CamPower.Stranding.Solid, CamPower.Stranding.ClassB, CamPower.Stranding.Flexible,
+        CamPower.Stranding.IecClass1, CamPower.Stranding.IecClass2, CamPower.Stranding.IecClass5));
+
+    internal static WordFormat<PublishedTable> Table { get; } = new("a table of resistances", Named(t => t.Name, PublishedTable.All));
+
+    internal static WordFormat<Cable> UsualCable { get; } = new("a usual cable", Named(c => c.Name!, [.. CableCatalog.All]));
+
+    internal static WordFormat<Joint> UsualJoint { get; } = new("a usual joint", Named(j => j.Name, [.. JointCatalog.All]));
 
     internal static WordFormat<DeviceKind> DeviceKind { get; } = new("a kind of device",
         ("camera", CamPower.DeviceKind.Camera), ("recorder", CamPower.DeviceKind.Recorder), ("other", CamPower.DeviceKind.Other));

@@ -1,5 +1,8 @@
+using System;
+using System.Linq;
 using CamPower.Files.Entries;
 using CamPower.Files.Formats;
+using UnitsNet;
 
 namespace CamPower.Files.Writing;
 
@@ -8,16 +11,33 @@ internal static class CableWriting
 {
     internal static CableEntry Entry(Cable cable, string name)
     {
-        bool isPair = ReferenceEquals(cable.Outgoing, cable.Return);
+        CableEntry entry = CableCatalog.All.FirstOrDefault(usual => IsOfOneConstruction(usual, cable)) is Cable known
+            ? new CableEntry { Usual = new(known), PreTerminated = cable.IsPreTerminated == known.IsPreTerminated ? null : cable.IsPreTerminated }
+            : OfConductors(cable);
+        entry.Name = name;
+        entry.InsulationRating = cable.InsulationRating is Temperature rating ? new(rating) : null;
+        return entry;
+    }
+
+    private static bool IsOfOneConstruction(Cable usual, Cable cable) => usual.Outgoing == cable.Outgoing && usual.Return == cable.Return
+        && usual.Coax == cable.Coax && usual.Source == cable.Source;
+
+    private static CableEntry OfConductors(Cable cable)
+    {
+        if (cable.Coax is not null || cable.Source is not null)
+        {
+            throw new NotSupportedException($"A site file cannot express the coaxial cable or the source of '{cable}': it knows those of the usual cables.");
+        }
+
         ConductorEntry outgoing = Entry(cable.Outgoing);
+        bool isPlainPair = ReferenceEquals(cable.Outgoing, cable.Return) && outgoing.Table is null && outgoing.Wires is null;
         return new CableEntry
         {
-            Name = name,
-            Size = isPair ? outgoing.Size : null,
-            Stranding = isPair ? outgoing.Stranding : null,
-            Material = isPair ? outgoing.Material : null,
-            Out = isPair ? null : outgoing,
-            Back = isPair ? null : Entry(cable.Return),
+            Size = isPlainPair ? outgoing.Size : null,
+            Stranding = isPlainPair ? outgoing.Stranding : null,
+            Material = isPlainPair ? outgoing.Material : null,
+            Out = isPlainPair ? null : outgoing,
+            Back = isPlainPair ? null : Entry(cable.Return),
             PreTerminated = cable.IsPreTerminated ? true : null,
         };
     }
@@ -27,5 +47,7 @@ internal static class CableWriting
         Size = new(conductor.Size),
         Stranding = new(conductor.Stranding),
         Material = new(conductor.Material),
+        Table = conductor.Basis is NominalArea ? null : new(PublishedTable.Of(conductor)),
+        Wires = conductor.Count == 1 ? null : conductor.Count,
     };
 }

@@ -1,3 +1,4 @@
+using System;
 using System.Linq;
 using CamPower.Files.Entries;
 
@@ -23,5 +24,11 @@ internal static class RunWriting
         ? new PartEntry { Cable = cables.NameOf(segment.Cable), Length = new(segment.OneWayLength) }
         : Entry((Joint)part);
 
-    private static PartEntry Entry(Joint joint) => new() { Joint = joint.Name, Resistance = new(joint.LoopResistance) };
+    private static PartEntry Entry(Joint joint)
+    {
+        if (JointCatalog.All.Contains(joint)) return new PartEntry { UsualJoint = new(joint) };
+        return joint.Source is null
+            ? new PartEntry { Joint = joint.Name, Resistance = new(joint.LoopResistance) }
+            : throw new NotSupportedException($"A site file cannot express the source '{joint.Source}' of the joint '{joint.Name}'.");
+    }
 }

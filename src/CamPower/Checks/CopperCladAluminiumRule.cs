@@ -10,6 +10,6 @@ public sealed class CopperCladAluminiumRule() : Rule("copper-clad-aluminium", Se
 {
     /// <inheritdoc/>
     public override IEnumerable<Finding> Check(SiteAssessment assessment) => Require.NotNull(assessment, nameof(assessment)).Site.Runs
-        .Where(run => run.Run.Segments.Any(s => s.Cable.Outgoing.Material.IsCopperClad || s.Cable.Return.Material.IsCopperClad))
+        .Where(run => run.Run.Segments.Any(s => s.Cable.Outgoing.Material.IsCopperCladAluminium || s.Cable.Return.Material.IsCopperCladAluminium))
         .Select(run => Find(Subject.Of(run), $"The run from {run.From} to {run.To} holds copper-clad aluminium."));
 }

@@ -1,6 +1,7 @@
 using System;
 using System.Linq;
 using CamPower.Circuits;
+using CamPower.Conductors;
 using UnitsNet;
 
 namespace CamPower;
@@ -45,6 +46,7 @@ public static class CableRunLimits
     /// <param name="accepted">How little voltage is accepted at the load.</param>
     /// <param name="conductorAt">Temperature of every conductor of the run, inside their materials' ranges.</param>
     /// <returns>The cross-section, from 0.001 mm² to 1 m²; no value where even that would not do. [mm²]</returns>
+    /// <exception cref="ArgumentException">A conductor's resistance comes from a table, which says nothing of other sizes.</exception>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     /// <example>25 A from 230 V over 2300 ft of copper need 116 035 circular mils if 220 V are wanted (Kuphaldt, DC, ch. 12).</example>
@@ -54,14 +56,14 @@ public static class CableRunLimits
 
     /// <summary>The thinnest standard size that every conductor of the run may have.</summary>
     /// <param name="run">The run; strandings, materials, lengths and joints stay, the sizes of its conductors do not matter.</param>
-    /// <param name="series">The series to choose from: <see cref="WireSizeSeries.Awg"/> from 44 to 4/0, or
-    /// <see cref="WireSizeSeries.SquareMillimeters"/> of IEC 60228 from 0.5 to 1000.</param>
+    /// <param name="series">The series to choose from: any of those that <see cref="StandardSizes"/> lists.</param>
     /// <param name="load">The load at its far end.</param>
     /// <param name="from">Voltage at the source end, from 1 nV to 1 MV. [V]</param>
     /// <param name="accepted">How little voltage is accepted at the load.</param>
     /// <param name="conductorAt">Temperature of every conductor of the run, inside their materials' ranges.</param>
     /// <returns>The size, by voltage alone: what it may carry and how it is protected is another question. No value where
     /// no size of the series will do. <see cref="BindingLimit.SeriesEnd"/> where its thinnest does, or its thickest does not.</returns>
+    /// <exception cref="ArgumentException">A conductor's resistance comes from a table, which says nothing of other sizes.</exception>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or the series has no sizes.</exception>
     public static RunAnswer<WireSize> ThinnestSize(this CableRun run, WireSizeSeries series, Load load, ElectricPotential from,
@@ -69,7 +71,7 @@ public static class CableRunLimits
     {
         RunQuestion question = Ask(Require.NotNull(run, nameof(run)), Require.NotNull(load, nameof(load)),
             Require.SourceVolts(from.Volts, nameof(from)), Require.NotNull(accepted, nameof(accepted)), conductorAt);
-        WireSize[] sizes = [.. StandardSizeList.Of(series)];
+        WireSize[] sizes = [.. StandardSizes.In(series)];
         if (sizes.Length == 0) throw new ArgumentOutOfRangeException(nameof(series), series, "The series has no standard sizes.");
 
         RunAnswer<Area> area = SmallestArea(question);

@@ -66,16 +66,27 @@ internal static class RunDerivation
 
     internal static DerivationStep PerLength(Conductor conductor, string symbol, string index, double celsius, string which)
     {
-        string rho = Number(conductor.Material.OhmMetersAt20C * 1e6), area = Number(conductor.Size.SquareMeters * 1e6);
-        string alpha = Number(conductor.Material.TemperatureCoefficientAt20C), lay = Number(conductor.Stranding.LayFactor);
+        string alpha = Number(conductor.Material.TemperatureCoefficientAt20C), growth = $"(1 + {alpha}*({Number(celsius)} - 20))";
+        Symbols at = conductor.Basis is TabulatedResistance table ? Tabulated(table, alpha, growth) : Nominal(conductor, growth);
+        Symbols share = conductor.Count == 1 ? new Symbols("", "", "") : new Symbols("/n", @"\cdot\frac{1}{n}", "/" + Number(conductor.Count));
         return new DerivationStep(
             $"{symbol}{index}",
             FormattableString.Invariant($"Resistance per metre of the {which}, {conductor}, at {celsius:G6} °C"),
-            "rho20*k*(1 + alpha20*(T - 20))/A",
-            $@"{Latex(symbol, index)} = \frac{{\rho_{{20}}\,k\,(1+\alpha_{{20}}(T-20))}}{{A}}",
-            $"{rho}*{lay}*(1 + {alpha}*({Number(celsius)} - 20))/{area}",
-            conductor.OhmsPerMeterAt(celsius), "Ω/m", Sources.LinearTemperature);
+            at.Plain + share.Plain, $"{Latex(symbol, index)} = {at.Latex}{share.Latex}", at.Numbers + share.Numbers,
+            conductor.OhmsPerMeterAt(celsius), "Ω/m", conductor.Basis is TabulatedResistance ? conductor.Basis.Source : Sources.LinearTemperature);
     }
+
+    private static Symbols Nominal(Conductor conductor, string growth)
+    {
+        string rho = Number(conductor.Material.OhmMetersAt20C * 1e6), area = Number(conductor.Size.SquareMeters * 1e6);
+        return new Symbols("rho20*k*(1 + alpha20*(T - 20))/A", @"\frac{\rho_{20}\,k\,(1+\alpha_{20}(T-20))}{A}",
+            $"{rho}*{Number(conductor.Stranding.LayFactor)}*{growth}/{area}");
+    }
+
+    // The table's figure, taken from its own temperature to the one asked for.
+    private static Symbols Tabulated(TabulatedResistance table, string alpha, string growth) => new(
+        "rt*(1 + alpha20*(T - 20))/(1 + alpha20*(Tt - 20))", @"r_t\,\frac{1+\alpha_{20}(T-20)}{1+\alpha_{20}(T_t-20)}",
+        $"{Number(table.PerLength.OhmsPerMeter)}*{growth}/(1 + {alpha}*({Number(table.AtCelsius)} - 20))");
 
     internal static IEnumerable<DerivationStep> PointSteps(RunResult result)
     {
@@ -171,7 +182,11 @@ internal static class RunDerivation
         ? new Symbols("*(1 + R*G)", "(1 + R G)", $"*(1 + {Number(result.Ohms)}*{Number(result.Load.Siemens)})")
         : new Symbols("", "", "");
 
-    internal static string Conclusion(RunResult result)
+    internal static string Conclusion(RunResult result) => result.Run.MixesResistanceBases
+        ? Answer(result) + " The run mixes nominal and tabulated resistances: its sum is neither what to expect nor the most to fear."
+        : Answer(result);
+
+    private static string Answer(RunResult result)
     {
         if (result.HasOperatingPoint)
         {

@@ -229,7 +229,8 @@ internal static class RunLimitDerivation
     private static string OhmAreaText(double meters, Conductor conductor, double celsius)
     {
         ConductorMaterial material = conductor.Material;
-        return $"{Number(meters)}*{Number(material.OhmMetersAt20C * 1e6)}*{Number(conductor.Stranding.LayFactor)}*(1 + {Number(material.TemperatureCoefficientAt20C)}*({Number(celsius)} - 20))";
+        string wires = conductor.Count == 1 ? string.Empty : "/" + Number(conductor.Count);
+        return $"{Number(meters)}*{Number(material.OhmMetersAt20C * 1e6)}*{Number(conductor.Stranding.LayFactor)}*(1 + {Number(material.TemperatureCoefficientAt20C)}*({Number(celsius)} - 20)){wires}";
     }
 
     private static string Sum(IEnumerable<double> numbers) => Total(numbers.Select(Number));

@@ -1,3 +1,4 @@
+using System;
 using System.Linq;
 using UnitsNet;
 
@@ -17,7 +18,8 @@ internal static class RunResizing
         return new CableRun([.. run.Parts.Select(p => ReferenceEquals(p, last) ? changed : p)]);
     }
 
-    /// <summary>The run with every conductor of every cable of one size; strandings, materials, lengths and joints stay.</summary>
+    /// <summary>The run with every conductor of every cable of one size; strandings, materials, lengths, joints and wires in parallel stay.</summary>
+    /// <exception cref="ArgumentException">A conductor's resistance comes from a table, which says nothing of other sizes.</exception>
     internal static CableRun WithSize(this CableRun run, WireSize size) => new([.. run.Parts.Select(p => p is CableSegment s
         ? new CableSegment(Resized(s.Cable, size), s.OneWayLength)
         : p)]);
@@ -38,5 +40,7 @@ internal static class RunResizing
         return new Cable(outgoing, ReferenceEquals(cable.Outgoing, cable.Return) ? outgoing : Resized(cable.Return, size), cable.IsPreTerminated);
     }
 
-    private static Conductor Resized(Conductor conductor, WireSize size) => new(size, conductor.Stranding, conductor.Material);
+    private static Conductor Resized(Conductor conductor, WireSize size) => conductor.Basis is NominalArea
+        ? new Conductor(size, conductor.Stranding, conductor.Material).InParallel(conductor.Count)
+        : throw new ArgumentException($"Other sizes can be asked for only where resistance follows from the nominal area: {conductor} has its own from a table.", nameof(conductor));
 }

@@ -8,25 +8,116 @@ public static class Sources
         "NBS Handbook 100, Copper Wire Tables; IEC 60028", CitationKind.Handbook, "1966; 1925",
         "100 % IACS at 20 °C: 1/58 Ω·mm²/m, 0.00393 per K");
 
+    /// <summary>Density and specific heat of copper.</summary>
+    public static Citation CopperHeat { get; } = new(
+        "GNU units 2.22, definitions file; NBS Handbook 100 for the density", CitationKind.Handbook, null, "8.89 g/cm³, 0.39 J/(g·K)");
+
+    /// <summary>Minimum conductivity of hard-drawn copper wire.</summary>
+    public static Citation HardDrawnCopper { get; } = new(
+        "ASTM B1, Hard-Drawn Copper Wire", CitationKind.FromMemory, null, "minimum conductivity: 96.16 % IACS below 0.325 in, 97.16 % from there on");
+
+    /// <summary>The temperature coefficient of copper goes with its conductivity.</summary>
+    public static Citation ProportionalCoefficient { get; } = new(
+        "IEC 60028", CitationKind.FromMemory, "1925", "coefficient at 20 °C = 0.00393 per K × share of the conductivity of annealed copper");
+
     /// <summary>Resistivity and temperature coefficient of electrical-conductor aluminium.</summary>
     public static Citation ConductorAluminium { get; } = new(
         "NBS Handbook 109, Aluminum Wire Tables; IEC 60889", CitationKind.Handbook, "1972; 1987",
         "61 % IACS at 20 °C: 0.00403 per K");
+
+    /// <summary>Heat that a volume of aluminium takes up.</summary>
+    public static Citation AluminiumHeat { get; } = new(
+        "IEC 60949", CitationKind.FromMemory, null, "2.5 MJ/(m³·K) at 20 °C; agrees with the standard's K of 148 A·s^½/mm², which was seen");
 
     /// <summary>Minimum conductivity of copper-clad aluminium wire.</summary>
     public static Citation CopperCladAluminium { get; } = new(
         "ASTM B566, Copper-Clad Aluminum Wire", CitationKind.Standard, null,
         "minimum conductivity: class 10 A 62.9 % IACS, class 15 A 64.4 % IACS (seen in a reproduction)");
 
-    /// <summary>Temperature coefficient of two metals that share the current.</summary>
+    /// <summary>Conductivity of copper-clad steel wire.</summary>
+    public static Citation CopperCladSteel { get; } = new(
+        "ASTM B227 and B869, Copper-Clad Steel Wire", CitationKind.Standard, null, "grade names: 21, 30 and 40 % IACS (seen in a reproduction)");
+
+    /// <summary>Temperature coefficient of copper-clad steel wire.</summary>
+    public static Citation CopperCladSteelTemperature { get; } = new(
+        "Data sheets of copper-clad steel wire", CitationKind.FromMemory, null, "0.00378 per K at 20 °C");
+
+    /// <summary>Temperature coefficient, density and specific heat of two metals side by side.</summary>
     public static Citation CladMixture { get; } = new(
-        "Parallel conductors: coefficients weighted by volume share and conductivity", CitationKind.Textbook, null,
-        "from the copper and aluminium coefficients of NBS Handbooks 100 and 109");
+        "Two metals side by side: conductances, masses and heats add", CitationKind.Textbook, null,
+        "from the values of copper and aluminium above");
 
     /// <summary>The American wire gauge.</summary>
     public static Citation AmericanWireGauge { get; } = new(
         "ASTM B258, Standard Nominal Diameters and Cross-Sectional Areas of AWG Sizes", CitationKind.Standard, null,
         "d = 0.127 mm × 92^((36 − n)/39)");
+
+    /// <summary>The circular mil.</summary>
+    public static Citation CircularMil { get; } = new(
+        "ASTM B258, Standard Nominal Diameters and Cross-Sectional Areas of AWG Sizes", CitationKind.Standard, null,
+        "1 cmil: a circle of 0.001 in, 0.00050670748 mm² (GNU units 2.22)");
+
+    /// <summary>Classes, nominal sizes and maximum resistances of conductors of insulated cables.</summary>
+    public static Citation Iec60228 { get; } = new(
+        "IEC 60228, Conductors of insulated cables", CitationKind.Standard, "2004", "Tables 1 to 3 (seen in reproductions)");
+
+    /// <summary>Cells of the tables of IEC 60228 that were not seen in print.</summary>
+    public static Citation Iec60228FromMemory { get; } = new(
+        "IEC 60228, Conductors of insulated cables", CitationKind.FromMemory, "2004", "Tables 1 to 3");
+
+    /// <summary>Properties of bare and coated conductors.</summary>
+    public static Citation NecTable8 { get; } = new(
+        "NEC (NFPA 70)", CitationKind.Standard, null, "Chapter 9 Table 8, resistance at 75 °C (seen in reproductions)");
+
+    /// <summary>Cells of Chapter 9 Table 8 that were not seen in print.</summary>
+    public static Citation NecTable8FromMemory { get; } = new("NEC (NFPA 70)", CitationKind.FromMemory, null, "Chapter 9 Table 8, resistance at 75 °C");
+
+    /// <summary>The standard sizes above 4/0 AWG.</summary>
+    public static Citation KcmilSizes { get; } = new("NEC (NFPA 70)", CitationKind.FromMemory, null, "Chapter 9 Table 8, sizes from 250 to 2000 kcmil");
+
+    /// <summary>The standard nominal diameters of round wire.</summary>
+    public static Citation WireDiameters { get; } = new(
+        "ISO 3, preferred numbers; IEC 60317-0-1, winding wires", CitationKind.FromMemory, null, "series R 20, for the diameters of winding wire");
+
+    /// <summary>The added length of the strands of a flexible conductor.</summary>
+    public static Citation FlexibleLay { get; } = new(
+        "Common practice, no source", CitationKind.CommonPractice, null, "2 to 5 % above solid for bunched and rope-laid conductors; 4 % is used");
+
+    /// <summary>Resistance of a sound joint or contact.</summary>
+    public static Citation ContactResistance { get; } = new(
+        "Common practice, no source", CitationKind.CommonPractice, null, "order of magnitude of one sound contact; measure where it matters");
+
+    /// <summary>Constructions of cable that the trade uses.</summary>
+    public static Citation CableConstruction { get; } = new(
+        "Common practice, no source", CitationKind.CommonPractice, null, "usual constructions of camera cable");
+
+    /// <summary>Construction of the usual 75 Ω video cable.</summary>
+    public static Citation CoaxConstruction { get; } = new(
+        "Generic data of 75 Ω video cable, no single standard", CitationKind.FromMemory, null,
+        "20 AWG copper centre or 22 AWG copper-clad steel centre, 95 % copper braid of 2.6 Ω/1000 ft");
+
+    /// <summary>Conductor of balanced data cable.</summary>
+    public static Citation CategoryCable { get; } = new(
+        "ANSI/TIA-568-C.2; IEC 61156-5", CitationKind.FromMemory, null, "24 AWG solid for category 5e, 23 AWG for category 6; four pairs");
+
+    /// <summary>Currents that insulated conductors carry continuously.</summary>
+    public static Citation NecAmpacity { get; } = new(
+        "NEC (NFPA 70)", CitationKind.Standard, "2011 and later",
+        "Table 310.16, copper, 90 °C conductor in 30 °C air; adjustment factors of 310.15(C)(1) (seen in reproductions)");
+
+    /// <summary>Currents that wires in large bundles carry continuously.</summary>
+    public static Citation AircraftBundles { get; } = new(
+        "FAA AC 43.13-1B", CitationKind.Handbook, null,
+        "Table 11-9, copper, 105 °C wire in 70 °C air, bundles of 33 wires and more (9 for 8 AWG and up) loaded to 20 %");
+
+    /// <summary>Rise of temperature in proportion to the heat that a conductor makes.</summary>
+    public static Citation SelfHeating { get; } = new(
+        "Steady-state heat balance of a conductor, as in IEC 60287-1-1", CitationKind.Textbook, null,
+        "rise = I²·R(T)·thermal resistance; the thermal resistance is worked out of published currents");
+
+    /// <summary>From when on self-heating is worth a thought.</summary>
+    public static Citation SelfHeatingPolicy { get; } = new(
+        "Default policy of this package, no source", CitationKind.CommonPractice, null, "1 % of resistance, about 2.5 K; set your own");
 
     /// <summary>The added length of the strands of a concentric-lay conductor.</summary>
     public static Citation ConcentricLay { get; } = new(

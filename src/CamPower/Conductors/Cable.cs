@@ -1,9 +1,10 @@
 using System;
+using System.Collections.Generic;
 using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>A two-conductor cable: one conductor out, one back.</summary>
+/// <summary>A cable between a supply and a load: one conductor out, one back, each of one wire or of several in parallel.</summary>
 /// <remarks>Immutable.</remarks>
 /// <example>
 /// <code>
@@ -18,13 +19,22 @@ public sealed class Cable
     /// <param name="return">The conductor from the load back to the supply.</param>
     /// <param name="isPreTerminated">Whether it comes with its connectors on and may be neither cut nor extended.</param>
     /// <param name="name">How it is called; null to call it by its conductors.</param>
+    /// <param name="insulationRating">Highest temperature of its insulation; null where it is not known.</param>
+    /// <param name="coax">The coaxial cable in the same bundle, or null.</param>
+    /// <param name="source">Where the construction is described, or null.</param>
     /// <exception cref="ArgumentNullException">A conductor is null.</exception>
-    public Cable(Conductor outgoing, Conductor @return, bool isPreTerminated = false, string? name = null)
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="insulationRating"/> is not finite.</exception>
+    public Cable(Conductor outgoing, Conductor @return, bool isPreTerminated = false, string? name = null,
+        Temperature? insulationRating = null, Coax? coax = null, Citation? source = null)
     {
         Outgoing = Require.NotNull(outgoing, nameof(outgoing));
         Return = Require.NotNull(@return, nameof(@return));
         IsPreTerminated = isPreTerminated;
         Name = name;
+        if (insulationRating is Temperature rating) Require.Finite(Celsius.Of(rating), nameof(insulationRating), "°C");
+        InsulationRating = insulationRating;
+        Coax = coax;
+        Source = source;
     }
 
     /// <summary>The conductor from the supply to the load.</summary>
@@ -38,6 +48,17 @@ public sealed class Cable
 
     /// <summary>How it is called, or null.</summary>
     public string? Name { get; }
+
+    /// <summary>Highest temperature of its insulation, or null where it is not known.</summary>
+    public Temperature? InsulationRating { get; }
+
+    /// <summary>The coaxial cable in the same bundle, or null.</summary>
+    public Coax? Coax { get; }
+
+    /// <summary>Where the construction is described, or null.</summary>
+    public Citation? Source { get; }
+
+    internal IEnumerable<Conductor> Conductors => [Outgoing, Return];
 
     /// <summary>A cable of two equal conductors.</summary>
     /// <param name="size">Size of each conductor; not the default value.</param>
@@ -54,6 +75,27 @@ public sealed class Cable
         return new Cable(conductor, conductor, isPreTerminated, name);
     }
 
+    /// <summary>A cable of two equal conductors, such as those that a table describes.</summary>
+    /// <param name="conductor">Each of the two.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="conductor"/> is null.</exception>
+    /// <example><code>Cable tinned = Cable.Pair(NecTable8.CoatedCopper(WireSize.Awg(18), Stranding.ClassB));</code></example>
+    public static Cable Pair(Conductor conductor) => new(conductor, conductor);
+
+    /// <summary>Several equal pairs ganged: one wire of each pair on the positive, the other on the negative.</summary>
+    /// <param name="wire">Each wire of every pair.</param>
+    /// <param name="pairs">How many pairs are used, from 1 to 100.</param>
+    /// <param name="name">How it is called; null to call it by its conductors.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="wire"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="pairs"/> is outside its range.</exception>
+    /// <remarks>Four pairs put four wires on each pole. Two whole pairs on each pole are the same four wires.</remarks>
+    /// <example><code>Cable fourPairs = Cable.GangedPairs(wire, pairs: 4);   // a quarter of one pair's loop</code></example>
+    public static Cable GangedPairs(Conductor wire, int pairs, string? name = null)
+    {
+        Require.Within(pairs, 1, 100, nameof(pairs), "");
+        Conductor pole = Require.NotNull(wire, nameof(wire)).InParallel(pairs);
+        return new Cable(pole, pole, name: name);
+    }
+
     /// <summary>Resistance out and back per length of cable at a temperature. [Ω/m]</summary>
     /// <param name="temperature">Temperature of both conductors, inside their materials' ranges.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="temperature"/> is outside a material's range.</exception>
@@ -61,7 +103,7 @@ public sealed class Cable
         Outgoing.ResistancePerLengthAt(temperature).OhmsPerMeter + Return.ResistancePerLengthAt(temperature).OhmsPerMeter);
 
     /// <summary>The name, or the conductors in words; never throws.</summary>
-    public override string ToString() => Name ?? Conductors;
+    public override string ToString() => Name ?? ConductorsText;
 
-    private string Conductors => ReferenceEquals(Outgoing, Return) ? $"pair of {Outgoing}" : $"{Outgoing} out, {Return} back";
+    private string ConductorsText => ReferenceEquals(Outgoing, Return) ? $"pair of {Outgoing}" : $"{Outgoing} out, {Return} back";
 }

@@ -37,7 +37,7 @@ public sealed class CableRun
     public CableRun(params RunPart[] parts)
     {
         Parts = Require.Items(parts, nameof(parts));
-        var materials = Segments.SelectMany(s => new[] { s.Cable.Outgoing.Material, s.Cable.Return.Material }).ToList();
+        var materials = Segments.SelectMany(s => s.Cable.Conductors).Select(c => c.Material).ToList();
         if (materials.Count == 0) throw new ArgumentException("A run needs at least one length of cable.", nameof(parts));
 
         ValidFromCelsius = materials.Max(m => m.ValidFromCelsius);
@@ -57,6 +57,19 @@ public sealed class CableRun
 
     /// <summary>The lengths of cable among <see cref="Parts"/>.</summary>
     public IEnumerable<CableSegment> Segments => Parts.OfType<CableSegment>();
+
+    /// <summary>
+    /// Whether some of its conductors' resistances are of one kind and some of another: nominal area, a standard's
+    /// maximum, a table's figure. The sum is then neither what to expect nor the most to fear.
+    /// </summary>
+    public bool MixesResistanceBases
+    {
+        get
+        {
+            ResistanceBasis first = Segments.First().Cable.Outgoing.Basis;
+            return Segments.SelectMany(s => s.Cable.Conductors).Any(c => !c.Basis.IsOfOneKindWith(first));
+        }
+    }
 
     /// <summary>Length along the route, one way. [m]</summary>
     public Length OneWayLength => Length.FromMeters(OneWayMeters);

@@ -11,6 +11,22 @@ public static class ConductorConstants
     public static CitedValue AnnealedCopperCoefficient { get; } =
         new("Temperature coefficient of annealed copper at 20 °C", 0.00393, "1/K", Sources.AnnealedCopper);
 
+    /// <summary>Density of copper at 20 °C. [kg/m³]</summary>
+    public static CitedValue CopperDensity { get; } =
+        new("Density of annealed copper at 20 °C", 8890, "kg/m³", Sources.CopperHeat);
+
+    /// <summary>Specific heat of copper at room temperature. [J/(kg·K)]</summary>
+    public static CitedValue CopperSpecificHeat { get; } =
+        new("Specific heat of copper at room temperature", 390, "J/(kg·K)", Sources.CopperHeat);
+
+    /// <summary>Least conductivity of hard-drawn copper wire below 0.325 in. [% IACS]</summary>
+    public static CitedValue HardDrawnCopperConductivity { get; } =
+        new("Minimum conductivity of hard-drawn copper below 0.325 in", 96.16, "% IACS", Sources.HardDrawnCopper);
+
+    /// <summary>Temperature coefficient of hard-drawn copper at 20 °C: that of annealed copper times its share of the conductivity. [1/K]</summary>
+    public static CitedValue HardDrawnCopperCoefficient { get; } = new("Temperature coefficient of hard-drawn copper at 20 °C",
+        AnnealedCopperCoefficient.Value * HardDrawnCopperConductivity.Value / 100, "1/K", Sources.ProportionalCoefficient);
+
     /// <summary>Temperature coefficient of electrical-conductor aluminium, 61 % IACS, at 20 °C. [1/K]</summary>
     public static CitedValue AluminiumCoefficient { get; } =
         new("Temperature coefficient of conductor aluminium at 20 °C", 0.00403, "1/K", Sources.ConductorAluminium);
@@ -18,6 +34,14 @@ public static class ConductorConstants
     /// <summary>Conductivity of electrical-conductor aluminium. [% IACS]</summary>
     public static CitedValue AluminiumConductivity { get; } =
         new("Conductivity of conductor aluminium", 61, "% IACS", Sources.ConductorAluminium);
+
+    /// <summary>Density of electrical-conductor aluminium at 20 °C. [kg/m³]</summary>
+    public static CitedValue AluminiumDensity { get; } =
+        new("Density of conductor aluminium at 20 °C", 2703, "kg/m³", Sources.ConductorAluminium);
+
+    /// <summary>Specific heat of aluminium at 20 °C: 2.5 MJ/(m³·K) over its density. [J/(kg·K)]</summary>
+    public static CitedValue AluminiumSpecificHeat { get; } =
+        new("Specific heat of conductor aluminium at 20 °C", 2.5e6 / AluminiumDensity.Value, "J/(kg·K)", Sources.AluminiumHeat);
 
     /// <summary>Least conductivity of copper-clad aluminium with 10 % copper by volume. [% IACS]</summary>
     public static CitedValue CopperClad10Conductivity { get; } =
@@ -35,6 +59,38 @@ public static class ConductorConstants
     public static CitedValue CopperClad15Coefficient { get; } =
         new("Temperature coefficient of copper-clad aluminium, 15 % copper", CladCoefficient(0.15), "1/K", Sources.CladMixture);
 
+    /// <summary>Density of copper-clad aluminium with 10 % copper by volume. [kg/m³]</summary>
+    public static CitedValue CopperClad10Density { get; } =
+        new("Density of copper-clad aluminium, 10 % copper", CladDensity(0.10), "kg/m³", Sources.CladMixture);
+
+    /// <summary>Density of copper-clad aluminium with 15 % copper by volume. [kg/m³]</summary>
+    public static CitedValue CopperClad15Density { get; } =
+        new("Density of copper-clad aluminium, 15 % copper", CladDensity(0.15), "kg/m³", Sources.CladMixture);
+
+    /// <summary>Specific heat of copper-clad aluminium with 10 % copper by volume. [J/(kg·K)]</summary>
+    public static CitedValue CopperClad10SpecificHeat { get; } =
+        new("Specific heat of copper-clad aluminium, 10 % copper", CladSpecificHeat(0.10), "J/(kg·K)", Sources.CladMixture);
+
+    /// <summary>Specific heat of copper-clad aluminium with 15 % copper by volume. [J/(kg·K)]</summary>
+    public static CitedValue CopperClad15SpecificHeat { get; } =
+        new("Specific heat of copper-clad aluminium, 15 % copper", CladSpecificHeat(0.15), "J/(kg·K)", Sources.CladMixture);
+
+    /// <summary>Conductivity of copper-clad steel of grade 21. [% IACS]</summary>
+    public static CitedValue CopperCladSteel21Conductivity { get; } =
+        new("Conductivity of copper-clad steel, grade 21", 21, "% IACS", Sources.CopperCladSteel);
+
+    /// <summary>Conductivity of copper-clad steel of grade 30. [% IACS]</summary>
+    public static CitedValue CopperCladSteel30Conductivity { get; } =
+        new("Conductivity of copper-clad steel, grade 30", 30, "% IACS", Sources.CopperCladSteel);
+
+    /// <summary>Conductivity of copper-clad steel of grade 40. [% IACS]</summary>
+    public static CitedValue CopperCladSteel40Conductivity { get; } =
+        new("Conductivity of copper-clad steel, grade 40", 40, "% IACS", Sources.CopperCladSteel);
+
+    /// <summary>Temperature coefficient of copper-clad steel at 20 °C. [1/K]</summary>
+    public static CitedValue CopperCladSteelCoefficient { get; } =
+        new("Temperature coefficient of copper-clad steel at 20 °C", 0.00378, "1/K", Sources.CopperCladSteelTemperature);
+
     /// <summary>Diameter of 36 AWG. [mm]</summary>
     public static CitedValue Awg36Diameter { get; } =
         new("Diameter of 36 AWG", 0.127, "mm", Sources.AmericanWireGauge);
@@ -46,6 +102,37 @@ public static class ConductorConstants
     /// <summary>Added resistance of a class B concentric-lay conductor over a solid one of the same area. [1]</summary>
     public static CitedValue ClassBLay { get; } =
         new("Resistance of a class B stranded conductor over a solid one", 1.02, "1", Sources.ConcentricLay);
+
+    /// <summary>Area of a thousand circular mils: a thousand circles of 0.001 in. [mm²]</summary>
+    public static CitedValue KcmilArea { get; } =
+        new("Area of 1 kcmil", 1000 * System.Math.PI / 4 * 0.0254 * 0.0254, "mm²", Sources.CircularMil);
+
+    /// <summary>Added resistance of a flexible conductor, bunched or rope-laid, over a solid one of the same area. [1]</summary>
+    public static CitedValue FlexibleLay { get; } =
+        new("Resistance of a flexible conductor over a solid one", 1.04, "1", Sources.FlexibleLay);
+
+    /// <summary>Resistance of one crimped contact. [Ω]</summary>
+    public static CitedValue CrimpResistance { get; } = new("Resistance of one crimped contact", 0.001, "Ω", Sources.ContactResistance);
+
+    /// <summary>Resistance of one twist-on connection. [Ω]</summary>
+    public static CitedValue TwistOnResistance { get; } = new("Resistance of one twist-on connection", 0.002, "Ω", Sources.ContactResistance);
+
+    /// <summary>Resistance of one screw terminal. [Ω]</summary>
+    public static CitedValue ScrewTerminalResistance { get; } = new("Resistance of one screw terminal", 0.002, "Ω", Sources.ContactResistance);
+
+    /// <summary>Resistance of one gel-filled displacement splice. [Ω]</summary>
+    public static CitedValue GelSpliceResistance { get; } = new("Resistance of one gel-filled splice", 0.005, "Ω", Sources.ContactResistance);
+
+    /// <summary>Resistance of one contact of a barrel plug in its jack. [Ω]</summary>
+    public static CitedValue BarrelContactResistance { get; } = new("Resistance of one contact of a barrel plug", 0.03, "Ω", Sources.ContactResistance);
+
+    /// <summary>Resistance of the shield of a common 75 Ω coaxial cable with a 95 % copper braid, per 1000 ft at 20 °C. [Ω/1000 ft]</summary>
+    public static CitedValue CoaxShieldResistance { get; } =
+        new("Shield of a 75 Ω coaxial cable, 95 % copper braid, at 20 °C", 2.6, "Ω/1000 ft", Sources.CoaxConstruction);
+
+    /// <summary>Growth of resistance by self-heating from which on it is said to matter. [%]</summary>
+    public static CitedValue SelfHeatingMatters { get; } =
+        new("Growth of resistance by self-heating from which on it matters", 1, "%", Sources.SelfHeatingPolicy);
 
     /// <summary>Lowest temperature at which the linear model of resistance is used. [°C]</summary>
     public static CitedValue LinearModelFrom { get; } =
@@ -60,5 +147,15 @@ public static class ConductorConstants
     {
         double copper = copperShare * 100, aluminium = (1 - copperShare) * AluminiumConductivity.Value;
         return ((copper * AnnealedCopperCoefficient.Value) + (aluminium * AluminiumCoefficient.Value)) / (copper + aluminium);
+    }
+
+    private static double CladDensity(double copperShare) =>
+        (copperShare * CopperDensity.Value) + ((1 - copperShare) * AluminiumDensity.Value);
+
+    // Heat goes by mass.
+    private static double CladSpecificHeat(double copperShare)
+    {
+        double copper = copperShare * CopperDensity.Value, aluminium = (1 - copperShare) * AluminiumDensity.Value;
+        return ((copper * CopperSpecificHeat.Value) + (aluminium * AluminiumSpecificHeat.Value)) / (copper + aluminium);
     }
 }

@@ -16,7 +16,7 @@ namespace CamPower;
 /// </example>
 public sealed class ConductorMaterial
 {
-    private const double OhmMeterPerOhmSquareMillimeterPerMeter = 1e-6;
+    private const double OhmMeterPerOhmSquareMillimeterPerMeter = 1e-6, FullConductivity = 100;
 
     /// <summary>Describes a material.</summary>
     /// <param name="name">How it is called. Not empty.</param>
@@ -25,12 +25,14 @@ public sealed class ConductorMaterial
     /// <param name="validFrom">Lowest temperature of the linear model. [any temperature unit]</param>
     /// <param name="validTo">Highest temperature of the linear model, above <paramref name="validFrom"/>.</param>
     /// <param name="source">Where the numbers come from.</param>
+    /// <param name="density">Density, above 0; null where it is not known. [kg/m³]</param>
+    /// <param name="specificHeat">Specific heat, above 0; null where it is not known. [J/(kg·K)]</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number breaks its range, or the resistivity would not
     /// stay above 0 between the two temperatures.</exception>
     public ConductorMaterial(string name, ElectricResistivity resistivityAt20C, double temperatureCoefficientAt20C,
-        Temperature validFrom, Temperature validTo, Citation source)
+        Temperature validFrom, Temperature validTo, Citation source, Density? density = null, SpecificEntropy? specificHeat = null)
     {
         Name = Require.Name(name, nameof(name));
         OhmMetersAt20C = Require.Positive(resistivityAt20C.OhmMeters, nameof(resistivityAt20C), "Ω·m");
@@ -38,6 +40,10 @@ public sealed class ConductorMaterial
         ValidFromCelsius = Require.Finite(Celsius.Of(validFrom), nameof(validFrom), "°C");
         ValidToCelsius = Require.Finite(Celsius.Of(validTo), nameof(validTo), "°C");
         Source = Require.NotNull(source, nameof(source));
+        if (density is Density mass) Require.Positive(mass.KilogramsPerCubicMeter, nameof(density), "kg/m³");
+        if (specificHeat is SpecificEntropy heat) Require.Positive(heat.JoulesPerKilogramKelvin, nameof(specificHeat), "J/(kg·K)");
+        Density = density;
+        SpecificHeat = specificHeat;
         if (ValidToCelsius <= ValidFromCelsius)
         {
             throw Require.OutOfRange(ValidToCelsius, nameof(validTo), "°C", FormattableString.Invariant($"above {ValidFromCelsius}"));
@@ -52,18 +58,41 @@ public sealed class ConductorMaterial
     }
 
     /// <summary>Annealed copper of 100 % IACS, 1/58 Ω·mm²/m at 20 °C, bare or uncoated.</summary>
-    public static ConductorMaterial AnnealedCopper { get; } = Linear("annealed copper",
-        ConductorConstants.AnnealedCopperResistivity.Value, ConductorConstants.AnnealedCopperCoefficient);
+    public static ConductorMaterial AnnealedCopper { get; } = OfConductivity("annealed copper", FullConductivity,
+        ConductorConstants.AnnealedCopperCoefficient, Sources.AnnealedCopper, ConductorConstants.CopperDensity, ConductorConstants.CopperSpecificHeat);
+
+    /// <summary>Hard-drawn copper below 0.325 in, at its standard's minimum conductivity.</summary>
+    /// <remarks>4 % more resistive than annealed copper; found in overhead wire and in some solid cores.</remarks>
+    public static ConductorMaterial HardDrawnCopper { get; } = OfConductivity("hard-drawn copper", ConductorConstants.HardDrawnCopperConductivity.Value,
+        ConductorConstants.HardDrawnCopperCoefficient, Sources.HardDrawnCopper, ConductorConstants.CopperDensity, ConductorConstants.CopperSpecificHeat);
+
+    /// <summary>Electrical-conductor aluminium of 61 % IACS.</summary>
+    public static ConductorMaterial Aluminium { get; } = OfConductivity("aluminium", ConductorConstants.AluminiumConductivity.Value,
+        ConductorConstants.AluminiumCoefficient, Sources.ConductorAluminium, ConductorConstants.AluminiumDensity, ConductorConstants.AluminiumSpecificHeat);
 
     /// <summary>Copper-clad aluminium with 10 % copper by volume, at its standard's minimum conductivity.</summary>
     /// <remarks>59 % more resistive than copper, and sold in the same jacket.</remarks>
-    public static ConductorMaterial CopperCladAluminium10 { get; } = Clad("copper-clad aluminium 10 %",
-        ConductorConstants.CopperClad10Conductivity, ConductorConstants.CopperClad10Coefficient);
+    public static ConductorMaterial CopperCladAluminium10 { get; } = CladAluminium("copper-clad aluminium 10 %",
+        ConductorConstants.CopperClad10Conductivity, ConductorConstants.CopperClad10Coefficient,
+        ConductorConstants.CopperClad10Density, ConductorConstants.CopperClad10SpecificHeat);
 
     /// <summary>Copper-clad aluminium with 15 % copper by volume, at its standard's minimum conductivity.</summary>
     /// <remarks>55 % more resistive than copper, and sold in the same jacket.</remarks>
-    public static ConductorMaterial CopperCladAluminium15 { get; } = Clad("copper-clad aluminium 15 %",
-        ConductorConstants.CopperClad15Conductivity, ConductorConstants.CopperClad15Coefficient);
+    public static ConductorMaterial CopperCladAluminium15 { get; } = CladAluminium("copper-clad aluminium 15 %",
+        ConductorConstants.CopperClad15Conductivity, ConductorConstants.CopperClad15Coefficient,
+        ConductorConstants.CopperClad15Density, ConductorConstants.CopperClad15SpecificHeat);
+
+    /// <summary>Copper-clad steel of grade 21: 21 % IACS.</summary>
+    /// <remarks>The centre of some coaxial cables, for strength. Density and specific heat are not given: no source is at hand.</remarks>
+    public static ConductorMaterial CopperCladSteel21 { get; } = CladSteel("copper-clad steel 21 %", ConductorConstants.CopperCladSteel21Conductivity);
+
+    /// <summary>Copper-clad steel of grade 30: 30 % IACS.</summary>
+    /// <remarks>The centre of some coaxial cables, for strength. Density and specific heat are not given: no source is at hand.</remarks>
+    public static ConductorMaterial CopperCladSteel30 { get; } = CladSteel("copper-clad steel 30 %", ConductorConstants.CopperCladSteel30Conductivity);
+
+    /// <summary>Copper-clad steel of grade 40: 40 % IACS.</summary>
+    /// <remarks>The centre of some coaxial cables, for strength. Density and specific heat are not given: no source is at hand.</remarks>
+    public static ConductorMaterial CopperCladSteel40 { get; } = CladSteel("copper-clad steel 40 %", ConductorConstants.CopperCladSteel40Conductivity);
 
     /// <summary>How it is called.</summary>
     public string Name { get; }
@@ -80,11 +109,17 @@ public sealed class ConductorMaterial
     /// <summary>Highest temperature at which the linear model is used. [°C]</summary>
     public Temperature ValidTo => Temperature.FromDegreesCelsius(ValidToCelsius);
 
-    /// <summary>Where the numbers come from.</summary>
+    /// <summary>Density, or null where it is not known. Sources of the given ones: <see cref="ConductorConstants"/>.</summary>
+    public Density? Density { get; }
+
+    /// <summary>Specific heat, or null where it is not known. Sources of the given ones: <see cref="ConductorConstants"/>.</summary>
+    public SpecificEntropy? SpecificHeat { get; }
+
+    /// <summary>Where the resistivity comes from.</summary>
     public Citation Source { get; }
 
     /// <summary>Whether it is aluminium under a copper skin, which the eye takes for copper.</summary>
-    public bool IsCopperClad { get; private init; }
+    public bool IsCopperCladAluminium { get; private init; }
 
     internal double OhmMetersAt20C { get; }
 
@@ -95,28 +130,33 @@ public sealed class ConductorMaterial
     /// <summary>Resistivity at a temperature. [Ω·m]</summary>
     /// <param name="temperature">Temperature of the conductor, from <see cref="ValidFrom"/> to <see cref="ValidTo"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="temperature"/> is outside the model's range.</exception>
-    public ElectricResistivity ResistivityAt(Temperature temperature)
-    {
-        double celsius = Require.Within(Celsius.Of(temperature), ValidFromCelsius, ValidToCelsius, nameof(temperature), "°C");
-        return ElectricResistivity.FromOhmMeters(OhmMetersAt20C * RelativeResistivity(celsius));
-    }
+    public ElectricResistivity ResistivityAt(Temperature temperature) =>
+        ElectricResistivity.FromOhmMeters(OhmMetersAt20C * RelativeResistivity(CelsiusOf(temperature, nameof(temperature))));
 
     /// <summary>The name; never throws.</summary>
     public override string ToString() => Name;
 
-    private double RelativeResistivity(double celsius) => 1 + (TemperatureCoefficientAt20C * (celsius - Celsius.Reference));
+    /// <summary>A temperature in degrees Celsius, refused outside the range of the linear model.</summary>
+    internal double CelsiusOf(Temperature temperature, string parameter) =>
+        Require.Within(Celsius.Of(temperature), ValidFromCelsius, ValidToCelsius, parameter, "°C");
 
-    private static ConductorMaterial Clad(string name, CitedValue conductivity, CitedValue coefficient) =>
-        Linear(name, ConductorConstants.AnnealedCopperResistivity.Value * 100 / conductivity.Value, coefficient,
-            conductivity.Source, copperClad: true);
+    internal double RelativeResistivity(double celsius) => 1 + (TemperatureCoefficientAt20C * (celsius - Celsius.Reference));
 
-    private static ConductorMaterial Linear(string name, double ohmSquareMillimetersPerMeter, CitedValue coefficient,
-        Citation? source = null, bool copperClad = false) => new(
+    private static ConductorMaterial CladAluminium(string name, CitedValue conductivity, CitedValue coefficient, CitedValue density, CitedValue specificHeat) =>
+        OfConductivity(name, conductivity.Value, coefficient, conductivity.Source, density, specificHeat, copperCladAluminium: true);
+
+    private static ConductorMaterial CladSteel(string name, CitedValue conductivity) =>
+        OfConductivity(name, conductivity.Value, ConductorConstants.CopperCladSteelCoefficient, conductivity.Source);
+
+    private static ConductorMaterial OfConductivity(string name, double percentIacs, CitedValue coefficient, Citation source,
+        CitedValue? density = null, CitedValue? specificHeat = null, bool copperCladAluminium = false) => new(
         name,
-        ElectricResistivity.FromOhmMeters(ohmSquareMillimetersPerMeter * OhmMeterPerOhmSquareMillimeterPerMeter),
+        ElectricResistivity.FromOhmMeters(ConductorConstants.AnnealedCopperResistivity.Value * FullConductivity / percentIacs * OhmMeterPerOhmSquareMillimeterPerMeter),
         coefficient.Value,
         Temperature.FromDegreesCelsius(ConductorConstants.LinearModelFrom.Value),
         Temperature.FromDegreesCelsius(ConductorConstants.LinearModelTo.Value),
-        source ?? coefficient.Source)
-    { IsCopperClad = copperClad };
+        source,
+        density is null ? null : UnitsNet.Density.FromKilogramsPerCubicMeter(density.Value),
+        specificHeat is null ? null : SpecificEntropy.FromJoulesPerKilogramKelvin(specificHeat.Value))
+    { IsCopperCladAluminium = copperCladAluminium };
 }

@@ -4,21 +4,23 @@ using UnitsNet;
 namespace CamPower;
 
 /// <summary>A joint or connector in a run, as a resistance in series that does not depend on temperature.</summary>
-/// <remarks>Immutable.</remarks>
+/// <remarks>Immutable. Usual ones are in <see cref="JointCatalog"/>.</remarks>
 /// <example><code>var joint = new Joint("gel splice at the mast", ElectricResistance.FromMilliohms(10));</code></example>
 public sealed class Joint : RunPart
 {
     /// <summary>Describes a joint.</summary>
     /// <param name="name">What it is. Not empty.</param>
     /// <param name="loopResistance">Resistance that it adds to the loop: both poles together, at least 0. [Ω]</param>
+    /// <param name="source">Where the resistance comes from, or null.</param>
     /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="loopResistance"/> is negative or infinite.</exception>
-    public Joint(string name, ElectricResistance loopResistance)
+    public Joint(string name, ElectricResistance loopResistance, Citation? source = null)
     {
         Name = Require.Name(name, nameof(name));
         OhmsAt20C = Require.NotNegative(loopResistance.Ohms, nameof(loopResistance), "Ω");
         LoopResistance = loopResistance;
+        Source = source;
     }
 
     /// <summary>What it is.</summary>
@@ -26,6 +28,9 @@ public sealed class Joint : RunPart
 
     /// <summary>Resistance that it adds to the loop: both poles together. [Ω]</summary>
     public ElectricResistance LoopResistance { get; }
+
+    /// <summary>Where the resistance comes from, or null.</summary>
+    public Citation? Source { get; }
 
     /// <summary>Zero: a joint has no length.</summary>
     public override Length OneWayLength => Length.Zero;

@@ -6,17 +6,19 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>The size of a conductor, as the trade names it: a wire gauge or a cross-section.</summary>
+/// <summary>The size of a conductor, as the trade names it: a wire gauge, a cross-section or a diameter.</summary>
 /// <remarks>
 /// Ordered by area, smallest first. Two sizes are equal when they are the same size of the same series.
 /// The default value is no size: it has no area, and nothing accepts it. Source of the gauge:
-/// <see cref="Sources.AmericanWireGauge"/>.
+/// <see cref="Sources.AmericanWireGauge"/>. The standard sizes of each series are in <see cref="StandardSizes"/>.
 /// </remarks>
 /// <example>
 /// <code>
 /// WireSize eighteen = WireSize.Awg(18);                 // 0.823 mm²
 /// WireSize twoOught = WireSize.Parse("2/0 AWG");
 /// WireSize metric = WireSize.SquareMillimeters(1.5);
+/// WireSize feeder = WireSize.Kcmil(250);
+/// WireSize bare = WireSize.Diameter(0.8);               // printed as 0.8 mm wire
 /// </code>
 /// </example>
 public readonly struct WireSize : IEquatable<WireSize>, IComparable<WireSize>
@@ -24,7 +26,9 @@ public readonly struct WireSize : IEquatable<WireSize>, IComparable<WireSize>
     private const int LargestAwg = -3, SmallestAwg = 44, Awg36 = 36, Awg36To4Ought = 39;
     private const string AwgSuffix = "AWG";
 
-    private static readonly string[] AreaSuffixes = ["mm2", "mm²"];
+    // How a number is written after which, and the size that it makes.
+    private static readonly (string Suffix, Func<double, WireSize> Make)[] Numbered =
+        [("mm2", SquareMillimeters), ("mm²", SquareMillimeters), ("kcmil", Kcmil), ("MCM", Kcmil), ("mm wire", Diameter)];
 
     private readonly double _number;
 
@@ -63,13 +67,25 @@ public readonly struct WireSize : IEquatable<WireSize>, IComparable<WireSize>
     public static WireSize SquareMillimeters(double area) =>
         new(WireSizeSeries.SquareMillimeters, Require.Positive(area, nameof(area), "mm²"), area * 1e-6);
 
-    /// <summary>Reads a size as people write it: "18 AWG", "2/0 AWG", "1.5 mm2", "1.5 mm²".</summary>
+    /// <summary>A size by its cross-section in thousands of circular mils.</summary>
+    /// <param name="area">Above 0. [kcmil]</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="area"/> is not above 0, or not finite.</exception>
+    public static WireSize Kcmil(double area) =>
+        new(WireSizeSeries.Kcmil, Require.Positive(area, nameof(area), "kcmil"), area * ConductorConstants.KcmilArea.Value * 1e-6);
+
+    /// <summary>A size by the diameter of the bare round wire.</summary>
+    /// <param name="millimeters">Above 0. [mm]</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="millimeters"/> is not above 0, or not finite.</exception>
+    public static WireSize Diameter(double millimeters) =>
+        new(WireSizeSeries.Diameter, Require.Positive(millimeters, nameof(millimeters), "mm"), Math.PI / 4 * millimeters * millimeters * 1e-6);
+
+    /// <summary>Reads a size as people write it: "18 AWG", "2/0 AWG", "1.5 mm2", "1.5 mm²", "250 kcmil", "250 MCM", "0.8 mm wire".</summary>
     /// <param name="text">The text; case and spaces do not matter, a decimal point does.</param>
     /// <exception cref="ArgumentNullException"><paramref name="text"/> is null.</exception>
     /// <exception cref="FormatException">The text is no wire size.</exception>
     public static WireSize Parse(string text) => TryParse(Require.NotNull(text, nameof(text)), out WireSize size)
         ? size
-        : throw new FormatException($"'{text}' is no wire size; write it like 18 AWG, 2/0 AWG or 1.5 mm2.");
+        : throw new FormatException($"'{text}' is no wire size; write it like 18 AWG, 2/0 AWG, 1.5 mm2, 250 kcmil or 0.8 mm wire.");
 
     /// <summary>Reads a size as people write it, or says that the text is none.</summary>
     /// <param name="text">The text; case and spaces do not matter, a decimal point does.</param>
@@ -79,9 +95,9 @@ public readonly struct WireSize : IEquatable<WireSize>, IComparable<WireSize>
         size = default;
         string trimmed = text?.Trim() ?? string.Empty;
         if (TryStripSuffix(trimmed, AwgSuffix, out string gaugeText)) return TryParseAwg(gaugeText, out size);
-        foreach (string suffix in AreaSuffixes)
+        foreach ((string suffix, Func<double, WireSize> make) in Numbered)
         {
-            if (TryStripSuffix(trimmed, suffix, out string areaText)) return TryParseArea(areaText, out size);
+            if (TryStripSuffix(trimmed, suffix, out string number)) return TryParseNumber(number, make, out size);
         }
 
         return false;
@@ -103,12 +119,14 @@ public readonly struct WireSize : IEquatable<WireSize>, IComparable<WireSize>
     /// <inheritdoc/>
     public override int GetHashCode() => (_number.GetHashCode() * 31) + (int)Series;
 
-    /// <summary>The size as the trade writes it, in the invariant culture: "18 AWG", "2/0 AWG", "1.5 mm2"; never throws.</summary>
+    /// <summary>The size as the trade writes it, in the invariant culture: "18 AWG", "2/0 AWG", "1.5 mm2", "250 kcmil", "0.8 mm wire"; never throws.</summary>
     public override string ToString() => Series switch
     {
         WireSizeSeries.Awg when _number <= 0 => FormattableString.Invariant($"{1 - _number}/0 AWG"),
         WireSizeSeries.Awg => FormattableString.Invariant($"{_number} AWG"),
-        WireSizeSeries.SquareMillimeters => _number.ToString("R", CultureInfo.InvariantCulture) + " mm2",
+        WireSizeSeries.SquareMillimeters => PlainNumber.Text(_number) + " mm2",
+        WireSizeSeries.Kcmil => PlainNumber.Text(_number) + " kcmil",
+        WireSizeSeries.Diameter => PlainNumber.Text(_number) + " mm wire",
         _ => "no size",
     };
 
@@ -150,12 +168,12 @@ public readonly struct WireSize : IEquatable<WireSize>, IComparable<WireSize>
         return known;
     }
 
-    private static bool TryParseArea(string text, out WireSize size)
+    private static bool TryParseNumber(string text, Func<double, WireSize> make, out WireSize size)
     {
         size = default;
-        bool known = double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double area)
-            && area > 0 && !double.IsInfinity(area);
-        if (known) size = SquareMillimeters(area);
+        bool known = double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double number)
+            && number > 0 && !double.IsInfinity(number);
+        if (known) size = make(number);
         return known;
     }
 }

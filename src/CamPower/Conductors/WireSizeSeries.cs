@@ -11,4 +11,10 @@ public enum WireSizeSeries
 
     /// <summary>Nominal cross-section in square millimetres.</summary>
     SquareMillimeters,
+
+    /// <summary>Cross-section in thousands of circular mils, above the American wire gauge.</summary>
+    Kcmil,
+
+    /// <summary>Diameter of a bare round wire in millimetres.</summary>
+    Diameter,
 }

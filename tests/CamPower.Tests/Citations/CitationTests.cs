@@ -37,6 +37,8 @@ public class CitationTests
     [Theory]
     [InlineData("S05-005", nameof(ConductorConstants.AnnealedCopperCoefficient))]
     [InlineData("S05-011", nameof(ConductorConstants.AluminiumCoefficient))]
+    [InlineData("S05-015", nameof(ConductorConstants.HardDrawnCopperConductivity))]
+    [InlineData("S06-033", nameof(ConductorConstants.CoaxShieldResistance))]
     [InlineData("S05-019", nameof(ConductorConstants.CopperClad10Conductivity))]
     [InlineData("S05-020", nameof(ConductorConstants.CopperClad15Conductivity))]
     public void CitedValues_AreThePrintedOnes(string row, string constant) =>

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using CamPower.Conductors;
 using UnitsNet;
 
 namespace CamPower.Tests.Quantities;
@@ -36,6 +37,29 @@ public class InvalidInputTests
         ["negative area"] = (() => WireSize.SquareMillimeters(-1.5), "area", "-1.5 mm²"),
         ["NaN area"] = (() => WireSize.SquareMillimeters(double.NaN), "area", "NaN mm²"),
         ["infinite area"] = (() => WireSize.SquareMillimeters(double.PositiveInfinity), "area", "Infinity mm²"),
+        ["zero kcmil"] = (() => WireSize.Kcmil(0), "area", "0 kcmil"),
+        ["infinite kcmil"] = (() => WireSize.Kcmil(double.PositiveInfinity), "area", "Infinity kcmil"),
+        ["negative diameter"] = (() => WireSize.Diameter(-0.5), "millimeters", "-0.5 mm"),
+        ["nearest to no size"] = (() => StandardSizes.Nearest(default, WireSizeSeries.Awg), "size", "0 m²"),
+        ["density of nothing"] = (() => Material(1e-8, 0.004, -50, 100, Density.FromKilogramsPerCubicMeter(0)), "density", "0 kg/m³"),
+        ["negative specific heat"] = (() => Material(1e-8, 0.004, -50, 100, specificHeat: SpecificEntropy.FromJoulesPerKilogramKelvin(-1.5)), "specificHeat", "-1.5 J/(kg·K)"),
+        ["table of no resistance"] = (() => TabulatedResistance.Typical("t", LinearResistance.FromOhmsPerMeter(0), Celsius(20), Source), "perLength", "0 Ω/m"),
+        ["table outside the material's range"] = (() => _ = new Conductor(WireSize.Awg(18), Stranding.Solid, ConductorMaterial.AnnealedCopper,
+            TabulatedResistance.Maximum("t", LinearResistance.FromOhmsPerMeter(1), Celsius(250.5), Source)), "resistance", "250.5 °C"),
+        ["no wires in parallel"] = (() => Wire.InParallel(0), "count", "0"),
+        ["no pairs"] = (() => Cable.GangedPairs(Wire, pairs: 0), "pairs", "0"),
+        ["five pairs of four"] = (() => CableCatalog.Category6(5), "pairs", "5"),
+        ["point of no current"] = (() => _ = new AmpacityPoint(WireSize.Awg(18), ElectricCurrent.Zero), "current", "0 A"),
+        ["point of no size"] = (() => _ = new AmpacityPoint(default, ElectricCurrent.FromAmperes(1)), "size", "0 m²"),
+        ["laid in air as warm as the wire"] = (() => _ = new Laying("warm", Laying.LargeBundle.Points, Celsius(70), Celsius(70), Source), "conductor", "70 °C"),
+        ["no conductors in a raceway"] = (() => Laying.InCableOrRaceway(0), "currentCarryingConductors", "0"),
+        ["heat of a negative current"] = (() => Laying.LargeBundle.Heat(Wire, ElectricCurrent.FromAmperes(-1.5), Celsius(20)), "current", "-1.5 A"),
+        ["heat in air too hot"] = (() => Laying.LargeBundle.Heat(Wire, ElectricCurrent.Zero, Celsius(250.5)), "ambient", "250.5 °C"),
+        ["heat of a size too thin"] = (() => Laying.LargeBundle.Heat(new Conductor(WireSize.SquareMillimeters(0.125), Stranding.Solid, ConductorMaterial.AnnealedCopper),
+            ElectricCurrent.Zero, Celsius(20)), "conductor", "0.125 mm²"),
+        ["reading of nothing"] = (() => CableIdentification.Of(ElectricResistance.Zero, Length.FromMeters(1), Celsius(20), Ratio.FromPercent(1)), "measuredLoop", "0 Ω"),
+        ["reading over nothing"] = (() => CableIdentification.Of(ElectricResistance.FromOhms(1), Length.Zero, Celsius(20), Ratio.FromPercent(1)), "oneWayLength", "0 m"),
+        ["tolerance above a half"] = (() => CableIdentification.Of(ElectricResistance.FromOhms(1), Length.FromMeters(1), Celsius(20), Ratio.FromDecimalFractions(0.75)), "tolerance", "0.75"),
         ["lay below 1"] = (() => _ = new Stranding("loose", 0.98, Source), "layFactor", "0.98"),
         ["lay above 1.2"] = (() => _ = new Stranding("loose", 1.25, Source), "layFactor", "1.25"),
         ["NaN lay"] = (() => _ = new Stranding("loose", double.NaN, Source), "layFactor", "NaN"),
@@ -100,6 +124,19 @@ public class InvalidInputTests
         ["name of a material"] = () => _ = new ConductorMaterial(null!, ElectricResistivity.FromOhmMeters(1e-8), 0, Celsius(0), Celsius(1), Source),
         ["source of a material"] = () => _ = new ConductorMaterial("m", ElectricResistivity.FromOhmMeters(1e-8), 0, Celsius(0), Celsius(1), null!),
         ["stranding"] = () => _ = new Conductor(WireSize.Awg(18), null!, ConductorMaterial.AnnealedCopper),
+        ["table of a conductor"] = () => _ = new Conductor(WireSize.Awg(18), Stranding.Solid, ConductorMaterial.AnnealedCopper, null!),
+        ["source of a table"] = () => TabulatedResistance.Typical("t", LinearResistance.FromOhmsPerMeter(1), Celsius(20), null!),
+        ["class"] = () => Iec60228.Maximum(WireSize.SquareMillimeters(1), null!, ConductorMaterial.AnnealedCopper),
+        ["metal of a class"] = () => Iec60228.Maximum(WireSize.SquareMillimeters(1), Stranding.IecClass1, null!),
+        ["class of coated copper"] = () => Iec60228.CoatedCopperMaximum(WireSize.SquareMillimeters(1), null!),
+        ["stranding of the table"] = () => NecTable8.CoatedCopper(WireSize.Awg(18), null!),
+        ["wire of pairs"] = () => Cable.GangedPairs(null!, 2),
+        ["conductor of a pair"] = () => Cable.Pair(null!),
+        ["centre"] = () => _ = new Coax("coax", null!, Wire),
+        ["shield"] = () => _ = new Coax("coax", Wire, null!),
+        ["heated conductor"] = () => Laying.LargeBundle.Heat(null!, ElectricCurrent.Zero, Celsius(20)),
+        ["published currents"] = () => _ = new Laying("l", null!, Celsius(90), Celsius(30), Source),
+        ["one candidate"] = () => CableIdentification.Of(ElectricResistance.FromOhms(1), Length.FromMeters(1), Celsius(20), Ratio.Zero, [null!]),
         ["material"] = () => _ = new Conductor(WireSize.Awg(18), Stranding.Solid, null!),
         ["outgoing"] = () => _ = new Cable(null!, Wire),
         ["return"] = () => _ = new Cable(Wire, null!),
@@ -178,8 +215,9 @@ public class InvalidInputTests
         Assert.Throws<ArgumentException>(() => Runs.OfOhms(1).Then(cold));
     }
 
-    private static ConductorMaterial Material(double ohmMeters, double coefficient, double from, double to) =>
-        new("made up", ElectricResistivity.FromOhmMeters(ohmMeters), coefficient, Celsius(from), Celsius(to), Source);
+    private static ConductorMaterial Material(double ohmMeters, double coefficient, double from, double to,
+        Density? density = null, SpecificEntropy? specificHeat = null) =>
+        new("made up", ElectricResistivity.FromOhmMeters(ohmMeters), coefficient, Celsius(from), Celsius(to), Source, density, specificHeat);
 
     private static Temperature Celsius(double degrees) => Temperature.FromDegreesCelsius(degrees);
 

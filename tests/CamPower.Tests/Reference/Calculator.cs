@@ -44,6 +44,11 @@ internal static class Calculator
         "Stranding.LayFactor" => Lay(a[0]).LayFactor,
         "ConductorMaterial.ResistivityAt" => Material(a[0]).ResistivityAt(Degrees(a[1])).OhmMeters,
         "ConductorMaterial.TemperatureCoefficientAt20C" => Material(a[0]).TemperatureCoefficientAt20C,
+        "ConductorMaterial.Density" => Material(a[0]).Density!.Value.KilogramsPerCubicMeter,
+        "ConductorMaterial.SpecificHeat" => Material(a[0]).SpecificHeat!.Value.JoulesPerKilogramKelvin,
+        "Iec60228.Maximum" => Iec60228.Maximum(Size(a[2]), Lay(a[1]), Material(a[0])).ResistancePerLengthAt(Degrees("20")).OhmsPerMeter,
+        "Iec60228.CoatedCopperMaximum" => Iec60228.CoatedCopperMaximum(Size(a[1]), Lay(a[0])).ResistancePerLengthAt(Degrees("20")).OhmsPerMeter,
+        "NecTable8.CoatedCopper" => NecTable8.CoatedCopper(Size(a[1]), Lay(a[0])).ResistancePerLengthAt(Degrees(a[2])).OhmsPerMeter,
         "ConductorMaterial.GrowthPerKelvin" => Slope(Material(a[0])) / Material(a[0]).ResistivityAt(Degrees(a[1])).OhmMeters,
         "ConductorMaterial.InferredZero" => (Material(a[0]).ResistivityAt(Degrees("0")).OhmMeters / Slope(Material(a[0]))),
         "LinearResistance.Over" => LinearResistance.FromOhmsPerMeter(Evaluate(a[0])).Over(Length.FromMeters(Evaluate(a[1]))).Ohms,
@@ -110,11 +115,14 @@ internal static class Calculator
     {
         "solid" => Stranding.Solid,
         "class B" => Stranding.ClassB,
+        "class 1" => Stranding.IecClass1,
+        "class 2" => Stranding.IecClass2,
+        "class 5" => Stranding.IecClass5,
         _ => throw new ArgumentException($"'{text}' is no stranding.", nameof(text)),
     };
 
     private static WireSize Size(string text) => text.EndsWith(" cmil", StringComparison.Ordinal)
-        ? WireSize.SquareMillimeters(Literal(text) * 1e6)
+        ? WireSize.Kcmil(Number(text[..^" cmil".Length]) / 1000)
         : WireSize.Parse(text);
 
     private static ConductorMaterial Material(string text) => text switch
@@ -122,9 +130,9 @@ internal static class Calculator
         "copper" => ConductorMaterial.AnnealedCopper,
         "cca10" => ConductorMaterial.CopperCladAluminium10,
         "cca15" => ConductorMaterial.CopperCladAluminium15,
-
-        // A user's own material, from the library's cited constants: it is not given ready-made.
-        "aluminium" => Made(100 / ConductorConstants.AluminiumConductivity.Value / 58e6, ConductorConstants.AluminiumCoefficient.Value),
+        "hard-drawn" => ConductorMaterial.HardDrawnCopper,
+        "aluminium" => ConductorMaterial.Aluminium,
+        "ccs40" => ConductorMaterial.CopperCladSteel40,
         _ => Declared(text),
     };
 

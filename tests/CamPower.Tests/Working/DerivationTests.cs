@@ -21,6 +21,11 @@ public class DerivationTests
         .Then(new CableSegment(Runs.Eighteen, oneWayLength: Length.FromFeet(15)))
         .Then(new Joint("plug", ElectricResistance.Zero));
 
+    private static readonly CableRun Tabulated = new CableRun(
+            new Cable(NecTable8.CoatedCopper(WireSize.Awg(18), Stranding.ClassB).InParallel(2),
+                Iec60228.Maximum(WireSize.SquareMillimeters(1.5), Stranding.IecClass5, ConductorMaterial.AnnealedCopper)), oneWayLength: Length.FromMeters(31.4))
+        .Then(new CableSegment(CableCatalog.Category5e(4), oneWayLength: Length.FromFeet(15)));
+
     private static readonly Load Nine = Load.ConstantPower(Power.FromWatts(9));
 
     private static readonly Dictionary<string, RunResult> Examples = new()
@@ -39,6 +44,7 @@ public class DerivationTests
         ["larger of, too much power"] = Feed(Single, Load.LargerOf(Power.FromWatts(90), ElectricCurrent.FromAmperes(0.5))),
         ["larger of, too much current"] = Feed(Single, Load.LargerOf(Power.FromWatts(9), ElectricCurrent.FromAmperes(60))),
         ["larger of, current leaves too little"] = Feed(Single, Load.LargerOf(Power.FromWatts(9), ElectricCurrent.FromAmperes(7.5))),
+        ["tabulated, in parallel"] = Feed(Tabulated, Nine),
         ["no resistance"] = Feed(new CableRun(Runs.Eighteen, oneWayLength: Length.Zero), Nine),
         ["cold"] = Single.Feed(Nine, from: ElectricPotential.FromVolts(12), conductorAt: Temperature.FromDegreesCelsius(-31.5)),
         ["near the limit"] = Feed(Single, Load.ConstantPower(Power.FromWatts(0.9999 * (double)Feed(Single, Nine).MostPower!.Value.Watts))),
@@ -104,6 +110,20 @@ public class DerivationTests
         Derivation derivation = Examples["joined, unequal"].Explain();
         Assert.Equal(["r1", "s1", "R1", "r3", "R3", "R"], derivation.Steps.Select(s => s.Symbol).Take(6));
         Assert.Contains("R(splice)", derivation.Steps[5].Formula, StringComparison.Ordinal);
+    }
+
+    // A table's figure is cited as one, no area and no lay in it; and a sum of different bases says that it is one.
+    [Fact]
+    public void Explain_TabulatedConductors_CiteTheirTables()
+    {
+        Derivation derivation = Examples["tabulated, in parallel"].Explain();
+        Assert.Equal(Sources.NecTable8, derivation.Steps[0].Source);
+        Assert.Equal(Sources.Iec60228, derivation.Steps[1].Source);
+        Assert.Equal("rt*(1 + alpha20*(T - 20))/(1 + alpha20*(Tt - 20))/n", derivation.Steps[0].Formula);
+        Assert.Equal("rt*(1 + alpha20*(T - 20))/(1 + alpha20*(Tt - 20))", derivation.Steps[1].Formula);
+        Assert.Equal("rho20*k*(1 + alpha20*(T - 20))/A/n", derivation.Steps.Single(s => s.Symbol == "r2").Formula);
+        Assert.Contains("mixes", derivation.Conclusion, StringComparison.Ordinal);
+        Assert.DoesNotContain("mixes", Examples["joined, unequal"].Explain().Conclusion, StringComparison.Ordinal);
     }
 
     // By hand: 2 + 3·4 = 14, 2^3^2 = 512, −4 + 10/4 = −1.5, the root of 2.25 is 1.5.

@@ -1,0 +1,139 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Conductors;
+using UnitsNet;
+
+namespace CamPower;
+
+/// <summary>How a cable lies, as far as its heat is concerned: how well it gets rid of what its current makes.</summary>
+/// <remarks>
+/// Immutable. In the steady state a conductor is warmer than the air by I²·r(T)·θ, where θ is the thermal resistance of
+/// a metre of it to the air (<see cref="Sources.SelfHeating"/>). θ is worked out of a table of published currents: at
+/// each of them copper of that size reaches the table's conductor temperature in the table's air. Between two sizes
+/// log θ goes straight over log area; outside them nothing is said. It is an estimate, good to perhaps a fifth of the
+/// rise; whether a cable may carry the current is for the code and its tables, not for this.
+/// </remarks>
+/// <example>
+/// <code>
+/// Laying duct = Laying.InCableOrRaceway(currentCarryingConductors: 8);
+/// SelfHeating heat = duct.Heat(conductor, ElectricCurrent.FromAmperes(3), ambient: Temperature.FromDegreesCelsius(40));
+/// </code>
+/// </example>
+public sealed class Laying
+{
+    // NEC 310.15(C)(1): up to so many current-carrying conductors, this share of the current.
+    private static readonly (int UpTo, double Share)[] NecAdjustment =
+        [(3, 1), (6, 0.8), (9, 0.7), (20, 0.5), (30, 0.45), (40, 0.4), (int.MaxValue, 0.35)];
+
+    private readonly List<(double LogArea, double LogTheta)> _points;
+
+    /// <summary>Describes a way of laying by published currents.</summary>
+    /// <param name="name">How it is called. Not empty.</param>
+    /// <param name="points">Published currents of copper conductors, at least two sizes, each once.</param>
+    /// <param name="conductor">Temperature that a conductor reaches at them. [any temperature unit]</param>
+    /// <param name="air">Temperature of the air at them, below <paramref name="conductor"/>. [any temperature unit]</param>
+    /// <param name="source">Where they are published.</param>
+    /// <exception cref="ArgumentNullException">A reference is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is empty, or fewer than two sizes are given, or one twice.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A temperature is outside the range of copper, or the air is no cooler.</exception>
+    public Laying(string name, IEnumerable<AmpacityPoint> points, Temperature conductor, Temperature air, Citation source)
+    {
+        Name = Require.Name(name, nameof(name));
+        Points = Require.Items(points, nameof(points));
+        Source = Require.NotNull(source, nameof(source));
+        double hot = ConductorMaterial.AnnealedCopper.CelsiusOf(conductor, nameof(conductor));
+        double cool = ConductorMaterial.AnnealedCopper.CelsiusOf(air, nameof(air));
+        if (hot <= cool) throw Require.OutOfRange(hot, nameof(conductor), "°C", FormattableString.Invariant($"above the air's {cool}"));
+        _points = [.. Points.Select(p => (Math.Log(p.Size.SquareMeters), Math.Log(Theta(p, hot, cool)))).OrderBy(p => p.Item1)];
+        if (_points.Select(p => p.LogArea).Distinct().Count() < Math.Max(2, _points.Count))
+        {
+            throw new ArgumentException("At least two sizes are needed, each once.", nameof(points));
+        }
+    }
+
+    /// <summary>
+    /// In a bundle of 33 wires and more, loaded to a fifth of what they could carry together; from 24 to 10 AWG.
+    /// </summary>
+    /// <remarks>The harshest of the two, and the only one for thin wires: a bundle of category cables.
+    /// Source: <see cref="Sources.AircraftBundles"/>.</remarks>
+    public static Laying LargeBundle { get; } = new("large bundle",
+        Copper((24, 2.5), (22, 3), (20, 4), (16, 7), (14, 10), (12, 13), (10, 17)),
+        Temperature.FromDegreesCelsius(105), Temperature.FromDegreesCelsius(70), Sources.AircraftBundles);
+
+    /// <summary>How it is called.</summary>
+    public string Name { get; }
+
+    /// <summary>The published currents.</summary>
+    public IReadOnlyList<AmpacityPoint> Points { get; }
+
+    /// <summary>Where they are published.</summary>
+    public Citation Source { get; }
+
+    /// <summary>In a cable or raceway in air; from 18 to 10 AWG.</summary>
+    /// <param name="currentCarryingConductors">How many conductors in it carry current, at least 1: two a pair.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="currentCarryingConductors"/> is below 1.</exception>
+    /// <remarks>Source: <see cref="Sources.NecAmpacity"/>.</remarks>
+    public static Laying InCableOrRaceway(int currentCarryingConductors)
+    {
+        Require.Positive(currentCarryingConductors, nameof(currentCarryingConductors), "");
+        double share = NecAdjustment.First(a => currentCarryingConductors <= a.UpTo).Share;
+        return new Laying(FormattableString.Invariant($"{currentCarryingConductors} current-carrying conductors in a cable or raceway"),
+            Copper((18, 14 * share), (16, 18 * share), (14, 25 * share), (12, 30 * share), (10, 40 * share)),
+            Temperature.FromDegreesCelsius(90), Temperature.FromDegreesCelsius(30), Sources.NecAmpacity);
+    }
+
+    /// <summary>Whether the published currents reach down and up to a size.</summary>
+    /// <param name="size">The size of a wire.</param>
+    public bool Covers(WireSize size)
+    {
+        double logArea = Math.Log(size.SquareMeters);
+        return logArea >= _points[0].LogArea && logArea <= _points[_points.Count - 1].LogArea;
+    }
+
+    /// <summary>How warm a conductor gets.</summary>
+    /// <param name="conductor">The conductor; wires in parallel share the current. Its size is one that is covered.</param>
+    /// <param name="current">Current through it, all the time; RMS where it alternates or pulses, at least 0. [A]</param>
+    /// <param name="ambient">Temperature of the air around, in the range of the material. [any temperature unit]</param>
+    /// <param name="mattersFrom">Growth of resistance from which on it matters; null for <see cref="ConductorConstants.SelfHeatingMatters"/>.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="conductor"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or the published currents do not
+    /// reach to the size (<see cref="Covers"/>).</exception>
+    public SelfHeating Heat(Conductor conductor, ElectricCurrent current, Temperature ambient, Ratio? mattersFrom = null)
+    {
+        Conductor wire = Require.NotNull(conductor, nameof(conductor));
+        double amperes = Require.NotNegative(current.Amperes, nameof(current), "A") / wire.Count;
+        double air = wire.Material.CelsiusOf(ambient, nameof(ambient));
+        double threshold = Require.NotNegative((mattersFrom ?? Ratio.FromPercent(ConductorConstants.SelfHeatingMatters.Value)).DecimalFractions, nameof(mattersFrom), "");
+        double kelvinsAt20C = Theta(wire.Size) * amperes * amperes * wire.OhmsPerMeterAt20C * wire.Count;
+        return new SelfHeating(wire, this, air, kelvinsAt20C, threshold);
+    }
+
+    /// <summary>The name; never throws.</summary>
+    public override string ToString() => Name;
+
+    // Thermal resistance of a metre to the air. [K·m/W]
+    private static double Theta(AmpacityPoint point, double hot, double cool)
+    {
+        double ohmsPerMeter = new Conductor(point.Size, Stranding.Solid, ConductorMaterial.AnnealedCopper).OhmsPerMeterAt(hot);
+        return (hot - cool) / (point.Amperes * point.Amperes * ohmsPerMeter);
+    }
+
+    private double Theta(WireSize size)
+    {
+        if (!Covers(size))
+        {
+            throw Require.OutOfRange(size.SquareMeters * 1e6, "conductor", "mm²", FormattableString.Invariant(
+                $"from {Math.Exp(_points[0].LogArea) * 1e6:G4} mm² to {Math.Exp(_points[_points.Count - 1].LogArea) * 1e6:G4}"));
+        }
+
+        double logArea = Math.Log(size.SquareMeters);
+        int above = Math.Max(1, _points.FindIndex(p => p.LogArea >= logArea));
+        (double leftArea, double leftTheta) = _points[above - 1];
+        (double rightArea, double rightTheta) = _points[above];
+        return Math.Exp(leftTheta + ((rightTheta - leftTheta) * (logArea - leftArea) / (rightArea - leftArea)));
+    }
+
+    private static IEnumerable<AmpacityPoint> Copper(params (int Gauge, double Amperes)[] points) =>
+        points.Select(p => new AmpacityPoint(WireSize.Awg(p.Gauge), ElectricCurrent.FromAmperes(p.Amperes)));
+}

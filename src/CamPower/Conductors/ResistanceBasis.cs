@@ -1,0 +1,31 @@
+namespace CamPower;
+
+/// <summary>What a conductor's resistance is taken from: its nominal area, or a figure that a table states.</summary>
+/// <remarks>
+/// Immutable. The bases are <see cref="NominalArea"/> and <see cref="TabulatedResistance"/>; nothing else can be one.
+/// They answer different questions: a standard's maximum is 4 to 19 % above what the nominal area gives, so a sum of
+/// both is neither what to expect nor what to fear. See <see cref="CableRun.MixesResistanceBases"/>.
+/// </remarks>
+/// <example><code>bool atTheLimit = conductor.Basis is TabulatedResistance { IsMaximum: true };</code></example>
+public abstract class ResistanceBasis
+{
+    private protected ResistanceBasis()
+    {
+    }
+
+    /// <summary>How it is called.</summary>
+    public abstract string Name { get; }
+
+    /// <summary>Whether the resistance is the most that a standard allows, and no expected value.</summary>
+    public abstract bool IsMaximum { get; }
+
+    /// <summary>Where the resistance comes from.</summary>
+    public abstract Citation Source { get; }
+
+    /// <summary>The name; never throws.</summary>
+    public override string ToString() => Name;
+
+    internal abstract double OhmsPerMeterAt20C(WireSize size, Stranding stranding, ConductorMaterial material);
+
+    internal bool IsOfOneKindWith(ResistanceBasis other) => GetType() == other.GetType() && IsMaximum == other.IsMaximum;
+}

@@ -1,0 +1,61 @@
+using System;
+using UnitsNet;
+
+namespace CamPower;
+
+/// <summary>How much warmer than the air a conductor is made by its own current, and whether that matters.</summary>
+/// <remarks>
+/// Immutable. The rise raises the resistance, which raises the rise: T − Tₐ = θ·I²·r₂₀·(1 + α₂₀(T − 20 °C)), which is
+/// linear in T. Where that has no solution inside the material's range, there is no temperature to tell, and it matters.
+/// Source: <see cref="Sources.SelfHeating"/>; <see cref="Laying"/> says where θ comes from and how good it is.
+/// </remarks>
+/// <example>
+/// <code>
+/// SelfHeating heat = laying.Heat(conductor, current, ambient);
+/// Temperature hot = heat.ConductorTemperature ?? throw new InvalidOperationException("It overheats.");
+/// </code>
+/// </example>
+public sealed class SelfHeating
+{
+    private readonly double? _celsius;
+    private readonly double _air, _growth;
+
+    internal SelfHeating(Conductor conductor, Laying laying, double air, double kelvinsAt20C, double mattersFrom)
+    {
+        Conductor = conductor;
+        Laying = laying;
+        _air = air;
+        double alpha = conductor.Material.TemperatureCoefficientAt20C;
+        double left = 1 - (kelvinsAt20C * alpha);
+        double celsius = Celsius.Reference + ((air - Celsius.Reference + kelvinsAt20C) / left);
+        if (left > 0 && celsius <= conductor.Material.ValidToCelsius) _celsius = celsius;
+        _growth = _celsius is double hot ? (conductor.OhmsPerMeterAt(hot) / conductor.OhmsPerMeterAt(air)) - 1 : double.PositiveInfinity;
+        Matters = _growth >= mattersFrom;
+    }
+
+    /// <summary>The conductor.</summary>
+    public Conductor Conductor { get; }
+
+    /// <summary>How it lies.</summary>
+    public Laying Laying { get; }
+
+    /// <summary>Temperature of the air around. [°C]</summary>
+    public Temperature Ambient => Temperature.FromDegreesCelsius(_air);
+
+    /// <summary>Temperature of the conductor; null where it settles at none inside the material's range. [°C]</summary>
+    public Temperature? ConductorTemperature => _celsius is double celsius ? Temperature.FromDegreesCelsius(celsius) : null;
+
+    /// <summary>How much warmer than the air it is; null where it settles at no temperature. [K]</summary>
+    public TemperatureDelta? Rise => _celsius is double celsius ? TemperatureDelta.FromKelvins(celsius - _air) : null;
+
+    /// <summary>By how much the rise raises the resistance; null where it settles at no temperature.</summary>
+    public Ratio? ResistanceGrowth => _celsius is null ? null : Ratio.FromDecimalFractions(_growth);
+
+    /// <summary>Whether the resistance grows by as much as was asked for, or the conductor settles at no temperature.</summary>
+    public bool Matters { get; }
+
+    /// <summary>One line in the invariant culture; never throws.</summary>
+    public override string ToString() => _celsius is double celsius
+        ? FormattableString.Invariant($"{celsius:0.0} °C in {_air:0.0} °C air, resistance {100 * _growth:0.0} % up")
+        : FormattableString.Invariant($"no steady temperature in {_air:0.0} °C air");
+}
