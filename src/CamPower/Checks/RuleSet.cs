@@ -51,6 +51,7 @@ public sealed class RuleSet
         new PreTerminatedCableExtendedRule(),
         new CopperCladAluminiumRule(),
         new AcSolvedWithRmsRule(),
+        new MixedResistanceBasesRule(),
     ]);
 
     /// <summary>The rules, in the order in which they are asked.</summary>

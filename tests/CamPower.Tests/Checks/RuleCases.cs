@@ -1,4 +1,5 @@
 using System.Collections.Generic;
+using CamPower.Conductors;
 using CamPower.Tests.Assessment.Returns;
 using CamPower.Tests.Sites;
 using UnitsNet;
@@ -53,6 +54,7 @@ internal static class RuleCases
 
         // A third of 1 A along 0.9 Ω is 0.3 V: 10 mV are a thirtieth of it.
         new("hum-on-video-shield", Severity.Caution, Hum(3.3334), Hum(3.3333), "camera 1", 0.0100002, 0.01, Condition: "day"),
+        new("mixed-resistance-bases", Severity.Note, Tail(ofTable: true), Tail(ofTable: false), "box output 1 to end"),
         new("ac-solved-with-rms", Severity.Note, AcCamera(acceptsAc: true), DcCamera(acceptsDc: true), "box"),
     ];
 
@@ -94,6 +96,16 @@ internal static class RuleCases
     {
         var lead = new CableSegment(Pair(ConductorMaterial.AnnealedCopper, isPreTerminated: true), Length.FromMeters(10));
         return OnRun(extended ? new CableRun(lead, new CableSegment(Pair(ConductorMaterial.AnnealedCopper), Length.FromMeters(1))) : new CableRun(lead));
+    }
+
+    // A flexible tail at its standard's maximum, or at its nominal area, behind copper of nominal area.
+    private static Site Tail(bool ofTable)
+    {
+        var size = WireSize.SquareMillimeters(1.5);
+        Conductor wire = ofTable
+            ? Iec60228.Maximum(size, Stranding.IecClass5, ConductorMaterial.AnnealedCopper)
+            : new Conductor(size, Stranding.IecClass5, ConductorMaterial.AnnealedCopper);
+        return OnRun(new CableRun(new CableSegment(Pair(ConductorMaterial.AnnealedCopper), Length.FromMeters(1)), new CableSegment(new Cable(wire, wire), Length.FromMeters(1))));
     }
 
     private static Site Of(ConductorMaterial material) => OnRun(new CableRun(Pair(material), Length.FromMeters(1)));

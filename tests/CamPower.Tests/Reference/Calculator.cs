@@ -63,6 +63,8 @@ internal static class Calculator
         "CableRun.SmallestArea" => Sized(a).SmallestArea(Drawing(a[5]), Volts(a[4]), AtLeast(a[6]), Degrees(a[2])).Value.SquareMeters,
         "CableRun.ThinnestSize" => ReferenceRow.Gauge(
             Sized(a).ThinnestSize(WireSizeSeries.Awg, Drawing(a[5]), Volts(a[4]), AtLeast(a[6]), Degrees(a[2])).Value.ToString().Split(' ')[0]),
+        "DeratingCurve.ShareAt" => DeratingCurve.GenericEnclosed.ShareAt(Degrees(a[0])).DecimalFractions,
+        "Supply.DeratedCurrentAt" => Rated(Evaluate(a[0])).DeratedCurrentAt(Degrees(a[1])).Amperes,
         "RunResult.LoadVoltage" => Fed(a).LoadVoltage.Volts,
         "RunResult.Current" => Fed(a).Current.Amperes,
         "RunResult.Drop" => Fed(a).Drop.Volts,
@@ -73,6 +75,9 @@ internal static class Calculator
         "RunResult.MostPower" => (double)Fed(a).MostPower!.Value.Watts,
         _ => throw new ArgumentException($"'{member}' is no member that a reference row is computed with.", nameof(member)),
     };
+
+    private static Supply Rated(double amperes) => new(
+        "enclosed supply", CurrentKind.Dc, Volts("12 V"), ElectricCurrent.FromAmperes(amperes), Ratio.Zero, DeratingCurve.GenericEnclosed);
 
     // Growth of resistivity per kelvin, from the member itself at two temperatures.
     private static double Slope(ConductorMaterial material) =>

@@ -10,7 +10,7 @@ internal static class SiUnits
 
     private static readonly Dictionary<string, double> InSi = new()
     {
-        ["1"] = 1, ["AWG"] = 1, ["%"] = 0.01, ["% of Vs"] = 0.01,
+        ["1"] = 1, ["AWG"] = 1, ["%"] = 0.01, ["% of Vs"] = 0.01, ["% of rating"] = 0.01,
         ["m"] = 1, ["mm"] = 1e-3, ["ft"] = Foot, ["in"] = Inch,
         ["mm2"] = 1e-6, ["cmil"] = CircularMil,
         ["V"] = 1, ["A"] = 1, ["mA"] = 1e-3, ["W"] = 1,
