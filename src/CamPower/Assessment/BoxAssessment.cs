@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using CamPower.Assessment;
 
 namespace CamPower;
 
@@ -12,11 +13,7 @@ public sealed class BoxAssessment
         Box = box;
         Outputs = outputs;
         InConditions = Array.AsReadOnly(inConditions);
-        Worst = inConditions[0];
-        foreach (BoxInCondition candidate in inConditions)
-        {
-            if (candidate.IsWorseThan(Worst)) Worst = candidate;
-        }
+        Worst = WorstCase.Of(inConditions, (a, b) => a.IsWorseThan(b));
     }
 
     /// <summary>The box.</summary>

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using CamPower.Assessment;
 using UnitsNet;
 
 namespace CamPower;
@@ -17,11 +18,7 @@ public sealed class DeviceAssessment
         Path = path;
         LightLoadVolts = lightLoadVolts;
         InConditions = Array.AsReadOnly(inConditions);
-        Worst = inConditions[0];
-        foreach (DeviceInCondition candidate in inConditions)
-        {
-            if (candidate.IsWorseThan(Worst)) Worst = candidate;
-        }
+        Worst = WorstCase.Of(inConditions, (a, b) => a.IsWorseThan(b));
     }
 
     /// <summary>The device.</summary>

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using CamPower.Assessment;
 using UnitsNet;
 
 namespace CamPower;
@@ -14,11 +15,7 @@ public sealed class OutputAssessment
         Output = output;
         Devices = devices;
         InConditions = Array.AsReadOnly(inConditions);
-        Worst = inConditions[0];
-        foreach (OutputInCondition candidate in inConditions)
-        {
-            if (candidate.Amperes > Worst.Amperes) Worst = candidate;
-        }
+        Worst = WorstCase.Of(inConditions, (a, b) => a.Amperes > b.Amperes);
     }
 
     /// <summary>The box.</summary>

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using CamPower.Assessment;
 
 namespace CamPower;
 
@@ -11,11 +12,7 @@ public sealed class ShieldAssessment
     {
         Link = link;
         InConditions = Array.AsReadOnly(inConditions);
-        Worst = inConditions[0];
-        foreach (ShieldInCondition candidate in inConditions)
-        {
-            if (candidate.AbsoluteShift > Worst.AbsoluteShift) Worst = candidate;
-        }
+        Worst = WorstCase.Of(inConditions, (a, b) => a.AbsoluteShift > b.AbsoluteShift);
     }
 
     /// <summary>The shield.</summary>
