@@ -31,9 +31,11 @@ internal sealed class SiteReport(IAnsiConsole console)
             console.WriteLine(Invariant($"  {Letter(i)}  {conditions[i].Name}, {Text(at.Cable)} and {Text(at.Box)}"));
         }
 
-        console.WriteLine("Worst names its condition. It \"loops\" if it restarts for ever, is \"off\" if it");
-        console.WriteLine("never comes up; \"none\" is no operating point, \"wrong\" the wrong kind of current.");
-        console.WriteLine("A load with ? is asked for, but no cable carries it.");
+        console.WriteLine("Voltages are with each supply at the bottom of its tolerance, loads at the worse");
+        console.WriteLine("end; Load A is of the whole output. Worst names its condition; \"loops\" restarts");
+        console.WriteLine("for ever, \"off\" never comes up, \"none\" is more than the cable can carry, \"wrong\"");
+        console.WriteLine("the wrong kind of current. Margin is to the lowest voltage accepted; \"over\" sees");
+        console.WriteLine("too much, \"no start\" runs but would not start. CCA is copper-clad aluminium.");
     }
 
     private void PrintBox(SiteAssessment assessment, BoxAssessment box)
@@ -47,7 +49,7 @@ internal sealed class SiteReport(IAnsiConsole console)
         if (box.Outputs.Count == 0) return;
 
         Table table = new Table().NoBorder();
-        foreach (string heading in new[] { "Out", "Device", "Cable", Short(assessment.Site.Conditions[0].Name), "Worst", "Accepts", "Margin", "Load A" })
+        foreach (string heading in new[] { "Out", "Device", "Cable", "In a", "Worst", "Accepts", "Margin", "Load A" })
         {
             table.AddColumn(new TableColumn(new Text(heading, new Style(decoration: Decoration.Underline))).NoWrap().Padding(0, 0, 1, 0));
         }
@@ -84,7 +86,7 @@ internal sealed class SiteReport(IAnsiConsole console)
     {
         console.WriteLine();
         string count = string.Join(", ", Enum.GetValues<Severity>().Reverse()
-            .Select(s => (s, n: findings.Count(f => f.Severity == s))).Where(x => x.n > 0).Select(x => $"{x.n} {x.s.ToString().ToLowerInvariant()}"));
+            .Select(s => (s, n: findings.Count(f => f.Severity == s))).Where(x => x.n > 0).Select(x => $"{x.n} {x.s.ToString().ToLowerInvariant()}{(x.n == 1 || x.s == Severity.Danger ? "" : "s")}"));
         console.MarkupLineInterpolated($"[bold]Findings[/]: {(count.Length == 0 ? "none" : count)}");
         foreach (Finding finding in findings)
         {
@@ -119,6 +121,7 @@ internal sealed class SiteReport(IAnsiConsole console)
     {
         List<CableSegment> segments = [.. path.SelectMany(run => run.Run.Segments)];
         string sizes = string.Join("+", segments.Select(s => s.Cable.Outgoing.Size.ToString()).Distinct()).Replace(" AWG+", "+", StringComparison.Ordinal);
+        if (segments.Exists(s => s.Cable.Outgoing.Material.IsCopperCladAluminium)) sizes += " CCA";
         Length total = segments.Select(s => s.OneWayLength).Aggregate((a, b) => a + b);
         return $"{sizes} {total.ToString("s1", CultureInfo.InvariantCulture)}";
     }
@@ -137,6 +140,7 @@ internal sealed class SiteReport(IAnsiConsole console)
     {
         DeviceInCondition worst = device.Worst;
         if (worst.Accepted is VoltageRange accepted && device.LightLoadVoltage.Volts > accepted.Highest.Volts) return "over";
+        if (worst.State == DeviceState.Up && !device.InConditions.All(c => c.WouldStart)) return "no start";
         return worst.State == DeviceState.Up ? worst.Margin.Volts.ToString("+0.00;-0.00", CultureInfo.InvariantCulture) : "-";
     }
 
@@ -144,7 +148,7 @@ internal sealed class SiteReport(IAnsiConsole console)
 
     private static char Letter(int condition) => (char)('a' + condition);
 
-    private static string Short(string text, int length = 5) => text.Length <= length ? text : text[..length];
+    private static string Short(string text, int length) => text.Length <= length ? text : text[..(length - 1)] + "…";
 
     private static string Colour(Severity severity) => severity switch
     {

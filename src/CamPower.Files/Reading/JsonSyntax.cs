@@ -58,6 +58,9 @@ internal static class JsonSyntax
     private static string Reason(string message)
     {
         int place = message.IndexOf(" LineNumber:", StringComparison.Ordinal);
-        return place < 0 ? message : message[..place];
+        message = place < 0 ? message : message[..place];
+
+        // What the reader could be told to do is no advice to who wrote the file.
+        return message.Replace(" Change the reader options.", string.Empty, StringComparison.Ordinal);
     }
 }

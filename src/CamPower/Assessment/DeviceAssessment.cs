@@ -39,9 +39,12 @@ public sealed class DeviceAssessment
     /// <summary>The condition that is worst for it: by state first, by voltage then.</summary>
     public DeviceInCondition Worst { get; }
 
-    /// <summary>The most that its terminals may see: highest supply voltage, coldest cable, the least load known. [V]</summary>
+    /// <summary>The most that its terminals may see while it runs: highest supply voltage, coldest cable, the least load known. [V]</summary>
     /// <remarks>A label says nothing of the least load: there it is no load at all.</remarks>
     public ElectricPotential LightLoadVoltage => ElectricPotential.FromVolts(LightLoadVolts);
+
+    /// <summary>What its terminals see before anything draws: the highest supply voltage. [V]</summary>
+    public ElectricPotential NoLoadVoltage => Box.Supply.HighestVoltage;
 
     internal double LightLoadVolts { get; }
 

@@ -10,7 +10,7 @@ public sealed class DeviceInCondition
     private readonly double _volts;
 
     internal DeviceInCondition(SiteDevice device, Condition condition, Load load, DeviceState state, StartVerdict start,
-        double upVolts, double solvedVolts, double unloadedVolts, double? unstableVolts, VoltageRange? accepted)
+        double upVolts, double solvedVolts, double unloadedVolts, double? unstableVolts, double? mostWatts, VoltageRange? accepted)
     {
         Device = device;
         Condition = condition;
@@ -19,6 +19,7 @@ public sealed class DeviceInCondition
         Start = start;
         SolvedVolts = solvedVolts;
         UnloadedVolts = unloadedVolts;
+        MostPower = mostWatts is double watts ? Power.FromWatts(watts) : null;
         UnstableVoltage = unstableVolts is double volts ? ElectricPotential.FromVolts(volts) : null;
         Accepted = accepted;
         _volts = state == DeviceState.Up ? upVolts : 0;
@@ -66,6 +67,13 @@ public sealed class DeviceInCondition
     /// <summary>The voltage under which its own draw pulls it down, where that is why it does not start; otherwise null. [V]</summary>
     public ElectricPotential? UnstableVoltage { get; }
 
+    /// <summary>Where its run cannot carry what it asks for, the most constant power that the run could carry beside its
+    /// other shares; otherwise null, and null where it shares its way with others. [W]</summary>
+    public Power? MostPower { get; }
+
+    /// <summary>Whether nothing that is declared keeps it from starting.</summary>
+    public bool WouldStart => Start is StartVerdict.Starts or StartVerdict.Unknown;
+
     internal double SolvedVolts { get; }
 
     internal double UnloadedVolts { get; }
@@ -89,7 +97,7 @@ public sealed class DeviceInCondition
 
     /// <summary>Device, condition and what becomes of it, in the invariant culture; never throws.</summary>
     public override string ToString() => State == DeviceState.Up
-        ? FormattableString.Invariant($"{Device} in {Condition}: {_volts:0.###} V, {Load.AmperesAt(_volts):0.###} A")
+        ? FormattableString.Invariant($"{Device} in {Condition}: {_volts:0.###} V, {Load.AmperesAt(_volts):0.###} A{(WouldStart ? "" : ", but would not start")}")
         : $"{Device} in {Condition}: {State}";
 
     /// <summary>Whether this is worse than another condition of the same device: first by state, then by voltage.</summary>

@@ -3,7 +3,7 @@ namespace CamPower;
 /// <summary>What becomes of a device in a condition, from fine to worst.</summary>
 public enum DeviceState
 {
-    /// <summary>It is up and stays up.</summary>
+    /// <summary>Once it runs it stays up; whether it would start is another question, and another answer.</summary>
     Up,
 
     /// <summary>It comes up and drops out, for ever.</summary>

@@ -30,6 +30,9 @@ internal abstract class FeedCircuit
     /// <summary>Fills in the voltage of every device, or 0 for each and word that there is no operating point.</summary>
     internal abstract bool TrySolve(SupplyLevel level, Load[] loads, double[] deviceVolts);
 
+    /// <summary>The most constant power that one device could draw beside its other shares, or null where it shares its way with others. [W]</summary>
+    internal virtual double? MostWatts(int device, SupplyLevel level, Load[] loads) => null;
+
     /// <summary>Voltage of one device while it draws nothing and the others do; 0 without an operating point. [V]</summary>
     internal virtual double UnloadedVolts(int device, SupplyLevel level, Load[] loads) => VoltsWith(device, Load.None, level, loads);
 

@@ -16,6 +16,8 @@ internal sealed class SingleCircuit(FeedGroup group, double cableCelsius) : Feed
         return deviceVolts[0] > RunKernel.NoOperatingPoint;
     }
 
+    internal override double? MostWatts(int device, SupplyLevel level, Load[] loads) => RunKernel.MostWatts(Source(level), _ohms, loads[0]);
+
     internal override double UnloadedVolts(int device, SupplyLevel level, Load[] loads) => Source(level);
 
     // The unstable voltage is known here: above it the circuit gives more current than the device takes.

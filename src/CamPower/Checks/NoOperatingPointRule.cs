@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using UnitsNet;
 
 namespace CamPower.Checks;
 
@@ -16,9 +17,12 @@ public sealed class NoOperatingPointRule() : Rule("no-operating-point", Severity
         {
             DeviceInCondition? without = device.InConditions.FirstOrDefault(c => c.State != DeviceState.WrongCurrent && c.SolvedVoltage is null);
             if (without is null) continue;
-            yield return Find(Subject.Of(device.Device),
-                FormattableString.Invariant($"In \"{without.Condition}\" the run to it has no operating point with {without.Load}."),
-                condition: without.Condition);
+            yield return Find(Subject.Of(device.Device), Message(without), without.MostPower is null ? null : without.Load.PowerShare,
+                without.MostPower, without.Condition);
         }
     }
+
+    private static string Message(DeviceInCondition device) => device.MostPower is Power most
+        ? FormattableString.Invariant($"In \"{device.Condition}\" it asks for {device.Load}, and its run carries at most {(double)most.Watts:0.##} W of constant power at any voltage.")
+        : FormattableString.Invariant($"In \"{device.Condition}\" it asks for {device.Load}, and its run cannot carry that with all that hangs on it.");
 }

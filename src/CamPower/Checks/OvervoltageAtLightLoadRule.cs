@@ -4,9 +4,9 @@ using static System.FormattableString;
 namespace CamPower.Checks;
 
 /// <summary>A device that sees more than it accepts when little is drawn and the cable is cold.</summary>
-public sealed class OvervoltageAtLightLoadRule() : Rule("overvoltage-at-light-load", Severity.Failure,
+public sealed class OvervoltageAtLightLoadRule() : Rule("overvoltage-at-light-load", Severity.Danger,
     "At the highest supply voltage and the least load the device sees more than it accepts.",
-    "Set the supply lower; if the far devices then get too little, give them thicker conductors or a supply of their own.", Sources.Kirchhoff)
+    "Do not energise: set the supply lower; if the far devices then get too little, give them thicker conductors or a supply of their own.", Sources.Kirchhoff)
 {
     /// <inheritdoc/>
     public override IEnumerable<Finding> Check(SiteAssessment assessment)

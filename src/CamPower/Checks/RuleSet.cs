@@ -45,6 +45,7 @@ public sealed class RuleSet
         new SplitAdapterRule(),
         new SupplyHeadroomRule(),
         new ThinVoltageMarginRule(),
+        new OvervoltageBeforeItDrawsRule(),
         new HumOnVideoShieldRule(),
         new MoreCamerasThanOutputsRule(),
         new RecorderOnCameraOutputRule(),

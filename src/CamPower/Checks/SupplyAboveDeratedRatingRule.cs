@@ -6,7 +6,7 @@ namespace CamPower.Checks;
 /// <summary>A supply that is asked for more than it may give at the temperature of its box.</summary>
 public sealed class SupplyAboveDeratedRatingRule() : Rule("supply-above-derated-rating", Severity.Failure,
     "The total of a box is above what its supply may deliver at the temperature there.",
-    "Use a stronger supply, cool the box, or spread the load over two boxes.", Sources.GenericDerating)
+    "Use a stronger supply or one that is rated for this temperature, cool the box, or spread the load over two boxes.", Sources.GenericDerating)
 {
     /// <inheritdoc/>
     public override IEnumerable<Finding> Check(SiteAssessment assessment)

@@ -6,7 +6,7 @@ namespace CamPower.Checks;
 /// <summary>A device that is up, but under the lowest voltage that it accepts.</summary>
 public sealed class UndervoltageRule() : Rule("undervoltage", Severity.Failure,
     "In some condition the voltage at the device is under the lowest that it accepts.",
-    "Use a thicker or shorter conductor, or raise the supply voltage within every device's range.", Sources.Kirchhoff)
+    "Use a thicker or shorter conductor, or, if the supply can be trimmed, set it higher within every device's range.", Sources.Kirchhoff)
 {
     /// <inheritdoc/>
     public override IEnumerable<Finding> Check(SiteAssessment assessment)

@@ -5,7 +5,7 @@ namespace CamPower.Checks;
 /// <summary>A device that never sees its turn-on voltage, not even before it draws anything.</summary>
 public sealed class UnloadedBelowTurnOnRule() : StartRule("unloaded-voltage-below-turn-on", StartVerdict.UnloadedBelowTurnOn,
     "The voltage at the terminals is under the turn-on voltage even before the device draws anything.",
-    "Raise the supply voltage, or take the other devices off this run.")
+    "Set the supply higher if it can be trimmed, use one of a higher voltage within the device's range, or take other devices off this run.")
 {
     private protected override (double Measured, double Limit) Compared(DeviceInCondition device, Starting starting) =>
         (device.UnloadedVolts, starting.TurnOnVolts);

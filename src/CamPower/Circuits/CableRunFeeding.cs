@@ -24,5 +24,5 @@ public static class CableRunFeeding
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     /// <example>250 ft of 18 AWG solid copper at 20 °C, 9 W and 12 V give 8.70 V at the load.</example>
     public static RunResult Feed(this CableRun run, Load load, ElectricPotential from, Temperature conductorAt) =>
-        run.At(conductorAt).Feed(load, from);
+        new PreparedRun(Require.NotNull(run, nameof(run)), run.CelsiusOf(conductorAt, nameof(conductorAt))).Feed(load, from);
 }

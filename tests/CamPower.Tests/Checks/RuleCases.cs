@@ -24,7 +24,7 @@ internal static class RuleCases
         new("supply-voltage-too-high", Severity.Danger, TooHigh(13.2 + Hair), TooHigh(13.2), "camera 1", 13.2 + Hair, 13.2),
 
         // 3 Ω carries 12²/(4·3) = 12 W.
-        new("no-operating-point", Severity.Failure, Infrared(3, 12 + Hair), Infrared(3, 12 - Hair), "camera 1", Condition: "night"),
+        new("no-operating-point", Severity.Failure, Infrared(3, 12 + Hair), Infrared(3, 12 - Hair), "camera 1", 12 + Hair, 12, "W", "night"),
         new("unloaded-voltage-below-turn-on", Severity.Failure, Started(0, 6, 12 + Hair, 5), Started(0, 6, 12, 5), "camera 1", 12, 12 + Hair, Condition: "night"),
         new("settles-below-drop-out", Severity.Failure, Started(2.6, 12.5, 9.5, Settles + Hair), Started(2.6, 12.5, 9.5, Settles - Hair), "camera 1",
             Settles, Settles + Hair, Condition: "night"),
@@ -35,7 +35,10 @@ internal static class RuleCases
         new("undervoltage", Severity.Failure, Windowed(2, 10, 10 + Hair, 60), Windowed(2, 10, 10 - Hair, 60), "camera 1", 10, 10 + Hair, Condition: "night"),
 
         // The base of 0.1 A over 2 Ω leaves 13 V of 13.2 V.
-        new("overvoltage-at-light-load", Severity.Failure, LightLoad(13 - Hair), LightLoad(13 + Hair), "camera 1", 13, 13 - Hair),
+        new("overvoltage-at-light-load", Severity.Danger, LightLoad(13 - Hair), LightLoad(13 + Hair), "camera 1", 13, 13 - Hair),
+
+        // 12 V and 10 %, which its own draw brings down to 13 V.
+        new("overvoltage-before-it-draws", Severity.Caution, LightLoad(13.2 - Hair), LightLoad(13.2 + Hair), "camera 1", 13.2, 13.2 - Hair),
         new("output-overloaded", Severity.Failure, OnOutput(1, 1 - Hair), OnOutput(1, 1), "box output 1", 1, 1 - Hair, "A", "night"),
 
         // A 12.5 A supply gives 9.375 A at 60 °C by the generic curve (common practice, no source).
