@@ -1,0 +1,26 @@
+namespace CamPower;
+
+/// <summary>What ends a <see cref="TrimWindow"/> on one side.</summary>
+public enum TrimBound
+{
+    /// <summary>Below it the device is up, but under the lowest voltage that it accepts.</summary>
+    LowestVoltage,
+
+    /// <summary>Below it the device drops out.</summary>
+    DropOut,
+
+    /// <summary>Below it the device does not start: it does not reach its turn-on voltage, or its own draw pulls it down from there.</summary>
+    Starting,
+
+    /// <summary>Below it the cable cannot carry what is asked of it: no operating point.</summary>
+    Collapse,
+
+    /// <summary>Below it another device on its circuit drops out or does not start, and takes it along.</summary>
+    Neighbour,
+
+    /// <summary>Above it the device sees more than it accepts, at the least load and the coldest cable.</summary>
+    HighestVoltage,
+
+    /// <summary>The supply cannot be set beyond it.</summary>
+    SupplyRange,
+}

@@ -1,0 +1,87 @@
+using System;
+using System.Linq;
+using CamPower.Tests.Assessment;
+using CamPower.Tests.Sites;
+using FsCheck.Xunit;
+using UnitsNet;
+
+namespace CamPower.Tests.Studies;
+
+/// <summary>Trim windows of random trees, and of shared returns, against set points tried one by one.</summary>
+public class TrimPropertyTests
+{
+    private const double Millivolt = 1e-3;
+
+    [Property(Arbitrary = [typeof(TreeCases)], MaxTest = 300)]
+    public void SetPoint_IsInTheWindow_WhereEveryDeviceIsIn(TreeCase tree) => AssertAgreesWithTrying(TrimSites.Of(tree));
+
+    [Property(Arbitrary = [typeof(TreeCases)], MaxTest = 300)]
+    public void Ends_AreTight(TreeCase tree) => AssertTight(TrimSites.Of(tree));
+
+    [Fact]
+    public void Cases_HoldWindowsOfEveryKind()
+    {
+        TrimWindow[] windows = [.. Enumerable.Range(0, 300).Select(seed => TrimSites.Of(TreeCases.Make(new Random(seed))).TrimWindowOf(SmallSite.BoxName))];
+        Assert.InRange(windows.Count(w => w.IsEmpty), 50, 250);
+        Assert.Superset(Enum.GetValues<TrimBound>().Except([TrimBound.Neighbour]).ToHashSet(), windows.SelectMany(w => new[] { w.Lowest.Bound, w.Highest.Bound }).ToHashSet());
+    }
+
+    // Two cameras whose shields meet at the recorder, and a shared negative: the range is walked before it is narrowed.
+    [Theory]
+    [InlineData(0.5)]
+    [InlineData(1.5)]
+    [InlineData(2.5)]
+    public void SharedReturns_AgreeWithTrying(double farOhms)
+    {
+        Device camera = SmallSite.Camera(new ShareDraw(SmallSite.Watts(3), infrared: SmallSite.Watts(5)), SmallSite.Range(10.8, 13.2), SmallSite.Starts(9, 8));
+        Site star = TrimSites.Star(TrimSites.Trimmable(1, 10, 16), (0.3, camera), (farOhms, camera));
+        Site site = new("site", star.Conditions, star.Boxes, star.Runs, star.Devices,
+            [.. star.Devices.Select(d => new VideoLink(d.Name, "recorder", ElectricResistance.FromOhms(2)))]);
+        TrimWindow window = AssertAgreesWithTrying(site);
+        Assert.Equal(TrimBound.LowestVoltage, window.Lowest.Bound);
+        Assert.Equal("camera 2", window.Lowest.Device!.Name);
+        AssertTight(site);
+
+        // The shields carry part of the return current: the far camera needs less than over its own cable alone.
+        Assert.True(window.Lowest.SetPoint.Volts < star.TrimWindowOf(SmallSite.BoxName).Lowest.SetPoint.Volts);
+    }
+
+    private static TrimWindow AssertAgreesWithTrying(Site site)
+    {
+        TrimWindow window = site.TrimWindowOf(SmallSite.BoxName);
+        VoltageRange range = site.Boxes[0].Supply.Trim!;
+        for (int i = 0; i <= 40; i++)
+        {
+            ElectricPotential setPoint = SmallSite.Volts(Math.Min(range.Lowest.Volts + ((range.Highest - range.Lowest).Volts * i / 40), range.Highest.Volts));
+            if (Math.Abs(setPoint.Volts - window.Lowest.SetPoint.Volts) < 1e-6 || Math.Abs(setPoint.Volts - window.Highest.SetPoint.Volts) < 1e-6) continue;
+            Assert.True(window.Contains(setPoint) == TrimSites.AllAreIn(site, setPoint), $"{window} at {setPoint}");
+        }
+
+        return window;
+    }
+
+    // Of an empty window as well: each end is tight for its own side.
+    private static void AssertTight(Site site)
+    {
+        TrimWindow window = site.TrimWindowOf(SmallSite.BoxName);
+        AssertTight(site, window.Lowest, -Millivolt, d => d.InConditions.All(TrimSites.IsIn));
+        AssertTight(site, window.Highest, Millivolt, TrimSites.IsNotTooHigh);
+    }
+
+    // At the end all are in, and a millivolt beyond it the device that it names is out, in the condition that it names.
+    private static void AssertTight(Site site, TrimLimit limit, double step, Func<DeviceAssessment, bool> isIn)
+    {
+        VoltageRange range = site.Boxes[0].Supply.Trim!;
+        double beyond = limit.SetPoint.Volts + step;
+        if (CanBeSet(limit.SetPoint.Volts)) Assert.All(TrimSites.Solved(site, limit.SetPoint).Devices, d => Assert.True(isIn(d), limit.ToString()));
+        Assert.Equal(limit.Bound == TrimBound.SupplyRange, limit.Device is null);
+        if (limit.Device is null) Assert.False(CanBeSet(beyond), limit.ToString());
+        if (limit.Device is null || !CanBeSet(beyond)) return;
+
+        DeviceAssessment named = TrimSites.Solved(site, SmallSite.Volts(beyond)).Devices.Single(d => d.Device == limit.Device);
+        Assert.False(isIn(named), limit.ToString());
+        if (limit.Condition is not null) Assert.False(TrimSites.IsIn(named.InConditions.Single(c => c.Condition == limit.Condition)), limit.ToString());
+
+        bool CanBeSet(double volts) => volts >= range.Lowest.Volts && volts <= range.Highest.Volts;
+    }
+}

@@ -1,0 +1,17 @@
+using System.Collections.Generic;
+using CamPower.Tests.Sites;
+using CamPower.Tests.Studies;
+
+namespace CamPower.Tests;
+
+/// <summary>One of each public type that a study of a site answers with.</summary>
+internal static class StudySamples
+{
+    internal static IEnumerable<object> All()
+    {
+        Device camera = SmallSite.Camera(SmallSite.Watts(8.5), SmallSite.Range(10.8, 12.25));
+        TrimWindow window = TrimSites.Star(TrimSites.Trimmable(1.5, 12, 14.5), (1.25, camera)).TrimWindowOf(SmallSite.BoxName);
+        TrimWindow empty = TrimSites.Star(TrimSites.Trimmable(1.5, 12, 14.5), (0, camera), (2.5, camera)).TrimWindowOf(SmallSite.BoxName);
+        return [window, window.Lowest, empty, empty.Highest];
+    }
+}
