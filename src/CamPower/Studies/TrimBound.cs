@@ -6,7 +6,7 @@ public enum TrimBound
     /// <summary>Below it the device is up, but under the lowest voltage that it accepts.</summary>
     LowestVoltage,
 
-    /// <summary>Below it the device drops out.</summary>
+    /// <summary>Below it the device drops out, by itself or because a neighbour comes and goes.</summary>
     DropOut,
 
     /// <summary>Below it the device does not start: it does not reach its turn-on voltage, or its own draw pulls it down from there.</summary>
@@ -14,9 +14,6 @@ public enum TrimBound
 
     /// <summary>Below it the cable cannot carry what is asked of it: no operating point.</summary>
     Collapse,
-
-    /// <summary>Below it another device on its circuit drops out or does not start, and takes it along.</summary>
-    Neighbour,
 
     /// <summary>Above it the device sees more than it accepts, at the least load and the coldest cable.</summary>
     HighestVoltage,

@@ -6,13 +6,15 @@ namespace CamPower.Studies;
 /// <summary>A device that is out at some set point, and the bound that it breaks.</summary>
 internal sealed class TrimBreach(DeviceAssessment device, TrimBound bound, Condition? condition = null)
 {
-    internal TrimBound Bound => bound;
-
     /// <summary>The bound as a limit at the set point beyond which it is broken.</summary>
     internal TrimLimit At(double volts) => new(volts, bound, device.Device, condition);
 
-    /// <summary>Loop resistance of the way to the device. [Ω]</summary>
-    internal double OhmsAt(double celsius) => device.Path.Sum(run => run.Run.OhmsAt(celsius));
+    /// <summary>Which of several at once is named: too low, the device behind the most resistance, which pulls the others down; too high, the one behind the least.</summary>
+    internal double RankAt(double celsius)
+    {
+        double ohms = device.Path.Sum(run => run.Run.OhmsAt(celsius));
+        return bound == TrimBound.HighestVoltage ? -ohms : ohms;
+    }
 
     /// <summary>Where a device is not up, does not start or is under the voltage that it accepts.</summary>
     internal static IEnumerable<TrimBreach> TooLow(DeviceAssessment device)
@@ -36,7 +38,7 @@ internal sealed class TrimBreach(DeviceAssessment device, TrimBound bound, Condi
         if (device.SolvedVoltage is null) return TrimBound.Collapse;
         if (device.Start == StartVerdict.SettlesBelowDropOut) return TrimBound.DropOut;
         if (device.Start is StartVerdict.UnloadedBelowTurnOn or StartVerdict.TurnOnBelowUnstableVoltage) return TrimBound.Starting;
-        if (device.State != DeviceState.Up) return TrimBound.Neighbour;
+        if (device.State != DeviceState.Up) return TrimBound.DropOut;
         return device.MarginVolts < 0 ? TrimBound.LowestVoltage : null;
     }
 }

@@ -36,7 +36,6 @@ public sealed class TrimLimit
         TrimBound.DropOut => $"{Device}, {Condition}: drop-out",
         TrimBound.Starting => $"{Device}, {Condition}: starting",
         TrimBound.Collapse => $"{Device}, {Condition}: no operating point",
-        TrimBound.Neighbour => $"{Device}, {Condition}: neighbour",
         TrimBound.HighestVoltage => $"{Device}, light load: highest voltage",
         _ => "range of the supply",
     };

@@ -68,8 +68,7 @@ internal sealed class TrimSearch
             else inside = middle;
         }
 
-        // A cause before its effects; of several, the device behind the most resistance, which pulls the others down.
-        return BreachesAt(breaches, outside).OrderBy(b => b.Bound).ThenByDescending(b => b.OhmsAt(_coldestCelsius)).First().At(inside);
+        return BreachesAt(breaches, outside).OrderByDescending(b => b.RankAt(_coldestCelsius)).First().At(inside);
     }
 
     private bool IsOut(Func<DeviceAssessment, IEnumerable<TrimBreach>> breaches, double volts) => BreachesAt(breaches, volts).Any();

@@ -72,6 +72,14 @@ public class TrimWindowTests
         Assert.Equal("camera 3", lowest.Device!.Name);
     }
 
+    // Devices without a least load all see the same: the nearest is named, which no longer cable can help.
+    [Fact]
+    public void TooMuchForSeveral_NamesTheNearest()
+    {
+        Device camera = Camera(Load.None, Range(10, 13));
+        Assert.Equal("camera 2", Star(Trimmable(0, 12, 14), (2, camera), (1, camera), (3, camera)).TrimWindowOf(BoxName).Highest.Device!.Name);
+    }
+
     // One of two on one run drops out and lets the other go up and down: the one that drops out is the cause. Both draw
     // 5 W over 1 Ω; the drop-out of 9 V asks for 9 + 10/9 = 10.111 V.
     [Fact]
