@@ -96,7 +96,7 @@ public class BoxSizingTests
         var random = new Random(seed);
         (double, Device)[] cameras = [.. Enumerable.Range(0, random.Next(1, 17)).Select(_ => (random.NextDouble(), Camera(Watts(1 + (random.NextDouble() * 9)), Range(2, 60))))];
         Condition[] conditions = [Condition.Day(At(box: 25 + (45 * random.NextDouble())))];
-        BoxChoice choice = Star(Box(outputs: 20), conditions, cameras).SmallestBoxFor(BoxName, BoxCatalogue.Generic, Common);
+        BoxChoice choice = Star(Box(outputs: 20), conditions, cameras).SmallestBoxFor(BoxName, BoxCatalogue.Generic.Reverse(), Common);
 
         Assert.Equal(choice.Candidates.OrderBy(c => c.Box.Supply.RatedCurrent.Amperes).ThenBy(c => c.Box.Outputs.Count), choice.Candidates);
         Assert.All(choice.Candidates, c => Assert.Equal(Passes(c.Box), c.Fits));
