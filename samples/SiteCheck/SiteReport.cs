@@ -47,6 +47,7 @@ internal sealed class SiteReport(IAnsiConsole console)
         double used = worst.TotalCurrent.Amperes, rated = worst.DeratedRating.Amperes;
         console.WriteLine(Invariant($"  {(worst.IsDemandOnly ? "asked for " : "")}{used:0.00} A of {rated:0.00} A at {Text(worst.Condition.At.Box)} in {worst.Condition}{(rated > 0 ? Invariant($": {used / rated * 100:0} %") : "")}"));
         if (box.Outputs.Count == 0) return;
+        if (supply.Trim is not null) PrintIndented(TrimText(assessment.Site.TrimWindowOf(box.Box.Name)));
 
         Table table = new Table().NoBorder();
         foreach (string heading in new[] { "Out", "Device", "Cable", "In a", "Worst", "Accepts", "Margin", "Load A" })
@@ -115,6 +116,18 @@ internal sealed class SiteReport(IAnsiConsole console)
 
         console.WriteLine(line);
     }
+
+    // Two digits: no meter in the field shows millivolts. The middle leaves the most room on both sides.
+    private static string TrimText(TrimWindow window) => window.IsEmpty
+        ? Invariant($"Trim: none is right, {window.Conflict.Volts:0.00} V short: at least {Text(window.Lowest)}, at most {Text(window.Highest)}")
+        : Invariant($"Trim to {window.Middle.Volts:0.00} V: {Text(window.Lowest)} to {Text(window.Highest)}");
+
+    private static string Text(TrimLimit limit) => Invariant($"{limit.SetPoint.Volts:0.00} ") + limit.Bound switch
+    {
+        TrimBound.SupplyRange => "(as far as it goes)",
+        TrimBound.HighestVoltage => $"({limit.Device}, light load)",
+        _ => $"({limit.Device}, {limit.Condition})",
+    };
 
     // The gauges on the way and its whole length, in the unit of the first length.
     private static string CableText(IReadOnlyList<SiteRun> path)

@@ -26,8 +26,19 @@ public class ProgramTests
         (int exit, string printed) = Run();
         Assert.Equal(1, exit);
         Assert.Contains("slipway foot 16 AWG 190 ft    12.24 11.41 b 10.8-13.2 +0.61  0.96/1.1", printed, StringComparison.Ordinal);
+
+        // By hand: 10.8 V + 2.508 Ω · 8.4 W/10.8 V, over 0.99, is 12.88 V; a label promises no least load, so 13.2 V over 1.01.
+        Assert.Contains("  Trim to 12.97 V: 12.88 (storage west, night) to 13.07 (gate house, light load)", printed, StringComparison.Ordinal);
         Assert.Contains("CAUTION storage west (thin-voltage-margin)", printed, StringComparison.Ordinal);
     }
+
+    // By hand: 2·320 ft of 18 AWG copper-clad aluminium at 25 °C are 6.76 Ω, so that 10.8 V + 6.76 Ω · 8.4 W/10.8 V, over 0.99,
+    // is 16.22 V; 2·10 ft of 16 AWG are 0.0835 Ω, and 13.2 V + 0.0835 Ω · 18 W/13.2 V, over 1.01, is 13.18 V.
+    [Fact]
+    public void Run_WhereNoTrimIsRight_NamesWhoConflicts() => Assert.Contains(
+        "Trim: none is right, 3.04 V short: at least 16.22 (storage west, night), at most 13.18 (recorder, light load)",
+        string.Join(' ', Run(RepositoryFiles.PathOf("samples/SiteCheck/sites/boatyard-as-found.json")).Printed.Split([' ', '\n', '\r'], StringSplitOptions.RemoveEmptyEntries)),
+        StringComparison.Ordinal);
 
     [Fact]
     public void Run_PrintsTheSameInEveryCulture() => Assert.Single(

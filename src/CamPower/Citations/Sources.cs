@@ -160,6 +160,14 @@ public static class Sources
     public static Citation HumPolicy { get; } = new(
         "Default policy of this package, no source", CitationKind.CommonPractice, null, "10 mV RMS along the shield; set your own");
 
+    /// <summary>Outputs, ratings and trim of the usual distribution boxes.</summary>
+    public static Citation GenericBoxes { get; } = new(
+        "Common practice, no source", CitationKind.CommonPractice, null, "usual 12 V distribution boxes: 4 outputs 5 A, 9 and 16 outputs 10 A, 18 outputs 20 A");
+
+    /// <summary>How many outputs of a box are left spare.</summary>
+    public static Citation SparePolicy { get; } = new(
+        "Common practice, no source", CitationKind.CommonPractice, null, "spare capacity of 20 % to 25 %; the larger is taken");
+
     /// <summary>When Newton's method goes down to the largest solution and never past it.</summary>
     public static Citation MonotoneNewton { get; } = new(
         "Ortega and Rheinboldt, Iterative Solution of Nonlinear Equations in Several Variables", CitationKind.FromMemory, "1970",

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using CamPower.Sites;
 
 namespace CamPower;
@@ -65,6 +66,26 @@ public sealed class Site
     /// <summary>What its used outputs feed: one output a group, or several whose returns meet.</summary>
     internal IReadOnlyList<FeedGroup> Feeds { get; }
 
+    /// <summary>The same site with another box in the place of the one of its name.</summary>
+    /// <param name="box">The other box.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="box"/> is null.</exception>
+    /// <exception cref="ArgumentException">No box has that name, or a run starts at an output that the other box does not have.</exception>
+    /// <example>
+    /// <code>
+    /// Site raised = site.With(box.SetTo(ElectricPotential.FromVolts(13.2)));
+    /// </code>
+    /// </example>
+    public Site With(DistributionBox box)
+    {
+        DistributionBox replaced = BoxNamed(Require.NotNull(box, nameof(box)).Name, nameof(box));
+        return new Site(Name, Conditions, Boxes.Select(b => ReferenceEquals(b, replaced) ? box : b), Runs, Devices, VideoLinks, Bonds);
+    }
+
     /// <summary>The name; never throws.</summary>
     public override string ToString() => Name;
+
+    /// <summary>The box of a name.</summary>
+    internal DistributionBox BoxNamed(string name, string parameter) =>
+        Boxes.FirstOrDefault(b => string.Equals(b.Name, Require.Name(name, parameter), StringComparison.Ordinal))
+            ?? throw new ArgumentException($"The site {Name} has no box named {name}.", parameter);
 }

@@ -71,6 +71,14 @@ public sealed class DistributionBox
     public static DistributionBox Adapter(string name, Supply supply) =>
         new(name, supply, [new BoxOutput(1, Require.NotNull(supply, nameof(supply)).RatedCurrent)], isAdapter: true);
 
+    /// <summary>The same box, its supply set to another voltage.</summary>
+    /// <param name="setPoint">The voltage that it is adjusted to, inside the trim range of its supply. [V]</param>
+    /// <exception cref="ArgumentException">Its supply has no trim range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="setPoint"/> is outside the trim range.</exception>
+    public DistributionBox SetTo(ElectricPotential setPoint) => With(Supply.SetTo(setPoint));
+
     /// <summary>The name; never throws.</summary>
     public override string ToString() => Name;
+
+    internal DistributionBox With(Supply supply) => new(Name, supply, Outputs, IsAdapter);
 }

@@ -97,8 +97,18 @@ public sealed class Supply
     public ElectricCurrent DeratedCurrentAt(Temperature ambient) => ElectricCurrent.FromAmperes(
         DeratedAmperesAt(Require.Finite(Celsius.Of(ambient), nameof(ambient), "°C")));
 
+    /// <summary>The same supply, set to another voltage.</summary>
+    /// <param name="setPoint">The voltage that it is adjusted to, inside <see cref="Trim"/>. [V]</param>
+    /// <exception cref="ArgumentException">It has no trim range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="setPoint"/> is outside the trim range.</exception>
+    /// <example><code>Supply raised = supply.SetTo(ElectricPotential.FromVolts(13.2));</code></example>
+    public Supply SetTo(ElectricPotential setPoint) => new(Name, Output, Nominal, RatedCurrent, Tolerance, Derating, Trim, setPoint, Ripple);
+
     /// <summary>The name; never throws.</summary>
     public override string ToString() => Name;
+
+    /// <summary>A supply like it that gives another voltage, whether or not this one can be trimmed to it. [V]</summary>
+    internal Supply Giving(double volts) => new(Name, Output, ElectricPotential.FromVolts(volts), RatedCurrent, Tolerance, Derating, ripple: Ripple);
 
     internal double DeratedAmperesAt(double celsius) => RatedAmperes * Derating.ShareAtCelsius(celsius);
 

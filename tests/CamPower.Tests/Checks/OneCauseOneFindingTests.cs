@@ -78,7 +78,7 @@ public class OneCauseOneFindingTests
     public void Undervoltage_IsNotAlsoAThinMargin() => Assert.Equal(["undervoltage"], Ids(Single(1, Camera(Amperes(1), Range(11.5, 20)))));
 
     [Fact]
-    public void WrongCurrent_IsTheOnlyFindingAboutADevice() => Assert.Equal(["ac-into-dc-device", "ac-solved-with-rms"],
+    public void WrongCurrent_IsTheOnlyFindingAboutADevice() => Assert.Equal(["ac-into-dc-device"],
         Ids(Single(9, Camera(Watts(100), Range(8, 9), Starts(20, 19)), Dc(kind: CurrentKind.Ac))));
 
     [Fact]

@@ -56,6 +56,7 @@ public class RuleTests
         {
             "V" => Assert.IsType<ElectricPotential>(found).Volts,
             "A" => Assert.IsType<ElectricCurrent>(found).Amperes,
+            "W" => (double)Assert.IsType<Power>(found).Watts,
             _ => Assert.IsType<Scalar>(found).Amount,
         };
         Assert.Equal(expected!.Value, value, 2e-8);

@@ -76,7 +76,7 @@ public class InvalidInputTests
         ["segment of negative length"] = (() => _ = new CableSegment(Runs.Eighteen, Length.FromMeters(-1.5)), "oneWayLength", "-1.5 m"),
         ["run of negative length"] = (() => _ = new CableRun(Runs.Eighteen, Length.FromMeters(-1.5)), "oneWayLength", "-1.5 m"),
         ["joint of negative resistance"] = (() => _ = new Joint("splice", ElectricResistance.FromOhms(-1.5)), "loopResistance", "-1.5 Ω"),
-        ["run too hot"] = (() => Runs.OfOhms(1).LoopResistanceAt(Celsius(250.5)), "conductorTemperature", "250.5 °C"),
+        ["run too hot"] = (() => Runs.OfOhms(1).LoopResistanceAt(Celsius(250.5)), "conductorAt", "250.5 °C"),
         ["prepared too cold"] = (() => Runs.OfOhms(1).At(Celsius(-60.5)), "conductorTemperature", "-60.5 °C"),
         ["fed too hot"] = (() => Runs.OfOhms(1).Feed(Nine, Volts(12), Celsius(250.5)), "conductorTemperature", "250.5 °C"),
         ["fed from nothing"] = (() => Prepared.Feed(Nine, Volts(0)), "from", "0 V"),

@@ -1,0 +1,27 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Studies;
+using UnitsNet;
+
+namespace CamPower;
+
+/// <summary>Boxes to choose from. A catalogue is any list of boxes: make one of what your wholesaler has.</summary>
+public static class BoxCatalogue
+{
+    /// <summary>The usual 12 V DC boxes: 4 outputs of 5 A together, 9 and 16 of 10 A, 18 of 20 A, each output good for 1.1 A.</summary>
+    /// <remarks>Common practice, no source: the data sheet of the box at hand goes before it. Trimmed from 12 V to 14 V
+    /// within 2 %, derated by the generic curve of enclosed supplies.</remarks>
+    public static IReadOnlyList<DistributionBox> Generic { get; } =
+        Array.AsReadOnly([.. new[] { (4, 5.0), (9, 10), (16, 10), (18, 20) }.Select(size => Box(size.Item1, size.Item2))]);
+
+    private static DistributionBox Box(int outputs, double amperes)
+    {
+        ElectricPotential lowest = ElectricPotential.FromVolts(StudyConstants.GenericTrimFrom.Value);
+        var supply = new Supply(FormattableString.Invariant($"12 V {amperes} A supply"), CurrentKind.Dc, lowest, ElectricCurrent.FromAmperes(amperes),
+            Ratio.FromPercent(StudyConstants.GenericTolerance.Value), DeratingCurve.GenericEnclosed,
+            new VoltageRange(lowest, ElectricPotential.FromVolts(StudyConstants.GenericTrimTo.Value)));
+        return DistributionBox.WithEqualOutputs(FormattableString.Invariant($"{outputs} outputs, {amperes} A"), supply, outputs,
+            ElectricCurrent.FromAmperes(StudyConstants.GenericOutputLimit.Value));
+    }
+}

@@ -1,0 +1,17 @@
+namespace CamPower;
+
+/// <summary>What a box must satisfy to feed what another one feeds.</summary>
+public enum BoxConstraint
+{
+    /// <summary>The nominal voltage, and the kind of current, of the box in whose place it is to stand.</summary>
+    Voltage,
+
+    /// <summary>An output for each that is used, and the spare ones of the policy.</summary>
+    Outputs,
+
+    /// <summary>Outputs that may carry what each of those in use carries in its worst condition.</summary>
+    OutputLimit,
+
+    /// <summary>A supply that, at the temperature of the box, is loaded no further than the policy in the worst condition.</summary>
+    Rating,
+}

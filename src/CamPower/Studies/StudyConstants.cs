@@ -1,0 +1,25 @@
+namespace CamPower.Studies;
+
+/// <summary>The cited numbers behind the choice of parts.</summary>
+public static class StudyConstants
+{
+    /// <summary>Spare outputs of a box, as a share of those in use. [%]</summary>
+    public static CitedValue SpareOutputs { get; } =
+        new("Spare outputs of a box, share of those in use", 25, "%", Sources.SparePolicy);
+
+    /// <summary>What an output of a generic box may carry all the time, by its resettable fuse. [A]</summary>
+    public static CitedValue GenericOutputLimit { get; } =
+        new("Limit of an output of a generic box", 1.1, "A", Sources.GenericBoxes);
+
+    /// <summary>Lowest voltage that a generic box can be trimmed to, and its nominal one. [V]</summary>
+    public static CitedValue GenericTrimFrom { get; } =
+        new("Lowest trim of a generic 12 V box", 12, "V", Sources.GenericBoxes);
+
+    /// <summary>Highest voltage that a generic box can be trimmed to. [V]</summary>
+    public static CitedValue GenericTrimTo { get; } =
+        new("Highest trim of a generic 12 V box", 14, "V", Sources.GenericBoxes);
+
+    /// <summary>How far the output of a generic box may be off its set point. [%]</summary>
+    public static CitedValue GenericTolerance { get; } =
+        new("Tolerance of a generic 12 V box", 2, "%", Sources.GenericBoxes);
+}

@@ -1,0 +1,23 @@
+namespace CamPower;
+
+/// <summary>What ends a <see cref="TrimWindow"/> on one side.</summary>
+public enum TrimBound
+{
+    /// <summary>Below it the device is up, but under the lowest voltage that it accepts.</summary>
+    LowestVoltage,
+
+    /// <summary>Below it the device drops out, by itself or because a neighbour comes and goes.</summary>
+    DropOut,
+
+    /// <summary>Below it the device does not start: it does not reach its turn-on voltage, or its own draw pulls it down from there.</summary>
+    Starting,
+
+    /// <summary>Below it the cable cannot carry what is asked of it: no operating point.</summary>
+    Collapse,
+
+    /// <summary>Above it the device sees more than it accepts, at the least load and the coldest cable.</summary>
+    HighestVoltage,
+
+    /// <summary>The supply cannot be set beyond it.</summary>
+    SupplyRange,
+}

@@ -1,0 +1,44 @@
+using System.Collections.Generic;
+using System.Linq;
+
+namespace CamPower.Studies;
+
+/// <summary>A device that is out at some set point, and the bound that it breaks.</summary>
+internal sealed class TrimBreach(DeviceAssessment device, TrimBound bound, Condition? condition = null)
+{
+    /// <summary>The bound as a limit at the set point beyond which it is broken.</summary>
+    internal TrimLimit At(double volts) => new(volts, bound, device.Device, condition);
+
+    /// <summary>Which of several at once is named: too low, the device behind the most resistance, which pulls the others down; too high, the one behind the least.</summary>
+    internal double RankAt(double celsius)
+    {
+        double ohms = device.Path.Sum(run => run.Run.OhmsAt(celsius));
+        return bound == TrimBound.HighestVoltage ? -ohms : ohms;
+    }
+
+    /// <summary>Where a device is not up, does not start or is under the voltage that it accepts.</summary>
+    internal static IEnumerable<TrimBreach> TooLow(DeviceAssessment device)
+    {
+        foreach (DeviceInCondition inCondition in device.InConditions)
+        {
+            if (BoundUnder(inCondition) is TrimBound bound) yield return new TrimBreach(device, bound, inCondition.Condition);
+        }
+    }
+
+    /// <summary>Where a device sees more than it accepts at light load.</summary>
+    internal static IEnumerable<TrimBreach> TooHigh(DeviceAssessment device)
+    {
+        bool exceeds = device.Worst.Accepted is VoltageRange accepted && device.LightLoadVolts > accepted.HighestVolts;
+        return exceeds ? [new TrimBreach(device, TrimBound.HighestVoltage)] : [];
+    }
+
+    private static TrimBound? BoundUnder(DeviceInCondition device)
+    {
+        if (device.State == DeviceState.WrongCurrent) return null;
+        if (device.SolvedVoltage is null) return TrimBound.Collapse;
+        if (device.Start == StartVerdict.SettlesBelowDropOut) return TrimBound.DropOut;
+        if (device.Start is StartVerdict.UnloadedBelowTurnOn or StartVerdict.TurnOnBelowUnstableVoltage) return TrimBound.Starting;
+        if (device.State != DeviceState.Up) return TrimBound.DropOut;
+        return device.MarginVolts < 0 ? TrimBound.LowestVoltage : null;
+    }
+}

@@ -1,0 +1,45 @@
+using System;
+using UnitsNet;
+
+namespace CamPower;
+
+/// <summary>One end of a <see cref="TrimWindow"/>: a set point, and what goes wrong beyond it.</summary>
+/// <remarks>Immutable.</remarks>
+public sealed class TrimLimit
+{
+    internal TrimLimit(double volts, TrimBound bound, SiteDevice? device = null, Condition? condition = null)
+    {
+        Volts = volts;
+        Bound = bound;
+        Device = device;
+        Condition = condition;
+    }
+
+    /// <summary>The set point at which all is still well. [V]</summary>
+    public ElectricPotential SetPoint => ElectricPotential.FromVolts(Volts);
+
+    /// <summary>What is no longer met beyond it.</summary>
+    public TrimBound Bound { get; }
+
+    /// <summary>The device that is out just beyond it; where nothing balances any more, the one behind the most resistance; null where the supply ends the window.</summary>
+    public SiteDevice? Device { get; }
+
+    /// <summary>The condition in which it is out; null at light load, which is no condition of the site's, and where the supply ends the window.</summary>
+    public Condition? Condition { get; }
+
+    internal double Volts { get; }
+
+    /// <summary>Who sets the limit, where and why, without the voltage.</summary>
+    internal string Cause => Bound switch
+    {
+        TrimBound.LowestVoltage => $"{Device}, {Condition}: lowest voltage",
+        TrimBound.DropOut => $"{Device}, {Condition}: drop-out",
+        TrimBound.Starting => $"{Device}, {Condition}: starting",
+        TrimBound.Collapse => $"{Device}, {Condition}: no operating point",
+        TrimBound.HighestVoltage => $"{Device}, light load: highest voltage",
+        _ => "range of the supply",
+    };
+
+    /// <summary>The set point and what sets it, in the invariant culture; never throws.</summary>
+    public override string ToString() => FormattableString.Invariant($"{Volts:0.00#} V ({Cause})");
+}

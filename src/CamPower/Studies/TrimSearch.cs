@@ -1,0 +1,89 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Assessment;
+using CamPower.Sites;
+
+namespace CamPower.Studies;
+
+/// <summary>Finds the trim window of a box by solving what it feeds at one set point after another.</summary>
+internal sealed class TrimSearch
+{
+    private const double CloseVolts = 1e-9, LeastVolts = 1e-6, MostVolts = 1e5;
+    private const int StepsOfSharedReturns = 100;
+
+    private readonly Site _site;
+    private readonly DistributionBox _box;
+    private readonly double _coldestCelsius, _fromVolts, _toVolts;
+    private readonly int _steps;
+
+    internal TrimSearch(Site site, DistributionBox box)
+    {
+        _site = site;
+        _box = box;
+        _coldestCelsius = site.Conditions.Min(c => c.At.CableCelsius);
+        _fromVolts = box.Supply.Trim?.LowestVolts ?? box.Supply.NominalVolts;
+        _toVolts = box.Supply.Trim?.HighestVolts ?? box.Supply.NominalVolts;
+        _steps = GroupsOf(site).Any(g => g.SharesReturns) ? StepsOfSharedReturns : 1;
+    }
+
+    internal TrimWindow Window()
+    {
+        TrimLimit lowest = Limit(TrimBreach.TooLow, safe: _toVolts, end: _fromVolts, retreat: 2);
+
+        // From there upward: under it a circuit may collapse, and its devices then see the whole supply voltage.
+        TrimLimit highest = Limit(TrimBreach.TooHigh, safe: Math.Min(lowest.Volts, _toVolts), end: _toVolts, retreat: 0.5);
+        return new TrimWindow(_box, lowest, highest);
+    }
+
+    // Seen from the side where nothing should be out: the last set point before something is.
+    private TrimLimit Limit(Func<DeviceAssessment, IEnumerable<TrimBreach>> breaches, double safe, double end, double retreat)
+    {
+        double inside = safe;
+        while (IsOut(breaches, inside))
+        {
+            double outside = inside;
+            inside = Math.Min(Math.Max(outside * retreat, LeastVolts), MostVolts);
+            bool isNeverMet = inside.Equals(outside);
+            if (isNeverMet || !IsOut(breaches, inside)) return Narrowed(breaches, inside, outside);
+        }
+
+        for (int step = 1; step <= _steps; step++)
+        {
+            double outside = step < _steps ? safe + ((end - safe) * step / _steps) : end;
+            if (IsOut(breaches, outside)) return Narrowed(breaches, inside, outside);
+            inside = outside;
+        }
+
+        return new TrimLimit(end, TrimBound.SupplyRange);
+    }
+
+    private TrimLimit Narrowed(Func<DeviceAssessment, IEnumerable<TrimBreach>> breaches, double inside, double outside)
+    {
+        while (Math.Abs(outside - inside) > CloseVolts)
+        {
+            double middle = (inside + outside) / 2;
+            if (middle.Equals(inside) || middle.Equals(outside)) break;
+            if (IsOut(breaches, middle)) outside = middle;
+            else inside = middle;
+        }
+
+        return BreachesAt(breaches, outside).OrderByDescending(b => b.RankAt(_coldestCelsius)).First().At(inside);
+    }
+
+    private bool IsOut(Func<DeviceAssessment, IEnumerable<TrimBreach>> breaches, double volts) => BreachesAt(breaches, volts).Any();
+
+    // The box set to a voltage, whether or not its supply can be.
+    private IEnumerable<TrimBreach> BreachesAt(Func<DeviceAssessment, IEnumerable<TrimBreach>> breaches, double volts)
+    {
+        Site site = _site.With(_box.With(_box.Supply.Giving(volts)));
+        return GroupsOf(site)
+            .SelectMany(group => new SolvedGroup(group, site.Conditions, _coldestCelsius).Devices)
+            .Where(device => IsOfThisBox(device.Box))
+            .SelectMany(breaches);
+    }
+
+    private IEnumerable<FeedGroup> GroupsOf(Site site) => site.Feeds.Where(group => group.Feeds.Any(feed => IsOfThisBox(feed.Box)));
+
+    private bool IsOfThisBox(DistributionBox box) => string.Equals(box.Name, _box.Name, StringComparison.Ordinal);
+}

@@ -1,0 +1,58 @@
+using System;
+using UnitsNet;
+using static System.FormattableString;
+
+namespace CamPower;
+
+/// <summary>Where a box may be set: every device that it feeds is up and inside its accepted range, in every condition of the site.</summary>
+/// <remarks>
+/// Immutable. A supply gives its set point within a tolerance: the lowest voltage of it counts for staying up, starting
+/// and undervoltage, the highest, at the least load and the coldest cable, for overvoltage. Where the two limits cross
+/// the window is empty, and they name who conflicts. A supply that cannot be trimmed has one set point, and a window of
+/// that one voltage or none.
+/// </remarks>
+/// <example>
+/// <code>
+/// TrimWindow window = site.TrimWindowOf("yard box");
+/// Console.WriteLine(window.IsEmpty ? $"{window.Conflict} short" : $"set to {window.Middle}");
+/// </code>
+/// </example>
+public sealed class TrimWindow
+{
+    internal TrimWindow(DistributionBox box, TrimLimit lowest, TrimLimit highest)
+    {
+        Box = box;
+        Lowest = lowest;
+        Highest = highest;
+    }
+
+    /// <summary>The box.</summary>
+    public DistributionBox Box { get; }
+
+    /// <summary>The lowest set point that will do, and what is out below it.</summary>
+    public TrimLimit Lowest { get; }
+
+    /// <summary>The highest set point that will do, and what is out above it.</summary>
+    public TrimLimit Highest { get; }
+
+    /// <summary>Whether no set point will do: what the one limit asks for, the other does not allow.</summary>
+    public bool IsEmpty => Lowest.Volts > Highest.Volts;
+
+    /// <summary>How far the two limits lie on the wrong sides of each other; 0 where the window is not empty. [V]</summary>
+    public ElectricPotential Conflict => ElectricPotential.FromVolts(IsEmpty ? Lowest.Volts - Highest.Volts : 0);
+
+    /// <summary>The set point with the most room on both sides. [V]</summary>
+    /// <exception cref="InvalidOperationException">The window is empty.</exception>
+    public ElectricPotential Middle => IsEmpty
+        ? throw new InvalidOperationException($"No set point will do. {this}")
+        : ElectricPotential.FromVolts((Lowest.Volts + Highest.Volts) / 2);
+
+    /// <summary>Whether a set point lies inside the window, its ends included.</summary>
+    /// <param name="setPoint">The set point. [V]</param>
+    public bool Contains(ElectricPotential setPoint) => setPoint.Volts >= Lowest.Volts && setPoint.Volts <= Highest.Volts;
+
+    /// <summary>Both ends, or what conflicts, in the invariant culture; never throws.</summary>
+    public override string ToString() => IsEmpty
+        ? Invariant($"{Box}: none, {Lowest.Volts - Highest.Volts:0.00#} V short: at least {Lowest}, at most {Highest}")
+        : $"{Box}: {Lowest} to {Highest}";
+}

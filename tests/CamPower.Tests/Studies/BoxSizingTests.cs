@@ -1,0 +1,133 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Tests.Sites;
+using FsCheck.Xunit;
+using UnitsNet;
+using static CamPower.Tests.Sites.SmallSite;
+
+namespace CamPower.Tests.Studies;
+
+/// <summary>The smallest box that will do. Cameras draw constant current at the box itself, so that every sum is done in the head.</summary>
+public class BoxSizingTests
+{
+    private static readonly SizingPolicy Common = SizingPolicy.CommonPractice, NoRoom = new(Ratio.Zero, Ratio.FromPercent(100));
+
+    // At 0.9 A each: 4 take 3.6 A, which is 80 % of 4.5 A, but want 5 outputs. 7 take 6.3 A, 80 % of 7.875 A: more than 10 A
+    // leave at 60 °C, where 75 % are left; they want 8.75 outputs, so 9. 14 want 18 outputs; 15 want 19.
+    [Theory]
+    [InlineData(3, 25, "4 outputs, 5 A", null)]
+    [InlineData(4, 25, "9 outputs, 10 A", BoxConstraint.Outputs)]
+    [InlineData(7, 25, "9 outputs, 10 A", BoxConstraint.Outputs)]
+    [InlineData(7, 60, "18 outputs, 20 A", BoxConstraint.Rating)]
+    [InlineData(14, 25, "18 outputs, 20 A", BoxConstraint.Outputs)]
+    [InlineData(15, 25, null, BoxConstraint.Outputs)]
+    public void Generic_ByCommonPractice(int cameras, double boxCelsius, string? chosen, BoxConstraint? binding)
+    {
+        BoxChoice choice = Of(Cameras(cameras, 0.9, boxCelsius)).SmallestBoxFor(BoxName, BoxCatalogue.Generic, Common);
+        Assert.Equal(chosen, choice.Chosen?.Name);
+        if (binding is BoxConstraint expected) Assert.Contains(choice.Binding, s => s.Constraint == expected);
+        else Assert.Empty(choice.Binding);
+    }
+
+    [Fact]
+    public void Shortfalls_SayWhatIsNeededAndWhatThereIs()
+    {
+        BoxChoice choice = Of(Cameras(7, 0.9, 60)).SmallestBoxFor(BoxName, BoxCatalogue.Generic, Common);
+        Assert.Equal(
+        [
+            "4 outputs, 5 A: too few outputs: 4, and 9 are wanted; its supply is too weak: 3.75 A, and 7.875 A is wanted in day",
+            "9 outputs, 10 A: its supply is too weak: 7.5 A, and 7.875 A is wanted in day",
+            "16 outputs, 10 A: its supply is too weak: 7.5 A, and 7.875 A is wanted in day",
+            "18 outputs, 20 A: will do",
+        ], choice.Candidates.Select(c => c.ToString()));
+        Assert.Equal("18 outputs, 20 A, the next smaller: its supply is too weak: 7.5 A, and 7.875 A is wanted in day", choice.ToString());
+    }
+
+    // 1.2 A are too much for any output of 1.1 A, whatever the supply.
+    [Fact]
+    public void None_IsAnAnswer()
+    {
+        BoxChoice choice = Of(Cameras(2, 1.2)).SmallestBoxFor(BoxName, BoxCatalogue.Generic, Common);
+        Assert.Null(choice.Chosen);
+        BoxShortfall binding = Assert.Single(choice.Binding);
+        Assert.Equal("an output is too weak: 1.1 A, and 1.2 A is wanted in day", binding.ToString());
+        Assert.Equal("none, the largest: " + binding, choice.ToString());
+        Assert.Equal("none: there is none to choose from", Of(Cameras(2, 1)).SmallestBoxFor(BoxName, [], Common).ToString());
+    }
+
+    // Outputs of 2 A and 1 A feed cameras of 0.5 A and 1.5 A the other way round; two of 1.5 A they do not.
+    [Theory]
+    [InlineData(0.5, 1.5, true)]
+    [InlineData(1.5, 1.5, false)]
+    public void Outputs_MayBeWiredAnew(double first, double second, bool fits)
+    {
+        var offered = new DistributionBox("two", Dc(amperes: 10), [new BoxOutput(1, Amps(2)), new BoxOutput(2, Amps(1))]);
+        Site site = Star(Box(), [Condition.Day(At())], (0, Camera(Amperes(first))), (0, Camera(Amperes(second))));
+        Assert.Equal(fits, site.SmallestBoxFor(BoxName, [offered], NoRoom).Chosen is not null);
+    }
+
+    // 12 W over 2 Ω leave 6 + √(36 − 24) = 9.464 V of 12 V and 6.5 + √(42.25 − 24) = 10.772 V of 13 V: a supply that can be trimmed is set as the present one, one that cannot is not.
+    [Fact]
+    public void Supply_IsSetAsThePresentOne_WhereItsTrimAllows()
+    {
+        Site site = Star(Box(TrimSites.Trimmable(0, 12, 14).SetTo(Volts(13))), [Condition.Day(At())], (2, Camera(Watts(12))));
+        Assert.Equal(12 / 10.772001872658, Needed(TrimSites.Trimmable(0, 12, 14)), 1e-9);
+        Assert.Equal(12 / 9.464101615138, Needed(Dc()), 1e-9);
+
+        double Needed(Supply supply) =>
+            ((ElectricCurrent)site.SmallestBoxFor(BoxName, [DistributionBox.WithEqualOutputs("x", supply, 1, Amps(0.5))], NoRoom).Binding.Single().Needed).Amperes;
+    }
+
+    [Theory]
+    [InlineData(24, CurrentKind.Dc)]
+    [InlineData(12, CurrentKind.Ac)]
+    public void OtherVoltageOrCurrent_WillNotDo(double volts, CurrentKind kind)
+    {
+        BoxChoice choice = Of(Cameras(1, 0.1)).SmallestBoxFor(BoxName, [Box(Dc(volts, kind: kind))], NoRoom);
+        Assert.Equal(BoxConstraint.Voltage, Assert.Single(choice.Binding).Constraint);
+    }
+
+    // The rules of the package judge the same boxes on the same site: what is chosen breaks none of them, and each smaller box
+    // breaks one or has too few outputs.
+    [Property(MaxTest = 300)]
+    public void Chosen_PassesTheRules_AndNoSmallerOneDoes(int seed)
+    {
+        var random = new Random(seed);
+        (double, Device)[] cameras = [.. Enumerable.Range(0, random.Next(1, 17)).Select(_ => (random.NextDouble(), Camera(Watts(1 + (random.NextDouble() * 9)), Range(2, 60))))];
+        Condition[] conditions = [Condition.Day(At(box: 25 + (45 * random.NextDouble())))];
+        BoxChoice choice = Star(Box(outputs: 20), conditions, cameras).SmallestBoxFor(BoxName, BoxCatalogue.Generic.Reverse(), Common);
+
+        Assert.Equal(choice.Candidates.OrderBy(c => c.Box.Supply.RatedCurrent.Amperes).ThenBy(c => c.Box.Outputs.Count), choice.Candidates);
+        Assert.All(choice.Candidates, c => Assert.Equal(Passes(c.Box), c.Fits));
+        Assert.Same(choice.Candidates.FirstOrDefault(c => Passes(c.Box))?.Box, choice.Chosen);
+
+        bool Passes(DistributionBox box)
+        {
+            if (box.Outputs.Count < Math.Ceiling(1.25 * cameras.Length)) return false;
+            Site site = Star(new DistributionBox(BoxName, box.Supply, box.Outputs), conditions, cameras);
+            return !RuleSet.Standard.Check(site.Assess()).Any(f => f.Rule is "output-overloaded" or "supply-above-derated-rating" or "supply-above-headroom-policy");
+        }
+    }
+
+    [Fact]
+    public void ImpossibleArguments_Throw()
+    {
+        Site site = Of(Cameras(1, 0.1));
+        Assert.Throws<ArgumentNullException>("site", () => BoxSizing.SmallestBoxFor(null!, BoxName, [], Common));
+        Assert.Throws<ArgumentNullException>("catalogue", () => site.SmallestBoxFor(BoxName, null!, Common));
+        Assert.Throws<ArgumentNullException>("policy", () => site.SmallestBoxFor(BoxName, [], null!));
+        Assert.Throws<ArgumentException>("boxName", () => site.SmallestBoxFor("no such box", [], Common));
+        Assert.Throws<ArgumentOutOfRangeException>("spareOutputs", () => new SizingPolicy(Ratio.FromPercent(-1), Ratio.FromPercent(80)));
+        Assert.Throws<ArgumentOutOfRangeException>("loading", () => new SizingPolicy(Ratio.Zero, Ratio.Zero));
+        Assert.Throws<ArgumentOutOfRangeException>("loading", () => new SizingPolicy(Ratio.Zero, Ratio.FromPercent(101)));
+    }
+
+    private static ElectricCurrent Amps(double amperes) => ElectricCurrent.FromAmperes(amperes);
+
+    private static (Condition, IEnumerable<Device>) Cameras(int count, double amperes, double boxCelsius = 25) =>
+        (Condition.Day(At(box: boxCelsius)), Enumerable.Repeat(Camera(Amperes(amperes)), count));
+
+    private static Site Of((Condition Condition, IEnumerable<Device> Devices) cameras) =>
+        Star(Box(outputs: 20), [cameras.Condition], [.. cameras.Devices.Select(d => (0.0, d))]);
+}

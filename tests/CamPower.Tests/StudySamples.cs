@@ -1,0 +1,20 @@
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Tests.Sites;
+using CamPower.Tests.Studies;
+
+namespace CamPower.Tests;
+
+/// <summary>One of each public type that a study of a site answers with.</summary>
+internal static class StudySamples
+{
+    internal static IEnumerable<object> All()
+    {
+        Device camera = SmallSite.Camera(SmallSite.Watts(8.5), SmallSite.Range(10.8, 12.25));
+        TrimWindow window = TrimSites.Star(TrimSites.Trimmable(1.5, 12, 14.5), (1.25, camera)).TrimWindowOf(SmallSite.BoxName);
+        TrimWindow empty = TrimSites.Star(TrimSites.Trimmable(1.5, 12, 14.5), (0, camera), (2.5, camera)).TrimWindowOf(SmallSite.BoxName);
+        BoxChoice choice = TrimSites.Star(TrimSites.Trimmable(1.5, 12, 14.5), [.. Enumerable.Repeat((1.25, camera), 4)])
+            .SmallestBoxFor(SmallSite.BoxName, BoxCatalogue.Generic, SizingPolicy.CommonPractice);
+        return [window, window.Lowest, empty, empty.Highest, choice, choice.Candidates[0], choice.Binding[0], SizingPolicy.CommonPractice];
+    }
+}
