@@ -58,6 +58,22 @@ internal abstract class FeedCircuit
         return settled;
     }
 
+    /// <summary>The voltage of every device where the constant power has grown to the most that the circuit carries, or null where it carries nothing. [V]</summary>
+    internal double[]? VoltsAtCollapse(SupplyLevel level, Load[] loads)
+    {
+        double[] volts = new double[loads.Length], trial = new double[loads.Length];
+        if (!TrySolve(level, Scaled(loads, 0), volts)) return null;
+        double carried = 0, lost = 1;
+        for (int halving = 0; halving < 40; halving++)
+        {
+            double middle = (carried + lost) / 2;
+            if (TrySolve(level, Scaled(loads, middle), trial)) (carried, volts, trial) = (middle, trial, volts);
+            else lost = middle;
+        }
+
+        return volts;
+    }
+
     /// <summary>Voltage of one device when its load is another; 0 without an operating point. [V]</summary>
     internal double VoltsWith(int device, Load instead, SupplyLevel level, Load[] loads)
     {
@@ -66,4 +82,6 @@ internal abstract class FeedCircuit
         var volts = new double[loads.Length];
         return TrySolve(level, changed, volts) ? volts[device] : RunKernel.NoOperatingPoint;
     }
+
+    private static Load[] Scaled(Load[] loads, double powerScale) => Array.ConvertAll(loads, load => load.WithPowerScaled(powerScale));
 }

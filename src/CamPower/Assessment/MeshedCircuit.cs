@@ -99,14 +99,11 @@ internal sealed class MeshedCircuit : FeedCircuit
     private static void AddRun(DcNetworkBuilder builder, SiteRun run, double celsius)
     {
         string from = FeedingEnd(run), to = JunctionEnd(run.To);
-        builder.AddBranch($"way to {run.To}", Plus(from), Plus(to), Resistance(run.Run.OutgoingOhmsAt(celsius)));
+        builder.AddBranch($"way to {run.To}", Plus(from), Plus(to), DcNetworkBuilder.Snapped(run.Run.OutgoingOhmsAt(celsius)));
         string negative = run.ReturnAt is string shared ? JunctionEnd(shared) : run.From.BoxName is string box ? BoxEnd(box) : from;
         double returnOhms = run.ReturnAt is null ? run.Run.ReturnOhmsAt(celsius) : 0;
-        builder.AddBranch($"return from {run.To}", Minus(negative), Minus(to), Resistance(returnOhms));
+        builder.AddBranch($"return from {run.To}", Minus(negative), Minus(to), DcNetworkBuilder.Snapped(returnOhms));
     }
-
-    // Less than a microohm, a few millimetres of the thickest wire, counts as none.
-    private static ElectricResistance Resistance(double ohms) => ElectricResistance.FromOhms(ohms < 1e-6 ? 0 : ohms);
 
     // People name boxes, junctions and grounds, and may give one name to several: the kind, put first, keeps them apart.
     private static string FeedingEnd(SiteRun run) => run.From.JunctionName is string junction ? JunctionEnd(junction) : $"output {run.From}";

@@ -8,9 +8,9 @@ namespace CamPower.Assessment;
 /// <summary>Which devices on one output stay up, where turn-on and drop-out decide it.</summary>
 /// <remarks>
 /// One event at a time, in a fixed order: the device furthest under its drop-out voltage goes off first; when none
-/// is under it, the one furthest above its turn-on voltage comes on. Without an operating point the device at the
-/// end of the most resistance goes off, of those at one place the one with the highest drop-out voltage. Devices
-/// that tie go off together, and come on by name. When a state comes back the sequence repeats for ever, once those
+/// is under it, the one furthest above its turn-on voltage comes on. Without an operating point everything slides
+/// down together: the device goes off that is nearest to its drop-out voltage at the most power that the circuit
+/// carries (or, where it carries none, the one at the end of the most resistance). Devices that tie go off together, and come on by name. When a state comes back the sequence repeats for ever, once those
 /// that could have come on in it, and were never their turn, have: who is on in all of its states and never under its
 /// drop-out voltage is up, who else is on in some is restarting. A device that does not declare the two voltages is
 /// always on.
@@ -65,7 +65,7 @@ internal sealed class OnOffSequence
             seen.Add(key, history.Count);
             bool solved = _circuit.TrySolve(SupplyLevel.Lowest, Drawing(), _volts);
             history.Add(([.. _on], solved ? [.. _volts] : null));
-            List<int> next = solved ? NextToDrop() : FarthestOn();
+            List<int> next = solved ? NextToDrop() : FirstToLetGo();
             if (next.Count == 0 && solved) next = NextToRise(CanComeOn);
             if (next.Count == 0) return history.GetRange(history.Count - 1, 1);
             foreach (int device in next) _on[device] = !_on[device];
@@ -111,7 +111,12 @@ internal sealed class OnOffSequence
 
     private List<int> NextToDrop() => Furthest(i => _on[i] && IsUnderDropOut(i, _volts[i]), i => (-_volts[i] / _startings[i]!.DropOutVolts, 0));
 
-    private List<int> FarthestOn() => Furthest(i => _on[i], i => (_circuit.OhmsTo(i), _startings[i]!.DropOutVolts));
+    // Everything slides down from where the power became too much: first off is who is nearest to its drop-out voltage there.
+    private List<int> FirstToLetGo()
+    {
+        double[]? volts = _circuit.VoltsAtCollapse(SupplyLevel.Lowest, Drawing());
+        return Furthest(i => _on[i], i => (volts is null ? _circuit.OhmsTo(i) : _startings[i]!.DropOutVolts / volts[i], _startings[i]!.DropOutVolts));
+    }
 
     // Whoever comes on draws from what the others left: two that tie are not taken to start within the same instant.
     private List<int> NextToRise(Func<int, bool> candidate) =>

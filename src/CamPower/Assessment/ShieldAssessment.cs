@@ -12,7 +12,7 @@ public sealed class ShieldAssessment
     {
         Link = link;
         InConditions = Array.AsReadOnly(inConditions);
-        Worst = WorstCase.Of(inConditions, (a, b) => a.AbsoluteShift > b.AbsoluteShift);
+        Worst = WorstCase.Of(inConditions, (a, b) => a.LargestVolts > b.LargestVolts);
     }
 
     /// <summary>The shield.</summary>
@@ -21,7 +21,7 @@ public sealed class ShieldAssessment
     /// <summary>The shield in each condition, in the site's order.</summary>
     public IReadOnlyList<ShieldInCondition> InConditions { get; }
 
-    /// <summary>The condition with the largest DC shift.</summary>
+    /// <summary>The condition with the largest voltage along the shield, be it the DC shift or that at mains frequency.</summary>
     public ShieldInCondition Worst { get; }
 
     /// <summary>The worst condition in words; never throws.</summary>

@@ -52,7 +52,7 @@ public sealed class ShieldInCondition
     public ElectricPotential? MainsFrequencyVoltage =>
         _mainsAmperes is double amperes ? ElectricPotential.FromVolts(amperes * _ohms) : null;
 
-    internal double AbsoluteShift => Math.Abs(_amperes * _ohms);
+    internal double LargestVolts => Math.Max(Math.Abs(_amperes * _ohms), MainsVolts ?? 0);
 
     internal double? MainsVolts => _mainsAmperes * _ohms;
 

@@ -16,7 +16,7 @@ public sealed class OutputOverloadedRule() : Rule("output-overloaded", Severity.
         foreach (OutputAssessment output in Require.NotNull(assessment, nameof(assessment)).Boxes.Where(b => !b.Box.IsAdapter).SelectMany(b => b.Outputs))
         {
             OutputInCondition worst = output.Worst;
-            if (worst.Amperes <= output.Output.LimitAmperes) continue;
+            if (!Limits.IsAbove(worst.Amperes, output.Output.LimitAmperes)) continue;
             yield return Find(Subject.Of(output.Box, output.Output),
                 Invariant($"In \"{worst.Condition}\" it {(worst.IsDemandOnly ? "is asked for" : "carries")} {worst.Amperes:0.00} A and may carry {output.Output.LimitAmperes:0.##} A."),
                 worst.Current, output.Output.Limit, worst.Condition);

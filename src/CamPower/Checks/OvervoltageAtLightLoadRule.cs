@@ -15,7 +15,7 @@ public sealed class OvervoltageAtLightLoadRule() : Rule("overvoltage-at-light-lo
         {
             // A supply of the wrong nominal voltage is another rule's finding.
             if (device.Worst.Accepted is not VoltageRange accepted || SupplyVoltageTooHighRule.IsTooHigh(device)) continue;
-            if (device.LightLoadVolts <= accepted.HighestVolts) continue;
+            if (!Limits.IsAbove(device.LightLoadVolts, accepted.HighestVolts)) continue;
             yield return Find(Subject.Of(device.Device),
                 Invariant($"At light load it may see {device.LightLoadVolts:0.00} V and accepts at most {accepted.HighestVolts:0.##} V."),
                 device.LightLoadVoltage, accepted.Highest);

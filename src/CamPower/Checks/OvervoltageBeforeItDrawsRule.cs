@@ -17,7 +17,7 @@ public sealed class OvervoltageBeforeItDrawsRule() : Rule("overvoltage-before-it
         {
             if (device.Worst.Accepted is not VoltageRange accepted || SupplyVoltageTooHighRule.IsTooHigh(device)) continue;
             double volts = device.Box.Supply.HighestVolts;
-            if (volts <= accepted.HighestVolts || device.LightLoadVolts > accepted.HighestVolts) continue;
+            if (!Limits.IsAbove(volts, accepted.HighestVolts) || Limits.IsAbove(device.LightLoadVolts, accepted.HighestVolts)) continue;
             yield return Find(Subject.Of(device.Device),
                 Invariant($"Before it draws anything it may see {volts:0.00} V and accepts at most {accepted.HighestVolts:0.##} V."),
                 device.NoLoadVoltage, accepted.Highest);

@@ -14,7 +14,7 @@ public sealed class SupplyAboveDeratedRatingRule() : Rule("supply-above-derated-
         foreach (BoxAssessment box in Require.NotNull(assessment, nameof(assessment)).Boxes)
         {
             BoxInCondition worst = box.Worst;
-            if (worst.Amperes <= worst.DeratedAmperes || SplitAdapterRule.IsSplit(box)) continue;
+            if (!Limits.IsAbove(worst.Amperes, worst.DeratedAmperes) || SplitAdapterRule.IsSplit(box)) continue;
             yield return Find(Subject.Of(box.Box),
                 Invariant($"In \"{worst.Condition}\" its outputs {(worst.IsDemandOnly ? "ask for" : "take")} {worst.Amperes:0.00} A and its supply may deliver {worst.DeratedAmperes:0.00} A at {worst.Condition.At.BoxCelsius:0.#} °C."),
                 worst.TotalCurrent, worst.DeratedRating, worst.Condition);

@@ -38,7 +38,7 @@ public sealed class SupplyHeadroomRule : Rule
         {
             BoxInCondition worst = box.Worst;
             double policy = worst.DeratedAmperes * _share;
-            if (worst.Amperes <= policy || worst.Amperes > worst.DeratedAmperes) continue;
+            if (!Limits.IsAbove(worst.Amperes, policy) || Limits.IsAbove(worst.Amperes, worst.DeratedAmperes)) continue;
             yield return Find(Subject.Of(box.Box),
                 Invariant($"In \"{worst.Condition}\" its outputs take {worst.Amperes:0.00} A: more than {_share * 100:0.#} % of the {worst.DeratedAmperes:0.00} A that its supply may deliver."),
                 worst.TotalCurrent, ElectricCurrent.FromAmperes(policy), worst.Condition);

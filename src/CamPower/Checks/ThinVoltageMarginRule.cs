@@ -36,10 +36,10 @@ public sealed class ThinVoltageMarginRule : Rule
     {
         foreach (DeviceAssessment device in Require.NotNull(assessment, nameof(assessment)).Devices)
         {
-            if (UndervoltageRule.LowestUp(device) is not DeviceInCondition lowest || lowest.MarginVolts < 0) continue;
+            if (UndervoltageRule.LowestUp(device) is not DeviceInCondition lowest || UndervoltageRule.IsUnder(lowest)) continue;
             VoltageRange accepted = lowest.Accepted!;
             double wanted = accepted.LowestVolts * (1 + _share);
-            if (lowest.UpVolts >= wanted) continue;
+            if (!Limits.IsBelow(lowest.UpVolts, wanted)) continue;
             yield return Find(Subject.Of(device.Device),
                 Invariant($"In \"{lowest.Condition}\" it gets {lowest.UpVolts:0.00} V: only {lowest.MarginVolts:0.00} V above the lowest that it accepts."),
                 lowest.Voltage, ElectricPotential.FromVolts(wanted), lowest.Condition);

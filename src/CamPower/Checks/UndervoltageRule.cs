@@ -13,12 +13,15 @@ public sealed class UndervoltageRule() : Rule("undervoltage", Severity.Failure,
     {
         foreach (DeviceAssessment device in Require.NotNull(assessment, nameof(assessment)).Devices)
         {
-            if (LowestUp(device) is not DeviceInCondition lowest || lowest.MarginVolts >= 0) continue;
+            if (LowestUp(device) is not DeviceInCondition lowest || !IsUnder(lowest)) continue;
             yield return Find(Subject.Of(device.Device),
                 Invariant($"In \"{lowest.Condition}\" it gets {lowest.UpVolts:0.00} V and needs at least {lowest.Accepted!.LowestVolts:0.##} V."),
                 lowest.Voltage, lowest.Accepted.Lowest, lowest.Condition);
         }
     }
+
+    /// <summary>Whether a device that is up gets less than it accepts.</summary>
+    internal static bool IsUnder(DeviceInCondition device) => Limits.IsBelow(device.UpVolts, device.Accepted!.LowestVolts);
 
     /// <summary>The condition with the lowest voltage among those in which the device is up, or null.</summary>
     internal static DeviceInCondition? LowestUp(DeviceAssessment device)

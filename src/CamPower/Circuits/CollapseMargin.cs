@@ -12,7 +12,7 @@ namespace CamPower.Circuits;
 internal static class CollapseMargin
 {
     private const int MostSteps = 200;
-    private const double Agreement = 1e-11, Narrow = 1e-11, NearFold = 1e-2, TowardsFold = 0.9, LeastAdvance = 1e-7, Unlimited = 1e15;
+    private const double Agreement = 1e-11, Narrow = 1e-11, NearFold = 1e-2, TowardsFold = 0.9, LeastAdvance = 1e-7, Beyond = 1e-6, Unlimited = 1e15;
 
     internal static double Of(OperatingPointSearch search)
     {
@@ -23,7 +23,7 @@ internal static class CollapseMargin
         for (int k = 0; k < MostSteps && reached < lost * (1 - Narrow); k++)
         {
             if (next > Unlimited) return double.PositiveInfinity;
-            if (!search.TryMove(next, 1))
+            if (!search.TryReach(next))
             {
                 lost = next;
                 next = reached + ((lost - reached) / 2);
@@ -34,7 +34,17 @@ internal static class CollapseMargin
             double steeper = Steepness(search, out _), last = fold;
             fold = steeper < slope && !double.IsInfinity(slope) ? next + (steeper * (next - reached) / (slope - steeper)) : double.PositiveInfinity;
             (reached, slope) = (next, steeper);
-            if (fold - reached < NearFold * fold && Math.Abs(fold - last) <= Agreement * fold && fold <= lost) return fold;
+            if (fold - reached < NearFold * fold && Math.Abs(fold - last) <= Agreement * fold && fold <= lost)
+            {
+                if (!search.HasSeveralSources || !search.TryReach(fold * (1 + Beyond))) return fold;
+
+                // Another source came on before the fold of those that delivered: from here on it is another branch.
+                reached = fold * (1 + Beyond);
+                slope = Steepness(search, out double further);
+                (next, lost, fold) = (reached + further, double.PositiveInfinity, double.PositiveInfinity);
+                continue;
+            }
+
             next = double.IsInfinity(fold) ? 2 * reached : reached + Math.Max(TowardsFold * (fold - reached), LeastAdvance * reached);
             if (next >= lost) next = reached + ((lost - reached) / 2);
         }

@@ -119,7 +119,7 @@ public sealed class DcNetwork
     /// The other shares stay as they are. 1 at the limit, less than 1 beyond it; 0 where the other shares alone leave no
     /// operating point; null where nothing can collapse, for want of constant-power shares or of resistance, or only at
     /// more than 1e15 times the load. Accurate to about 1e-9 of itself; where the operating point is lost otherwise than
-    /// at a fold (a load whose larger share changes, a voltage that reaches zero, a source that comes on) found by
+    /// at a fold (a load whose larger share changes, a voltage that reaches zero) found by
     /// halving to 1e-11.
     /// Costs some ten solutions. Source: <see cref="Sources.MaximumPower"/> for the one load that has a closed form.
     /// </remarks>

@@ -112,9 +112,12 @@ public sealed class DcNetworkBuilder
         Require.Name(name, nameof(name));
         double celsius = Require.NotNull(run, nameof(run)).CelsiusOf(conductorAt, nameof(conductorAt));
         double plus = run.OutgoingOhmsAt(celsius), minus = run.ReturnOhmsAt(celsius);
-        return AddBranch(name + " +", positiveFrom, positiveTo, ElectricResistance.FromOhms(plus))
-            .AddBranch(name + " -", negativeFrom, negativeTo, ElectricResistance.FromOhms(minus));
+        return AddBranch(name + " +", positiveFrom, positiveTo, Snapped(plus))
+            .AddBranch(name + " -", negativeFrom, negativeTo, Snapped(minus));
     }
+
+    /// <summary>A conductor's resistance as a branch can have it: less than a microohm, millimetres of thick wire, counts as none.</summary>
+    internal static ElectricResistance Snapped(double ohms) => ElectricResistance.FromOhms(ohms < LeastOhms ? 0 : ohms);
 
     /// <summary>Adds a load between two nodes.</summary>
     /// <param name="name">Its name, unique in the network. Not empty.</param>

@@ -36,6 +36,9 @@ internal sealed class OperatingPointSearch
         _fullLoads = Loads = NewLoads(1, 1);
     }
 
+    /// <summary>Whether a source may come on or be blocked as the loads change.</summary>
+    internal bool HasSeveralSources => _circuit.SourceCount > 1;
+
     /// <summary>Steps of Newton's method so far.</summary>
     internal int Iterations => _iterations;
 
@@ -64,6 +67,19 @@ internal sealed class OperatingPointSearch
         _volts = (double[])volts.Clone();
         Loads = NewLoads(powerScale, otherScale);
         if (TrySettle(fresh: false)) return true;
+        (_plan, _solver, _blocked, _volts, Loads) = (plan, solver, blocked, volts, loads);
+        return false;
+    }
+
+    /// <summary>Goes on to another scale of the constant-power shares, or finds it anew where another source comes on in between; stays where that fails.</summary>
+    internal bool TryReach(double powerScale)
+    {
+        if (TryMove(powerScale, 1)) return true;
+        if (!HasSeveralSources) return false;
+        (NetworkPlan plan, LinearisedCircuit solver, bool[] blocked, double[] volts, LoadShares loads) = (_plan, _solver, _blocked, _volts, Loads);
+        _blocked = (bool[])blocked.Clone();
+        _volts = (double[])volts.Clone();
+        if (TryFind(powerScale)) return true;
         (_plan, _solver, _blocked, _volts, Loads) = (plan, solver, blocked, volts, loads);
         return false;
     }
@@ -119,7 +135,7 @@ internal sealed class OperatingPointSearch
 
     private int FirstContradiction()
     {
-        if (_circuit.SourceCount == 1) return -1;
+        if (!HasSeveralSources) return -1;
         NetworkState state = State();
         for (int s = 0; s < _circuit.SourceCount; s++)
         {

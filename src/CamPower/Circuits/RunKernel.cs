@@ -14,14 +14,16 @@ internal static class RunKernel
     /// <summary>What <see cref="LoadVolts(double,double,double,double,double)"/> gives when no operating point exists.</summary>
     internal const double NoOperatingPoint = 0;
 
+    private const double KinkRounding = 1e-15;
+
     /// <summary>Terminal voltage of the load on the stable branch, or <see cref="NoOperatingPoint"/>. [V]</summary>
     internal static double LoadVolts(double sourceVolts, double ohms, Load load)
     {
         if (!load.IsLargerOf) return LoadVolts(sourceVolts, ohms, load.Watts, load.Amperes, load.Siemens);
 
-        // Above P/I₀ the current share is the larger, below it the power share is.
+        // Above P/I₀ the current share is the larger, below it the power share is; at it both are, to rounding.
         double atCurrent = Exact.MinusProduct(sourceVolts, ohms, load.Amperes);
-        if (atCurrent > 0 && atCurrent * load.Amperes >= load.Watts) return atCurrent;
+        if (atCurrent > 0 && atCurrent * load.Amperes >= load.Watts * (1 - KinkRounding)) return atCurrent;
         double atPower = LoadVolts(sourceVolts, ohms, load.Watts, 0, 0);
         return atPower * load.Amperes <= load.Watts ? atPower : NoOperatingPoint;
     }
@@ -44,9 +46,9 @@ internal static class RunKernel
         ohms * load.Watts / ((1 + (ohms * load.Siemens)) * UpperRootOfPower(sourceVolts, ohms, load, loadVolts));
 
     /// <summary>The upper root that belongs to the lower one. Of a larger-of load it is that of its power share, also where
-    /// its current share sets the voltage. [V]</summary>
+    /// its current share sets the voltage; never less than half of the source voltage, where rounding may lose it. [V]</summary>
     internal static double UpperRootOfPower(double sourceVolts, double ohms, Load load, double loadVolts) =>
-        load.IsLargerOf ? LoadVolts(sourceVolts, ohms, load.Watts, 0, 0) : loadVolts;
+        load.IsLargerOf ? Math.Max(LoadVolts(sourceVolts, ohms, load.Watts, 0, 0), sourceVolts / 2) : loadVolts;
 
     /// <summary>The most constant power that the loop could carry beside the other shares; infinite without resistance. [W]</summary>
     /// <remarks>A larger-of load stands beside nothing: its limit is the matched load's, unless its current share keeps

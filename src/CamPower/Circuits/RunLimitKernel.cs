@@ -60,6 +60,7 @@ internal static class RunLimitKernel
         double ratio = dropShare / (1 - dropShare);
         double power = ohms * load.Watts, current = ohms * load.Amperes;
         if (power == 0 && current == 0) return ohms * load.Siemens <= ratio ? 0 : double.PositiveInfinity;
+        if (ratio == 0) return double.PositiveInfinity;
         if (load.IsLargerOf) return Math.Max(Math.Sqrt(power / ratio), current / ratio);
         double left = ratio - (ohms * load.Siemens);
         return left > 0 ? (current + Math.Sqrt((current * current) + (4 * left * power))) / (2 * left) : double.PositiveInfinity;

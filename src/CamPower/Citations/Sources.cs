@@ -102,13 +102,13 @@ public static class Sources
 
     /// <summary>Currents that insulated conductors carry continuously.</summary>
     public static Citation NecAmpacity { get; } = new(
-        "NEC (NFPA 70)", CitationKind.Standard, "2011 and later",
+        "NEC (NFPA 70)", CitationKind.Standard, "2020 numbering; the figures since 2011",
         "Table 310.16, copper, 90 °C conductor in 30 °C air; adjustment factors of 310.15(C)(1) (seen in reproductions)");
 
     /// <summary>Currents that wires in large bundles carry continuously.</summary>
     public static Citation AircraftBundles { get; } = new(
         "FAA AC 43.13-1B", CitationKind.Handbook, null,
-        "Table 11-9, copper, 105 °C wire in 70 °C air, bundles of 33 wires and more (9 for 8 AWG and up) loaded to 20 %");
+        "Table 11-9, copper, 105 °C wire in 70 °C air, bundles of 33 wires and more (9 for 8 AWG and up) loaded to 20 %, at 60 000 ft");
 
     /// <summary>Rise of temperature in proportion to the heat that a conductor makes.</summary>
     public static Citation SelfHeating { get; } = new(

@@ -7,7 +7,7 @@ namespace CamPower;
 /// <remarks>
 /// Immutable. It stands as printed: no area and no lay factor goes into it, only the material's temperature
 /// coefficient, which takes it from its own temperature to another. Coated copper is described by such figures,
-/// because coating adds 1 to 6 % by size and standard and no single factor gives them back.
+/// because coating adds 0.5 to 6 % by size and standard and no single factor gives them back.
 /// </remarks>
 /// <example>
 /// <code>

@@ -124,6 +124,8 @@ public sealed class Load
         return text.Length == 0 ? "no load" : text.Substring(3);
     }
 
+    internal Load WithPowerScaled(double scale) => new(Power.FromWatts(Watts * scale), CurrentShare, ResistanceShare, IsLargerOf);
+
     internal double AmperesAt(double volts) => IsLargerOf
         ? Math.Max(Watts / volts, Amperes)
         : (Watts / volts) + Amperes + (Siemens * volts);

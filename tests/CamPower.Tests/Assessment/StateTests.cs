@@ -260,4 +260,14 @@ public class StateTests
     }
 
     private static DeviceInCondition Only(Site site) => site.Assess().Devices.Single().Worst;
+
+    // 12 V, 3 Ω to a first camera, 1 Ω more to a second, 6 W each: together more than the run carries (most 9.8 W or so).
+    // By a transient simulation (ngspice, 1 mF at each input) the voltages slide, the first reaches its 8 V at 7.3 V of the
+    // second, goes off and comes back at 9.5 V for ever; the second, which holds on down to 5 V, stays up.
+    [Fact]
+    public void WithoutOperatingPoint_WhoReachesItsDropOutFirstGoesOff()
+    {
+        SiteAssessment solved = Chain((3, Camera(Watts(6), starting: Starts(9.5, 8))), (1, Camera(Watts(6), starting: Starts(9.5, 5)))).Assess();
+        Assert.Equal([DeviceState.Restarting, DeviceState.Up], solved.Devices.Select(d => d.Worst.State));
+    }
 }

@@ -155,4 +155,21 @@ public class RuleSetTests
     }
 
     private static IEnumerable<string> Say(IEnumerable<Finding> findings) => findings.Select(f => $"{f.Rule} {f} {f.Measured?.Value} {f.Limit?.Value} {f.Condition}");
+
+    // A supply of ±10 % and a device that accepts ±10 %: 12 V × 1.1 and 13.2 V differ in the last bit only. Three times 0.1 A too.
+    [Theory]
+    [InlineData(12, 10)]
+    [InlineData(24, 10)]
+    [InlineData(12, 5)]
+    [InlineData(24, 5)]
+    [InlineData(13.8, 5)]
+    [InlineData(48, 10)]
+    public void Limits_AreNotPassedByRounding(double volts, double percent)
+    {
+        double lowest = Math.Round(volts * (100 - percent) / 100, 6), highest = Math.Round(volts * (100 + percent) / 100, 6);
+        var label = new LabelDraw(Volts(volts), ElectricCurrent.FromAmperes(1), InputStage.Linear);
+        RuleSet withoutMargin = RuleSet.Standard.Without("thin-voltage-margin");
+        Assert.Empty(withoutMargin.Check(Single(0, Camera(label, Range(lowest, highest)), Dc(volts, percent: percent), Condition.Day(At())).Assess()));
+        Assert.Empty(withoutMargin.Check(Shared(0, Box(limit: 0.3), [Condition.Day(At())], Camera(Amperes(0.1)), Camera(Amperes(0.1)), Camera(Amperes(0.1))).Assess()));
+    }
 }

@@ -32,4 +32,25 @@ public class RunFirstLookTests
         new CableRun(Cable.Pair(WireSize.Awg(18), stranding, material), oneWayLength: Length.FromFeet(250))
             .Feed(Load.ConstantPower(Power.FromWatts(9)), from: ElectricPotential.FromVolts(12),
                 conductorAt: Temperature.FromDegreesCelsius(celsius));
+
+    // At the kink of a label both shares are the same, and rounding must not lose both. 12.4356 V less 1.2 A over 0.363 Ω is 12 V.
+    [Theory]
+    [InlineData(12, 1.2, 0.363, 12.4356)]
+    [InlineData(8.99, 1.298, 3.639, 13.713422)]
+    public void Feed_LabelAtItsOwnVoltage_IsThere(double volts, double amperes, double ohms, double source)
+    {
+        Load label = new LabelDraw(ElectricPotential.FromVolts(volts), ElectricCurrent.FromAmperes(amperes), InputStage.Unknown).LoadWith(DrawShares.None);
+        RunResult result = Runs.OfOhms(ohms).Feed(label, ElectricPotential.FromVolts(source), Temperature.FromDegreesCelsius(20));
+        Assert.Equal(volts, result.LoadVoltage.Volts, 1e-9);
+    }
+
+    // At the matched load both roots are half of the source voltage, whatever rounding makes of the discriminant.
+    [Fact]
+    public void UnstableVoltage_OfALabelAtTheMatch_IsHalfOfTheSource()
+    {
+        RunResult result = Runs.OfOhms(5.382 / 1.17 / 1.17).Feed(Load.LargerOf(Power.FromWatts(5.382), ElectricCurrent.FromAmperes(1.17)),
+            ElectricPotential.FromVolts(9.2), Temperature.FromDegreesCelsius(20));
+        Assert.Equal(4.6, result.LoadVoltage.Volts, 1e-6);
+        Assert.Equal(4.6, result.UnstableVoltage.Volts, 1e-6);
+    }
 }

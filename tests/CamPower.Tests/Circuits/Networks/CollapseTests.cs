@@ -104,4 +104,18 @@ public class CollapseTests(ITestOutputHelper output)
 
     private static DcNetwork At(string shape, int seed, double share) =>
         new RandomNetworks(seed).Create(shape, 2 + (seed / 2), share, mixedShares: seed % 2 == 1, largerOf: seed % 5 == 4);
+
+    // 14 V behind 1.5 Ω alone would fold at 19.6 W; 10 V behind 0.05 Ω comes on just before. Thevenin with both on: 24.47 W, by hand.
+    [Fact]
+    public void Margin_WhereASecondSourceComesOn_GoesOnWithIt()
+    {
+        DcNetwork network = new DcNetworkBuilder()
+            .AddSource("strong", "bus", "n", ElectricPotential.FromVolts(14), ElectricResistance.FromOhms(1.5))
+            .AddSource("reserve", "bus", "n", ElectricPotential.FromVolts(10), ElectricResistance.FromOhms(0.05))
+            .AddBranch("way", "bus", "q", ElectricResistance.FromOhms(1))
+            .AddLoad("camera", "q", "n", Load.ConstantPower(Power.FromWatts(5)))
+            .Build(reference: "n");
+        double shared = 1 / ((1 / 1.5) + (1 / 0.05)), volts = ((14 / 1.5) + (10 / 0.05)) * shared;
+        Assert.Equal(volts * volts / (4 * (shared + 1)) / 5, network.MarginToCollapse()!.Value.DecimalFractions, 1e-6);
+    }
 }
