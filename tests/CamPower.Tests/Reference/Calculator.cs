@@ -5,6 +5,7 @@ using System.Linq;
 using System.Text.RegularExpressions;
 using CamPower.Circuits;
 using CamPower.Conductors;
+using CamPower.Tests.Devices;
 using UnitsNet;
 
 namespace CamPower.Tests.Reference;
@@ -51,6 +52,12 @@ internal static class Calculator
         "LinearResistance.OhmsPerKilometer" => LinearResistance.FromOhmsPer1000Feet(Evaluate(a[0]) / SiUnits.Factor("ohm/kft")).OhmsPerKilometer,
         "Celsius.Of" => Celsius.Of(Temperature.FromDegreesFahrenheit(Number(a[0].Replace(" °F", string.Empty, StringComparison.Ordinal)))),
         "RadialKernel.TrySolve" => Chain(Evaluate(a[0]), Evaluate(a[1]), Drawing(a[2]), (int)Number(a[3]), (int)Number(a[4])),
+        "Fuse.OpeningAt.Earliest" => Opening(a).Earliest!.Value.Seconds,
+        "Fuse.OpeningAt.Latest" => Opening(a).Latest!.Value.Seconds,
+        "Fuse.IecLowBreakingCapacity" => Fuse.IecLowBreakingCapacity(Amperes(a[0])).Amperes,
+        "ResettableFuse.OpeningAt.Latest" => SmallDevices.Generic(Literal(a[0])).OpeningAt(Amperes(a[1]), Degrees(a[2])).Latest!.Value.Seconds,
+        "ResettableFuse.HoldCurrentAt" => SmallDevices.Generic(Literal(a[0])).HoldCurrentAt(Degrees(a[1])).Amperes,
+        "ResettableFuse.TripCurrentAt" => SmallDevices.Generic(Literal(a[0])).TripCurrentAt(Degrees(a[1])).Amperes,
         "RunResult.LoadVoltage" => Fed(a).LoadVoltage.Volts,
         "RunResult.Current" => Fed(a).Current.Amperes,
         "RunResult.Drop" => Fed(a).Drop.Volts,
@@ -73,6 +80,12 @@ internal static class Calculator
     // Source, loop resistance, load: the resistance as a joint at the end of no cable at all.
     private static RunResult Fed(string[] a) =>
         Runs.OfOhms(Evaluate(a[1])).Feed(Drawing(a[2]), from: ElectricPotential.FromVolts(Evaluate(a[0])), conductorAt: Degrees("20"));
+
+    // A fuse of a class and a rated current, at a multiple of it.
+    private static OpeningTimes Opening(string[] a) => SmallDevices.Fuse(SmallDevices.Characteristic(a[0]), Literal(a[1]))
+        .OpeningAt(ElectricCurrent.FromAmperes(Literal(a[1]) * Number(a[2])), SmallDevices.Room);
+
+    private static ElectricCurrent Amperes(string text) => ElectricCurrent.FromAmperes(Literal(text));
 
     private static double Chain(double sourceVolts, double ohms, Load load, int count, int node)
     {
