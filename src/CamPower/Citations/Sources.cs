@@ -118,6 +118,24 @@ public static class Sources
         "Common practice, no source", CitationKind.CommonPractice, null,
         "generic polymeric resettable fuse, about 1 % a kelvin, written down from memory; families differ by 0.05");
 
+    /// <summary>How much I²t a conductor stands.</summary>
+    public static Citation AdiabaticWithstand { get; } = new(
+        "IEC 60364-4-43, Protection against overcurrent", CitationKind.Standard, null,
+        "Table 43A and 434.5.2: I²t ≤ k²S², to 5 s (seen in an engineering note and in summaries)");
+
+    /// <summary>Rows of the table of withstand that nobody here saw in print.</summary>
+    public static Citation AdiabaticWithstandFromMemory { get; } = new(
+        "IEC 60364-4-43, Protection against overcurrent", CitationKind.FromMemory, null, "Table 43A: PVC 90 °C, rubber 60 °C");
+
+    /// <summary>The adiabatic formula and its constants.</summary>
+    public static Citation Iec60949 { get; } = new(
+        "IEC 60949, Thermally permissible short-circuit currents", CitationKind.Standard, null,
+        "I = K S √(ln((θf + β)/(θi + β))/t), Table 1 (seen in summaries)");
+
+    /// <summary>The constant β of aluminium.</summary>
+    public static Citation Iec60949AluminiumBeta { get; } = new(
+        "IEC 60949, Thermally permissible short-circuit currents", CitationKind.FromMemory, null, "Table 1, β of aluminium");
+
     /// <summary>A convention of the trade with no published source.</summary>
     public static Citation CommonPractice { get; } = new(
         "Common practice, no source", CitationKind.CommonPractice);

@@ -58,6 +58,9 @@ internal static class Calculator
         "ResettableFuse.OpeningAt.Latest" => SmallDevices.Generic(Literal(a[0])).OpeningAt(Amperes(a[1]), Degrees(a[2])).Latest!.Value.Seconds,
         "ResettableFuse.HoldCurrentAt" => SmallDevices.Generic(Literal(a[0])).HoldCurrentAt(Degrees(a[1])).Amperes,
         "ResettableFuse.TripCurrentAt" => SmallDevices.Generic(Literal(a[0])).TripCurrentAt(Degrees(a[1])).Amperes,
+        "Insulation.FactorFor" => Sheath(a[1], a[2]).FactorFor(Material(a[0])) * 1e6,
+        "Insulation.LeastArea" => Insulation.Pvc70.LeastArea(Material(a[0]), Amperes(a[1]), Duration.FromSeconds(Literal(a[2]))).SquareMeters,
+        "Insulation.WithstandTime" => Insulation.Pvc70.WithstandTime(Pair(["copper", "solid", a[0]]).Outgoing, Amperes(a[1])).Seconds,
         "RunResult.LoadVoltage" => Fed(a).LoadVoltage.Volts,
         "RunResult.Current" => Fed(a).Current.Amperes,
         "RunResult.Drop" => Fed(a).Drop.Volts,
@@ -84,6 +87,9 @@ internal static class Calculator
     // A fuse of a class and a rated current, at a multiple of it.
     private static OpeningTimes Opening(string[] a) => SmallDevices.Fuse(SmallDevices.Characteristic(a[0]), Literal(a[1]))
         .OpeningAt(ElectricCurrent.FromAmperes(Literal(a[1]) * Number(a[2])), SmallDevices.Room);
+
+    // An insulation of two temperatures: service and fault.
+    private static Insulation Sheath(string service, string fault) => new("of the source", Degrees(service), Degrees(fault), SmallDevices.Sheet);
 
     private static ElectricCurrent Amperes(string text) => ElectricCurrent.FromAmperes(Literal(text));
 
