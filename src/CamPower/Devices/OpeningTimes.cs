@@ -13,7 +13,7 @@ namespace CamPower;
 /// <example>
 /// <code>
 /// OpeningTimes opening = fuse.OpeningAt(ElectricCurrent.FromAmperes(9), Temperature.FromDegreesCelsius(25));
-/// Console.WriteLine(opening);   // clears, not before 0.01 s, at the latest after 0.3 s
+/// Console.WriteLine(opening);   // clears, by 0.3 s
 /// </code>
 /// </example>
 public readonly struct OpeningTimes : IEquatable<OpeningTimes>
@@ -54,8 +54,8 @@ public readonly struct OpeningTimes : IEquatable<OpeningTimes>
     public override string ToString() => Verdict switch
     {
         ClearingVerdict.DoesNotClear => "does not clear",
-        ClearingVerdict.MayClear => FormattableString.Invariant($"may clear, not before {EarliestSeconds:G6} s, {Bound}"),
-        ClearingVerdict.Clears => FormattableString.Invariant($"clears, not before {EarliestSeconds:G6} s, {Bound}"),
+        ClearingVerdict.MayClear => "may clear" + Bounds,
+        ClearingVerdict.Clears => "clears" + Bounds,
         _ => "no result",
     };
 
@@ -73,9 +73,11 @@ public readonly struct OpeningTimes : IEquatable<OpeningTimes>
         return new OpeningTimes(verdict, cases.Min(c => c.EarliestSeconds), cases.Max(c => c.LatestSeconds));
     }
 
-    private string Bound => double.IsInfinity(LatestSeconds)
-        ? "no latest time given"
-        : FormattableString.Invariant($"at the latest after {LatestSeconds:G6} s");
+    private string Bounds => NotBefore + (double.IsInfinity(LatestSeconds)
+        ? ", no latest time given"
+        : FormattableString.Invariant($", by {LatestSeconds:G6} s"));
+
+    private string NotBefore => EarliestSeconds > 0 ? FormattableString.Invariant($", not before {EarliestSeconds:G6} s") : string.Empty;
 
     private static Duration? Seconds(double seconds) => double.IsInfinity(seconds) ? null : Duration.FromSeconds(seconds);
 }

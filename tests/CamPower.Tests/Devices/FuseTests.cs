@@ -104,6 +104,14 @@ public class FuseTests
         Assert.Equal(ClearingVerdict.Clears, openings[^1].Verdict);
     }
 
+    [Theory]
+    [InlineData(1.0, "does not clear")]
+    [InlineData(1.6, "may clear, not before 0.05 s, no latest time given")]
+    [InlineData(3.0, "clears, not before 0.01 s, by 2 s")]
+    [InlineData(20.0, "clears, by 0.02 s")]
+    public void Opening_ReadsAsTheTradeSaysIt(double multiple, string words) =>
+        Assert.Equal(words, SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 2).OpeningAt(SmallDevices.Amperes(2 * multiple), SmallDevices.Room).ToString());
+
     [Fact]
     public void NoDevice_NeverClears()
     {
