@@ -82,6 +82,10 @@ public class FaultStudyTests
         Assert.Equal(ClearingVerdict.Clears, tooHigh.Opening.Verdict);
         Assert.False(tooHigh.IsWithinVoltageRating);
         Assert.Null(tooHigh.IsWithinBreakingCapacity);
+
+        // The top of the tolerance counts: 16 V and 5 % are 16.8 V.
+        Assert.True(SmallFault.Study(Runs.OfOhms(1), SmallDevices.Generic(1.10), SmallFault.Source(volts: 16)).AtFarEnd.IsWithinVoltageRating);
+        Assert.False(SmallFault.Study(Runs.OfOhms(1), SmallDevices.Generic(1.10), SmallFault.Source(volts: 16, percent: 5)).AtFarEnd.IsWithinVoltageRating);
     }
 
     // Current falls with distance where the supply gives what the resistances allow or holds a limit; a fuse then never clears

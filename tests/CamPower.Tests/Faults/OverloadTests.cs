@@ -57,6 +57,30 @@ public class OverloadTests
         Assert.Equal(0.3, half.Latest!.Value.Seconds);
     }
 
+    // Pulses of 4 A for 0.25 s a second: 2 A RMS. A fuse F of 0.5 A may outlast a pulse (8 times, 0.3 s); 4 times by RMS says 0.3 s,
+    // but an RMS holds for whole periods: 1 s, one pulse, 4² × 0.25 = 4 A²s. One of 0.9 A sees 2.2 times: 30 min, 1800 pulses.
+    [Theory]
+    [InlineData(0.5, 1, 4)]
+    [InlineData(0.9, 1800, 7200)]
+    public void Hiccup_LetsWholePulsesThrough(double rated, double latest, double integral)
+    {
+        OverloadBehaviour pulsing = OverloadBehaviour.Hiccup(Four, Duration.FromSeconds(0.25), Duration.FromSeconds(1));
+        ShortCircuit fault = SmallFault.Behind(2, SmallFault.QuickActing(rated), pulsing);
+        Assert.Equal(latest, fault.Opening.Latest!.Value.Seconds);
+        Assert.Equal(integral, fault.LetThrough!.Value.AmpereSquaredSeconds, 1e-9);
+    }
+
+    // Cold, 2.8 Ω draw 1/(1 − 3 × 2.8/12) = 3.33 A in foldback; hot, 4.2 Ω draw 2.86 A below the limit. In between, at 3 Ω, it is 4 A.
+    [Fact]
+    public void FoldbackAcrossItsLimit_DrawsTheLimitInBetween()
+    {
+        double meters = 2.8 / SmallFault.Run(1).LoopResistanceAt(SmallDevices.Room).Ohms;
+        ShortCircuit fault = SmallFault.Study(SmallFault.Run(meters), ProtectiveDevice.None, SmallFault.Source(Behaviour("foldback"), ohms: 1e-6),
+            SmallFault.Between(20, 20 + (0.5 / 0.00393))).AtFarEnd;
+        Assert.Equal(12 / 4.2, fault.Smallest.Amperes, 1e-5);
+        Assert.Equal(4, fault.Largest.Amperes, 1e-9);
+    }
+
     // A fuse T of 2 A lasts 4 A for ever so long; by the RMS of 2 A, its rating, it never opens, and no pulse of 25 ms opens it.
     [Fact]
     public void Hiccup_BelowTheRatingByRms_NeverClears() => Assert.Equal(ClearingVerdict.DoesNotClear,
