@@ -178,6 +178,67 @@ public static class Sources
         "Murty, Note on a Bard-type scheme for solving the complementarity problem, Opsearch 11", CitationKind.FromMemory, "1974",
         "the contradiction of least index changes first");
 
+    /// <summary>Gates of quick-acting miniature fuses.</summary>
+    public static Citation Iec60127QuickActing { get; } = new(
+        "IEC 60127-2, Miniature fuses: cartridge fuse-links", CitationKind.Standard, null,
+        "sheet 2, quick-acting F (seen in a table of pre-arcing times that reproduces it)");
+
+    /// <summary>A gate of quick-acting miniature fuses whose latest time nobody here saw in print.</summary>
+    public static Citation Iec60127QuickActingFromMemory { get; } = new(
+        "IEC 60127-2, Miniature fuses: cartridge fuse-links", CitationKind.FromMemory, null,
+        "sheet 2, quick-acting F above 100 mA at 4 times rated: latest time (the earliest one was seen in a reproduction)");
+
+    /// <summary>Gates of time-lag miniature fuses.</summary>
+    public static Citation Iec60127TimeLag { get; } = new(
+        "IEC 60127-2, Miniature fuses: cartridge fuse-links", CitationKind.FromMemory, null, "sheet 3, time-lag T");
+
+    /// <summary>What miniature fuses interrupt.</summary>
+    public static Citation Iec60127BreakingCapacity { get; } = new(
+        "IEC 60127-2, Miniature fuses: cartridge fuse-links", CitationKind.Standard, null,
+        "breaking capacity L, E and H (seen in a note on component markings)");
+
+    /// <summary>Gates of small supplemental fuses.</summary>
+    public static Citation Ul248 { get; } = new(
+        "UL 248-14, Supplemental fuses", CitationKind.Standard, null,
+        "100 %, 110 %, 135 % and 200 % of rated (seen in a generic data sheet designed to it and in a table of pre-arcing times)");
+
+    /// <summary>Gates of blade fuses.</summary>
+    public static Citation BladeFuse { get; } = new(
+        "SAE J1284; ISO 8820-3, Road vehicles: fuse-links, type C", CitationKind.FromMemory, null, "time against current");
+
+    /// <summary>A fuse carries its rated current for good.</summary>
+    public static Citation FuseRatedCurrent { get; } = new(
+        "UL 248-14, Supplemental fuses", CitationKind.Standard, null,
+        "no opening at 100 % of rated (seen in a generic data sheet designed to it); taken to hold for every fuse");
+
+    /// <summary>Hold, trip and time to trip of resettable fuses.</summary>
+    public static Citation ResettableFuse { get; } = new(
+        "Generic data sheet of radial polymeric resettable fuses, 16 V class", CitationKind.Handbook, null,
+        "definitions and values in still air of 20 °C");
+
+    /// <summary>How the currents of a polymeric resettable fuse change with ambient.</summary>
+    public static Citation GenericResettableCurve { get; } = new(
+        "Common practice, no source", CitationKind.CommonPractice, null,
+        "generic polymeric resettable fuse, about 1 % a kelvin, written down from memory; families differ by 0.05");
+
+    /// <summary>How much I²t a conductor stands.</summary>
+    public static Citation AdiabaticWithstand { get; } = new(
+        "IEC 60364-4-43, Protection against overcurrent", CitationKind.Standard, null,
+        "Table 43A and 434.5.2: I²t ≤ k²S², to 5 s (seen in an engineering note and in summaries)");
+
+    /// <summary>Rows of the table of withstand that nobody here saw in print.</summary>
+    public static Citation AdiabaticWithstandFromMemory { get; } = new(
+        "IEC 60364-4-43, Protection against overcurrent", CitationKind.FromMemory, null, "Table 43A: PVC 90 °C, rubber 60 °C");
+
+    /// <summary>The adiabatic formula and its constants.</summary>
+    public static Citation Iec60949 { get; } = new(
+        "IEC 60949, Thermally permissible short-circuit currents", CitationKind.Standard, null,
+        "I = K S √(ln((θf + β)/(θi + β))/t), Table 1 (seen in summaries)");
+
+    /// <summary>The constant β of aluminium.</summary>
+    public static Citation Iec60949AluminiumBeta { get; } = new(
+        "IEC 60949, Thermally permissible short-circuit currents", CitationKind.FromMemory, null, "Table 1, β of aluminium");
+
     /// <summary>A convention of the trade with no published source.</summary>
     public static Citation CommonPractice { get; } = new(
         "Common practice, no source", CitationKind.CommonPractice);

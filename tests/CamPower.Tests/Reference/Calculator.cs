@@ -4,6 +4,7 @@ using System.Globalization;
 using System.Linq;
 using System.Text.RegularExpressions;
 using CamPower.Conductors;
+using CamPower.Tests.Devices;
 using UnitsNet;
 
 namespace CamPower.Tests.Reference;
@@ -65,6 +66,15 @@ internal static class Calculator
             Sized(a).ThinnestSize(WireSizeSeries.Awg, Drawing(a[5]), Volts(a[4]), AtLeast(a[6]), Degrees(a[2])).Value.ToString().Split(' ')[0]),
         "DeratingCurve.ShareAt" => DeratingCurve.GenericEnclosed.ShareAt(Degrees(a[0])).DecimalFractions,
         "Supply.DeratedCurrentAt" => Rated(Evaluate(a[0])).DeratedCurrentAt(Degrees(a[1])).Amperes,
+        "Fuse.OpeningAt.Earliest" => Opening(a).Earliest!.Value.Seconds,
+        "Fuse.OpeningAt.Latest" => Opening(a).Latest!.Value.Seconds,
+        "Fuse.IecLowBreakingCapacity" => Fuse.IecLowBreakingCapacity(Amperes(a[0])).Amperes,
+        "ResettableFuse.OpeningAt.Latest" => SmallDevices.Generic(Literal(a[0])).OpeningAt(Amperes(a[1]), Degrees(a[2])).Latest!.Value.Seconds,
+        "ResettableFuse.HoldCurrentAt" => SmallDevices.Generic(Literal(a[0])).HoldCurrentAt(Degrees(a[1])).Amperes,
+        "ResettableFuse.TripCurrentAt" => SmallDevices.Generic(Literal(a[0])).TripCurrentAt(Degrees(a[1])).Amperes,
+        "Insulation.FactorFor" => Sheath(a[1], a[2]).FactorFor(Material(a[0])) * 1e6,
+        "Insulation.LeastArea" => Insulation.Pvc70.LeastArea(Material(a[0]), Amperes(a[1]), Duration.FromSeconds(Literal(a[2]))).SquareMeters,
+        "Insulation.WithstandTime" => Insulation.Pvc70.WithstandTime(Pair(["copper", "solid", a[0]]).Outgoing, Amperes(a[1])).Seconds,
         "RunResult.LoadVoltage" => Fed(a).LoadVoltage.Volts,
         "RunResult.Current" => Fed(a).Current.Amperes,
         "RunResult.Drop" => Fed(a).Drop.Volts,
@@ -104,6 +114,15 @@ internal static class Calculator
     private static ElectricPotential Volts(string text) => ElectricPotential.FromVolts(Evaluate(text));
 
     private static VoltageLimit AtLeast(string text) => VoltageLimit.AtLeast(Volts(text));
+
+    // A fuse of a class and a rated current, at a multiple of it.
+    private static OpeningTimes Opening(string[] a) => SmallDevices.Fuse(SmallDevices.Characteristic(a[0]), Literal(a[1]))
+        .OpeningAt(ElectricCurrent.FromAmperes(Literal(a[1]) * Number(a[2])), SmallDevices.Room);
+
+    // An insulation of two temperatures: service and fault.
+    private static Insulation Sheath(string service, string fault) => new("of the source", Degrees(service), Degrees(fault), SmallDevices.Sheet);
+
+    private static ElectricCurrent Amperes(string text) => ElectricCurrent.FromAmperes(Literal(text));
 
     private static Load Drawing(string text)
     {

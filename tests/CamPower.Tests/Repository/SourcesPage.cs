@@ -4,6 +4,7 @@ using System.Globalization;
 using System.Linq;
 using System.Reflection;
 using System.Text;
+using UnitsNet;
 
 namespace CamPower.Tests.Repository;
 
@@ -51,6 +52,16 @@ internal static class SourcesPage
                 value.Source.ToString(), Words(value.Source.Kind));
         }
 
+        page.Append("\n## Gates of fuses\n\n| fuses | current over rated | not before | not after | source | kind |\n| --- | ---: | ---: | ---: | --- | --- |\n");
+        foreach ((string member, FuseCharacteristic fuses) in MembersOf<FuseCharacteristic>(typeof(FuseCharacteristic)))
+        {
+            foreach (FuseGate gate in fuses.Gates)
+            {
+                Row(page, $"`{member}`", gate.Multiple.ToString("G9", CultureInfo.InvariantCulture), Seconds(gate.NotBefore), Seconds(gate.NotAfter),
+                    gate.Source.ToString(), Words(gate.Source.Kind));
+            }
+        }
+
         return page.ToString();
     }
 
@@ -62,6 +73,9 @@ internal static class SourcesPage
 
     private static void Row(StringBuilder page, params string[] cells) =>
         page.Append("| ").AppendJoin(" | ", cells.Select(c => c.Replace("|", "\\|", StringComparison.Ordinal))).Append(" |\n");
+
+    private static string Seconds(Duration? time) =>
+        time is Duration given ? given.Seconds.ToString("G9", CultureInfo.InvariantCulture) + " s" : "";
 
     private static string Words(CitationKind kind) => kind switch
     {

@@ -1,0 +1,17 @@
+namespace CamPower;
+
+/// <summary>Whether a protective device interrupts a current.</summary>
+public enum ClearingVerdict
+{
+    /// <summary>No verdict: the default value of <see cref="OpeningTimes"/>.</summary>
+    None,
+
+    /// <summary>The device carries the current for good.</summary>
+    DoesNotClear,
+
+    /// <summary>A device that meets its standard or data sheet may interrupt the current, or never do so.</summary>
+    MayClear,
+
+    /// <summary>Every device that meets its standard or data sheet interrupts the current.</summary>
+    Clears,
+}

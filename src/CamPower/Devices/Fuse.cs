@@ -1,0 +1,94 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Devices;
+using UnitsNet;
+
+namespace CamPower;
+
+/// <summary>A fuse: a characteristic of gates at a rated current, and what it can interrupt.</summary>
+/// <remarks>
+/// Immutable. It carries its rated current for good: at or below it, it does not clear. Above it the gates speak, see
+/// <see cref="FuseCharacteristic"/>. Its resistance counts cold throughout; a hot element has more, and limits the current
+/// further. Source of the first rule: <see cref="Sources.FuseRatedCurrent"/>.
+/// </remarks>
+/// <example>
+/// <code>
+/// var amperes = ElectricCurrent.FromAmperes(2);
+/// var fuse = new Fuse("F2AL", amperes, FuseCharacteristic.IecQuickActing, ElectricPotential.FromVolts(250),
+///     Fuse.IecLowBreakingCapacity(amperes), coldResistance: ElectricResistance.FromMilliohms(50));
+/// OpeningTimes opening = fuse.OpeningAt(ElectricCurrent.FromAmperes(9), Temperature.FromDegreesCelsius(25));
+/// </code>
+/// </example>
+public sealed class Fuse : ProtectiveDevice
+{
+    private readonly double _ratedAmperes, _coldOhms;
+
+    /// <summary>Describes a fuse as its data sheet does.</summary>
+    /// <param name="name">How it is called. Not empty.</param>
+    /// <param name="ratedCurrent">Its rated current, inside the characteristic's range. [A]</param>
+    /// <param name="characteristic">Its gates.</param>
+    /// <param name="voltageRating">The highest voltage that it interrupts, above 0. [V]</param>
+    /// <param name="breakingCapacity">The largest current that it interrupts, above 0. [A]</param>
+    /// <param name="coldResistance">Its resistance cold, at least 0. [Ω]</param>
+    /// <param name="leastMeltingIntegral">The least I²t that melts it, above 0, or null where none is stated; a typical value is none. [A²·s]</param>
+    /// <param name="rerating">How its rated current changes with ambient; null where the data sheet says nothing, and the rating then counts everywhere.</param>
+    /// <exception cref="ArgumentNullException">A reference is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    public Fuse(string name, ElectricCurrent ratedCurrent, FuseCharacteristic characteristic, ElectricPotential voltageRating,
+        ElectricCurrent breakingCapacity, ElectricResistance coldResistance, JouleIntegral? leastMeltingIntegral = null,
+        AmbientCurve? rerating = null)
+        : base(name, voltageRating, breakingCapacity)
+    {
+        Characteristic = Require.NotNull(characteristic, nameof(characteristic));
+        _ratedAmperes = Require.Within(ratedCurrent.Amperes, characteristic.RatedFromAmperes, characteristic.RatedToAmperes, nameof(ratedCurrent), "A");
+        _coldOhms = Require.NotNegative(coldResistance.Ohms, nameof(coldResistance), "Ω");
+        if (leastMeltingIntegral is JouleIntegral given) Require.Positive(given.AmpereSquaredSeconds, nameof(leastMeltingIntegral), "A²·s");
+        RatedCurrent = ratedCurrent;
+        LeastMeltingIntegral = leastMeltingIntegral;
+        Rerating = rerating;
+    }
+
+    /// <summary>Its rated current. [A]</summary>
+    public ElectricCurrent RatedCurrent { get; }
+
+    /// <summary>Its gates.</summary>
+    public FuseCharacteristic Characteristic { get; }
+
+    /// <summary>The least I²t that melts it, or null where none is stated. [A²·s]</summary>
+    /// <remarks>It opens no sooner than I²t/I²: heat that leaves the element only adds to the time.</remarks>
+    public JouleIntegral? LeastMeltingIntegral { get; }
+
+    /// <summary>How its rated current changes with ambient, or null where the rating counts everywhere.</summary>
+    public AmbientCurve? Rerating { get; }
+
+    internal override double LeastOhms => _coldOhms;
+
+    internal override double GreatestOhms => _coldOhms;
+
+    /// <summary>What a miniature fuse of low breaking capacity, marked L, interrupts: 35 A or ten times its rated current. [A]</summary>
+    /// <param name="ratedCurrent">Its rated current, above 0. [A]</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="ratedCurrent"/> is not above 0, or not finite.</exception>
+    /// <remarks>The larger of the two. Source: <see cref="Sources.Iec60127BreakingCapacity"/>.</remarks>
+    /// <example><code>Fuse.IecLowBreakingCapacity(ElectricCurrent.FromAmperes(5));   // 50 A</code></example>
+    public static ElectricCurrent IecLowBreakingCapacity(ElectricCurrent ratedCurrent) => ElectricCurrent.FromAmperes(Math.Max(
+        DeviceConstants.LowBreakingCapacity.Value,
+        DeviceConstants.LowBreakingMultiple.Value * Require.Positive(ratedCurrent.Amperes, nameof(ratedCurrent), "A")));
+
+    internal override double CurrentFactorAt(Temperature ambient, string parameter) =>
+        Rerating?.FactorAtCelsius(Celsius.Of(ambient), parameter) ?? 1;
+
+    internal override OpeningTimes OpeningAt(double amperes, double currentFactor)
+    {
+        double multiple = amperes / (_ratedAmperes * currentFactor);
+        if (multiple <= 1) return OpeningTimes.Never;
+        double latest = Characteristic.LatestSeconds(multiple);
+        double melting = (LeastMeltingIntegral?.AmpereSquaredSeconds ?? 0) / amperes / amperes;
+        double earliest = Math.Min(latest, Math.Max(Characteristic.EarliestSeconds(multiple), melting));
+        return new OpeningTimes(double.IsInfinity(latest) ? ClearingVerdict.MayClear : ClearingVerdict.Clears, earliest, latest);
+    }
+
+    internal override IEnumerable<double> StepsAt(double currentFactor) =>
+        Characteristic.Gates.Where(g => g.NotAfter is not null).Select(g => g.Multiple * _ratedAmperes * currentFactor);
+}

@@ -1,0 +1,18 @@
+using System.Collections.Generic;
+using UnitsNet;
+
+namespace CamPower.Devices;
+
+/// <summary>The device that is not there.</summary>
+internal sealed class NoProtectiveDevice() : ProtectiveDevice("no protective device", voltageRating: null, breakingCapacity: null)
+{
+    internal override double LeastOhms => 0;
+
+    internal override double GreatestOhms => 0;
+
+    internal override double CurrentFactorAt(Temperature ambient, string parameter) => 1;
+
+    internal override OpeningTimes OpeningAt(double amperes, double currentFactor) => OpeningTimes.Never;
+
+    internal override IEnumerable<double> StepsAt(double currentFactor) => [];
+}

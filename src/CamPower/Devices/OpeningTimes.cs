@@ -1,0 +1,83 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using UnitsNet;
+
+namespace CamPower;
+
+/// <summary>When a protective device opens, or trips: not before one time, not after another.</summary>
+/// <remarks>
+/// Standards and data sheets bound the time from both sides; where they give no bound, there is none here. Holds seconds,
+/// infinite where there is no bound. The default value is no result: its verdict is <see cref="ClearingVerdict.None"/>.
+/// </remarks>
+/// <example>
+/// <code>
+/// OpeningTimes opening = fuse.OpeningAt(ElectricCurrent.FromAmperes(9), Temperature.FromDegreesCelsius(25));
+/// Console.WriteLine(opening);   // clears, by 0.3 s
+/// </code>
+/// </example>
+public readonly struct OpeningTimes : IEquatable<OpeningTimes>
+{
+    internal OpeningTimes(ClearingVerdict verdict, double earliestSeconds, double latestSeconds)
+    {
+        Verdict = verdict;
+        EarliestSeconds = earliestSeconds;
+        LatestSeconds = latestSeconds;
+    }
+
+    /// <summary>Whether the device interrupts the current.</summary>
+    public ClearingVerdict Verdict { get; }
+
+    /// <summary>It does not open before this; zero where nothing bounds it, null where it never opens. [s]</summary>
+    public Duration? Earliest => Seconds(EarliestSeconds);
+
+    /// <summary>It has opened by then; null where nothing bounds the time, whatever the verdict. [s]</summary>
+    public Duration? Latest => Seconds(LatestSeconds);
+
+    internal static OpeningTimes Never { get; } = new(ClearingVerdict.DoesNotClear, double.PositiveInfinity, double.PositiveInfinity);
+
+    internal double EarliestSeconds { get; }
+
+    internal double LatestSeconds { get; }
+
+    /// <inheritdoc/>
+    public bool Equals(OpeningTimes other) => Verdict == other.Verdict && EarliestSeconds.Equals(other.EarliestSeconds)
+        && LatestSeconds.Equals(other.LatestSeconds);
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => obj is OpeningTimes other && Equals(other);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => (((int)Verdict * 31) + EarliestSeconds.GetHashCode()) * 31 + LatestSeconds.GetHashCode();
+
+    /// <summary>Verdict and times in the invariant culture; never throws.</summary>
+    public override string ToString() => Verdict switch
+    {
+        ClearingVerdict.DoesNotClear => "does not clear",
+        ClearingVerdict.MayClear => "may clear" + Bounds,
+        ClearingVerdict.Clears => "clears" + Bounds,
+        _ => "no result",
+    };
+
+    /// <summary>Whether both are the same.</summary>
+    public static bool operator ==(OpeningTimes left, OpeningTimes right) => left.Equals(right);
+
+    /// <summary>Whether the two differ.</summary>
+    public static bool operator !=(OpeningTimes left, OpeningTimes right) => !left.Equals(right);
+
+    /// <summary>What holds when any of several may be the case: the widest times, and a verdict only where all agree.</summary>
+    internal static OpeningTimes AnyOf(IReadOnlyCollection<OpeningTimes> cases)
+    {
+        ClearingVerdict first = cases.First().Verdict;
+        ClearingVerdict verdict = cases.All(c => c.Verdict == first) ? first : ClearingVerdict.MayClear;
+        return new OpeningTimes(verdict, cases.Min(c => c.EarliestSeconds), cases.Max(c => c.LatestSeconds));
+    }
+
+    private string Bounds => NotBefore + (double.IsInfinity(LatestSeconds)
+        ? ", no latest time given"
+        : FormattableString.Invariant($", by {LatestSeconds:G6} s"));
+
+    private string NotBefore => EarliestSeconds > 0 ? FormattableString.Invariant($", not before {EarliestSeconds:G6} s") : string.Empty;
+
+    private static Duration? Seconds(double seconds) => double.IsInfinity(seconds) ? null : Duration.FromSeconds(seconds);
+}

@@ -1,0 +1,64 @@
+using System;
+using System.Collections.Generic;
+using CamPower.Devices;
+using UnitsNet;
+
+namespace CamPower;
+
+/// <summary>What is meant to interrupt an overcurrent at an output.</summary>
+/// <remarks>Immutable. The devices are <see cref="Fuse"/>, <see cref="ResettableFuse"/> and <see cref="None"/>; nothing else
+/// can be one. What opens, or trips, and when, is the word of its standard or data sheet, never of a single device.</remarks>
+public abstract class ProtectiveDevice
+{
+    private protected ProtectiveDevice(string name, ElectricPotential? voltageRating, ElectricCurrent? breakingCapacity)
+    {
+        Name = Require.Name(name, nameof(name));
+        if (voltageRating is ElectricPotential volts) Require.Positive(volts.Volts, nameof(voltageRating), "V");
+        if (breakingCapacity is ElectricCurrent amperes) Require.Positive(amperes.Amperes, nameof(breakingCapacity), "A");
+        VoltageRating = voltageRating;
+        BreakingCapacity = breakingCapacity;
+    }
+
+    /// <summary>No device at all: it never interrupts anything.</summary>
+    public static ProtectiveDevice None { get; } = new NoProtectiveDevice();
+
+    /// <summary>How it is called.</summary>
+    public string Name { get; }
+
+    /// <summary>The highest voltage that it interrupts; null where none is stated. [V]</summary>
+    public ElectricPotential? VoltageRating { get; }
+
+    /// <summary>The largest current that it interrupts safely; null where none is stated. [A]</summary>
+    public ElectricCurrent? BreakingCapacity { get; }
+
+    /// <summary>Its least resistance, cold and new. [Ω]</summary>
+    public ElectricResistance LeastResistance => ElectricResistance.FromOhms(LeastOhms);
+
+    /// <summary>Its greatest resistance while it carries current. [Ω]</summary>
+    public ElectricResistance GreatestResistance => ElectricResistance.FromOhms(GreatestOhms);
+
+    internal abstract double LeastOhms { get; }
+
+    internal abstract double GreatestOhms { get; }
+
+    /// <summary>When it opens, or trips, at a steady current.</summary>
+    /// <param name="current">The current, at least 0; RMS where it alternates or pulses. [A]</param>
+    /// <param name="ambient">Temperature of the air around the device, inside its ambient curve.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    /// <remarks>More current never opens it later. Whether the device can interrupt so much is not asked here: see
+    /// <see cref="BreakingCapacity"/> and <see cref="VoltageRating"/>.</remarks>
+    public OpeningTimes OpeningAt(ElectricCurrent current, Temperature ambient) => OpeningAt(
+        Require.NotNegative(current.Amperes, nameof(current), "A"), CurrentFactorAt(ambient, nameof(ambient)));
+
+    /// <summary>The name; never throws.</summary>
+    public override string ToString() => Name;
+
+    /// <summary>Factor of the surroundings on every rated current of the device. [1]</summary>
+    internal abstract double CurrentFactorAt(Temperature ambient, string parameter);
+
+    /// <summary>When it opens at a steady current, its rated currents being multiplied by a factor.</summary>
+    internal abstract OpeningTimes OpeningAt(double amperes, double currentFactor);
+
+    /// <summary>The currents at which its latest time drops. [A]</summary>
+    internal abstract IEnumerable<double> StepsAt(double currentFactor);
+}

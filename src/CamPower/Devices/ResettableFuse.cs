@@ -1,0 +1,145 @@
+using System;
+using System.Collections.Generic;
+using UnitsNet;
+
+namespace CamPower;
+
+/// <summary>A polymeric resettable fuse: a thermometer that trips when it is hot, and stays so while it is kept hot.</summary>
+/// <remarks>
+/// Immutable. At an ambient temperature all its currents change by the factor of <see cref="Thermal"/>. Up to the hold
+/// current it does not trip; from the trip current on it does; between them it may. The data sheet states one time: by then
+/// it has tripped at <see cref="TimedCurrent"/>, and at any larger current; below that current no time is known. Definitions:
+/// <see cref="Sources.ResettableFuse"/>. It is no fuse for limited-power sources and Class 2: it resets by itself.
+/// </remarks>
+/// <example>
+/// <code>
+/// ResettableFuse ptc = ResettableFuse.Generic16Volt.Single(f => f.HoldCurrent.Amperes > 1 &amp;&amp; f.HoldCurrent.Amperes &lt; 1.2);
+/// ElectricCurrent inAWarmBox = ptc.HoldCurrentAt(Temperature.FromDegreesCelsius(52));   // 0.748 A of 1.10 A
+/// </code>
+/// </example>
+public sealed class ResettableFuse : ProtectiveDevice
+{
+    private readonly double _holdAmperes, _tripAmperes, _timedAmperes, _timedSeconds;
+
+    /// <summary>Describes a resettable fuse as its data sheet does, in still air of 20 °C.</summary>
+    /// <param name="name">How it is called. Not empty.</param>
+    /// <param name="holdCurrent">The largest current that it carries without tripping, above 0. [A]</param>
+    /// <param name="tripCurrent">The smallest current that trips it for certain, above <paramref name="holdCurrent"/>. [A]</param>
+    /// <param name="timedCurrent">The current at which its time to trip is stated, at least <paramref name="tripCurrent"/>. [A]</param>
+    /// <param name="longestTimeToTrip">It has tripped by then at <paramref name="timedCurrent"/>, above 0. [s]</param>
+    /// <param name="leastResistance">Its resistance new, at least 0. [Ω]</param>
+    /// <param name="greatestResistance">Its resistance an hour after a trip, at least <paramref name="leastResistance"/>. [Ω]</param>
+    /// <param name="thermal">How its currents change with ambient.</param>
+    /// <param name="maximumVoltage">The highest voltage that it stands tripped, above 0. [V]</param>
+    /// <param name="maximumCurrent">The largest current that it interrupts, above 0; null where none is stated. [A]</param>
+    /// <param name="trippedPower">The power that keeps it tripped, above 0; null where none is stated. [W]</param>
+    /// <exception cref="ArgumentNullException">A reference is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    public ResettableFuse(string name, ElectricCurrent holdCurrent, ElectricCurrent tripCurrent, ElectricCurrent timedCurrent,
+        Duration longestTimeToTrip, ElectricResistance leastResistance, ElectricResistance greatestResistance, AmbientCurve thermal,
+        ElectricPotential maximumVoltage, ElectricCurrent? maximumCurrent = null, Power? trippedPower = null)
+        : base(name, maximumVoltage, maximumCurrent)
+    {
+        _holdAmperes = Require.Positive(holdCurrent.Amperes, nameof(holdCurrent), "A");
+        _tripAmperes = Require.Positive(tripCurrent.Amperes, nameof(tripCurrent), "A");
+        _timedAmperes = Require.Positive(timedCurrent.Amperes, nameof(timedCurrent), "A");
+        _timedSeconds = Require.Positive(longestTimeToTrip.Seconds, nameof(longestTimeToTrip), "s");
+        LeastOhms = Require.NotNegative(leastResistance.Ohms, nameof(leastResistance), "Ω");
+        GreatestOhms = Require.NotNegative(greatestResistance.Ohms, nameof(greatestResistance), "Ω");
+        Thermal = Require.NotNull(thermal, nameof(thermal));
+        if (_tripAmperes <= _holdAmperes) throw Require.OutOfRange(_tripAmperes, nameof(tripCurrent), "A", FormattableString.Invariant($"above {_holdAmperes}"));
+        if (_timedAmperes < _tripAmperes) throw Require.OutOfRange(_timedAmperes, nameof(timedCurrent), "A", FormattableString.Invariant($"at least {_tripAmperes}"));
+        if (GreatestOhms < LeastOhms) throw Require.OutOfRange(GreatestOhms, nameof(greatestResistance), "Ω", FormattableString.Invariant($"at least {LeastOhms}"));
+        if (trippedPower is Power power) Require.Positive((double)power.Watts, nameof(trippedPower), "W");
+        HoldCurrent = holdCurrent;
+        TripCurrent = tripCurrent;
+        TimedCurrent = timedCurrent;
+        LongestTimeToTrip = longestTimeToTrip;
+        TrippedPower = trippedPower;
+    }
+
+    /// <summary>Generic radial resettable fuses of the 16 V class, 0.90 A to 2.50 A, with the generic thermal curve.</summary>
+    /// <remarks>Their sheet states neither maximum current nor tripped power. Source: <see cref="Sources.ResettableFuse"/>.
+    /// The trip current of the 1.35 A one is twice its hold current, as that of its neighbours.</remarks>
+    public static IReadOnlyList<ResettableFuse> Generic16Volt { get; } = Array.AsReadOnly<ResettableFuse>(
+    [
+        Generic(0.90, 1.80, 1.2, 0.070, 0.180),
+        Generic(1.10, 2.20, 2.3, 0.050, 0.140),
+        Generic(1.35, 2.70, 4.5, 0.040, 0.120),
+        Generic(1.60, 3.20, 9.0, 0.030, 0.110),
+        Generic(1.85, 3.70, 10.0, 0.030, 0.090),
+        Generic(2.50, 5.00, 40.0, 0.020, 0.060),
+    ]);
+
+    /// <summary>The largest current that it carries without tripping at 20 °C. [A]</summary>
+    public ElectricCurrent HoldCurrent { get; }
+
+    /// <summary>The smallest current that trips it for certain at 20 °C. [A]</summary>
+    public ElectricCurrent TripCurrent { get; }
+
+    /// <summary>The current at which its time to trip is stated. [A]</summary>
+    public ElectricCurrent TimedCurrent { get; }
+
+    /// <summary>It has tripped by then at <see cref="TimedCurrent"/> and 20 °C. [s]</summary>
+    public Duration LongestTimeToTrip { get; }
+
+    /// <summary>How its currents change with ambient.</summary>
+    public AmbientCurve Thermal { get; }
+
+    /// <summary>The power that keeps it tripped, or null where none is stated. [W]</summary>
+    public Power? TrippedPower { get; }
+
+    internal override double LeastOhms { get; }
+
+    internal override double GreatestOhms { get; }
+
+    /// <summary>The largest current that it carries without tripping at an ambient temperature. [A]</summary>
+    /// <param name="ambient">Temperature of the air around it, inside its thermal curve.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="ambient"/> is outside the curve.</exception>
+    public ElectricCurrent HoldCurrentAt(Temperature ambient) =>
+        ElectricCurrent.FromAmperes(_holdAmperes * CurrentFactorAt(ambient, nameof(ambient)));
+
+    /// <summary>The smallest current that trips it for certain at an ambient temperature. [A]</summary>
+    /// <param name="ambient">Temperature of the air around it, inside its thermal curve.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="ambient"/> is outside the curve.</exception>
+    public ElectricCurrent TripCurrentAt(Temperature ambient) =>
+        ElectricCurrent.FromAmperes(_tripAmperes * CurrentFactorAt(ambient, nameof(ambient)));
+
+    /// <summary>Whether it stays tripped once it has tripped: null where its data sheet states no tripped power.</summary>
+    /// <param name="source">Voltage behind it, from 1 nV to 1 MV. [V]</param>
+    /// <param name="restOfLoop">Resistance of everything else in the loop, load included, at least 0. [Ω]</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    /// <remarks>
+    /// Tripped it is a load of nearly constant power. The rest of the loop can deliver at most Vs²/4R to it, and keeps it
+    /// hot while that is not less than the tripped power, which is stated at 20 °C: warmer air needs less. Source of the
+    /// most power: <see cref="Sources.MaximumPower"/>.
+    /// </remarks>
+    /// <example>12 V behind 100 Ω can deliver 0.36 W: a device that needs 1 W resets, one behind 20 Ω (1.8 W) does not.</example>
+    public bool? StaysTripped(ElectricPotential source, ElectricResistance restOfLoop)
+    {
+        double volts = Require.SourceVolts(source.Volts, nameof(source));
+        double ohms = Require.NotNegative(restOfLoop.Ohms, nameof(restOfLoop), "Ω");
+        return TrippedPower is Power needed ? volts * volts >= 4 * ohms * (double)needed.Watts : null;
+    }
+
+    internal override double CurrentFactorAt(Temperature ambient, string parameter) =>
+        Thermal.FactorAtCelsius(Celsius.Of(ambient), parameter);
+
+    internal override OpeningTimes OpeningAt(double amperes, double currentFactor)
+    {
+        double at20C = amperes / currentFactor;
+        if (at20C <= _holdAmperes) return OpeningTimes.Never;
+        double latest = at20C >= _timedAmperes ? _timedSeconds : double.PositiveInfinity;
+        return new OpeningTimes(at20C >= _tripAmperes ? ClearingVerdict.Clears : ClearingVerdict.MayClear, 0, latest);
+    }
+
+    internal override IEnumerable<double> StepsAt(double currentFactor) => [_timedAmperes * currentFactor];
+
+    // All of them are timed at 8 A, and stand 16 V.
+    private static ResettableFuse Generic(double hold, double trip, double seconds, double leastOhms, double greatestOhms) => new(
+        FormattableString.Invariant($"generic 16 V resettable fuse, {hold:0.00} A"),
+        ElectricCurrent.FromAmperes(hold), ElectricCurrent.FromAmperes(trip), ElectricCurrent.FromAmperes(8), Duration.FromSeconds(seconds),
+        ElectricResistance.FromOhms(leastOhms), ElectricResistance.FromOhms(greatestOhms), AmbientCurve.GenericResettable,
+        ElectricPotential.FromVolts(16));
+}

@@ -1,0 +1,76 @@
+using UnitsNet;
+
+namespace CamPower.Tests.Devices;
+
+public class ResettableFuseTests
+{
+    // Reference rows S09-061 to S09-070, common practice, from memory: factor on the hold current. Between 50 and 60 °C by hand.
+    [Theory]
+    [InlineData(-40, 1.56)]
+    [InlineData(-20, 1.37)]
+    [InlineData(0, 1.18)]
+    [InlineData(20, 1.00)]
+    [InlineData(30, 0.90)]
+    [InlineData(40, 0.80)]
+    [InlineData(50, 0.70)]
+    [InlineData(52, 0.68)]
+    [InlineData(60, 0.60)]
+    [InlineData(70, 0.50)]
+    [InlineData(85, 0.35)]
+    public void HoldAndTrip_FallWithTheAirAround(double celsius, double factor)
+    {
+        ResettableFuse fuse = SmallDevices.Generic(1.10);
+        Temperature ambient = Temperature.FromDegreesCelsius(celsius);
+        Assert.Equal(1.10 * factor, fuse.HoldCurrentAt(ambient).Amperes, 1e-12);
+        Assert.Equal(2.20 * factor, fuse.TripCurrentAt(ambient).Amperes, 1e-12);
+        Assert.Equal(factor, AmbientCurve.GenericResettable.FactorAt(ambient).DecimalFractions, 1e-12);
+    }
+
+    // A supply in current limit at 2 A need not trip a 1.1 A device in a cool box; in air of 40 °C its trip current is 1.76 A.
+    [Theory]
+    [InlineData(20, 1.10, ClearingVerdict.DoesNotClear)]
+    [InlineData(20, 1.11, ClearingVerdict.MayClear)]
+    [InlineData(20, 2.00, ClearingVerdict.MayClear)]
+    [InlineData(40, 2.00, ClearingVerdict.Clears)]
+    [InlineData(40, 0.87, ClearingVerdict.DoesNotClear)]
+    [InlineData(40, 0.89, ClearingVerdict.MayClear)]
+    public void Verdict_IsThatOfAThermometer(double celsius, double amperes, ClearingVerdict verdict) => Assert.Equal(verdict,
+        SmallDevices.Generic(1.10).OpeningAt(SmallDevices.Amperes(amperes), Temperature.FromDegreesCelsius(celsius)).Verdict);
+
+    // It trips for certain above its trip current, but the sheet bounds the time from 8 A on only.
+    [Fact]
+    public void TimeToTrip_IsKnownFromTheTimedCurrentOn()
+    {
+        ResettableFuse fuse = SmallDevices.Generic(1.10);
+        OpeningTimes between = fuse.OpeningAt(SmallDevices.Amperes(5), SmallDevices.Room);
+        Assert.Equal(ClearingVerdict.Clears, between.Verdict);
+        Assert.Null(between.Latest);
+        Assert.Equal(2.3, fuse.OpeningAt(SmallDevices.Amperes(8), SmallDevices.Room).Latest!.Value.Seconds);
+        Assert.Equal(2.3, fuse.OpeningAt(SmallDevices.Amperes(80), SmallDevices.Room).Latest!.Value.Seconds);
+    }
+
+    // Maximum power transfer, 12 V: 100 Ω deliver 0.36 W, 36 Ω 1 W, 20 Ω 1.8 W. A device that needs 1 W.
+    [Theory]
+    [InlineData(100, false)]
+    [InlineData(36.001, false)]
+    [InlineData(36, true)]
+    [InlineData(20, true)]
+    [InlineData(0, true)]
+    public void StaysTripped_WhileTheRestOfTheLoopKeepsItHot(double ohms, bool stays) => Assert.Equal(stays,
+        SmallDevices.Resettable(trippedWatts: 1).StaysTripped(ElectricPotential.FromVolts(12), ElectricResistance.FromOhms(ohms)));
+
+    [Fact]
+    public void StaysTripped_IsUnknownWithoutATrippedPower() =>
+        Assert.Null(SmallDevices.Resettable().StaysTripped(ElectricPotential.FromVolts(12), ElectricResistance.FromOhms(20)));
+
+    [Fact]
+    public void Generic_TellsItsResistanceAndVoltageAndNoMaximumCurrent()
+    {
+        // Reference row S09-048: 0.050 to 0.140 Ω.
+        ResettableFuse fuse = SmallDevices.Generic(1.10);
+        Assert.Equal(0.050, fuse.LeastResistance.Ohms);
+        Assert.Equal(0.140, fuse.GreatestResistance.Ohms);
+        Assert.Equal(16, fuse.VoltageRating!.Value.Volts);
+        Assert.Null(fuse.BreakingCapacity);
+    }
+}

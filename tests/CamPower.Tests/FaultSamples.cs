@@ -1,0 +1,24 @@
+using System.Collections.Generic;
+using CamPower.Tests.Devices;
+using CamPower.Tests.Faults;
+using UnitsNet;
+
+namespace CamPower.Tests;
+
+/// <summary>One of each public type of protection and faults.</summary>
+internal static class FaultSamples
+{
+    internal static IEnumerable<object> All()
+    {
+        Fuse fuse = SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 1.5, meltingIntegral: 4.5);
+        FaultStudy study = SmallFault.Study(SmallFault.Run(12.5), fuse);
+        AmbientCurve curve = AmbientCurve.GenericResettable;
+        return
+        [
+            fuse, fuse.Characteristic, .. fuse.Characteristic.Gates, fuse.LeastMeltingIntegral!.Value, SmallDevices.Generic(1.10), curve, curve.Points[0], ProtectiveDevice.None,
+            fuse.OpeningAt(ElectricCurrent.FromAmperes(4.75), SmallDevices.Room), fuse.OpeningAt(ElectricCurrent.FromAmperes(2.5), SmallDevices.Room),
+            fuse.OpeningAt(ElectricCurrent.FromAmperes(0.5), SmallDevices.Room),
+            OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(2.5)), study, study.AtFarEnd, study.Source, study.Conditions, study.Insulation,
+        ];
+    }
+}

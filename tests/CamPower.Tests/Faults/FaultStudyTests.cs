@@ -1,0 +1,136 @@
+using System;
+using System.Linq;
+using CamPower.Tests.Devices;
+using UnitsNet;
+
+namespace CamPower.Tests.Faults;
+
+public class FaultStudyTests
+{
+    // By hand, NBS Handbook 100: 18 AWG solid is 6.385 Ω/1000 ft at 20 °C. 250 ft one way are 3.1925 Ω out and back; with 50 mΩ
+    // of supply and 12.0 V, 3.70 A. At 60 °C the copper is 1 + 0.00393 × 40 = 1.1572 times that: 3.6944 Ω, 3.2048 A. A fuse of 2 A
+    // sees 1.60 to 1.85 times its rating: below 2.1, the first gate with a latest time of IEC 60127-2 F.
+    [Fact]
+    public void FarEndShort_OfALongThinRun_MayNeverBlowItsFuse()
+    {
+        FaultStudy study = SmallFault.Study(new CableRun(Runs.Eighteen, oneWayLength: Length.FromFeet(250)), SmallFault.QuickActing(2), SmallFault.Source(ohms: 0.05),
+            SmallFault.Between(20, 60));
+        ShortCircuit far = study.AtFarEnd;
+        Assert.Equal(3.701, far.Largest.Amperes, 0.001);
+        Assert.Equal(3.205, far.Smallest.Amperes, 0.001);
+        Assert.Equal(ClearingVerdict.MayClear, far.Verdict);
+        Assert.Null(far.Opening.Latest);
+        Assert.Equal(0.05, far.Opening.Earliest!.Value.Seconds);
+        Assert.Equal(WithstandVerdict.OutsideAdiabaticModel, far.WithstandVerdict);
+
+        // At the terminals the same fuse is gone in 20 ms: 240 A.
+        Assert.Equal(ClearingVerdict.Clears, study.AtTerminals.Verdict);
+        Assert.Equal(240, study.AtTerminals.Largest.Amperes, 1e-9);
+        Assert.Equal(0.02, study.AtTerminals.Opening.Latest!.Value.Seconds);
+        Assert.Equal(WithstandVerdict.NoConductor, study.AtTerminals.WithstandVerdict);
+        Assert.Null(study.AtTerminals.Withstand);
+    }
+
+    // An adapter that holds 2 A need not trip a resettable fuse of 1.1 A, which trips for certain from 2.2 A on, and never blows a
+    // fuse of 2 A; not even at its terminals.
+    [Fact]
+    public void AdapterInCurrentLimit_ProtectsNothing()
+    {
+        FaultSource adapter = SmallFault.Source(OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(2)));
+        FaultStudy resettable = SmallFault.Study(SmallFault.Run(1), SmallDevices.Generic(1.10), adapter);
+        Assert.All(resettable.Shorts, s => Assert.Equal(ClearingVerdict.MayClear, s.Verdict));
+        Assert.All(SmallFault.Study(SmallFault.Run(1), SmallFault.QuickActing(2), adapter).Shorts, s => Assert.Equal(ClearingVerdict.DoesNotClear, s.Verdict));
+    }
+
+    // The joint's own 0.5 Ω lies behind a short at the joint: 10 m of 1.5 mm² are 10 × 2/58/1.5 = 0.2299 Ω, 12/0.3299 = 36.38 A.
+    [Fact]
+    public void Places_AreTheTerminalsEveryJointAndTheFarEnd()
+    {
+        CableRun run = SmallFault.Run(10, 1.5).Then(new Joint("splice", ElectricResistance.FromOhms(0.5))).Then(new CableSegment(SmallFault.Pair(0.5), Length.FromMeters(5)));
+        FaultStudy study = SmallFault.Study(run, SmallFault.QuickActing(2));
+        Assert.Equal(["terminals", "splice", "far end"], study.Shorts.Select(s => s.Place));
+        Assert.Equal([0, 10, 15], study.Shorts.Select(s => s.Distance.Meters));
+        Assert.Equal(36.38, study.Shorts[1].Largest.Amperes, 0.005);
+
+        // The thin segment counts only where it carries the fault: (115 × 1.5)² and (115 × 0.5)².
+        Assert.Equal(115.0 * 115 * 2.25, study.Shorts[1].Withstand!.Value.AmpereSquaredSeconds, 5.0);
+        Assert.Equal(115.0 * 115 * 0.25, study.AtFarEnd.Withstand!.Value.AmpereSquaredSeconds, 1.0);
+    }
+
+    // The supply's tolerance and the device's resistance widen the range: 12 V ± 5 %, 0.1 Ω, and 0.050 to 0.140 Ω.
+    [Fact]
+    public void Range_HoldsTheToleranceAndTheDevicesResistance()
+    {
+        ShortCircuit fault = SmallFault.Study(Runs.OfOhms(1), SmallDevices.Generic(1.10), SmallFault.Source(percent: 5)).AtFarEnd;
+        Assert.Equal(12.6 / 1.15, fault.Largest.Amperes, 1e-9);
+        Assert.Equal(11.4 / 1.24, fault.Smallest.Amperes, 1e-9);
+    }
+
+    // 240 A at the terminals are more than the 35 A of a fuse marked L, and 24 V more than the 16 V of the resettable fuse.
+    [Fact]
+    public void DeviceAskedForMoreThanItsRating_NeverClearsForCertain()
+    {
+        Fuse low = SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 2, breaking: 35);
+        FaultStudy study = SmallFault.Study(SmallFault.Run(50), low, SmallFault.Source(ohms: 0.05));
+        Assert.Equal(ClearingVerdict.MayClear, study.AtTerminals.Verdict);
+        Assert.False(study.AtTerminals.IsWithinBreakingCapacity);
+        Assert.True(study.AtTerminals.IsWithinVoltageRating);
+        Assert.True(study.AtFarEnd.IsWithinBreakingCapacity);
+
+        ShortCircuit tooHigh = SmallFault.Study(Runs.OfOhms(1), SmallDevices.Generic(1.10), SmallFault.Source(volts: 24)).AtFarEnd;
+        Assert.Equal(ClearingVerdict.MayClear, tooHigh.Verdict);
+        Assert.Equal(ClearingVerdict.Clears, tooHigh.Opening.Verdict);
+        Assert.False(tooHigh.IsWithinVoltageRating);
+        Assert.Null(tooHigh.IsWithinBreakingCapacity);
+
+        // The top of the tolerance counts: 16 V and 5 % are 16.8 V.
+        Assert.True(SmallFault.Study(Runs.OfOhms(1), SmallDevices.Generic(1.10), SmallFault.Source(volts: 16)).AtFarEnd.IsWithinVoltageRating);
+        Assert.False(SmallFault.Study(Runs.OfOhms(1), SmallDevices.Generic(1.10), SmallFault.Source(volts: 16, percent: 5)).AtFarEnd.IsWithinVoltageRating);
+    }
+
+    // Current falls with distance where the supply gives what the resistances allow or holds a limit; a fuse then never clears
+    // sooner, nor surer, farther out. Foldback and hiccup let a farther short draw more: there it is no law.
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Farther_IsLessCurrentAndNeverSooner(bool isLimited)
+    {
+        FaultSource source = SmallFault.Source(isLimited ? OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(9)) : null, percent: 2);
+        foreach (ProtectiveDevice device in new ProtectiveDevice[] { SmallFault.QuickActing(1), SmallDevices.Fuse(FuseCharacteristic.UlFast, 2), SmallDevices.Resettable(least: 0.1, greatest: 0.1) })
+        {
+            ShortCircuit[] shorts = [.. Enumerable.Range(1, 120).Select(i => SmallFault.Study(SmallFault.Run(2.5 * i), device, source, SmallFault.Between(-10, 50)).AtFarEnd)];
+            Assert.All(shorts.Zip(shorts.Skip(1)), pair =>
+            {
+                Assert.True(pair.Second.LargestProspective.Amperes < pair.First.LargestProspective.Amperes);
+                Assert.True(pair.Second.SmallestProspective.Amperes < pair.First.SmallestProspective.Amperes);
+                Assert.True(pair.Second.Largest.Amperes <= pair.First.Largest.Amperes);
+                Assert.True(pair.Second.Verdict <= pair.First.Verdict);
+                Assert.True(Seconds(pair.Second.Opening.Earliest) >= Seconds(pair.First.Opening.Earliest));
+                Assert.True(Seconds(pair.Second.Opening.Latest) >= Seconds(pair.First.Opening.Latest));
+            });
+            Assert.Equal(ClearingVerdict.DoesNotClear, shorts[^1].Verdict);
+            Assert.Equal(ClearingVerdict.Clears, shorts[0].Verdict);
+        }
+    }
+
+    [Fact]
+    public void HiccupSupply_HeatsAFartherFaultMore()
+    {
+        FaultSource source = SmallFault.Source(OverloadBehaviour.Hiccup(ElectricCurrent.FromAmperes(10), Duration.FromMilliseconds(50), Duration.FromSeconds(1)));
+        Assert.True(SmallFault.Study(SmallFault.Run(50), ProtectiveDevice.None, source).AtFarEnd.Smallest.Amperes
+            > SmallFault.Study(SmallFault.Run(1), ProtectiveDevice.None, source).AtFarEnd.Smallest.Amperes);
+    }
+
+    // Cold the supply pulses, hot it does not: the least heating is that of the pulses, the most that of the limit.
+    [Fact]
+    public void RangeAcrossTheLimit_HoldsBothBehaviours()
+    {
+        FaultSource source = SmallFault.Source(OverloadBehaviour.Hiccup(ElectricCurrent.FromAmperes(10), Duration.FromMilliseconds(40), Duration.FromSeconds(1)), ohms: 1e-6);
+        double meters = 1.15 / SmallFault.Run(1).LoopResistanceAt(SmallDevices.Room).Ohms;
+        ShortCircuit fault = SmallFault.Study(SmallFault.Run(meters), ProtectiveDevice.None, source, SmallFault.Between(20, 60)).AtFarEnd;
+        Assert.Equal(10, fault.Largest.Amperes, 1e-9);
+        Assert.Equal(2, fault.Smallest.Amperes, 1e-9);
+    }
+
+    private static double Seconds(Duration? time) => time?.Seconds ?? double.PositiveInfinity;
+}

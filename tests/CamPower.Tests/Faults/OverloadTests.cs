@@ -1,0 +1,119 @@
+using System;
+using CamPower.Tests.Devices;
+using UnitsNet;
+
+namespace CamPower.Tests.Faults;
+
+/// <summary>What the supply's own behaviour does to a fault. All by hand.</summary>
+public class OverloadTests
+{
+    private static readonly ElectricCurrent Four = ElectricCurrent.FromAmperes(4);
+
+    // 12 V behind 2 Ω is 6 A, behind 4 Ω 3 A. Foldback from 4 A to 1 A: the line I = 1 + 3·V/12 meets V = 2·I at 2 A, 4 V.
+    [Theory]
+    [InlineData("none", 2, 6, 6)]
+    [InlineData("constant", 2, 4, 4)]
+    [InlineData("constant", 4, 3, 3)]
+    [InlineData("foldback", 2, 2, 2)]
+    [InlineData("foldback", 3, 4, 4)]
+    [InlineData("foldback", 4, 3, 3)]
+    [InlineData("hiccup", 2, 4, 2)]
+    [InlineData("hiccup", 4, 3, 3)]
+    [InlineData("shutdown", 2, 4, 0)]
+    [InlineData("shutdown", 4, 3, 3)]
+    public void Current_IsWhatTheSupplyLets(string behaviour, double ohms, double peak, double heating)
+    {
+        ShortCircuit fault = SmallFault.Behind(ohms, ProtectiveDevice.None, Behaviour(behaviour));
+        Assert.Equal(12 / ohms, fault.LargestProspective.Amperes, 1e-12);
+        Assert.Equal(peak, fault.Largest.Amperes, 1e-9);
+        Assert.Equal(heating, fault.Smallest.Amperes, 1e-9);
+    }
+
+    // Foldback into a dead short gives its short-circuit current: 12 V behind the least resistance there is.
+    [Fact]
+    public void Foldback_IntoADeadShort_IsItsShortCircuitCurrent()
+    {
+        FaultSource source = SmallFault.Source(Behaviour("foldback"), ohms: 1e-6);
+        Assert.Equal(1, SmallFault.Study(Runs.OfOhms(0), ProtectiveDevice.None, source).AtTerminals.Largest.Amperes, 1e-6);
+    }
+
+    // A fuse F of 0.4 A at 4 A, ten times: by 20 ms, within the pulse of 25 ms.
+    [Fact]
+    public void Hiccup_MayBlowAFastFuseInItsFirstPulse() =>
+        Assert.Equal(0.02, SmallFault.Behind(2, SmallFault.QuickActing(0.4), Behaviour("hiccup")).Opening.Latest!.Value.Seconds);
+
+    // A fuse F of 1 A: at 4 A not before 10 ms and by 300 ms, not surely in a pulse of 25 ms. By its RMS, 2 A, the fuse may
+    // never open. One of 0.5 A sees 8 times for at most 300 ms, and by its RMS 4 times: 300 ms as well, over a period of 100 ms.
+    [Fact]
+    public void Hiccup_CountsByItsRms()
+    {
+        OpeningTimes one = SmallFault.Behind(2, SmallFault.QuickActing(1), Behaviour("hiccup")).Opening;
+        Assert.Equal(ClearingVerdict.MayClear, one.Verdict);
+        Assert.Equal(0.01, one.Earliest!.Value.Seconds);
+        Assert.Null(one.Latest);
+
+        OpeningTimes half = SmallFault.Behind(2, SmallFault.QuickActing(0.5), Behaviour("hiccup")).Opening;
+        Assert.Equal(ClearingVerdict.Clears, half.Verdict);
+        Assert.Equal(0.3, half.Latest!.Value.Seconds);
+    }
+
+    // Pulses of 4 A for 0.25 s a second: 2 A RMS. A fuse F of 0.5 A may outlast a pulse (8 times, 0.3 s); 4 times by RMS says 0.3 s,
+    // but an RMS holds for whole periods: 1 s, one pulse, 4² × 0.25 = 4 A²s. One of 0.9 A sees 2.2 times: 30 min, 1800 pulses.
+    [Theory]
+    [InlineData(0.5, 1, 4)]
+    [InlineData(0.9, 1800, 7200)]
+    public void Hiccup_LetsWholePulsesThrough(double rated, double latest, double integral)
+    {
+        OverloadBehaviour pulsing = OverloadBehaviour.Hiccup(Four, Duration.FromSeconds(0.25), Duration.FromSeconds(1));
+        ShortCircuit fault = SmallFault.Behind(2, SmallFault.QuickActing(rated), pulsing);
+        Assert.Equal(latest, fault.Opening.Latest!.Value.Seconds);
+        Assert.Equal(integral, fault.LetThrough!.Value.AmpereSquaredSeconds, 1e-9);
+    }
+
+    // Cold, 2.8 Ω draw 1/(1 − 3 × 2.8/12) = 3.33 A in foldback; hot, 4.2 Ω draw 2.86 A below the limit. In between, at 3 Ω, it is 4 A.
+    [Fact]
+    public void FoldbackAcrossItsLimit_DrawsTheLimitInBetween()
+    {
+        double meters = 2.8 / SmallFault.Run(1).LoopResistanceAt(SmallDevices.Room).Ohms;
+        ShortCircuit fault = SmallFault.Study(SmallFault.Run(meters), ProtectiveDevice.None, SmallFault.Source(Behaviour("foldback"), ohms: 1e-6),
+            SmallFault.Between(20, 20 + (0.5 / 0.00393))).AtFarEnd;
+        Assert.Equal(12 / 4.2, fault.Smallest.Amperes, 1e-5);
+        Assert.Equal(4, fault.Largest.Amperes, 1e-9);
+    }
+
+    // A fuse T of 2 A lasts 4 A for ever so long; by the RMS of 2 A, its rating, it never opens, and no pulse of 25 ms opens it.
+    [Fact]
+    public void Hiccup_BelowTheRatingByRms_NeverClears() => Assert.Equal(ClearingVerdict.DoesNotClear,
+        SmallFault.Behind(2, SmallDevices.Fuse(FuseCharacteristic.IecTimeLag, 2), Behaviour("hiccup")).Verdict);
+
+    // The supply ends the fault within 25 ms: 4² × 0.025 = 0.4 A²s, whatever the fuse does.
+    [Fact]
+    public void Shutdown_EndsTheFaultForTheFuse()
+    {
+        ShortCircuit slow = SmallFault.Behind(2, SmallDevices.Fuse(FuseCharacteristic.IecTimeLag, 1), Behaviour("shutdown"));
+        Assert.Equal(ClearingVerdict.DoesNotClear, slow.Verdict);
+        Assert.Equal(0.4, slow.LetThrough!.Value.AmpereSquaredSeconds, 1e-12);
+        ShortCircuit fast = SmallFault.Behind(2, SmallFault.QuickActing(1), Behaviour("shutdown"));
+        Assert.Equal(ClearingVerdict.MayClear, fast.Verdict);
+        Assert.Equal(0.4, fast.LetThrough!.Value.AmpereSquaredSeconds, 1e-12);
+        Assert.Equal(WithstandVerdict.Stands, fast.WithstandVerdict);
+    }
+
+    [Fact]
+    public void Behaviour_SaysWhatItIs()
+    {
+        Assert.Null(OverloadBehaviour.Unlimited.Limit);
+        Assert.Equal(4, Behaviour("hiccup").Limit!.Value.Amperes);
+        Cultures.AssertSame(() => Behaviour("hiccup").ToString() + Behaviour("shutdown") + Behaviour("foldback") + Behaviour("constant"));
+    }
+
+    private static OverloadBehaviour Behaviour(string name) => name switch
+    {
+        "constant" => OverloadBehaviour.ConstantCurrent(Four),
+        "foldback" => OverloadBehaviour.Foldback(Four, ElectricCurrent.FromAmperes(1)),
+        "hiccup" => OverloadBehaviour.Hiccup(Four, Duration.FromMilliseconds(25), Duration.FromMilliseconds(100)),
+        "shutdown" => OverloadBehaviour.Shutdown(Four, Duration.FromMilliseconds(25)),
+        "none" => OverloadBehaviour.Unlimited,
+        _ => throw new ArgumentException($"'{name}' is no behaviour.", nameof(name)),
+    };
+}
