@@ -1,4 +1,5 @@
 using System;
+using CamPower.Assessment;
 using UnitsNet;
 
 namespace CamPower;
@@ -8,9 +9,12 @@ namespace CamPower;
 public sealed class DeviceInCondition
 {
     private readonly double _volts;
+    private readonly FeedCircuit _circuit;
+    private readonly Load[] _loads;
 
     internal DeviceInCondition(SiteDevice device, Condition condition, Load load, DeviceState state, StartVerdict start,
-        double upVolts, double solvedVolts, double unloadedVolts, double? unstableVolts, double? mostWatts, VoltageRange? accepted)
+        double upVolts, double solvedVolts, double unloadedVolts, double? unstableVolts, double? mostWatts, VoltageRange? accepted,
+        FeedCircuit circuit, Load[] loads)
     {
         Device = device;
         Condition = condition;
@@ -22,6 +26,8 @@ public sealed class DeviceInCondition
         MostPower = mostWatts is double watts ? Power.FromWatts(watts) : null;
         UnstableVoltage = unstableVolts is double volts ? ElectricPotential.FromVolts(volts) : null;
         Accepted = accepted;
+        _circuit = circuit;
+        _loads = loads;
         _volts = state == DeviceState.Up ? upVolts : 0;
     }
 
@@ -94,6 +100,12 @@ public sealed class DeviceInCondition
         voltage = ElectricPotential.FromVolts(_volts);
         return State == DeviceState.Up;
     }
+
+    /// <summary>How <see cref="SolvedVoltage"/> was worked out, with everything drawing that hangs together with it, from the lowest supply voltage.</summary>
+    /// <exception cref="InvalidOperationException">The supply gives the wrong kind of current: nothing was worked out.</exception>
+    public Derivation Explain() => State == DeviceState.WrongCurrent
+        ? throw new InvalidOperationException($"Nothing was worked out for {Device}: its supply gives the wrong kind of current.")
+        : _circuit.Explain(_loads);
 
     /// <summary>Device, condition and what becomes of it, in the invariant culture; never throws.</summary>
     public override string ToString() => State == DeviceState.Up

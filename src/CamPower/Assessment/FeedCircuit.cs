@@ -33,6 +33,9 @@ internal abstract class FeedCircuit
     /// <summary>The most constant power that one device could draw beside its other shares, or null where it shares its way with others. [W]</summary>
     internal virtual double? MostWatts(int device, SupplyLevel level, Load[] loads) => null;
 
+    /// <summary>How the voltages with everything on, at the lowest supply voltage, are worked out.</summary>
+    internal abstract Derivation Explain(Load[] loads);
+
     /// <summary>Voltage of one device while it draws nothing and the others do; 0 without an operating point. [V]</summary>
     internal virtual double UnloadedVolts(int device, SupplyLevel level, Load[] loads) => VoltsWith(device, Load.None, level, loads);
 

@@ -30,7 +30,7 @@ internal static class FeedSolver
             DeviceState state = accepted is null ? DeviceState.WrongCurrent : sequence?.States[i] ?? DeviceState.Up;
             results[i] = new DeviceInCondition(devices[i].Device, condition, loads[i], state, verdicts[i], sequence?.Volts[i] ?? solved[i], solved[i], unloaded[i],
                 Unstable(i, verdicts[i], startings[i], circuit, loads, solved[i]),
-                solved[i] > RunKernel.NoOperatingPoint ? null : circuit.MostWatts(i, SupplyLevel.Lowest, loads), accepted);
+                solved[i] > RunKernel.NoOperatingPoint ? null : circuit.MostWatts(i, SupplyLevel.Lowest, loads), accepted, circuit, loads);
         }
 
         return results;

@@ -42,6 +42,8 @@ internal sealed class MeshedCircuit : FeedCircuit
         return ohms;
     }
 
+    internal override Derivation Explain(Load[] loads) => Solve(SupplyLevel.Lowest, loads).Explain();
+
     internal override bool TrySolve(SupplyLevel level, Load[] loads, double[] deviceVolts)
     {
         NetworkSolution solution = Solve(level, loads);

@@ -11,16 +11,22 @@ internal sealed class RadialCircuit : FeedCircuit
     private readonly int[] _parents;
     private readonly double[] _ohms;
     private readonly int _runs;
+    private readonly double _cableCelsius;
 
     internal RadialCircuit(FeedGroup group, double cableCelsius)
         : base(group)
     {
+        _cableCelsius = cableCelsius;
+
         // Each device is a node of its own, at the end of its run without resistance.
         OutputFeed feed = group.Feeds[0];
         _runs = feed.Runs.Count;
         _parents = [.. feed.Parents, .. feed.Devices.Select(d => d.RunIndex)];
         _ohms = [.. feed.Runs.Select(r => r.Run.OhmsAt(cableCelsius)), .. feed.Devices.Select(_ => 0.0)];
     }
+
+    // The network of both poles shows the same circuit with its nodes by name.
+    internal override Derivation Explain(Load[] loads) => new MeshedCircuit(Group, _cableCelsius).Explain(loads);
 
     internal override double OhmsTo(int device)
     {

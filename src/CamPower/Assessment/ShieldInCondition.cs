@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using UnitsNet;
 
 namespace CamPower;
@@ -55,6 +56,23 @@ public sealed class ShieldInCondition
     internal double LargestVolts => Math.Max(Math.Abs(_amperes * _ohms), MainsVolts ?? 0);
 
     internal double? MainsVolts => _mainsAmperes * _ohms;
+
+    /// <summary>How both voltages follow from the currents in the shield.</summary>
+    /// <exception cref="InvalidOperationException">There is no operating point.</exception>
+    public Derivation Explain()
+    {
+        string ohms = DerivationStep.Number(_ohms);
+        var steps = new List<DerivationStep>
+        {
+            new("shift", "Direct voltage along the shield: the clamp removes it", "I*R", @"\Delta V = I R", $"{DerivationStep.Number(Amperes)}*{ohms}", Amperes * _ohms, "V", Sources.Kirchhoff),
+        };
+        if (_mainsAmperes is double mains)
+        {
+            steps.Add(new("hum", "Voltage at mains frequency along the shield, RMS: it is seen", "Im*R", "V_m = I_m R", $"{DerivationStep.Number(mains)}*{ohms}", mains * _ohms, "V", Sources.Kirchhoff));
+        }
+
+        return new Derivation($"{Link} in {Condition}", steps, _mainsAmperes is null ? "A supply does not declare its ripple: what is seen at mains frequency is not known." : "The first is removed, the second is seen.");
+    }
 
     /// <summary>Shield, condition and shift in the invariant culture; never throws.</summary>
     public override string ToString() => HasOperatingPoint

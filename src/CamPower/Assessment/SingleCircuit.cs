@@ -1,5 +1,6 @@
 using CamPower.Circuits;
 using CamPower.Sites;
+using UnitsNet;
 
 namespace CamPower.Assessment;
 
@@ -15,6 +16,9 @@ internal sealed class SingleCircuit(FeedGroup group, double cableCelsius) : Feed
         deviceVolts[0] = RunKernel.LoadVolts(Source(level), _ohms, loads[0]);
         return deviceVolts[0] > RunKernel.NoOperatingPoint;
     }
+
+    internal override Derivation Explain(Load[] loads) => new PreparedRun(Group.Feeds[0].Runs[0].Run, cableCelsius)
+        .Feed(loads[0], ElectricPotential.FromVolts(Source(SupplyLevel.Lowest))).Explain();
 
     internal override double? MostWatts(int device, SupplyLevel level, Load[] loads) => RunKernel.MostWatts(Source(level), _ohms, loads[0]);
 

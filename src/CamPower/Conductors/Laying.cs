@@ -105,8 +105,7 @@ public sealed class Laying
         double amperes = Require.NotNegative(current.Amperes, nameof(current), "A") / wire.Count;
         double air = wire.Material.CelsiusOf(ambient, nameof(ambient));
         double threshold = Require.NotNegative((mattersFrom ?? Ratio.FromPercent(ConductorConstants.SelfHeatingMatters.Value)).DecimalFractions, nameof(mattersFrom), "");
-        double kelvinsAt20C = Theta(wire.Size) * amperes * amperes * wire.OhmsPerMeterAt20C * wire.Count;
-        return new SelfHeating(wire, this, air, kelvinsAt20C, threshold);
+        return new SelfHeating(wire, this, air, Theta(wire.Size), amperes, threshold);
     }
 
     /// <summary>The name; never throws.</summary>

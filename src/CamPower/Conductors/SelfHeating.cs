@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using UnitsNet;
 
 namespace CamPower;
@@ -18,16 +19,19 @@ namespace CamPower;
 public sealed class SelfHeating
 {
     private readonly double? _celsius;
-    private readonly double _air, _growth;
+    private readonly double _air, _theta, _amperes, _kelvinsAt20C, _growth;
 
-    internal SelfHeating(Conductor conductor, Laying laying, double air, double kelvinsAt20C, double mattersFrom)
+    internal SelfHeating(Conductor conductor, Laying laying, double air, double theta, double amperes, double mattersFrom)
     {
         Conductor = conductor;
         Laying = laying;
         _air = air;
+        _theta = theta;
+        _amperes = amperes;
+        _kelvinsAt20C = theta * amperes * amperes * WireOhmsPerMeterAt20C;
         double alpha = conductor.Material.TemperatureCoefficientAt20C;
-        double left = 1 - (kelvinsAt20C * alpha);
-        double celsius = Celsius.Reference + ((air - Celsius.Reference + kelvinsAt20C) / left);
+        double left = 1 - (_kelvinsAt20C * alpha);
+        double celsius = Celsius.Reference + ((air - Celsius.Reference + _kelvinsAt20C) / left);
         if (left > 0 && celsius <= conductor.Material.ValidToCelsius) _celsius = celsius;
         _growth = _celsius is double hot ? (conductor.OhmsPerMeterAt(hot) / conductor.OhmsPerMeterAt(air)) - 1 : double.PositiveInfinity;
         Matters = _growth >= mattersFrom;
@@ -54,8 +58,28 @@ public sealed class SelfHeating
     /// <summary>Whether the resistance grows by as much as was asked for, or the conductor settles at no temperature.</summary>
     public bool Matters { get; }
 
+    /// <summary>How the temperature was worked out.</summary>
+    public Derivation Explain()
+    {
+        string alpha = DerivationStep.Number(Conductor.Material.TemperatureCoefficientAt20C), air = DerivationStep.Number(_air), x = DerivationStep.Number(_kelvinsAt20C);
+        var steps = new List<DerivationStep>
+        {
+            new("x", "Rise if the wire kept its resistance of 20 °C", "theta*I^2*r20", @"x = \theta I^2 r_{20}",
+                $"{DerivationStep.Number(_theta)}*{DerivationStep.Number(_amperes)}^2*{DerivationStep.Number(WireOhmsPerMeterAt20C)}", _kelvinsAt20C, "K", Sources.SelfHeating),
+        };
+        if (_celsius is double celsius)
+        {
+            steps.Add(new("T", "Temperature at which the warmer wire's heat balances", "20 + (Ta - 20 + x)/(1 - x*alpha20)", @"T = 20 + \frac{T_a - 20 + x}{1 - x\,\alpha_{20}}",
+                $"20 + ({air} - 20 + {x})/(1 - {x}*{alpha})", celsius, "°C", Sources.SelfHeating));
+        }
+
+        return new Derivation($"{Conductor}, {Laying}", steps, ToString());
+    }
+
     /// <summary>One line in the invariant culture; never throws.</summary>
     public override string ToString() => _celsius is double celsius
         ? FormattableString.Invariant($"{celsius:0.0} °C in {_air:0.0} °C air, resistance {100 * _growth:0.0} % up")
         : FormattableString.Invariant($"no steady temperature in {_air:0.0} °C air");
+
+    private double WireOhmsPerMeterAt20C => Conductor.OhmsPerMeterAt20C * Conductor.Count;
 }
