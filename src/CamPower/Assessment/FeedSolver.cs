@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using CamPower.Circuits;
 using CamPower.Sites;
 
@@ -36,11 +37,20 @@ internal static class FeedSolver
         return results;
     }
 
-    /// <summary>The load of each device in a condition; none where the supply gives the wrong kind of current.</summary>
-    internal static Load[] LoadsIn(Condition condition, FeedGroup group, bool motorsMove)
+    /// <summary>The load of each device in a condition, with so many motors of each output moving: those that add most.</summary>
+    internal static Load[] LoadsIn(Condition condition, FeedGroup group, int motorsOfAnOutput)
     {
-        DrawShares shares = motorsMove ? condition.On : condition.On & ~DrawShares.Motor;
-        return LoadsOf(group, draw => draw.LoadWith(shares));
+        Load[] atRest = LoadsOf(group, draw => draw.LoadWith(condition.On & ~DrawShares.Motor));
+        if (motorsOfAnOutput == 0) return atRest;
+        Load[] loads = LoadsOf(group, draw => draw.LoadWith(condition.On));
+        int first = 0;
+        foreach (OutputFeed feed in group.Feeds)
+        {
+            if (feed.Motors > motorsOfAnOutput) LeaveAtRest(feed, first, motorsOfAnOutput, loads, atRest);
+            first += feed.Devices.Count;
+        }
+
+        return loads;
     }
 
     /// <summary>The voltage of each device with everything on, 0 for all without an operating point. [V]</summary>
@@ -66,6 +76,14 @@ internal static class FeedSolver
         var startings = new Starting?[devices.Count];
         for (int i = 0; i < startings.Length; i++) startings[i] = devices[i].Accepted is null ? null : devices[i].Device.Model.Starting;
         return startings;
+    }
+
+    private static void LeaveAtRest(OutputFeed feed, int first, int moving, Load[] loads, Load[] atRest)
+    {
+        double volts = feed.Box.Supply.LowestVolts;
+        IEnumerable<int> standing = Enumerable.Range(first, feed.Devices.Count)
+            .OrderByDescending(i => loads[i].AmperesAt(volts) - atRest[i].AmperesAt(volts)).Skip(moving);
+        foreach (int i in standing) loads[i] = atRest[i];
     }
 
     private static Load[] LoadsOf(FeedGroup group, Func<Draw, Load> load)

@@ -44,12 +44,14 @@ internal sealed class SolvedGroup
     {
         Condition condition = _conditions[c];
         var circuit = FeedCircuit.Of(_group, condition.At.CableCelsius);
-        Load[] loads = FeedSolver.LoadsIn(condition, _group, motorsMove: condition.MotorsMoving != 0);
+        Load[] loads = FeedSolver.LoadsIn(condition, _group, condition.MotorsMoving == 0 ? 0 : int.MaxValue);
         double[] solved = FeedSolver.Solved(circuit, SupplyLevel.Lowest, loads);
         _devices[c] = FeedSolver.DevicesIn(condition, circuit, loads, solved);
         _shields[c] = circuit is MeshedCircuit meshed ? ShieldSolver.ShieldsIn(condition, meshed, _devices[c]) : [];
-        var currents = new OutputCurrents(circuit, loads, solved);
-        OutputCurrents atRest = condition.MotorsMoving is null || !_group.HasMotor ? currents : AtRest(condition, circuit);
+        var all = new OutputCurrents(circuit, loads, solved);
+        bool isLimited = condition.MotorsMoving is not null && _group.HasMotor;
+        OutputCurrents currents = isLimited ? With(condition.MotorsMoving!.Value, condition, circuit) : all;
+        OutputCurrents atRest = isLimited ? With(0, condition, circuit) : all;
         int first = 0;
         for (int f = 0; f < _group.Feeds.Count; f++)
         {
@@ -60,9 +62,9 @@ internal sealed class SolvedGroup
         }
     }
 
-    private OutputCurrents AtRest(Condition condition, FeedCircuit circuit)
+    private OutputCurrents With(int motorsOfAnOutput, Condition condition, FeedCircuit circuit)
     {
-        Load[] loads = FeedSolver.LoadsIn(condition, _group, motorsMove: false);
+        Load[] loads = FeedSolver.LoadsIn(condition, _group, motorsOfAnOutput);
         return new OutputCurrents(circuit, loads, FeedSolver.Solved(circuit, SupplyLevel.Lowest, loads));
     }
 

@@ -46,8 +46,8 @@ public sealed class Condition
     public Surroundings At { get; }
 
     /// <summary>How many motors of the whole site move at once; null for all of them.</summary>
-    /// <remarks>The careful side is taken: the motors of one output move together and count as one, every output may be
-    /// among those whose motors move, and a box has the outputs whose motors add most.</remarks>
+    /// <remarks>The careful side is taken: for voltages every motor of an output moves if any may; for currents as many of
+    /// an output as may, those that add most, and a box has the outputs whose motors add most.</remarks>
     public int? MotorsMoving { get; }
 
     /// <summary>How long it lasts; null when that is not known.</summary>

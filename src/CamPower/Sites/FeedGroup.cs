@@ -13,7 +13,7 @@ internal sealed class FeedGroup
         Links = links;
         Bonds = bonds;
         Devices = [.. feeds.SelectMany(f => f.Devices)];
-        HasMotor = feeds.Any(f => f.HasMotor);
+        HasMotor = feeds.Any(f => f.Motors > 0);
     }
 
     /// <summary>What each of the outputs feeds.</summary>

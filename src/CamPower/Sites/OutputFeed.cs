@@ -16,7 +16,7 @@ internal sealed class OutputFeed
         Parents = parents;
         Devices = devices;
         DevicesFed = devices.Select(d => d.Device).ToList().AsReadOnly();
-        HasMotor = devices.Any(d => d.Device.Model.Draw.HasMotor);
+        Motors = devices.Count(d => d.Device.Model.Draw.HasMotor);
     }
 
     internal DistributionBox Box { get; }
@@ -34,8 +34,8 @@ internal sealed class OutputFeed
     /// <summary>The devices as the site has them.</summary>
     internal IReadOnlyList<SiteDevice> DevicesFed { get; }
 
-    /// <summary>Whether any of the devices has a motor.</summary>
-    internal bool HasMotor { get; }
+    /// <summary>How many of the devices have a motor.</summary>
+    internal int Motors { get; }
 
     internal static IReadOnlyList<OutputFeed> AllOf(Site site)
     {

@@ -142,4 +142,14 @@ public class CurrentTests
         150, Star(Box(limit: 2), [Day], (0, Camera(Amperes(3)))).Assess().Boxes[0].Outputs[0].Loading.Percent, 1e-9);
 
     private static Device Ptz(double motorWatts) => Camera(new ShareDraw(Watts(6), motor: Watts(motorWatts)));
+
+    // Two cameras of 0.4 A with motors of 0.8 A on one output, one of which moves: 0.4 + 0.4 + 0.8 A, in output and box.
+    [Fact]
+    public void MotorsLimit_CountsMotorsOfOneOutput()
+    {
+        Device camera = Camera(new ShareDraw(Amperes(0.4), motor: Amperes(0.8)));
+        BoxAssessment box = Shared(1, Box(), [Condition.NightWithMotion(At(), motorsMoving: 1)], camera, camera).Assess().Boxes[0];
+        Assert.Equal(1.6, box.Worst.TotalCurrent.Amperes, 1e-12);
+        Assert.Equal(1.6, box.Outputs[0].Worst.Current.Amperes, 1e-12);
+    }
 }
