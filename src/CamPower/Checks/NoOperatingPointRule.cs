@@ -23,6 +23,6 @@ public sealed class NoOperatingPointRule() : Rule("no-operating-point", Severity
     }
 
     private static string Message(DeviceInCondition device) => device.MostPower is Power most
-        ? FormattableString.Invariant($"In \"{device.Condition}\" it asks for {device.Load}, and its run carries at most {(double)most.Watts:0.##} W of constant power at any voltage.")
+        ? FormattableString.Invariant($"In \"{device.Condition}\" it asks for {device.Load}, and from this supply its run carries at most {(double)most.Watts:0.##} W of constant power.")
         : FormattableString.Invariant($"In \"{device.Condition}\" it asks for {device.Load}, and its run cannot carry that with all that hangs on it.");
 }
