@@ -10,35 +10,31 @@ public sealed class DeviceInCondition
 {
     private readonly double _volts;
     private readonly FeedCircuit _circuit;
+    private readonly int _index;
     private readonly Load[] _loads;
 
-    internal DeviceInCondition(SiteDevice device, Condition condition, Load load, DeviceState state, StartVerdict start,
-        double upVolts, double solvedVolts, double unloadedVolts, double? unstableVolts, double? mostWatts, VoltageRange? accepted,
-        FeedCircuit circuit, Load[] loads)
+    internal DeviceInCondition(FeedCircuit circuit, int index, Condition condition, Load[] loads, DeviceState state, StartVerdict start,
+        double upVolts, double solvedVolts, double unloadedVolts)
     {
-        Device = device;
+        _circuit = circuit;
+        _index = index;
+        _loads = loads;
         Condition = condition;
-        Load = load;
         State = state;
         Start = start;
         SolvedVolts = solvedVolts;
         UnloadedVolts = unloadedVolts;
-        MostPower = mostWatts is double watts ? Power.FromWatts(watts) : null;
-        UnstableVoltage = unstableVolts is double volts ? ElectricPotential.FromVolts(volts) : null;
-        Accepted = accepted;
-        _circuit = circuit;
-        _loads = loads;
         _volts = state == DeviceState.Up ? upVolts : 0;
     }
 
     /// <summary>The device.</summary>
-    public SiteDevice Device { get; }
+    public SiteDevice Device => _circuit.Group.Devices[_index].Device;
 
     /// <summary>The condition.</summary>
     public Condition Condition { get; }
 
     /// <summary>What it draws in this condition.</summary>
-    public Load Load { get; }
+    public Load Load => _loads[_index];
 
     /// <summary>What becomes of it.</summary>
     public DeviceState State { get; }
@@ -47,7 +43,7 @@ public sealed class DeviceInCondition
     public StartVerdict Start { get; }
 
     /// <summary>The voltage that it accepts, or null where it does not accept the supply's kind of current.</summary>
-    public VoltageRange? Accepted { get; }
+    public VoltageRange? Accepted => _circuit.Group.Devices[_index].Accepted;
 
     /// <summary>Voltage at its terminals; the lowest of them where others on its output come and go. [V]</summary>
     /// <exception cref="InvalidOperationException">It is not up.</exception>
@@ -71,11 +67,15 @@ public sealed class DeviceInCondition
     public ElectricPotential? UnloadedVoltage => UnloadedVolts > 0 ? ElectricPotential.FromVolts(UnloadedVolts) : null;
 
     /// <summary>The voltage under which its own draw pulls it down, where that is why it does not start; otherwise null. [V]</summary>
-    public ElectricPotential? UnstableVoltage { get; }
+    public ElectricPotential? UnstableVoltage => Start == StartVerdict.TurnOnBelowUnstableVoltage
+        ? ElectricPotential.FromVolts(_circuit.UnstableVolts(_index, Device.Model.Starting!.TurnOnVolts, SolvedVolts, SupplyLevel.Lowest, _loads))
+        : null;
 
     /// <summary>Where its run cannot carry what it asks for, the most constant power that the run could carry beside its
     /// other shares; otherwise null, and null where it shares its way with others. [W]</summary>
-    public Power? MostPower { get; }
+    public Power? MostPower => SolvedVolts > 0 || _circuit.MostWatts(_index, SupplyLevel.Lowest, _loads) is not double watts
+        ? null
+        : Power.FromWatts(watts);
 
     /// <summary>Whether nothing that is declared keeps it from starting.</summary>
     public bool WouldStart => Start is StartVerdict.Starts or StartVerdict.Unknown;

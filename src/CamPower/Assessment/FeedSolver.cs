@@ -27,11 +27,8 @@ internal static class FeedSolver
         var results = new DeviceInCondition[loads.Length];
         for (int i = 0; i < results.Length; i++)
         {
-            VoltageRange? accepted = devices[i].Accepted;
-            DeviceState state = accepted is null ? DeviceState.WrongCurrent : sequence?.States[i] ?? DeviceState.Up;
-            results[i] = new DeviceInCondition(devices[i].Device, condition, loads[i], state, verdicts[i], sequence?.Volts[i] ?? solved[i], solved[i], unloaded[i],
-                Unstable(i, verdicts[i], startings[i], circuit, loads, solved[i]),
-                solved[i] > RunKernel.NoOperatingPoint ? null : circuit.MostWatts(i, SupplyLevel.Lowest, loads), accepted, circuit, loads);
+            DeviceState state = devices[i].Accepted is null ? DeviceState.WrongCurrent : sequence?.States[i] ?? DeviceState.Up;
+            results[i] = new DeviceInCondition(circuit, i, condition, loads, state, verdicts[i], sequence?.Volts[i] ?? solved[i], solved[i], unloaded[i]);
         }
 
         return results;
@@ -40,9 +37,10 @@ internal static class FeedSolver
     /// <summary>The load of each device in a condition, with so many motors of each output moving: those that add most.</summary>
     internal static Load[] LoadsIn(Condition condition, FeedGroup group, int motorsOfAnOutput)
     {
-        Load[] atRest = LoadsOf(group, draw => draw.LoadWith(condition.On & ~DrawShares.Motor));
-        if (motorsOfAnOutput == 0) return atRest;
+        if (motorsOfAnOutput == 0) return AtRest(condition, group);
         Load[] loads = LoadsOf(group, draw => draw.LoadWith(condition.On));
+        if (group.Feeds.All(feed => feed.Motors <= motorsOfAnOutput)) return loads;
+        Load[] atRest = AtRest(condition, group);
         int first = 0;
         foreach (OutputFeed feed in group.Feeds)
         {
@@ -78,6 +76,9 @@ internal static class FeedSolver
         return startings;
     }
 
+    private static Load[] AtRest(Condition condition, FeedGroup group) =>
+        LoadsOf(group, draw => draw.LoadWith(condition.On & ~DrawShares.Motor));
+
     private static void LeaveAtRest(OutputFeed feed, int first, int moving, Load[] loads, Load[] atRest)
     {
         double volts = feed.Box.Supply.LowestVolts;
@@ -103,11 +104,6 @@ internal static class FeedSolver
             || circuit.CanClimbFrom(starting.TurnOnVolts, device, SupplyLevel.Lowest, loads);
         return climbs ? StartVerdict.Starts : StartVerdict.TurnOnBelowUnstableVoltage;
     }
-
-    private static double? Unstable(int device, StartVerdict verdict, Starting? starting, FeedCircuit circuit, Load[] loads, double settled) =>
-        verdict == StartVerdict.TurnOnBelowUnstableVoltage
-            ? circuit.UnstableVolts(device, starting!.TurnOnVolts, settled, SupplyLevel.Lowest, loads)
-            : null;
 
     // Everything balances above every drop-out voltage and, where all begin off, everything starts.
     private static bool AllUp(Starting?[] startings, double[] solved, StartVerdict[] verdicts, bool fromOff)

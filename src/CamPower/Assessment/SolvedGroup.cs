@@ -48,10 +48,9 @@ internal sealed class SolvedGroup
         double[] solved = FeedSolver.Solved(circuit, SupplyLevel.Lowest, loads);
         _devices[c] = FeedSolver.DevicesIn(condition, circuit, loads, solved);
         _shields[c] = circuit is MeshedCircuit meshed ? ShieldSolver.ShieldsIn(condition, meshed, _devices[c]) : [];
-        var all = new OutputCurrents(circuit, loads, solved);
-        bool isLimited = condition.MotorsMoving is not null && _group.HasMotor;
-        OutputCurrents currents = isLimited ? With(condition.MotorsMoving!.Value, condition, circuit) : all;
-        OutputCurrents atRest = isLimited ? With(0, condition, circuit) : all;
+        int? limit = _group.HasMotor ? condition.MotorsMoving : null;
+        OutputCurrents currents = limit is int most ? With(most, condition, circuit) : new OutputCurrents(circuit, loads, solved);
+        OutputCurrents atRest = limit is null ? currents : With(0, condition, circuit);
         int first = 0;
         for (int f = 0; f < _group.Feeds.Count; f++)
         {

@@ -60,35 +60,31 @@ internal sealed class OperatingPointSearch
     }
 
     /// <summary>Goes on from the point last found to other scales of the shares; stays there where that fails.</summary>
-    internal bool TryMove(double powerScale, double otherScale)
+    internal bool TryMove(double powerScale, double otherScale) => TryOrStay(() =>
     {
-        (NetworkPlan plan, LinearisedCircuit solver, bool[] blocked, double[] volts, LoadShares loads) = (_plan, _solver, _blocked, _volts, Loads);
-        _blocked = (bool[])blocked.Clone();
-        _volts = (double[])volts.Clone();
         Loads = NewLoads(powerScale, otherScale);
-        if (TrySettle(fresh: false)) return true;
-        (_plan, _solver, _blocked, _volts, Loads) = (plan, solver, blocked, volts, loads);
-        return false;
-    }
+        return TrySettle(fresh: false);
+    });
 
     /// <summary>Goes on to another scale of the constant-power shares, or finds it anew where another source comes on in between; stays where that fails.</summary>
-    internal bool TryReach(double powerScale)
-    {
-        if (TryMove(powerScale, 1)) return true;
-        if (!HasSeveralSources) return false;
-        (NetworkPlan plan, LinearisedCircuit solver, bool[] blocked, double[] volts, LoadShares loads) = (_plan, _solver, _blocked, _volts, Loads);
-        _blocked = (bool[])blocked.Clone();
-        _volts = (double[])volts.Clone();
-        if (TryFind(powerScale)) return true;
-        (_plan, _solver, _blocked, _volts, Loads) = (plan, solver, blocked, volts, loads);
-        return false;
-    }
+    internal bool TryReach(double powerScale) => TryMove(powerScale, 1) || (HasSeveralSources && TryOrStay(() => TryFind(powerScale)));
 
     /// <summary>How fast the voltages change with the scale of the constant-power shares, at the point last found.</summary>
     internal bool TryTangent(double[] voltsPerScale) => _solver.TryTangent(Loads, _volts, voltsPerScale);
 
     /// <summary>Every voltage and current at the point last found.</summary>
     internal NetworkState State() => _plan.Expand(Loads, _volts);
+
+    // What an attempt that fails has done to the point last found is undone.
+    private bool TryOrStay(Func<bool> attempt)
+    {
+        (NetworkPlan plan, LinearisedCircuit solver, bool[] blocked, double[] volts, LoadShares loads) = (_plan, _solver, _blocked, _volts, Loads);
+        _blocked = (bool[])blocked.Clone();
+        _volts = (double[])volts.Clone();
+        if (attempt()) return true;
+        (_plan, _solver, _blocked, _volts, Loads) = (plan, solver, blocked, volts, loads);
+        return false;
+    }
 
     private bool TryRaiseLoads(double powerScale)
     {

@@ -80,24 +80,11 @@ public static class SiteStructure
             : FormattableString.Invariant($"{box.Name} has {box.Outputs.Count} outputs, there is no output {from.OutputNumber}");
     }
 
-    private static string? LoopFault(SiteRun run, Dictionary<string, SiteRun> junctions)
-    {
-        if (FeedingBox(run, junctions) is not null || Dangles(run, junctions)) return null;
-        return $"no box feeds the run to {run.To}: it, or what feeds it, goes round in a ring";
-    }
-
     // A junction that nothing ends at is another fault, of the run that names it.
-    private static bool Dangles(SiteRun run, Dictionary<string, SiteRun> junctions)
-    {
-        SiteRun at = run;
-        for (int step = 0; step <= junctions.Count && at.From.JunctionName is string junction; step++)
-        {
-            if (!junctions.TryGetValue(junction, out SiteRun? before)) return true;
-            at = before;
-        }
-
-        return false;
-    }
+    private static string? LoopFault(SiteRun run, Dictionary<string, SiteRun> junctions) =>
+        BoxBehind(run, junctions, _ => null, out bool goesRound) is null && goesRound
+            ? $"no box feeds the run to {run.To}: it, or what feeds it, goes round in a ring"
+            : null;
 
     private static IEnumerable<SiteFault> DeviceFaults(IReadOnlyList<SiteRun> runs, IReadOnlyList<SiteDevice> devices)
     {
@@ -129,14 +116,15 @@ public static class SiteStructure
         }
     }
 
-    private static string? FeedingBox(SiteRun run, Dictionary<string, SiteRun> junctions) => BoxBehind(run, junctions, _ => null);
+    private static string? FeedingBox(SiteRun run, Dictionary<string, SiteRun> junctions) => BoxBehind(run, junctions, _ => null, out bool _);
 
-    private static string? ReturnBox(SiteRun run, Dictionary<string, SiteRun> junctions) => BoxBehind(run, junctions, at => at.ReturnAt);
+    private static string? ReturnBox(SiteRun run, Dictionary<string, SiteRun> junctions) => BoxBehind(run, junctions, at => at.ReturnAt, out bool _);
 
-    // Follows one pole back to a box, or finds that it goes round.
-    private static string? BoxBehind(SiteRun run, Dictionary<string, SiteRun> junctions, Func<SiteRun, string?> elsewhere)
+    // Follows one pole back to a box, or finds that it goes round or ends in nothing.
+    private static string? BoxBehind(SiteRun run, Dictionary<string, SiteRun> junctions, Func<SiteRun, string?> elsewhere, out bool goesRound)
     {
         SiteRun at = run;
+        goesRound = false;
         for (int step = 0; step <= junctions.Count; step++)
         {
             if ((elsewhere(at) ?? at.From.JunctionName) is not string junction) return at.From.BoxName;
@@ -144,6 +132,7 @@ public static class SiteStructure
             at = before;
         }
 
+        goesRound = true;
         return null;
     }
 

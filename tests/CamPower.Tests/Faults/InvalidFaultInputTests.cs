@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using CamPower.Tests.Devices;
+using CamPower.Tests.Quantities;
 using UnitsNet;
 using static CamPower.Tests.Faults.SmallFault;
 
@@ -37,10 +38,7 @@ public class InvalidFaultInputTests
     public void ImpossibleInput_IsRefusedByNameValueUnitAndRange(string name)
     {
         (Action call, string parameter, string shown) = Cases[name];
-        var thrown = Assert.Throws<ArgumentOutOfRangeException>(call);
-        Assert.Equal(parameter, thrown.ParamName);
-        Assert.Equal(shown, thrown.ActualValue);
-        Cultures.AssertSame(() => Assert.Throws<ArgumentOutOfRangeException>(call).Message);
+        Refusal.AssertNames(call, parameter, shown);
     }
 
     [Fact]
