@@ -28,7 +28,7 @@ internal static class SiteSamples
         {
             supply, DeratingCurve.GenericEnclosed, DeratingCurve.GenericEnclosed.Points[0], box, box.Outputs[0], run, run.From, site, site.Devices[0], site.VideoLinks[0], site.Bonds[0], fault,
             assessment, solvedBox, solvedBox.Worst, solvedBox.Outputs[0], solvedBox.Outputs[0].Worst, solvedDevice, solvedDevice.Worst,
-            assessment.Shields[0], assessment.Shields[0].Worst, RuleSet.Standard, finding, finding.About,
+            assessment.Shields[0], assessment.Shields[0].Worst, RuleSet.Standard, new Evidence(assessment), finding, finding.About,
         }.Concat(RuleSet.Standard.Rules);
     }
 }
