@@ -11,9 +11,9 @@ public sealed class SplitAdapterRule() : Rule("split-adapter-beyond-rating", Sev
     "Give each camera an adapter of its own, or use a distribution box.", Sources.CommonPractice)
 {
     /// <inheritdoc/>
-    public override IEnumerable<Finding> Check(SiteAssessment assessment)
+    public override IEnumerable<Finding> Check(Evidence evidence)
     {
-        foreach (BoxAssessment box in Require.NotNull(assessment, nameof(assessment)).Boxes.Where(IsSplit))
+        foreach (BoxAssessment box in Require.NotNull(evidence, nameof(evidence)).Assessment.Boxes.Where(IsSplit))
         {
             BoxInCondition worst = box.Worst;
             if (!Limits.IsAbove(worst.Amperes, worst.DeratedAmperes)) continue;

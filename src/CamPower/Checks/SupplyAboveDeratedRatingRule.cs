@@ -9,9 +9,9 @@ public sealed class SupplyAboveDeratedRatingRule() : Rule("supply-above-derated-
     "Use a stronger supply or one that is rated for where it stands, cool the box, or spread the load over two boxes.", Sources.GenericDerating)
 {
     /// <inheritdoc/>
-    public override IEnumerable<Finding> Check(SiteAssessment assessment)
+    public override IEnumerable<Finding> Check(Evidence evidence)
     {
-        foreach (BoxAssessment box in Require.NotNull(assessment, nameof(assessment)).Boxes)
+        foreach (BoxAssessment box in Require.NotNull(evidence, nameof(evidence)).Assessment.Boxes)
         {
             BoxInCondition worst = box.Worst;
             if (!Limits.IsAbove(worst.Amperes, worst.DeratedAmperes) || SplitAdapterRule.IsSplit(box)) continue;

@@ -32,9 +32,9 @@ public sealed class SupplyHeadroomRule : Rule
     public override IQuantity? Limit { get; }
 
     /// <inheritdoc/>
-    public override IEnumerable<Finding> Check(SiteAssessment assessment)
+    public override IEnumerable<Finding> Check(Evidence evidence)
     {
-        foreach (BoxAssessment box in Require.NotNull(assessment, nameof(assessment)).Boxes)
+        foreach (BoxAssessment box in Require.NotNull(evidence, nameof(evidence)).Assessment.Boxes)
         {
             BoxInCondition worst = box.Worst;
             double policy = worst.DeratedAmperes * _share;
