@@ -25,7 +25,7 @@ public sealed class ShortCircuit
         Smallest = ElectricCurrent.FromAmperes(cases.Min(c => c.RmsAmperes));
         Opening = OpeningTimes.AnyOf([.. cases.Select(c => c.Opening)]);
         IsWithinBreakingCapacity = study.Device.BreakingCapacity is ElectricCurrent capacity ? peak <= capacity.Amperes : null;
-        IsWithinVoltageRating = study.Device.VoltageRating is ElectricPotential rating ? study.Source.Supply.HighestVolts <= rating.Volts : null;
+        IsWithinVoltageRating = study.Device.VoltageRating is ElectricPotential rating ? study.Supply.Output.HighestVolts <= rating.Volts : null;
         _letThrough = cases.Max(c => c.LetThrough);
         bool hasConductor = !double.IsInfinity(withstandIntegral);
         Withstand = hasConductor ? JouleIntegral.FromAmpereSquaredSeconds(withstandIntegral) : null;

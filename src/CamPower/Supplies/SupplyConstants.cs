@@ -54,4 +54,12 @@ public static class SupplyConstants
     /// <summary>Thermal conductivity of the plastic of enclosures. [W/(m·K)]</summary>
     public static CitedValue PlasticConductivity { get; } =
         new("Thermal conductivity of the plastic of an enclosure", 0.2, "W/(m·K)", Sources.PlasticEnclosure);
+
+    /// <summary>Altitude up to which a generic supply keeps its ambient rating. [m]</summary>
+    public static CitedValue GenericAltitudeFrom { get; } =
+        new("Altitude up to which a generic supply keeps its ambient rating", 2000, "m", Sources.GenericAltitudeDerating);
+
+    /// <summary>By how much warmer the air counts for every 1000 m above that. [K]</summary>
+    public static CitedValue GenericAltitudeRise { get; } =
+        new("By how much warmer the air counts to a generic supply for every 1000 m above that", 5, "K", Sources.GenericAltitudeDerating);
 }
