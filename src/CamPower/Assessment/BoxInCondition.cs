@@ -19,7 +19,7 @@ public sealed class BoxInCondition
         _hasEnclosure = box.Enclosure is not null;
         if (losses is not null && box.Enclosure is Enclosure enclosure)
         {
-            Heat = new HeatedEnclosure(enclosure, losses.TotalWatts, condition.At.BoxCelsius, condition.At.SunWattsPerSquareMeter);
+            Heat = new HeatedEnclosure(enclosure, losses.TotalWatts, condition.At.BoxCelsius, condition.At.SunWattsPerSquareMeter, altitudeMeters);
         }
 
         SupplyCelsius = Heat?.InsideCelsius ?? condition.At.BoxCelsius;

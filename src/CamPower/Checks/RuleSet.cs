@@ -41,6 +41,8 @@ public sealed class RuleSet
         new UndervoltageRule(),
         new OvervoltageAtLightLoadRule(),
         new OutputOverloadedRule(),
+        new BoxTooHotRule(),
+        new BoxTemperatureUnknownRule(),
         new SupplyAboveDeratedRatingRule(),
         new SplitAdapterRule(),
         new SupplyHeadroomRule(),
@@ -53,6 +55,7 @@ public sealed class RuleSet
         new CopperCladAluminiumRule(),
         new AcSolvedWithRmsRule(),
         new MixedResistanceBasesRule(),
+        new ValueOutsideValidatedRangeRule(),
     ]);
 
     /// <summary>The rules, in the order in which they are asked.</summary>

@@ -284,8 +284,9 @@ public static class Sources
     public static Citation StefanBoltzmann { get; } = new(
         "CODATA recommended values of the fundamental physical constants", CitationKind.FromMemory, "2018", "exact since 2019");
 
-    /// <summary>Standard gravity and the standard atmosphere.</summary>
-    public static Citation StandardAtmosphere { get; } = new("ISO 2533, Standard atmosphere", CitationKind.FromMemory, "1975", "sea level");
+    /// <summary>Standard gravity and the pressure of the air by height above the sea.</summary>
+    public static Citation StandardAtmosphere { get; } = new(
+        "ISO 2533, Standard atmosphere", CitationKind.FromMemory, "1975", "288.15 K and 101325 Pa at sea level, 6.5 K a kilometre");
 
     /// <summary>Viscosity and conductivity of air against temperature.</summary>
     public static Citation AirTransport { get; } = new(

@@ -2,14 +2,17 @@ using System;
 
 namespace CamPower.Heat;
 
-/// <summary>Dry air at sea level, as natural convection sees it.</summary>
+/// <summary>Dry air, as natural convection sees it.</summary>
 /// <remarks>Source: <see cref="Sources.AirTransport"/>; density by the law of ideal gases.</remarks>
 internal readonly struct AirProperties
 {
-    internal AirProperties(double kelvins)
+    // The standard atmosphere: from 288.15 K at sea level 6.5 K cooler with every kilometre.
+    private const double AtSeaLevel = 288.15, KelvinsPerMeter = 0.0065;
+
+    internal AirProperties(double kelvins, double altitudeMeters)
     {
         double viscosity = Sutherland(HeatConstants.AirViscosity.Value, HeatConstants.AirViscositySutherland.Value, kelvins);
-        double density = HeatConstants.Pressure.Value / (HeatConstants.AirGasConstant.Value * kelvins);
+        double density = PressureAt(altitudeMeters) / (HeatConstants.AirGasConstant.Value * kelvins);
         Conductivity = Sutherland(HeatConstants.AirConductivity.Value, HeatConstants.AirConductivitySutherland.Value, kelvins);
         KinematicViscosity = viscosity / density;
         Diffusivity = Conductivity / (density * HeatConstants.AirSpecificHeat.Value);
@@ -33,6 +36,10 @@ internal readonly struct AirProperties
     /// <summary>Rayleigh's number of a plate that is warmer, or cooler, than the air, with β = 1/T. [1]</summary>
     internal double Rayleigh(double rise, double meters) =>
         HeatConstants.Gravity.Value * rise * meters * meters * meters / (Kelvins * KinematicViscosity * Diffusivity);
+
+    // Source: Sources.StandardAtmosphere.
+    private static double PressureAt(double altitudeMeters) => HeatConstants.Pressure.Value
+        * Math.Pow(1 - (KelvinsPerMeter * altitudeMeters / AtSeaLevel), HeatConstants.Gravity.Value / (HeatConstants.AirGasConstant.Value * KelvinsPerMeter));
 
     private static double Sutherland(double atReference, double sutherland, double kelvins)
     {

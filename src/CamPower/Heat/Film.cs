@@ -13,7 +13,7 @@ internal readonly struct Film
 
     private readonly Enclosure _enclosure;
 
-    internal Film(Enclosure enclosure, double coldKelvins, double rise)
+    internal Film(Enclosure enclosure, double coldKelvins, double rise, double altitudeMeters)
     {
         _enclosure = enclosure;
         ColdKelvins = coldKelvins;
@@ -21,7 +21,7 @@ internal readonly struct Film
         double warm = coldKelvins + rise;
         Radiation = enclosure.Wall.EmissivityShare * HeatConstants.StefanBoltzmann.Value * ((warm * warm) + (coldKelvins * coldKelvins)) * (warm + coldKelvins);
         if (!(rise > 0)) return;
-        Air = new AirProperties(coldKelvins + (rise / 2));
+        Air = new AirProperties(coldKelvins + (rise / 2), altitudeMeters);
         Side = Convection.Vertical(Air, rise, enclosure.HeightMeters);
         Top = Convection.WarmSideUp(Air, rise, enclosure.LidLengthMeters);
         Bottom = Convection.WarmSideDown(Air, rise, enclosure.LidLengthMeters);
@@ -55,18 +55,18 @@ internal readonly struct Film
     /// The heat grows with the rise, and radiation alone is at least A·ε·σ·rise⁴, so the rise lies between nothing and
     /// the fourth root of that. Regula falsi between the two, with the weight of an end that stays halved (Illinois).
     /// </remarks>
-    internal static Film Carrying(Enclosure enclosure, double coldKelvins, double watts)
+    internal static Film Carrying(Enclosure enclosure, double coldKelvins, double watts, double altitudeMeters)
     {
-        if (!(watts > 0)) return new Film(enclosure, coldKelvins, 0);
+        if (!(watts > 0)) return new Film(enclosure, coldKelvins, 0, altitudeMeters);
         double black = enclosure.FreeSquareMeters * enclosure.Wall.EmissivityShare * HeatConstants.StefanBoltzmann.Value;
         double low = 0, high = Math.Sqrt(Math.Sqrt(watts / black));
-        double lacking = -watts, surplus = new Film(enclosure, coldKelvins, high).Watts - watts;
+        double lacking = -watts, surplus = new Film(enclosure, coldKelvins, high, altitudeMeters).Watts - watts;
         double kept = 0;
         while (true)
         {
             double middle = low + ((high - low) * lacking / (lacking - surplus));
             if (!(middle > low && middle < high)) middle = low + ((high - low) / 2);
-            var film = new Film(enclosure, coldKelvins, middle);
+            var film = new Film(enclosure, coldKelvins, middle, altitudeMeters);
             double error = film.Watts - watts;
             if (Math.Abs(error) <= AsGoodAsEqual * watts || middle <= low || middle >= high) return film;
             if (error < 0)

@@ -11,10 +11,10 @@ namespace CamPower;
 /// Immutable. Three resistances in series: the film of still air inside, the sheet, the film of still air outside. A film is
 /// natural convection and radiation; the sun heats the skin, on top of what comes from inside. All the free faces share one skin
 /// temperature. Sources: <see cref="Sources.EnclosureHeatBalance"/>, <see cref="Sources.VerticalPlate"/>,
-/// <see cref="Sources.HorizontalPlate"/>, <see cref="Sources.GreySurface"/>. The air is that of sea level: at 2000 m
-/// convection carries about a tenth less. Wind, rain, a clear sky and heat into a wall all cool and are left out. The inside
-/// temperature is a mean: under the lid it is hotter, right above a supply hotter still. Good to perhaps a quarter of
-/// the rise: measure where it is near a limit.
+/// <see cref="Sources.HorizontalPlate"/>, <see cref="Sources.GreySurface"/>. Thin air high above the sea
+/// convects less. Wind, rain, a clear sky and heat into a wall all cool and are left out. The inside temperature is a mean: under
+/// the lid it is hotter, right above a supply hotter still. Good to perhaps a quarter of the rise: measure where it is near
+/// a limit.
 /// </remarks>
 /// <example>
 /// <code>
@@ -26,16 +26,16 @@ public sealed class HeatedEnclosure
 {
     private readonly double _ambient;
 
-    internal HeatedEnclosure(Enclosure enclosure, double losses, double ambientCelsius, double sunWattsPerSquareMeter)
+    internal HeatedEnclosure(Enclosure enclosure, double losses, double ambientCelsius, double sunWattsPerSquareMeter, double altitudeMeters)
     {
         Enclosure = enclosure;
         LossWatts = losses;
         SunWattsPerSquareMeter = sunWattsPerSquareMeter;
         _ambient = ambientCelsius;
         double ambient = ambientCelsius - Surroundings.AbsoluteZero;
-        Outside = Film.Carrying(enclosure, ambient, losses + SolarWatts);
+        Outside = Film.Carrying(enclosure, ambient, losses + SolarWatts, altitudeMeters);
         SheetRise = losses * enclosure.Wall.SquareMeterKelvinsPerWatt / enclosure.FreeSquareMeters;
-        InsideFilm = Film.Carrying(enclosure, ambient + Outside.Rise + SheetRise, losses);
+        InsideFilm = Film.Carrying(enclosure, ambient + Outside.Rise + SheetRise, losses, altitudeMeters);
         RiseKelvins = Outside.Rise + SheetRise + InsideFilm.Rise;
         Breaches = EnclosureValidity.Breaches(enclosure, ambientCelsius, InsideCelsius).ToList().AsReadOnly();
     }

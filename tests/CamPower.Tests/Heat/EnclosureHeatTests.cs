@@ -20,7 +20,7 @@ public class EnclosureHeatTests
     public void Air_IsThatOfTheTable(int row)
     {
         var (kelvins, viscosity, conductivity, diffusivity, prandtl) = AirTable.Rows[row];
-        var air = new AirProperties(kelvins);
+        var air = new AirProperties(kelvins, altitudeMeters: 0);
         AssertWithin(viscosity, air.KinematicViscosity * 1.01325, 0.01);
         AssertWithin(conductivity, air.Conductivity, 0.012);
         AssertWithin(diffusivity, air.Diffusivity * 1.01325, 0.015);
@@ -34,7 +34,7 @@ public class EnclosureHeatTests
     public void Film_OfTheFireScreen_IsThatOfTheExample()
     {
         var screen = new Enclosure(Length.FromMeters(1.02), Length.FromMeters(0.71), Length.FromMeters(0.1), Wall(emissivity: 1), EnclosureFaces.Front);
-        var film = new Film(screen, 273 + 23, 232 - 23);
+        var film = new Film(screen, 273 + 23, 232 - 23, altitudeMeters: 0);
         Assert.Equal(2355, 0.71 * 1.02 * film.Radiation * film.Rise, 2.0);
         Assert.InRange(film.Side, 0.8 * 7.0, 7.0);
     }
@@ -49,7 +49,7 @@ public class EnclosureHeatTests
     {
         var box = new Enclosure(Length.FromMeters(0.4), Length.FromMeters(height), Length.FromMeters(0.4), EnclosureWall.PaintedSteel, EnclosureFaces.FreeInAir);
         double simplified = isTurbulent ? 1.31 * Math.Cbrt(rise) : 1.42 * Math.Pow(rise / height, 0.25);
-        Assert.InRange(new Film(box, 300, rise).Side / simplified, 0.88, 1.0);
+        Assert.InRange(new Film(box, 300, rise, altitudeMeters: 0).Side / simplified, 0.88, 1.0);
     }
 
     // Incropera and others, 6th edition, Example 9.3, from memory: a long duct 0.75 m wide and 0.3 m high at 45 °C in air of 15 °C;
@@ -73,7 +73,7 @@ public class EnclosureHeatTests
     [Fact]
     public void Film_OfAPaintedWall_IsThatOfIso6946()
     {
-        var film = new Film(Painted(), 293.15, 3);
+        var film = new Film(Painted(), 293.15, 3, altitudeMeters: 0);
         Assert.Equal(5.13, film.Radiation, 0.15);
         AssertWithin(2.5, film.Side, 0.2);
         AssertWithin(1 / 0.13, film.Side + film.Radiation, 0.07);
@@ -123,6 +123,18 @@ public class EnclosureHeatTests
         Assert.Equal(72, (double)heated.SolarGain.Watts, 1e-9);
         Assert.Equal(heated.Skin.DegreesCelsius, heated.Inside.DegreesCelsius, 1e-12);
         Assert.Equal(72, heated.Enclosure.FreeArea.SquareMeters * heated.Outside.Coefficient * heated.Rise.Kelvins, 1e-9);
+    }
+
+    // ISO 2533, from memory: 79 495 Pa at 2000 m, 0.7846 of sea level. Laminar convection goes with the root of it, 0.886;
+    // the rise lies between what it would be and what it would be without any radiation.
+    [Fact]
+    public void ThinAir_IsHotterInside()
+    {
+        Length high = Length.FromMeters(2000);
+        Assert.Equal(0.7846, new AirProperties(300, 0).KinematicViscosity / new AirProperties(300, 2000).KinematicViscosity, 1e-4);
+        double thick = Painted().HeatedBy(Power.FromWatts(30), Celsius(20)).Rise.Kelvins, thin = Painted().HeatedBy(Power.FromWatts(30), Celsius(20), altitude: high).Rise.Kelvins;
+        Assert.InRange(thin / thick, 1.02, 1 / 0.886);
+        Refused("altitude", () => Painted().HeatedBy(Power.Zero, Celsius(20), altitude: Length.FromMeters(9001)));
     }
 
     [Fact]
