@@ -5,7 +5,7 @@ using static System.FormattableString;
 namespace CamPower.Checks;
 
 /// <summary>A supply in air that is hotter than any in which it is rated to run.</summary>
-/// <remarks>It speaks for <see cref="SupplyAboveDeratedRatingRule"/>, which is silent about such a condition.</remarks>
+/// <remarks>It speaks for the rules of rating, headroom and split adapters, which pass over such a condition.</remarks>
 public sealed class BoxTooHotRule() : Rule("box-too-hot", Severity.Failure,
     "The air around the supply of a box, inside its enclosure where it has one, is hotter than any in which the supply is rated to run.",
     "Take heat out of the box, shade it, or use a larger enclosure with more of its faces free or a supply rated for more. Do not open an outdoor enclosure to cool it.",
@@ -32,8 +32,19 @@ public sealed class BoxTooHotRule() : Rule("box-too-hot", Severity.Failure,
         }
     }
 
-    /// <summary>Whether a box is too hot in a condition.</summary>
-    internal static bool IsTooHot(BoxAssessment box, BoxInCondition condition, double altitudeMeters) => IsTooHot(condition, Highest(box, altitudeMeters));
+    /// <summary>The condition that leaves the least of the rating of those in which the supply is not too hot to run; null where it always is.</summary>
+    internal static BoxInCondition? WorstOfTheRest(BoxAssessment box, Site site)
+    {
+        double highest = Highest(box, site.AltitudeMeters);
+        if (!IsTooHot(box.Worst, highest)) return box.Worst;
+        BoxInCondition? worst = null;
+        foreach (BoxInCondition candidate in box.InConditions)
+        {
+            if (!IsTooHot(candidate, highest) && (worst is null || candidate.IsWorseThan(worst))) worst = candidate;
+        }
+
+        return worst;
+    }
 
     private static bool IsTooHot(BoxInCondition condition, double highest) => condition.Amperes > 0 && condition.SupplyCelsius > highest;
 

@@ -13,24 +13,12 @@ public sealed class SupplyAboveDeratedRatingRule() : Rule("supply-above-derated-
     {
         foreach (BoxAssessment box in Require.NotNull(assessment, nameof(assessment)).Boxes)
         {
-            BoxInCondition? worst = WorstRated(box, assessment.Site.AltitudeMeters);
+            BoxInCondition? worst = BoxTooHotRule.WorstOfTheRest(box, assessment.Site);
             if (worst is null || !Limits.IsAbove(worst.Amperes, worst.DeratedAmperes) || SplitAdapterRule.IsSplit(box)) continue;
             yield return Find(Subject.Of(box.Box),
                 Invariant($"In \"{worst.Condition}\" its outputs {(worst.IsDemandOnly ? "ask for" : "take")} {worst.Amperes:0.00} A and its supply may deliver {worst.DeratedAmperes:0.00} A at {Where(worst, assessment.Site)}."),
                 worst.TotalCurrent, worst.DeratedRating, worst.Condition);
         }
-    }
-
-    // Where the box is too hot for its supply, that is another rule's finding.
-    private static BoxInCondition? WorstRated(BoxAssessment box, double altitudeMeters)
-    {
-        BoxInCondition? worst = null;
-        foreach (BoxInCondition candidate in box.InConditions)
-        {
-            if (!BoxTooHotRule.IsTooHot(box, candidate, altitudeMeters) && (worst is null || candidate.IsWorseThan(worst))) worst = candidate;
-        }
-
-        return worst;
     }
 
     private static string Where(BoxInCondition box, Site site)

@@ -121,6 +121,18 @@ public class BoxHeatTests
         Assert.Equal(["box-too-hot", "supply-above-derated-rating"], RuleSet.Standard.Check(site.Assess()).Select(f => f.Rule));
     }
 
+    // Too hot by day, loaded to 85 % at night; an adapter too hot by day and split beyond its rating at night.
+    [Fact]
+    public void TooHotByDay_DoesNotHideTheHeadroomOrTheSplitAtNight()
+    {
+        Condition[] conditions = [Condition.Day(At(box: 75)), Condition.Night(At())];
+        Site loaded = Star(Box(Dc(amperes: 10)), conditions, (0, Camera(new ShareDraw(Amperes(1), infrared: Amperes(7.5)))));
+        Assert.Equal(["box-too-hot", "supply-above-headroom-policy"], RuleSet.Standard.Check(loaded.Assess()).Select(f => f.Rule));
+        Device camera = Camera(new ShareDraw(Amperes(0.1), infrared: Amperes(1)));
+        Site split = Shared(0, Adapter(Dc(amperes: 2)), conditions, camera, camera);
+        Assert.Equal(["box-too-hot", "split-adapter-beyond-rating"], RuleSet.Standard.Check(split.Assess()).Select(f => f.Rule));
+    }
+
     // A box that may not be so hot at 3000 m: 5 K less, by the generic altitude derating (common practice, no source).
     [Theory]
     [InlineData(64.9, false)]
