@@ -74,6 +74,10 @@ public sealed partial class NotebookTests(NotebookTests.Tool tool) : IClassFixtu
         Assert.All(new[] { "14 AWG", "16 AWG", "18 AWG", "20 AWG", "one-way length, m" }, t => Assert.Contains(t, texts));
     }
 
+    [Fact]
+    public void PictureOfTheDocs_IsTheChartOfGauges() =>
+        GeneratedPage.AssertCurrent("docs/images/voltage-against-length.svg", Chart("choose-the-gauge.ipynb", 0) + "\n");
+
     // The drawn points, put back through the axes, are the voltages of the table beneath.
     [Fact]
     public void ChartOfTemperatures_ShowsTheNumbersOfItsTable()

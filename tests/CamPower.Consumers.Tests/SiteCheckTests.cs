@@ -15,7 +15,7 @@ public class SiteCheckTests
     {
         CommandResult sources = await Command.DotnetAsync(".", "run", "--project", Project);
         CommandResult package = await Command.DotnetAsync(".", "run", "--project", Project, "-p:CamPowerFrom=package");
-        Assert.Contains("Ternfield boatyard", package.Output, StringComparison.Ordinal);
+        GeneratedPage.AssertCurrent(Project + "/boatyard.txt", package.Output);
         Assert.Equal((sources.ExitStatus, sources.Output), (package.ExitStatus, package.Output));
 
         string dependencies = await File.ReadAllTextAsync(RepositoryFiles.PathOf(Project + "/bin/package/Debug/net10.0/SiteCheck.deps.json"));

@@ -2,16 +2,20 @@ using System.Collections.Generic;
 using System.Linq;
 using System.Net;
 using System.Net.Http;
+using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Threading.Tasks;
 using CamPower;
 using CamPower.Files;
+using CamPower.Tests.Repository;
 
 namespace PlanService.Tests;
 
 public class AssessmentTests(PlanServer server) : IClassFixture<PlanServer>
 {
+    private static readonly JsonSerializerOptions Indented = new() { WriteIndented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
     public static TheoryData<string> Sites => ["boat-shed.json", "boatyard.json", "boatyard-as-found.json"];
 
     [Theory]
@@ -82,6 +86,10 @@ public class AssessmentTests(PlanServer server) : IClassFixture<PlanServer>
         Assert.Equal(11.575, (double)day["voltageInVolts"]!, 3);
         Assert.Equal("0.311 A", (string)day["current"]!);
     }
+
+    [Fact]
+    public async Task AnswerOfTheReadme_IsTheAnswer() =>
+        GeneratedPage.AssertCurrent("samples/PlanService/boat-shed.answer.json", (await AnswerAsync("boat-shed.json")).ToJsonString(Indented) + "\n");
 
     [Fact]
     public async Task Schema_IsTheLibrarys() => Assert.Equal(SiteFile.Schema, await server.Client.GetStringAsync("/schema"));
