@@ -243,6 +243,9 @@ public static class Sources
     public static Citation Iec60949AluminiumBeta { get; } = new(
         "IEC 60949, Thermally permissible short-circuit currents", CitationKind.FromMemory, null, "Table 1, β of aluminium");
 
+    /// <summary>What is printed on a jacket.</summary>
+    public static Citation PrintedRating { get; } = new("The rating printed on the jacket", CitationKind.Declared);
+
     /// <summary>A convention of the trade with no published source.</summary>
     public static Citation CommonPractice { get; } = new(
         "Common practice, no source", CitationKind.CommonPractice);
