@@ -53,7 +53,7 @@ public class FaultTests
     [InlineData("\"above\": \"2000 m\"", "\"above\": ¶\"20 km\"", "$.boxes[1].supply.derating.altitude.above", "above must be from -500 m to 9000 m, but is 20000 m")]
     [InlineData("\"perThousandMetres\": \"5 K\"", "\"perThousandMetres\": ¶\"5 C\"", "$.boxes[1].supply.derating.altitude.perThousandMetres", "has the wrong unit: a rise of temperature is written in K")]
     [InlineData("\"derating\": \"generic enclosed\", \"trim\"", "\"derating\": ¶\"generic closed\", \"trim\"", "$.boxes[0].supply.derating", "did you mean 'generic enclosed'?")]
-    [InlineData("\"derating\": \"generic enclosed\", \"trim\"", "\"derating\": ¶[], \"trim\"", "$.boxes[0].supply.derating", "expected an object, or text: a derating curve: 'generic enclosed', but found a list")]
+    [InlineData("\"derating\": \"generic enclosed\", \"trim\"", "\"derating\": ¶[], \"trim\"", "$.boxes[0].supply.derating", "expected an object, or text: a derating: 'generic enclosed', but found a list")]
     [InlineData("\"overload\": \"unlimited\"", "\"overload\": ¶\"unlimted\"", "$.boxes[1].supply.overload", "did you mean 'unlimited'?")]
     [InlineData("\"overload\": \"unlimited\"", "\"overload\": ¶{}", "$.boxes[1].supply.overload", "missing: constantCurrent, foldback and shortCircuit, hiccup, pulse and period or shutdown and within")]
     [InlineData("\"constantCurrent\": \"3.3 A\"", "\"constantCurrent\": ¶\"0 A\"", "$.boxes[2].supply.overload.constantCurrent", "constantCurrent must be above 0 A")]

@@ -43,7 +43,7 @@ internal static class Words
     internal static WordFormat<Func<Surroundings, Condition>> GivenConditions { get; } = new("a given condition", Given(
         Condition.Day, Condition.Night, at => Condition.NightWithMotion(at), Condition.ColdStart));
 
-    internal static WordFormat<Derating> Derating { get; } = new("a derating curve",
+    internal static WordFormat<Derating> Derating { get; } = new("a derating",
         ("generic enclosed", CamPower.Derating.GenericEnclosed));
 
     internal static WordFormat<OverloadBehaviour> Overload { get; } = new("an overload behaviour",
