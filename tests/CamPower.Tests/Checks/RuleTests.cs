@@ -43,7 +43,7 @@ public class RuleTests
 
     [Theory]
     [MemberData(nameof(Rules))]
-    public void Rule_RefusesNoAssessment(string id) =>
+    public void Rule_RefusesNoEvidence(string id) =>
         Assert.Throws<System.ArgumentNullException>(() => RuleSet.Standard.Rules.Single(r => r.Id == id).Check(null!).ToList());
 
     private static RuleCase CaseOf(string id) => RuleCases.All.Single(c => c.Rule == id);
