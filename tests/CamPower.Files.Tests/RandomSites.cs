@@ -59,7 +59,9 @@ public static class RandomSites
 
         private Cable Usual(Cable usual, string name) => new(usual.Outgoing, usual.Return, Chance(0.2), name, Rating(), usual.Coax, usual.Source);
 
-        private Temperature? Rating() => Chance(0.3) ? Temperature.From(Number(40, 110), TemperatureUnit.DegreeCelsius) : null;
+        private Insulation? Rating() => Chance(0.3)
+            ? Pick(Insulation.Rated(Temperature.From(Number(40, 110), TemperatureUnit.DegreeCelsius)), Insulation.Pvc70, Insulation.CrossLinked)
+            : null;
 
         private Conductor Wire() => _random.Next(4) switch
         {

@@ -40,6 +40,7 @@ public sealed class RuleSet
         new TurnOnBelowUnstableVoltageRule(),
         new UndervoltageRule(),
         new OvervoltageAtLightLoadRule(),
+        new PowerLimitExceededRule(),
         new OutputOverloadedRule(),
         new BoxTooHotRule(),
         new BoxTemperatureUnknownRule(),

@@ -243,6 +243,46 @@ public static class Sources
     public static Citation Iec60949AluminiumBeta { get; } = new(
         "IEC 60949, Thermally permissible short-circuit currents", CitationKind.FromMemory, null, "Table 1, β of aluminium");
 
+    /// <summary>What is printed on a jacket.</summary>
+    public static Citation PrintedRating { get; } = new("The rating printed on the jacket", CitationKind.Declared);
+
+    /// <summary>The tables that limit the power of an output.</summary>
+    public static Citation PowerLimitClasses { get; } = new(
+        "IEC 62368-1 Annex Q; NEC (NFPA 70) Chapter 9", CitationKind.Standard, null,
+        "Tables Q.1 and Q.2; Tables 11(A) and 11(B) (partly from memory, see each figure)");
+
+    /// <summary>Currents, powers and devices of limited power sources.</summary>
+    public static Citation LimitedPower { get; } = new(
+        "IEC 62368-1 Annex Q; IEC 60950-1, 2.5", CitationKind.Standard, null,
+        "Tables Q.1 and Q.2, formerly 2B and 2C, note 1 (seen in a summary of the older ones)");
+
+    /// <summary>A cell of those tables that nobody here saw in print.</summary>
+    public static Citation LimitedPowerFromMemory { get; } = new(
+        "IEC 62368-1 Annex Q; IEC 60950-1, 2.5", CitationKind.FromMemory, null, "Tables Q.2 and 2C: rating of the device above 20 V");
+
+    /// <summary>When the current and power of limited power sources are measured.</summary>
+    public static Citation LimitedPowerTime { get; } = new(
+        "IEC 62368-1 Annex Q; IEC 60950-1, 2.5; NEC (NFPA 70) Chapter 9, Tables 11(A) and 11(B), note 1", CitationKind.Standard, null,
+        "5 s or 60 s, by edition and way of limiting (seen in a summary and in a pocket guide to the NEC of 2005)");
+
+    /// <summary>Which overcurrent devices count for a limited power source.</summary>
+    public static Citation LimitedPowerDevices { get; } = new(
+        "IEC 60950-1, 2.5", CitationKind.Standard, null,
+        "Table 2C: a fuse or a device that is not adjustable and does not reset by itself; a resettable fuse counts for Table 2B only (seen in a summary)");
+
+    /// <summary>Cells of the tables of Class 2 sources that were seen in print.</summary>
+    public static Citation Class2 { get; } = new(
+        "NEC (NFPA 70)", CitationKind.Standard, null,
+        "Chapter 9, Tables 11(A) and 11(B): 100 VA up to 30 V, 5 mA up to 150 V (seen in a trade article)");
+
+    /// <summary>Cells of the tables of Class 2 sources that nobody here saw in print.</summary>
+    public static Citation Class2FromMemory { get; } = new(
+        "NEC (NFPA 70)", CitationKind.FromMemory, null, "Chapter 9, Tables 11(A) and 11(B)");
+
+    /// <summary>What holds of Class 2 where wet contact is likely.</summary>
+    public static Citation Class2Notes { get; } = new(
+        "NEC (NFPA 70)", CitationKind.Standard, "2005", "Chapter 9, Tables 11(A) and 11(B), notes 2 and 4 (seen in a pocket guide)");
+
     /// <summary>What a supply loses.</summary>
     public static Citation EfficiencyLoss { get; } = new(
         "Definition of efficiency: power out over power in", CitationKind.Textbook, null, "loss = power out × (1/η − 1)");

@@ -68,23 +68,27 @@ public sealed class DistributionBox
     /// <param name="limit">The current that each may carry all the time, above 0. [A]</param>
     /// <param name="protection">What interrupts an overcurrent at each; <see cref="ProtectiveDevice.None"/> where there is nothing, null where nobody declares it.</param>
     /// <param name="terminals">The wire that their terminals take; null where nobody declares it.</param>
+    /// <param name="claimedClass">The power-limit class that the label or data sheet claims for each; null where it claims none.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or <paramref name="claimedClass"/> is none of those there are.</exception>
     public static DistributionBox WithEqualOutputs(string name, Supply supply, int outputs, ElectricCurrent limit,
-        ProtectiveDevice? protection = null, TerminalRange? terminals = null) => new(
+        ProtectiveDevice? protection = null, TerminalRange? terminals = null, PowerLimitClass? claimedClass = null) => new(
         name, supply,
-        Enumerable.Range(1, (int)Require.Within(outputs, 1, 1000, nameof(outputs), "outputs")).Select(n => new BoxOutput(n, limit, protection)),
+        Enumerable.Range(1, (int)Require.Within(outputs, 1, 1000, nameof(outputs), "outputs")).Select(n => new BoxOutput(n, limit, protection, claimedClass)),
         terminals);
 
     /// <summary>An adapter: one output, whose limit is the rating of the supply.</summary>
     /// <param name="name">How it is called on the site. Not empty.</param>
     /// <param name="supply">The supply.</param>
     /// <param name="protection">What interrupts an overcurrent in its lead; <see cref="ProtectiveDevice.None"/> where there is nothing, null where nobody declares it.</param>
+    /// <param name="claimedClass">The power-limit class that its label claims; null where it claims none.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
-    public static DistributionBox Adapter(string name, Supply supply, ProtectiveDevice? protection = null) => new(
-        name, supply, [new BoxOutput(1, Require.NotNull(supply, nameof(supply)).Output.RatedCurrent, protection)],
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="claimedClass"/> is none of those there are.</exception>
+    public static DistributionBox Adapter(string name, Supply supply, ProtectiveDevice? protection = null,
+        PowerLimitClass? claimedClass = null) => new(
+        name, supply, [new BoxOutput(1, Require.NotNull(supply, nameof(supply)).Output.RatedCurrent, protection, claimedClass)],
         terminals: null, enclosure: null, isAdapter: true);
 
     /// <summary>The same box, its supply set to another voltage.</summary>
@@ -92,6 +96,18 @@ public sealed class DistributionBox
     /// <exception cref="ArgumentException">Its supply has no trim range.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="setPoint"/> is outside the trim range.</exception>
     public DistributionBox SetTo(ElectricPotential setPoint) => With(Supply.SetTo(setPoint));
+
+    /// <summary>What numbers can say of an output and a power-limit class: refuted, not refuted, or unknown.</summary>
+    /// <param name="outputNumber">Number of the output, from 1.</param>
+    /// <param name="limitClass">The class, whether or not the output claims it.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such output, or <paramref name="limitClass"/> is none of those there are.</exception>
+    /// <example>
+    /// <code>
+    /// PowerLimitVerdict verdict = box.AssessPowerLimit(1, PowerLimitClass.Class2).Verdict;
+    /// </code>
+    /// </example>
+    public PowerLimitAssessment AssessPowerLimit(int outputNumber, PowerLimitClass limitClass) => new(
+        this, Outputs[(int)Require.Within(outputNumber, 1, Outputs.Count, nameof(outputNumber), "") - 1], Require.Known(limitClass, nameof(limitClass)));
 
     /// <summary>The same box in an enclosure, which makes it warmer inside than around it.</summary>
     /// <param name="enclosure">The enclosure.</param>

@@ -2,6 +2,7 @@ using System.Collections.Generic;
 using CamPower.Conductors;
 using CamPower.Tests.Assessment.Returns;
 using CamPower.Tests.Sites;
+using CamPower.Tests.Supplies;
 using UnitsNet;
 using static CamPower.Tests.Sites.SmallSite;
 
@@ -39,6 +40,9 @@ internal static class RuleCases
 
         // 12 V and 10 %, which its own draw brings down to 13 V.
         new("overvoltage-before-it-draws", Severity.Caution, LightLoad(13.2 - Hair), LightLoad(13.2 + Hair), "camera 1", 13.2, 13.2 - Hair),
+
+        // 12 V at 5 A are the 60 VA that an inherently limited source of 12 V may give: 5 VA a volt, IEC 62368-1 Table Q.1.
+        new("power-limit-exceeded", Severity.Danger, Limited(5 + Hair), Limited(5), "box output 1", 60 + (12 * Hair), 60, "VA"),
         new("output-overloaded", Severity.Failure, OnOutput(1, 1 - Hair), OnOutput(1, 1), "box output 1", 1, 1 - Hair, "A", "night"),
 
         // The generic curve ends at 70 °C (common practice, no source).
@@ -87,6 +91,9 @@ internal static class RuleCases
         Single(ohms, Camera(AtNight(watts), Range(lowest, highest)), null, Day, Night);
 
     private static Site LightLoad(double highest) => Single(2, Camera(new ShareDraw(Amperes(0.1), infrared: Amperes(1)), Range(5, highest)), Dc(percent: 10), Day, Night);
+
+    private static Site Limited(double amperes) => Star(new DistributionBox(BoxName, LimitedOutputs.Holding(12, 4, amperes),
+        [new BoxOutput(1, ElectricCurrent.FromAmperes(4), ProtectiveDevice.None, PowerLimitClass.LimitedPowerSource)]), [Day], (0, Camera(Watts(1))));
 
     private static Site OnOutput(double amperes, double limit) => Star(Box(limit: limit), [Day, Night], (0, Camera(AtNight(amperes: amperes))));
 
