@@ -96,6 +96,13 @@ public class FaultTests
     [InlineData("\"camera\": \"308.15 K\"", "\"camera\": ¶\"-1 K\"", "$.conditions[0].camera", "camera must be from -273.15 °C")]
     [InlineData("\"cable\": \"104 F\"", "\"cable\": ¶\"900 C\"", "$.conditions[0].cable", "outside the range of its conductors")]
     [InlineData("\"box\": \"yard box\", \"output\": 1", "\"box\": \"yard box\", \"output\": ¶0", "$.runs[0].from.output", "output must be from 1")]
+    [InlineData("\"width\": \"300 mm\"", "\"width\": ¶\"0 mm\"", "$.boxes[0].enclosure.width", "width must be from 0.001 m to 100 m, but is 0 m")]
+    [InlineData("\"sunlitArea\": \"0.12 m2\"", "\"sunlitArea\": ¶\"2 m2\"", "$.boxes[0].enclosure.sunlitArea", "sunlitArea must be at most its surface of 0.45 m²")]
+    [InlineData("\"wall\": \"painted steel\"", "\"wall\": ¶\"paint steel\"", "$.boxes[0].enclosure.wall", "did you mean 'painted steel'?")]
+    [InlineData("\"freeFaces\": [\"front\", \"bottom\"]", "\"freeFaces\": ¶[]", "$.boxes[1].enclosure.freeFaces", "an enclosure needs at least one free face")]
+    [InlineData("\"freeFaces\": [\"front\", \"bottom\"]", "\"freeFaces\": [\"front\", ¶\"lid\"]", "$.boxes[1].enclosure.freeFaces[1]", "'lid' is not a face")]
+    [InlineData("\"thermalResistance\": \"0.015 m2K/W\"", "\"thermalResistance\": ¶\"-1 m2K/W\"", "$.boxes[1].enclosure.wall.thermalResistance", "thermalResistance must be from 0 m²·K/W to 10 m²·K/W")]
+    [InlineData("\"sun\": \"800 W/m2\"", "\"sun\": ¶\"2001 W/m2\"", "$.conditions[0].sun", "sun must be from 0 W/m² to 2000 W/m²")]
     // Wrong unit, wrong case, no unit, no number.
     [InlineData("\"length\": \"180 ft\"", "\"length\": ¶\"250 W\"", "$.runs[0].parts[0].length", "'250 W' has the wrong unit: a length is written in m, cm, mm, km, ft, in or yd")]
     [InlineData("\"length\": \"180 ft\"", "\"length\": ¶\"180 FT\"", "$.runs[0].parts[0].length", "only the case of 'FT' is not that of 'ft'")]
