@@ -13,18 +13,31 @@ internal sealed class BoxTrial(Site site, DistributionBox box, SizingPolicy poli
         .Select(b => new BoxCandidate(b, ShortfallsOf(b).ToList().AsReadOnly()))
         .ToList().AsReadOnly());
 
-    private IEnumerable<BoxShortfall> ShortfallsOf(DistributionBox candidate)
+    /// <summary>The candidate's supply, set as the present one where its trim range allows.</summary>
+    internal Supply SupplyOf(DistributionBox candidate)
+    {
+        double wanted = box.Supply.Output.SetVolts;
+        bool canBeSet = (candidate.Supply.Output as DcOutput)?.Trim?.Contains(wanted) == true;
+        return canBeSet ? candidate.Supply.SetTo(ElectricPotential.FromVolts(wanted)) : candidate.Supply;
+    }
+
+    /// <summary>What speaks against a candidate whatever it is to feed: its voltage or its kind of current.</summary>
+    internal BoxShortfall? WrongVoltage(DistributionBox candidate)
     {
         SupplyOutput wanted = box.Supply.Output, offered = candidate.Supply.Output;
-        if (offered.Kind != wanted.Kind || !offered.NominalVolts.Equals(wanted.NominalVolts))
-        {
-            return [new BoxShortfall(BoxConstraint.Voltage, wanted.Nominal, offered.Nominal)];
-        }
+        return offered.Kind == wanted.Kind && offered.NominalVolts.Equals(wanted.NominalVolts)
+            ? null
+            : new BoxShortfall(BoxConstraint.Voltage, wanted.Nominal, offered.Nominal);
+    }
 
-        bool canBeSet = (offered as DcOutput)?.Trim?.Contains(wanted.SetVolts) == true;
-        Supply set = canBeSet ? candidate.Supply.SetTo(ElectricPotential.FromVolts(wanted.SetVolts)) : candidate.Supply;
-        BoxAssessment solved = site.With(box.With(set)).Assess().Boxes.Single(b => string.Equals(b.Box.Name, box.Name, StringComparison.Ordinal));
-        return new[] { OutputsShort(candidate, solved), OutputTooWeak(candidate, solved), SupplyTooWeak(solved) }.OfType<BoxShortfall>();
+    /// <summary>What speaks against a candidate that feeds certain outputs, solved with its supply.</summary>
+    internal IEnumerable<BoxShortfall> ShortfallsOf(DistributionBox candidate, BoxAssessment solved) =>
+        new[] { OutputsShort(candidate, solved), OutputTooWeak(candidate, solved), SupplyTooWeak(solved) }.OfType<BoxShortfall>();
+
+    private IEnumerable<BoxShortfall> ShortfallsOf(DistributionBox candidate)
+    {
+        if (WrongVoltage(candidate) is BoxShortfall wrong) return [wrong];
+        return ShortfallsOf(candidate, site.With(box.With(SupplyOf(candidate))).Assess().Boxes.Single(b => string.Equals(b.Box.Name, box.Name, StringComparison.Ordinal)));
     }
 
     private BoxShortfall? OutputsShort(DistributionBox candidate, BoxAssessment solved)

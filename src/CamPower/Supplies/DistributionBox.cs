@@ -107,5 +107,7 @@ public sealed class DistributionBox
     /// <summary>The name; never throws.</summary>
     public override string ToString() => Name;
 
+    internal DistributionBox Named(string name) => new(name, Supply, Outputs, Terminals, IsAdapter);
+
     internal DistributionBox With(Supply supply) => new(Name, supply, Outputs, Terminals, IsAdapter);
 }
