@@ -99,10 +99,10 @@ public sealed class FaultStudy
     {
         double most = Supply.Output.HighestVolts / (_sourceOhms + Device.LeastOhms + before.Sum(p => p.OhmsAt(_coldCelsius)));
         double least = Supply.Output.LowestVolts / (_sourceOhms + Device.GreatestOhms + before.Sum(p => p.OhmsAt(_hotCelsius)));
-        double withstand = before.OfType<CableSegment>().SelectMany(s => new[] { s.Cable.Outgoing, s.Cable.Return })
-            .Select(Insulation.WithstandIntegral).DefaultIfEmpty(double.PositiveInfinity).Min();
+        bool hasConductor = before.OfType<CableSegment>().Any();
+        double? withstand = before.OfType<CableSegment>().SelectMany(s => s.Cable.Conductors).Select(Insulation.WithstandIntegral).Min();
         Length distance = Length.FromMeters(before.Sum(p => p.OneWayLength.Meters));
-        return new ShortCircuit(place, distance, most, least, [.. Cases(most, least)], withstand, this);
+        return new ShortCircuit(place, distance, most, least, [.. Cases(most, least)], hasConductor, withstand, this);
     }
 
     // The ends of the range of current; the limit of the supply, where its behaviour changes; and just below every current at

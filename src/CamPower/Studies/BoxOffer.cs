@@ -15,10 +15,10 @@ internal sealed class BoxOffer
 
     internal BoxOffer(BoxTrial trial, Site site, DistributionBox box, DistributionBox candidate)
     {
-        Supply supply = trial.SupplyOf(candidate);
+        DistributionBox solved = trial.InItsPlace(candidate);
         _trial = trial;
-        _site = site.With(box.With(supply));
-        Box = candidate.With(supply);
+        _site = site.With(solved);
+        Box = solved.Enclosure is Enclosure enclosure ? candidate.With(solved.Supply).In(enclosure) : candidate.With(solved.Supply);
         double coldest = site.Conditions.Min(c => c.At.CableCelsius);
         _parts = [.. PartsOf(_site, box.Name).Select(part => new SolvedGroup(part, site.Conditions, coldest).Outputs
             .Where(o => string.Equals(o.Box.Name, box.Name, StringComparison.Ordinal)).ToArray())];
@@ -50,7 +50,7 @@ internal sealed class BoxOffer
     /// <summary>Whether two parts are the same in every number.</summary>
     internal bool AreAlike(int a, int b) => _parts[a].Length == _parts[b].Length && _parts[a].Zip(_parts[b], AreAlike).All(alike => alike);
 
-    /// <summary>What its supply may deliver. [A]</summary>
+    /// <summary>The most that its supply may deliver: with nothing on it that warms its enclosure. [A]</summary>
     internal double DeratedAmperes(int condition) => SiteSolver.AssessBox(_site, Box, []).InConditions[condition].DeratedAmperes;
 
     private static bool AreAlike(SolvedOutput a, SolvedOutput b) => a.AmperesAtRest.SequenceEqual(b.AmperesAtRest)

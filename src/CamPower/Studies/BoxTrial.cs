@@ -13,8 +13,8 @@ internal sealed class BoxTrial(Site site, DistributionBox box, SizingPolicy poli
         .Select(b => new BoxCandidate(b, ShortfallsOf(b).ToList().AsReadOnly()))
         .ToList().AsReadOnly());
 
-    /// <summary>The candidate's supply, set as the present one where its trim range allows.</summary>
-    internal Supply SupplyOf(DistributionBox candidate)
+    // Set as the present one where its trim range allows.
+    private Supply SupplyOf(DistributionBox candidate)
     {
         double wanted = box.Supply.Output.SetVolts;
         bool canBeSet = (candidate.Supply.Output as DcOutput)?.Trim?.Contains(wanted) == true;
@@ -30,15 +30,22 @@ internal sealed class BoxTrial(Site site, DistributionBox box, SizingPolicy poli
             : new BoxShortfall(BoxConstraint.Voltage, wanted.Nominal, offered.Nominal);
     }
 
-    /// <summary>What speaks against a candidate that feeds certain outputs, solved with its supply.</summary>
+    /// <summary>The box of the site with a candidate's supply, and with what else of it warms: the enclosure, and what protects the outputs.</summary>
+    /// <remarks>A candidate that declares no enclosure is taken to stand in that of the present box.</remarks>
+    internal DistributionBox InItsPlace(DistributionBox candidate)
+    {
+        var solved = new DistributionBox(box.Name, SupplyOf(candidate), box.Outputs.Select(o =>
+            new BoxOutput(o.Number, o.Limit, candidate.Outputs[Math.Min(o.Number, candidate.Outputs.Count) - 1].Protection)), box.Terminals);
+        return (candidate.Enclosure ?? box.Enclosure) is Enclosure enclosure ? solved.In(enclosure) : solved;
+    }
+
+    /// <summary>What speaks against a candidate that feeds certain outputs, solved with it in the place of the box.</summary>
     internal IEnumerable<BoxShortfall> ShortfallsOf(DistributionBox candidate, BoxAssessment solved) =>
         new[] { OutputsShort(candidate, solved), OutputTooWeak(candidate, solved), SupplyTooWeak(solved) }.OfType<BoxShortfall>();
 
-    private IEnumerable<BoxShortfall> ShortfallsOf(DistributionBox candidate)
-    {
-        if (WrongVoltage(candidate) is BoxShortfall wrong) return [wrong];
-        return ShortfallsOf(candidate, site.With(box.With(SupplyOf(candidate))).Assess().Boxes.Single(b => string.Equals(b.Box.Name, box.Name, StringComparison.Ordinal)));
-    }
+    private IEnumerable<BoxShortfall> ShortfallsOf(DistributionBox candidate) => WrongVoltage(candidate) is BoxShortfall wrong
+        ? [wrong]
+        : ShortfallsOf(candidate, site.With(InItsPlace(candidate)).Assess().Boxes.Single(b => string.Equals(b.Box.Name, box.Name, StringComparison.Ordinal)));
 
     private BoxShortfall? OutputsShort(DistributionBox candidate, BoxAssessment solved)
     {

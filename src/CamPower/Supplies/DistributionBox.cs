@@ -24,16 +24,17 @@ public sealed class DistributionBox
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty, there is no output, or the numbers do not run from 1.</exception>
     public DistributionBox(string name, Supply supply, IEnumerable<BoxOutput> outputs, TerminalRange? terminals = null)
-        : this(name, supply, outputs, terminals, isAdapter: false)
+        : this(name, supply, outputs, terminals, enclosure: null, isAdapter: false)
     {
     }
 
-    private DistributionBox(string name, Supply supply, IEnumerable<BoxOutput> outputs, TerminalRange? terminals, bool isAdapter)
+    private DistributionBox(string name, Supply supply, IEnumerable<BoxOutput> outputs, TerminalRange? terminals, Enclosure? enclosure, bool isAdapter)
     {
         Name = Require.Name(name, nameof(name));
         Supply = Require.NotNull(supply, nameof(supply));
         Outputs = Require.Items(outputs, nameof(outputs));
         Terminals = terminals;
+        Enclosure = enclosure;
         IsAdapter = isAdapter;
         if (Outputs.Count == 0) throw new ArgumentException("A box needs at least one output.", nameof(outputs));
         if (Outputs.Where((output, index) => output.Number != index + 1).Any())
@@ -53,6 +54,9 @@ public sealed class DistributionBox
 
     /// <summary>The wire that the terminals of its outputs take, or null where nobody declares it.</summary>
     public TerminalRange? Terminals { get; }
+
+    /// <summary>The case around it, or null where nobody declares one: the air around its supply is then as warm as its surroundings.</summary>
+    public Enclosure? Enclosure { get; }
 
     /// <summary>Whether it is an adapter: a supply whose only output is its own lead.</summary>
     public bool IsAdapter { get; }
@@ -84,7 +88,8 @@ public sealed class DistributionBox
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="claimedClass"/> is none of those there are.</exception>
     public static DistributionBox Adapter(string name, Supply supply, ProtectiveDevice? protection = null,
         PowerLimitClass? claimedClass = null) => new(
-        name, supply, [new BoxOutput(1, Require.NotNull(supply, nameof(supply)).Output.RatedCurrent, protection, claimedClass)], terminals: null, isAdapter: true);
+        name, supply, [new BoxOutput(1, Require.NotNull(supply, nameof(supply)).Output.RatedCurrent, protection, claimedClass)],
+        terminals: null, enclosure: null, isAdapter: true);
 
     /// <summary>The same box, its supply set to another voltage.</summary>
     /// <param name="setPoint">The voltage that it is adjusted to, inside the trim range of its supply. [V]</param>
@@ -104,10 +109,21 @@ public sealed class DistributionBox
     public PowerLimitAssessment AssessPowerLimit(int outputNumber, PowerLimitClass limitClass) => new(
         this, Outputs[(int)Require.Within(outputNumber, 1, Outputs.Count, nameof(outputNumber), "") - 1], Require.Known(limitClass, nameof(limitClass)));
 
+    /// <summary>The same box in an enclosure, which makes it warmer inside than around it.</summary>
+    /// <param name="enclosure">The enclosure.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="enclosure"/> is null.</exception>
+    /// <example>
+    /// <code>
+    /// DistributionBox onThePole = box.In(new Enclosure(Length.FromMillimeters(300), Length.FromMillimeters(400), Length.FromMillimeters(150),
+    ///     EnclosureWall.PaintedSteel, EnclosureFaces.OnWall));
+    /// </code>
+    /// </example>
+    public DistributionBox In(Enclosure enclosure) => new(Name, Supply, Outputs, Terminals, Require.NotNull(enclosure, nameof(enclosure)), IsAdapter);
+
     /// <summary>The name; never throws.</summary>
     public override string ToString() => Name;
 
-    internal DistributionBox Named(string name) => new(name, Supply, Outputs, Terminals, IsAdapter);
+    internal DistributionBox Named(string name) => new(name, Supply, Outputs, Terminals, Enclosure, IsAdapter);
 
-    internal DistributionBox With(Supply supply) => new(Name, supply, Outputs, Terminals, IsAdapter);
+    internal DistributionBox With(Supply supply) => new(Name, supply, Outputs, Terminals, Enclosure, IsAdapter);
 }

@@ -45,6 +45,10 @@ internal static class RuleCases
         new("power-limit-exceeded", Severity.Danger, Limited(5 + Hair), Limited(5), "box output 1", 60 + (12 * Hair), 60, "VA"),
         new("output-overloaded", Severity.Failure, OnOutput(1, 1 - Hair), OnOutput(1, 1), "box output 1", 1, 1 - Hair, "A", "night"),
 
+        // The generic curve ends at 70 °C (common practice, no source).
+        new("box-too-hot", Severity.Failure, AtBox(70 + Hair), AtBox(70), "box", 70 + Hair, 70, "°C", "day"),
+        new("box-temperature-unknown", Severity.Caution, Enclosed(0.1, isEfficiencyDeclared: false), Enclosed(0.1, isEfficiencyDeclared: true), "box"),
+
         // A 12.5 A supply gives 9.375 A at 60 °C by the generic curve (common practice, no source).
         new("supply-above-derated-rating", Severity.Failure, Loaded(9.375 + Hair, 12.5, Warm), Loaded(9.375, 12.5, Warm), "box", 9.375 + Hair, 9.375, "A", "night"),
         new("split-adapter-beyond-rating", Severity.Failure, Split(1 + Hair), Split(1), "box", 2 + (2 * Hair), 2, "A", "night"),
@@ -62,6 +66,7 @@ internal static class RuleCases
         // A third of 1 A along 0.9 Ω is 0.3 V: 10 mV are a thirtieth of it.
         new("hum-on-video-shield", Severity.Caution, Hum(3.3334), Hum(3.3333), "camera 1", 0.0100002, 0.01, Condition: "day"),
         new("mixed-resistance-bases", Severity.Note, Tail(ofTable: true), Tail(ofTable: false), "box output 1 to end"),
+        new("value-outside-validated-range", Severity.Caution, Enclosed(0.1 - Hair), Enclosed(0.1), "box", 0.1 - Hair, 0.1, "m"),
         new("ac-solved-with-rms", Severity.Note, AcCamera(acceptsAc: true), DcCamera(acceptsDc: true), "box"),
     ];
 
@@ -93,6 +98,15 @@ internal static class RuleCases
     private static Site OnOutput(double amperes, double limit) => Star(Box(limit: limit), [Day, Night], (0, Camera(AtNight(amperes: amperes))));
 
     private static Site Loaded(double amperes, double rating, Condition condition) => Star(Box(Dc(amperes: rating)), [condition], (0, Camera(AtNight(amperes: amperes))));
+
+    private static Site AtBox(double celsius) => Star(Box(), [Condition.Day(At(box: celsius)), Night], (0, Camera(Amperes(1))));
+
+    private static Site Enclosed(double depth, bool isEfficiencyDeclared = true)
+    {
+        Supply supply = isEfficiencyDeclared ? Dc().WithEfficiency(0.9) : Dc();
+        var enclosure = new Enclosure(Length.FromMeters(0.3), Length.FromMeters(0.4), Length.FromMeters(depth), EnclosureWall.PaintedSteel, EnclosureFaces.OnWall);
+        return Star(Box(supply).In(enclosure), [Day, Night], (0, Camera(Amperes(1))));
+    }
 
     private static Site Split(double amperes) => Shared(0, Adapter(Dc(amperes: 2)), [Day, Night], Camera(AtNight(amperes: amperes)), Camera(AtNight(amperes: amperes)));
 

@@ -73,9 +73,9 @@ internal static class Calculator
         "ResettableFuse.OpeningAt.Latest" => SmallDevices.Generic(Literal(a[0])).OpeningAt(Amperes(a[1]), Degrees(a[2])).Latest!.Value.Seconds,
         "ResettableFuse.HoldCurrentAt" => SmallDevices.Generic(Literal(a[0])).HoldCurrentAt(Degrees(a[1])).Amperes,
         "ResettableFuse.TripCurrentAt" => SmallDevices.Generic(Literal(a[0])).TripCurrentAt(Degrees(a[1])).Amperes,
-        "Insulation.FactorFor" => Sheath(a[1], a[2]).FactorFor(Material(a[0])) * 1e6,
-        "Insulation.LeastArea" => Insulation.Pvc70.LeastArea(Material(a[0]), Amperes(a[1]), Duration.FromSeconds(Literal(a[2]))).SquareMeters,
-        "Insulation.WithstandTime" => Insulation.Pvc70.WithstandTime(Pair(["copper", "solid", a[0]]).Outgoing, Amperes(a[1])).Seconds,
+        "Insulation.FactorFor" => Sheath(a[1], a[2]).FactorFor(Material(a[0]))!.Value * 1e6,
+        "Insulation.LeastArea" => Insulation.Pvc70.LeastArea(Material(a[0]), Amperes(a[1]), Duration.FromSeconds(Literal(a[2])))!.Value.SquareMeters,
+        "Insulation.WithstandTime" => Insulation.Pvc70.WithstandTime(Pair(["copper", "solid", a[0]]).Outgoing, Amperes(a[1]))!.Value.Seconds,
         "PowerLimitFigure.Limit" => LimitedOutputs.LimitOf(
             Named<PowerLimitClass>(a[0]), Named<PowerLimiting>(a[1]), Named<PowerLimitQuantity>(a[2]), Named<CurrentKind>(a[3]), Literal(a[4])),
         "RunResult.LoadVoltage" => Fed(a).LoadVoltage.Volts,
