@@ -63,6 +63,7 @@ public class BoatyardTests
         {
             "V" => ((ElectricPotential)found!).Volts,
             "A" => ((ElectricCurrent)found!).Amperes,
+            "VA" => ((ElectricApparentPower)found!).Voltamperes,
             "W" => (double)((Power)found!).Watts,
             _ => ((Scalar)found!).Amount,
         };
