@@ -100,8 +100,9 @@ public static class CableRunLimits
     {
         RunQuestion question = Ask(Require.NotNull(run, nameof(run)), Require.NotNull(load, nameof(load)),
             Require.SourceVolts(from.Volts, nameof(from)), Require.NotNull(accepted, nameof(accepted)), conductorAt);
-        WireSize[] thinnestFirst = [.. Require.NotNull(sizes, nameof(sizes)).OrderBy(s => Require.Positive(s.SquareMeters, nameof(sizes), "m²"))];
+        WireSize[] thinnestFirst = [.. Require.NotNull(sizes, nameof(sizes)).OrderBy(s => s)];
         if (thinnestFirst.Length == 0) throw new ArgumentException("There is no size to choose from.", nameof(sizes));
+        Require.Positive(thinnestFirst[0].SquareMeters, nameof(sizes), "m²");
 
         RunAnswer<Area> area = SmallestArea(question);
         for (int i = 0; i < thinnestFirst.Length; i++)
