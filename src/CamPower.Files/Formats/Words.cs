@@ -43,8 +43,8 @@ internal static class Words
     internal static WordFormat<Func<Surroundings, Condition>> GivenConditions { get; } = new("a given condition", Given(
         Condition.Day, Condition.Night, at => Condition.NightWithMotion(at), Condition.ColdStart));
 
-    internal static WordFormat<DeratingCurve> Derating { get; } = new("a derating curve",
-        ("generic enclosed", DeratingCurve.GenericEnclosed));
+    internal static WordFormat<Derating> Derating { get; } = new("a derating curve",
+        ("generic enclosed", CamPower.Derating.GenericEnclosed));
 
     private static (string, T)[] Named<T>(Func<T, string> name, params T[] values) => [.. values.Select(v => (name(v), v))];
 

@@ -153,6 +153,10 @@ public static class Sources
     public static Citation GenericDerating { get; } = new(
         "Common practice, no source", CitationKind.CommonPractice, null, "generic derating of an enclosed switch-mode supply");
 
+    /// <summary>Derating of a supply by altitude.</summary>
+    public static Citation GenericAltitudeDerating { get; } = new(
+        "Common practice, no source", CitationKind.CommonPractice, null, "thin air counts as warmer air above 2000 m; 3.5 K to 5 K for 1000 m, the larger is taken");
+
     /// <summary>How much of its rating a supply is loaded with all the time.</summary>
     public static Citation HeadroomPolicy { get; } = new(
         "Common practice, no source", CitationKind.CommonPractice, null, "supplies are loaded to 80 % of their rated current");

@@ -63,6 +63,8 @@ public sealed class Fuse : ProtectiveDevice
     /// <summary>How its rated current changes with ambient, or null where the rating counts everywhere.</summary>
     public AmbientCurve? Rerating { get; }
 
+    internal override AmbientCurve? Ambient => Rerating;
+
     internal override double LeastOhms => _coldOhms;
 
     internal override double GreatestOhms => _coldOhms;

@@ -41,6 +41,9 @@ public abstract class ProtectiveDevice
 
     internal abstract double GreatestOhms { get; }
 
+    /// <summary>How its rated currents change with the air around it, or null where they do not.</summary>
+    internal virtual AmbientCurve? Ambient => null;
+
     /// <summary>The most current that it lets through; infinite where it limits nothing. [A]</summary>
     internal virtual double MostAmperes => double.PositiveInfinity;
 

@@ -91,6 +91,8 @@ public sealed class ResettableFuse : ProtectiveDevice
     /// <summary>The power that keeps it tripped, or null where none is stated. [W]</summary>
     public Power? TrippedPower { get; }
 
+    internal override AmbientCurve? Ambient => Thermal;
+
     internal override double LeastOhms { get; }
 
     internal override double GreatestOhms { get; }
