@@ -37,7 +37,7 @@ internal static class SiteSamples
             supply.Derating, supply.Derating.Altitude!, supply.Derating.Ambient, supply.Derating.Ambient.Points[0], LowLine, Efficiency,
             new TerminalRange(WireSize.Awg(24), WireSize.SquareMillimeters(1.5)), box, box.Outputs[0], run, run.From, site, site.Devices[0], site.VideoLinks[0], site.Bonds[0], fault,
             assessment, solvedBox, solvedBox.Worst, solvedBox.Outputs[0], solvedBox.Outputs[0].Worst, solvedDevice, solvedDevice.Worst,
-            assessment.Shields[0], assessment.Shields[0].Worst, RuleSet.Standard, finding, finding.About,
+            assessment.Shields[0], assessment.Shields[0].Worst, RuleSet.Standard, new Evidence(assessment), finding, finding.About,
         }.Concat(RuleSet.Standard.Rules);
     }
 }

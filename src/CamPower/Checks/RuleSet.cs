@@ -40,7 +40,10 @@ public sealed class RuleSet
         new TurnOnBelowUnstableVoltageRule(),
         new UndervoltageRule(),
         new OvervoltageAtLightLoadRule(),
+        new PowerLimitExceededRule(),
         new OutputOverloadedRule(),
+        new BoxTooHotRule(),
+        new BoxTemperatureUnknownRule(),
         new SupplyAboveDeratedRatingRule(),
         new SplitAdapterRule(),
         new SupplyHeadroomRule(),
@@ -53,6 +56,7 @@ public sealed class RuleSet
         new CopperCladAluminiumRule(),
         new AcSolvedWithRmsRule(),
         new MixedResistanceBasesRule(),
+        new ValueOutsideValidatedRangeRule(),
     ]);
 
     /// <summary>The rules, in the order in which they are asked.</summary>
@@ -83,10 +87,15 @@ public sealed class RuleSet
     /// <summary>All that the rules find on a solved site, worst first; within a severity in the order of the rules.</summary>
     /// <param name="assessment">The solved site.</param>
     /// <exception cref="ArgumentNullException"><paramref name="assessment"/> is null.</exception>
-    public IReadOnlyList<Finding> Check(SiteAssessment assessment)
+    public IReadOnlyList<Finding> Check(SiteAssessment assessment) => Check(new Evidence(assessment));
+
+    /// <summary>All that the rules find, worst first; within a severity in the order of the rules.</summary>
+    /// <param name="evidence">What they look at.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="evidence"/> is null.</exception>
+    public IReadOnlyList<Finding> Check(Evidence evidence)
     {
-        Require.NotNull(assessment, nameof(assessment));
-        return Rules.SelectMany(rule => rule.Check(assessment)).OrderByDescending(f => f.Severity).ToList().AsReadOnly();
+        Require.NotNull(evidence, nameof(evidence));
+        return Rules.SelectMany(rule => rule.Check(evidence)).OrderByDescending(f => f.Severity).ToList().AsReadOnly();
     }
 
     /// <summary>The identifiers of the rules; never throws.</summary>

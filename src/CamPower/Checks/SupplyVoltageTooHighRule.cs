@@ -11,9 +11,9 @@ public sealed class SupplyVoltageTooHighRule() : Rule("supply-voltage-too-high",
     "Do not energise: feed the device from a supply of its own voltage.", Sources.CommonPractice)
 {
     /// <inheritdoc/>
-    public override IEnumerable<Finding> Check(SiteAssessment assessment)
+    public override IEnumerable<Finding> Check(Evidence evidence)
     {
-        foreach (DeviceAssessment device in Require.NotNull(assessment, nameof(assessment)).Devices)
+        foreach (DeviceAssessment device in Require.NotNull(evidence, nameof(evidence)).Assessment.Devices)
         {
             if (!IsTooHigh(device)) continue;
             VoltageRange accepted = device.Worst.Accepted!;

@@ -44,6 +44,7 @@ public sealed class ElectronicLimit : ProtectiveDevice
         _openSeconds = Require.Positive(opensWithin.Seconds, nameof(opensWithin), "s");
         _ohms = Require.NotNegative(resistance.Ohms, nameof(resistance), "Ω");
         PauseSeconds = retriesAfter is Duration pause ? Require.Positive(pause.Seconds, nameof(retriesAfter), "s") : double.PositiveInfinity;
+        LeastResistance = resistance;
         Limit = limit;
         Tolerance = tolerance;
         OpensWithin = opensWithin;
@@ -64,6 +65,12 @@ public sealed class ElectronicLimit : ProtectiveDevice
 
     /// <summary>Whether it stays open until it is reset.</summary>
     public bool IsLatched => RetriesAfter is null;
+
+    /// <inheritdoc/>
+    public override ElectricResistance LeastResistance { get; }
+
+    /// <inheritdoc/>
+    public override ElectricResistance GreatestResistance => LeastResistance;
 
     internal override double LeastOhms => _ohms;
 

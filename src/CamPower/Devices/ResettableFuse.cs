@@ -53,6 +53,8 @@ public sealed class ResettableFuse : ProtectiveDevice
         if (_timedAmperes < _tripAmperes) throw Require.OutOfRange(_timedAmperes, nameof(timedCurrent), "A", FormattableString.Invariant($"at least {_tripAmperes}"));
         if (GreatestOhms < LeastOhms) throw Require.OutOfRange(GreatestOhms, nameof(greatestResistance), "Ω", FormattableString.Invariant($"at least {LeastOhms}"));
         if (trippedPower is Power power) Require.Positive((double)power.Watts, nameof(trippedPower), "W");
+        LeastResistance = leastResistance;
+        GreatestResistance = greatestResistance;
         HoldCurrent = holdCurrent;
         TripCurrent = tripCurrent;
         TimedCurrent = timedCurrent;
@@ -92,6 +94,12 @@ public sealed class ResettableFuse : ProtectiveDevice
     public Power? TrippedPower { get; }
 
     internal override AmbientCurve? Ambient => Thermal;
+
+    /// <inheritdoc/>
+    public override ElectricResistance LeastResistance { get; }
+
+    /// <inheritdoc/>
+    public override ElectricResistance GreatestResistance { get; }
 
     internal override double LeastOhms { get; }
 
