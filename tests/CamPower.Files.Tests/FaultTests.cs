@@ -46,7 +46,7 @@ public class FaultTests
     [InlineData("[\"1.1 A\", \"2 A\"]", "[\"1.1 A\", ¶\"0 A\"]", "$.boxes[1].outputLimits[1]", "must be above 0 A")]
     [InlineData("[\"1.1 A\", \"2 A\"]", "¶[]", "$.boxes[1].outputLimits", "a box needs at least one output")]
     [InlineData("{ \"ambient\": \"70 C\", \"share\": \"50 %\" }", "{ \"ambient\": \"70 C\", \"share\": ¶\"150 %\" }", "$.boxes[1].supply.derating[2].share", "share must be from 0")]
-    [InlineData("[ { \"ambient\": \"-20 C\"", "¶[ { \"ambient\": \"60 C\"", "$.boxes[1].supply.derating", "must rise in ambient temperature")]
+    [InlineData("[ { \"ambient\": \"-20 C\"", "¶[ { \"ambient\": \"60 C\"", "$.boxes[1].supply.derating", "The points of a curve must rise")]
     [InlineData("\"motorsMoving\": 1", "\"motorsMoving\": ¶-1", "$.conditions[1].motorsMoving", "motorsMoving must be at least 0 motors")]
     [InlineData("\"duration\": \"10 h\"", "\"duration\": ¶\"-10 h\"", "$.conditions[1].duration", "duration must be at least 0 s")]
     [InlineData("\"camera\": \"308.15 K\"", "\"camera\": ¶\"-1 K\"", "$.conditions[0].camera", "camera must be from -273.15 °C")]

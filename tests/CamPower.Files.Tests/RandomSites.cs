@@ -58,7 +58,9 @@ public static class RandomSites
 
         private Cable Usual(Cable usual, string name) => new(usual.Outgoing, usual.Return, Chance(0.2), name, Rating(), usual.Coax, usual.Source);
 
-        private Temperature? Rating() => Chance(0.3) ? Temperature.From(Number(40, 110), TemperatureUnit.DegreeCelsius) : null;
+        private Insulation? Rating() => Chance(0.3)
+            ? Pick(Insulation.Rated(Temperature.From(Number(40, 110), TemperatureUnit.DegreeCelsius)), Insulation.Pvc70, Insulation.CrossLinked)
+            : null;
 
         private Conductor Wire() => _random.Next(4) switch
         {
@@ -140,15 +142,17 @@ public static class RandomSites
             ElectricPotential nominal = Volts(10, 26);
             VoltageRange? trim = Chance(0.5) ? Range() : null;
             ElectricPotential? setPoint = trim is not null && Chance(0.6) ? Pick(trim.Lowest, ElectricPotential.FromVolts(trim.Lowest.Volts * 1.1)) : null;
-            return new Supply(Name("supply", 0), Pick(Enum.GetValues<CurrentKind>()), nominal, Amperes(0.5, 30), Ratio.FromPercent(Number(0, 50)), Curve(), trim, setPoint,
-                Chance(0.3) ? Ratio.FromPercent(Number(0, 10)) : null);
+            SupplyOutput output = Chance(0.7)
+                ? new DcOutput(nominal, Amperes(0.5, 30), Ratio.FromPercent(Number(0, 50)), trim, setPoint, Chance(0.3) ? Ratio.FromPercent(Number(0, 10)) : null)
+                : new AcOutput(nominal, Amperes(0.5, 30), Ratio.FromPercent(Number(0, 50)));
+            return new Supply(Name("supply", 0), output, Curve());
         }
 
-        private DeratingCurve Curve()
+        private Derating Curve()
         {
-            if (Chance(0.5)) return DeratingCurve.GenericEnclosed;
+            if (Chance(0.5)) return Derating.GenericEnclosed;
             double from = Number(-40, 0);
-            return new DeratingCurve(Many(2, 5, i => new DeratingPoint(Temperature.FromDegreesCelsius(from + (20 * i)), Ratio.FromPercent(Number(0, 100)))));
+            return new Derating(new(Many(2, 5, i => new SharePoint<Temperature>(Temperature.FromDegreesCelsius(from + (20 * i)), Ratio.FromPercent(Number(0, 100))))));
         }
 
         private ElectricPotential Volts(double low, double high) => ElectricPotential.FromVolts(Number(low, high));

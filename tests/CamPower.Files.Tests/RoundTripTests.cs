@@ -70,7 +70,7 @@ public class RoundTripTests
 
     internal static Site SiteOf(params Cable[] cables)
     {
-        var supply = new Supply("12 V", CurrentKind.Dc, ElectricPotential.FromVolts(12), ElectricCurrent.FromAmperes(9), Ratio.FromPercent(2), DeratingCurve.GenericEnclosed);
+        var supply = new Supply("12 V", new DcOutput(ElectricPotential.FromVolts(12), ElectricCurrent.FromAmperes(9), Ratio.FromPercent(2)), Derating.GenericEnclosed);
         var warm = Temperature.FromDegreesCelsius(20);
         return new Site("site", [Condition.Day(new Surroundings(warm, warm, warm))],
             [DistributionBox.WithEqualOutputs("box", supply, 20, ElectricCurrent.FromAmperes(1))],

@@ -52,6 +52,13 @@ public class WriteRefusalTests
     }
 
     [Fact]
+    public void AnInsulationOfTheUsers_IsRefused()
+    {
+        var silicone = new Insulation("silicone", Temperature.FromDegreesCelsius(180), Temperature.FromDegreesCelsius(350), CamPower.Sources.CommonPractice);
+        AssertRefused<NotSupportedException>(RoundTripTests.SiteOf(new Cable(Plain, Plain, insulation: silicone)), "silicone");
+    }
+
+    [Fact]
     public void ASourceOfAJoint_IsRefused()
     {
         Site site = RoundTripTests.SiteOf(new Cable(Plain, Plain));

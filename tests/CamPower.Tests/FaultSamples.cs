@@ -18,7 +18,7 @@ internal static class FaultSamples
             fuse, fuse.Characteristic, .. fuse.Characteristic.Gates, fuse.LeastMeltingIntegral!.Value, SmallDevices.Generic(1.10), curve, curve.Points[0], ProtectiveDevice.None,
             fuse.OpeningAt(ElectricCurrent.FromAmperes(4.75), SmallDevices.Room), fuse.OpeningAt(ElectricCurrent.FromAmperes(2.5), SmallDevices.Room),
             fuse.OpeningAt(ElectricCurrent.FromAmperes(0.5), SmallDevices.Room),
-            OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(2.5)), study, study.AtFarEnd, study.Source, study.Conditions, study.Insulation,
+            OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(2.5)), study, study.AtFarEnd, study.Supply, study.Conditions, study.Insulation,
         ];
     }
 }

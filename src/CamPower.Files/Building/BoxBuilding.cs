@@ -39,31 +39,45 @@ internal static class BoxBuilding
     private static Supply Build(SupplyEntry entry, Place at)
     {
         VoltageRange? trim = ModelBuilding.Range(entry.Trim, at.Member("trim"));
-        DeratingCurve derating = Build(entry.Derating, at.Member("derating"));
-        return at.Build(() =>
-        {
-            bool trimIsFaulty = at.Member("trim").IsFaulty;
-            return new Supply(
-                at.Name("name", entry.Name),
-                at.Value("output", entry.Output, CurrentKind.Dc),
-                at.Value("nominal", entry.Nominal, StandIn.Voltage),
-                at.Value("ratedCurrent", entry.RatedCurrent, StandIn.Current),
-                at.Value("tolerance", entry.Tolerance, Ratio.Zero),
-                derating,
-                trimIsFaulty ? null : trim,
-                trimIsFaulty ? null : at.Optional("setPoint", entry.SetPoint),
-                at.Optional("ripple", entry.Ripple));
-        });
+        Derating derating = Build(entry.Derating, at.Member("derating"));
+        bool isAc = at.Value("output", entry.Output, CurrentKind.Dc) == CurrentKind.Ac;
+        if (isAc) NoteDcMembers(entry, at);
+        SupplyOutput output = isAc ? Ac(entry, at) : Dc(entry, trim, at);
+        return new Supply(at.Name("name", entry.Name), output, derating);
     }
 
-    private static DeratingCurve Build(DeratingEntry? entry, Place at)
+    private static void NoteDcMembers(SupplyEntry entry, Place at)
     {
-        if (entry is null || entry.Named is not null) return entry?.Named ?? DeratingCurve.GenericEnclosed;
-        DeratingPoint[] points = [.. entry.Select((point, i) => Build(point ?? new(), at.Item(i)))];
-        return at.BuildHere(() => at.IsFaulty ? DeratingCurve.GenericEnclosed : new DeratingCurve(points));
+        if (entry.Trim is not null) at.Member("trim").Fault("an AC output cannot be adjusted");
+        if (entry.SetPoint is not null) at.Member("setPoint").Fault("an AC output cannot be adjusted");
+        if (entry.Ripple is not null) at.Member("ripple").Fault("only a DC output has ripple");
     }
 
-    private static DeratingPoint Build(DeratingPointEntry entry, Place at) => at.Build(() => new DeratingPoint(
+    private static AcOutput Ac(SupplyEntry entry, Place at) => at.Build(() => new AcOutput(
+        at.Value("nominal", entry.Nominal, StandIn.Voltage),
+        at.Value("ratedCurrent", entry.RatedCurrent, StandIn.Current),
+        at.Value("tolerance", entry.Tolerance, Ratio.Zero)));
+
+    private static DcOutput Dc(SupplyEntry entry, VoltageRange? trim, Place at) => at.Build(() =>
+    {
+        bool trimIsFaulty = at.Member("trim").IsFaulty;
+        return new DcOutput(
+            at.Value("nominal", entry.Nominal, StandIn.Voltage),
+            at.Value("ratedCurrent", entry.RatedCurrent, StandIn.Current),
+            at.Value("tolerance", entry.Tolerance, Ratio.Zero),
+            trimIsFaulty ? null : trim,
+            trimIsFaulty ? null : at.Optional("setPoint", entry.SetPoint),
+            at.Optional("ripple", entry.Ripple));
+    });
+
+    private static Derating Build(DeratingEntry? entry, Place at)
+    {
+        if (entry is null || entry.Named is not null) return entry?.Named ?? Derating.GenericEnclosed;
+        SharePoint<Temperature>[] points = [.. entry.Select((point, i) => Build(point ?? new(), at.Item(i)))];
+        return at.BuildHere(() => at.IsFaulty ? Derating.GenericEnclosed : new Derating(new ShareCurve<Temperature>(points)));
+    }
+
+    private static SharePoint<Temperature> Build(DeratingPointEntry entry, Place at) => at.Build(() => new SharePoint<Temperature>(
         at.Value("ambient", entry.Ambient, StandIn.Temperature),
         at.Value("share", entry.Share, Ratio.Zero)));
 }

@@ -8,7 +8,7 @@ namespace CamPower.Files.Entries;
 internal sealed class DeratingEntry : List<DeratingPointEntry?>, IHasTextForm
 {
     /// <summary>The curve of the library, or null where the points say it.</summary>
-    internal DeratingCurve? Named { get; set; }
+    internal Derating? Named { get; set; }
 
     public string TextDescription => Words.Derating.Description;
 

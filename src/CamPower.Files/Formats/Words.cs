@@ -15,6 +15,10 @@ internal static class Words
         CamPower.Stranding.Solid, CamPower.Stranding.ClassB, CamPower.Stranding.Flexible,
         CamPower.Stranding.IecClass1, CamPower.Stranding.IecClass2, CamPower.Stranding.IecClass5));
 
+    internal static WordFormat<Insulation> Insulation { get; } = new("an insulation",
+        ("PVC 70 C", CamPower.Insulation.Pvc70), ("PVC 90 C", CamPower.Insulation.Pvc90), ("XLPE or EPR", CamPower.Insulation.CrossLinked),
+        ("rubber 60 C", CamPower.Insulation.Rubber60));
+
     internal static WordFormat<PublishedTable> Table { get; } = new("a table of resistances", Named(t => t.Name, PublishedTable.All));
 
     internal static WordFormat<Cable> UsualCable { get; } = new("a usual cable", Named(c => c.Name!, [.. CableCatalog.All]));
@@ -39,8 +43,8 @@ internal static class Words
     internal static WordFormat<Func<Surroundings, Condition>> GivenConditions { get; } = new("a given condition", Given(
         Condition.Day, Condition.Night, at => Condition.NightWithMotion(at), Condition.ColdStart));
 
-    internal static WordFormat<DeratingCurve> Derating { get; } = new("a derating curve",
-        ("generic enclosed", DeratingCurve.GenericEnclosed));
+    internal static WordFormat<Derating> Derating { get; } = new("a derating curve",
+        ("generic enclosed", CamPower.Derating.GenericEnclosed));
 
     private static (string, T)[] Named<T>(Func<T, string> name, params T[] values) => [.. values.Select(v => (name(v), v))];
 

@@ -13,7 +13,7 @@ internal sealed class WrittenConverterFactory : JsonConverterFactory
     {
         Of(Quantities.Length), Of(Quantities.Voltage), Of(Quantities.Current), Of(Quantities.Resistance),
         Of(Quantities.Temperature), Of(Quantities.Share), Of(Quantities.Duration), Of(new DrawnQuantityFormat()),
-        Of(new WireSizeFormat()), Of(Words.Material), Of(Words.Stranding), Of(Words.Table), Of(Words.UsualCable), Of(Words.UsualJoint), Of(Words.DeviceKind), Of(Words.Current),
+        Of(new WireSizeFormat()), Of(Words.Material), Of(Words.Stranding), Of(new InsulationFormat()), Of(Words.Table), Of(Words.UsualCable), Of(Words.UsualJoint), Of(Words.DeviceKind), Of(Words.Current),
         Of(Words.Stage), Of(Words.SoftStart), Of(Words.Shares), Of(Words.GivenConditions),
     }.ToDictionary(c => c.Type!);
 

@@ -27,21 +27,21 @@ internal static class BoxWriting
     private static SupplyEntry Entry(Supply supply) => new()
     {
         Name = supply.Name,
-        Output = new(supply.Output),
-        Nominal = new(supply.Nominal),
-        RatedCurrent = new(supply.RatedCurrent),
-        Tolerance = new(supply.Tolerance),
+        Output = new(supply.Output.Kind),
+        Nominal = new(supply.Output.Nominal),
+        RatedCurrent = new(supply.Output.RatedCurrent),
+        Tolerance = new(supply.Output.Tolerance),
         Derating = Entry(supply.Derating),
-        Trim = ModelWriting.Entry(supply.Trim),
-        SetPoint = IsSame(supply.SetPoint, supply.Nominal) ? null : new(supply.SetPoint),
-        Ripple = supply.Ripple is UnitsNet.Ratio ripple ? new(ripple) : null,
+        Trim = ModelWriting.Entry((supply.Output as DcOutput)?.Trim),
+        SetPoint = supply.Output is DcOutput dc && !IsSame(dc.SetPoint, dc.Nominal) ? new(dc.SetPoint) : null,
+        Ripple = supply.Output is DcOutput { Ripple: Ratio ripple } ? new(ripple) : null,
     };
 
-    private static DeratingEntry Entry(DeratingCurve curve)
+    private static DeratingEntry Entry(Derating derating)
     {
-        if (ReferenceEquals(curve, DeratingCurve.GenericEnclosed)) return new DeratingEntry { Named = curve };
+        if (ReferenceEquals(derating, Derating.GenericEnclosed)) return new DeratingEntry { Named = derating };
         var entry = new DeratingEntry();
-        entry.AddRange(curve.Points.Select(p => new DeratingPointEntry { Ambient = new(p.Ambient), Share = new(p.Share) }));
+        entry.AddRange(derating.Ambient.Points.Select(p => new DeratingPointEntry { Ambient = new(p.At), Share = new(p.Share) }));
         return entry;
     }
 

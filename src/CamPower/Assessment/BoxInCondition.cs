@@ -21,7 +21,7 @@ public sealed class BoxInCondition
     /// <summary>Total current of all outputs. [A]</summary>
     public ElectricCurrent TotalCurrent => ElectricCurrent.FromAmperes(Amperes);
 
-    /// <summary>What the supply may deliver at the temperature of the box; 0 where it is not rated to run. [A]</summary>
+    /// <summary>What the supply may deliver at the temperature of the box, the inlet voltage of the condition and the altitude of the site; 0 where it is not rated to run. [A]</summary>
     public ElectricCurrent DeratedRating => ElectricCurrent.FromAmperes(DeratedAmperes);
 
     /// <summary>Whether some output has no operating point: its part of the total is then what its loads ask for at the supply's voltage.</summary>

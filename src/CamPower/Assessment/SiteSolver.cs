@@ -36,7 +36,7 @@ internal static class SiteSolver
             int index = c;
             bool isDemandOnly = outputs.Exists(o => o.Assessment.InConditions[index].IsDemandOnly);
             inConditions[c] = new BoxInCondition(condition, TotalAmperes(condition, c, outputs),
-                box.Supply.DeratedAmperesAt(condition.At.BoxCelsius), isDemandOnly);
+                box.Supply.DeratedAmperesAt(condition.At.BoxCelsius, condition.LineVolts, site.AltitudeMeters), isDemandOnly);
         }
 
         return new BoxAssessment(box, outputs.ConvertAll(o => o.Assessment).AsReadOnly(), inConditions);

@@ -10,6 +10,6 @@ public sealed class AcIntoDcDeviceRule() : Rule("ac-into-dc-device", Severity.Da
 {
     /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence) => Require.NotNull(evidence, nameof(evidence)).Assessment.Devices
-        .Where(d => d.Box.Supply.Output == CurrentKind.Ac && d.Device.Model.AcInput is null)
+        .Where(d => d.Box.Supply.Output is AcOutput && d.Device.Model.AcInput is null)
         .Select(d => Find(Subject.Of(d.Device), $"{d.Box} gives AC, the {d.Device.Model} accepts DC only."));
 }

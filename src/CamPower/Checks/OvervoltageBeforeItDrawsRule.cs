@@ -16,7 +16,7 @@ public sealed class OvervoltageBeforeItDrawsRule() : Rule("overvoltage-before-it
         foreach (DeviceAssessment device in Require.NotNull(evidence, nameof(evidence)).Assessment.Devices)
         {
             if (device.Worst.Accepted is not VoltageRange accepted || SupplyVoltageTooHighRule.IsTooHigh(device)) continue;
-            double volts = device.Box.Supply.HighestVolts;
+            double volts = device.Box.Supply.Output.HighestVolts;
             if (!Limits.IsAbove(volts, accepted.HighestVolts) || Limits.IsAbove(device.LightLoadVolts, accepted.HighestVolts)) continue;
             yield return Find(Subject.Of(device.Device),
                 Invariant($"Before it draws anything it may see {volts:0.00} V and accepts at most {accepted.HighestVolts:0.##} V."),

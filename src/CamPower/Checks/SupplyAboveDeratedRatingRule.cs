@@ -5,8 +5,8 @@ namespace CamPower.Checks;
 
 /// <summary>A supply that is asked for more than it may give at the temperature of its box.</summary>
 public sealed class SupplyAboveDeratedRatingRule() : Rule("supply-above-derated-rating", Severity.Failure,
-    "The total of a box is above what its supply may deliver at the temperature there.",
-    "Use a stronger supply or one that is rated for this temperature, cool the box, or spread the load over two boxes.", Sources.GenericDerating)
+    "The total of a box is above what its supply may deliver there.",
+    "Use a stronger supply or one that is rated for where it stands, cool the box, or spread the load over two boxes.", Sources.GenericDerating)
 {
     /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence)
@@ -16,8 +16,15 @@ public sealed class SupplyAboveDeratedRatingRule() : Rule("supply-above-derated-
             BoxInCondition worst = box.Worst;
             if (!Limits.IsAbove(worst.Amperes, worst.DeratedAmperes) || SplitAdapterRule.IsSplit(box)) continue;
             yield return Find(Subject.Of(box.Box),
-                Invariant($"In \"{worst.Condition}\" its outputs {(worst.IsDemandOnly ? "ask for" : "take")} {worst.Amperes:0.00} A and its supply may deliver {worst.DeratedAmperes:0.00} A at {worst.Condition.At.BoxCelsius:0.#} °C."),
+                Invariant($"In \"{worst.Condition}\" its outputs {(worst.IsDemandOnly ? "ask for" : "take")} {worst.Amperes:0.00} A and its supply may deliver {worst.DeratedAmperes:0.00} A at {Where(worst.Condition, evidence.Assessment.Site)}."),
                 worst.TotalCurrent, worst.DeratedRating, worst.Condition);
         }
+    }
+
+    private static string Where(Condition condition, Site site)
+    {
+        string line = condition.LineVolts is double volts ? Invariant($" and {volts:0.#} V at its inlet") : string.Empty;
+        string height = site.Altitude is null ? string.Empty : Invariant($", {site.AltitudeMeters:0} m above the sea");
+        return Invariant($"{condition.At.BoxCelsius:0.#} °C{line}{height}");
     }
 }

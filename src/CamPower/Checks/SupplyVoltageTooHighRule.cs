@@ -27,5 +27,5 @@ public sealed class SupplyVoltageTooHighRule() : Rule("supply-voltage-too-high",
         device.Worst.Accepted is VoltageRange accepted && Limits.IsAbove(Volts(device), accepted.HighestVolts);
 
     // One that is only set too high is another rule's finding: it can be set lower.
-    private static double Volts(DeviceAssessment device) => Math.Min(device.Box.Supply.NominalVolts, device.Box.Supply.SetPoint.Volts);
+    private static double Volts(DeviceAssessment device) => Math.Min(device.Box.Supply.Output.NominalVolts, device.Box.Supply.Output.SetVolts);
 }

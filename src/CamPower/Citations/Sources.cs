@@ -148,6 +148,10 @@ public static class Sources
     public static Citation GenericDerating { get; } = new(
         "Common practice, no source", CitationKind.CommonPractice, null, "generic derating of an enclosed switch-mode supply");
 
+    /// <summary>Derating of a supply by altitude.</summary>
+    public static Citation GenericAltitudeDerating { get; } = new(
+        "Common practice, no source", CitationKind.CommonPractice, null, "thin air counts as warmer air above 2000 m; 3.5 K to 5 K for 1000 m, the larger is taken");
+
     /// <summary>How much of its rating a supply is loaded with all the time.</summary>
     public static Citation HeadroomPolicy { get; } = new(
         "Common practice, no source", CitationKind.CommonPractice, null, "supplies are loaded to 80 % of their rated current");
@@ -238,6 +242,9 @@ public static class Sources
     /// <summary>The constant β of aluminium.</summary>
     public static Citation Iec60949AluminiumBeta { get; } = new(
         "IEC 60949, Thermally permissible short-circuit currents", CitationKind.FromMemory, null, "Table 1, β of aluminium");
+
+    /// <summary>What is printed on a jacket.</summary>
+    public static Citation PrintedRating { get; } = new("The rating printed on the jacket", CitationKind.Declared);
 
     /// <summary>A convention of the trade with no published source.</summary>
     public static Citation CommonPractice { get; } = new(

@@ -1,4 +1,5 @@
 using System;
+using CamPower.Conductors;
 using CamPower.Supplies;
 
 namespace CamPower.Faults;
@@ -28,7 +29,7 @@ internal sealed class FaultCase
 
     internal WithstandVerdict WithstandOf(double ampereSquaredSeconds)
     {
-        double longest = FaultConstants.LongestAdiabatic.Value;
+        double longest = ConductorConstants.LongestAdiabatic.Value;
         if (IntegralTo(Math.Min(_endSeconds, longest)) > ampereSquaredSeconds) return WithstandVerdict.DoesNotStand;
         return _endSeconds <= longest ? WithstandVerdict.Stands : WithstandVerdict.OutsideAdiabaticModel;
     }

@@ -18,7 +18,7 @@ namespace CamPower;
 /// </remarks>
 /// <example>
 /// <code>
-/// var study = new FaultStudy(run, source, fuse, Insulation.Pvc70, conditions);
+/// var study = new FaultStudy(run, supply, fuse, Insulation.Pvc70, conditions);
 /// ShortCircuit far = study.AtFarEnd;
 /// if (far.Verdict != ClearingVerdict.Clears) Console.WriteLine($"A short at the camera {far.Opening}.");
 /// </code>
@@ -28,20 +28,24 @@ public sealed class FaultStudy
     // Just below a step of the device, by more than a multiple may be rounded, its latest time is the longer one.
     private const double JustBelow = 1 - 1e-8;
 
-    private readonly double _coldCelsius, _hotCelsius, _currentFactor;
+    private readonly double _coldCelsius, _hotCelsius, _currentFactor, _sourceOhms;
+    private readonly OverloadBehaviour _overload;
 
     /// <summary>Studies a run.</summary>
     /// <param name="run">The run.</param>
-    /// <param name="source">What stands behind the fault.</param>
+    /// <param name="supply">The supply behind the fault; its data sheet states source resistance and overload behaviour. An alternating one counts by its RMS voltage, with resistance alone.</param>
     /// <param name="device">What is meant to interrupt it.</param>
     /// <param name="insulation">The insulation of every conductor of the run.</param>
     /// <param name="conditions">The temperatures, inside the ranges of the conductor materials and of the device.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="supply"/> does not state its source resistance or its overload behaviour.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A temperature is outside the range of a material or of the device.</exception>
-    public FaultStudy(CableRun run, FaultSource source, ProtectiveDevice device, Insulation insulation, FaultConditions conditions)
+    public FaultStudy(CableRun run, Supply supply, ProtectiveDevice device, Insulation insulation, FaultConditions conditions)
     {
         Run = Require.NotNull(run, nameof(run));
-        Source = Require.NotNull(source, nameof(source));
+        Supply = Require.NotNull(supply, nameof(supply));
+        _sourceOhms = (supply.Output.SourceResistance ?? throw Unstated(supply, "source resistance", nameof(supply))).Ohms;
+        _overload = supply.Output.Overload ?? throw Unstated(supply, "overload behaviour", nameof(supply));
         Device = Require.NotNull(device, nameof(device));
         Insulation = Require.NotNull(insulation, nameof(insulation));
         Conditions = Require.NotNull(conditions, nameof(conditions));
@@ -54,8 +58,8 @@ public sealed class FaultStudy
     /// <summary>The run.</summary>
     public CableRun Run { get; }
 
-    /// <summary>What stands behind the fault.</summary>
-    public FaultSource Source { get; }
+    /// <summary>The supply behind the fault.</summary>
+    public Supply Supply { get; }
 
     /// <summary>What is meant to interrupt it.</summary>
     public ProtectiveDevice Device { get; }
@@ -93,23 +97,26 @@ public sealed class FaultStudy
 
     private ShortCircuit At(string place, IReadOnlyCollection<RunPart> before)
     {
-        double most = Source.Supply.HighestVolts / (Source.Ohms + Device.LeastOhms + before.Sum(p => p.OhmsAt(_coldCelsius)));
-        double least = Source.Supply.LowestVolts / (Source.Ohms + Device.GreatestOhms + before.Sum(p => p.OhmsAt(_hotCelsius)));
-        double withstand = before.OfType<CableSegment>().SelectMany(s => new[] { s.Cable.Outgoing, s.Cable.Return })
-            .Select(Insulation.WithstandIntegral).DefaultIfEmpty(double.PositiveInfinity).Min();
+        double most = Supply.Output.HighestVolts / (_sourceOhms + Device.LeastOhms + before.Sum(p => p.OhmsAt(_coldCelsius)));
+        double least = Supply.Output.LowestVolts / (_sourceOhms + Device.GreatestOhms + before.Sum(p => p.OhmsAt(_hotCelsius)));
+        bool hasConductor = before.OfType<CableSegment>().Any();
+        double? withstand = before.OfType<CableSegment>().SelectMany(s => s.Cable.Conductors).Select(Insulation.WithstandIntegral).Min();
         Length distance = Length.FromMeters(before.Sum(p => p.OneWayLength.Meters));
-        return new ShortCircuit(place, distance, most, least, [.. Cases(most, least)], withstand, this);
+        return new ShortCircuit(place, distance, most, least, [.. Cases(most, least)], hasConductor, withstand, this);
     }
 
     // The ends of the range of current; the limit of the supply, where its behaviour changes; and just below every current at
     // which the device gets faster. Between these nothing gets worse.
     private IEnumerable<FaultCase> Cases(double mostProspective, double leastProspective)
     {
-        OverloadBehaviour overload = Source.Overload;
+        OverloadBehaviour overload = _overload;
         var ends = new List<LimitedCurrent> { overload.Limited(mostProspective), overload.Limited(leastProspective) };
         if (overload.LimitAmperes < mostProspective && overload.LimitAmperes > leastProspective) ends.Add(LimitedCurrent.Steady(overload.LimitAmperes));
         double high = ends.Max(c => c.PeakAmperes), low = ends.Min(c => c.PeakAmperes);
         IEnumerable<LimitedCurrent> steps = Device.StepsAt(_currentFactor).Select(s => s * JustBelow).Where(s => s > low && s < high).Select(LimitedCurrent.Steady);
         return ends.Concat(steps).Select(c => new FaultCase(c, Device, _currentFactor));
     }
+
+    private static ArgumentException Unstated(Supply supply, string what, string parameter) =>
+        new($"The supply {supply} does not state its {what}: without it nobody can tell what flows into a fault.", parameter);
 }

@@ -14,7 +14,7 @@ public sealed class ShortCircuit
     private readonly double _letThrough;
 
     internal ShortCircuit(string place, Length distance, double mostProspective, double leastProspective, IReadOnlyCollection<FaultCase> cases,
-        double withstandIntegral, FaultStudy study)
+        bool hasConductor, double? withstandIntegral, FaultStudy study)
     {
         Place = place;
         Distance = distance;
@@ -25,11 +25,10 @@ public sealed class ShortCircuit
         Smallest = ElectricCurrent.FromAmperes(cases.Min(c => c.RmsAmperes));
         Opening = OpeningTimes.AnyOf([.. cases.Select(c => c.Opening)]);
         IsWithinBreakingCapacity = study.Device.BreakingCapacity is ElectricCurrent capacity ? peak <= capacity.Amperes : null;
-        IsWithinVoltageRating = study.Device.VoltageRating is ElectricPotential rating ? study.Source.Supply.HighestVolts <= rating.Volts : null;
+        IsWithinVoltageRating = study.Device.VoltageRating is ElectricPotential rating ? study.Supply.Output.HighestVolts <= rating.Volts : null;
         _letThrough = cases.Max(c => c.LetThrough);
-        bool hasConductor = !double.IsInfinity(withstandIntegral);
-        Withstand = hasConductor ? JouleIntegral.FromAmpereSquaredSeconds(withstandIntegral) : null;
-        WithstandVerdict = hasConductor ? Worst(cases.Select(c => c.WithstandOf(withstandIntegral))) : WithstandVerdict.NoConductor;
+        Withstand = withstandIntegral is double integral ? JouleIntegral.FromAmpereSquaredSeconds(integral) : null;
+        WithstandVerdict = hasConductor ? WithstandOf(cases, withstandIntegral) : WithstandVerdict.NoConductor;
     }
 
     /// <summary>Where: "terminals", the name of a joint, or "far end".</summary>
@@ -68,7 +67,7 @@ public sealed class ShortCircuit
     /// <summary>The most I²t until the device or the supply ends the fault; null where nothing ends it for certain. [A²·s]</summary>
     public JouleIntegral? LetThrough => double.IsInfinity(_letThrough) ? null : JouleIntegral.FromAmpereSquaredSeconds(_letThrough);
 
-    /// <summary>The I²t that the weakest conductor on the way stands; null at the terminals. [A²·s]</summary>
+    /// <summary>The I²t that the weakest conductor on the way stands; null at the terminals, and where the limit of the insulation in a fault is not known. [A²·s]</summary>
     public JouleIntegral? Withstand { get; }
 
     /// <summary>Whether the conductors on the way stand it.</summary>
@@ -77,6 +76,9 @@ public sealed class ShortCircuit
     /// <summary>Place, currents and opening in the invariant culture; never throws.</summary>
     public override string ToString() =>
         FormattableString.Invariant($"{Place}: {Smallest.Amperes:G4} A to {Largest.Amperes:G4} A, {Opening}");
+
+    private static WithstandVerdict WithstandOf(IEnumerable<FaultCase> cases, double? withstandIntegral) =>
+        withstandIntegral is double integral ? Worst(cases.Select(c => c.WithstandOf(integral))) : WithstandVerdict.Unknown;
 
     private static WithstandVerdict Worst(IEnumerable<WithstandVerdict> verdicts)
     {

@@ -14,4 +14,7 @@ public enum WithstandVerdict
 
     /// <summary>The fault may outlast 5 s without the limit being reached by then: the adiabatic model says nothing of what follows.</summary>
     OutsideAdiabaticModel,
+
+    /// <summary>Nothing is known of what the insulation stands in a fault.</summary>
+    Unknown,
 }

@@ -9,19 +9,20 @@ namespace CamPower.Studies;
 internal sealed class BoxTrial(Site site, DistributionBox box, SizingPolicy policy)
 {
     internal BoxChoice Choose(IEnumerable<DistributionBox> catalogue) => new(catalogue
-        .OrderBy(b => b.Supply.RatedAmperes).ThenBy(b => b.Outputs.Count)
+        .OrderBy(b => b.Supply.Output.RatedAmperes).ThenBy(b => b.Outputs.Count)
         .Select(b => new BoxCandidate(b, ShortfallsOf(b).ToList().AsReadOnly()))
         .ToList().AsReadOnly());
 
     private IEnumerable<BoxShortfall> ShortfallsOf(DistributionBox candidate)
     {
-        Supply wanted = box.Supply, offered = candidate.Supply;
-        if (offered.Output != wanted.Output || !offered.NominalVolts.Equals(wanted.NominalVolts))
+        SupplyOutput wanted = box.Supply.Output, offered = candidate.Supply.Output;
+        if (offered.Kind != wanted.Kind || !offered.NominalVolts.Equals(wanted.NominalVolts))
         {
             return [new BoxShortfall(BoxConstraint.Voltage, wanted.Nominal, offered.Nominal)];
         }
 
-        Supply set = offered.Trim?.Contains(wanted.SetPoint.Volts) == true ? offered.SetTo(wanted.SetPoint) : offered;
+        bool canBeSet = (offered as DcOutput)?.Trim?.Contains(wanted.SetVolts) == true;
+        Supply set = canBeSet ? candidate.Supply.SetTo(ElectricPotential.FromVolts(wanted.SetVolts)) : candidate.Supply;
         BoxAssessment solved = site.With(box.With(set)).Assess().Boxes.Single(b => string.Equals(b.Box.Name, box.Name, StringComparison.Ordinal));
         return new[] { OutputsShort(candidate, solved), OutputTooWeak(candidate, solved), SupplyTooWeak(solved) }.OfType<BoxShortfall>();
     }

@@ -18,7 +18,7 @@ public class InvalidFaultInputTests
         ["pulse of no time"] = (() => OverloadBehaviour.Hiccup(Amperes(2), Seconds(0), Seconds(1)), "pulse", "0 s"),
         ["pulse as long as its period"] = (() => OverloadBehaviour.Hiccup(Amperes(2), Seconds(1), Seconds(1)), "period", "1 s"),
         ["shutdown at once"] = (() => OverloadBehaviour.Shutdown(Amperes(2), Seconds(0)), "within", "0 s"),
-        ["source of no resistance"] = (() => Source(ohms: 0), "sourceResistance", "0 Ω"),
+        ["supply of no resistance"] = (() => Source(ohms: 0), "sourceResistance", "0 Ω"),
         ["hot below cold"] = (() => Between(coldest: 20, hottest: 19.5), "hottest", "19.5 °C"),
         ["colder than there is"] = (() => Between(coldest: -273.5), "coldest", "-273.5 °C"),
         ["device hotter than anything"] = (() => Between(device: 1000.5), "device", "1000.5 °C"),

@@ -33,7 +33,7 @@ public class OverloadTests
     [Fact]
     public void Foldback_IntoADeadShort_IsItsShortCircuitCurrent()
     {
-        FaultSource source = SmallFault.Source(Behaviour("foldback"), ohms: 1e-6);
+        Supply source = SmallFault.Source(Behaviour("foldback"), ohms: 1e-6);
         Assert.Equal(1, SmallFault.Study(Runs.OfOhms(0), ProtectiveDevice.None, source).AtTerminals.Largest.Amperes, 1e-6);
     }
 

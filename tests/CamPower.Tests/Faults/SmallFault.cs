@@ -6,9 +6,9 @@ namespace CamPower.Tests.Faults;
 /// <summary>Faults with round numbers: a supply without tolerance, 18 AWG of solid copper, 20 °C throughout unless said otherwise.</summary>
 internal static class SmallFault
 {
-    internal static FaultSource Source(OverloadBehaviour? overload = null, double volts = 12, double ohms = 0.1, double percent = 0) => new(
-        new Supply("supply", CurrentKind.Dc, ElectricPotential.FromVolts(volts), ElectricCurrent.FromAmperes(20), Ratio.FromPercent(percent), DeratingCurve.GenericEnclosed),
-        ElectricResistance.FromOhms(ohms), overload ?? OverloadBehaviour.Unlimited);
+    internal static Supply Source(OverloadBehaviour? overload = null, double volts = 12, double ohms = 0.1, double percent = 0) => new("supply",
+        new DcOutput(ElectricPotential.FromVolts(volts), ElectricCurrent.FromAmperes(20), Ratio.FromPercent(percent),
+            sourceResistance: ElectricResistance.FromOhms(ohms), overload: overload ?? OverloadBehaviour.Unlimited), Derating.GenericEnclosed);
 
     internal static FaultConditions Between(double coldest = 20, double hottest = 20, double device = 20) => new(
         Temperature.FromDegreesCelsius(coldest), Temperature.FromDegreesCelsius(hottest), Temperature.FromDegreesCelsius(device));
@@ -18,7 +18,7 @@ internal static class SmallFault
     internal static Cable Pair(double squareMillimeters) =>
         Cable.Pair(WireSize.SquareMillimeters(squareMillimeters), Stranding.Solid, ConductorMaterial.AnnealedCopper);
 
-    internal static FaultStudy Study(CableRun run, ProtectiveDevice device, FaultSource? source = null, FaultConditions? conditions = null, Insulation? insulation = null) =>
+    internal static FaultStudy Study(CableRun run, ProtectiveDevice device, Supply? source = null, FaultConditions? conditions = null, Insulation? insulation = null) =>
         new(run, source ?? Source(), device, insulation ?? Insulation.Pvc70, conditions ?? Between());
 
     /// <summary>A study of a fault behind a resistance: no cable, 12 V, the rest of the loop as a joint.</summary>
