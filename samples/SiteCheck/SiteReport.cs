@@ -45,7 +45,7 @@ internal sealed class SiteReport(IAnsiConsole console)
         console.WriteLine();
         console.MarkupLineInterpolated($"[bold]{box.Box.Name}[/]: {supply.Name} {Voltage(supply.Output)}");
         double used = worst.TotalCurrent.Amperes, rated = worst.DeratedRating.Amperes;
-        console.WriteLine(Invariant($"  {(worst.IsDemandOnly ? "asked for " : "")}{used:0.00} A of {rated:0.00} A at {Text(worst.Condition.At.Box)} in {worst.Condition}{(rated > 0 ? Invariant($": {used / rated * 100:0} %") : "")}"));
+        console.WriteLine(Invariant($"  {(worst.IsDemandOnly ? "asked for " : "")}{used:0.00} A of {rated:0.00} A at {BoxText(worst)} in {worst.Condition}{(rated > 0 ? Invariant($": {used / rated * 100:0} %") : "")}"));
         if (box.Outputs.Count == 0) return;
         if (supply.Output is DcOutput { Trim: not null }) PrintIndented(TrimText(assessment.Site.TrimWindowOf(box.Box.Name)));
 
@@ -64,6 +64,12 @@ internal sealed class SiteReport(IAnsiConsole console)
         }
 
         console.Write(table);
+    }
+
+    private static string BoxText(BoxInCondition box)
+    {
+        if (box.InsideTemperature is not Temperature inside) return $"{Text(box.Condition.At.Box)} around it, unknown inside,";
+        return box.Heat is null ? Text(inside) : Invariant($"{inside.DegreesCelsius:0} °C inside");
     }
 
     private static string[] Row(SiteAssessment assessment, OutputAssessment output, DeviceAssessment device)

@@ -48,5 +48,7 @@ public class DocumentedExampleTests
         { "temperature", [.. Quantities.Temperature.Spellings] },
         { "share", [.. Quantities.Share.Spellings] },
         { "duration", [.. Quantities.Duration.Spellings] },
+        { "capacitance", [.. Quantities.Capacitance.Spellings] },
+        { "rise of temperature", [.. Quantities.Rise.Spellings] },
     };
 }

@@ -35,6 +35,9 @@ internal sealed class ConditionEntry
     [JsonRequired, Description("Temperature of the air around the devices.")]
     public Written<Temperature>? Camera { get; set; }
 
+    [Description("Voltage at the inlet of every supply; its nominal one where this is left out.")]
+    public Written<ElectricPotential>? LineVoltage { get; set; }
+
     [Description("How long it lasts.")]
     public Written<Duration>? Duration { get; set; }
 }

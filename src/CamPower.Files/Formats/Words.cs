@@ -46,6 +46,17 @@ internal static class Words
     internal static WordFormat<Derating> Derating { get; } = new("a derating curve",
         ("generic enclosed", CamPower.Derating.GenericEnclosed));
 
+    internal static WordFormat<OverloadBehaviour> Overload { get; } = new("an overload behaviour",
+        ("unlimited", OverloadBehaviour.Unlimited));
+
+    internal static WordFormat<AmbientCurve> Thermal { get; } = new("an ambient curve",
+        ("generic resettable", AmbientCurve.GenericResettable));
+
+    internal static WordFormat<FuseCharacteristic> Characteristic { get; } = new("a fuse characteristic", Named(c => c.Name,
+        FuseCharacteristic.IecQuickActing, FuseCharacteristic.IecQuickActingTo100Milliamperes,
+        FuseCharacteristic.IecTimeLag, FuseCharacteristic.IecTimeLagTo100Milliamperes,
+        FuseCharacteristic.UlFast, FuseCharacteristic.UlTimeDelay, FuseCharacteristic.Blade));
+
     private static (string, T)[] Named<T>(Func<T, string> name, params T[] values) => [.. values.Select(v => (name(v), v))];
 
     private static (string, Func<Surroundings, Condition>)[] Given(params Func<Surroundings, Condition>[] makers) =>

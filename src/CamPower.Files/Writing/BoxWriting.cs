@@ -1,50 +1,34 @@
-using System.Collections.Generic;
 using System.Linq;
 using CamPower.Files.Entries;
+using CamPower.Files.Formats;
 using UnitsNet;
 
 namespace CamPower.Files.Writing;
 
-/// <summary>From boxes and supplies to entries.</summary>
+/// <summary>From boxes to entries.</summary>
 internal static class BoxWriting
 {
-    internal static BoxEntry Entry(DistributionBox box)
+    internal static BoxEntry Entry(DistributionBox box, NamedEntries<ProtectiveDevice, ProtectiveDeviceEntry> devices)
     {
-        ElectricCurrent[] limits = [.. box.Outputs.Select(o => o.Limit)];
-        bool areEqual = limits.All(l => IsSame(l, limits[0])) && limits.Length <= Building.StandIn.MostOutputs;
-        bool isEqualBox = areEqual && !box.IsAdapter;
+        BoxOutput first = box.Outputs[0];
+        bool areAlike = box.Outputs.All(o => IsSame(o.Limit, first.Limit) && ReferenceEquals(o.Protection, first.Protection));
+        bool isEqualBox = areAlike && !box.IsAdapter && box.Outputs.Count <= Building.StandIn.MostOutputs;
         return new BoxEntry
         {
             Name = box.Name,
-            Supply = Entry(box.Supply),
+            Supply = SupplyWriting.Entry(box.Supply),
+            Outputs = isEqualBox ? box.Outputs.Count : null,
+            OutputLimit = isEqualBox ? new(first.Limit) : null,
+            OutputProtection = isEqualBox ? NameOf(first) : null,
+            OutputList = isEqualBox || box.IsAdapter ? null : [.. box.Outputs.Select(o => new OutputEntry { Limit = new(o.Limit), Protection = NameOf(o) })],
             Adapter = box.IsAdapter ? true : null,
-            Outputs = isEqualBox ? limits.Length : null,
-            OutputLimit = isEqualBox ? new(limits[0]) : null,
-            OutputLimits = areEqual || box.IsAdapter ? null : [.. limits.Select(l => new Formats.Written<ElectricCurrent>(l))],
+            LeadProtection = box.IsAdapter ? NameOf(first) : null,
+            Terminals = box.Terminals is TerminalRange terminals ? new() { Smallest = new(terminals.Smallest), Largest = new(terminals.Largest) } : null,
         };
+
+        string? NameOf(BoxOutput output) => output.Protection is ProtectiveDevice device ? KnownDevices.NameOf(device) ?? devices.NameOf(device) : null;
     }
 
-    private static SupplyEntry Entry(Supply supply) => new()
-    {
-        Name = supply.Name,
-        Output = new(supply.Output.Kind),
-        Nominal = new(supply.Output.Nominal),
-        RatedCurrent = new(supply.Output.RatedCurrent),
-        Tolerance = new(supply.Output.Tolerance),
-        Derating = Entry(supply.Derating),
-        Trim = ModelWriting.Entry((supply.Output as DcOutput)?.Trim),
-        SetPoint = supply.Output is DcOutput dc && !IsSame(dc.SetPoint, dc.Nominal) ? new(dc.SetPoint) : null,
-        Ripple = supply.Output is DcOutput { Ripple: Ratio ripple } ? new(ripple) : null,
-    };
-
-    private static DeratingEntry Entry(Derating derating)
-    {
-        if (ReferenceEquals(derating, Derating.GenericEnclosed)) return new DeratingEntry { Named = derating };
-        var entry = new DeratingEntry();
-        entry.AddRange(derating.Ambient.Points.Select(p => new DeratingPointEntry { Ambient = new(p.At), Share = new(p.Share) }));
-        return entry;
-    }
-
-    // The same number in the same unit.
-    private static bool IsSame<T>(T a, T b) where T : IQuantity => a.Unit.Equals(b.Unit) && ((double)a.Value).Equals((double)b.Value);
+    /// <summary>The same number in the same unit.</summary>
+    internal static bool IsSame<T>(T a, T b) where T : IQuantity => a.Unit.Equals(b.Unit) && ((double)a.Value).Equals((double)b.Value);
 }

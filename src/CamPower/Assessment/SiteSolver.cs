@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using CamPower.Heat;
 using CamPower.Sites;
 
 namespace CamPower.Assessment;
@@ -35,12 +36,16 @@ internal static class SiteSolver
             Condition condition = site.Conditions[c];
             int index = c;
             bool isDemandOnly = outputs.Exists(o => o.Assessment.InConditions[index].IsDemandOnly);
-            inConditions[c] = new BoxInCondition(condition, TotalAmperes(condition, c, outputs),
-                box.Supply.DeratedAmperesAt(condition.At.BoxCelsius, condition.LineVolts, site.AltitudeMeters), isDemandOnly);
+            double total = TotalAmperes(condition, c, outputs);
+            BoxLosses? losses = box.Enclosure is null ? null : LossesOf(box, total, c, outputs);
+            inConditions[c] = new BoxInCondition(box, condition, site.AltitudeMeters, total, losses, isDemandOnly);
         }
 
         return new BoxAssessment(box, outputs.ConvertAll(o => o.Assessment).AsReadOnly(), inConditions);
     }
+
+    private static BoxLosses? LossesOf(DistributionBox box, double totalAmperes, int index, List<SolvedOutput> outputs) =>
+        BoxLosses.Of(box, totalAmperes, outputs.Select(o => (o.Assessment.Output, o.Assessment.InConditions[index].Amperes)));
 
     // The outputs whose motors add most are those taken as moving, as many as the condition lets move.
     private static double TotalAmperes(Condition condition, int index, List<SolvedOutput> outputs)

@@ -40,7 +40,10 @@ public sealed class RuleSet
         new TurnOnBelowUnstableVoltageRule(),
         new UndervoltageRule(),
         new OvervoltageAtLightLoadRule(),
+        new PowerLimitExceededRule(),
         new OutputOverloadedRule(),
+        new BoxTooHotRule(),
+        new BoxTemperatureUnknownRule(),
         new SupplyAboveDeratedRatingRule(),
         new SplitAdapterRule(),
         new SupplyHeadroomRule(),
@@ -53,6 +56,7 @@ public sealed class RuleSet
         new CopperCladAluminiumRule(),
         new AcSolvedWithRmsRule(),
         new MixedResistanceBasesRule(),
+        new ValueOutsideValidatedRangeRule(),
     ]);
 
     /// <summary>The rules, in the order in which they are asked.</summary>

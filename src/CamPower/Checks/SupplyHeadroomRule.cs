@@ -36,7 +36,8 @@ public sealed class SupplyHeadroomRule : Rule
     {
         foreach (BoxAssessment box in Require.NotNull(evidence, nameof(evidence)).Assessment.Boxes)
         {
-            BoxInCondition worst = box.Worst;
+            BoxInCondition? worst = BoxTooHotRule.WorstOfTheRest(box, evidence.Assessment.Site);
+            if (worst is null) continue;
             double policy = worst.DeratedAmperes * _share;
             if (!Limits.IsAbove(worst.Amperes, policy) || Limits.IsAbove(worst.Amperes, worst.DeratedAmperes)) continue;
             yield return Find(Subject.Of(box.Box),

@@ -23,6 +23,7 @@ namespace CamPower;
 public sealed class Fuse : ProtectiveDevice
 {
     private readonly double _ratedAmperes, _coldOhms;
+    private readonly ElectricResistance _coldResistance;
 
     /// <summary>Describes a fuse as its data sheet does.</summary>
     /// <param name="name">How it is called. Not empty.</param>
@@ -45,6 +46,7 @@ public sealed class Fuse : ProtectiveDevice
         _ratedAmperes = Require.Within(ratedCurrent.Amperes, characteristic.RatedFromAmperes, characteristic.RatedToAmperes, nameof(ratedCurrent), "A");
         _coldOhms = Require.NotNegative(coldResistance.Ohms, nameof(coldResistance), "Ω");
         if (leastMeltingIntegral is JouleIntegral given) Require.Positive(given.AmpereSquaredSeconds, nameof(leastMeltingIntegral), "A²·s");
+        _coldResistance = coldResistance;
         RatedCurrent = ratedCurrent;
         LeastMeltingIntegral = leastMeltingIntegral;
         Rerating = rerating;
@@ -62,6 +64,12 @@ public sealed class Fuse : ProtectiveDevice
 
     /// <summary>How its rated current changes with ambient, or null where the rating counts everywhere.</summary>
     public AmbientCurve? Rerating { get; }
+
+    /// <inheritdoc/>
+    public override ElectricResistance LeastResistance => _coldResistance;
+
+    /// <inheritdoc/>
+    public override ElectricResistance GreatestResistance => _coldResistance;
 
     internal override double LeastOhms => _coldOhms;
 

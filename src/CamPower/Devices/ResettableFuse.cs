@@ -52,6 +52,8 @@ public sealed class ResettableFuse : ProtectiveDevice
         if (_timedAmperes < _tripAmperes) throw Require.OutOfRange(_timedAmperes, nameof(timedCurrent), "A", FormattableString.Invariant($"at least {_tripAmperes}"));
         if (GreatestOhms < LeastOhms) throw Require.OutOfRange(GreatestOhms, nameof(greatestResistance), "Ω", FormattableString.Invariant($"at least {LeastOhms}"));
         if (trippedPower is Power power) Require.Positive((double)power.Watts, nameof(trippedPower), "W");
+        LeastResistance = leastResistance;
+        GreatestResistance = greatestResistance;
         HoldCurrent = holdCurrent;
         TripCurrent = tripCurrent;
         TimedCurrent = timedCurrent;
@@ -89,6 +91,12 @@ public sealed class ResettableFuse : ProtectiveDevice
 
     /// <summary>The power that keeps it tripped, or null where none is stated. [W]</summary>
     public Power? TrippedPower { get; }
+
+    /// <inheritdoc/>
+    public override ElectricResistance LeastResistance { get; }
+
+    /// <inheritdoc/>
+    public override ElectricResistance GreatestResistance { get; }
 
     internal override double LeastOhms { get; }
 

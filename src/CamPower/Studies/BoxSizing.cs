@@ -15,7 +15,7 @@ public static class BoxSizing
     /// <returns>The choice, and of every box of the catalogue why it will or will not do; none is an answer.</returns>
     /// <remarks>
     /// The site is solved with each supply in the place of the present one, set as that is where its trim range allows and
-    /// as it is listed otherwise. Outputs may be wired anew: the strongest gets the largest current. Whether the devices
+    /// as it is listed otherwise; a box that declares no enclosure is taken to stand in that of the present one. Outputs may be wired anew: the strongest gets the largest current. Whether the devices
     /// get enough voltage is not a matter of size: <see cref="SiteTrimming.TrimWindowOf"/> answers that.
     /// </remarks>
     /// <exception cref="ArgumentNullException">An argument, or a box of the catalogue, is null.</exception>

@@ -23,9 +23,13 @@ internal sealed class BoxTrial(Site site, DistributionBox box, SizingPolicy poli
 
         bool canBeSet = (offered as DcOutput)?.Trim?.Contains(wanted.SetVolts) == true;
         Supply set = canBeSet ? candidate.Supply.SetTo(ElectricPotential.FromVolts(wanted.SetVolts)) : candidate.Supply;
-        BoxAssessment solved = site.With(box.With(set)).Assess().Boxes.Single(b => string.Equals(b.Box.Name, box.Name, StringComparison.Ordinal));
+        BoxAssessment solved = site.With(InItsPlace(candidate, set)).Assess().Boxes.Single(b => string.Equals(b.Box.Name, box.Name, StringComparison.Ordinal));
         return new[] { OutputsShort(candidate, solved), OutputTooWeak(candidate, solved), SupplyTooWeak(solved) }.OfType<BoxShortfall>();
     }
+
+    // A box that declares an enclosure brings it; one that does not is taken to stand in that of the present box.
+    private DistributionBox InItsPlace(DistributionBox candidate, Supply supply) =>
+        candidate.Enclosure is Enclosure own ? box.With(supply).In(own) : box.With(supply);
 
     private BoxShortfall? OutputsShort(DistributionBox candidate, BoxAssessment solved)
     {

@@ -11,13 +11,15 @@ public sealed class BoxOutput
     /// <param name="number">Its number, from 1.</param>
     /// <param name="limit">The current that it may carry all the time, above 0. [A]</param>
     /// <param name="protection">What interrupts an overcurrent; <see cref="ProtectiveDevice.None"/> where there is nothing, null where nobody declares it.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public BoxOutput(int number, ElectricCurrent limit, ProtectiveDevice? protection = null)
+    /// <param name="claimedClass">The power-limit class that its label or data sheet claims; null where it claims none.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or <paramref name="claimedClass"/> is none of those there are.</exception>
+    public BoxOutput(int number, ElectricCurrent limit, ProtectiveDevice? protection = null, PowerLimitClass? claimedClass = null)
     {
         Number = (int)Require.Within(number, 1, int.MaxValue, nameof(number), "");
         LimitAmperes = Require.Positive(limit.Amperes, nameof(limit), "A");
         Limit = limit;
         Protection = protection;
+        ClaimedClass = claimedClass is PowerLimitClass claimed ? Require.Known(claimed, nameof(claimedClass)) : null;
     }
 
     /// <summary>Its number, from 1.</summary>
@@ -28,6 +30,9 @@ public sealed class BoxOutput
 
     /// <summary>What interrupts an overcurrent; <see cref="ProtectiveDevice.None"/> where there is nothing, null where nobody declares it.</summary>
     public ProtectiveDevice? Protection { get; }
+
+    /// <summary>The power-limit class that its label or data sheet claims, or null where it claims none.</summary>
+    public PowerLimitClass? ClaimedClass { get; }
 
     internal double LimitAmperes { get; }
 

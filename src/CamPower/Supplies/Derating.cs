@@ -73,6 +73,9 @@ public sealed class Derating
         return byHeat * byLine;
     }
 
+    /// <summary>The hottest air in which the supply is rated to run. [°C]</summary>
+    internal double HighestCelsiusAt(double altitudeMeters) => Ambient.Highest - (Altitude?.KelvinsAt(altitudeMeters) ?? 0);
+
     private static SharePoint<Temperature> Point(CitedValue ambient, double percent) =>
         new(Temperature.FromDegreesCelsius(ambient.Value), Ratio.FromPercent(percent));
 }

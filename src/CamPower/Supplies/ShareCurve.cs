@@ -48,6 +48,12 @@ public sealed class ShareCurve<TQuantity>
     /// <summary>The share at a number as <see cref="SharePoint{TQuantity}.Number"/> holds it; null outside the curve.</summary>
     internal double? ShareAt(double number) => _lines.At(number);
 
+    /// <summary>Where the curve begins, as <see cref="SharePoint{TQuantity}.Number"/>.</summary>
+    internal double Lowest => _lines.Lowest;
+
+    /// <summary>Where the curve ends, as <see cref="SharePoint{TQuantity}.Number"/>.</summary>
+    internal double Highest => _lines.Highest;
+
     /// <summary>The curve itself, if all its points lie in a range and none of their shares is below the least.</summary>
     internal ShareCurve<TQuantity> Checked(double from, double to, double leastShare, string parameter, string unit)
     {

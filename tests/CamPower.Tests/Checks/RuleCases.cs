@@ -2,6 +2,7 @@ using System.Collections.Generic;
 using CamPower.Conductors;
 using CamPower.Tests.Assessment.Returns;
 using CamPower.Tests.Sites;
+using CamPower.Tests.Supplies;
 using UnitsNet;
 using static CamPower.Tests.Sites.SmallSite;
 
@@ -39,7 +40,14 @@ internal static class RuleCases
 
         // 12 V and 10 %, which its own draw brings down to 13 V.
         new("overvoltage-before-it-draws", Severity.Caution, LightLoad(13.2 - Hair), LightLoad(13.2 + Hair), "camera 1", 13.2, 13.2 - Hair),
+
+        // 12 V at 5 A are the 60 VA that an inherently limited source of 12 V may give: 5 VA a volt, IEC 62368-1 Table Q.1.
+        new("power-limit-exceeded", Severity.Danger, Limited(5 + Hair), Limited(5), "box output 1", 60 + (12 * Hair), 60, "VA"),
         new("output-overloaded", Severity.Failure, OnOutput(1, 1 - Hair), OnOutput(1, 1), "box output 1", 1, 1 - Hair, "A", "night"),
+
+        // The generic curve ends at 70 °C (common practice, no source).
+        new("box-too-hot", Severity.Failure, AtBox(70 + Hair), AtBox(70), "box", 70 + Hair, 70, "°C", "day"),
+        new("box-temperature-unknown", Severity.Caution, Enclosed(0.1, isEfficiencyDeclared: false), Enclosed(0.1, isEfficiencyDeclared: true), "box"),
 
         // A 12.5 A supply gives 9.375 A at 60 °C by the generic curve (common practice, no source).
         new("supply-above-derated-rating", Severity.Failure, Loaded(9.375 + Hair, 12.5, Warm), Loaded(9.375, 12.5, Warm), "box", 9.375 + Hair, 9.375, "A", "night"),
@@ -58,6 +66,7 @@ internal static class RuleCases
         // A third of 1 A along 0.9 Ω is 0.3 V: 10 mV are a thirtieth of it.
         new("hum-on-video-shield", Severity.Caution, Hum(3.3334), Hum(3.3333), "camera 1", 0.0100002, 0.01, Condition: "day"),
         new("mixed-resistance-bases", Severity.Note, Tail(ofTable: true), Tail(ofTable: false), "box output 1 to end"),
+        new("value-outside-validated-range", Severity.Caution, Enclosed(0.1 - Hair), Enclosed(0.1), "box", 0.1 - Hair, 0.1, "m"),
         new("ac-solved-with-rms", Severity.Note, AcCamera(acceptsAc: true), DcCamera(acceptsDc: true), "box"),
     ];
 
@@ -83,9 +92,21 @@ internal static class RuleCases
 
     private static Site LightLoad(double highest) => Single(2, Camera(new ShareDraw(Amperes(0.1), infrared: Amperes(1)), Range(5, highest)), Dc(percent: 10), Day, Night);
 
+    private static Site Limited(double amperes) => Star(new DistributionBox(BoxName, LimitedOutputs.Holding(12, 4, amperes),
+        [new BoxOutput(1, ElectricCurrent.FromAmperes(4), ProtectiveDevice.None, PowerLimitClass.LimitedPowerSource)]), [Day], (0, Camera(Watts(1))));
+
     private static Site OnOutput(double amperes, double limit) => Star(Box(limit: limit), [Day, Night], (0, Camera(AtNight(amperes: amperes))));
 
     private static Site Loaded(double amperes, double rating, Condition condition) => Star(Box(Dc(amperes: rating)), [condition], (0, Camera(AtNight(amperes: amperes))));
+
+    private static Site AtBox(double celsius) => Star(Box(), [Condition.Day(At(box: celsius)), Night], (0, Camera(Amperes(1))));
+
+    private static Site Enclosed(double depth, bool isEfficiencyDeclared = true)
+    {
+        Supply supply = isEfficiencyDeclared ? Dc().WithEfficiency(0.9) : Dc();
+        var enclosure = new Enclosure(Length.FromMeters(0.3), Length.FromMeters(0.4), Length.FromMeters(depth), EnclosureWall.PaintedSteel, EnclosureFaces.OnWall);
+        return Star(Box(supply).In(enclosure), [Day, Night], (0, Camera(Amperes(1))));
+    }
 
     private static Site Split(double amperes) => Shared(0, Adapter(Dc(amperes: 2)), [Day, Night], Camera(AtNight(amperes: amperes)), Camera(AtNight(amperes: amperes)));
 

@@ -56,7 +56,10 @@ public class RuleTests
         {
             "V" => Assert.IsType<ElectricPotential>(found).Volts,
             "A" => Assert.IsType<ElectricCurrent>(found).Amperes,
+            "°C" => Assert.IsType<Temperature>(found).DegreesCelsius,
+            "m" => Assert.IsType<Length>(found).Meters,
             "W" => (double)Assert.IsType<Power>(found).Watts,
+            "VA" => Assert.IsType<ElectricApparentPower>(found).Voltamperes,
             _ => Assert.IsType<Scalar>(found).Amount,
         };
         Assert.Equal(expected!.Value, value, 2e-8);

@@ -5,6 +5,7 @@ using System.Linq;
 using System.Text.RegularExpressions;
 using CamPower.Conductors;
 using CamPower.Tests.Devices;
+using CamPower.Tests.Supplies;
 using UnitsNet;
 
 namespace CamPower.Tests.Reference;
@@ -75,6 +76,8 @@ internal static class Calculator
         "Insulation.FactorFor" => Sheath(a[1], a[2]).FactorFor(Material(a[0]))!.Value * 1e6,
         "Insulation.LeastArea" => Insulation.Pvc70.LeastArea(Material(a[0]), Amperes(a[1]), Duration.FromSeconds(Literal(a[2])))!.Value.SquareMeters,
         "Insulation.WithstandTime" => Insulation.Pvc70.WithstandTime(Pair(["copper", "solid", a[0]]).Outgoing, Amperes(a[1]))!.Value.Seconds,
+        "PowerLimitFigure.Limit" => LimitedOutputs.LimitOf(
+            Named<PowerLimitClass>(a[0]), Named<PowerLimiting>(a[1]), Named<PowerLimitQuantity>(a[2]), Named<CurrentKind>(a[3]), Literal(a[4])),
         "RunResult.LoadVoltage" => Fed(a).LoadVoltage.Volts,
         "RunResult.Current" => Fed(a).Current.Amperes,
         "RunResult.Drop" => Fed(a).Drop.Volts,
@@ -121,6 +124,8 @@ internal static class Calculator
 
     // An insulation of two temperatures: service and fault.
     private static Insulation Sheath(string service, string fault) => new("of the source", Degrees(service), Degrees(fault), SmallDevices.Sheet);
+
+    private static T Named<T>(string text) where T : struct, Enum => Enum.Parse<T>(text);
 
     private static ElectricCurrent Amperes(string text) => ElectricCurrent.FromAmperes(Literal(text));
 
