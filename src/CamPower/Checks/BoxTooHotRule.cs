@@ -12,10 +12,10 @@ public sealed class BoxTooHotRule() : Rule("box-too-hot", Severity.Failure,
     Sources.GenericDerating)
 {
     /// <inheritdoc/>
-    public override IEnumerable<Finding> Check(SiteAssessment assessment)
+    public override IEnumerable<Finding> Check(Evidence evidence)
     {
-        double altitude = Require.NotNull(assessment, nameof(assessment)).Site.AltitudeMeters;
-        foreach (BoxAssessment box in assessment.Boxes)
+        double altitude = Require.NotNull(evidence, nameof(evidence)).Assessment.Site.AltitudeMeters;
+        foreach (BoxAssessment box in evidence.Assessment.Boxes)
         {
             double highest = Highest(box, altitude);
             BoxInCondition? hottest = null;

@@ -10,7 +10,7 @@ public sealed class PowerLimitExceededRule() : Rule("power-limit-exceeded", Seve
     "Check the listing on the product; until then wire the output as one that is not limited, by the local code.", Sources.PowerLimitClasses)
 {
     /// <inheritdoc/>
-    public override IEnumerable<Finding> Check(SiteAssessment assessment) => Require.NotNull(assessment, nameof(assessment)).Boxes
+    public override IEnumerable<Finding> Check(Evidence evidence) => Require.NotNull(evidence, nameof(evidence)).Assessment.Boxes
         .SelectMany(box => box.Outputs.Select(o => o.Output).Where(o => o.ClaimedClass is not null)
             .GroupBy(o => (o.ClaimedClass, o.LimitAmperes, o.Protection)).Select(alike => (box.Box, Alike: alike.ToList())))
         .Select(x => (x.Alike, Assessed: x.Box.AssessPowerLimit(x.Alike[0].Number, x.Alike[0].ClaimedClass!.Value)))

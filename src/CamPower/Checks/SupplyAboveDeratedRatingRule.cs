@@ -13,10 +13,10 @@ public sealed class SupplyAboveDeratedRatingRule() : Rule("supply-above-derated-
     {
         foreach (BoxAssessment box in Require.NotNull(evidence, nameof(evidence)).Assessment.Boxes)
         {
-            BoxInCondition? worst = BoxTooHotRule.WorstOfTheRest(box, assessment.Site);
+            BoxInCondition? worst = BoxTooHotRule.WorstOfTheRest(box, evidence.Assessment.Site);
             if (worst is null || !Limits.IsAbove(worst.Amperes, worst.DeratedAmperes) || SplitAdapterRule.IsSplit(box)) continue;
             yield return Find(Subject.Of(box.Box),
-                Invariant($"In \"{worst.Condition}\" its outputs {(worst.IsDemandOnly ? "ask for" : "take")} {worst.Amperes:0.00} A and its supply may deliver {worst.DeratedAmperes:0.00} A at {Where(worst, assessment.Site)}."),
+                Invariant($"In \"{worst.Condition}\" its outputs {(worst.IsDemandOnly ? "ask for" : "take")} {worst.Amperes:0.00} A and its supply may deliver {worst.DeratedAmperes:0.00} A at {Where(worst, evidence.Assessment.Site)}."),
                 worst.TotalCurrent, worst.DeratedRating, worst.Condition);
         }
     }

@@ -10,8 +10,8 @@ public sealed class ValueOutsideValidatedRangeRule() : Rule("value-outside-valid
     "Take the answer as a rough one, and measure on site.", Sources.EnclosureRange)
 {
     /// <inheritdoc/>
-    public override IEnumerable<Finding> Check(SiteAssessment assessment) =>
-        from box in Require.NotNull(assessment, nameof(assessment)).Boxes
+    public override IEnumerable<Finding> Check(Evidence evidence) =>
+        from box in Require.NotNull(evidence, nameof(evidence)).Assessment.Boxes
         from breaches in BreachesOf(box).GroupBy(b => b.Breach.What, StringComparer.Ordinal)
         let first = breaches.First()
         let isEverywhere = breaches.Count() == box.InConditions.Count
