@@ -230,6 +230,26 @@ public static class Sources
         "Common practice, no source", CitationKind.CommonPractice, null,
         "generic polymeric resettable fuse, about 1 % a kelvin, written down from memory; families differ by 0.05");
 
+    /// <summary>Every live conductor is protected, and a fault is interrupted before it does harm.</summary>
+    public static Citation OvercurrentProtection { get; } = new(
+        "IEC 60364-4-43, Protection against overcurrent", CitationKind.FromMemory, null, "431 and 434: protection of live conductors, interruption of every short circuit before it does harm");
+
+    /// <summary>The voltage that a protective device interrupts.</summary>
+    public static Citation DeviceVoltageRating { get; } = new(
+        "Data sheet of the protective device", CitationKind.Declared, null, "rated voltage: the highest at which it interrupts");
+
+    /// <summary>The current that a protective device carries.</summary>
+    public static Citation DeviceCarriesItsRating { get; } = new(
+        "Data sheet of the protective device", CitationKind.Declared, null, "rated or hold current, at the temperature of the air around it");
+
+    /// <summary>How long a device rides through.</summary>
+    public static Citation RideThroughPolicy { get; } = new(
+        "Default policy of this package, no source", CitationKind.CommonPractice, null, "20 ms, one period of 50 Hz; set your own");
+
+    /// <summary>What a continuous load is.</summary>
+    public static Citation NecContinuousLoad { get; } = new(
+        "NEC (NFPA 70)", CitationKind.Standard, null, "Article 100, continuous load: 3 hours or more (seen in a text that quotes it)");
+
     /// <summary>How far fuses are loaded all the time.</summary>
     public static Citation FuseContinuousPractice { get; } = new(
         "Common practice, no source", CitationKind.CommonPractice, null,

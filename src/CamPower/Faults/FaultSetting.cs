@@ -22,7 +22,7 @@ internal sealed class FaultSetting
     private readonly double _sourceOhms, _farads, _coldCelsius, _hotCelsius;
     private readonly double[] _currentFactors;
 
-    internal FaultSetting(SupplyOutput output, ProtectiveDevice? device, FaultConditions conditions)
+    internal FaultSetting(SupplyOutput output, ProtectiveDevice? device, FaultConditions conditions, bool isDeviceTemperatureUnknown = false)
     {
         Output = output;
         Device = device ?? ProtectiveDevice.None;
@@ -31,7 +31,7 @@ internal sealed class FaultSetting
         _farads = (output as DcOutput)?.Capacitance?.Farads ?? 0;
         _coldCelsius = Celsius.Of(conditions.Coldest);
         _hotCelsius = Celsius.Of(conditions.Hottest);
-        _currentFactors = FactorsOf(Device, conditions);
+        _currentFactors = isDeviceTemperatureUnknown ? [] : FactorsOf(Device, conditions);
         Missing = (device is null ? FaultData.Protection : FaultData.None)
             | (output.Overload is null ? FaultData.Overload : FaultData.None)
             | (output.SourceResistance is null && output.Overload?.Limit is null ? FaultData.SourceResistance : FaultData.None)

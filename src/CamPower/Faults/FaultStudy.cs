@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Linq;
 using CamPower.Faults;
 using UnitsNet;
 
@@ -47,10 +46,9 @@ public sealed class FaultStudy
         device?.CurrentFactorAt(conditions.DeviceColdest, nameof(conditions));
         device?.CurrentFactorAt(conditions.DeviceHottest, nameof(conditions));
         _setting = new FaultSetting(supply.Output, device, conditions);
-        List<FaultLoop> places = [.. FaultPlaces.Along(FaultLoop.Terminals, run, conditions.Laying, conditions)];
-        _wholeRun = places[places.Count - 1].EndingAt("far end");
-        places[places.Count - 1] = _wholeRun;
-        Shorts = Array.AsReadOnly([.. places.Prepend(FaultLoop.Terminals).Select(place => new ShortCircuit(place, _setting))]);
+        _wholeRun = FaultPlaces.End(FaultLoop.Terminals, run, conditions.Laying, conditions).EndingAt("far end");
+        FaultLoop[] places = [FaultLoop.Terminals, .. FaultPlaces.Joints(FaultLoop.Terminals, run, conditions.Laying, conditions), _wholeRun];
+        Shorts = Array.AsReadOnly(Array.ConvertAll(places, place => new ShortCircuit(place, _setting)));
     }
 
     /// <summary>The run.</summary>

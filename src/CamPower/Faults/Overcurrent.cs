@@ -27,7 +27,7 @@ public abstract class Overcurrent
         Smallest = ElectricCurrent.FromAmperes(_knowsSupply ? cases.Min(c => c.RmsAmperes) : 0);
         Opening = setting.AllowsVerdict ? OpeningTimes.AnyOf([.. cases.Select(c => c.Opening)]) : default;
         IsWithinBreakingCapacity = WithinBreakingCapacity(setting);
-        IsWithinVoltageRating = setting.Device.VoltageRating is ElectricPotential rating ? setting.Output.HighestVolts <= rating.Volts : null;
+        IsWithinVoltageRating = setting.Device.VoltageRating is ElectricPotential rating ? !Limits.IsAbove(setting.Output.HighestVolts, rating.Volts) : null;
         Withstand = conductors.Count > 0 && conductors.All(c => c.WithstandIntegral is not null)
             ? JouleIntegral.FromAmpereSquaredSeconds(conductors.Min(c => c.WithstandIntegral!.Value))
             : null;
@@ -83,7 +83,7 @@ public abstract class Overcurrent
     private bool? WithinBreakingCapacity(FaultSetting setting)
     {
         if (setting.Device.BreakingCapacity is not ElectricCurrent capacity) return null;
-        if (_peak <= capacity.Amperes) return true;
+        if (!Limits.IsAbove(_peak, capacity.Amperes)) return true;
         return _knowsSupply ? false : null;
     }
 
