@@ -30,7 +30,7 @@ public static class RandomSites
                 DistributionBox box = Pick(boxes);
                 RunOrigin from = runs.Count > 0 && Chance(0.5) ? RunOrigin.Junction(Pick(runs).To) : RunOrigin.Output(box.Name, _random.Next(1, box.Outputs.Count + 1));
                 string? returnAt = from.BoxName is null && Chance(0.3) ? from.JunctionName : null;
-                runs.Add(new SiteRun(from, Name("junction", i), Run(cables), returnAt));
+                runs.Add(new SiteRun(from, Name("junction", i), Run(cables), returnAt, Chance(0.4) ? Pick(Laying.LargeBundle, Laying.InCableOrRaceway(_random.Next(1, 60))) : null));
             }
 
             SiteDevice[] devices = runs.Count == 0 ? [] : Many(0, 6, i => new SiteDevice(Name("device", i), Pick(models), Pick(runs).To));
@@ -155,12 +155,13 @@ public static class RandomSites
 
         private PowerLimitClass? Claimed() => _random.Next(3) switch { 0 => null, 1 => PowerLimitClass.LimitedPowerSource, _ => PowerLimitClass.Class2 };
 
-        private ProtectiveDevice? Protection(string name) => _random.Next(5) switch
+        private ProtectiveDevice? Protection(string name) => _random.Next(6) switch
         {
             0 => null,
             1 => ProtectiveDevice.None,
             2 => Pick(ResettableFuse.Generic16Volt),
             3 => Fuse("fuse of " + name),
+            4 => new ElectronicLimit("limit of " + name, Amperes(0.1, 5), Ratio.FromPercent(Number(0, 20)), Time(), Ohms(), Volts(16, 60), Chance(0.5) ? Time() : null),
             _ => Resettable("resettable fuse of " + name),
         };
 
