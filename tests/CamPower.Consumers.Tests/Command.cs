@@ -27,7 +27,7 @@ internal static class Command
             StandardErrorEncoding = Encoding.UTF8,
         };
         // The build that runs these tests must not steer the builds that they start.
-        foreach (string name in Environment.GetEnvironmentVariables().Keys.Cast<string>().Where(n => n.StartsWith("MSBuild", StringComparison.Ordinal) || n is "MSBUILD_EXE_PATH")) start.Environment.Remove(name);
+        foreach (string name in start.Environment.Keys.Where(n => n.StartsWith("MSBUILD", StringComparison.OrdinalIgnoreCase)).ToList()) start.Environment.Remove(name);
         start.Environment["DOTNET_NOLOGO"] = "1";
         start.Environment["MSBUILDDISABLENODEREUSE"] = "1";
         using Process process = Process.Start(start)!;

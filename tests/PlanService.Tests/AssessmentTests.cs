@@ -55,6 +55,17 @@ public class AssessmentTests(PlanServer server) : IClassFixture<PlanServer>
         }
     }
 
+    [Fact]
+    public async Task Shields_AreWhatTheLibraryGives()
+    {
+        JsonNode answer = await AnswerAsync("boatyard-as-found.json");
+        ShieldInCondition[] expected = [.. Assessed("boatyard-as-found.json").Shields.Select(s => s.Worst)];
+        Assert.NotEmpty(expected);
+        Assert.Equal(
+            expected.Select(s => (s.Link.Device, s.Condition.Name, s.DcShift.Volts, s.MainsFrequencyVoltage?.Volts)),
+            answer["shields"]!.AsArray().Select(s => ((string)s!["device"]!, (string)s["worstCondition"]!, (double)s["dcShiftInVolts"]!, (double?)s["mainsFrequencyVoltageInVolts"])));
+    }
+
     [Theory]
     [MemberData(nameof(Sites))]
     public async Task Findings_AreWhatTheLibraryGives(string name)

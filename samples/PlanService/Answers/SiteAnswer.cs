@@ -22,6 +22,9 @@ public sealed record SiteAnswer
     /// <summary>The boxes and adapters with their used outputs, in the order of the file.</summary>
     public required IReadOnlyList<BoxAnswer> Boxes { get; init; }
 
+    /// <summary>The video shields that carry return current.</summary>
+    public required IReadOnlyList<ShieldAnswer> Shields { get; init; }
+
     /// <summary>What was found, worst first.</summary>
     public required IReadOnlyList<FindingAnswer> Findings { get; init; }
 
@@ -32,6 +35,7 @@ public sealed record SiteAnswer
         Conditions = [.. assessment.Site.Conditions.Select(ConditionAnswer.Of)],
         Devices = [.. assessment.Devices.Select(DeviceAnswer.Of)],
         Boxes = [.. assessment.Boxes.Select(BoxAnswer.Of)],
+        Shields = [.. assessment.Shields.Select(ShieldAnswer.Of)],
         Findings = [.. findings.Select(FindingAnswer.Of)],
     };
 }
