@@ -59,12 +59,13 @@ public partial class SiteReportTests
     {
         SiteReport report = Samples.Report(Samples.Read(name));
         List<XElement> found = [.. Page(report).Descendants(Html + "ol").Where(l => l.Attribute("class")?.Value == "findings").SelectMany(l => l.Elements(Html + "li"))];
-        Assert.Equal(report.Findings.Count, found.Count);
         string markdown = Unescaped(report.ToMarkdown());
-        Assert.All(report.Findings.Zip(found), x =>
+        Assert.Equal(report.Findings.Select(f => f.Rule).Distinct().Count(), found.Count);
+        Assert.All(report.Findings, finding =>
         {
-            Assert.All(new[] { x.First.About.Name, x.First.Message, x.First.Remedy, x.First.Rule, x.First.Source.ToString() }, t => Assert.Contains(t, x.Second.Value, StringComparison.Ordinal));
-            Assert.All(new[] { x.First.About.Name, x.First.Message, x.First.Remedy, x.First.Rule, x.First.Source.ToString() }, t => Assert.Contains(t, markdown, StringComparison.Ordinal));
+            string[] parts = [finding.About.Name, finding.Message, finding.Remedy, finding.Rule, finding.Source.ToString()];
+            Assert.Contains(found, card => parts.All(part => card.Value.Contains(part, StringComparison.Ordinal)));
+            Assert.All(parts, part => Assert.Contains(part, markdown, StringComparison.Ordinal));
         });
         Severity[] order = [.. found.Select(f => Enum.Parse<Severity>(f.Attribute("class")!.Value, ignoreCase: true))];
         Assert.Equal(order.OrderDescending(), order);
@@ -123,7 +124,7 @@ public partial class SiteReportTests
         HashSet<string> firstCells = [.. page.Descendants(Html + "th").Select(c => c.Value)];
         Assert.All(report.Assessment.Devices, d => Assert.Contains(PlainText.Of(d.Device.Name), firstCells));
         Assert.All(report.Findings, f => Assert.Contains(PlainText.Of(f.Message), plain, StringComparison.Ordinal));
-        Assert.Equal(report.Findings.Count, page.Descendants(Html + "h3").Count());
+        Assert.Equal(report.Findings.Select(f => f.Rule).Distinct().Count(), page.Descendants(Html + "h3").Count());
     }
 
     [Theory]

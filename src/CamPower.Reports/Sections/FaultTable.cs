@@ -13,23 +13,30 @@ internal static class FaultTable
             ? new Paragraph($"What a short does on these outputs is {WithoutPlace(outputs[0].Weakest.Fault)}.")
             : Table(box, outputs);
 
-    private static DataTable Table(DistributionBox box, IEnumerable<OutputFaults> outputs) => new(
+    private static DataTable Table(DistributionBox box, IReadOnlyList<OutputFaults> outputs) => new(
         $"Shorts on what the outputs of {box} feed",
         [new("Output"), new("The short that is hardest to clear"), new("Conductors, wherever it is"), new("Supply meanwhile, at worst"), new("Others that go dark")],
-        [.. outputs.Select(Row)]);
+        [.. outputs.Select(o => Row(o, outputs.Sum(all => all.Assessment.Devices.Count)))]);
 
-    private static IReadOnlyList<string> Row(OutputFaults output)
+    private static IReadOnlyList<string> Row(OutputFaults output, int others)
     {
         RailDuringFault worst = output.Shorts.Select(s => s.Rail).OrderByDescending(r => r.Dark.Count).ThenByDescending(r => r.BelowWindow.Count).First();
-        string dark = string.Join(", ", worst.Dark.Select(d => d.Name).Concat(worst.BelowWindow.Select(d => $"perhaps {d.Name}")));
         return
         [
             Invariant($"{output.Output.Number}"),
             output.Weakest.Fault.ToString(),
             Conductors(output),
             worst.ToString(),
-            dark.Length > 0 ? dark : worst.State == RailState.Unknown ? "not known" : "none",
+            Dark(worst, others - output.Assessment.Devices.Count),
         ];
+    }
+
+    private static string Dark(RailDuringFault rail, int others)
+    {
+        if (rail.State == RailState.Unknown) return "not known";
+        if (rail.Dark.Count == others) return others == 0 ? Said.Nothing : "all";
+        string names = string.Join(", ", rail.Dark.Select(d => d.Name).Concat(rail.BelowWindow.Select(d => $"perhaps {d.Name}")));
+        return names.Length == 0 ? "none" : names;
     }
 
     private static string WithoutPlace(ShortCircuit fault) => fault.ToString()[(fault.Place.Length + ": ".Length)..];
