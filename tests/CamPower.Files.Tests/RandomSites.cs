@@ -116,7 +116,7 @@ public static class RandomSites
             return new VoltageRange(ElectricPotential.FromVolts(volts), Chance(0.5) ? ElectricPotential.FromVolts(volts * 1.3) : ElectricPotential.FromKilovolts(volts * 0.0013));
         }
 
-        private Condition Condition(string name) => new(name, (DrawShares)_random.Next(0, 16), new Surroundings(Warm(), Warm(), Warm()),
+        private Condition Condition(string name) => new(name, (DrawShares)_random.Next(0, 16), new Surroundings(Warm(), Warm(), Warm(), Chance(0.3) ? Irradiance.FromWattsPerSquareMeter(Number(0, 1200)) : null),
             Chance(0.5) ? _random.Next(0, 5) : null,
             Chance(0.5) ? Duration.From(Number(0, 100), Pick(DurationUnit.Second, DurationUnit.Minute, DurationUnit.Hour, DurationUnit.Day)) : null,
             Chance(0.3) ? Volts(80, 270) : null);
@@ -132,7 +132,19 @@ public static class RandomSites
             };
         }
 
-        private DistributionBox Box(string name) => _random.Next(3) switch
+        private DistributionBox Box(string name) => Chance(0.4) ? Bare(name).In(Enclosure()) : Bare(name);
+
+        private Enclosure Enclosure() => new(Side(), Side(), Side(), Chance(0.5) ? Wall() : Pick(EnclosureWall.PaintedSteel, EnclosureWall.GalvanisedSteel, EnclosureWall.NewGalvanisedSteel, EnclosureWall.Plastic),
+            Chance(0.5) ? (EnclosureFaces)_random.Next(1, 64) : Pick(EnclosureFaces.OnWall, EnclosureFaces.InRowOnWall, EnclosureFaces.OnFloor, EnclosureFaces.FreeInAir),
+            Chance(0.5) ? Area.From(Number(0, 0.05), Pick(AreaUnit.SquareMeter, AreaUnit.SquareCentimeter, AreaUnit.SquareFoot)) : null,
+            Chance(0.5) ? Power.From((decimal)_random.Next(0, 50_000) / 1000, Pick(PowerUnit.Watt, PowerUnit.Milliwatt)) : null, Chance(0.2));
+
+        private EnclosureWall Wall() => new(Name("wall", 0), Ratio.FromPercent(Number(1, 100)), Ratio.FromPercent(Number(0, 100)),
+            Chance(0.5) ? ThermalResistance.FromSquareMeterKelvinsPerWatt(Number(0, 0.5)) : null);
+
+        private Length Side() => Length.From(Number(5, 20), Pick(LengthUnit.Inch, LengthUnit.Foot, LengthUnit.Meter));
+
+        private DistributionBox Bare(string name) => _random.Next(3) switch
         {
             0 => DistributionBox.Adapter(name, Supply(), Protection(name)),
             1 => DistributionBox.WithEqualOutputs(name, Supply(), _random.Next(1, 20), Amperes(0.1, 3), Protection(name), Maybe(Terminals)),

@@ -63,6 +63,8 @@ public class BoatyardTests
         {
             "V" => ((ElectricPotential)found!).Volts,
             "A" => ((ElectricCurrent)found!).Amperes,
+            "C" => ((Temperature)found!).DegreesCelsius,
+            "m" => ((Length)found!).Meters,
             "W" => (double)((Power)found!).Watts,
             _ => ((Scalar)found!).Amount,
         };

@@ -9,6 +9,12 @@ internal static class BoxBuilding
 {
     internal static DistributionBox Build(BoxEntry entry, Place at, Catalog<ProtectiveDevice> devices)
     {
+        DistributionBox box = Bare(entry, at, devices);
+        return entry.Enclosure is null ? box : box.In(EnclosureBuilding.Build(entry.Enclosure, at.Member("enclosure")));
+    }
+
+    private static DistributionBox Bare(BoxEntry entry, Place at, Catalog<ProtectiveDevice> devices)
+    {
         string name = at.Name("name", entry.Name);
         Supply supply = SupplyBuilding.Build(entry.Supply ?? new(), at.Member("supply"));
         TerminalRange? terminals = entry.Terminals is null ? null : Build(entry.Terminals, at.Member("terminals"));

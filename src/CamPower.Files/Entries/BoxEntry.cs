@@ -37,4 +37,7 @@ internal sealed class BoxEntry
 
     [Description("The wire that the terminals of its outputs take.")]
     public TerminalsEntry? Terminals { get; set; }
+
+    [Description("The case around it; left out, the air around its supply is as warm as its surroundings.")]
+    public EnclosureEntry? Enclosure { get; set; }
 }

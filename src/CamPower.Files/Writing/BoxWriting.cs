@@ -24,6 +24,7 @@ internal static class BoxWriting
             Adapter = box.IsAdapter ? true : null,
             LeadProtection = box.IsAdapter ? NameOf(first) : null,
             Terminals = box.Terminals is TerminalRange terminals ? new() { Smallest = new(terminals.Smallest), Largest = new(terminals.Largest) } : null,
+            Enclosure = box.Enclosure is Enclosure enclosure ? EnclosureWriting.Entry(enclosure) : null,
         };
 
         string? NameOf(BoxOutput output) => output.Protection is ProtectiveDevice device ? KnownDevices.NameOf(device) ?? devices.NameOf(device) : null;
