@@ -8,7 +8,7 @@ public class FaultTests
 {
     [Theory]
     // Unknown property, with the nearest known name.
-    [InlineData("\"to\": \"mast\"", "\"to\": \"mast\", ¶\"colour\": \"red\"", "$.runs[2].colour", "there is no member 'colour' here; the members are from, to, parts and returnAt")]
+    [InlineData("\"to\": \"mast\"", "\"to\": \"mast\", ¶\"colour\": \"red\"", "$.runs[2].colour", "there is no member 'colour' here; the members are from, to, parts, returnAt and laying")]
     [InlineData("\"outputs\": 18", "\"outputs\": 18, ¶\"outputLimt\": 1", "$.boxes[0].outputLimt", "did you mean 'outputLimit'?")]
     [InlineData("\"outputs\": 18", "\"outputs\": 18, ¶\"odd 'name'\": 1", "$.boxes[0]['odd \\'name\\'']", "there is no member")]
     // Duplicate property.
@@ -90,6 +90,9 @@ public class FaultTests
     [InlineData("\"tripCurrent\": \"1.5 A\"", "\"tripCurrent\": ¶\"0.5 A\"", "$.protectiveDevices[1].resettable.tripCurrent", "tripCurrent must be above 0.75 A")]
     [InlineData("\"maximumVoltage\": \"30 V\"", "\"maximumVoltage\": ¶\"-30 V\"", "$.protectiveDevices[1].resettable.maximumVoltage", "maximumVoltage must be above 0 V")]
     [InlineData("\"maximumCurrent\": \"40 A\"", "\"maximumCurrent\": ¶\"0 A\"", "$.protectiveDevices[1].resettable.maximumCurrent", "maximumCurrent must be above 0 A")]
+    [InlineData("\"limit\": \"1.5 A\"", "\"limit\": ¶\"0 A\"", "$.protectiveDevices[2].electronicLimit.limit", "limit must be above 0 A")]
+    [InlineData("\"retriesAfter\": \"2 s\"", "\"retriesAfter\": ¶\"0 s\"", "$.protectiveDevices[2].electronicLimit.retriesAfter", "retriesAfter must be above 0 s")]
+    [InlineData("\"laying\": \"2 current-carrying", "\"laying\": ¶\"two current-carrying", "$.runs[0].laying", "is not how a run lies: 'large bundle' or")]
     [InlineData("\"thermal\": \"generic resettable\"", "\"thermal\": ¶\"generic\"", "$.protectiveDevices[1].resettable.thermal", "is not an ambient curve: 'generic resettable'")]
     [InlineData("\"motorsMoving\": 1", "\"motorsMoving\": ¶-1", "$.conditions[1].motorsMoving", "motorsMoving must be at least 0 motors")]
     [InlineData("\"duration\": \"10 h\"", "\"duration\": ¶\"-10 h\"", "$.conditions[1].duration", "duration must be at least 0 s")]
