@@ -44,7 +44,7 @@ public class FaultTests
     [InlineData("\"outputs\": 18", "\"outputs\": ¶0", "$.boxes[0].outputs", "outputs must be from 1 outputs to 1000 outputs")]
     [InlineData("\"outputLimit\": \"1.1 A\", ", "\"outputLimit\": ¶\"0 A\", ", "$.boxes[0].outputLimit", "outputLimit must be above 0 A")]
     [InlineData("{ \"limit\": \"2 A\" }", "{ \"limit\": ¶\"0 A\" }", "$.boxes[1].outputList[1].limit", "limit must be above 0 A")]
-    [InlineData("{ \"limit\": \"1.1 A\", \"protection\": \"quick fuse 2 A\" }, { \"limit\": \"2 A\" }", "", "$.boxes[1].outputList", "a box needs at least one output", "", "\"outputList\": [", "\"outputList\": ¶[")]
+    [InlineData("{ \"limit\": \"1.1 A\", \"protection\": \"quick fuse 2 A\", \"claimedClass\": \"limited power source\" }, { \"limit\": \"2 A\" }", "", "$.boxes[1].outputList", "a box needs at least one output", "", "\"outputList\": [", "\"outputList\": ¶[")]
     // The supply's sheet.
     [InlineData("{ \"at\": \"70 C\", \"share\": \"50 %\" }", "{ \"at\": \"70 C\", \"share\": ¶\"150 %\" }", "$.boxes[1].supply.derating.ambient[2].share", "share must be from 0")]
     [InlineData("\"ambient\": [ { \"at\": \"-20 C\"", "\"ambient\": ¶[ { \"at\": \"60 C\"", "$.boxes[1].supply.derating.ambient", "The points of a curve must rise")]
@@ -75,6 +75,8 @@ public class FaultTests
     // Protective devices and terminals.
     [InlineData("\"outputProtection\": \"generic 16 V resettable fuse, 1.10 A\"", "\"outputProtection\": ¶\"generic 16 V resettable fuse, 1.1 A\"", "$.boxes[0].outputProtection", "did you mean 'generic 16 V resettable fuse, 1.10 A'?")]
     [InlineData("\"protection\": \"quick fuse 2 A\"", "\"protection\": ¶\"quik fuse 2 A\"", "$.boxes[1].outputList[0].protection", "there is no protective device named 'quik fuse 2 A'; did you mean 'quick fuse 2 A'?")]
+    [InlineData("\"claimedClass\": \"Class 2\"", "\"claimedClass\": ¶\"class 3\"", "$.boxes[0].claimedClass", "a power-limit class")]
+    [InlineData("\"name\": \"odd box\"", "\"name\": \"odd box\", \"claimedClass\": ¶\"Class 2\"", "$.boxes[1].claimedClass", "outputs that are listed claim it one by one")]
     [InlineData("\"leadProtection\": \"none\"", "\"leadProtection\": ¶\"None\"", "$.boxes[2].leadProtection", "did you mean 'none'?")]
     [InlineData("\"name\": \"resettable 0.75 A\"", "\"name\": ¶\"none\"", "$.protectiveDevices[1].name", "the name 'none' is used twice", "$.boxes[3].leadProtection")]
     [InlineData("\"outputs\": 18", "\"outputs\": 18, \"leadProtection\": ¶\"none\"", "$.boxes[0].leadProtection", "only one of these can be given")]

@@ -146,12 +146,14 @@ public static class RandomSites
 
         private DistributionBox Bare(string name) => _random.Next(3) switch
         {
-            0 => DistributionBox.Adapter(name, Supply(), Protection(name)),
-            1 => DistributionBox.WithEqualOutputs(name, Supply(), _random.Next(1, 20), Amperes(0.1, 3), Protection(name), Maybe(Terminals)),
-            _ => new DistributionBox(name, Supply(), Many(1, 5, i => new BoxOutput(i + 1, Amperes(0.1, 3), Protection($"{name}, output {i}"))), Maybe(Terminals)),
+            0 => DistributionBox.Adapter(name, Supply(), Protection(name), Claimed()),
+            1 => DistributionBox.WithEqualOutputs(name, Supply(), _random.Next(1, 20), Amperes(0.1, 3), Protection(name), Maybe(Terminals), Claimed()),
+            _ => new DistributionBox(name, Supply(), Many(1, 5, i => new BoxOutput(i + 1, Amperes(0.1, 3), Protection($"{name}, output {i}"), Claimed())), Maybe(Terminals)),
         };
 
         private TerminalRange Terminals() => new(WireSize.Awg(_random.Next(20, 40)), Chance(0.5) ? WireSize.SquareMillimeters(Number(2, 6)) : WireSize.Awg(_random.Next(-3, 19)));
+
+        private PowerLimitClass? Claimed() => _random.Next(3) switch { 0 => null, 1 => PowerLimitClass.LimitedPowerSource, _ => PowerLimitClass.Class2 };
 
         private ProtectiveDevice? Protection(string name) => _random.Next(6) switch
         {

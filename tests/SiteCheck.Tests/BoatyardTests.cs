@@ -65,6 +65,7 @@ public class BoatyardTests
             "A" => ((ElectricCurrent)found!).Amperes,
             "C" => ((Temperature)found!).DegreesCelsius,
             "m" => ((Length)found!).Meters,
+            "VA" => ((ElectricApparentPower)found!).Voltamperes,
             "W" => (double)((Power)found!).Watts,
             _ => ((Scalar)found!).Amount,
         };

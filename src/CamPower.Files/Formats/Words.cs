@@ -49,6 +49,9 @@ internal static class Words
     internal static WordFormat<OverloadBehaviour> Overload { get; } = new("an overload behaviour",
         ("unlimited", OverloadBehaviour.Unlimited));
 
+    internal static WordFormat<PowerLimitClass> PowerLimit { get; } = new("a power-limit class",
+        ("limited power source", PowerLimitClass.LimitedPowerSource), ("Class 2", PowerLimitClass.Class2));
+
     internal static WordFormat<AmbientCurve> Thermal { get; } = new("an ambient curve",
         ("generic resettable", AmbientCurve.GenericResettable));
 
