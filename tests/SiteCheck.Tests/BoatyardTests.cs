@@ -64,6 +64,7 @@ public class BoatyardTests
             "V" => ((ElectricPotential)found!).Volts,
             "A" => ((ElectricCurrent)found!).Amperes,
             "W" => (double)((Power)found!).Watts,
+            "mm2" => ((Area)found!).SquareMillimeters,
             _ => ((Scalar)found!).Amount,
         };
         Assert.True(Math.Abs(number - value) <= 0.001 * value, string.Create(CultureInfo.InvariantCulture, $"{number} is not {value} {unit}"));

@@ -23,11 +23,13 @@ internal static class BoxWriting
             OutputList = isEqualBox || box.IsAdapter ? null : [.. box.Outputs.Select(o => new OutputEntry { Limit = new(o.Limit), Protection = NameOf(o) })],
             Adapter = box.IsAdapter ? true : null,
             LeadProtection = box.IsAdapter ? NameOf(first) : null,
-            Terminals = box.Terminals is TerminalRange terminals ? new() { Smallest = new(terminals.Smallest), Largest = new(terminals.Largest) } : null,
+            Terminals = box.Terminals is TerminalRange terminals ? Entry(terminals) : null,
         };
 
         string? NameOf(BoxOutput output) => output.Protection is ProtectiveDevice device ? KnownDevices.NameOf(device) ?? devices.NameOf(device) : null;
     }
+
+    internal static TerminalsEntry Entry(TerminalRange range) => new() { Smallest = new(range.Smallest), Largest = new(range.Largest) };
 
     /// <summary>The same number in the same unit.</summary>
     internal static bool IsSame<T>(T a, T b) where T : IQuantity => a.Unit.Equals(b.Unit) && ((double)a.Value).Equals((double)b.Value);
