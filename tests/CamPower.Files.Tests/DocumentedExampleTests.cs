@@ -49,6 +49,9 @@ public class DocumentedExampleTests
         { "share", [.. Quantities.Share.Spellings] },
         { "duration", [.. Quantities.Duration.Spellings] },
         { "capacitance", [.. Quantities.Capacitance.Spellings] },
+        { "area", [.. Quantities.Area.Spellings] },
+        { "sunlight", [.. Quantities.Sunlight.Spellings] },
+        { "thermal resistance", [.. Quantities.Insulance.Spellings] },
         { "rise of temperature", [.. Quantities.Rise.Spellings] },
     };
 }

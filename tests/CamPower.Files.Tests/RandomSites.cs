@@ -30,7 +30,7 @@ public static class RandomSites
                 DistributionBox box = Pick(boxes);
                 RunOrigin from = runs.Count > 0 && Chance(0.5) ? RunOrigin.Junction(Pick(runs).To) : RunOrigin.Output(box.Name, _random.Next(1, box.Outputs.Count + 1));
                 string? returnAt = from.BoxName is null && Chance(0.3) ? from.JunctionName : null;
-                runs.Add(new SiteRun(from, Name("junction", i), Run(cables), returnAt, Chance(0.3) ? Pick(Laying.LargeBundle, Laying.InCableOrRaceway(_random.Next(1, 60))) : null));
+                runs.Add(new SiteRun(from, Name("junction", i), Run(cables), returnAt, Chance(0.4) ? Pick(Laying.LargeBundle, Laying.InCableOrRaceway(_random.Next(1, 60))) : null));
             }
 
             SiteDevice[] devices = runs.Count == 0 ? [] : Many(0, 6, i => new SiteDevice(Name("device", i), Pick(models), Pick(runs).To, Chance(0.1)));
@@ -136,7 +136,7 @@ public static class RandomSites
             return new VoltageRange(ElectricPotential.FromVolts(volts), Chance(0.5) ? ElectricPotential.FromVolts(volts * 1.3) : ElectricPotential.FromKilovolts(volts * 0.0013));
         }
 
-        private Condition Condition(string name) => new(name, (DrawShares)_random.Next(0, 16), new Surroundings(Warm(), Warm(), Warm()),
+        private Condition Condition(string name) => new(name, (DrawShares)_random.Next(0, 16), new Surroundings(Warm(), Warm(), Warm(), Chance(0.3) ? Irradiance.FromWattsPerSquareMeter(Number(0, 1200)) : null),
             Chance(0.5) ? _random.Next(0, 5) : null,
             Chance(0.5) ? Duration.From(Number(0, 100), Pick(DurationUnit.Second, DurationUnit.Minute, DurationUnit.Hour, DurationUnit.Day)) : null,
             Chance(0.3) ? Volts(80, 270) : null);
@@ -152,21 +152,36 @@ public static class RandomSites
             };
         }
 
-        private DistributionBox Box(string name) => _random.Next(3) switch
+        private DistributionBox Box(string name) => Chance(0.4) ? Bare(name).In(Enclosure()) : Bare(name);
+
+        private Enclosure Enclosure() => new(Side(), Side(), Side(), Chance(0.5) ? Wall() : Pick(EnclosureWall.PaintedSteel, EnclosureWall.GalvanisedSteel, EnclosureWall.NewGalvanisedSteel, EnclosureWall.Plastic),
+            Chance(0.5) ? (EnclosureFaces)_random.Next(1, 64) : Pick(EnclosureFaces.OnWall, EnclosureFaces.InRowOnWall, EnclosureFaces.OnFloor, EnclosureFaces.FreeInAir),
+            Chance(0.5) ? Area.From(Number(0, 0.05), Pick(AreaUnit.SquareMeter, AreaUnit.SquareCentimeter, AreaUnit.SquareFoot)) : null,
+            Chance(0.5) ? Power.From((decimal)_random.Next(0, 50_000) / 1000, Pick(PowerUnit.Watt, PowerUnit.Milliwatt)) : null, Chance(0.2));
+
+        private EnclosureWall Wall() => new(Name("wall", 0), Ratio.FromPercent(Number(1, 100)), Ratio.FromPercent(Number(0, 100)),
+            Chance(0.5) ? ThermalResistance.FromSquareMeterKelvinsPerWatt(Number(0, 0.5)) : null);
+
+        private Length Side() => Length.From(Number(5, 20), Pick(LengthUnit.Inch, LengthUnit.Foot, LengthUnit.Meter));
+
+        private DistributionBox Bare(string name) => _random.Next(3) switch
         {
-            0 => DistributionBox.Adapter(name, Supply(), Protection(name)),
-            1 => DistributionBox.WithEqualOutputs(name, Supply(), _random.Next(1, 20), Amperes(0.1, 3), Protection(name), Maybe(Terminals)),
-            _ => new DistributionBox(name, Supply(), Many(1, 5, i => new BoxOutput(i + 1, Amperes(0.1, 3), Protection($"{name}, output {i}"))), Maybe(Terminals)),
+            0 => DistributionBox.Adapter(name, Supply(), Protection(name), Claimed()),
+            1 => DistributionBox.WithEqualOutputs(name, Supply(), _random.Next(1, 20), Amperes(0.1, 3), Protection(name), Maybe(Terminals), Claimed()),
+            _ => new DistributionBox(name, Supply(), Many(1, 5, i => new BoxOutput(i + 1, Amperes(0.1, 3), Protection($"{name}, output {i}"), Claimed())), Maybe(Terminals)),
         };
 
         private TerminalRange Terminals() => new(WireSize.Awg(_random.Next(20, 40)), Chance(0.5) ? WireSize.SquareMillimeters(Number(2, 6)) : WireSize.Awg(_random.Next(-3, 19)));
 
-        private ProtectiveDevice? Protection(string name) => _random.Next(5) switch
+        private PowerLimitClass? Claimed() => _random.Next(3) switch { 0 => null, 1 => PowerLimitClass.LimitedPowerSource, _ => PowerLimitClass.Class2 };
+
+        private ProtectiveDevice? Protection(string name) => _random.Next(6) switch
         {
             0 => null,
             1 => ProtectiveDevice.None,
             2 => Pick(ResettableFuse.Generic16Volt),
             3 => Fuse("fuse of " + name),
+            4 => new ElectronicLimit("limit of " + name, Amperes(0.1, 5), Ratio.FromPercent(Number(0, 20)), Time(), Ohms(), Volts(16, 60), Chance(0.5) ? Time() : null),
             _ => Resettable("resettable fuse of " + name),
         };
 

@@ -9,6 +9,12 @@ internal static class BoxBuilding
 {
     internal static DistributionBox Build(BoxEntry entry, Place at, Catalog<ProtectiveDevice> devices)
     {
+        DistributionBox box = Bare(entry, at, devices);
+        return entry.Enclosure is null ? box : box.In(EnclosureBuilding.Build(entry.Enclosure, at.Member("enclosure")));
+    }
+
+    private static DistributionBox Bare(BoxEntry entry, Place at, Catalog<ProtectiveDevice> devices)
+    {
         string name = at.Name("name", entry.Name);
         Supply supply = SupplyBuilding.Build(entry.Supply ?? new(), at.Member("supply"));
         TerminalRange? terminals = entry.Terminals is null ? null : Build(entry.Terminals, at.Member("terminals"));
@@ -16,11 +22,13 @@ internal static class BoxBuilding
         if (entry.Adapter == true && entry.Terminals is not null && !HasSeveralForms(entry)) at.Member("terminals").Fault("an adapter has no terminals, only its lead");
         ProtectiveDevice? ofEach = Protection(entry.OutputProtection, at.Member("outputProtection"), devices);
         ProtectiveDevice? ofLead = Protection(entry.LeadProtection, at.Member("leadProtection"), devices);
+        if (entry.OutputList is not null && entry.ClaimedClass is not null && !HasSeveralForms(entry)) at.Member("claimedClass").Fault("outputs that are listed claim it one by one");
+        PowerLimitClass? claimed = at.Optional("claimedClass", entry.ClaimedClass);
         if (HasSeveralForms(entry)) return new DistributionBox(name, supply, StandIn.Outputs);
         if (entry.OutputList is not null) return new DistributionBox(name, supply, Outputs(entry.OutputList, at.Member("outputList"), devices), terminals);
-        if (entry.Adapter == true) return DistributionBox.Adapter(name, supply, ofLead);
+        if (entry.Adapter == true) return DistributionBox.Adapter(name, supply, ofLead, claimed);
         return at.Build(() => DistributionBox.WithEqualOutputs(name, supply,
-            at.Value("outputs", entry.Outputs, StandIn.MostOutputs), at.Value("outputLimit", entry.OutputLimit, StandIn.Current), ofEach, terminals));
+            at.Value("outputs", entry.Outputs, StandIn.MostOutputs), at.Value("outputLimit", entry.OutputLimit, StandIn.Current), ofEach, terminals, claimed));
     }
 
     // The reader has noted it; nobody knows then how many outputs were meant.
@@ -38,7 +46,7 @@ internal static class BoxBuilding
     private static BoxOutput Output(int index, OutputEntry entry, Place at, Catalog<ProtectiveDevice> devices)
     {
         ProtectiveDevice? protection = Protection(entry.Protection, at.Member("protection"), devices);
-        return at.Build(() => new BoxOutput(index + 1, at.Value("limit", entry.Limit, StandIn.Current), protection), standIn: null, ("limit", "limit"));
+        return at.Build(() => new BoxOutput(index + 1, at.Value("limit", entry.Limit, StandIn.Current), protection, at.Optional("claimedClass", entry.ClaimedClass)), standIn: null, ("limit", "limit"));
     }
 
     private static ProtectiveDevice? Protection(string? name, Place at, Catalog<ProtectiveDevice> devices) =>

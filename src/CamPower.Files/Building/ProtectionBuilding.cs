@@ -10,6 +10,7 @@ internal static class ProtectionBuilding
     {
         string name = at.Name("name", entry.Name);
         if (entry.Fuse is not null) return Build(entry.Fuse, name, at.Member("fuse"));
+        if (entry.ElectronicLimit is not null) return Build(entry.ElectronicLimit, name, at.Member("electronicLimit"));
         return entry.Resettable is null ? ProtectiveDevice.None : Build(entry.Resettable, name, at.Member("resettable"));
     }
 
@@ -27,6 +28,15 @@ internal static class ProtectionBuilding
             at.Optional("leastMeltingIntegral", entry.LeastMeltingIntegral),
             rerating));
     }
+
+    private static ElectronicLimit Build(ElectronicLimitEntry entry, string name, Place at) => at.Build(() => new ElectronicLimit(
+        name,
+        at.Value("limit", entry.Limit, StandIn.Current),
+        at.Value("tolerance", entry.Tolerance, Ratio.Zero),
+        at.Value("opensWithin", entry.OpensWithin, StandIn.LongTime),
+        at.Value("resistance", entry.Resistance, ElectricResistance.Zero),
+        at.Value("voltageRating", entry.VoltageRating, StandIn.Voltage),
+        at.Optional("retriesAfter", entry.RetriesAfter)));
 
     private static ProtectiveDevice Build(ResettableFuseEntry entry, string name, Place at)
     {

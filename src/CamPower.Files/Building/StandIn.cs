@@ -30,6 +30,9 @@ internal static class StandIn
 
     internal static ElectricResistance HighResistance { get; } = ElectricResistance.FromOhms(double.MaxValue);
 
+    /// <summary>Of an enclosure that no sunlit area is too large for.</summary>
+    internal static Length LongSide { get; } = Length.FromMeters(100);
+
     internal static Ratio Share { get; } = Ratio.FromPercent(100);
 
     internal static WireSize ThinWire { get; } = WireSize.SquareMillimeters(1e-300);

@@ -35,6 +35,12 @@ internal sealed class BoxEntry
     [Description("The name of the protective device in the lead, or none; left out where nobody declares it.")]
     public string? LeadProtection { get; set; }
 
+    [Description("The power-limit class that its label claims for each output; left out where it claims none.")]
+    public Written<PowerLimitClass>? ClaimedClass { get; set; }
+
     [Description("The wire that the terminals of its outputs take.")]
     public TerminalsEntry? Terminals { get; set; }
+
+    [Description("The case around it; left out, the air around its supply is as warm as its surroundings.")]
+    public EnclosureEntry? Enclosure { get; set; }
 }

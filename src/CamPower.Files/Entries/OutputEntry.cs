@@ -12,4 +12,7 @@ internal sealed class OutputEntry
 
     [Description("The name of its protective device, or none; left out where nobody declares it.")]
     public string? Protection { get; set; }
+
+    [Description("The power-limit class that its label claims; left out where it claims none.")]
+    public Written<PowerLimitClass>? ClaimedClass { get; set; }
 }

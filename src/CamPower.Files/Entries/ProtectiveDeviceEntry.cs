@@ -5,6 +5,7 @@ namespace CamPower.Files.Entries;
 
 [Form("fuse")]
 [Form("resettable")]
+[Form("electronicLimit")]
 internal sealed class ProtectiveDeviceEntry
 {
     [JsonRequired, Description("The name by which outputs refer to it.")]
@@ -15,4 +16,7 @@ internal sealed class ProtectiveDeviceEntry
 
     [Description("A resettable fuse, as its data sheet describes it in still air of 20 C.")]
     public ResettableFuseEntry? Resettable { get; set; }
+
+    [Description("An electronic limit, which holds the current and then opens.")]
+    public ElectronicLimitEntry? ElectronicLimit { get; set; }
 }

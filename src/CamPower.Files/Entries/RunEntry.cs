@@ -19,6 +19,6 @@ internal sealed class RunEntry
     [Description("Name of the junction whose negative it shares, instead of having a return conductor of its own.")]
     public string? ReturnAt { get; set; }
 
-    [Description("How its cables lie, as far as their heat is concerned; left out where nobody declares it.")]
+    [Description("How it lies, as far as its heat is concerned.")]
     public Written<Laying>? Laying { get; set; }
 }

@@ -1,39 +1,37 @@
 using System;
 using System.Globalization;
 using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
 
 namespace CamPower.Files.Formats;
 
-/// <summary>How a cable lies: in a large bundle, or in a cable or raceway with so many conductors that carry current.</summary>
-internal sealed class LayingFormat : ITextFormat<Laying>
+/// <summary>How a run lies, as the library names it.</summary>
+internal sealed partial class LayingFormat : ITextFormat<Laying>
 {
-    private const string LargeBundle = "large bundle", Conductors = " conductors";
-
-    public string Description => "how a cable lies: 'large bundle', or how many conductors together carry current, such as '8 conductors'";
+    public string Description => $"how a run lies: '{Laying.LargeBundle.Name}' or '{Laying.InCableOrRaceway(2).Name}', with a count of your own";
 
     public JsonObject Schema => new()
     {
         ["type"] = "string",
-        ["pattern"] = $"^({LargeBundle}|[1-9][0-9]{{0,3}}{Conductors})$",
+        ["description"] = Description,
+        ["pattern"] = $"^({Laying.LargeBundle.Name}|[1-9][0-9]{{0,3}} current-carrying conductors in a cable or raceway)$",
     };
 
     public Laying Parse(string text)
     {
-        if (string.Equals(text, LargeBundle, StringComparison.Ordinal)) return Laying.LargeBundle;
-        bool isCount = text.EndsWith(Conductors, StringComparison.Ordinal)
-            & int.TryParse(text.Replace(Conductors, string.Empty, StringComparison.Ordinal), NumberStyles.None, CultureInfo.InvariantCulture, out int count);
-        return isCount && count is >= 1 and <= 9999 && string.Equals(text, Counted(count), StringComparison.Ordinal)
-            ? Laying.InCableOrRaceway(count)
+        if (string.Equals(text, Laying.LargeBundle.Name, StringComparison.Ordinal)) return Laying.LargeBundle;
+        Match match = InCable().Match(text);
+        return match.Success
+            ? Laying.InCableOrRaceway(int.Parse(match.Groups["count"].Value, CultureInfo.InvariantCulture))
             : throw new FormatException($"{Phrase.Quoted(text)} is not {Description}");
     }
 
     public string Format(Laying value)
     {
-        if (ReferenceEquals(value, Laying.LargeBundle)) return LargeBundle;
-        return value.CurrentCarryingConductors is int count and <= 9999
-            ? Counted(count)
-            : throw new NotSupportedException($"A site file cannot express the laying '{value}': it knows {Description}.");
+        bool isKnown = ReferenceEquals(value, Laying.LargeBundle) || (value.Source == Sources.NecAmpacity && InCable().IsMatch(value.Name));
+        return isKnown ? value.Name : throw new NotSupportedException($"A site file cannot express the laying '{value}': it knows those of the library.");
     }
 
-    private static string Counted(int count) => count.ToString(CultureInfo.InvariantCulture) + Conductors;
+    [GeneratedRegex("^(?<count>[1-9][0-9]{0,3}) current-carrying conductors in a cable or raceway$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex InCable();
 }

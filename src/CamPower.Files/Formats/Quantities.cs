@@ -61,4 +61,19 @@ internal static class Quantities
     [
         new(TemperatureDeltaUnit.Kelvin, "K"),
     ]);
+
+    internal static QuantityFormat<Area, AreaUnit> Area { get; } = new("an area", UnitsNet.Area.From,
+    [
+        new(AreaUnit.SquareMeter, "m2", "m\u00B2"), new(AreaUnit.SquareCentimeter, "cm2", "cm\u00B2"), new(AreaUnit.SquareFoot, "ft2", "ft\u00B2"),
+    ]);
+
+    internal static QuantityFormat<Irradiance, IrradianceUnit> Sunlight { get; } = new("sunlight", Irradiance.From,
+    [
+        new(IrradianceUnit.WattPerSquareMeter, "W/m2", "W/m\u00B2"),
+    ]);
+
+    internal static QuantityFormat<ThermalResistance, ThermalResistanceUnit> Insulance { get; } = new("a thermal resistance", ThermalResistance.From,
+    [
+        new(ThermalResistanceUnit.SquareMeterKelvinPerWatt, "m2K/W", "m\u00B2K/W"),
+    ]);
 }

@@ -11,7 +11,7 @@ internal static class BoxWriting
     internal static BoxEntry Entry(DistributionBox box, NamedEntries<ProtectiveDevice, ProtectiveDeviceEntry> devices)
     {
         BoxOutput first = box.Outputs[0];
-        bool areAlike = box.Outputs.All(o => IsSame(o.Limit, first.Limit) && ReferenceEquals(o.Protection, first.Protection));
+        bool areAlike = box.Outputs.All(o => IsSame(o.Limit, first.Limit) && ReferenceEquals(o.Protection, first.Protection) && o.ClaimedClass == first.ClaimedClass);
         bool isEqualBox = areAlike && !box.IsAdapter && box.Outputs.Count <= Building.StandIn.MostOutputs;
         return new BoxEntry
         {
@@ -20,11 +20,15 @@ internal static class BoxWriting
             Outputs = isEqualBox ? box.Outputs.Count : null,
             OutputLimit = isEqualBox ? new(first.Limit) : null,
             OutputProtection = isEqualBox ? NameOf(first) : null,
-            OutputList = isEqualBox || box.IsAdapter ? null : [.. box.Outputs.Select(o => new OutputEntry { Limit = new(o.Limit), Protection = NameOf(o) })],
+            OutputList = isEqualBox || box.IsAdapter ? null : [.. box.Outputs.Select(o => new OutputEntry { Limit = new(o.Limit), Protection = NameOf(o), ClaimedClass = ClassOf(o) })],
             Adapter = box.IsAdapter ? true : null,
             LeadProtection = box.IsAdapter ? NameOf(first) : null,
+            ClaimedClass = isEqualBox || box.IsAdapter ? ClassOf(first) : null,
             Terminals = box.Terminals is TerminalRange terminals ? Entry(terminals) : null,
+            Enclosure = box.Enclosure is Enclosure enclosure ? EnclosureWriting.Entry(enclosure) : null,
         };
+
+        static Written<PowerLimitClass>? ClassOf(BoxOutput output) => output.ClaimedClass is PowerLimitClass claimed ? new(claimed) : null;
 
         string? NameOf(BoxOutput output) => output.Protection is ProtectiveDevice device ? KnownDevices.NameOf(device) ?? devices.NameOf(device) : null;
     }

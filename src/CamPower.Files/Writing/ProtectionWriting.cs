@@ -27,6 +27,7 @@ internal static class ProtectionWriting
         {
             Fuse fuse => new() { Name = name, Fuse = Entry(fuse) },
             ResettableFuse resettable => new() { Name = name, Resettable = Entry(resettable) },
+            ElectronicLimit limit => new() { Name = name, ElectronicLimit = Entry(limit) },
             _ => throw new NotSupportedException($"A site file cannot express the protective device '{device}'."),
         };
     }
@@ -40,6 +41,16 @@ internal static class ProtectionWriting
         ColdResistance = new(fuse.LeastResistance),
         LeastMeltingIntegral = fuse.LeastMeltingIntegral is JouleIntegral melting ? new(melting) : null,
         Rerating = fuse.Rerating is AmbientCurve rerating ? Entry(rerating) : null,
+    };
+
+    private static ElectronicLimitEntry Entry(ElectronicLimit limit) => new()
+    {
+        Limit = new(limit.Limit),
+        Tolerance = new(limit.Tolerance),
+        OpensWithin = new(limit.OpensWithin),
+        Resistance = new(limit.LeastResistance),
+        VoltageRating = new(limit.VoltageRating!.Value),
+        RetriesAfter = limit.RetriesAfter is Duration pause ? new(pause) : null,
     };
 
     private static ResettableFuseEntry Entry(ResettableFuse fuse) => new()

@@ -23,6 +23,7 @@ public sealed class BoxInCondition
         }
 
         SupplyCelsius = Heat?.InsideCelsius ?? condition.At.BoxCelsius;
+        HighestCelsius = box.Supply.Derating.HighestCelsiusAt(altitudeMeters);
         DeratedAmperes = box.Supply.DeratedAmperesAt(SupplyCelsius, condition.LineVolts, altitudeMeters);
         IsDemandOnly = isDemandOnly;
     }
@@ -60,6 +61,12 @@ public sealed class BoxInCondition
 
     /// <summary>The temperature that derates the supply: inside, or around the box where the inside is not known. [°C]</summary>
     internal double SupplyCelsius { get; }
+
+    /// <summary>The hottest air in which the supply is rated to run. [°C]</summary>
+    internal double HighestCelsius { get; }
+
+    /// <summary>Whether the supply has to give something in air that is too hot for it.</summary>
+    internal bool IsTooHot => Amperes > 0 && SupplyCelsius > HighestCelsius;
 
     /// <summary>Whether this is worse than another condition of the same box: less of the rating left.</summary>
     internal bool IsWorseThan(BoxInCondition other) => Loading > other.Loading || (Loading.Equals(other.Loading) && Amperes > other.Amperes);

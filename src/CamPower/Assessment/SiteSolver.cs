@@ -28,7 +28,8 @@ internal static class SiteSolver
         return new SiteAssessment(site, Array.AsReadOnly(devices), boxes, shields.AsReadOnly());
     }
 
-    private static BoxAssessment AssessBox(Site site, DistributionBox box, List<SolvedOutput> outputs)
+    /// <summary>A box that feeds certain outputs, in every condition.</summary>
+    internal static BoxAssessment AssessBox(Site site, DistributionBox box, List<SolvedOutput> outputs)
     {
         var inConditions = new BoxInCondition[site.Conditions.Count];
         for (int c = 0; c < inConditions.Length; c++)

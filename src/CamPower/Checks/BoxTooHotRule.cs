@@ -14,39 +14,32 @@ public sealed class BoxTooHotRule() : Rule("box-too-hot", Severity.Failure,
     /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence)
     {
-        double altitude = Require.NotNull(evidence, nameof(evidence)).Assessment.Site.AltitudeMeters;
-        foreach (BoxAssessment box in evidence.Assessment.Boxes)
+        foreach (BoxAssessment box in Require.NotNull(evidence, nameof(evidence)).Assessment.Boxes)
         {
-            double highest = Highest(box, altitude);
             BoxInCondition? hottest = null;
             foreach (BoxInCondition candidate in box.InConditions)
             {
-                if (IsTooHot(candidate, highest) && !(candidate.SupplyCelsius <= hottest?.SupplyCelsius)) hottest = candidate;
+                if (candidate.IsTooHot && !(candidate.SupplyCelsius <= hottest?.SupplyCelsius)) hottest = candidate;
             }
 
             if (hottest is null) continue;
             string where = hottest.Heat is null ? "around it" : "in its enclosure";
             yield return Find(Subject.Of(box.Box),
-                Invariant($"In \"{hottest.Condition}\" the air {where} is at {hottest.SupplyCelsius:0.#} °C, and its supply is rated to run up to {highest:0.#} °C."),
-                Temperature.FromDegreesCelsius(hottest.SupplyCelsius), Temperature.FromDegreesCelsius(highest), hottest.Condition);
+                Invariant($"In \"{hottest.Condition}\" the air {where} is at {hottest.SupplyCelsius:0.#} °C, and its supply is rated to run up to {hottest.HighestCelsius:0.#} °C."),
+                Temperature.FromDegreesCelsius(hottest.SupplyCelsius), Temperature.FromDegreesCelsius(hottest.HighestCelsius), hottest.Condition);
         }
     }
 
     /// <summary>The condition that leaves the least of the rating of those in which the supply is not too hot to run; null where it always is.</summary>
-    internal static BoxInCondition? WorstOfTheRest(BoxAssessment box, Site site)
+    internal static BoxInCondition? WorstOfTheRest(BoxAssessment box)
     {
-        double highest = Highest(box, site.AltitudeMeters);
-        if (!IsTooHot(box.Worst, highest)) return box.Worst;
+        if (!box.Worst.IsTooHot) return box.Worst;
         BoxInCondition? worst = null;
         foreach (BoxInCondition candidate in box.InConditions)
         {
-            if (!IsTooHot(candidate, highest) && (worst is null || candidate.IsWorseThan(worst))) worst = candidate;
+            if (!candidate.IsTooHot && (worst is null || candidate.IsWorseThan(worst))) worst = candidate;
         }
 
         return worst;
     }
-
-    private static bool IsTooHot(BoxInCondition condition, double highest) => condition.Amperes > 0 && condition.SupplyCelsius > highest;
-
-    private static double Highest(BoxAssessment box, double altitudeMeters) => box.Box.Supply.Derating.HighestCelsiusAt(altitudeMeters);
 }

@@ -10,7 +10,7 @@ namespace CamPower.Checks;
 
 /// <summary>A protective device that carries more for good than a conductor behind it does: the conductor would burn first.</summary>
 /// <remarks>
-/// A fuse counts by its rated current, a resettable one by what it holds. The conductor counts by what its insulation stands
+/// A fuse counts by its rated current, a resettable one by what it holds, an electronic limit by what it lets pass for good. The conductor counts by what its insulation stands
 /// where the cable is warmest, and by the largest device that a code allows its size (<see cref="SmallConductors"/>), whichever
 /// is less. What nobody declares is taken as in <see cref="ConductorOverAmpacityRule"/>.
 /// </remarks>
@@ -27,7 +27,9 @@ public sealed class ProtectionAboveConductorRatingRule() : Rule("protection-abov
         {
             foreach (OutputFeed feed in group.Feeds)
             {
-                if (RatedAmperes(feed.Output.Protection) is not double rated) continue;
+                // Its rated current, whatever the air around it: in a cold box it carries still more.
+                double rated = feed.Output.Protection?.CarriedAmperes(currentFactor: 1) ?? double.PositiveInfinity;
+                if (double.IsInfinity(rated)) continue;
                 (SiteRun? run, double amperes) = Weakest(feed, warmest);
                 if (run is null || !Limits.IsAbove(rated, amperes)) continue;
                 yield return Find(Subject.Of(feed.Box, feed.Output),
@@ -36,13 +38,6 @@ public sealed class ProtectionAboveConductorRatingRule() : Rule("protection-abov
             }
         }
     }
-
-    private static double? RatedAmperes(ProtectiveDevice? device) => device switch
-    {
-        Fuse fuse => fuse.RatedCurrent.Amperes,
-        ResettableFuse resettable => resettable.HoldCurrent.Amperes,
-        _ => null,
-    };
 
     private static (SiteRun? Run, double Amperes) Weakest(OutputFeed feed, double warmest)
     {

@@ -15,7 +15,7 @@ public sealed class SplitAdapterRule() : Rule("split-adapter-beyond-rating", Sev
     {
         foreach (BoxAssessment box in Require.NotNull(evidence, nameof(evidence)).Assessment.Boxes.Where(IsSplit))
         {
-            BoxInCondition? worst = BoxTooHotRule.WorstOfTheRest(box, evidence.Assessment.Site);
+            BoxInCondition? worst = BoxTooHotRule.WorstOfTheRest(box);
             if (worst is null || !Limits.IsAbove(worst.Amperes, worst.DeratedAmperes)) continue;
             yield return Find(Subject.Of(box.Box),
                 Invariant($"In \"{worst.Condition}\" its {box.Outputs[0].Devices.Count} devices {(worst.IsDemandOnly ? "ask for" : "take")} {worst.Amperes:0.00} A and it may deliver {worst.DeratedAmperes:0.00} A."),

@@ -13,7 +13,7 @@ public sealed class SupplyAboveDeratedRatingRule() : Rule("supply-above-derated-
     {
         foreach (BoxAssessment box in Require.NotNull(evidence, nameof(evidence)).Assessment.Boxes)
         {
-            BoxInCondition? worst = BoxTooHotRule.WorstOfTheRest(box, evidence.Assessment.Site);
+            BoxInCondition? worst = BoxTooHotRule.WorstOfTheRest(box);
             if (worst is null || !Limits.IsAbove(worst.Amperes, worst.DeratedAmperes) || SplitAdapterRule.IsSplit(box)) continue;
             yield return Find(Subject.Of(box.Box),
                 Invariant($"In \"{worst.Condition}\" its outputs {(worst.IsDemandOnly ? "ask for" : "take")} {worst.Amperes:0.00} A and its supply may deliver {worst.DeratedAmperes:0.00} A at {Where(worst, evidence.Assessment.Site)}."),

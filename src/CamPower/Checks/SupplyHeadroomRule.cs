@@ -36,7 +36,7 @@ public sealed class SupplyHeadroomRule : Rule
     {
         foreach (BoxAssessment box in Require.NotNull(evidence, nameof(evidence)).Assessment.Boxes)
         {
-            BoxInCondition? worst = BoxTooHotRule.WorstOfTheRest(box, evidence.Assessment.Site);
+            BoxInCondition? worst = BoxTooHotRule.WorstOfTheRest(box);
             if (worst is null) continue;
             double policy = worst.DeratedAmperes * _share;
             if (!Limits.IsAbove(worst.Amperes, policy) || Limits.IsAbove(worst.Amperes, worst.DeratedAmperes)) continue;

@@ -115,6 +115,11 @@ public static class Sources
         "Steady-state heat balance of a conductor, as in IEC 60287-1-1", CitationKind.Textbook, null,
         "rise = I²·R(T)·thermal resistance; the thermal resistance is worked out of published currents");
 
+    /// <summary>How fast a conductor warms.</summary>
+    public static Citation LumpedHeatCapacity { get; } = new(
+        "Non-steady-state heat balance of a conductor, as in IEEE Std 738; lumped heat capacity, any textbook of heat transfer", CitationKind.Textbook, null,
+        "C·dT/dt = I²·R(T) − (T − Ta)/thermal resistance, with the heat capacity C of the metal alone");
+
     /// <summary>From when on self-heating is worth a thought.</summary>
     public static Citation SelfHeatingPolicy { get; } = new(
         "Default policy of this package, no source", CitationKind.CommonPractice, null, "1 % of resistance, about 2.5 K; set your own");
@@ -224,6 +229,39 @@ public static class Sources
     public static Citation GenericResettableCurve { get; } = new(
         "Common practice, no source", CitationKind.CommonPractice, null,
         "generic polymeric resettable fuse, about 1 % a kelvin, written down from memory; families differ by 0.05");
+
+    /// <summary>Every live conductor is protected, and a fault is interrupted before it does harm.</summary>
+    public static Citation OvercurrentProtection { get; } = new(
+        "IEC 60364-4-43, Protection against overcurrent", CitationKind.FromMemory, null, "431 and 434: protection of live conductors, interruption of every short circuit before it does harm");
+
+    /// <summary>The voltage that a protective device interrupts.</summary>
+    public static Citation DeviceVoltageRating { get; } = new(
+        "Data sheet of the protective device", CitationKind.Declared, null, "rated voltage: the highest at which it interrupts");
+
+    /// <summary>The current that a protective device carries.</summary>
+    public static Citation DeviceCarriesItsRating { get; } = new(
+        "Data sheet of the protective device", CitationKind.Declared, null, "rated or hold current, at the temperature of the air around it");
+
+    /// <summary>How long a device rides through.</summary>
+    public static Citation RideThroughPolicy { get; } = new(
+        "Default policy of this package, no source", CitationKind.CommonPractice, null, "20 ms, one period of 50 Hz; set your own");
+
+    /// <summary>What a continuous load is.</summary>
+    public static Citation NecContinuousLoad { get; } = new(
+        "NEC (NFPA 70)", CitationKind.Standard, null, "Article 100, continuous load: 3 hours or more (seen in a text that quotes it)");
+
+    /// <summary>How far fuses are loaded all the time.</summary>
+    public static Citation FuseContinuousPractice { get; } = new(
+        "Common practice, no source", CitationKind.CommonPractice, null,
+        "75 % of the rating of fuses by UL practice and of blade fuses, at 23 to 25 °C; IEC 60127 fuses carry their rated current");
+
+    /// <summary>Capacitors that discharge through a resistance.</summary>
+    public static Citation CapacitorDischarge { get; } = new(
+        "Kuphaldt, Lessons in Electric Circuits, DC", CitationKind.Textbook, null, "ch. 16, RC time constants: i = (V/R)·e^(−t/RC), and so I²t = C·V²/(2R)");
+
+    /// <summary>The two currents at which a source behind a resistance delivers a power.</summary>
+    public static Citation ConstantPowerRoot { get; } = new(
+        "Quadratic formula, any textbook", CitationKind.Textbook, null, "R·I² − V·I + P = 0, in the form in which nothing cancels");
 
     /// <summary>How much I²t a conductor stands.</summary>
     public static Citation AdiabaticWithstand { get; } = new(

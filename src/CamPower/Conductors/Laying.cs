@@ -78,9 +78,6 @@ public sealed class Laying
     /// <summary>Where they are published.</summary>
     public Citation Source { get; }
 
-    /// <summary>How many conductors of the cable or raceway carry current, or null where it is laid otherwise.</summary>
-    public int? CurrentCarryingConductors { get; private init; }
-
     /// <summary>In a cable or raceway in air; from 18 to 10 AWG by the table.</summary>
     /// <param name="currentCarryingConductors">How many conductors in it carry current, at least 1: two a pair.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="currentCarryingConductors"/> is below 1.</exception>
@@ -91,7 +88,7 @@ public sealed class Laying
         double share = NecAdjustment.First(a => currentCarryingConductors <= a.UpTo).Share;
         return new Laying(FormattableString.Invariant($"{currentCarryingConductors} current-carrying conductors in a cable or raceway"),
             Copper((18, 14 * share), (16, 18 * share), (14, 25 * share), (12, 30 * share), (10, 40 * share)),
-            Temperature.FromDegreesCelsius(90), Temperature.FromDegreesCelsius(30), Sources.NecAmpacity) { CurrentCarryingConductors = currentCarryingConductors };
+            Temperature.FromDegreesCelsius(90), Temperature.FromDegreesCelsius(30), Sources.NecAmpacity);
     }
 
     /// <summary>Whether the published currents, or the estimate for thin wires below them, reach to a size.</summary>
@@ -120,7 +117,7 @@ public sealed class Laying
         double amperes = Require.NotNegative(current.Amperes, nameof(current), "A") / wire.Count;
         double air = wire.Material.CelsiusOf(ambient, nameof(ambient));
         double threshold = Require.NotNegative((mattersFrom ?? Ratio.FromPercent(ConductorConstants.SelfHeatingMatters.Value)).DecimalFractions, nameof(mattersFrom), "");
-        return new SelfHeating(wire, this, air, Theta(wire.Size), amperes, threshold);
+        return new SelfHeating(wire, this, air, ThermalResistanceOf(wire.Size), amperes, threshold);
     }
 
     /// <summary>The current that heats a conductor to a temperature and no further: I = √((T − Tₐ)/(θ·r(T))); 0 where the air is as warm. [A]</summary>
@@ -145,7 +142,7 @@ public sealed class Laying
 
     /// <inheritdoc cref="Ampacity"/>
     internal double Amperes(Conductor conductor, double highest, double ambient) =>
-        highest > ambient ? conductor.Count * Math.Sqrt((highest - ambient) / (Theta(conductor.Size) * conductor.Count * conductor.OhmsPerMeterAt(highest))) : 0;
+        highest > ambient ? conductor.Count * Math.Sqrt((highest - ambient) / (ThermalResistanceOf(conductor.Size) * conductor.Count * conductor.OhmsPerMeterAt(highest))) : 0;
 
     // Thermal resistance of a metre to the air. [K·m/W]
     private static double Theta(AmpacityPoint point, double hot, double cool)
@@ -154,7 +151,8 @@ public sealed class Laying
         return (hot - cool) / (point.Amperes * point.Amperes * ohmsPerMeter);
     }
 
-    private double Theta(WireSize size)
+    /// <summary>Thermal resistance of a metre of wire of a size that is covered, to the air. [K·m/W]</summary>
+    internal double ThermalResistanceOf(WireSize size)
     {
         if (!Covers(size))
         {

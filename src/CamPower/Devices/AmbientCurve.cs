@@ -51,6 +51,8 @@ public sealed class AmbientCurve
     /// <summary>The points in words, in the invariant culture; never throws.</summary>
     public override string ToString() => string.Join(", ", Points);
 
+    internal bool Covers(double celsius) => celsius >= _lines.Lowest && celsius <= _lines.Highest;
+
     internal double FactorAtCelsius(double celsius, string parameter) =>
         _lines.At(celsius) ?? throw Require.OutOfRange(celsius, parameter, "°C", FormattableString.Invariant($"from {_lines.Lowest} °C to {_lines.Highest}"));
 

@@ -27,4 +27,8 @@ public static class DeviceConstants
 
     /// <summary>Torque of a slotted screw for 18 to 10 AWG, its slot no longer than 1/4 in. [lb-in]</summary>
     public static CitedValue SlottedTerminalTorque { get; } = new("Torque of a slotted terminal screw, 18 to 10 AWG, slot to 1/4 in", 20, "lb-in", Sources.TerminalTorque);
+
+    /// <summary>What a fuse carries all the time in practice, over its rated current. [%]</summary>
+    public static CitedValue FuseContinuousShare { get; } =
+        new("Continuous current of a fuse over its rated current, at most", 75, "%", Sources.FuseContinuousPractice);
 }

@@ -12,7 +12,7 @@ public sealed class SiteRun
     /// <param name="run">The cable and joints.</param>
     /// <param name="returnAt">Name of another run's junction to whose negative this one's far end is joined, instead of
     /// having a return conductor of its own; null where it has one.</param>
-    /// <param name="laying">How its cables lie, as far as their heat is concerned; null where nobody declares it.</param>
+    /// <param name="laying">How it lies, as far as its heat is concerned; null where nobody says.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException">A name is empty.</exception>
     public SiteRun(RunOrigin from, string to, CableRun run, string? returnAt = null, Laying? laying = null)
@@ -37,7 +37,7 @@ public sealed class SiteRun
     /// <remarks>Of its own cable only the outgoing conductor is used then.</remarks>
     public string? ReturnAt { get; }
 
-    /// <summary>How its cables lie, as far as their heat is concerned, or null where nobody declares it.</summary>
+    /// <summary>How it lies, as far as its heat is concerned, or null where nobody says.</summary>
     public Laying? Laying { get; }
 
     /// <summary>Both ends in words; never throws.</summary>

@@ -123,5 +123,7 @@ public sealed class DistributionBox
     /// <summary>The name; never throws.</summary>
     public override string ToString() => Name;
 
+    internal DistributionBox Named(string name) => new(name, Supply, Outputs, Terminals, Enclosure, IsAdapter);
+
     internal DistributionBox With(Supply supply) => new(Name, supply, Outputs, Terminals, Enclosure, IsAdapter);
 }

@@ -52,6 +52,15 @@ public sealed class OverloadBehaviour
 
     internal double LimitAmperes { get; }
 
+    /// <summary>Whether it tries again and again.</summary>
+    internal bool Pulses => !double.IsInfinity(_periodSeconds);
+
+    /// <summary>Whether it stays off once it has been asked for too much.</summary>
+    internal bool ShutsDown => !double.IsInfinity(_pulseSeconds) && double.IsInfinity(_periodSeconds);
+
+    /// <summary>The current that a supply in overload gives at a share of its voltage: level, or along the line of foldback. [A]</summary>
+    internal double AmperesAt(double shareOfVoltage) => _shortAmperes + ((LimitAmperes - _shortAmperes) * shareOfVoltage);
+
     /// <summary>The supply holds its current at the limit, whatever the resistance, as long as the fault lasts.</summary>
     /// <param name="limit">The current, above 0. [A]</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="limit"/> is not above 0, or not finite.</exception>

@@ -16,7 +16,7 @@ namespace CamPower;
 /// </example>
 public sealed class SupplyInlet
 {
-    // Nothing is loaded to ten times its rating for long, and nothing gives power without losses below the least share.
+    // Nothing is loaded to ten times its rating for long, and a share of 0 would ask for an infinite input.
     private const double HighestLoad = 10, LeastShare = 1e-6;
 
     /// <summary>Describes an inlet.</summary>

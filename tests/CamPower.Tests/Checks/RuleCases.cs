@@ -1,6 +1,8 @@
 using System.Collections.Generic;
+using System.Linq;
 using CamPower.Conductors;
 using CamPower.Tests.Assessment.Returns;
+using CamPower.Tests.Devices;
 using CamPower.Tests.Sites;
 using CamPower.Tests.Supplies;
 using UnitsNet;
@@ -64,6 +66,20 @@ internal static class RuleCases
 
         // 12 AWG is 3.309 mm² (ASTM B258).
         new("terminal-wrong-size", Severity.Caution, Landed(12), Landed(14), "box output 1 to end", 3.308772876, 2.080907717, "mm²"),
+
+        // 20 A in 18 AWG of PVC in a cable settle near 170 °C, 10 A near 43 °C: see LastingFaultTests.
+        new("protection-missing", Severity.Danger, Guarded(ProtectiveDevice.None, 20), Guarded(ProtectiveDevice.None, 10), "box output 1"),
+        new("device-voltage-rating-exceeded", Severity.Danger, Guarded(Quick(2, volts: 12 - Hair)), Guarded(Quick(2, volts: 12)), "box output 1", 12, 12 - Hair),
+
+        // 12 V behind 0.1 Ω.
+        new("breaking-capacity-exceeded", Severity.Danger, Guarded(Quick(2, breaking: 120 - Hair)), Guarded(Quick(2, breaking: 120)), "box output 1", 120, 120 - Hair, "A"),
+
+        // A fuse of 7 A (UL 248-14) may take 2 min at 25 A, and 18 AWG has no steady temperature there; one of 5 A (IEC 60127-2 F) 0.3 s.
+        new("conductor-cannot-stand-let-through", Severity.Danger, Guarded(SmallDevices.Fuse(FuseCharacteristic.UlFast, 7), 25), Guarded(Quick(5), 25), "box output 1"),
+
+        // A fuse F of 2 A opens for certain from 4.2 A on, and in 30 min then.
+        new("far-end-short-does-not-clear", Severity.Failure, Guarded(Quick(2), 4.2 - Hair), Guarded(Quick(2), 4.2 + Hair), "box output 1", 4.2 - Hair, Unit: "A"),
+        new("nuisance-trip", Severity.Failure, Guarded(Quick(1), drawn: 1 + Hair), Guarded(Quick(1), drawn: 1), "box output 1", 1 + Hair, 1, "A", "night"),
         new("output-overloaded", Severity.Failure, OnOutput(1, 1 - Hair), OnOutput(1, 1), "box output 1", 1, 1 - Hair, "A", "night"),
 
         // The generic curve ends at 70 °C (common practice, no source).
@@ -76,6 +92,10 @@ internal static class RuleCases
 
         // 8 A at 80 % loading want a 10 A supply (common practice, no source).
         new("supply-above-headroom-policy", Severity.Caution, Loaded(8 + Hair, 10, Night), Loaded(8, 10, Night), "box", 8 + Hair, 8, "A", "night"),
+
+        // A supply that holds 9 A opens a fuse F of 2 A within 0.3 s, one of 0.9 A within 20 ms.
+        new("short-drags-rail-down", Severity.Caution, Neighbours(Quick(2)), Neighbours(Quick(0.9)), "box output 1", Condition: "night"),
+        new("fuse-above-continuous-share", Severity.Caution, Guarded(Quick(2), drawn: 1.5 + Hair), Guarded(Quick(2), drawn: 1.5), "box output 1", 1.5 + Hair, 1.5, "A", "night"),
 
         // 2 % above 10 V is 10.2 V: what 1 A over 1.8 Ω leaves.
         new("thin-voltage-margin", Severity.Caution, ThinAt(1.8 + Hair), ThinAt(1.8 - Hair), "camera 1", 10.2 - Hair, 10.2, Condition: "night"),
@@ -141,8 +161,29 @@ internal static class RuleCases
 
     private static Site LightLoad(double highest) => Single(2, Camera(new ShareDraw(Amperes(0.1), infrared: Amperes(1)), Range(5, highest)), Dc(percent: 10), Day, Night);
 
-    private static Site Limited(double amperes) => Star(new DistributionBox(BoxName, LimitedOutputs.Holding(12, 4, amperes),
-        [new BoxOutput(1, ElectricCurrent.FromAmperes(4), ProtectiveDevice.None, PowerLimitClass.LimitedPowerSource)]), [Day], (0, Camera(Watts(1))));
+    private static Site Limited(double amperes) => new("site", [Day], [new DistributionBox(BoxName, LimitedOutputs.Holding(12, 4, amperes),
+            [new BoxOutput(1, ElectricCurrent.FromAmperes(4), ProtectiveDevice.None, PowerLimitClass.LimitedPowerSource)])],
+        [GuardedRun(1)], [new SiteDevice("camera 1", Camera(Watts(1)), "end 1")]);
+
+    private static Fuse Quick(double amperes, double volts = 250, double breaking = 1500) =>
+        SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, amperes, volts: volts, breaking: breaking);
+
+    // A camera on 18 AWG of PVC in a cable; a supply of 12 V and 0.1 Ω that holds a limit, if it has one.
+    private static Site Guarded(ProtectiveDevice device, double? limit = null, double drawn = 0.1) => new("site", [Day, Night], [GuardedBox(limit, device)],
+        [GuardedRun(1)], [new SiteDevice("camera 1", Camera(AtNight(amperes: drawn)), "end 1")]);
+
+    // Two outputs of a supply that holds 9 A; the second opens within 20 ms. Both cameras drop out at 8 V.
+    private static Site Neighbours(ProtectiveDevice first) => new("site", [Day, Night], [GuardedBox(9, first, Quick(0.9))], [GuardedRun(1), GuardedRun(2)],
+        [.. new[] { 1, 2 }.Select(n => new SiteDevice($"camera {n}", Camera(AtNight(amperes: 0.1), starting: Starts(9, 8)), $"end {n}"))]);
+
+    private static DistributionBox GuardedBox(double? limit, params ProtectiveDevice[] devices) => new(BoxName,
+        new Supply("supply", new DcOutput(Volts(12), ElectricCurrent.FromAmperes(100), Ratio.Zero, sourceResistance: ElectricResistance.FromOhms(0.1),
+            overload: limit is double amperes ? OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(amperes)) : OverloadBehaviour.Unlimited), Derating.GenericEnclosed),
+        devices.Select((device, i) => new BoxOutput(i + 1, ElectricCurrent.FromAmperes(50), device)));
+
+    private static SiteRun GuardedRun(int output) => new(RunOrigin.Output(BoxName, output), $"end {output}",
+        new CableRun(Cable.Pair(WireSize.Awg(18), Stranding.Solid, ConductorMaterial.AnnealedCopper, insulation: Insulation.Pvc70), Length.FromMeters(1)),
+        laying: Laying.InCableOrRaceway(currentCarryingConductors: 2));
 
     private static Site OnOutput(double amperes, double limit) => Star(Box(limit: limit), [Day, Night], (0, Camera(AtNight(amperes: amperes))));
 
