@@ -20,6 +20,14 @@ public class FaultTests
     [InlineData("\"junction\": \"slipway\"", "\"junction\": ¶\"slip way\"", "$.runs[1].from.junction", "no run ends at a junction named slip way; did you mean 'slipway'?")]
     [InlineData("\"at\": \"mast\"", "\"at\": ¶\"mats\"", "$.devices[2].at", "no run ends at a junction named mats; did you mean 'mast'?")]
     [InlineData("\"output\": 2", "\"output\": ¶3", "$.runs[2].from.output", "odd box has 2 outputs, there is no output 3")]
+    [InlineData("\"other\": { \"box\": \"spare box\"", "\"other\": { \"box\": ¶\"spar box\"", "$.ties[0].other.box", "there is no box named spar box; did you mean 'spare box'?")]
+    [InlineData("\"one\": { \"box\": \"yard box\", \"output\": 3", "\"one\": { \"box\": \"yard box\", \"output\": ¶19", "$.ties[0].one.output", "yard box has 18 outputs, there is no output 19")]
+    [InlineData("\"one\": { \"box\": \"yard box\", \"output\": 3", "\"one\": { \"box\": \"yard box\", \"output\": ¶0", "$.ties[0].one.output", "output must be from 1")]
+    [InlineData("\"other\": { \"box\": \"spare box\", \"output\": 1 }", "\"other\": ¶{ \"box\": \"yard box\", \"output\": 3 }", "$.ties[0].other", "an output is not joined to itself")]
+    // What the cable and the connector are made for.
+    [InlineData("\"usual\": \"screw terminal\"", "\"usual\": ¶\"screw terminals\"", "$.models[0].connector.usual", "did you mean 'screw terminal'?")]
+    [InlineData("\"ratedCurrent\": \"2.5 A\"", "\"ratedCurrent\": ¶\"0 A\"", "$.models[1].connector.ratedCurrent", "ratedCurrent must be above 0 A")]
+    [InlineData("\"name\": \"barrel plug of the box camera\"", "\"name\": ¶\"\"", "$.models[1].connector.name", "a name must not be empty")]
     // A run that feeds itself, a junction fed twice.
     [InlineData("{ \"junction\": \"slipway\" }", "{ \"junction\": ¶\"slip end\" }", "$.runs[1].from.junction", "goes round in a ring")]
     [InlineData("\"to\": \"desk\"", "\"to\": ¶\"slip end\"", "$.runs[3].to", "slip end is fed already", "$.devices[3].at")]
