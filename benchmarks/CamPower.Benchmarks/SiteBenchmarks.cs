@@ -53,7 +53,7 @@ public class SiteBenchmarks
         var model = new Device("dome", DeviceKind.Camera,
             new ShareDraw(Load.ConstantPower(Power.FromWatts(3.6)), infrared: Load.ConstantPower(Power.FromWatts(4.8)), startUp: Load.ConstantPower(Power.FromWatts(0.4))),
             dcInput: new VoltageRange(ElectricPotential.FromVolts(10.8), ElectricPotential.FromVolts(13.2)), starting: starting);
-        var supply = new Supply("20 A", CurrentKind.Dc, ElectricPotential.FromVolts(13), ElectricCurrent.FromAmperes(20), Ratio.FromPercent(1), DeratingCurve.GenericEnclosed);
+        var supply = new Supply("20 A", new DcOutput(ElectricPotential.FromVolts(13), ElectricCurrent.FromAmperes(20), Ratio.FromPercent(1)), Derating.GenericEnclosed);
         DistributionBox[] boxes = [Box("east"), Box("west")];
         var hot = new Surroundings(Temperature.FromDegreesCelsius(45), Temperature.FromDegreesCelsius(45), Temperature.FromDegreesCelsius(40));
         var mild = new Surroundings(Temperature.FromDegreesCelsius(20), Temperature.FromDegreesCelsius(30), Temperature.FromDegreesCelsius(15));

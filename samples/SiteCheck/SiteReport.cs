@@ -43,11 +43,11 @@ internal sealed class SiteReport(IAnsiConsole console)
         Supply supply = box.Box.Supply;
         BoxInCondition worst = box.Worst;
         console.WriteLine();
-        console.MarkupLineInterpolated($"[bold]{box.Box.Name}[/]: {supply.Name} set to {Text(supply.SetPoint)}");
+        console.MarkupLineInterpolated($"[bold]{box.Box.Name}[/]: {supply.Name} {Voltage(supply.Output)}");
         double used = worst.TotalCurrent.Amperes, rated = worst.DeratedRating.Amperes;
-        console.WriteLine(Invariant($"  {(worst.IsDemandOnly ? "asked for " : "")}{used:0.00} A of {rated:0.00} A at {Text(worst.Condition.At.Box)} in {worst.Condition}{(rated > 0 ? Invariant($": {used / rated * 100:0} %") : "")}"));
+        console.WriteLine(Invariant($"  {(worst.IsDemandOnly ? "asked for " : "")}{used:0.00} A of {rated:0.00} A at {BoxText(worst)} in {worst.Condition}{(rated > 0 ? Invariant($": {used / rated * 100:0} %") : "")}"));
         if (box.Outputs.Count == 0) return;
-        if (supply.Trim is not null) PrintIndented(TrimText(assessment.Site.TrimWindowOf(box.Box.Name)));
+        if (supply.Output is DcOutput { Trim: not null }) PrintIndented(TrimText(assessment.Site.TrimWindowOf(box.Box.Name)));
 
         Table table = new Table().NoBorder();
         foreach (string heading in new[] { "Out", "Device", "Cable", "In a", "Worst", "Accepts", "Margin", "Load A" })
@@ -64,6 +64,12 @@ internal sealed class SiteReport(IAnsiConsole console)
         }
 
         console.Write(table);
+    }
+
+    private static string BoxText(BoxInCondition box)
+    {
+        if (box.InsideTemperature is not Temperature inside) return $"{Text(box.Condition.At.Box)} around it, unknown inside,";
+        return box.Heat is null ? Text(inside) : Invariant($"{inside.DegreesCelsius:0} °C inside");
     }
 
     private static string[] Row(SiteAssessment assessment, OutputAssessment output, DeviceAssessment device)
@@ -121,6 +127,9 @@ internal sealed class SiteReport(IAnsiConsole console)
     private static string TrimText(TrimWindow window) => window.IsEmpty
         ? Invariant($"Trim: none is right, {window.Conflict.Volts:0.00} V short: at least {Text(window.Lowest)}, at most {Text(window.Highest)}")
         : Invariant($"Trim to {window.Middle.Volts:0.00} V: {Text(window.Lowest)} to {Text(window.Highest)}");
+
+    private static string Voltage(SupplyOutput output) =>
+        output is DcOutput dc ? $"set to {Text(dc.SetPoint)}" : $"{Text(output.Nominal)} AC";
 
     private static string Text(TrimLimit limit) => Invariant($"{limit.SetPoint.Volts:0.00} ") + limit.Bound switch
     {

@@ -38,7 +38,6 @@ internal static class SiteSchema
     private static JsonObject Transform(JsonSchemaExporterContext context, JsonNode exported)
     {
         JsonObject schema = SchemaOf(context.TypeInfo, exported);
-        if (FormsOf(context.TypeInfo) is JsonArray forms) schema["oneOf"] = forms;
         if (Description(context) is string description) schema["description"] = description + Written(context.TypeInfo);
         return schema;
     }
@@ -50,11 +49,22 @@ internal static class SiteSchema
         // Every text of a file that is no quantity and no word is a name.
         if (type.Type == typeof(string)) return new JsonObject { ["type"] = "string", ["pattern"] = @"\S" };
         var schema = (JsonObject)exported;
+        if (schema.ContainsKey("$ref")) return schema;
         if (schema["type"] is JsonArray types) schema["type"] = types.Select(t => (string)t!).First(t => t is not "null");
         if (type.Kind == JsonTypeInfoKind.Enumerable && !schema.ContainsKey("items")) schema["items"] = ItemsOf(type);
-        return type.CreateObject?.Invoke() is IHasTextForm text
-            ? new JsonObject { ["anyOf"] = new JsonArray(text.TextSchema, schema) }
-            : schema;
+        JsonArray? forms = FormsOf(type);
+        if (type.CreateObject?.Invoke() is IHasTextForm text) AllowText(schema, text, forms);
+        else if (forms is not null) schema["oneOf"] = forms;
+        return schema;
+    }
+
+    // What is said of members and items does not touch a text, and keeps its place, to which the exporter refers.
+    private static void AllowText(JsonObject schema, IHasTextForm text, JsonArray? forms)
+    {
+        var other = new JsonObject { ["type"] = schema["type"]!.DeepClone() };
+        if (forms is not null) other["oneOf"] = forms;
+        schema.Remove("type");
+        schema["anyOf"] = new JsonArray(text.TextSchema, other);
     }
 
     // The exporter leaves items out whose converter is our own.

@@ -9,11 +9,16 @@ public class DocsIndexTests
 {
     // A page that nobody is sent to is not read.
     [Fact]
-    public void EveryPage_IsInTheIndex()
+    public void EveryPage_IsInTheIndex() => AssertNamesEveryPage("docs/README.md", page => $"]({page})");
+
+    [Fact]
+    public void EveryPage_IsInTheContentsOfTheSite() => AssertNamesEveryPage("docs/toc.yml", page => $"href: {page}\n");
+
+    private static void AssertNamesEveryPage(string index, Func<string, string> mention)
     {
-        string index = File.ReadAllText(RepositoryFiles.PathOf("docs/README.md"));
-        string[] pages = [.. Directory.EnumerateFiles(RepositoryFiles.PathOf("docs"), "*.md").Select(f => Path.GetFileName(f)).Where(f => f != "README.md")];
+        string text = File.ReadAllText(RepositoryFiles.PathOf(index));
+        string[] pages = [.. DocumentedExample.Pages(RepositoryFiles.PathOf("docs")).Where(p => p != "README.md")];
         Assert.NotEmpty(pages);
-        Assert.All(pages, page => Assert.Contains($"]({page})", index, StringComparison.Ordinal));
+        Assert.All(pages, page => Assert.Contains(mention(page), text, StringComparison.Ordinal));
     }
 }

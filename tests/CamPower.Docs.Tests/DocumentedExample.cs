@@ -35,6 +35,10 @@ public sealed class DocumentedExample
     /// <summary>What the page says that it prints, or null where the page only shows how something is written.</summary>
     public string? Printed { get; }
 
+    /// <summary>Every page of a folder and of those in it, as paths from that folder.</summary>
+    public static IEnumerable<string> Pages(string folder) =>
+        Directory.EnumerateFiles(folder, "*.md", SearchOption.AllDirectories).Select(f => Path.GetRelativePath(folder, f).Replace('\\', '/')).Order(StringComparer.Ordinal);
+
     /// <summary>Every C# block of a page; the text block belongs to the C# block right before it.</summary>
     public static IReadOnlyList<DocumentedExample> In(string root, string page)
     {

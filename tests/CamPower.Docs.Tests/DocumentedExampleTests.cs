@@ -37,9 +37,5 @@ public class DocumentedExampleTests
     public void Readme_HasAnExampleThatSaysWhatItPrints() =>
         Assert.Contains(DocumentedExample.In(Root, "README.md"), e => e.Printed is not null);
 
-    private static string[] Pages() =>
-    [
-        "README.md",
-        .. Directory.EnumerateFiles(Path.Combine(Root, "docs"), "*.md").Order(StringComparer.Ordinal).Select(f => Path.GetRelativePath(Root, f)),
-    ];
+    private static string[] Pages() => ["README.md", .. DocumentedExample.Pages(Path.Combine(Root, "docs")).Select(p => "docs/" + p)];
 }

@@ -48,5 +48,10 @@ public class DocumentedExampleTests
         { "temperature", [.. Quantities.Temperature.Spellings] },
         { "share", [.. Quantities.Share.Spellings] },
         { "duration", [.. Quantities.Duration.Spellings] },
+        { "capacitance", [.. Quantities.Capacitance.Spellings] },
+        { "area", [.. Quantities.Area.Spellings] },
+        { "sunlight", [.. Quantities.Sunlight.Spellings] },
+        { "thermal resistance", [.. Quantities.Insulance.Spellings] },
+        { "rise of temperature", [.. Quantities.Rise.Spellings] },
     };
 }

@@ -30,13 +30,14 @@ public static class RandomSites
                 DistributionBox box = Pick(boxes);
                 RunOrigin from = runs.Count > 0 && Chance(0.5) ? RunOrigin.Junction(Pick(runs).To) : RunOrigin.Output(box.Name, _random.Next(1, box.Outputs.Count + 1));
                 string? returnAt = from.BoxName is null && Chance(0.3) ? from.JunctionName : null;
-                runs.Add(new SiteRun(from, Name("junction", i), Run(cables), returnAt));
+                runs.Add(new SiteRun(from, Name("junction", i), Run(cables), returnAt, Chance(0.4) ? Pick(Laying.LargeBundle, Laying.InCableOrRaceway(_random.Next(1, 60))) : null));
             }
 
             SiteDevice[] devices = runs.Count == 0 ? [] : Many(0, 6, i => new SiteDevice(Name("device", i), Pick(models), Pick(runs).To));
             VideoLink[] links = [.. devices.Where(_ => Chance(0.3)).Select(d => new VideoLink(d.Name, Name("ground", _random.Next(2)), Shield()))];
             GroundBond[] bonds = [.. links.Where(_ => Chance(0.3)).Select(l => new GroundBond(l.Ground, Pick(boxes).Name, Shield())).DistinctBy(b => b.ToString())];
-            return new Site(Name("site", 0), Many(1, 4, i => Condition(Name("condition", i))), boxes, runs, devices, links, bonds);
+            return new Site(Name("site", 0), Many(1, 4, i => Condition(Name("condition", i))), boxes, runs, devices, links, bonds,
+                Chance(0.4) ? Length.From(Number(-400, 8900), Pick(LengthUnit.Meter, LengthUnit.Millimeter)) : null);
         }
 
         private ElectricResistance Shield() => ElectricResistance.From(Number(0.01, 50), Pick(ElectricResistanceUnit.Milliohm, ElectricResistanceUnit.Ohm));
@@ -58,7 +59,9 @@ public static class RandomSites
 
         private Cable Usual(Cable usual, string name) => new(usual.Outgoing, usual.Return, Chance(0.2), name, Rating(), usual.Coax, usual.Source);
 
-        private Temperature? Rating() => Chance(0.3) ? Temperature.From(Number(40, 110), TemperatureUnit.DegreeCelsius) : null;
+        private Insulation? Rating() => Chance(0.3)
+            ? Pick(Insulation.Rated(Temperature.From(Number(40, 110), TemperatureUnit.DegreeCelsius)), Insulation.Pvc70, Insulation.CrossLinked)
+            : null;
 
         private Conductor Wire() => _random.Next(4) switch
         {
@@ -113,9 +116,10 @@ public static class RandomSites
             return new VoltageRange(ElectricPotential.FromVolts(volts), Chance(0.5) ? ElectricPotential.FromVolts(volts * 1.3) : ElectricPotential.FromKilovolts(volts * 0.0013));
         }
 
-        private Condition Condition(string name) => new(name, (DrawShares)_random.Next(0, 16), new Surroundings(Warm(), Warm(), Warm()),
+        private Condition Condition(string name) => new(name, (DrawShares)_random.Next(0, 16), new Surroundings(Warm(), Warm(), Warm(), Chance(0.3) ? Irradiance.FromWattsPerSquareMeter(Number(0, 1200)) : null),
             Chance(0.5) ? _random.Next(0, 5) : null,
-            Chance(0.5) ? Duration.From(Number(0, 100), Pick(DurationUnit.Second, DurationUnit.Minute, DurationUnit.Hour, DurationUnit.Day)) : null);
+            Chance(0.5) ? Duration.From(Number(0, 100), Pick(DurationUnit.Second, DurationUnit.Minute, DurationUnit.Hour, DurationUnit.Day)) : null,
+            Chance(0.3) ? Volts(80, 270) : null);
 
         private Temperature Warm()
         {
@@ -128,28 +132,112 @@ public static class RandomSites
             };
         }
 
-        private DistributionBox Box(string name) => _random.Next(3) switch
+        private DistributionBox Box(string name) => Chance(0.4) ? Bare(name).In(Enclosure()) : Bare(name);
+
+        private Enclosure Enclosure() => new(Side(), Side(), Side(), Chance(0.5) ? Wall() : Pick(EnclosureWall.PaintedSteel, EnclosureWall.GalvanisedSteel, EnclosureWall.NewGalvanisedSteel, EnclosureWall.Plastic),
+            Chance(0.5) ? (EnclosureFaces)_random.Next(1, 64) : Pick(EnclosureFaces.OnWall, EnclosureFaces.InRowOnWall, EnclosureFaces.OnFloor, EnclosureFaces.FreeInAir),
+            Chance(0.5) ? Area.From(Number(0, 0.05), Pick(AreaUnit.SquareMeter, AreaUnit.SquareCentimeter, AreaUnit.SquareFoot)) : null,
+            Chance(0.5) ? Power.From((decimal)_random.Next(0, 50_000) / 1000, Pick(PowerUnit.Watt, PowerUnit.Milliwatt)) : null, Chance(0.2));
+
+        private EnclosureWall Wall() => new(Name("wall", 0), Ratio.FromPercent(Number(1, 100)), Ratio.FromPercent(Number(0, 100)),
+            Chance(0.5) ? ThermalResistance.FromSquareMeterKelvinsPerWatt(Number(0, 0.5)) : null);
+
+        private Length Side() => Length.From(Number(5, 20), Pick(LengthUnit.Inch, LengthUnit.Foot, LengthUnit.Meter));
+
+        private DistributionBox Bare(string name) => _random.Next(3) switch
         {
-            0 => DistributionBox.Adapter(name, Supply()),
-            1 => DistributionBox.WithEqualOutputs(name, Supply(), _random.Next(1, 20), Amperes(0.1, 3)),
-            _ => new DistributionBox(name, Supply(), Many(1, 5, i => new BoxOutput(i + 1, Amperes(0.1, 3)))),
+            0 => DistributionBox.Adapter(name, Supply(), Protection(name), Claimed()),
+            1 => DistributionBox.WithEqualOutputs(name, Supply(), _random.Next(1, 20), Amperes(0.1, 3), Protection(name), Maybe(Terminals), Claimed()),
+            _ => new DistributionBox(name, Supply(), Many(1, 5, i => new BoxOutput(i + 1, Amperes(0.1, 3), Protection($"{name}, output {i}"), Claimed())), Maybe(Terminals)),
         };
+
+        private TerminalRange Terminals() => new(WireSize.Awg(_random.Next(20, 40)), Chance(0.5) ? WireSize.SquareMillimeters(Number(2, 6)) : WireSize.Awg(_random.Next(-3, 19)));
+
+        private PowerLimitClass? Claimed() => _random.Next(3) switch { 0 => null, 1 => PowerLimitClass.LimitedPowerSource, _ => PowerLimitClass.Class2 };
+
+        private ProtectiveDevice? Protection(string name) => _random.Next(6) switch
+        {
+            0 => null,
+            1 => ProtectiveDevice.None,
+            2 => Pick(ResettableFuse.Generic16Volt),
+            3 => Fuse("fuse of " + name),
+            4 => new ElectronicLimit("limit of " + name, Amperes(0.1, 5), Ratio.FromPercent(Number(0, 20)), Time(), Ohms(), Volts(16, 60), Chance(0.5) ? Time() : null),
+            _ => Resettable("resettable fuse of " + name),
+        };
+
+        private Fuse Fuse(string name)
+        {
+            FuseCharacteristic gates = Pick(FuseCharacteristic.IecQuickActing, FuseCharacteristic.IecQuickActingTo100Milliamperes, FuseCharacteristic.IecTimeLag,
+                FuseCharacteristic.IecTimeLagTo100Milliamperes, FuseCharacteristic.UlFast, FuseCharacteristic.UlTimeDelay, FuseCharacteristic.Blade);
+            return new Fuse(name, ElectricCurrent.FromAmperes(Number(gates.RatedFrom.Amperes, gates.RatedTo.Amperes)), gates, Volts(16, 250), Amperes(10, 1500), Ohms(),
+                Chance(0.3) ? JouleIntegral.FromAmpereSquaredSeconds(Number(0.01, 50)) : null, Maybe(Thermal));
+        }
+
+        private ResettableFuse Resettable(string name)
+        {
+            double hold = Number(0.1, 2), trip = hold * 2, least = Number(0.01, 1);
+            return new ResettableFuse(name, ElectricCurrent.FromAmperes(hold), ElectricCurrent.FromAmperes(trip), ElectricCurrent.FromMilliamperes(trip * 5000), Time(),
+                ElectricResistance.FromOhms(least), ElectricResistance.FromMilliohms(least * 2000), Thermal(), Volts(16, 60), Chance(0.5) ? Amperes(10, 100) : null,
+                Chance(0.5) ? Power.FromWatts((decimal)_random.Next(100, 3000) / 1000) : null);
+        }
+
+        private AmbientCurve Thermal()
+        {
+            if (Chance(0.5)) return AmbientCurve.GenericResettable;
+            double from = Number(-40, 0);
+            return new AmbientCurve(new Citation(Name("sheet", 0), CitationKind.Declared),
+                Many(2, 5, i => new AmbientPoint(Temperature.FromDegreesCelsius(from + (20 * i)), Ratio.FromPercent(Number(20, 160)))));
+        }
+
+        private ElectricResistance Ohms() => ElectricResistance.From(Number(0.01, 50), Pick(ElectricResistanceUnit.Milliohm, ElectricResistanceUnit.Ohm));
+
+        private Duration Time() => Duration.From(Number(0.1, 100), Pick(DurationUnit.Millisecond, DurationUnit.Second));
 
         private Supply Supply()
         {
             ElectricPotential nominal = Volts(10, 26);
             VoltageRange? trim = Chance(0.5) ? Range() : null;
             ElectricPotential? setPoint = trim is not null && Chance(0.6) ? Pick(trim.Lowest, ElectricPotential.FromVolts(trim.Lowest.Volts * 1.1)) : null;
-            return new Supply(Name("supply", 0), Pick(Enum.GetValues<CurrentKind>()), nominal, Amperes(0.5, 30), Ratio.FromPercent(Number(0, 50)), Curve(), trim, setPoint,
-                Chance(0.3) ? Ratio.FromPercent(Number(0, 10)) : null);
+            SupplyOutput output = Chance(0.7)
+                ? new DcOutput(nominal, Amperes(0.5, 30), Ratio.FromPercent(Number(0, 50)), trim, setPoint, Chance(0.3) ? Ratio.FromPercent(Number(0, 10)) : null,
+                    Chance(0.3) ? Ohms() : null, Overload(), Chance(0.3) ? Capacitance() : null)
+                : new AcOutput(nominal, Amperes(0.5, 30), Ratio.FromPercent(Number(0, 50)), Chance(0.3) ? Ohms() : null, Overload());
+            return new Supply(Name("supply", 0), output, Derating(), Maybe(Inlet));
         }
 
-        private DeratingCurve Curve()
+        private OverloadBehaviour? Overload()
         {
-            if (Chance(0.5)) return DeratingCurve.GenericEnclosed;
-            double from = Number(-40, 0);
-            return new DeratingCurve(Many(2, 5, i => new DeratingPoint(Temperature.FromDegreesCelsius(from + (20 * i)), Ratio.FromPercent(Number(0, 100)))));
+            ElectricCurrent limit = Amperes(2, 30);
+            return _random.Next(6) switch
+            {
+                0 => null,
+                1 => OverloadBehaviour.Unlimited,
+                2 => OverloadBehaviour.ConstantCurrent(limit),
+                3 => OverloadBehaviour.Foldback(limit, Amperes(0.1, 2)),
+                4 => OverloadBehaviour.Hiccup(limit, Duration.FromMilliseconds(Number(1, 900)), Duration.FromSeconds(Number(1, 9))),
+                _ => OverloadBehaviour.Shutdown(limit, Time()),
+            };
         }
+
+        private ElectricCapacitance Capacitance() => ElectricCapacitance.From(Number(1, 9000),
+            Pick(ElectricCapacitanceUnit.Nanofarad, ElectricCapacitanceUnit.Microfarad, ElectricCapacitanceUnit.Millifarad, ElectricCapacitanceUnit.Farad));
+
+        private SupplyInlet Inlet() => new(Maybe(Range), Chance(0.5) ? Amperes(5, 60) : null, Maybe(Loads), Maybe(Loads));
+
+        private ShareCurve<Ratio> Loads() => new(Many(2, 5, i => new SharePoint<Ratio>(Ratio.FromPercent(10 + (i * Number(20, 25))), Ratio.FromPercent(Number(30, 99)))));
+
+        private Derating Derating()
+        {
+            if (Chance(0.5)) return CamPower.Derating.GenericEnclosed;
+            double from = Number(-40, 0);
+            return new Derating(Ambient(from), Chance(0.5) ? Line() : null, Maybe(() => new AltitudeDerating(Length.FromMeters(Number(0, 3000)), TemperatureDelta.FromKelvins(Number(0, 9)))));
+        }
+
+        private ShareCurve<ElectricPotential> Line() => new(
+            Many(2, 4, i => new SharePoint<ElectricPotential>(ElectricPotential.FromVolts(85 + (i * Number(20, 25))), Ratio.FromPercent(Number(50, 100)))));
+
+        private ShareCurve<Temperature> Ambient(double from) => new(
+            Many(2, 5, i => new SharePoint<Temperature>(Temperature.FromDegreesCelsius(from + (20 * i)), Ratio.FromPercent(Number(0, 100)))));
 
         private ElectricPotential Volts(double low, double high) => ElectricPotential.FromVolts(Number(low, high));
 

@@ -48,7 +48,7 @@ public class RoundTripTests
     public void GivenConditions_AreThoseOfTheLibrary()
     {
         Site site = SiteFile.Read(Samples.Full).Site!;
-        Same.Assert(Condition.Day(new Surroundings(Temperature.FromDegreesFahrenheit(104), Temperature.FromDegreesCelsius(45), Temperature.FromKelvins(308.15))), site.Conditions[0]);
+        Same.Assert(Condition.Day(new Surroundings(Temperature.FromDegreesFahrenheit(104), Temperature.FromDegreesCelsius(45), Temperature.FromKelvins(308.15), Irradiance.FromWattsPerSquareMeter(800))).AtLine(ElectricPotential.FromVolts(104)), site.Conditions[0]);
         Assert.Equal(DrawShares.Infrared | DrawShares.Motor, site.Conditions[1].On);
         Assert.Equal("heated night", site.Conditions[2].Name);
         Assert.Equal(DrawShares.Infrared | DrawShares.Heater, site.Conditions[2].On);
@@ -70,7 +70,7 @@ public class RoundTripTests
 
     internal static Site SiteOf(params Cable[] cables)
     {
-        var supply = new Supply("12 V", CurrentKind.Dc, ElectricPotential.FromVolts(12), ElectricCurrent.FromAmperes(9), Ratio.FromPercent(2), DeratingCurve.GenericEnclosed);
+        var supply = new Supply("12 V", new DcOutput(ElectricPotential.FromVolts(12), ElectricCurrent.FromAmperes(9), Ratio.FromPercent(2)), Derating.GenericEnclosed);
         var warm = Temperature.FromDegreesCelsius(20);
         return new Site("site", [Condition.Day(new Surroundings(warm, warm, warm))],
             [DistributionBox.WithEqualOutputs("box", supply, 20, ElectricCurrent.FromAmperes(1))],

@@ -23,7 +23,7 @@ internal static class Same
     }
 
     private static bool IsPlain(object value) =>
-        value is string or double or int or bool or Enum or WireSize or ConductorMaterial or Stranding or Citation;
+        value is string or double or int or bool or Enum or WireSize or ConductorMaterial or Stranding;
 
     private static string Text(IQuantity q) => q is Power p ? ((decimal)p.Value).ToString(CultureInfo.InvariantCulture) : ((double)q.Value).ToString("R", CultureInfo.InvariantCulture);
 

@@ -52,6 +52,13 @@ public class WriteRefusalTests
     }
 
     [Fact]
+    public void AnInsulationOfTheUsers_IsRefused()
+    {
+        var silicone = new Insulation("silicone", Temperature.FromDegreesCelsius(180), Temperature.FromDegreesCelsius(350), CamPower.Sources.CommonPractice);
+        AssertRefused<NotSupportedException>(RoundTripTests.SiteOf(new Cable(Plain, Plain, insulation: silicone)), "silicone");
+    }
+
+    [Fact]
     public void ASourceOfAJoint_IsRefused()
     {
         Site site = RoundTripTests.SiteOf(new Cable(Plain, Plain));
@@ -66,6 +73,31 @@ public class WriteRefusalTests
         var thin = new Conductor(WireSize.Awg(20), Stranding.Solid, ConductorMaterial.AnnealedCopper);
         AssertRefused<ArgumentException>(RoundTripTests.SiteOf(new Cable(Plain, Plain, name: "yard"), new Cable(thin, thin, name: "yard")), "'yard'");
         Assert.NotEmpty(SiteFile.Write(RoundTripTests.SiteOf(new Cable(Plain, Plain, name: "yard"), new Cable(Plain, Plain, name: "yard"))));
+    }
+
+    [Fact]
+    public void GatesOfTheUsers_AreRefused()
+    {
+        var own = new FuseCharacteristic("gates of my maker", ElectricCurrent.FromAmperes(1), ElectricCurrent.FromAmperes(5), [.. FuseCharacteristic.IecQuickActing.Gates]);
+        AssertRefused<NotSupportedException>(Protected(Fuse("fuse", characteristic: own)), "gates of my maker");
+    }
+
+    [Fact]
+    public void ASourceOfAnAmbientCurveThatIsNoTitle_IsRefused()
+    {
+        AmbientCurve Of(Citation source) => new(source, Point(0, 110), Point(25, 100));
+        static AmbientPoint Point(double celsius, double percent) => new(Temperature.FromDegreesCelsius(celsius), Ratio.FromPercent(percent));
+        AssertRefused<NotSupportedException>(Protected(Fuse("fuse", rerating: Of(CamPower.Sources.CommonPractice))), "Common practice");
+        AssertRefused<NotSupportedException>(Protected(Fuse("fuse", rerating: Of(new Citation("sheet", CitationKind.Declared, locator: "p. 3")))), "p. 3");
+        Assert.NotEmpty(SiteFile.Write(Protected(Fuse("fuse", rerating: Of(new Citation("sheet", CitationKind.Declared))))));
+    }
+
+    [Fact]
+    public void TwoProtectiveDevicesOfOneName_AreRefusedWhereTheyDiffer()
+    {
+        AssertRefused<ArgumentException>(Protected(Fuse("fuse"), Fuse("fuse", amperes: 3)), "'fuse'");
+        Assert.NotEmpty(SiteFile.Write(Protected(Fuse("fuse"), Fuse("fuse"))));
+        AssertRefused<ArgumentException>(Protected(Fuse("none")), "'none'");
     }
 
     [Fact]
@@ -93,6 +125,16 @@ public class WriteRefusalTests
 
     private static Device Model(string name, double watts, DeviceKind kind = DeviceKind.Camera) => new(name, kind, new ShareDraw(Load.ConstantPower(Power.FromWatts(watts))),
         new VoltageRange(ElectricPotential.FromVolts(11), ElectricPotential.FromVolts(13)));
+
+    private static Fuse Fuse(string name, double amperes = 2, FuseCharacteristic? characteristic = null, AmbientCurve? rerating = null) => new(name,
+        ElectricCurrent.FromAmperes(amperes), characteristic ?? FuseCharacteristic.IecQuickActing, ElectricPotential.FromVolts(250),
+        ElectricCurrent.FromAmperes(35), ElectricResistance.Zero, rerating: rerating);
+
+    private static Site Protected(params ProtectiveDevice[] devices)
+    {
+        Site site = RoundTripTests.SiteOf(new Cable(Plain, Plain));
+        return site.With(new DistributionBox("box", site.Boxes[0].Supply, devices.Select((d, i) => new BoxOutput(i + 1, ElectricCurrent.FromAmperes(1), d))));
+    }
 
     private static Site WithModels(params Device[] models)
     {

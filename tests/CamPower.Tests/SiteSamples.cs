@@ -9,9 +9,16 @@ namespace CamPower.Tests;
 /// <summary>One of each public type that a solved and checked site is made of.</summary>
 internal static class SiteSamples
 {
+    private static readonly ShareCurve<Ratio> Efficiency = new(
+        new(Ratio.FromPercent(20), Ratio.FromPercent(80.5)), new(Ratio.FromPercent(100), Ratio.FromPercent(88)));
+
+    private static readonly ShareCurve<ElectricPotential> LowLine = new(
+        new(ElectricPotential.FromVolts(90.5), Ratio.FromPercent(80)), new(ElectricPotential.FromVolts(115), Ratio.FromPercent(100)));
+
     internal static IEnumerable<object> All()
     {
-        var supply = new Supply("12.5 V", CurrentKind.Dc, ElectricPotential.FromVolts(12.5), ElectricCurrent.FromAmperes(1.5), Ratio.FromPercent(2.5), DeratingCurve.GenericEnclosed);
+        var supply = new Supply("12.5 V", new DcOutput(ElectricPotential.FromVolts(12.5), ElectricCurrent.FromAmperes(1.5), Ratio.FromPercent(2.5)), Derating.GenericEnclosed,
+            new SupplyInlet(new VoltageRange(ElectricPotential.FromVolts(90.5), ElectricPotential.FromVolts(264)), ElectricCurrent.FromAmperes(30.5), Efficiency, Efficiency));
         DistributionBox box = DistributionBox.WithEqualOutputs("box", supply, outputs: 2, ElectricCurrent.FromAmperes(0.25));
         var device = new Device("dome", DeviceKind.Camera, new ShareDraw(Load.ConstantPower(Power.FromWatts(9.5))),
             dcInput: new VoltageRange(ElectricPotential.FromVolts(10.8), ElectricPotential.FromVolts(13.2)));
@@ -26,9 +33,11 @@ internal static class SiteSamples
         SiteFault fault = SiteStructure.FindFaults([night], [box], [run, run], [], [], [])[0];
         return new object[]
         {
-            supply, DeratingCurve.GenericEnclosed, DeratingCurve.GenericEnclosed.Points[0], box, box.Outputs[0], run, run.From, site, site.Devices[0], site.VideoLinks[0], site.Bonds[0], fault,
+            supply, supply.Output, supply.Inlet!, new AcOutput(ElectricPotential.FromVolts(24.5), ElectricCurrent.FromAmperes(4), Ratio.Zero),
+            supply.Derating, supply.Derating.Altitude!, supply.Derating.Ambient, supply.Derating.Ambient.Points[0], LowLine, Efficiency,
+            new TerminalRange(WireSize.Awg(24), WireSize.SquareMillimeters(1.5)), box, box.Outputs[0], run, run.From, site, site.Devices[0], site.VideoLinks[0], site.Bonds[0], fault,
             assessment, solvedBox, solvedBox.Worst, solvedBox.Outputs[0], solvedBox.Outputs[0].Worst, solvedDevice, solvedDevice.Worst,
-            assessment.Shields[0], assessment.Shields[0].Worst, RuleSet.Standard, finding, finding.About,
+            assessment.Shields[0], assessment.Shields[0].Worst, RuleSet.Standard, new Evidence(assessment), finding, finding.About,
         }.Concat(RuleSet.Standard.Rules);
     }
 }

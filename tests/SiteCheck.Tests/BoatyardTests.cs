@@ -63,6 +63,9 @@ public class BoatyardTests
         {
             "V" => ((ElectricPotential)found!).Volts,
             "A" => ((ElectricCurrent)found!).Amperes,
+            "C" => ((Temperature)found!).DegreesCelsius,
+            "m" => ((Length)found!).Meters,
+            "VA" => ((ElectricApparentPower)found!).Voltamperes,
             "W" => (double)((Power)found!).Watts,
             _ => ((Scalar)found!).Amount,
         };

@@ -1,69 +1,57 @@
 using System.Collections.Generic;
 using System.Linq;
 using CamPower.Files.Entries;
-using CamPower.Files.Formats;
-using UnitsNet;
 
 namespace CamPower.Files.Building;
 
-/// <summary>From entries to boxes and their supplies.</summary>
+/// <summary>From entries to boxes.</summary>
 internal static class BoxBuilding
 {
-    internal static DistributionBox Build(BoxEntry entry, Place at)
+    internal static DistributionBox Build(BoxEntry entry, Place at, Catalog<ProtectiveDevice> devices)
+    {
+        DistributionBox box = Bare(entry, at, devices);
+        return entry.Enclosure is null ? box : box.In(EnclosureBuilding.Build(entry.Enclosure, at.Member("enclosure")));
+    }
+
+    private static DistributionBox Bare(BoxEntry entry, Place at, Catalog<ProtectiveDevice> devices)
     {
         string name = at.Name("name", entry.Name);
-        Supply supply = Build(entry.Supply ?? new(), at.Member("supply"));
+        Supply supply = SupplyBuilding.Build(entry.Supply ?? new(), at.Member("supply"));
+        TerminalRange? terminals = entry.Terminals is null ? null : Build(entry.Terminals, at.Member("terminals"));
         if (entry.Adapter == false) at.Member("adapter").Fault("adapter can only be true; leave it out for a box");
+        if (entry.Adapter == true && entry.Terminals is not null && !HasSeveralForms(entry)) at.Member("terminals").Fault("an adapter has no terminals, only its lead");
+        ProtectiveDevice? ofEach = Protection(entry.OutputProtection, at.Member("outputProtection"), devices);
+        ProtectiveDevice? ofLead = Protection(entry.LeadProtection, at.Member("leadProtection"), devices);
+        if (entry.OutputList is not null && entry.ClaimedClass is not null && !HasSeveralForms(entry)) at.Member("claimedClass").Fault("outputs that are listed claim it one by one");
+        PowerLimitClass? claimed = at.Optional("claimedClass", entry.ClaimedClass);
         if (HasSeveralForms(entry)) return new DistributionBox(name, supply, StandIn.Outputs);
-        if (entry.OutputLimits is not null) return new DistributionBox(name, supply, Outputs(entry.OutputLimits, at.Member("outputLimits")));
-        if (entry.Adapter == true) return DistributionBox.Adapter(name, supply);
+        if (entry.OutputList is not null) return new DistributionBox(name, supply, Outputs(entry.OutputList, at.Member("outputList"), devices), terminals);
+        if (entry.Adapter == true) return DistributionBox.Adapter(name, supply, ofLead, claimed);
         return at.Build(() => DistributionBox.WithEqualOutputs(name, supply,
-            at.Value("outputs", entry.Outputs, StandIn.MostOutputs), at.Value("outputLimit", entry.OutputLimit, StandIn.Current)));
+            at.Value("outputs", entry.Outputs, StandIn.MostOutputs), at.Value("outputLimit", entry.OutputLimit, StandIn.Current), ofEach, terminals, claimed));
     }
 
     // The reader has noted it; nobody knows then how many outputs were meant.
     private static bool HasSeveralForms(BoxEntry entry) => new[]
     {
-        entry.OutputLimits is not null, entry.Adapter is not null, entry.Outputs is not null || entry.OutputLimit is not null,
+        entry.OutputList is not null, entry.Adapter is not null, entry.Outputs is not null || entry.OutputLimit is not null,
     }.Count(given => given) > 1;
 
-    private static IEnumerable<BoxOutput> Outputs(List<Written<ElectricCurrent>?> limits, Place at)
+    private static IEnumerable<BoxOutput> Outputs(List<OutputEntry?> entries, Place at, Catalog<ProtectiveDevice> devices)
     {
-        if (limits.Count == 0) at.Fault("a box needs at least one output");
-        return limits.Count > 0 ? limits.Select((limit, i) => Output(i, limit, at.Item(i))) : StandIn.Outputs;
+        if (entries.Count == 0) at.Fault("a box needs at least one output");
+        return entries.Count > 0 ? entries.Select((entry, i) => Output(i, entry ?? new(), at.Item(i), devices)) : StandIn.Outputs;
     }
 
-    private static BoxOutput Output(int index, Written<ElectricCurrent>? limit, Place at) => at.BuildHere(() =>
-        new BoxOutput(index + 1, limit is null || at.IsFaulty ? StandIn.Current : limit.Value));
-
-    private static Supply Build(SupplyEntry entry, Place at)
+    private static BoxOutput Output(int index, OutputEntry entry, Place at, Catalog<ProtectiveDevice> devices)
     {
-        VoltageRange? trim = ModelBuilding.Range(entry.Trim, at.Member("trim"));
-        DeratingCurve derating = Build(entry.Derating, at.Member("derating"));
-        return at.Build(() =>
-        {
-            bool trimIsFaulty = at.Member("trim").IsFaulty;
-            return new Supply(
-                at.Name("name", entry.Name),
-                at.Value("output", entry.Output, CurrentKind.Dc),
-                at.Value("nominal", entry.Nominal, StandIn.Voltage),
-                at.Value("ratedCurrent", entry.RatedCurrent, StandIn.Current),
-                at.Value("tolerance", entry.Tolerance, Ratio.Zero),
-                derating,
-                trimIsFaulty ? null : trim,
-                trimIsFaulty ? null : at.Optional("setPoint", entry.SetPoint),
-                at.Optional("ripple", entry.Ripple));
-        });
+        ProtectiveDevice? protection = Protection(entry.Protection, at.Member("protection"), devices);
+        return at.Build(() => new BoxOutput(index + 1, at.Value("limit", entry.Limit, StandIn.Current), protection, at.Optional("claimedClass", entry.ClaimedClass)), standIn: null, ("limit", "limit"));
     }
 
-    private static DeratingCurve Build(DeratingEntry? entry, Place at)
-    {
-        if (entry is null || entry.Named is not null) return entry?.Named ?? DeratingCurve.GenericEnclosed;
-        DeratingPoint[] points = [.. entry.Select((point, i) => Build(point ?? new(), at.Item(i)))];
-        return at.BuildHere(() => at.IsFaulty ? DeratingCurve.GenericEnclosed : new DeratingCurve(points));
-    }
+    private static ProtectiveDevice? Protection(string? name, Place at, Catalog<ProtectiveDevice> devices) =>
+        name is null ? null : devices.Find(name, at);
 
-    private static DeratingPoint Build(DeratingPointEntry entry, Place at) => at.Build(() => new DeratingPoint(
-        at.Value("ambient", entry.Ambient, StandIn.Temperature),
-        at.Value("share", entry.Share, Ratio.Zero)));
+    private static TerminalRange Build(TerminalsEntry entry, Place at) => at.Build(() => new TerminalRange(
+        at.Value("smallest", entry.Smallest, StandIn.ThinWire), at.Value("largest", entry.Largest, StandIn.ThickWire)));
 }

@@ -18,7 +18,7 @@ internal static class CableBuilding
         Cable PairOf(Conductor conductor) => CableOf(conductor, conductor);
 
         Cable CableOf(Conductor outgoing, Conductor back) =>
-            new(outgoing, back, preTerminated, name, at.Optional("insulationRating", entry.InsulationRating));
+            new(outgoing, back, preTerminated, name, entry.Insulation?.Value);
     }
 
     // What the entry states itself stands in place of what the catalogue says.
@@ -26,7 +26,7 @@ internal static class CableBuilding
     {
         Cable usual = at.Value("usual", entry.Usual, StandIn.Cable);
         return new Cable(usual.Outgoing, usual.Return, at.Value("preTerminated", entry.PreTerminated, usual.IsPreTerminated), name,
-            at.Optional("insulationRating", entry.InsulationRating) ?? usual.InsulationRating, usual.Coax, usual.Source);
+            entry.Insulation?.Value ?? usual.Insulation, usual.Coax, usual.Source);
     }
 
     private static Conductor Build(ConductorEntry entry, Place at)

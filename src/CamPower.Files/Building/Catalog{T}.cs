@@ -12,10 +12,11 @@ internal sealed class Catalog<T>(string noun, T standIn)
 
     /// <summary>Builds every entry of a list and remembers each under its name.</summary>
     internal static Catalog<T> Of<TEntry>(string noun, T standIn, IReadOnlyList<TEntry?>? entries, Place list,
-        Func<TEntry, string?> nameOf, Func<TEntry, Place, T> build)
+        Func<TEntry, string?> nameOf, Func<TEntry, Place, T> build, params IEnumerable<(string Name, T Part)> known)
         where TEntry : class
     {
         var catalog = new Catalog<T>(noun, standIn) { _isComplete = entries is not null };
+        foreach ((string name, T part) in known) catalog._byName.Add(name, part);
         for (int i = 0; i < (entries?.Count ?? 0); i++)
         {
             if (entries![i] is TEntry entry) catalog.Add(nameOf(entry), build(entry, list.Item(i)), list.Item(i).Member("name"));

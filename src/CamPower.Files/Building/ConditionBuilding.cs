@@ -14,12 +14,14 @@ internal static class ConditionBuilding
         Surroundings surroundings = at.Build(() => new Surroundings(
             at.Value("cable", entry.Cable, StandIn.Temperature),
             at.Value("box", entry.Box, StandIn.Temperature),
-            at.Value("camera", entry.Camera, StandIn.Temperature)));
+            at.Value("camera", entry.Camera, StandIn.Temperature),
+            at.Optional("sun", entry.Sun)));
         Condition? given = Given(entry, at)?.Invoke(surroundings);
         string name = given is not null && entry.Name is null ? given.Name : at.Name("name", entry.Name);
         DrawShares on = (given?.On ?? DrawShares.None) | Sum(entry.On) | Sum(entry.Also);
         return at.Build(() => new Condition(name, on, surroundings,
-            at.Member("motorsMoving").IsFaulty ? null : entry.MotorsMoving, at.Optional("duration", entry.Duration)));
+            at.Member("motorsMoving").IsFaulty ? null : entry.MotorsMoving, at.Optional("duration", entry.Duration),
+            at.Optional("lineVoltage", entry.LineVoltage)));
     }
 
     private static Func<Surroundings, Condition>? Given(ConditionEntry entry, Place at) =>

@@ -45,13 +45,17 @@ internal sealed class Place(FaultLog faults, JsonPath path)
     /// <summary>Builds a part, and notes what the part says is wrong at the member that it names.</summary>
     /// <param name="make">Builds it, with a stand-in for each member that is faulty by now.</param>
     /// <param name="standIn">Stands in for the whole where the stand-ins of its members do not go with the rest.</param>
-    internal T Build<T>(Func<T> make, T? standIn = null) where T : class =>
-        Build(make, e => Member(CoreWords.MemberFor(e.ParamName)), standIn);
+    /// <param name="own">What parameters of the part are called here, otherwise than elsewhere.</param>
+    internal T Build<T>(Func<T> make, T? standIn = null, params (string Parameter, string Member)[] own) where T : class =>
+        Build(make, e => Member(CoreWords.MemberFor(e.ParamName, own)), standIn, own);
 
     /// <summary>Builds a part, and notes what the part says is wrong at this very place.</summary>
     internal T BuildHere<T>(Func<T> make) where T : class => Build(make, _ => this, standIn: null);
 
-    private static T Build<T>(Func<T> make, Func<ArgumentException, Place> where, T? standIn) where T : class
+    /// <summary>A part that may be left out, or null where it has a fault.</summary>
+    internal T? Sound<T>(string member, T? part) where T : class => Member(member).IsFaulty ? null : part;
+
+    private static T Build<T>(Func<T> make, Func<ArgumentException, Place> where, T? standIn, params (string Parameter, string Member)[] own) where T : class
     {
         while (true)
         {
@@ -62,7 +66,7 @@ internal sealed class Place(FaultLog faults, JsonPath path)
             catch (ArgumentException e) when (!where(e).IsFaulty)
             {
                 // Once more, with a stand-in for what was just noted.
-                where(e).Fault(CoreWords.MessageOf(e));
+                where(e).Fault(CoreWords.MessageOf(e, own));
             }
             catch (ArgumentException) when (standIn is not null)
             {

@@ -12,7 +12,8 @@ internal static class RunBuilding
         Build(entry.From ?? new(), at.Member("from")),
         at.Name("to", entry.To),
         Build(entry.Parts, at.Member("parts"), cables),
-        entry.ReturnAt is null ? null : at.Name("returnAt", entry.ReturnAt));
+        entry.ReturnAt is null ? null : at.Name("returnAt", entry.ReturnAt),
+        entry.Laying?.Value);
 
     // Where the junction is missing, an output of a box of no name stands in: nothing follows from it.
     private static RunOrigin Build(OriginEntry entry, Place at) => entry.Junction is not null

@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using CamPower.Files.Entries;
+using CamPower.Files.Formats;
 
 namespace CamPower.Files.Building;
 
@@ -14,16 +15,20 @@ internal static class SiteBuilder
         CheckVersion(entry.FormatVersion, root.Member("formatVersion"));
         var cables = Catalog<Cable>.Of("cable", StandIn.Cable, entry.Cables, root.Member("cables"), c => c.Name, CableBuilding.Build);
         var models = Catalog<Device>.Of("model", StandIn.Model, entry.Models, root.Member("models"), m => m.Name, ModelBuilding.Build);
+        Place deviceList = root.Member("protectiveDevices");
+        var devices = Catalog<ProtectiveDevice>.Of("protective device", ProtectiveDevice.None, entry.ProtectiveDevices ?? (deviceList.IsFaulty ? null : []),
+            deviceList, d => d.Name, ProtectionBuilding.Build, KnownDevices.All);
         string name = root.Name("name", entry.Name);
         Condition[] conditions = All(entry.Conditions, root.Member("conditions"), ConditionBuilding.Build);
         if (entry.Conditions is { Count: 0 }) root.Member("conditions").Fault("a site needs at least one condition");
-        DistributionBox[] boxes = All(entry.Boxes, root.Member("boxes"), BoxBuilding.Build);
+        DistributionBox[] boxes = All(entry.Boxes, root.Member("boxes"), (box, at) => BoxBuilding.Build(box, at, devices));
         SiteRun[] runs = All(entry.Runs, root.Member("runs"), (run, at) => RunBuilding.Build(run, at, cables));
-        SiteDevice[] devices = All(entry.Devices, root.Member("devices"), (device, at) => Build(device, at, models));
+        SiteDevice[] siteDevices = All(entry.Devices, root.Member("devices"), (device, at) => Build(device, at, models));
         VideoLink[] videoLinks = All(entry.VideoLinks, root.Member("videoLinks"), Build);
         GroundBond[] bonds = All(entry.Bonds, root.Member("bonds"), Build);
-        StructureCheck.Note(entry, root, conditions, boxes, runs, devices, videoLinks, bonds);
-        return root.IsFaulty ? null : new Site(name, conditions, boxes, runs, devices, videoLinks, bonds);
+        StructureCheck.Note(entry, root, conditions, boxes, runs, siteDevices, videoLinks, bonds);
+        CheckAltitude(entry, root);
+        return root.IsFaulty ? null : new Site(name, conditions, boxes, runs, siteDevices, videoLinks, bonds, entry.Altitude?.Value);
     }
 
     private static void CheckVersion(int? version, Place at)
@@ -34,6 +39,10 @@ internal static class SiteBuilder
                 $"version {number} is unknown: version {SiteEntry.CurrentVersion} is known, and the rest was read as if it were that"));
         }
     }
+
+    // Of a site that is a list of sound parts, nothing else can be wrong.
+    private static void CheckAltitude(SiteEntry entry, Place root) => root.Build(() =>
+        new Site("stand-in", [StandIn.Condition], [], [], [], altitude: root.Optional("altitude", entry.Altitude)));
 
     private static T[] All<TEntry, T>(IReadOnlyList<TEntry?>? entries, Place list, Func<TEntry, Place, T> build) where TEntry : class, new() =>
         [.. (entries ?? []).Select((entry, i) => build(entry ?? new(), list.Item(i)))];

@@ -20,6 +20,29 @@ internal static class StandIn
 
     internal static ElectricPotential Voltage { get; } = ElectricPotential.FromVolts(12);
 
+    internal static ElectricCurrent LowCurrent { get; } = ElectricCurrent.FromAmperes(double.Epsilon);
+
+    internal static ElectricCurrent HighCurrent { get; } = ElectricCurrent.FromAmperes(double.MaxValue);
+
+    internal static Duration ShortTime { get; } = Duration.FromSeconds(double.Epsilon);
+
+    internal static Duration LongTime { get; } = Duration.FromSeconds(double.MaxValue);
+
+    internal static ElectricResistance HighResistance { get; } = ElectricResistance.FromOhms(double.MaxValue);
+
+    /// <summary>Of an enclosure that no sunlit area is too large for.</summary>
+    internal static Length LongSide { get; } = Length.FromMeters(100);
+
+    internal static Ratio Share { get; } = Ratio.FromPercent(100);
+
+    internal static WireSize ThinWire { get; } = WireSize.SquareMillimeters(1e-300);
+
+    internal static WireSize ThickWire { get; } = WireSize.SquareMillimeters(1e300);
+
+    /// <summary>Of fuses of every rated current.</summary>
+    internal static FuseCharacteristic Characteristic { get; } = new("stand-in", LowCurrent, HighCurrent,
+        new FuseGate(2, null, LongTime, new Citation("stand-in", CitationKind.Declared)));
+
     internal static ElectricCurrent Current { get; } = ElectricCurrent.FromAmperes(1);
 
     internal static ElectricResistance Resistance { get; } = ElectricResistance.FromOhms(1);
@@ -27,6 +50,8 @@ internal static class StandIn
     internal static Temperature Temperature { get; } = Temperature.FromDegreesCelsius(20);
 
     internal static Surroundings Surroundings { get; } = new(Temperature, Temperature, Temperature);
+
+    internal static Condition Condition { get; } = Condition.Day(Surroundings);
 
     internal static VoltageRange Range { get; } = new(LowVoltage, HighVoltage);
 

@@ -6,9 +6,9 @@ using UnitsNet;
 
 namespace CamPower.Files.Entries;
 
-[Form("outputs", "outputLimit")]
-[Form("outputLimits")]
-[Form("adapter")]
+[Form("outputs", "outputLimit", Optional = "outputProtection")]
+[Form("outputList")]
+[Form("adapter", Optional = "leadProtection")]
 internal sealed class BoxEntry
 {
     [JsonRequired, Description("The name by which runs refer to it.")]
@@ -17,15 +17,30 @@ internal sealed class BoxEntry
     [JsonRequired]
     public SupplyEntry? Supply { get; set; }
 
-    [Description("How many outputs it has, all with the same limit.")]
+    [Description("How many outputs it has, all alike.")]
     public int? Outputs { get; set; }
 
     [Description("The current that each output may carry all the time.")]
     public Written<ElectricCurrent>? OutputLimit { get; set; }
 
-    [Description("The current that each output may carry all the time, output by output.")]
-    public List<Written<ElectricCurrent>?>? OutputLimits { get; set; }
+    [Description("The name of the protective device of each output, or none; left out where nobody declares it.")]
+    public string? OutputProtection { get; set; }
+
+    [Description("Its outputs one by one, in the order of their numbers.")]
+    public List<OutputEntry?>? OutputList { get; set; }
 
     [Description("True for an adapter: its only output is its own lead.")]
     public bool? Adapter { get; set; }
+
+    [Description("The name of the protective device in the lead, or none; left out where nobody declares it.")]
+    public string? LeadProtection { get; set; }
+
+    [Description("The power-limit class that its label claims for each output; left out where it claims none.")]
+    public Written<PowerLimitClass>? ClaimedClass { get; set; }
+
+    [Description("The wire that the terminals of its outputs take.")]
+    public TerminalsEntry? Terminals { get; set; }
+
+    [Description("The case around it; left out, the air around its supply is as warm as its surroundings.")]
+    public EnclosureEntry? Enclosure { get; set; }
 }

@@ -1,7 +1,6 @@
 using System.ComponentModel;
 using System.Text.Json.Serialization;
 using CamPower.Files.Formats;
-using UnitsNet;
 
 namespace CamPower.Files.Entries;
 
@@ -30,8 +29,8 @@ internal sealed class CableEntry
     [Description("A construction that the trade uses, from the catalogue of the library.")]
     public Written<Cable>? Usual { get; set; }
 
-    [Description("Highest temperature of the insulation.")]
-    public Written<Temperature>? InsulationRating { get; set; }
+    [Description("The insulation of the conductors, or the temperature that is printed on it.")]
+    public Written<Insulation>? Insulation { get; set; }
 
     [Description("Whether it comes with its connectors on and may be neither cut nor extended.")]
     public bool? PreTerminated { get; set; }

@@ -29,11 +29,17 @@ internal sealed class ConditionEntry
     [JsonRequired, Description("Temperature of the conductors.")]
     public Written<Temperature>? Cable { get; set; }
 
-    [JsonRequired, Description("Temperature of the air around the supplies.")]
+    [JsonRequired, Description("Temperature of the air around the boxes; around the supply itself where its box has no enclosure.")]
     public Written<Temperature>? Box { get; set; }
 
     [JsonRequired, Description("Temperature of the air around the devices.")]
     public Written<Temperature>? Camera { get; set; }
+
+    [Description("Sunlight on what is not in the shade, square to the light; left out where there is none.")]
+    public Written<Irradiance>? Sun { get; set; }
+
+    [Description("Voltage at the inlet of every supply; its nominal one where this is left out.")]
+    public Written<ElectricPotential>? LineVoltage { get; set; }
 
     [Description("How long it lasts.")]
     public Written<Duration>? Duration { get; set; }

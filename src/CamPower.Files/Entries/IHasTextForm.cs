@@ -3,7 +3,7 @@ using System.Text.Json.Nodes;
 
 namespace CamPower.Files.Entries;
 
-/// <summary>A list that may also be written as one text.</summary>
+/// <summary>An object or a list that may also be written as one text.</summary>
 internal interface IHasTextForm
 {
     /// <summary>What the text is, for messages.</summary>
@@ -16,6 +16,6 @@ internal interface IHasTextForm
     /// <exception cref="FormatException">The text says nothing known.</exception>
     void ReadText(string text);
 
-    /// <summary>The text, or null where it takes the list.</summary>
+    /// <summary>The text, or null where it takes the other form.</summary>
     string? WriteText();
 }

@@ -1,6 +1,7 @@
 using System.Collections.Generic;
 using System.ComponentModel;
 using System.Text.Json.Serialization;
+using CamPower.Files.Formats;
 
 namespace CamPower.Files.Entries;
 
@@ -17,4 +18,7 @@ internal sealed class RunEntry
 
     [Description("Name of the junction whose negative it shares, instead of having a return conductor of its own.")]
     public string? ReturnAt { get; set; }
+
+    [Description("How it lies, as far as its heat is concerned.")]
+    public Written<Laying>? Laying { get; set; }
 }

@@ -1,6 +1,8 @@
 using System.Collections.Generic;
 using System.ComponentModel;
 using System.Text.Json.Serialization;
+using CamPower.Files.Formats;
+using UnitsNet;
 
 namespace CamPower.Files.Entries;
 
@@ -16,11 +18,17 @@ internal sealed class SiteEntry
     [JsonRequired, Description("How the site is called.")]
     public string? Name { get; set; }
 
+    [Description("Its height above the sea; left out where it does not matter.")]
+    public Written<Length>? Altitude { get; set; }
+
     [JsonRequired, Description("The kinds of cable that the runs are made of.")]
     public List<CableEntry?>? Cables { get; set; }
 
     [JsonRequired, Description("The models of camera and other device.")]
     public List<ModelEntry?>? Models { get; set; }
+
+    [Description("The protective devices of the outputs, beside those of the library.")]
+    public List<ProtectiveDeviceEntry?>? ProtectiveDevices { get; set; }
 
     [JsonRequired, Description("The conditions that the site must survive; at least one.")]
     public List<ConditionEntry?>? Conditions { get; set; }

@@ -19,10 +19,10 @@ internal sealed class SupplyEntry
     [JsonRequired, Description("Rated output current in a cool room.")]
     public Written<ElectricCurrent>? RatedCurrent { get; set; }
 
-    [JsonRequired, Description("How far the output may be off its set point.")]
+    [JsonRequired, Description("How far the output may be off its set point, line and load regulation included.")]
     public Written<Ratio>? Tolerance { get; set; }
 
-    [JsonRequired, Description("What is left of the rating as it warms: the name of a curve, or points in rising ambient.")]
+    [JsonRequired, Description("What is left of the rating as it warms, at another inlet voltage, or high above the sea: the name of a derating, or the derating in full.")]
     public DeratingEntry? Derating { get; set; }
 
     [Description("How far the output can be adjusted.")]
@@ -33,4 +33,16 @@ internal sealed class SupplyEntry
 
     [Description("RMS ripple at mains frequency or its double, over the output voltage.")]
     public Written<Ratio>? Ripple { get; set; }
+
+    [Description("Resistance behind the terminals in a fault.")]
+    public Written<ElectricResistance>? SourceResistance { get; set; }
+
+    [Description("What it does in overload.")]
+    public OverloadEntry? Overload { get; set; }
+
+    [Description("Capacitance across the terminals of a DC output.")]
+    public Written<ElectricCapacitance>? Capacitance { get; set; }
+
+    [Description("The side that takes power in.")]
+    public InletEntry? Inlet { get; set; }
 }

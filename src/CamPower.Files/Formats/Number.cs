@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Linq;
 using System.Text.RegularExpressions;
 
 namespace CamPower.Files.Formats;
@@ -17,6 +18,18 @@ internal static partial class Number
         unit = match.Groups["unit"].Value;
         return match.Success;
     }
+
+    /// <summary>The number, or null where it is too large or too small for its type.</summary>
+    internal static double? Value(string number)
+    {
+        double value = double.Parse(number, NumberStyles.Float, CultureInfo.InvariantCulture);
+        bool vanished = value == 0 && HasSignificantDigit(number);
+        return double.IsFinite(value) && !vanished ? value : null;
+    }
+
+    /// <summary>Whether a number is not zero as it is written.</summary>
+    internal static bool HasSignificantDigit(string number) =>
+        number.TakeWhile(c => c is not ('e' or 'E')).Any(c => c is >= '1' and <= '9');
 
     /// <summary>The shortest text that gives the number back.</summary>
     internal static string Text(double value) => value.ToString("R", CultureInfo.InvariantCulture);

@@ -47,6 +47,33 @@ internal static class Quantities
 
     internal static QuantityFormat<Duration, DurationUnit> Duration { get; } = new("a duration", UnitsNet.Duration.From,
     [
-        new(DurationUnit.Second, "s"), new(DurationUnit.Minute, "min"), new(DurationUnit.Hour, "h"), new(DurationUnit.Day, "d"),
+        new(DurationUnit.Second, "s"), new(DurationUnit.Millisecond, "ms"), new(DurationUnit.Minute, "min"), new(DurationUnit.Hour, "h"), new(DurationUnit.Day, "d"),
+    ]);
+
+    // The second micro is the Greek letter, U+03BC.
+    internal static QuantityFormat<ElectricCapacitance, ElectricCapacitanceUnit> Capacitance { get; } = new("a capacitance", ElectricCapacitance.From,
+    [
+        new(ElectricCapacitanceUnit.Microfarad, "uF", "\u00B5F", "\u03BCF"), new(ElectricCapacitanceUnit.Millifarad, "mF"),
+        new(ElectricCapacitanceUnit.Nanofarad, "nF"), new(ElectricCapacitanceUnit.Farad, "F"),
+    ]);
+
+    internal static QuantityFormat<TemperatureDelta, TemperatureDeltaUnit> Rise { get; } = new("a rise of temperature", TemperatureDelta.From,
+    [
+        new(TemperatureDeltaUnit.Kelvin, "K"),
+    ]);
+
+    internal static QuantityFormat<Area, AreaUnit> Area { get; } = new("an area", UnitsNet.Area.From,
+    [
+        new(AreaUnit.SquareMeter, "m2", "m\u00B2"), new(AreaUnit.SquareCentimeter, "cm2", "cm\u00B2"), new(AreaUnit.SquareFoot, "ft2", "ft\u00B2"),
+    ]);
+
+    internal static QuantityFormat<Irradiance, IrradianceUnit> Sunlight { get; } = new("sunlight", Irradiance.From,
+    [
+        new(IrradianceUnit.WattPerSquareMeter, "W/m2", "W/m\u00B2"),
+    ]);
+
+    internal static QuantityFormat<ThermalResistance, ThermalResistanceUnit> Insulance { get; } = new("a thermal resistance", ThermalResistance.From,
+    [
+        new(ThermalResistanceUnit.SquareMeterKelvinPerWatt, "m2K/W", "m\u00B2K/W"),
     ]);
 }

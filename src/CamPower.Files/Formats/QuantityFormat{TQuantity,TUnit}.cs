@@ -96,20 +96,12 @@ internal sealed class QuantityFormat<TQuantity, TUnit> : ITextFormat<TQuantity>
         }
     }
 
-    private static QuantityValue? DoubleFrom(string number)
-    {
-        double value = double.Parse(number, NumberStyles.Float, CultureInfo.InvariantCulture);
-        bool vanished = value == 0 && HasSignificantDigit(number);
-        return double.IsFinite(value) && !vanished ? value : null;
-    }
+    private static QuantityValue? DoubleFrom(string number) => Number.Value(number) is double value ? value : null;
 
     private static QuantityValue? DecimalFrom(string number)
     {
         bool known = decimal.TryParse(number, NumberStyles.Float, CultureInfo.InvariantCulture, out decimal value);
-        bool vanished = value == 0 && HasSignificantDigit(number);
+        bool vanished = value == 0 && Number.HasSignificantDigit(number);
         return known && !vanished ? value : null;
     }
-
-    private static bool HasSignificantDigit(string number) =>
-        number.TakeWhile(c => c is not ('e' or 'E')).Any(c => c is >= '1' and <= '9');
 }

@@ -18,6 +18,12 @@ internal sealed class WordFormat<T>(string noun, params (string Word, T Value)[]
 
     private IEnumerable<string> Known => table.Select(row => row.Word);
 
+    /// <summary>The values, in the order of the table.</summary>
+    internal IEnumerable<T> Values => table.Select(row => row.Value);
+
+    /// <summary>Whether a value has a word.</summary>
+    internal bool Knows(T value) => Values.Contains(value);
+
     public T Parse(string text)
     {
         foreach ((string word, T value) in table)

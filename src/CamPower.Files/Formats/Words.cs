@@ -15,6 +15,10 @@ internal static class Words
         CamPower.Stranding.Solid, CamPower.Stranding.ClassB, CamPower.Stranding.Flexible,
         CamPower.Stranding.IecClass1, CamPower.Stranding.IecClass2, CamPower.Stranding.IecClass5));
 
+    internal static WordFormat<Insulation> Insulation { get; } = new("an insulation",
+        ("PVC 70 C", CamPower.Insulation.Pvc70), ("PVC 90 C", CamPower.Insulation.Pvc90), ("XLPE or EPR", CamPower.Insulation.CrossLinked),
+        ("rubber 60 C", CamPower.Insulation.Rubber60));
+
     internal static WordFormat<PublishedTable> Table { get; } = new("a table of resistances", Named(t => t.Name, PublishedTable.All));
 
     internal static WordFormat<Cable> UsualCable { get; } = new("a usual cable", Named(c => c.Name!, [.. CableCatalog.All]));
@@ -39,8 +43,33 @@ internal static class Words
     internal static WordFormat<Func<Surroundings, Condition>> GivenConditions { get; } = new("a given condition", Given(
         Condition.Day, Condition.Night, at => Condition.NightWithMotion(at), Condition.ColdStart));
 
-    internal static WordFormat<DeratingCurve> Derating { get; } = new("a derating curve",
-        ("generic enclosed", DeratingCurve.GenericEnclosed));
+    internal static WordFormat<Derating> Derating { get; } = new("a derating",
+        ("generic enclosed", CamPower.Derating.GenericEnclosed));
+
+    internal static WordFormat<OverloadBehaviour> Overload { get; } = new("an overload behaviour",
+        ("unlimited", OverloadBehaviour.Unlimited));
+
+    internal static WordFormat<PowerLimitClass> PowerLimit { get; } = new("a power-limit class",
+        ("limited power source", PowerLimitClass.LimitedPowerSource), ("Class 2", PowerLimitClass.Class2));
+
+    internal static WordFormat<AmbientCurve> Thermal { get; } = new("an ambient curve",
+        ("generic resettable", AmbientCurve.GenericResettable));
+
+    internal static WordFormat<FuseCharacteristic> Characteristic { get; } = new("a fuse characteristic", Named(c => c.Name,
+        FuseCharacteristic.IecQuickActing, FuseCharacteristic.IecQuickActingTo100Milliamperes,
+        FuseCharacteristic.IecTimeLag, FuseCharacteristic.IecTimeLagTo100Milliamperes,
+        FuseCharacteristic.UlFast, FuseCharacteristic.UlTimeDelay, FuseCharacteristic.Blade));
+
+    internal static WordFormat<EnclosureWall> Wall { get; } = new("a wall of an enclosure", Named(w => w.Name,
+        EnclosureWall.PaintedSteel, EnclosureWall.GalvanisedSteel, EnclosureWall.NewGalvanisedSteel, EnclosureWall.Plastic));
+
+    internal static WordFormat<EnclosureFaces> Face { get; } = new("a face",
+        ("top", EnclosureFaces.Top), ("bottom", EnclosureFaces.Bottom), ("front", EnclosureFaces.Front),
+        ("back", EnclosureFaces.Back), ("left", EnclosureFaces.Left), ("right", EnclosureFaces.Right));
+
+    internal static WordFormat<EnclosureFaces> Mounting { get; } = new("a way to mount an enclosure",
+        ("on a wall", EnclosureFaces.OnWall), ("in a row on a wall", EnclosureFaces.InRowOnWall),
+        ("on the floor", EnclosureFaces.OnFloor), ("free in air", EnclosureFaces.FreeInAir));
 
     private static (string, T)[] Named<T>(Func<T, string> name, params T[] values) => [.. values.Select(v => (name(v), v))];
 

@@ -50,8 +50,14 @@ internal ref struct DocumentReader
 
     private object? ReadObject(JsonTypeInfo type, JsonPath at)
     {
-        if (_reader.TokenType != JsonTokenType.StartObject) return Refused(at, "an object");
         object entry = type.CreateObject!();
+        if (_reader.TokenType == JsonTokenType.String && entry is IHasTextForm text)
+        {
+            ReadText(text, at);
+            return entry;
+        }
+
+        if (_reader.TokenType != JsonTokenType.StartObject) return Refused(at, Expected("an object", entry));
         var seen = new HashSet<string>(StringComparer.Ordinal);
         while (_reader.Read() && _reader.TokenType == JsonTokenType.PropertyName) ReadMember(type, entry, at, seen);
         EntryForm.Check(type, seen, at, _faults);
@@ -92,13 +98,16 @@ internal ref struct DocumentReader
 
         if (_reader.TokenType != JsonTokenType.StartArray)
         {
-            return Refused(at, list is IHasTextForm other ? $"a list, or text: {other.TextDescription}" : "a list");
+            return Refused(at, Expected("a list", list));
         }
 
         JsonTypeInfo element = type.Options.GetTypeInfo(type.ElementType!);
         for (int i = 0; _reader.Read() && _reader.TokenType != JsonTokenType.EndArray; i++) list.Add(ReadValue(element, at.Item(i)));
         return list;
     }
+
+    private static string Expected(string shape, object entry) =>
+        entry is IHasTextForm text ? $"{shape}, or text: {text.TextDescription}" : shape;
 
     private readonly void ReadText(IHasTextForm entry, JsonPath at)
     {

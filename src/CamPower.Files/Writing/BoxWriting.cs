@@ -1,50 +1,38 @@
-using System.Collections.Generic;
 using System.Linq;
 using CamPower.Files.Entries;
+using CamPower.Files.Formats;
 using UnitsNet;
 
 namespace CamPower.Files.Writing;
 
-/// <summary>From boxes and supplies to entries.</summary>
+/// <summary>From boxes to entries.</summary>
 internal static class BoxWriting
 {
-    internal static BoxEntry Entry(DistributionBox box)
+    internal static BoxEntry Entry(DistributionBox box, NamedEntries<ProtectiveDevice, ProtectiveDeviceEntry> devices)
     {
-        ElectricCurrent[] limits = [.. box.Outputs.Select(o => o.Limit)];
-        bool areEqual = limits.All(l => IsSame(l, limits[0])) && limits.Length <= Building.StandIn.MostOutputs;
-        bool isEqualBox = areEqual && !box.IsAdapter;
+        BoxOutput first = box.Outputs[0];
+        bool areAlike = box.Outputs.All(o => IsSame(o.Limit, first.Limit) && ReferenceEquals(o.Protection, first.Protection) && o.ClaimedClass == first.ClaimedClass);
+        bool isEqualBox = areAlike && !box.IsAdapter && box.Outputs.Count <= Building.StandIn.MostOutputs;
         return new BoxEntry
         {
             Name = box.Name,
-            Supply = Entry(box.Supply),
+            Supply = SupplyWriting.Entry(box.Supply),
+            Outputs = isEqualBox ? box.Outputs.Count : null,
+            OutputLimit = isEqualBox ? new(first.Limit) : null,
+            OutputProtection = isEqualBox ? NameOf(first) : null,
+            OutputList = isEqualBox || box.IsAdapter ? null : [.. box.Outputs.Select(o => new OutputEntry { Limit = new(o.Limit), Protection = NameOf(o), ClaimedClass = ClassOf(o) })],
             Adapter = box.IsAdapter ? true : null,
-            Outputs = isEqualBox ? limits.Length : null,
-            OutputLimit = isEqualBox ? new(limits[0]) : null,
-            OutputLimits = areEqual || box.IsAdapter ? null : [.. limits.Select(l => new Formats.Written<ElectricCurrent>(l))],
+            LeadProtection = box.IsAdapter ? NameOf(first) : null,
+            ClaimedClass = isEqualBox || box.IsAdapter ? ClassOf(first) : null,
+            Terminals = box.Terminals is TerminalRange terminals ? new() { Smallest = new(terminals.Smallest), Largest = new(terminals.Largest) } : null,
+            Enclosure = box.Enclosure is Enclosure enclosure ? EnclosureWriting.Entry(enclosure) : null,
         };
+
+        static Written<PowerLimitClass>? ClassOf(BoxOutput output) => output.ClaimedClass is PowerLimitClass claimed ? new(claimed) : null;
+
+        string? NameOf(BoxOutput output) => output.Protection is ProtectiveDevice device ? KnownDevices.NameOf(device) ?? devices.NameOf(device) : null;
     }
 
-    private static SupplyEntry Entry(Supply supply) => new()
-    {
-        Name = supply.Name,
-        Output = new(supply.Output),
-        Nominal = new(supply.Nominal),
-        RatedCurrent = new(supply.RatedCurrent),
-        Tolerance = new(supply.Tolerance),
-        Derating = Entry(supply.Derating),
-        Trim = ModelWriting.Entry(supply.Trim),
-        SetPoint = IsSame(supply.SetPoint, supply.Nominal) ? null : new(supply.SetPoint),
-        Ripple = supply.Ripple is UnitsNet.Ratio ripple ? new(ripple) : null,
-    };
-
-    private static DeratingEntry Entry(DeratingCurve curve)
-    {
-        if (ReferenceEquals(curve, DeratingCurve.GenericEnclosed)) return new DeratingEntry { Named = curve };
-        var entry = new DeratingEntry();
-        entry.AddRange(curve.Points.Select(p => new DeratingPointEntry { Ambient = new(p.Ambient), Share = new(p.Share) }));
-        return entry;
-    }
-
-    // The same number in the same unit.
-    private static bool IsSame<T>(T a, T b) where T : IQuantity => a.Unit.Equals(b.Unit) && ((double)a.Value).Equals((double)b.Value);
+    /// <summary>The same number in the same unit.</summary>
+    internal static bool IsSame<T>(T a, T b) where T : IQuantity => a.Unit.Equals(b.Unit) && ((double)a.Value).Equals((double)b.Value);
 }

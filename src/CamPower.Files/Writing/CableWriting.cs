@@ -2,7 +2,6 @@ using System;
 using System.Linq;
 using CamPower.Files.Entries;
 using CamPower.Files.Formats;
-using UnitsNet;
 
 namespace CamPower.Files.Writing;
 
@@ -11,11 +10,11 @@ internal static class CableWriting
 {
     internal static CableEntry Entry(Cable cable, string name)
     {
-        CableEntry entry = CableCatalog.All.FirstOrDefault(usual => IsOfOneConstruction(usual, cable)) is Cable known
-            ? new CableEntry { Usual = new(known), PreTerminated = cable.IsPreTerminated == known.IsPreTerminated ? null : cable.IsPreTerminated }
+        CableEntry entry = CableCatalog.All.FirstOrDefault(usual => IsOfOneConstruction(usual, cable)) is Cable found
+            ? new CableEntry { Usual = new(found), PreTerminated = cable.IsPreTerminated == found.IsPreTerminated ? null : cable.IsPreTerminated }
             : OfConductors(cable);
         entry.Name = name;
-        entry.InsulationRating = cable.InsulationRating is Temperature rating ? new(rating) : null;
+        entry.Insulation = cable.Insulation is Insulation known ? new(known) : null;
         return entry;
     }
 

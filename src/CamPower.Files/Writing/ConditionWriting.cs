@@ -18,6 +18,8 @@ internal static class ConditionWriting
         Cable = new(condition.At.Cable),
         Box = new(condition.At.Box),
         Camera = new(condition.At.Camera),
+        Sun = condition.At.Sun is Irradiance sun ? new(sun) : null,
+        LineVoltage = condition.LineVoltage is ElectricPotential line ? new(line) : null,
         Duration = condition.Duration is Duration duration ? new(duration) : null,
     };
 

@@ -35,8 +35,8 @@ internal static class EntryWriter
 
     private static void Write(Utf8JsonWriter writer, JsonTypeInfo type, object value)
     {
-        if (type.Kind == JsonTypeInfoKind.Object) WriteObject(writer, type, value);
-        else if (value is IHasTextForm entry && entry.WriteText() is string text) writer.WriteStringValue(text);
+        if (value is IHasTextForm entry && entry.WriteText() is string text) writer.WriteStringValue(text);
+        else if (type.Kind == JsonTypeInfoKind.Object) WriteObject(writer, type, value);
         else if (value is string name) writer.WriteStringValue(Checked(name));
         else if (type.Kind == JsonTypeInfoKind.Enumerable) WriteList(writer, type, (IList)value);
         else JsonSerializer.Serialize(writer, value, type);

@@ -12,6 +12,7 @@ internal static class RunWriting
         From = Entry(run.From),
         To = run.To,
         ReturnAt = run.ReturnAt,
+        Laying = run.Laying is Laying laying ? new(laying) : null,
         Parts = [.. run.Run.Parts.Select(part => Entry(part, cables))],
     };
 

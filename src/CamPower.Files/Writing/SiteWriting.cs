@@ -1,5 +1,6 @@
 using System.Linq;
 using CamPower.Files.Entries;
+using UnitsNet;
 
 namespace CamPower.Files.Writing;
 
@@ -11,14 +12,17 @@ internal static class SiteWriting
         var cables = new NamedEntries<Cable, CableEntry>("cables", site.Runs.SelectMany(r => r.Run.Segments).Select(s => s.Cable),
             c => string.IsNullOrWhiteSpace(c.Name) ? null : c.Name, CableWriting.Entry);
         var models = new NamedEntries<Device, ModelEntry>("models", site.Devices.Select(d => d.Model), m => m.Name, (m, _) => ModelWriting.Entry(m));
+        var devices = ProtectionWriting.Entries(site.Boxes);
         return new SiteEntry
         {
             FormatVersion = SiteEntry.CurrentVersion,
             Name = site.Name,
+            Altitude = site.Altitude is Length altitude ? new(altitude) : null,
             Cables = [.. cables.Entries],
             Models = [.. models.Entries],
+            ProtectiveDevices = devices.Entries.Count == 0 ? null : [.. devices.Entries],
             Conditions = [.. site.Conditions.Select(ConditionWriting.Entry)],
-            Boxes = [.. site.Boxes.Select(BoxWriting.Entry)],
+            Boxes = [.. site.Boxes.Select(box => BoxWriting.Entry(box, devices))],
             Runs = [.. site.Runs.Select(run => RunWriting.Entry(run, cables))],
             Devices = [.. site.Devices.Select(d => new DeviceEntry { Name = d.Name, Model = models.NameOf(d.Model), At = d.At })],
             VideoLinks = site.VideoLinks.Count == 0 ? null : [.. site.VideoLinks.Select(l => new VideoLinkEntry { Device = l.Device, Ground = l.Ground, ShieldResistance = new(l.ShieldResistance) })],

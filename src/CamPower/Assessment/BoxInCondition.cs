@@ -1,4 +1,6 @@
 using System;
+using System.Linq;
+using CamPower.Heat;
 using UnitsNet;
 
 namespace CamPower;
@@ -7,11 +9,22 @@ namespace CamPower;
 /// <remarks>Immutable.</remarks>
 public sealed class BoxInCondition
 {
-    internal BoxInCondition(Condition condition, double amperes, double deratedAmperes, bool isDemandOnly)
+    private readonly bool _hasEnclosure;
+
+    internal BoxInCondition(DistributionBox box, Condition condition, double altitudeMeters, double amperes, BoxLosses? losses, bool isDemandOnly)
     {
         Condition = condition;
         Amperes = amperes;
-        DeratedAmperes = deratedAmperes;
+        Losses = losses;
+        _hasEnclosure = box.Enclosure is not null;
+        if (losses is not null && box.Enclosure is Enclosure enclosure)
+        {
+            Heat = new HeatedEnclosure(enclosure, losses.TotalWatts, condition.At.BoxCelsius, condition.At.SunWattsPerSquareMeter, altitudeMeters);
+        }
+
+        SupplyCelsius = Heat?.InsideCelsius ?? condition.At.BoxCelsius;
+        HighestCelsius = box.Supply.Derating.HighestCelsiusAt(altitudeMeters);
+        DeratedAmperes = box.Supply.DeratedAmperesAt(SupplyCelsius, condition.LineVolts, altitudeMeters);
         IsDemandOnly = isDemandOnly;
     }
 
@@ -21,7 +34,20 @@ public sealed class BoxInCondition
     /// <summary>Total current of all outputs. [A]</summary>
     public ElectricCurrent TotalCurrent => ElectricCurrent.FromAmperes(Amperes);
 
-    /// <summary>What the supply may deliver at the temperature of the box; 0 where it is not rated to run. [A]</summary>
+    /// <summary>
+    /// Temperature of the air around the supply and the protective devices: in the enclosure, or that of the surroundings where
+    /// the box declares none; null where it is not known, because the efficiency of the supply is not declared at this load. [°C]
+    /// </summary>
+    public Temperature? InsideTemperature => IsInsideUnknown ? null : Temperature.FromDegreesCelsius(SupplyCelsius);
+
+    /// <summary>How warm the enclosure gets; null where the box declares none, or where the losses are not known.</summary>
+    public HeatedEnclosure? Heat { get; }
+
+    /// <summary>What is lost in the enclosure; null where the box declares none, or where the efficiency of the supply is not declared at this load.</summary>
+    public BoxLosses? Losses { get; }
+
+    /// <summary>What the supply may deliver at the temperature inside, the inlet voltage of the condition and the altitude of the site; 0 where it is not rated to run. [A]</summary>
+    /// <remarks>Where <see cref="InsideTemperature"/> is not known it is that of the air around the box, and too large.</remarks>
     public ElectricCurrent DeratedRating => ElectricCurrent.FromAmperes(DeratedAmperes);
 
     /// <summary>Whether some output has no operating point: its part of the total is then what its loads ask for at the supply's voltage.</summary>
@@ -31,11 +57,28 @@ public sealed class BoxInCondition
 
     internal double DeratedAmperes { get; }
 
+    internal bool IsInsideUnknown => _hasEnclosure && Heat is null;
+
+    /// <summary>The temperature that derates the supply: inside, or around the box where the inside is not known. [°C]</summary>
+    internal double SupplyCelsius { get; }
+
+    /// <summary>The hottest air in which the supply is rated to run. [°C]</summary>
+    internal double HighestCelsius { get; }
+
+    /// <summary>Whether the supply has to give something in air that is too hot for it.</summary>
+    internal bool IsTooHot => Amperes > 0 && SupplyCelsius > HighestCelsius;
+
     /// <summary>Whether this is worse than another condition of the same box: less of the rating left.</summary>
     internal bool IsWorseThan(BoxInCondition other) => Loading > other.Loading || (Loading.Equals(other.Loading) && Amperes > other.Amperes);
 
     // Nothing is no load, also of a supply that may not run.
     private double Loading => Amperes > 0 ? Amperes / DeratedAmperes : 0;
+
+    /// <summary>How the temperature inside was worked out, from the losses on.</summary>
+    /// <exception cref="InvalidOperationException">The box has no enclosure, or its losses are not known.</exception>
+    public Derivation Explain() => Heat is null || Losses is null
+        ? throw new InvalidOperationException("There is nothing to explain: the box has no enclosure, or the efficiency of its supply is not declared at this load.")
+        : new($"{Heat.Enclosure}, {Condition}", Losses.Steps().Concat(HeatDerivation.Steps(Heat)), Heat.ToString());
 
     /// <summary>Condition, total and rating in the invariant culture; never throws.</summary>
     public override string ToString() => FormattableString.Invariant(

@@ -44,7 +44,7 @@ public sealed class DeviceAssessment
     public ElectricPotential LightLoadVoltage => ElectricPotential.FromVolts(LightLoadVolts);
 
     /// <summary>What its terminals see before anything draws: the highest supply voltage. [V]</summary>
-    public ElectricPotential NoLoadVoltage => Box.Supply.HighestVoltage;
+    public ElectricPotential NoLoadVoltage => Box.Supply.Output.HighestVoltage;
 
     internal double LightLoadVolts { get; }
 

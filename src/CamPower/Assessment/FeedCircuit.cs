@@ -22,7 +22,7 @@ internal abstract class FeedCircuit
     }
 
     /// <summary>Voltage of a supply at a level. [V]</summary>
-    internal static double SupplyVolts(DistributionBox box, SupplyLevel level) => level == SupplyLevel.Lowest ? box.Supply.LowestVolts : box.Supply.HighestVolts;
+    internal static double SupplyVolts(DistributionBox box, SupplyLevel level) => level == SupplyLevel.Lowest ? box.Supply.Output.LowestVolts : box.Supply.Output.HighestVolts;
 
     /// <summary>Loop resistance of the whole way to a device. [Ω]</summary>
     internal abstract double OhmsTo(int device);

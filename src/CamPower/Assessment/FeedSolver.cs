@@ -81,7 +81,7 @@ internal static class FeedSolver
 
     private static void LeaveAtRest(OutputFeed feed, int first, int moving, Load[] loads, Load[] atRest)
     {
-        double volts = feed.Box.Supply.LowestVolts;
+        double volts = feed.Box.Supply.Output.LowestVolts;
         IEnumerable<int> standing = Enumerable.Range(first, feed.Devices.Count)
             .OrderByDescending(i => loads[i].AmperesAt(volts) - atRest[i].AmperesAt(volts)).Skip(moving);
         foreach (int i in standing) loads[i] = atRest[i];

@@ -23,9 +23,10 @@ internal static class ShieldSolver
         bool declared = true;
         foreach (DistributionBox box in circuit.Group.Feeds.Select(f => f.Box).Distinct())
         {
-            bool isDc = box.Supply.Output == CurrentKind.Dc;
-            double swing = isDc ? box.Supply.Ripple?.DecimalFractions ?? 0 : 1;
-            declared &= !isDc || box.Supply.Ripple is not null;
+            var dcOutput = box.Supply.Output as DcOutput;
+            bool isDc = dcOutput is not null;
+            double swing = isDc ? dcOutput!.Ripple?.DecimalFractions ?? 0 : 1;
+            declared &= !isDc || dcOutput!.Ripple is not null;
             double[]? shares = circuit.ShieldAmperes(devices.Select((d, i) => ReferenceEquals(circuit.Group.Devices[i].Box, box) ? d.AmperesDrawn : 0));
             if (shares is null) return Unknown(links, condition);
             for (int i = 0; i < shares.Length; i++)

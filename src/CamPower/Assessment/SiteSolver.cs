@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using CamPower.Heat;
 using CamPower.Sites;
 
 namespace CamPower.Assessment;
@@ -27,7 +28,8 @@ internal static class SiteSolver
         return new SiteAssessment(site, Array.AsReadOnly(devices), boxes, shields.AsReadOnly());
     }
 
-    private static BoxAssessment AssessBox(Site site, DistributionBox box, List<SolvedOutput> outputs)
+    /// <summary>A box that feeds certain outputs, in every condition.</summary>
+    internal static BoxAssessment AssessBox(Site site, DistributionBox box, List<SolvedOutput> outputs)
     {
         var inConditions = new BoxInCondition[site.Conditions.Count];
         for (int c = 0; c < inConditions.Length; c++)
@@ -35,12 +37,16 @@ internal static class SiteSolver
             Condition condition = site.Conditions[c];
             int index = c;
             bool isDemandOnly = outputs.Exists(o => o.Assessment.InConditions[index].IsDemandOnly);
-            inConditions[c] = new BoxInCondition(condition, TotalAmperes(condition, c, outputs),
-                box.Supply.DeratedAmperesAt(condition.At.BoxCelsius), isDemandOnly);
+            double total = TotalAmperes(condition, c, outputs);
+            BoxLosses? losses = box.Enclosure is null ? null : LossesOf(box, total, c, outputs);
+            inConditions[c] = new BoxInCondition(box, condition, site.AltitudeMeters, total, losses, isDemandOnly);
         }
 
         return new BoxAssessment(box, outputs.ConvertAll(o => o.Assessment).AsReadOnly(), inConditions);
     }
+
+    private static BoxLosses? LossesOf(DistributionBox box, double totalAmperes, int index, List<SolvedOutput> outputs) =>
+        BoxLosses.Of(box, totalAmperes, outputs.Select(o => (o.Assessment.Output, o.Assessment.InConditions[index].Amperes)));
 
     // The outputs whose motors add most are those taken as moving, as many as the condition lets move.
     private static double TotalAmperes(Condition condition, int index, List<SolvedOutput> outputs)

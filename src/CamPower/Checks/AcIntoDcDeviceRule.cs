@@ -9,7 +9,7 @@ public sealed class AcIntoDcDeviceRule() : Rule("ac-into-dc-device", Severity.Da
     "Do not connect it: feed it from a DC supply of its own voltage.", Sources.CommonPractice)
 {
     /// <inheritdoc/>
-    public override IEnumerable<Finding> Check(SiteAssessment assessment) => Require.NotNull(assessment, nameof(assessment)).Devices
-        .Where(d => d.Box.Supply.Output == CurrentKind.Ac && d.Device.Model.AcInput is null)
+    public override IEnumerable<Finding> Check(Evidence evidence) => Require.NotNull(evidence, nameof(evidence)).Assessment.Devices
+        .Where(d => d.Box.Supply.Output is AcOutput && d.Device.Model.AcInput is null)
         .Select(d => Find(Subject.Of(d.Device), $"{d.Box} gives AC, the {d.Device.Model} accepts DC only."));
 }

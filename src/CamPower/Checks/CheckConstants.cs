@@ -14,4 +14,11 @@ public static class CheckConstants
     /// <summary>Voltage at mains frequency along a video shield. [mV, RMS]</summary>
     public static CitedValue ShieldHum { get; } =
         new("Voltage at mains frequency along a video shield, RMS", 10, "mV", Sources.HumPolicy);
+
+    /// <summary>How long a device goes without its supply and stays up. [ms]</summary>
+    public static CitedValue RideThrough { get; } =
+        new("Time that a device rides through without its supply", 20, "ms", Sources.RideThroughPolicy);
+
+    /// <summary>From when on a load is continuous. [h]</summary>
+    public static CitedValue ContinuousFrom { get; } = new("Shortest continuous load", 3, "h", Sources.NecContinuousLoad);
 }

@@ -9,7 +9,7 @@ public sealed class CopperCladAluminiumRule() : Rule("copper-clad-aluminium", Se
     "Use copper; where it stays, check that the terminals are rated for it and measure the loop.", Sources.CopperCladAluminium)
 {
     /// <inheritdoc/>
-    public override IEnumerable<Finding> Check(SiteAssessment assessment) => Require.NotNull(assessment, nameof(assessment)).Site.Runs
+    public override IEnumerable<Finding> Check(Evidence evidence) => Require.NotNull(evidence, nameof(evidence)).Assessment.Site.Runs
         .Where(run => run.Run.Segments.Any(s => s.Cable.Outgoing.Material.IsCopperCladAluminium || s.Cable.Return.Material.IsCopperCladAluminium))
         .Select(run => Find(Subject.Of(run), $"The run from {run.From} to {run.To} holds copper-clad aluminium."));
 }

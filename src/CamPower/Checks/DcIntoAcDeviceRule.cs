@@ -9,7 +9,7 @@ public sealed class DcIntoAcDeviceRule() : Rule("dc-into-ac-device", Severity.Fa
     "Feed it from an AC supply of its own voltage.", Sources.CommonPractice)
 {
     /// <inheritdoc/>
-    public override IEnumerable<Finding> Check(SiteAssessment assessment) => Require.NotNull(assessment, nameof(assessment)).Devices
-        .Where(d => d.Box.Supply.Output == CurrentKind.Dc && d.Device.Model.DcInput is null)
+    public override IEnumerable<Finding> Check(Evidence evidence) => Require.NotNull(evidence, nameof(evidence)).Assessment.Devices
+        .Where(d => d.Box.Supply.Output is DcOutput && d.Device.Model.DcInput is null)
         .Select(d => Find(Subject.Of(d.Device), $"{d.Box} gives DC, the {d.Device.Model} accepts AC only."));
 }

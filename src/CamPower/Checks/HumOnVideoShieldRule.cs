@@ -34,9 +34,9 @@ public sealed class HumOnVideoShieldRule : Rule
     public override IQuantity? Limit { get; }
 
     /// <inheritdoc/>
-    public override IEnumerable<Finding> Check(SiteAssessment assessment)
+    public override IEnumerable<Finding> Check(Evidence evidence)
     {
-        foreach (ShieldAssessment shield in Require.NotNull(assessment, nameof(assessment)).Shields)
+        foreach (ShieldAssessment shield in Require.NotNull(evidence, nameof(evidence)).Assessment.Shields)
         {
             ShieldInCondition worst = shield.InConditions.OrderByDescending(s => s.MainsVolts ?? 0).First();
             if (!(worst.MainsVolts > _volts)) continue;

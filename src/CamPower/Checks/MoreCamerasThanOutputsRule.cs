@@ -11,9 +11,9 @@ public sealed class MoreCamerasThanOutputsRule() : Rule("more-cameras-than-outpu
     "Use a box with more outputs, or a second box.", Sources.CommonPractice)
 {
     /// <inheritdoc/>
-    public override IEnumerable<Finding> Check(SiteAssessment assessment)
+    public override IEnumerable<Finding> Check(Evidence evidence)
     {
-        foreach (BoxAssessment box in Require.NotNull(assessment, nameof(assessment)).Boxes.Where(b => !b.Box.IsAdapter))
+        foreach (BoxAssessment box in Require.NotNull(evidence, nameof(evidence)).Assessment.Boxes.Where(b => !b.Box.IsAdapter))
         {
             int cameras = box.Outputs.Sum(o => o.Devices.Count(d => d.Model.Kind == DeviceKind.Camera));
             if (cameras <= box.Box.Outputs.Count) continue;

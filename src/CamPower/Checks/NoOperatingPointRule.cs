@@ -11,9 +11,9 @@ public sealed class NoOperatingPointRule() : Rule("no-operating-point", Severity
     "Use a thicker or shorter conductor, a higher supply voltage, or less load on the run.", Sources.MaximumPower)
 {
     /// <inheritdoc/>
-    public override IEnumerable<Finding> Check(SiteAssessment assessment)
+    public override IEnumerable<Finding> Check(Evidence evidence)
     {
-        foreach (DeviceAssessment device in Require.NotNull(assessment, nameof(assessment)).Devices)
+        foreach (DeviceAssessment device in Require.NotNull(evidence, nameof(evidence)).Assessment.Devices)
         {
             DeviceInCondition? without = device.InConditions.FirstOrDefault(c => c.State != DeviceState.WrongCurrent && c.SolvedVoltage is null);
             if (without is null) continue;

@@ -10,10 +10,10 @@ public sealed class OutputOverloadedRule() : Rule("output-overloaded", Severity.
     "Move a device to another output, or use a box with stronger outputs.", Sources.CommonPractice)
 {
     /// <inheritdoc/>
-    public override IEnumerable<Finding> Check(SiteAssessment assessment)
+    public override IEnumerable<Finding> Check(Evidence evidence)
     {
         // An adapter's one output is as strong as its supply: the supply's rules speak of it.
-        foreach (OutputAssessment output in Require.NotNull(assessment, nameof(assessment)).Boxes.Where(b => !b.Box.IsAdapter).SelectMany(b => b.Outputs))
+        foreach (OutputAssessment output in Require.NotNull(evidence, nameof(evidence)).Assessment.Boxes.Where(b => !b.Box.IsAdapter).SelectMany(b => b.Outputs))
         {
             OutputInCondition worst = output.Worst;
             if (!Limits.IsAbove(worst.Amperes, output.Output.LimitAmperes)) continue;

@@ -9,9 +9,9 @@ public sealed class OvervoltageAtLightLoadRule() : Rule("overvoltage-at-light-lo
     "Do not energise: set the supply lower; if the far devices then get too little, give them thicker conductors or a supply of their own.", Sources.Kirchhoff)
 {
     /// <inheritdoc/>
-    public override IEnumerable<Finding> Check(SiteAssessment assessment)
+    public override IEnumerable<Finding> Check(Evidence evidence)
     {
-        foreach (DeviceAssessment device in Require.NotNull(assessment, nameof(assessment)).Devices)
+        foreach (DeviceAssessment device in Require.NotNull(evidence, nameof(evidence)).Assessment.Devices)
         {
             // A supply of the wrong nominal voltage is another rule's finding.
             if (device.Worst.Accepted is not VoltageRange accepted || SupplyVoltageTooHighRule.IsTooHigh(device)) continue;

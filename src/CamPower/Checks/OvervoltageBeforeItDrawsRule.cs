@@ -11,12 +11,12 @@ public sealed class OvervoltageBeforeItDrawsRule() : Rule("overvoltage-before-it
     "Set the supply lower and use a thicker conductor instead, or make sure that the device stands this voltage while it is off.", Sources.Kirchhoff)
 {
     /// <inheritdoc/>
-    public override IEnumerable<Finding> Check(SiteAssessment assessment)
+    public override IEnumerable<Finding> Check(Evidence evidence)
     {
-        foreach (DeviceAssessment device in Require.NotNull(assessment, nameof(assessment)).Devices)
+        foreach (DeviceAssessment device in Require.NotNull(evidence, nameof(evidence)).Assessment.Devices)
         {
             if (device.Worst.Accepted is not VoltageRange accepted || SupplyVoltageTooHighRule.IsTooHigh(device)) continue;
-            double volts = device.Box.Supply.HighestVolts;
+            double volts = device.Box.Supply.Output.HighestVolts;
             if (!Limits.IsAbove(volts, accepted.HighestVolts) || Limits.IsAbove(device.LightLoadVolts, accepted.HighestVolts)) continue;
             yield return Find(Subject.Of(device.Device),
                 Invariant($"Before it draws anything it may see {volts:0.00} V and accepts at most {accepted.HighestVolts:0.##} V."),

@@ -10,9 +10,9 @@ public sealed class PreTerminatedCableExtendedRule() : Rule("pre-terminated-cabl
     "Use one length of cable from the box to the device, sized for the whole way.", Sources.CommonPractice)
 {
     /// <inheritdoc/>
-    public override IEnumerable<Finding> Check(SiteAssessment assessment)
+    public override IEnumerable<Finding> Check(Evidence evidence)
     {
-        Require.NotNull(assessment, nameof(assessment));
+        SiteAssessment assessment = Require.NotNull(evidence, nameof(evidence)).Assessment;
         var reported = new HashSet<SiteRun>();
         foreach (IReadOnlyList<SiteRun> path in assessment.Devices.Select(d => d.Path))
         {

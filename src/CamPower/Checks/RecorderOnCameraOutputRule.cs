@@ -9,7 +9,7 @@ public sealed class RecorderOnCameraOutputRule() : Rule("recorder-on-camera-outp
     "Feed the recorder from a supply of its own.", Sources.CommonPractice)
 {
     /// <inheritdoc/>
-    public override IEnumerable<Finding> Check(SiteAssessment assessment) => Require.NotNull(assessment, nameof(assessment)).Devices
+    public override IEnumerable<Finding> Check(Evidence evidence) => Require.NotNull(evidence, nameof(evidence)).Assessment.Devices
         .Where(d => d.Device.Model.Kind == DeviceKind.Recorder && !d.Box.IsAdapter)
         .Select(d => Find(Subject.Of(d.Device), $"The recorder is fed from {Subject.Of(d.Box, d.Output)}."));
 }

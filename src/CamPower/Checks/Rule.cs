@@ -10,7 +10,7 @@ namespace CamPower;
 /// <code>
 /// public sealed class NoMotors() : Rule("no-motors", Severity.Note, "Motors are not allowed here.", "Choose a fixed camera.", Sources.CommonPractice)
 /// {
-///     public override IEnumerable&lt;Finding&gt; Check(SiteAssessment assessment) =>
+///     public override IEnumerable&lt;Finding&gt; Check(Evidence evidence) =>
 ///         from device in assessment.Devices
 ///         where device.Device.Model.Draw.HasMotor
 ///         select Find(Subject.Of(device.Device), "It has a motor.");
@@ -63,9 +63,9 @@ public abstract class Rule
     /// <summary>The limit that the rule itself sets, or null where the site's own data set it.</summary>
     public virtual IQuantity? Limit => null;
 
-    /// <summary>All that the rule finds on a solved site.</summary>
-    /// <param name="assessment">The solved site.</param>
-    public abstract IEnumerable<Finding> Check(SiteAssessment assessment);
+    /// <summary>All that the rule finds.</summary>
+    /// <param name="evidence">What it looks at.</param>
+    public abstract IEnumerable<Finding> Check(Evidence evidence);
 
     /// <summary>The identifier; never throws.</summary>
     public override string ToString() => Id;

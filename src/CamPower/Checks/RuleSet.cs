@@ -40,10 +40,21 @@ public sealed class RuleSet
         new TurnOnBelowUnstableVoltageRule(),
         new UndervoltageRule(),
         new OvervoltageAtLightLoadRule(),
+        new PowerLimitExceededRule(),
+        new ProtectionMissingRule(),
+        new DeviceVoltageRatingRule(),
+        new BreakingCapacityRule(),
+        new LetThroughRule(),
+        new FarEndShortRule(),
+        new NuisanceTripRule(),
         new OutputOverloadedRule(),
+        new BoxTooHotRule(),
+        new BoxTemperatureUnknownRule(),
         new SupplyAboveDeratedRatingRule(),
         new SplitAdapterRule(),
         new SupplyHeadroomRule(),
+        new ShortDragsRailDownRule(),
+        new FuseContinuousShareRule(),
         new ThinVoltageMarginRule(),
         new OvervoltageBeforeItDrawsRule(),
         new HumOnVideoShieldRule(),
@@ -53,6 +64,7 @@ public sealed class RuleSet
         new CopperCladAluminiumRule(),
         new AcSolvedWithRmsRule(),
         new MixedResistanceBasesRule(),
+        new ValueOutsideValidatedRangeRule(),
     ]);
 
     /// <summary>The rules, in the order in which they are asked.</summary>
@@ -83,10 +95,15 @@ public sealed class RuleSet
     /// <summary>All that the rules find on a solved site, worst first; within a severity in the order of the rules.</summary>
     /// <param name="assessment">The solved site.</param>
     /// <exception cref="ArgumentNullException"><paramref name="assessment"/> is null.</exception>
-    public IReadOnlyList<Finding> Check(SiteAssessment assessment)
+    public IReadOnlyList<Finding> Check(SiteAssessment assessment) => Check(new Evidence(assessment));
+
+    /// <summary>All that the rules find, worst first; within a severity in the order of the rules.</summary>
+    /// <param name="evidence">What they look at.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="evidence"/> is null.</exception>
+    public IReadOnlyList<Finding> Check(Evidence evidence)
     {
-        Require.NotNull(assessment, nameof(assessment));
-        return Rules.SelectMany(rule => rule.Check(assessment)).OrderByDescending(f => f.Severity).ToList().AsReadOnly();
+        Require.NotNull(evidence, nameof(evidence));
+        return Rules.SelectMany(rule => rule.Check(evidence)).OrderByDescending(f => f.Severity).ToList().AsReadOnly();
     }
 
     /// <summary>The identifiers of the rules; never throws.</summary>

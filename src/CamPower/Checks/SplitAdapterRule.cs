@@ -11,12 +11,12 @@ public sealed class SplitAdapterRule() : Rule("split-adapter-beyond-rating", Sev
     "Give each camera an adapter of its own, or use a distribution box.", Sources.CommonPractice)
 {
     /// <inheritdoc/>
-    public override IEnumerable<Finding> Check(SiteAssessment assessment)
+    public override IEnumerable<Finding> Check(Evidence evidence)
     {
-        foreach (BoxAssessment box in Require.NotNull(assessment, nameof(assessment)).Boxes.Where(IsSplit))
+        foreach (BoxAssessment box in Require.NotNull(evidence, nameof(evidence)).Assessment.Boxes.Where(IsSplit))
         {
-            BoxInCondition worst = box.Worst;
-            if (!Limits.IsAbove(worst.Amperes, worst.DeratedAmperes)) continue;
+            BoxInCondition? worst = BoxTooHotRule.WorstOfTheRest(box);
+            if (worst is null || !Limits.IsAbove(worst.Amperes, worst.DeratedAmperes)) continue;
             yield return Find(Subject.Of(box.Box),
                 Invariant($"In \"{worst.Condition}\" its {box.Outputs[0].Devices.Count} devices {(worst.IsDemandOnly ? "ask for" : "take")} {worst.Amperes:0.00} A and it may deliver {worst.DeratedAmperes:0.00} A."),
                 worst.TotalCurrent, worst.DeratedRating, worst.Condition);

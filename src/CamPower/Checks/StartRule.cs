@@ -14,9 +14,9 @@ public abstract class StartRule : Rule
         : base(id, Severity.Failure, purpose, remedy, Sources.Kirchhoff) => _reason = reason;
 
     /// <inheritdoc/>
-    public sealed override IEnumerable<Finding> Check(SiteAssessment assessment)
+    public sealed override IEnumerable<Finding> Check(Evidence evidence)
     {
-        foreach (DeviceAssessment device in Require.NotNull(assessment, nameof(assessment)).Devices)
+        foreach (DeviceAssessment device in Require.NotNull(evidence, nameof(evidence)).Assessment.Devices)
         {
             // Without an operating point there is no voltage to speak of: that is another rule's finding.
             DeviceInCondition? first = device.InConditions.FirstOrDefault(c => c.Start == _reason && c.SolvedVoltage is not null);

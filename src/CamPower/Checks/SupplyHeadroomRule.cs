@@ -32,11 +32,12 @@ public sealed class SupplyHeadroomRule : Rule
     public override IQuantity? Limit { get; }
 
     /// <inheritdoc/>
-    public override IEnumerable<Finding> Check(SiteAssessment assessment)
+    public override IEnumerable<Finding> Check(Evidence evidence)
     {
-        foreach (BoxAssessment box in Require.NotNull(assessment, nameof(assessment)).Boxes)
+        foreach (BoxAssessment box in Require.NotNull(evidence, nameof(evidence)).Assessment.Boxes)
         {
-            BoxInCondition worst = box.Worst;
+            BoxInCondition? worst = BoxTooHotRule.WorstOfTheRest(box);
+            if (worst is null) continue;
             double policy = worst.DeratedAmperes * _share;
             if (!Limits.IsAbove(worst.Amperes, policy) || Limits.IsAbove(worst.Amperes, worst.DeratedAmperes)) continue;
             yield return Find(Subject.Of(box.Box),

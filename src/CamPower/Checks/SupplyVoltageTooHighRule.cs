@@ -11,9 +11,9 @@ public sealed class SupplyVoltageTooHighRule() : Rule("supply-voltage-too-high",
     "Do not energise: feed the device from a supply of its own voltage.", Sources.CommonPractice)
 {
     /// <inheritdoc/>
-    public override IEnumerable<Finding> Check(SiteAssessment assessment)
+    public override IEnumerable<Finding> Check(Evidence evidence)
     {
-        foreach (DeviceAssessment device in Require.NotNull(assessment, nameof(assessment)).Devices)
+        foreach (DeviceAssessment device in Require.NotNull(evidence, nameof(evidence)).Assessment.Devices)
         {
             if (!IsTooHigh(device)) continue;
             VoltageRange accepted = device.Worst.Accepted!;
@@ -27,5 +27,5 @@ public sealed class SupplyVoltageTooHighRule() : Rule("supply-voltage-too-high",
         device.Worst.Accepted is VoltageRange accepted && Limits.IsAbove(Volts(device), accepted.HighestVolts);
 
     // One that is only set too high is another rule's finding: it can be set lower.
-    private static double Volts(DeviceAssessment device) => Math.Min(device.Box.Supply.NominalVolts, device.Box.Supply.SetPoint.Volts);
+    private static double Volts(DeviceAssessment device) => Math.Min(device.Box.Supply.Output.NominalVolts, device.Box.Supply.Output.SetVolts);
 }

@@ -32,9 +32,9 @@ public sealed class ThinVoltageMarginRule : Rule
     public override IQuantity? Limit { get; }
 
     /// <inheritdoc/>
-    public override IEnumerable<Finding> Check(SiteAssessment assessment)
+    public override IEnumerable<Finding> Check(Evidence evidence)
     {
-        foreach (DeviceAssessment device in Require.NotNull(assessment, nameof(assessment)).Devices)
+        foreach (DeviceAssessment device in Require.NotNull(evidence, nameof(evidence)).Assessment.Devices)
         {
             if (UndervoltageRule.LowestUp(device) is not DeviceInCondition lowest || UndervoltageRule.IsUnder(lowest)) continue;
             VoltageRange accepted = lowest.Accepted!;

@@ -9,9 +9,9 @@ public sealed class UndervoltageRule() : Rule("undervoltage", Severity.Failure,
     "Use a thicker or shorter conductor, or, if the supply can be trimmed, set it higher within every device's range.", Sources.Kirchhoff)
 {
     /// <inheritdoc/>
-    public override IEnumerable<Finding> Check(SiteAssessment assessment)
+    public override IEnumerable<Finding> Check(Evidence evidence)
     {
-        foreach (DeviceAssessment device in Require.NotNull(assessment, nameof(assessment)).Devices)
+        foreach (DeviceAssessment device in Require.NotNull(evidence, nameof(evidence)).Assessment.Devices)
         {
             if (LowestUp(device) is not DeviceInCondition lowest || !IsUnder(lowest)) continue;
             yield return Find(Subject.Of(device.Device),

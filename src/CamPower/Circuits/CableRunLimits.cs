@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using System.Linq;
 using CamPower.Circuits;
 using CamPower.Conductors;
@@ -69,16 +70,45 @@ public static class CableRunLimits
     public static RunAnswer<WireSize> ThinnestSize(this CableRun run, WireSizeSeries series, Load load, ElectricPotential from,
         VoltageLimit accepted, Temperature conductorAt)
     {
+        IReadOnlyList<WireSize> sizes = StandardSizes.In(series);
+        return sizes.Count > 0
+            ? run.ThinnestSize(sizes, load, from, accepted, conductorAt)
+            : throw new ArgumentOutOfRangeException(nameof(series), series, "The series has no standard sizes.");
+    }
+
+    /// <summary>The thinnest of some sizes, those that the wholesaler has, that every conductor of the run may have.</summary>
+    /// <param name="run">The run; strandings, materials, lengths and joints stay, the sizes of its conductors do not matter.</param>
+    /// <param name="sizes">The sizes to choose from, in any order and of any series; at least one.</param>
+    /// <param name="load">The load at its far end.</param>
+    /// <param name="from">Voltage at the source end, from 1 nV to 1 MV. [V]</param>
+    /// <param name="accepted">How little voltage is accepted at the load.</param>
+    /// <param name="conductorAt">Temperature of every conductor of the run, inside their materials' ranges.</param>
+    /// <returns>The size, by voltage alone: what it may carry and how it is protected is another question. No value where
+    /// none of them will do. <see cref="BindingLimit.SeriesEnd"/> where the thinnest does, or the thickest does not.</returns>
+    /// <exception cref="ArgumentException">There is no size, or a conductor's resistance comes from a table, which says nothing of other sizes.</exception>
+    /// <exception cref="ArgumentNullException">A reference is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or a size is the default value.</exception>
+    /// <example>
+    /// Odd gauges are standard and rarely sold:
+    /// <code>
+    /// int[] sold = [22, 20, 18, 16, 14, 12];
+    /// RunAnswer&lt;WireSize&gt; size = run.ThinnestSize(sold.Select(WireSize.Awg), camera, from, accepted, conductorAt);
+    /// </code>
+    /// </example>
+    public static RunAnswer<WireSize> ThinnestSize(this CableRun run, IEnumerable<WireSize> sizes, Load load, ElectricPotential from,
+        VoltageLimit accepted, Temperature conductorAt)
+    {
         RunQuestion question = Ask(Require.NotNull(run, nameof(run)), Require.NotNull(load, nameof(load)),
             Require.SourceVolts(from.Volts, nameof(from)), Require.NotNull(accepted, nameof(accepted)), conductorAt);
-        WireSize[] sizes = [.. StandardSizes.In(series)];
-        if (sizes.Length == 0) throw new ArgumentOutOfRangeException(nameof(series), series, "The series has no standard sizes.");
+        WireSize[] thinnestFirst = [.. Require.NotNull(sizes, nameof(sizes)).OrderBy(s => s)];
+        if (thinnestFirst.Length == 0) throw new ArgumentException("There is no size to choose from.", nameof(sizes));
+        Require.Positive(thinnestFirst[0].SquareMeters, nameof(sizes), "m²");
 
         RunAnswer<Area> area = SmallestArea(question);
-        for (int i = 0; i < sizes.Length; i++)
+        for (int i = 0; i < thinnestFirst.Length; i++)
         {
-            RunResult result = question.Feed(run.WithSize(sizes[i]));
-            if (accepted.IsMetBy(result)) return new RunAnswer<WireSize>(sizes[i], i == 0 ? BindingLimit.SeriesEnd : area.LimitedBy, result, Explain);
+            RunResult result = question.Feed(run.WithSize(thinnestFirst[i]));
+            if (accepted.IsMetBy(result)) return new RunAnswer<WireSize>(thinnestFirst[i], i == 0 ? BindingLimit.SeriesEnd : area.LimitedBy, result, Explain);
         }
 
         return new RunAnswer<WireSize>(null, area.HasValue ? BindingLimit.SeriesEnd : area.LimitedBy, default, Explain);

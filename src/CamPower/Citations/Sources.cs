@@ -115,6 +115,11 @@ public static class Sources
         "Steady-state heat balance of a conductor, as in IEC 60287-1-1", CitationKind.Textbook, null,
         "rise = I²·R(T)·thermal resistance; the thermal resistance is worked out of published currents");
 
+    /// <summary>How fast a conductor warms.</summary>
+    public static Citation LumpedHeatCapacity { get; } = new(
+        "Non-steady-state heat balance of a conductor, as in IEEE Std 738; lumped heat capacity, any textbook of heat transfer", CitationKind.Textbook, null,
+        "C·dT/dt = I²·R(T) − (T − Ta)/thermal resistance, with the heat capacity C of the metal alone");
+
     /// <summary>From when on self-heating is worth a thought.</summary>
     public static Citation SelfHeatingPolicy { get; } = new(
         "Default policy of this package, no source", CitationKind.CommonPractice, null, "1 % of resistance, about 2.5 K; set your own");
@@ -147,6 +152,10 @@ public static class Sources
     /// <summary>Derating of an enclosed switch-mode supply by ambient temperature.</summary>
     public static Citation GenericDerating { get; } = new(
         "Common practice, no source", CitationKind.CommonPractice, null, "generic derating of an enclosed switch-mode supply");
+
+    /// <summary>Derating of a supply by altitude.</summary>
+    public static Citation GenericAltitudeDerating { get; } = new(
+        "Common practice, no source", CitationKind.CommonPractice, null, "thin air counts as warmer air above 2000 m; 3.5 K to 5 K for 1000 m, the larger is taken");
 
     /// <summary>How much of its rating a supply is loaded with all the time.</summary>
     public static Citation HeadroomPolicy { get; } = new(
@@ -221,6 +230,39 @@ public static class Sources
         "Common practice, no source", CitationKind.CommonPractice, null,
         "generic polymeric resettable fuse, about 1 % a kelvin, written down from memory; families differ by 0.05");
 
+    /// <summary>Every live conductor is protected, and a fault is interrupted before it does harm.</summary>
+    public static Citation OvercurrentProtection { get; } = new(
+        "IEC 60364-4-43, Protection against overcurrent", CitationKind.FromMemory, null, "431 and 434: protection of live conductors, interruption of every short circuit before it does harm");
+
+    /// <summary>The voltage that a protective device interrupts.</summary>
+    public static Citation DeviceVoltageRating { get; } = new(
+        "Data sheet of the protective device", CitationKind.Declared, null, "rated voltage: the highest at which it interrupts");
+
+    /// <summary>The current that a protective device carries.</summary>
+    public static Citation DeviceCarriesItsRating { get; } = new(
+        "Data sheet of the protective device", CitationKind.Declared, null, "rated or hold current, at the temperature of the air around it");
+
+    /// <summary>How long a device rides through.</summary>
+    public static Citation RideThroughPolicy { get; } = new(
+        "Default policy of this package, no source", CitationKind.CommonPractice, null, "20 ms, one period of 50 Hz; set your own");
+
+    /// <summary>What a continuous load is.</summary>
+    public static Citation NecContinuousLoad { get; } = new(
+        "NEC (NFPA 70)", CitationKind.Standard, null, "Article 100, continuous load: 3 hours or more (seen in a text that quotes it)");
+
+    /// <summary>How far fuses are loaded all the time.</summary>
+    public static Citation FuseContinuousPractice { get; } = new(
+        "Common practice, no source", CitationKind.CommonPractice, null,
+        "75 % of the rating of fuses by UL practice and of blade fuses, at 23 to 25 °C; IEC 60127 fuses carry their rated current");
+
+    /// <summary>Capacitors that discharge through a resistance.</summary>
+    public static Citation CapacitorDischarge { get; } = new(
+        "Kuphaldt, Lessons in Electric Circuits, DC", CitationKind.Textbook, null, "ch. 16, RC time constants: i = (V/R)·e^(−t/RC), and so I²t = C·V²/(2R)");
+
+    /// <summary>The two currents at which a source behind a resistance delivers a power.</summary>
+    public static Citation ConstantPowerRoot { get; } = new(
+        "Quadratic formula, any textbook", CitationKind.Textbook, null, "R·I² − V·I + P = 0, in the form in which nothing cancels");
+
     /// <summary>How much I²t a conductor stands.</summary>
     public static Citation AdiabaticWithstand { get; } = new(
         "IEC 60364-4-43, Protection against overcurrent", CitationKind.Standard, null,
@@ -238,6 +280,114 @@ public static class Sources
     /// <summary>The constant β of aluminium.</summary>
     public static Citation Iec60949AluminiumBeta { get; } = new(
         "IEC 60949, Thermally permissible short-circuit currents", CitationKind.FromMemory, null, "Table 1, β of aluminium");
+
+    /// <summary>What is printed on a jacket.</summary>
+    public static Citation PrintedRating { get; } = new("The rating printed on the jacket", CitationKind.Declared);
+
+    /// <summary>The tables that limit the power of an output.</summary>
+    public static Citation PowerLimitClasses { get; } = new(
+        "IEC 62368-1 Annex Q; NEC (NFPA 70) Chapter 9", CitationKind.Standard, null,
+        "Tables Q.1 and Q.2; Tables 11(A) and 11(B) (partly from memory, see each figure)");
+
+    /// <summary>Currents, powers and devices of limited power sources.</summary>
+    public static Citation LimitedPower { get; } = new(
+        "IEC 62368-1 Annex Q; IEC 60950-1, 2.5", CitationKind.Standard, null,
+        "Tables Q.1 and Q.2, formerly 2B and 2C, note 1 (seen in a summary of the older ones)");
+
+    /// <summary>A cell of those tables that nobody here saw in print.</summary>
+    public static Citation LimitedPowerFromMemory { get; } = new(
+        "IEC 62368-1 Annex Q; IEC 60950-1, 2.5", CitationKind.FromMemory, null, "Tables Q.2 and 2C: rating of the device above 20 V");
+
+    /// <summary>When the current and power of limited power sources are measured.</summary>
+    public static Citation LimitedPowerTime { get; } = new(
+        "IEC 62368-1 Annex Q; IEC 60950-1, 2.5; NEC (NFPA 70) Chapter 9, Tables 11(A) and 11(B), note 1", CitationKind.Standard, null,
+        "5 s or 60 s, by edition and way of limiting (seen in a summary and in a pocket guide to the NEC of 2005)");
+
+    /// <summary>Which overcurrent devices count for a limited power source.</summary>
+    public static Citation LimitedPowerDevices { get; } = new(
+        "IEC 60950-1, 2.5", CitationKind.Standard, null,
+        "Table 2C: a fuse or a device that is not adjustable and does not reset by itself; a resettable fuse counts for Table 2B only (seen in a summary)");
+
+    /// <summary>Cells of the tables of Class 2 sources that were seen in print.</summary>
+    public static Citation Class2 { get; } = new(
+        "NEC (NFPA 70)", CitationKind.Standard, null,
+        "Chapter 9, Tables 11(A) and 11(B): 100 VA up to 30 V, 5 mA up to 150 V (seen in a trade article)");
+
+    /// <summary>Cells of the tables of Class 2 sources that nobody here saw in print.</summary>
+    public static Citation Class2FromMemory { get; } = new(
+        "NEC (NFPA 70)", CitationKind.FromMemory, null, "Chapter 9, Tables 11(A) and 11(B)");
+
+    /// <summary>What holds of Class 2 where wet contact is likely.</summary>
+    public static Citation Class2Notes { get; } = new(
+        "NEC (NFPA 70)", CitationKind.Standard, "2005", "Chapter 9, Tables 11(A) and 11(B), notes 2 and 4 (seen in a pocket guide)");
+
+    /// <summary>What a supply loses.</summary>
+    public static Citation EfficiencyLoss { get; } = new(
+        "Definition of efficiency: power out over power in", CitationKind.Textbook, null, "loss = power out × (1/η − 1)");
+
+    /// <summary>Emissivity of paint.</summary>
+    public static Citation PaintEmissivity { get; } = new(
+        "Incropera, DeWitt, Bergman and Lavine, Fundamentals of Heat and Mass Transfer", CitationKind.FromMemory, "6th edition, 2007",
+        "Table A.11: paints of every colour from 0.90 to 0.98; the least is taken");
+
+    /// <summary>How much sunlight light grey takes up.</summary>
+    public static Citation LightGreyAbsorptance { get; } = new(
+        "Common practice, no source", CitationKind.CommonPractice, null, "light grey and weathered: between white paint (0.26) and black (0.98)");
+
+    /// <summary>How galvanised steel takes up sunlight and radiates heat.</summary>
+    public static Citation GalvanisedSurface { get; } = new(
+        "Incropera, DeWitt, Bergman and Lavine, Fundamentals of Heat and Mass Transfer", CitationKind.FromMemory, "6th edition, 2007",
+        "Table A.12, galvanised sheet metal: clean and new 0.65 and 0.13, oxidised and weathered 0.80 and 0.28");
+
+    /// <summary>Wall of a plastic enclosure.</summary>
+    public static Citation PlasticEnclosure { get; } = new(
+        "Common practice, no source", CitationKind.CommonPractice, null, "3 mm of a plastic of 0.2 W/(m·K), emissivity as of paint");
+
+    /// <summary>Natural convection from a vertical plate.</summary>
+    public static Citation VerticalPlate { get; } = new(
+        "Incropera, DeWitt, Bergman and Lavine, Fundamentals of Heat and Mass Transfer", CitationKind.FromMemory, "6th edition, 2007",
+        "the larger of eq. 9.27, laminar, after Churchill and Chu: Nu = 0.68 + 0.670 Ra^(1/4)/(1 + (0.492/Pr)^(9/16))^(4/9), and eq. 9.24, turbulent: Nu = 0.10 Ra^(1/3)");
+
+    /// <summary>Natural convection from horizontal plates.</summary>
+    public static Citation HorizontalPlate { get; } = new(
+        "Incropera, DeWitt, Bergman and Lavine, Fundamentals of Heat and Mass Transfer", CitationKind.FromMemory, "6th edition, 2007",
+        "eq. 9.30 to 9.32: warm side up the larger of 0.54 Ra^(1/4) and 0.15 Ra^(1/3), warm side down 0.27 Ra^(1/4); length = area over perimeter");
+
+    /// <summary>Heat radiation between a grey surface and surroundings that enclose it.</summary>
+    public static Citation GreySurface { get; } = new(
+        "Incropera, DeWitt, Bergman and Lavine, Fundamentals of Heat and Mass Transfer", CitationKind.FromMemory, "6th edition, 2007",
+        "eq. 1.7 to 1.9: emissivity × σ × (T₁⁴ − T₂⁴)");
+
+    /// <summary>Stefan's and Boltzmann's constant.</summary>
+    public static Citation StefanBoltzmann { get; } = new(
+        "CODATA recommended values of the fundamental physical constants", CitationKind.FromMemory, "2018", "exact since 2019");
+
+    /// <summary>Standard gravity and the pressure of the air by height above the sea.</summary>
+    public static Citation StandardAtmosphere { get; } = new(
+        "ISO 2533, Standard atmosphere", CitationKind.FromMemory, "1975", "288.15 K and 101325 Pa at sea level, 6.5 K a kilometre");
+
+    /// <summary>Viscosity and conductivity of air against temperature.</summary>
+    public static Citation AirTransport { get; } = new(
+        "White, Viscous Fluid Flow", CitationKind.FromMemory, "2nd edition, 1991",
+        "Tables 1-2 and 1-3, Sutherland's law for air; agrees with Incropera's Table A.4 within 1.5 % from 200 K to 400 K");
+
+    /// <summary>Specific heat of air.</summary>
+    public static Citation AirHeat { get; } = new(
+        "Incropera, DeWitt, Bergman and Lavine, Fundamentals of Heat and Mass Transfer", CitationKind.FromMemory, "6th edition, 2007", "Table A.4, air at 300 K");
+
+    /// <summary>Heat flows from the air in a sealed enclosure to its wall, through it, and on to the air around.</summary>
+    public static Citation EnclosureHeatBalance { get; } = new(
+        "Steady-state heat balance with surface films in series, as ISO 6946 does for the walls of buildings", CitationKind.Textbook, null,
+        "each film is still air: natural convection and radiation added");
+
+    /// <summary>The range in which the model of a sealed enclosure was held against other figures.</summary>
+    public static Citation EnclosureRange { get; } = new(
+        "Range in which this package holds its enclosure model against published figures, no source", CitationKind.CommonPractice, null,
+        "air data from 200 K to 400 K; faces large enough for the correlations of plates");
+
+    /// <summary>The strongest sunlight that equipment is tested with.</summary>
+    public static Citation PeakSun { get; } = new(
+        "IEC 60068-2-5, Simulated solar radiation; MIL-STD-810G, method 505", CitationKind.FromMemory, null, "1120 W/m²");
 
     /// <summary>A convention of the trade with no published source.</summary>
     public static Citation CommonPractice { get; } = new(

@@ -19,20 +19,18 @@ public sealed class Cable
     /// <param name="return">The conductor from the load back to the supply.</param>
     /// <param name="isPreTerminated">Whether it comes with its connectors on and may be neither cut nor extended.</param>
     /// <param name="name">How it is called; null to call it by its conductors.</param>
-    /// <param name="insulationRating">Highest temperature of its insulation; null where it is not known.</param>
+    /// <param name="insulation">The insulation of its conductors; null where nothing is known of it.</param>
     /// <param name="coax">The coaxial cable in the same bundle, or null.</param>
     /// <param name="source">Where the construction is described, or null.</param>
     /// <exception cref="ArgumentNullException">A conductor is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="insulationRating"/> is not finite.</exception>
     public Cable(Conductor outgoing, Conductor @return, bool isPreTerminated = false, string? name = null,
-        Temperature? insulationRating = null, Coax? coax = null, Citation? source = null)
+        Insulation? insulation = null, Coax? coax = null, Citation? source = null)
     {
         Outgoing = Require.NotNull(outgoing, nameof(outgoing));
         Return = Require.NotNull(@return, nameof(@return));
         IsPreTerminated = isPreTerminated;
         Name = name;
-        if (insulationRating is Temperature rating) Require.Finite(Celsius.Of(rating), nameof(insulationRating), "°C");
-        InsulationRating = insulationRating;
+        Insulation = insulation;
         Coax = coax;
         Source = source;
     }
@@ -49,8 +47,8 @@ public sealed class Cable
     /// <summary>How it is called, or null.</summary>
     public string? Name { get; }
 
-    /// <summary>Highest temperature of its insulation, or null where it is not known.</summary>
-    public Temperature? InsulationRating { get; }
+    /// <summary>The insulation of its conductors, or null where nothing is known of it.</summary>
+    public Insulation? Insulation { get; }
 
     /// <summary>The coaxial cable in the same bundle, or null.</summary>
     public Coax? Coax { get; }
@@ -66,13 +64,14 @@ public sealed class Cable
     /// <param name="material">What the conductors are made of.</param>
     /// <param name="isPreTerminated">Whether it comes with its connectors on and may be neither cut nor extended.</param>
     /// <param name="name">How it is called; null to call it by its conductors.</param>
+    /// <param name="insulation">The insulation of both; null where nothing is known of it.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="size"/> is the default value.</exception>
     public static Cable Pair(WireSize size, Stranding stranding, ConductorMaterial material, bool isPreTerminated = false,
-        string? name = null)
+        string? name = null, Insulation? insulation = null)
     {
         var conductor = new Conductor(size, stranding, material);
-        return new Cable(conductor, conductor, isPreTerminated, name);
+        return new Cable(conductor, conductor, isPreTerminated, name, insulation);
     }
 
     /// <summary>A cable of two equal conductors, such as those that a table describes.</summary>

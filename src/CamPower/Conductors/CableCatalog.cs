@@ -8,8 +8,8 @@ namespace CamPower;
 /// <summary>Constructions of cable that the trade uses, without brands, each with its source.</summary>
 /// <remarks>
 /// The sizes and constructions are common practice; the resistances follow from the nominal areas. A drum may be of
-/// copper-clad aluminium under the same jacket: measure it (<see cref="CableIdentification"/>). Insulation ratings are
-/// not given: they are on the jacket.
+/// copper-clad aluminium under the same jacket: measure it (<see cref="CableIdentification"/>). The insulation is
+/// not given: its rating is on the jacket.
 /// </remarks>
 /// <example><code>var run = new CableRun(CableCatalog.Pair18, oneWayLength: Length.FromFeet(120));</code></example>
 public static class CableCatalog

@@ -105,7 +105,7 @@ public sealed class Laying
         double amperes = Require.NotNegative(current.Amperes, nameof(current), "A") / wire.Count;
         double air = wire.Material.CelsiusOf(ambient, nameof(ambient));
         double threshold = Require.NotNegative((mattersFrom ?? Ratio.FromPercent(ConductorConstants.SelfHeatingMatters.Value)).DecimalFractions, nameof(mattersFrom), "");
-        return new SelfHeating(wire, this, air, Theta(wire.Size), amperes, threshold);
+        return new SelfHeating(wire, this, air, ThermalResistanceOf(wire.Size), amperes, threshold);
     }
 
     /// <summary>The name; never throws.</summary>
@@ -118,7 +118,8 @@ public sealed class Laying
         return (hot - cool) / (point.Amperes * point.Amperes * ohmsPerMeter);
     }
 
-    private double Theta(WireSize size)
+    /// <summary>Thermal resistance of a metre of wire of a size that is covered, to the air. [K·m/W]</summary>
+    internal double ThermalResistanceOf(WireSize size)
     {
         if (!Covers(size))
         {

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using CamPower.Conductors;
 using UnitsNet;
 
 namespace CamPower;
@@ -8,18 +9,22 @@ namespace CamPower;
 /// <remarks>
 /// Immutable. The rise raises the resistance, which raises the rise: T − Tₐ = θ·I²·r₂₀·(1 + α₂₀(T − 20 °C)), which is
 /// linear in T. Where that has no solution inside the material's range, there is no temperature to tell, and it matters.
-/// Source: <see cref="Sources.SelfHeating"/>; <see cref="Laying"/> says where θ comes from and how good it is.
+/// On the way there a lumped heat capacity, that of the metal alone, gives the time: the real cable is slower. Sources:
+/// <see cref="Sources.SelfHeating"/>, <see cref="Sources.LumpedHeatCapacity"/>; <see cref="Laying"/> says where θ comes from
+/// and how good it is.
 /// </remarks>
 /// <example>
 /// <code>
 /// SelfHeating heat = laying.Heat(conductor, current, ambient);
 /// Temperature hot = heat.ConductorTemperature ?? throw new InvalidOperationException("It overheats.");
+/// Duration? until = heat.TimeTo(Temperature.FromDegreesCelsius(70), from: heat.Ambient);
 /// </code>
 /// </example>
 public sealed class SelfHeating
 {
     private readonly double? _celsius;
     private readonly double _air, _theta, _amperes, _kelvinsAt20C, _growth;
+    private readonly HeatBalance _balance;
 
     internal SelfHeating(Conductor conductor, Laying laying, double air, double theta, double amperes, double mattersFrom)
     {
@@ -29,10 +34,8 @@ public sealed class SelfHeating
         _theta = theta;
         _amperes = amperes;
         _kelvinsAt20C = theta * amperes * amperes * WireOhmsPerMeterAt20C;
-        double alpha = conductor.Material.TemperatureCoefficientAt20C;
-        double left = 1 - (_kelvinsAt20C * alpha);
-        double celsius = Celsius.Reference + ((air - Celsius.Reference + _kelvinsAt20C) / left);
-        if (left > 0 && celsius <= conductor.Material.ValidToCelsius) _celsius = celsius;
+        _balance = new HeatBalance(conductor, theta, air, amperes);
+        if (_balance.SteadyCelsius <= conductor.Material.ValidToCelsius) _celsius = _balance.SteadyCelsius;
         _growth = _celsius is double hot ? (conductor.OhmsPerMeterAt(hot) / conductor.OhmsPerMeterAt(air)) - 1 : double.PositiveInfinity;
         Matters = _growth >= mattersFrom;
     }
@@ -58,6 +61,32 @@ public sealed class SelfHeating
     /// <summary>Whether the resistance grows by as much as was asked for, or the conductor settles at no temperature.</summary>
     public bool Matters { get; }
 
+    /// <summary>Time in which 63 % of the rise are done; null where it settles at no temperature, or the metal's heat capacity is not known. [s]</summary>
+    public Duration? TimeConstant => _balance.HasCapacity && _balance.Decay > 0 ? Duration.FromSeconds(1 / _balance.Decay) : null;
+
+    /// <summary>How warm the conductor is after a time; null beyond its material's range, and where the metal's heat capacity is not known.</summary>
+    /// <param name="time">How long the current has flowed, at least 0. [s]</param>
+    /// <param name="from">Temperature of the conductor at first, not below the air's.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    /// <remarks>Exact for a current that does not change: T₀ + g·(1 − e^(−λt))/λ, see <see cref="Sources.LumpedHeatCapacity"/>.</remarks>
+    public Temperature? TemperatureAfter(Duration time, Temperature from)
+    {
+        double seconds = Require.NotNegative(time.Seconds, nameof(time), "s");
+        double celsius = _balance.CelsiusAfter(seconds, StartOf(from));
+        return celsius <= Conductor.Material.ValidToCelsius ? Temperature.FromDegreesCelsius(celsius) : null;
+    }
+
+    /// <summary>When the conductor reaches a temperature; null where it never does, and where the metal's heat capacity is not known. [s]</summary>
+    /// <param name="limit">The temperature, in the range of the material.</param>
+    /// <param name="from">Temperature of the conductor at first, not below the air's.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    /// <remarks>Zero where it is as warm already. Solved back from <see cref="TemperatureAfter"/>.</remarks>
+    public Duration? TimeTo(Temperature limit, Temperature from)
+    {
+        double seconds = _balance.SecondsTo(Conductor.Material.CelsiusOf(limit, nameof(limit)), StartOf(from));
+        return _balance.HasCapacity && !double.IsInfinity(seconds) ? Duration.FromSeconds(seconds) : null;
+    }
+
     /// <summary>How the temperature was worked out.</summary>
     public Derivation Explain()
     {
@@ -80,6 +109,8 @@ public sealed class SelfHeating
     public override string ToString() => _celsius is double celsius
         ? FormattableString.Invariant($"{celsius:0.0} °C in {_air:0.0} °C air, resistance {100 * _growth:0.0} % up")
         : FormattableString.Invariant($"no steady temperature in {_air:0.0} °C air");
+
+    private double StartOf(Temperature from) => Require.Within(Celsius.Of(from), _air, Conductor.Material.ValidToCelsius, nameof(from), "°C");
 
     private double WireOhmsPerMeterAt20C => Conductor.OhmsPerMeterAt20C * Conductor.Count;
 }

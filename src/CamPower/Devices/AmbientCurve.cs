@@ -17,6 +17,8 @@ namespace CamPower;
 /// </example>
 public sealed class AmbientCurve
 {
+    private readonly PiecewiseLinear _lines;
+
     /// <summary>States a curve.</summary>
     /// <param name="source">Where the points come from.</param>
     /// <param name="points">At least two, in rising ambient.</param>
@@ -26,11 +28,7 @@ public sealed class AmbientCurve
     {
         Source = Require.NotNull(source, nameof(source));
         Points = Require.Items(points, nameof(points));
-        if (Points.Count < 2) throw new ArgumentException("An ambient curve needs at least two points.", nameof(points));
-        if (Points.Zip(Points.Skip(1), (a, b) => b.AmbientCelsius > a.AmbientCelsius).Contains(false))
-        {
-            throw new ArgumentException("The points of an ambient curve must rise in ambient temperature.", nameof(points));
-        }
+        _lines = new PiecewiseLinear(Points.Select(p => p.AmbientCelsius), Points.Select(p => p.FactorValue), nameof(points));
     }
 
     /// <summary>A generic polymeric resettable fuse, from -40 °C to 85 °C: about 1 % less for every kelvin.</summary>
@@ -53,15 +51,10 @@ public sealed class AmbientCurve
     /// <summary>The points in words, in the invariant culture; never throws.</summary>
     public override string ToString() => string.Join(", ", Points);
 
-    internal double FactorAtCelsius(double celsius, string parameter)
-    {
-        Require.Within(celsius, Points[0].AmbientCelsius, Points[Points.Count - 1].AmbientCelsius, parameter, "°C");
-        int above = 1;
-        while (Points[above].AmbientCelsius < celsius) above++;
-        AmbientPoint low = Points[above - 1], high = Points[above];
-        double along = (celsius - low.AmbientCelsius) / (high.AmbientCelsius - low.AmbientCelsius);
-        return ((1 - along) * low.FactorValue) + (along * high.FactorValue);
-    }
+    internal bool Covers(double celsius) => celsius >= _lines.Lowest && celsius <= _lines.Highest;
+
+    internal double FactorAtCelsius(double celsius, string parameter) =>
+        _lines.At(celsius) ?? throw Require.OutOfRange(celsius, parameter, "°C", FormattableString.Invariant($"from {_lines.Lowest} °C to {_lines.Highest}"));
 
     private static AmbientPoint Point(double celsius, double factor) =>
         new(Temperature.FromDegreesCelsius(celsius), Ratio.FromDecimalFractions(factor));

@@ -18,4 +18,8 @@ public static class DeviceConstants
     /// <summary>What a miniature fuse of high breaking capacity interrupts. [A]</summary>
     public static CitedValue HighBreakingCapacity { get; } =
         new("Breaking capacity of a miniature fuse marked H", 1500, "A", Sources.Iec60127BreakingCapacity);
+
+    /// <summary>What a fuse carries all the time in practice, over its rated current. [%]</summary>
+    public static CitedValue FuseContinuousShare { get; } =
+        new("Continuous current of a fuse over its rated current, at most", 75, "%", Sources.FuseContinuousPractice);
 }

@@ -23,6 +23,7 @@ namespace CamPower;
 public sealed class Fuse : ProtectiveDevice
 {
     private readonly double _ratedAmperes, _coldOhms;
+    private readonly ElectricResistance _coldResistance;
 
     /// <summary>Describes a fuse as its data sheet does.</summary>
     /// <param name="name">How it is called. Not empty.</param>
@@ -45,6 +46,7 @@ public sealed class Fuse : ProtectiveDevice
         _ratedAmperes = Require.Within(ratedCurrent.Amperes, characteristic.RatedFromAmperes, characteristic.RatedToAmperes, nameof(ratedCurrent), "A");
         _coldOhms = Require.NotNegative(coldResistance.Ohms, nameof(coldResistance), "Ω");
         if (leastMeltingIntegral is JouleIntegral given) Require.Positive(given.AmpereSquaredSeconds, nameof(leastMeltingIntegral), "A²·s");
+        _coldResistance = coldResistance;
         RatedCurrent = ratedCurrent;
         LeastMeltingIntegral = leastMeltingIntegral;
         Rerating = rerating;
@@ -63,6 +65,14 @@ public sealed class Fuse : ProtectiveDevice
     /// <summary>How its rated current changes with ambient, or null where the rating counts everywhere.</summary>
     public AmbientCurve? Rerating { get; }
 
+    internal override AmbientCurve? Ambient => Rerating;
+
+    /// <inheritdoc/>
+    public override ElectricResistance LeastResistance => _coldResistance;
+
+    /// <inheritdoc/>
+    public override ElectricResistance GreatestResistance => _coldResistance;
+
     internal override double LeastOhms => _coldOhms;
 
     internal override double GreatestOhms => _coldOhms;
@@ -79,6 +89,18 @@ public sealed class Fuse : ProtectiveDevice
     internal override double CurrentFactorAt(Temperature ambient, string parameter) =>
         Rerating?.FactorAtCelsius(Celsius.Of(ambient), parameter) ?? 1;
 
+    internal override double CarriedAmperes(double currentFactor) => _ratedAmperes * currentFactor;
+
+    /// <summary>Heat that has no time to leave melts it: as much I²t in less time than a gate has it opened for certain.</summary>
+    internal override OpeningTimes OpeningBySurge(CurrentSurge surge, double currentFactor)
+    {
+        double rated = _ratedAmperes * currentFactor;
+        double latest = Characteristic.Gates.Where(g => surge.IntegralTo(g.NotAfterSeconds) >= g.IntegralAt(rated)).Select(g => g.NotAfterSeconds)
+            .DefaultIfEmpty(double.PositiveInfinity).Min();
+        if (!double.IsInfinity(latest)) return new OpeningTimes(ClearingVerdict.Clears, 0, latest);
+        return MayMelt(surge, rated) ? new OpeningTimes(ClearingVerdict.MayClear, 0, double.PositiveInfinity) : OpeningTimes.Never;
+    }
+
     internal override OpeningTimes OpeningAt(double amperes, double currentFactor)
     {
         double multiple = amperes / (_ratedAmperes * currentFactor);
@@ -91,4 +113,13 @@ public sealed class Fuse : ProtectiveDevice
 
     internal override IEnumerable<double> StepsAt(double currentFactor) =>
         Characteristic.Gates.Where(g => g.NotAfter is not null).Select(g => g.Multiple * _ratedAmperes * currentFactor);
+
+    // The gates hold it closed for a time at the peak, or its least melting I²t is more than there is.
+    private bool MayMelt(CurrentSurge surge, double rated)
+    {
+        if (surge.PeakAmperes <= rated) return false;
+        return LeastMeltingIntegral is JouleIntegral least
+            ? surge.Integral >= least.AmpereSquaredSeconds
+            : surge.EndSeconds > Characteristic.EarliestSeconds(surge.PeakAmperes / rated);
+    }
 }

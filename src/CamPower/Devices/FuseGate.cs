@@ -56,6 +56,9 @@ public sealed class FuseGate
 
     internal double NotAfterSeconds { get; }
 
+    /// <summary>I²t of the gate's current until its latest time, infinite where it has none. [A²·s]</summary>
+    internal double IntegralAt(double ratedAmperes) => Multiple * ratedAmperes * Multiple * ratedAmperes * NotAfterSeconds;
+
     /// <summary>The gate in the invariant culture; never throws.</summary>
     public override string ToString() =>
         FormattableString.Invariant($"{Multiple:G6} × rated: not before {Text(NotBefore)}, not after {Text(NotAfter)}");

@@ -12,6 +12,8 @@ internal sealed class NoProtectiveDevice() : ProtectiveDevice("no protective dev
 
     internal override double CurrentFactorAt(Temperature ambient, string parameter) => 1;
 
+    internal override double CarriedAmperes(double currentFactor) => double.PositiveInfinity;
+
     internal override OpeningTimes OpeningAt(double amperes, double currentFactor) => OpeningTimes.Never;
 
     internal override IEnumerable<double> StepsAt(double currentFactor) => [];

@@ -73,6 +73,11 @@ public readonly struct OpeningTimes : IEquatable<OpeningTimes>
         return new OpeningTimes(verdict, cases.Min(c => c.EarliestSeconds), cases.Max(c => c.LatestSeconds));
     }
 
+    /// <summary>What holds when either of two alone opens it: the surer verdict and the sooner times.</summary>
+    internal static OpeningTimes EitherOf(OpeningTimes one, OpeningTimes other) => new(
+        one.Verdict > other.Verdict ? one.Verdict : other.Verdict,
+        Math.Min(one.EarliestSeconds, other.EarliestSeconds), Math.Min(one.LatestSeconds, other.LatestSeconds));
+
     private string Bounds => NotBefore + (double.IsInfinity(LatestSeconds)
         ? ", no latest time given"
         : FormattableString.Invariant($", by {LatestSeconds:G6} s"));

@@ -6,8 +6,8 @@ using UnitsNet;
 namespace CamPower;
 
 /// <summary>What is meant to interrupt an overcurrent at an output.</summary>
-/// <remarks>Immutable. The devices are <see cref="Fuse"/>, <see cref="ResettableFuse"/> and <see cref="None"/>; nothing else
-/// can be one. What opens, or trips, and when, is the word of its standard or data sheet, never of a single device.</remarks>
+/// <remarks>Immutable. The devices are <see cref="Fuse"/>, <see cref="ResettableFuse"/>, <see cref="ElectronicLimit"/>
+/// and <see cref="None"/>; nothing else can be one. What opens, or trips, and when, is the word of its standard or data sheet, never of a single device.</remarks>
 public abstract class ProtectiveDevice
 {
     private protected ProtectiveDevice(string name, ElectricPotential? voltageRating, ElectricCurrent? breakingCapacity)
@@ -32,14 +32,23 @@ public abstract class ProtectiveDevice
     public ElectricCurrent? BreakingCapacity { get; }
 
     /// <summary>Its least resistance, cold and new. [Ω]</summary>
-    public ElectricResistance LeastResistance => ElectricResistance.FromOhms(LeastOhms);
+    public virtual ElectricResistance LeastResistance => ElectricResistance.FromOhms(LeastOhms);
 
     /// <summary>Its greatest resistance while it carries current. [Ω]</summary>
-    public ElectricResistance GreatestResistance => ElectricResistance.FromOhms(GreatestOhms);
+    public virtual ElectricResistance GreatestResistance => ElectricResistance.FromOhms(GreatestOhms);
 
     internal abstract double LeastOhms { get; }
 
     internal abstract double GreatestOhms { get; }
+
+    /// <summary>How its rated currents change with the air around it, or null where they do not.</summary>
+    internal virtual AmbientCurve? Ambient => null;
+
+    /// <summary>The most current that it lets through; infinite where it limits nothing. [A]</summary>
+    internal virtual double MostAmperes => double.PositiveInfinity;
+
+    /// <summary>From opening to the next try; infinite where it stays open. [s]</summary>
+    internal virtual double PauseSeconds => double.PositiveInfinity;
 
     /// <summary>When it opens, or trips, at a steady current.</summary>
     /// <param name="current">The current, at least 0; RMS where it alternates or pulses. [A]</param>
@@ -50,11 +59,26 @@ public abstract class ProtectiveDevice
     public OpeningTimes OpeningAt(ElectricCurrent current, Temperature ambient) => OpeningAt(
         Require.NotNegative(current.Amperes, nameof(current), "A"), CurrentFactorAt(ambient, nameof(ambient)));
 
+    /// <summary>The largest current that it carries for good; null where nothing limits it. [A]</summary>
+    /// <param name="ambient">Temperature of the air around the device, inside its ambient curve.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="ambient"/> is outside the curve.</exception>
+    public ElectricCurrent? CarriedCurrentAt(Temperature ambient)
+    {
+        double amperes = CarriedAmperes(CurrentFactorAt(ambient, nameof(ambient)));
+        return double.IsInfinity(amperes) ? null : ElectricCurrent.FromAmperes(amperes);
+    }
+
     /// <summary>The name; never throws.</summary>
     public override string ToString() => Name;
 
     /// <summary>Factor of the surroundings on every rated current of the device. [1]</summary>
     internal abstract double CurrentFactorAt(Temperature ambient, string parameter);
+
+    /// <summary>The largest current that it carries for good, its rated currents being multiplied by a factor. [A]</summary>
+    internal abstract double CarriedAmperes(double currentFactor);
+
+    /// <summary>Whether a surge alone opens it; never for what is slower than any surge, or limits it.</summary>
+    internal virtual OpeningTimes OpeningBySurge(CurrentSurge surge, double currentFactor) => OpeningTimes.Never;
 
     /// <summary>When it opens at a steady current, its rated currents being multiplied by a factor.</summary>
     internal abstract OpeningTimes OpeningAt(double amperes, double currentFactor);

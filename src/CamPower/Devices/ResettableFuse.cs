@@ -10,6 +10,7 @@ namespace CamPower;
 /// current it does not trip; from the trip current on it does; between them it may. The data sheet states one time: by then
 /// it has tripped at <see cref="TimedCurrent"/>, and at any larger current; below that current no time is known. Definitions:
 /// <see cref="Sources.ResettableFuse"/>. It is no fuse for limited-power sources and Class 2: it resets by itself.
+/// Milliseconds, as those of output capacitors or of an inrush, do not count for it: its times are seconds.
 /// </remarks>
 /// <example>
 /// <code>
@@ -52,6 +53,8 @@ public sealed class ResettableFuse : ProtectiveDevice
         if (_timedAmperes < _tripAmperes) throw Require.OutOfRange(_timedAmperes, nameof(timedCurrent), "A", FormattableString.Invariant($"at least {_tripAmperes}"));
         if (GreatestOhms < LeastOhms) throw Require.OutOfRange(GreatestOhms, nameof(greatestResistance), "Ω", FormattableString.Invariant($"at least {LeastOhms}"));
         if (trippedPower is Power power) Require.Positive((double)power.Watts, nameof(trippedPower), "W");
+        LeastResistance = leastResistance;
+        GreatestResistance = greatestResistance;
         HoldCurrent = holdCurrent;
         TripCurrent = tripCurrent;
         TimedCurrent = timedCurrent;
@@ -90,6 +93,14 @@ public sealed class ResettableFuse : ProtectiveDevice
     /// <summary>The power that keeps it tripped, or null where none is stated. [W]</summary>
     public Power? TrippedPower { get; }
 
+    internal override AmbientCurve? Ambient => Thermal;
+
+    /// <inheritdoc/>
+    public override ElectricResistance LeastResistance { get; }
+
+    /// <inheritdoc/>
+    public override ElectricResistance GreatestResistance { get; }
+
     internal override double LeastOhms { get; }
 
     internal override double GreatestOhms { get; }
@@ -123,8 +134,25 @@ public sealed class ResettableFuse : ProtectiveDevice
         return TrippedPower is Power needed ? volts * volts >= 4 * ohms * (double)needed.Watts : null;
     }
 
+    /// <summary>The current that it still lets through while it stays tripped; null where it does not, or its data sheet states no tripped power. [A]</summary>
+    /// <param name="source">Voltage behind it, from 1 nV to 1 MV. [V]</param>
+    /// <param name="restOfLoop">Resistance of everything else in the loop, load included, at least 0. [Ω]</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    /// <remarks>The smaller root of R·I² − Vs·I + P = 0: tripped it has far more resistance than the rest of the loop.
+    /// Source: <see cref="Sources.ConstantPowerRoot"/>.</remarks>
+    /// <example>1 W behind 12 V and 20 Ω: 0.1 A, 10 V of the 12 V across it.</example>
+    public ElectricCurrent? TrippedCurrent(ElectricPotential source, ElectricResistance restOfLoop)
+    {
+        if (StaysTripped(source, restOfLoop) != true) return null;
+        double volts = source.Volts, watts = (double)TrippedPower!.Value.Watts;
+        double discriminant = Math.Max(0, (volts * volts) - (4 * restOfLoop.Ohms * watts));
+        return ElectricCurrent.FromAmperes(2 * watts / (volts + Math.Sqrt(discriminant)));
+    }
+
     internal override double CurrentFactorAt(Temperature ambient, string parameter) =>
         Thermal.FactorAtCelsius(Celsius.Of(ambient), parameter);
+
+    internal override double CarriedAmperes(double currentFactor) => _holdAmperes * currentFactor;
 
     internal override OpeningTimes OpeningAt(double amperes, double currentFactor)
     {

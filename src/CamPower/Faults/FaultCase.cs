@@ -1,43 +1,66 @@
 using System;
+using CamPower.Devices;
 using CamPower.Supplies;
 
 namespace CamPower.Faults;
 
-/// <summary>One current that may flow in a fault, and what the protective device does with it.</summary>
+/// <summary>One current that may flow in a fault, what the protective device does with it, and how long it heats what.</summary>
 internal sealed class FaultCase
 {
     private readonly LimitedCurrent _current;
-    private readonly double _endSeconds;
+    private readonly CurrentSurge _mostSurge;
 
-    internal FaultCase(LimitedCurrent current, ProtectiveDevice device, double currentFactor)
+    /// <param name="current">What flows when the supply has had its say.</param>
+    /// <param name="leastSurge">The least that output capacitors add: what opens the device for certain.</param>
+    /// <param name="mostSurge">The most that they add: what heats.</param>
+    /// <param name="device">The protective device.</param>
+    /// <param name="currentFactor">Factor of the surroundings on the device's rated currents.</param>
+    /// <param name="startCelsius">Temperature of the conductors when it begins, and of the air around them.</param>
+    internal FaultCase(LimitedCurrent current, CurrentSurge leastSurge, CurrentSurge mostSurge, ProtectiveDevice device, double currentFactor, double startCelsius)
     {
-        _current = current;
-        Opening = OpeningOf(current, device, currentFactor);
-        bool endsByItself = double.IsInfinity(current.PeriodSeconds);
-        _endSeconds = endsByItself ? Math.Min(Opening.LatestSeconds, current.PulseSeconds) : Opening.LatestSeconds;
+        OpeningTimes steady = OpeningOf(current, device, currentFactor);
+        Opening = OpeningTimes.EitherOf(steady, OpeningTimes.AnyOf([device.OpeningBySurge(leastSurge, currentFactor), device.OpeningBySurge(mostSurge, currentFactor)]));
+        _current = Retried(current, device);
+        _mostSurge = mostSurge;
+        StartCelsius = startCelsius;
+        EndSeconds = double.IsInfinity(device.PauseSeconds) || Opening.Verdict != ClearingVerdict.Clears ? LatestEnd(current) : double.PositiveInfinity;
     }
 
     internal OpeningTimes Opening { get; }
 
+    internal double StartCelsius { get; }
+
+    /// <summary>When it is over for certain; infinite where nothing ends it. [s]</summary>
+    internal double EndSeconds { get; }
+
+    /// <summary>The most current once capacitors are discharged. [A]</summary>
     internal double PeakAmperes => _current.PeakAmperes;
 
     internal double RmsAmperes => _current.RmsAmperes;
 
+    /// <summary>What heats the conductors as long as it lasts: the RMS of pulses that repeat, the height of a single one. [A]</summary>
+    internal double HeatingAmperes => double.IsInfinity(_current.PeriodSeconds) ? _current.PeakAmperes : _current.RmsAmperes;
+
     /// <summary>The most I²t until the fault has ended; infinite where nothing ends it. [A²·s]</summary>
-    internal double LetThrough => IntegralTo(_endSeconds);
+    internal double LetThrough => IntegralTo(EndSeconds);
 
-    internal WithstandVerdict WithstandOf(double ampereSquaredSeconds)
-    {
-        double longest = FaultConstants.LongestAdiabatic.Value;
-        if (IntegralTo(Math.Min(_endSeconds, longest)) > ampereSquaredSeconds) return WithstandVerdict.DoesNotStand;
-        return _endSeconds <= longest ? WithstandVerdict.Stands : WithstandVerdict.OutsideAdiabaticModel;
-    }
-
-    // A whole pulse counts as soon as it has begun.
-    private double IntegralTo(double seconds)
+    /// <summary>The most I²t until a time, what capacitors discharge included. A whole pulse counts as soon as it has begun. [A²·s]</summary>
+    internal double IntegralTo(double seconds)
     {
         double inOnePulse = _current.PeakAmperes * _current.PeakAmperes * Math.Min(seconds, _current.PulseSeconds);
-        return seconds <= _current.PulseSeconds ? inOnePulse : inOnePulse * Math.Ceiling(seconds / _current.PeriodSeconds);
+        double inAll = seconds <= _current.PulseSeconds ? inOnePulse : inOnePulse * Math.Ceiling(seconds / _current.PeriodSeconds);
+        return inAll + _mostSurge.IntegralTo(seconds);
+    }
+
+    private double LatestEnd(LimitedCurrent current) =>
+        double.IsInfinity(current.PeriodSeconds) ? Math.Min(Opening.LatestSeconds, current.PulseSeconds) : Opening.LatestSeconds;
+
+    // A device that tries again makes pulses of its own.
+    private LimitedCurrent Retried(LimitedCurrent current, ProtectiveDevice device)
+    {
+        if (double.IsInfinity(device.PauseSeconds) || Opening.Verdict != ClearingVerdict.Clears) return current;
+        double period = Opening.LatestSeconds + device.PauseSeconds;
+        return new LimitedCurrent(current.PeakAmperes, current.PeakAmperes * Math.Sqrt(Opening.LatestSeconds / period), Opening.LatestSeconds, period);
     }
 
     // A first pulse may open it. Where that is not certain the pulses count by their RMS, from a whole period on; a supply

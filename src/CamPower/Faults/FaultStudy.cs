@@ -1,69 +1,66 @@
 using System;
 using System.Collections.Generic;
-using System.Linq;
 using CamPower.Faults;
-using CamPower.Supplies;
 using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>What a short does at every place of one run: at the terminals, at each joint, at the far end.</summary>
+/// <summary>What a short does at every place of one run: at the terminals, at each joint, at the far end; and what an overload does.</summary>
 /// <remarks>
 /// Immutable. The current that the resistances let flow is V/R, with the source, the device and the run out and back in R;
 /// a short at a joint lies before the joint's own resistance. Source: <see cref="Sources.Kirchhoff"/>. The supply then
-/// limits it, see <see cref="OverloadBehaviour"/>. Pulsed current counts by its RMS where the device outlasts a pulse. Not
-/// in it: what output capacitors add in the first milliseconds, the resistance of an arc, and the conductors' warming
-/// during the fault, which lowers the current.
+/// limits it, see <see cref="OverloadBehaviour"/>. In the first milliseconds its output capacitors discharge into the short
+/// through the device and the run alone: V/R at first, C·V²/(2R) of I²t beside the steady current
+/// (<see cref="Sources.CapacitorDischarge"/>); the resistance inside the capacitors is not counted. Pulsed current counts by its RMS where the device outlasts a pulse.
+/// Not in it: the resistance of an arc, and the conductors' warming during the fault, which lowers the current. What nobody
+/// declares is not guessed: the verdict is then "none", and <see cref="Overcurrent.Missing"/> says what it would need.
 /// <para>Faults start fires. A study on paper does not replace the local code and a licensed electrician.</para>
 /// </remarks>
 /// <example>
 /// <code>
-/// var study = new FaultStudy(run, source, fuse, Insulation.Pvc70, conditions);
+/// var study = new FaultStudy(run, supply, fuse, conditions);
 /// ShortCircuit far = study.AtFarEnd;
 /// if (far.Verdict != ClearingVerdict.Clears) Console.WriteLine($"A short at the camera {far.Opening}.");
 /// </code>
 /// </example>
 public sealed class FaultStudy
 {
-    // Just below a step of the device, by more than a multiple may be rounded, its latest time is the longer one.
-    private const double JustBelow = 1 - 1e-8;
-
-    private readonly double _coldCelsius, _hotCelsius, _currentFactor;
+    private readonly FaultSetting _setting;
+    private readonly FaultLoop _wholeRun;
 
     /// <summary>Studies a run.</summary>
-    /// <param name="run">The run.</param>
-    /// <param name="source">What stands behind the fault.</param>
-    /// <param name="device">What is meant to interrupt it.</param>
-    /// <param name="insulation">The insulation of every conductor of the run.</param>
-    /// <param name="conditions">The temperatures, inside the ranges of the conductor materials and of the device.</param>
-    /// <exception cref="ArgumentNullException">A reference is null.</exception>
+    /// <param name="run">The run; its cables say what their insulation is.</param>
+    /// <param name="supply">The supply behind the fault. An alternating one counts by its RMS voltage, with resistance alone.</param>
+    /// <param name="device">What is meant to interrupt it: <see cref="ProtectiveDevice.None"/> where there is nothing, null where nobody declares it.</param>
+    /// <param name="conditions">The temperatures, inside the ranges of the conductor materials and of the device, and how the run lies.</param>
+    /// <exception cref="ArgumentNullException">A reference other than <paramref name="device"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A temperature is outside the range of a material or of the device.</exception>
-    public FaultStudy(CableRun run, FaultSource source, ProtectiveDevice device, Insulation insulation, FaultConditions conditions)
+    public FaultStudy(CableRun run, Supply supply, ProtectiveDevice? device, FaultConditions conditions)
     {
         Run = Require.NotNull(run, nameof(run));
-        Source = Require.NotNull(source, nameof(source));
-        Device = Require.NotNull(device, nameof(device));
-        Insulation = Require.NotNull(insulation, nameof(insulation));
+        Supply = Require.NotNull(supply, nameof(supply));
         Conditions = Require.NotNull(conditions, nameof(conditions));
-        _coldCelsius = run.CelsiusOf(conditions.Coldest, nameof(conditions));
-        _hotCelsius = run.CelsiusOf(conditions.Hottest, nameof(conditions));
-        _currentFactor = device.CurrentFactorAt(conditions.Device, nameof(conditions));
-        Shorts = Array.AsReadOnly([.. Places()]);
+        Device = device;
+        run.CelsiusOf(conditions.Coldest, nameof(conditions));
+        run.CelsiusOf(conditions.Hottest, nameof(conditions));
+        device?.CurrentFactorAt(conditions.DeviceColdest, nameof(conditions));
+        device?.CurrentFactorAt(conditions.DeviceHottest, nameof(conditions));
+        _setting = new FaultSetting(supply.Output, device, conditions);
+        _wholeRun = FaultPlaces.End(FaultLoop.Terminals, run, conditions.Laying, conditions).EndingAt("far end");
+        FaultLoop[] places = [FaultLoop.Terminals, .. FaultPlaces.Joints(FaultLoop.Terminals, run, conditions.Laying, conditions), _wholeRun];
+        Shorts = Array.AsReadOnly(Array.ConvertAll(places, place => new ShortCircuit(place, _setting)));
     }
 
     /// <summary>The run.</summary>
     public CableRun Run { get; }
 
-    /// <summary>What stands behind the fault.</summary>
-    public FaultSource Source { get; }
+    /// <summary>The supply behind the fault.</summary>
+    public Supply Supply { get; }
 
-    /// <summary>What is meant to interrupt it.</summary>
-    public ProtectiveDevice Device { get; }
+    /// <summary>What is meant to interrupt it, or null where nobody declares it.</summary>
+    public ProtectiveDevice? Device { get; }
 
-    /// <summary>The insulation of every conductor of the run.</summary>
-    public Insulation Insulation { get; }
-
-    /// <summary>The temperatures.</summary>
+    /// <summary>The temperatures, and how the run lies.</summary>
     public FaultConditions Conditions { get; }
 
     /// <summary>A short at each place, from the terminals to the far end.</summary>
@@ -75,41 +72,13 @@ public sealed class FaultStudy
     /// <summary>A short at the far end, where the camera is.</summary>
     public ShortCircuit AtFarEnd => Shorts[Shorts.Count - 1];
 
+    /// <summary>What more current than there should be does, drawn at the far end: a multiple of an output's limit, say.</summary>
+    /// <param name="current">The current that is drawn, above 0; RMS where it alternates or pulses. [A]</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="current"/> is not above 0, or not finite.</exception>
+    /// <example><code>Overload overload = study.OverloadOf(2.1 * output.Limit);</code></example>
+    public Overload OverloadOf(ElectricCurrent current) =>
+        new(Require.Positive(current.Amperes, nameof(current), "A"), _wholeRun, _setting);
+
     /// <summary>Every short on a line of its own, in the invariant culture; never throws.</summary>
     public override string ToString() => string.Join("\n", Shorts);
-
-    private IEnumerable<ShortCircuit> Places()
-    {
-        var before = new List<RunPart>();
-        yield return At("terminals", before);
-        foreach (RunPart part in Run.Parts)
-        {
-            if (part is Joint joint) yield return At(joint.Name, before);
-            before.Add(part);
-        }
-
-        yield return At("far end", before);
-    }
-
-    private ShortCircuit At(string place, IReadOnlyCollection<RunPart> before)
-    {
-        double most = Source.Supply.HighestVolts / (Source.Ohms + Device.LeastOhms + before.Sum(p => p.OhmsAt(_coldCelsius)));
-        double least = Source.Supply.LowestVolts / (Source.Ohms + Device.GreatestOhms + before.Sum(p => p.OhmsAt(_hotCelsius)));
-        double withstand = before.OfType<CableSegment>().SelectMany(s => new[] { s.Cable.Outgoing, s.Cable.Return })
-            .Select(Insulation.WithstandIntegral).DefaultIfEmpty(double.PositiveInfinity).Min();
-        Length distance = Length.FromMeters(before.Sum(p => p.OneWayLength.Meters));
-        return new ShortCircuit(place, distance, most, least, [.. Cases(most, least)], withstand, this);
-    }
-
-    // The ends of the range of current; the limit of the supply, where its behaviour changes; and just below every current at
-    // which the device gets faster. Between these nothing gets worse.
-    private IEnumerable<FaultCase> Cases(double mostProspective, double leastProspective)
-    {
-        OverloadBehaviour overload = Source.Overload;
-        var ends = new List<LimitedCurrent> { overload.Limited(mostProspective), overload.Limited(leastProspective) };
-        if (overload.LimitAmperes < mostProspective && overload.LimitAmperes > leastProspective) ends.Add(LimitedCurrent.Steady(overload.LimitAmperes));
-        double high = ends.Max(c => c.PeakAmperes), low = ends.Min(c => c.PeakAmperes);
-        IEnumerable<LimitedCurrent> steps = Device.StepsAt(_currentFactor).Select(s => s * JustBelow).Where(s => s > low && s < high).Select(LimitedCurrent.Steady);
-        return ends.Concat(steps).Select(c => new FaultCase(c, Device, _currentFactor));
-    }
 }

@@ -6,12 +6,18 @@ public enum WithstandVerdict
     /// <summary>No conductor carries the fault current: the fault is at the terminals.</summary>
     NoConductor,
 
-    /// <summary>The fault ends within 5 s, and before any conductor reaches the limit of its insulation.</summary>
+    /// <summary>The fault ends within 5 s before any conductor reaches the limit of its insulation, or none gets hotter than it may be in service, however long it lasts.</summary>
     Stands,
 
-    /// <summary>A conductor may reach the limit of its insulation within 5 s, before the fault has ended.</summary>
+    /// <summary>
+    /// For longer than 5 s a conductor may be hotter than it may be in service, without reaching the limit of its insulation in a
+    /// fault: the insulation ages, and somebody has to end it.
+    /// </summary>
+    HotterThanInService,
+
+    /// <summary>A conductor may reach the limit of its insulation before the fault has ended.</summary>
     DoesNotStand,
 
-    /// <summary>The fault may outlast 5 s without the limit being reached by then: the adiabatic model says nothing of what follows.</summary>
-    OutsideAdiabaticModel,
+    /// <summary>What is declared does not say: see <see cref="Overcurrent.Missing"/>.</summary>
+    Unknown,
 }

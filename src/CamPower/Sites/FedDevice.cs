@@ -19,5 +19,5 @@ internal sealed class FedDevice(DistributionBox box, SiteDevice device, int site
     internal IReadOnlyList<SiteRun> Path { get; } = path;
 
     /// <summary>The voltage that it accepts of the current that its box gives, or null where it accepts none.</summary>
-    internal VoltageRange? Accepted { get; } = device.Model.InputFor(box.Supply.Output);
+    internal VoltageRange? Accepted { get; } = device.Model.InputFor(box.Supply.Output.Kind);
 }

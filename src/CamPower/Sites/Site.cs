@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using CamPower.Sites;
+using UnitsNet;
 
 namespace CamPower;
 
@@ -23,11 +24,14 @@ public sealed class Site
     /// <param name="devices">Its devices.</param>
     /// <param name="videoLinks">The shields of its video cables, where they carry return current; null for none.</param>
     /// <param name="bonds">The bonds between grounds and boxes; null for none.</param>
+    /// <param name="altitude">Its height above the sea, from -500 m to 9000 m; null where it does not matter: no supply is derated by it then. [m]</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty, there is no condition, or the parts do
     /// not make up a site: the message lists every fault that <see cref="SiteStructure.FindFaults"/> finds.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="altitude"/> is outside its range.</exception>
     public Site(string name, IEnumerable<Condition> conditions, IEnumerable<DistributionBox> boxes, IEnumerable<SiteRun> runs,
-        IEnumerable<SiteDevice> devices, IEnumerable<VideoLink>? videoLinks = null, IEnumerable<GroundBond>? bonds = null)
+        IEnumerable<SiteDevice> devices, IEnumerable<VideoLink>? videoLinks = null, IEnumerable<GroundBond>? bonds = null,
+        Length? altitude = null)
     {
         Name = Require.Name(name, nameof(name));
         Conditions = Require.Items(conditions, nameof(conditions));
@@ -39,6 +43,8 @@ public sealed class Site
         if (Conditions.Count == 0) throw new ArgumentException("A site needs at least one condition.", nameof(conditions));
         IReadOnlyList<SiteFault> faults = SiteStructure.FindFaults(Conditions, Boxes, Runs, Devices, VideoLinks, Bonds);
         if (faults.Count > 0) throw new ArgumentException("The parts do not make up a site: " + string.Join("; ", faults) + ".", nameof(runs));
+        Altitude = altitude;
+        AltitudeMeters = altitude is Length height ? AltitudeDerating.MetersOf(height, nameof(altitude)) : 0;
         Feeds = FeedGroup.AllOf(this);
     }
 
@@ -63,6 +69,11 @@ public sealed class Site
     /// <summary>The bonds between grounds and boxes.</summary>
     public IReadOnlyList<GroundBond> Bonds { get; }
 
+    /// <summary>Its height above the sea; null where it does not matter: no supply is derated by it then. [m]</summary>
+    public Length? Altitude { get; }
+
+    internal double AltitudeMeters { get; }
+
     /// <summary>What its used outputs feed: one output a group, or several whose returns meet.</summary>
     internal IReadOnlyList<FeedGroup> Feeds { get; }
 
@@ -78,7 +89,7 @@ public sealed class Site
     public Site With(DistributionBox box)
     {
         DistributionBox replaced = BoxNamed(Require.NotNull(box, nameof(box)).Name, nameof(box));
-        return new Site(Name, Conditions, Boxes.Select(b => ReferenceEquals(b, replaced) ? box : b), Runs, Devices, VideoLinks, Bonds);
+        return new Site(Name, Conditions, Boxes.Select(b => ReferenceEquals(b, replaced) ? box : b), Runs, Devices, VideoLinks, Bonds, Altitude);
     }
 
     /// <summary>The name; never throws.</summary>

@@ -12,14 +12,16 @@ public sealed class SiteRun
     /// <param name="run">The cable and joints.</param>
     /// <param name="returnAt">Name of another run's junction to whose negative this one's far end is joined, instead of
     /// having a return conductor of its own; null where it has one.</param>
+    /// <param name="laying">How it lies, as far as its heat is concerned; null where nobody says.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException">A name is empty.</exception>
-    public SiteRun(RunOrigin from, string to, CableRun run, string? returnAt = null)
+    public SiteRun(RunOrigin from, string to, CableRun run, string? returnAt = null, Laying? laying = null)
     {
         From = Require.NotNull(from, nameof(from));
         To = Require.Name(to, nameof(to));
         Run = Require.NotNull(run, nameof(run));
         ReturnAt = returnAt is null ? null : Require.Name(returnAt, nameof(returnAt));
+        Laying = laying;
     }
 
     /// <summary>Where it starts.</summary>
@@ -34,6 +36,9 @@ public sealed class SiteRun
     /// <summary>Name of the junction whose negative it shares, or null where it has a return conductor of its own.</summary>
     /// <remarks>Of its own cable only the outgoing conductor is used then.</remarks>
     public string? ReturnAt { get; }
+
+    /// <summary>How it lies, as far as its heat is concerned, or null where nobody says.</summary>
+    public Laying? Laying { get; }
 
     /// <summary>Both ends in words; never throws.</summary>
     public override string ToString() => $"{From} to {To}";

@@ -18,9 +18,9 @@ public static class BoxCatalogue
     private static DistributionBox Box(int outputs, double amperes)
     {
         ElectricPotential lowest = ElectricPotential.FromVolts(StudyConstants.GenericTrimFrom.Value);
-        var supply = new Supply(FormattableString.Invariant($"12 V {amperes} A supply"), CurrentKind.Dc, lowest, ElectricCurrent.FromAmperes(amperes),
-            Ratio.FromPercent(StudyConstants.GenericTolerance.Value), DeratingCurve.GenericEnclosed,
+        var output = new DcOutput(lowest, ElectricCurrent.FromAmperes(amperes), Ratio.FromPercent(StudyConstants.GenericTolerance.Value),
             new VoltageRange(lowest, ElectricPotential.FromVolts(StudyConstants.GenericTrimTo.Value)));
+        var supply = new Supply(FormattableString.Invariant($"12 V {amperes} A supply"), output, Derating.GenericEnclosed);
         return DistributionBox.WithEqualOutputs(FormattableString.Invariant($"{outputs} outputs, {amperes} A"), supply, outputs,
             ElectricCurrent.FromAmperes(StudyConstants.GenericOutputLimit.Value));
     }

@@ -15,7 +15,7 @@ public static class BoxSizing
     /// <returns>The choice, and of every box of the catalogue why it will or will not do; none is an answer.</returns>
     /// <remarks>
     /// The site is solved with each supply in the place of the present one, set as that is where its trim range allows and
-    /// as it is listed otherwise. Outputs may be wired anew: the strongest gets the largest current. Whether the devices
+    /// as it is listed otherwise; a box that declares no enclosure is taken to stand in that of the present one. Outputs may be wired anew: the strongest gets the largest current. Whether the devices
     /// get enough voltage is not a matter of size: <see cref="SiteTrimming.TrimWindowOf"/> answers that.
     /// </remarks>
     /// <exception cref="ArgumentNullException">An argument, or a box of the catalogue, is null.</exception>
@@ -30,5 +30,33 @@ public static class BoxSizing
     {
         DistributionBox box = Require.NotNull(site, nameof(site)).BoxNamed(Require.Name(boxName, nameof(boxName)), nameof(boxName));
         return new BoxTrial(site, box, Require.NotNull(policy, nameof(policy))).Choose(Require.Items(catalogue, nameof(catalogue)));
+    }
+
+    /// <summary>The fewest boxes of a catalogue that can feed what a box of the site feeds, and what goes to which.</summary>
+    /// <param name="site">The site, its runs included.</param>
+    /// <param name="boxName">The name of the box that is to be divided.</param>
+    /// <param name="catalogue">The boxes to choose from, each as often as wanted, in any order.</param>
+    /// <param name="policy">The room that each must leave.</param>
+    /// <returns>The boxes, a lower bound on their number with what sets it, and the site with them; none is an answer.</returns>
+    /// <remarks>
+    /// Each box must pass what <see cref="SmallestBoxFor"/> asks for. Outputs whose returns meet stay together. The bound is
+    /// what the whole needs over what the best box of the catalogue has, in outputs and in current; where no way of dividing
+    /// the outputs among so many boxes is left untried and none will do, it rises by one. A search that would take too long
+    /// ends with more boxes than the bound, and says so. The same input always gives the same boxes. Where the boxes hang,
+    /// and whether the devices get enough voltage, is not asked: the runs stay as they are.
+    /// </remarks>
+    /// <exception cref="ArgumentNullException">An argument, or a box of the catalogue, is null.</exception>
+    /// <exception cref="ArgumentException">The site has no box of that name.</exception>
+    /// <example>
+    /// <code>
+    /// BoxSplit split = site.SplitFor("yard box", BoxCatalogue.Generic, SizingPolicy.CommonPractice);
+    /// Console.WriteLine($"{split.Boxes.Count} boxes, proven least: {split.IsProvenLeast}");
+    /// SiteAssessment divided = split.Site.Assess();
+    /// </code>
+    /// </example>
+    public static BoxSplit SplitFor(this Site site, string boxName, IEnumerable<DistributionBox> catalogue, SizingPolicy policy)
+    {
+        DistributionBox box = Require.NotNull(site, nameof(site)).BoxNamed(Require.Name(boxName, nameof(boxName)), nameof(boxName));
+        return new BoxSplitSearch(site, box, Require.NotNull(policy, nameof(policy)), Require.Items(catalogue, nameof(catalogue))).Split();
     }
 }

@@ -9,22 +9,43 @@ namespace CamPower.Studies;
 internal sealed class BoxTrial(Site site, DistributionBox box, SizingPolicy policy)
 {
     internal BoxChoice Choose(IEnumerable<DistributionBox> catalogue) => new(catalogue
-        .OrderBy(b => b.Supply.RatedAmperes).ThenBy(b => b.Outputs.Count)
+        .OrderBy(b => b.Supply.Output.RatedAmperes).ThenBy(b => b.Outputs.Count)
         .Select(b => new BoxCandidate(b, ShortfallsOf(b).ToList().AsReadOnly()))
         .ToList().AsReadOnly());
 
-    private IEnumerable<BoxShortfall> ShortfallsOf(DistributionBox candidate)
+    // Set as the present one where its trim range allows.
+    private Supply SupplyOf(DistributionBox candidate)
     {
-        Supply wanted = box.Supply, offered = candidate.Supply;
-        if (offered.Output != wanted.Output || !offered.NominalVolts.Equals(wanted.NominalVolts))
-        {
-            return [new BoxShortfall(BoxConstraint.Voltage, wanted.Nominal, offered.Nominal)];
-        }
-
-        Supply set = offered.Trim?.Contains(wanted.SetPoint.Volts) == true ? offered.SetTo(wanted.SetPoint) : offered;
-        BoxAssessment solved = site.With(box.With(set)).Assess().Boxes.Single(b => string.Equals(b.Box.Name, box.Name, StringComparison.Ordinal));
-        return new[] { OutputsShort(candidate, solved), OutputTooWeak(candidate, solved), SupplyTooWeak(solved) }.OfType<BoxShortfall>();
+        double wanted = box.Supply.Output.SetVolts;
+        bool canBeSet = (candidate.Supply.Output as DcOutput)?.Trim?.Contains(wanted) == true;
+        return canBeSet ? candidate.Supply.SetTo(ElectricPotential.FromVolts(wanted)) : candidate.Supply;
     }
+
+    /// <summary>What speaks against a candidate whatever it is to feed: its voltage or its kind of current.</summary>
+    internal BoxShortfall? WrongVoltage(DistributionBox candidate)
+    {
+        SupplyOutput wanted = box.Supply.Output, offered = candidate.Supply.Output;
+        return offered.Kind == wanted.Kind && offered.NominalVolts.Equals(wanted.NominalVolts)
+            ? null
+            : new BoxShortfall(BoxConstraint.Voltage, wanted.Nominal, offered.Nominal);
+    }
+
+    /// <summary>The box of the site with a candidate's supply, and with what else of it warms: the enclosure, and what protects the outputs.</summary>
+    /// <remarks>A candidate that declares no enclosure is taken to stand in that of the present box.</remarks>
+    internal DistributionBox InItsPlace(DistributionBox candidate)
+    {
+        var solved = new DistributionBox(box.Name, SupplyOf(candidate), box.Outputs.Select(o =>
+            new BoxOutput(o.Number, o.Limit, candidate.Outputs[Math.Min(o.Number, candidate.Outputs.Count) - 1].Protection)), box.Terminals);
+        return (candidate.Enclosure ?? box.Enclosure) is Enclosure enclosure ? solved.In(enclosure) : solved;
+    }
+
+    /// <summary>What speaks against a candidate that feeds certain outputs, solved with it in the place of the box.</summary>
+    internal IEnumerable<BoxShortfall> ShortfallsOf(DistributionBox candidate, BoxAssessment solved) =>
+        new[] { OutputsShort(candidate, solved), OutputTooWeak(candidate, solved), SupplyTooWeak(solved) }.OfType<BoxShortfall>();
+
+    private IEnumerable<BoxShortfall> ShortfallsOf(DistributionBox candidate) => WrongVoltage(candidate) is BoxShortfall wrong
+        ? [wrong]
+        : ShortfallsOf(candidate, site.With(InItsPlace(candidate)).Assess().Boxes.Single(b => string.Equals(b.Box.Name, box.Name, StringComparison.Ordinal)));
 
     private BoxShortfall? OutputsShort(DistributionBox candidate, BoxAssessment solved)
     {

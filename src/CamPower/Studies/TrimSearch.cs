@@ -22,8 +22,9 @@ internal sealed class TrimSearch
         _site = site;
         _box = box;
         _coldestCelsius = site.Conditions.Min(c => c.At.CableCelsius);
-        _fromVolts = box.Supply.Trim?.LowestVolts ?? box.Supply.NominalVolts;
-        _toVolts = box.Supply.Trim?.HighestVolts ?? box.Supply.NominalVolts;
+        VoltageRange? trim = (box.Supply.Output as DcOutput)?.Trim;
+        _fromVolts = trim?.LowestVolts ?? box.Supply.Output.NominalVolts;
+        _toVolts = trim?.HighestVolts ?? box.Supply.Output.NominalVolts;
         _steps = GroupsOf(site).Any(g => g.SharesReturns) ? StepsOfSharedReturns : 1;
     }
 

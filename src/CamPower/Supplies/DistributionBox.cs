@@ -6,7 +6,8 @@ using UnitsNet;
 namespace CamPower;
 
 /// <summary>A supply with one or more numbered outputs: a distribution box, or an adapter with its one lead.</summary>
-/// <remarks>Immutable. The limit of each output and the rating of the supply bind separately.</remarks>
+/// <remarks>Immutable. The limit of each output and the rating of the supply bind separately. Several supplies in one
+/// enclosure are a box each, with outputs numbered from 1.</remarks>
 /// <example>
 /// <code>
 /// DistributionBox box = DistributionBox.WithEqualOutputs("yard box", supply, outputs: 18, ElectricCurrent.FromAmperes(1.1));
@@ -19,18 +20,21 @@ public sealed class DistributionBox
     /// <param name="name">How it is called on the site. Not empty.</param>
     /// <param name="supply">The supply in it.</param>
     /// <param name="outputs">Its outputs, numbered from 1 without a gap.</param>
+    /// <param name="terminals">The wire that the terminals of its outputs take; null where nobody declares it.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty, there is no output, or the numbers do not run from 1.</exception>
-    public DistributionBox(string name, Supply supply, IEnumerable<BoxOutput> outputs)
-        : this(name, supply, outputs, isAdapter: false)
+    public DistributionBox(string name, Supply supply, IEnumerable<BoxOutput> outputs, TerminalRange? terminals = null)
+        : this(name, supply, outputs, terminals, enclosure: null, isAdapter: false)
     {
     }
 
-    private DistributionBox(string name, Supply supply, IEnumerable<BoxOutput> outputs, bool isAdapter)
+    private DistributionBox(string name, Supply supply, IEnumerable<BoxOutput> outputs, TerminalRange? terminals, Enclosure? enclosure, bool isAdapter)
     {
         Name = Require.Name(name, nameof(name));
         Supply = Require.NotNull(supply, nameof(supply));
         Outputs = Require.Items(outputs, nameof(outputs));
+        Terminals = terminals;
+        Enclosure = enclosure;
         IsAdapter = isAdapter;
         if (Outputs.Count == 0) throw new ArgumentException("A box needs at least one output.", nameof(outputs));
         if (Outputs.Where((output, index) => output.Number != index + 1).Any())
@@ -48,28 +52,44 @@ public sealed class DistributionBox
     /// <summary>Its outputs, numbered from 1.</summary>
     public IReadOnlyList<BoxOutput> Outputs { get; }
 
+    /// <summary>The wire that the terminals of its outputs take, or null where nobody declares it.</summary>
+    public TerminalRange? Terminals { get; }
+
+    /// <summary>The case around it, or null where nobody declares one: the air around its supply is then as warm as its surroundings.</summary>
+    public Enclosure? Enclosure { get; }
+
     /// <summary>Whether it is an adapter: a supply whose only output is its own lead.</summary>
     public bool IsAdapter { get; }
 
-    /// <summary>A box whose outputs all have the same limit.</summary>
+    /// <summary>A box whose outputs are all alike.</summary>
     /// <param name="name">How it is called on the site. Not empty.</param>
     /// <param name="supply">The supply in it.</param>
     /// <param name="outputs">How many outputs, from 1 to 1000.</param>
     /// <param name="limit">The current that each may carry all the time, above 0. [A]</param>
+    /// <param name="protection">What interrupts an overcurrent at each; <see cref="ProtectiveDevice.None"/> where there is nothing, null where nobody declares it.</param>
+    /// <param name="terminals">The wire that their terminals take; null where nobody declares it.</param>
+    /// <param name="claimedClass">The power-limit class that the label or data sheet claims for each; null where it claims none.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
-    public static DistributionBox WithEqualOutputs(string name, Supply supply, int outputs, ElectricCurrent limit) => new(
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or <paramref name="claimedClass"/> is none of those there are.</exception>
+    public static DistributionBox WithEqualOutputs(string name, Supply supply, int outputs, ElectricCurrent limit,
+        ProtectiveDevice? protection = null, TerminalRange? terminals = null, PowerLimitClass? claimedClass = null) => new(
         name, supply,
-        Enumerable.Range(1, (int)Require.Within(outputs, 1, 1000, nameof(outputs), "outputs")).Select(n => new BoxOutput(n, limit)));
+        Enumerable.Range(1, (int)Require.Within(outputs, 1, 1000, nameof(outputs), "outputs")).Select(n => new BoxOutput(n, limit, protection, claimedClass)),
+        terminals);
 
     /// <summary>An adapter: one output, whose limit is the rating of the supply.</summary>
     /// <param name="name">How it is called on the site. Not empty.</param>
     /// <param name="supply">The supply.</param>
+    /// <param name="protection">What interrupts an overcurrent in its lead; <see cref="ProtectiveDevice.None"/> where there is nothing, null where nobody declares it.</param>
+    /// <param name="claimedClass">The power-limit class that its label claims; null where it claims none.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
-    public static DistributionBox Adapter(string name, Supply supply) =>
-        new(name, supply, [new BoxOutput(1, Require.NotNull(supply, nameof(supply)).RatedCurrent)], isAdapter: true);
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="claimedClass"/> is none of those there are.</exception>
+    public static DistributionBox Adapter(string name, Supply supply, ProtectiveDevice? protection = null,
+        PowerLimitClass? claimedClass = null) => new(
+        name, supply, [new BoxOutput(1, Require.NotNull(supply, nameof(supply)).Output.RatedCurrent, protection, claimedClass)],
+        terminals: null, enclosure: null, isAdapter: true);
 
     /// <summary>The same box, its supply set to another voltage.</summary>
     /// <param name="setPoint">The voltage that it is adjusted to, inside the trim range of its supply. [V]</param>
@@ -77,8 +97,33 @@ public sealed class DistributionBox
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="setPoint"/> is outside the trim range.</exception>
     public DistributionBox SetTo(ElectricPotential setPoint) => With(Supply.SetTo(setPoint));
 
+    /// <summary>What numbers can say of an output and a power-limit class: refuted, not refuted, or unknown.</summary>
+    /// <param name="outputNumber">Number of the output, from 1.</param>
+    /// <param name="limitClass">The class, whether or not the output claims it.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such output, or <paramref name="limitClass"/> is none of those there are.</exception>
+    /// <example>
+    /// <code>
+    /// PowerLimitVerdict verdict = box.AssessPowerLimit(1, PowerLimitClass.Class2).Verdict;
+    /// </code>
+    /// </example>
+    public PowerLimitAssessment AssessPowerLimit(int outputNumber, PowerLimitClass limitClass) => new(
+        this, Outputs[(int)Require.Within(outputNumber, 1, Outputs.Count, nameof(outputNumber), "") - 1], Require.Known(limitClass, nameof(limitClass)));
+
+    /// <summary>The same box in an enclosure, which makes it warmer inside than around it.</summary>
+    /// <param name="enclosure">The enclosure.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="enclosure"/> is null.</exception>
+    /// <example>
+    /// <code>
+    /// DistributionBox onThePole = box.In(new Enclosure(Length.FromMillimeters(300), Length.FromMillimeters(400), Length.FromMillimeters(150),
+    ///     EnclosureWall.PaintedSteel, EnclosureFaces.OnWall));
+    /// </code>
+    /// </example>
+    public DistributionBox In(Enclosure enclosure) => new(Name, Supply, Outputs, Terminals, Require.NotNull(enclosure, nameof(enclosure)), IsAdapter);
+
     /// <summary>The name; never throws.</summary>
     public override string ToString() => Name;
 
-    internal DistributionBox With(Supply supply) => new(Name, supply, Outputs, IsAdapter);
+    internal DistributionBox Named(string name) => new(name, Supply, Outputs, Terminals, Enclosure, IsAdapter);
+
+    internal DistributionBox With(Supply supply) => new(Name, supply, Outputs, Terminals, Enclosure, IsAdapter);
 }

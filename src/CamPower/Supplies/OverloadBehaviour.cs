@@ -21,23 +21,45 @@ public sealed class OverloadBehaviour
     private readonly double _shortAmperes, _pulseSeconds, _periodSeconds, _duty;
     private readonly string _words;
 
-    private OverloadBehaviour(string words, double limitAmperes, double shortAmperes, double pulseSeconds, double periodSeconds)
+    private OverloadBehaviour(string words, ElectricCurrent? limit = null, ElectricCurrent? shortCircuit = null, Duration? pulse = null, Duration? period = null)
     {
         _words = words;
-        LimitAmperes = limitAmperes;
-        _shortAmperes = shortAmperes;
-        _pulseSeconds = pulseSeconds;
-        _periodSeconds = periodSeconds;
-        _duty = double.IsInfinity(pulseSeconds) ? 1 : pulseSeconds / periodSeconds;
+        LimitAmperes = limit?.Amperes ?? double.PositiveInfinity;
+        _shortAmperes = shortCircuit?.Amperes ?? LimitAmperes;
+        _pulseSeconds = pulse?.Seconds ?? double.PositiveInfinity;
+        _periodSeconds = period?.Seconds ?? double.PositiveInfinity;
+        _duty = pulse is null ? 1 : _pulseSeconds / _periodSeconds;
+        Limit = limit;
+        ShortCircuitCurrent = shortCircuit;
+        Pulse = pulse;
+        Period = period;
     }
 
     /// <summary>No limit at all: a battery, or a transformer without protection.</summary>
-    public static OverloadBehaviour Unlimited { get; } = Steady("no limit", double.PositiveInfinity, double.PositiveInfinity);
+    public static OverloadBehaviour Unlimited { get; } = new("no limit");
 
     /// <summary>The current at which it acts; null where it never does. [A]</summary>
-    public ElectricCurrent? Limit => double.IsInfinity(LimitAmperes) ? null : ElectricCurrent.FromAmperes(LimitAmperes);
+    public ElectricCurrent? Limit { get; }
+
+    /// <summary>The current into a short at its terminals, where it folds back; null where it does not. [A]</summary>
+    public ElectricCurrent? ShortCircuitCurrent { get; }
+
+    /// <summary>How long current flows: a pulse of a hiccup, or the longest time until it has shut down; null where current flows on. [s]</summary>
+    public Duration? Pulse { get; }
+
+    /// <summary>From one pulse to the next; null where there is no next one. [s]</summary>
+    public Duration? Period { get; }
 
     internal double LimitAmperes { get; }
+
+    /// <summary>Whether it tries again and again.</summary>
+    internal bool Pulses => !double.IsInfinity(_periodSeconds);
+
+    /// <summary>Whether it stays off once it has been asked for too much.</summary>
+    internal bool ShutsDown => !double.IsInfinity(_pulseSeconds) && double.IsInfinity(_periodSeconds);
+
+    /// <summary>The current that a supply in overload gives at a share of its voltage: level, or along the line of foldback. [A]</summary>
+    internal double AmperesAt(double shareOfVoltage) => _shortAmperes + ((LimitAmperes - _shortAmperes) * shareOfVoltage);
 
     /// <summary>The supply holds its current at the limit, whatever the resistance, as long as the fault lasts.</summary>
     /// <param name="limit">The current, above 0. [A]</param>
@@ -45,7 +67,7 @@ public sealed class OverloadBehaviour
     public static OverloadBehaviour ConstantCurrent(ElectricCurrent limit)
     {
         double amperes = Positive(limit, nameof(limit));
-        return Steady(FormattableString.Invariant($"holds {amperes:G6} A"), amperes, amperes);
+        return new(FormattableString.Invariant($"holds {amperes:G6} A"), limit);
     }
 
     /// <summary>The supply lowers its current with its voltage, along a straight line from the limit to a smaller current into a short.</summary>
@@ -56,7 +78,7 @@ public sealed class OverloadBehaviour
     {
         double amperes = Positive(limit, nameof(limit)), atShort = Positive(shortCircuit, nameof(shortCircuit));
         if (atShort > amperes) throw Require.OutOfRange(atShort, nameof(shortCircuit), "A", FormattableString.Invariant($"above 0, at most {amperes}"));
-        return Steady(FormattableString.Invariant($"folds back from {amperes:G6} A to {atShort:G6} A"), amperes, atShort);
+        return new(FormattableString.Invariant($"folds back from {amperes:G6} A to {atShort:G6} A"), limit, shortCircuit);
     }
 
     /// <summary>The supply tries again and again: pulses at the limit, with pauses. It heats by the RMS current.</summary>
@@ -69,7 +91,7 @@ public sealed class OverloadBehaviour
         double amperes = Positive(limit, nameof(limit));
         double on = Require.Positive(pulse.Seconds, nameof(pulse), "s"), cycle = Require.Positive(period.Seconds, nameof(period), "s");
         if (cycle <= on) throw Require.OutOfRange(cycle, nameof(period), "s", FormattableString.Invariant($"above {on}"));
-        return new(FormattableString.Invariant($"pulses of {amperes:G6} A for {on:G6} s every {cycle:G6} s"), amperes, amperes, on, cycle);
+        return new(FormattableString.Invariant($"pulses of {amperes:G6} A for {on:G6} s every {cycle:G6} s"), limit, pulse: pulse, period: period);
     }
 
     /// <summary>The supply shuts down and stays off until somebody restarts it.</summary>
@@ -79,7 +101,7 @@ public sealed class OverloadBehaviour
     public static OverloadBehaviour Shutdown(ElectricCurrent limit, Duration within)
     {
         double amperes = Positive(limit, nameof(limit)), on = Require.Positive(within.Seconds, nameof(within), "s");
-        return new(FormattableString.Invariant($"shuts down above {amperes:G6} A within {on:G6} s"), amperes, amperes, on, double.PositiveInfinity);
+        return new(FormattableString.Invariant($"shuts down above {amperes:G6} A within {on:G6} s"), limit, pulse: within);
     }
 
     /// <summary>The behaviour in words, in the invariant culture; never throws.</summary>
@@ -94,9 +116,6 @@ public sealed class OverloadBehaviour
         double amperes = _shortAmperes / (1 - ((LimitAmperes - _shortAmperes) / prospectiveAmperes));
         return new LimitedCurrent(amperes, amperes * Math.Sqrt(_duty), _pulseSeconds, _periodSeconds);
     }
-
-    private static OverloadBehaviour Steady(string words, double limitAmperes, double shortAmperes) =>
-        new(words, limitAmperes, shortAmperes, double.PositiveInfinity, double.PositiveInfinity);
 
     private static double Positive(ElectricCurrent current, string parameter) => Require.Positive(current.Amperes, parameter, "A");
 }

@@ -4,13 +4,11 @@ using UnitsNet;
 namespace CamPower;
 
 /// <summary>A power supply, as its data sheet describes it, and the voltage that it is set to.</summary>
-/// <remarks>Immutable. Ideal up to its rating: its voltage lies within a tolerance of the set point whatever the load.</remarks>
+/// <remarks>Immutable.</remarks>
 /// <example>
 /// <code>
-/// var supply = new Supply("12 V, 20 A", CurrentKind.Dc, ElectricPotential.FromVolts(12), ElectricCurrent.FromAmperes(20),
-///     Ratio.FromPercent(2), DeratingCurve.GenericEnclosed,
-///     trim: new VoltageRange(ElectricPotential.FromVolts(12), ElectricPotential.FromVolts(14)),
-///     setPoint: ElectricPotential.FromVolts(12.6));
+/// var output = new DcOutput(ElectricPotential.FromVolts(12), ElectricCurrent.FromAmperes(20), tolerance: Ratio.FromPercent(2));
+/// var supply = new Supply("12 V, 20 A", output, Derating.GenericEnclosed);
 /// ElectricCurrent inAWarmBox = supply.DeratedCurrentAt(Temperature.FromDegreesCelsius(60));   // 15 A
 /// </code>
 /// </example>
@@ -18,104 +16,63 @@ public sealed class Supply
 {
     /// <summary>Describes a supply.</summary>
     /// <param name="name">How it is called. Not empty.</param>
-    /// <param name="output">Direct or alternating.</param>
-    /// <param name="nominal">Nominal output voltage, from 1 nV to 1 MV; RMS if alternating. [V]</param>
-    /// <param name="ratedCurrent">Rated output current in a cool room, above 0. [A]</param>
-    /// <param name="tolerance">How far the output may be off its set point, from 0 to 0.5. [1]</param>
-    /// <param name="derating">What is left of the rating as it warms.</param>
-    /// <param name="trim">How far the output can be adjusted; null where it cannot.</param>
-    /// <param name="setPoint">The voltage that it is adjusted to, inside <paramref name="trim"/> and, as the nominal voltage, from 1 nV to 1 MV; null for the nominal voltage.</param>
-    /// <param name="ripple">RMS ripple at mains frequency or its double, over the output voltage, from 0 to 1; null where nobody declares it. [1]</param>
-    /// <exception cref="ArgumentNullException"><paramref name="name"/> or <paramref name="derating"/> is null.</exception>
-    /// <exception cref="ArgumentException"><paramref name="name"/> is empty, or a set point is given without a trim range.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or <paramref name="output"/> is none of those there are.</exception>
-    public Supply(string name, CurrentKind output, ElectricPotential nominal, ElectricCurrent ratedCurrent, Ratio tolerance,
-        DeratingCurve derating, VoltageRange? trim = null, ElectricPotential? setPoint = null, Ratio? ripple = null)
+    /// <param name="output">Its output: a <see cref="DcOutput"/> or an <see cref="AcOutput"/>.</param>
+    /// <param name="derating">What is left of the rating as it warms, at another inlet voltage, or high above the sea.</param>
+    /// <param name="inlet">The side that takes power in; null where the data sheet says nothing of it.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="name"/>, <paramref name="output"/> or <paramref name="derating"/> is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
+    public Supply(string name, SupplyOutput output, Derating derating, SupplyInlet? inlet = null)
     {
         Name = Require.Name(name, nameof(name));
-        Output = Require.Known(output, nameof(output));
-        NominalVolts = Require.SourceVolts(nominal.Volts, nameof(nominal));
-        RatedAmperes = Require.Positive(ratedCurrent.Amperes, nameof(ratedCurrent), "A");
-        double share = Require.Within(tolerance.DecimalFractions, 0, 0.5, nameof(tolerance), "");
+        Output = Require.NotNull(output, nameof(output));
         Derating = Require.NotNull(derating, nameof(derating));
-        double set = SetVolts(NominalVolts, trim, setPoint);
-        LowestVolts = set * (1 - share);
-        HighestVolts = set * (1 + share);
-        Nominal = nominal;
-        RatedCurrent = ratedCurrent;
-        Tolerance = tolerance;
-        if (ripple is Ratio given) Require.Within(given.DecimalFractions, 0, 1, nameof(ripple), "");
-        Ripple = ripple;
-        Trim = trim;
-        SetPoint = setPoint ?? nominal;
+        Inlet = inlet;
     }
 
     /// <summary>How it is called.</summary>
     public string Name { get; }
 
-    /// <summary>Direct or alternating.</summary>
-    public CurrentKind Output { get; }
+    /// <summary>Its output.</summary>
+    public SupplyOutput Output { get; }
 
-    /// <summary>Nominal output voltage.</summary>
-    public ElectricPotential Nominal { get; }
+    /// <summary>What is left of the rating as it warms, at another inlet voltage, or high above the sea.</summary>
+    public Derating Derating { get; }
 
-    /// <summary>Rated output current in a cool room.</summary>
-    public ElectricCurrent RatedCurrent { get; }
+    /// <summary>The side that takes power in, or null where the data sheet says nothing of it.</summary>
+    public SupplyInlet? Inlet { get; }
 
-    /// <summary>How far the output may be off its set point.</summary>
-    public Ratio Tolerance { get; }
-
-    /// <summary>What is left of the rating as it warms.</summary>
-    public DeratingCurve Derating { get; }
-
-    /// <summary>How far the output can be adjusted, or null.</summary>
-    public VoltageRange? Trim { get; }
-
-    /// <summary>The voltage that it is set to.</summary>
-    public ElectricPotential SetPoint { get; }
-
-    /// <summary>RMS ripple at mains frequency or its double, over the output voltage, or null where nobody declares it.</summary>
-    public Ratio? Ripple { get; }
-
-    /// <summary>The lowest output voltage within the tolerance. [V]</summary>
-    public ElectricPotential LowestVoltage => ElectricPotential.FromVolts(LowestVolts);
-
-    /// <summary>The highest output voltage within the tolerance. [V]</summary>
-    public ElectricPotential HighestVoltage => ElectricPotential.FromVolts(HighestVolts);
-
-    internal double NominalVolts { get; }
-
-    internal double RatedAmperes { get; }
-
-    internal double LowestVolts { get; }
-
-    internal double HighestVolts { get; }
-
-    /// <summary>The current that it may deliver at an ambient temperature; 0 where it is not rated to run. [A]</summary>
+    /// <summary>The current that it may deliver; 0 where it is not rated to run. [A]</summary>
     /// <param name="ambient">Temperature of the air around the supply, finite.</param>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="ambient"/> is infinite.</exception>
-    public ElectricCurrent DeratedCurrentAt(Temperature ambient) => ElectricCurrent.FromAmperes(
-        DeratedAmperesAt(Require.Finite(Celsius.Of(ambient), nameof(ambient), "°C")));
+    /// <param name="lineVoltage">Voltage at the inlet, from 1 nV to 1 MV; null for the nominal one, at which nothing is derated. [V]</param>
+    /// <param name="altitude">Height above the sea, from -500 m to 9000 m; null for sea level. [m]</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    /// <remarks>It is not rated to run outside the curves of its <see cref="Derating"/> and outside the voltage that its <see cref="Inlet"/> accepts.</remarks>
+    public ElectricCurrent DeratedCurrentAt(Temperature ambient, ElectricPotential? lineVoltage = null, Length? altitude = null)
+    {
+        double share = Derating.ShareAt(ambient, lineVoltage, altitude).DecimalFractions;
+        return ElectricCurrent.FromAmperes(Accepts(lineVoltage?.Volts) ? Output.RatedAmperes * share : 0);
+    }
 
     /// <summary>The same supply, set to another voltage.</summary>
-    /// <param name="setPoint">The voltage that it is adjusted to, inside <see cref="Trim"/>. [V]</param>
-    /// <exception cref="ArgumentException">It has no trim range.</exception>
+    /// <param name="setPoint">The voltage that it is adjusted to, inside the trim range of its output. [V]</param>
+    /// <exception cref="ArgumentException">Its output has no trim range.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="setPoint"/> is outside the trim range.</exception>
     /// <example><code>Supply raised = supply.SetTo(ElectricPotential.FromVolts(13.2));</code></example>
-    public Supply SetTo(ElectricPotential setPoint) => new(Name, Output, Nominal, RatedCurrent, Tolerance, Derating, Trim, setPoint, Ripple);
+    public Supply SetTo(ElectricPotential setPoint) => With(Output is DcOutput dc
+        ? dc.SetTo(setPoint)
+        : throw new ArgumentException("A supply of alternating current cannot be set to a voltage.", nameof(setPoint)));
 
     /// <summary>The name; never throws.</summary>
     public override string ToString() => Name;
 
     /// <summary>A supply like it that gives another voltage, whether or not this one can be trimmed to it. [V]</summary>
-    internal Supply Giving(double volts) => new(Name, Output, ElectricPotential.FromVolts(volts), RatedCurrent, Tolerance, Derating, ripple: Ripple);
+    internal Supply Giving(double volts) => With(Output.Giving(volts));
 
-    internal double DeratedAmperesAt(double celsius) => RatedAmperes * Derating.ShareAtCelsius(celsius);
+    /// <inheritdoc cref="DeratedCurrentAt"/>
+    internal double DeratedAmperesAt(double celsius, double? lineVolts, double altitudeMeters) =>
+        Accepts(lineVolts) ? Output.RatedAmperes * Derating.ShareAt(celsius, lineVolts, altitudeMeters) : 0;
 
-    private static double SetVolts(double nominalVolts, VoltageRange? trim, ElectricPotential? setPoint)
-    {
-        if (setPoint is not ElectricPotential wanted) return nominalVolts;
-        if (trim is null) throw new ArgumentException("A set point needs a trim range.", nameof(setPoint));
-        return Require.SourceVolts(Require.Within(wanted.Volts, trim.LowestVolts, trim.HighestVolts, nameof(setPoint), "V"), nameof(setPoint));
-    }
+    private bool Accepts(double? lineVolts) => lineVolts is not double volts || Inlet?.Voltage?.Contains(volts) != false;
+
+    private Supply With(SupplyOutput output) => new(Name, output, Derating, Inlet);
 }

@@ -18,4 +18,48 @@ public static class SupplyConstants
     /// <summary>Share of the rating at the highest ambient of the generic curve: 2.5 % lost per kelvin above 50 °C. [%]</summary>
     public static CitedValue GenericShareAtHighest { get; } =
         new("Share of its rating that a generic enclosed supply keeps at its highest ambient", 50, "%", Sources.GenericDerating);
+
+    /// <summary>Emissivity of paint and powder coats of every colour. [1]</summary>
+    public static CitedValue PaintEmissivity { get; } =
+        new("Emissivity of painted sheet steel", 0.9, "1", Sources.PaintEmissivity);
+
+    /// <summary>Share of the sunlight that light grey takes up. [1]</summary>
+    public static CitedValue LightGreyAbsorptance { get; } =
+        new("Solar absorptance of light grey paint and plastic", 0.6, "1", Sources.LightGreyAbsorptance);
+
+    /// <summary>Emissivity of weathered galvanised steel. [1]</summary>
+    public static CitedValue GalvanisedEmissivity { get; } =
+        new("Emissivity of weathered galvanised steel", 0.28, "1", Sources.GalvanisedSurface);
+
+    /// <summary>Share of the sunlight that weathered galvanised steel takes up. [1]</summary>
+    public static CitedValue GalvanisedAbsorptance { get; } =
+        new("Solar absorptance of weathered galvanised steel", 0.8, "1", Sources.GalvanisedSurface);
+
+    /// <summary>Emissivity of new galvanised steel. [1]</summary>
+    public static CitedValue NewGalvanisedEmissivity { get; } =
+        new("Emissivity of new galvanised steel", 0.13, "1", Sources.GalvanisedSurface);
+
+    /// <summary>Share of the sunlight that new galvanised steel takes up. [1]</summary>
+    public static CitedValue NewGalvanisedAbsorptance { get; } =
+        new("Solar absorptance of new galvanised steel", 0.65, "1", Sources.GalvanisedSurface);
+
+    /// <summary>Emissivity of plastic enclosures. [1]</summary>
+    public static CitedValue PlasticEmissivity { get; } =
+        new("Emissivity of a plastic enclosure", 0.9, "1", Sources.PlasticEnclosure);
+
+    /// <summary>Thickness of the wall of a plastic enclosure. [mm]</summary>
+    public static CitedValue PlasticThickness { get; } =
+        new("Wall of a plastic enclosure", 3, "mm", Sources.PlasticEnclosure);
+
+    /// <summary>Thermal conductivity of the plastic of enclosures. [W/(m·K)]</summary>
+    public static CitedValue PlasticConductivity { get; } =
+        new("Thermal conductivity of the plastic of an enclosure", 0.2, "W/(m·K)", Sources.PlasticEnclosure);
+
+    /// <summary>Altitude up to which a generic supply keeps its ambient rating. [m]</summary>
+    public static CitedValue GenericAltitudeFrom { get; } =
+        new("Altitude up to which a generic supply keeps its ambient rating", 2000, "m", Sources.GenericAltitudeDerating);
+
+    /// <summary>By how much warmer the air counts for every 1000 m above that. [K]</summary>
+    public static CitedValue GenericAltitudeRise { get; } =
+        new("By how much warmer the air counts to a generic supply for every 1000 m above that", 5, "K", Sources.GenericAltitudeDerating);
 }

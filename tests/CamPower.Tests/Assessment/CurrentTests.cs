@@ -123,7 +123,7 @@ public class CurrentTests
         var lamp = new ShareDraw(Load.None, infrared: Amperes(12));
         SiteAssessment assessment = Star(Box(Dc(amperes: 10)), [day, night], (0, Camera(lamp))).Assess();
         Assert.Equal(expected, assessment.Boxes[0].Worst.Condition.Name);
-        Assert.Contains(RuleSet.Standard.Check(assessment), f => f.Rule == "supply-above-derated-rating" && f.Condition == night);
+        Assert.Contains(RuleSet.Standard.Check(assessment), f => f.Rule == (atNight > 70 ? "box-too-hot" : "supply-above-derated-rating") && f.Condition == night);
     }
 
     [Fact]

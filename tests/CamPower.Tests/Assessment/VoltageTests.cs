@@ -15,8 +15,8 @@ public class VoltageTests
     private static readonly CableRun HundredMeters = new(Runs.Eighteen, Length.FromMeters(100));
 
     // A 12 V supply trimmed to 12.6 V, within 2 %.
-    private static readonly Supply Trimmed = new("trimmed", CurrentKind.Dc, Volts(12), ElectricCurrent.FromAmperes(10), Ratio.FromPercent(2),
-        DeratingCurve.GenericEnclosed, Range(11, 14), Volts(12.6));
+    private static readonly Supply Trimmed = new("trimmed",
+        new DcOutput(Volts(12), ElectricCurrent.FromAmperes(10), Ratio.FromPercent(2), Range(11, 14), Volts(12.6)), Derating.GenericEnclosed);
 
     [Theory]
     [InlineData(20)]

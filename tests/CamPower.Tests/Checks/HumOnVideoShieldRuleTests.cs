@@ -12,29 +12,29 @@ public class HumOnVideoShieldRuleTests
     [Fact]
     public void ShieldAboveTheLimit_IsFound_AndJustBelowIsNot()
     {
-        Finding finding = Assert.Single(new HumOnVideoShieldRule().Check(Site(3.4).Assess()));
+        Finding finding = Assert.Single(new HumOnVideoShieldRule().Check(new Evidence(Site(3.4).Assess())));
         Assert.Equal(Severity.Caution, finding.Severity);
         Assert.Equal("camera 1", finding.About.Name);
         Assert.Equal("day", finding.Condition!.Name);
         Assert.Equal(10.2, ((ElectricPotential)finding.Measured!).Millivolts, 1e-9);
         Assert.Equal(10, ((ElectricPotential)finding.Limit!).Millivolts, 1e-9);
         Assert.Contains("10.2 mV", finding.Message, System.StringComparison.Ordinal);
-        Assert.Empty(new HumOnVideoShieldRule().Check(Site(3.3).Assess()));
+        Assert.Empty(new HumOnVideoShieldRule().Check(new Evidence(Site(3.3).Assess())));
     }
 
     // The clamp removes a DC shift, however large, and of a ripple that nobody declares nothing is known.
     [Fact]
     public void DcShiftAlone_IsNotHum()
     {
-        Assert.Empty(new HumOnVideoShieldRule().Check(Site(0).Assess()));
-        Assert.Empty(new HumOnVideoShieldRule().Check(Site(null).Assess()));
+        Assert.Empty(new HumOnVideoShieldRule().Check(new Evidence(Site(0).Assess())));
+        Assert.Empty(new HumOnVideoShieldRule().Check(new Evidence(Site(null).Assess())));
     }
 
     [Fact]
     public void LimitOfOnesOwn_Binds()
     {
-        Assert.Empty(new HumOnVideoShieldRule(ElectricPotential.FromMillivolts(11)).Check(Site(3.4).Assess()));
-        Assert.Single(new HumOnVideoShieldRule(ElectricPotential.FromMillivolts(9)).Check(Site(3.3).Assess()));
+        Assert.Empty(new HumOnVideoShieldRule(ElectricPotential.FromMillivolts(11)).Check(new Evidence(Site(3.4).Assess())));
+        Assert.Single(new HumOnVideoShieldRule(ElectricPotential.FromMillivolts(9)).Check(new Evidence(Site(3.3).Assess())));
         Assert.Throws<System.ArgumentOutOfRangeException>(() => new HumOnVideoShieldRule(ElectricPotential.Zero));
     }
 
@@ -47,7 +47,7 @@ public class HumOnVideoShieldRuleTests
         var camera = new Device("camera", DeviceKind.Camera, new ShareDraw(half, infrared: half), dcInput: any);
         var site = new Site("shed", [Condition.Day(Mild), Condition.Night(Mild)], [Box("a", 12, ripplePercent: 3.4)], [Run("a", 1, "1", 1.0)],
             [new SiteDevice("camera 1", camera, at: "1")], [Link(1, "g", 0.9)], [Bond("g", "a", 0.1)]);
-        Assert.Equal("night", new HumOnVideoShieldRule().Check(site.Assess()).Single().Condition!.Name);
+        Assert.Equal("night", new HumOnVideoShieldRule().Check(new Evidence(site.Assess())).Single().Condition!.Name);
     }
 
     private static Site Site(double? ripplePercent) =>

@@ -6,5 +6,5 @@ namespace CamPower.Tests.Checks;
 internal sealed class NamedRule(string id, Severity severity = Severity.Note, string purpose = "p", string remedy = "r", Citation? source = null, string message = "m")
     : Rule(id, severity, purpose, remedy, source ?? Sources.CommonPractice)
 {
-    public override IEnumerable<Finding> Check(SiteAssessment assessment) => [Find(new Subject(SubjectKind.Site, assessment.Site.Name), message)];
+    public override IEnumerable<Finding> Check(Evidence evidence) => [Find(new Subject(SubjectKind.Site, evidence.Assessment.Site.Name), message)];
 }

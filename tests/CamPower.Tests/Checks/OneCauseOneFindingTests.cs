@@ -40,7 +40,7 @@ public class OneCauseOneFindingTests
     [Fact]
     public void TrimmedTooHigh_IsAnOvervoltageAtLightLoad()
     {
-        var supply = new Supply("trimmed", CurrentKind.Dc, Volts(12), ElectricCurrent.FromAmperes(9), Ratio.Zero, DeratingCurve.GenericEnclosed, Range(11, 15), Volts(14));
+        var supply = new Supply("trimmed", new DcOutput(Volts(12), ElectricCurrent.FromAmperes(9), Ratio.Zero, Range(11, 15), Volts(14)), Derating.GenericEnclosed);
         Assert.Equal(["overvoltage-at-light-load"], Ids(Single(0.1, Camera(Watts(3), Range(8, 13)), supply)));
     }
 

@@ -1,7 +1,10 @@
 using System.Collections.Generic;
+using System.Linq;
 using CamPower.Conductors;
 using CamPower.Tests.Assessment.Returns;
+using CamPower.Tests.Devices;
 using CamPower.Tests.Sites;
+using CamPower.Tests.Supplies;
 using UnitsNet;
 using static CamPower.Tests.Sites.SmallSite;
 
@@ -39,7 +42,28 @@ internal static class RuleCases
 
         // 12 V and 10 %, which its own draw brings down to 13 V.
         new("overvoltage-before-it-draws", Severity.Caution, LightLoad(13.2 - Hair), LightLoad(13.2 + Hair), "camera 1", 13.2, 13.2 - Hair),
+
+        // 12 V at 5 A are the 60 VA that an inherently limited source of 12 V may give: 5 VA a volt, IEC 62368-1 Table Q.1.
+        new("power-limit-exceeded", Severity.Danger, Limited(5 + Hair), Limited(5), "box output 1", 60 + (12 * Hair), 60, "VA"),
+
+        // 20 A in 18 AWG of PVC in a cable settle near 170 °C, 10 A near 43 °C: see LastingFaultTests.
+        new("protection-missing", Severity.Danger, Guarded(ProtectiveDevice.None, 20), Guarded(ProtectiveDevice.None, 10), "box output 1"),
+        new("device-voltage-rating-exceeded", Severity.Danger, Guarded(Quick(2, volts: 12 - Hair)), Guarded(Quick(2, volts: 12)), "box output 1", 12, 12 - Hair),
+
+        // 12 V behind 0.1 Ω.
+        new("breaking-capacity-exceeded", Severity.Danger, Guarded(Quick(2, breaking: 120 - Hair)), Guarded(Quick(2, breaking: 120)), "box output 1", 120, 120 - Hair, "A"),
+
+        // A fuse of 10 A (UL 248-14) may take 2 min at 25 A, and 18 AWG has no steady temperature there; one of 5 A (IEC 60127-2 F) 0.3 s.
+        new("conductor-cannot-stand-let-through", Severity.Danger, Guarded(SmallDevices.Fuse(FuseCharacteristic.UlFast, 10), 25), Guarded(Quick(5), 25), "box output 1"),
+
+        // A fuse F of 2 A opens for certain from 4.2 A on, and in 30 min then.
+        new("far-end-short-does-not-clear", Severity.Failure, Guarded(Quick(2), 4.2 - Hair), Guarded(Quick(2), 4.2 + Hair), "box output 1", 4.2 - Hair, Unit: "A"),
+        new("nuisance-trip", Severity.Failure, Guarded(Quick(1), drawn: 1 + Hair), Guarded(Quick(1), drawn: 1), "box output 1", 1 + Hair, 1, "A", "night"),
         new("output-overloaded", Severity.Failure, OnOutput(1, 1 - Hair), OnOutput(1, 1), "box output 1", 1, 1 - Hair, "A", "night"),
+
+        // The generic curve ends at 70 °C (common practice, no source).
+        new("box-too-hot", Severity.Failure, AtBox(70 + Hair), AtBox(70), "box", 70 + Hair, 70, "°C", "day"),
+        new("box-temperature-unknown", Severity.Caution, Enclosed(0.1, isEfficiencyDeclared: false), Enclosed(0.1, isEfficiencyDeclared: true), "box"),
 
         // A 12.5 A supply gives 9.375 A at 60 °C by the generic curve (common practice, no source).
         new("supply-above-derated-rating", Severity.Failure, Loaded(9.375 + Hair, 12.5, Warm), Loaded(9.375, 12.5, Warm), "box", 9.375 + Hair, 9.375, "A", "night"),
@@ -47,6 +71,10 @@ internal static class RuleCases
 
         // 8 A at 80 % loading want a 10 A supply (common practice, no source).
         new("supply-above-headroom-policy", Severity.Caution, Loaded(8 + Hair, 10, Night), Loaded(8, 10, Night), "box", 8 + Hair, 8, "A", "night"),
+
+        // A supply that holds 9 A opens a fuse F of 2 A within 0.3 s, one of 0.9 A within 20 ms.
+        new("short-drags-rail-down", Severity.Caution, Neighbours(Quick(2)), Neighbours(Quick(0.9)), "box output 1", Condition: "night"),
+        new("fuse-above-continuous-share", Severity.Caution, Guarded(Quick(2), drawn: 1.5 + Hair), Guarded(Quick(2), drawn: 1.5), "box output 1", 1.5 + Hair, 1.5, "A", "night"),
 
         // 2 % above 10 V is 10.2 V: what 1 A over 1.8 Ω leaves.
         new("thin-voltage-margin", Severity.Caution, ThinAt(1.8 + Hair), ThinAt(1.8 - Hair), "camera 1", 10.2 - Hair, 10.2, Condition: "night"),
@@ -58,6 +86,7 @@ internal static class RuleCases
         // A third of 1 A along 0.9 Ω is 0.3 V: 10 mV are a thirtieth of it.
         new("hum-on-video-shield", Severity.Caution, Hum(3.3334), Hum(3.3333), "camera 1", 0.0100002, 0.01, Condition: "day"),
         new("mixed-resistance-bases", Severity.Note, Tail(ofTable: true), Tail(ofTable: false), "box output 1 to end"),
+        new("value-outside-validated-range", Severity.Caution, Enclosed(0.1 - Hair), Enclosed(0.1), "box", 0.1 - Hair, 0.1, "m"),
         new("ac-solved-with-rms", Severity.Note, AcCamera(acceptsAc: true), DcCamera(acceptsDc: true), "box"),
     ];
 
@@ -83,9 +112,42 @@ internal static class RuleCases
 
     private static Site LightLoad(double highest) => Single(2, Camera(new ShareDraw(Amperes(0.1), infrared: Amperes(1)), Range(5, highest)), Dc(percent: 10), Day, Night);
 
+    private static Site Limited(double amperes) => new("site", [Day], [new DistributionBox(BoxName, LimitedOutputs.Holding(12, 4, amperes),
+            [new BoxOutput(1, ElectricCurrent.FromAmperes(4), ProtectiveDevice.None, PowerLimitClass.LimitedPowerSource)])],
+        [GuardedRun(1)], [new SiteDevice("camera 1", Camera(Watts(1)), "end 1")]);
+
+    private static Fuse Quick(double amperes, double volts = 250, double breaking = 1500) =>
+        SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, amperes, volts: volts, breaking: breaking);
+
+    // A camera on 18 AWG of PVC in a cable; a supply of 12 V and 0.1 Ω that holds a limit, if it has one.
+    private static Site Guarded(ProtectiveDevice device, double? limit = null, double drawn = 0.1) => new("site", [Day, Night], [GuardedBox(limit, device)],
+        [GuardedRun(1)], [new SiteDevice("camera 1", Camera(AtNight(amperes: drawn)), "end 1")]);
+
+    // Two outputs of a supply that holds 9 A; the second opens within 20 ms. Both cameras drop out at 8 V.
+    private static Site Neighbours(ProtectiveDevice first) => new("site", [Day, Night], [GuardedBox(9, first, Quick(0.9))], [GuardedRun(1), GuardedRun(2)],
+        [.. new[] { 1, 2 }.Select(n => new SiteDevice($"camera {n}", Camera(AtNight(amperes: 0.1), starting: Starts(9, 8)), $"end {n}"))]);
+
+    private static DistributionBox GuardedBox(double? limit, params ProtectiveDevice[] devices) => new(BoxName,
+        new Supply("supply", new DcOutput(Volts(12), ElectricCurrent.FromAmperes(100), Ratio.Zero, sourceResistance: ElectricResistance.FromOhms(0.1),
+            overload: limit is double amperes ? OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(amperes)) : OverloadBehaviour.Unlimited), Derating.GenericEnclosed),
+        devices.Select((device, i) => new BoxOutput(i + 1, ElectricCurrent.FromAmperes(50), device)));
+
+    private static SiteRun GuardedRun(int output) => new(RunOrigin.Output(BoxName, output), $"end {output}",
+        new CableRun(Cable.Pair(WireSize.Awg(18), Stranding.Solid, ConductorMaterial.AnnealedCopper, insulation: Insulation.Pvc70), Length.FromMeters(1)),
+        laying: Laying.InCableOrRaceway(currentCarryingConductors: 2));
+
     private static Site OnOutput(double amperes, double limit) => Star(Box(limit: limit), [Day, Night], (0, Camera(AtNight(amperes: amperes))));
 
     private static Site Loaded(double amperes, double rating, Condition condition) => Star(Box(Dc(amperes: rating)), [condition], (0, Camera(AtNight(amperes: amperes))));
+
+    private static Site AtBox(double celsius) => Star(Box(), [Condition.Day(At(box: celsius)), Night], (0, Camera(Amperes(1))));
+
+    private static Site Enclosed(double depth, bool isEfficiencyDeclared = true)
+    {
+        Supply supply = isEfficiencyDeclared ? Dc().WithEfficiency(0.9) : Dc();
+        var enclosure = new Enclosure(Length.FromMeters(0.3), Length.FromMeters(0.4), Length.FromMeters(depth), EnclosureWall.PaintedSteel, EnclosureFaces.OnWall);
+        return Star(Box(supply).In(enclosure), [Day, Night], (0, Camera(Amperes(1))));
+    }
 
     private static Site Split(double amperes) => Shared(0, Adapter(Dc(amperes: 2)), [Day, Night], Camera(AtNight(amperes: amperes)), Camera(AtNight(amperes: amperes)));
 

@@ -18,9 +18,10 @@ public class RuleSetTests
 
     // Whatever subset of the rules is asked, each finds what it finds alone: none hides or invents another's finding.
     [Property(MaxTest = 300)]
-    public void EveryRule_FindsTheSameInAnySubset(int bits)
+    public void EveryRule_FindsTheSameInAnySubset(int seed)
     {
-        Rule[] rules = [.. RuleSet.Standard.Rules.Where((_, i) => (bits >> i & 1) == 1)];
+        var random = new Random(seed);
+        Rule[] rules = [.. RuleSet.Standard.Rules.Where(_ => random.Next(2) == 1)];
         Assert.Equal(
             Say(rules.SelectMany(r => new RuleSet([r]).Check(Troubled))).Order(),
             Say(new RuleSet(rules).Check(Troubled)).Order());
@@ -101,7 +102,9 @@ public class RuleSetTests
         Assert.Throws<ArgumentNullException>(() => new RuleSet([null!]));
         Assert.Contains("no-motors", Assert.Throws<ArgumentException>(() => new RuleSet([new NoMotorsRule(), new NoMotorsRule()])).Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentNullException>(() => Empty.With(null!));
-        Assert.Throws<ArgumentNullException>(() => Empty.Check(null!));
+        Assert.Throws<ArgumentNullException>(() => Empty.Check((SiteAssessment)null!));
+        Assert.Throws<ArgumentNullException>(() => Empty.Check((Evidence)null!));
+        Assert.Throws<ArgumentNullException>(() => new Evidence(null!));
     }
 
     [Fact]
@@ -111,7 +114,7 @@ public class RuleSetTests
         Assert.Throws<ArgumentNullException>(() => new NamedRule(null!));
         Assert.Throws<ArgumentException>(() => new NamedRule("a", purpose: ""));
         Assert.Throws<ArgumentException>(() => new NamedRule("a", remedy: ""));
-        Assert.Throws<ArgumentException>(() => new NamedRule("a", message: " ").Check(Troubled));
+        Assert.Throws<ArgumentException>(() => new NamedRule("a", message: " ").Check(new Evidence(Troubled)));
         Assert.Equal("a-1", new NamedRule("a-1").ToString());
         Assert.Throws<ArgumentOutOfRangeException>(() => new NamedRule("a", (Severity)7));
         Assert.Throws<ArgumentOutOfRangeException>(() => new Subject((SubjectKind)7, "x"));

@@ -43,7 +43,7 @@ public class RuleTests
 
     [Theory]
     [MemberData(nameof(Rules))]
-    public void Rule_RefusesNoAssessment(string id) =>
+    public void Rule_RefusesNoEvidence(string id) =>
         Assert.Throws<System.ArgumentNullException>(() => RuleSet.Standard.Rules.Single(r => r.Id == id).Check(null!).ToList());
 
     private static RuleCase CaseOf(string id) => RuleCases.All.Single(c => c.Rule == id);
@@ -56,7 +56,10 @@ public class RuleTests
         {
             "V" => Assert.IsType<ElectricPotential>(found).Volts,
             "A" => Assert.IsType<ElectricCurrent>(found).Amperes,
+            "°C" => Assert.IsType<Temperature>(found).DegreesCelsius,
+            "m" => Assert.IsType<Length>(found).Meters,
             "W" => (double)Assert.IsType<Power>(found).Watts,
+            "VA" => Assert.IsType<ElectricApparentPower>(found).Voltamperes,
             _ => Assert.IsType<Scalar>(found).Amount,
         };
         Assert.Equal(expected!.Value, value, 2e-8);

@@ -1,4 +1,5 @@
 using System;
+using System.Linq;
 using UnitsNet;
 
 namespace CamPower.Tests.Circuits;
@@ -143,6 +144,26 @@ public class RunLimitTests
         RunAnswer<WireSize> answer = Hundred.ThinnestSize(series, Nine, Volts(12), VoltageLimit.AtLeast(Volts(lowest)), Twenty);
         Assert.Equal(expected, answer.HasValue ? answer.Value.ToString() : null);
         Assert.Equal(limit, answer.LimitedBy);
+    }
+
+    // The same hundred feet with the even gauges that are sold, in any order: 19 AWG is not among them, 20 AWG does not do.
+    [Theory]
+    [InlineData(10.5, new[] { 14, 20, 18, 16, 22 }, "18 AWG", BindingLimit.LowestVoltage)]
+    [InlineData(10.5, new[] { 18, 16 }, "18 AWG", BindingLimit.SeriesEnd)]
+    [InlineData(10.5, new[] { 22, 20 }, null, BindingLimit.SeriesEnd)]
+    public void ThinnestSize_OfThoseThatAreSold(double lowest, int[] sold, string? expected, BindingLimit limit)
+    {
+        RunAnswer<WireSize> answer = Hundred.ThinnestSize(sold.Select(WireSize.Awg), Nine, Volts(12), VoltageLimit.AtLeast(Volts(lowest)), Twenty);
+        Assert.Equal(expected, answer.HasValue ? answer.Value.ToString() : null);
+        Assert.Equal(limit, answer.LimitedBy);
+    }
+
+    [Fact]
+    public void ThinnestSize_OfImpossibleSizes_Throws()
+    {
+        Assert.Throws<ArgumentException>("sizes", () => Hundred.ThinnestSize([], Nine, Volts(12), VoltageLimit.AtLeast(Volts(10)), Twenty));
+        Assert.Throws<ArgumentOutOfRangeException>("sizes", () => Hundred.ThinnestSize([default], Nine, Volts(12), VoltageLimit.AtLeast(Volts(10)), Twenty));
+        Assert.Throws<ArgumentNullException>("sizes", () => Hundred.ThinnestSize(null!, Nine, Volts(12), VoltageLimit.AtLeast(Volts(10)), Twenty));
     }
 
     [Fact]

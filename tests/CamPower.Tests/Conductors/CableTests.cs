@@ -39,12 +39,19 @@ public class CableTests
         Assert.Equal(18.1 / 6, six.ResistancePerLengthAt(Twenty).OhmsPerKilometer, 1e-9);
     }
 
+    // A jacket printed 60 °C says nothing of a fault, so there is no factor k; PVC of 70 °C has one (IEC 60364-4-43: 115).
     [Fact]
-    public void InsulationRating_IsData()
+    public void Insulation_MayBeARatingOnly()
     {
-        var cable = new Cable(Wire, Wire, insulationRating: Temperature.FromDegreesCelsius(60));
-        Assert.Equal(60, cable.InsulationRating!.Value.DegreesCelsius, 1e-12);
-        Assert.Null(new Cable(Wire, Wire).InsulationRating);
+        Insulation printed = new Cable(Wire, Wire, insulation: Insulation.Rated(Temperature.FromDegreesCelsius(60))).Insulation!;
+        Assert.Equal(60, printed.HighestInService.DegreesCelsius, 1e-12);
+        Assert.Null(printed.HighestInFault);
+        Assert.Null(printed.FactorFor(ConductorMaterial.AnnealedCopper));
+        Assert.Null(printed.WithstandOf(Wire));
+        Assert.Null(printed.WithstandTime(Wire, ElectricCurrent.FromAmperes(10)));
+        Assert.Null(printed.LeastArea(ConductorMaterial.AnnealedCopper, ElectricCurrent.FromAmperes(10), Duration.FromSeconds(1)));
+        Assert.Equal(115, new Cable(Wire, Wire, insulation: Insulation.Pvc70).Insulation!.FactorFor(ConductorMaterial.AnnealedCopper)!.Value, 0.5);
+        Assert.Null(new Cable(Wire, Wire).Insulation);
     }
 
     [Fact]

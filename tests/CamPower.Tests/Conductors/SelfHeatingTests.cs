@@ -169,6 +169,85 @@ public class SelfHeatingTests
         Assert.True(Hot(Cable, Eighteen, amperes, 30) <= Hot(Laying.InCableOrRaceway(12), Eighteen, amperes, 30));
     }
 
+    // An independent integration, fourth-order Runge-Kutta, of C·dT/dt = I²·r(T) − (T − Ta)/θ. By hand: θ of 18 AWG in a cable is
+    // 60/(14²·0.026711 Ω/m) = 11.461 K·m/W (above); C = 8890 × 390 × 0.8231e-6 m² = 2.8537 J/(K·m); r₂₀ = 6.385 Ω/1000 ft. Rising, steady and running away.
+    [Theory]
+    [InlineData(5, 30, 30, 60)]
+    [InlineData(14, 30, 60, 20)]
+    [InlineData(20, 30, 30, 30)]
+    [InlineData(25, 30, 40, 15)]
+    [InlineData(23.1, 30, 30, 10)]
+    public void TemperatureAfter_IsThatOfTheIntegration(double amperes, double air, double start, double seconds)
+    {
+        const double Theta = 11.461, Capacity = 2.8537, OhmsPerMeter = 6.385 / 304.8;
+        double celsius = start, step = seconds / 500;
+        for (int i = 0; i < 500; i++)
+        {
+            double k1 = Rate(celsius), k2 = Rate(celsius + (step / 2 * k1)), k3 = Rate(celsius + (step / 2 * k2)), k4 = Rate(celsius + (step * k3));
+            celsius += step / 6 * (k1 + (2 * k2) + (2 * k3) + k4);
+        }
+
+        SelfHeating heat = Cable.Heat(Eighteen, ElectricCurrent.FromAmperes(amperes), Temperature.FromDegreesCelsius(air));
+        Temperature from = Temperature.FromDegreesCelsius(start);
+        Assert.Equal(celsius - start, heat.TemperatureAfter(Duration.FromSeconds(seconds), from)!.Value.DegreesCelsius - start, 2e-4 * (celsius - start));
+
+        // And back: it is there after that time.
+        Assert.Equal(seconds, heat.TimeTo(heat.TemperatureAfter(Duration.FromSeconds(seconds), from)!.Value, from)!.Value.Seconds, 1e-9 * seconds);
+
+        double Rate(double t) => ((amperes * amperes * OhmsPerMeter * (1 + (0.00393 * (t - 20)))) - ((t - air) / Theta)) / Capacity;
+    }
+
+    // No heat leaves in a moment: as long as IEC 60949 says, t = (K·S/I)²·ln((θf + β)/(θi + β)) with K = 226 and β = 234.5: 0.8231 mm² at
+    // 300 A from 70 °C to 160 °C: 0.38445 × ln(394.5/304.5) = 0.09955 s. Its rounded constants are good to half a per cent.
+    [Fact]
+    public void TimeTo_OfAShortMoment_IsAdiabatic()
+    {
+        SelfHeating heat = Cable.Heat(Eighteen, ElectricCurrent.FromAmperes(300), Temperature.FromDegreesCelsius(30));
+        Assert.Equal(0.09955, heat.TimeTo(Temperature.FromDegreesCelsius(160), from: Temperature.FromDegreesCelsius(70))!.Value.Seconds, 0.0006);
+    }
+
+    // After one time constant 63.2 % of the rise are done, after ten all of it; it never gets beyond where it settles.
+    [Fact]
+    public void TimeConstant_IsThatOfTheRise()
+    {
+        SelfHeating heat = Cable.Heat(Eighteen, ElectricCurrent.FromAmperes(10), Temperature.FromDegreesCelsius(30));
+        double rise = heat.Rise!.Value.Kelvins;
+        Assert.Equal(rise * (1 - Math.Exp(-1)), heat.TemperatureAfter(heat.TimeConstant!.Value, heat.Ambient)!.Value.DegreesCelsius - 30, 1e-9);
+        Assert.Equal(rise, heat.TemperatureAfter(10 * heat.TimeConstant!.Value, heat.Ambient)!.Value.DegreesCelsius - 30, 1e-4 * rise);
+        Assert.Null(heat.TimeTo(Temperature.FromDegreesCelsius(30 + rise + 0.01), heat.Ambient));
+        Assert.Equal(0, heat.TimeTo(Temperature.FromDegreesCelsius(35), Temperature.FromDegreesCelsius(36))!.Value.Seconds);
+    }
+
+    [Fact]
+    public void Runaway_HasNoTimeConstantButATime()
+    {
+        SelfHeating heat = Cable.Heat(Eighteen, ElectricCurrent.FromAmperes(40), Temperature.FromDegreesCelsius(30));
+        Assert.Null(heat.TimeConstant);
+        Assert.True(heat.TimeTo(Temperature.FromDegreesCelsius(160), heat.Ambient)!.Value.Seconds is > 1 and < 60);
+        Assert.Null(heat.TemperatureAfter(Duration.FromMinutes(10), heat.Ambient));
+    }
+
+    // Copper-clad steel has no density here: nothing is guessed.
+    [Fact]
+    public void WithoutAHeatCapacity_NoTimeIsTold()
+    {
+        var steel = new Conductor(WireSize.Awg(18), Stranding.Solid, ConductorMaterial.CopperCladSteel40);
+        SelfHeating heat = Cable.Heat(steel, ElectricCurrent.FromAmperes(3), Temperature.FromDegreesCelsius(30));
+        Assert.NotNull(heat.ConductorTemperature);
+        Assert.Null(heat.TimeConstant);
+        Assert.Null(heat.TimeTo(Temperature.FromDegreesCelsius(31), heat.Ambient));
+        Assert.Null(heat.TemperatureAfter(Duration.FromSeconds(1), heat.Ambient));
+    }
+
+    [Fact]
+    public void ImpossibleTimes_AreRefused()
+    {
+        SelfHeating heat = Cable.Heat(Eighteen, ElectricCurrent.FromAmperes(3), Temperature.FromDegreesCelsius(30));
+        Quantities.Refusal.AssertNames(() => heat.TemperatureAfter(Duration.FromSeconds(-1.5), heat.Ambient), "time", "-1.5 s");
+        Quantities.Refusal.AssertNames(() => heat.TemperatureAfter(Duration.FromSeconds(1), Temperature.FromDegreesCelsius(29.5)), "from", "29.5 °C");
+        Quantities.Refusal.AssertNames(() => heat.TimeTo(Temperature.FromDegreesCelsius(250.5), heat.Ambient), "limit", "250.5 °C");
+    }
+
     private static double Hot(Laying laying, Conductor conductor, double amperes, double ambient) => laying
         .Heat(conductor, ElectricCurrent.FromAmperes(amperes), Temperature.FromDegreesCelsius(ambient)).ConductorTemperature?.DegreesCelsius ?? double.PositiveInfinity;
 

@@ -41,6 +41,12 @@ public class InvalidDeviceInputTests
         ["resistance upside down"] = (() => Resettable(greatest: 0.01), "greatestResistance", "0.01 Ω"),
         ["tripped at no power"] = (() => Resettable(trippedWatts: 0), "trippedPower", "0 W"),
         ["tripped behind nothing"] = (() => Resettable(trippedWatts: 1).StaysTripped(ElectricPotential.Zero, ElectricResistance.Zero), "source", "0 V"),
+        ["limit of nothing"] = (() => ElectronicLimitTests.Limit(amperes: 0), "limit", "0 A"),
+        ["limit of no use"] = (() => ElectronicLimitTests.Limit(percent: 95), "tolerance", "0.95"),
+        ["limit that opens at once"] = (() => ElectronicLimitTests.Limit(seconds: 0), "opensWithin", "0 s"),
+        ["limit of negative resistance"] = (() => ElectronicLimitTests.Limit(ohms: -0.5), "resistance", "-0.5 Ω"),
+        ["limit of no voltage"] = (() => ElectronicLimitTests.Limit(volts: 0), "voltageRating", "0 V"),
+        ["limit that retries at once"] = (() => ElectronicLimitTests.Limit(pause: 0), "retriesAfter", "0 s"),
         ["tripped behind a negative loop"] = (() => Resettable().StaysTripped(ElectricPotential.FromVolts(12), ElectricResistance.FromOhms(-1.5)), "restOfLoop", "-1.5 Ω"),
     };
 

@@ -63,6 +63,20 @@ public class ResettableFuseTests
     public void StaysTripped_IsUnknownWithoutATrippedPower() =>
         Assert.Null(SmallDevices.Resettable().StaysTripped(ElectricPotential.FromVolts(12), ElectricResistance.FromOhms(20)));
 
+    // By hand: 1 W behind 12 V and 20 Ω is 0.1 A (10 V across it, 2 V across the 20 Ω); behind nothing 1/12 A; at the most
+    // power, 36 Ω, half the voltage: 6 V and 1/6 A. Behind more it resets.
+    [Theory]
+    [InlineData(20, 0.1)]
+    [InlineData(0, 1.0 / 12)]
+    [InlineData(36, 1.0 / 6)]
+    [InlineData(40, null)]
+    public void TrippedCurrent_IsThatOfItsPower(double ohms, double? amperes) => Assert.Equal(amperes ?? -1,
+        SmallDevices.Resettable(trippedWatts: 1).TrippedCurrent(ElectricPotential.FromVolts(12), ElectricResistance.FromOhms(ohms))?.Amperes ?? -1, 1e-9);
+
+    [Fact]
+    public void TrippedCurrent_IsUnknownWithoutATrippedPower() =>
+        Assert.Null(SmallDevices.Resettable().TrippedCurrent(ElectricPotential.FromVolts(12), ElectricResistance.FromOhms(20)));
+
     [Fact]
     public void Generic_TellsItsResistanceAndVoltageAndNoMaximumCurrent()
     {

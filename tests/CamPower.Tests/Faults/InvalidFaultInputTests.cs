@@ -18,12 +18,15 @@ public class InvalidFaultInputTests
         ["pulse of no time"] = (() => OverloadBehaviour.Hiccup(Amperes(2), Seconds(0), Seconds(1)), "pulse", "0 s"),
         ["pulse as long as its period"] = (() => OverloadBehaviour.Hiccup(Amperes(2), Seconds(1), Seconds(1)), "period", "1 s"),
         ["shutdown at once"] = (() => OverloadBehaviour.Shutdown(Amperes(2), Seconds(0)), "within", "0 s"),
-        ["source of no resistance"] = (() => Source(ohms: 0), "sourceResistance", "0 Ω"),
+        ["supply of no resistance"] = (() => Source(ohms: 0), "sourceResistance", "0 Ω"),
         ["hot below cold"] = (() => Between(coldest: 20, hottest: 19.5), "hottest", "19.5 °C"),
         ["colder than there is"] = (() => Between(coldest: -273.5), "coldest", "-273.5 °C"),
-        ["device hotter than anything"] = (() => Between(device: 1000.5), "device", "1000.5 °C"),
+        ["device hotter than anything"] = (() => Between(device: 1000.5), "deviceColdest", "1000.5 °C"),
         ["conductors beyond their model"] = (() => Study(Run(1), ProtectiveDevice.None, conditions: Between(20, 250.5)), "conditions", "250.5 °C"),
         ["device beyond its curve"] = (() => Study(Run(1), SmallDevices.Generic(1.1), conditions: Between(device: 90.5)), "conditions", "90.5 °C"),
+        ["device at one temperature hotter than anything"] = (() => new FaultConditions(SmallDevices.Room, SmallDevices.Room, Temperature.FromDegreesCelsius(1000.5)), "device", "1000.5 °C"),
+        ["device hot below cold"] = (() => Between(device: 20, deviceHottest: 19.5), "deviceHottest", "19.5 °C"),
+        ["overload of nothing"] = (() => Study(Run(1), ProtectiveDevice.None).OverloadOf(Amperes(0)), "current", "0 A"),
         ["fault no hotter than service"] = (() => Made(70, 70), "highestInFault", "70 °C"),
         ["service below every gas"] = (() => Made(-200.5, 70), "highestInService", "-200.5 °C"),
         ["withstand of no current"] = (() => Insulation.Pvc70.WithstandTime(Pair(0.5).Outgoing, Amperes(0)), "current", "0 A"),
@@ -44,11 +47,9 @@ public class InvalidFaultInputTests
     [Fact]
     public void MissingReference_IsRefused()
     {
-        Assert.Throws<ArgumentNullException>(() => new FaultStudy(null!, Source(), ProtectiveDevice.None, Insulation.Pvc70, Between()));
-        Assert.Throws<ArgumentNullException>(() => new FaultStudy(Run(1), null!, ProtectiveDevice.None, Insulation.Pvc70, Between()));
-        Assert.Throws<ArgumentNullException>(() => new FaultStudy(Run(1), Source(), null!, Insulation.Pvc70, Between()));
-        Assert.Throws<ArgumentNullException>(() => new FaultStudy(Run(1), Source(), ProtectiveDevice.None, null!, Between()));
-        Assert.Throws<ArgumentNullException>(() => new FaultStudy(Run(1), Source(), ProtectiveDevice.None, Insulation.Pvc70, null!));
+        Assert.Throws<ArgumentNullException>(() => new FaultStudy(null!, Source(), ProtectiveDevice.None, Between()));
+        Assert.Throws<ArgumentNullException>(() => new FaultStudy(Run(1), null!, ProtectiveDevice.None, Between()));
+        Assert.Throws<ArgumentNullException>(() => new FaultStudy(Run(1), Source(), ProtectiveDevice.None, null!));
         Assert.Throws<ArgumentNullException>(() => Insulation.Pvc70.FactorFor(null!));
         Assert.Throws<ArgumentNullException>(() => Insulation.Pvc70.WithstandOf(null!));
     }

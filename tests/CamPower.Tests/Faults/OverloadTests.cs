@@ -24,8 +24,8 @@ public class OverloadTests
     public void Current_IsWhatTheSupplyLets(string behaviour, double ohms, double peak, double heating)
     {
         ShortCircuit fault = SmallFault.Behind(ohms, ProtectiveDevice.None, Behaviour(behaviour));
-        Assert.Equal(12 / ohms, fault.LargestProspective.Amperes, 1e-12);
-        Assert.Equal(peak, fault.Largest.Amperes, 1e-9);
+        Assert.Equal(12 / ohms, fault.LargestProspective!.Value.Amperes, 1e-12);
+        Assert.Equal(peak, fault.Largest!.Value.Amperes, 1e-9);
         Assert.Equal(heating, fault.Smallest.Amperes, 1e-9);
     }
 
@@ -33,8 +33,8 @@ public class OverloadTests
     [Fact]
     public void Foldback_IntoADeadShort_IsItsShortCircuitCurrent()
     {
-        FaultSource source = SmallFault.Source(Behaviour("foldback"), ohms: 1e-6);
-        Assert.Equal(1, SmallFault.Study(Runs.OfOhms(0), ProtectiveDevice.None, source).AtTerminals.Largest.Amperes, 1e-6);
+        Supply source = SmallFault.Source(Behaviour("foldback"), ohms: 1e-6);
+        Assert.Equal(1, SmallFault.Study(Runs.OfOhms(0), ProtectiveDevice.None, source).AtTerminals.Largest!.Value.Amperes, 1e-6);
     }
 
     // A fuse F of 0.4 A at 4 A, ten times: by 20 ms, within the pulse of 25 ms.
@@ -78,7 +78,7 @@ public class OverloadTests
         ShortCircuit fault = SmallFault.Study(SmallFault.Run(meters), ProtectiveDevice.None, SmallFault.Source(Behaviour("foldback"), ohms: 1e-6),
             SmallFault.Between(20, 20 + (0.5 / 0.00393))).AtFarEnd;
         Assert.Equal(12 / 4.2, fault.Smallest.Amperes, 1e-5);
-        Assert.Equal(4, fault.Largest.Amperes, 1e-9);
+        Assert.Equal(4, fault.Largest!.Value.Amperes, 1e-9);
     }
 
     // A fuse T of 2 A lasts 4 A for ever so long; by the RMS of 2 A, its rating, it never opens, and no pulse of 25 ms opens it.

@@ -5,6 +5,7 @@ using System.Linq;
 using System.Text.RegularExpressions;
 using CamPower.Conductors;
 using CamPower.Tests.Devices;
+using CamPower.Tests.Supplies;
 using UnitsNet;
 
 namespace CamPower.Tests.Reference;
@@ -64,7 +65,7 @@ internal static class Calculator
         "CableRun.SmallestArea" => Sized(a).SmallestArea(Drawing(a[5]), Volts(a[4]), AtLeast(a[6]), Degrees(a[2])).Value.SquareMeters,
         "CableRun.ThinnestSize" => ReferenceRow.Gauge(
             Sized(a).ThinnestSize(WireSizeSeries.Awg, Drawing(a[5]), Volts(a[4]), AtLeast(a[6]), Degrees(a[2])).Value.ToString().Split(' ')[0]),
-        "DeratingCurve.ShareAt" => DeratingCurve.GenericEnclosed.ShareAt(Degrees(a[0])).DecimalFractions,
+        "Derating.ShareAt" => Derating.GenericEnclosed.ShareAt(Degrees(a[0])).DecimalFractions,
         "Supply.DeratedCurrentAt" => Rated(Evaluate(a[0])).DeratedCurrentAt(Degrees(a[1])).Amperes,
         "Fuse.OpeningAt.Earliest" => Opening(a).Earliest!.Value.Seconds,
         "Fuse.OpeningAt.Latest" => Opening(a).Latest!.Value.Seconds,
@@ -72,9 +73,11 @@ internal static class Calculator
         "ResettableFuse.OpeningAt.Latest" => SmallDevices.Generic(Literal(a[0])).OpeningAt(Amperes(a[1]), Degrees(a[2])).Latest!.Value.Seconds,
         "ResettableFuse.HoldCurrentAt" => SmallDevices.Generic(Literal(a[0])).HoldCurrentAt(Degrees(a[1])).Amperes,
         "ResettableFuse.TripCurrentAt" => SmallDevices.Generic(Literal(a[0])).TripCurrentAt(Degrees(a[1])).Amperes,
-        "Insulation.FactorFor" => Sheath(a[1], a[2]).FactorFor(Material(a[0])) * 1e6,
-        "Insulation.LeastArea" => Insulation.Pvc70.LeastArea(Material(a[0]), Amperes(a[1]), Duration.FromSeconds(Literal(a[2]))).SquareMeters,
-        "Insulation.WithstandTime" => Insulation.Pvc70.WithstandTime(Pair(["copper", "solid", a[0]]).Outgoing, Amperes(a[1])).Seconds,
+        "Insulation.FactorFor" => Sheath(a[1], a[2]).FactorFor(Material(a[0]))!.Value * 1e6,
+        "Insulation.LeastArea" => Insulation.Pvc70.LeastArea(Material(a[0]), Amperes(a[1]), Duration.FromSeconds(Literal(a[2])))!.Value.SquareMeters,
+        "Insulation.WithstandTime" => Insulation.Pvc70.WithstandTime(Pair(["copper", "solid", a[0]]).Outgoing, Amperes(a[1]))!.Value.Seconds,
+        "PowerLimitFigure.Limit" => LimitedOutputs.LimitOf(
+            Named<PowerLimitClass>(a[0]), Named<PowerLimiting>(a[1]), Named<PowerLimitQuantity>(a[2]), Named<CurrentKind>(a[3]), Literal(a[4])),
         "RunResult.LoadVoltage" => Fed(a).LoadVoltage.Volts,
         "RunResult.Current" => Fed(a).Current.Amperes,
         "RunResult.Drop" => Fed(a).Drop.Volts,
@@ -87,7 +90,7 @@ internal static class Calculator
     };
 
     private static Supply Rated(double amperes) => new(
-        "enclosed supply", CurrentKind.Dc, Volts("12 V"), ElectricCurrent.FromAmperes(amperes), Ratio.Zero, DeratingCurve.GenericEnclosed);
+        "enclosed supply", new DcOutput(Volts("12 V"), ElectricCurrent.FromAmperes(amperes), Ratio.Zero), Derating.GenericEnclosed);
 
     // Growth of resistivity per kelvin, from the member itself at two temperatures.
     private static double Slope(ConductorMaterial material) =>
@@ -121,6 +124,8 @@ internal static class Calculator
 
     // An insulation of two temperatures: service and fault.
     private static Insulation Sheath(string service, string fault) => new("of the source", Degrees(service), Degrees(fault), SmallDevices.Sheet);
+
+    private static T Named<T>(string text) where T : struct, Enum => Enum.Parse<T>(text);
 
     private static ElectricCurrent Amperes(string text) => ElectricCurrent.FromAmperes(Literal(text));
 

@@ -11,7 +11,11 @@ public class InvalidSiteInputTests
 {
     private static readonly ElectricCurrent Ampere = ElectricCurrent.FromAmperes(1);
 
-    private static readonly DeratingCurve Generic = DeratingCurve.GenericEnclosed;
+    private static readonly Derating Generic = Derating.GenericEnclosed;
+
+    private static readonly DcOutput Output = new(Volts(12), Ampere, Ratio.Zero);
+
+    private static readonly Temperature Warm = Temperature.FromDegreesCelsius(20);
 
     private static readonly Condition Day = Condition.Day(At());
 
@@ -31,8 +35,26 @@ public class InvalidSiteInputTests
         ["set over 1 MV"] = (() => Trimmed(Range(11, 1e300), 1e250), "setPoint", "1E+250 V"),
         ["derating share above 1"] = (() => Point(20, 1.5), "share", "1.5"),
         ["negative derating share"] = (() => Point(20, -0.5), "share", "-0.5"),
-        ["derating under absolute zero"] = (() => Point(-273.5, 1), "ambient", "-273.5 °C"),
-        ["derating beyond all heat"] = (() => Point(1000.5, 1), "ambient", "1000.5 °C"),
+        ["derating under absolute zero"] = (() => _ = new Derating(new(Point(-273.5, 1), Point(20, 1))), "ambient", "-273.5 °C"),
+        ["derating beyond all heat"] = (() => _ = new Derating(new(Point(20, 1), Point(1000.5, 1))), "ambient", "1000.5 °C"),
+        ["derating of a negative line"] = (() => _ = new Derating(Generic.Ambient, Line(-90.5, 115)), "lineVoltage", "-90.5 V"),
+        ["derating under the sea"] = (() => _ = new AltitudeDerating(Length.FromMeters(-500.5), TemperatureDelta.Zero), "above", "-500.5 m"),
+        ["derating that cools"] = (() => _ = new AltitudeDerating(Length.Zero, TemperatureDelta.FromKelvins(-1.5)), "perThousandMetres", "-1.5 K"),
+        ["derated above Everest"] = (() => Dc().DeratedCurrentAt(Warm, altitude: Length.FromMeters(9000.5)), "altitude", "9000.5 m"),
+        ["derated at no line"] = (() => Dc().DeratedCurrentAt(Warm, lineVoltage: Volts(0)), "lineVoltage", "0 V"),
+        ["air no warmer above Everest"] = (() => AltitudeDerating.Generic.RiseAt(Length.FromMeters(9000.5)), "altitude", "9000.5 m"),
+        ["source of no resistance"] = (() => With(source: ElectricResistance.Zero), "sourceResistance", "0 Ω"),
+        ["source of no resistance, AC"] = (() => _ = new AcOutput(Volts(24), Ampere, Ratio.Zero, ElectricResistance.Zero), "sourceResistance", "0 Ω"),
+        ["more ripple than voltage"] = (() => With(ripple: Ratio.FromPercent(150)), "ripple", "1.5"),
+        ["no capacitance"] = (() => With(capacitance: ElectricCapacitance.Zero), "capacitance", "0 F"),
+        ["no inrush"] = (() => _ = new SupplyInlet(inrushCurrent: ElectricCurrent.Zero), "inrushCurrent", "0 A"),
+        ["no efficiency"] = (() => _ = new SupplyInlet(efficiency: ByLoad(0.5, 0)), "efficiency", "0"),
+        ["no power factor"] = (() => _ = new SupplyInlet(powerFactor: ByLoad(0.5, 0)), "powerFactor", "0"),
+        ["efficiency at negative load"] = (() => _ = new SupplyInlet(efficiency: ByLoad(-0.5, 1)), "efficiency", "-0.5"),
+        ["asked at negative load"] = (() => new SupplyInlet().EfficiencyAt(Ratio.FromPercent(-50)), "load", "-0.5"),
+        ["terminal range upside down"] = (() => _ = new TerminalRange(WireSize.SquareMillimeters(2.5), WireSize.SquareMillimeters(1.5)), "largest", "1.5 mm²"),
+        ["condition at no line"] = (() => Day.AtLine(Volts(0)), "lineVoltage", "0 V"),
+        ["site above Everest"] = (() => _ = new Site("s", [Day], [Box()], [Run], [], altitude: Length.FromMeters(9000.5)), "altitude", "9000.5 m"),
         ["output number 0"] = (() => _ = new BoxOutput(0, Ampere), "number", "0"),
         ["output of no current"] = (() => _ = new BoxOutput(1, ElectricCurrent.Zero), "limit", "0 A"),
         ["box of no outputs"] = (() => Box(outputs: 0), "outputs", "0 outputs"),
@@ -47,17 +69,18 @@ public class InvalidSiteInputTests
 
     private static readonly Dictionary<string, (Action Call, string Parameter)> Unknown = new()
     {
-        ["current of a supply"] = (() => Dc(kind: (CurrentKind)7), "output"),
         ["kind of a device"] = (() => Camera(new ShareDraw(Load.None), kind: (DeviceKind)7), "kind"),
         ["soft start"] = (() => Starts(9, 8, (SoftStart)7), "softStart"),
     };
 
     private static readonly Dictionary<string, Action> Missing = new()
     {
-        ["name of a supply"] = () => _ = new Supply(null!, CurrentKind.Dc, Volts(12), Ampere, Ratio.Zero, Generic),
-        ["derating of a supply"] = () => _ = new Supply("s", CurrentKind.Dc, Volts(12), Ampere, Ratio.Zero, null!),
-        ["points"] = () => _ = new DeratingCurve(null!),
-        ["one point"] = () => _ = new DeratingCurve(Point(0, 1), null!),
+        ["name of a supply"] = () => _ = new Supply(null!, Output, Generic),
+        ["derating of a supply"] = () => _ = new Supply("s", Output, null!),
+        ["output of a supply"] = () => _ = new Supply("s", null!, Generic),
+        ["ambient of a derating"] = () => _ = new Derating(null!),
+        ["points"] = () => _ = new ShareCurve<Temperature>(null!),
+        ["one point"] = () => _ = new ShareCurve<Temperature>(Point(0, 1), null!),
         ["name of a box"] = () => _ = new DistributionBox(null!, Dc(), [new BoxOutput(1, Ampere)]),
         ["supply of a box"] = () => _ = new DistributionBox("b", null!, [new BoxOutput(1, Ampere)]),
         ["outputs of a box"] = () => _ = new DistributionBox("b", Dc(), null!),
@@ -130,7 +153,7 @@ public class InvalidSiteInputTests
     [InlineData(" ")]
     public void EmptyName_IsRefused(string name)
     {
-        Assert.Throws<ArgumentException>(() => new Supply(name, CurrentKind.Dc, Volts(12), Ampere, Ratio.Zero, Generic));
+        Assert.Throws<ArgumentException>(() => new Supply(name, Output, Generic));
         Assert.Throws<ArgumentException>(() => DistributionBox.Adapter(name, Dc()));
         Assert.Throws<ArgumentException>(() => DistributionBox.WithEqualOutputs(name, Dc(), 2, Ampere));
         Assert.Throws<ArgumentException>(() => RunOrigin.Output(name, 1));
@@ -145,9 +168,10 @@ public class InvalidSiteInputTests
     public void OtherImpossibleThings_AreRefused()
     {
         Assert.Throws<ArgumentException>(() => Trimmed(null, 12));
-        Assert.Throws<ArgumentException>(() => new DeratingCurve(Point(0, 1)));
-        Assert.Throws<ArgumentException>(() => new DeratingCurve(Point(0, 1), Point(0, 0.5)));
-        Assert.Throws<ArgumentException>(() => new DeratingCurve(Point(0, 1), Point(20, 1), Point(10, 0.5)));
+        Assert.Throws<ArgumentException>(() => Dc(kind: CurrentKind.Ac).SetTo(Volts(12)));
+        Assert.Throws<ArgumentException>(() => new ShareCurve<Temperature>(Point(0, 1)));
+        Assert.Throws<ArgumentException>(() => new ShareCurve<Temperature>(Point(0, 1), Point(0, 0.5)));
+        Assert.Throws<ArgumentException>(() => new ShareCurve<Temperature>(Point(0, 1), Point(20, 1), Point(10, 0.5)));
         Assert.Throws<ArgumentException>(() => new DistributionBox("b", Dc(), []));
         Assert.Throws<ArgumentException>(() => new DistributionBox("b", Dc(), [new BoxOutput(2, Ampere)]));
         Assert.Throws<ArgumentException>(() => new DistributionBox("b", Dc(), [new BoxOutput(1, Ampere), new BoxOutput(3, Ampere)]));
@@ -155,7 +179,16 @@ public class InvalidSiteInputTests
         Assert.Throws<ArgumentException>(() => new Site("s", [], [Box()], [Run], []));
     }
 
-    private static DeratingPoint Point(double celsius, double share) => new(Temperature.FromDegreesCelsius(celsius), Ratio.FromDecimalFractions(share));
+    private static SharePoint<Temperature> Point(double celsius, double share) => new(Temperature.FromDegreesCelsius(celsius), Ratio.FromDecimalFractions(share));
 
-    private static Supply Trimmed(VoltageRange? trim, double setPoint) => new("s", CurrentKind.Dc, Volts(12), Ampere, Ratio.Zero, Generic, trim, Volts(setPoint));
+    private static ShareCurve<ElectricPotential> Line(double lowest, double highest) =>
+        new(new(Volts(lowest), Ratio.FromDecimalFractions(0.5)), new(Volts(highest), Ratio.FromDecimalFractions(1)));
+
+    private static ShareCurve<Ratio> ByLoad(double load, double share) => new(
+        new(Ratio.FromDecimalFractions(load), Ratio.FromDecimalFractions(share)), new(Ratio.FromDecimalFractions(load + 1), Ratio.FromDecimalFractions(1)));
+
+    private static DcOutput With(ElectricResistance? source = null, Ratio? ripple = null, ElectricCapacitance? capacitance = null) =>
+        new(Volts(12), Ampere, Ratio.Zero, ripple: ripple, sourceResistance: source, capacitance: capacitance);
+
+    private static DcOutput Trimmed(VoltageRange? trim, double setPoint) => new(Volts(12), Ampere, Ratio.Zero, trim, Volts(setPoint));
 }

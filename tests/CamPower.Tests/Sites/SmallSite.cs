@@ -28,7 +28,15 @@ internal static class SmallSite
     internal static Starting Starts(double turnOn, double dropOut, SoftStart soft = SoftStart.Yes) => new(Volts(turnOn), Volts(dropOut), soft);
 
     internal static Supply Dc(double volts = 12, double amperes = 100, double percent = 0, CurrentKind kind = CurrentKind.Dc) => new(
-        "supply", kind, Volts(volts), ElectricCurrent.FromAmperes(amperes), Ratio.FromPercent(percent), DeratingCurve.GenericEnclosed);
+        "supply", Output(volts, amperes, percent, kind), Derating.GenericEnclosed);
+
+    /// <summary>The same supply with one efficiency at every load.</summary>
+    internal static Supply WithEfficiency(this Supply supply, double efficiency) => new(supply.Name, supply.Output, supply.Derating, new SupplyInlet(
+        efficiency: new ShareCurve<Ratio>(new(Ratio.Zero, Ratio.FromDecimalFractions(efficiency)), new(Ratio.FromPercent(100), Ratio.FromDecimalFractions(efficiency)))));
+
+    private static SupplyOutput Output(double volts, double amperes, double percent, CurrentKind kind) => kind == CurrentKind.Ac
+        ? new AcOutput(Volts(volts), ElectricCurrent.FromAmperes(amperes), Ratio.FromPercent(percent))
+        : new DcOutput(Volts(volts), ElectricCurrent.FromAmperes(amperes), Ratio.FromPercent(percent));
 
     internal static DistributionBox Box(Supply? supply = null, int outputs = 4, double limit = 50) =>
         DistributionBox.WithEqualOutputs(BoxName, supply ?? Dc(), outputs, ElectricCurrent.FromAmperes(limit));

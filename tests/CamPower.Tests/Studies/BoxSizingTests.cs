@@ -98,7 +98,7 @@ public class BoxSizingTests
         Condition[] conditions = [Condition.Day(At(box: 25 + (45 * random.NextDouble())))];
         BoxChoice choice = Star(Box(outputs: 20), conditions, cameras).SmallestBoxFor(BoxName, BoxCatalogue.Generic.Reverse(), Common);
 
-        Assert.Equal(choice.Candidates.OrderBy(c => c.Box.Supply.RatedCurrent.Amperes).ThenBy(c => c.Box.Outputs.Count), choice.Candidates);
+        Assert.Equal(choice.Candidates.OrderBy(c => c.Box.Supply.Output.RatedCurrent.Amperes).ThenBy(c => c.Box.Outputs.Count), choice.Candidates);
         Assert.All(choice.Candidates, c => Assert.Equal(Passes(c.Box), c.Fits));
         Assert.Same(choice.Candidates.FirstOrDefault(c => Passes(c.Box))?.Box, choice.Chosen);
 

@@ -50,7 +50,7 @@ public class TrimPropertyTests
     private static TrimWindow AssertAgreesWithTrying(Site site)
     {
         TrimWindow window = site.TrimWindowOf(SmallSite.BoxName);
-        VoltageRange range = site.Boxes[0].Supply.Trim!;
+        VoltageRange range = ((DcOutput)site.Boxes[0].Supply.Output).Trim!;
         for (int i = 0; i <= 40; i++)
         {
             ElectricPotential setPoint = SmallSite.Volts(Math.Min(range.Lowest.Volts + ((range.Highest - range.Lowest).Volts * i / 40), range.Highest.Volts));
@@ -73,7 +73,7 @@ public class TrimPropertyTests
     // is named. A millivolt is too far to look at that one alone: once another has dropped out it may be well again.
     private static void AssertTight(Site site, TrimLimit limit, double step, Func<DeviceAssessment, bool> isIn)
     {
-        VoltageRange range = site.Boxes[0].Supply.Trim!;
+        VoltageRange range = ((DcOutput)site.Boxes[0].Supply.Output).Trim!;
         double end = limit.SetPoint.Volts, justBeyond = end + (1e-5 * step);
         Assert.Equal(limit.Bound == TrimBound.SupplyRange, limit.Device is null);
         if (CanBeSet(end)) Assert.All(Devices(end), d => Assert.True(isIn(d), limit.ToString()));

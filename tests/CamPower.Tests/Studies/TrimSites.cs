@@ -9,8 +9,8 @@ namespace CamPower.Tests.Studies;
 /// <summary>Sites whose box can be trimmed, and the judgement of one set point that is made without searching.</summary>
 internal static class TrimSites
 {
-    internal static Supply Trimmable(double percent, double from, double to) => new("supply", CurrentKind.Dc, SmallSite.Volts(from),
-        ElectricCurrent.FromAmperes(100), Ratio.FromPercent(percent), DeratingCurve.GenericEnclosed, trim: SmallSite.Range(from, to));
+    internal static Supply Trimmable(double percent, double from, double to) => new("supply",
+        new DcOutput(SmallSite.Volts(from), ElectricCurrent.FromAmperes(100), Ratio.FromPercent(percent), SmallSite.Range(from, to)), Derating.GenericEnclosed);
 
     internal static Site Star(Supply supply, params (double Ohms, Device Device)[] feeds) =>
         SmallSite.Star(SmallSite.Box(supply), [Condition.Day(SmallSite.At()), Condition.Night(SmallSite.At())], feeds);

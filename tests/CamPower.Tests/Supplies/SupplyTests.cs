@@ -22,7 +22,7 @@ public class SupplyTests
     [InlineData(-273.15, 0)]
     [InlineData(1000, 0)]
     public void GenericCurve_IsTheTradesOwn(double celsius, double percent) =>
-        Assert.Equal(percent, DeratingCurve.GenericEnclosed.ShareAt(Temperature.FromDegreesCelsius(celsius)).Percent, 0.1);
+        Assert.Equal(percent, Derating.GenericEnclosed.ShareAt(Temperature.FromDegreesCelsius(celsius)).Percent, 0.1);
 
     // Reference row S10-019, computed from the generic curve: 0.75 × 12.5 A. ±0.0005 A.
     [Fact]
@@ -68,16 +68,19 @@ public class SupplyTests
     [InlineData(60.0001, 0)]
     public void Curve_IsStraightBetweenItsPoints(double celsius, double share)
     {
-        var curve = new DeratingCurve(Point(0, 0.2), Point(10, 1), Point(40, 1), Point(40.001, 0.5), Point(60, 0));
-        Assert.Equal(share, curve.ShareAt(Temperature.FromDegreesCelsius(celsius)).DecimalFractions, 1e-7);
+        var curve = new ShareCurve<Temperature>(Point(0, 0.2), Point(10, 1), Point(40, 1), Point(40.001, 0.5), Point(60, 0));
+        Assert.Equal(share, new Derating(curve).ShareAt(Temperature.FromDegreesCelsius(celsius)).DecimalFractions, 1e-7);
+        Assert.Equal(celsius is < 0 or > 60, curve.ShareAt(Temperature.FromDegreesCelsius(celsius)) is null);
     }
 
     [Fact]
     public void Voltages_AreTheToleranceAroundTheSetPoint()
     {
-        Supply fixedSupply = SmallSite.Dc(12, percent: 5);
+        var fixedSupply = (DcOutput)SmallSite.Dc(12, percent: 5).Output;
         Assert.Equal([11.4, 12.6, 12.0], new[] { fixedSupply.LowestVoltage.Volts, fixedSupply.HighestVoltage.Volts, fixedSupply.SetPoint.Volts }.Select(v => System.Math.Round(v, 12)));
-        var trimmed = new Supply("s", CurrentKind.Dc, SmallSite.Volts(12), ElectricCurrent.FromAmperes(1), Ratio.FromPercent(5), DeratingCurve.GenericEnclosed, SmallSite.Range(11, 15), SmallSite.Volts(14));
+        SupplyOutput transformer = SmallSite.Dc(24, percent: 10, kind: CurrentKind.Ac).Output;
+        Assert.Equal([21.6, 26.4], new[] { transformer.LowestVoltage.Volts, transformer.HighestVoltage.Volts }.Select(v => System.Math.Round(v, 12)));
+        var trimmed = new DcOutput(SmallSite.Volts(12), ElectricCurrent.FromAmperes(1), Ratio.FromPercent(5), SmallSite.Range(11, 15), SmallSite.Volts(14));
         Assert.Equal([13.3, 14.7, 14.0], new[] { trimmed.LowestVoltage.Volts, trimmed.HighestVoltage.Volts, trimmed.SetPoint.Volts }.Select(v => System.Math.Round(v, 12)));
     }
 
@@ -93,5 +96,5 @@ public class SupplyTests
         Assert.All(box.Outputs, o => Assert.Equal(1.1, o.Limit.Amperes));
     }
 
-    private static DeratingPoint Point(double celsius, double share) => new(Temperature.FromDegreesCelsius(celsius), Ratio.FromDecimalFractions(share));
+    private static SharePoint<Temperature> Point(double celsius, double share) => new(Temperature.FromDegreesCelsius(celsius), Ratio.FromDecimalFractions(share));
 }

@@ -54,8 +54,11 @@ internal static class ReturnSites
         new("returns", [Condition.Day(Mild)], boxes, runs, devices, links, bonds);
 
     internal static DistributionBox Box(string name, double volts, double? ripplePercent = null, CurrentKind kind = CurrentKind.Dc) =>
-        DistributionBox.WithEqualOutputs(name, new Supply($"{name} supply", kind, ElectricPotential.FromVolts(volts), ElectricCurrent.FromAmperes(20),
-            Ratio.Zero, DeratingCurve.GenericEnclosed, ripple: ripplePercent is double p ? Ratio.FromPercent(p) : null), outputs: 4, ElectricCurrent.FromAmperes(5));
+        DistributionBox.WithEqualOutputs(name, new Supply($"{name} supply", Output(volts, ripplePercent, kind), Derating.GenericEnclosed), outputs: 4, ElectricCurrent.FromAmperes(5));
+
+    private static SupplyOutput Output(double volts, double? ripplePercent, CurrentKind kind) => kind == CurrentKind.Ac
+        ? new AcOutput(ElectricPotential.FromVolts(volts), ElectricCurrent.FromAmperes(20), Ratio.Zero)
+        : new DcOutput(ElectricPotential.FromVolts(volts), ElectricCurrent.FromAmperes(20), Ratio.Zero, ripple: ripplePercent is double p ? Ratio.FromPercent(p) : null);
 
     internal static SiteRun Run(string box, int output, string to, double loopOhms, string? returnAt = null) =>
         new(RunOrigin.Output(box, output), to, Runs.OfOhms(loopOhms), returnAt);

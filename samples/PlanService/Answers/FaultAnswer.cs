@@ -1,0 +1,27 @@
+using CamPower.Files;
+
+namespace PlanService.Answers;
+
+/// <summary>One thing that is wrong in a site file, and where.</summary>
+public sealed record FaultAnswer
+{
+    /// <summary>JSON path of the value, as RFC 9535 writes it.</summary>
+    public required string Path { get; init; }
+
+    /// <summary>The line, from 1.</summary>
+    public required int Line { get; init; }
+
+    /// <summary>The column in that line, from 1.</summary>
+    public required int Column { get; init; }
+
+    /// <summary>What is wrong.</summary>
+    public required string Message { get; init; }
+
+    internal static FaultAnswer Of(SiteFileFault fault) => new()
+    {
+        Path = fault.Path,
+        Line = fault.Line,
+        Column = fault.Column,
+        Message = fault.Message,
+    };
+}

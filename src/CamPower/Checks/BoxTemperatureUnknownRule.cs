@@ -1,0 +1,26 @@
+using System.Collections.Generic;
+using System.Linq;
+using static System.FormattableString;
+
+namespace CamPower.Checks;
+
+/// <summary>A box in an enclosure whose supply declares no efficiency: how warm it gets inside is not known.</summary>
+public sealed class BoxTemperatureUnknownRule() : Rule("box-temperature-unknown", Severity.Caution,
+    "A box stands in an enclosure, and the efficiency of its supply is not declared at its load: the temperature inside is not known, and the derating is that of the cooler air around.",
+    "Take the efficiency of the supply from its data sheet, up to the load that it carries here, or measure the temperature inside.", Sources.EnclosureHeatBalance)
+{
+    /// <inheritdoc/>
+    public override IEnumerable<Finding> Check(Evidence evidence)
+    {
+        foreach (BoxAssessment box in Require.NotNull(evidence, nameof(evidence)).Assessment.Boxes)
+        {
+            BoxInCondition? unknown = box.InConditions.FirstOrDefault(c => c.IsInsideUnknown);
+            if (unknown is null) continue;
+            bool isDeclared = box.Box.Supply.Inlet?.Efficiency is not null;
+            yield return Find(Subject.Of(box.Box), isDeclared
+                ? Invariant($"In \"{unknown.Condition}\" its supply gives {unknown.Amperes:0.00} A, beyond the end of its declared efficiency: how warm the enclosure gets is not known.")
+                : "Its supply declares no efficiency: how warm the enclosure gets is not known.",
+                condition: isDeclared ? unknown.Condition : null);
+        }
+    }
+}

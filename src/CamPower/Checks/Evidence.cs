@@ -1,0 +1,33 @@
+using System;
+
+namespace CamPower;
+
+/// <summary>What a rule looks at.</summary>
+/// <remarks>Immutable. It may come to hold more; a rule takes from it what it needs.</remarks>
+/// <example>
+/// <code>
+/// IEnumerable&lt;Finding&gt; found = new SupplyHeadroomRule().Check(new Evidence(site.Assess()));
+/// </code>
+/// </example>
+public sealed class Evidence
+{
+    private readonly Lazy<SiteFaults> _faults;
+
+    /// <summary>The evidence that a solved site is.</summary>
+    /// <param name="assessment">The solved site.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="assessment"/> is null.</exception>
+    public Evidence(SiteAssessment assessment)
+    {
+        Assessment = Require.NotNull(assessment, nameof(assessment));
+        _faults = new Lazy<SiteFaults>(assessment.StudyFaults);
+    }
+
+    /// <summary>The site solved in every condition.</summary>
+    public SiteAssessment Assessment { get; }
+
+    /// <summary>The faults of its outputs, studied once, when they are first asked for.</summary>
+    public SiteFaults Faults => _faults.Value;
+
+    /// <summary>The name of the site; never throws.</summary>
+    public override string ToString() => Assessment.ToString();
+}

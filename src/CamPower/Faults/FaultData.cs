@@ -1,0 +1,32 @@
+using System;
+
+namespace CamPower;
+
+/// <summary>What a fault study would need and nobody declares.</summary>
+[Flags]
+public enum FaultData
+{
+    /// <summary>Nothing is missing.</summary>
+    None = 0,
+
+    /// <summary>What protects the output.</summary>
+    Protection = 1,
+
+    /// <summary>What the supply does in overload.</summary>
+    Overload = 2,
+
+    /// <summary>The resistance behind the supply's terminals, where the supply has no limit of its own.</summary>
+    SourceResistance = 4,
+
+    /// <summary>What the protective device does at the temperatures around it: they are outside its ambient curve.</summary>
+    DeviceTemperature = 8,
+
+    /// <summary>What the insulation of a conductor on the way stands.</summary>
+    Insulation = 16,
+
+    /// <summary>How a cable on the way lies, and so how it gets rid of its heat.</summary>
+    Laying = 32,
+
+    /// <summary>The capacitance across the supply's terminals: what it discharges is then left out.</summary>
+    OutputCapacitance = 64,
+}

@@ -1,0 +1,57 @@
+using System;
+using CamPower.Conductors;
+using UnitsNet;
+
+namespace CamPower.Faults;
+
+/// <summary>A conductor on the way to a fault, under its insulation, as it lies.</summary>
+internal sealed class LaidConductor
+{
+    private readonly Conductor _conductor;
+    private readonly Insulation? _insulation;
+    private readonly Laying? _laying;
+
+    internal LaidConductor(Conductor conductor, Insulation? insulation, Laying? laying)
+    {
+        _conductor = conductor;
+        _insulation = insulation;
+        _laying = laying?.Covers(conductor.Size) == true ? laying : null;
+        WithstandIntegral = insulation?.WithstandIntegral(conductor);
+    }
+
+    /// <summary>The I²t that it stands within the adiabatic time; null where the limit in a fault is not known. [A²·s]</summary>
+    internal double? WithstandIntegral { get; }
+
+    /// <summary>What a verdict on it would need and does not have.</summary>
+    internal FaultData Missing => (WithstandIntegral is null ? FaultData.Insulation : FaultData.None) | (_laying is null ? FaultData.Laying : FaultData.None);
+
+    /// <summary>Whether it stands a current that begins at a conductor temperature, in air of that temperature.</summary>
+    internal WithstandVerdict Of(FaultCase fault)
+    {
+        if (_insulation is null) return WithstandVerdict.Unknown;
+        double longest = ConductorConstants.LongestAdiabatic.Value;
+        if (WithstandIntegral is double stands)
+        {
+            if (fault.IntegralTo(Math.Min(fault.EndSeconds, longest)) > stands) return WithstandVerdict.DoesNotStand;
+            if (fault.EndSeconds <= longest) return WithstandVerdict.Stands;
+        }
+
+        double hottest = HottestCelsius(fault);
+        if (hottest <= _insulation.ServiceCelsius) return WithstandVerdict.Stands;
+        if (_insulation.FaultCelsius is not double limit) return WithstandVerdict.Unknown;
+        if (hottest <= limit) return WithstandVerdict.HotterThanInService;
+        return _laying is null ? WithstandVerdict.Unknown : WithstandVerdict.DoesNotStand;
+    }
+
+    /// <summary>How warm it is in the end if nothing ever interrupts the fault; null where nobody says how it lies.</summary>
+    internal SelfHeating? HeatOf(FaultCase fault) =>
+        _laying?.Heat(_conductor, ElectricCurrent.FromAmperes(fault.HeatingAmperes), Temperature.FromDegreesCelsius(fault.StartCelsius));
+
+    // Without a laying no heat leaves it, which is hotter than it gets; without a heat capacity it is where it settles.
+    private double HottestCelsius(FaultCase fault)
+    {
+        double theta = _laying?.ThermalResistanceOf(_conductor.Size) ?? double.PositiveInfinity;
+        var balance = new HeatBalance(_conductor, theta, fault.StartCelsius, fault.HeatingAmperes / _conductor.Count);
+        return balance.CelsiusAfter(balance.HasCapacity ? fault.EndSeconds : double.PositiveInfinity, fault.StartCelsius);
+    }
+}

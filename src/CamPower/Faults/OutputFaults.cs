@@ -1,0 +1,71 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Faults;
+using UnitsNet;
+
+namespace CamPower;
+
+/// <summary>What a short at every place of what one output feeds does, what an overload does, and whether its device leaves the site alone.</summary>
+/// <remarks>
+/// Immutable. Conductors are between the coldest and the hottest of the site's conditions, the protective device between the
+/// coldest and the hottest inside of its box. What nobody declares is named in <see cref="Missing"/> and not guessed.
+/// </remarks>
+/// <example>
+/// <code>
+/// foreach (SiteShort fault in output.Shorts) Console.WriteLine(fault);
+/// Overload twice = output.OverloadOf(Ratio.FromDecimalFractions(2));
+/// </code>
+/// </example>
+public sealed class OutputFaults
+{
+    private readonly FaultSetting _setting;
+    private readonly FaultLoop _everything;
+
+    internal OutputFaults(OutputAssessment output, FaultConditions conditions, FaultSetting setting, IReadOnlyList<SiteShort> shorts, FaultLoop everything,
+        IReadOnlyList<ProtectionInCondition> inConditions)
+    {
+        Assessment = output;
+        Conditions = conditions;
+        Shorts = shorts;
+        InConditions = inConditions;
+        _setting = setting;
+        _everything = everything;
+    }
+
+    /// <summary>The output as it was solved.</summary>
+    public OutputAssessment Assessment { get; }
+
+    /// <summary>The box.</summary>
+    public DistributionBox Box => Assessment.Box;
+
+    /// <summary>The output.</summary>
+    public BoxOutput Output => Assessment.Output;
+
+    /// <summary>The temperatures between which a fault may happen.</summary>
+    public FaultConditions Conditions { get; }
+
+    /// <summary>A short at each place: the terminals, then every run's joints and end, a run after the one that feeds it.</summary>
+    public IReadOnlyList<SiteShort> Shorts { get; }
+
+    /// <summary>A short at the terminals, behind the protective device.</summary>
+    public SiteShort AtTerminals => Shorts[0];
+
+    /// <summary>The short that draws least: the one that is hardest to clear.</summary>
+    public SiteShort Weakest => Shorts.OrderBy(s => s.Fault.SmallestProspective?.Amperes ?? double.PositiveInfinity).First();
+
+    /// <summary>The device under the current of each condition, in the site's order.</summary>
+    public IReadOnlyList<ProtectionInCondition> InConditions { get; }
+
+    /// <summary>What a verdict that is not given would need; what could be narrowed.</summary>
+    public FaultData Missing => Shorts.Aggregate(FaultData.None, (all, s) => all | s.Fault.Missing);
+
+    /// <summary>What more current than the output's limit does, through the weakest of all conductors that it feeds.</summary>
+    /// <param name="multipleOfLimit">The current over the limit of the output, above 0. [1]</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="multipleOfLimit"/> is not above 0, or not finite.</exception>
+    public Overload OverloadOf(Ratio multipleOfLimit) =>
+        new(Require.Positive(multipleOfLimit.DecimalFractions, nameof(multipleOfLimit), "") * Output.LimitAmperes, _everything, _setting);
+
+    /// <summary>The output and its weakest short in the invariant culture; never throws.</summary>
+    public override string ToString() => $"{Box} {Output}: {Weakest}";
+}

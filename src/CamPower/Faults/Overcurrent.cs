@@ -1,0 +1,123 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Faults;
+using UnitsNet;
+
+namespace CamPower;
+
+/// <summary>A current that should not flow: what the protective device does, and what the conductors stand.</summary>
+/// <remarks>
+/// Immutable. Either a <see cref="ShortCircuit"/> or an <see cref="Overload"/>. Up to 5 s the I²t that flows is held against what the
+/// insulation stands, k²S² (<see cref="Sources.AdiabaticWithstand"/>). Beyond, the conductor's temperature is: it warms by its
+/// current and loses heat to the air as it lies, from the temperature at which the fault finds it, which is taken for that of
+/// the air as well (<see cref="Sources.LumpedHeatCapacity"/>). The current is held constant while the conductors warm, which is more
+/// than flows. Where it is not known how a cable lies, no heat is taken to leave it.
+/// </remarks>
+public abstract class Overcurrent
+{
+    private readonly double _letThrough, _peak;
+    private readonly bool _knowsSupply;
+
+    private protected Overcurrent(FaultSetting setting, FaultCase[] cases, IReadOnlyList<LaidConductor> conductors)
+    {
+        _knowsSupply = setting.KnowsSupply;
+        _peak = cases.Max(c => c.PeakAmperes);
+        _letThrough = setting.AllowsVerdict ? cases.Max(c => c.LetThrough) : double.PositiveInfinity;
+        Smallest = ElectricCurrent.FromAmperes(_knowsSupply ? cases.Min(c => c.RmsAmperes) : 0);
+        Opening = setting.AllowsVerdict ? OpeningTimes.AnyOf([.. cases.Select(c => c.Opening)]) : default;
+        IsWithinBreakingCapacity = WithinBreakingCapacity(setting);
+        IsWithinVoltageRating = setting.Device.VoltageRating is ElectricPotential rating ? !Limits.IsAbove(setting.Output.HighestVolts, rating.Volts) : null;
+        Withstand = conductors.Count > 0 && conductors.All(c => c.WithstandIntegral is not null)
+            ? JouleIntegral.FromAmpereSquaredSeconds(conductors.Min(c => c.WithstandIntegral!.Value))
+            : null;
+        WithstandVerdict = conductors.Count == 0 ? WithstandVerdict.NoConductor : Worst(setting, cases, conductors);
+        IfItLasts = _knowsSupply ? Hottest(cases, conductors) : null;
+        Missing = setting.Missing | (WithstandVerdict == WithstandVerdict.Unknown ? conductors.Aggregate(FaultData.None, (all, c) => all | c.Missing) : FaultData.None);
+    }
+
+    /// <summary>The most current at any moment once capacitors are discharged, limited by the supply and the device; null where nothing that is declared bounds it. [A]</summary>
+    /// <remarks>Where nobody declares what the supply does in overload, what the resistances let flow.</remarks>
+    public ElectricCurrent? Largest => double.IsInfinity(_peak) ? null : ElectricCurrent.FromAmperes(_peak);
+
+    /// <summary>The least current that heats the device: RMS where it pulses, 0 where the supply shuts down or nobody declares what it does. [A]</summary>
+    public ElectricCurrent Smallest { get; }
+
+    /// <summary>Whether and when the protective device interrupts it; the default value where <see cref="Missing"/> allows no verdict.</summary>
+    /// <remarks>Asked for more than its rating, a device is not certain to interrupt anything: see <see cref="Verdict"/>. A limit that
+    /// tries again interrupts it again and again.</remarks>
+    public OpeningTimes Opening { get; }
+
+    /// <summary>The verdict of <see cref="Opening"/>, but never "clears" where the device is asked for more than its rating.</summary>
+    public ClearingVerdict Verdict => Opening.Verdict == ClearingVerdict.Clears && (IsWithinBreakingCapacity == false || IsWithinVoltageRating == false)
+        ? ClearingVerdict.MayClear
+        : Opening.Verdict;
+
+    /// <summary>Whether the device may interrupt the largest current; null where its breaking capacity or the supply's limit is not stated.</summary>
+    /// <remarks>What capacitors discharge in milliseconds is not held against it: there is no power behind that.</remarks>
+    public bool? IsWithinBreakingCapacity { get; }
+
+    /// <summary>Whether the device may interrupt at the supply's highest voltage; null where its voltage rating is not stated.</summary>
+    public bool? IsWithinVoltageRating { get; }
+
+    /// <summary>The most I²t until the device or the supply ends it, discharged capacitors included; null where nothing that is declared bounds it. [A²·s]</summary>
+    public JouleIntegral? LetThrough => double.IsInfinity(_letThrough) ? null : JouleIntegral.FromAmpereSquaredSeconds(_letThrough);
+
+    /// <summary>The I²t that the weakest conductor on the way stands within 5 s; null at the terminals, and where a limit in a fault is not known. [A²·s]</summary>
+    public JouleIntegral? Withstand { get; }
+
+    /// <summary>Whether the conductors on the way stand it.</summary>
+    public WithstandVerdict WithstandVerdict { get; }
+
+    /// <summary>The conductor on the way that gets hottest if nothing ever ends it; null where none carries it, or nobody says how one lies or what the supply does.</summary>
+    public SelfHeating? IfItLasts { get; }
+
+    /// <summary>What a verdict that is not given would need; what it could be narrowed with.</summary>
+    public FaultData Missing { get; }
+
+    /// <summary>Currents and opening, or what is missing, in words.</summary>
+    private protected string Words => Opening.Verdict == ClearingVerdict.None
+        ? FormattableString.Invariant($"unknown: nobody declares {FaultDataText.Words(Missing)}")
+        : FormattableString.Invariant($"{Smallest.Amperes:G4} A to {_peak:G4} A, {Opening}");
+
+    private bool? WithinBreakingCapacity(FaultSetting setting)
+    {
+        if (setting.Device.BreakingCapacity is not ElectricCurrent capacity) return null;
+        if (!Limits.IsAbove(_peak, capacity.Amperes)) return true;
+        return _knowsSupply ? false : null;
+    }
+
+    // Where nobody declares a device, the worst that it may do is nothing; where nobody declares what the supply does, nothing is certain.
+    private static WithstandVerdict Worst(FaultSetting setting, FaultCase[] cases, IReadOnlyList<LaidConductor> conductors)
+    {
+        if (!setting.KnowsSupply) return WithstandVerdict.Unknown;
+        WithstandVerdict worst = cases.SelectMany(_ => conductors, (fault, conductor) => conductor.Of(fault)).OrderByDescending(Rank).First();
+        return setting.AllowsVerdict || worst == WithstandVerdict.Stands ? worst : WithstandVerdict.Unknown;
+    }
+
+    private static int Rank(WithstandVerdict verdict) => verdict switch
+    {
+        WithstandVerdict.DoesNotStand => 3,
+        WithstandVerdict.Unknown => 2,
+        WithstandVerdict.HotterThanInService => 1,
+        _ => 0,
+    };
+
+    private static SelfHeating? Hottest(FaultCase[] cases, IReadOnlyList<LaidConductor> conductors)
+    {
+        SelfHeating? hottest = null;
+        foreach (FaultCase fault in cases)
+        {
+            foreach (LaidConductor conductor in conductors)
+            {
+                if (conductor.HeatOf(fault) is not SelfHeating heat) return null;
+                if (hottest is null || IsHotter(heat, hottest)) hottest = heat;
+            }
+        }
+
+        return hottest;
+    }
+
+    private static bool IsHotter(SelfHeating heat, SelfHeating than) =>
+        than.ConductorTemperature is Temperature known && (heat.ConductorTemperature is not Temperature other || other.DegreesCelsius > known.DegreesCelsius);
+}

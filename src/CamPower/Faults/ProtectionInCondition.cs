@@ -1,0 +1,42 @@
+using System;
+using UnitsNet;
+
+namespace CamPower;
+
+/// <summary>The protective device of an output under the current of one condition, at the temperature of its box: what it should carry and not notice.</summary>
+/// <remarks>Immutable. What the inputs of the devices draw in the first milliseconds of a start is not in it: nobody declares it.</remarks>
+public sealed class ProtectionInCondition
+{
+    private readonly double _carried;
+
+    internal ProtectionInCondition(OutputInCondition output, double carried, OpeningTimes opening, double ratedAmperes)
+    {
+        Condition = output.Condition;
+        Current = output.Current;
+        _carried = carried;
+        Opening = output.IsDemandOnly ? default : opening;
+        ShareOfRating = double.IsInfinity(ratedAmperes) ? null : Ratio.FromDecimalFractions(output.Amperes / ratedAmperes);
+    }
+
+    /// <summary>The condition.</summary>
+    public Condition Condition { get; }
+
+    /// <summary>The current of the output. [A]</summary>
+    public ElectricCurrent Current { get; }
+
+    /// <summary>What the device carries for good at the temperature of the box; null where nothing limits it, or it is not known. [A]</summary>
+    public ElectricCurrent? Carried => double.IsInfinity(_carried) ? null : ElectricCurrent.FromAmperes(_carried);
+
+    /// <summary>When the device opens at the current; the default value where that is not known, or the circuit has no operating point.</summary>
+    public OpeningTimes Opening { get; }
+
+    /// <summary>The current over the rated current of a fuse, re-rated for the temperature of the box; null for another device. [1]</summary>
+    public Ratio? ShareOfRating { get; }
+
+    /// <summary>Whether the device may open though nothing is wrong: within the duration of the condition, where that is known.</summary>
+    public bool MayTrip => Opening.Verdict is ClearingVerdict.MayClear or ClearingVerdict.Clears
+        && !(Condition.Duration is Duration lasts && lasts.Seconds <= Opening.EarliestSeconds);
+
+    /// <summary>Condition, current and what the device does, in the invariant culture; never throws.</summary>
+    public override string ToString() => FormattableString.Invariant($"{Condition}: {Current.Amperes:0.###} A, {Opening}");
+}

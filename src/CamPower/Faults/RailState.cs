@@ -1,0 +1,20 @@
+namespace CamPower;
+
+/// <summary>What the voltage of a supply does while a fault at one of its outputs lasts.</summary>
+public enum RailState
+{
+    /// <summary>Nobody declares what the supply does in overload, or what resistance it has where it has no limit.</summary>
+    Unknown,
+
+    /// <summary>The supply gives the fault and the other outputs what they take, within its tolerance.</summary>
+    StaysUp,
+
+    /// <summary>The supply cannot give all of it: its voltage falls to a lower one.</summary>
+    Dragged,
+
+    /// <summary>The supply pulses: between its tries there is no voltage.</summary>
+    Pulses,
+
+    /// <summary>The supply shuts down until somebody restarts it.</summary>
+    Off,
+}

@@ -1,0 +1,117 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Supplies;
+using UnitsNet;
+
+namespace CamPower.Faults;
+
+/// <summary>What the supply of a box does while an output of it is shorted, and what that does to what the others feed.</summary>
+internal sealed class RailStudy
+{
+    private const double LeastVolts = 1e-6;
+    private const int CoarseSteps = 20, Halvings = 30;
+
+    private readonly SupplyOutput _supply;
+    private readonly OverloadBehaviour? _overload;
+    private readonly DistributionBox _box;
+    private readonly Condition _condition;
+    private readonly Site? _others;
+    private readonly DeviceInCondition[] _up;
+    private readonly double _otherAmperes;
+
+    /// <param name="assessment">The solved site.</param>
+    /// <param name="box">The box.</param>
+    /// <param name="output">The output that is shorted.</param>
+    internal RailStudy(SiteAssessment assessment, BoxAssessment box, BoxOutput output)
+    {
+        _box = box.Box;
+        _supply = _box.Supply.Output;
+        _overload = _supply.Overload;
+        OutputAssessment[] others = [.. box.Outputs.Where(o => o.Output != output)];
+        int worst = Enumerable.Range(0, assessment.Site.Conditions.Count).OrderByDescending(c => others.Sum(o => o.InConditions[c].Amperes)).First();
+        _condition = assessment.Site.Conditions[worst];
+        DeviceAssessment[] fed = [.. assessment.Devices.Where(d => d.Box == _box && d.Output != output)];
+        _up = [.. fed.Select(d => d.InConditions[worst]).Where(d => d.State == DeviceState.Up)];
+        _otherAmperes = _up.Sum(d => d.AmperesDrawn);
+        _others = fed.Length == 0 ? null : OnlyOf(assessment.Site, fed);
+    }
+
+    /// <summary>The rail while a resistance behind the output's device is shorted.</summary>
+    /// <param name="ohms">Resistance of device and way, cold. [Ω]</param>
+    /// <param name="mostAmperes">The most that the device lets through; infinite where it limits nothing. [A]</param>
+    internal RailDuringFault During(double ohms, double mostAmperes)
+    {
+        if (_overload is null) return Everybody(RailState.Unknown, []);
+        double full = Math.Min(_supply.HighestVolts / ohms, mostAmperes) + _otherAmperes;
+        if (full <= _overload.LimitAmperes) return _overload.Limit is null && full > _supply.RatedAmperes ? Sagging(ohms, mostAmperes) : StaysUp();
+        if (_overload.ShutsDown) return Everybody(RailState.Off, _up);
+        if (_overload.Pulses) return Everybody(RailState.Pulses, _up);
+        return At(RailState.Dragged, Balanced(volts => Math.Min(volts / ohms, mostAmperes), volts => _overload.AmperesAt(volts / _supply.LowestVolts)));
+    }
+
+    // Without a limit it gives what its source resistance lets through.
+    private RailDuringFault Sagging(double ohms, double mostAmperes)
+    {
+        if (_supply.SourceResistance is not ElectricResistance source) return Everybody(RailState.Unknown, []);
+        return At(RailState.Dragged, Balanced(volts => Math.Min(volts / ohms, mostAmperes), volts => (_supply.LowestVolts - volts) / source.Ohms));
+    }
+
+    private RailDuringFault StaysUp() => new(RailState.StaysUp, _supply.LowestVolts, _condition, [], []);
+
+    private RailDuringFault Everybody(RailState state, DeviceInCondition[] dark) =>
+        new(state, 0, _condition, Array.AsReadOnly(Array.ConvertAll(dark, d => d.Device)), []);
+
+    private RailDuringFault At(RailState state, double volts)
+    {
+        var dark = new List<SiteDevice>();
+        var below = new List<SiteDevice>();
+        if (_others is not null)
+        {
+            DeviceAssessment[] now = [.. OthersAt(volts).Devices];
+            foreach (DeviceInCondition before in _up)
+            {
+                DeviceInCondition during = now.Single(d => string.Equals(d.Device.Name, before.Device.Name, StringComparison.Ordinal)).Worst;
+                if (during.State != DeviceState.Up) dark.Add(before.Device);
+                else if (before.Device.Model.Starting is null && during.MarginVolts < 0) below.Add(before.Device);
+            }
+        }
+
+        return new RailDuringFault(state, volts, _condition, dark.AsReadOnly(), below.AsReadOnly());
+    }
+
+    // From the full voltage down, the first at which the supply gives what the fault and the others take; then close to it.
+    private double Balanced(Func<double, double> fault, Func<double, double> given)
+    {
+        double above = _supply.LowestVolts, below = above;
+        for (int step = 1; step <= CoarseSteps && !IsEnough(below); step++)
+        {
+            above = below;
+            below = _supply.LowestVolts * (CoarseSteps - step) / CoarseSteps;
+        }
+
+        for (int halving = 0; halving < Halvings && above > below; halving++)
+        {
+            double middle = (above + below) / 2;
+            if (IsEnough(middle)) below = middle;
+            else above = middle;
+        }
+
+        return below;
+
+        bool IsEnough(double volts) => (volts > LeastVolts ? fault(volts) + OtherAmperesAt(volts) : 0) <= given(volts);
+    }
+
+    private double OtherAmperesAt(double volts) => _others is null ? 0 : OthersAt(volts).Devices.Sum(d => d.Worst.AmperesDrawn);
+
+    private SiteAssessment OthersAt(double volts) =>
+        _others!.With(_box.With(_box.Supply.Giving(Math.Max(volts, LeastVolts) / (1 - _supply.Tolerance.DecimalFractions)))).Assess();
+
+    // What the other outputs feed, in the one condition. Shields are left out: they carry return current of the faulted output too.
+    private Site OnlyOf(Site site, DeviceAssessment[] fed)
+    {
+        var ways = new HashSet<SiteRun>(fed.SelectMany(d => d.Path));
+        SiteRun[] runs = [.. ways.Select(run => new SiteRun(run.From, run.To, run.Run, laying: run.Laying))];
+        return new Site(site.Name, [_condition], [_box], runs, fed.Select(d => d.Device), altitude: site.Altitude);
+    }
+}

@@ -1,0 +1,70 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Faults;
+using CamPower.Sites;
+using UnitsNet;
+
+namespace CamPower;
+
+/// <summary>Studies the faults of a site.</summary>
+public static class SiteFaulting
+{
+    /// <summary>A short at every place of every used output: terminals, joints, junctions and cameras.</summary>
+    /// <param name="assessment">The solved site.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="assessment"/> is null.</exception>
+    /// <remarks>
+    /// Over the real way of runs. A run that shares another's negative counts by its own outgoing pole and that other way back, and is
+    /// shorted at its end alone; what video shields carry back is left out, so that the least current is not overstated.
+    /// </remarks>
+    /// <example>
+    /// <code>
+    /// SiteFaults faults = site.Assess().StudyFaults();
+    /// foreach (OutputFaults output in faults.Outputs) Console.WriteLine(output);
+    /// </code>
+    /// </example>
+    public static SiteFaults StudyFaults(this SiteAssessment assessment)
+    {
+        Site site = Require.NotNull(assessment, nameof(assessment)).Site;
+        var feeds = site.Feeds.SelectMany(group => group.Feeds, (group, feed) => (group, feed)).ToDictionary(x => (x.feed.Box, x.feed.Output.Number));
+        return new SiteFaults(assessment, Array.AsReadOnly([.. assessment.Boxes.SelectMany(box => box.Outputs, (box, output) =>
+        {
+            (FeedGroup group, OutputFeed feed) = feeds[(box.Box, output.Output.Number)];
+            return Study(assessment, box, output, group, feed);
+        })]));
+    }
+
+    private static OutputFaults Study(SiteAssessment assessment, BoxAssessment box, OutputAssessment output, FeedGroup group, OutputFeed feed)
+    {
+        ProtectiveDevice? device = output.Output.Protection;
+        FaultConditions conditions = ConditionsOf(assessment.Site, box);
+        bool isInsideUnknown = device?.Ambient is not null && box.InConditions.Any(c => c.IsInsideUnknown);
+        var setting = new FaultSetting(box.Box.Supply.Output, device, conditions, isInsideUnknown);
+        var rail = new RailStudy(assessment, box, output.Output);
+        List<(FaultLoop Loop, SiteRun? Run, bool IsEnd)> places = [.. new FeedPlaces(group, conditions).Of(feed)];
+        IEnumerable<SiteShort> shorts = places.Select(place => new SiteShort(new ShortCircuit(place.Loop, setting), place.Run,
+            Array.AsReadOnly([.. output.Devices.Where(d => place.IsEnd && string.Equals(d.At, place.Run!.To, StringComparison.Ordinal))]),
+            rail.During(setting.Device.LeastOhms + place.Loop.ColdOhms, setting.Device.MostAmperes)));
+        LaidConductor[] conductors = [.. places.Where(p => p.IsEnd).SelectMany(p => p.Loop.Conductors).Distinct()];
+        var everything = new FaultLoop("everything", 0, new FaultPole(0, 0, conductors), FaultPole.None);
+        return new OutputFaults(output, conditions, setting, Array.AsReadOnly([.. shorts]), everything, Array.AsReadOnly([.. InConditions(box, output)]));
+    }
+
+    private static FaultConditions ConditionsOf(Site site, BoxAssessment box) => new(
+        Temperature.FromDegreesCelsius(site.Conditions.Min(c => c.At.CableCelsius)), Temperature.FromDegreesCelsius(site.Conditions.Max(c => c.At.CableCelsius)),
+        Temperature.FromDegreesCelsius(box.InConditions.Min(c => c.SupplyCelsius)), Temperature.FromDegreesCelsius(box.InConditions.Max(c => c.SupplyCelsius)));
+
+    private static IEnumerable<ProtectionInCondition> InConditions(BoxAssessment box, OutputAssessment output)
+    {
+        ProtectiveDevice device = output.Output.Protection ?? ProtectiveDevice.None;
+        foreach ((OutputInCondition drawn, BoxInCondition inBox) in output.InConditions.Zip(box.InConditions, (o, b) => (o, b)))
+        {
+            bool isKnown = output.Output.Protection is not null
+                && (device.Ambient is null || (!inBox.IsInsideUnknown && device.Ambient.Covers(inBox.SupplyCelsius)));
+            double factor = isKnown ? device.CurrentFactorAt(Temperature.FromDegreesCelsius(inBox.SupplyCelsius), nameof(output)) : 1;
+            yield return isKnown
+                ? new ProtectionInCondition(drawn, device.CarriedAmperes(factor), device.OpeningAt(drawn.Amperes, factor), device is Fuse ? device.CarriedAmperes(factor) : double.PositiveInfinity)
+                : new ProtectionInCondition(drawn, double.PositiveInfinity, default, double.PositiveInfinity);
+        }
+    }
+}

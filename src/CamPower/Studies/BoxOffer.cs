@@ -1,0 +1,58 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Assessment;
+using CamPower.Sites;
+
+namespace CamPower.Studies;
+
+/// <summary>A box of a catalogue that may feed a part of what a box of a site feeds, with that part solved from its supply.</summary>
+internal sealed class BoxOffer
+{
+    private readonly BoxTrial _trial;
+    private readonly Site _site;
+    private readonly SolvedOutput[][] _parts;
+
+    internal BoxOffer(BoxTrial trial, Site site, DistributionBox box, DistributionBox candidate)
+    {
+        DistributionBox solved = trial.InItsPlace(candidate);
+        _trial = trial;
+        _site = site.With(solved);
+        Box = solved.Enclosure is Enclosure enclosure ? candidate.With(solved.Supply).In(enclosure) : candidate.With(solved.Supply);
+        double coldest = site.Conditions.Min(c => c.At.CableCelsius);
+        _parts = [.. PartsOf(_site, box.Name).Select(part => new SolvedGroup(part, site.Conditions, coldest).Outputs
+            .Where(o => string.Equals(o.Box.Name, box.Name, StringComparison.Ordinal)).ToArray())];
+    }
+
+    /// <summary>The box, its supply set.</summary>
+    internal DistributionBox Box { get; }
+
+    /// <summary>How many parts there are.</summary>
+    internal int Count => _parts.Length;
+
+    /// <summary>How many outputs of the site's box each part has.</summary>
+    internal int OutputsOf(int part) => _parts[part].Length;
+
+    /// <summary>What hangs together behind a box and cannot be divided: most often one output.</summary>
+    internal static IEnumerable<FeedGroup> PartsOf(Site site, string boxName) =>
+        site.Feeds.Where(group => group.Feeds.Any(feed => string.Equals(feed.Box.Name, boxName, StringComparison.Ordinal)));
+
+    /// <summary>Whether it will do for some parts together.</summary>
+    internal bool CanFeed(IEnumerable<int> parts) => !_trial.ShortfallsOf(Box, Feeding(parts)).Any();
+
+    /// <summary>The box as it feeds some parts, in every condition; the outputs are those of the site's box.</summary>
+    internal BoxAssessment Feeding(IEnumerable<int> parts) =>
+        SiteSolver.AssessBox(_site, Box, [.. parts.SelectMany(part => _parts[part]).OrderBy(o => o.Assessment.Output.Number)]);
+
+    /// <summary>What a part takes at least: with every motor at rest. [A]</summary>
+    internal double LeastAmperes(int part, int condition) => _parts[part].Sum(o => o.AmperesAtRest[condition]);
+
+    /// <summary>Whether two parts are the same in every number.</summary>
+    internal bool AreAlike(int a, int b) => _parts[a].Length == _parts[b].Length && _parts[a].Zip(_parts[b], AreAlike).All(alike => alike);
+
+    /// <summary>The most that its supply may deliver: with nothing on it that warms its enclosure. [A]</summary>
+    internal double DeratedAmperes(int condition) => SiteSolver.AssessBox(_site, Box, []).InConditions[condition].DeratedAmperes;
+
+    private static bool AreAlike(SolvedOutput a, SolvedOutput b) => a.AmperesAtRest.SequenceEqual(b.AmperesAtRest)
+        && a.Assessment.InConditions.Select(c => c.Amperes).SequenceEqual(b.Assessment.InConditions.Select(c => c.Amperes));
+}

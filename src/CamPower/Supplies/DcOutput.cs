@@ -1,0 +1,75 @@
+using System;
+using UnitsNet;
+
+namespace CamPower;
+
+/// <summary>The output of a supply of direct current.</summary>
+/// <remarks>Immutable. See <see cref="SupplyOutput"/> for what its tolerance covers.</remarks>
+/// <example>
+/// <code>
+/// var output = new DcOutput(ElectricPotential.FromVolts(12), ElectricCurrent.FromAmperes(20), tolerance: Ratio.FromPercent(2),
+///     trim: new VoltageRange(ElectricPotential.FromVolts(12), ElectricPotential.FromVolts(14)),
+///     setPoint: ElectricPotential.FromVolts(12.6),
+///     sourceResistance: ElectricResistance.FromMilliohms(20),
+///     overload: OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(24)));
+/// </code>
+/// </example>
+public sealed class DcOutput : SupplyOutput
+{
+    /// <summary>Describes an output.</summary>
+    /// <param name="nominal">Nominal output voltage, from 1 nV to 1 MV. [V]</param>
+    /// <param name="ratedCurrent">Rated output current in a cool room, above 0. [A]</param>
+    /// <param name="tolerance">How far the output may be off its set point, line and load regulation included, from 0 to 0.5. [1]</param>
+    /// <param name="trim">How far the output can be adjusted; null where it cannot.</param>
+    /// <param name="setPoint">The voltage that it is adjusted to, inside <paramref name="trim"/> and, as the nominal voltage, from 1 nV to 1 MV; null for the nominal voltage.</param>
+    /// <param name="ripple">RMS ripple at mains frequency or its double, over the output voltage, from 0 to 1; null where nobody declares it. [1]</param>
+    /// <param name="sourceResistance">Resistance behind the terminals in a fault, from 1 µΩ to 100 MΩ; null where the data sheet does not say. [Ω]</param>
+    /// <param name="overload">What it does in overload; null where the data sheet does not say.</param>
+    /// <param name="capacitance">Capacitance across the terminals, above 0; null where the data sheet does not say. [F]</param>
+    /// <exception cref="ArgumentException">A set point is given without a trim range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    public DcOutput(ElectricPotential nominal, ElectricCurrent ratedCurrent, Ratio tolerance, VoltageRange? trim = null,
+        ElectricPotential? setPoint = null, Ratio? ripple = null, ElectricResistance? sourceResistance = null,
+        OverloadBehaviour? overload = null, ElectricCapacitance? capacitance = null)
+        : base(nominal, ratedCurrent, tolerance, SetVoltsOf(nominal, trim, setPoint), sourceResistance, overload)
+    {
+        if (ripple is Ratio share) Require.Within(share.DecimalFractions, 0, 1, nameof(ripple), "");
+        if (capacitance is ElectricCapacitance size) Require.Positive(size.Farads, nameof(capacitance), "F");
+        Trim = trim;
+        SetPoint = setPoint ?? nominal;
+        Ripple = ripple;
+        Capacitance = capacitance;
+    }
+
+    /// <inheritdoc/>
+    public override CurrentKind Kind => CurrentKind.Dc;
+
+    /// <summary>How far the output can be adjusted, or null.</summary>
+    public VoltageRange? Trim { get; }
+
+    /// <summary>The voltage that it is set to. [V]</summary>
+    public ElectricPotential SetPoint { get; }
+
+    /// <summary>RMS ripple at mains frequency or its double, over the output voltage, or null where nobody declares it. [1]</summary>
+    public Ratio? Ripple { get; }
+
+    /// <summary>Capacitance across the terminals; null where the data sheet does not say. [F]</summary>
+    public ElectricCapacitance? Capacitance { get; }
+
+    /// <summary>The same output, set to another voltage.</summary>
+    /// <param name="setPoint">The voltage that it is adjusted to, inside <see cref="Trim"/>. [V]</param>
+    /// <exception cref="ArgumentException">It has no trim range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="setPoint"/> is outside the trim range.</exception>
+    public DcOutput SetTo(ElectricPotential setPoint) =>
+        new(Nominal, RatedCurrent, Tolerance, Trim, setPoint, Ripple, SourceResistance, Overload, Capacitance);
+
+    internal override SupplyOutput Giving(double volts) => new DcOutput(ElectricPotential.FromVolts(volts), RatedCurrent, Tolerance,
+        ripple: Ripple, sourceResistance: SourceResistance, overload: Overload, capacitance: Capacitance);
+
+    private static double SetVoltsOf(ElectricPotential nominal, VoltageRange? trim, ElectricPotential? setPoint)
+    {
+        if (setPoint is not ElectricPotential wanted) return nominal.Volts;
+        if (trim is null) throw new ArgumentException("A set point needs a trim range.", nameof(setPoint));
+        return Require.SourceVolts(Require.Within(wanted.Volts, trim.LowestVolts, trim.HighestVolts, nameof(setPoint), "V"), nameof(setPoint));
+    }
+}

@@ -1,0 +1,82 @@
+using System;
+using CamPower.Supplies;
+using UnitsNet;
+
+namespace CamPower;
+
+/// <summary>What the sheet of an enclosure is, as far as its heat is concerned.</summary>
+/// <remarks>Immutable. The same surface is taken inside and outside.</remarks>
+/// <example>
+/// <code>
+/// var blackPaint = new EnclosureWall("black painted steel", emissivity: Ratio.FromPercent(90), solarAbsorptance: Ratio.FromPercent(95));
+/// </code>
+/// </example>
+public sealed class EnclosureWall
+{
+    /// <summary>Describes a wall.</summary>
+    /// <param name="name">How it is called. Not empty.</param>
+    /// <param name="emissivity">Share of a black body's heat radiation that its surface gives off, from 0.01 to 1. [1]</param>
+    /// <param name="solarAbsorptance">Share of the sunlight on it that its surface takes up, from 0 to 1. [1]</param>
+    /// <param name="resistance">Thermal resistance of the sheet itself, its thickness over its conductivity, from 0 to 10 m²·K/W; null for metal, where it does not count. [m²·K/W]</param>
+    /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    public EnclosureWall(string name, Ratio emissivity, Ratio solarAbsorptance, ThermalResistance? resistance = null)
+    {
+        Name = Require.Name(name, nameof(name));
+        EmissivityShare = Require.Within(emissivity.DecimalFractions, 0.01, 1, nameof(emissivity), "");
+        AbsorptanceShare = Require.Within(solarAbsorptance.DecimalFractions, 0, 1, nameof(solarAbsorptance), "");
+        double r = (resistance ?? ThermalResistance.Zero).SquareMeterKelvinsPerWatt;
+        SquareMeterKelvinsPerWatt = Require.Within(r, 0, 10, nameof(resistance), "m²·K/W");
+        Emissivity = emissivity;
+        SolarAbsorptance = solarAbsorptance;
+        Resistance = resistance;
+    }
+
+    /// <summary>Sheet steel with a coat of light grey paint or powder, inside and outside.</summary>
+    /// <remarks>Sources: <see cref="SupplyConstants.PaintEmissivity"/>, <see cref="SupplyConstants.LightGreyAbsorptance"/>.</remarks>
+    public static EnclosureWall PaintedSteel { get; } =
+        Of("painted steel", SupplyConstants.PaintEmissivity, SupplyConstants.LightGreyAbsorptance);
+
+    /// <summary>Bare galvanised sheet steel that has lost its gloss.</summary>
+    /// <remarks>Sources: <see cref="SupplyConstants.GalvanisedEmissivity"/>, <see cref="SupplyConstants.GalvanisedAbsorptance"/>.
+    /// New and bright it radiates half as much: <see cref="SupplyConstants.NewGalvanisedEmissivity"/>.</remarks>
+    public static EnclosureWall GalvanisedSteel { get; } =
+        Of("galvanised steel", SupplyConstants.GalvanisedEmissivity, SupplyConstants.GalvanisedAbsorptance);
+
+    /// <summary>Bare galvanised sheet steel, new and bright: the hottest inside of those given.</summary>
+    /// <remarks>Sources: <see cref="SupplyConstants.NewGalvanisedEmissivity"/>, <see cref="SupplyConstants.NewGalvanisedAbsorptance"/>.</remarks>
+    public static EnclosureWall NewGalvanisedSteel { get; } =
+        Of("new galvanised steel", SupplyConstants.NewGalvanisedEmissivity, SupplyConstants.NewGalvanisedAbsorptance);
+
+    /// <summary>Light grey plastic, 3 mm thick.</summary>
+    /// <remarks>Sources: <see cref="SupplyConstants.PlasticEmissivity"/>, <see cref="SupplyConstants.LightGreyAbsorptance"/>,
+    /// <see cref="SupplyConstants.PlasticThickness"/> over <see cref="SupplyConstants.PlasticConductivity"/>.</remarks>
+    public static EnclosureWall Plastic { get; } = Of("plastic", SupplyConstants.PlasticEmissivity, SupplyConstants.LightGreyAbsorptance,
+        SupplyConstants.PlasticThickness.Value / 1000 / SupplyConstants.PlasticConductivity.Value);
+
+    /// <summary>How it is called.</summary>
+    public string Name { get; }
+
+    /// <summary>Share of a black body's heat radiation that its surface gives off.</summary>
+    public Ratio Emissivity { get; }
+
+    /// <summary>Share of the sunlight on it that its surface takes up.</summary>
+    public Ratio SolarAbsorptance { get; }
+
+    /// <summary>Thermal resistance of the sheet itself; null where it does not count. [m²·K/W]</summary>
+    public ThermalResistance? Resistance { get; }
+
+    internal double EmissivityShare { get; }
+
+    internal double AbsorptanceShare { get; }
+
+    internal double SquareMeterKelvinsPerWatt { get; }
+
+    /// <summary>The name; never throws.</summary>
+    public override string ToString() => Name;
+
+    private static EnclosureWall Of(string name, CitedValue emissivity, CitedValue absorptance, double? squareMeterKelvinsPerWatt = null) => new(
+        name, Ratio.FromDecimalFractions(emissivity.Value), Ratio.FromDecimalFractions(absorptance.Value),
+        squareMeterKelvinsPerWatt is double r ? ThermalResistance.FromSquareMeterKelvinsPerWatt(r) : null);
+}

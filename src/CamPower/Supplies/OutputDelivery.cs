@@ -1,0 +1,74 @@
+using System;
+using System.Linq;
+
+namespace CamPower.Supplies;
+
+/// <summary>What an output delivers into any load: at least and at most, as far as its data go. SI doubles; infinite where they set no end.</summary>
+/// <remarks>
+/// A supply that can be trimmed is set to the top of its range; the ends are those of its tolerance. A fuse is bypassed. A
+/// resettable fuse carries its hold current for good, and at its timed current has tripped by the time stated; both as its
+/// data sheet has them. An output whose protection nobody declares delivers what it is rated for, and may deliver all that
+/// its supply can. A limit without a source resistance is reached at full voltage. A load just under the limit of a supply
+/// that pulses, folds back or shuts down can draw that much for good.
+/// </remarks>
+internal sealed class OutputDelivery
+{
+    internal OutputDelivery(SupplyOutput supply, BoxOutput output)
+    {
+        double top = supply is DcOutput { Trim: VoltageRange trim } ? trim.HighestVolts : supply.SetVolts;
+        double share = supply.HighestVolts / supply.SetVolts;
+        LeastVolts = top * (2 - share);
+        MostVolts = top * share;
+        Ripple = (supply as DcOutput)?.Ripple?.DecimalFractions;
+        RatedAmperes = Math.Min(supply.RatedAmperes, output.LimitAmperes);
+
+        double ohms = supply.SourceResistance?.Ohms ?? 0;
+        double most = Math.Min(supply.Overload?.LimitAmperes ?? double.PositiveInfinity, MostThrough(output.Protection));
+        double limit = LeastLimit(supply);
+        bool isBeyondRating = limit > supply.RatedAmperes;
+        double least = Math.Min(limit, LeastThrough(output));
+        double ohmsAtLeast = isBeyondRating ? ohms : 0;
+        LeastAmperes = PowerLimitKernel.MostAmperes(LeastVolts, ohmsAtLeast, least);
+        LeastVoltAmperes = PowerLimitKernel.MostVoltAmperes(LeastVolts, ohmsAtLeast, least);
+        MostAmperes = PowerLimitKernel.MostAmperes(MostVolts, ohms, most);
+        MostVoltAmperes = PowerLimitKernel.MostVoltAmperes(MostVolts, ohms, most);
+    }
+
+    internal double LeastVolts { get; }
+
+    internal double MostVolts { get; }
+
+    /// <summary>RMS ripple over the voltage, or null where nobody declares it. [1]</summary>
+    internal double? Ripple { get; }
+
+    internal double LeastAmperes { get; }
+
+    internal double MostAmperes { get; }
+
+    internal double LeastVoltAmperes { get; }
+
+    internal double MostVoltAmperes { get; }
+
+    internal double RatedAmperes { get; }
+
+    // Without a word on overload a supply gives its rating; so does one without a limit whose resistance nobody knows.
+    private static double LeastLimit(SupplyOutput supply) => supply.Overload switch
+    {
+        null => supply.RatedAmperes,
+        { Limit: null } when supply.SourceResistance is null => supply.RatedAmperes,
+        OverloadBehaviour overload => overload.LimitAmperes,
+    };
+
+    private static double LeastThrough(BoxOutput output) => output.Protection switch
+    {
+        null => output.LimitAmperes,
+        ResettableFuse resettable => resettable.HoldCurrent.Amperes,
+        _ => double.PositiveInfinity,
+    };
+
+    private static double MostThrough(ProtectiveDevice? protection) => protection is ResettableFuse resettable
+        ? resettable.StepsAt(currentFactor: 1)
+            .Where(amperes => resettable.OpeningAt(amperes, currentFactor: 1).LatestSeconds <= PowerLimitConstants.EarliestMeasurement.Value)
+            .DefaultIfEmpty(double.PositiveInfinity).Min()
+        : double.PositiveInfinity;
+}

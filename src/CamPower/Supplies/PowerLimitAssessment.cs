@@ -1,0 +1,75 @@
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Supplies;
+using UnitsNet;
+
+namespace CamPower;
+
+/// <summary>What numbers can say of an output and a power-limit class: they refute it or they do not.</summary>
+/// <remarks>
+/// Immutable. A class is a listing of a product that was tested, single faults inside it included: numbers never prove it.
+/// The supply counts at the top of its trim and with its tolerance, in overload as its data sheet says; a fuse is bypassed,
+/// since the tables limit what flows until it opens. An output is of a class if it meets either of its two tables; the
+/// second needs an overcurrent device that does not reset by itself (<see cref="Sources.LimitedPowerDevices"/>, taken to hold
+/// for Class 2 as well). Alternating voltage is taken as a sine. What is not declared is open, and makes the verdict unknown.
+/// Sources: <see cref="Sources.LimitedPower"/>, <see cref="Sources.Class2"/>, and those from memory beside them.
+/// <para>Wiring rules lean on these classes. Local codes and the listing on the product go before any number here.</para>
+/// </remarks>
+/// <example>
+/// <code>
+/// PowerLimitAssessment assessment = box.AssessPowerLimit(outputNumber: 3, PowerLimitClass.LimitedPowerSource);
+/// if (assessment.Verdict == PowerLimitVerdict.Exceeds) Console.WriteLine(assessment);
+/// </code>
+/// </example>
+public sealed class PowerLimitAssessment
+{
+    internal PowerLimitAssessment(DistributionBox box, BoxOutput output, PowerLimitClass limitClass)
+    {
+        SupplyOutput supply = box.Supply.Output;
+        var delivery = new OutputDelivery(supply, output);
+        Box = box;
+        Output = output;
+        Class = limitClass;
+        Routes = new PowerLimitTrial(limitClass, supply.Kind, delivery, output.Protection).Routes().ToList().AsReadOnly();
+        Verdict = Routes.Any(r => r.Verdict == PowerLimitVerdict.WithinNumbers) ? PowerLimitVerdict.WithinNumbers
+            : Routes.Any(r => r.Verdict == PowerLimitVerdict.Unknown) ? PowerLimitVerdict.Unknown
+            : PowerLimitVerdict.Exceeds;
+        HighestVoltage = ElectricPotential.FromVolts(delivery.MostVolts);
+        CitedValue wet = supply.Kind == CurrentKind.Dc ? PowerLimitConstants.Class2WetDc : PowerLimitConstants.Class2WetAc;
+        MayExceedWetContactVoltage = limitClass == PowerLimitClass.Class2 ? Limits.IsAbove(delivery.MostVolts, wet.Value) : null;
+    }
+
+    /// <summary>The box.</summary>
+    public DistributionBox Box { get; }
+
+    /// <summary>Its output.</summary>
+    public BoxOutput Output { get; }
+
+    /// <summary>The class.</summary>
+    public PowerLimitClass Class { get; }
+
+    /// <summary>The output against each table that it can meet; the one with an overcurrent device is missing where it has none.</summary>
+    public IReadOnlyList<PowerLimitRoute> Routes { get; }
+
+    /// <summary>Exceeds only where every table is exceeded; within the numbers where one is met as far as numbers go.</summary>
+    public PowerLimitVerdict Verdict { get; }
+
+    /// <summary>The highest voltage that the output may give: the top of the trim and the tolerance. [V]</summary>
+    public ElectricPotential HighestVoltage { get; }
+
+    /// <summary>Whether that is more than Class 2 wiring may carry where wet contact is likely, 15 V AC or 30 V DC; null for another class.</summary>
+    /// <remarks>Source: <see cref="Sources.Class2Notes"/>. Where it does, the rules of Class 3 wiring hold.</remarks>
+    public bool? MayExceedWetContactVoltage { get; }
+
+    /// <summary>Output, verdict and what decides, in the invariant culture; never throws.</summary>
+    public override string ToString() => $"{Box} {Output}, {ClassName}: {Words}";
+
+    internal string ClassName => Class == PowerLimitClass.Class2 ? "Class 2" : "a limited power source";
+
+    private string Words => Verdict switch
+    {
+        PowerLimitVerdict.Exceeds => $"exceeds ({string.Join("; ", Routes)})",
+        PowerLimitVerdict.WithinNumbers => "within the numbers (check the listing)",
+        _ => $"unknown ({string.Join("; ", Routes.Where(r => r.Verdict == Verdict))})",
+    };
+}

@@ -1,0 +1,73 @@
+using System;
+using System.Globalization;
+using UnitsNet;
+
+namespace CamPower;
+
+/// <summary>One number of an output against its limit in a table of power limits.</summary>
+/// <remarks>Immutable. Least and most are what the declared data and the tolerance of the supply leave open.</remarks>
+public sealed class PowerLimitFigure
+{
+    internal PowerLimitFigure(PowerLimitQuantity quantity, double least, double most, double limitAtLeast, double limitAtMost, Citation source)
+    {
+        bool exceeds = Limits.IsAbove(least, limitAtLeast);
+        Quantity = quantity;
+        Least = Of(quantity, least);
+        Most = double.IsInfinity(most) ? null : Of(quantity, most);
+        Limit = Of(quantity, exceeds ? limitAtLeast : limitAtMost);
+        Source = source;
+        Verdict = exceeds ? PowerLimitVerdict.Exceeds
+            : Limits.IsAbove(most, limitAtMost) ? PowerLimitVerdict.Unknown
+            : PowerLimitVerdict.WithinNumbers;
+    }
+
+    /// <summary>What it is.</summary>
+    public PowerLimitQuantity Quantity { get; }
+
+    /// <summary>The least that it may be: a voltage, a current or an apparent power.</summary>
+    public IQuantity Least { get; }
+
+    /// <summary>The most that it may be, in the same quantity; null where nothing declared sets an end.</summary>
+    public IQuantity? Most { get; }
+
+    /// <summary>The limit: at the least voltage where it is exceeded, otherwise at the most, where limits are lower.</summary>
+    public IQuantity Limit { get; }
+
+    /// <summary>Where the limit comes from.</summary>
+    public Citation Source { get; }
+
+    /// <summary>Exceeds where even the least is above the limit, within the numbers where even the most is not, unknown between.</summary>
+    public PowerLimitVerdict Verdict { get; }
+
+    /// <summary>The number and its limit in the invariant culture; never throws.</summary>
+    public override string ToString()
+    {
+        string least = Text(Least), most = Most is null ? "no known end" : Text(Most);
+        string found = Verdict switch
+        {
+            PowerLimitVerdict.Exceeds => least,
+            PowerLimitVerdict.WithinNumbers => most,
+            _ => $"{least} to {most}",
+        };
+        return $"{Words} {found}, limit {Text(Limit)}";
+    }
+
+    private string Words => Quantity switch
+    {
+        PowerLimitQuantity.OpenCircuitVoltage => "open-circuit voltage",
+        PowerLimitQuantity.PeakVoltage => "peak voltage",
+        PowerLimitQuantity.Current => "current",
+        PowerLimitQuantity.ApparentPower => "apparent power",
+        PowerLimitQuantity.DeviceRating => "overcurrent device",
+        _ => "nameplate current",
+    };
+
+    private static string Text(IQuantity quantity) => quantity.ToString("s3", CultureInfo.InvariantCulture);
+
+    private static IQuantity Of(PowerLimitQuantity quantity, double value) => quantity switch
+    {
+        PowerLimitQuantity.OpenCircuitVoltage or PowerLimitQuantity.PeakVoltage => ElectricPotential.FromVolts(value),
+        PowerLimitQuantity.ApparentPower => ElectricApparentPower.FromVoltamperes(value),
+        _ => ElectricCurrent.FromAmperes(value),
+    };
+}

@@ -1,0 +1,77 @@
+using System.Collections.Generic;
+using System.Linq;
+using static CamPower.Supplies.PowerLimitConstants;
+using static CamPower.Supplies.PowerLimitTerm;
+
+namespace CamPower.Supplies;
+
+/// <summary>A table of power limits by open-circuit voltage.</summary>
+internal sealed class PowerLimitTable
+{
+    private static readonly PowerLimitTable LimitedPowerDc = new(
+    [
+        new(LimitedPowerLowBand, Constant(LimitedPowerCurrent), TimesVoltage(LimitedPowerPerVolt)),
+        new(LimitedPowerMiddleBand, Constant(LimitedPowerCurrent), Constant(LimitedPowerMost)),
+        new(LimitedPowerHighBand, OverVoltage(LimitedPowerHighCurrent), Constant(LimitedPowerMost)),
+    ]);
+
+    private static readonly PowerLimitTable LimitedPowerAc = LimitedPowerDc.UpTo(LimitedPowerMiddleBand);
+
+    private static readonly PowerLimitTable LimitedPowerBypassedDc = new(
+    [
+        new(LimitedPowerLowBand, OverVoltage(LimitedPowerBypassedCurrent), Constant(LimitedPowerBypassedPower), DeviceRating: Constant(LimitedPowerDevice)),
+        new(LimitedPowerMiddleBand, OverVoltage(LimitedPowerBypassedCurrent), Constant(LimitedPowerBypassedPower), DeviceRating: OverVoltage(LimitedPowerHighDevice)),
+        new(LimitedPowerHighBand, OverVoltage(LimitedPowerBypassedCurrent), Constant(LimitedPowerBypassedPower), DeviceRating: OverVoltage(LimitedPowerHighDevice)),
+    ]);
+
+    private static readonly PowerLimitTable LimitedPowerBypassedAc = LimitedPowerBypassedDc.UpTo(LimitedPowerMiddleBand);
+
+    private static readonly PowerLimitBand Class2Low = new(Class2LowBand, Constant(Class2Current), Nameplate: TimesVoltage(Class2NameplatePerVolt));
+
+    private static readonly PowerLimitBand Class2Middle = new(Class2MiddleBand, Constant(Class2Current), Nameplate: Constant(Class2Nameplate));
+
+    private static readonly PowerLimitBand Class2SmallCurrents =
+        new(Class2SmallCurrentBand, Constant(Class2SmallCurrent), Nameplate: TimesVoltage(Class2SmallCurrent));
+
+    private static readonly PowerLimitTable Class2Ac = new([Class2Low, Class2Middle, Class2SmallCurrents]);
+
+    private static readonly PowerLimitTable Class2Dc = new(
+    [
+        Class2Low, Class2Middle,
+        new(Class2HighBand, OverVoltage(Class2HighCurrent), Nameplate: Constant(Class2OtherNameplate)),
+        Class2SmallCurrents,
+    ]);
+
+    private static readonly PowerLimitTable Class2BypassedDc = new(
+    [
+        new(Class2LowBand, OverVoltage(Class2BypassedCurrent), Constant(Class2BypassedPower), TimesVoltage(Class2NameplatePerVolt), Constant(Class2Device)),
+        new(Class2MiddleBand, OverVoltage(Class2BypassedCurrent), Constant(Class2BypassedPower), Constant(Class2OtherNameplate), OverVoltage(Class2HighDevice)),
+        new(Class2HighBand, OverVoltage(Class2BypassedCurrent), Constant(Class2BypassedPower), Constant(Class2OtherNameplate), OverVoltage(Class2HighDevice)),
+    ]);
+
+    private static readonly PowerLimitTable Class2BypassedAc = Class2BypassedDc.UpTo(Class2MiddleBand);
+
+    private readonly IReadOnlyList<PowerLimitBand> _bands;
+
+    private PowerLimitTable(IReadOnlyList<PowerLimitBand> bands) => _bands = bands;
+
+    /// <summary>The highest voltage that the table knows.</summary>
+    internal CitedValue HighestVoltage => _bands[_bands.Count - 1].UpTo;
+
+    internal static PowerLimitTable Of(PowerLimitClass limitClass, PowerLimiting limiting, CurrentKind kind) => (limitClass, limiting, kind) switch
+    {
+        (PowerLimitClass.LimitedPowerSource, PowerLimiting.Inherent, CurrentKind.Dc) => LimitedPowerDc,
+        (PowerLimitClass.LimitedPowerSource, PowerLimiting.Inherent, _) => LimitedPowerAc,
+        (PowerLimitClass.LimitedPowerSource, _, CurrentKind.Dc) => LimitedPowerBypassedDc,
+        (PowerLimitClass.LimitedPowerSource, _, _) => LimitedPowerBypassedAc,
+        (_, PowerLimiting.Inherent, CurrentKind.Dc) => Class2Dc,
+        (_, PowerLimiting.Inherent, _) => Class2Ac,
+        (_, _, CurrentKind.Dc) => Class2BypassedDc,
+        _ => Class2BypassedAc,
+    };
+
+    /// <summary>The row for a voltage, or null above the highest.</summary>
+    internal PowerLimitBand? BandAt(double volts) => _bands.FirstOrDefault(b => !Limits.IsAbove(volts, b.UpTo.Value));
+
+    private PowerLimitTable UpTo(CitedValue volts) => new([.. _bands.Where(b => b.UpTo.Value <= volts.Value)]);
+}

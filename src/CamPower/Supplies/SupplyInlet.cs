@@ -1,0 +1,74 @@
+using System;
+using System.Linq;
+using UnitsNet;
+
+namespace CamPower;
+
+/// <summary>What a data sheet says of the side of a supply that takes power in.</summary>
+/// <remarks>Immutable. Every part may be left out: null where the data sheet does not say.</remarks>
+/// <example>
+/// <code>
+/// var inlet = new SupplyInlet(new VoltageRange(ElectricPotential.FromVolts(90), ElectricPotential.FromVolts(264)),
+///     efficiency: new ShareCurve&lt;Ratio>(
+///         new(Ratio.FromPercent(20), Ratio.FromPercent(80)), new(Ratio.FromPercent(100), Ratio.FromPercent(88))));
+/// Ratio? efficiency = inlet.EfficiencyAt(load: Ratio.FromPercent(60));   // 84 %
+/// </code>
+/// </example>
+public sealed class SupplyInlet
+{
+    // Nothing is loaded to ten times its rating for long, and a share of 0 would ask for an infinite input.
+    private const double HighestLoad = 10, LeastShare = 1e-6;
+
+    /// <summary>Describes an inlet.</summary>
+    /// <param name="voltage">The voltage that it accepts, RMS if alternating. [V]</param>
+    /// <param name="inrushCurrent">The peak current as it is switched on cold, above 0. [A]</param>
+    /// <param name="efficiency">Power out over power in, above 0, against the load: the current over the rated current, from 0 to 10.</param>
+    /// <param name="powerFactor">Power in over apparent power in, above 0, against the load: the current over the rated current, from 0 to 10.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    public SupplyInlet(VoltageRange? voltage = null, ElectricCurrent? inrushCurrent = null, ShareCurve<Ratio>? efficiency = null,
+        ShareCurve<Ratio>? powerFactor = null)
+    {
+        if (inrushCurrent is ElectricCurrent peak) Require.Positive(peak.Amperes, nameof(inrushCurrent), "A");
+        Voltage = voltage;
+        InrushCurrent = inrushCurrent;
+        Efficiency = efficiency?.Checked(0, HighestLoad, LeastShare, nameof(efficiency), string.Empty);
+        PowerFactor = powerFactor?.Checked(0, HighestLoad, LeastShare, nameof(powerFactor), string.Empty);
+    }
+
+    /// <summary>The voltage that it accepts, RMS if alternating; null where the data sheet does not say. [V]</summary>
+    public VoltageRange? Voltage { get; }
+
+    /// <summary>The peak current as it is switched on cold; null where the data sheet does not say. [A]</summary>
+    public ElectricCurrent? InrushCurrent { get; }
+
+    /// <summary>Power out over power in against the load, as a share of the rated current; null where the data sheet does not say.</summary>
+    public ShareCurve<Ratio>? Efficiency { get; }
+
+    /// <summary>Power in over apparent power in against the load, as a share of the rated current; null where the data sheet does not say.</summary>
+    public ShareCurve<Ratio>? PowerFactor { get; }
+
+    /// <summary>Power out over power in at a load; null where the data sheet does not say. [1]</summary>
+    /// <param name="load">Current over rated current, at least 0. [1]</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="load"/> is negative or not finite.</exception>
+    public Ratio? EfficiencyAt(Ratio load) => At(Efficiency, load);
+
+    /// <summary>Power in over apparent power in at a load; null where the data sheet does not say. [1]</summary>
+    /// <param name="load">Current over rated current, at least 0. [1]</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="load"/> is negative or not finite.</exception>
+    public Ratio? PowerFactorAt(Ratio load) => At(PowerFactor, load);
+
+    /// <summary>What is known of it, in the invariant culture; never throws.</summary>
+    public override string ToString() => string.Join(", ", new[]
+    {
+        Voltage?.ToString() ?? "inlet of unknown voltage",
+        InrushCurrent is ElectricCurrent peak ? FormattableString.Invariant($"inrush {peak.Amperes:G6} A") : null,
+        Efficiency is null ? null : $"efficiency {Efficiency}",
+        PowerFactor is null ? null : $"power factor {PowerFactor}",
+    }.Where(part => part is not null));
+
+    private static Ratio? At(ShareCurve<Ratio>? curve, Ratio load)
+    {
+        Require.NotNegative(load.DecimalFractions, nameof(load), string.Empty);
+        return curve?.ShareAt(load);
+    }
+}

@@ -1,0 +1,72 @@
+using System;
+using UnitsNet;
+
+namespace CamPower;
+
+/// <summary>The output of a supply, as its data sheet describes it: a <see cref="DcOutput"/> or an <see cref="AcOutput"/>.</summary>
+/// <remarks>
+/// Immutable. Ideal up to its rating: its voltage lies within a tolerance of its set point whatever the load, because the
+/// tolerance of a data sheet covers line and load regulation. The source resistance is for faults alone, beyond the rating,
+/// and is never subtracted a second time.
+/// </remarks>
+public abstract class SupplyOutput
+{
+    private protected SupplyOutput(ElectricPotential nominal, ElectricCurrent ratedCurrent, Ratio tolerance, double setVolts,
+        ElectricResistance? sourceResistance, OverloadBehaviour? overload)
+    {
+        NominalVolts = Require.SourceVolts(nominal.Volts, nameof(nominal));
+        RatedAmperes = Require.Positive(ratedCurrent.Amperes, nameof(ratedCurrent), "A");
+        double share = Require.Within(tolerance.DecimalFractions, 0, 0.5, nameof(tolerance), "");
+        if (sourceResistance is ElectricResistance resistance) Require.Within(resistance.Ohms, 1e-6, 1e8, nameof(sourceResistance), "Ω");
+        SetVolts = setVolts;
+        LowestVolts = setVolts * (1 - share);
+        HighestVolts = setVolts * (1 + share);
+        Nominal = nominal;
+        RatedCurrent = ratedCurrent;
+        Tolerance = tolerance;
+        SourceResistance = sourceResistance;
+        Overload = overload;
+    }
+
+    /// <summary>Direct or alternating.</summary>
+    public abstract CurrentKind Kind { get; }
+
+    /// <summary>Nominal output voltage; RMS if alternating. [V]</summary>
+    public ElectricPotential Nominal { get; }
+
+    /// <summary>Rated output current in a cool room; RMS if alternating. [A]</summary>
+    public ElectricCurrent RatedCurrent { get; }
+
+    /// <summary>How far the output may be off what it is set to, line and load regulation included. [1]</summary>
+    public Ratio Tolerance { get; }
+
+    /// <summary>Resistance behind the terminals in a fault; null where the data sheet does not say. [Ω]</summary>
+    public ElectricResistance? SourceResistance { get; }
+
+    /// <summary>What it does in overload; null where the data sheet does not say.</summary>
+    public OverloadBehaviour? Overload { get; }
+
+    /// <summary>The lowest output voltage within the tolerance. [V]</summary>
+    public ElectricPotential LowestVoltage => ElectricPotential.FromVolts(LowestVolts);
+
+    /// <summary>The highest output voltage within the tolerance. [V]</summary>
+    public ElectricPotential HighestVoltage => ElectricPotential.FromVolts(HighestVolts);
+
+    internal double NominalVolts { get; }
+
+    internal double RatedAmperes { get; }
+
+    internal double LowestVolts { get; }
+
+    internal double HighestVolts { get; }
+
+    /// <summary>What it is set to; the nominal voltage where it cannot be adjusted. [V]</summary>
+    internal double SetVolts { get; }
+
+    /// <summary>Voltage, kind and rated current in the invariant culture; never throws.</summary>
+    public override string ToString() =>
+        FormattableString.Invariant($"{SetVolts:G6} V {(Kind == CurrentKind.Dc ? "DC" : "AC")}, {RatedAmperes:G6} A");
+
+    /// <summary>An output like it that gives another voltage, whether or not this one can be set to it. [V]</summary>
+    internal abstract SupplyOutput Giving(double volts);
+}

@@ -1,0 +1,165 @@
+using System;
+using CamPower.Tests.Devices;
+using UnitsNet;
+
+namespace CamPower.Tests.Faults;
+
+/// <summary>What the device itself and the supply's capacitors do to a fault, and what is said where something is not declared. All by hand.</summary>
+public class DeviceInFaultTests
+{
+    // 12 V behind 2 Ω would be 6 A. A limit of 1.5 A ± 10 % lets 1.65 A through for 50 ms: 0.136 A²s. Trying again after 0.2 s, 1.65 × √(0.05/0.25).
+    [Fact]
+    public void ElectronicLimit_HoldsTheCurrentAndEndsIt()
+    {
+        ShortCircuit latched = SmallFault.Behind(2, ElectronicLimitTests.Limit(ohms: 0));
+        Assert.Equal(1.65, latched.Largest!.Value.Amperes, 1e-12);
+        Assert.Equal(6, latched.LargestProspective!.Value.Amperes, 1e-12);
+        Assert.Equal(ClearingVerdict.Clears, latched.Verdict);
+        Assert.Equal(0.05, latched.Opening.Latest!.Value.Seconds);
+        Assert.Equal(0.136125, latched.LetThrough!.Value.AmpereSquaredSeconds, 1e-12);
+
+        ShortCircuit retrying = SmallFault.Behind(2, ElectronicLimitTests.Limit(ohms: 0, pause: 0.2));
+        Assert.Equal(ClearingVerdict.Clears, retrying.Verdict);
+        Assert.Null(retrying.LetThrough);
+        Assert.Equal(1.65 * Math.Sqrt(0.2), retrying.Smallest.Amperes, 1e-9);
+    }
+
+    // A supply that holds 1.6 A never reaches the limit of 1.65 A for certain; one that holds 1.3 A is below 1.35 A.
+    [Theory]
+    [InlineData(1.6, ClearingVerdict.MayClear)]
+    [InlineData(1.3, ClearingVerdict.DoesNotClear)]
+    [InlineData(4, ClearingVerdict.Clears)]
+    public void ElectronicLimit_NeedsASupplyThatGivesMore(double supplyAmperes, ClearingVerdict verdict) => Assert.Equal(verdict,
+        SmallFault.Behind(2, ElectronicLimitTests.Limit(), OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(supplyAmperes))).Verdict);
+
+    // An adapter that holds 2 A never opens a fuse F of 2 A. 4700 µF at 12 V into 0.5 Ω are 24 A at first, and beside the 2 A
+    // C·11²/(2R) + 2·2·C·11 = 0.7755 A²s: they may. 0.15 F give 9.05 A²s within 20 ms, more than the (10 × 2)² × 0.02 = 8 A²s of the last gate: they do.
+    [Theory]
+    [InlineData(0, ClearingVerdict.DoesNotClear, null, 0)]
+    [InlineData(4.7e-3, ClearingVerdict.MayClear, null, 24)]
+    [InlineData(0.15, ClearingVerdict.Clears, 9.13, 24)]
+    public void OutputCapacitors_MayDecideAFastFuse(double farads, ClearingVerdict verdict, double? letThrough, double peak)
+    {
+        ShortCircuit fault = SmallFault.Behind(0.6, SmallFault.QuickActing(2), OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(2)), farads);
+        Assert.Equal(verdict, fault.Verdict);
+        Assert.Equal(letThrough ?? -1, fault.LetThrough?.AmpereSquaredSeconds ?? -1, 0.01);
+        Assert.Equal(peak, fault.DischargePeak!.Value.Amperes, 1e-9);
+        Assert.Equal(2, fault.Largest!.Value.Amperes, 1e-12);
+    }
+
+    // A fuse F of 8 A opens a steady 120 A within 20 ms: 288 A²s. 10 mF at 12 V into the 0.05 Ω of its run add to the 80 A of the loop of 0.15 Ω:
+    // 12 − 80 × 0.05 = 8 V above the rest, through 0.05 Ω beside 0.1 Ω: C·(2/3)·(8²/0.1 + 2 × 80 × 8), over after some milliseconds.
+    [Fact]
+    public void OutputCapacitors_AddToTheLetThrough()
+    {
+        double with = Short(10e-3), without = Short(0);
+        Assert.Equal(80 * 80 * 0.02, without, 1e-9);
+        Assert.Equal(10e-3 * 2 / 3 * ((8 * 8 / 0.1) + (2 * 80 * 8)), with - without, 1e-6);
+
+        static double Short(double farads) => SmallFault.Behind(0.15, SmallFault.QuickActing(8), farads: farads).LetThrough!.Value.AmpereSquaredSeconds;
+    }
+
+    // Without resistance outside the supply nothing bounds the first moment, and nothing invents a bound.
+    [Fact]
+    public void OutputCapacitors_IntoNoResistance_HaveNoBound()
+    {
+        ShortCircuit terminals = SmallFault.Study(SmallFault.Run(10), SmallFault.QuickActing(2), SmallFault.Source(farads: 1e-3)).AtTerminals;
+        Assert.Null(terminals.DischargePeak);
+        Assert.Null(terminals.LetThrough);
+        Assert.Equal(ClearingVerdict.Clears, terminals.Verdict);
+    }
+
+    // 1 W behind 11.9 Ω at most 12 V: (12 − 11.9 I)·I = 1. It stays tripped in any short that a loop of up to 36 Ω feeds.
+    [Fact]
+    public void ResettableFuse_StaysTrippedInAShort()
+    {
+        ShortCircuit fault = SmallFault.Behind(3, SmallDevices.Resettable(least: 0, greatest: 0.15, trippedWatts: 1));
+        Assert.True(fault.StaysTripped);
+        double amperes = fault.TrippedCurrent!.Value.Amperes;
+        Assert.Equal(1, (12 - (3 * amperes)) * amperes, 1e-9);
+        Assert.Null(SmallFault.Behind(3, SmallDevices.Resettable()).StaysTripped);
+        Assert.Null(SmallFault.Behind(3, SmallFault.QuickActing(2)).StaysTripped);
+    }
+
+    // In a box between 20 °C and 40 °C a resettable fuse of 1.1 A trips for certain at 2 A when warm (1.76 A), when cold only perhaps (2.2 A).
+    [Fact]
+    public void ARangeAroundTheDevice_HoldsBothEnds()
+    {
+        Supply adapter = SmallFault.Source(OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(2)));
+        Assert.Equal(ClearingVerdict.MayClear, At(20, 40));
+        Assert.Equal(ClearingVerdict.Clears, At(40, 50));
+
+        ClearingVerdict At(double cold, double hot) =>
+            SmallFault.Study(Runs.OfOhms(1), SmallDevices.Generic(1.10), adapter, SmallFault.Between(device: cold, deviceHottest: hot)).AtFarEnd.Verdict;
+    }
+
+    [Fact]
+    public void AnUndeclaredDevice_GivesCurrentsAndNoVerdict()
+    {
+        ShortCircuit fault = SmallFault.Study(Runs.OfOhms(1.9), device: null).AtFarEnd;
+        Assert.Equal(6, fault.Largest!.Value.Amperes, 1e-9);
+        Assert.Equal(6, fault.Smallest.Amperes, 1e-9);
+        Assert.Equal(ClearingVerdict.None, fault.Verdict);
+        Assert.Null(fault.LetThrough);
+        Assert.True(fault.Missing.HasFlag(FaultData.Protection));
+        Assert.Equal("far end: unknown: nobody declares what protects the output, what the insulation stands, how the cable lies, the supply's output capacitance", fault.ToString());
+
+        // What no device at all would let happen is the worst: 3 A do no harm to 18 AWG in a cable, for ever.
+        CableRun run = new CableRun(Cable.Pair(WireSize.Awg(18), Stranding.Solid, ConductorMaterial.AnnealedCopper, insulation: Insulation.Pvc70), Length.FromMeters(1))
+            .Then(new Joint("rest", ElectricResistance.FromOhms(3.8)));
+        Laying laying = Laying.InCableOrRaceway(2);
+        Assert.Equal(WithstandVerdict.Stands, SmallFault.Study(run, device: null, conditions: SmallFault.Between(laying: laying)).AtFarEnd.WithstandVerdict);
+        Assert.Equal(WithstandVerdict.Unknown, SmallFault.Study(SmallFault.Run(1), device: null, conditions: SmallFault.Between(laying: Laying.LargeBundle)).AtFarEnd.WithstandVerdict);
+    }
+
+    // A supply of which nobody says what it does in overload may give anything up to what the resistances let flow.
+    [Fact]
+    public void AnUndeclaredOverload_GivesABoundAndNoVerdict()
+    {
+        ShortCircuit fault = SmallFault.Study(Runs.OfOhms(1.9), SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 1, breaking: 35), Sheet(ohms: 0.1, overload: null)).AtFarEnd;
+        Assert.Equal(6, fault.Largest!.Value.Amperes, 1e-9);
+        Assert.Equal(0, fault.Smallest.Amperes);
+        Assert.Equal(ClearingVerdict.None, fault.Verdict);
+        Assert.True(fault.IsWithinBreakingCapacity);
+        Assert.Equal(FaultData.Overload, fault.Missing & (FaultData.Overload | FaultData.SourceResistance | FaultData.Protection));
+
+        // 240 A might be too much, or the supply might never give it.
+        Assert.Null(SmallFault.Study(SmallFault.Run(50), SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 2, breaking: 35), Sheet(0.05, null)).AtTerminals.IsWithinBreakingCapacity);
+    }
+
+    // A limit needs no source resistance: up to it the tolerance covers what is lost inside. Without a limit it is missing.
+    [Fact]
+    public void SourceResistance_IsNeededOfAnUnlimitedSupplyAlone()
+    {
+        Supply limited = Sheet(ohms: null, OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(5)));
+        ShortCircuit terminals = SmallFault.Study(SmallFault.Run(5), SmallFault.QuickActing(2), limited).AtTerminals;
+        Assert.Equal(5, terminals.Largest!.Value.Amperes, 1e-12);
+        Assert.Equal(ClearingVerdict.Clears, terminals.Verdict);
+        Assert.Null(terminals.LargestProspective);
+
+        ShortCircuit unlimited = SmallFault.Study(SmallFault.Run(5), SmallFault.QuickActing(2), Sheet(ohms: null, OverloadBehaviour.Unlimited)).AtTerminals;
+        Assert.Null(unlimited.Largest);
+        Assert.Equal(ClearingVerdict.None, unlimited.Verdict);
+        Assert.True(unlimited.Missing.HasFlag(FaultData.SourceResistance));
+    }
+
+    // 2.1 times the 2 A of a fuse F: within 30 min, not sooner than its gate at 2.75 times allows. A supply that holds 3 A gives 1.5 times: it may never open.
+    [Fact]
+    public void Overload_IsLimitedByTheSupplyAsWell()
+    {
+        Overload free = SmallFault.Study(SmallFault.Run(10), SmallFault.QuickActing(2)).OverloadOf(ElectricCurrent.FromAmperes(4.2));
+        Assert.Equal(4.2, free.Largest!.Value.Amperes, 1e-12);
+        Assert.Equal(1800, free.Opening.Latest!.Value.Seconds);
+        Assert.Equal(0.05, free.Opening.Earliest!.Value.Seconds);
+
+        Overload held = SmallFault.Study(SmallFault.Run(10), SmallFault.QuickActing(2), SmallFault.Source(OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(3))))
+            .OverloadOf(ElectricCurrent.FromAmperes(4.2));
+        Assert.Equal(4.2, held.Drawn.Amperes, 1e-12);
+        Assert.Equal(3, held.Largest!.Value.Amperes, 1e-12);
+        Assert.Equal(ClearingVerdict.MayClear, held.Verdict);
+        Assert.Null(held.Opening.Latest);
+    }
+
+    private static Supply Sheet(double? ohms, OverloadBehaviour? overload) => new("sheet", new DcOutput(ElectricPotential.FromVolts(12), ElectricCurrent.FromAmperes(20), Ratio.Zero,
+        sourceResistance: ohms is double given ? ElectricResistance.FromOhms(given) : null, overload: overload), Derating.GenericEnclosed);
+}

@@ -1,0 +1,173 @@
+using System;
+using System.Linq;
+using CamPower.Tests.Devices;
+using CamPower.Tests.Sites;
+using UnitsNet;
+using static CamPower.Tests.Faults.SmallFaultSite;
+using static CamPower.Tests.Sites.SmallSite;
+
+namespace CamPower.Tests.Faults;
+
+/// <summary>The faults of whole sites. All by hand; 20 °C throughout unless said otherwise.</summary>
+public class SiteFaultsTests
+{
+    private static readonly ElectricCurrent Nine = ElectricCurrent.FromAmperes(9);
+
+    // Behind 0.1 Ω of source: 0.5 Ω to the hub, 0.7 Ω more to the mast: 12/0.6 = 20 A and 12/1.3 A. Before each joint's own resistance: 120 A and 20 A.
+    [Fact]
+    public void Places_FollowTheRealWay()
+    {
+        var site = new Site("site", [Condition.Day(SmallSite.At())], [Box(SmallFault.QuickActing(2), OverloadBehaviour.Unlimited)],
+            [Run(RunOrigin.Output(BoxName, 1), "hub", 0.5), Run(RunOrigin.Junction("hub"), "mast", 0.7), Run(RunOrigin.Junction("hub"), "gate", 0.3)],
+            [new SiteDevice("mast camera", Twelve(8), "mast"), new SiteDevice("gate camera", Twelve(8), "gate")]);
+        OutputFaults output = Assert.Single(site.Assess().StudyFaults().Outputs);
+        Assert.Equal(["terminals", "loop on the way to hub", "hub", "loop on the way to mast", "mast", "loop on the way to gate", "gate"], output.Shorts.Select(s => s.Fault.Place));
+        double[] amperes = [.. output.Shorts.Select(s => s.Fault.Largest!.Value.Amperes)];
+        Assert.All(new[] { 120, 120, 20, 20, 12 / 1.3, 20, 12 / 0.9 }.Zip(amperes), pair => Assert.Equal(pair.First, pair.Second, 1e-9));
+        Assert.Equal(["mast camera"], output.Shorts[4].Devices.Select(d => d.Name));
+        Assert.Empty(output.Shorts[2].Devices);
+        Assert.Null(output.AtTerminals.Run);
+        Assert.Equal("mast", output.Weakest.Fault.Place);
+        Assert.Equal("gate", output.Shorts[6].Run!.To);
+    }
+
+    // The second run has no return of its own: out 0.35 Ω of its joint's pole, back over the first run's 0.25 Ω.
+    [Fact]
+    public void SharedReturn_GoesBackByTheOtherWay()
+    {
+        var site = new Site("site", [Condition.Day(SmallSite.At())], [Box(SmallFault.QuickActing(2), OverloadBehaviour.Unlimited)],
+            [Run(RunOrigin.Output(BoxName, 1), "one", 0.5), Run(RunOrigin.Output(BoxName, 2), "two", 0.7, returnAt: "one")],
+            [new SiteDevice("first", Twelve(8), "one"), new SiteDevice("second", Twelve(8), "two")]);
+        OutputFaults second = site.Assess().StudyFaults().Outputs[1];
+        Assert.Equal(["terminals", "two"], second.Shorts.Select(s => s.Fault.Place));
+        Assert.Equal(12 / (0.1 + 0.35 + 0.25), second.Weakest.Fault.Largest!.Value.Amperes, 1e-9);
+    }
+
+    // A supply that holds 9 A, 0.5 Ω shorted: 4.5 V without the other camera, which is off below 8 V. Its own draw cannot raise it.
+    [Fact]
+    public void Rail_InCurrentLimit_IsWhatTheShortLeaves()
+    {
+        RailDuringFault rail = ShortAt(TwoOutputs(SmallFault.QuickActing(2), OverloadBehaviour.ConstantCurrent(Nine)), "one").Rail;
+        Assert.Equal(RailState.Dragged, rail.State);
+        Assert.Equal(4.5, rail.Voltage!.Value.Volts, 1e-4);
+        Assert.Equal(["second"], rail.Dark.Select(d => d.Name));
+        Assert.Empty(rail.BelowWindow);
+    }
+
+    // A camera that drops out at 2 V only stays on: V/0.5 + I = 9 with I = 12/(V − 0.5·I): 3.5 V? By hand: V = 4.5 − I/2, and
+    // (V − I/2)·I = 12 gives I² − 4.5·I + 12 = 0, which has no root: it cannot stay on at any voltage.
+    [Fact]
+    public void Rail_WithAHungryNeighbour_HasNoBalanceWithIt()
+    {
+        RailDuringFault rail = ShortAt(TwoOutputs(SmallFault.QuickActing(2), OverloadBehaviour.ConstantCurrent(Nine), otherDropOut: 2), "one").Rail;
+        Assert.Equal(["second"], rail.Dark.Select(d => d.Name));
+        Assert.Equal(4.5, rail.Voltage!.Value.Volts, 0.01);
+    }
+
+    // 20 A held: V = 10 − I/2 over the short, and (V − I/2)·I = 12: I² − 10·I + 12 = 0, I = 5 − √13 = 1.3944 A, V = 9.3028 V; the camera has 8.6056 V.
+    // One that drops out at 8.7 V lets go at 8.7 + 0.5·12/8.7 = 9.3897 V: there the supply has the upper hand again.
+    [Theory]
+    [InlineData(8, true, 0, 0)]
+    [InlineData(8.7, true, 1, 0)]
+    [InlineData(8, false, 0, 1)]
+    public void Rail_BalancesWithWhatStaysOn(double dropOut, bool declaresDropOut, int dark, int below)
+    {
+        Site site = TwoOutputs(SmallFault.QuickActing(2), OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(20)), dropOut, declaresDropOut);
+        RailDuringFault rail = ShortAt(site, "one").Rail;
+        Assert.Equal(dark == 1 ? 9.39 : 9.3028, rail.Voltage!.Value.Volts, dark == 1 ? 0.01 : 1e-3);
+        Assert.Equal((dark, below), (rail.Dark.Count, rail.BelowWindow.Count));
+    }
+
+    // Up to its limit the supply holds its voltage; beyond it a hiccup or a shutdown takes everybody down; a battery behind 0.1 Ω sags.
+    [Fact]
+    public void Rail_FollowsTheOverloadBehaviour()
+    {
+        Assert.Equal(RailState.StaysUp, State(OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(30))));
+        Assert.Equal(RailState.Pulses, State(OverloadBehaviour.Hiccup(Nine, Duration.FromMilliseconds(50), Duration.FromSeconds(1))));
+        Assert.Equal(RailState.Off, State(OverloadBehaviour.Shutdown(Nine, Duration.FromMilliseconds(50))));
+        Assert.Equal(RailState.Unknown, State(null));
+
+        // 24 A through 0.5 Ω would be 12 V: (12 − V)/0.1 = V/0.5 + I leaves 12 − 0.1·(2V + I) = V. With I ≈ 1.33 A V ≈ 9.89 V.
+        RailDuringFault sagging = ShortAt(TwoOutputs(SmallFault.QuickActing(2), OverloadBehaviour.Unlimited), "one").Rail;
+        Assert.Equal(RailState.Dragged, sagging.State);
+        double volts = sagging.Voltage!.Value.Volts, other = 10 * (12 - volts - (volts / 5));
+        Assert.Equal(12, (volts - (0.5 * other)) * other, 1e-3);
+
+        static RailState State(OverloadBehaviour? overload) => ShortAt(TwoOutputs(SmallFault.QuickActing(2), overload), "one").Rail.State;
+    }
+
+    // An electronic limit of at most 1.65 A keeps the fault from the supply: 1.65 A and the other camera's 1.04 A are less than 9 A.
+    [Fact]
+    public void Rail_BehindAnElectronicLimit_StaysUp()
+    {
+        SiteShort fault = ShortAt(TwoOutputs(ElectronicLimitTests.Limit(), OverloadBehaviour.ConstantCurrent(Nine)), "one");
+        Assert.Equal(RailState.StaysUp, fault.Rail.State);
+        Assert.Empty(fault.Rail.Dark);
+        Assert.Equal(ClearingVerdict.Clears, fault.Fault.Verdict);
+    }
+
+    [Fact]
+    public void Undeclared_IsNamedAndNotGuessed()
+    {
+        OutputFaults output = TwoOutputs(device: null).Assess().StudyFaults().Outputs[0];
+        Assert.All(output.Shorts, s => Assert.Equal(ClearingVerdict.None, s.Fault.Verdict));
+        Assert.True(output.Missing.HasFlag(FaultData.Protection | FaultData.Overload));
+        Assert.All(output.InConditions, c => Assert.False(c.MayTrip));
+    }
+
+    // Conditions from -10 °C to 60 °C: 1 + 0.00393·(T − 20) of the copper. The device is in boxes of 5 °C and 45 °C: a resettable fuse of 1.1 A
+    // holds 1.259 A and 0.825 A, and 12 W take 1.0 A and more: in the warm box it may trip.
+    [Fact]
+    public void Temperatures_AreThoseOfTheConditions()
+    {
+        Condition[] conditions = [Condition.Day(SmallSite.At(cable: 60, box: 45)), Condition.Night(SmallSite.At(cable: -10, box: 5))];
+        var run = new CableRun(SmallFault.Pair(0.5), Length.FromMeters(10));
+        var site = new Site("site", conditions, [Box(SmallDevices.Generic(1.10), OverloadBehaviour.Unlimited)], [new SiteRun(RunOrigin.Output(BoxName, 1), "one", run)],
+            [new SiteDevice("first", Camera(Watts(12)), "one")]);
+        OutputFaults output = site.Assess().StudyFaults().Outputs[0];
+        double ohms = 2 * 10 / 58.0 / 0.5;
+        Assert.Equal(12 / (0.1 + 0.05 + (ohms * (1 - (0.00393 * 30)))), output.Weakest.Fault.Largest!.Value.Amperes, 1e-9);
+        Assert.Equal(12 / (0.1 + 0.14 + (ohms * (1 + (0.00393 * 40)))), output.Weakest.Fault.Smallest.Amperes, 1e-9);
+        Assert.Equal([true, false], output.InConditions.Select(c => c.MayTrip));
+        Assert.Equal(0.825, output.InConditions[0].Carried!.Value.Amperes, 1e-9);
+    }
+
+    // A fuse to UL 248-14 carries 1.1 times its rating for 4 h: a condition of 2 h does not open it.
+    [Theory]
+    [InlineData(2, false)]
+    [InlineData(5, true)]
+    public void NuisanceTrip_NeedsTheTime(double hours, bool mayTrip)
+    {
+        var night = new Condition("night", DrawShares.None, SmallSite.At(), duration: Duration.FromHours(hours));
+        var site = new Site("site", [night], [Box(SmallDevices.Fuse(FuseCharacteristic.UlFast, 1), OverloadBehaviour.Unlimited)], [Run(RunOrigin.Output(BoxName, 1), "one", 0)],
+            [new SiteDevice("first", Camera(Amperes(1.05)), "one")]);
+        ProtectionInCondition condition = site.Assess().StudyFaults().Outputs[0].InConditions[0];
+        Assert.Equal(mayTrip, condition.MayTrip);
+        Assert.Equal(1.05, condition.ShareOfRating!.Value.DecimalFractions, 1e-12);
+    }
+
+    // Twice the output's 2 A through everything that it feeds: 4 A on a fuse F of 2 A may last for ever.
+    [Fact]
+    public void Overload_IsAMultipleOfTheOutputsLimit()
+    {
+        Overload overload = TwoOutputs(SmallFault.QuickActing(2), OverloadBehaviour.Unlimited).Assess().StudyFaults().Outputs[0].OverloadOf(Ratio.FromPercent(200));
+        Assert.Equal(4, overload.Drawn.Amperes, 1e-12);
+        Assert.Equal(ClearingVerdict.MayClear, overload.Verdict);
+        Quantities.Refusal.AssertNames(() => TwoOutputs(null).Assess().StudyFaults().Outputs[0].OverloadOf(Ratio.Zero), "multipleOfLimit", "0");
+    }
+
+    // A device outside its ambient curve says nothing, and so does the study.
+    [Fact]
+    public void ABoxOutsideTheDevicesCurve_GivesNoVerdict()
+    {
+        var site = new Site("site", [Condition.Day(SmallSite.At(box: 90))], [Box(SmallDevices.Generic(1.10), OverloadBehaviour.Unlimited)], [Run(RunOrigin.Output(BoxName, 1), "one", 0)],
+            [new SiteDevice("first", Camera(Watts(12)), "one")]);
+        OutputFaults output = site.Assess().StudyFaults().Outputs[0];
+        Assert.True(output.Missing.HasFlag(FaultData.DeviceTemperature));
+        Assert.All(output.Shorts, s => Assert.Equal(ClearingVerdict.None, s.Fault.Verdict));
+        Assert.Null(output.InConditions[0].Carried);
+    }
+
+    [Fact]
+    public void NoAssessment_IsRefused() => Assert.Throws<ArgumentNullException>(() => SiteFaulting.StudyFaults(null!));
+}

@@ -1,0 +1,168 @@
+using System;
+using System.Linq;
+using CamPower.Tests.Sites;
+using CamPower.Tests.Working;
+using UnitsNet;
+using static CamPower.Tests.Sites.SmallSite;
+
+namespace CamPower.Tests.Heat;
+
+/// <summary>What is lost in a box, how warm it makes the enclosure, and what that does to the supply.</summary>
+public class BoxHeatTests
+{
+    private static readonly Enclosure OnWall = new(Length.FromMeters(0.3), Length.FromMeters(0.4), Length.FromMeters(0.15),
+        EnclosureWall.PaintedSteel, EnclosureFaces.OnWall, otherHeat: Power.FromWatts(2));
+
+    private static readonly ResettableFuse Ptc = ResettableFuse.Generic16Volt[1];
+
+    // By hand: 12 V and 2 % are 12.24 V; 8 A at 90 % lose 12.24·8/9 = 10.88 W; 3² + 5² A² through 0.14 Ω 4.76 W; 2 W beside.
+    [Fact]
+    public void Losses_AreAsWorkedByHand()
+    {
+        BoxInCondition box = Boxed(Dc(amperes: 10, percent: 2).WithEfficiency(0.9), At(), 3, 5);
+        CamPower.Heat.BoxLosses losses = box.Losses!;
+        Assert.Equal(10.88, (double)losses.Supply.Watts, 1e-9);
+        Assert.Equal(4.76, (double)losses.Devices.Watts, 1e-9);
+        Assert.Equal(2, (double)losses.Other.Watts);
+        Assert.Equal(17.64, (double)losses.Total.Watts, 1e-9);
+        Steps.AssertEvaluate(losses.Explain());
+        Steps.AssertRenders(losses.Explain());
+    }
+
+    [Fact]
+    public void Inside_IsThatOfTheEnclosureWithTheseLosses()
+    {
+        Surroundings noon = new(Celsius(30), Celsius(38), Celsius(30), Irradiance.FromWattsPerSquareMeter(700));
+        BoxInCondition box = Boxed(Dc(amperes: 10).WithEfficiency(0.85), noon, 4, 4);
+        HeatedEnclosure expected = OnWall.HeatedBy(box.Losses!.Total, Celsius(38), Irradiance.FromWattsPerSquareMeter(700));
+        Assert.Equal(expected.Inside.DegreesCelsius, box.InsideTemperature!.Value.DegreesCelsius, 1e-9);
+        Derivation derivation = box.Explain();
+        Steps.AssertEvaluate(derivation);
+        Steps.AssertRenders(derivation);
+        Assert.Equal(box.InsideTemperature!.Value.DegreesCelsius, derivation.Steps[^1].Value, 1e-9);
+    }
+
+    // The inside, not the air around, derates the supply: the generic curve loses 2.5 % for every kelvin above 50 °C.
+    [Fact]
+    public void Derating_IsThatOfTheInside()
+    {
+        BoxInCondition box = Boxed(Dc(amperes: 10).WithEfficiency(0.85), At(box: 45), 4, 4);
+        double inside = box.InsideTemperature!.Value.DegreesCelsius;
+        Assert.InRange(inside, 55, 68);
+        Assert.Equal(10 * (1 - (0.025 * (inside - 50))), box.DeratedRating.Amperes, 1e-9);
+    }
+
+    [Fact]
+    public void WithoutEnclosure_TheInsideIsTheAirAround()
+    {
+        BoxInCondition box = Star(Box(Dc().WithEfficiency(0.5)), [Condition.Day(At(box: 33.5))], (0, Camera(Amperes(5)))).Assess().Boxes[0].Worst;
+        Assert.Equal(33.5, box.InsideTemperature!.Value.DegreesCelsius);
+        Assert.Null(box.Heat);
+        Assert.Null(box.Losses);
+        Assert.Throws<InvalidOperationException>(box.Explain);
+    }
+
+    // Nobody guesses an efficiency: the rating is that of the air around, and a finding says so.
+    [Fact]
+    public void WithoutEfficiency_TheInsideIsUnknown()
+    {
+        BoxInCondition box = Boxed(Dc(amperes: 10), At(box: 60), 3);
+        Assert.Null(box.InsideTemperature);
+        Assert.Null(box.Heat);
+        Assert.Equal(7.5, box.DeratedRating.Amperes, 1e-9);
+        Assert.Throws<InvalidOperationException>(box.Explain);
+    }
+
+    // Beyond the last point of the curve nothing is known; before the first the losses are those at it: 2 A·12 V·(1/0.8 − 1) = 6 W.
+    [Theory]
+    [InlineData(0.5, 6.0)]
+    [InlineData(2, 6.0)]
+    [InlineData(6, 12 * 6 * ((1 / 0.85) - 1))]
+    [InlineData(10, 12 * 10 * ((1 / 0.9) - 1))]
+    [InlineData(10.1, null)]
+    public void Losses_FollowTheEfficiencyCurve(double amperes, double? watts)
+    {
+        var curve = new ShareCurve<Ratio>(new(Ratio.FromPercent(20), Ratio.FromPercent(80)), new(Ratio.FromPercent(100), Ratio.FromPercent(90)));
+        Supply plain = Dc(amperes: 10);
+        BoxInCondition box = Boxed(new Supply("supply", plain.Output, plain.Derating, new SupplyInlet(efficiency: curve)), At(), amperes);
+        Assert.Equal(watts is null, box.InsideTemperature is null);
+        if (watts is double expected) Assert.Equal(expected, (double)box.Losses!.Supply.Watts, 1e-9);
+    }
+
+    // Two of three motors stand: the supply loses for 1 + 2·0.5 + 1 A.
+    [Fact]
+    public void Losses_AreOfTheMotorsThatMove()
+    {
+        var moving = new Condition("one moves", DrawShares.Motor, At(), motorsMoving: 1);
+        Device camera = Camera(new ShareDraw(Amperes(0.5), motor: Amperes(0.5)));
+        DistributionBox box = Box(Dc(amperes: 10).WithEfficiency(0.5)).In(OnWall);
+        BoxInCondition solved = Star(box, [moving], (0, camera), (0, camera), (0, camera)).Assess().Boxes[0].Worst;
+        Assert.Equal(12 * 2, (double)solved.Losses!.Supply.Watts, 1e-9);
+    }
+
+    // In the shade inside its curve, in the sun beyond it: the one finding is that the box is too hot, not that it is overloaded.
+    [Fact]
+    public void Sun_MakesTheBoxTooHot()
+    {
+        Supply supply = Dc(amperes: 10).WithEfficiency(0.85);
+        var lit = new Enclosure(OnWall.Width, OnWall.Height, OnWall.Depth, OnWall.Wall, OnWall.FreeFaces, Area.FromSquareMeters(0.12));
+        Surroundings shade = At(box: 45), sun = new(shade.Cable, shade.Box, shade.Camera, Irradiance.FromWattsPerSquareMeter(CamPower.Heat.HeatConstants.PeakSun.Value));
+        string[] Findings(Surroundings at) => [.. RuleSet.Standard.Check(Star(Box(supply).In(lit), [Condition.Day(at)], (0, Camera(Amperes(4)))).Assess()).Select(f => f.Rule)];
+        Assert.Empty(Findings(shade));
+        Assert.Equal(["box-too-hot"], Findings(sun));
+    }
+
+    // Too hot by day, overloaded at night: two causes, two findings.
+    [Fact]
+    public void TooHotByDay_AndOverloadedAtNight_AreTwoFindings()
+    {
+        Device camera = Camera(new ShareDraw(Amperes(1), infrared: Amperes(9.5)));
+        Site site = Star(Box(Dc(amperes: 10)), [Condition.Day(At(box: 75)), Condition.Night(At())], (0, camera));
+        Assert.Equal(["box-too-hot", "supply-above-derated-rating"], RuleSet.Standard.Check(site.Assess()).Select(f => f.Rule));
+    }
+
+    // Too hot by day, loaded to 85 % at night; an adapter too hot by day and split beyond its rating at night.
+    [Fact]
+    public void TooHotByDay_DoesNotHideTheHeadroomOrTheSplitAtNight()
+    {
+        Condition[] conditions = [Condition.Day(At(box: 75)), Condition.Night(At())];
+        Site loaded = Star(Box(Dc(amperes: 10)), conditions, (0, Camera(new ShareDraw(Amperes(1), infrared: Amperes(7.5)))));
+        Assert.Equal(["box-too-hot", "supply-above-headroom-policy"], RuleSet.Standard.Check(loaded.Assess()).Select(f => f.Rule));
+        Device camera = Camera(new ShareDraw(Amperes(0.1), infrared: Amperes(1)));
+        Site split = Shared(0, Adapter(Dc(amperes: 2)), conditions, camera, camera);
+        Assert.Equal(["box-too-hot", "split-adapter-beyond-rating"], RuleSet.Standard.Check(split.Assess()).Select(f => f.Rule));
+    }
+
+    // A box that may not be so hot at 3000 m: 5 K less, by the generic altitude derating (common practice, no source).
+    [Theory]
+    [InlineData(64.9, false)]
+    [InlineData(65.1, true)]
+    public void TooHot_CountsTheAltitude(double celsius, bool isTooHot)
+    {
+        Site low = Star(Box(), [Condition.Day(At(box: celsius))], (0, Camera(Amperes(1))));
+        var high = new Site(low.Name, low.Conditions, low.Boxes, low.Runs, low.Devices, altitude: Length.FromMeters(3000));
+        Assert.Equal(isTooHot, RuleSet.Standard.Check(high.Assess()).Any(f => f.Rule == "box-too-hot"));
+    }
+
+    // The smallest box is sought with the heat of each candidate: a supply that wastes more must be larger.
+    [Fact]
+    public void SmallestBox_CountsTheHeatOfEachSupply()
+    {
+        DistributionBox[] catalogue = [Candidate("wasteful", 10, 0.7), Candidate("thrifty", 11, 0.95)];
+        Site site = Star(Box(Dc().WithEfficiency(0.9)).In(OnWall), [Condition.Day(At(box: 40))], (0, Camera(Amperes(7.5))));
+        Assert.Equal("thrifty", site.SmallestBoxFor(BoxName, catalogue, SizingPolicy.CommonPractice).Chosen!.Name);
+        Site open = Star(Box(Dc().WithEfficiency(0.9)), site.Conditions, (0, Camera(Amperes(7.5))));
+        Assert.Equal("wasteful", open.SmallestBoxFor(BoxName, catalogue, SizingPolicy.CommonPractice).Chosen!.Name);
+    }
+
+    private static DistributionBox Candidate(string name, double amperes, double efficiency) =>
+        DistributionBox.WithEqualOutputs(name, Dc(amperes: amperes).WithEfficiency(efficiency), 4, ElectricCurrent.FromAmperes(9));
+
+    private static BoxInCondition Boxed(Supply supply, Surroundings at, params double[] amperes)
+    {
+        DistributionBox box = DistributionBox.WithEqualOutputs(BoxName, supply, amperes.Length, ElectricCurrent.FromAmperes(50), Ptc).In(OnWall);
+        return Star(box, [Condition.Day(at)], [.. amperes.Select(a => (0.0, Camera(Amperes(a))))]).Assess().Boxes[0].Worst;
+    }
+
+    private static Temperature Celsius(double celsius) => Temperature.FromDegreesCelsius(celsius);
+}

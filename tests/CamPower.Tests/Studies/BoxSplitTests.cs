@@ -1,0 +1,199 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Tests.Assessment.Returns;
+using CamPower.Tests.Sites;
+using FsCheck.Xunit;
+using UnitsNet;
+using static CamPower.Tests.Sites.SmallSite;
+
+namespace CamPower.Tests.Studies;
+
+/// <summary>The fewest boxes that will do. Cameras draw constant current at the box itself, so that every sum is done in the head.</summary>
+public class BoxSplitTests
+{
+    private static readonly SizingPolicy Common = SizingPolicy.CommonPractice, NoRoom = new(Ratio.Zero, Ratio.FromPercent(100));
+
+    // With a quarter spare, 14 of 18 outputs may be used: 30 want three boxes, for 28 is the most that two have. 27 A over 80 % are
+    // 33.75 A, so that two boxes of 20 A would do for the current. Of three boxes the least that take 30 cameras of 0.9 A are
+    // 8 + 8 + 14: a supply of 10 A may give 8 A, which is eight cameras, and nine outputs take seven.
+    [Fact]
+    public void Generic_ThirtyCameras_WantThreeBoxes_ForTheirOutputs()
+    {
+        BoxSplit split = Of(Enumerable.Repeat(0.9, 30)).SplitFor(BoxName, BoxCatalogue.Generic, Common);
+        Assert.Equal((3, true), (split.LeastNumber, split.IsProvenLeast));
+        Assert.Equal("too few outputs: 28, and 30 are wanted", split.Binding!.ToString());
+        Assert.Equal(["16 outputs, 10 A", "16 outputs, 10 A", "18 outputs, 20 A"], split.Boxes.Select(b => b.CatalogueName).Order());
+        Assert.Equal([8, 8, 14], split.Boxes.Select(b => b.Outputs.Count).Order());
+        Assert.StartsWith("3, proven least; with one fewer: too few outputs", split.ToString(), StringComparison.Ordinal);
+    }
+
+    // 13 cameras of 1 A at 60 °C: 16.25 A over 80 %, and a 20 A supply keeps 15 A: two boxes. One has 14 outputs to use.
+    [Fact]
+    public void Generic_InAWarmRoom_TheRatingBinds()
+    {
+        BoxSplit split = Of(Enumerable.Repeat(1.0, 13), boxCelsius: 60).SplitFor(BoxName, BoxCatalogue.Generic, Common);
+        Assert.Equal((2, true, BoxConstraint.Rating), (split.LeastNumber, split.IsProvenLeast, split.Binding!.Constraint));
+        Assert.Equal("its supply is too weak: 15 A, and 16.25 A is wanted in day", split.Binding.ToString());
+    }
+
+    // Three of 3 A want 9 A, so two supplies of 5 A have enough of everything; but no two go into one box.
+    [Fact]
+    public void Parts_ThatDoNotDivide_AreProvenByTryingEveryWay()
+    {
+        BoxSplit split = Of([3, 3, 3]).SplitFor(BoxName, [Box("b", 4, 5, 5)], NoRoom);
+        Assert.Equal((3, 3, true), (split.Boxes.Count, split.LeastNumber, split.IsProvenLeast));
+        Assert.Null(split.Binding);
+    }
+
+    [Fact]
+    public void OneBox_IsASplitOfOne_AndKeepsItsName()
+    {
+        BoxSplit split = Of([0.9, 0.9]).SplitFor(BoxName, BoxCatalogue.Generic, Common);
+        BoxShare share = Assert.Single(split.Boxes);
+        Assert.Equal((BoxName, "4 outputs, 5 A", true), (share.Box.Name, share.CatalogueName, split.IsProvenLeast));
+        Assert.Null(split.Binding);
+    }
+
+    [Fact]
+    public void None_NamesTheOutputsThatAreTooMuch()
+    {
+        Site site = Of([0.5, 1.2, 0.5, 1.3]);
+        BoxSplit split = site.SplitFor(BoxName, BoxCatalogue.Generic, Common);
+        Assert.Empty(split.Boxes);
+        Assert.Same(site, split.Site);
+        Assert.Equal([2, 4], split.Misfits.Select(m => m.Output.Number));
+        Assert.Equal((0, false), (split.LeastNumber, split.IsProvenLeast));
+        Assert.Equal("none: too much for every box: box output 2 (50 A): day: 1.2 A; box output 4 (50 A): day: 1.3 A", split.ToString());
+        Assert.Equal(4, site.SplitFor(BoxName, [], Common).Misfits.Count);
+    }
+
+    // Outputs of 2 A and 1 A: the camera of 1.5 A goes to the strong one, whatever its number was.
+    [Fact]
+    public void Outputs_AreWiredSoThatTheyMayCarryIt()
+    {
+        var uneven = new DistributionBox("uneven", Dc(amperes: 3), [new BoxOutput(1, Amps(1)), new BoxOutput(2, Amps(2))]);
+        BoxSplit split = Of([0.5, 1.5, 1.5]).SplitFor(BoxName, [uneven], NoRoom);
+        Assert.Equal(2, split.Boxes.Count);
+        Assert.All(split.Site.Assess().Boxes.SelectMany(b => b.Outputs), o => Assert.True(o.Worst.Current.Amperes <= o.Output.Limit.Amperes));
+    }
+
+    // Two cameras whose shields meet at the recorder hang together: 2 · 2 A go into no box of 3 A, alone each would.
+    [Fact]
+    public void Outputs_WhoseReturnsMeet_StayTogether_AndTheBondGoesWithThem()
+    {
+        DistributionBox three = Box("three", 2, 3, 3), five = Box("five", 2, 5, 3);
+        Site site = ReturnSites.Of([ReturnSites.Box("a", 12, 0)], [ReturnSites.Run("a", 1, "1", 0.1), ReturnSites.Run("a", 2, "2", 0.1), ReturnSites.Run("a", 3, "3", 0.1)],
+            [ReturnSites.Amperes(1, 2), ReturnSites.Amperes(2, 2), ReturnSites.Amperes(3, 2)], [ReturnSites.Link(1, "g", 0.9), ReturnSites.Link(2, "g", 0.9)], [ReturnSites.Bond("g", "a", 0.1)]);
+        Assert.Equal([1, 2], site.SplitFor("a", [three], NoRoom).Misfits.Select(m => m.Output.Number));
+
+        BoxSplit split = site.SplitFor("a", [three, five], NoRoom);
+        BoxShare pair = split.Boxes.Single(b => b.CatalogueName == "five");
+        Assert.Equal([1, 2], pair.Outputs.Select(o => o.From.Number));
+        Assert.Equal(pair.Box.Name, Assert.Single(split.Site.Bonds).Box);
+        Assert.Equal(Shields(site), Shields(split.Site));
+
+        static IEnumerable<double> Shields(Site solved) => solved.Assess().Shields.Select(s => Math.Round(s.InConditions[0].DcShift.Volts, 12));
+    }
+
+    [Fact]
+    public void Names_AreFreeOnes()
+    {
+        Site one = Of([3, 3]);
+        var site = new Site("site", one.Conditions, [.. one.Boxes, Box("box 1", 1, 1, 1)], one.Runs, one.Devices);
+        Assert.Equal(["box 2", "box 3"], site.SplitFor(BoxName, [Box("b", 4, 5, 5)], NoRoom).Boxes.Select(b => b.Box.Name));
+    }
+
+    // Every way of putting up to six outputs into groups, and of a box for each group, by bare sums.
+    [Property(MaxTest = 150)]
+    public void Fewest_IsWhatTryingEveryGroupingFinds(int seed)
+    {
+        var random = new Random(seed);
+        double[] amperes = [.. Enumerable.Range(0, random.Next(1, 7)).Select(_ => Math.Round(0.2 + (2 * random.NextDouble()), 1))];
+        DistributionBox[] catalogue = [.. Enumerable.Range(0, random.Next(1, 4)).Select(i => Box($"type {i}", random.Next(1, 5), random.Next(2, 7), 0.5 + (2.5 * random.NextDouble())))];
+        SizingPolicy policy = random.Next(2) == 0 ? NoRoom : Common;
+        BoxSplit split = Of(amperes).SplitFor(BoxName, catalogue, policy);
+
+        (int Number, double Amperes)? best = null;
+        foreach (List<List<double>> groups in Groupings(amperes, amperes.Length))
+        {
+            double[] smallest = [.. groups.Select(g => catalogue.Where(b => Takes(b, g)).Select(b => b.Supply.Output.RatedCurrent.Amperes).DefaultIfEmpty(double.NaN).Min())];
+            if (smallest.Any(double.IsNaN)) continue;
+            (int Number, double Amperes) found = (groups.Count, smallest.Sum());
+            if (best is null || found.Number < best.Value.Number || (found.Number == best.Value.Number && found.Amperes < best.Value.Amperes)) best = found;
+        }
+
+        Assert.Equal(best?.Number ?? 0, split.Boxes.Count);
+        Assert.Equal(best is not null, split.IsProvenLeast);
+        Assert.Equal(best?.Amperes ?? 0, split.Boxes.Sum(b => b.Box.Supply.Output.RatedCurrent.Amperes), 1e-9);
+
+        bool Takes(DistributionBox box, List<double> group)
+        {
+            bool isCommon = ReferenceEquals(policy, Common);
+            double outputs = isCommon ? Math.Ceiling(1.25 * group.Count) : group.Count, share = isCommon ? 0.8 : 1;
+            return outputs <= box.Outputs.Count && group.Max() <= box.Outputs[0].Limit.Amperes && group.Sum() / share <= box.Supply.Output.RatedCurrent.Amperes;
+        }
+    }
+
+    // The rules judge the divided site: nothing is overloaded, every device is there once and gets the same as before.
+    [Property(MaxTest = 60)]
+    public void DividedSite_PassesTheRules_AndFeedsEverythingAsBefore(int seed)
+    {
+        var random = new Random(seed);
+        (double, Device)[] cameras = [.. Enumerable.Range(0, random.Next(1, 60)).Select(_ => (random.NextDouble(), Camera(Watts(1 + (random.NextDouble() * 9)))))];
+        Site site = Star(SmallSite.Box(outputs: 60), [Condition.Day(At(box: 25 + (40 * random.NextDouble())))], cameras);
+        var catalogue = BoxCatalogue.Generic.Select(b => b.With(Dc(amperes: b.Supply.Output.RatedCurrent.Amperes)));
+        BoxSplit split = site.SplitFor(BoxName, catalogue, Common);
+
+        SiteAssessment before = site.Assess(), after = split.Site.Assess();
+        Assert.NotEmpty(split.Boxes);
+        Assert.InRange(split.LeastNumber, 1, split.Boxes.Count);
+        Assert.DoesNotContain(RuleSet.Standard.Check(after), f => f.Rule is "output-overloaded" or "supply-above-derated-rating" or "supply-above-headroom-policy");
+        Assert.All(after.Boxes, b => Assert.True(Math.Ceiling((1.25 * b.Outputs.Count) - 1e-9) <= b.Box.Outputs.Count));
+        Assert.Equal(before.Devices.Select(d => (d.Device.Name, d.Worst.Voltage.Volts)), after.Devices.Select(d => (d.Device.Name, d.Worst.Voltage.Volts)));
+        Assert.Equal(split.Boxes.SelectMany(b => b.Outputs).SelectMany(o => o.Devices).Select(d => d.Name).Order(), site.Devices.Select(d => d.Name).Order());
+        Assert.All(split.Boxes.SelectMany(b => b.Outputs, (b, o) => (b.Box, o)), x =>
+            Assert.All(x.o.Devices, d => Assert.Equal((x.Box.Name, x.o.To.Number), (after.Devices.Single(a => a.Device.Name == d.Name).Box.Name, after.Devices.Single(a => a.Device.Name == d.Name).Output.Number))));
+        Assert.Equal(split.ToString(), site.SplitFor(BoxName, catalogue, Common).ToString());
+    }
+
+    // Sixty-four unlike cameras, so that no two are alike and not every way can be tried: an answer all the same.
+    [Fact]
+    public void ManyUnlikeCameras_GiveAnAnswer_ThatSaysWhetherItIsProven()
+    {
+        BoxSplit split = Of(Enumerable.Range(0, 64).Select(i => 2.7 + (0.0187 * i))).SplitFor(BoxName, [Box("a", 8, 10, 4), Box("b", 8, 20, 4), Box("c", 16, 30, 4)], NoRoom);
+        Assert.InRange(split.Boxes.Count, split.LeastNumber, split.LeastNumber + 1);
+        Assert.Equal(split.Boxes.Count == split.LeastNumber, split.IsProvenLeast);
+        Assert.DoesNotContain(RuleSet.Standard.Check(split.Site.Assess()), f => f.Rule is "output-overloaded" or "supply-above-derated-rating");
+    }
+
+    [Fact]
+    public void ImpossibleArguments_Throw()
+    {
+        Site site = Of([0.1]);
+        Assert.Throws<ArgumentNullException>("site", () => BoxSizing.SplitFor(null!, BoxName, [], Common));
+        Assert.Throws<ArgumentNullException>("catalogue", () => site.SplitFor(BoxName, null!, Common));
+        Assert.Throws<ArgumentNullException>("policy", () => site.SplitFor(BoxName, [], null!));
+        Assert.Throws<ArgumentException>("boxName", () => site.SplitFor("no such box", [], Common));
+    }
+
+    private static ElectricCurrent Amps(double amperes) => ElectricCurrent.FromAmperes(amperes);
+
+    private static DistributionBox Box(string name, int outputs, double amperes, double limit) => DistributionBox.WithEqualOutputs(name, Dc(amperes: amperes), outputs, Amps(limit));
+
+    private static Site Of(IEnumerable<double> amperes, double boxCelsius = 25) =>
+        Star(SmallSite.Box(outputs: 64), [Condition.Day(At(box: boxCelsius))], [.. amperes.Select(a => (0.0, Camera(Amperes(a))))]);
+
+    // Each output joins a group that is there, or begins one.
+    private static IEnumerable<List<List<double>>> Groupings(double[] amperes, int count)
+    {
+        if (count == 0) return [[]];
+        return Groupings(amperes, count - 1).SelectMany(rest => Enumerable.Range(0, rest.Count + 1).Select(g =>
+        {
+            List<List<double>> groups = [.. rest.Select(r => new List<double>(r))];
+            if (g == groups.Count) groups.Add([]);
+            groups[g].Add(amperes[count - 1]);
+            return groups;
+        }));
+    }
+}

@@ -1,0 +1,147 @@
+using System;
+using System.Diagnostics;
+using System.IO;
+using System.Linq;
+using System.Net;
+using System.Net.Http;
+using System.Net.Http.Headers;
+using System.Net.Sockets;
+using System.Text;
+using System.Threading.Tasks;
+using Microsoft.Extensions.Configuration;
+
+namespace PlanService.Tests;
+
+public class LimitTests(PlanServer server) : IClassFixture<PlanServer>
+{
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task FileBeyondTheLimit_IsRefused(bool isChunked)
+    {
+        using var request = new HttpRequestMessage(HttpMethod.Post, "/assessments") { Content = PlanServer.Body(new string(' ', (256 * 1024) + 1)) };
+        request.Headers.TransferEncodingChunked = isChunked;
+        using HttpResponseMessage response = await server.Client.SendAsync(request);
+        await FaultTests.AssertProblemAsync(response, HttpStatusCode.RequestEntityTooLarge);
+    }
+
+    [Fact]
+    public async Task FileAtTheLimit_IsRead()
+    {
+        string site = PlanServer.SiteText("boat-shed.json");
+        using HttpResponseMessage response = await server.PostAsync(site + new string(' ', (256 * 1024) - Encoding.UTF8.GetByteCount(site)));
+        Assert.Equal(HttpStatusCode.OK, response.StatusCode);
+    }
+
+    [Fact]
+    public async Task Limit_IsASetting()
+    {
+        PlanServer small = await PlanServer.StartAsync("--Limits:MaxBytes", "100");
+        using HttpResponseMessage response = await small.PostAsync(PlanServer.SiteText("boat-shed.json"));
+        await FaultTests.AssertProblemAsync(response, HttpStatusCode.RequestEntityTooLarge);
+        await small.DisposeAsync();
+    }
+
+    [Theory]
+    [InlineData("text/plain")]
+    [InlineData("application/xml")]
+    [InlineData("application/json; charset=utf-16")]
+    [InlineData(null)]
+    public async Task OtherMediaType_IsRefused(string? type)
+    {
+        using var content = new ByteArrayContent(Encoding.UTF8.GetBytes(PlanServer.SiteText("boat-shed.json")));
+        if (type is not null) content.Headers.ContentType = MediaTypeHeaderValue.Parse(type);
+        using HttpResponseMessage response = await server.Client.PostAsync("/assessments", content);
+        await FaultTests.AssertProblemAsync(response, HttpStatusCode.UnsupportedMediaType);
+    }
+
+    [Theory]
+    [InlineData("text/csv", false)]
+    [InlineData("application/json;q=0", false)]
+    [InlineData("application/json", true)]
+    [InlineData("application/*", true)]
+    [InlineData("text/csv, */*;q=0.1", true)]
+    public async Task Accept_IsHeeded(string accept, bool isAccepted)
+    {
+        using var request = new HttpRequestMessage(HttpMethod.Post, "/assessments") { Content = PlanServer.Body(PlanServer.SiteText("boat-shed.json")) };
+        request.Headers.TryAddWithoutValidation("Accept", accept);
+        using HttpResponseMessage response = await server.Client.SendAsync(request);
+        if (isAccepted) Assert.Equal(HttpStatusCode.OK, response.StatusCode);
+        else await FaultTests.AssertProblemAsync(response, HttpStatusCode.NotAcceptable);
+    }
+
+    // Fast enough for the server's own least rate, which would end a stall, and never done: the answer comes when the time is over.
+    [Fact]
+    public async Task ClientThatSendsSlowly_IsAnsweredInTime()
+    {
+        PlanServer impatient = await PlanServer.StartAsync("--Limits:Timeout", "00:00:00.5");
+        var watch = Stopwatch.StartNew();
+        using TcpClient client = await BeginAsync(impatient, contentLength: 200_000);
+        NetworkStream stream = client.GetStream();
+        using var reader = new StreamReader(stream);
+        Task<string?> status = reader.ReadLineAsync();
+        while (!status.IsCompleted && watch.Elapsed < TimeSpan.FromSeconds(30))
+        {
+            await stream.WriteAsync(new byte[300]);
+            await Task.WhenAny(status, Task.Delay(50));
+        }
+
+        Assert.True(status.IsCompleted);
+        Assert.Equal("HTTP/1.1 408 Request Timeout", await status);
+        Assert.True(watch.Elapsed >= TimeSpan.FromSeconds(0.4));
+        await impatient.DisposeAsync();
+    }
+
+    // A client that hangs up holds no place: with one place only, the next is served.
+    [Fact]
+    public async Task ClientThatHangsUp_FreesItsPlace()
+    {
+        PlanServer single = await PlanServer.StartAsync("--Limits:AtOnce", "1", "--Limits:Waiting", "1", "--Limits:Timeout", "00:01:00");
+        using (TcpClient gone = await BeginAsync(single))
+        {
+            await Task.Delay(100);
+        }
+
+        using HttpResponseMessage response = await single.PostAsync(PlanServer.SiteText("boat-shed.json")).WaitAsync(TimeSpan.FromSeconds(30));
+        Assert.Equal(HttpStatusCode.OK, response.StatusCode);
+        await single.DisposeAsync();
+    }
+
+    [Fact]
+    public async Task MoreThanMayWait_AreToldToComeAgain()
+    {
+        PlanServer single = await PlanServer.StartAsync("--Limits:AtOnce", "1", "--Limits:Waiting", "0", "--Limits:Timeout", "00:01:00");
+        using (TcpClient stalled = await BeginAsync(single))
+        {
+            HttpStatusCode status;
+            var watch = Stopwatch.StartNew();
+            do
+            {
+                using HttpResponseMessage response = await single.PostAsync(PlanServer.SiteText("boat-shed.json"));
+                status = response.StatusCode;
+                if (status == HttpStatusCode.ServiceUnavailable) await FaultTests.AssertProblemAsync(response, status);
+            }
+            while (status != HttpStatusCode.ServiceUnavailable && watch.Elapsed < TimeSpan.FromSeconds(20));
+            Assert.Equal(HttpStatusCode.ServiceUnavailable, status);
+        }
+
+        await single.DisposeAsync();
+    }
+
+    [Fact]
+    public void ByDefault_OnlyThisMachineIsServed()
+    {
+        string urls = PlanApplication.Create([]).Configuration["urls"]!;
+        Assert.All(urls.Split(';').Select(u => new Uri(u)), u => Assert.True(u.IsLoopback, u.ToString()));
+    }
+
+    // The head of a request and the first byte of its body.
+    private static async Task<TcpClient> BeginAsync(PlanServer at, int contentLength = 1000)
+    {
+        var client = new TcpClient();
+        await client.ConnectAsync(at.Client.BaseAddress!.Host, at.Client.BaseAddress.Port);
+        await client.GetStream().WriteAsync(Encoding.ASCII.GetBytes(FormattableString.Invariant(
+            $"POST /assessments HTTP/1.1\r\nHost: here\r\nContent-Type: application/json\r\nContent-Length: {contentLength}\r\n\r\n{{")));
+        return client;
+    }
+}
