@@ -25,13 +25,18 @@ public static class Shown
         return alone.MostPower is UnitsNet.Power most ? Watts((double)most.Watts) : "no limit: the run has no resistance";
     }
 
-    /// <summary>How many times the load could grow, where it is one that can collapse.</summary>
+    /// <summary>How many times its constant power the run carries; less than once where there is no operating point.</summary>
     public static string Margin(RunResult result)
     {
         if (result.MarginToCollapse is not UnitsNet.Ratio margin) return "cannot collapse";
         double times = margin.DecimalFractions;
-        return FormattableString.Invariant($"{times:0.00} times");
+        return FormattableString.Invariant($"{times:0.00} times the load");
     }
+
+    /// <summary>The answer in a few words.</summary>
+    public static string Brief(RunResult result) => result.TryGetOperatingPoint(out OperatingPoint point)
+        ? $"{Volts(point.Voltage.Volts)} at the load, {Amperes(point.Current.Amperes)}"
+        : $"No operating point: at most {MostPower(result)}";
 
     /// <summary>The answer in a sentence.</summary>
     public static string Sentence(RunResult result)

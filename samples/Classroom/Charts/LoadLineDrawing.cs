@@ -11,7 +11,7 @@ namespace Classroom.Charts;
 public sealed class LoadLineDrawing
 {
     private const int CurvePoints = 60;
-    private const double Headroom = 1.15, LabelHeight = 16, LabelRise = 12;
+    private const double Headroom = 1.15, LabelHeight = 20, LabelGap = 10;
 
     private readonly double _sourceVolts;
     private readonly Load _load;
@@ -47,11 +47,25 @@ public sealed class LoadLineDrawing
     /// <summary>Volts and amperes of the lower root, or null where there is none: without constant power, or below what can be drawn.</summary>
     public (double Volts, double Amperes)? Lower { get; }
 
-    /// <summary>Where the upper root's label stands.</summary>
-    public double UpperLabelY => Frame.Y(Upper!.Value.Amperes) - LabelRise;
+    /// <summary>Right end and foot of the upper root's label: below both lines, or, where the axis leaves no room, above the root.</summary>
+    public (double X, double Y) UpperLabel
+    {
+        get
+        {
+            double x = Frame.X(Upper!.Value.Volts), y = Frame.Y(Upper.Value.Amperes);
+            return ChartFrame.Bottom - y > LabelHeight ? (x - LabelGap, y + LabelHeight - 2) : (ChartFrame.Right, y - LabelGap);
+        }
+    }
 
-    /// <summary>Where the lower root's label stands: beside its root, and clear of the other label.</summary>
-    public double LowerLabelY => Math.Max(ChartFrame.Top + LabelHeight, Math.Min(Frame.Y(Lower!.Value.Amperes) + 4, UpperLabelY - LabelHeight));
+    /// <summary>Left end and foot of the lower root's label: above both lines, which fall to the right of it.</summary>
+    public (double X, double Y) LowerLabel
+    {
+        get
+        {
+            double x = Frame.X(Lower!.Value.Volts), y = Frame.Y(Lower.Value.Amperes);
+            return (x + LabelGap, Math.Max(ChartFrame.Top + LabelGap, y - (LabelGap / 2)));
+        }
+    }
 
     /// <summary>What the drawing shows, for whoever does not see it.</summary>
     public string Description

@@ -38,7 +38,7 @@ public sealed class ExerciseMaker
 
     private double MostWatts => (double)_run.Feed(Load.None, _supply, _hot).MostPower!.Value.Watts;
 
-    private string RunInWords => $"A run of {Shown.Number(_lengths.In(_run.OneWayLength))} {_lengths.Symbol}, one way, of {_size} {_stranding} {_material} is at {Degrees}";
+    private string RunInWords => $"A run of {Shown.Number(_lengths.In(_run.OneWayLength))} {_lengths.Symbol}, one way, of a pair of {_size} {_stranding} {_material} is at {Degrees}";
 
     private string Degrees => $"{Shown.Number(_temperatures.In(_hot))} {_temperatures.Symbol}";
 
@@ -69,7 +69,7 @@ public sealed class ExerciseMaker
     private Exercise LoopResistance()
     {
         double square = _size.Area.SquareMillimeters, rho = _material.ResistivityAt20C.OhmMeters * 1e6;
-        string given = FormattableString.Invariant($"{_size} is {square:G5} mm²; at 20 °C {_material} has {rho:G5} Ω·mm²/m and a temperature coefficient of {_material.TemperatureCoefficientAt20C} per °C, and {_stranding} wire is {_stranding.LayFactor} times as long as its cable.");
+        string given = FormattableString.Invariant($"{_size} is {square:G5} mm²; at 20 °C {_material} has {rho:G5} Ω·mm²/m and a temperature coefficient of {_material.TemperatureCoefficientAt20C:G5} per °C; {_stranding} wire has {_stranding.LayFactor} times the resistance of a solid wire of that area.");
         return new($"{RunInWords}. {given} What is its resistance, out and back?", "Ω", LoopOhms, OnePercent,
             () => _run.Feed(Load.None, _supply, _hot).Explain());
     }
@@ -115,7 +115,7 @@ public sealed class ExerciseMaker
         ElectricPotential lowest = Lowest();
         RunAnswer<Length> longest = _run.LongestLength(Load.ConstantPower(Power.FromWatts(watts)), _supply, VoltageLimit.AtLeast(lowest), _hot);
         double loopPerThousand = LoopOhms / _lengths.In(_run.OneWayLength) * 1000;
-        string given = FormattableString.Invariant($"A run of {_size} {_stranding} {_material} at {Degrees} has {loopPerThousand:G5} Ω, out and back, in every 1000 {_lengths.Symbol} of its one-way length.");
+        string given = FormattableString.Invariant($"A pair of {_size} {_stranding} {_material} at {Degrees} has {loopPerThousand:G5} Ω, out and back, in every 1000 {_lengths.Symbol} of its one-way length.");
         return new($"{given} The supply gives {Volts}; the load draws a constant {Shown.Number(watts)} W and needs at least {Shown.Number(lowest.Volts)} V. How long may the run be, one way?",
             _lengths.Symbol, _lengths.In(longest.Value), OnePercent, longest.Explain);
     }
@@ -129,7 +129,7 @@ public sealed class ExerciseMaker
         RunAnswer<WireSize> thinnest = _run.ThinnestSize(WireSizeSeries.Awg, Load.ConstantPower(Power.FromWatts(watts)), _supply, accepted, _hot);
         int gauge = int.Parse(thinnest.Value.ToString().Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture);
         string length = $"{Shown.Number(_lengths.In(_run.OneWayLength))} {_lengths.Symbol}";
-        return new($"A load that draws a constant {Shown.Number(watts)} W and needs at least {Shown.Number(lowest.Volts)} V is {length} from a supply of {Volts}, one way, by {_stranding} {_material} at {Degrees}. Which AWG is the thinnest that will do, by voltage alone?",
+        return new($"A load that draws a constant {Shown.Number(watts)} W and needs at least {Shown.Number(lowest.Volts)} V is {length} from a supply of {Volts}, one way, by a pair of {_stranding} {_material} at {Degrees}. Which AWG is the thinnest that will do, by voltage alone?",
             "AWG", gauge, Exact, thinnest.Explain);
     }
 
