@@ -47,7 +47,7 @@ internal static class PageStyle
           tr, figure, .findings li, dl div, caption { break-inside: avoid; }
           h1, h2, h3, caption, thead { break-after: avoid; }
           dl { break-inside: avoid; }
-          p { break-after: avoid; }
+          p { break-after: avoid; break-inside: avoid; }
           .findings p { break-after: auto; }
           .pictures { display: block; }
           figure { display: inline-block; box-sizing: border-box; width: 49%; vertical-align: top; margin: 0 0 3mm; }
