@@ -26,8 +26,8 @@ internal sealed class LongRunRule(Length drum) : Rule("longer-than-a-drum", Seve
 {
     public override IQuantity Limit => drum;
 
-    public override IEnumerable<Finding> Check(SiteAssessment assessment) =>
-        from run in assessment.Site.Runs
+    public override IEnumerable<Finding> Check(Evidence evidence) =>
+        from run in evidence.Assessment.Site.Runs
         where run.Run.OneWayLength > drum
         select Find(Subject.Of(run), $"It is {run.Run.OneWayLength.ToUnit(drum.Unit).ToString("s3", System.Globalization.CultureInfo.InvariantCulture)} long.", run.Run.OneWayLength, drum);
 }

@@ -101,6 +101,17 @@ public sealed class DeviceInCondition
         return State == DeviceState.Up;
     }
 
+    /// <summary>
+    /// The voltage between the conductors along its runs, from the lowest supply voltage to <see cref="SolvedVoltage"/>; null where there is
+    /// none, and where a run on the way shares another's negative, so that nobody can say between which conductors.
+    /// </summary>
+    /// <example>
+    /// <code>
+    /// VoltageProfile? along = site.Assess().Devices[0].Worst.Profile();
+    /// </code>
+    /// </example>
+    public VoltageProfile? Profile() => SolvedVolts > 0 ? _circuit.ProfileTo(_index, _loads) : null;
+
     /// <summary>How <see cref="SolvedVoltage"/> was worked out, with everything drawing that hangs together with it, from the lowest supply voltage.</summary>
     /// <exception cref="InvalidOperationException">The supply gives the wrong kind of current, or its leads are reversed: nothing was worked out.</exception>
     public Derivation Explain() => State == DeviceState.WrongCurrent

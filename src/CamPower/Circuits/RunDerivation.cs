@@ -100,9 +100,7 @@ internal static class RunDerivation
         if (result.Load.Watts > 0 && r > 0)
         {
             yield return MostPowerStep(result);
-            double most = RunKernel.MostWatts(vs, r, result.Load);
-            yield return new DerivationStep("margin", "How many times the constant-power share could grow", "Pmost/P", @"m = \frac{P_{most}}{P}",
-                $"{Number(most)}/{Number(result.Load.Watts)}", most / result.Load.Watts, "", Sources.MaximumPower);
+            yield return MarginStep(result);
         }
     }
 
@@ -110,7 +108,9 @@ internal static class RunDerivation
     {
         double left = Left(result);
         if (left <= 0 || HasCurrentShare(result.Load)) yield return LeftStep(result);
-        if (left > 0) yield return MostPowerStep(result);
+        if (left <= 0) yield break;
+        yield return MostPowerStep(result);
+        if (result.Load.Watts > 0) yield return MarginStep(result);
     }
 
     // A larger-of load is solved as whichever of its shares is the larger at the answer.
@@ -152,6 +152,13 @@ internal static class RunDerivation
                 $"{left.Numbers}^2/(4*{Number(result.Ohms)}{gain.Numbers})");
         return new DerivationStep("Pmost", "Most constant power that the run can carry", most.Plain, "P_{most} = " + most.Latex, most.Numbers,
             RunKernel.MostWatts(result.SourceVolts, result.Ohms, result.Load), "W", Sources.MaximumPower);
+    }
+
+    private static DerivationStep MarginStep(RunResult result)
+    {
+        double most = RunKernel.MostWatts(result.SourceVolts, result.Ohms, result.Load);
+        return new DerivationStep("margin", "How many times the constant-power share could grow", "Pmost/P", @"m = \frac{P_{most}}{P}",
+            $"{Number(most)}/{Number(result.Load.Watts)}", most / result.Load.Watts, "", Sources.MaximumPower);
     }
 
     /// <summary>The current of a load at its voltage.</summary>

@@ -72,7 +72,7 @@ public sealed class SupplyLayout
         string loading = Loading is Ratio ratio ? FormattableString.Invariant($"{ratio.Percent:0.#} %") : "not rated to run";
         string margin = WorstMargin is ElectricPotential volts ? FormattableString.Invariant($"{volts.Volts:0.00} V ({_least!.Device}, {_least.Condition})") : "none, not all are up";
         return FormattableString.Invariant(
-            $"{DevicesInWindow} of {Devices} in their windows, worst margin {margin}, most loaded {MostLoaded.Box} {loading}, {Supplies.Count} supplies and outlets, {CableLength.Meters:0.#} m of cable losing {(double)CableLoss.Watts:0.0} W");
+            $"{DevicesInWindow} of {Devices} in their windows, worst margin {margin}, most loaded {MostLoaded.Box} {loading}, supplies and outlets: {Supplies.Count}, {CableLength.Meters:0.#} m of cable losing {(double)CableLoss.Watts:0.0} W");
     }
 
     private static bool IsInWindow(DeviceAssessment device) => device.Worst.State != DeviceState.WrongCurrent

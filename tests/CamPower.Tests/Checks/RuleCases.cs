@@ -94,7 +94,7 @@ internal static class RuleCases
         new("supply-above-headroom-policy", Severity.Caution, Loaded(8 + Hair, 10, Night), Loaded(8, 10, Night), "box", 8 + Hair, 8, "A", "night"),
 
         // A supply that holds 9 A opens a fuse F of 2 A within 0.3 s, one of 0.9 A within 20 ms.
-        new("short-drags-rail-down", Severity.Caution, Neighbours(Quick(2)), Neighbours(Quick(0.9)), "box output 1", Condition: "night"),
+        new("short-drags-rail-down", Severity.Caution, Neighbours(Quick(2)), Neighbours(Quick(0.9)), "box", Condition: "night"),
         new("fuse-above-continuous-share", Severity.Caution, Guarded(Quick(2), drawn: 1.5 + Hair), Guarded(Quick(2), drawn: 1.5), "box output 1", 1.5 + Hair, 1.5, "A", "night"),
 
         // 2 % above 10 V is 10.2 V: what 1 A over 1.8 Ω leaves.
