@@ -8,7 +8,7 @@ public class FaultTests
 {
     [Theory]
     // Unknown property, with the nearest known name.
-    [InlineData("\"to\": \"mast\"", "\"to\": \"mast\", ¶\"colour\": \"red\"", "$.runs[2].colour", "there is no member 'colour' here; the members are from, to, parts and returnAt")]
+    [InlineData("\"to\": \"mast\"", "\"to\": \"mast\", ¶\"colour\": \"red\"", "$.runs[2].colour", "there is no member 'colour' here; the members are from, to, parts, returnAt and laying")]
     [InlineData("\"outputs\": 18", "\"outputs\": 18, ¶\"outputLimt\": 1", "$.boxes[0].outputLimt", "did you mean 'outputLimit'?")]
     [InlineData("\"outputs\": 18", "\"outputs\": 18, ¶\"odd 'name'\": 1", "$.boxes[0]['odd \\'name\\'']", "there is no member")]
     // Duplicate property.
@@ -20,6 +20,14 @@ public class FaultTests
     [InlineData("\"junction\": \"slipway\"", "\"junction\": ¶\"slip way\"", "$.runs[1].from.junction", "no run ends at a junction named slip way; did you mean 'slipway'?")]
     [InlineData("\"at\": \"mast\"", "\"at\": ¶\"mats\"", "$.devices[2].at", "no run ends at a junction named mats; did you mean 'mast'?")]
     [InlineData("\"output\": 2", "\"output\": ¶3", "$.runs[2].from.output", "odd box has 2 outputs, there is no output 3")]
+    [InlineData("\"other\": { \"box\": \"spare box\"", "\"other\": { \"box\": ¶\"spar box\"", "$.ties[0].other.box", "there is no box named spar box; did you mean 'spare box'?")]
+    [InlineData("\"one\": { \"box\": \"yard box\", \"output\": 3", "\"one\": { \"box\": \"yard box\", \"output\": ¶19", "$.ties[0].one.output", "yard box has 18 outputs, there is no output 19")]
+    [InlineData("\"one\": { \"box\": \"yard box\", \"output\": 3", "\"one\": { \"box\": \"yard box\", \"output\": ¶0", "$.ties[0].one.output", "output must be from 1")]
+    [InlineData("\"other\": { \"box\": \"spare box\", \"output\": 1 }", "\"other\": ¶{ \"box\": \"yard box\", \"output\": 3 }", "$.ties[0].other", "an output is not joined to itself")]
+    // What the cable and the connector are made for.
+    [InlineData("\"usual\": \"screw terminal\"", "\"usual\": ¶\"screw terminals\"", "$.models[0].connector.usual", "did you mean 'screw terminal'?")]
+    [InlineData("\"ratedCurrent\": \"2.5 A\"", "\"ratedCurrent\": ¶\"0 A\"", "$.models[1].connector.ratedCurrent", "ratedCurrent must be above 0 A")]
+    [InlineData("\"name\": \"barrel plug of the box camera\"", "\"name\": ¶\"\"", "$.models[1].connector.name", "a name must not be empty")]
     // A run that feeds itself, a junction fed twice.
     [InlineData("{ \"junction\": \"slipway\" }", "{ \"junction\": ¶\"slip end\" }", "$.runs[1].from.junction", "goes round in a ring")]
     [InlineData("\"to\": \"desk\"", "\"to\": ¶\"slip end\"", "$.runs[3].to", "slip end is fed already", "$.devices[3].at")]
@@ -92,6 +100,9 @@ public class FaultTests
     [InlineData("\"tripCurrent\": \"1.5 A\"", "\"tripCurrent\": ¶\"0.5 A\"", "$.protectiveDevices[1].resettable.tripCurrent", "tripCurrent must be above 0.75 A")]
     [InlineData("\"maximumVoltage\": \"30 V\"", "\"maximumVoltage\": ¶\"-30 V\"", "$.protectiveDevices[1].resettable.maximumVoltage", "maximumVoltage must be above 0 V")]
     [InlineData("\"maximumCurrent\": \"40 A\"", "\"maximumCurrent\": ¶\"0 A\"", "$.protectiveDevices[1].resettable.maximumCurrent", "maximumCurrent must be above 0 A")]
+    [InlineData("\"limit\": \"1.5 A\"", "\"limit\": ¶\"0 A\"", "$.protectiveDevices[2].electronicLimit.limit", "limit must be above 0 A")]
+    [InlineData("\"retriesAfter\": \"2 s\"", "\"retriesAfter\": ¶\"0 s\"", "$.protectiveDevices[2].electronicLimit.retriesAfter", "retriesAfter must be above 0 s")]
+    [InlineData("\"laying\": \"2 current-carrying", "\"laying\": ¶\"two current-carrying", "$.runs[0].laying", "is not how a run lies: 'large bundle' or")]
     [InlineData("\"thermal\": \"generic resettable\"", "\"thermal\": ¶\"generic\"", "$.protectiveDevices[1].resettable.thermal", "is not an ambient curve: 'generic resettable'")]
     [InlineData("\"motorsMoving\": 1", "\"motorsMoving\": ¶-1", "$.conditions[1].motorsMoving", "motorsMoving must be at least 0 motors")]
     [InlineData("\"duration\": \"10 h\"", "\"duration\": ¶\"-10 h\"", "$.conditions[1].duration", "duration must be at least 0 s")]

@@ -33,11 +33,19 @@ public static class RandomSites
                 runs.Add(new SiteRun(from, Name("junction", i), Run(cables), returnAt, Chance(0.4) ? Pick(Laying.LargeBundle, Laying.InCableOrRaceway(_random.Next(1, 60))) : null));
             }
 
-            SiteDevice[] devices = runs.Count == 0 ? [] : Many(0, 6, i => new SiteDevice(Name("device", i), Pick(models), Pick(runs).To));
+            SiteDevice[] devices = runs.Count == 0 ? [] : Many(0, 6, i => new SiteDevice(Name("device", i), Pick(models), Pick(runs).To, Chance(0.1)));
             VideoLink[] links = [.. devices.Where(_ => Chance(0.3)).Select(d => new VideoLink(d.Name, Name("ground", _random.Next(2)), Shield()))];
             GroundBond[] bonds = [.. links.Where(_ => Chance(0.3)).Select(l => new GroundBond(l.Ground, Pick(boxes).Name, Shield())).DistinctBy(b => b.ToString())];
             return new Site(Name("site", 0), Many(1, 4, i => Condition(Name("condition", i))), boxes, runs, devices, links, bonds,
-                Chance(0.4) ? Length.From(Number(-400, 8900), Pick(LengthUnit.Meter, LengthUnit.Millimeter)) : null);
+                Chance(0.4) ? Length.From(Number(-400, 8900), Pick(LengthUnit.Meter, LengthUnit.Millimeter)) : null,
+                Ties(boxes));
+        }
+
+        // Two different outputs of whatever boxes, if there are two.
+        private OutputTie[] Ties(DistributionBox[] boxes)
+        {
+            (string Box, int Output)[] outputs = [.. boxes.SelectMany(b => b.Outputs, (b, o) => (b.Name, o.Number)).OrderBy(_ => _random.Next())];
+            return outputs.Length < 2 || !Chance(0.2) ? [] : [new OutputTie(outputs[0].Box, outputs[0].Output, outputs[1].Box, outputs[1].Output)];
         }
 
         private ElectricResistance Shield() => ElectricResistance.From(Number(0.01, 50), Pick(ElectricResistanceUnit.Milliohm, ElectricResistanceUnit.Ohm));
@@ -88,7 +96,19 @@ public static class RandomSites
         private Device Model(string name)
         {
             VoltageRange? dc = Chance(0.8) ? Range() : null;
-            return new Device(name, Pick(Enum.GetValues<DeviceKind>()), Chance(0.3) ? Label() : Shares(), dc, dc is null || Chance(0.3) ? Range() : null, Chance(0.5) ? Starting() : null);
+            return new Device(name, Pick(Enum.GetValues<DeviceKind>()), Chance(0.3) ? Label() : Shares(), dc, dc is null || Chance(0.3) ? Range() : null, Chance(0.5) ? Starting() : null, Chance(0.4) ? Plug() : null);
+        }
+
+        private Connector Plug()
+        {
+            var wires = new TerminalRange(WireSize.Awg(_random.Next(20, 30)), WireSize.SquareMillimeters(Number(1, 6)));
+            Connector usual = Pick([.. Connector.Usual]);
+            return _random.Next(3) switch
+            {
+                0 => usual,
+                1 => new Connector(usual.Name, usual.Source, usual.RatedCurrent, usual.VoltageClass, wires),
+                _ => new Connector(Name("plug", 0), CamPower.Sources.ConnectorRating, Amperes(0.5, 5), Chance(0.5) ? Range() : null, Chance(0.5) ? wires : null),
+            };
         }
 
         private LabelDraw Label() => new(Volts(5, 30), Amperes(0, 3), Pick(Enum.GetValues<InputStage>()));

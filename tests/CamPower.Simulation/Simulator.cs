@@ -31,6 +31,14 @@ internal static partial class Simulator
             : throw new InvalidDataException($"ngspice said neither a voltage nor that there is none:\n{output}");
     }
 
+    /// <summary>What a netlist prints or measures, by the name that stands before it, in the order of the names.</summary>
+    public static IReadOnlyList<double> Values(string netlistPath, IReadOnlyList<string> names)
+    {
+        Dictionary<string, double> said = ValueLine().Matches(Run(netlistPath)).ToDictionary(
+            m => m.Groups["name"].Value, m => double.Parse(m.Groups["value"].Value, NumberStyles.Float, CultureInfo.InvariantCulture));
+        return [.. names.Select(name => said[name])];
+    }
+
     /// <summary>The same of a netlist that is in no file yet.</summary>
     public static IReadOnlyList<double>? SolveText(string netlist, IReadOnlyList<string> nodes)
     {
@@ -68,4 +76,7 @@ internal static partial class Simulator
 
     [GeneratedRegex(@"^v\((?<node>[^)]+)\) = (?<volts>\S+)", RegexOptions.Multiline | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex VoltageLine();
+
+    [GeneratedRegex(@"^(?<name>[a-z()]+) += +(?<value>[-+.0-9e]+)", RegexOptions.Multiline | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex ValueLine();
 }

@@ -38,6 +38,7 @@ internal static class SiteSamples
             new TerminalRange(WireSize.Awg(24), WireSize.SquareMillimeters(1.5)), box, box.Outputs[0], run, run.From, site, site.Devices[0], site.VideoLinks[0], site.Bonds[0], fault,
             assessment, solvedBox, solvedBox.Worst, solvedBox.Outputs[0], solvedBox.Outputs[0].Worst, solvedDevice, solvedDevice.Worst,
             assessment.Shields[0], assessment.Shields[0].Worst, RuleSet.Standard, new Evidence(assessment), finding, finding.About,
+            InspectionList.Standard, InspectionList.Standard.Items[0], Connector.UnifiedBarrels[2], new OutputTie("box", 1, "box", 2),
         }.Concat(RuleSet.Standard.Rules);
     }
 }

@@ -67,6 +67,7 @@ public class BoatyardTests
             "m" => ((Length)found!).Meters,
             "VA" => ((ElectricApparentPower)found!).Voltamperes,
             "W" => (double)((Power)found!).Watts,
+            "mm2" => ((Area)found!).SquareMillimeters,
             _ => ((Scalar)found!).Amount,
         };
         Assert.True(Math.Abs(number - value) <= 0.001 * value, string.Create(CultureInfo.InvariantCulture, $"{number} is not {value} {unit}"));

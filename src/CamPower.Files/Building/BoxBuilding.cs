@@ -52,6 +52,6 @@ internal static class BoxBuilding
     private static ProtectiveDevice? Protection(string? name, Place at, Catalog<ProtectiveDevice> devices) =>
         name is null ? null : devices.Find(name, at);
 
-    private static TerminalRange Build(TerminalsEntry entry, Place at) => at.Build(() => new TerminalRange(
+    internal static TerminalRange Build(TerminalsEntry entry, Place at) => at.Build(() => new TerminalRange(
         at.Value("smallest", entry.Smallest, StandIn.ThinWire), at.Value("largest", entry.Largest, StandIn.ThickWire)));
 }

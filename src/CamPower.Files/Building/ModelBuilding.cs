@@ -11,14 +11,30 @@ internal static class ModelBuilding
         VoltageRange? dc = Range(entry.Dc, at.Member("dc"));
         VoltageRange? ac = Range(entry.Ac, at.Member("ac"));
         Starting? starting = entry.Starting is null ? null : Build(entry.Starting, at.Member("starting"));
+        Connector? connector = entry.Connector is null ? null : Build(entry.Connector, at.Member("connector"));
         return at.Build(() => new Device(
             at.Name("name", entry.Name), at.Value("kind", entry.Kind, DeviceKind.Other), draw,
-            at.Member("dc").IsFaulty ? StandIn.Range : dc, ac, starting));
+            at.Member("dc").IsFaulty ? StandIn.Range : dc, ac, starting, connector));
     }
 
     internal static VoltageRange? Range(VoltageRangeEntry? entry, Place at) => entry is null ? null : at.Build(() => new VoltageRange(
         at.Value("lowest", entry.Lowest, StandIn.LowVoltage),
         at.Value("highest", entry.Highest, StandIn.HighVoltage)), StandIn.Range);
+
+    // What the entry states itself stands in place of what the catalogue says.
+    private static Connector Build(ConnectorEntry entry, Place at)
+    {
+        TerminalRange? wires = entry.Wires is null ? null : BoxBuilding.Build(entry.Wires, at.Member("wires"));
+        if (entry.Usual is not null)
+        {
+            Connector usual = at.Value("usual", entry.Usual, StandIn.Connector);
+            return wires is null ? usual : new Connector(usual.Name, usual.Source, usual.RatedCurrent, usual.VoltageClass, wires);
+        }
+
+        VoltageRange? promised = Range(entry.VoltageClass, at.Member("voltageClass"));
+        return at.Build(() => new Connector(at.Name("name", entry.Name), Sources.ConnectorRating,
+            at.Value("ratedCurrent", entry.RatedCurrent, StandIn.Current), promised, wires));
+    }
 
     private static Draw DrawOf(ModelEntry entry, Place at)
     {

@@ -36,7 +36,7 @@ internal static class ProtectionBuilding
         at.Value("opensWithin", entry.OpensWithin, StandIn.LongTime),
         at.Value("resistance", entry.Resistance, ElectricResistance.Zero),
         at.Value("voltageRating", entry.VoltageRating, StandIn.Voltage),
-        at.Optional("retriesAfter", entry.RetriesAfter)));
+        at.Optional("retriesAfter", entry.RetriesAfter)), standIn: null, ("limit", "limit"));
 
     private static ProtectiveDevice Build(ResettableFuseEntry entry, string name, Place at)
     {

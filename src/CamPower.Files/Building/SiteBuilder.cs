@@ -26,9 +26,10 @@ internal static class SiteBuilder
         SiteDevice[] siteDevices = All(entry.Devices, root.Member("devices"), (device, at) => Build(device, at, models));
         VideoLink[] videoLinks = All(entry.VideoLinks, root.Member("videoLinks"), Build);
         GroundBond[] bonds = All(entry.Bonds, root.Member("bonds"), Build);
-        StructureCheck.Note(entry, root, conditions, boxes, runs, siteDevices, videoLinks, bonds);
+        OutputTie[] ties = All(entry.Ties, root.Member("ties"), Build);
+        StructureCheck.Note(entry, root, conditions, boxes, runs, siteDevices, videoLinks, bonds, ties);
         CheckAltitude(entry, root);
-        return root.IsFaulty ? null : new Site(name, conditions, boxes, runs, siteDevices, videoLinks, bonds, entry.Altitude?.Value);
+        return root.IsFaulty ? null : new Site(name, conditions, boxes, runs, siteDevices, videoLinks, bonds, entry.Altitude?.Value, ties);
     }
 
     private static void CheckVersion(int? version, Place at)
@@ -48,11 +49,25 @@ internal static class SiteBuilder
         [.. (entries ?? []).Select((entry, i) => build(entry ?? new(), list.Item(i)))];
 
     private static SiteDevice Build(DeviceEntry entry, Place at, Catalog<Device> models) => new(
-        at.Name("name", entry.Name), models.Find(entry.Model, at.Member("model")), at.Name("at", entry.At));
+        at.Name("name", entry.Name), models.Find(entry.Model, at.Member("model")), at.Name("at", entry.At),
+        at.Value("leadsReversed", entry.LeadsReversed, false));
 
     private static VideoLink Build(VideoLinkEntry entry, Place at) => at.Build(() => new VideoLink(
         at.Name("device", entry.Device), at.Name("ground", entry.Ground), at.Value("shieldResistance", entry.ShieldResistance, StandIn.Resistance)));
 
     private static GroundBond Build(BondEntry entry, Place at) => at.Build(() => new GroundBond(
         at.Name("ground", entry.Ground), at.Name("box", entry.Box), at.Value("resistance", entry.Resistance, StandIn.Resistance)));
+
+    private static OutputTie Build(TieEntry entry, Place at)
+    {
+        Place one = at.Member("one"), other = at.Member("other");
+        string oneBox = one.Name("box", entry.One?.Box), otherBox = other.Name("box", entry.Other?.Box);
+        RunOrigin from = Output(oneBox, entry.One, one), to = Output(otherBox, entry.Other, other);
+        bool isItself = string.Equals(oneBox, otherBox, StringComparison.Ordinal) && from.OutputNumber == to.OutputNumber;
+        if (isItself && !at.IsFaulty) other.Fault("an output is not joined to itself");
+        return new OutputTie(oneBox, from.OutputNumber, otherBox, isItself ? to.OutputNumber + 1 : to.OutputNumber);
+    }
+
+    private static RunOrigin Output(string box, OutputNameEntry? entry, Place at) =>
+        at.Build(() => RunOrigin.Output(box, at.Value("output", entry?.Output, 1)));
 }

@@ -59,6 +59,8 @@ internal static class StandIn
 
     internal static Joint Joint { get; } = new("stand-in", ElectricResistance.Zero);
 
+    internal static Connector Connector { get; } = new("stand-in", new Citation("stand-in", CitationKind.Declared));
+
     internal static Draw Draw { get; } = new ShareDraw(Load.None);
 
     internal static Device Model { get; } = new("stand-in", DeviceKind.Other, Draw, Range);

@@ -11,14 +11,15 @@ namespace CamPower.Files.Building;
 internal static class StructureCheck
 {
     internal static void Note(SiteEntry entry, Place root, IReadOnlyList<Condition> conditions, IReadOnlyList<DistributionBox> boxes,
-        IReadOnlyList<SiteRun> runs, IReadOnlyList<SiteDevice> devices, IReadOnlyList<VideoLink> videoLinks, IReadOnlyList<GroundBond> bonds)
+        IReadOnlyList<SiteRun> runs, IReadOnlyList<SiteDevice> devices, IReadOnlyList<VideoLink> videoLinks, IReadOnlyList<GroundBond> bonds,
+        IReadOnlyList<OutputTie> ties)
     {
         Place boxList = root.Member("boxes"), runList = root.Member("runs"), deviceList = root.Member("devices"), linkList = root.Member("videoLinks");
         var boxNames = new KnownNames(boxes.Select(b => b.Name), entry.Boxes is not null && AllSound(boxes.Count, boxList, "name"));
         var junctions = new KnownNames(runs.Select(r => r.To), entry.Runs is not null && AllSound(runs.Count, runList, "to"));
         var deviceNames = new KnownNames(devices.Select(d => d.Name), entry.Devices is not null && AllSound(devices.Count, deviceList, "name"));
         var grounds = new KnownNames(videoLinks.Select(l => l.Ground), AllSound(videoLinks.Count, linkList, "ground"));
-        foreach (SiteFault fault in SiteStructure.FindFaults(conditions, boxes, runs, devices, videoLinks, bonds))
+        foreach (SiteFault fault in SiteStructure.FindFaults(conditions, boxes, runs, devices, videoLinks, bonds, ties))
         {
             Place part = root.Member(PartName(fault.Part)).Item(fault.Index);
             switch (fault.Part, fault.Member)
@@ -41,6 +42,12 @@ internal static class StructureCheck
                 case (SitePart.Bonds, "Box"):
                     NoteReference(fault, bonds[fault.Index].Box, part.Member("box"), boxNames);
                     break;
+                case (SitePart.Ties, "One"):
+                    NoteOutput(fault, ties[fault.Index].OneBox, part.Member("one"), boxNames);
+                    break;
+                case (SitePart.Ties, "Other"):
+                    NoteOutput(fault, ties[fault.Index].OtherBox, part.Member("other"), boxNames);
+                    break;
                 case (SitePart.Devices, "At"):
                     NoteReference(fault, devices[fault.Index].At, part.Member("at"), junctions);
                     break;
@@ -57,7 +64,12 @@ internal static class StructureCheck
     private static void NoteOrigin(SiteFault fault, RunOrigin from, Place at, KnownNames boxes, KnownNames junctions)
     {
         if (from.JunctionName is string junction) NoteReference(fault, junction, at.Member("junction"), junctions);
-        else if (!boxes.Has(from.BoxName!)) NoteReference(fault, from.BoxName!, at.Member("box"), boxes);
+        else NoteOutput(fault, from.BoxName!, at, boxes);
+    }
+
+    private static void NoteOutput(SiteFault fault, string box, Place at, KnownNames boxes)
+    {
+        if (!boxes.Has(box)) NoteReference(fault, box, at.Member("box"), boxes);
         else NoteAt(at.Member("output"), fault.Message);
     }
 

@@ -13,4 +13,7 @@ internal sealed class DeviceEntry
 
     [JsonRequired, Description("Name of the junction that it is connected to.")]
     public string? At { get; set; }
+
+    [Description("True where its leads were seen or measured to be reversed.")]
+    public bool? LeadsReversed { get; set; }
 }

@@ -28,4 +28,7 @@ internal sealed class ModelEntry
 
     [Description("When it turns on and drops out.")]
     public StartingEntry? Starting { get; set; }
+
+    [Description("The connector at which it takes its power.")]
+    public ConnectorEntry? Connector { get; set; }
 }

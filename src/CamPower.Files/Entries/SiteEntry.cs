@@ -47,4 +47,7 @@ internal sealed class SiteEntry
 
     [Description("The connections from grounds where shields meet to the negatives of boxes.")]
     public List<BondEntry?>? Bonds { get; set; }
+
+    [Description("The outputs that somebody joined.")]
+    public List<TieEntry?>? Ties { get; set; }
 }

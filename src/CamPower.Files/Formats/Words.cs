@@ -25,6 +25,8 @@ internal static class Words
 
     internal static WordFormat<Joint> UsualJoint { get; } = new("a usual joint", Named(j => j.Name, [.. JointCatalog.All]));
 
+    internal static WordFormat<Connector> UsualConnector { get; } = new("a usual connector", Named(c => c.Name, [.. Connector.Usual]));
+
     internal static WordFormat<DeviceKind> DeviceKind { get; } = new("a kind of device",
         ("camera", CamPower.DeviceKind.Camera), ("recorder", CamPower.DeviceKind.Recorder), ("other", CamPower.DeviceKind.Other));
 

@@ -14,7 +14,7 @@ internal sealed class WrittenConverterFactory : JsonConverterFactory
         Of(Quantities.Length), Of(Quantities.Voltage), Of(Quantities.Current), Of(Quantities.Resistance),
         Of(Quantities.Power), Of(Quantities.Temperature), Of(Quantities.Share), Of(Quantities.Duration), Of(Quantities.Capacitance), Of(Quantities.Rise),
         Of(Quantities.Area), Of(Quantities.Sunlight), Of(Quantities.Insulance), Of(new JouleIntegralFormat()), Of(new DrawnQuantityFormat()),
-        Of(new WireSizeFormat()), Of(Words.Material), Of(Words.Stranding), Of(Words.Table), Of(Words.UsualCable), Of(Words.UsualJoint), Of(Words.DeviceKind), Of(Words.Current),
+        Of(new WireSizeFormat()), Of(Words.Material), Of(Words.Stranding), Of(Words.Table), Of(Words.UsualCable), Of(Words.UsualJoint), Of(Words.UsualConnector), Of(Words.DeviceKind), Of(Words.Current),
         Of(Words.Stage), Of(Words.SoftStart), Of(Words.Shares), Of(Words.GivenConditions), Of(Words.Characteristic), Of(Words.Face), Of(Words.PowerLimit), Of(new InsulationFormat()), Of(new LayingFormat()),
     }.ToDictionary(c => c.Type!);
 

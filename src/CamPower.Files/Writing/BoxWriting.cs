@@ -24,7 +24,7 @@ internal static class BoxWriting
             Adapter = box.IsAdapter ? true : null,
             LeadProtection = box.IsAdapter ? NameOf(first) : null,
             ClaimedClass = isEqualBox || box.IsAdapter ? ClassOf(first) : null,
-            Terminals = box.Terminals is TerminalRange terminals ? new() { Smallest = new(terminals.Smallest), Largest = new(terminals.Largest) } : null,
+            Terminals = box.Terminals is TerminalRange terminals ? Entry(terminals) : null,
             Enclosure = box.Enclosure is Enclosure enclosure ? EnclosureWriting.Entry(enclosure) : null,
         };
 
@@ -32,6 +32,8 @@ internal static class BoxWriting
 
         string? NameOf(BoxOutput output) => output.Protection is ProtectiveDevice device ? KnownDevices.NameOf(device) ?? devices.NameOf(device) : null;
     }
+
+    internal static TerminalsEntry Entry(TerminalRange range) => new() { Smallest = new(range.Smallest), Largest = new(range.Largest) };
 
     /// <summary>The same number in the same unit.</summary>
     internal static bool IsSame<T>(T a, T b) where T : IQuantity => a.Unit.Equals(b.Unit) && ((double)a.Value).Equals((double)b.Value);

@@ -24,9 +24,16 @@ internal static class SiteWriting
             Conditions = [.. site.Conditions.Select(ConditionWriting.Entry)],
             Boxes = [.. site.Boxes.Select(box => BoxWriting.Entry(box, devices))],
             Runs = [.. site.Runs.Select(run => RunWriting.Entry(run, cables))],
-            Devices = [.. site.Devices.Select(d => new DeviceEntry { Name = d.Name, Model = models.NameOf(d.Model), At = d.At })],
+            Devices = [.. site.Devices.Select(d => new DeviceEntry { Name = d.Name, Model = models.NameOf(d.Model), At = d.At, LeadsReversed = d.LeadsReversed ? true : null })],
             VideoLinks = site.VideoLinks.Count == 0 ? null : [.. site.VideoLinks.Select(l => new VideoLinkEntry { Device = l.Device, Ground = l.Ground, ShieldResistance = new(l.ShieldResistance) })],
             Bonds = site.Bonds.Count == 0 ? null : [.. site.Bonds.Select(b => new BondEntry { Ground = b.Ground, Box = b.Box, Resistance = new(b.Resistance) })],
+            Ties = site.Ties.Count == 0 ? null : [.. site.Ties.Select(Entry)],
         };
     }
+
+    private static TieEntry Entry(OutputTie tie) => new()
+    {
+        One = new() { Box = tie.OneBox, Output = tie.OneOutput },
+        Other = new() { Box = tie.OtherBox, Output = tie.OtherOutput },
+    };
 }

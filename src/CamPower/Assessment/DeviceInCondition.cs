@@ -42,7 +42,7 @@ public sealed class DeviceInCondition
     /// <summary>Whether it would start in this condition; <see cref="StartVerdict.Unknown"/> where turn-on and drop-out are not declared.</summary>
     public StartVerdict Start { get; }
 
-    /// <summary>The voltage that it accepts, or null where it does not accept the supply's kind of current.</summary>
+    /// <summary>The voltage that it accepts, or null where it does not accept the supply's kind of current, or gets it reversed.</summary>
     public VoltageRange? Accepted => _circuit.Group.Devices[_index].Accepted;
 
     /// <summary>Voltage at its terminals; the lowest of them where others on its output come and go. [V]</summary>
@@ -101,10 +101,21 @@ public sealed class DeviceInCondition
         return State == DeviceState.Up;
     }
 
+    /// <summary>
+    /// The voltage between the conductors along its runs, from the lowest supply voltage to <see cref="SolvedVoltage"/>; null where there is
+    /// none, and where a run on the way shares another's negative, so that nobody can say between which conductors.
+    /// </summary>
+    /// <example>
+    /// <code>
+    /// VoltageProfile? along = site.Assess().Devices[0].Worst.Profile();
+    /// </code>
+    /// </example>
+    public VoltageProfile? Profile() => SolvedVolts > 0 ? _circuit.ProfileTo(_index, _loads) : null;
+
     /// <summary>How <see cref="SolvedVoltage"/> was worked out, with everything drawing that hangs together with it, from the lowest supply voltage.</summary>
-    /// <exception cref="InvalidOperationException">The supply gives the wrong kind of current: nothing was worked out.</exception>
+    /// <exception cref="InvalidOperationException">The supply gives the wrong kind of current, or its leads are reversed: nothing was worked out.</exception>
     public Derivation Explain() => State == DeviceState.WrongCurrent
-        ? throw new InvalidOperationException($"Nothing was worked out for {Device}: its supply gives the wrong kind of current.")
+        ? throw new InvalidOperationException($"Nothing was worked out for {Device}: its supply gives the wrong kind of current, or its leads are reversed.")
         : _circuit.Explain(_loads);
 
     /// <summary>Device, condition and what becomes of it, in the invariant culture; never throws.</summary>

@@ -15,6 +15,6 @@ public enum DeviceState
     /// <summary>The cable cannot carry what is asked of it, and no drop-out voltage is declared that would say what happens then.</summary>
     NoOperatingPoint,
 
-    /// <summary>The supply gives the wrong kind of current; nothing was worked out.</summary>
+    /// <summary>The supply gives the wrong kind of current, or direct current reaches it reversed; nothing was worked out.</summary>
     WrongCurrent,
 }

@@ -1,4 +1,6 @@
 using System;
+using System.Collections.Generic;
+using System.Linq;
 using CamPower.Circuits;
 using CamPower.Sites;
 using UnitsNet;
@@ -8,10 +10,17 @@ namespace CamPower.Assessment;
 /// <summary>What a group of outputs feeds, as a circuit at one cable temperature. SI doubles; one load a device, in the group's order.</summary>
 internal abstract class FeedCircuit
 {
-    private protected FeedCircuit(FeedGroup group) => Group = group;
+    private protected FeedCircuit(FeedGroup group, double cableCelsius)
+    {
+        Group = group;
+        CableCelsius = cableCelsius;
+    }
 
     /// <summary>What the circuit is of.</summary>
     internal FeedGroup Group { get; }
+
+    /// <summary>Temperature of its cables. [°C]</summary>
+    private protected double CableCelsius { get; }
 
     /// <summary>The simplest circuit that serves: closed form, tree of loops, or a network of both poles.</summary>
     internal static FeedCircuit Of(FeedGroup group, double cableCelsius)
@@ -32,6 +41,23 @@ internal abstract class FeedCircuit
 
     /// <summary>The most constant power that one device could draw beside its other shares, or null where it shares its way with others. [W]</summary>
     internal virtual double? MostWatts(int device, SupplyLevel level, Load[] loads) => null;
+
+    /// <summary>The voltage along the way to a device with everything on, from the lowest supply voltage; null without an operating point, and
+    /// where some run on the way has no return of its own.</summary>
+    internal virtual VoltageProfile? ProfileTo(int device, Load[] loads)
+    {
+        var volts = new double[loads.Length];
+        return TrySolve(SupplyLevel.Lowest, loads, volts)
+            ? new VoltageProfile(SupplyVolts(Group.Devices[device].Box, SupplyLevel.Lowest), Group.Devices[device].Path.SelectMany(Parts))
+            : null;
+
+        // Each run carries what the devices behind it draw.
+        IEnumerable<(RunPart, double)> Parts(SiteRun run)
+        {
+            double amperes = Enumerable.Range(0, volts.Length).Where(i => Group.Devices[i].Path.Contains(run)).Sum(i => loads[i].AmperesAt(volts[i]));
+            return run.Run.Parts.Select(part => (part, part.OhmsAt(CableCelsius) * amperes));
+        }
+    }
 
     /// <summary>How the voltages with everything on, at the lowest supply voltage, are worked out.</summary>
     internal abstract Derivation Explain(Load[] loads);

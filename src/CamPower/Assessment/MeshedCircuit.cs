@@ -11,14 +11,12 @@ namespace CamPower.Assessment;
 internal sealed class MeshedCircuit : FeedCircuit
 {
     private readonly Dictionary<string, SiteRun> _runTo;
-    private readonly double _cableCelsius;
     private readonly Dictionary<SupplyLevel, DcNetwork> _networks;
 
     internal MeshedCircuit(FeedGroup group, double cableCelsius)
-        : base(group)
+        : base(group, cableCelsius)
     {
         _runTo = group.Feeds.SelectMany(f => f.Runs).ToDictionary(run => run.To, StringComparer.Ordinal);
-        _cableCelsius = cableCelsius;
         _networks = new Dictionary<SupplyLevel, DcNetwork>
         {
             [SupplyLevel.Lowest] = NetworkOf(group, cableCelsius, SupplyLevel.Lowest),
@@ -30,12 +28,12 @@ internal sealed class MeshedCircuit : FeedCircuit
     internal override double OhmsTo(int device)
     {
         IReadOnlyList<SiteRun> path = Group.Devices[device].Path;
-        double ohms = path.Sum(run => run.Run.OutgoingOhmsAt(_cableCelsius));
+        double ohms = path.Sum(run => run.Run.OutgoingOhmsAt(CableCelsius));
         string? junction = path[path.Count - 1].To;
         while (junction is not null)
         {
             SiteRun run = _runTo[junction];
-            if (run.ReturnAt is null) ohms += run.Run.ReturnOhmsAt(_cableCelsius);
+            if (run.ReturnAt is null) ohms += run.Run.ReturnOhmsAt(CableCelsius);
             junction = run.ReturnAt ?? run.From.JunctionName;
         }
 
@@ -43,6 +41,22 @@ internal sealed class MeshedCircuit : FeedCircuit
     }
 
     internal override Derivation Explain(Load[] loads) => Solve(SupplyLevel.Lowest, loads).Explain();
+
+    internal override VoltageProfile? ProfileTo(int device, Load[] loads)
+    {
+        IReadOnlyList<SiteRun> path = Group.Devices[device].Path;
+        NetworkSolution solution = Solve(SupplyLevel.Lowest, loads);
+        return solution.HasOperatingPoint && path.All(run => run.ReturnAt is null)
+            ? new VoltageProfile(SupplyVolts(Group.Devices[device].Box, SupplyLevel.Lowest), path.SelectMany(Parts))
+            : null;
+
+        // What goes out in a run need not come back in it. The branch of the return runs from the supply to the device.
+        IEnumerable<(RunPart, double)> Parts(SiteRun run)
+        {
+            double going = solution.CurrentIn(OutgoingName(run)).Amperes, back = -solution.CurrentIn(ReturnName(run)).Amperes;
+            return run.Run.Parts.Select(part => (part, (part.OutgoingOhmsAt(CableCelsius) * going) + (part.ReturnOhmsAt(CableCelsius) * back)));
+        }
+    }
 
     internal override bool TrySolve(SupplyLevel level, Load[] loads, double[] deviceVolts)
     {
@@ -101,10 +115,10 @@ internal sealed class MeshedCircuit : FeedCircuit
     private static void AddRun(DcNetworkBuilder builder, SiteRun run, double celsius)
     {
         string from = FeedingEnd(run), to = JunctionEnd(run.To);
-        builder.AddBranch($"way to {run.To}", Plus(from), Plus(to), DcNetworkBuilder.Snapped(run.Run.OutgoingOhmsAt(celsius)));
+        builder.AddBranch(OutgoingName(run), Plus(from), Plus(to), DcNetworkBuilder.Snapped(run.Run.OutgoingOhmsAt(celsius)));
         string negative = run.ReturnAt is string shared ? JunctionEnd(shared) : run.From.BoxName is string box ? BoxEnd(box) : from;
         double returnOhms = run.ReturnAt is null ? run.Run.ReturnOhmsAt(celsius) : 0;
-        builder.AddBranch($"return from {run.To}", Minus(negative), Minus(to), DcNetworkBuilder.Snapped(returnOhms));
+        builder.AddBranch(ReturnName(run), Minus(negative), Minus(to), DcNetworkBuilder.Snapped(returnOhms));
     }
 
     // People name boxes, junctions and grounds, and may give one name to several: the kind, put first, keeps them apart.
@@ -115,6 +129,10 @@ internal sealed class MeshedCircuit : FeedCircuit
     private static string BoxEnd(string name) => $"box {name}";
 
     private static string GroundEnd(string name) => $"ground {name}";
+
+    private static string OutgoingName(SiteRun run) => $"way to {run.To}";
+
+    private static string ReturnName(SiteRun run) => $"return from {run.To}";
 
     private static string ShieldName(VideoLink link) => $"shield of {link.Device}";
 

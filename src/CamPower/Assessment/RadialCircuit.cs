@@ -11,13 +11,10 @@ internal sealed class RadialCircuit : FeedCircuit
     private readonly int[] _parents;
     private readonly double[] _ohms;
     private readonly int _runs;
-    private readonly double _cableCelsius;
 
     internal RadialCircuit(FeedGroup group, double cableCelsius)
-        : base(group)
+        : base(group, cableCelsius)
     {
-        _cableCelsius = cableCelsius;
-
         // Each device is a node of its own, at the end of its run without resistance.
         OutputFeed feed = group.Feeds[0];
         _runs = feed.Runs.Count;
@@ -26,7 +23,7 @@ internal sealed class RadialCircuit : FeedCircuit
     }
 
     // The network of both poles shows the same circuit with its nodes by name.
-    internal override Derivation Explain(Load[] loads) => new MeshedCircuit(Group, _cableCelsius).Explain(loads);
+    internal override Derivation Explain(Load[] loads) => new MeshedCircuit(Group, CableCelsius).Explain(loads);
 
     internal override double OhmsTo(int device)
     {

@@ -5,7 +5,7 @@ using UnitsNet;
 namespace CamPower.Assessment;
 
 /// <summary>One run with one device at its end, in closed form.</summary>
-internal sealed class SingleCircuit(FeedGroup group, double cableCelsius) : FeedCircuit(group)
+internal sealed class SingleCircuit(FeedGroup group, double cableCelsius) : FeedCircuit(group, cableCelsius)
 {
     private readonly double _ohms = group.Feeds[0].Runs[0].Run.OhmsAt(cableCelsius);
 
@@ -17,7 +17,7 @@ internal sealed class SingleCircuit(FeedGroup group, double cableCelsius) : Feed
         return deviceVolts[0] > RunKernel.NoOperatingPoint;
     }
 
-    internal override Derivation Explain(Load[] loads) => new PreparedRun(Group.Feeds[0].Runs[0].Run, cableCelsius)
+    internal override Derivation Explain(Load[] loads) => new PreparedRun(Group.Feeds[0].Runs[0].Run, CableCelsius)
         .Feed(loads[0], ElectricPotential.FromVolts(Source(SupplyLevel.Lowest))).Explain();
 
     internal override double? MostWatts(int device, SupplyLevel level, Load[] loads) => RunKernel.MostWatts(Source(level), _ohms, loads[0]);

@@ -12,6 +12,7 @@ public sealed class BreakingCapacityRule() : Rule("breaking-capacity-exceeded", 
     /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence) =>
         from output in Require.NotNull(evidence, nameof(evidence)).Faults.Outputs
+        where output.Output.Protection?.BreakingCapacity is not null
         let worst = output.Shorts.Where(s => s.Fault.IsWithinBreakingCapacity == false).OrderByDescending(s => s.Fault.Largest!.Value.Amperes).FirstOrDefault()
         where worst is not null
         let capacity = output.Output.Protection!.BreakingCapacity!.Value

@@ -11,6 +11,18 @@ public static class CheckConstants
     public static CitedValue VoltageMargin { get; } =
         new("Margin above the lowest accepted voltage, share of that voltage", 2, "%", Sources.MarginPolicy);
 
+    /// <summary>Highest temperature of an insulation that nobody declares. [°C]</summary>
+    public static CitedValue UndeclaredInsulation { get; } =
+        new("Highest temperature in service of an insulation that nobody declares", 60, "°C", Sources.UndeclaredInsulation);
+
+    /// <summary>Direct voltage up to which a part may be touched. [V]</summary>
+    public static CitedValue ExtraLowDirectVoltage { get; } =
+        new("Safety extra-low voltage, DC", 60, "V", Sources.ExtraLowVoltage);
+
+    /// <summary>Crest of an alternating voltage up to which a part may be touched. [V]</summary>
+    public static CitedValue ExtraLowCrestVoltage { get; } =
+        new("Safety extra-low voltage, crest of AC", 42.4, "V", Sources.ExtraLowVoltage);
+
     /// <summary>Voltage at mains frequency along a video shield. [mV, RMS]</summary>
     public static CitedValue ShieldHum { get; } =
         new("Voltage at mains frequency along a video shield, RMS", 10, "mV", Sources.HumPolicy);

@@ -12,7 +12,7 @@ public sealed class FarEndShortRule() : Rule("far-end-short-does-not-clear", Sev
     /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence) =>
         from output in Require.NotNull(evidence, nameof(evidence)).Faults.Outputs
-        where !ReferenceEquals(output.Output.Protection, ProtectiveDevice.None)
+        where output.Output.Protection is not null && !ReferenceEquals(output.Output.Protection, ProtectiveDevice.None)
         let worst = output.Shorts.Where(s => DoesNotClear(s.Fault)).OrderBy(s => s.Fault.Smallest.Amperes).FirstOrDefault()
         where worst is not null
         select Find(Subject.Of(output.Box, output.Output),

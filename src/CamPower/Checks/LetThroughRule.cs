@@ -12,7 +12,7 @@ public sealed class LetThroughRule() : Rule("conductor-cannot-stand-let-through"
     /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence) =>
         from output in Require.NotNull(evidence, nameof(evidence)).Faults.Outputs
-        where !ReferenceEquals(output.Output.Protection, ProtectiveDevice.None)
+        where output.Output.Protection is not null && !ReferenceEquals(output.Output.Protection, ProtectiveDevice.None)
         let worst = output.Shorts.FirstOrDefault(s => s.Fault.WithstandVerdict == WithstandVerdict.DoesNotStand)
         where worst is not null
         select Find(Subject.Of(output.Box, output.Output), Invariant(

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using CamPower.Checks;
 using UnitsNet;
 
 namespace CamPower;
@@ -11,7 +12,7 @@ namespace CamPower;
 /// public sealed class NoMotors() : Rule("no-motors", Severity.Note, "Motors are not allowed here.", "Choose a fixed camera.", Sources.CommonPractice)
 /// {
 ///     public override IEnumerable&lt;Finding&gt; Check(Evidence evidence) =>
-///         from device in assessment.Devices
+///         from device in evidence.Assessment.Devices
 ///         where device.Device.Model.Draw.HasMotor
 ///         select Find(Subject.Of(device.Device), "It has a motor.");
 /// }
@@ -30,15 +31,7 @@ public abstract class Rule
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="severity"/> is none of those there are.</exception>
     protected Rule(string id, Severity severity, string purpose, string remedy, Citation source)
     {
-        Id = Require.Name(id, nameof(id));
-        foreach (char c in id)
-        {
-            if (c is not ((>= 'a' and <= 'z') or (>= '0' and <= '9') or '-'))
-            {
-                throw new ArgumentException($"The identifier '{id}' may hold small letters, digits and hyphens only.", nameof(id));
-            }
-        }
-
+        Id = Identifier.Of(id, nameof(id));
         Severity = Require.Known(severity, nameof(severity));
         Purpose = Require.Name(purpose, nameof(purpose));
         Remedy = Require.Name(remedy, nameof(remedy));

@@ -24,15 +24,17 @@ public sealed class RuleSet
     public RuleSet(IEnumerable<Rule> rules)
     {
         Rules = Require.Items(rules, nameof(rules));
-        string? repeated = Rules.GroupBy(r => r.Id, StringComparer.Ordinal).FirstOrDefault(g => g.Skip(1).Any())?.Key;
-        if (repeated is not null) throw new ArgumentException($"The rule {repeated} is there twice.", nameof(rules));
+        if (Identifier.FirstRepeated(Rules.Select(r => r.Id)) is string repeated) throw new ArgumentException($"The rule {repeated} is there twice.", nameof(rules));
     }
 
     /// <summary>The rules of this package, with their default limits.</summary>
     public static RuleSet Standard { get; } = new(
     [
         new AcIntoDcDeviceRule(),
+        new ReversedPolarityRule(),
         new DcIntoAcDeviceRule(),
+        new VoltageAboveExtraLowRule(),
+        new OutputsTiedTogetherRule(),
         new SupplyVoltageTooHighRule(),
         new NoOperatingPointRule(),
         new UnloadedBelowTurnOnRule(),
@@ -48,6 +50,11 @@ public sealed class RuleSet
         new FarEndShortRule(),
         new NuisanceTripRule(),
         new OutputOverloadedRule(),
+        new ConductorOverAmpacityRule(),
+        new ProtectionAboveConductorRatingRule(),
+        new ConnectorOverloadedRule(),
+        new ConnectorOutsideVoltageClassRule(),
+        new TerminalWrongSizeRule(),
         new BoxTooHotRule(),
         new BoxTemperatureUnknownRule(),
         new SupplyAboveDeratedRatingRule(),

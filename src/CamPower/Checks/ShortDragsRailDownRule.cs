@@ -35,12 +35,21 @@ public sealed class ShortDragsRailDownRule : Rule
 
     /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence) =>
-        from output in Require.NotNull(evidence, nameof(evidence)).Faults.Outputs
-        let worst = output.Shorts.Where(TakesOthersDown).OrderByDescending(s => s.Rail.Dark.Count).FirstOrDefault()
-        where worst is not null
-        select Find(Subject.Of(output.Box, output.Output),
-            Invariant($"While a short at {worst.Fault.Place} lasts the supply {worst.Rail}, and at other outputs {string.Join(", ", worst.Rail.Dark)} {(worst.Rail.Dark.Count == 1 ? "goes" : "go")} dark; the protective device {worst.Fault.Opening}."),
-            condition: worst.Rail.Condition);
+        from box in Require.NotNull(evidence, nameof(evidence)).Faults.Outputs.GroupBy(output => output.Box)
+        where box.Key.Supply.Output.Overload is not null && box.Key.Outputs.Count > 1
+        let culprits = box.Select(output => (output, worst: output.Shorts.Where(TakesOthersDown).OrderByDescending(s => s.Rail.Dark.Count).FirstOrDefault()))
+            .Where(x => x.worst is not null).ToList()
+        where culprits.Count > 0
+        let first = culprits.OrderByDescending(x => x.worst!.Rail.Dark.Count).First()
+        select Find(Subject.Of(box.Key),
+            Invariant($"While a short at the {first.worst!.Fault.Place} of output {first.output.Output.Number} lasts the supply {first.worst.Rail}, and at other outputs {Devices(first.worst.Rail.Dark.Count)} dark; {Ending(first.worst.Fault)}. So do shorts at {culprits.Count} of its {box.Count()} used outputs."),
+            condition: first.worst!.Rail.Condition);
+
+    private static string Devices(int count) => count == 1 ? "1 device goes" : Invariant($"{count} devices go");
+
+    private static string Ending(ShortCircuit fault) => fault.Verdict == ClearingVerdict.None
+        ? "when it is cleared is not known"
+        : $"the protective device {fault.Opening}";
 
     private bool TakesOthersDown(SiteShort fault) => fault.Rail.Dark.Count > 0
         && !(fault.Fault.Verdict == ClearingVerdict.Clears && fault.Fault.Opening.Latest is Duration latest && latest.Seconds <= _seconds);

@@ -89,7 +89,7 @@ public sealed class ChainResult
     /// <summary>The voltage along the whole pair.</summary>
     /// <exception cref="InvalidOperationException">There is no operating point.</exception>
     public VoltageProfile Profile() => new(_sourceVolts, Solution.SelectMany(
-        t => t.Link.Run.Parts.Select(p => (p, p.OhmsAt(_celsius), t.SegmentAmperes))));
+        t => t.Link.Run.Parts.Select(p => (p, p.OhmsAt(_celsius) * t.SegmentAmperes))));
 
     /// <summary>How the answer can be checked, step by step: Kirchhoff's laws at every camera.</summary>
     public Derivation Explain() => ChainDerivation.Of(this);

@@ -153,7 +153,7 @@ public readonly struct RunResult : IEquatable<RunResult>
     public VoltageProfile Profile()
     {
         double amperes = Amperes, celsius = _celsius;
-        return new VoltageProfile(_sourceVolts, Run.Parts.Select(p => (p, p.OhmsAt(celsius), amperes)));
+        return new VoltageProfile(_sourceVolts, Run.Parts.Select(p => (p, p.OhmsAt(celsius) * amperes)));
     }
 
     /// <summary>How the answer was worked out, step by step.</summary>

@@ -15,14 +15,14 @@ namespace CamPower;
 /// </example>
 public sealed class VoltageProfile
 {
-    /// <summary>Adds the parts up from the source; each with its resistance and its current.</summary>
-    internal VoltageProfile(double sourceVolts, IEnumerable<(RunPart Part, double Ohms, double Amperes)> parts)
+    /// <summary>Adds the parts up from the source; each with the voltage lost in it.</summary>
+    internal VoltageProfile(double sourceVolts, IEnumerable<(RunPart Part, double LostVolts)> parts)
     {
         var points = new List<ProfilePoint> { new(0, sourceVolts, null) };
-        foreach ((RunPart part, double ohms, double amperes) in parts)
+        foreach ((RunPart part, double lost) in parts)
         {
             ProfilePoint last = points[points.Count - 1];
-            points.Add(new ProfilePoint(last.Meters + part.OneWayLength.Meters, last.Volts - (amperes * ohms), part));
+            points.Add(new ProfilePoint(last.Meters + part.OneWayLength.Meters, last.Volts - lost, part));
         }
 
         Points = points.AsReadOnly();

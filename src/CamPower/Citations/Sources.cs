@@ -389,6 +389,70 @@ public static class Sources
     public static Citation PeakSun { get; } = new(
         "IEC 60068-2-5, Simulated solar radiation; MIL-STD-810G, method 505", CitationKind.FromMemory, null, "1120 W/m²");
 
+    /// <summary>What a thin conductor carries, from what a thicker one carries.</summary>
+    public static Citation ThinConductor { get; } = new(
+        "Heat transfer from a slender cylinder, any textbook", CitationKind.Textbook, null,
+        "the thinner a wire, the more heat leaves a unit of its surface: with no more than that of the thinnest tabled one, thermal resistance ∝ 1/d and current ∝ d^1.5");
+
+    /// <summary>The largest protective device of a small conductor.</summary>
+    public static Citation NecSmallConductors { get; } = new(
+        "NEC (NFPA 70)", CitationKind.Standard, "2011 and later", "240.4(D), small conductors, 14 AWG and thicker (seen in a page that quotes it)");
+
+    /// <summary>The largest protective device of 18 and 16 AWG.</summary>
+    public static Citation NecSmallConductorsFromMemory { get; } = new(
+        "NEC (NFPA 70)", CitationKind.FromMemory, "2011 and later", "240.4(D)(1) and (2), 18 and 16 AWG copper; (6), 10 AWG aluminium");
+
+    /// <summary>The largest protective device of the thin wires that building codes leave out.</summary>
+    public static Citation AircraftProtectors { get; } = new(
+        "FAA AC 43.13-1B", CitationKind.Handbook, null, "Table 11-3, DC wire and circuit protector chart, fuse column, 22 and 20 AWG copper");
+
+    /// <summary>How a conductor is landed in a terminal.</summary>
+    public static Citation TerminalWorkmanship { get; } = new(
+        "NEC (NFPA 70) 110.14; IEC 60364-5-52, clause 526", CitationKind.FromMemory, null, "electrical connections: whole conductor in the clamp, the maker's torque");
+
+    /// <summary>How a cable enters a metal enclosure.</summary>
+    public static Citation CableEntries { get; } = new(
+        "NEC (NFPA 70) 300.4 and 314.17; IEC 60364-5-52, clause 522.8", CitationKind.FromMemory, null, "protection against abrasion where a cable enters metal");
+
+    /// <summary>Voltage class and current of the barrel plugs whose size tells their voltage.</summary>
+    public static Citation UnifiedBarrelPlugs { get; } = new(
+        "EIAJ RC-5320A, unified polarity power connectors", CitationKind.Standard, null, "classes 1 to 5 (seen in an encyclopedia's page)");
+
+    /// <summary>The voltage class that nobody here saw in print.</summary>
+    public static Citation UnifiedBarrelPlugsFromMemory { get; } = new(
+        "EIAJ RC-5320A, unified polarity power connectors", CitationKind.FromMemory, null, "class 5, 13.5 V to 18 V");
+
+    /// <summary>The rating of the common barrel plug.</summary>
+    public static Citation CommonBarrel { get; } = new(
+        "IEC 60130-10, concentric connectors, type A", CitationKind.FromMemory, null,
+        "5.5 mm with a pin of 2.1 or 2.5 mm: rated 1 A to 5 A at 12 V to 24 V by its maker; the least is taken where the maker says nothing");
+
+    /// <summary>What a connector is rated for.</summary>
+    public static Citation ConnectorRating { get; } = new(
+        "Data sheet of the connector, or the class that it is of", CitationKind.Declared, null, "rated current of each contact");
+
+    /// <summary>Torque of small screw terminals.</summary>
+    public static Citation TerminalTorque { get; } = new(
+        "IEC 60998-2-1, Connecting devices; UL 486A-486B and NEC (NFPA 70) Annex I", CitationKind.FromMemory, null,
+        "M2.5 and M3 screws; slotted screws for 18 to 10 AWG with a slot of no more than 1/4 in");
+
+    /// <summary>Wire range of small screw terminals.</summary>
+    public static Citation ScrewTerminals { get; } = new(
+        "Common practice, no source", CitationKind.CommonPractice, null, "screw terminals of 5 mm pitch take 24 to 12 AWG");
+
+    /// <summary>The voltage up to which a part may be touched in household equipment.</summary>
+    public static Citation ExtraLowVoltage { get; } = new(
+        "IEC 60335-1", CitationKind.Standard, null,
+        "3.4.2, safety extra-low voltage: 60 V DC, 42.4 V peak AC (seen in an entry of the IEC's terminology)");
+
+    /// <summary>What is taken for an insulation that nobody declares.</summary>
+    public static Citation UndeclaredInsulation { get; } = new(
+        "NEC (NFPA 70)", CitationKind.FromMemory, "2020 numbering", "Table 310.16: its lowest column is that of 60 °C");
+
+    /// <summary>A protective device is rated for no more than its conductor carries.</summary>
+    public static Citation OverloadCoordination { get; } = new(
+        "IEC 60364-4-43, Protection against overcurrent; NEC (NFPA 70) 240.4", CitationKind.FromMemory, null, "433.1: In ≤ Iz");
+
     /// <summary>A convention of the trade with no published source.</summary>
     public static Citation CommonPractice { get; } = new(
         "Common practice, no source", CitationKind.CommonPractice);

@@ -109,12 +109,8 @@ public sealed class CableRun
     internal double OhmsAt(double celsius) => OhmsAt20C + (OhmsPerKelvin * (celsius - Celsius.Reference));
 
     /// <summary>Resistance of the outgoing pole alone; a joint counts half in each pole. [Ω]</summary>
-    internal double OutgoingOhmsAt(double celsius) => PoleOhmsAt(celsius, cable => cable.Outgoing);
+    internal double OutgoingOhmsAt(double celsius) => Parts.Sum(part => part.OutgoingOhmsAt(celsius));
 
     /// <summary>Resistance of the return pole alone; a joint counts half in each pole. [Ω]</summary>
-    internal double ReturnOhmsAt(double celsius) => PoleOhmsAt(celsius, cable => cable.Return);
-
-    private double PoleOhmsAt(double celsius, Func<Cable, Conductor> pole) => Parts.Sum(part => part is CableSegment segment
-        ? segment.OneWayLength.Meters * pole(segment.Cable).OhmsPerMeterAt(celsius)
-        : part.OhmsAt(celsius) / 2);
+    internal double ReturnOhmsAt(double celsius) => Parts.Sum(part => part.ReturnOhmsAt(celsius));
 }

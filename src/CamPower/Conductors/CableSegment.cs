@@ -33,6 +33,10 @@ public sealed class CableSegment : RunPart
 
     internal override double OhmsPerKelvin { get; }
 
+    internal override double OutgoingOhmsAt(double celsius) => OneWayLength.Meters * Cable.Outgoing.OhmsPerMeterAt(celsius);
+
+    internal override double ReturnOhmsAt(double celsius) => OneWayLength.Meters * Cable.Return.OhmsPerMeterAt(celsius);
+
     /// <summary>Length and cable in the invariant culture; never throws.</summary>
     public override string ToString() => $"{OneWayLength.ToString("s6", CultureInfo.InvariantCulture)} of {Cable}";
 }

@@ -134,6 +134,14 @@ public static class ConductorConstants
     public static CitedValue SelfHeatingMatters { get; } =
         new("Growth of resistance by self-heating from which on it matters", 1, "%", Sources.SelfHeatingPolicy);
 
+    /// <summary>Thinnest conductor whose heat is estimated from that of a thicker one. [AWG]</summary>
+    public static CitedValue ThinnestEstimated { get; } =
+        new("Thinnest conductor whose heat is estimated from that of a thicker one", 28, "AWG", Sources.ThinConductor);
+
+    /// <summary>Share of its largest protective device that 18 and 16 AWG may carry continuously: 5.6 A of 7 A, 8 A of 10 A. [%]</summary>
+    public static CitedValue ContinuousShareOfSmallConductors { get; } =
+        new("Continuous load of 18 and 16 AWG over their largest protective device", 80, "%", Sources.NecSmallConductorsFromMemory);
+
     /// <summary>Lowest temperature at which the linear model of resistance is used. [°C]</summary>
     public static CitedValue LinearModelFrom { get; } =
         new("Lowest temperature of the linear resistance model", -60, "°C", Sources.LinearTemperatureRange);

@@ -11,8 +11,11 @@ namespace CamPower;
 /// Immutable. In the steady state a conductor is warmer than the air by I²·r(T)·θ, where θ is the thermal resistance of
 /// a metre of it to the air (<see cref="Sources.SelfHeating"/>). θ is worked out of a table of published currents: at
 /// each of them copper of that size reaches the table's conductor temperature in the table's air. Between two sizes
-/// log θ goes straight over log area; outside them nothing is said. It is an estimate, good to perhaps a fifth of the
-/// rise; whether a cable may carry the current is for the code and its tables, not for this.
+/// log θ goes straight over log area. Thinner than the thinnest of them, down to 28 AWG, heat leaves through a surface that
+/// shrinks with the diameter: θ ∝ 1/d, and the current of one temperature ∝ d^1.5 (<see cref="Sources.ThinConductor"/>). A
+/// thinner wire sheds more from each unit of its surface, so there the temperature is the most that it can be and the
+/// current the least. Thicker than the thickest, and thinner than 28 AWG, nothing is said. It is an estimate, good to
+/// perhaps a fifth of the rise; whether a cable may carry the current is for the code and its tables, not for this.
 /// </remarks>
 /// <example>
 /// <code>
@@ -25,6 +28,11 @@ public sealed class Laying
     // NEC 310.15(C)(1): up to so many current-carrying conductors, this share of the current.
     private static readonly (int UpTo, double Share)[] NecAdjustment =
         [(3, 1), (6, 0.8), (9, 0.7), (20, 0.5), (30, 0.45), (40, 0.4), (int.MaxValue, 0.35)];
+
+    // Below the thinnest point θ ∝ 1/d, which is area to the power of -1/2.
+    private const double ThinSlope = -0.5;
+
+    private static readonly double ThinnestLogArea = Math.Log(WireSize.Awg((int)ConductorConstants.ThinnestEstimated.Value).SquareMeters);
 
     private readonly List<(double LogArea, double LogTheta)> _points;
 
@@ -53,7 +61,7 @@ public sealed class Laying
     }
 
     /// <summary>
-    /// In a bundle of 33 wires and more, loaded to a fifth of what they could carry together; from 24 to 10 AWG.
+    /// In a bundle of 33 wires and more, loaded to a fifth of what they could carry together; from 24 to 10 AWG by the table.
     /// </summary>
     /// <remarks>The harshest of the two, and the only one for thin wires: a bundle of category cables.
     /// Source: <see cref="Sources.AircraftBundles"/>.</remarks>
@@ -70,7 +78,7 @@ public sealed class Laying
     /// <summary>Where they are published.</summary>
     public Citation Source { get; }
 
-    /// <summary>In a cable or raceway in air; from 18 to 10 AWG.</summary>
+    /// <summary>In a cable or raceway in air; from 18 to 10 AWG by the table.</summary>
     /// <param name="currentCarryingConductors">How many conductors in it carry current, at least 1: two a pair.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="currentCarryingConductors"/> is below 1.</exception>
     /// <remarks>Source: <see cref="Sources.NecAmpacity"/>.</remarks>
@@ -83,13 +91,17 @@ public sealed class Laying
             Temperature.FromDegreesCelsius(90), Temperature.FromDegreesCelsius(30), Sources.NecAmpacity);
     }
 
-    /// <summary>Whether the published currents reach down and up to a size.</summary>
+    /// <summary>Whether the published currents, or the estimate for thin wires below them, reach to a size.</summary>
     /// <param name="size">The size of a wire.</param>
     public bool Covers(WireSize size)
     {
         double logArea = Math.Log(size.SquareMeters);
-        return logArea >= _points[0].LogArea && logArea <= _points[_points.Count - 1].LogArea;
+        return logArea >= Math.Min(ThinnestLogArea, _points[0].LogArea) && logArea <= _points[_points.Count - 1].LogArea;
     }
+
+    /// <summary>Whether a size lies below the published currents, so that what is said of it is the estimate for thin wires.</summary>
+    /// <param name="size">The size of a wire.</param>
+    public bool IsEstimatedAt(WireSize size) => Covers(size) && Math.Log(size.SquareMeters) < _points[0].LogArea;
 
     /// <summary>How warm a conductor gets.</summary>
     /// <param name="conductor">The conductor; wires in parallel share the current. Its size is one that is covered.</param>
@@ -108,8 +120,29 @@ public sealed class Laying
         return new SelfHeating(wire, this, air, ThermalResistanceOf(wire.Size), amperes, threshold);
     }
 
+    /// <summary>The current that heats a conductor to a temperature and no further: I = √((T − Tₐ)/(θ·r(T))); 0 where the air is as warm. [A]</summary>
+    /// <param name="conductor">The conductor; wires in parallel share the current. Its size is one that is covered.</param>
+    /// <param name="highest">Temperature that it may reach, such as its insulation's highest in service, in the range of the material. [any temperature unit]</param>
+    /// <param name="ambient">Temperature of the air around, in the range of the material. [any temperature unit]</param>
+    /// <exception cref="ArgumentNullException"><paramref name="conductor"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or the size is not covered (<see cref="Covers"/>).</exception>
+    /// <remarks>A code may allow less, never more: see <see cref="SmallConductors"/>.</remarks>
+    /// <example>
+    /// 18 AWG copper of 60 °C in 40 °C air, alone in its cable, carries 8.5 A:
+    /// <code>ElectricCurrent most = Laying.InCableOrRaceway(2).Ampacity(conductor, Temperature.FromDegreesCelsius(60), Temperature.FromDegreesCelsius(40));</code>
+    /// </example>
+    public ElectricCurrent Ampacity(Conductor conductor, Temperature highest, Temperature ambient)
+    {
+        ConductorMaterial material = Require.NotNull(conductor, nameof(conductor)).Material;
+        return ElectricCurrent.FromAmperes(Amperes(conductor, material.CelsiusOf(highest, nameof(highest)), material.CelsiusOf(ambient, nameof(ambient))));
+    }
+
     /// <summary>The name; never throws.</summary>
     public override string ToString() => Name;
+
+    /// <inheritdoc cref="Ampacity"/>
+    internal double Amperes(Conductor conductor, double highest, double ambient) =>
+        highest > ambient ? conductor.Count * Math.Sqrt((highest - ambient) / (ThermalResistanceOf(conductor.Size) * conductor.Count * conductor.OhmsPerMeterAt(highest))) : 0;
 
     // Thermal resistance of a metre to the air. [K·m/W]
     private static double Theta(AmpacityPoint point, double hot, double cool)
@@ -124,10 +157,11 @@ public sealed class Laying
         if (!Covers(size))
         {
             throw Require.OutOfRange(size.SquareMeters * 1e6, "conductor", "mm²", FormattableString.Invariant(
-                $"from {Math.Exp(_points[0].LogArea) * 1e6:G4} mm² to {Math.Exp(_points[_points.Count - 1].LogArea) * 1e6:G4}"));
+                $"from {Math.Exp(Math.Min(ThinnestLogArea, _points[0].LogArea)) * 1e6:G4} mm² to {Math.Exp(_points[_points.Count - 1].LogArea) * 1e6:G4}"));
         }
 
         double logArea = Math.Log(size.SquareMeters);
+        if (logArea < _points[0].LogArea) return Math.Exp(_points[0].LogTheta + (ThinSlope * (logArea - _points[0].LogArea)));
         int above = Math.Max(1, _points.FindIndex(p => p.LogArea >= logArea));
         (double leftArea, double leftTheta) = _points[above - 1];
         (double rightArea, double rightTheta) = _points[above];

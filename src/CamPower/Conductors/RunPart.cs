@@ -19,5 +19,11 @@ public abstract class RunPart
     /// <summary>Growth of that resistance with temperature. [Ω/K]</summary>
     internal abstract double OhmsPerKelvin { get; }
 
+    /// <summary>Resistance of the outgoing pole alone; a joint counts half in each pole. [Ω]</summary>
+    internal virtual double OutgoingOhmsAt(double celsius) => OhmsAt(celsius) / 2;
+
+    /// <summary>Resistance of the return pole alone; a joint counts half in each pole. [Ω]</summary>
+    internal virtual double ReturnOhmsAt(double celsius) => OhmsAt(celsius) / 2;
+
     internal double OhmsAt(double celsius) => OhmsAt20C + (OhmsPerKelvin * (celsius - Celsius.Reference));
 }

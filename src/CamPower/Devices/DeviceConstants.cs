@@ -19,6 +19,15 @@ public static class DeviceConstants
     public static CitedValue HighBreakingCapacity { get; } =
         new("Breaking capacity of a miniature fuse marked H", 1500, "A", Sources.Iec60127BreakingCapacity);
 
+    /// <summary>Torque of the screw of a pluggable terminal, M2.5. [N·m]</summary>
+    public static CitedValue SmallTerminalTorque { get; } = new("Torque of an M2.5 terminal screw", 0.4, "N·m", Sources.TerminalTorque);
+
+    /// <summary>Torque of the screw of a small terminal, M3. [N·m]</summary>
+    public static CitedValue TerminalTorque { get; } = new("Torque of an M3 terminal screw", 0.5, "N·m", Sources.TerminalTorque);
+
+    /// <summary>Torque of a slotted screw for 18 to 10 AWG, its slot no longer than 1/4 in. [lb-in]</summary>
+    public static CitedValue SlottedTerminalTorque { get; } = new("Torque of a slotted terminal screw, 18 to 10 AWG, slot to 1/4 in", 20, "lb-in", Sources.TerminalTorque);
+
     /// <summary>What a fuse carries all the time in practice, over its rated current. [%]</summary>
     public static CitedValue FuseContinuousShare { get; } =
         new("Continuous current of a fuse over its rated current, at most", 75, "%", Sources.FuseContinuousPractice);

@@ -20,16 +20,23 @@ namespace CamPower;
 public sealed class OutputFaults
 {
     private readonly FaultSetting _setting;
-    private readonly FaultLoop _everything;
+    private readonly Lazy<IReadOnlyList<SiteShort>> _shorts;
+    private readonly Func<FaultLoop> _everything;
 
-    internal OutputFaults(OutputAssessment output, FaultConditions conditions, FaultSetting setting, IReadOnlyList<SiteShort> shorts, FaultLoop everything,
+    /// <param name="output">The output as it was solved.</param>
+    /// <param name="conditions">The temperatures.</param>
+    /// <param name="setting">What stands behind and before every fault.</param>
+    /// <param name="shorts">Studies the shorts: a site of many outputs is not kept waiting for those that nobody asks for.</param>
+    /// <param name="everything">Gathers every conductor that the output feeds.</param>
+    /// <param name="inConditions">The device in each condition.</param>
+    internal OutputFaults(OutputAssessment output, FaultConditions conditions, FaultSetting setting, Func<IReadOnlyList<SiteShort>> shorts, Func<FaultLoop> everything,
         IReadOnlyList<ProtectionInCondition> inConditions)
     {
         Assessment = output;
         Conditions = conditions;
-        Shorts = shorts;
         InConditions = inConditions;
         _setting = setting;
+        _shorts = new Lazy<IReadOnlyList<SiteShort>>(shorts);
         _everything = everything;
     }
 
@@ -46,7 +53,7 @@ public sealed class OutputFaults
     public FaultConditions Conditions { get; }
 
     /// <summary>A short at each place: the terminals, then every run's joints and end, a run after the one that feeds it.</summary>
-    public IReadOnlyList<SiteShort> Shorts { get; }
+    public IReadOnlyList<SiteShort> Shorts => _shorts.Value;
 
     /// <summary>A short at the terminals, behind the protective device.</summary>
     public SiteShort AtTerminals => Shorts[0];
@@ -64,7 +71,7 @@ public sealed class OutputFaults
     /// <param name="multipleOfLimit">The current over the limit of the output, above 0. [1]</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="multipleOfLimit"/> is not above 0, or not finite.</exception>
     public Overload OverloadOf(Ratio multipleOfLimit) =>
-        new(Require.Positive(multipleOfLimit.DecimalFractions, nameof(multipleOfLimit), "") * Output.LimitAmperes, _everything, _setting);
+        new(Require.Positive(multipleOfLimit.DecimalFractions, nameof(multipleOfLimit), "") * Output.LimitAmperes, _everything(), _setting);
 
     /// <summary>The output and its weakest short in the invariant culture; never throws.</summary>
     public override string ToString() => $"{Box} {Output}: {Weakest}";

@@ -16,7 +16,7 @@ internal sealed class RailStudy
     private readonly OverloadBehaviour? _overload;
     private readonly DistributionBox _box;
     private readonly Condition _condition;
-    private readonly Site? _others;
+    private readonly Lazy<Site>? _others;
     private readonly DeviceInCondition[] _up;
     private readonly double _otherAmperes;
 
@@ -34,7 +34,7 @@ internal sealed class RailStudy
         DeviceAssessment[] fed = [.. assessment.Devices.Where(d => d.Box == _box && d.Output != output)];
         _up = [.. fed.Select(d => d.InConditions[worst]).Where(d => d.State == DeviceState.Up)];
         _otherAmperes = _up.Sum(d => d.AmperesDrawn);
-        _others = fed.Length == 0 ? null : OnlyOf(assessment.Site, fed);
+        _others = fed.Length == 0 ? null : new Lazy<Site>(() => OnlyOf(assessment.Site, fed));
     }
 
     /// <summary>The rail while a resistance behind the output's device is shorted.</summary>
@@ -105,7 +105,7 @@ internal sealed class RailStudy
     private double OtherAmperesAt(double volts) => _others is null ? 0 : OthersAt(volts).Devices.Sum(d => d.Worst.AmperesDrawn);
 
     private SiteAssessment OthersAt(double volts) =>
-        _others!.With(_box.With(_box.Supply.Giving(Math.Max(volts, LeastVolts) / (1 - _supply.Tolerance.DecimalFractions)))).Assess();
+        _others!.Value.With(_box.With(_box.Supply.Giving(Math.Max(volts, LeastVolts) / (1 - _supply.Tolerance.DecimalFractions)))).Assess();
 
     // What the other outputs feed, in the one condition. Shields are left out: they carry return current of the faulted output too.
     private Site OnlyOf(Site site, DeviceAssessment[] fed)

@@ -40,14 +40,21 @@ public static class SiteFaulting
         FaultConditions conditions = ConditionsOf(assessment.Site, box);
         bool isInsideUnknown = device?.Ambient is not null && box.InConditions.Any(c => c.IsInsideUnknown);
         var setting = new FaultSetting(box.Box.Supply.Output, device, conditions, isInsideUnknown);
-        var rail = new RailStudy(assessment, box, output.Output);
-        List<(FaultLoop Loop, SiteRun? Run, bool IsEnd)> places = [.. new FeedPlaces(group, conditions).Of(feed)];
-        IEnumerable<SiteShort> shorts = places.Select(place => new SiteShort(new ShortCircuit(place.Loop, setting), place.Run,
-            Array.AsReadOnly([.. output.Devices.Where(d => place.IsEnd && string.Equals(d.At, place.Run!.To, StringComparison.Ordinal))]),
-            rail.During(setting.Device.LeastOhms + place.Loop.ColdOhms, setting.Device.MostAmperes)));
-        LaidConductor[] conductors = [.. places.Where(p => p.IsEnd).SelectMany(p => p.Loop.Conductors).Distinct()];
-        var everything = new FaultLoop("everything", 0, new FaultPole(0, 0, conductors), FaultPole.None);
-        return new OutputFaults(output, conditions, setting, Array.AsReadOnly([.. shorts]), everything, Array.AsReadOnly([.. InConditions(box, output)]));
+        return new OutputFaults(output, conditions, setting, Shorts, Everything, Array.AsReadOnly([.. InConditions(box, output)]));
+
+        IReadOnlyList<SiteShort> Shorts()
+        {
+            var rail = new RailStudy(assessment, box, output.Output);
+            return Array.AsReadOnly([.. new FeedPlaces(group, conditions).Of(feed).Select(place => new SiteShort(new ShortCircuit(place.Loop, setting), place.Run,
+                Array.AsReadOnly([.. output.Devices.Where(d => place.IsEnd && string.Equals(d.At, place.Run!.To, StringComparison.Ordinal))]),
+                rail.During(setting.Device.LeastOhms + place.Loop.ColdOhms, setting.Device.MostAmperes)))]);
+        }
+
+        FaultLoop Everything()
+        {
+            IEnumerable<LaidConductor> conductors = new FeedPlaces(group, conditions).Of(feed).Where(place => place.IsEnd).SelectMany(place => place.Loop.Conductors);
+            return new FaultLoop("everything", 0, new FaultPole(0, 0, [.. conductors.Distinct()]), FaultPole.None);
+        }
     }
 
     private static FaultConditions ConditionsOf(Site site, BoxAssessment box) => new(

@@ -20,11 +20,12 @@ public sealed class Device
     /// <param name="dcInput">The DC voltage that it accepts; null for none.</param>
     /// <param name="acInput">The AC voltage that it accepts, RMS; null for none.</param>
     /// <param name="starting">When it turns on and drops out; null when that is not known.</param>
+    /// <param name="connector">The connector at which it takes its power; null where nobody declares it.</param>
     /// <exception cref="ArgumentNullException"><paramref name="name"/> or <paramref name="draw"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty, or neither input is given.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="kind"/> is none of those there are.</exception>
     public Device(string name, DeviceKind kind, Draw draw, VoltageRange? dcInput = null, VoltageRange? acInput = null,
-        Starting? starting = null)
+        Starting? starting = null, Connector? connector = null)
     {
         Name = Require.Name(name, nameof(name));
         Kind = Require.Known(kind, nameof(kind));
@@ -37,6 +38,7 @@ public sealed class Device
         DcInput = dcInput;
         AcInput = acInput;
         Starting = starting;
+        Connector = connector;
     }
 
     /// <summary>How it is called.</summary>
@@ -56,6 +58,9 @@ public sealed class Device
 
     /// <summary>When it turns on and drops out, or null when that is not known.</summary>
     public Starting? Starting { get; }
+
+    /// <summary>The connector at which it takes its power, or null where nobody declares it.</summary>
+    public Connector? Connector { get; }
 
     /// <summary>The range for a kind of current, or null where the device does not accept it.</summary>
     /// <param name="current">Direct or alternating.</param>

@@ -25,13 +25,14 @@ public sealed class Site
     /// <param name="videoLinks">The shields of its video cables, where they carry return current; null for none.</param>
     /// <param name="bonds">The bonds between grounds and boxes; null for none.</param>
     /// <param name="altitude">Its height above the sea, from -500 m to 9000 m; null where it does not matter: no supply is derated by it then. [m]</param>
+    /// <param name="ties">Outputs that somebody joined; null for none.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty, there is no condition, or the parts do
     /// not make up a site: the message lists every fault that <see cref="SiteStructure.FindFaults"/> finds.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="altitude"/> is outside its range.</exception>
     public Site(string name, IEnumerable<Condition> conditions, IEnumerable<DistributionBox> boxes, IEnumerable<SiteRun> runs,
         IEnumerable<SiteDevice> devices, IEnumerable<VideoLink>? videoLinks = null, IEnumerable<GroundBond>? bonds = null,
-        Length? altitude = null)
+        Length? altitude = null, IEnumerable<OutputTie>? ties = null)
     {
         Name = Require.Name(name, nameof(name));
         Conditions = Require.Items(conditions, nameof(conditions));
@@ -40,8 +41,9 @@ public sealed class Site
         Devices = Require.Items(devices, nameof(devices));
         VideoLinks = Require.Items(videoLinks ?? [], nameof(videoLinks));
         Bonds = Require.Items(bonds ?? [], nameof(bonds));
+        Ties = Require.Items(ties ?? [], nameof(ties));
         if (Conditions.Count == 0) throw new ArgumentException("A site needs at least one condition.", nameof(conditions));
-        IReadOnlyList<SiteFault> faults = SiteStructure.FindFaults(Conditions, Boxes, Runs, Devices, VideoLinks, Bonds);
+        IReadOnlyList<SiteFault> faults = SiteStructure.FindFaults(Conditions, Boxes, Runs, Devices, VideoLinks, Bonds, Ties);
         if (faults.Count > 0) throw new ArgumentException("The parts do not make up a site: " + string.Join("; ", faults) + ".", nameof(runs));
         Altitude = altitude;
         AltitudeMeters = altitude is Length height ? AltitudeDerating.MetersOf(height, nameof(altitude)) : 0;
@@ -69,6 +71,9 @@ public sealed class Site
     /// <summary>The bonds between grounds and boxes.</summary>
     public IReadOnlyList<GroundBond> Bonds { get; }
 
+    /// <summary>Outputs that somebody joined.</summary>
+    public IReadOnlyList<OutputTie> Ties { get; }
+
     /// <summary>Its height above the sea; null where it does not matter: no supply is derated by it then. [m]</summary>
     public Length? Altitude { get; }
 
@@ -89,7 +94,7 @@ public sealed class Site
     public Site With(DistributionBox box)
     {
         DistributionBox replaced = BoxNamed(Require.NotNull(box, nameof(box)).Name, nameof(box));
-        return new Site(Name, Conditions, Boxes.Select(b => ReferenceEquals(b, replaced) ? box : b), Runs, Devices, VideoLinks, Bonds, Altitude);
+        return new Site(Name, Conditions, Boxes.Select(b => ReferenceEquals(b, replaced) ? box : b), Runs, Devices, VideoLinks, Bonds, Altitude, Ties);
     }
 
     /// <summary>The name; never throws.</summary>

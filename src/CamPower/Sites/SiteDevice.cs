@@ -10,13 +10,15 @@ public sealed class SiteDevice
     /// <param name="name">How it is called on the site. Not empty.</param>
     /// <param name="model">What it is.</param>
     /// <param name="at">Name of the junction that it is connected to. Not empty.</param>
+    /// <param name="leadsReversed">Whether its leads were seen or measured to be reversed: positive on its negative terminal.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException">A name is empty.</exception>
-    public SiteDevice(string name, Device model, string at)
+    public SiteDevice(string name, Device model, string at, bool leadsReversed = false)
     {
         Name = Require.Name(name, nameof(name));
         Model = Require.NotNull(model, nameof(model));
         At = Require.Name(at, nameof(at));
+        LeadsReversed = leadsReversed;
     }
 
     /// <summary>How it is called on the site.</summary>
@@ -27,6 +29,10 @@ public sealed class SiteDevice
 
     /// <summary>Name of the junction that it is connected to.</summary>
     public string At { get; }
+
+    /// <summary>Whether its leads were seen or measured to be reversed: positive on its negative terminal.</summary>
+    /// <remarks>On direct current nothing is worked out for such a device, for it does not run. Alternating current has no polarity.</remarks>
+    public bool LeadsReversed { get; }
 
     /// <summary>The name; never throws.</summary>
     public override string ToString() => Name;

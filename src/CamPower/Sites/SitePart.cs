@@ -20,4 +20,7 @@ public enum SitePart
 
     /// <summary>The bonds between grounds and boxes.</summary>
     Bonds,
+
+    /// <summary>The outputs that somebody joined.</summary>
+    Ties,
 }

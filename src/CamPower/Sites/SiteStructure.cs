@@ -14,9 +14,11 @@ public static class SiteStructure
     /// <param name="devices">The devices.</param>
     /// <param name="videoLinks">The shields of video cables.</param>
     /// <param name="bonds">The bonds between grounds and boxes.</param>
+    /// <param name="ties">The outputs that somebody joined; null for none.</param>
     /// <exception cref="ArgumentNullException">A list or one of its items is null.</exception>
     public static IReadOnlyList<SiteFault> FindFaults(IReadOnlyList<Condition> conditions, IReadOnlyList<DistributionBox> boxes,
-        IReadOnlyList<SiteRun> runs, IReadOnlyList<SiteDevice> devices, IReadOnlyList<VideoLink> videoLinks, IReadOnlyList<GroundBond> bonds)
+        IReadOnlyList<SiteRun> runs, IReadOnlyList<SiteDevice> devices, IReadOnlyList<VideoLink> videoLinks, IReadOnlyList<GroundBond> bonds,
+        IReadOnlyList<OutputTie>? ties = null)
     {
         conditions = Require.Items(conditions, nameof(conditions));
         boxes = Require.Items(boxes, nameof(boxes));
@@ -24,6 +26,7 @@ public static class SiteStructure
         devices = Require.Items(devices, nameof(devices));
         videoLinks = Require.Items(videoLinks, nameof(videoLinks));
         bonds = Require.Items(bonds, nameof(bonds));
+        ties = Require.Items(ties ?? [], nameof(ties));
 
         var faults = new List<SiteFault>();
         faults.AddRange(Repeated(SitePart.Conditions, "Name", conditions.Select(c => c.Name)));
@@ -37,6 +40,7 @@ public static class SiteStructure
         faults.AddRange(DeviceFaults(runs, devices));
         faults.AddRange(LinkFaults(devices, videoLinks));
         faults.AddRange(BondFaults(boxes, videoLinks, bonds));
+        faults.AddRange(TieFaults(boxes, ties));
         faults.AddRange(TemperatureFaults(conditions, runs));
         return faults.AsReadOnly();
     }
@@ -74,10 +78,15 @@ public static class SiteStructure
             return junctions.ContainsKey(junction) ? null : $"no run ends at a junction named {junction}";
         }
 
-        if (!boxes.TryGetValue(from.BoxName!, out DistributionBox? box)) return $"there is no box named {from.BoxName}";
-        return from.OutputNumber <= box.Outputs.Count
+        return OutputFault(from.BoxName!, from.OutputNumber, boxes);
+    }
+
+    private static string? OutputFault(string name, int number, Dictionary<string, DistributionBox> boxes)
+    {
+        if (!boxes.TryGetValue(name, out DistributionBox? box)) return $"there is no box named {name}";
+        return number <= box.Outputs.Count
             ? null
-            : FormattableString.Invariant($"{box.Name} has {box.Outputs.Count} outputs, there is no output {from.OutputNumber}");
+            : FormattableString.Invariant($"{box.Name} has {box.Outputs.Count} outputs, there is no output {number}");
     }
 
     // A junction that nothing ends at is another fault, of the run that names it.
@@ -153,6 +162,16 @@ public static class SiteStructure
         {
             if (!boxNames.Contains(bonds[i].Box)) yield return new SiteFault(SitePart.Bonds, i, "Box", $"there is no box named {bonds[i].Box}");
             if (!grounds.Contains(bonds[i].Ground)) yield return new SiteFault(SitePart.Bonds, i, "Ground", $"no video link ends at a ground named {bonds[i].Ground}");
+        }
+    }
+
+    private static IEnumerable<SiteFault> TieFaults(IReadOnlyList<DistributionBox> boxes, IReadOnlyList<OutputTie> ties)
+    {
+        var byName = FirstBy(boxes, b => b.Name);
+        for (int i = 0; i < ties.Count; i++)
+        {
+            if (OutputFault(ties[i].OneBox, ties[i].OneOutput, byName) is string one) yield return new SiteFault(SitePart.Ties, i, "One", one);
+            if (OutputFault(ties[i].OtherBox, ties[i].OtherOutput, byName) is string other) yield return new SiteFault(SitePart.Ties, i, "Other", other);
         }
     }
 

@@ -1,6 +1,7 @@
 using System;
 using System.Linq;
 using CamPower.Checks;
+using CamPower.Tests.Sites;
 using FsCheck.Xunit;
 
 namespace CamPower.Tests.Assessment;
@@ -21,6 +22,29 @@ public class TreePropertyTests
             if (expected is null) Assert.Equal(expected is null, found.SolvedVoltage is null && assessment.Boxes[0].Worst.IsDemandOnly);
             else Assert.Equal(expected[tree.Devices[d].Node], found.SolvedVoltage!.Value.Volts, Close);
         });
+    }
+
+    // At the end of every run on the way stands the voltage of the sweep's node.
+    [Property(Arbitrary = [typeof(TreeCases)], MaxTest = 300)]
+    public void Profile_PassesThroughTheVoltagesOfTheSweep(TreeCase tree)
+    {
+        double[]? expected = tree.Sweep(All(tree));
+        foreach (DeviceAssessment device in tree.Site().Assess().Devices)
+        {
+            VoltageProfile? profile = device.Worst.Profile();
+            Assert.Equal(expected is null, profile is null);
+            if (profile is null) continue;
+            Assert.Equal(tree.Volts, profile.Points[0].Voltage.Volts, Close);
+            int point = 0;
+            foreach (SiteRun run in device.Path)
+            {
+                point += run.Run.Parts.Count;
+                int node = Enumerable.Range(0, tree.Parents.Count).Single(i => SmallSite.Place(i) == run.To);
+                Assert.Equal(expected![node], profile.Points[point].Voltage.Volts, Close);
+            }
+
+            Assert.Equal(point, profile.Points.Count - 1);
+        }
     }
 
     [Property(Arbitrary = [typeof(TreeCases)], MaxTest = 300)]

@@ -8,7 +8,7 @@ namespace CamPower.Tests.Checks;
 /// <param name="About">Whom the finding names.</param>
 /// <param name="Measured">The measured value, in the unit shown; null where nothing is measured.</param>
 /// <param name="Limit">The limit, in the same unit.</param>
-/// <param name="Unit">V, A, W, VA, °C, m, or empty for a count.</param>
+/// <param name="Unit">V, A, W, VA, °C, m, mm², or empty for a count.</param>
 /// <param name="Condition">The condition that the finding names, or null for none.</param>
 internal sealed record RuleCase(string Rule, Severity Severity, Site Fires, Site Neighbour, string About,
     double? Measured = null, double? Limit = null, string Unit = "V", string? Condition = null);

@@ -45,6 +45,27 @@ internal static class RuleCases
 
         // 12 V at 5 A are the 60 VA that an inherently limited source of 12 V may give: 5 VA a volt, IEC 62368-1 Table Q.1.
         new("power-limit-exceeded", Severity.Danger, Limited(5 + Hair), Limited(5), "box output 1", 60 + (12 * Hair), 60, "VA"),
+        new("reversed-polarity", Severity.Danger, Polarised(leadsReversed: true), Polarised(leadsReversed: false), "camera 1"),
+
+        // IEC 60335-1, 3.4.2: 60 V DC; 42.4 V at the crest is 29.98 V RMS, and 40 V and 50 % are 60 V.
+        new("voltage-above-extra-low", Severity.Danger, Feeding(Dc(40 + Hair, percent: 50)), Feeding(Dc(40, percent: 50)), "box", 60 + (1.5 * Hair), 60),
+
+        // 12 V and 5 % over 12 V less 5 %.
+        new("outputs-tied-together", Severity.Danger, Tied(new OutputTie("box", 2, "old adapter", 1)), Tied(), "box output 2", 1.2, 0),
+
+        // 18 AWG of 60 °C in a cable in 40 °C air carries 8.485 A (θ = 60/(14²·0.026711)) and 5.6 A continuously (NEC 240.4(D)(1), from memory).
+        new("conductor-over-ampacity", Severity.Danger, OnCable(5.6 + Hair), OnCable(5.6 - Hair), "box output 1 to end", 5.6 + Hair, 5.6, "A", "night"),
+
+        // A 5 A fuse is the most for 20 AWG (FAA AC 43.13-1B Table 11-3).
+        new("protection-above-conductor-rating", Severity.Danger, Fused(5 + Hair), Fused(5), "box output 1", 5 + Hair, 5, "A"),
+        new("connector-overloaded", Severity.Failure, Plugged(2 + Hair, Connector.UnifiedBarrels[2]), Plugged(2, Connector.UnifiedBarrels[2]), "camera 1", 2 + Hair, 2, "A", "night"),
+
+        // EIAJ RC-5320A class 4 ends at 13.5 V.
+        new("connector-outside-voltage-class", Severity.Caution, Plugged(1, Connector.UnifiedBarrels[2], 13.5 + Hair), Plugged(1, Connector.UnifiedBarrels[2], 13.5), "camera 1",
+            13.5 + Hair, 13.5),
+
+        // 12 AWG is 3.309 mm² (ASTM B258).
+        new("terminal-wrong-size", Severity.Caution, Landed(12), Landed(14), "box output 1 to end", 3.308772876, 2.080907717, "mm²"),
 
         // 20 A in 18 AWG of PVC in a cable settle near 170 °C, 10 A near 43 °C: see LastingFaultTests.
         new("protection-missing", Severity.Danger, Guarded(ProtectiveDevice.None, 20), Guarded(ProtectiveDevice.None, 10), "box output 1"),
@@ -53,8 +74,8 @@ internal static class RuleCases
         // 12 V behind 0.1 Ω.
         new("breaking-capacity-exceeded", Severity.Danger, Guarded(Quick(2, breaking: 120 - Hair)), Guarded(Quick(2, breaking: 120)), "box output 1", 120, 120 - Hair, "A"),
 
-        // A fuse of 10 A (UL 248-14) may take 2 min at 25 A, and 18 AWG has no steady temperature there; one of 5 A (IEC 60127-2 F) 0.3 s.
-        new("conductor-cannot-stand-let-through", Severity.Danger, Guarded(SmallDevices.Fuse(FuseCharacteristic.UlFast, 10), 25), Guarded(Quick(5), 25), "box output 1"),
+        // A fuse of 7 A (UL 248-14) may take 2 min at 25 A, and 18 AWG has no steady temperature there; one of 5 A (IEC 60127-2 F) 0.3 s.
+        new("conductor-cannot-stand-let-through", Severity.Danger, Guarded(SmallDevices.Fuse(FuseCharacteristic.UlFast, 7), 25), Guarded(Quick(5), 25), "box output 1"),
 
         // A fuse F of 2 A opens for certain from 4.2 A on, and in 30 min then.
         new("far-end-short-does-not-clear", Severity.Failure, Guarded(Quick(2), 4.2 - Hair), Guarded(Quick(2), 4.2 + Hair), "box output 1", 4.2 - Hair, Unit: "A"),
@@ -73,7 +94,7 @@ internal static class RuleCases
         new("supply-above-headroom-policy", Severity.Caution, Loaded(8 + Hair, 10, Night), Loaded(8, 10, Night), "box", 8 + Hair, 8, "A", "night"),
 
         // A supply that holds 9 A opens a fuse F of 2 A within 0.3 s, one of 0.9 A within 20 ms.
-        new("short-drags-rail-down", Severity.Caution, Neighbours(Quick(2)), Neighbours(Quick(0.9)), "box output 1", Condition: "night"),
+        new("short-drags-rail-down", Severity.Caution, Neighbours(Quick(2)), Neighbours(Quick(0.9)), "box", Condition: "night"),
         new("fuse-above-continuous-share", Severity.Caution, Guarded(Quick(2), drawn: 1.5 + Hair), Guarded(Quick(2), drawn: 1.5), "box output 1", 1.5 + Hair, 1.5, "A", "night"),
 
         // 2 % above 10 V is 10.2 V: what 1 A over 1.8 Ω leaves.
@@ -99,6 +120,34 @@ internal static class RuleCases
 
     private static Site Powered(CurrentKind kind, bool acceptsAc, bool acceptsDc) => Single(1,
         new Device("model", DeviceKind.Camera, new ShareDraw(Watts(3)), acceptsDc ? Wide : null, acceptsAc ? Wide : null), Dc(kind: kind), Day, Night);
+
+    private static Site Polarised(bool leadsReversed) => new("site", [Day], [Box()],
+        [new SiteRun(RunOrigin.Output(BoxName, 1), "end", Runs.OfOhms(0.1))], [new SiteDevice("camera 1", Camera(Watts(3)), "end", leadsReversed)]);
+
+    private static Site Feeding(Supply supply) => Single(0, Camera(Watts(3), Range(2, 100)), supply);
+
+    private static Site Tied(params OutputTie[] ties) => new("site", [Day], [Box(Dc(percent: 5)), DistributionBox.Adapter("old adapter", Dc(percent: 5))],
+        [new SiteRun(RunOrigin.Output(BoxName, 1), "end", Runs.OfOhms(0.1))], [new SiteDevice("camera 1", Camera(Watts(3)), "end")], ties: ties);
+
+    private static Site OnCable(double amperes) => new("site", [Condition.Day(At(40)), Condition.Night(At(40))], [Box()],
+        [new SiteRun(RunOrigin.Output(BoxName, 1), "end", new CableRun(Pair(ConductorMaterial.AnnealedCopper), Length.FromMeters(1)))],
+        [new SiteDevice("camera 1", Camera(AtNight(amperes: amperes)), "end")]);
+
+    private static Site Fused(double amperes)
+    {
+        var fuse = new Fuse("fuse", ElectricCurrent.FromAmperes(amperes), FuseCharacteristic.Blade, Volts(32), ElectricCurrent.FromAmperes(1000), ElectricResistance.Zero);
+        Cable thin = Cable.Pair(WireSize.Awg(20), Stranding.Solid, ConductorMaterial.AnnealedCopper);
+        return new Site("site", [Day], [DistributionBox.WithEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(3), protection: fuse)],
+            [new SiteRun(RunOrigin.Output(BoxName, 1), "end", new CableRun(thin, Length.FromMeters(1)))], [new SiteDevice("camera 1", Camera(Watts(3)), "end")]);
+    }
+
+    private static Site Plugged(double amperes, Connector connector, double volts = 12) => Single(0,
+        new Device("model", DeviceKind.Camera, AtNight(amperes: amperes), Wide, connector: connector), Dc(volts), Day, Night);
+
+    private static Site Landed(int gauge) => new("site", [Day],
+        [DistributionBox.WithEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(3), terminals: new TerminalRange(WireSize.Awg(24), WireSize.Awg(14)))],
+        [new SiteRun(RunOrigin.Output(BoxName, 1), "end", new CableRun(Cable.Pair(WireSize.Awg(gauge), Stranding.Solid, ConductorMaterial.AnnealedCopper), Length.FromMeters(1)))],
+        [new SiteDevice("camera 1", Camera(Watts(3)), "end")]);
 
     private static Site TooHigh(double nominal) => Single(0, Camera(Watts(3), Range(8, 13.2)), Dc(nominal), Day, Night);
 

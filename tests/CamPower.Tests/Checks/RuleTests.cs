@@ -58,6 +58,7 @@ public class RuleTests
             "A" => Assert.IsType<ElectricCurrent>(found).Amperes,
             "°C" => Assert.IsType<Temperature>(found).DegreesCelsius,
             "m" => Assert.IsType<Length>(found).Meters,
+            "mm²" => Assert.IsType<Area>(found).SquareMillimeters,
             "W" => (double)Assert.IsType<Power>(found).Watts,
             "VA" => Assert.IsType<ElectricApparentPower>(found).Voltamperes,
             _ => Assert.IsType<Scalar>(found).Amount,

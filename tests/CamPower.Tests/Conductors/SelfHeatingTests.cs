@@ -125,11 +125,13 @@ public class SelfHeatingTests
     }
 
     [Fact]
-    public void Covers_ThePublishedSizesAndNoOther()
+    public void Covers_ThePublishedSizesAndThinOnesDownTo28Awg()
     {
         Assert.True(Cable.Covers(WireSize.Awg(18)) && Cable.Covers(WireSize.Awg(10)) && Cable.Covers(WireSize.SquareMillimeters(1.5)));
-        Assert.False(Cable.Covers(WireSize.Awg(19)) || Cable.Covers(WireSize.Awg(9)) || Cable.Covers(default));
-        Assert.True(Laying.LargeBundle.Covers(WireSize.Awg(24)) && !Laying.LargeBundle.Covers(WireSize.Awg(25)));
+        Assert.True(Cable.Covers(WireSize.Awg(19)) && Cable.Covers(WireSize.Awg(28)));
+        Assert.False(Cable.Covers(WireSize.Awg(29)) || Cable.Covers(WireSize.Awg(9)) || Cable.Covers(default));
+        Assert.True(Cable.IsEstimatedAt(WireSize.Awg(19)) && !Cable.IsEstimatedAt(WireSize.Awg(18)) && !Cable.IsEstimatedAt(WireSize.Awg(29)));
+        Assert.True(Laying.LargeBundle.Covers(WireSize.Awg(24)) && Laying.LargeBundle.IsEstimatedAt(WireSize.Awg(25)));
     }
 
     [Fact]

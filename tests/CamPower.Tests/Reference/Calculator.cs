@@ -39,6 +39,8 @@ internal static class Calculator
     {
         "Conductor.ResistancePerLengthAt" => Wire(a).ResistancePerLengthAt(Degrees(a[3])).OhmsPerMeter,
         "Conductor.ResistanceAt" => Wire(a).ResistanceAt(Length.FromMeters(Evaluate(a[4])), Degrees(a[3])).Ohms,
+        "Conductor.MassPerLength" => Wire(a).MassPerLength!.Value.KilogramsPerMeter,
+        "Laying.Ampacity" => Laying.InCableOrRaceway((int)Number(a[0])).Ampacity(Wire(a[1..]), Degrees(a[4]), Degrees(a[5])).Amperes,
         "Cable.LoopResistancePerLengthAt" => Pair(a).LoopResistancePerLengthAt(Degrees(a[3])).OhmsPerMeter,
         "CableRun.LoopResistanceAt" => new CableRun(Pair(a), oneWayLength: Length.FromMeters(Evaluate(a[4]))).LoopResistanceAt(Degrees(a[3])).Ohms,
         "WireSize.SolidDiameter" => Size(a[0]).SolidDiameter.Meters,

@@ -19,6 +19,7 @@ internal static class SiUnits
         ["ohm/km"] = 1e-3, ["ohm/kft"] = 1e-3 / Foot, ["ohm/100 m"] = 1e-2,
         ["ohm/km per ohm/kft"] = 1e-3 / (1e-3 / Foot) / Foot,
         ["ohm m"] = 1, ["ohm mm2/m"] = 1e-6, ["microohm cm"] = 1e-8, ["ohm cmil/ft"] = CircularMil / Foot,
+        ["ohm g/m2"] = 1e-3, ["lb/kft"] = 0.45359237 / (1000 * Foot),
         ["g/cm3"] = 1e3, ["lb/in3"] = 0.45359237 / (Inch * Inch * Inch), ["J/(g K)"] = 1e3,
         ["MS/m"] = 1e6, ["% IACS"] = 58e4, ["1/K"] = 1, ["°C"] = 1,
     };

@@ -6,13 +6,15 @@ using UnitsNet;
 
 namespace CamPower.Tests.Repository;
 
-/// <summary>The page of rules, made from the standard rule set.</summary>
+/// <summary>The page of rules and inspections, made from the standard sets.</summary>
 internal static class RulesPage
 {
     public static string Text()
     {
         var page = new StringBuilder("""
-            # Rules
+            # Rules and inspections
+
+            ## Rules
 
             Every rule of `RuleSet.Standard`, worst first, in the order in which they are asked. Drop one with `Without`, change
             or add one with `With`. This page is made from the code by the tests; do not edit it (see DEVELOPERS.md).
@@ -23,9 +25,23 @@ internal static class RulesPage
             """.ReplaceLineEndings("\n"));
         foreach (Rule rule in RuleSet.Standard.Rules.OrderByDescending(r => r.Severity))
         {
-            page.Append(CultureInfo.InvariantCulture, $"\n## {rule.Id}\n\n**{rule.Severity}.** {rule.Purpose}\n\n- To do: {rule.Remedy}\n");
+            page.Append(CultureInfo.InvariantCulture, $"\n### {rule.Id}\n\n**{rule.Severity}.** {rule.Purpose}\n\n- To do: {rule.Remedy}\n");
             if (rule.Limit is IQuantity limit) page.Append(CultureInfo.InvariantCulture, $"- Limit: {limit.ToString("s4", CultureInfo.InvariantCulture)}\n");
             page.Append(CultureInfo.InvariantCulture, $"- Source: {rule.Source}\n- Class: `{rule.GetType().Name}`\n");
+        }
+
+        page.Append("""
+
+            ## Inspections
+
+            What only a person can answer, on site: every item of `InspectionList.Standard`. No number tells it, so nothing here is
+            ever found or passed by the package, and a site without findings still wants all of it. Work on mains and inside
+            enclosures is for whom the local code allows it.
+
+            """.ReplaceLineEndings("\n"));
+        foreach (Inspection item in InspectionList.Standard.Items)
+        {
+            page.Append(CultureInfo.InvariantCulture, $"\n### {item.Id}\n\n{item.Look}\n\n- Why: {item.Why}\n- Caution: {item.Caution}\n- Source: {item.Source}\n");
         }
 
         return page.ToString();

@@ -9,5 +9,9 @@ public class RulesPageTests
 
     [Fact]
     public void EveryRule_IsOnThePage() =>
-        Assert.All(RuleSet.Standard.Rules, rule => Assert.Contains($"## {rule.Id}\n", RulesPage.Text(), StringComparison.Ordinal));
+        Assert.All(RuleSet.Standard.Rules, rule => Assert.Contains($"### {rule.Id}\n", RulesPage.Text(), StringComparison.Ordinal));
+
+    [Fact]
+    public void EveryInspection_IsOnThePage() =>
+        Assert.All(InspectionList.Standard.Items, item => Assert.Contains($"### {item.Id}\n\n{item.Look}", RulesPage.Text(), StringComparison.Ordinal));
 }

@@ -27,6 +27,22 @@ public class ReturnsAgainstNgspiceTests
         }
     }
 
+    // Also where what goes out in a run comes back elsewhere. Along a negative of another run there is nothing to say.
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Profile_EndsAtTheSimulatedVoltage_WhereEveryRunHasItsReturn(string name)
+    {
+        Dictionary<string, double> simulated = ReturnDecks.Read(name);
+        foreach (DeviceAssessment device in Sites[name].Assess().Devices)
+        {
+            VoltageProfile? profile = device.Worst.Profile();
+            Assert.Equal(device.Path.Any(r => r.ReturnAt is not null), profile is null);
+            if (profile is null) continue;
+            double expected = simulated["p" + device.Device.At] - simulated[Negative(simulated, name, device.Device.At)];
+            Assert.Equal(expected, profile.Points[^1].Voltage.Volts, 1e-9 * expected);
+        }
+    }
+
     [Theory]
     [MemberData(nameof(Names))]
     public void EveryShield_HasTheSimulatedVoltageAlongIt(string name)

@@ -1,0 +1,160 @@
+using System.Collections.Generic;
+using System.Globalization;
+using System.Linq;
+using OxyPlot;
+using OxyPlot.Axes;
+using OxyPlot.Legends;
+using OxyPlot.Series;
+
+namespace CamPower.Reports.Charts;
+
+/// <summary>What all charts look like.</summary>
+internal static class ChartFrame
+{
+    internal const double Width = 440, Height = 290, LegendLine = 18;
+
+    /// <summary>How many characters of a name fit where it stands.</summary>
+    internal const int NameLength = 52, TitleLength = 48;
+
+    private const double TextSize = 12, TitleSize = 14, LineThickness = 1.8, LimitThickness = 2.4, MarkerSize = 4;
+
+    private const double TickRoom = 42;
+
+    private const string Font = "Verdana, DejaVu Sans, Arial, sans-serif";
+
+    // Dark on white, and told apart also by those who see fewer colours; the style of the line and the marker differ with each.
+    private static readonly OxyColor[] Colours =
+    [
+        OxyColor.FromRgb(0, 0, 0), OxyColor.FromRgb(0, 92, 160), OxyColor.FromRgb(168, 64, 0),
+        OxyColor.FromRgb(0, 105, 75), OxyColor.FromRgb(125, 45, 110), OxyColor.FromRgb(90, 80, 0),
+    ];
+
+    // Lengths of dashes and gaps in widths of the line; the first is solid.
+    private static readonly double[]?[] Dashes = [null, [5, 2.5], [6, 2, 1.2, 2], [9, 3], [6, 2, 1.2, 2, 1.2, 2], [2.5, 2.5]];
+
+    private static readonly double[] LimitDashes = [1, 1.2];
+
+    private static readonly MarkerType[] Markers = [MarkerType.Circle, MarkerType.Square, MarkerType.Triangle, MarkerType.Diamond];
+
+    /// <summary>How many series can be told apart: by line and marker, marker filled or hollow.</summary>
+    internal const int MostSeries = 12;
+
+    private static readonly OxyColor LimitColour = OxyColor.FromRgb(176, 0, 32);
+
+    internal static PlotModel Of(string title) => new()
+    {
+        Title = PlainText.Short(title, TitleLength),
+        TitleFontSize = TitleSize,
+        TitleHorizontalAlignment = TitleHorizontalAlignment.CenteredWithinView,
+        DefaultFont = Font,
+        DefaultFontSize = TextSize,
+        Culture = CultureInfo.InvariantCulture,
+        Background = OxyColors.White,
+        PlotAreaBorderColor = OxyColors.Black,
+        PlotMargins = new OxyThickness(double.NaN),
+        Padding = new OxyThickness(6, 6, 18, 6),
+    };
+
+    internal static LinearAxis Axis(AxisPosition position, string title, double from, double to) => Dressed(new LinearAxis(), position, title, from, to);
+
+    internal static LogarithmicAxis LogAxis(AxisPosition position, string title, double from, double to) => Dressed(new LogarithmicAxis { UseSuperExponentialFormat = false }, position, title, from, to);
+
+    /// <summary>The line of a series of its own style, with a marker at each of its points, or at none.</summary>
+    internal static LineSeries Line(int index, string title, IEnumerable<DataPoint> points, bool hasMarkers)
+    {
+        var line = new LineSeries
+        {
+            Title = PlainText.Short(title, NameLength),
+            Color = ColourOf(index),
+            Dashes = Dashes[index % Dashes.Length],
+            StrokeThickness = LineThickness,
+        };
+        if (hasMarkers) Mark(line, index);
+        line.Points.AddRange(points);
+        return line;
+    }
+
+    /// <summary>The marker of a series, without a line.</summary>
+    internal static LineSeries Points(int index, string title, IEnumerable<DataPoint> points)
+    {
+        LineSeries series = Line(index, title, points, hasMarkers: true);
+        series.LineStyle = LineStyle.None;
+        series.Color = OxyColors.Transparent;
+        return series;
+    }
+
+    /// <summary>A limit: dotted lines from wall to wall under one name.</summary>
+    internal static IEnumerable<LineSeries> Limits(string title, IEnumerable<(DataPoint From, DataPoint To)> lines)
+    {
+        bool isFirst = true;
+        foreach ((DataPoint from, DataPoint to) in lines)
+        {
+            var limit = new LineSeries { Title = title, Color = LimitColour, Dashes = LimitDashes, StrokeThickness = LimitThickness, RenderInLegend = isFirst };
+            limit.Points.AddRange([from, to]);
+            isFirst = false;
+            yield return limit;
+        }
+    }
+
+    /// <summary>One point, filled or hollow, under its own name.</summary>
+    internal static LineSeries Point(string title, DataPoint at, bool isFilled)
+    {
+        LineSeries point = Points(0, title, [at]);
+        point.MarkerSize = MarkerSize + 1;
+        point.MarkerFill = isFilled ? point.MarkerStroke : OxyColors.White;
+        return point;
+    }
+
+    /// <summary>Room for the chart and for a line of the legend for each thing that it names.</summary>
+    internal static double HeightWithLegend(PlotModel model) => Height + LegendHeight(model);
+
+    internal static double LegendHeight(PlotModel model) => LegendLine * model.Series.Count(s => s.RenderInLegend);
+
+    internal static Legend LegendBelow() => new()
+    {
+        LegendPlacement = LegendPlacement.Outside,
+        LegendPosition = LegendPosition.BottomCenter,
+        LegendOrientation = LegendOrientation.Vertical,
+        LegendFontSize = TextSize,
+        LegendSymbolLength = 34,
+        LegendLineSpacing = 3,
+    };
+
+    /// <summary>A cross at a point: nothing comes after it.</summary>
+    internal static LineSeries Cross(DataPoint at)
+    {
+        var cross = new LineSeries { LineStyle = LineStyle.None, MarkerType = MarkerType.Cross, MarkerSize = MarkerSize + 1, MarkerStroke = OxyColors.Black, MarkerStrokeThickness = LineThickness, RenderInLegend = false };
+        cross.Points.Add(at);
+        return cross;
+    }
+
+    private static OxyColor ColourOf(int index) => Colours[index % Colours.Length];
+
+    private static void Mark(LineSeries line, int index)
+    {
+        bool isHollow = index % MostSeries >= Colours.Length;
+        line.MarkerType = Markers[index % Markers.Length];
+        line.MarkerSize = MarkerSize;
+        line.MarkerStroke = ColourOf(index);
+        line.MarkerStrokeThickness = LineThickness;
+        line.MarkerFill = isHollow ? OxyColors.White : ColourOf(index);
+    }
+
+    internal static T Dressed<T>(T axis, AxisPosition position, string title, double from, double to)
+        where T : Axis
+    {
+        axis.Position = position;
+        axis.Title = title;
+        axis.Minimum = from;
+        axis.Maximum = to;
+        axis.MajorGridlineStyle = LineStyle.Solid;
+        axis.MajorGridlineColor = OxyColor.FromRgb(215, 215, 215);
+        axis.MinorTickSize = 0;
+        axis.TickStyle = TickStyle.Outside;
+        axis.AxisTitleDistance = 12;
+        axis.IntervalLength = TickRoom;
+        axis.IsZoomEnabled = false;
+        axis.IsPanEnabled = false;
+        return axis;
+    }
+}

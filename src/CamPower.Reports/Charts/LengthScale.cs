@@ -1,0 +1,12 @@
+using UnitsNet;
+using UnitsNet.Units;
+
+namespace CamPower.Reports.Charts;
+
+/// <summary>Feet where the author counts in feet, yards or inches; else metres.</summary>
+internal static class LengthScale
+{
+    internal static LengthUnit UnitOf(Length given) => given.Unit is LengthUnit.Foot or LengthUnit.Inch or LengthUnit.Yard ? LengthUnit.Foot : LengthUnit.Meter;
+
+    internal static string Symbol(LengthUnit unit) => unit == LengthUnit.Foot ? "ft" : "m";
+}

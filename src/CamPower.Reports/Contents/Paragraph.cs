@@ -1,0 +1,4 @@
+namespace CamPower.Reports.Contents;
+
+/// <summary>Some sentences; those that decide are strong.</summary>
+internal sealed record Paragraph(string Text, bool IsStrong = false) : Block;

@@ -1,0 +1,64 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Reports.Contents;
+using CamPower.Reports.Sections;
+using CamPower.Reports.Writing;
+
+namespace CamPower.Reports;
+
+/// <summary>A solved site with its findings, to be read and printed.</summary>
+/// <remarks>
+/// Immutable. At a glance, what to put right, the conditions, each box with its devices, outputs and supply, video shields, cautions. Names are
+/// written as the site has them, escaped where the form asks for it; a character that no page may hold becomes a replacement
+/// character. The text depends neither on the machine nor on the culture nor on the day.
+/// </remarks>
+/// <example>
+/// <code>
+/// SiteAssessment assessment = site.Assess();
+/// var report = new SiteReport(assessment, RuleSet.Standard.Check(assessment));
+/// File.WriteAllText("yard.html", report.ToHtml());
+/// </code>
+/// </example>
+public sealed class SiteReport
+{
+    private readonly IReadOnlyList<Section> _sections;
+
+    /// <summary>Puts a report together.</summary>
+    /// <param name="assessment">The solved site.</param>
+    /// <param name="findings">What the rules found on it, in any order.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="assessment"/>, <paramref name="findings"/> or one of them is null.</exception>
+    public SiteReport(SiteAssessment assessment, IEnumerable<Finding> findings)
+    {
+        Assessment = Given.NotNull(assessment, nameof(assessment));
+        Findings = Given.Items(findings, nameof(findings));
+        _sections = [.. SectionsOf(assessment, Findings)];
+    }
+
+    /// <summary>The solved site.</summary>
+    public SiteAssessment Assessment { get; }
+
+    /// <summary>What was found on it.</summary>
+    public IReadOnlyList<Finding> Findings { get; }
+
+    private string Title => $"Camera power at {Assessment.Site.Name}";
+
+    /// <summary>The report as Markdown with tables, in the form of GitHub Flavored Markdown; it has no pictures.</summary>
+    public string ToMarkdown() => MarkdownWriter.Write(Title, _sections);
+
+    /// <summary>The report as one HTML page, pictures included: no script, nothing from outside, well-formed as XML too; it prints on A4 and on Letter.</summary>
+    public string ToHtml() => HtmlWriter.Write(Title, _sections);
+
+    /// <summary>The title; never throws.</summary>
+    public override string ToString() => Title;
+
+    private static IEnumerable<Section> SectionsOf(SiteAssessment assessment, IReadOnlyList<Finding> findings)
+    {
+        yield return SummarySection.Of(assessment, findings);
+        yield return FindingsSection.Of(findings);
+        yield return ConditionsSection.Of(assessment.Site);
+        foreach (BoxAssessment box in assessment.Boxes) yield return BoxSection.Of(assessment, box);
+        if (assessment.Shields.Count > 0) yield return ShieldsSection.Of(assessment.Shields);
+        yield return CautionsSection.Of();
+    }
+}

@@ -1,0 +1,56 @@
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Sites;
+using UnitsNet;
+
+namespace CamPower.Checks;
+
+/// <summary>A wire that the terminal at its end is not made for: too thin to be held, or too thick to go in.</summary>
+/// <remarks>Wires in parallel count together where they must go in, and one by one where they must be held.</remarks>
+public sealed class TerminalWrongSizeRule() : Rule("terminal-wrong-size", Severity.Caution,
+    "A conductor is thinner or thicker than the terminal at its end takes: it works loose, or only some of its strands go in.",
+    "Land it through a ferrule or a splice of a size that the terminal takes; never cut strands away.", Sources.TerminalWorkmanship)
+{
+    /// <inheritdoc/>
+    public override IEnumerable<Finding> Check(Evidence evidence)
+    {
+        SiteAssessment assessment = Require.NotNull(evidence, nameof(evidence)).Assessment;
+        foreach (FeedGroup group in assessment.Site.Feeds)
+        {
+            foreach (OutputFeed feed in group.Feeds)
+            {
+                if (feed.Box.Terminals is not TerminalRange terminals) continue;
+                for (int i = 0; i < feed.Runs.Count && feed.Parents[i] < 0; i++)
+                {
+                    if (Misfit(feed.Runs[i].Run.Segments.First().Cable, terminals) is Conductor wrong) yield return Find(feed.Runs[i], wrong, terminals, $"the terminals of {feed.Box}");
+                }
+            }
+        }
+
+        foreach (DeviceAssessment device in assessment.Devices)
+        {
+            if (device.Device.Model.Connector?.Wires is not TerminalRange wires) continue;
+            SiteRun run = device.Path[device.Path.Count - 1];
+            if (Misfit(run.Run.Segments.Last().Cable, wires) is Conductor wrong) yield return Find(run, wrong, wires, $"the {device.Device.Model.Connector} of {device.Device}");
+        }
+    }
+
+    private static Conductor? Misfit(Cable cable, TerminalRange terminal)
+    {
+        if (!Fits(cable.Outgoing, terminal)) return cable.Outgoing;
+        return Fits(cable.Return, terminal) ? null : cable.Return;
+    }
+
+    private static bool Fits(Conductor conductor, TerminalRange terminal) =>
+        !IsTooThin(conductor, terminal) && !Limits.IsAbove(conductor.Size.SquareMeters * conductor.Count, terminal.Largest.SquareMeters);
+
+    private static bool IsTooThin(Conductor conductor, TerminalRange terminal) => Limits.IsBelow(conductor.Size.SquareMeters, terminal.Smallest.SquareMeters);
+
+    private Finding Find(SiteRun run, Conductor wrong, TerminalRange terminal, string where)
+    {
+        bool isThin = IsTooThin(wrong, terminal);
+        double area = wrong.Size.SquareMeters * (isThin ? 1 : wrong.Count);
+        return Find(Subject.Of(run), $"Its {wrong} end in {where}, which take {terminal}.",
+            Area.FromSquareMillimeters(area * 1e6), (isThin ? terminal.Smallest : terminal.Largest).Area);
+    }
+}

@@ -1,0 +1,73 @@
+using System;
+using System.Linq;
+using UnitsNet;
+
+namespace CamPower.Conductors;
+
+/// <summary>What a code allows small conductors, whatever their insulation and however they lie.</summary>
+/// <remarks>
+/// Copper of 18, 16, 14, 12 and 10 AWG: a protective device of 7, 10, 15, 20 and 30 A at most
+/// (<see cref="Sources.NecSmallConductors"/>, the first two from memory); aluminium and copper-clad aluminium of 12 and
+/// 10 AWG: 15 and 25 A. Building codes know nothing thinner; for 22 and 20 AWG copper the fuses of a chart for aircraft
+/// stand in, 5 A both (<see cref="Sources.AircraftProtectors"/>). A size between two rows has what the thinner one has.
+/// It is the last word only together with what the conductor carries (<see cref="Laying.Ampacity"/>), and the local code is
+/// the last word on both.
+/// </remarks>
+/// <example>
+/// <code>
+/// var wire = new Conductor(WireSize.Awg(18), Stranding.ClassB, ConductorMaterial.AnnealedCopper);
+/// ElectricCurrent? fuse = SmallConductors.LargestProtection(wire);        // 7 A
+/// ElectricCurrent? load = SmallConductors.LargestContinuousLoad(wire);    // 5.6 A
+/// </code>
+/// </example>
+public static class SmallConductors
+{
+    private static readonly (double SquareMeters, double Amperes)[] Copper = Rows((22, 5), (20, 5), (18, 7), (16, 10), (14, 15), (12, 20), (10, 30));
+
+    private static readonly (double SquareMeters, double Amperes)[] Aluminium = Rows((12, 15), (10, 25));
+
+    private static readonly double From18Awg = WireSize.Awg(18).SquareMeters, Below14Awg = WireSize.Awg(14).SquareMeters;
+
+    /// <summary>The largest protective device of a conductor, wires in parallel counting together; null where no row reaches to it. [A]</summary>
+    /// <param name="conductor">The conductor.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="conductor"/> is null.</exception>
+    /// <remarks>Materials other than copper, aluminium and copper-clad aluminium, and sizes outside the rows, have none.</remarks>
+    public static ElectricCurrent? LargestProtection(Conductor conductor) => Current(ProtectionAmperes(Require.NotNull(conductor, nameof(conductor))));
+
+    /// <summary>The largest continuous load of copper from 18 AWG to under 14 AWG, 80 % of its largest protective device; null for any other. [A]</summary>
+    /// <param name="conductor">The conductor.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="conductor"/> is null.</exception>
+    /// <remarks>Source: <see cref="ConductorConstants.ContinuousShareOfSmallConductors"/>.</remarks>
+    public static ElectricCurrent? LargestContinuousLoad(Conductor conductor) => Current(ContinuousAmperes(Require.NotNull(conductor, nameof(conductor))));
+
+    /// <inheritdoc cref="LargestProtection"/>
+    internal static double? ProtectionAmperes(Conductor conductor)
+    {
+        double area = conductor.Size.SquareMeters;
+        if (RowsFor(conductor.Material) is not { } rows || area > rows[rows.Length - 1].SquareMeters) return null;
+        double? each = null;
+        foreach ((double squareMeters, double amperes) in rows)
+        {
+            if (squareMeters <= area) each = amperes;
+        }
+
+        return each * conductor.Count;
+    }
+
+    /// <inheritdoc cref="LargestContinuousLoad"/>
+    internal static double? ContinuousAmperes(Conductor conductor) =>
+        ReferenceEquals(RowsFor(conductor.Material), Copper) && conductor.Size.SquareMeters >= From18Awg && conductor.Size.SquareMeters < Below14Awg
+            ? ProtectionAmperes(conductor) * ConductorConstants.ContinuousShareOfSmallConductors.Value / 100
+            : null;
+
+    private static (double SquareMeters, double Amperes)[]? RowsFor(ConductorMaterial material)
+    {
+        if (ReferenceEquals(material, ConductorMaterial.AnnealedCopper) || ReferenceEquals(material, ConductorMaterial.HardDrawnCopper)) return Copper;
+        return ReferenceEquals(material, ConductorMaterial.Aluminium) || material.IsCopperCladAluminium ? Aluminium : null;
+    }
+
+    private static ElectricCurrent? Current(double? amperes) => amperes is double known ? ElectricCurrent.FromAmperes(known) : null;
+
+    private static (double SquareMeters, double Amperes)[] Rows(params (int Gauge, double Amperes)[] rows) =>
+        [.. rows.Select(r => (WireSize.Awg(r.Gauge).SquareMeters, r.Amperes))];
+}

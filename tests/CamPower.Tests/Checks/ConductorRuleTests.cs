@@ -1,0 +1,104 @@
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Checks;
+using CamPower.Tests.Sites;
+using UnitsNet;
+using static CamPower.Tests.Sites.SmallSite;
+
+namespace CamPower.Tests.Checks;
+
+/// <summary>Whether what is said of conductors follows their current, their insulation, their laying and what protects them.</summary>
+public class ConductorRuleTests
+{
+    private static readonly Cable Thin = Cable.Pair(WireSize.Awg(24), Stranding.Solid, ConductorMaterial.AnnealedCopper);
+
+    // By hand: 24 AWG carries 14·0.49875^1.5 = 4.931 A at 90 °C in 30 °C; at 60 °C in 40 °C √(20/60·1.27510/1.15720) of it: 2.988 A.
+    [Theory]
+    [InlineData(2.98, false)]
+    [InlineData(3.00, true)]
+    public void ThinWire_OfUndeclaredInsulation_CountsAs60Degrees(double amperes, bool isFound)
+    {
+        IReadOnlyList<Finding> found = Over(OnRun(Thin, amperes));
+        Assert.Equal(isFound, found.Count > 0);
+        if (isFound) Assert.Contains("taken for want of a declared one; so thin a wire is estimated", found[0].Message, System.StringComparison.Ordinal);
+    }
+
+    // 90 °C of insulation: √(50/60) of 4.931 A is 4.501 A.
+    [Theory]
+    [InlineData(4.49, false)]
+    [InlineData(4.52, true)]
+    public void BetterInsulation_CarriesMore(double amperes, bool isFound) =>
+        Assert.Equal(isFound, Over(OnRun(Cable.Pair(WireSize.Awg(24), Stranding.Solid, ConductorMaterial.AnnealedCopper, insulation: Insulation.CrossLinked), amperes)).Count > 0);
+
+    // NEC 310.15(C)(1): half of it among 10 to 20 conductors that carry current.
+    [Theory]
+    [InlineData(1.49, false)]
+    [InlineData(1.51, true)]
+    public void BundledCable_CarriesLess(double amperes, bool isFound) => Assert.Equal(isFound, Over(OnRun(Thin, amperes, Laying.InCableOrRaceway(12))).Count > 0);
+
+    // Two cameras of 2 A: each on a positive of its own, the negative of the one shared. That one negative carries 4 A.
+    [Fact]
+    public void SharedNegative_CarriesBothCurrents()
+    {
+        Site shared = Pair(returnAt: "one");
+        Finding finding = Assert.Single(Over(shared));
+        Assert.Equal("box output 1 to one", finding.About.Name);
+        Assert.Equal(4, ((ElectricCurrent)finding.Measured!).Amperes, 1e-9);
+        Assert.Empty(Over(Pair(returnAt: null)));
+    }
+
+    // The first run of a chain carries what both of its cameras draw.
+    [Fact]
+    public void FirstRunOfAChain_CarriesAll()
+    {
+        var site = new Site("site", [Condition.Day(At(40))], [Box()],
+            [new SiteRun(RunOrigin.Output(BoxName, 1), "one", Run(Thin)), new SiteRun(RunOrigin.Junction("one"), "two", Run(Thin))],
+            [new SiteDevice("camera 1", Camera(Amperes(2)), "one"), new SiteDevice("camera 2", Camera(Amperes(2)), "two")]);
+        Assert.Equal("box output 1 to one", Assert.Single(Over(site)).About.Name);
+    }
+
+    // Warmer than its insulation by the air alone, it carries nothing.
+    [Fact]
+    public void AirAsWarmAsTheInsulation_LeavesNothing()
+    {
+        Site site = new("site", [Condition.Day(At(60))], [Box()], [new SiteRun(RunOrigin.Output(BoxName, 1), "end", Run(Thin))], [new SiteDevice("camera 1", Camera(Amperes(0.1)), "end")]);
+        Assert.Equal(0, ((ElectricCurrent)Assert.Single(Over(site)).Limit!).Amperes);
+    }
+
+    // A 2 A fuse on 2.988 A of wire is in order, a 3.15 A one is not; a resettable one counts by what it holds.
+    [Fact]
+    public void Protection_IsHeldToTheThinnestConductorBehindIt()
+    {
+        Assert.Empty(Protected(Fuse(2)));
+        Finding finding = Assert.Single(Protected(Fuse(3.15)));
+        Assert.Equal(2.988, ((ElectricCurrent)finding.Limit!).Amperes, 0.001);
+        Assert.Contains("box output 1 to end", finding.Message, System.StringComparison.Ordinal);
+        Assert.Empty(Protected(ResettableFuse.Generic16Volt[0]));
+        Assert.Empty(Protected(ProtectiveDevice.None));
+        Assert.Empty(Protected(null));
+    }
+
+    private static IReadOnlyList<Finding> Protected(ProtectiveDevice? device)
+    {
+        DistributionBox box = DistributionBox.WithEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(5), device);
+        Cable thick = Cable.Pair(WireSize.Awg(14), Stranding.Solid, ConductorMaterial.AnnealedCopper);
+        var site = new Site("site", [Condition.Day(At(20)), Condition.Night(At(40))], [box],
+            [new SiteRun(RunOrigin.Output(BoxName, 1), "end", new CableRun(new CableSegment(thick, Length.FromMeters(2)), new CableSegment(Thin, Length.FromMeters(1))))],
+            [new SiteDevice("camera 1", Camera(Amperes(0.1)), "end")]);
+        return [.. new ProtectionAboveConductorRatingRule().Check(new Evidence(site.Assess()))];
+    }
+
+    private static Fuse Fuse(double amperes) => new("fuse", ElectricCurrent.FromAmperes(amperes), FuseCharacteristic.IecQuickActing,
+        Volts(250), ElectricCurrent.FromAmperes(35), ElectricResistance.Zero);
+
+    private static Site Pair(string? returnAt) => new("site", [Condition.Day(At(40))], [Box()],
+        [new SiteRun(RunOrigin.Output(BoxName, 1), "one", Run(Thin)), new SiteRun(RunOrigin.Output(BoxName, 2), "two", Run(Thin), returnAt)],
+        [new SiteDevice("camera 1", Camera(Amperes(2)), "one"), new SiteDevice("camera 2", Camera(Amperes(2)), "two")]);
+
+    private static Site OnRun(Cable cable, double amperes, Laying? laying = null) => new("site", [Condition.Day(At(40))], [Box()],
+        [new SiteRun(RunOrigin.Output(BoxName, 1), "end", Run(cable), laying: laying)], [new SiteDevice("camera 1", Camera(Amperes(amperes)), "end")]);
+
+    private static CableRun Run(Cable cable) => new(cable, Length.FromMeters(1));
+
+    private static IReadOnlyList<Finding> Over(Site site) => [.. new ConductorOverAmpacityRule().Check(new Evidence(site.Assess()))];
+}

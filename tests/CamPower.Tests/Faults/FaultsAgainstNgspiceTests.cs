@@ -1,0 +1,59 @@
+using System.IO;
+using System.Linq;
+using CamPower.Tests.Repository;
+using UnitsNet;
+
+namespace CamPower.Tests.Faults;
+
+/// <summary>Faults of a box with source resistance, limit and output capacitance against a general circuit simulator, ngspice 39, on decks written by hand.</summary>
+public class FaultsAgainstNgspiceTests
+{
+    private static readonly OverloadBehaviour Twenty = OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(20));
+
+    // The measurements hold seven digits.
+    private const double Digits = 2e-6;
+
+    [Fact]
+    public void EveryDeck_HasItsAnswers() => Assert.Equal(FaultDecks.Names.Sum(name => FaultDecks.ValuesOf(name).Count), File.ReadLines(RepositoryFiles.PathOf(FaultDecks.Results)).Count());
+
+    // A fuse F of 2 A is open within 20 ms at 20 A: 8 A²s beside what the capacitor adds.
+    [Fact]
+    public void CapacitorBesideABattery_AddsTheSimulatedIntegral()
+    {
+        ShortCircuit fault = SmallFault.Behind(0.6, SmallFault.QuickActing(2), farads: 2.2e-3);
+        Assert.Equal(Simulated("capacitor-beside-battery", "peak") / 0.5, fault.DischargePeak!.Value.Amperes, 1e-4);
+        Assert.Equal(Simulated("capacitor-beside-battery", "steady") / 0.5, fault.Largest!.Value.Amperes, Digits);
+        Assert.Equal(Simulated("capacitor-beside-battery", "excess"), fault.LetThrough!.Value.AmpereSquaredSeconds - 8, Digits);
+    }
+
+    // A fuse F of 0.9 A is open within 20 ms at 9 A: 1.62 A²s, and by then all but 0.02 % of the discharge is over.
+    [Fact]
+    public void CapacitorBesideALimit_AddsTheSimulatedIntegral()
+    {
+        ShortCircuit fault = SmallFault.Behind(0.6, SmallFault.QuickActing(0.9), OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(9)), farads: 4.7e-3);
+        Assert.Equal(Simulated("capacitor-beside-limit", "peak") / 0.5, fault.DischargePeak!.Value.Amperes, 1e-4);
+        Assert.Equal(Simulated("capacitor-beside-limit", "steady") / 0.5, fault.Largest!.Value.Amperes, Digits);
+        Assert.Equal(Simulated("capacitor-beside-limit", "excess"), fault.LetThrough!.Value.AmpereSquaredSeconds - 1.62, 2e-4);
+    }
+
+    [Fact]
+    public void BoxInCurrentLimit_HasTheSimulatedRail() => Assert.Equal(Simulated("box-in-current-limit", "v(o)"), Rail(Twenty), Digits);
+
+    [Fact]
+    public void BoxThatSags_HasTheSimulatedRail() => Assert.Equal(Simulated("box-that-sags", "v(o)"), Rail(OverloadBehaviour.Unlimited), Digits);
+
+    // The deck's constants are rounded to five digits.
+    [Theory]
+    [InlineData("half", 60)]
+    [InlineData("end", 120)]
+    public void AConductor_WarmsAsSimulated(string value, double seconds)
+    {
+        SelfHeating heat = Laying.InCableOrRaceway(2).Heat(Runs.Eighteen.Outgoing, ElectricCurrent.FromAmperes(20), Temperature.FromDegreesCelsius(30));
+        Assert.Equal(Simulated("conductor-warms", value), heat.TemperatureAfter(Duration.FromSeconds(seconds), heat.Ambient)!.Value.DegreesCelsius, 0.03);
+    }
+
+    private static double Rail(OverloadBehaviour overload) =>
+        SmallFaultSite.ShortAt(SmallFaultSite.TwoOutputs(SmallFault.QuickActing(2), overload), "one").Rail.Voltage!.Value.Volts;
+
+    private static double Simulated(string deck, string value) => FaultDecks.Read(deck, value);
+}
