@@ -181,6 +181,8 @@ public class ClassroomTests(PublishedClassroom classroom, ITestOutputHelper outp
     {
         await using OpenPage open = await OpenPage.OfAsync(classroom, width, 800);
         await PictureAsync(open, FormattableString.Invariant($"top-{width}"), fullPage: false);
+        await open["profile"].EvaluateAsync("figure => figure.scrollIntoView()");
+        await PictureAsync(open, FormattableString.Invariant($"charts-{width}"), fullPage: false);
         await open["exercise-working"].ClickAsync();
         await IsAccessibleAsync(open);
         int overflow = await open.Page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth");
