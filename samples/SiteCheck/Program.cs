@@ -4,19 +4,21 @@ using System.IO;
 using System.Linq;
 using CamPower;
 using CamPower.Files;
+using CamPower.Reports;
 using SiteCheck;
 using Spectre.Console;
 
-// Usage: SiteCheck [site file]. Without one it assesses the boatyard that comes with it.
-string path = args.Length > 0 ? args[0] : Path.Combine(AppContext.BaseDirectory, "sites", "boatyard.json");
+// Without a site file it assesses the boatyard that comes with it.
+bool isUnderstood = Arguments.TryRead(args, out Arguments arguments);
+string path = arguments.SitePath ?? Path.Combine(AppContext.BaseDirectory, "sites", "boatyard.json");
 IAnsiConsole console = Consoles.ForTerminalOrFile();
 return (int)Run();
 
 ExitStatus Run()
 {
-    if (args.Length > 1 || !File.Exists(path))
+    if (!isUnderstood || !File.Exists(path))
     {
-        console.MarkupLineInterpolated($"[bold]{path}[/] is no file. Usage: SiteCheck [[site file]]");
+        console.WriteLine(isUnderstood ? $"{path} is no file. {Arguments.Usage}" : Arguments.Usage);
         return ExitStatus.Unreadable;
     }
 
@@ -31,7 +33,9 @@ ExitStatus Run()
 
     SiteAssessment assessment = site.Assess();
     IReadOnlyList<Finding> findings = RuleSet.Standard.Check(assessment);
-    new SiteReport(console).Print(assessment, findings);
+    new ConsoleReport(console).Print(assessment, findings);
+    if (arguments.HtmlPath is string html) File.WriteAllText(html, new SiteReport(assessment, findings).ToHtml());
+    if (arguments.MarkdownPath is string markdown) File.WriteAllText(markdown, new SiteReport(assessment, findings).ToMarkdown());
     return findings.Select(f => f.Severity).DefaultIfEmpty(Severity.Note).Max() switch
     {
         Severity.Note => ExitStatus.Fine,

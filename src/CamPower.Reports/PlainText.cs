@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Linq;
 using System.Text;
 using System.Xml;
@@ -21,13 +20,6 @@ internal static class PlainText
         }
 
         return clean.ToString();
-    }
-
-    /// <summary>The same, no longer than so many characters as people count them.</summary>
-    internal static string Short(string text, int length)
-    {
-        var characters = new StringInfo(Of(text));
-        return characters.LengthInTextElements <= length ? characters.String : characters.SubstringByTextElements(0, length - 1) + "…";
     }
 
     /// <summary>First letter upper case.</summary>

@@ -9,7 +9,7 @@ namespace CamPower.Reports;
 
 /// <summary>A solved site with its findings, to be read and printed.</summary>
 /// <remarks>
-/// Immutable. At a glance, what to put right, the conditions, each box with its devices, outputs and supply, video shields, cautions. Names are
+/// Immutable. At a glance, what to put right, the conditions, each box with its devices, outputs, supply and shorts, video shields, cautions. Names are
 /// written as the site has them, escaped where the form asks for it; a character that no page may hold becomes a replacement
 /// character. The text depends neither on the machine nor on the culture nor on the day.
 /// </remarks>
@@ -57,7 +57,8 @@ public sealed class SiteReport
         yield return SummarySection.Of(assessment, findings);
         yield return FindingsSection.Of(findings);
         yield return ConditionsSection.Of(assessment.Site);
-        foreach (BoxAssessment box in assessment.Boxes) yield return BoxSection.Of(assessment, box);
+        SiteFaults faults = assessment.StudyFaults();
+        foreach (BoxAssessment box in assessment.Boxes) yield return BoxSection.Of(assessment, box, faults);
         if (assessment.Shields.Count > 0) yield return ShieldsSection.Of(assessment.Shields);
         yield return CautionsSection.Of();
     }

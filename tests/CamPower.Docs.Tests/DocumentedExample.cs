@@ -62,7 +62,7 @@ public sealed class DocumentedExample
     public async Task<string> RunAsync()
     {
         var options = ScriptOptions.Default
-            .WithReferences(typeof(Load).Assembly, typeof(UnitsNet.Length).Assembly)
+            .WithReferences(typeof(Load).Assembly, typeof(Reports.Chart).Assembly, typeof(UnitsNet.Length).Assembly)
             .WithImports("System", "System.Collections.Generic", "System.Linq");
         await OneAtATime.WaitAsync();
         TextWriter console = Console.Out;

@@ -41,8 +41,36 @@ public class ProgramTests
         StringComparison.Ordinal);
 
     [Fact]
+    public void Run_WritesTheReportThatIsAskedFor()
+    {
+        string html = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName() + ".html"), markdown = Path.ChangeExtension(html, ".md");
+        try
+        {
+            Assert.Equal(0, Run(RepositoryFiles.PathOf("samples/SiteCheck/sites/boat-shed.json"), "--html", html, "--markdown", markdown).Exit);
+            Assert.Equal(File.ReadAllText(RepositoryFiles.PathOf("tests/CamPower.Reports.Tests/boat-shed.html")).ReplaceLineEndings("\n"), File.ReadAllText(html));
+            Assert.Equal(File.ReadAllText(RepositoryFiles.PathOf("tests/CamPower.Reports.Tests/boat-shed.md")).ReplaceLineEndings("\n"), File.ReadAllText(markdown));
+        }
+        finally
+        {
+            File.Delete(html);
+            File.Delete(markdown);
+        }
+    }
+
+    [Theory]
+    [InlineData("--html")]
+    [InlineData("--pdf", "yard.pdf")]
+    [InlineData("one.json", "two.json")]
+    public void Run_WithWhatItDoesNotUnderstand_SaysHowItIsUsed(params string[] arguments)
+    {
+        (int exit, string printed) = Run(arguments);
+        Assert.Equal(3, exit);
+        Assert.StartsWith("Usage: SiteCheck", printed, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Run_PrintsTheSameInEveryCulture() => Assert.Single(
-        new[] { "en-US", "tr-TR", "de-DE", "ar-SA" }.Select(culture => Run(culture: culture).Printed).Distinct());
+        new[] { "en-US", "tr-TR", "de-DE", "ar-SA" }.Select(culture => RunIn(culture).Printed).Distinct());
 
     [Fact]
     public void Run_WithAFileThatCannotBeRead_ListsEveryFaultWithItsPlace()
@@ -77,11 +105,13 @@ public class ProgramTests
         Assert.DoesNotContain('\u001b', line);
     });
 
-    private static (int Exit, string Printed) Run(string? path = null, string culture = "en-US")
+    private static (int Exit, string Printed) Run(params string[] arguments) => RunIn("en-US", arguments);
+
+    private static (int Exit, string Printed) RunIn(string culture, params string[] arguments)
     {
         var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true, StandardOutputEncoding = System.Text.Encoding.UTF8 };
         start.ArgumentList.Add(Path.Combine(AppContext.BaseDirectory, "SiteCheck.dll"));
-        if (path is not null) start.ArgumentList.Add(path);
+        foreach (string argument in arguments) start.ArgumentList.Add(argument);
         start.Environment["LANG"] = culture.Replace('-', '_') + ".UTF-8";
         start.Environment["LC_ALL"] = start.Environment["LANG"];
         using Process process = Process.Start(start)!;

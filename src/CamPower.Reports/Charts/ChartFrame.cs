@@ -11,10 +11,12 @@ namespace CamPower.Reports.Charts;
 /// <summary>What all charts look like.</summary>
 internal static class ChartFrame
 {
-    internal const double Width = 440, Height = 290, LegendLine = 18;
+    internal const double Width = 460, Height = 290, LegendLine = 18;
 
-    /// <summary>How many characters of a name fit where it stands.</summary>
-    internal const int NameLength = 52, TitleLength = 48;
+    /// <summary>How much of the width a label of a row may take.</summary>
+    private const double RowLabelRoom = 120;
+
+    private const double TitleRoom = Width - 30, LegendRoom = Width - 92, SymbolLength = 30;
 
     private const double TextSize = 12, TitleSize = 14, LineThickness = 1.8, LimitThickness = 2.4, MarkerSize = 4;
 
@@ -43,7 +45,7 @@ internal static class ChartFrame
 
     internal static PlotModel Of(string title) => new()
     {
-        Title = PlainText.Short(title, TitleLength),
+        Title = TextRoom.Fitted(title, TitleRoom, TitleSize, FontWeights.Bold),
         TitleFontSize = TitleSize,
         TitleHorizontalAlignment = TitleHorizontalAlignment.CenteredWithinView,
         DefaultFont = Font,
@@ -52,7 +54,7 @@ internal static class ChartFrame
         Background = OxyColors.White,
         PlotAreaBorderColor = OxyColors.Black,
         PlotMargins = new OxyThickness(double.NaN),
-        Padding = new OxyThickness(6, 6, 18, 6),
+        Padding = new OxyThickness(6, 10, 18, 6),
     };
 
     internal static LinearAxis Axis(AxisPosition position, string title, double from, double to) => Dressed(new LinearAxis(), position, title, from, to);
@@ -64,7 +66,7 @@ internal static class ChartFrame
     {
         var line = new LineSeries
         {
-            Title = PlainText.Short(title, NameLength),
+            Title = TextRoom.Fitted(title, LegendRoom, TextSize),
             Color = ColourOf(index),
             Dashes = Dashes[index % Dashes.Length],
             StrokeThickness = LineThickness,
@@ -89,7 +91,7 @@ internal static class ChartFrame
         bool isFirst = true;
         foreach ((DataPoint from, DataPoint to) in lines)
         {
-            var limit = new LineSeries { Title = title, Color = LimitColour, Dashes = LimitDashes, StrokeThickness = LimitThickness, RenderInLegend = isFirst };
+            var limit = new LineSeries { Title = TextRoom.Fitted(title, LegendRoom, TextSize), Color = LimitColour, Dashes = LimitDashes, StrokeThickness = LimitThickness, RenderInLegend = isFirst };
             limit.Points.AddRange([from, to]);
             isFirst = false;
             yield return limit;
@@ -116,8 +118,8 @@ internal static class ChartFrame
         LegendPosition = LegendPosition.BottomCenter,
         LegendOrientation = LegendOrientation.Vertical,
         LegendFontSize = TextSize,
-        LegendSymbolLength = 34,
-        LegendLineSpacing = 3,
+        LegendSymbolLength = SymbolLength,
+        LegendLineSpacing = 8,
     };
 
     /// <summary>A cross at a point: nothing comes after it.</summary>
@@ -127,6 +129,9 @@ internal static class ChartFrame
         cross.Points.Add(at);
         return cross;
     }
+
+    /// <summary>As much of a name as fits beside a row.</summary>
+    internal static string RowLabel(string name) => TextRoom.Fitted(name, RowLabelRoom, TextSize);
 
     private static OxyColor ColourOf(int index) => Colours[index % Colours.Length];
 

@@ -7,13 +7,11 @@ namespace CamPower.Reports.Charts;
 /// <summary>One row of a chart of loads: a share of the limit in each condition, null where the limit is nothing.</summary>
 internal sealed record LoadRow(string Label, string Name, IReadOnlyList<double?> Percents)
 {
-    private const int LabelLength = 20;
-
     internal static LoadRow Of(OutputAssessment output)
     {
         string name = output.Devices.Count == 1 ? output.Devices[0].Name : Invariant($"{output.Devices.Count} devices");
         return new LoadRow(
-            Invariant($"{output.Output.Number} {PlainText.Short(name, LabelLength - 4)}"),
+            ChartFrame.RowLabel(Invariant($"{output.Output.Number} {name}")),
             Invariant($"Output {output.Output.Number}, {name}"),
             [.. output.InConditions.Select(c => (double?)(c.Current.Amperes / output.Output.Limit.Amperes * 100))]);
     }

@@ -19,7 +19,7 @@ internal static class OpeningTimesChart
     internal static Chart Of(ProtectiveDevice device, Temperature ambient, IReadOnlyList<ShortCircuit> shorts)
     {
         double carried = CarriedAmperes(device, ambient);
-        double[] faults = [.. shorts.SelectMany(s => new[] { s.Smallest.Amperes, s.Largest.Amperes }).Where(a => a > 0)];
+        double[] faults = [.. shorts.SelectMany(EndsOf).Where(a => a > 0)];
         double from = Math.Min(carried, faults.DefaultIfEmpty(carried).Min()) / 1.25, to = Math.Max(12 * carried, faults.DefaultIfEmpty(0).Max() * 1.25);
         List<(double Amperes, OpeningTimes Opening)> swept = [.. Enumerable.Range(0, Steps + 1)
             .Select(i => from * Math.Pow(to / from, (double)i / Steps)).Select(a => (a, device.OpeningAt(ElectricCurrent.FromAmperes(a), ambient)))];
@@ -52,6 +52,9 @@ internal static class OpeningTimesChart
         _ => throw new ArgumentException($"{device} never opens.", nameof(device)),
     };
 
+    // What the supply does in overload may be known of one end only.
+    private static double[] EndsOf(ShortCircuit fault) => [.. new[] { fault.Smallest, fault.Largest ?? fault.Smallest }.Select(c => c.Amperes).Distinct()];
+
     private static IEnumerable<DataPoint> Gates(Fuse fuse, double carried) => fuse.Characteristic.Gates.SelectMany(
         gate => new[] { gate.NotBefore, gate.NotAfter }.OfType<Duration>().Select(time => new DataPoint(gate.Multiple * carried, time.Seconds)));
 
@@ -62,7 +65,7 @@ internal static class OpeningTimesChart
     // A line from wall to wall at each end of its range of current.
     private static void AddFault(PlotModel model, int index, ShortCircuit fault, double shortest, double longest)
     {
-        double[] ends = [.. new[] { fault.Smallest.Amperes, fault.Largest.Amperes }.Distinct()];
+        double[] ends = EndsOf(fault);
         LineSeries legend = ChartFrame.Line(index + 2, $"{fault.Place}: {string.Join(" to ", ends.Select(a => Invariant($"{a:0.0} A")))}", [], hasMarkers: false);
         model.Series.Add(legend);
         foreach (double amperes in ends.Where(a => a > 0))

@@ -1,4 +1,4 @@
-using System;
+using System.Globalization;
 using System.Linq;
 using System.Text;
 using OxyPlot;
@@ -8,7 +8,7 @@ namespace CamPower.Reports.Charts;
 /// <summary>How much room text takes, the same on every machine, whatever fonts it has.</summary>
 internal sealed class TextRoom(double width, double height) : PdfRenderContext(width, height, OxyColors.Transparent)
 {
-    private const double LineHeight = 1.2, BoldFactor = 1.12, BoldWeight = 500, PerMille = 1e-3;
+    private const double CapitalHeight = 0.729, LineHeight = 1.2, BoldFactor = 1.12, BoldWeight = 500, PerMille = 1e-3;
 
     // Not in the table: letters with marks, Greek, Cyrillic; and what is as wide as it is high.
     private const int OtherLetter = 750, Square = 1060, FirstSquare = 0x1100;
@@ -24,12 +24,28 @@ internal sealed class TextRoom(double width, double height) : PdfRenderContext(w
         500, 612, 634, 549, 634, 615, 352, 634, 633, 277, 277, 579, 277, 974, 633, 611, 634, 634, 411, 520, 392, 633, 591, 817, 591, 591, 524, 636, 336, 636, 837,
     ];
 
-    public override OxySize MeasureText(string text, string fontFamily, double fontSize, double fontWeight)
+    /// <summary>A text on one line, cut with an ellipsis where it is wider than there is room.</summary>
+    internal static string Fitted(string text, double room, double fontSize, double fontWeight = FontWeights.Normal)
+    {
+        var characters = new StringInfo(PlainText.Of(text));
+        string fitted = characters.String;
+        for (int kept = characters.LengthInTextElements - 1; kept > 0 && Measured(fitted, fontSize, fontWeight).Width > room; kept--)
+        {
+            fitted = characters.SubstringByTextElements(0, kept) + "…";
+        }
+
+        return fitted;
+    }
+
+    public override OxySize MeasureText(string text, string fontFamily, double fontSize, double fontWeight) => Measured(text, fontSize, fontWeight);
+
+    private static OxySize Measured(string text, double fontSize, double fontWeight)
     {
         if (string.IsNullOrEmpty(text)) return OxySize.Empty;
         double size = fontSize * (fontWeight > BoldWeight ? BoldFactor : 1);
+        // From the base line to the top of a capital: what is centred on a mark is centred by that.
         string[] lines = text.Split('\n');
-        return new OxySize(lines.Max(l => l.EnumerateRunes().Sum(WidthOf)) * PerMille * size, lines.Length * LineHeight * fontSize);
+        return new OxySize(lines.Max(l => l.EnumerateRunes().Sum(WidthOf)) * PerMille * size, (CapitalHeight + ((lines.Length - 1) * LineHeight)) * fontSize);
     }
 
     private static int WidthOf(Rune rune)

@@ -2,5 +2,5 @@ using System.Collections.Generic;
 
 namespace CamPower.Reports.Contents;
 
-/// <summary>Findings, each with what to do.</summary>
-internal sealed record FoundList(IReadOnlyList<Finding> Findings) : Block;
+/// <summary>Findings by rule, each rule with what to do.</summary>
+internal sealed record FoundList(IReadOnlyList<FindingGroup> Groups) : Block;

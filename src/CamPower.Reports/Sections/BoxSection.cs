@@ -16,7 +16,7 @@ internal static class BoxSection
     private static readonly Column[] OutputColumns =
         [new("Output"), new("Feeds"), new("Protection"), new("At most, A", true), new("In"), new("Limit, A", true), new("Used, %", true)];
 
-    internal static Section Of(SiteAssessment assessment, BoxAssessment box)
+    internal static Section Of(SiteAssessment assessment, BoxAssessment box, SiteFaults faults)
     {
         DeviceAssessment[] devices = [.. assessment.Devices.Where(d => d.Box == box.Box)];
         var blocks = new List<Block> { new Facts([.. FactsOf(assessment.Site, box)]) };
@@ -29,6 +29,7 @@ internal static class BoxSection
         {
             blocks.Add(new DataTable($"Outputs of {box.Box} in use", OutputColumns, [.. box.Outputs.Select(OutputRow)]));
             blocks.Add(new DataTable($"Supply of {box.Box}, derated", SupplyColumns, [.. box.InConditions.Select(SupplyRow)]));
+            blocks.Add(FaultTable.Of(box.Box, [.. faults.Outputs.Where(f => f.Box == box.Box)]));
             blocks.Add(new Pictures([Chart.OutputLoad(box), .. VoltagesAlong(box, devices)]));
         }
 

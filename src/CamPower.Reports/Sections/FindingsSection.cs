@@ -1,5 +1,4 @@
 using System.Collections.Generic;
-using System.Linq;
 using CamPower.Reports.Contents;
 
 namespace CamPower.Reports.Sections;
@@ -9,5 +8,5 @@ internal static class FindingsSection
 {
     internal static Section Of(IReadOnlyList<Finding> findings) => new("What to put right", findings.Count == 0
         ? [new Paragraph("The rules that were asked found nothing.")]
-        : [new Paragraph("Worst first."), new FoundList([.. findings.OrderByDescending(f => f.Severity)])]);
+        : [new Paragraph("Worst first."), new FoundList(FindingGroup.Of(findings))]);
 }

@@ -49,18 +49,23 @@ internal static class HtmlWriter
         ItemList list => Element("ul", list.Items.Select(item => Element("li", PlainText.Of(item)))),
         DataTable table => Of(table, page),
         Pictures pictures => Element("div", Class("pictures"), pictures.Charts.Select(chart => Of(chart, page))),
-        FoundList found => Element("ol", Class("findings"), found.Findings.Select(Of)),
+        FoundList found => Element("ol", Class("findings"), found.Groups.Select(Of)),
         _ => throw new NotSupportedException($"{block.GetType().Name} has no form in HTML."),
     };
 
     private static XElement Of(IEnumerable<Fact> facts) => Element("dl", facts.Select(fact =>
         Element("div", Element("dt", PlainText.Of(fact.Name)), Element("dd", PlainText.Of(fact.Value)))));
 
-    private static XElement Of(Finding finding) => Element("li", Class(finding.Severity.ToString().ToLowerInvariant()),
-        Element("h3", Element("span", Class("severity"), finding.Severity.ToString()), ": " + PlainText.Of(finding.About.Name)),
-        Element("p", PlainText.Of(finding.Message)),
-        Element("p", Element("b", "To do: "), PlainText.Of(finding.Remedy)),
-        Element("p", Class("evidence"), string.Join("; ", FindingFacts.Of(finding).Select(f => PlainText.Of($"{f.Name}: {f.Value}")))));
+    private static XElement Of(FindingGroup group) => Element("li", Class(group.Severity.ToString().ToLowerInvariant()),
+        Element("h3", Element("span", Class("severity"), group.Severity.ToString()), ": " + PlainText.Of(group.Heading)),
+        group.Findings.Count == 1
+            ? Element("p", Found(group.Findings[0]))
+            : Element("ul", group.Findings.Select(finding => Element("li", Element("b", PlainText.Of(finding.About.Name)), ": ", Found(finding)))),
+        Element("p", Element("b", "To do: "), PlainText.Of(group.Remedy)),
+        Element("p", Class("evidence"), PlainText.Of($"Rule: {group.Rule}. Source: {group.Source}.")));
+
+    private static object[] Found(Finding finding) =>
+        [PlainText.Of(finding.Message) + " ", Element("span", Class("evidence"), PlainText.Of(FindingGroup.Evidence(finding)))];
 
     // A table that is wider than a telephone is scrolled by itself, also by those who have only a keyboard.
     private static XElement Of(DataTable table, HtmlPage page)

@@ -39,7 +39,7 @@ internal static class MarkdownWriter
                 AppendTable(text, table);
                 break;
             case FoundList found:
-                foreach (Finding finding in found.Findings) AppendFinding(text, finding);
+                foreach (FindingGroup group in found.Groups) AppendGroup(text, group);
                 break;
             case Pictures:
                 break;
@@ -64,12 +64,16 @@ internal static class MarkdownWriter
 
     private static void AppendRow(StringBuilder text, IEnumerable<string> cells) => text.Append("| ").AppendJoin(" | ", cells).Append(" |\n");
 
-    private static void AppendFinding(StringBuilder text, Finding finding)
+    private static void AppendGroup(StringBuilder text, FindingGroup group)
     {
-        text.Append("\n### ").Append(Escaped($"{finding.Severity}: {finding.About.Name}")).Append("\n\n").Append(Escaped(finding.Message)).Append('\n');
-        text.Append("\nTo do: ").Append(Escaped(finding.Remedy)).Append('\n');
-        AppendItems(text, FindingFacts.Of(finding).Select(f => $"{Escaped(f.Name)}: {Escaped(f.Value)}"));
+        text.Append("\n### ").Append(Escaped($"{group.Severity}: {group.Heading}")).Append('\n');
+        if (group.Findings.Count == 1) text.Append('\n').Append(Found(group.Findings[0])).Append('\n');
+        else AppendItems(text, group.Findings.Select(f => $"{Escaped(f.About.Name)}: {Found(f)}"));
+        text.Append("\nTo do: ").Append(Escaped(group.Remedy)).Append('\n');
+        text.Append('\n').Append(Escaped($"Rule: {group.Rule}. Source: {group.Source}.")).Append('\n');
     }
+
+    private static string Found(Finding finding) => Escaped($"{finding.Message} {FindingGroup.Evidence(finding)}".TrimEnd());
 
     // Whatever Markdown or HTML could take for its own, anywhere in a line, and what would end a cell.
     private static string Escaped(string text)

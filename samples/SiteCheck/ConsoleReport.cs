@@ -10,7 +10,7 @@ using static System.FormattableString;
 namespace SiteCheck;
 
 /// <summary>Prints a solved site: what each device gets, how far each output and box is loaded, what was found.</summary>
-internal sealed class SiteReport(IAnsiConsole console)
+internal sealed class ConsoleReport(IAnsiConsole console)
 {
     public void Print(SiteAssessment assessment, IReadOnlyList<Finding> findings)
     {

@@ -1,0 +1,227 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+using System.Linq;
+using System.Text;
+using System.Text.RegularExpressions;
+using System.Threading;
+using System.Xml.Linq;
+using CamPower.Files.Tests;
+using CamPower.Tests.Repository;
+using FsCheck.Xunit;
+
+namespace CamPower.Reports.Tests;
+
+/// <summary>The page and the Markdown: whole, well-formed, and the same for everybody.</summary>
+public partial class SiteReportTests
+{
+    private static readonly XNamespace Html = "http://www.w3.org/1999/xhtml";
+
+    private static readonly string[] Sites = ["boat-shed", "boatyard", "boatyard-as-found"];
+
+    public static TheoryData<string> Names => [.. Sites];
+
+    [Fact]
+    public void BoatShed_IsTheCommittedReport()
+    {
+        GeneratedPage.AssertCurrent("tests/CamPower.Reports.Tests/boat-shed.md", Samples.Report(Samples.Read("boat-shed")).ToMarkdown());
+        GeneratedPage.AssertCurrent("tests/CamPower.Reports.Tests/boat-shed.html", Samples.Report(Samples.Read("boat-shed")).ToHtml());
+    }
+
+    [Fact]
+    public void Report_IsTheSameInEveryCulture()
+    {
+        (string, string) expected = Both();
+        CultureInfo before = Thread.CurrentThread.CurrentCulture;
+        try
+        {
+            foreach (string culture in new[] { "de-DE", "tr-TR", "ar-SA", "sv-SE" })
+            {
+                Thread.CurrentThread.CurrentCulture = CultureInfo.GetCultureInfo(culture);
+                Assert.Equal(expected, Both());
+            }
+        }
+        finally
+        {
+            Thread.CurrentThread.CurrentCulture = before;
+        }
+
+        static (string, string) Both()
+        {
+            SiteReport report = Samples.Report(Samples.Read("boatyard-as-found"));
+            return (report.ToMarkdown(), report.ToHtml());
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Page_HasEveryFindingWithItsRemedyAndSource_WorstFirst(string name)
+    {
+        SiteReport report = Samples.Report(Samples.Read(name));
+        List<XElement> found = [.. Page(report).Descendants(Html + "ol").Where(l => l.Attribute("class")?.Value == "findings").SelectMany(l => l.Elements(Html + "li"))];
+        string markdown = Unescaped(report.ToMarkdown());
+        Assert.Equal(report.Findings.Select(f => f.Rule).Distinct().Count(), found.Count);
+        Assert.All(report.Findings, finding =>
+        {
+            string[] parts = [finding.About.Name, finding.Message, finding.Remedy, finding.Rule, finding.Source.ToString()];
+            Assert.Contains(found, card => parts.All(part => card.Value.Contains(part, StringComparison.Ordinal)));
+            Assert.All(parts, part => Assert.Contains(part, markdown, StringComparison.Ordinal));
+        });
+        Severity[] order = [.. found.Select(f => Enum.Parse<Severity>(f.Attribute("class")!.Value, ignoreCase: true))];
+        Assert.Equal(order.OrderDescending(), order);
+    }
+
+    // What a person at the box looks up: one row a device, with its worst volts and its margin.
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Page_HasARowForEveryDevice(string name)
+    {
+        SiteReport report = Samples.Report(Samples.Read(name));
+        string[][] rows = [.. Page(report).Descendants(Html + "tr").Select(r => r.Elements().Select(c => c.Value).ToArray())];
+        Assert.All(report.Assessment.Devices, d =>
+        {
+            string[] row = rows.Single(r => r.Length == 9 && r[0] == d.Device.Name);
+            Assert.Equal(d.Output.Number.ToString(CultureInfo.InvariantCulture), row[1]);
+            if (d.Worst.State != DeviceState.Up) return;
+            Assert.Equal(d.Worst.Voltage.Volts.ToString("0.00", CultureInfo.InvariantCulture), row[4]);
+            Assert.Equal(d.Worst.Condition.Name, row[5]);
+        });
+    }
+
+    [Theory]
+    [InlineData(null, "Nothing was found against it.")]
+    [InlineData(Severity.Note, "Nothing keeps it from working; there is something to know.")]
+    [InlineData(Severity.Caution, "It works, with less in hand than it should have.")]
+    [InlineData(Severity.Failure, "It will not work as it stands.")]
+    [InlineData(Severity.Danger, "Do not energise it: something in it is dangerous.")]
+    public void Report_BeginsWithTheVerdictOfTheWorst(Severity? worst, string verdict)
+    {
+        SiteAssessment assessment = Samples.Read("boatyard-as-found").Assess();
+        var report = new SiteReport(assessment, RuleSet.Standard.Check(assessment).Where(f => f.Severity <= worst).Reverse());
+        Assert.Equal(verdict, Page(report).Descendants(Html + "strong").First().Value);
+        Assert.Contains($"**{verdict}**", report.ToMarkdown(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Page_CanBeHeardAndSteppedThrough(string name) => AssertAccessible(Page(Samples.Report(Samples.Read(name))));
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Page_IsSelfContained(string name) => AssertSelfContained(Samples.Report(Samples.Read(name)).ToHtml());
+
+    // Whatever people call their sites and things: nothing breaks out of its place, and the name is read as it was typed.
+    [Property(Arbitrary = [typeof(RandomSites)], MaxTest = 60)]
+    public void AnySite_GivesAWholeReport(Site site)
+    {
+        SiteReport report = Samples.Report(site);
+        XElement page = Page(report);
+        AssertAccessible(page);
+        AssertSelfContained(report.ToHtml());
+        Assert.Equal(PlainText.Of("Camera power at " + site.Name), page.Descendants(Html + "h1").Single().Value);
+        string markdown = report.ToMarkdown(), plain = Unescaped(markdown);
+        AssertTables(markdown);
+        HashSet<string> firstCells = [.. page.Descendants(Html + "th").Select(c => c.Value)];
+        Assert.All(report.Assessment.Devices, d => Assert.Contains(PlainText.Of(d.Device.Name), firstCells));
+        Assert.All(report.Findings, f => Assert.Contains(PlainText.Of(f.Message), plain, StringComparison.Ordinal));
+        Assert.Equal(report.Findings.Select(f => f.Rule).Distinct().Count(), page.Descendants(Html + "h3").Count());
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void MarkdownTables_AreWellFormed(string name) => AssertTables(Samples.Report(Samples.Read(name)).ToMarkdown());
+
+    [Fact]
+    public void Markdown_EscapesWhatItWouldTakeForItsOwn()
+    {
+        Site shed = Samples.Read("boat-shed");
+        var named = new Site("a|b *c* <d> [e](f) `g`\n# h", shed.Conditions, shed.Boxes, shed.Runs, shed.Devices);
+        Assert.StartsWith("# Camera power at a\\|b \\*c\\* &lt;d\\> \\[e\\](f) \\`g\\` \\# h\n", Samples.Report(named).ToMarkdown(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Nulls_AreRefusedByName()
+    {
+        SiteAssessment assessment = Samples.Read("boat-shed").Assess();
+        Assert.Throws<ArgumentNullException>("assessment", () => new SiteReport(null!, []));
+        Assert.Throws<ArgumentNullException>("findings", () => new SiteReport(assessment, null!));
+        Assert.Throws<ArgumentNullException>("findings", () => new SiteReport(assessment, [null!]));
+    }
+
+    private static XElement Page(SiteReport report)
+    {
+        string html = report.ToHtml();
+        Assert.StartsWith("<!DOCTYPE html>\n<html lang=\"en\"", html, StringComparison.Ordinal);
+        return XDocument.Parse(html).Root!;
+    }
+
+    private static void AssertAccessible(XElement page)
+    {
+        Assert.Equal("en", page.Attribute("lang")!.Value);
+        Assert.Single(page.Descendants(Html + "main"));
+        int[] levels = [.. page.Descendants().Where(e => e.Name.Namespace == Html && Heading().IsMatch(e.Name.LocalName)).Select(e => e.Name.LocalName[1] - '0')];
+        Assert.Equal(1, levels[0]);
+        Assert.DoesNotContain(levels.Zip(levels.Skip(1)), x => x.Second > x.First + 1 || x.Second == 1);
+        string[] ids = [.. page.Descendants().Attributes("id").Select(a => a.Value)];
+        Assert.Equal(ids.Length, ids.Distinct().Count());
+        Assert.All(page.Descendants().Attributes("aria-labelledby").SelectMany(a => a.Value.Split(' ')), id => Assert.Contains(id, ids));
+        Assert.All(page.Descendants(Html + "table"), table =>
+        {
+            Assert.NotEmpty(table.Element(Html + "caption")!.Value);
+            Assert.All(table.Descendants(Html + "th"), th => Assert.Contains(th.Attribute("scope")!.Value, new[] { "col", "row" }));
+            int columns = table.Element(Html + "thead")!.Descendants(Html + "th").Count();
+            Assert.All(table.Element(Html + "tbody")!.Elements(Html + "tr"), row => Assert.Equal(columns, row.Elements().Count()));
+        });
+        Assert.All(page.Descendants(Html + "figure").Elements(), svg => Assert.Equal("img", svg.Attribute("role")!.Value));
+    }
+
+    private static void AssertSelfContained(string html)
+    {
+        XElement page = XDocument.Parse(html).Root!;
+        Assert.DoesNotContain(page.Descendants(), e => e.Name.LocalName is "script" or "link" or "img" or "iframe" or "object" or "image" or "use" or "a");
+        Assert.DoesNotContain(page.Descendants().Attributes(), a => a.Name.LocalName is "src" or "href" or "srcset" || a.Name.LocalName.StartsWith("on", StringComparison.Ordinal));
+        string style = page.Descendants(Html + "style").Single().Value;
+        Assert.DoesNotContain("url(", style, StringComparison.Ordinal);
+        Assert.DoesNotContain("@import", style, StringComparison.Ordinal);
+
+        // Read as HTML: nothing but a void element, or one of a picture, closes itself.
+        Assert.DoesNotContain(page.Descendants().Where(e => e.Name.Namespace == Html && e.Name.LocalName != "meta"), e => e.IsEmpty);
+        Assert.DoesNotContain('&', style);
+    }
+
+    private static void AssertTables(string markdown)
+    {
+        string[] lines = markdown.Split('\n');
+        for (int i = 0; i < lines.Length; i++)
+        {
+            if (!lines[i].StartsWith("| ", StringComparison.Ordinal)) continue;
+            Assert.Empty(lines[i - 1]);
+            int columns = Cells(lines[i]);
+            Assert.Matches(@"^\|( -{3}:? \|)+$", lines[i + 1]);
+            for (; lines[i].StartsWith("| ", StringComparison.Ordinal); i++) Assert.Equal(columns, Cells(lines[i]));
+        }
+    }
+
+    private static int Cells(string row)
+    {
+        int bars = 0;
+        for (int i = 0; i < row.Length; i++)
+        {
+            if (row[i] == '\\') i++;
+            else if (row[i] == '|') bars++;
+        }
+
+        return bars - 1;
+    }
+
+    private static string Unescaped(string markdown)
+    {
+        var text = new StringBuilder();
+        string html = markdown.Replace("&lt;", "<", StringComparison.Ordinal).Replace("&amp;", "&", StringComparison.Ordinal);
+        for (int i = 0; i < html.Length; i++) text.Append(html[i] == '\\' && i + 1 < html.Length ? html[++i] : html[i]);
+        return text.ToString();
+    }
+
+    [GeneratedRegex("^h[1-6]$")]
+    private static partial Regex Heading();
+}
