@@ -180,6 +180,9 @@ public class ClassroomTests(PublishedClassroom classroom, ITestOutputHelper outp
     public async Task EveryWidth_IsAccessible_AndFitsWithoutScrollingSideways(int width)
     {
         await using OpenPage open = await OpenPage.OfAsync(classroom, width, 800);
+        await PictureAsync(open, FormattableString.Invariant($"top-{width}"), fullPage: false);
+        await open["profile"].EvaluateAsync("figure => figure.scrollIntoView()");
+        await PictureAsync(open, FormattableString.Invariant($"charts-{width}"), fullPage: false);
         await open["exercise-working"].ClickAsync();
         await IsAccessibleAsync(open);
         int overflow = await open.Page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth");
@@ -278,6 +281,6 @@ public class ClassroomTests(PublishedClassroom classroom, ITestOutputHelper outp
         Assert.True(result.Passes.Length > 10);
     }
 
-    private static Task<byte[]> PictureAsync(OpenPage open, string name) =>
-        open.Page.ScreenshotAsync(new() { Path = Path.Combine(PublishedClassroom.Pictures, name + ".png"), FullPage = true });
+    private static Task<byte[]> PictureAsync(OpenPage open, string name, bool fullPage = true) =>
+        open.Page.ScreenshotAsync(new() { Path = Path.Combine(PublishedClassroom.Pictures, name + ".png"), FullPage = fullPage });
 }
