@@ -39,7 +39,7 @@ internal static class PageStyle
         figure svg { display: block; width: 100%; height: auto; }
         @page { margin: 14mm 13mm; }
         @media print {
-          body { font-size: 9.5pt; }
+          :root { font-size: 9.5pt; }
           main { max-width: none; padding: 0; }
           .scrolled { overflow: visible; break-inside: avoid; }
           table { font-size: 8pt; }
