@@ -23,19 +23,16 @@ public sealed class ProtectionAboveConductorRatingRule() : Rule("protection-abov
     {
         Site site = Require.NotNull(evidence, nameof(evidence)).Assessment.Site;
         double warmest = site.Conditions.Max(c => c.At.CableCelsius);
-        foreach (FeedGroup group in site.Feeds)
+        foreach (OutputFeed feed in site.Feeds.SelectMany(group => group.Feeds))
         {
-            foreach (OutputFeed feed in group.Feeds)
-            {
-                // Its rated current, whatever the air around it: in a cold box it carries still more.
-                double rated = feed.Output.Protection?.CarriedAmperes(currentFactor: 1) ?? double.PositiveInfinity;
-                if (double.IsInfinity(rated)) continue;
-                (SiteRun? run, double amperes) = Weakest(feed, warmest);
-                if (run is null || !Limits.IsAbove(rated, amperes)) continue;
-                yield return Find(Subject.Of(feed.Box, feed.Output),
-                    Invariant($"Its {feed.Output.Protection} carries {rated:0.##} A for good, and the run from {run.From} to {run.To} is good for {amperes:0.00} A where it is {warmest:0.#} °C."),
-                    ElectricCurrent.FromAmperes(rated), ElectricCurrent.FromAmperes(amperes));
-            }
+            // Its rated current, whatever the air around it: in a cold box it carries still more.
+            double rated = feed.Output.Protection?.CarriedAmperes(currentFactor: 1) ?? double.PositiveInfinity;
+            if (double.IsInfinity(rated)) continue;
+            (SiteRun? run, double amperes) = Weakest(feed, warmest);
+            if (run is null || !Limits.IsAbove(rated, amperes)) continue;
+            yield return Find(Subject.Of(feed.Box, feed.Output),
+                Invariant($"Its {feed.Output.Protection} carries {rated:0.##} A for good, and the run from {run.From} to {run.To} is good for {amperes:0.00} A where it is {warmest:0.#} °C."),
+                ElectricCurrent.FromAmperes(rated), ElectricCurrent.FromAmperes(amperes));
         }
     }
 

@@ -15,15 +15,12 @@ public sealed class TerminalWrongSizeRule() : Rule("terminal-wrong-size", Severi
     public override IEnumerable<Finding> Check(Evidence evidence)
     {
         SiteAssessment assessment = Require.NotNull(evidence, nameof(evidence)).Assessment;
-        foreach (FeedGroup group in assessment.Site.Feeds)
+        foreach (OutputFeed feed in assessment.Site.Feeds.SelectMany(group => group.Feeds))
         {
-            foreach (OutputFeed feed in group.Feeds)
+            if (feed.Box.Terminals is not TerminalRange terminals) continue;
+            for (int i = 0; i < feed.Runs.Count && feed.Parents[i] < 0; i++)
             {
-                if (feed.Box.Terminals is not TerminalRange terminals) continue;
-                for (int i = 0; i < feed.Runs.Count && feed.Parents[i] < 0; i++)
-                {
-                    if (Misfit(feed.Runs[i].Run.Segments.First().Cable, terminals) is Conductor wrong) yield return Find(feed.Runs[i], wrong, terminals, $"the terminals of {feed.Box}");
-                }
+                if (Misfit(feed.Runs[i].Run.Segments.First().Cable, terminals) is Conductor wrong) yield return Find(feed.Runs[i], wrong, terminals, $"the terminals of {feed.Box}");
             }
         }
 

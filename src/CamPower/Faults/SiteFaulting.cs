@@ -68,10 +68,14 @@ public static class SiteFaulting
         {
             bool isKnown = output.Output.Protection is not null
                 && (device.Ambient is null || (!inBox.IsInsideUnknown && device.Ambient.Covers(inBox.SupplyCelsius)));
-            double factor = isKnown ? device.CurrentFactorAt(Temperature.FromDegreesCelsius(inBox.SupplyCelsius), nameof(output)) : 1;
-            yield return isKnown
-                ? new ProtectionInCondition(drawn, device.CarriedAmperes(factor), device.OpeningAt(drawn.Amperes, factor), device is Fuse ? device.CarriedAmperes(factor) : double.PositiveInfinity)
-                : new ProtectionInCondition(drawn, double.PositiveInfinity, default, double.PositiveInfinity);
+            if (!isKnown)
+            {
+                yield return new ProtectionInCondition(drawn, double.PositiveInfinity, default, double.PositiveInfinity);
+                continue;
+            }
+
+            double factor = device.CurrentFactorAt(Temperature.FromDegreesCelsius(inBox.SupplyCelsius), nameof(output)), carried = device.CarriedAmperes(factor);
+            yield return new ProtectionInCondition(drawn, carried, device.OpeningAt(drawn.Amperes, factor), device is Fuse ? carried : double.PositiveInfinity);
         }
     }
 }
