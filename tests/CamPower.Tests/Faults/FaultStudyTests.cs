@@ -42,6 +42,17 @@ public class FaultStudyTests
         Assert.All(SmallFault.Study(SmallFault.Run(1), SmallFault.QuickActing(2), adapter).Shorts, s => Assert.Equal(ClearingVerdict.DoesNotClear, s.Verdict));
     }
 
+    // The same run as above, 3.70 A cold and 3.20 A hot, whatever a supply that holds 2 A makes of it.
+    [Fact]
+    public void Prospective_IsFromColdToHotConductors_WhateverTheSupplyHolds()
+    {
+        ShortCircuit far = SmallFault.Study(new CableRun(Runs.Eighteen, oneWayLength: Length.FromFeet(250)), SmallFault.QuickActing(2),
+            SmallFault.Source(OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(2)), ohms: 0.05), SmallFault.Between(20, 60)).AtFarEnd;
+        Assert.Equal(3.701, far.LargestProspective!.Value.Amperes, 0.001);
+        Assert.Equal(3.205, far.SmallestProspective!.Value.Amperes, 0.001);
+        Assert.Equal(2, far.Largest!.Value.Amperes, 1e-9);
+    }
+
     // The joint's own 0.5 Ω lies behind a short at the joint: 10 m of 1.5 mm² are 10 × 2/58/1.5 = 0.2299 Ω, 12/0.3299 = 36.38 A.
     [Fact]
     public void Places_AreTheTerminalsEveryJointAndTheFarEnd()

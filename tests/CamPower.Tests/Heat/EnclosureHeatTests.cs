@@ -151,7 +151,11 @@ public class EnclosureHeatTests
     {
         var plastic = new Enclosure(Length.FromMeters(0.3), Length.FromMeters(0.5), Length.FromMeters(0.2), EnclosureWall.Plastic, EnclosureFaces.Front | EnclosureFaces.Left | EnclosureFaces.Right | EnclosureFaces.Bottom);
         Assert.Equal(0.41, plastic.FreeArea.SquareMeters, 1e-12);
-        Assert.Equal(15 * 0.015 / 0.41, plastic.HeatedBy(Power.FromWatts(15), Celsius(20)).SheetRise, 1e-12);
+        HeatedEnclosure heated = plastic.HeatedBy(Power.FromWatts(15), Celsius(20));
+        Assert.Equal(15 * 0.015 / 0.41, heated.SheetRise, 1e-12);
+
+        // The film inside begins where the sheet ends.
+        Assert.Equal(heated.Skin.Kelvins + heated.SheetRise, heated.InsideFilm.ColdKelvins, 1e-9);
         Assert.Equal(0, Painted().HeatedBy(Power.FromWatts(15), Celsius(20)).SheetRise);
     }
 
