@@ -12,6 +12,7 @@ public sealed class NuisanceTripRule() : Rule("nuisance-trip", Severity.Failure,
     /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence) =>
         from output in Require.NotNull(evidence, nameof(evidence)).Faults.Outputs
+        where output.Output.Protection is not null
         let worst = output.InConditions.Where(c => c.MayTrip).OrderByDescending(c => c.Current.Amperes / c.Carried!.Value.Amperes).FirstOrDefault()
         where worst is not null
         select Find(Subject.Of(output.Box, output.Output),

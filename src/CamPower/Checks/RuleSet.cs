@@ -57,6 +57,7 @@ public sealed class RuleSet
         new TerminalWrongSizeRule(),
         new BoxTooHotRule(),
         new BoxTemperatureUnknownRule(),
+        new OutletOverloadedRule(),
         new SupplyAboveDeratedRatingRule(),
         new SplitAdapterRule(),
         new SupplyHeadroomRule(),
@@ -71,6 +72,7 @@ public sealed class RuleSet
         new CopperCladAluminiumRule(),
         new AcSolvedWithRmsRule(),
         new MixedResistanceBasesRule(),
+        new OutletLoadUnknownRule(),
         new ValueOutsideValidatedRangeRule(),
     ]);
 
