@@ -67,6 +67,16 @@ public class LastingFaultTests
         Assert.Equal(WithstandVerdict.Stands, fault.WithstandVerdict);
     }
 
+    // Hottest where the air is hot and the supply at its top: 13.8 V over 1.1 Ω and 43.5 mΩ of warm copper are 12.07 A, x = 34.97 K and 20 + 44.97/0.8626 =
+    // 72.1 °C. The least current, 8.92 A, leaves 51 °C; the most, 12.14 A, flows in the cold and leaves 26 °C.
+    [Fact]
+    public void HotAirAtTheTopOfTheTolerance_IsTheHottest()
+    {
+        ShortCircuit fault = SmallFault.Study(Eighteen(Insulation.Pvc70), ProtectiveDevice.None, SmallFault.Source(ohms: 1.1, percent: 15), SmallFault.Between(-10, 30, laying: Cable)).AtFarEnd;
+        Assert.Equal(72.1, fault.IfItLasts!.ConductorTemperature!.Value.DegreesCelsius, 0.1);
+        Assert.Equal(WithstandVerdict.HotterThanInService, fault.WithstandVerdict);
+    }
+
     private static FaultStudy Study(double amperes, ProtectiveDevice device, Laying? laying, Insulation? insulation = null) => SmallFault.Study(
         Eighteen(insulation ?? Insulation.Pvc70), device, SmallFault.Source(OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(amperes))), SmallFault.Between(30, 30, laying: laying));
 
