@@ -7,10 +7,17 @@ namespace CamPower.Files.Building;
 /// <summary>From entries to boxes.</summary>
 internal static class BoxBuilding
 {
-    internal static DistributionBox Build(BoxEntry entry, Place at, Catalog<ProtectiveDevice> devices)
+    internal static Cabinet Build(CabinetEntry entry, Place at) =>
+        new(at.Name("name", entry.Name), EnclosureBuilding.Build(entry.Enclosure ?? new(), at.Member("enclosure")));
+
+    internal static DistributionBox Build(BoxEntry entry, Place at, Catalog<ProtectiveDevice> devices, Catalog<Cabinet> cabinets)
     {
         DistributionBox box = Bare(entry, at, devices);
-        return entry.Enclosure is null ? box : box.In(EnclosureBuilding.Build(entry.Enclosure, at.Member("enclosure")));
+        Place enclosureAt = at.Member("enclosure");
+        Enclosure? enclosure = entry.Enclosure is null ? null : EnclosureBuilding.Build(entry.Enclosure, enclosureAt);
+        if (entry.Cabinet is null) return enclosure is null ? box : box.In(enclosure);
+        if (entry.Enclosure is not null && !enclosureAt.IsFaulty) enclosureAt.Fault("a box in a cabinet has no enclosure of its own");
+        return box.In(cabinets.Find(entry.Cabinet, at.Member("cabinet")));
     }
 
     private static DistributionBox Bare(BoxEntry entry, Place at, Catalog<ProtectiveDevice> devices)

@@ -15,6 +15,9 @@ public enum SubjectKind
     /// <summary>A box or an adapter.</summary>
     Box,
 
+    /// <summary>A cabinet with the boxes in it.</summary>
+    Cabinet,
+
     /// <summary>The site as a whole.</summary>
     Site,
 }

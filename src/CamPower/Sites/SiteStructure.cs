@@ -31,6 +31,7 @@ public static class SiteStructure
         var faults = new List<SiteFault>();
         faults.AddRange(Repeated(SitePart.Conditions, "Name", conditions.Select(c => c.Name)));
         faults.AddRange(Repeated(SitePart.Boxes, "Name", boxes.Select(b => b.Name)));
+        faults.AddRange(CabinetFaults(boxes));
         faults.AddRange(Repeated(SitePart.Devices, "Name", devices.Select(d => d.Name)));
         faults.AddRange(Repeated(SitePart.Runs, "To", runs.Select(r => r.To), to => $"a junction can be fed by one run only, and {to} is fed already"));
         faults.AddRange(Repeated(SitePart.VideoLinks, "Device", videoLinks.Select(l => l.Device), device => $"{device} has a video link already"));
@@ -57,6 +58,18 @@ public static class SiteStructure
             }
 
             index++;
+        }
+    }
+
+    // A cabinet is one thing: boxes that name it must mean the same.
+    private static IEnumerable<SiteFault> CabinetFaults(IReadOnlyList<DistributionBox> boxes)
+    {
+        var byName = new Dictionary<string, Cabinet>(StringComparer.Ordinal);
+        for (int i = 0; i < boxes.Count; i++)
+        {
+            if (boxes[i].Cabinet is not Cabinet cabinet) continue;
+            if (!byName.TryGetValue(cabinet.Name, out Cabinet? first)) byName.Add(cabinet.Name, cabinet);
+            else if (!ReferenceEquals(first, cabinet)) yield return new SiteFault(SitePart.Boxes, i, "Cabinet", $"two cabinets have the name {cabinet.Name}");
         }
     }
 
