@@ -9,11 +9,11 @@ namespace CamPower.Heat;
 /// the air of the last one. More heat never makes the air cooler, and warmer air never makes the losses smaller, so the
 /// temperatures rise; and the resistance stops growing at the end of a fuse's thermal curve, so they are bounded: they settle, at
 /// the lowest temperature that is in balance. Each step is shorter than the last by the share of a kelvin that a kelvin of air
-/// brings back, a few per cent. Where that is so near 1 that the steps do not end, the losses at their bound count, which is the hotter side.
+/// brings back, a few per cent. Where that is so near 1 that the steps hardly end, the losses at their bound count, which is the hotter side.
 /// </remarks>
 internal sealed class EnclosureBalance
 {
-    private const int MostSteps = 100;
+    private const int MostSteps = 1000;
 
     // A millionth of a kelvin, where the model is good to a quarter of the rise.
     private const double CloseKelvins = 1e-6;

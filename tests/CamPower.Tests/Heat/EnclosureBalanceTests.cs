@@ -39,14 +39,7 @@ public class EnclosureBalanceTests
     {
         Enclosure enclosure = Of(depth);
         double Lost(double inside) => (12 * amperes * outputs * ((1 / Efficiency) - 1)) + (outputs * amperes * amperes * 0.14 * (1 + (0.01 * (Math.Clamp(inside, 20, 85) - 20))));
-        double low = around, high = 200;
-        while (high - low > 1e-9)
-        {
-            double middle = (low + high) / 2;
-            bool isTooCool = enclosure.HeatedBy(Power.FromWatts(Lost(middle)), Temperature.FromDegreesCelsius(around)).Inside.DegreesCelsius > middle;
-            (low, high) = isTooCool ? (middle, high) : (low, middle);
-        }
-
+        double low = Halved(around, 200, air => enclosure.HeatedBy(Power.FromWatts(Lost(air)), Temperature.FromDegreesCelsius(around)).Inside.DegreesCelsius > air);
         BoxInCondition box = Solved(enclosure, SmallDevices.Generic(1.10), amperes, outputs, around);
         Assert.Equal(low, box.InsideTemperature!.Value.DegreesCelsius, 1e-5);
         Assert.Equal(Lost(low), (double)box.Losses!.Total.Watts, 1e-5);
@@ -69,11 +62,22 @@ public class EnclosureBalanceTests
     [Fact]
     public void RunawayEndsAtTheBound()
     {
-        var wall = new EnclosureWall("felt", Ratio.FromPercent(90), Ratio.FromPercent(50), ThermalResistance.FromSquareMeterKelvinsPerWatt(10));
-        var felt = new Enclosure(Length.FromMeters(0.3), Length.FromMeters(0.4), Length.FromMeters(0.15), wall, EnclosureFaces.OnWall);
-        double inside = Solved(felt, SmallDevices.Generic(1.10), 2, 18, 15).InsideTemperature!.Value.DegreesCelsius;
-        double bound = Solved(felt, SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 2, ohms: 0.14 * 1.65), 2, 18, 15).InsideTemperature!.Value.DegreesCelsius;
-        Assert.Equal(bound, inside, 1e-6);
+        double inside = Solved(Felt, SmallDevices.Generic(1.10), 2, 18, 15).InsideTemperature!.Value.DegreesCelsius;
+        Assert.Equal(Bound(2, 15, Efficiency), inside, 1e-6);
+    }
+
+    // A kelvin that brings back 0.999 of one, and a hundredth of a kelvin to begin with: it would settle in ten thousand steps. The bound counts.
+    [Fact]
+    public void CreepingEndsAtTheBound()
+    {
+        const double Lossless = 0.9999;
+        double Next(double amperes, double around, double air) => Felt.HeatedBy(
+            Power.FromWatts(18 * ((12 * amperes * ((1 / Lossless) - 1)) + (amperes * amperes * 0.14 * (1 + (0.01 * (air - 20)))))), Temperature.FromDegreesCelsius(around)).Inside.DegreesCelsius;
+        double amperes = Halved(0.5, 2, a => Next(a, -80, 21) - Next(a, -80, 20) < 0.999);
+        double around = Halved(-120, -20, t => Next(amperes, t, 20) < 20.01);
+        Assert.True(Next(amperes, around, 50) < 50);
+        double inside = Solved(Felt, SmallDevices.Generic(1.10), amperes, 18, around, Lossless).InsideTemperature!.Value.DegreesCelsius;
+        Assert.Equal(Bound(amperes, around, Lossless), inside, 1e-6);
     }
 
     [Fact]
@@ -83,11 +87,29 @@ public class EnclosureBalanceTests
         Assert.All(inside.Zip(inside.Skip(1)), pair => Assert.True(pair.Second > pair.First));
     }
 
+    private static Enclosure Felt => new(Length.FromMeters(0.3), Length.FromMeters(0.4), Length.FromMeters(0.15),
+        new EnclosureWall("felt", Ratio.FromPercent(90), Ratio.FromPercent(50), ThermalResistance.FromSquareMeterKelvinsPerWatt(10)), EnclosureFaces.OnWall);
+
+    // 0.14 Ω in air of 85 °C, the end of the thermal curve.
+    private static double Bound(double amperes, double around, double efficiency) =>
+        Solved(Felt, SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 2, ohms: 0.14 * 1.65), amperes, 18, around, efficiency).InsideTemperature!.Value.DegreesCelsius;
+
+    private static double Halved(double low, double high, Func<double, bool> isTooLow)
+    {
+        while (high - low > 1e-9)
+        {
+            double middle = (low + high) / 2;
+            (low, high) = isTooLow(middle) ? (middle, high) : (low, middle);
+        }
+
+        return low;
+    }
+
     private static Enclosure Of(double depth) => new(Length.FromMeters(0.3), Length.FromMeters(0.4), Length.FromMeters(depth), EnclosureWall.PaintedSteel, EnclosureFaces.OnWall);
 
-    private static BoxInCondition Solved(Enclosure enclosure, ProtectiveDevice device, double amperes, int outputs, double around)
+    private static BoxInCondition Solved(Enclosure enclosure, ProtectiveDevice device, double amperes, int outputs, double around, double efficiency = Efficiency)
     {
-        DistributionBox box = DistributionBox.WithEqualOutputs(BoxName, Dc(amperes: 100).WithEfficiency(Efficiency), outputs, ElectricCurrent.FromAmperes(50), device).In(enclosure);
+        DistributionBox box = DistributionBox.WithEqualOutputs(BoxName, Dc(amperes: 100).WithEfficiency(efficiency), outputs, ElectricCurrent.FromAmperes(50), device).In(enclosure);
         return Star(box, [Condition.Day(At(box: around))], [.. Enumerable.Repeat((0.0, Camera(Amperes(amperes))), outputs)]).Assess().Boxes[0].Worst;
     }
 }
