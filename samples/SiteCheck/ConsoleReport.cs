@@ -31,17 +31,18 @@ internal sealed class ConsoleReport(IAnsiConsole console)
         console.WriteLine();
         console.MarkupLineInterpolated($"[bold]{box.Box.Name}[/]: {supply.Name} {Voltage(supply.Output)}");
         double used = worst.TotalCurrent.Amperes, rated = worst.DeratedRating.Amperes;
-        console.WriteLine(Invariant($"  {(worst.IsDemandOnly ? "asked for " : "")}{used:0.00} A of {rated:0.00} A at {BoxText(worst)} in {worst.Condition}{(rated > 0 ? Invariant($": {used / rated * 100:0} %") : "")}"));
+        console.WriteLine(Invariant($"  {(worst.IsDemandOnly ? "asked for " : "")}{used:0.00} A of {rated:0.00} A at {BoxText(box.Box, worst)} in {worst.Condition}{(rated > 0 ? Invariant($": {used / rated * 100:0} %") : "")}"));
         if (box.Outputs.Count == 0) return;
         if (supply.Output is DcOutput { Trim: not null }) console.WriteIndented(TrimText(evidence.Assessment.Site.TrimWindowOf(box.Box.Name)));
         DeviceTable.Write(console, evidence.Assessment, box);
         FaultTable.Write(console, [.. evidence.Faults.Outputs.Where(o => o.Box == box.Box)]);
     }
 
-    private static string BoxText(BoxInCondition box)
+    private static string BoxText(DistributionBox box, BoxInCondition worst)
     {
-        if (box.InsideTemperature is not Temperature inside) return $"{Text(box.Condition.At.Box)} around it, unknown inside,";
-        return box.Heat is null ? Text(inside) : Invariant($"{inside.DegreesCelsius:0} °C inside");
+        string where = box.Cabinet is Cabinet cabinet ? $" {cabinet}" : string.Empty;
+        if (worst.InsideTemperature is not Temperature inside) return $"{Text(worst.Condition.At.Box)} around it, unknown inside{where},";
+        return worst.Heat is null ? Text(inside) : Invariant($"{inside.DegreesCelsius:0} °C inside{where}");
     }
 
     // Two digits: no meter in the field shows millivolts. The middle leaves the most room on both sides.

@@ -171,7 +171,7 @@ internal static class SingleFaults
 
         // At 55 °C the resettable fuses hold 0.65 of their 1.10 A, 0.715 A. The bullets take 0.86 A to 0.92 A, the domes at the end of long cables
         // 0.723 A and 0.767 A; those nearer 0.701 A and 0.710 A.
-        new("a box that stays warm at night", """conditions/night/box = "55 C" """, Outputs("nuisance-trip", 1, 3, 4, 9, 10, 11)),
+        new("a box that stays warm at night", """conditions/night/box = "55 C" """, "nuisance-trip: yard box"),
 
         // This fuse opens within the hour at 1.35 times its rating, and 3.6 A are 1.44 times; 1.97 A are 79 % of it, and 75 % is practice.
         new("a fuse loaded for hours",
@@ -251,6 +251,30 @@ internal static class SingleFaults
             bonds = [{ "ground": "recorder chassis", "box": "yard box", "resistance": "50 mohm" }]
             """,
             "hum-on-video-shield: gate plate"),
+
+        // 9.28 A of 20 A at 13.13 V: 86.4 % and a power factor of 0.927 by the curves, 152 VA, 1.27 A at 120 V; 80 % of 1.5 A are 1.2 A.
+        new("a box on a small inverter",
+            """
+            outlets = [{ "name": "inverter socket", "voltage": "120 V", "rating": "1.5 A" }]
+            boxes/yard box/outlet = "inverter socket"
+            """,
+            "outlet-overloaded: inverter socket"),
+        new("an adapter whose power factor nobody noted",
+            """
+            outlets = [{ "name": "dock outlet", "voltage": "120 V", "rating": "15 A" }]
+            boxes/dock adapter/outlet = "dock outlet"
+            boxes/dock adapter/supply/inlet/powerFactor = nothing
+            """,
+            "outlet-load-unknown: dock outlet"),
+
+        // Nothing runs from the second supply; it takes no more than its least loss, and the cabinet is large.
+        new("24 V in the cabinet of a 12 V adapter",
+            """
+            cabinets = [{ "name": "office cabinet", "enclosure": { "width": "600 mm", "height": "800 mm", "depth": "300 mm", "wall": "painted steel", "freeFaces": "on a wall" } }]
+            boxes/office adapter/cabinet = "office cabinet"
+            boxes/+ = { "name": "intercom adapter", "adapter": true, "cabinet": "office cabinet", "supply": { "name": "24 V 1 A adapter", "output": "DC", "nominal": "24 V", "ratedCurrent": "1 A", "tolerance": "3 %", "derating": "generic enclosed", "overload": { "constantCurrent": "1.3 A" }, "inlet": { "efficiency": [{ "at": "10 %", "share": "80 %" }, { "at": "100 %", "share": "85 %" }] } } }
+            """,
+            "mixed-voltages-in-one-box: office cabinet"),
 
         // 0.6 A on the output that two share, and it holds 0.825 A by day.
         new("a camera more than there are outputs",
