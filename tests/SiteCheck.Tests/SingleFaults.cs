@@ -225,21 +225,6 @@ internal static class SingleFaults
         new("a supply that is too weak", """boxes/yard box/supply/ratedCurrent = "9 A" """, "supply-above-derated-rating: yard box"),
         new("a supply without headroom", """boxes/yard box/supply/ratedCurrent = "11 A" """, "supply-above-headroom-policy: yard box"),
 
-        // 9.28 A at 13.13 V, 46 % of the rating: over an efficiency of 86.4 % and a power factor of 0.93 they are 152 VA, 1.27 A at 120 V; 80 % of 1 A.
-        new("a yard box on a small inverter",
-            """
-            outlets = [{ "name": "inverter socket", "voltage": "120 V", "rating": "1 A" }]
-            boxes/yard box/outlet = "inverter socket"
-            """,
-            "outlet-overloaded: inverter socket"),
-        new("an outlet, and nobody knows what is taken from it",
-            """
-            outlets = [{ "name": "office socket", "voltage": "120 V", "rating": "15 A" }]
-            boxes/office adapter/outlet = "office socket"
-            boxes/office adapter/supply/inlet/powerFactor = nothing
-            """,
-            "outlet-load-unknown: office socket"),
-
         // 0.31 A and 8.8 W at 11.4 V.
         new("a second camera on a small adapter", """devices/+ = { "name": "hall", "model": "infrared dome", "at": "office" }""", "split-adapter-beyond-rating: office adapter"),
 
