@@ -30,8 +30,14 @@ internal sealed class SiteEntry
     [Description("The protective devices of the outputs, beside those of the library.")]
     public List<ProtectiveDeviceEntry?>? ProtectiveDevices { get; set; }
 
+    [Description("The cabinets in which several boxes stand together and share the air.")]
+    public List<CabinetEntry?>? Cabinets { get; set; }
+
     [JsonRequired, Description("The conditions that the site must survive; at least one.")]
     public List<ConditionEntry?>? Conditions { get; set; }
+
+    [Description("The outlets that boxes are plugged into.")]
+    public List<OutletEntry?>? Outlets { get; set; }
 
     [JsonRequired, Description("The distribution boxes and adapters.")]
     public List<BoxEntry?>? Boxes { get; set; }

@@ -8,7 +8,8 @@ namespace CamPower.Files.Writing;
 /// <summary>From boxes to entries.</summary>
 internal static class BoxWriting
 {
-    internal static BoxEntry Entry(DistributionBox box, NamedEntries<ProtectiveDevice, ProtectiveDeviceEntry> devices)
+    internal static BoxEntry Entry(DistributionBox box, NamedEntries<ProtectiveDevice, ProtectiveDeviceEntry> devices,
+        NamedEntries<Cabinet, CabinetEntry> cabinets)
     {
         BoxOutput first = box.Outputs[0];
         bool areAlike = box.Outputs.All(o => IsSame(o.Limit, first.Limit) && ReferenceEquals(o.Protection, first.Protection) && o.ClaimedClass == first.ClaimedClass);
@@ -25,13 +26,23 @@ internal static class BoxWriting
             LeadProtection = box.IsAdapter ? NameOf(first) : null,
             ClaimedClass = isEqualBox || box.IsAdapter ? ClassOf(first) : null,
             Terminals = box.Terminals is TerminalRange terminals ? Entry(terminals) : null,
-            Enclosure = box.Enclosure is Enclosure enclosure ? EnclosureWriting.Entry(enclosure) : null,
+            Enclosure = box.Enclosure is Enclosure enclosure && box.Cabinet is null ? EnclosureWriting.Entry(enclosure) : null,
+            Cabinet = box.Cabinet is Cabinet cabinet ? cabinets.NameOf(cabinet) : null,
+            Outlet = box.Outlet?.Name,
         };
 
         static Written<PowerLimitClass>? ClassOf(BoxOutput output) => output.ClaimedClass is PowerLimitClass claimed ? new(claimed) : null;
 
         string? NameOf(BoxOutput output) => output.Protection is ProtectiveDevice device ? KnownDevices.NameOf(device) ?? devices.NameOf(device) : null;
     }
+
+    internal static OutletEntry Entry(Outlet outlet) => new()
+    {
+        Name = outlet.Name,
+        Voltage = new(outlet.Voltage),
+        Rating = new(outlet.Rating),
+        Share = new(outlet.Share),
+    };
 
     internal static TerminalsEntry Entry(TerminalRange range) => new() { Smallest = new(range.Smallest), Largest = new(range.Largest) };
 

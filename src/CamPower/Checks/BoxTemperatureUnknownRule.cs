@@ -14,12 +14,13 @@ public sealed class BoxTemperatureUnknownRule() : Rule("box-temperature-unknown"
     {
         foreach (BoxAssessment box in Require.NotNull(evidence, nameof(evidence)).Assessment.Boxes)
         {
-            BoxInCondition? unknown = box.InConditions.FirstOrDefault(c => c.IsInsideUnknown);
+            BoxInCondition? unknown = box.InConditions.FirstOrDefault(c => c.AreOwnLossesUnknown);
             if (unknown is null) continue;
             bool isDeclared = box.Box.Supply.Inlet?.Efficiency is not null;
+            string what = box.Box.Cabinet is Cabinet cabinet ? $"how warm {cabinet} gets, with all that stands in it," : "how warm the enclosure gets";
             yield return Find(Subject.Of(box.Box), isDeclared
-                ? Invariant($"In \"{unknown.Condition}\" its supply gives {unknown.Amperes:0.00} A, beyond the end of its declared efficiency: how warm the enclosure gets is not known.")
-                : "Its supply declares no efficiency: how warm the enclosure gets is not known.",
+                ? Invariant($"In \"{unknown.Condition}\" its supply gives {unknown.Amperes:0.00} A, beyond the end of its declared efficiency: {what} is not known.")
+                : $"Its supply declares no efficiency: {what} is not known.",
                 condition: isDeclared ? unknown.Condition : null);
         }
     }

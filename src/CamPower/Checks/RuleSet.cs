@@ -36,6 +36,7 @@ public sealed class RuleSet
         new DcIntoAcDeviceRule(),
         new VoltageAboveExtraLowRule(),
         new OutputsTiedTogetherRule(),
+        new MixedVoltagesRule(),
         new SupplyVoltageTooHighRule(),
         new NoOperatingPointRule(),
         new UnloadedBelowTurnOnRule(),
@@ -58,6 +59,7 @@ public sealed class RuleSet
         new TerminalWrongSizeRule(),
         new BoxTooHotRule(),
         new BoxTemperatureUnknownRule(),
+        new OutletOverloadedRule(),
         new SupplyAboveDeratedRatingRule(),
         new SplitAdapterRule(),
         new SupplyHeadroomRule(),
@@ -72,6 +74,7 @@ public sealed class RuleSet
         new CopperCladAluminiumRule(),
         new AcSolvedWithRmsRule(),
         new MixedResistanceBasesRule(),
+        new OutletLoadUnknownRule(),
         new ValueOutsideValidatedRangeRule(),
     ]);
 

@@ -4,17 +4,21 @@ using UnitsNet;
 namespace CamPower;
 
 /// <summary>The protective device of an output under the current of one condition, at the temperature of its box: what it should carry and not notice.</summary>
-/// <remarks>Immutable. What the inputs of the devices draw in the first milliseconds of a start is not in it: nobody declares it.</remarks>
+/// <remarks>
+/// Immutable. The start is judged as if every device of the output that declares its inrush began at one moment, from a stiff source and
+/// through no cable: the worst case. A device that declares none adds nothing to it.
+/// </remarks>
 public sealed class ProtectionInCondition
 {
     private readonly double _carried;
 
-    internal ProtectionInCondition(OutputInCondition output, double carried, OpeningTimes opening, double ratedAmperes)
+    internal ProtectionInCondition(OutputInCondition output, double carried, OpeningTimes opening, double ratedAmperes, bool? standsInrush)
     {
         Condition = output.Condition;
         Current = output.Current;
         _carried = carried;
         Opening = output.IsDemandOnly ? default : opening;
+        StandsInrush = standsInrush;
         ShareOfRating = double.IsInfinity(ratedAmperes) ? null : Ratio.FromDecimalFractions(output.Amperes / ratedAmperes);
     }
 
@@ -32,6 +36,13 @@ public sealed class ProtectionInCondition
 
     /// <summary>The current over the rated current of a fuse, re-rated for the temperature of the box; null for another device. [1]</summary>
     public Ratio? ShareOfRating { get; }
+
+    /// <summary>Whether the device stays closed when all that the output feeds starts at once; null where no device declares its inrush, or it is not known.</summary>
+    /// <remarks>
+    /// Of a fuse by its least melting I²t, or by the gates that hold it closed; of a resettable fuse by an estimate from its time to
+    /// trip. Of an electronic limit it is not known where the peak is above its limit: it draws the inrush out.
+    /// </remarks>
+    public bool? StandsInrush { get; }
 
     /// <summary>Whether the device may open though nothing is wrong: within the duration of the condition, where that is known.</summary>
     public bool MayTrip => Opening.Verdict is ClearingVerdict.MayClear or ClearingVerdict.Clears

@@ -70,18 +70,20 @@ public static class SiteFaulting
     private static IEnumerable<ProtectionInCondition> InConditions(BoxAssessment box, OutputAssessment output)
     {
         ProtectiveDevice device = output.Output.Protection ?? ProtectiveDevice.None;
+        var inrush = Inrush.AtOnce(output.Devices.Select(d => d.Model.Inrush).OfType<Inrush>());
         foreach ((OutputInCondition drawn, BoxInCondition inBox) in output.InConditions.Zip(box.InConditions, (o, b) => (o, b)))
         {
             bool isKnown = output.Output.Protection is not null
                 && (device.Ambient is null || (!inBox.IsInsideUnknown && device.Ambient.Covers(inBox.SupplyCelsius)));
             if (!isKnown)
             {
-                yield return new ProtectionInCondition(drawn, double.PositiveInfinity, default, double.PositiveInfinity);
+                yield return new ProtectionInCondition(drawn, double.PositiveInfinity, default, double.PositiveInfinity, standsInrush: null);
                 continue;
             }
 
             double factor = device.CurrentFactorAt(Temperature.FromDegreesCelsius(inBox.SupplyCelsius), nameof(output)), carried = device.CarriedAmperes(factor);
-            yield return new ProtectionInCondition(drawn, carried, device.OpeningAt(drawn.Amperes, factor), device is Fuse ? carried : double.PositiveInfinity);
+            bool? stands = inrush is null ? null : device.StandsInrush(inrush.PeakAmperes, inrush.AmpereSquaredSeconds, factor);
+            yield return new ProtectionInCondition(drawn, carried, device.OpeningAt(drawn.Amperes, factor), device is Fuse ? carried : double.PositiveInfinity, stands);
         }
     }
 }

@@ -31,12 +31,12 @@ internal sealed class BoxTrial(Site site, DistributionBox box, SizingPolicy poli
     }
 
     /// <summary>The box of the site with a candidate's supply, and with what else of it warms: the enclosure, and what protects the outputs.</summary>
-    /// <remarks>A candidate that declares no enclosure is taken to stand in that of the present box.</remarks>
+    /// <remarks>A candidate that declares no enclosure is taken to stand where the present box stands, beside its neighbours of a cabinet.</remarks>
     internal DistributionBox InItsPlace(DistributionBox candidate)
     {
         var solved = new DistributionBox(box.Name, SupplyOf(candidate), box.Outputs.Select(o =>
             new BoxOutput(o.Number, o.Limit, candidate.Outputs[Math.Min(o.Number, candidate.Outputs.Count) - 1].Protection)), box.Terminals);
-        return (candidate.Enclosure ?? box.Enclosure) is Enclosure enclosure ? solved.In(enclosure) : solved;
+        return solved.InPlaceOf(candidate.Enclosure is null ? box : candidate);
     }
 
     /// <summary>What speaks against a candidate that feeds certain outputs, solved with it in the place of the box.</summary>

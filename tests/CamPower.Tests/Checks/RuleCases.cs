@@ -3,6 +3,7 @@ using System.Linq;
 using CamPower.Conductors;
 using CamPower.Tests.Assessment.Returns;
 using CamPower.Tests.Devices;
+using CamPower.Tests.Mains;
 using CamPower.Tests.Sites;
 using CamPower.Tests.Supplies;
 using UnitsNet;
@@ -18,12 +19,15 @@ internal static class RuleCases
     // 12 V, 2.6 Ω, 12.5 W: (12 ± √14)/2.
     private const double Settles = 7.870828693386971, Unstable = 4.129171306613029;
 
+    private const double HalfDraw = 12 * 5 / (0.85 * 0.95 * 120);
+
     private static readonly Condition Day = Condition.Day(At()), Night = Condition.Night(At()), Warm = Condition.Night(At(box: 60));
 
     internal static IReadOnlyList<RuleCase> All { get; } =
     [
         new("ac-into-dc-device", Severity.Danger, AcCamera(acceptsAc: false), DcCamera(acceptsDc: true), "camera 1"),
         new("dc-into-ac-device", Severity.Failure, DcCamera(acceptsDc: false), DcCamera(acceptsDc: true), "camera 1"),
+        new("mixed-voltages-in-one-box", Severity.Caution, Banks(24, CurrentKind.Dc, isShared: true), Banks(12, CurrentKind.Dc, isShared: true), "cabinet"),
         new("supply-voltage-too-high", Severity.Danger, TooHigh(13.2 + Hair), TooHigh(13.2), "camera 1", 13.2 + Hair, 13.2),
 
         // 3 Ω carries 12²/(4·3) = 12 W.
@@ -86,6 +90,11 @@ internal static class RuleCases
         new("box-too-hot", Severity.Failure, AtBox(70 + Hair), AtBox(70), "box", 70 + Hair, 70, "°C", "day"),
         new("box-temperature-unknown", Severity.Caution, Enclosed(0.1, isEfficiencyDeclared: false), Enclosed(0.1, isEfficiencyDeclared: true), "box"),
 
+        // 12 V and 5 A at 85 % and a power factor of 0.95 take 0.6192 A at 120 V; 80 % of the rating may be plugged in.
+        new("outlet-overloaded", Severity.Danger, Outlets.Plugged(5, Outlets.Sheet(), (HalfDraw / 0.8) - Hair), Outlets.Plugged(5, Outlets.Sheet(), (HalfDraw / 0.8) + Hair),
+            "outlet", HalfDraw, HalfDraw - (0.8 * Hair), "A", "day"),
+        new("outlet-load-unknown", Severity.Note, Outlets.Plugged(1, Dc().WithEfficiency(0.9)), Outlets.Plugged(1, Outlets.Sheet()), "outlet", Condition: "day"),
+
         // A 12.5 A supply gives 9.375 A at 60 °C by the generic curve (common practice, no source).
         new("supply-above-derated-rating", Severity.Failure, Loaded(9.375 + Hair, 12.5, Warm), Loaded(9.375, 12.5, Warm), "box", 9.375 + Hair, 9.375, "A", "night"),
         new("split-adapter-beyond-rating", Severity.Failure, Split(1 + Hair), Split(1), "box", 2 + (2 * Hair), 2, "A", "night"),
@@ -110,6 +119,15 @@ internal static class RuleCases
         new("value-outside-validated-range", Severity.Caution, Enclosed(0.1 - Hair), Enclosed(0.1), "box", 0.1 - Hair, 0.1, "m"),
         new("ac-solved-with-rms", Severity.Note, AcCamera(acceptsAc: true), DcCamera(acceptsDc: true), "box"),
     ];
+
+    // A bank of 12 V DC, with another one beside it or in a cabinet of its own.
+    internal static Site Banks(double volts, CurrentKind kind, bool isShared)
+    {
+        var enclosure = new Enclosure(Length.FromMeters(0.3), Length.FromMeters(0.4), Length.FromMeters(0.15), EnclosureWall.PaintedSteel, EnclosureFaces.OnWall);
+        Cabinet cabinet = new("cabinet", enclosure), other = isShared ? cabinet : new("other cabinet", enclosure);
+        DistributionBox Bank(string name, Supply supply) => DistributionBox.WithEqualOutputs(name, supply.WithEfficiency(0.9), 4, ElectricCurrent.FromAmperes(1));
+        return new Site("site", [Day], [Bank("bank A", Dc()).In(cabinet), Bank("bank B", Dc(volts, kind: kind)).In(other)], [], []);
+    }
 
     private static Site Hum(double ripplePercent) => ReturnSites.Of([ReturnSites.Box("a", 12, ripplePercent)], [ReturnSites.Run("a", 1, "1", 1.0)],
         [ReturnSites.Amperes(1, 1)], [ReturnSites.Link(1, "g", 0.9)], [ReturnSites.Bond("g", "a", 0.1)]);
