@@ -42,8 +42,9 @@ public static class PlanApplication
         AddServices(builder.Services, limits);
 
         WebApplication app = builder.Build();
+        // Also for a client that asked for a page: a problem is always told in the one form.
+        app.UseStatusCodePages(context => Results.Problem(statusCode: context.HttpContext.Response.StatusCode).ExecuteAsync(context.HttpContext));
         app.UseExceptionHandler();
-        app.UseStatusCodePages();
         app.UseRequestTimeouts();
         app.UseRateLimiter();
         app.MapOpenApi("/openapi.json");
@@ -54,10 +55,10 @@ public static class PlanApplication
     private static void AddServices(IServiceCollection services, PlanLimits limits)
     {
         services.AddSingleton(limits);
+        services.AddSingleton<WorkingPlaces>();
         services.AddProblemDetails();
         services.Configure<ExceptionHandlerOptions>(o => o.StatusCodeSelector = e =>
             e is BadHttpRequestException bad ? bad.StatusCode : StatusCodes.Status500InternalServerError);
-        // What takes long is a client that sends slowly: the sum itself is bounded by the size of the file.
         services.AddRequestTimeouts(o => o.DefaultPolicy = new RequestTimeoutPolicy
         {
             Timeout = limits.Timeout,
@@ -84,8 +85,8 @@ public static class PlanApplication
         {
             document.Info.Title = "Plan service";
             document.Info.Version = "1";
-            document.Info.Description = "Assesses low-voltage camera power: post a site file, get what each device gets and what is wrong. "
-                + "Voltages, currents and temperatures come twice: as text for people, and as a number whose name says its unit.";
+            document.Info.Description = "Assesses low-voltage camera power: post a site file, get what each device gets and what is wrong, as JSON or as a page to print. "
+                + "Quantities come twice: as text for people, and as a number whose name says its unit.";
             return Task.CompletedTask;
         }));
     }

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Globalization;
 using System.IO;
 using System.Linq;
 using System.Text.Json.Nodes;
@@ -7,10 +8,13 @@ using System.Threading;
 using System.Threading.Tasks;
 using CamPower;
 using CamPower.Files;
+using CamPower.Reports;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.OpenApi;
 using Microsoft.AspNetCore.Routing;
 using Microsoft.Net.Http.Headers;
+using Microsoft.OpenApi;
 using PlanService.Answers;
 
 namespace PlanService;
@@ -21,7 +25,9 @@ internal static class PlanEndpoints
     /// <summary>The policy under which a site file waits its turn.</summary>
     public const string OneOfSeveral = "one of several";
 
-    private const string Json = "application/json", SchemaJson = "application/schema+json", ProblemJson = "application/problem+json";
+    private const string Json = "application/json", Html = "text/html", SchemaJson = "application/schema+json", ProblemJson = "application/problem+json";
+
+    private static readonly MediaTypeHeaderValue JsonForm = MediaTypeHeaderValue.Parse(Json + "; charset=utf-8"), HtmlForm = MediaTypeHeaderValue.Parse(Html + "; charset=utf-8");
 
     public static void MapPlans(this IEndpointRouteBuilder app)
     {
@@ -30,9 +36,10 @@ internal static class PlanEndpoints
             .RequireRateLimiting(OneOfSeveral)
             .WithName("AssessSite")
             .WithSummary("Assesses a site in every condition and checks it against every rule.")
-            .WithDescription("The body is a site file; GET /schema says how it is written.")
+            .WithDescription("The body is a site file; GET /schema says how it is written. The answer is JSON, or the report as one HTML page where the Accept header asks for text/html.")
             .Accepts<JsonObject>(Json)
             .Produces<SiteAnswer>(StatusCodes.Status200OK, Json)
+            .AddOpenApiOperationTransformer(DescribeHtml)
             .Produces<SiteFileProblem>(StatusCodes.Status400BadRequest, ProblemJson)
             .ProducesProblem(StatusCodes.Status406NotAcceptable)
             .ProducesProblem(StatusCodes.Status408RequestTimeout)
@@ -46,37 +53,49 @@ internal static class PlanEndpoints
         plans.MapGet("/rules", () => RuleSet.Standard.Rules.Select(RuleAnswer.Of).ToArray())
             .WithName("GetRules")
             .WithSummary("Every rule that a site is checked against, in the order in which they are asked.");
+        plans.MapGet("/inspections", () => InspectionList.Standard.Items.Select(InspectionAnswer.Of).ToArray())
+            .WithName("GetInspections")
+            .WithSummary("What no number tells and a person must look at on site, in the order in which to go through it.");
     }
 
-    private static async Task<IResult> AssessAsync(HttpRequest request, PlanLimits limits, CancellationToken cancellation)
+    private static async Task<IResult> AssessAsync(HttpRequest request, PlanLimits limits, WorkingPlaces places, CancellationToken cancellation)
     {
+        request.HttpContext.Response.Headers.Append(HeaderNames.Vary, HeaderNames.Accept);
         if (!IsUtf8Json(request)) return Problem(StatusCodes.Status415UnsupportedMediaType, "A site file is application/json in UTF-8.");
-        if (!AcceptsJson(request)) return Problem(StatusCodes.Status406NotAcceptable, $"The answer is {Json}.");
+        MediaTypeHeaderValue? form = Accepted.BestOf([JsonForm, HtmlForm], request.GetTypedHeaders().Accept);
+        if (form is null) return Problem(StatusCodes.Status406NotAcceptable, $"The answer is {Json} or {Html}.");
 
         using var body = new MemoryStream();
         await request.Body.CopyToAsync(body, cancellation);
         body.Position = 0;
+        return await places.DoAsync(() => Assess(body, form, limits, cancellation), cancellation);
+    }
+
+    private static IResult Assess(MemoryStream body, MediaTypeHeaderValue form, PlanLimits limits, CancellationToken cancellation)
+    {
         SiteFileResult file = SiteFile.Read(body, new SiteFileOptions { MaxBytes = limits.MaxBytes });
         if (!file.TryGetSite(out Site? site)) return TypedResults.Json(SiteFileProblem.Of(file.Faults), PlanJson.Default.SiteFileProblem, ProblemJson, StatusCodes.Status400BadRequest);
 
-        cancellation.ThrowIfCancellationRequested();
-        SiteAssessment assessment = site.Assess();
-        cancellation.ThrowIfCancellationRequested();
-        return TypedResults.Ok(SiteAnswer.Of(assessment, RuleSet.Standard.Check(assessment)));
+        SiteAssessment assessment = site.Assess(cancellation);
+        var evidence = new Evidence(assessment, cancellation);
+        IReadOnlyList<Finding> findings = RuleSet.Standard.Check(evidence);
+        return form == HtmlForm
+            ? new ReportResult(new SiteReport(assessment, findings, cancellation).ToHtml())
+            : TypedResults.Ok(SiteAnswer.Of(evidence, findings));
+    }
+
+    // Two answers of one status: the second is not described by itself.
+    private static Task DescribeHtml(OpenApiOperation operation, OpenApiOperationTransformerContext context, CancellationToken cancellation)
+    {
+        operation.Responses![StatusCodes.Status200OK.ToString(CultureInfo.InvariantCulture)].Content![Html] =
+            new OpenApiMediaType { Schema = new OpenApiSchema { Type = JsonSchemaType.String, Description = "The report: one page with its pictures in it, no script and nothing from outside." } };
+        return Task.CompletedTask;
     }
 
     private static bool IsUtf8Json(HttpRequest request) =>
         MediaTypeHeaderValue.TryParse(request.ContentType, out MediaTypeHeaderValue? type)
         && type.MediaType.Equals(Json, StringComparison.OrdinalIgnoreCase)
         && (!type.Charset.HasValue || type.Charset.Equals("utf-8", StringComparison.OrdinalIgnoreCase));
-
-    // No Accept header accepts anything.
-    private static bool AcceptsJson(HttpRequest request)
-    {
-        IList<MediaTypeHeaderValue> accepted = request.GetTypedHeaders().Accept;
-        var json = new MediaTypeHeaderValue(Json);
-        return accepted.Count == 0 || accepted.Any(a => a.Quality is not 0 && json.IsSubsetOf(a));
-    }
 
     private static IResult Problem(int status, string detail) => Results.Problem(detail, statusCode: status);
 }

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using System.Threading;
 using CamPower.Reports.Contents;
 using CamPower.Reports.Sections;
 using CamPower.Reports.Writing;
@@ -27,12 +28,14 @@ public sealed class SiteReport
     /// <summary>Puts a report together.</summary>
     /// <param name="assessment">The solved site.</param>
     /// <param name="findings">What the rules found on it, in any order.</param>
+    /// <param name="cancellationToken">Breaks it off: trim windows and faults of a large site whose returns are shared take long.</param>
     /// <exception cref="ArgumentNullException"><paramref name="assessment"/>, <paramref name="findings"/> or one of them is null.</exception>
-    public SiteReport(SiteAssessment assessment, IEnumerable<Finding> findings)
+    /// <exception cref="OperationCanceledException"><paramref name="cancellationToken"/> was cancelled.</exception>
+    public SiteReport(SiteAssessment assessment, IEnumerable<Finding> findings, CancellationToken cancellationToken = default)
     {
         Assessment = Given.NotNull(assessment, nameof(assessment));
         Findings = Given.Items(findings, nameof(findings));
-        _sections = [.. SectionsOf(assessment, Findings)];
+        _sections = [.. SectionsOf(assessment, Findings, cancellationToken)];
     }
 
     /// <summary>The solved site.</summary>
@@ -52,13 +55,13 @@ public sealed class SiteReport
     /// <summary>The title; never throws.</summary>
     public override string ToString() => Title;
 
-    private static IEnumerable<Section> SectionsOf(SiteAssessment assessment, IReadOnlyList<Finding> findings)
+    private static IEnumerable<Section> SectionsOf(SiteAssessment assessment, IReadOnlyList<Finding> findings, CancellationToken cancellationToken)
     {
         yield return SummarySection.Of(assessment, findings);
         yield return FindingsSection.Of(findings);
         yield return ConditionsSection.Of(assessment.Site);
-        SiteFaults faults = assessment.StudyFaults();
-        foreach (BoxAssessment box in assessment.Boxes) yield return BoxSection.Of(assessment, box, faults);
+        SiteFaults faults = assessment.StudyFaults(cancellationToken);
+        foreach (BoxAssessment box in assessment.Boxes) yield return BoxSection.Of(assessment, box, faults, cancellationToken);
         if (assessment.Shields.Count > 0) yield return ShieldsSection.Of(assessment.Shields);
         yield return CautionsSection.Of();
     }

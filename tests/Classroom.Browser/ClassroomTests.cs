@@ -6,8 +6,6 @@ using System.Threading.Tasks;
 using CamPower;
 using Classroom.Bench;
 using Classroom.Exercises;
-using Deque.AxeCore.Commons;
-using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 using UnitsNet;
 using Xunit.Abstractions;
@@ -15,6 +13,7 @@ using static Microsoft.Playwright.Assertions;
 
 namespace Classroom.Browser;
 
+[Collection(InChromium.Name)]
 public class ClassroomTests(PublishedClassroom classroom, ITestOutputHelper output) : IClassFixture<PublishedClassroom>
 {
     private const int Phone = 360, SmallPhone = 320, Desktop = 1280;
@@ -86,7 +85,7 @@ public class ClassroomTests(PublishedClassroom classroom, ITestOutputHelper outp
         await Expect(open["load-volts"]).ToHaveTextAsync("none");
         await Expect(open["load-line"]).ToContainTextAsync("the two never meet");
         await Expect(open.Page.Locator("[role=status]").First).ToContainTextAsync("No operating point");
-        await IsAccessibleAsync(open);
+        await Chromium.IsAccessibleAsync(open.Page);
         await PictureAsync(open, "no-operating-point");
         Assert.Empty(open.Complaints);
     }
@@ -111,7 +110,7 @@ public class ClassroomTests(PublishedClassroom classroom, ITestOutputHelper outp
         Assert.StartsWith(shown[shown.IndexOf(" must be", StringComparison.Ordinal)..], refusal[refusal.IndexOf(" must be", StringComparison.Ordinal)..], StringComparison.Ordinal);
         Assert.Equal(field + "-fault", await open[field].GetAttributeAsync("aria-describedby"));
         Assert.Equal("true", await open[field].GetAttributeAsync("aria-invalid"));
-        await IsAccessibleAsync(open);
+        await Chromium.IsAccessibleAsync(open.Page);
         await PictureAsync(open, "impossible-" + field);
 
         await open[field].FillAsync("10");
@@ -167,7 +166,7 @@ public class ClassroomTests(PublishedClassroom classroom, ITestOutputHelper outp
             await Expect(open["exercise-worked"]).ToContainTextAsync(exercise.AnswerText);
         }
 
-        await IsAccessibleAsync(open);
+        await Chromium.IsAccessibleAsync(open.Page);
         await PictureAsync(open, "exercise");
         Assert.Empty(open.Complaints);
     }
@@ -184,9 +183,8 @@ public class ClassroomTests(PublishedClassroom classroom, ITestOutputHelper outp
         await open["profile"].EvaluateAsync("figure => figure.scrollIntoView()");
         await PictureAsync(open, FormattableString.Invariant($"charts-{width}"), fullPage: false);
         await open["exercise-working"].ClickAsync();
-        await IsAccessibleAsync(open);
-        int overflow = await open.Page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth");
-        Assert.Equal(0, overflow);
+        await Chromium.IsAccessibleAsync(open.Page);
+        await Chromium.FitsAsync(open.Page);
         await PictureAsync(open, FormattableString.Invariant($"width-{width}"));
     }
 
@@ -238,7 +236,7 @@ public class ClassroomTests(PublishedClassroom classroom, ITestOutputHelper outp
         string told = FormattableString.Invariant(
             $"first answer, ms: median {firsts[2]:0}, least {firsts[0]:0}, most {firsts[^1]:0}; redraw, ms: median {redraws[redraws.Length / 2]:0.0}, 95 % below {redraws[redraws.Length * 95 / 100]:0.0}, most {redraws[^1]:0.0}; published files: {Megabytes():0.0} MB");
         output.WriteLine(told);
-        await File.WriteAllTextAsync(Path.Combine(PublishedClassroom.Pictures, "times.txt"), told + "\n");
+        await File.WriteAllTextAsync(Chromium.PicturePath("times.txt"), told + "\n");
         Assert.All(firsts, ms => Assert.True(ms > 0, "The page did not say when its first answer stood."));
         Assert.Equal(200, redraws.Length);
     }
@@ -274,13 +272,6 @@ public class ClassroomTests(PublishedClassroom classroom, ITestOutputHelper outp
         Assert.Fail($"40 presses of Tab do not come to #{id}.");
     }
 
-    private static async Task IsAccessibleAsync(OpenPage open)
-    {
-        AxeResult result = await open.Page.RunAxe();
-        Assert.True(result.Violations.Length == 0, string.Join("\n", result.Violations.Select(v => $"{v.Id}: {v.Help}: {string.Join(" | ", v.Nodes.Select(n => n.Html))}")));
-        Assert.True(result.Passes.Length > 10);
-    }
-
     private static Task<byte[]> PictureAsync(OpenPage open, string name, bool fullPage = true) =>
-        open.Page.ScreenshotAsync(new() { Path = Path.Combine(PublishedClassroom.Pictures, name + ".png"), FullPage = fullPage });
+        open.Page.ScreenshotAsync(new() { Path = Chromium.PicturePath(name + ".png"), FullPage = fullPage });
 }

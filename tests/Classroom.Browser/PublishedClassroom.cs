@@ -13,23 +13,16 @@ using Microsoft.Playwright;
 
 namespace Classroom.Browser;
 
-/// <summary>The page as it is published, served on this machine alone, and a Chromium to look at it.</summary>
-public sealed class PublishedClassroom : IAsyncLifetime
+/// <summary>The page as it is published, served on this machine alone, and the Chromium that looks at it.</summary>
+public sealed class PublishedClassroom(Chromium chromium) : IAsyncLifetime
 {
-    /// <summary>An environment variable that names the browser where it is not Debian's.</summary>
-    private const string BrowserVariable = "CHROMIUM";
-
     private const string Folder = "artifacts/classroom";
 
     private WebApplication? _server;
-    private IPlaywright? _playwright;
 
-    public IBrowser Browser { get; private set; } = null!;
+    public IBrowser Browser => chromium.Browser;
 
     public Uri Address { get; private set; } = null!;
-
-    /// <summary>Where the pictures go that the tests take.</summary>
-    public static string Pictures { get; } = Directory.CreateDirectory(RepositoryFiles.PathOf("artifacts/pictures")).FullName;
 
     public async Task InitializeAsync()
     {
@@ -37,18 +30,10 @@ public sealed class PublishedClassroom : IAsyncLifetime
         _server = Serve(Path.Combine(RepositoryFiles.PathOf(Folder), "wwwroot"));
         await _server.StartAsync();
         Address = new Uri(_server.Urls.Single());
-        _playwright = await Playwright.CreateAsync();
-        Browser = await _playwright.Chromium.LaunchAsync(new()
-        {
-            ExecutablePath = Environment.GetEnvironmentVariable(BrowserVariable) ?? "/usr/bin/chromium",
-            Args = ["--no-sandbox", "--disable-dev-shm-usage", "--disable-gpu"],
-        });
     }
 
     public async Task DisposeAsync()
     {
-        await Browser.CloseAsync();
-        _playwright?.Dispose();
         if (_server is not null) await _server.DisposeAsync();
     }
 

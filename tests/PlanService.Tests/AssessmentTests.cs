@@ -16,7 +16,7 @@ public class AssessmentTests(PlanServer server) : IClassFixture<PlanServer>
 {
     private static readonly JsonSerializerOptions Indented = new() { WriteIndented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
-    public static TheoryData<string> Sites => ["boat-shed.json", "boatyard.json", "boatyard-as-found.json"];
+    public static TheoryData<string> Sites => ["boat-shed.json", "slip-gate.json", "boatyard.json", "boatyard-as-found.json"];
 
     [Theory]
     [MemberData(nameof(Sites))]
@@ -53,6 +53,57 @@ public class AssessmentTests(PlanServer server) : IClassFixture<PlanServer>
                 box.Outputs.Select(o => (o.Output.Number, o.Worst.Current.Amperes, o.Output.Limit.Amperes)),
                 got["outputs"]!.AsArray().Select(o => ((int)o!["number"]!, (double)o["currentInAmperes"]!, (double)o["limitInAmperes"]!)));
         }
+    }
+
+    [Theory]
+    [MemberData(nameof(Sites))]
+    public async Task BoxTemperatures_AreWhatTheLibraryGives(string name)
+    {
+        JsonNode answer = await AnswerAsync(name);
+        Assert.Equal(
+            Assessed(name).Boxes.SelectMany(b => b.InConditions).Select(c => (c.Condition.Name, c.InsideTemperature?.DegreesCelsius, (double?)c.Heat?.Losses.Watts, (double?)c.Heat?.SolarGain.Watts, c.DeratedRating.Amperes)),
+            answer["boxes"]!.AsArray().SelectMany(b => b!["inConditions"]!.AsArray()).Select(c => ((string)c!["condition"]!, (double?)c["insideInDegreesCelsius"],
+                (double?)c["lossesInWatts"], (double?)c["solarGainInWatts"], (double)c["deratedRatingInAmperes"]!)));
+    }
+
+    [Theory]
+    [MemberData(nameof(Sites))]
+    public async Task Protection_IsWhatTheLibraryGives(string name)
+    {
+        JsonNode[] outputs = [.. (await AnswerAsync(name))["boxes"]!.AsArray().SelectMany(b => b!["outputs"]!.AsArray())!];
+        OutputFaults[] expected = [.. Assessed(name).StudyFaults().Outputs];
+        Assert.NotEmpty(expected);
+        Assert.Equal(expected.Select(o => o.Output.Protection?.Name), outputs.Select(o => (string?)o["protection"]));
+        Assert.Equal(
+            expected.SelectMany(o => o.InConditions).Select(p => (p.Condition.Name, p.Current.Amperes, p.Carried?.Amperes, p.MayTrip)),
+            outputs.SelectMany(o => o["protectionInConditions"]!.AsArray()).Select(p => ((string)p!["condition"]!, (double)p["currentInAmperes"]!, (double?)p["carriedInAmperes"], (bool)p["mayTrip"]!)));
+        Assert.Equal(
+            expected.Select(o => o.Output.ClaimedClass is { } claimed ? o.Box.AssessPowerLimit(o.Output.Number, claimed).ToString() : null),
+            outputs.Select(o => (string?)o["powerLimit"]?["message"]));
+    }
+
+    [Theory]
+    [MemberData(nameof(Sites))]
+    public async Task Shorts_AreWhatTheLibraryGives(string name)
+    {
+        JsonNode[] got = [.. (await AnswerAsync(name))["boxes"]!.AsArray().SelectMany(b => b!["outputs"]!.AsArray()).SelectMany(o => o!["shorts"]!.AsArray())!];
+        SiteShort[] expected = [.. Assessed(name).StudyFaults().Outputs.SelectMany(o => o.Shorts)];
+        Assert.Equal(
+            expected.Select(s => (s.Fault.Place, s.Fault.SmallestProspective?.Amperes, s.Fault.LargestProspective?.Amperes, s.Fault.Smallest.Amperes, s.Fault.Largest?.Amperes)),
+            got.Select(s => ((string)s["place"]!, (double?)s["smallestProspectiveInAmperes"], (double?)s["largestProspectiveInAmperes"], (double)s["smallestInAmperes"]!, (double?)s["largestInAmperes"])));
+        Assert.Equal(
+            expected.Select(s => (Plain(s.Fault.Verdict), Plain(s.Fault.WithstandVerdict), s.Fault.IsWithinBreakingCapacity, Plain(s.Rail.State), s.Rail.Voltage?.Volts, s.Rail.Condition.Name)),
+            got.Select(s => (Plain(s["verdict"]), Plain(s["conductors"]), (bool?)s["isWithinBreakingCapacity"], Plain(s["supply"]!["state"]), (double?)s["supply"]!["voltageInVolts"], (string)s["supply"]!["condition"]!)));
+        Assert.Equal(expected.Select(s => Names(s.Rail.Dark)), got.Select(s => Names(s["supply"]!["dark"])));
+        Assert.Equal(expected.Select(s => Names(s.Rail.BelowWindow)), got.Select(s => Names(s["supply"]!["perhapsDark"])));
+        Assert.Equal(expected.Select(s => Names(s.Devices)), got.Select(s => Names(s["devices"])));
+        Assert.Equal(
+            expected.Select(s => s.Fault.Opening.Verdict == ClearingVerdict.None ? null : s.Fault.Opening.Latest?.Seconds),
+            got.Select(s => (double?)s["latestInSeconds"]));
+        Assert.All(expected.Zip(got), pair => Assert.Equal(
+            pair.First.Fault.Missing.ToString().Replace(" ", "", System.StringComparison.Ordinal),
+            pair.Second["missing"]!.AsArray().Count == 0 ? "None" : string.Join(',', pair.Second["missing"]!.AsArray().Select(m => Plain(m))),
+            ignoreCase: true));
     }
 
     [Fact]
@@ -99,8 +150,24 @@ public class AssessmentTests(PlanServer server) : IClassFixture<PlanServer>
     }
 
     [Fact]
-    public async Task AnswerOfTheReadme_IsTheAnswer() =>
-        GeneratedPage.AssertCurrent("samples/PlanService/boat-shed.answer.json", (await AnswerAsync("boat-shed.json")).ToJsonString(Indented) + "\n");
+    public async Task AnswerBesideTheSample_IsTheAnswer() =>
+        GeneratedPage.AssertCurrent("samples/PlanService/slip-gate.answer.json", (await AnswerAsync("slip-gate.json")).ToJsonString(Indented) + "\n");
+
+    // What the README shows of it: the short at the far camera.
+    [Fact]
+    public async Task ShortOfTheReadme_IsOneOfTheAnswer() =>
+        GeneratedPage.AssertCurrent("samples/PlanService/slip-gate.short.json", (await AnswerAsync("slip-gate.json"))["boxes"]![0]!["outputs"]![1]!["shorts"]![1]!.ToJsonString(Indented) + "\n");
+
+    [Fact]
+    public async Task Inspections_AreNamedAndExplained()
+    {
+        string[] named = [.. (await AnswerAsync("boat-shed.json"))["inspections"]!.AsArray().Select(i => (string)i!)];
+        Assert.Equal(InspectionList.Standard.Items.Select(i => i.Id), named);
+        JsonArray explained = JsonNode.Parse(await server.Client.GetStringAsync("/inspections"))!.AsArray();
+        Assert.Equal(
+            InspectionList.Standard.Items.Select(i => (i.Id, i.Look, i.Why, i.Caution)),
+            explained.Select(i => ((string)i!["id"]!, (string)i["look"]!, (string)i["why"]!, (string)i["caution"]!)));
+    }
 
     [Fact]
     public async Task Schema_IsTheLibrarys() => Assert.Equal(SiteFile.Schema, await server.Client.GetStringAsync("/schema"));
@@ -121,6 +188,15 @@ public class AssessmentTests(PlanServer server) : IClassFixture<PlanServer>
         Assert.Equal("application/json", response.Content.Headers.ContentType!.MediaType);
         return JsonNode.Parse(await response.Content.ReadAsStringAsync())!;
     }
+
+    private static string Plain<T>(T member)
+        where T : struct, System.Enum => member.ToString().ToUpperInvariant();
+
+    private static string Plain(JsonNode? word) => ((string)word!).Replace("-", "", System.StringComparison.Ordinal).ToUpperInvariant();
+
+    private static string Names(IEnumerable<SiteDevice> devices) => string.Join('|', devices.Select(d => d.Name));
+
+    private static string Names(JsonNode? names) => string.Join('|', names!.AsArray().Select(n => (string)n!));
 
     private static SiteAssessment Assessed(string name) => SiteFile.Read(PlanServer.SiteText(name)).Site!.Assess();
 

@@ -18,7 +18,7 @@ public class OpenApiTests(PlanServer server) : IClassFixture<PlanServer>
         string[] mapped = [.. server.App.Services.GetRequiredService<EndpointDataSource>().Endpoints.OfType<RouteEndpoint>()
             .Where(e => e.RoutePattern.RawText != "/openapi.json")
             .SelectMany(e => e.Metadata.GetMetadata<HttpMethodMetadata>()!.HttpMethods.Select(m => $"{m} {e.RoutePattern.RawText}")).Order()];
-        Assert.Equal(["GET /rules", "GET /schema", "POST /assessments"], mapped);
+        Assert.Equal(["GET /inspections", "GET /rules", "GET /schema", "POST /assessments"], mapped);
         Assert.Equal(mapped, documented);
     }
 
@@ -29,6 +29,15 @@ public class OpenApiTests(PlanServer server) : IClassFixture<PlanServer>
         string[] references = [.. Everything(document).OfType<JsonObject>().Select(o => (string?)o["$ref"]).OfType<string>()];
         Assert.NotEmpty(references);
         Assert.All(references, r => Assert.NotNull(r.TrimStart('#', '/').Split('/').Aggregate((JsonNode?)document, (at, name) => at?[name])));
+    }
+
+    [Fact]
+    public async Task Assessment_IsDescribedInBothForms()
+    {
+        JsonNode content = (await DocumentAsync())["paths"]!["/assessments"]!["post"]!["responses"]!["200"]!["content"]!;
+        Assert.Equal("#/components/schemas/SiteAnswer", (string)content["application/json"]!["schema"]!["$ref"]!);
+        Assert.Equal("string", (string)content["text/html"]!["schema"]!["type"]!);
+        Assert.Equal(2, content.AsObject().Count);
     }
 
     // A typed client is only as good as what the document says of each member.

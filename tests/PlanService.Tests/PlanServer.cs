@@ -44,8 +44,17 @@ public sealed class PlanServer : IAsyncLifetime
     /// <summary>Posts a text as a site file.</summary>
     public Task<HttpResponseMessage> PostAsync(string json) => Client.PostAsync("/assessments", Body(json));
 
+    /// <summary>Posts a text as a site file and asks for a form of the answer.</summary>
+    public async Task<HttpResponseMessage> PostAsync(string json, string accept)
+    {
+        using var request = new HttpRequestMessage(HttpMethod.Post, "/assessments") { Content = Body(json) };
+        request.Headers.TryAddWithoutValidation("Accept", accept);
+        return await Client.SendAsync(request);
+    }
+
     public static StringContent Body(string json) => new(json, MediaTypeHeaderValue.Parse("application/json"));
 
-    /// <summary>A committed site file of the site check.</summary>
-    public static string SiteText(string name) => File.ReadAllText(RepositoryFiles.PathOf("samples/SiteCheck/sites/" + name));
+    /// <summary>A committed site file of the site check, or of the service itself.</summary>
+    public static string SiteText(string name) =>
+        File.ReadAllText(RepositoryFiles.PathOf((name == "slip-gate.json" ? "samples/PlanService/" : "samples/SiteCheck/sites/") + name));
 }

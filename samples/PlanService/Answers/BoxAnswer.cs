@@ -28,10 +28,13 @@ public sealed record BoxAnswer
     /// <summary>Whether some output asks for more than its cables can carry: its part is then what its loads ask for.</summary>
     public required bool IsDemandOnly { get; init; }
 
+    /// <summary>The box in each condition, in the order of the file.</summary>
+    public required IReadOnlyList<BoxConditionAnswer> InConditions { get; init; }
+
     /// <summary>The used outputs.</summary>
     public required IReadOnlyList<OutputAnswer> Outputs { get; init; }
 
-    internal static BoxAnswer Of(BoxAssessment box) => new()
+    internal static BoxAnswer Of(BoxAssessment box, SiteFaults faults) => new()
     {
         Name = box.Box.Name,
         WorstCondition = box.Worst.Condition.Name,
@@ -40,6 +43,7 @@ public sealed record BoxAnswer
         DeratedRating = Written.Text(box.Worst.DeratedRating),
         DeratedRatingInAmperes = box.Worst.DeratedRating.Amperes,
         IsDemandOnly = box.Worst.IsDemandOnly,
-        Outputs = [.. box.Outputs.Select(OutputAnswer.Of)],
+        InConditions = [.. box.InConditions.Select(BoxConditionAnswer.Of)],
+        Outputs = [.. faults.Outputs.Where(o => o.Box == box.Box).Select(OutputAnswer.Of)],
     };
 }

@@ -1,3 +1,5 @@
+using System.Collections.Generic;
+using System.Linq;
 using CamPower;
 
 namespace PlanService.Answers;
@@ -23,13 +25,33 @@ public sealed record OutputAnswer
     /// <summary>The most that it may give. [A]</summary>
     public required double LimitInAmperes { get; init; }
 
-    internal static OutputAnswer Of(OutputAssessment output) => new()
+    /// <summary>Name of its protective device; absent where nobody declares one.</summary>
+    public string? Protection { get; init; }
+
+    /// <summary>Its protective device in each condition, in the order of the file.</summary>
+    public required IReadOnlyList<ProtectionAnswer> ProtectionInConditions { get; init; }
+
+    /// <summary>A short at each place of what it feeds: the terminals first, then each joint and end.</summary>
+    public required IReadOnlyList<ShortAnswer> Shorts { get; init; }
+
+    /// <summary>What numbers say of the power-limit class that it claims; absent where it claims none.</summary>
+    public PowerLimitAnswer? PowerLimit { get; init; }
+
+    internal static OutputAnswer Of(OutputFaults faults)
     {
-        Number = output.Output.Number,
-        WorstCondition = output.Worst.Condition.Name,
-        Current = Written.Text(output.Worst.Current),
-        CurrentInAmperes = output.Worst.Current.Amperes,
-        Limit = Written.Text(output.Output.Limit),
-        LimitInAmperes = output.Output.Limit.Amperes,
-    };
+        OutputAssessment output = faults.Assessment;
+        return new OutputAnswer
+        {
+            Number = output.Output.Number,
+            WorstCondition = output.Worst.Condition.Name,
+            Current = Written.Text(output.Worst.Current),
+            CurrentInAmperes = output.Worst.Current.Amperes,
+            Limit = Written.Text(output.Output.Limit),
+            LimitInAmperes = output.Output.Limit.Amperes,
+            Protection = output.Output.Protection?.Name,
+            ProtectionInConditions = [.. faults.InConditions.Select(ProtectionAnswer.Of)],
+            Shorts = [.. faults.Shorts.Select(ShortAnswer.Of)],
+            PowerLimit = PowerLimitAnswer.Of(output),
+        };
+    }
 }

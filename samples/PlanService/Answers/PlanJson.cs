@@ -8,6 +8,7 @@ namespace PlanService.Answers;
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
 [JsonSerializable(typeof(SiteAnswer))]
 [JsonSerializable(typeof(RuleAnswer[]))]
+[JsonSerializable(typeof(InspectionAnswer[]))]
 [JsonSerializable(typeof(SiteFileProblem))]
 [JsonSerializable(typeof(ProblemDetails))]
 [JsonSerializable(typeof(JsonObject))]

@@ -28,14 +28,20 @@ public sealed record SiteAnswer
     /// <summary>What was found, worst first.</summary>
     public required IReadOnlyList<FindingAnswer> Findings { get; init; }
 
-    internal static SiteAnswer Of(SiteAssessment assessment, IReadOnlyList<Finding> findings) => new()
+    /// <summary>Identifiers of what no number tells and a person must look at on site, findings or not; GET /inspections explains them.</summary>
+    public required IReadOnlyList<string> Inspections { get; init; }
+
+    internal static SiteAnswer Of(Evidence evidence, IReadOnlyList<Finding> findings) => Of(evidence.Assessment, evidence.Faults, findings);
+
+    private static SiteAnswer Of(SiteAssessment assessment, SiteFaults faults, IReadOnlyList<Finding> findings) => new()
     {
         Site = assessment.Site.Name,
         Worst = findings.Count == 0 ? null : Word.Of(findings.Max(f => f.Severity)),
         Conditions = [.. assessment.Site.Conditions.Select(ConditionAnswer.Of)],
         Devices = [.. assessment.Devices.Select(DeviceAnswer.Of)],
-        Boxes = [.. assessment.Boxes.Select(BoxAnswer.Of)],
+        Boxes = [.. assessment.Boxes.Select(box => BoxAnswer.Of(box, faults))],
         Shields = [.. assessment.Shields.Select(ShieldAnswer.Of)],
         Findings = [.. findings.Select(FindingAnswer.Of)],
+        Inspections = [.. InspectionList.Standard.Items.Select(i => i.Id)],
     };
 }

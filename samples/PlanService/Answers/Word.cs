@@ -1,4 +1,6 @@
 using System;
+using System.Collections.Generic;
+using System.Linq;
 using System.Text;
 
 namespace PlanService.Answers;
@@ -18,4 +20,8 @@ internal static class Word
 
         return word.ToString();
     }
+
+    /// <summary>Each flag that is set, as words.</summary>
+    public static IReadOnlyList<string> OfFlags<T>(T flags)
+        where T : struct, Enum => [.. Enum.GetValues<T>().Where(flag => !flag.Equals(default(T)) && flags.HasFlag(flag)).Select(Of)];
 }

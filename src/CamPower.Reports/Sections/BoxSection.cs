@@ -1,5 +1,6 @@
 using System.Collections.Generic;
 using System.Linq;
+using System.Threading;
 using CamPower.Heat;
 using CamPower.Reports.Contents;
 using UnitsNet;
@@ -16,10 +17,10 @@ internal static class BoxSection
     private static readonly Column[] OutputColumns =
         [new("Output"), new("Feeds"), new("Protection"), new("At most, A", true), new("In"), new("Limit, A", true), new("Used, %", true)];
 
-    internal static Section Of(SiteAssessment assessment, BoxAssessment box, SiteFaults faults)
+    internal static Section Of(SiteAssessment assessment, BoxAssessment box, SiteFaults faults, CancellationToken cancellationToken)
     {
         DeviceAssessment[] devices = [.. assessment.Devices.Where(d => d.Box == box.Box)];
-        var blocks = new List<Block> { new Facts([.. FactsOf(assessment.Site, box)]) };
+        var blocks = new List<Block> { new Facts([.. FactsOf(assessment.Site, box, cancellationToken)]) };
         if (devices.Length > 0)
         {
             blocks.Add(new DataTable($"Devices on {box.Box}: what they get from the lowest voltage of the supply, and the most that they may see", DeviceRow.Columns, [.. devices.Select(DeviceRow.Of)]));
@@ -37,7 +38,7 @@ internal static class BoxSection
         return new Section($"{(box.Box.IsAdapter ? "Adapter" : "Box")}: {box.Box}", blocks);
     }
 
-    private static IEnumerable<Fact> FactsOf(Site site, BoxAssessment box)
+    private static IEnumerable<Fact> FactsOf(Site site, BoxAssessment box, CancellationToken cancellationToken)
     {
         SupplyOutput output = box.Box.Supply.Output;
         yield return new("Supply", box.Box.Supply.Name);
@@ -45,7 +46,7 @@ internal static class BoxSection
         if (output is DcOutput dc)
         {
             yield return new("Set to", Invariant($"{dc.SetPoint.Volts:0.00} V"));
-            if (dc.Trim is not null && box.Outputs.Count > 0) yield return new("Trim window", Trim(site.TrimWindowOf(box.Box.Name)));
+            if (dc.Trim is not null && box.Outputs.Count > 0) yield return new("Trim window", Trim(site.TrimWindowOf(box.Box.Name, cancellationToken)));
         }
 
         if (box.Box.Enclosure is Enclosure enclosure) yield return new("Enclosure", enclosure.ToString());

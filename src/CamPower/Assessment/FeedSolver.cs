@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using System.Threading;
 using CamPower.Circuits;
 using CamPower.Sites;
 
@@ -10,7 +11,7 @@ namespace CamPower.Assessment;
 internal static class FeedSolver
 {
     /// <summary>Every device in a condition, fed from the lowest voltage of its supply; solved is that of each with everything on, 0 without an operating point.</summary>
-    internal static DeviceInCondition[] DevicesIn(Condition condition, FeedCircuit circuit, Load[] loads, double[] solved)
+    internal static DeviceInCondition[] DevicesIn(Condition condition, FeedCircuit circuit, Load[] loads, double[] solved, CancellationToken cancellationToken)
     {
         IReadOnlyList<FedDevice> devices = circuit.Group.Devices;
         Starting?[] startings = StartingsOf(devices);
@@ -18,12 +19,13 @@ internal static class FeedSolver
         var verdicts = new StartVerdict[loads.Length];
         for (int i = 0; i < loads.Length; i++)
         {
+            cancellationToken.ThrowIfCancellationRequested();
             unloaded[i] = circuit.UnloadedVolts(i, SupplyLevel.Lowest, loads);
             verdicts[i] = Verdict(i, startings[i], circuit, loads, unloaded[i], solved[i]);
         }
 
         bool fromOff = condition.On.HasFlag(DrawShares.StartUp);
-        OnOffSequence? sequence = AllUp(startings, solved, verdicts, fromOff) ? null : new OnOffSequence(circuit, startings, loads, fromOff);
+        OnOffSequence? sequence = AllUp(startings, solved, verdicts, fromOff) ? null : new OnOffSequence(circuit, startings, loads, fromOff, cancellationToken);
         var results = new DeviceInCondition[loads.Length];
         for (int i = 0; i < results.Length; i++)
         {

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using System.Threading;
 using CamPower.Circuits;
 
 namespace CamPower.Assessment;
@@ -23,12 +24,14 @@ internal sealed class OnOffSequence
     private readonly string[] _names;
     private readonly bool[] _on, _failsToClimb, _letIn;
     private readonly double[] _volts;
+    private readonly CancellationToken _cancellationToken;
 
-    internal OnOffSequence(FeedCircuit circuit, Starting?[] startings, Load[] loads, bool fromOff)
+    internal OnOffSequence(FeedCircuit circuit, Starting?[] startings, Load[] loads, bool fromOff, CancellationToken cancellationToken)
     {
         _circuit = circuit;
         _loads = loads;
         _startings = startings;
+        _cancellationToken = cancellationToken;
         _names = [.. circuit.Group.Devices.Select(d => d.Device.Name)];
         _on = [.. _startings.Select(s => s is null || !fromOff)];
         _failsToClimb = new bool[loads.Length];
@@ -59,6 +62,7 @@ internal sealed class OnOffSequence
         var history = new List<(bool[] On, double[]? Volts)>();
         while (true)
         {
+            _cancellationToken.ThrowIfCancellationRequested();
             string key = string.Concat(_on.Select(on => on ? '1' : '0'));
             if (seen.TryGetValue(key, out int first)) return history.GetRange(first, history.Count - first);
 
@@ -126,6 +130,7 @@ internal sealed class OnOffSequence
 
     private bool CanComeOn(int device)
     {
+        _cancellationToken.ThrowIfCancellationRequested();
         Starting starting = _startings[device]!;
         if (_on[device] || _volts[device] < starting.TurnOnVolts) return false;
         if (starting.SoftStart == SoftStart.Yes) return true;

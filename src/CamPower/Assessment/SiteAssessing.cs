@@ -1,4 +1,5 @@
 using System;
+using System.Threading;
 using CamPower.Assessment;
 
 namespace CamPower;
@@ -8,12 +9,15 @@ public static class SiteAssessing
 {
     /// <summary>The site solved in every one of its conditions.</summary>
     /// <param name="site">The site.</param>
+    /// <param name="cancellationToken">Breaks it off; a large site whose returns are shared takes long.</param>
     /// <exception cref="ArgumentNullException"><paramref name="site"/> is null.</exception>
+    /// <exception cref="OperationCanceledException"><paramref name="cancellationToken"/> was cancelled.</exception>
     /// <example>
     /// <code>
     /// SiteAssessment assessment = site.Assess();
     /// foreach (DeviceAssessment device in assessment.Devices) Console.WriteLine(device.Worst);
     /// </code>
     /// </example>
-    public static SiteAssessment Assess(this Site site) => SiteSolver.Solve(Require.NotNull(site, nameof(site)));
+    public static SiteAssessment Assess(this Site site, CancellationToken cancellationToken = default) =>
+        SiteSolver.Solve(Require.NotNull(site, nameof(site)), cancellationToken);
 }

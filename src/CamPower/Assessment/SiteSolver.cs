@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using System.Threading;
 using CamPower.Heat;
 using CamPower.Sites;
 
@@ -9,7 +10,7 @@ namespace CamPower.Assessment;
 /// <summary>Solves every output of a site in every condition and gathers the answers by device, output and box.</summary>
 internal static class SiteSolver
 {
-    internal static SiteAssessment Solve(Site site)
+    internal static SiteAssessment Solve(Site site, CancellationToken cancellationToken)
     {
         double coldest = site.Conditions.Min(c => c.At.CableCelsius);
         var devices = new DeviceAssessment[site.Devices.Count];
@@ -17,7 +18,7 @@ internal static class SiteSolver
         var shields = new List<ShieldAssessment>();
         foreach (FeedGroup group in site.Feeds)
         {
-            var solved = new SolvedGroup(group, site.Conditions, coldest);
+            var solved = new SolvedGroup(group, site.Conditions, coldest, cancellationToken);
             for (int i = 0; i < solved.Devices.Length; i++) devices[group.Devices[i].SiteIndex] = solved.Devices[i];
             outputs.AddRange(solved.Outputs);
             shields.AddRange(solved.Shields);

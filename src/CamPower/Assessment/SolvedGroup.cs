@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using System.Threading;
 using CamPower.Sites;
 
 namespace CamPower.Assessment;
@@ -15,7 +16,7 @@ internal sealed class SolvedGroup
     private readonly OutputInCondition[][] _outputs;
     private readonly double[][] _atRest;
 
-    internal SolvedGroup(FeedGroup group, IReadOnlyList<Condition> conditions, double coldestCelsius)
+    internal SolvedGroup(FeedGroup group, IReadOnlyList<Condition> conditions, double coldestCelsius, CancellationToken cancellationToken = default)
     {
         _group = group;
         _conditions = conditions;
@@ -23,7 +24,7 @@ internal sealed class SolvedGroup
         _shields = new ShieldInCondition[conditions.Count][];
         _outputs = [.. group.Feeds.Select(_ => new OutputInCondition[conditions.Count])];
         _atRest = [.. group.Feeds.Select(_ => new double[conditions.Count])];
-        for (int c = 0; c < conditions.Count; c++) Solve(c);
+        for (int c = 0; c < conditions.Count; c++) Solve(c, cancellationToken);
 
         double[] lightLoad = FeedSolver.LightLoadVolts(FeedCircuit.Of(group, coldestCelsius));
         Devices = [.. AssessDevices(lightLoad)];
@@ -40,13 +41,13 @@ internal sealed class SolvedGroup
     /// <summary>The shields, in the group's order.</summary>
     internal ShieldAssessment[] Shields { get; }
 
-    private void Solve(int c)
+    private void Solve(int c, CancellationToken cancellationToken)
     {
         Condition condition = _conditions[c];
         var circuit = FeedCircuit.Of(_group, condition.At.CableCelsius);
         Load[] loads = FeedSolver.LoadsIn(condition, _group, condition.MotorsMoving == 0 ? 0 : int.MaxValue);
         double[] solved = FeedSolver.Solved(circuit, SupplyLevel.Lowest, loads);
-        _devices[c] = FeedSolver.DevicesIn(condition, circuit, loads, solved);
+        _devices[c] = FeedSolver.DevicesIn(condition, circuit, loads, solved, cancellationToken);
         _shields[c] = circuit is MeshedCircuit meshed ? ShieldSolver.ShieldsIn(condition, meshed, _devices[c]) : [];
         int? limit = _group.HasMotor ? condition.MotorsMoving : null;
         OutputCurrents currents = limit is int most ? With(most, condition, circuit) : new OutputCurrents(circuit, loads, solved);

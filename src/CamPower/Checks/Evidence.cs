@@ -1,4 +1,5 @@
 using System;
+using System.Threading;
 
 namespace CamPower;
 
@@ -15,11 +16,13 @@ public sealed class Evidence
 
     /// <summary>The evidence that a solved site is.</summary>
     /// <param name="assessment">The solved site.</param>
+    /// <param name="cancellationToken">Breaks off a check of it, and the study of faults.</param>
     /// <exception cref="ArgumentNullException"><paramref name="assessment"/> is null.</exception>
-    public Evidence(SiteAssessment assessment)
+    public Evidence(SiteAssessment assessment, CancellationToken cancellationToken = default)
     {
         Assessment = Require.NotNull(assessment, nameof(assessment));
-        _faults = new Lazy<SiteFaults>(assessment.StudyFaults);
+        CancellationToken = cancellationToken;
+        _faults = new Lazy<SiteFaults>(() => assessment.StudyFaults(cancellationToken));
     }
 
     /// <summary>The site solved in every condition.</summary>
@@ -27,6 +30,9 @@ public sealed class Evidence
 
     /// <summary>The faults of its outputs, studied once, when they are first asked for.</summary>
     public SiteFaults Faults => _faults.Value;
+
+    /// <summary>What breaks off a check of it.</summary>
+    internal CancellationToken CancellationToken { get; }
 
     /// <summary>The name of the site; never throws.</summary>
     public override string ToString() => Assessment.ToString();

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using System.Threading;
 using CamPower.Checks;
 
 namespace CamPower;
@@ -104,16 +105,27 @@ public sealed class RuleSet
 
     /// <summary>All that the rules find on a solved site, worst first; within a severity in the order of the rules.</summary>
     /// <param name="assessment">The solved site.</param>
+    /// <param name="cancellationToken">Breaks it off between two findings, and the study of faults at any time.</param>
     /// <exception cref="ArgumentNullException"><paramref name="assessment"/> is null.</exception>
-    public IReadOnlyList<Finding> Check(SiteAssessment assessment) => Check(new Evidence(assessment));
+    /// <exception cref="OperationCanceledException"><paramref name="cancellationToken"/> was cancelled.</exception>
+    public IReadOnlyList<Finding> Check(SiteAssessment assessment, CancellationToken cancellationToken = default) =>
+        Check(new Evidence(assessment, cancellationToken));
 
     /// <summary>All that the rules find, worst first; within a severity in the order of the rules.</summary>
     /// <param name="evidence">What they look at.</param>
     /// <exception cref="ArgumentNullException"><paramref name="evidence"/> is null.</exception>
+    /// <exception cref="OperationCanceledException">The cancellation token of <paramref name="evidence"/> was cancelled.</exception>
     public IReadOnlyList<Finding> Check(Evidence evidence)
     {
         Require.NotNull(evidence, nameof(evidence));
-        return Rules.SelectMany(rule => rule.Check(evidence)).OrderByDescending(f => f.Severity).ToList().AsReadOnly();
+        var found = new List<Finding>();
+        foreach (Finding finding in Rules.SelectMany(rule => rule.Check(evidence)))
+        {
+            evidence.CancellationToken.ThrowIfCancellationRequested();
+            found.Add(finding);
+        }
+
+        return found.OrderByDescending(f => f.Severity).ToList().AsReadOnly();
     }
 
     /// <summary>The identifiers of the rules; never throws.</summary>

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using System.Threading;
 using CamPower.Supplies;
 using UnitsNet;
 
@@ -19,12 +20,15 @@ internal sealed class RailStudy
     private readonly Lazy<Site>? _others;
     private readonly DeviceInCondition[] _up;
     private readonly double _otherAmperes;
+    private readonly CancellationToken _cancellationToken;
 
     /// <param name="assessment">The solved site.</param>
     /// <param name="box">The box.</param>
     /// <param name="output">The output that is shorted.</param>
-    internal RailStudy(SiteAssessment assessment, BoxAssessment box, BoxOutput output)
+    /// <param name="cancellationToken">Breaks it off.</param>
+    internal RailStudy(SiteAssessment assessment, BoxAssessment box, BoxOutput output, CancellationToken cancellationToken)
     {
+        _cancellationToken = cancellationToken;
         _box = box.Box;
         _supply = _box.Supply.Output;
         _overload = _supply.Overload;
@@ -105,7 +109,7 @@ internal sealed class RailStudy
     private double OtherAmperesAt(double volts) => _others is null ? 0 : OthersAt(volts).Devices.Sum(d => d.Worst.AmperesDrawn);
 
     private SiteAssessment OthersAt(double volts) =>
-        _others!.Value.With(_box.With(_box.Supply.Giving(Math.Max(volts, LeastVolts) / (1 - _supply.Tolerance.DecimalFractions)))).Assess();
+        _others!.Value.With(_box.With(_box.Supply.Giving(Math.Max(volts, LeastVolts) / (1 - _supply.Tolerance.DecimalFractions)))).Assess(_cancellationToken);
 
     // What the other outputs feed, in the one condition. Shields are left out: they carry return current of the faulted output too.
     private Site OnlyOf(Site site, DeviceAssessment[] fed)

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using System.Threading;
 using CamPower.Faults;
 using CamPower.Sites;
 using UnitsNet;
@@ -12,6 +13,7 @@ public static class SiteFaulting
 {
     /// <summary>A short at every place of every used output: terminals, joints, junctions and cameras.</summary>
     /// <param name="assessment">The solved site.</param>
+    /// <param name="cancellationToken">Breaks off the study of a short, which starts when it is first asked for and then throws <see cref="OperationCanceledException"/>.</param>
     /// <exception cref="ArgumentNullException"><paramref name="assessment"/> is null.</exception>
     /// <remarks>
     /// Over the real way of runs. A run that shares another's negative counts by its own outgoing pole and that other way back, and is
@@ -23,7 +25,7 @@ public static class SiteFaulting
     /// foreach (OutputFaults output in faults.Outputs) Console.WriteLine(output);
     /// </code>
     /// </example>
-    public static SiteFaults StudyFaults(this SiteAssessment assessment)
+    public static SiteFaults StudyFaults(this SiteAssessment assessment, CancellationToken cancellationToken = default)
     {
         Site site = Require.NotNull(assessment, nameof(assessment)).Site;
         var feeds = site.Feeds.SelectMany(group => group.Feeds, (group, feed) => (group, feed)).ToDictionary(x => (x.feed.Box, x.feed.Output.Number));
@@ -33,12 +35,13 @@ public static class SiteFaulting
             return box.Outputs.Select(output =>
             {
                 (FeedGroup group, OutputFeed feed) = feeds[(box.Box, output.Output.Number)];
-                return Study(assessment, box, output, conditions, group, feed);
+                return Study(assessment, box, output, conditions, group, feed, cancellationToken);
             });
         })]));
     }
 
-    private static OutputFaults Study(SiteAssessment assessment, BoxAssessment box, OutputAssessment output, FaultConditions conditions, FeedGroup group, OutputFeed feed)
+    private static OutputFaults Study(SiteAssessment assessment, BoxAssessment box, OutputAssessment output, FaultConditions conditions, FeedGroup group, OutputFeed feed,
+        CancellationToken cancellationToken)
     {
         ProtectiveDevice? device = output.Output.Protection;
         bool isInsideUnknown = device?.Ambient is not null && box.InConditions.Any(c => c.IsInsideUnknown);
@@ -47,7 +50,7 @@ public static class SiteFaulting
 
         IReadOnlyList<SiteShort> Shorts()
         {
-            var rail = new RailStudy(assessment, box, output.Output);
+            var rail = new RailStudy(assessment, box, output.Output, cancellationToken);
             return Array.AsReadOnly([.. new FeedPlaces(group, conditions).Of(feed).Select(place => new SiteShort(new ShortCircuit(place.Loop, setting), place.Run,
                 Array.AsReadOnly([.. output.Devices.Where(d => place.IsEnd && string.Equals(d.At, place.Run!.To, StringComparison.Ordinal))]),
                 rail.During(setting.Device.LeastOhms + place.Loop.ColdOhms, setting.Device.MostAmperes)))]);

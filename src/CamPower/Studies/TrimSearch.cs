@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using System.Threading;
 using CamPower.Assessment;
 using CamPower.Sites;
 
@@ -16,11 +17,13 @@ internal sealed class TrimSearch
     private readonly DistributionBox _box;
     private readonly double _coldestCelsius, _fromVolts, _toVolts;
     private readonly int _steps;
+    private readonly CancellationToken _cancellationToken;
 
-    internal TrimSearch(Site site, DistributionBox box)
+    internal TrimSearch(Site site, DistributionBox box, CancellationToken cancellationToken)
     {
         _site = site;
         _box = box;
+        _cancellationToken = cancellationToken;
         _coldestCelsius = site.Conditions.Min(c => c.At.CableCelsius);
         VoltageRange? trim = (box.Supply.Output as DcOutput)?.Trim;
         _fromVolts = trim?.LowestVolts ?? box.Supply.Output.NominalVolts;
@@ -79,7 +82,7 @@ internal sealed class TrimSearch
     {
         Site site = _site.With(_box.With(_box.Supply.Giving(volts)));
         return GroupsOf(site)
-            .SelectMany(group => new SolvedGroup(group, site.Conditions, _coldestCelsius).Devices)
+            .SelectMany(group => new SolvedGroup(group, site.Conditions, _coldestCelsius, _cancellationToken).Devices)
             .Where(device => IsOfThisBox(device.Box))
             .SelectMany(breaches);
     }

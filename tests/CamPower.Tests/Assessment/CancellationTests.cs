@@ -1,0 +1,80 @@
+using System;
+using System.Diagnostics;
+using System.Linq;
+using System.Threading;
+using CamPower.Tests.Sites;
+using UnitsNet;
+
+namespace CamPower.Tests.Assessment;
+
+/// <summary>What takes long can be broken off, wherever it stands.</summary>
+public class CancellationTests
+{
+    private const int Cameras = 48;
+
+    private static readonly CancellationToken Cancelled = new(canceled: true);
+
+    // Cameras on one box, each with the negative of the one before and far too long a way: they restart, one after the other.
+    private static Site Restarting { get; } = Shared(metres: 100);
+
+    [Fact]
+    public void CancelledBefore_NothingIsWorkedOut()
+    {
+        Site site = Shared(metres: 1);
+        Assert.Throws<OperationCanceledException>(() => site.Assess(Cancelled));
+        Assert.Throws<OperationCanceledException>(() => site.TrimWindowOf(SmallSite.BoxName, Cancelled));
+
+        SiteAssessment assessment = site.Assess();
+        Assert.NotEmpty(RuleSet.Standard.Check(assessment));
+        Assert.Throws<OperationCanceledException>(() => RuleSet.Standard.Check(assessment, Cancelled));
+        Assert.Throws<OperationCanceledException>(() => assessment.StudyFaults(Cancelled).Outputs[0].AtTerminals);
+    }
+
+    [Fact]
+    public void Assessment_IsBrokenOffSoon() => IsBrokenOffSoon(token => Restarting.Assess(token));
+
+    [Fact]
+    public void TrimSearch_IsBrokenOffSoon() => IsBrokenOffSoon(token => Shared(metres: 10).TrimWindowOf(SmallSite.BoxName, token));
+
+    [Fact]
+    public void FaultStudy_IsBrokenOffSoon()
+    {
+        SiteAssessment assessment = Shared(metres: 10).Assess();
+        IsBrokenOffSoon(token => assessment.StudyFaults(token).Outputs.Select(o => o.Shorts).ToList());
+    }
+
+    // An untouched token changes nothing.
+    [Fact]
+    public void TokenThatIsNotCancelled_ChangesNoAnswer()
+    {
+        using var source = new CancellationTokenSource();
+        Site site = Shared(metres: 10);
+        Assert.Equal(site.Assess().Devices.Select(d => d.Worst.ToString()), site.Assess(source.Token).Devices.Select(d => d.Worst.ToString()));
+        Assert.Equal(
+            RuleSet.Standard.Check(site.Assess()).Select(f => f.Message),
+            RuleSet.Standard.Check(site.Assess(), source.Token).Select(f => f.Message));
+    }
+
+    // Each of these takes many seconds when it is let run. The bound is wide, for a busy machine.
+    private static void IsBrokenOffSoon(Action<CancellationToken> action)
+    {
+        using var source = new CancellationTokenSource(TimeSpan.FromMilliseconds(100));
+        var watch = Stopwatch.StartNew();
+        Assert.Throws<OperationCanceledException>(() => action(source.Token));
+        Assert.InRange(watch.Elapsed, TimeSpan.FromMilliseconds(50), TimeSpan.FromSeconds(5));
+    }
+
+    private static Site Shared(double metres)
+    {
+        Device camera = SmallSite.Camera(SmallSite.Watts(4.6), SmallSite.Range(10.8, 13.2), SmallSite.Starts(9, 8, SoftStart.Unknown));
+        var supply = new Supply("supply", new DcOutput(SmallSite.Volts(12), ElectricCurrent.FromAmperes(50), Ratio.FromPercent(1), SmallSite.Range(12, 14),
+            overload: OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(30))), Derating.GenericEnclosed);
+        var pair = Cable.Pair(WireSize.Awg(16), Stranding.ClassB, ConductorMaterial.AnnealedCopper);
+        Condition[] conditions = [.. Enumerable.Range(0, 3).Select(i => new Condition(FormattableString.Invariant($"night {i}"), DrawShares.Infrared, SmallSite.At()))];
+        return new Site("shared", conditions, [DistributionBox.WithEqualOutputs(SmallSite.BoxName, supply, Cameras, ElectricCurrent.FromAmperes(2))],
+            Enumerable.Range(1, Cameras).Select(i => new SiteRun(RunOrigin.Output(SmallSite.BoxName, i), At(i), new CableRun(pair, Length.FromMeters(metres)), i > 1 ? At(i - 1) : null)),
+            Enumerable.Range(1, Cameras).Select(i => new SiteDevice(At(i), camera, At(i))));
+
+        static string At(int i) => FormattableString.Invariant($"camera {i}");
+    }
+}
