@@ -24,7 +24,8 @@ public static class RandomSites
             Cable[] cables = Many(1, 4, i => Cable(Name("cable", i)));
             Device[] models = Many(1, 4, i => Model(Name("model", i)));
             Cabinet[] cabinets = [.. Many(0, 2, i => new Cabinet(Name("cabinet", i), Enclosure()))];
-            DistributionBox[] boxes = Many(1, 3, i => Box(Name("box", i), cabinets));
+            Outlet[] outlets = Many(1, 3, i => new Outlet(Name("outlet", i), Volts(100, 240), Amperes(1, 30), Chance(0.5) ? Ratio.FromPercent(Number(50, 100)) : null));
+            DistributionBox[] boxes = Many(1, 3, i => Chance(0.4) ? Box(Name("box", i), cabinets).PluggedInto(Pick(outlets)) : Box(Name("box", i), cabinets));
             var runs = new List<SiteRun>();
             for (int i = 0, count = _random.Next(0, 7); i < count; i++)
             {

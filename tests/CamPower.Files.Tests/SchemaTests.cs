@@ -3,7 +3,7 @@ using System.Collections.Generic;
 using System.Linq;
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using FsCheck.Xunit;
+using CamPower.Tests;
 using Json.Schema;
 
 namespace CamPower.Files.Tests;
@@ -25,7 +25,7 @@ public class SchemaTests
         Assert.True(Accepts(Samples.Full));
     }
 
-    [Property(Arbitrary = [typeof(RandomSites)], MaxTest = 50)]
+    [SeededProperty(Arbitrary = [typeof(RandomSites)], MaxTest = 50)]
     public void WhateverIsWritten_IsAccepted(Site site) => Assert.True(Accepts(SiteFile.Write(site)));
 
     [Fact]

@@ -46,4 +46,7 @@ internal sealed class BoxEntry
 
     [Description("The name of the cabinet in which it stands beside other boxes.")]
     public string? Cabinet { get; set; }
+
+    [Description("The name of the outlet that it is plugged into.")]
+    public string? Outlet { get; set; }
 }

@@ -37,6 +37,7 @@ public sealed class FuseContinuousShareRule : Rule
     /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence) =>
         from output in Require.NotNull(evidence, nameof(evidence)).Faults.Outputs
+        where output.Output.Protection is Fuse
         let worst = output.InConditions.Where(IsContinuous).OrderByDescending(c => c.ShareOfRating!.Value.DecimalFractions).FirstOrDefault()
         where worst is not null && Limits.IsAbove(worst.ShareOfRating!.Value.DecimalFractions, _share)
         let allowed = _share * worst.Carried!.Value

@@ -67,7 +67,7 @@ public sealed class CableRun
         get
         {
             ResistanceBasis first = Segments.First().Cable.Outgoing.Basis;
-            return Segments.SelectMany(s => s.Cable.Conductors).Any(c => !c.Basis.IsOfOneKindWith(first));
+            return Segments.Any(s => !s.Cable.Outgoing.Basis.IsOfOneKindWith(first) || !s.Cable.Return.Basis.IsOfOneKindWith(first));
         }
     }
 

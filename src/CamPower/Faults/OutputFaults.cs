@@ -21,6 +21,7 @@ public sealed class OutputFaults
 {
     private readonly FaultSetting _setting;
     private readonly Lazy<IReadOnlyList<SiteShort>> _shorts;
+    private readonly Lazy<IReadOnlyList<ProtectionInCondition>> _inConditions;
     private readonly Func<FaultLoop> _everything;
 
     /// <param name="output">The output as it was solved.</param>
@@ -30,13 +31,13 @@ public sealed class OutputFaults
     /// <param name="everything">Gathers every conductor that the output feeds.</param>
     /// <param name="inConditions">The device in each condition.</param>
     internal OutputFaults(OutputAssessment output, FaultConditions conditions, FaultSetting setting, Func<IReadOnlyList<SiteShort>> shorts, Func<FaultLoop> everything,
-        IReadOnlyList<ProtectionInCondition> inConditions)
+        Func<IReadOnlyList<ProtectionInCondition>> inConditions)
     {
         Assessment = output;
         Conditions = conditions;
-        InConditions = inConditions;
         _setting = setting;
         _shorts = new Lazy<IReadOnlyList<SiteShort>>(shorts);
+        _inConditions = new Lazy<IReadOnlyList<ProtectionInCondition>>(inConditions);
         _everything = everything;
     }
 
@@ -62,7 +63,7 @@ public sealed class OutputFaults
     public SiteShort Weakest => Shorts.OrderBy(s => s.Fault.SmallestProspective?.Amperes ?? double.PositiveInfinity).First();
 
     /// <summary>The device under the current of each condition, in the site's order.</summary>
-    public IReadOnlyList<ProtectionInCondition> InConditions { get; }
+    public IReadOnlyList<ProtectionInCondition> InConditions => _inConditions.Value;
 
     /// <summary>The most that its devices draw in the first moments when all start at once; null where none declares its inrush.</summary>
     public Inrush? Inrush => Inrush.AtOnce(Assessment.Devices.Select(d => d.Model.Inrush).OfType<Inrush>());

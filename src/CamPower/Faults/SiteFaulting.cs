@@ -27,20 +27,23 @@ public static class SiteFaulting
     {
         Site site = Require.NotNull(assessment, nameof(assessment)).Site;
         var feeds = site.Feeds.SelectMany(group => group.Feeds, (group, feed) => (group, feed)).ToDictionary(x => (x.feed.Box, x.feed.Output.Number));
-        return new SiteFaults(assessment, Array.AsReadOnly([.. assessment.Boxes.SelectMany(box => box.Outputs, (box, output) =>
+        return new SiteFaults(assessment, Array.AsReadOnly([.. assessment.Boxes.SelectMany(box =>
         {
-            (FeedGroup group, OutputFeed feed) = feeds[(box.Box, output.Output.Number)];
-            return Study(assessment, box, output, group, feed);
+            FaultConditions conditions = ConditionsOf(site, box);
+            return box.Outputs.Select(output =>
+            {
+                (FeedGroup group, OutputFeed feed) = feeds[(box.Box, output.Output.Number)];
+                return Study(assessment, box, output, conditions, group, feed);
+            });
         })]));
     }
 
-    private static OutputFaults Study(SiteAssessment assessment, BoxAssessment box, OutputAssessment output, FeedGroup group, OutputFeed feed)
+    private static OutputFaults Study(SiteAssessment assessment, BoxAssessment box, OutputAssessment output, FaultConditions conditions, FeedGroup group, OutputFeed feed)
     {
         ProtectiveDevice? device = output.Output.Protection;
-        FaultConditions conditions = ConditionsOf(assessment.Site, box);
         bool isInsideUnknown = device?.Ambient is not null && box.InConditions.Any(c => c.IsInsideUnknown);
         var setting = new FaultSetting(box.Box.Supply.Output, device, conditions, isInsideUnknown);
-        return new OutputFaults(output, conditions, setting, Shorts, Everything, Array.AsReadOnly([.. InConditions(box, output)]));
+        return new OutputFaults(output, conditions, setting, Shorts, Everything, () => Array.AsReadOnly([.. InConditions(box, output)]));
 
         IReadOnlyList<SiteShort> Shorts()
         {

@@ -31,7 +31,8 @@ public static class SiteStructure
         var faults = new List<SiteFault>();
         faults.AddRange(Repeated(SitePart.Conditions, "Name", conditions.Select(c => c.Name)));
         faults.AddRange(Repeated(SitePart.Boxes, "Name", boxes.Select(b => b.Name)));
-        faults.AddRange(CabinetFaults(boxes));
+        faults.AddRange(SharedFaults(boxes, "Cabinet", b => b.Cabinet, c => c.Name));
+        faults.AddRange(SharedFaults(boxes, "Outlet", b => b.Outlet, o => o.Name));
         faults.AddRange(Repeated(SitePart.Devices, "Name", devices.Select(d => d.Name)));
         faults.AddRange(Repeated(SitePart.Runs, "To", runs.Select(r => r.To), to => $"a junction can be fed by one run only, and {to} is fed already"));
         faults.AddRange(Repeated(SitePart.VideoLinks, "Device", videoLinks.Select(l => l.Device), device => $"{device} has a video link already"));
@@ -61,15 +62,16 @@ public static class SiteStructure
         }
     }
 
-    // A cabinet is one thing: boxes that name it must mean the same.
-    private static IEnumerable<SiteFault> CabinetFaults(IReadOnlyList<DistributionBox> boxes)
+    // A cabinet or an outlet is one thing: boxes that name it must mean the same.
+    private static IEnumerable<SiteFault> SharedFaults<T>(IReadOnlyList<DistributionBox> boxes, string member, Func<DistributionBox, T?> sharedBy, Func<T, string> nameOf) where T : class
     {
-        var byName = new Dictionary<string, Cabinet>(StringComparer.Ordinal);
+        var byName = FirstBy(boxes.Select(sharedBy).OfType<T>(), nameOf);
         for (int i = 0; i < boxes.Count; i++)
         {
-            if (boxes[i].Cabinet is not Cabinet cabinet) continue;
-            if (!byName.TryGetValue(cabinet.Name, out Cabinet? first)) byName.Add(cabinet.Name, cabinet);
-            else if (!ReferenceEquals(first, cabinet)) yield return new SiteFault(SitePart.Boxes, i, "Cabinet", $"two cabinets have the name {cabinet.Name}");
+            if (sharedBy(boxes[i]) is T shared && !ReferenceEquals(byName[nameOf(shared)], shared))
+            {
+                yield return new SiteFault(SitePart.Boxes, i, member, $"another {member.ToLowerInvariant()} is named {nameOf(shared)} already");
+            }
         }
     }
 

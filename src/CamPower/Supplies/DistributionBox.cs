@@ -24,20 +24,11 @@ public sealed class DistributionBox
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty, there is no output, or the numbers do not run from 1.</exception>
     public DistributionBox(string name, Supply supply, IEnumerable<BoxOutput> outputs, TerminalRange? terminals = null)
-        : this(name, supply, outputs, terminals, enclosure: null, cabinet: null, isAdapter: false)
-    {
-    }
-
-    private DistributionBox(string name, Supply supply, IEnumerable<BoxOutput> outputs, TerminalRange? terminals, Enclosure? enclosure,
-        Cabinet? cabinet, bool isAdapter)
     {
         Name = Require.Name(name, nameof(name));
         Supply = Require.NotNull(supply, nameof(supply));
         Outputs = Require.Items(outputs, nameof(outputs));
         Terminals = terminals;
-        Enclosure = enclosure;
-        Cabinet = cabinet;
-        IsAdapter = isAdapter;
         if (Outputs.Count == 0) throw new ArgumentException("A box needs at least one output.", nameof(outputs));
         if (Outputs.Where((output, index) => output.Number != index + 1).Any())
         {
@@ -45,11 +36,23 @@ public sealed class DistributionBox
         }
     }
 
+    private DistributionBox(DistributionBox other)
+    {
+        Name = other.Name;
+        Supply = other.Supply;
+        Outputs = other.Outputs;
+        Terminals = other.Terminals;
+        Enclosure = other.Enclosure;
+        Cabinet = other.Cabinet;
+        Outlet = other.Outlet;
+        IsAdapter = other.IsAdapter;
+    }
+
     /// <summary>How it is called on the site.</summary>
-    public string Name { get; }
+    public string Name { get; private init; }
 
     /// <summary>The supply in it.</summary>
-    public Supply Supply { get; }
+    public Supply Supply { get; private init; }
 
     /// <summary>Its outputs, numbered from 1.</summary>
     public IReadOnlyList<BoxOutput> Outputs { get; }
@@ -58,13 +61,16 @@ public sealed class DistributionBox
     public TerminalRange? Terminals { get; }
 
     /// <summary>The case around it, its own or that of its cabinet; null where nobody declares one: the air around its supply is then as warm as its surroundings.</summary>
-    public Enclosure? Enclosure { get; }
+    public Enclosure? Enclosure { get; private init; }
 
     /// <summary>The cabinet in which it stands beside other boxes, or null where it stands alone.</summary>
-    public Cabinet? Cabinet { get; }
+    public Cabinet? Cabinet { get; private init; }
+
+    /// <summary>The outlet that it is plugged into, or null where nobody declares one.</summary>
+    public Outlet? Outlet { get; private init; }
 
     /// <summary>Whether it is an adapter: a supply whose only output is its own lead.</summary>
-    public bool IsAdapter { get; }
+    public bool IsAdapter { get; private init; }
 
     /// <summary>A box whose outputs are all alike.</summary>
     /// <param name="name">How it is called on the site. Not empty.</param>
@@ -93,8 +99,10 @@ public sealed class DistributionBox
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="claimedClass"/> is none of those there are.</exception>
     public static DistributionBox Adapter(string name, Supply supply, ProtectiveDevice? protection = null,
         PowerLimitClass? claimedClass = null) => new(
-        name, supply, [new BoxOutput(1, Require.NotNull(supply, nameof(supply)).Output.RatedCurrent, protection, claimedClass)],
-        terminals: null, enclosure: null, cabinet: null, isAdapter: true);
+        name, supply, [new BoxOutput(1, Require.NotNull(supply, nameof(supply)).Output.RatedCurrent, protection, claimedClass)])
+    {
+        IsAdapter = true,
+    };
 
     /// <summary>The same box, its supply set to another voltage.</summary>
     /// <param name="setPoint">The voltage that it is adjusted to, inside the trim range of its supply. [V]</param>
@@ -123,23 +131,32 @@ public sealed class DistributionBox
     ///     EnclosureWall.PaintedSteel, EnclosureFaces.OnWall));
     /// </code>
     /// </example>
-    public DistributionBox In(Enclosure enclosure) => Standing(Require.NotNull(enclosure, nameof(enclosure)), cabinet: null);
+    public DistributionBox In(Enclosure enclosure) => new(this) { Enclosure = Require.NotNull(enclosure, nameof(enclosure)), Cabinet = null };
 
     /// <summary>The same box in a cabinet, which it shares with the other boxes that refer to it.</summary>
     /// <param name="cabinet">The cabinet.</param>
     /// <exception cref="ArgumentNullException"><paramref name="cabinet"/> is null.</exception>
     /// <example><code>DistributionBox beside = box.In(cabinet);</code></example>
-    public DistributionBox In(Cabinet cabinet) => Standing(Require.NotNull(cabinet, nameof(cabinet)).Enclosure, cabinet);
+    public DistributionBox In(Cabinet cabinet) => new(this) { Enclosure = Require.NotNull(cabinet, nameof(cabinet)).Enclosure, Cabinet = cabinet };
+
+    /// <summary>The same box plugged into an outlet; several may be plugged into one.</summary>
+    /// <param name="outlet">The outlet.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="outlet"/> is null.</exception>
+    /// <example>
+    /// <code>
+    /// var outlet = new Outlet("office outlet", ElectricPotential.FromVolts(120), ElectricCurrent.FromAmperes(15));
+    /// DistributionBox plugged = box.PluggedInto(outlet);
+    /// </code>
+    /// </example>
+    public DistributionBox PluggedInto(Outlet outlet) => new(this) { Outlet = Require.NotNull(outlet, nameof(outlet)) };
 
     /// <summary>The name; never throws.</summary>
     public override string ToString() => Name;
 
-    internal DistributionBox Named(string name) => new(name, Supply, Outputs, Terminals, Enclosure, Cabinet, IsAdapter);
+    internal DistributionBox Named(string name) => new(this) { Name = name };
 
-    internal DistributionBox With(Supply supply) => new(Name, supply, Outputs, Terminals, Enclosure, Cabinet, IsAdapter);
+    internal DistributionBox With(Supply supply) => new(this) { Supply = supply };
 
     /// <summary>The same box where another one stands.</summary>
-    internal DistributionBox InPlaceOf(DistributionBox other) => Standing(other.Enclosure, other.Cabinet);
-
-    private DistributionBox Standing(Enclosure? enclosure, Cabinet? cabinet) => new(Name, Supply, Outputs, Terminals, enclosure, cabinet, IsAdapter);
+    internal DistributionBox InPlaceOf(DistributionBox other) => new(this) { Enclosure = other.Enclosure, Cabinet = other.Cabinet };
 }

@@ -2,7 +2,6 @@ using System;
 using System.Linq;
 using CamPower.Checks;
 using CamPower.Tests.Sites;
-using FsCheck.Xunit;
 
 namespace CamPower.Tests.Assessment;
 
@@ -11,7 +10,7 @@ public class TreePropertyTests
 {
     private const double Close = 1e-7;
 
-    [Property(Arbitrary = [typeof(TreeCases)], MaxTest = 400)]
+    [SeededProperty(Arbitrary = [typeof(TreeCases)], MaxTest = 400)]
     public void SolvedVoltage_IsThatOfTheSweep_OrNeitherHasOne(TreeCase tree)
     {
         double[]? expected = tree.Sweep(All(tree));
@@ -25,7 +24,7 @@ public class TreePropertyTests
     }
 
     // At the end of every run on the way stands the voltage of the sweep's node.
-    [Property(Arbitrary = [typeof(TreeCases)], MaxTest = 300)]
+    [SeededProperty(Arbitrary = [typeof(TreeCases)], MaxTest = 300)]
     public void Profile_PassesThroughTheVoltagesOfTheSweep(TreeCase tree)
     {
         double[]? expected = tree.Sweep(All(tree));
@@ -47,7 +46,7 @@ public class TreePropertyTests
         }
     }
 
-    [Property(Arbitrary = [typeof(TreeCases)], MaxTest = 300)]
+    [SeededProperty(Arbitrary = [typeof(TreeCases)], MaxTest = 300)]
     public void UnloadedVoltage_IsThatOfTheSweepWithTheDeviceOff(TreeCase tree)
     {
         SiteAssessment assessment = tree.Site().Assess();
@@ -60,7 +59,7 @@ public class TreePropertyTests
     }
 
     // Every ampere that leaves the output arrives at a device.
-    [Property(Arbitrary = [typeof(TreeCases)], MaxTest = 300)]
+    [SeededProperty(Arbitrary = [typeof(TreeCases)], MaxTest = 300)]
     public void OutputCurrent_IsTheSumOfTheSweepsDevices(TreeCase tree)
     {
         OutputAssessment output = tree.Site().Assess().Boxes[0].Outputs.Single();
@@ -71,7 +70,7 @@ public class TreePropertyTests
     }
 
     // A device under its drop-out voltage is off, whatever else is said of it.
-    [Property(Arbitrary = [typeof(TreeCases)], MaxTest = 2000)]
+    [SeededProperty(Arbitrary = [typeof(TreeCases)], MaxTest = 2000)]
     public void Up_MeansAtOrAboveTheDropOutVoltage(TreeCase tree) => Assert.All(Found(tree.Site()), found =>
     {
         if (found.State != DeviceState.Up) return;
@@ -80,11 +79,11 @@ public class TreePropertyTests
         Assert.True(double.IsFinite(found.Current.Amperes), found.ToString());
     });
 
-    [Property(Arbitrary = [typeof(TreeCases)], MaxTest = 1000)]
+    [SeededProperty(Arbitrary = [typeof(TreeCases)], MaxTest = 1000)]
     public void Starts_MeansUp(TreeCase tree) => Assert.All(Found(tree.Site()), found =>
         Assert.True(found.Start != StartVerdict.Starts || found.State == DeviceState.Up, found.ToString()));
 
-    [Property(Arbitrary = [typeof(TreeCases)], MaxTest = 1000)]
+    [SeededProperty(Arbitrary = [typeof(TreeCases)], MaxTest = 1000)]
     public void WhatIsNotUp_IsNamedByAFailure(TreeCase tree)
     {
         SiteAssessment assessment = tree.Site().Assess();
@@ -93,14 +92,14 @@ public class TreePropertyTests
     }
 
     // A device that does not start is told a voltage that it has and a higher one that it needs.
-    [Property(Arbitrary = [typeof(TreeCases)], MaxTest = 1000)]
+    [SeededProperty(Arbitrary = [typeof(TreeCases)], MaxTest = 1000)]
     public void StartFindings_MeasureLessThanTheirLimit(TreeCase tree) => Assert.All(
         RuleSet.Standard.Check(tree.Site().Assess()).Where(f => RuleSet.Standard.Rules.Single(r => r.Id == f.Rule) is StartRule),
         f => Assert.True((double)f.Measured!.Value < (double)f.Limit!.Value, f.ToString()));
 
     // Where nothing restarts, who is up must hold by itself: at the sweep's voltage with just those drawing, above every
     // drop-out voltage, and under the turn-on voltage of whoever stayed off.
-    [Property(Arbitrary = [typeof(TreeCases)], MaxTest = 1500)]
+    [SeededProperty(Arbitrary = [typeof(TreeCases)], MaxTest = 1500)]
     public void SteadyStates_HoldByThemselves(TreeCase tree)
     {
         DeviceInCondition[] found = Found(tree.Site());
@@ -117,7 +116,7 @@ public class TreePropertyTests
         }
     }
 
-    [Property(Arbitrary = [typeof(TreeCases)], MaxTest = 600)]
+    [SeededProperty(Arbitrary = [typeof(TreeCases)], MaxTest = 600)]
     public void States_DoNotDependOnTheOrderOfTheLists(TreeCase tree)
     {
         DeviceInCondition[] found = Found(tree.Site());

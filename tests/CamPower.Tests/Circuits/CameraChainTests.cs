@@ -1,6 +1,5 @@
 using System;
 using System.Linq;
-using FsCheck.Xunit;
 using UnitsNet;
 
 namespace CamPower.Tests.Circuits;
@@ -24,7 +23,7 @@ public class CameraChainTests
     }
 
     // A chain of one is a run: the closed form.
-    [Property(Arbitrary = [typeof(FeedCases)], MaxTest = 500)]
+    [SeededProperty(Arbitrary = [typeof(FeedCases)], MaxTest = 500)]
     public void Feed_ChainOfOne_IsTheRun(FeedCase c)
     {
         ChainResult chain = new CameraChain(new ChainLink(Runs.OfOhms(c.Ohms), c.Load)).Feed(ElectricPotential.FromVolts(c.Volts), Twenty);
@@ -34,7 +33,7 @@ public class CameraChainTests
         if (run.HasOperatingPoint) Assert.Equal(run.LoadVoltage.Volts, chain.Taps[0].LoadVoltage.Volts, 1e-9 * c.Volts);
     }
 
-    [Property(Arbitrary = [typeof(FeedCases)], MaxTest = 500)]
+    [SeededProperty(Arbitrary = [typeof(FeedCases)], MaxTest = 500)]
     public void Feed_BalancesPowerAndKirchhoffAtEveryCamera(FeedCase c)
     {
         var chain = new CameraChain(new ChainLink(Runs.OfOhms(c.Ohms / 4), c.Load), new ChainLink(Runs.OfOhms(c.Ohms / 16), Load.None)).Then(new ChainLink(Runs.OfOhms(c.Ohms / 64), c.Load));
@@ -92,7 +91,7 @@ public class CameraChainTests
         double At(double meters) => profile.VoltageAt(Length.FromMeters(meters)).Volts;
     }
 
-    [Property(Arbitrary = [typeof(LimitCases)], MaxTest = 500)]
+    [SeededProperty(Arbitrary = [typeof(LimitCases)], MaxTest = 500)]
     public void Profile_EndsAtTheLoad(LimitCase c)
     {
         RunResult fed = c.Run.Feed(c.Load, c.From, c.At);

@@ -1,6 +1,5 @@
 using System;
 using System.Linq;
-using FsCheck.Xunit;
 using UnitsNet;
 
 namespace CamPower.Tests.Circuits;
@@ -10,7 +9,7 @@ public class RunLimitPropertyTests
 {
     private const double Hair = 1e-7;
 
-    [Property(Arbitrary = [typeof(LimitCases)], MaxTest = 1500)]
+    [SeededProperty(Arbitrary = [typeof(LimitCases)], MaxTest = 1500)]
     public void LongestLength_HoldsAndNoMore(LimitCase c)
     {
         RunAnswer<Length> answer = c.Run.LongestLength(c.Load, c.From, c.Accepted, c.At);
@@ -33,7 +32,7 @@ public class RunLimitPropertyTests
         Assert.False(c.Meets(Fed(c, Lengthened(c.Run, last + (Hair * answer.AtLimit.LoopResistance.Ohms / perMeter)))), c.ToString());
     }
 
-    [Property(Arbitrary = [typeof(LimitCases)], MaxTest = 1000)]
+    [SeededProperty(Arbitrary = [typeof(LimitCases)], MaxTest = 1000)]
     public void SmallestArea_HoldsAndNoLess(LimitCase c)
     {
         RunAnswer<Area> answer = c.Run.SmallestArea(c.Load, c.From, c.Accepted, c.At);
@@ -54,7 +53,7 @@ public class RunLimitPropertyTests
         }
     }
 
-    [Property(Arbitrary = [typeof(LimitCases)], MaxTest = 1000)]
+    [SeededProperty(Arbitrary = [typeof(LimitCases)], MaxTest = 1000)]
     public void ThinnestSize_DoesAndTheNextThinnerDoesNot(LimitCase c)
     {
         WireSize[] gauges = [.. Enumerable.Range(0, 48).Select(n => WireSize.Awg(44 - n))];
@@ -70,7 +69,7 @@ public class RunLimitPropertyTests
         }
     }
 
-    [Property(Arbitrary = [typeof(LimitCases)], MaxTest = 1500)]
+    [SeededProperty(Arbitrary = [typeof(LimitCases)], MaxTest = 1500)]
     public void LargestPower_HoldsAndNoMore(LimitCase c)
     {
         RunAnswer<Power> answer = c.Run.LargestPower(c.Load, c.From, c.Accepted, c.At);
@@ -86,7 +85,7 @@ public class RunLimitPropertyTests
         else Assert.False(c.Meets(Fed(c, c.Run, WithPower(c.Load, watts + (Hair * c.Volts * c.Volts / answer.AtLimit.LoopResistance.Ohms)))), c.ToString());
     }
 
-    [Property(Arbitrary = [typeof(LimitCases)], MaxTest = 1500)]
+    [SeededProperty(Arbitrary = [typeof(LimitCases)], MaxTest = 1500)]
     public void NeededSourceVoltage_HoldsAndNoLess(LimitCase c)
     {
         RunAnswer<ElectricPotential> answer = c.Run.NeededSourceVoltage(c.Load, c.Accepted, c.At);
@@ -101,7 +100,7 @@ public class RunLimitPropertyTests
         else Assert.False(c.Meets(c.Run.Feed(c.Load, ElectricPotential.FromVolts(source.Volts * (1 - Hair)), c.At)), c.ToString());
     }
 
-    [Property(Arbitrary = [typeof(LimitCases)], MaxTest = 1500)]
+    [SeededProperty(Arbitrary = [typeof(LimitCases)], MaxTest = 1500)]
     public void HighestTemperature_HoldsAndNoMore(LimitCase c)
     {
         RunAnswer<Temperature> answer = c.Run.HighestTemperature(c.Load, c.From, c.Accepted);
@@ -137,7 +136,7 @@ public class RunLimitPropertyTests
                 Assert.Equal(c.DropShare, answer.AtLimit.DropRatio.DecimalFractions, 1e-7);
                 break;
             case BindingLimit.Collapse:
-                Assert.True(volts > c.AcceptedFrom(source), c.ToString());
+                Assert.True(volts >= c.AcceptedFrom(source), c.ToString());
                 Assert.Equal(1, answer.AtLimit.MarginToCollapse!.Value.DecimalFractions, 1e-6);
                 break;
             default:

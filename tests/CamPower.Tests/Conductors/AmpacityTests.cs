@@ -1,6 +1,5 @@
 using System;
 using CamPower.Conductors;
-using FsCheck.Xunit;
 using UnitsNet;
 
 namespace CamPower.Tests.Conductors;
@@ -95,7 +94,7 @@ public class AmpacityTests
     }
 
     // What it carries is what heats it to that temperature: the two answers are one formula, asked from either end.
-    [Property(MaxTest = 300)]
+    [SeededProperty(MaxTest = 300)]
     public void Ampacity_HeatsToTheTemperatureItWasAskedFor(byte rise, byte ambient, byte gauge, byte conductors)
     {
         var wire = Copper(WireSize.Awg(10 + (gauge % 19)));
@@ -105,7 +104,7 @@ public class AmpacityTests
         Assert.Equal(hot, heat.ConductorTemperature!.Value.DegreesCelsius, 1e-6);
     }
 
-    [Property(MaxTest = 200)]
+    [SeededProperty(MaxTest = 200)]
     public void Ampacity_FallsInWarmerAirThinnerWireAndLargerBundles(byte ambient, byte gauge)
     {
         int thin = 11 + (gauge % 18);

@@ -2,7 +2,6 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using FsCheck;
-using FsCheck.Xunit;
 using UnitsNet;
 
 namespace CamPower.Tests.Conductors;
@@ -68,7 +67,7 @@ public class CableIdentificationTests
     }
 
     // Each candidate once; nearest first; inside a group all within the tolerance of the first, and no other leader within it.
-    [Property(MaxTest = 200)]
+    [SeededProperty(MaxTest = 200)]
     public void Groups_PartTheCandidates(PositiveInt step, byte tenthsOfPercent)
     {
         double tolerance = (tenthsOfPercent % 60) / 1000.0;

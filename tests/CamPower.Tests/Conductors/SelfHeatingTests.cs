@@ -3,7 +3,6 @@ using System.Linq;
 using System.Text.RegularExpressions;
 using CamPower.Tests.Reference;
 using FsCheck;
-using FsCheck.Xunit;
 using UnitsNet;
 
 namespace CamPower.Tests.Conductors;
@@ -147,7 +146,7 @@ public class SelfHeatingTests
     }
 
     // The heat that the current makes at the temperature reached is what the rise drives out, so rise/(I²·r(T)) is the same at any current.
-    [Property(MaxTest = 300)]
+    [SeededProperty(MaxTest = 300)]
     public void Heat_IsInBalance(byte tenths, byte ambient, bool clad)
     {
         double amperes = 0.1 + (tenths / 20.0);
@@ -163,7 +162,7 @@ public class SelfHeatingTests
         Assert.Equal(other.Rise!.Value.Kelvins / otherWatts, heat.Rise!.Value.Kelvins / watts, 1e-6 * other.Rise!.Value.Kelvins / otherWatts);
     }
 
-    [Property(MaxTest = 300)]
+    [SeededProperty(MaxTest = 300)]
     public void Heat_RisesWithTheCurrent(byte tenths)
     {
         double amperes = tenths / 20.0;

@@ -6,7 +6,6 @@ using System.Text.RegularExpressions;
 using CamPower.Conductors;
 using CamPower.Tests.Reference;
 using FsCheck;
-using FsCheck.Xunit;
 
 namespace CamPower.Tests.Conductors;
 
@@ -76,7 +75,7 @@ public class StandardSizesTests
     public void Nearest_IsByArea(string size, WireSizeSeries series, string nearest) =>
         Assert.Equal(nearest, StandardSizes.Nearest(WireSize.Parse(size), series).ToString());
 
-    [Property(MaxTest = 300)]
+    [SeededProperty(MaxTest = 300)]
     public void Nearest_LeavesNoNearerOne(PositiveInt micro)
     {
         WireSize size = WireSize.SquareMillimeters(micro.Get / 37.0);

@@ -1,5 +1,4 @@
 using System;
-using FsCheck.Xunit;
 using UnitsNet;
 
 namespace CamPower.Tests.Conductors;
@@ -9,26 +8,26 @@ namespace CamPower.Tests.Conductors;
 /// reference values rule that out.</remarks>
 public class WirePropertyTests
 {
-    [Property(Arbitrary = [typeof(WireCases)], MaxTest = 500)]
+    [SeededProperty(Arbitrary = [typeof(WireCases)], MaxTest = 500)]
     public void Feed_LongerRun_LeavesLess(WireCase c) => AssertWorse(c, c with { Meters = c.Meters * 1.01 });
 
-    [Property(Arbitrary = [typeof(WireCases)], MaxTest = 500)]
+    [SeededProperty(Arbitrary = [typeof(WireCases)], MaxTest = 500)]
     public void Feed_MoreLoad_LeavesLess(WireCase c) => AssertWorse(c, c with { Watts = c.Watts * 1.01 });
 
-    [Property(Arbitrary = [typeof(WireCases)], MaxTest = 500)]
+    [SeededProperty(Arbitrary = [typeof(WireCases)], MaxTest = 500)]
     public void Feed_HotterConductor_LeavesLess(WireCase c) => AssertWorse(c, c with { Celsius = c.Celsius + 5 });
 
-    [Property(Arbitrary = [typeof(WireCases)], MaxTest = 500)]
+    [SeededProperty(Arbitrary = [typeof(WireCases)], MaxTest = 500)]
     public void Feed_ThinnerGauge_LeavesLess(WireCase c) => AssertWorse(c, c with { Gauge = c.Gauge + 1 });
 
-    [Property(Arbitrary = [typeof(WireCases)], MaxTest = 500)]
+    [SeededProperty(Arbitrary = [typeof(WireCases)], MaxTest = 500)]
     public void Feed_LowerSource_LeavesLess(WireCase c) => AssertWorse(c, c with { Volts = c.Volts * 0.99 });
 
-    [Property(Arbitrary = [typeof(WireCases)], MaxTest = 500)]
+    [SeededProperty(Arbitrary = [typeof(WireCases)], MaxTest = 500)]
     public void Feed_Stranded_LeavesLessThanSolid(WireCase c) => AssertWorse(c with { IsStranded = false }, c with { IsStranded = true });
 
     // A pair is two conductors: the loop is twice one conductor's length, nothing else.
-    [Property(Arbitrary = [typeof(WireCases)], MaxTest = 500)]
+    [SeededProperty(Arbitrary = [typeof(WireCases)], MaxTest = 500)]
     public void LoopResistance_IsTheResistanceOfTwoConductors(WireCase c)
     {
         Conductor one = c.Run.Parts[0] is CableSegment segment ? segment.Cable.Outgoing : throw new InvalidOperationException();
@@ -39,7 +38,7 @@ public class WirePropertyTests
         Assert.Equal(c.Loop.Ohms, c.Run.At(at).LoopResistance.Ohms);
     }
 
-    [Property(Arbitrary = [typeof(WireCases)], MaxTest = 500)]
+    [SeededProperty(Arbitrary = [typeof(WireCases)], MaxTest = 500)]
     public void Run_InParts_IsTheWholeRun(WireCase c)
     {
         Cable cable = ((CableSegment)c.Run.Parts[0]).Cable;
@@ -53,7 +52,7 @@ public class WirePropertyTests
     }
 
     // A joint does not warm with the cable: only the cable's share grows.
-    [Property(Arbitrary = [typeof(WireCases)], MaxTest = 200)]
+    [SeededProperty(Arbitrary = [typeof(WireCases)], MaxTest = 200)]
     public void LoopResistance_GrowsWithTheCableOnly(WireCase c)
     {
         CableRun jointed = c.Run.Then(new Joint("splice", ElectricResistance.FromOhms(5)));

@@ -1,6 +1,5 @@
 using System;
 using FsCheck;
-using FsCheck.Xunit;
 
 namespace CamPower.Tests.Conductors;
 
@@ -83,7 +82,7 @@ public class WireSizeTests
     [Fact]
     public void Equality_IsOfSizeAndSeries() => Assert.NotEqual(WireSize.SquareMillimeters(4), WireSize.Kcmil(4 / 0.506707479));
 
-    [Property(MaxTest = 500)]
+    [SeededProperty(MaxTest = 500)]
     public void Parse_AndPrint_LoseNothing_OfAnyNumber(PositiveInt digits, byte shift)
     {
         double number = digits.Get * Math.Pow(10, (shift % 20) - 12);

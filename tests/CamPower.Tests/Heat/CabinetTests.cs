@@ -80,7 +80,7 @@ public class CabinetTests
     {
         Assert.Same(Cabinet, Assert.Single(Site(Box("a", 12, 0.9, 1).In(Cabinet), Box("b", 12, 0.9, 1).In(Cabinet), Box("c", 12, 0.9, 1).In(OnWall)).Cabinets));
         ArgumentException refused = Assert.Throws<ArgumentException>(() => Site(Box("a", 12, 0.9, 1).In(Cabinet), Box("b", 12, 0.9, 1).In(new Cabinet("cabinet", OnWall))));
-        Assert.Contains("two cabinets have the name cabinet", refused.Message, StringComparison.Ordinal);
+        Assert.Contains("another cabinet is named cabinet already", refused.Message, StringComparison.Ordinal);
     }
 
     [Fact]

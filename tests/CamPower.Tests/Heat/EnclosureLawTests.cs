@@ -23,7 +23,7 @@ public class EnclosureLawTests
         select new EnclosureCase(w / 1000.0, h / 1000.0, d / 1000.0, (EnclosureFaces)free, emissivity / 100.0, resistance / 1000.0, milliwatts / 1000.0, sun, ambient)).ToArbitrary();
 
     // What goes through each film and the sheet is what is lost and, outside, what the sun adds.
-    [Property]
+    [SeededProperty]
     public void HeatIn_IsHeatOut(EnclosureCase c)
     {
         HeatedEnclosure heated = c.Heated();
@@ -34,27 +34,27 @@ public class EnclosureLawTests
         Assert.True(heated.Inside.DegreesCelsius > heated.Skin.DegreesCelsius && heated.Skin.DegreesCelsius > c.Ambient);
     }
 
-    [Property]
+    [SeededProperty]
     public void MoreHeat_IsHotter(EnclosureCase c) => Hotter(c with { Watts = c.Watts * 1.01 }, c);
 
-    [Property]
+    [SeededProperty]
     public void MoreSun_IsHotter(EnclosureCase c) => Hotter(c with { Sun = c.Sun + 10 }, c);
 
-    [Property]
+    [SeededProperty]
     public void WarmerAir_IsHotterInside(EnclosureCase c) => Hotter(c with { Ambient = c.Ambient + 1 }, c);
 
-    [Property]
+    [SeededProperty]
     public void LessEmissivity_IsHotter(EnclosureCase c) => Hotter(c with { Emissivity = c.Emissivity * 0.99 }, c);
 
-    [Property]
+    [SeededProperty]
     public void MoreSheet_IsHotter(EnclosureCase c) => Hotter(c with { Resistance = c.Resistance + 0.01 }, c);
 
     // Twice as long in every direction, with the same heat. The sunlit area stays.
-    [Property]
+    [SeededProperty]
     public void Larger_IsCooler(EnclosureCase c) => Hotter(c, c with { W = 2 * c.W, H = 2 * c.H, D = 2 * c.D });
 
     // A face more that is free.
-    [Property]
+    [SeededProperty]
     public void CoveredFace_IsHotter(EnclosureCase c)
     {
         foreach (EnclosureFaces face in new[] { EnclosureFaces.Front, EnclosureFaces.Left, EnclosureFaces.Top, EnclosureFaces.Bottom })
@@ -65,7 +65,7 @@ public class EnclosureLawTests
 
     // Each film lets through more for every kelvin as it warms: twice the heat is less than twice the rise of still films, and
     // more than the 4/5 power that convection alone would give with a sheet of no resistance. Radiation of warmer walls lies between.
-    [Property]
+    [SeededProperty]
     public void TwiceTheHeat_IsLessThanTwiceTheRise(EnclosureCase c)
     {
         EnclosureCase cold = c with { Sun = 0 }, twice = cold with { Watts = 2 * c.Watts };

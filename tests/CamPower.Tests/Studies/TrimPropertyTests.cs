@@ -3,7 +3,6 @@ using System.Collections.Generic;
 using System.Linq;
 using CamPower.Tests.Assessment;
 using CamPower.Tests.Sites;
-using FsCheck.Xunit;
 using UnitsNet;
 
 namespace CamPower.Tests.Studies;
@@ -13,10 +12,10 @@ public class TrimPropertyTests
 {
     private const double Millivolt = 1e-3;
 
-    [Property(Arbitrary = [typeof(TreeCases)], MaxTest = 300)]
+    [SeededProperty(Arbitrary = [typeof(TreeCases)], MaxTest = 300)]
     public void SetPoint_IsInTheWindow_WhereEveryDeviceIsIn(TreeCase tree) => AssertAgreesWithTrying(TrimSites.Of(tree));
 
-    [Property(Arbitrary = [typeof(TreeCases)], MaxTest = 300)]
+    [SeededProperty(Arbitrary = [typeof(TreeCases)], MaxTest = 300)]
     public void Ends_AreTight(TreeCase tree) => AssertTight(TrimSites.Of(tree));
 
     [Fact]

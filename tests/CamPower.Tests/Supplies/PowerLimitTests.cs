@@ -3,7 +3,6 @@ using System.Collections.Generic;
 using System.Linq;
 using CamPower.Supplies;
 using CamPower.Tests.Devices;
-using FsCheck.Xunit;
 using UnitsNet;
 using static CamPower.Tests.Supplies.LimitedOutputs;
 
@@ -217,7 +216,7 @@ public class PowerLimitTests
     }
 
     // A source of voltage U behind R that holds a current: every load from a short to open, tried one by one.
-    [Property(MaxTest = 100)]
+    [SeededProperty(MaxTest = 100)]
     public void MostIntoAnyLoad_IsWhatTryingEveryLoadFinds(int seed)
     {
         var random = new Random(seed);
@@ -235,7 +234,7 @@ public class PowerLimitTests
     }
 
     // More current, more voltage, a larger fuse: never a better verdict, with either class and any protection.
-    [Property(MaxTest = 300)]
+    [SeededProperty(MaxTest = 300)]
     public void Verdict_NeverGetsBetterAsAnythingGrows(int seed)
     {
         var random = new Random(seed);
@@ -253,7 +252,7 @@ public class PowerLimitTests
     }
 
     // What is known better never turns a verdict round: a narrower tolerance keeps one that is not unknown.
-    [Property(MaxTest = 300)]
+    [SeededProperty(MaxTest = 300)]
     public void Verdict_StandsWhenMoreIsKnown(int seed)
     {
         var random = new Random(seed);

@@ -5,7 +5,6 @@ using CamPower.Tests.Faults;
 using CamPower.Tests.Sites;
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using UnitsNet;
 using static CamPower.Tests.Sites.SmallSite;
 
@@ -83,7 +82,7 @@ public class SupplySheetTests
     }
 
     // Nothing but a cooler, lower or better-fed supply keeps more of its rating, and no share leaves 0 to 1.
-    [Property]
+    [SeededProperty]
     public Property Derating_NeverGrowsWithHeatNorHeight()
     {
         Gen<double[]> cases = Gen.Choose(0, 10000).Select(n => n / 10000.0).ArrayOf(4);

@@ -1,7 +1,6 @@
 using System;
 using System.Linq;
 using CamPower.Tests.Circuits;
-using FsCheck.Xunit;
 using UnitsNet;
 
 namespace CamPower.Tests.Working;
@@ -14,7 +13,7 @@ public class LimitDerivationTests
     private static readonly Starting Starting = new(ElectricPotential.FromVolts(9.5), ElectricPotential.FromVolts(8), SoftStart.No);
 
     // The last step of the question's own, its unit, and the answer in that unit.
-    [Property(Arbitrary = [typeof(LimitCases)], MaxTest = 1000)]
+    [SeededProperty(Arbitrary = [typeof(LimitCases)], MaxTest = 1000)]
     public void Explain_AnyAnswer_EverySubstitutionGivesThePrintedValue(LimitCase c)
     {
         Check(c.Run.LongestLength(c.Load, c.From, c.Accepted, c.At), "L", v => v.Meters);
@@ -64,7 +63,7 @@ public class LimitDerivationTests
         double Value(string symbol) => derivation.Steps.Single(s => s.Symbol == symbol).Value;
     }
 
-    [Property(Arbitrary = [typeof(FeedCases)], MaxTest = 300)]
+    [SeededProperty(Arbitrary = [typeof(FeedCases)], MaxTest = 300)]
     public void Explain_AnyStart_EverySubstitutionGivesThePrintedValue(FeedCase c)
     {
         StartResult result = Runs.OfOhms(c.Ohms).At(Forty).Start(c.Load, Starting, ElectricPotential.FromVolts(c.Volts));
