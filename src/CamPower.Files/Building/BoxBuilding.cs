@@ -10,6 +10,12 @@ internal static class BoxBuilding
     internal static Cabinet Build(CabinetEntry entry, Place at) =>
         new(at.Name("name", entry.Name), EnclosureBuilding.Build(entry.Enclosure ?? new(), at.Member("enclosure")));
 
+    internal static DistributionBox Build(BoxEntry entry, Place at, Catalog<ProtectiveDevice> devices, Catalog<Cabinet> cabinets, Catalog<Outlet> outlets)
+    {
+        DistributionBox box = Placed(entry, Bare(entry, at, devices), at, cabinets);
+        return entry.Outlet is null ? box : box.PluggedInto(outlets.Find(entry.Outlet, at.Member("outlet")));
+    }
+
     internal static Outlet Build(OutletEntry entry, Place at)
     {
         string name = at.Name("name", entry.Name);
@@ -17,18 +23,12 @@ internal static class BoxBuilding
             at.Optional("share", entry.Share)), StandIn.Outlet);
     }
 
-    internal static DistributionBox Build(BoxEntry entry, Place at, Catalog<ProtectiveDevice> devices, Catalog<Cabinet> cabinets, Catalog<Outlet> outlets)
-    {
-        DistributionBox box = Standing(Bare(entry, at, devices), entry, at, cabinets);
-        return entry.Outlet is null ? box : box.PluggedInto(outlets.Find(entry.Outlet, at.Member("outlet")));
-    }
-
-    private static DistributionBox Standing(DistributionBox box, BoxEntry entry, Place at, Catalog<Cabinet> cabinets)
+    private static DistributionBox Placed(BoxEntry entry, DistributionBox box, Place at, Catalog<Cabinet> cabinets)
     {
         Place enclosureAt = at.Member("enclosure");
         Enclosure? enclosure = entry.Enclosure is null ? null : EnclosureBuilding.Build(entry.Enclosure, enclosureAt);
         if (entry.Cabinet is null) return enclosure is null ? box : box.In(enclosure);
-        if (enclosure is not null && !enclosureAt.IsFaulty) enclosureAt.Fault("a box in a cabinet has no enclosure of its own");
+        if (entry.Enclosure is not null && !enclosureAt.IsFaulty) enclosureAt.Fault("a box in a cabinet has no enclosure of its own");
         return box.In(cabinets.Find(entry.Cabinet, at.Member("cabinet")));
     }
 

@@ -39,15 +39,15 @@ public sealed class Subject
     /// <exception cref="ArgumentNullException"><paramref name="box"/> is null.</exception>
     public static Subject Of(DistributionBox box) => new(SubjectKind.Box, Require.NotNull(box, nameof(box)).Name);
 
-    /// <summary>A cabinet.</summary>
-    /// <param name="cabinet">The cabinet.</param>
-    /// <exception cref="ArgumentNullException"><paramref name="cabinet"/> is null.</exception>
-    public static Subject Of(Cabinet cabinet) => new(SubjectKind.Cabinet, Require.NotNull(cabinet, nameof(cabinet)).Name);
-
     /// <summary>An outlet that boxes are plugged into.</summary>
     /// <param name="outlet">The outlet.</param>
     /// <exception cref="ArgumentNullException"><paramref name="outlet"/> is null.</exception>
     public static Subject Of(Outlet outlet) => new(SubjectKind.Outlet, Require.NotNull(outlet, nameof(outlet)).Name);
+
+    /// <summary>A cabinet.</summary>
+    /// <param name="cabinet">The cabinet.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="cabinet"/> is null.</exception>
+    public static Subject Of(Cabinet cabinet) => new(SubjectKind.Cabinet, Require.NotNull(cabinet, nameof(cabinet)).Name);
 
     /// <summary>An output of a box.</summary>
     /// <param name="box">The box.</param>

@@ -15,11 +15,11 @@ public enum SubjectKind
     /// <summary>A box or an adapter.</summary>
     Box,
 
-    /// <summary>A cabinet with the boxes in it.</summary>
-    Cabinet,
-
     /// <summary>An outlet that boxes are plugged into.</summary>
     Outlet,
+
+    /// <summary>A cabinet with the boxes in it.</summary>
+    Cabinet,
 
     /// <summary>The site as a whole.</summary>
     Site,

@@ -36,16 +36,16 @@ public sealed class DistributionBox
         }
     }
 
-    private DistributionBox(DistributionBox other)
+    private DistributionBox(DistributionBox box)
     {
-        Name = other.Name;
-        Supply = other.Supply;
-        Outputs = other.Outputs;
-        Terminals = other.Terminals;
-        Enclosure = other.Enclosure;
-        Cabinet = other.Cabinet;
-        Outlet = other.Outlet;
-        IsAdapter = other.IsAdapter;
+        Name = box.Name;
+        Supply = box.Supply;
+        Outputs = box.Outputs;
+        Terminals = box.Terminals;
+        Enclosure = box.Enclosure;
+        Cabinet = box.Cabinet;
+        Outlet = box.Outlet;
+        IsAdapter = box.IsAdapter;
     }
 
     /// <summary>How it is called on the site.</summary>
@@ -99,10 +99,8 @@ public sealed class DistributionBox
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="claimedClass"/> is none of those there are.</exception>
     public static DistributionBox Adapter(string name, Supply supply, ProtectiveDevice? protection = null,
         PowerLimitClass? claimedClass = null) => new(
-        name, supply, [new BoxOutput(1, Require.NotNull(supply, nameof(supply)).Output.RatedCurrent, protection, claimedClass)])
-    {
-        IsAdapter = true,
-    };
+        name, supply, [new BoxOutput(1, Require.NotNull(supply, nameof(supply)).Output.RatedCurrent, protection, claimedClass)],
+        terminals: null) { IsAdapter = true };
 
     /// <summary>The same box, its supply set to another voltage.</summary>
     /// <param name="setPoint">The voltage that it is adjusted to, inside the trim range of its supply. [V]</param>
@@ -157,6 +155,6 @@ public sealed class DistributionBox
 
     internal DistributionBox With(Supply supply) => new(this) { Supply = supply };
 
-    /// <summary>The same box where another one stands.</summary>
-    internal DistributionBox InPlaceOf(DistributionBox other) => new(this) { Enclosure = other.Enclosure, Cabinet = other.Cabinet };
+    /// <summary>The same box where another one stands and is plugged in.</summary>
+    internal DistributionBox InPlaceOf(DistributionBox other) => new(this) { Enclosure = other.Enclosure, Cabinet = other.Cabinet, Outlet = other.Outlet };
 }
