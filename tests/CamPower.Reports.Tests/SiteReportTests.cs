@@ -71,6 +71,15 @@ public partial class SiteReportTests
         Assert.Equal(order.OrderDescending(), order);
     }
 
+    // Whoever opens a cabinet must know what else is in it.
+    [Fact]
+    public void Box_NamesWhatSharesItsCabinet()
+    {
+        string markdown = Samples.Report(Samples.Read("boatyard-as-found")).ToMarkdown();
+        Assert.Contains("crane cabinet, together with crane adapter", markdown, StringComparison.Ordinal);
+        Assert.Contains("crane cabinet, together with old transformer", markdown, StringComparison.Ordinal);
+    }
+
     // What a person at the box looks up: one row a device, with its worst volts and its margin.
     [Theory]
     [MemberData(nameof(Names))]

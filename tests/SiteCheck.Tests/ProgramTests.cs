@@ -58,6 +58,11 @@ public class ProgramTests
     public void Run_ShowsWhatFaultsDo(string site, string line) =>
         Assert.Contains(line, Run(RepositoryFiles.PathOf("samples/SiteCheck/sites/" + site)).Printed, StringComparison.Ordinal);
 
+    // 2.1 W of the transformer and 0.6 W of the adapter beside it, over 0.66 m²: a degree above the 45 °C of the day.
+    [Fact]
+    public void Run_NamesTheCabinetAndItsAir() => Assert.Contains("0.35 A of 1.60 A at 46 °C inside crane cabinet in day: 22 %",
+        Run(RepositoryFiles.PathOf("samples/SiteCheck/sites/boatyard-as-found.json")).Printed, StringComparison.Ordinal);
+
     // A supply that holds 26 A leaves 26 A · 50 mΩ = 1.3 V: under every drop-out voltage that is declared. The two heated cameras declare none.
     [Fact]
     public void Run_WhereFewOfSeveralGoDark_NamesThem()
