@@ -69,6 +69,7 @@ public sealed class RuleSet
         new RecorderOnCameraOutputRule(),
         new PreTerminatedCableExtendedRule(),
         new CopperCladAluminiumRule(),
+        new SunWithoutEnclosureRule(),
         new AcSolvedWithRmsRule(),
         new MixedResistanceBasesRule(),
         new ValueOutsideValidatedRangeRule(),

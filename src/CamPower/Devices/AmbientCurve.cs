@@ -51,6 +51,9 @@ public sealed class AmbientCurve
     /// <summary>The points in words, in the invariant culture; never throws.</summary>
     public override string ToString() => string.Join(", ", Points);
 
+    /// <summary>The factor beyond the hot end as well, where it is at most that of the last point; null below the cold end, where nothing is known.</summary>
+    internal double? MostFactorAt(double celsius) => _lines.At(Math.Min(celsius, _lines.Highest));
+
     internal bool Covers(double celsius) => celsius >= _lines.Lowest && celsius <= _lines.Highest;
 
     internal double FactorAtCelsius(double celsius, string parameter) =>

@@ -1,4 +1,6 @@
 using System;
+using System.Collections.Generic;
+using System.Linq;
 using UnitsNet;
 
 namespace CamPower;
@@ -16,6 +18,20 @@ public sealed class ProtectionInCondition
         _carried = carried;
         Opening = output.IsDemandOnly ? default : opening;
         ShareOfRating = double.IsInfinity(ratedAmperes) ? null : Ratio.FromDecimalFractions(output.Amperes / ratedAmperes);
+    }
+
+    /// <summary>The device of an output in each condition of its box.</summary>
+    internal static IReadOnlyList<ProtectionInCondition> AllOf(OutputAssessment output, BoxAssessment box) =>
+        Array.AsReadOnly([.. output.InConditions.Zip(box.InConditions, (drawn, inBox) => Of(output.Output.Protection, drawn, inBox))]);
+
+    /// <summary>A device under the current of an output in one condition of its box; null where nobody declares one.</summary>
+    /// <remarks>Hotter than its ambient curve goes, it carries at most what it does at the end of it. In a box whose inside is not known nothing is said of a device that has a curve.</remarks>
+    internal static ProtectionInCondition Of(ProtectiveDevice? device, OutputInCondition drawn, BoxInCondition inBox)
+    {
+        double? factor = device?.Ambient is AmbientCurve curve ? (inBox.IsInsideUnknown ? null : curve.MostFactorAt(inBox.SupplyCelsius)) : 1;
+        if (device is null || factor is not double known) return new ProtectionInCondition(drawn, double.PositiveInfinity, default, double.PositiveInfinity);
+        double carried = device.CarriedAmperes(known);
+        return new ProtectionInCondition(drawn, carried, device.OpeningAt(drawn.Amperes, known), device is Fuse ? carried : double.PositiveInfinity);
     }
 
     /// <summary>The condition.</summary>

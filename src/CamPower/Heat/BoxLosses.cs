@@ -9,7 +9,7 @@ namespace CamPower.Heat;
 /// <summary>The heat lost in a box: by its supply, by the protective devices of its outputs, by what else runs in it.</summary>
 /// <remarks>
 /// Immutable. The supply gives its highest voltage. Below the first point of its efficiency curve it is taken to lose as
-/// much as there, for its losses grow with its load; beyond the last point they are not known.
+/// much as there, for its losses grow with its load; beyond the last point it loses at least as much as there.
 /// A device counts with its greatest resistance, one that nobody declares with none; wires in the box do not count.
 /// Nothing of this depends on the temperature: data sheets state efficiency at one, and the greatest resistance of a
 /// resettable fuse covers a warm one. So the heat gives the temperature in one step.
@@ -19,8 +19,9 @@ public sealed class BoxLosses
     private readonly double _volts, _amperes, _efficiency, _ratedAmperes;
     private readonly List<(double Amperes, double Ohms)> _devices;
 
-    private BoxLosses(SupplyOutput output, double amperes, double efficiency, List<(double Amperes, double Ohms)> devices, double otherWatts)
+    private BoxLosses(SupplyOutput output, double amperes, double efficiency, bool isAtLeast, List<(double Amperes, double Ohms)> devices, double otherWatts)
     {
+        IsAtLeast = isAtLeast;
         _volts = output.HighestVolts;
         _ratedAmperes = output.RatedAmperes;
         _amperes = amperes;
@@ -43,6 +44,9 @@ public sealed class BoxLosses
     /// <summary>All of it. [W]</summary>
     public Power Total => Power.FromWatts(TotalWatts);
 
+    /// <summary>Whether the supply is loaded beyond the last point of its efficiency curve: it loses at least this.</summary>
+    public bool IsAtLeast { get; }
+
     internal double TotalWatts => SupplyWatts + DeviceWatts + OtherWatts;
 
     private double SupplyWatts { get; }
@@ -51,15 +55,15 @@ public sealed class BoxLosses
 
     private double OtherWatts { get; }
 
-    /// <summary>The losses at a total current and the current of each output; null where the efficiency is not known there.</summary>
+    /// <summary>The losses at a total current and the current of each output; null where no efficiency is declared.</summary>
     internal static BoxLosses? Of(DistributionBox box, double totalAmperes, IEnumerable<(BoxOutput Output, double Amperes)> outputs)
     {
         SupplyOutput output = box.Supply.Output;
         if (box.Supply.Inlet?.Efficiency is not ShareCurve<Ratio> curve) return null;
-        double load = Math.Max(totalAmperes / output.RatedAmperes, curve.Lowest);
-        if (curve.ShareAt(load) is not double efficiency) return null;
+        double asked = totalAmperes / output.RatedAmperes, load = Math.Min(Math.Max(asked, curve.Lowest), curve.Highest);
+        double efficiency = curve.ShareAt(load)!.Value;
         List<(double, double)> devices = [.. outputs.Select(o => (o.Amperes, o.Output.Protection?.GreatestOhms ?? 0)).Where(d => d.Item2 > 0)];
-        return new BoxLosses(output, load * output.RatedAmperes, efficiency, devices, box.Enclosure?.OtherWatts ?? 0);
+        return new BoxLosses(output, load * output.RatedAmperes, efficiency, Limits.IsAbove(asked, curve.Highest), devices, box.Enclosure?.OtherWatts ?? 0);
     }
 
     /// <summary>How it was worked out.</summary>
@@ -67,11 +71,12 @@ public sealed class BoxLosses
 
     /// <summary>The three parts and their sum in the invariant culture; never throws.</summary>
     public override string ToString() => FormattableString.Invariant(
-        $"{TotalWatts:0.00} W: supply {SupplyWatts:0.00} W, devices {DeviceWatts:0.00} W, other {OtherWatts:0.00} W");
+        $"{(IsAtLeast ? "at least " : "")}{TotalWatts:0.00} W: supply {SupplyWatts:0.00} W, devices {DeviceWatts:0.00} W, other {OtherWatts:0.00} W");
 
     internal IEnumerable<DerivationStep> Steps()
     {
-        yield return new("Ps", FormattableString.Invariant($"Lost in the supply, loaded to {100 * _amperes / _ratedAmperes:0.#} % of its rating"), "V*I*(1/eta - 1)",
+        string load = FormattableString.Invariant($"{100 * _amperes / _ratedAmperes:0.#} % of its rating");
+        yield return new("Ps", IsAtLeast ? $"Lost in the supply at least: at {load}, where its declared efficiency ends" : $"Lost in the supply, loaded to {load}", "V*I*(1/eta - 1)",
             @"P_s = V\,I\left(\frac{1}{\eta} - 1\right)", $"{Number(_volts)}*{Number(_amperes)}*(1/{Number(_efficiency)} - 1)", SupplyWatts, "W", Sources.EfficiencyLoss);
         if (_devices.Count > 0)
         {

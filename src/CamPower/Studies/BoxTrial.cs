@@ -41,7 +41,7 @@ internal sealed class BoxTrial(Site site, DistributionBox box, SizingPolicy poli
 
     /// <summary>What speaks against a candidate that feeds certain outputs, solved with it in the place of the box.</summary>
     internal IEnumerable<BoxShortfall> ShortfallsOf(DistributionBox candidate, BoxAssessment solved) =>
-        new[] { OutputsShort(candidate, solved), OutputTooWeak(candidate, solved), SupplyTooWeak(solved) }.OfType<BoxShortfall>();
+        new[] { OutputsShort(candidate, solved), OutputTooWeak(candidate, solved), SupplyTooWeak(solved), ProtectionTooWeak(candidate, solved), InsideUnknown(solved) }.OfType<BoxShortfall>();
 
     private IEnumerable<BoxShortfall> ShortfallsOf(DistributionBox candidate) => WrongVoltage(candidate) is BoxShortfall wrong
         ? [wrong]
@@ -62,6 +62,25 @@ internal sealed class BoxTrial(Site site, DistributionBox box, SizingPolicy poli
             ? null
             : new BoxShortfall(BoxConstraint.OutputLimit, used.Worst.Current, output.Limit, used.Worst.Condition))
         .FirstOrDefault(shortfall => shortfall is not null);
+
+    // In the order in which outputs are wired where they differ. What may open within the duration of a condition counts, as in a finding.
+    private static BoxShortfall? ProtectionTooWeak(DistributionBox candidate, BoxAssessment solved) => solved.Outputs
+        .OrderByDescending(o => o.Worst.Amperes)
+        .Zip(candidate.Outputs.OrderByDescending(o => o.LimitAmperes), (used, output) => used.InConditions.Zip(solved.InConditions, (drawn, inBox) => ProtectionInCondition.Of(output.Protection, drawn, inBox)))
+        .SelectMany(inConditions => inConditions)
+        .Where(protection => protection.MayTrip)
+        .OrderByDescending(protection => protection.Current.Amperes / protection.Carried!.Value.Amperes)
+        .Select(protection => new BoxShortfall(BoxConstraint.Protection, protection.Current, protection.Carried!.Value, protection.Condition))
+        .FirstOrDefault();
+
+    private static BoxShortfall? InsideUnknown(BoxAssessment solved)
+    {
+        BoxInCondition? unknown = solved.InConditions.Where(c => c.IsInsideUnknown || c.IsInsideAtLeast).OrderByDescending(c => c.Amperes).FirstOrDefault();
+        if (unknown is null) return null;
+        Supply supply = solved.Box.Supply;
+        return new BoxShortfall(BoxConstraint.InsideTemperature, Ratio.FromPercent(100 * unknown.Amperes / supply.Output.RatedAmperes),
+            Ratio.FromPercent(100 * (supply.Inlet?.Efficiency?.Highest ?? 0)), unknown.Condition);
+    }
 
     private BoxShortfall? SupplyTooWeak(BoxAssessment solved)
     {

@@ -72,6 +72,10 @@ public sealed class Supply
     internal double DeratedAmperesAt(double celsius, double? lineVolts, double altitudeMeters) =>
         Accepts(lineVolts) ? Output.RatedAmperes * Derating.ShareAt(celsius, lineVolts, altitudeMeters) : 0;
 
+    /// <summary>The most that it may deliver in air of a temperature or any warmer. [A]</summary>
+    internal double MostAmperesFrom(double celsius, double? lineVolts, double altitudeMeters) =>
+        Accepts(lineVolts) ? Output.RatedAmperes * Derating.LargestShareFrom(celsius, lineVolts, altitudeMeters) : 0;
+
     private bool Accepts(double? lineVolts) => lineVolts is not double volts || Inlet?.Voltage?.Contains(volts) != false;
 
     private Supply With(SupplyOutput output) => new(Name, output, Derating, Inlet);

@@ -107,12 +107,16 @@ internal static class RuleCases
         // A third of 1 A along 0.9 Ω is 0.3 V: 10 mV are a thirtieth of it.
         new("hum-on-video-shield", Severity.Caution, Hum(3.3334), Hum(3.3333), "camera 1", 0.0100002, 0.01, Condition: "day"),
         new("mixed-resistance-bases", Severity.Note, Tail(ofTable: true), Tail(ofTable: false), "box output 1 to end"),
+        new("sun-on-box-without-enclosure", Severity.Note, Sunlit(Hair), Sunlit(0), "box", Condition: "day"),
         new("value-outside-validated-range", Severity.Caution, Enclosed(0.1 - Hair), Enclosed(0.1), "box", 0.1 - Hair, 0.1, "m"),
         new("ac-solved-with-rms", Severity.Note, AcCamera(acceptsAc: true), DcCamera(acceptsDc: true), "box"),
     ];
 
     private static Site Hum(double ripplePercent) => ReturnSites.Of([ReturnSites.Box("a", 12, ripplePercent)], [ReturnSites.Run("a", 1, "1", 1.0)],
         [ReturnSites.Amperes(1, 1)], [ReturnSites.Link(1, "g", 0.9)], [ReturnSites.Bond("g", "a", 0.1)]);
+
+    private static Site Sunlit(double wattsPerSquareMeter) => Single(0, Camera(Watts(3)), null,
+        Condition.Day(new Surroundings(At().Cable, At().Box, At().Camera, Irradiance.FromWattsPerSquareMeter(wattsPerSquareMeter))));
 
     private static Site AcCamera(bool acceptsAc) => Powered(CurrentKind.Ac, acceptsAc, acceptsDc: true);
 
