@@ -308,6 +308,16 @@ public static class Sources
         "IEC 60950-1, 2.5", CitationKind.Standard, null,
         "Table 2C: a fuse or a device that is not adjustable and does not reset by itself; a resettable fuse counts for Table 2B only (seen in a summary)");
 
+    /// <summary>What else than its own impedance limits a limited power source.</summary>
+    public static Citation LimitedPowerRegulating { get; } = new(
+        "IEC 62368-1 Annex Q", CitationKind.FromMemory, null,
+        "Q.1: a regulating network, or an integrated circuit current limiter, keeps the output within Table Q.1 in normal operation and after any single fault in it");
+
+    /// <summary>How fast the overcurrent device of a limited power source must be.</summary>
+    public static Citation LimitedPowerOpening { get; } = new(
+        "IEC 62368-1 Annex Q; IEC 60950-1, 2.5", CitationKind.FromMemory, null,
+        "Tables Q.2 and 2C: the rating is that of fuses and circuit breakers that open within 120 s at 210 % of the current in the table");
+
     /// <summary>Cells of the tables of Class 2 sources that were seen in print.</summary>
     public static Citation Class2 { get; } = new(
         "NEC (NFPA 70)", CitationKind.Standard, null,
