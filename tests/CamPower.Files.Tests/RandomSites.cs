@@ -23,7 +23,8 @@ public static class RandomSites
         {
             Cable[] cables = Many(1, 4, i => Cable(Name("cable", i)));
             Device[] models = Many(1, 4, i => Model(Name("model", i)));
-            DistributionBox[] boxes = Many(1, 3, i => Box(Name("box", i)));
+            Outlet[] outlets = Many(1, 3, i => new Outlet(Name("outlet", i), Volts(100, 240), Amperes(1, 30), Chance(0.5) ? Ratio.FromPercent(Number(50, 100)) : null));
+            DistributionBox[] boxes = Many(1, 3, i => Chance(0.4) ? Box(Name("box", i)).PluggedInto(Pick(outlets)) : Box(Name("box", i)));
             var runs = new List<SiteRun>();
             for (int i = 0, count = _random.Next(0, 7); i < count; i++)
             {

@@ -7,10 +7,18 @@ namespace CamPower.Files.Building;
 /// <summary>From entries to boxes.</summary>
 internal static class BoxBuilding
 {
-    internal static DistributionBox Build(BoxEntry entry, Place at, Catalog<ProtectiveDevice> devices)
+    internal static DistributionBox Build(BoxEntry entry, Place at, Catalog<ProtectiveDevice> devices, Catalog<Outlet> outlets)
     {
         DistributionBox box = Bare(entry, at, devices);
-        return entry.Enclosure is null ? box : box.In(EnclosureBuilding.Build(entry.Enclosure, at.Member("enclosure")));
+        if (entry.Enclosure is not null) box = box.In(EnclosureBuilding.Build(entry.Enclosure, at.Member("enclosure")));
+        return entry.Outlet is null ? box : box.PluggedInto(outlets.Find(entry.Outlet, at.Member("outlet")));
+    }
+
+    internal static Outlet Build(OutletEntry entry, Place at)
+    {
+        string name = at.Name("name", entry.Name);
+        return at.Build(() => new Outlet(name, at.Value("voltage", entry.Voltage, StandIn.Voltage), at.Value("rating", entry.Rating, StandIn.Current),
+            at.Optional("share", entry.Share)), StandIn.Outlet);
     }
 
     private static DistributionBox Bare(BoxEntry entry, Place at, Catalog<ProtectiveDevice> devices)

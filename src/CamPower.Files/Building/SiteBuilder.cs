@@ -21,7 +21,9 @@ internal static class SiteBuilder
         string name = root.Name("name", entry.Name);
         Condition[] conditions = All(entry.Conditions, root.Member("conditions"), ConditionBuilding.Build);
         if (entry.Conditions is { Count: 0 }) root.Member("conditions").Fault("a site needs at least one condition");
-        DistributionBox[] boxes = All(entry.Boxes, root.Member("boxes"), (box, at) => BoxBuilding.Build(box, at, devices));
+        Place outletList = root.Member("outlets");
+        var outlets = Catalog<Outlet>.Of("outlet", StandIn.Outlet, entry.Outlets ?? (outletList.IsFaulty ? null : []), outletList, o => o.Name, BoxBuilding.Build);
+        DistributionBox[] boxes = All(entry.Boxes, root.Member("boxes"), (box, at) => BoxBuilding.Build(box, at, devices, outlets));
         SiteRun[] runs = All(entry.Runs, root.Member("runs"), (run, at) => RunBuilding.Build(run, at, cables));
         SiteDevice[] siteDevices = All(entry.Devices, root.Member("devices"), (device, at) => Build(device, at, models));
         VideoLink[] videoLinks = All(entry.VideoLinks, root.Member("videoLinks"), Build);

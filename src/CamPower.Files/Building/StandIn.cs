@@ -61,6 +61,8 @@ internal static class StandIn
 
     internal static Connector Connector { get; } = new("stand-in", new Citation("stand-in", CitationKind.Declared));
 
+    internal static Outlet Outlet { get; } = new("stand-in", Voltage, Current);
+
     internal static Draw Draw { get; } = new ShareDraw(Load.None);
 
     internal static Device Model { get; } = new("stand-in", DeviceKind.Other, Draw, Range);

@@ -43,4 +43,7 @@ internal sealed class BoxEntry
 
     [Description("The case around it; left out, the air around its supply is as warm as its surroundings.")]
     public EnclosureEntry? Enclosure { get; set; }
+
+    [Description("The name of the outlet that it is plugged into.")]
+    public string? Outlet { get; set; }
 }

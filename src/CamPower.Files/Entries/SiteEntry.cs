@@ -33,6 +33,9 @@ internal sealed class SiteEntry
     [JsonRequired, Description("The conditions that the site must survive; at least one.")]
     public List<ConditionEntry?>? Conditions { get; set; }
 
+    [Description("The outlets that boxes are plugged into.")]
+    public List<OutletEntry?>? Outlets { get; set; }
+
     [JsonRequired, Description("The distribution boxes and adapters.")]
     public List<BoxEntry?>? Boxes { get; set; }
 

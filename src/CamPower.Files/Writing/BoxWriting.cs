@@ -26,12 +26,21 @@ internal static class BoxWriting
             ClaimedClass = isEqualBox || box.IsAdapter ? ClassOf(first) : null,
             Terminals = box.Terminals is TerminalRange terminals ? Entry(terminals) : null,
             Enclosure = box.Enclosure is Enclosure enclosure ? EnclosureWriting.Entry(enclosure) : null,
+            Outlet = box.Outlet?.Name,
         };
 
         static Written<PowerLimitClass>? ClassOf(BoxOutput output) => output.ClaimedClass is PowerLimitClass claimed ? new(claimed) : null;
 
         string? NameOf(BoxOutput output) => output.Protection is ProtectiveDevice device ? KnownDevices.NameOf(device) ?? devices.NameOf(device) : null;
     }
+
+    internal static OutletEntry Entry(Outlet outlet) => new()
+    {
+        Name = outlet.Name,
+        Voltage = new(outlet.Voltage),
+        Rating = new(outlet.Rating),
+        Share = new(outlet.Share),
+    };
 
     internal static TerminalsEntry Entry(TerminalRange range) => new() { Smallest = new(range.Smallest), Largest = new(range.Largest) };
 

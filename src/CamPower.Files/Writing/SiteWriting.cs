@@ -13,6 +13,7 @@ internal static class SiteWriting
             c => string.IsNullOrWhiteSpace(c.Name) ? null : c.Name, CableWriting.Entry);
         var models = new NamedEntries<Device, ModelEntry>("models", site.Devices.Select(d => d.Model), m => m.Name, (m, _) => ModelWriting.Entry(m));
         var devices = ProtectionWriting.Entries(site.Boxes);
+        Outlet[] outlets = [.. site.Boxes.Select(b => b.Outlet).OfType<Outlet>().Distinct()];
         return new SiteEntry
         {
             FormatVersion = SiteEntry.CurrentVersion,
@@ -22,6 +23,7 @@ internal static class SiteWriting
             Models = [.. models.Entries],
             ProtectiveDevices = devices.Entries.Count == 0 ? null : [.. devices.Entries],
             Conditions = [.. site.Conditions.Select(ConditionWriting.Entry)],
+            Outlets = outlets.Length == 0 ? null : [.. outlets.Select(BoxWriting.Entry)],
             Boxes = [.. site.Boxes.Select(box => BoxWriting.Entry(box, devices))],
             Runs = [.. site.Runs.Select(run => RunWriting.Entry(run, cables))],
             Devices = [.. site.Devices.Select(d => new DeviceEntry { Name = d.Name, Model = models.NameOf(d.Model), At = d.At, LeadsReversed = d.LeadsReversed ? true : null })],

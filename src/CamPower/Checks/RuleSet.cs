@@ -57,6 +57,7 @@ public sealed class RuleSet
         new TerminalWrongSizeRule(),
         new BoxTooHotRule(),
         new BoxTemperatureUnknownRule(),
+        new OutletOverloadedRule(),
         new SupplyAboveDeratedRatingRule(),
         new SplitAdapterRule(),
         new SupplyHeadroomRule(),
@@ -72,6 +73,7 @@ public sealed class RuleSet
         new SunWithoutEnclosureRule(),
         new AcSolvedWithRmsRule(),
         new MixedResistanceBasesRule(),
+        new OutletLoadUnknownRule(),
         new ValueOutsideValidatedRangeRule(),
     ]);
 

@@ -39,6 +39,11 @@ public sealed class Subject
     /// <exception cref="ArgumentNullException"><paramref name="box"/> is null.</exception>
     public static Subject Of(DistributionBox box) => new(SubjectKind.Box, Require.NotNull(box, nameof(box)).Name);
 
+    /// <summary>An outlet that boxes are plugged into.</summary>
+    /// <param name="outlet">The outlet.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="outlet"/> is null.</exception>
+    public static Subject Of(Outlet outlet) => new(SubjectKind.Outlet, Require.NotNull(outlet, nameof(outlet)).Name);
+
     /// <summary>An output of a box.</summary>
     /// <param name="box">The box.</param>
     /// <param name="output">The output.</param>

@@ -15,6 +15,9 @@ public enum SubjectKind
     /// <summary>A box or an adapter.</summary>
     Box,
 
+    /// <summary>An outlet that boxes are plugged into.</summary>
+    Outlet,
+
     /// <summary>The site as a whole.</summary>
     Site,
 }

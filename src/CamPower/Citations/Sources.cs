@@ -335,6 +335,15 @@ public static class Sources
     public static Citation EfficiencyLoss { get; } = new(
         "Definition of efficiency: power out over power in", CitationKind.Textbook, null, "loss = power out × (1/η − 1)");
 
+    /// <summary>Current that a load of a known power and power factor takes.</summary>
+    public static Citation PowerFactor { get; } = new(
+        "IEC 60050-131, International Electrotechnical Vocabulary", CitationKind.FromMemory, null, "131-11-46: power factor = active power / apparent power");
+
+    /// <summary>Load plugged into a receptacle.</summary>
+    public static Citation NecReceptacle { get; } = new(
+        "NEC (NFPA 70)", CitationKind.Standard, null,
+        "Table 210.21(B)(2): 12 A on 15 A (seen in texts quoting it), 16 A on 20 A and 24 A on 30 A (from memory): 80 %, as 210.20(A) has it for continuous loads");
+
     /// <summary>Emissivity of paint.</summary>
     public static Citation PaintEmissivity { get; } = new(
         "Incropera, DeWitt, Bergman and Lavine, Fundamentals of Heat and Mass Transfer", CitationKind.FromMemory, "6th edition, 2007",

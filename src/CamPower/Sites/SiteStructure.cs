@@ -35,6 +35,7 @@ public static class SiteStructure
         faults.AddRange(Repeated(SitePart.Runs, "To", runs.Select(r => r.To), to => $"a junction can be fed by one run only, and {to} is fed already"));
         faults.AddRange(Repeated(SitePart.VideoLinks, "Device", videoLinks.Select(l => l.Device), device => $"{device} has a video link already"));
         faults.AddRange(Repeated(SitePart.Bonds, "Ground", bonds.Select(b => b.ToString()), bond => $"the {bond} is there already"));
+        faults.AddRange(OutletFaults(boxes));
         faults.AddRange(RunFaults(boxes, runs));
         faults.AddRange(ReturnFaults(runs));
         faults.AddRange(DeviceFaults(runs, devices));
@@ -57,6 +58,18 @@ public static class SiteStructure
             }
 
             index++;
+        }
+    }
+
+    private static IEnumerable<SiteFault> OutletFaults(IReadOnlyList<DistributionBox> boxes)
+    {
+        var byName = FirstBy(boxes.Select(b => b.Outlet).OfType<Outlet>(), o => o.Name);
+        for (int i = 0; i < boxes.Count; i++)
+        {
+            if (boxes[i].Outlet is Outlet outlet && !ReferenceEquals(byName[outlet.Name], outlet))
+            {
+                yield return new SiteFault(SitePart.Boxes, i, "Outlet", $"another outlet is named {outlet} already");
+            }
         }
     }
 

@@ -24,17 +24,19 @@ public sealed class DistributionBox
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty, there is no output, or the numbers do not run from 1.</exception>
     public DistributionBox(string name, Supply supply, IEnumerable<BoxOutput> outputs, TerminalRange? terminals = null)
-        : this(name, supply, outputs, terminals, enclosure: null, isAdapter: false)
+        : this(name, supply, outputs, terminals, enclosure: null, outlet: null, isAdapter: false)
     {
     }
 
-    private DistributionBox(string name, Supply supply, IEnumerable<BoxOutput> outputs, TerminalRange? terminals, Enclosure? enclosure, bool isAdapter)
+    private DistributionBox(string name, Supply supply, IEnumerable<BoxOutput> outputs, TerminalRange? terminals, Enclosure? enclosure, Outlet? outlet,
+        bool isAdapter)
     {
         Name = Require.Name(name, nameof(name));
         Supply = Require.NotNull(supply, nameof(supply));
         Outputs = Require.Items(outputs, nameof(outputs));
         Terminals = terminals;
         Enclosure = enclosure;
+        Outlet = outlet;
         IsAdapter = isAdapter;
         if (Outputs.Count == 0) throw new ArgumentException("A box needs at least one output.", nameof(outputs));
         if (Outputs.Where((output, index) => output.Number != index + 1).Any())
@@ -57,6 +59,9 @@ public sealed class DistributionBox
 
     /// <summary>The case around it, or null where nobody declares one: the air around its supply is then as warm as its surroundings.</summary>
     public Enclosure? Enclosure { get; }
+
+    /// <summary>The outlet that it is plugged into, or null where nobody declares one.</summary>
+    public Outlet? Outlet { get; }
 
     /// <summary>Whether it is an adapter: a supply whose only output is its own lead.</summary>
     public bool IsAdapter { get; }
@@ -89,7 +94,7 @@ public sealed class DistributionBox
     public static DistributionBox Adapter(string name, Supply supply, ProtectiveDevice? protection = null,
         PowerLimitClass? claimedClass = null) => new(
         name, supply, [new BoxOutput(1, Require.NotNull(supply, nameof(supply)).Output.RatedCurrent, protection, claimedClass)],
-        terminals: null, enclosure: null, isAdapter: true);
+        terminals: null, enclosure: null, outlet: null, isAdapter: true);
 
     /// <summary>The same box, its supply set to another voltage.</summary>
     /// <param name="setPoint">The voltage that it is adjusted to, inside the trim range of its supply. [V]</param>
@@ -118,12 +123,23 @@ public sealed class DistributionBox
     ///     EnclosureWall.PaintedSteel, EnclosureFaces.OnWall));
     /// </code>
     /// </example>
-    public DistributionBox In(Enclosure enclosure) => new(Name, Supply, Outputs, Terminals, Require.NotNull(enclosure, nameof(enclosure)), IsAdapter);
+    public DistributionBox In(Enclosure enclosure) => new(Name, Supply, Outputs, Terminals, Require.NotNull(enclosure, nameof(enclosure)), Outlet, IsAdapter);
+
+    /// <summary>The same box plugged into an outlet; several may be plugged into one.</summary>
+    /// <param name="outlet">The outlet.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="outlet"/> is null.</exception>
+    /// <example>
+    /// <code>
+    /// var outlet = new Outlet("office outlet", ElectricPotential.FromVolts(120), ElectricCurrent.FromAmperes(15));
+    /// DistributionBox plugged = box.PluggedInto(outlet);
+    /// </code>
+    /// </example>
+    public DistributionBox PluggedInto(Outlet outlet) => new(Name, Supply, Outputs, Terminals, Enclosure, Require.NotNull(outlet, nameof(outlet)), IsAdapter);
 
     /// <summary>The name; never throws.</summary>
     public override string ToString() => Name;
 
-    internal DistributionBox Named(string name) => new(name, Supply, Outputs, Terminals, Enclosure, IsAdapter);
+    internal DistributionBox Named(string name) => new(name, Supply, Outputs, Terminals, Enclosure, Outlet, IsAdapter);
 
-    internal DistributionBox With(Supply supply) => new(Name, supply, Outputs, Terminals, Enclosure, IsAdapter);
+    internal DistributionBox With(Supply supply) => new(Name, supply, Outputs, Terminals, Enclosure, Outlet, IsAdapter);
 }

@@ -62,4 +62,8 @@ public static class SupplyConstants
     /// <summary>By how much warmer the air counts for every 1000 m above that. [K]</summary>
     public static CitedValue GenericAltitudeRise { get; } =
         new("By how much warmer the air counts to a generic supply for every 1000 m above that", 5, "K", Sources.GenericAltitudeDerating);
+
+    /// <summary>Share of the rating of an outlet that may be plugged in. [%]</summary>
+    public static CitedValue OutletShare { get; } =
+        new("Load plugged into an outlet over its rating, at most", 80, "%", Sources.NecReceptacle);
 }

@@ -3,6 +3,7 @@ using System.Linq;
 using CamPower.Conductors;
 using CamPower.Tests.Assessment.Returns;
 using CamPower.Tests.Devices;
+using CamPower.Tests.Mains;
 using CamPower.Tests.Sites;
 using CamPower.Tests.Supplies;
 using UnitsNet;
@@ -17,6 +18,8 @@ internal static class RuleCases
 
     // 12 V, 2.6 Ω, 12.5 W: (12 ± √14)/2.
     private const double Settles = 7.870828693386971, Unstable = 4.129171306613029;
+
+    private const double HalfDraw = 12 * 5 / (0.85 * 0.95 * 120);
 
     private static readonly Condition Day = Condition.Day(At()), Night = Condition.Night(At()), Warm = Condition.Night(At(box: 60));
 
@@ -85,6 +88,11 @@ internal static class RuleCases
         // The generic curve ends at 70 °C (common practice, no source).
         new("box-too-hot", Severity.Failure, AtBox(70 + Hair), AtBox(70), "box", 70 + Hair, 70, "°C", "day"),
         new("box-temperature-unknown", Severity.Caution, Enclosed(0.1, isEfficiencyDeclared: false), Enclosed(0.1, isEfficiencyDeclared: true), "box"),
+
+        // 12 V and 5 A at 85 % and a power factor of 0.95 take 0.6192 A at 120 V; 80 % of the rating may be plugged in.
+        new("outlet-overloaded", Severity.Danger, Outlets.Plugged(5, Outlets.Sheet(), (HalfDraw / 0.8) - Hair), Outlets.Plugged(5, Outlets.Sheet(), (HalfDraw / 0.8) + Hair),
+            "outlet", HalfDraw, HalfDraw - (0.8 * Hair), "A", "day"),
+        new("outlet-load-unknown", Severity.Note, Outlets.Plugged(1, Dc().WithEfficiency(0.9)), Outlets.Plugged(1, Outlets.Sheet()), "outlet", Condition: "day"),
 
         // A 12.5 A supply gives 9.375 A at 60 °C by the generic curve (common practice, no source).
         new("supply-above-derated-rating", Severity.Failure, Loaded(9.375 + Hair, 12.5, Warm), Loaded(9.375, 12.5, Warm), "box", 9.375 + Hair, 9.375, "A", "night"),

@@ -5,6 +5,7 @@ using System.Linq;
 using System.Text.RegularExpressions;
 using CamPower.Conductors;
 using CamPower.Tests.Devices;
+using CamPower.Tests.Mains;
 using CamPower.Tests.Supplies;
 using UnitsNet;
 
@@ -69,6 +70,8 @@ internal static class Calculator
             Sized(a).ThinnestSize(WireSizeSeries.Awg, Drawing(a[5]), Volts(a[4]), AtLeast(a[6]), Degrees(a[2])).Value.ToString().Split(' ')[0]),
         "Derating.ShareAt" => Derating.GenericEnclosed.ShareAt(Degrees(a[0])).DecimalFractions,
         "Supply.DeratedCurrentAt" => Rated(Evaluate(a[0])).DeratedCurrentAt(Degrees(a[1])).Amperes,
+        "Outlet.MostCurrent" => Outlets.Rated(Evaluate(a[0])).MostCurrent.Amperes,
+        "LineDraw.Current" => Outlets.Plugged(Evaluate(a[0])).Assess().StudyOutlets()[0].Worst.Current!.Value.Amperes,
         "Fuse.OpeningAt.Earliest" => Opening(a).Earliest!.Value.Seconds,
         "Fuse.OpeningAt.Latest" => Opening(a).Latest!.Value.Seconds,
         "Fuse.IecLowBreakingCapacity" => Fuse.IecLowBreakingCapacity(Amperes(a[0])).Amperes,

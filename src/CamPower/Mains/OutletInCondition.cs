@@ -1,0 +1,42 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using UnitsNet;
+
+namespace CamPower.Mains;
+
+/// <summary>An outlet in a condition: what each box that is plugged into it takes.</summary>
+/// <remarks>Immutable. Currents of several boxes are added as if they were in phase, which is the most that they can make.</remarks>
+public sealed class OutletInCondition
+{
+    internal OutletInCondition(Condition condition, double lineVolts, IReadOnlyList<LineDraw> draws)
+    {
+        Condition = condition;
+        LineVoltage = ElectricPotential.FromVolts(lineVolts);
+        Draws = draws;
+        KnownAmperes = draws.Sum(d => d.Amperes ?? 0);
+        IsKnown = draws.All(d => d.Amperes is not null);
+    }
+
+    /// <summary>The condition.</summary>
+    public Condition Condition { get; }
+
+    /// <summary>Voltage of the line: the condition's where it states one, else the outlet's. [V, RMS]</summary>
+    public ElectricPotential LineVoltage { get; }
+
+    /// <summary>What each box takes, in the site's order.</summary>
+    public IReadOnlyList<LineDraw> Draws { get; }
+
+    /// <summary>Current of all of them; null where that of one is not known. [A, RMS]</summary>
+    public ElectricCurrent? Current => IsKnown ? ElectricCurrent.FromAmperes(KnownAmperes) : null;
+
+    /// <summary>Current of those whose current is known: the least that is plugged in. [A, RMS]</summary>
+    public ElectricCurrent KnownCurrent => ElectricCurrent.FromAmperes(KnownAmperes);
+
+    internal bool IsKnown { get; }
+
+    internal double KnownAmperes { get; }
+
+    /// <summary>The condition and the current in the invariant culture; never throws.</summary>
+    public override string ToString() => FormattableString.Invariant($"{Condition}: {(IsKnown ? "" : "at least ")}{KnownAmperes:0.00} A");
+}
