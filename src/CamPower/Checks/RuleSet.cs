@@ -63,6 +63,7 @@ public sealed class RuleSet
         new SupplyHeadroomRule(),
         new ShortDragsRailDownRule(),
         new FuseContinuousShareRule(),
+        new VoltageAboveTouchableRule(),
         new ThinVoltageMarginRule(),
         new OvervoltageBeforeItDrawsRule(),
         new HumOnVideoShieldRule(),

@@ -25,7 +25,7 @@ public sealed class SupplyAboveDeratedRatingRule() : Rule("supply-above-derated-
             BoxInCondition? worst = BoxTooHotRule.WorstOfTheRest(box);
             if (worst is null || !Limits.IsAbove(worst.Amperes, worst.DeratedAmperes) || SplitAdapterRule.IsSplit(box)) continue;
             yield return Find(Subject.Of(box.Box),
-                Invariant($"In \"{worst.Condition}\" its outputs {(worst.IsDemandOnly ? "ask for" : "take")} {worst.Amperes:0.00} A and its supply may deliver {worst.DeratedAmperes:0.00} A at {Where(worst, evidence.Assessment.Site)}."),
+                Invariant($"In \"{worst.Condition}\" its outputs {(worst.IsDemandOnly ? "ask for" : "take")} {worst.Amperes:0.00} A and its supply may deliver {worst.DeratedAmperes:0.00} A at {Where(worst, box.Box.Supply.Output, evidence.Assessment.Site)}."),
                 worst.TotalCurrent, worst.DeratedRating, worst.Condition);
         }
     }
@@ -33,11 +33,12 @@ public sealed class SupplyAboveDeratedRatingRule() : Rule("supply-above-derated-
     private static string TooCold(BoxInCondition box) => Invariant(
         $"In \"{box.Condition}\" the air {(box.Heat is null ? "around it" : "in its enclosure")} is at {box.SupplyCelsius:0.#} °C, and its supply is rated to run from {box.LowestCelsius:0.#} °C: it may not deliver the {box.Amperes:0.00} A that its outputs {(box.IsDemandOnly ? "ask for" : "take")}.");
 
-    private static string Where(BoxInCondition box, Site site)
+    private static string Where(BoxInCondition box, SupplyOutput supply, Site site)
     {
         string line = box.Condition.LineVolts is double volts ? Invariant($" and {volts:0.#} V at its inlet") : string.Empty;
         string height = site.Altitude is null ? string.Empty : Invariant($", {site.AltitudeMeters:0} m above the sea");
         string inside = box.Heat is null ? string.Empty : " inside";
-        return Invariant($"{(box.IsInsideAtLeast ? "at least " : "")}{box.SupplyCelsius:0.#} °C{inside}{line}{height}");
+        string set = supply.SetAmperes < supply.RatedAmperes ? Invariant($", set to {supply.SetVolts:0.##} V by its rated power") : string.Empty;
+        return Invariant($"{(box.IsInsideAtLeast ? "at least " : "")}{box.SupplyCelsius:0.#} °C{inside}{line}{height}{set}");
     }
 }

@@ -15,10 +15,9 @@ internal sealed class BoxOffer
 
     internal BoxOffer(BoxTrial trial, Site site, DistributionBox box, DistributionBox candidate)
     {
-        DistributionBox solved = trial.InItsPlace(candidate);
         _trial = trial;
-        _site = site.With(solved);
-        Box = solved.Enclosure is Enclosure enclosure ? candidate.With(solved.Supply).In(enclosure) : candidate.With(solved.Supply);
+        _site = site.With(trial.InItsPlace(candidate));
+        Box = trial.Placed(candidate);
         double coldest = site.Conditions.Min(c => c.At.CableCelsius);
         _parts = [.. PartsOf(_site, box.Name).Select(part => new SolvedGroup(part, site.Conditions, coldest).Outputs
             .Where(o => string.Equals(o.Box.Name, box.Name, StringComparison.Ordinal)).ToArray())];

@@ -39,6 +39,14 @@ internal sealed class BoxTrial(Site site, DistributionBox box, SizingPolicy poli
         return (candidate.Enclosure ?? box.Enclosure) is Enclosure enclosure ? solved.In(enclosure) : solved;
     }
 
+    /// <summary>A candidate where the present box is: its supply set, in the enclosure and at the outlet of that one where it declares none.</summary>
+    internal DistributionBox Placed(DistributionBox candidate)
+    {
+        DistributionBox placed = candidate.With(SupplyOf(candidate));
+        if (placed.Enclosure is null && box.Enclosure is Enclosure enclosure) placed = placed.In(enclosure);
+        return placed.Outlet is null && box.Outlet is Outlet outlet ? placed.PluggedInto(outlet) : placed;
+    }
+
     /// <summary>What speaks against a candidate that feeds certain outputs, solved with it in the place of the box.</summary>
     internal IEnumerable<BoxShortfall> ShortfallsOf(DistributionBox candidate, BoxAssessment solved) =>
         new[] { OutputsShort(candidate, solved), OutputTooWeak(candidate, solved), SupplyTooWeak(solved), ProtectionTooWeak(candidate, solved), InsideUnknown(solved) }.OfType<BoxShortfall>();

@@ -109,6 +109,17 @@ public class BoxSplitTests
         Assert.Equal(3, RuleSet.Standard.Check(split.Site.Assess()).Count(f => f.Rule == "outputs-tied-together"));
     }
 
+    // What hangs on the wall and at the outlet in the place of the present box is there and at that outlet.
+    [Fact]
+    public void EnclosureAndOutlet_AreThoseOfThePresentBox_WhereTheCatalogueDeclaresNone()
+    {
+        var outlet = new Outlet("outlet", Volts(120), Amps(15));
+        Site site = Star(SmallSite.Box(Dc().WithEfficiency(0.9)).In(Outdoors).PluggedInto(outlet), [Condition.Day(At())], (0, Camera(Amperes(3))), (0, Camera(Amperes(3))));
+        BoxSplit split = site.SplitFor(BoxName, [DistributionBox.WithEqualOutputs("b", Dc(amperes: 5).WithEfficiency(0.9), 4, Amps(5))], NoRoom);
+        Assert.Equal(2, split.Boxes.Count);
+        Assert.All(split.Site.Boxes, b => Assert.Equal((outlet, 0.3), (b.Outlet, b.Enclosure!.Width.Meters)));
+    }
+
     // Rated from −20 °C, and the whole load warms the box to that in 25 °C of frost: one box is the answer, none feeds a camera alone.
     [Theory]
     [InlineData(-21)]
