@@ -32,8 +32,9 @@ ExitStatus Run()
     }
 
     SiteAssessment assessment = site.Assess();
-    IReadOnlyList<Finding> findings = RuleSet.Standard.Check(assessment);
-    new ConsoleReport(console).Print(assessment, findings);
+    var evidence = new Evidence(assessment);
+    IReadOnlyList<Finding> findings = RuleSet.Standard.Check(evidence);
+    new ConsoleReport(console).Print(evidence, findings);
     if (arguments.HtmlPath is string html) File.WriteAllText(html, new SiteReport(assessment, findings).ToHtml());
     if (arguments.MarkdownPath is string markdown) File.WriteAllText(markdown, new SiteReport(assessment, findings).ToMarkdown());
     return findings.Select(f => f.Severity).DefaultIfEmpty(Severity.Note).Max() switch

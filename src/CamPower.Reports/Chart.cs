@@ -80,7 +80,7 @@ public sealed class Chart
     /// <summary>When a protective device opens, against current: not before one line, not after another, with the gates of a fuse and the currents of faults.</summary>
     /// <param name="device">The device.</param>
     /// <param name="ambient">Temperature of the air around it, inside its ambient curve.</param>
-    /// <param name="shorts">The faults whose currents are drawn; null for none.</param>
+    /// <param name="shorts">The faults whose currents are drawn, studied behind this device; null for none.</param>
     /// <exception cref="ArgumentNullException"><paramref name="device"/> or one of the shorts is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="device"/> never opens: it is <see cref="ProtectiveDevice.None"/>.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="ambient"/> is outside the device's curve.</exception>

@@ -118,6 +118,15 @@ public class FaultTests
     [InlineData("\"freeFaces\": [\"front\", \"bottom\"]", "\"freeFaces\": ¶[]", "$.boxes[1].enclosure.freeFaces", "an enclosure needs at least one free face")]
     [InlineData("\"freeFaces\": [\"front\", \"bottom\"]", "\"freeFaces\": [\"front\", ¶\"lid\"]", "$.boxes[1].enclosure.freeFaces[1]", "'lid' is not a face")]
     [InlineData("\"thermalResistance\": \"0.015 m2K/W\"", "\"thermalResistance\": ¶\"-1 m2K/W\"", "$.boxes[1].enclosure.wall.thermalResistance", "thermalResistance must be from 0 m²·K/W to 10 m²·K/W")]
+    // Cabinets and inrush.
+    [InlineData("\"width\": \"600 mm\"", "\"width\": ¶\"0 mm\"", "$.cabinets[0].enclosure.width", "width must be from 0.001 m to 100 m, but is 0 m")]
+    [InlineData("\"cabinet\": \"loft cabinet\" }", "\"cabinet\": ¶\"loft cabinets\" }", "$.boxes[3].cabinet", "there is no cabinet named 'loft cabinets'; did you mean 'loft cabinet'?")]
+    [InlineData("\"cabinet\": \"loft cabinet\" }", "\"cabinet\": \"loft cabinet\", \"enclosure\": ¶{ \"width\": \"1 m\", \"height\": \"1 m\", \"depth\": \"1 m\", \"wall\": \"plastic\", \"freeFaces\": \"free in air\" } }", "$.boxes[3].enclosure", "a box in a cabinet has no enclosure of its own")]
+    [InlineData("\"freeFaces\": \"on the floor\" } }", "\"freeFaces\": \"on the floor\" } }, { \"name\": ¶\"loft cabinet\", \"enclosure\": { \"width\": \"1 m\", \"height\": \"1 m\", \"depth\": \"1 m\", \"wall\": \"plastic\", \"freeFaces\": \"free in air\" } }", "$.cabinets[1].name", "the name 'loft cabinet' is used twice")]
+    [InlineData("\"peak\": \"8 A\"", "\"peak\": ¶\"0 A\"", "$.models[0].inrush.peak", "peak must be from 1E-06 A to 1000000 A")]
+    [InlineData("\"duration\": \"2 ms\"", "\"duration\": ¶\"0 ms\"", "$.models[0].inrush.duration", "duration must be from 1E-09 s")]
+    [InlineData("\"integral\": \"0.02 A2s\"", "\"integral\": ¶\"0 A2s\"", "$.models[1].inrush.integral", "integral must be from 1E-12 A²·s")]
+    [InlineData("{ \"peak\": \"8 A\", \"duration\": \"2 ms\" }", "¶{ \"peak\": \"8 A\" }", "$.models[0].inrush", "missing: duration or integral")]
     [InlineData("\"sun\": \"800 W/m2\"", "\"sun\": ¶\"2001 W/m2\"", "$.conditions[0].sun", "sun must be from 0 W/m² to 2000 W/m²")]
     // Wrong unit, wrong case, no unit, no number.
     [InlineData("\"length\": \"180 ft\"", "\"length\": ¶\"250 W\"", "$.runs[0].parts[0].length", "'250 W' has the wrong unit: a length is written in m, cm, mm, km, ft, in or yd")]

@@ -23,8 +23,9 @@ public static class RandomSites
         {
             Cable[] cables = Many(1, 4, i => Cable(Name("cable", i)));
             Device[] models = Many(1, 4, i => Model(Name("model", i)));
+            Cabinet[] cabinets = [.. Many(0, 2, i => new Cabinet(Name("cabinet", i), Enclosure()))];
             Outlet[] outlets = Many(1, 3, i => new Outlet(Name("outlet", i), Volts(100, 240), Amperes(1, 30), Chance(0.5) ? Ratio.FromPercent(Number(50, 100)) : null));
-            DistributionBox[] boxes = Many(1, 3, i => Chance(0.4) ? Box(Name("box", i)).PluggedInto(Pick(outlets)) : Box(Name("box", i)));
+            DistributionBox[] boxes = Many(1, 3, i => Chance(0.4) ? Box(Name("box", i), cabinets).PluggedInto(Pick(outlets)) : Box(Name("box", i), cabinets));
             var runs = new List<SiteRun>();
             for (int i = 0, count = _random.Next(0, 7); i < count; i++)
             {
@@ -97,8 +98,10 @@ public static class RandomSites
         private Device Model(string name)
         {
             VoltageRange? dc = Chance(0.8) ? Range() : null;
-            return new Device(name, Pick(Enum.GetValues<DeviceKind>()), Chance(0.3) ? Label() : Shares(), dc, dc is null || Chance(0.3) ? Range() : null, Chance(0.5) ? Starting() : null, Chance(0.4) ? Plug() : null);
+            return new Device(name, Pick(Enum.GetValues<DeviceKind>()), Chance(0.3) ? Label() : Shares(), dc, dc is null || Chance(0.3) ? Range() : null, Chance(0.5) ? Starting() : null, Chance(0.4) ? Plug() : null, Chance(0.4) ? Inrush() : null);
         }
+
+        private Inrush Inrush() => Chance(0.5) ? new(Amperes(1, 60), Time()) : new(Amperes(1, 60), JouleIntegral.FromAmpereSquaredSeconds(Number(0.01, 50)));
 
         private Connector Plug()
         {
@@ -153,7 +156,8 @@ public static class RandomSites
             };
         }
 
-        private DistributionBox Box(string name) => Chance(0.4) ? Bare(name).In(Enclosure()) : Bare(name);
+        private DistributionBox Box(string name, Cabinet[] cabinets) => cabinets.Length > 0 && Chance(0.5) ? Bare(name).In(Pick(cabinets))
+            : Chance(0.4) ? Bare(name).In(Enclosure()) : Bare(name);
 
         private Enclosure Enclosure() => new(Side(), Side(), Side(), Chance(0.5) ? Wall() : Pick(EnclosureWall.PaintedSteel, EnclosureWall.GalvanisedSteel, EnclosureWall.NewGalvanisedSteel, EnclosureWall.Plastic),
             Chance(0.5) ? (EnclosureFaces)_random.Next(1, 64) : Pick(EnclosureFaces.OnWall, EnclosureFaces.InRowOnWall, EnclosureFaces.OnFloor, EnclosureFaces.FreeInAir),

@@ -26,10 +26,7 @@ internal static class Samples
     internal static Fuse TwoAmpereFuse { get; } = new("F2AL", ElectricCurrent.FromAmperes(2), FuseCharacteristic.IecQuickActing, Volts(250),
         Fuse.IecLowBreakingCapacity(ElectricCurrent.FromAmperes(2)), ElectricResistance.FromMilliohms(50));
 
-    internal static FaultStudy ShortsOnSplicedRun { get; } = new(SplicedRun,
-        new Supply("12 V, 20 A", new DcOutput(Volts(12), ElectricCurrent.FromAmperes(20), Ratio.FromPercent(2), sourceResistance: ElectricResistance.FromMilliohms(100),
-            overload: OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(22))), Derating.GenericEnclosed),
-        TwoAmpereFuse, new FaultConditions(Temperature.FromDegreesCelsius(-10), Temperature.FromDegreesCelsius(60), Warm));
+    internal static FaultStudy ShortsOnSplicedRun { get; } = ShortsBehind(TwoAmpereFuse);
 
     internal static Cable[] FiveCables { get; } =
     [
@@ -51,7 +48,7 @@ internal static class Samples
             ["load-line"] = Chart.LoadLine(fed),
             ["load-line-without-an-operating-point"] = Chart.LoadLine(SplicedRun.Feed(Load.ConstantPower(Power.FromWatts(30)), Volts(12), Warm)),
             ["opening-times-fuse"] = Chart.OpeningTimes(TwoAmpereFuse, Warm, [ShortsOnSplicedRun.AtTerminals, ShortsOnSplicedRun.AtFarEnd]),
-            ["opening-times-resettable"] = Chart.OpeningTimes(ResettableFuse.Generic16Volt[1], Warm, ShortsOnSplicedRun.Shorts),
+            ["opening-times-resettable"] = Chart.OpeningTimes(ResettableFuse.Generic16Volt[1], Warm, ShortsBehind(ResettableFuse.Generic16Volt[1]).Shorts),
         };
     }
 
@@ -64,6 +61,11 @@ internal static class Samples
     }
 
     internal static ElectricPotential Volts(double volts) => ElectricPotential.FromVolts(volts);
+
+    private static FaultStudy ShortsBehind(ProtectiveDevice device) => new(SplicedRun,
+        new Supply("12 V, 20 A", new DcOutput(Volts(12), ElectricCurrent.FromAmperes(20), Ratio.FromPercent(2), sourceResistance: ElectricResistance.FromMilliohms(100),
+            overload: OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(22))), Derating.GenericEnclosed),
+        device, new FaultConditions(Temperature.FromDegreesCelsius(-10), Temperature.FromDegreesCelsius(60), Warm));
 
     private static Cable Pair(int awg, ConductorMaterial material) => Cable.Pair(WireSize.Awg(awg), Stranding.ClassB, material);
 }

@@ -14,6 +14,6 @@ internal static class HeatSamples
         HeatedEnclosure heated = enclosure.HeatedBy(Power.FromWatts(12.5), Temperature.FromDegreesCelsius(30.5), Irradiance.FromWattsPerSquareMeter(850.5));
         BoxInCondition box = new Site("shed", [Condition.Day(new Surroundings(heated.Ambient, heated.Ambient, heated.Ambient))],
             [SmallSite.Box(SmallSite.Dc().WithEfficiency(0.85)).In(enclosure)], [], []).Assess().Boxes[0].Worst;
-        return [box, box.Losses!, enclosure, enclosure.Wall, heated, .. heated.Breaches, new Surroundings(heated.Ambient, heated.Ambient, heated.Ambient, Irradiance.FromWattsPerSquareMeter(850.5))];
+        return [box, box.Losses!, enclosure, new Cabinet("cabinet", enclosure), enclosure.Wall, heated, .. heated.Breaches, new Surroundings(heated.Ambient, heated.Ambient, heated.Ambient, Irradiance.FromWattsPerSquareMeter(850.5))];
     }
 }

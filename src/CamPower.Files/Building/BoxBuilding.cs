@@ -7,10 +7,12 @@ namespace CamPower.Files.Building;
 /// <summary>From entries to boxes.</summary>
 internal static class BoxBuilding
 {
-    internal static DistributionBox Build(BoxEntry entry, Place at, Catalog<ProtectiveDevice> devices, Catalog<Outlet> outlets)
+    internal static Cabinet Build(CabinetEntry entry, Place at) =>
+        new(at.Name("name", entry.Name), EnclosureBuilding.Build(entry.Enclosure ?? new(), at.Member("enclosure")));
+
+    internal static DistributionBox Build(BoxEntry entry, Place at, Catalog<ProtectiveDevice> devices, Catalog<Cabinet> cabinets, Catalog<Outlet> outlets)
     {
-        DistributionBox box = Bare(entry, at, devices);
-        if (entry.Enclosure is not null) box = box.In(EnclosureBuilding.Build(entry.Enclosure, at.Member("enclosure")));
+        DistributionBox box = Placed(entry, Bare(entry, at, devices), at, cabinets);
         return entry.Outlet is null ? box : box.PluggedInto(outlets.Find(entry.Outlet, at.Member("outlet")));
     }
 
@@ -19,6 +21,15 @@ internal static class BoxBuilding
         string name = at.Name("name", entry.Name);
         return at.Build(() => new Outlet(name, at.Value("voltage", entry.Voltage, StandIn.Voltage), at.Value("rating", entry.Rating, StandIn.Current),
             at.Optional("share", entry.Share)), StandIn.Outlet);
+    }
+
+    private static DistributionBox Placed(BoxEntry entry, DistributionBox box, Place at, Catalog<Cabinet> cabinets)
+    {
+        Place enclosureAt = at.Member("enclosure");
+        Enclosure? enclosure = entry.Enclosure is null ? null : EnclosureBuilding.Build(entry.Enclosure, enclosureAt);
+        if (entry.Cabinet is null) return enclosure is null ? box : box.In(enclosure);
+        if (entry.Enclosure is not null && !enclosureAt.IsFaulty) enclosureAt.Fault("a box in a cabinet has no enclosure of its own");
+        return box.In(cabinets.Find(entry.Cabinet, at.Member("cabinet")));
     }
 
     private static DistributionBox Bare(BoxEntry entry, Place at, Catalog<ProtectiveDevice> devices)

@@ -12,9 +12,10 @@ internal static class ModelBuilding
         VoltageRange? ac = Range(entry.Ac, at.Member("ac"));
         Starting? starting = entry.Starting is null ? null : Build(entry.Starting, at.Member("starting"));
         Connector? connector = entry.Connector is null ? null : Build(entry.Connector, at.Member("connector"));
+        Inrush? inrush = entry.Inrush is null ? null : Build(entry.Inrush, at.Member("inrush"));
         return at.Build(() => new Device(
             at.Name("name", entry.Name), at.Value("kind", entry.Kind, DeviceKind.Other), draw,
-            at.Member("dc").IsFaulty ? StandIn.Range : dc, ac, starting, connector));
+            at.Member("dc").IsFaulty ? StandIn.Range : dc, ac, starting, connector, inrush));
     }
 
     internal static VoltageRange? Range(VoltageRangeEntry? entry, Place at) => entry is null ? null : at.Build(() => new VoltageRange(
@@ -41,6 +42,11 @@ internal static class ModelBuilding
         if (entry.Draw is not null) return DrawBuilding.Build(entry.Draw, at.Member("draw"));
         return entry.Label is null ? StandIn.Draw : DrawBuilding.Build(entry.Label, at.Member("label"));
     }
+
+    // Where the file gives both forms the reader has noted it.
+    private static Inrush Build(InrushEntry entry, Place at) => at.Build(() => entry.Integral is null
+        ? new Inrush(at.Value("peak", entry.Peak, StandIn.Current), at.Value("duration", entry.Duration, StandIn.Second))
+        : new Inrush(at.Value("peak", entry.Peak, StandIn.Current), at.Value("integral", entry.Integral, StandIn.Integral)), StandIn.Inrush);
 
     private static Starting Build(StartingEntry entry, Place at) => at.Build(() => new Starting(
         at.Value("turnOn", entry.TurnOn, StandIn.HighVoltage),

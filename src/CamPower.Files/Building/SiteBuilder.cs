@@ -18,12 +18,14 @@ internal static class SiteBuilder
         Place deviceList = root.Member("protectiveDevices");
         var devices = Catalog<ProtectiveDevice>.Of("protective device", ProtectiveDevice.None, entry.ProtectiveDevices ?? (deviceList.IsFaulty ? null : []),
             deviceList, d => d.Name, ProtectionBuilding.Build, KnownDevices.All);
+        Place cabinetList = root.Member("cabinets");
+        var cabinets = Catalog<Cabinet>.Of("cabinet", StandIn.Cabinet, entry.Cabinets ?? (cabinetList.IsFaulty ? null : []), cabinetList, c => c.Name, BoxBuilding.Build);
         string name = root.Name("name", entry.Name);
         Condition[] conditions = All(entry.Conditions, root.Member("conditions"), ConditionBuilding.Build);
         if (entry.Conditions is { Count: 0 }) root.Member("conditions").Fault("a site needs at least one condition");
         Place outletList = root.Member("outlets");
         var outlets = Catalog<Outlet>.Of("outlet", StandIn.Outlet, entry.Outlets ?? (outletList.IsFaulty ? null : []), outletList, o => o.Name, BoxBuilding.Build);
-        DistributionBox[] boxes = All(entry.Boxes, root.Member("boxes"), (box, at) => BoxBuilding.Build(box, at, devices, outlets));
+        DistributionBox[] boxes = All(entry.Boxes, root.Member("boxes"), (box, at) => BoxBuilding.Build(box, at, devices, cabinets, outlets));
         SiteRun[] runs = All(entry.Runs, root.Member("runs"), (run, at) => RunBuilding.Build(run, at, cables));
         SiteDevice[] siteDevices = All(entry.Devices, root.Member("devices"), (device, at) => Build(device, at, models));
         VideoLink[] videoLinks = All(entry.VideoLinks, root.Member("videoLinks"), Build);

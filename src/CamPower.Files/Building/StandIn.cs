@@ -28,10 +28,17 @@ internal static class StandIn
 
     internal static Duration LongTime { get; } = Duration.FromSeconds(double.MaxValue);
 
+    internal static Duration Second { get; } = Duration.FromSeconds(1);
+
+    /// <summary>Of an inrush whose peak is the stand-in.</summary>
+    internal static JouleIntegral Integral { get; } = JouleIntegral.FromAmpereSquaredSeconds(1);
+
     internal static ElectricResistance HighResistance { get; } = ElectricResistance.FromOhms(double.MaxValue);
 
     /// <summary>Of an enclosure that no sunlit area is too large for.</summary>
     internal static Length LongSide { get; } = Length.FromMeters(100);
+
+    internal static Cabinet Cabinet { get; } = new("stand-in", new Enclosure(LongSide, LongSide, LongSide, EnclosureWall.PaintedSteel, EnclosureFaces.FreeInAir));
 
     internal static Ratio Share { get; } = Ratio.FromPercent(100);
 
@@ -44,6 +51,8 @@ internal static class StandIn
         new FuseGate(2, null, LongTime, new Citation("stand-in", CitationKind.Declared)));
 
     internal static ElectricCurrent Current { get; } = ElectricCurrent.FromAmperes(1);
+
+    internal static Inrush Inrush { get; } = new(Current, Second);
 
     internal static ElectricResistance Resistance { get; } = ElectricResistance.FromOhms(1);
 

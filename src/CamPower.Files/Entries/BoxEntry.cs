@@ -41,8 +41,11 @@ internal sealed class BoxEntry
     [Description("The wire that the terminals of its outputs take.")]
     public TerminalsEntry? Terminals { get; set; }
 
-    [Description("The case around it; left out, the air around its supply is as warm as its surroundings.")]
+    [Description("The case around it alone; left out, and without a cabinet, the air around its supply is as warm as its surroundings.")]
     public EnclosureEntry? Enclosure { get; set; }
+
+    [Description("The name of the cabinet in which it stands beside other boxes.")]
+    public string? Cabinet { get; set; }
 
     [Description("The name of the outlet that it is plugged into.")]
     public string? Outlet { get; set; }

@@ -31,4 +31,7 @@ internal sealed class ModelEntry
 
     [Description("The connector at which it takes its power.")]
     public ConnectorEntry? Connector { get; set; }
+
+    [Description("What its input draws in the first moments when power comes; left out where nobody declares it.")]
+    public InrushEntry? Inrush { get; set; }
 }

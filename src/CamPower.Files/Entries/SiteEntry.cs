@@ -30,6 +30,9 @@ internal sealed class SiteEntry
     [Description("The protective devices of the outputs, beside those of the library.")]
     public List<ProtectiveDeviceEntry?>? ProtectiveDevices { get; set; }
 
+    [Description("The cabinets in which several boxes stand together and share the air.")]
+    public List<CabinetEntry?>? Cabinets { get; set; }
+
     [JsonRequired, Description("The conditions that the site must survive; at least one.")]
     public List<ConditionEntry?>? Conditions { get; set; }
 

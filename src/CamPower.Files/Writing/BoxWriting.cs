@@ -8,7 +8,8 @@ namespace CamPower.Files.Writing;
 /// <summary>From boxes to entries.</summary>
 internal static class BoxWriting
 {
-    internal static BoxEntry Entry(DistributionBox box, NamedEntries<ProtectiveDevice, ProtectiveDeviceEntry> devices)
+    internal static BoxEntry Entry(DistributionBox box, NamedEntries<ProtectiveDevice, ProtectiveDeviceEntry> devices,
+        NamedEntries<Cabinet, CabinetEntry> cabinets)
     {
         BoxOutput first = box.Outputs[0];
         bool areAlike = box.Outputs.All(o => IsSame(o.Limit, first.Limit) && ReferenceEquals(o.Protection, first.Protection) && o.ClaimedClass == first.ClaimedClass);
@@ -25,7 +26,8 @@ internal static class BoxWriting
             LeadProtection = box.IsAdapter ? NameOf(first) : null,
             ClaimedClass = isEqualBox || box.IsAdapter ? ClassOf(first) : null,
             Terminals = box.Terminals is TerminalRange terminals ? Entry(terminals) : null,
-            Enclosure = box.Enclosure is Enclosure enclosure ? EnclosureWriting.Entry(enclosure) : null,
+            Enclosure = box.Enclosure is Enclosure enclosure && box.Cabinet is null ? EnclosureWriting.Entry(enclosure) : null,
+            Cabinet = box.Cabinet is Cabinet cabinet ? cabinets.NameOf(cabinet) : null,
             Outlet = box.Outlet?.Name,
         };
 

@@ -1,6 +1,7 @@
 using System;
 using System.Linq;
 using CamPower.Files.Entries;
+using UnitsNet;
 
 namespace CamPower.Files.Writing;
 
@@ -17,6 +18,7 @@ internal static class ModelWriting
         Label = model.Draw is LabelDraw label ? Entry(label) : null,
         Starting = model.Starting is Starting starting ? Entry(starting) : null,
         Connector = model.Connector is Connector connector ? Entry(connector) : null,
+        Inrush = model.Inrush is Inrush inrush ? Entry(inrush) : null,
     };
 
     internal static VoltageRangeEntry? Entry(VoltageRange? range) => range is null ? null : new VoltageRangeEntry
@@ -30,6 +32,13 @@ internal static class ModelWriting
         Voltage = new(label.Voltage),
         Current = new(label.Current),
         Stage = new(label.Stage),
+    };
+
+    private static InrushEntry Entry(Inrush inrush) => new()
+    {
+        Peak = new(inrush.Peak),
+        Duration = inrush.Duration is Duration duration ? new(duration) : null,
+        Integral = inrush.Duration is null ? new(inrush.Integral) : null,
     };
 
     private static StartingEntry Entry(Starting starting) => new()

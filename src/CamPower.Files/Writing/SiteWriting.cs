@@ -13,6 +13,7 @@ internal static class SiteWriting
             c => string.IsNullOrWhiteSpace(c.Name) ? null : c.Name, CableWriting.Entry);
         var models = new NamedEntries<Device, ModelEntry>("models", site.Devices.Select(d => d.Model), m => m.Name, (m, _) => ModelWriting.Entry(m));
         var devices = ProtectionWriting.Entries(site.Boxes);
+        var cabinets = new NamedEntries<Cabinet, CabinetEntry>("cabinets", site.Cabinets, c => c.Name, (c, name) => new() { Name = name, Enclosure = EnclosureWriting.Entry(c.Enclosure) });
         Outlet[] outlets = [.. site.Boxes.Select(b => b.Outlet).OfType<Outlet>().Distinct()];
         return new SiteEntry
         {
@@ -22,9 +23,10 @@ internal static class SiteWriting
             Cables = [.. cables.Entries],
             Models = [.. models.Entries],
             ProtectiveDevices = devices.Entries.Count == 0 ? null : [.. devices.Entries],
+            Cabinets = cabinets.Entries.Count == 0 ? null : [.. cabinets.Entries],
             Conditions = [.. site.Conditions.Select(ConditionWriting.Entry)],
             Outlets = outlets.Length == 0 ? null : [.. outlets.Select(BoxWriting.Entry)],
-            Boxes = [.. site.Boxes.Select(box => BoxWriting.Entry(box, devices))],
+            Boxes = [.. site.Boxes.Select(box => BoxWriting.Entry(box, devices, cabinets))],
             Runs = [.. site.Runs.Select(run => RunWriting.Entry(run, cables))],
             Devices = [.. site.Devices.Select(d => new DeviceEntry { Name = d.Name, Model = models.NameOf(d.Model), At = d.At, LeadsReversed = d.LeadsReversed ? true : null })],
             VideoLinks = site.VideoLinks.Count == 0 ? null : [.. site.VideoLinks.Select(l => new VideoLinkEntry { Device = l.Device, Ground = l.Ground, ShieldResistance = new(l.ShieldResistance) })],

@@ -62,9 +62,6 @@ internal static class OpeningTimesChart
     private static IEnumerable<DataPoint> Corners(List<DataPoint> points) => points.Where((p, i) =>
         i == 0 || i == points.Count - 1 || !p.Y.Equals(points[i - 1].Y) || !p.Y.Equals(points[i + 1].Y));
 
-    // A fault whose supply does not say what it gives has no largest current to draw.
-    private static IEnumerable<double> Ends(ShortCircuit fault) => fault.Largest is ElectricCurrent largest ? [fault.Smallest.Amperes, largest.Amperes] : [fault.Smallest.Amperes];
-
     // A line from wall to wall at each end of its range of current.
     private static void AddFault(PlotModel model, int index, ShortCircuit fault, double shortest, double longest)
     {

@@ -28,7 +28,7 @@ internal static class VoltageAlongChart
             .Select(x => new VoltageAlongLine(x.Device.Device.Name, $"{x.Device.Device.Name}, {x.Device.Condition}", x.Profile!, x.Device.Accepted))];
         if (lines.Count == 0) throw new ArgumentException("None of these devices has a voltage along its runs.", nameof(devices));
 
-        string title = devices.Count == 1 ? $"Volts along the way to {devices[0].Device}" : "Volts along the ways of an output";
+        string title = devices.Count == 1 ? $"Volts along the way to {devices[0].Device}" : Invariant($"Volts along the ways to {devices.Count} devices");
         Length first = lines[0].Profile.Points.Select(p => p.After).OfType<CableSegment>().First().OneWayLength;
         return Of(title, lines, LengthScale.UnitOf(first), all.Where(x => x.Profile is null).Select(x => $"{x.Device.Device} has no voltage along its way in {x.Device.Condition} and is not drawn."));
     }

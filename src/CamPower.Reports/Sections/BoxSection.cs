@@ -49,12 +49,19 @@ internal static class BoxSection
         }
 
         if (box.Box.Enclosure is Enclosure enclosure) yield return new("Enclosure", enclosure.ToString());
+        if (box.Box.Cabinet is Cabinet cabinet) yield return new("Cabinet", Shared(site, box.Box, cabinet));
         if (box.InConditions.Select(c => c.Heat).OfType<HeatedEnclosure>().OrderByDescending(h => h.Inside.DegreesCelsius).FirstOrDefault() is HeatedEnclosure hottest)
         {
             yield return new("Hottest inside", hottest.ToString());
         }
 
         yield return new("Outputs in use", Invariant($"{box.Outputs.Count} of {box.Box.Outputs.Count}"));
+    }
+
+    private static string Shared(Site site, DistributionBox box, Cabinet cabinet)
+    {
+        string others = string.Join(", ", site.Boxes.Where(b => ReferenceEquals(b.Cabinet, cabinet) && b != box));
+        return others.Length == 0 ? $"{cabinet}, alone in it" : $"{cabinet}, together with {others}";
     }
 
     private static string Trim(TrimWindow window) => window.IsEmpty

@@ -11,17 +11,23 @@ public sealed class BoxInCondition
 {
     private readonly bool _hasEnclosure;
 
-    internal BoxInCondition(DistributionBox box, Condition condition, double altitudeMeters, double amperes, BoxLosses? losses, bool isDemandOnly)
+    /// <param name="box">The box.</param>
+    /// <param name="condition">The condition.</param>
+    /// <param name="altitudeMeters">Height above the sea. [m]</param>
+    /// <param name="amperes">What all its outputs take. [A]</param>
+    /// <param name="areOwnLossesKnown">Whether it is known what the box itself loses in its enclosure.</param>
+    /// <param name="losses">What is lost in its enclosure, or null.</param>
+    /// <param name="heat">How warm its enclosure gets, or null.</param>
+    /// <param name="isDemandOnly">Whether some output has no operating point.</param>
+    internal BoxInCondition(DistributionBox box, Condition condition, double altitudeMeters, double amperes, bool areOwnLossesKnown, BoxLosses? losses,
+        HeatedEnclosure? heat, bool isDemandOnly)
     {
         Condition = condition;
         Amperes = amperes;
         Losses = losses;
+        Heat = heat;
         _hasEnclosure = box.Enclosure is not null;
-        if (losses is not null && box.Enclosure is Enclosure enclosure)
-        {
-            Heat = new HeatedEnclosure(enclosure, losses.TotalWatts, condition.At.BoxCelsius, condition.At.SunWattsPerSquareMeter, altitudeMeters);
-        }
-
+        AreOwnLossesUnknown = _hasEnclosure && !areOwnLossesKnown;
         SupplyCelsius = Heat?.InsideCelsius ?? condition.At.BoxCelsius;
         LowestCelsius = box.Supply.Derating.LowestCelsius;
         HighestCelsius = box.Supply.Derating.HighestCelsiusAt(altitudeMeters);
@@ -37,18 +43,18 @@ public sealed class BoxInCondition
 
     /// <summary>
     /// Temperature of the air around the supply and the protective devices: in the enclosure, or that of the surroundings where
-    /// the box declares none; null where it is not known, because the efficiency of the supply is not declared. [°C]
+    /// the box declares none; null where it is not known, because the efficiency of the supply, or of another one in its cabinet, is not declared. [°C]
     /// </summary>
     /// <remarks>It is a lower bound where <see cref="IsInsideAtLeast"/> says so.</remarks>
     public Temperature? InsideTemperature => IsInsideUnknown ? null : Temperature.FromDegreesCelsius(SupplyCelsius);
 
-    /// <summary>Whether it is at least so warm inside: the supply is loaded beyond the end of its declared efficiency, and counts with what it loses there.</summary>
+    /// <summary>Whether it is at least so warm inside: the supply, or another one in its cabinet, is loaded beyond the end of its declared efficiency, and counts with what it loses there.</summary>
     public bool IsInsideAtLeast => Losses?.IsAtLeast == true;
 
     /// <summary>How warm the enclosure gets; null where the box declares none, or where the losses are not known.</summary>
     public HeatedEnclosure? Heat { get; }
 
-    /// <summary>What is lost in the enclosure; null where the box declares none, or where the efficiency of the supply is not declared.</summary>
+    /// <summary>What is lost in the enclosure; null where the box declares none, or where the efficiency of a supply in it is not declared.</summary>
     public BoxLosses? Losses { get; }
 
     /// <summary>What the supply may deliver at the temperature inside, the inlet voltage of the condition and the altitude of the site; 0 where it is not rated to run. [A]</summary>
@@ -63,6 +69,12 @@ public sealed class BoxInCondition
     internal double DeratedAmperes { get; }
 
     internal bool IsInsideUnknown => _hasEnclosure && Heat is null;
+
+    /// <summary>Whether it stands in an enclosure, and what it loses there is not known.</summary>
+    internal bool AreOwnLossesUnknown { get; }
+
+    /// <summary>Whether it stands in an enclosure, and it is only known what it loses there at least.</summary>
+    internal bool AreOwnLossesAtLeast => Losses?.AreOwnAtLeast == true;
 
     /// <summary>The temperature that derates the supply: inside, or around the box where the inside is not known. [°C]</summary>
     internal double SupplyCelsius { get; }
@@ -88,7 +100,7 @@ public sealed class BoxInCondition
     /// <summary>How the temperature inside was worked out, from the losses on.</summary>
     /// <exception cref="InvalidOperationException">The box has no enclosure, or its losses are not known.</exception>
     public Derivation Explain() => Heat is null || Losses is null
-        ? throw new InvalidOperationException("There is nothing to explain: the box has no enclosure, or the efficiency of its supply is not declared.")
+        ? throw new InvalidOperationException("There is nothing to explain: the box has no enclosure, or the efficiency of a supply in it is not declared.")
         : new($"{Heat.Enclosure}, {Condition}", Losses.Steps().Concat(HeatDerivation.Steps(Heat)), Heat.ToString());
 
     /// <summary>Condition, total and rating in the invariant culture; never throws.</summary>

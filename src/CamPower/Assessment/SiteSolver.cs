@@ -24,39 +24,33 @@ internal static class SiteSolver
         }
 
         ILookup<DistributionBox, SolvedOutput> byBox = outputs.OrderBy(o => o.Assessment.Output.Number).ToLookup(o => o.Box);
-        var boxes = site.Boxes.Select(box => AssessBox(site, box, [.. byBox[box]])).ToList().AsReadOnly();
-        return new SiteAssessment(site, Array.AsReadOnly(devices), boxes, shields.AsReadOnly());
+        BoxAssessment[] boxes = AssessBoxes(site, [.. site.Boxes.Select(box => new BoxLoad(site, box, [.. byBox[box]]))]);
+        return new SiteAssessment(site, Array.AsReadOnly(devices), Array.AsReadOnly(boxes), shields.AsReadOnly());
     }
 
-    /// <summary>A box that feeds certain outputs, in every condition.</summary>
-    internal static BoxAssessment AssessBox(Site site, DistributionBox box, List<SolvedOutput> outputs)
+    /// <summary>A box that feeds certain outputs, in every condition, with no other box in its enclosure.</summary>
+    internal static BoxAssessment AssessBox(Site site, DistributionBox box, IReadOnlyList<SolvedOutput> outputs) => AssessBoxes(site, [new BoxLoad(site, box, outputs)])[0];
+
+    // Boxes of one cabinet share its air; any other box has its own.
+    private static BoxAssessment[] AssessBoxes(Site site, IReadOnlyList<BoxLoad> loads)
     {
-        var inConditions = new BoxInCondition[site.Conditions.Count];
-        for (int c = 0; c < inConditions.Length; c++)
+        var assessed = new BoxAssessment[loads.Count];
+        foreach (var together in loads.Select((load, index) => (load, index)).GroupBy(x => (object?)x.load.Box.Cabinet ?? x.load.Box))
         {
-            Condition condition = site.Conditions[c];
-            int index = c;
-            bool isDemandOnly = outputs.Exists(o => o.Assessment.InConditions[index].IsDemandOnly);
-            double total = TotalAmperes(condition, c, outputs);
-            BoxLosses? losses = box.Enclosure is null ? null : LossesOf(box, total, c, outputs);
-            inConditions[c] = new BoxInCondition(box, condition, site.AltitudeMeters, total, losses, isDemandOnly);
+            (BoxLoad Load, int Index)[] members = [.. together];
+            EnclosureBalance?[] balances = [.. site.Conditions.Select((condition, c) => Balance(site, [.. members.Select(m => m.Load)], condition, c))];
+            for (int place = 0; place < members.Length; place++) assessed[members[place].Index] = members[place].Load.Assess(site, balances, place);
         }
 
-        return new BoxAssessment(box, outputs.ConvertAll(o => o.Assessment).AsReadOnly(), inConditions);
+        return assessed;
     }
 
-    private static BoxLosses? LossesOf(DistributionBox box, double totalAmperes, int index, List<SolvedOutput> outputs) =>
-        BoxLosses.Of(box, totalAmperes, outputs.Select(o => (o.Assessment.Output, o.Assessment.InConditions[index].Amperes)));
-
-    // The outputs whose motors add most are those taken as moving, as many as the condition lets move.
-    private static double TotalAmperes(Condition condition, int index, List<SolvedOutput> outputs)
+    // Null where there is no enclosure, or where what one of the boxes loses is not known.
+    private static EnclosureBalance? Balance(Site site, BoxLoad[] loads, Condition condition, int index)
     {
-        double total = 0;
-        foreach (SolvedOutput output in outputs) total += output.Assessment.InConditions[index].Amperes;
-        if (condition.MotorsMoving is not int most) return total;
-
-        IEnumerable<double> standing = outputs.Select(o => o.Assessment.InConditions[index].Amperes - o.AmperesAtRest[index])
-            .OrderByDescending(added => added).Skip(most);
-        return total - standing.Sum();
+        List<BoxLosses> losses = [.. loads.Select(l => l.LossesIn(index)).OfType<BoxLosses>()];
+        return losses.Count == loads.Length && loads[0].Box.Enclosure is Enclosure enclosure
+            ? EnclosureBalance.Of(enclosure, losses, condition.At, site.AltitudeMeters)
+            : null;
     }
 }

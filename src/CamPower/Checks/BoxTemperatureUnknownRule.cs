@@ -14,11 +14,14 @@ public sealed class BoxTemperatureUnknownRule() : Rule("box-temperature-unknown"
     {
         foreach (BoxAssessment box in Require.NotNull(evidence, nameof(evidence)).Assessment.Boxes)
         {
-            BoxInCondition? unknown = box.InConditions.FirstOrDefault(c => c.IsInsideUnknown || c.IsInsideAtLeast);
+            BoxInCondition? unknown = box.InConditions.FirstOrDefault(c => c.AreOwnLossesUnknown || c.AreOwnLossesAtLeast);
             if (unknown is null) continue;
-            yield return unknown.IsInsideAtLeast
-                ? Find(Subject.Of(box.Box), Invariant($"In \"{unknown.Condition}\" its supply gives {unknown.Amperes:0.00} A, beyond the end of its declared efficiency: inside it is at least {unknown.SupplyCelsius:0.#} °C, and how warm nobody knows."), condition: unknown.Condition)
-                : Find(Subject.Of(box.Box), "Its supply declares no efficiency: how warm the enclosure gets is not known.");
+            string what = box.Box.Cabinet is Cabinet cabinet ? $"how warm {cabinet} gets, with all that stands in it," : "how warm the enclosure gets";
+            yield return unknown.AreOwnLossesUnknown
+                ? Find(Subject.Of(box.Box), $"Its supply declares no efficiency: {what} is not known.")
+                : Find(Subject.Of(box.Box), Invariant($"In \"{unknown.Condition}\" its supply gives {unknown.Amperes:0.00} A, beyond the end of its declared efficiency: {what} is not known{AtLeast(unknown)}."), condition: unknown.Condition);
         }
     }
+
+    private static string AtLeast(BoxInCondition box) => box.IsInsideUnknown ? string.Empty : Invariant($", but at least {box.SupplyCelsius:0.#} °C");
 }

@@ -23,7 +23,7 @@ public sealed class BoxTooHotRule() : Rule("box-too-hot", Severity.Failure,
             }
 
             if (hottest is null) continue;
-            string where = hottest.Heat is null ? "around it" : "in its enclosure";
+            string where = hottest.Heat is null ? "around it" : box.Box.Cabinet is Cabinet cabinet ? $"in {cabinet}" : "in its enclosure";
             yield return Find(Subject.Of(box.Box),
                 Invariant($"In \"{hottest.Condition}\" the air {where} is at {(hottest.IsInsideAtLeast ? "least " : "")}{hottest.SupplyCelsius:0.#} °C, and its supply is rated to run up to {hottest.HighestCelsius:0.#} °C."),
                 Temperature.FromDegreesCelsius(hottest.SupplyCelsius), Temperature.FromDegreesCelsius(hottest.HighestCelsius), hottest.Condition);

@@ -9,26 +9,28 @@ internal readonly struct ConductorCapacity
     private static readonly Laying Alone = Laying.InCableOrRaceway(currentCarryingConductors: 2);
 
     private readonly Laying _laying;
+    private readonly bool _isLayingDeclared;
     private readonly Cable _cable;
     private readonly Conductor _conductor;
     private readonly double _amperesPerRootKelvin, _highestCelsius;
 
-    private ConductorCapacity(Laying laying, Cable cable, Conductor conductor)
+    private ConductorCapacity(Laying? laying, Cable cable, Conductor conductor)
     {
-        _laying = laying;
+        _laying = laying ?? Alone;
+        _isLayingDeclared = laying is not null;
         _cable = cable;
         _conductor = conductor;
         double rating = cable.Insulation?.ServiceCelsius ?? CheckConstants.UndeclaredInsulation.Value;
         _highestCelsius = Math.Min(rating, conductor.Material.ValidToCelsius);
-        _amperesPerRootKelvin = laying.Amperes(conductor, _highestCelsius, _highestCelsius - 1);
+        _amperesPerRootKelvin = _laying.Amperes(conductor, _highestCelsius, _highestCelsius - 1);
     }
 
     /// <summary>The capacity, or null where nothing is known of a conductor of that size.</summary>
-    internal static ConductorCapacity? Of(SiteRun run, Cable cable, Conductor conductor)
-    {
-        Laying laying = run.Laying ?? Alone;
-        return laying.Covers(conductor.Size) ? new ConductorCapacity(laying, cable, conductor) : null;
-    }
+    internal static ConductorCapacity? Of(SiteRun run, Cable cable, Conductor conductor) =>
+        (run.Laying ?? Alone).Covers(conductor.Size) ? new ConductorCapacity(run.Laying, cable, conductor) : null;
+
+    /// <summary>Why nothing is known of a conductor of that size, or null where something is.</summary>
+    internal static ValidityBreach? BreachOf(SiteRun run, Conductor conductor) => (run.Laying ?? Alone).BreachOf(conductor);
 
     /// <summary>The most that it carries in air of a temperature. [A]</summary>
     internal double AmperesIn(double airCelsius) =>
@@ -39,6 +41,7 @@ internal readonly struct ConductorCapacity
     {
         string taken = _cable.Insulation is null ? ", taken for want of a declared one" : string.Empty;
         string estimated = _laying.IsEstimatedAt(_conductor.Size) ? "; so thin a wire is estimated from a thicker one" : string.Empty;
-        return FormattableString.Invariant($"in {airCelsius:0.#} °C with insulation of {_highestCelsius:0.#} °C{taken}{estimated}");
+        string lying = _isLayingDeclared ? string.Empty : "; nobody declares how it lies, and it is taken as alone in air";
+        return FormattableString.Invariant($"in {airCelsius:0.#} °C with insulation of {_highestCelsius:0.#} °C{taken}{estimated}{lying}");
     }
 }

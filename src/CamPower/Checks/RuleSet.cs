@@ -35,6 +35,7 @@ public sealed class RuleSet
         new DcIntoAcDeviceRule(),
         new VoltageAboveExtraLowRule(),
         new OutputsTiedTogetherRule(),
+        new MixedVoltagesRule(),
         new SupplyVoltageTooHighRule(),
         new NoOperatingPointRule(),
         new UnloadedBelowTurnOnRule(),

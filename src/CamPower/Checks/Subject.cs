@@ -44,6 +44,11 @@ public sealed class Subject
     /// <exception cref="ArgumentNullException"><paramref name="outlet"/> is null.</exception>
     public static Subject Of(Outlet outlet) => new(SubjectKind.Outlet, Require.NotNull(outlet, nameof(outlet)).Name);
 
+    /// <summary>A cabinet.</summary>
+    /// <param name="cabinet">The cabinet.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="cabinet"/> is null.</exception>
+    public static Subject Of(Cabinet cabinet) => new(SubjectKind.Cabinet, Require.NotNull(cabinet, nameof(cabinet)).Name);
+
     /// <summary>An output of a box.</summary>
     /// <param name="box">The box.</param>
     /// <param name="output">The output.</param>

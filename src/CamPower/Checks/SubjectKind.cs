@@ -18,6 +18,9 @@ public enum SubjectKind
     /// <summary>An outlet that boxes are plugged into.</summary>
     Outlet,
 
+    /// <summary>A cabinet with the boxes in it.</summary>
+    Cabinet,
+
     /// <summary>The site as a whole.</summary>
     Site,
 }

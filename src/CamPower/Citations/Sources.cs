@@ -230,6 +230,16 @@ public static class Sources
         "Common practice, no source", CitationKind.CommonPractice, null,
         "generic polymeric resettable fuse, about 1 % a kelvin, written down from memory; families differ by 0.05");
 
+    /// <summary>How the resistance of a polymeric resettable fuse grows with ambient.</summary>
+    public static Citation GenericResettableResistance { get; } = new(
+        "Common practice, no source", CitationKind.CommonPractice, null,
+        "generic polymeric resettable fuse well below its trip, about 1 % a kelvin above 20 °C, written down from memory; families differ");
+
+    /// <summary>The least I²t that trips a resettable fuse.</summary>
+    public static Citation ResettableInrush { get; } = new(
+        "Heating of a body of one thermal time constant, any textbook on heat transfer", CitationKind.Textbook, null,
+        "t = -τ·ln(1 - (I_trip/I)²) gives τ from the stated time; a pulse shorter than τ trips what just holds I_hold with I_hold²·τ: an estimate");
+
     /// <summary>Every live conductor is protected, and a fault is interrupted before it does harm.</summary>
     public static Citation OvercurrentProtection { get; } = new(
         "IEC 60364-4-43, Protection against overcurrent", CitationKind.FromMemory, null, "431 and 434: protection of live conductors, interruption of every short circuit before it does harm");
@@ -407,6 +417,11 @@ public static class Sources
     public static Citation EnclosureRange { get; } = new(
         "Range in which this package holds its enclosure model against published figures, no source", CitationKind.CommonPractice, null,
         "air data from 200 K to 400 K; faces large enough for the correlations of plates");
+
+    /// <summary>The ranges of the models of this package.</summary>
+    public static Citation ValidatedRange { get; } = new(
+        "Range in which this package holds a model against published figures, no source", CitationKind.CommonPractice, null,
+        "of an enclosure 100 mm to 2 m and 200 K to 400 K; of a conductor's ampacity its published sizes and 28 AWG; of a protective device its ambient curve");
 
     /// <summary>The strongest sunlight that equipment is tested with.</summary>
     public static Citation PeakSun { get; } = new(

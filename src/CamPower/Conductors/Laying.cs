@@ -78,6 +78,10 @@ public sealed class Laying
     /// <summary>Where they are published.</summary>
     public Citation Source { get; }
 
+    private double ThinnestCovered => Math.Exp(Math.Min(ThinnestLogArea, _points[0].LogArea));
+
+    private double ThickestCovered => Math.Exp(_points[_points.Count - 1].LogArea);
+
     /// <summary>In a cable or raceway in air; from 18 to 10 AWG by the table.</summary>
     /// <param name="currentCarryingConductors">How many conductors in it carry current, at least 1: two a pair.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="currentCarryingConductors"/> is below 1.</exception>
@@ -102,6 +106,15 @@ public sealed class Laying
     /// <summary>Whether a size lies below the published currents, so that what is said of it is the estimate for thin wires.</summary>
     /// <param name="size">The size of a wire.</param>
     public bool IsEstimatedAt(WireSize size) => Covers(size) && Math.Log(size.SquareMeters) < _points[0].LogArea;
+
+    /// <summary>How far the size of a conductor is outside what is covered; null where it is not.</summary>
+    internal ValidityBreach? BreachOf(Conductor conductor)
+    {
+        if (Covers(conductor.Size)) return null;
+        bool isThin = Math.Log(conductor.Size.SquareMeters) < _points[0].LogArea;
+        return new ValidityBreach($"what {conductor} carry, {this}", isThin ? Sources.ThinConductor : Source, conductor.Size.Area,
+            Area.FromSquareMillimeters((isThin ? ThinnestCovered : ThickestCovered) * 1e6));
+    }
 
     /// <summary>How warm a conductor gets.</summary>
     /// <param name="conductor">The conductor; wires in parallel share the current. Its size is one that is covered.</param>
@@ -157,7 +170,7 @@ public sealed class Laying
         if (!Covers(size))
         {
             throw Require.OutOfRange(size.SquareMeters * 1e6, "conductor", "mm²", FormattableString.Invariant(
-                $"from {Math.Exp(Math.Min(ThinnestLogArea, _points[0].LogArea)) * 1e6:G4} mm² to {Math.Exp(_points[_points.Count - 1].LogArea) * 1e6:G4}"));
+                $"from {ThinnestCovered * 1e6:G4} mm² to {ThickestCovered * 1e6:G4}"));
         }
 
         double logArea = Math.Log(size.SquareMeters);

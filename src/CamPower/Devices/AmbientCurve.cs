@@ -51,10 +51,17 @@ public sealed class AmbientCurve
     /// <summary>The points in words, in the invariant culture; never throws.</summary>
     public override string ToString() => string.Join(", ", Points);
 
+    internal double HottestCelsius => _lines.Highest;
+
     /// <summary>The factor beyond the hot end as well, where it is at most that of the last point; null below the cold end, where nothing is known.</summary>
     internal double? MostFactorAt(double celsius) => _lines.At(Math.Min(celsius, _lines.Highest));
 
     internal bool Covers(double celsius) => celsius >= _lines.Lowest && celsius <= _lines.Highest;
+
+    /// <summary>How far the air around a device is outside the curve; null where it is not.</summary>
+    internal ValidityBreach? BreachAt(double celsius, ProtectiveDevice device) => Covers(celsius) ? null : new ValidityBreach(
+        $"what {device} carries in its air", Source, Temperature.FromDegreesCelsius(celsius),
+        Temperature.FromDegreesCelsius(celsius < _lines.Lowest ? _lines.Lowest : _lines.Highest));
 
     internal double FactorAtCelsius(double celsius, string parameter) =>
         _lines.At(celsius) ?? throw Require.OutOfRange(celsius, parameter, "°C", FormattableString.Invariant($"from {_lines.Lowest} °C to {_lines.Highest}"));

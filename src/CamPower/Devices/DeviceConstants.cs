@@ -19,6 +19,10 @@ public static class DeviceConstants
     public static CitedValue HighBreakingCapacity { get; } =
         new("Breaking capacity of a miniature fuse marked H", 1500, "A", Sources.Iec60127BreakingCapacity);
 
+    /// <summary>How the resistance of a resettable fuse grows with the air around it above 20 °C, well below its trip. [%/K]</summary>
+    public static CitedValue ResettableResistanceGrowth { get; } =
+        new("Growth of the resistance of a resettable fuse with the air above 20 °C", 1, "%/K", Sources.GenericResettableResistance);
+
     /// <summary>Torque of the screw of a pluggable terminal, M2.5. [N·m]</summary>
     public static CitedValue SmallTerminalTorque { get; } = new("Torque of an M2.5 terminal screw", 0.4, "N·m", Sources.TerminalTorque);
 

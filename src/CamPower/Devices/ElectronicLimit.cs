@@ -88,6 +88,9 @@ public sealed class ElectronicLimit : ProtectiveDevice
 
     internal override double CarriedAmperes(double currentFactor) => _leastAmperes;
 
+    // It holds an inrush down to its limit and so draws it out; how soon it may open then no sheet says.
+    internal override bool? StandsInrush(double peakAmperes, double ampereSquaredSeconds, double currentFactor) => peakAmperes <= _leastAmperes ? true : null;
+
     internal override OpeningTimes OpeningAt(double amperes, double currentFactor)
     {
         if (!Limits.IsAbove(amperes, _leastAmperes)) return OpeningTimes.Never;

@@ -101,6 +101,16 @@ public sealed class Fuse : ProtectiveDevice
         return MayMelt(surge, rated) ? new OpeningTimes(ClearingVerdict.MayClear, 0, double.PositiveInfinity) : OpeningTimes.Never;
     }
 
+    /// <summary>What is less than it carries for good, less than melts it, or no more than one of its gates holds it closed under.</summary>
+    /// <remarks>A gate's current for its shortest time heats the element more than any pulse of no higher peak and no more I²t.</remarks>
+    internal override bool? StandsInrush(double peakAmperes, double ampereSquaredSeconds, double currentFactor)
+    {
+        double rated = _ratedAmperes * currentFactor;
+        return peakAmperes <= rated
+            || ampereSquaredSeconds < LeastMeltingIntegral?.AmpereSquaredSeconds
+            || Characteristic.Gates.Any(g => g.HoldsClosed(peakAmperes / rated, ampereSquaredSeconds / rated / rated));
+    }
+
     internal override OpeningTimes OpeningAt(double amperes, double currentFactor)
     {
         double multiple = amperes / (_ratedAmperes * currentFactor);

@@ -41,6 +41,9 @@ public abstract class ProtectiveDevice
 
     internal abstract double GreatestOhms { get; }
 
+    /// <summary>The hottest air up to which its resistance grows; the coldest that there is where it does not depend on the air. [°C]</summary>
+    internal virtual double ResistanceGrowsUpToCelsius => double.NegativeInfinity;
+
     /// <summary>How its rated currents change with the air around it, or null where they do not.</summary>
     internal virtual AmbientCurve? Ambient => null;
 
@@ -77,8 +80,15 @@ public abstract class ProtectiveDevice
     /// <summary>The largest current that it carries for good, its rated currents being multiplied by a factor. [A]</summary>
     internal abstract double CarriedAmperes(double currentFactor);
 
+    /// <summary>Its resistance in air of a temperature over that of its data sheet; never less than 1, never falling. [1]</summary>
+    internal virtual double ResistanceGrowthIn(double airCelsius) => 1;
+
     /// <summary>Whether a surge alone opens it; never for what is slower than any surge, or limits it.</summary>
     internal virtual OpeningTimes OpeningBySurge(CurrentSurge surge, double currentFactor) => OpeningTimes.Never;
+
+    /// <summary>Whether it stays closed under a current that never passes a peak and is over after an I²t; null where nothing is known of that.</summary>
+    /// <remarks>More of either never turns no into yes.</remarks>
+    internal abstract bool? StandsInrush(double peakAmperes, double ampereSquaredSeconds, double currentFactor);
 
     /// <summary>When it opens at a steady current, its rated currents being multiplied by a factor.</summary>
     internal abstract OpeningTimes OpeningAt(double amperes, double currentFactor);

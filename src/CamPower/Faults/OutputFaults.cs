@@ -65,6 +65,9 @@ public sealed class OutputFaults
     /// <summary>The device under the current of each condition, in the site's order.</summary>
     public IReadOnlyList<ProtectionInCondition> InConditions => _inConditions.Value;
 
+    /// <summary>The most that its devices draw in the first moments when all start at once; null where none declares its inrush.</summary>
+    public Inrush? Inrush => Inrush.AtOnce(Assessment.Devices.Select(d => d.Model.Inrush).OfType<Inrush>());
+
     /// <summary>What a verdict that is not given would need; what could be narrowed.</summary>
     public FaultData Missing => Shorts.Aggregate(FaultData.None, (all, s) => all | s.Fault.Missing);
 

@@ -6,32 +6,40 @@ using UnitsNet;
 namespace CamPower;
 
 /// <summary>The protective device of an output under the current of one condition, at the temperature of its box: what it should carry and not notice.</summary>
-/// <remarks>Immutable. What the inputs of the devices draw in the first milliseconds of a start is not in it: nobody declares it.</remarks>
+/// <remarks>
+/// Immutable. The start is judged as if every device of the output that declares its inrush began at one moment, from a stiff source and
+/// through no cable: the worst case. A device that declares none adds nothing to it.
+/// </remarks>
 public sealed class ProtectionInCondition
 {
     private readonly double _carried;
 
-    internal ProtectionInCondition(OutputInCondition output, double carried, OpeningTimes opening, double ratedAmperes)
+    internal ProtectionInCondition(OutputInCondition output, double carried, OpeningTimes opening, double ratedAmperes, bool? standsInrush)
     {
         Condition = output.Condition;
         Current = output.Current;
         _carried = carried;
         Opening = output.IsDemandOnly ? default : opening;
+        StandsInrush = standsInrush;
         ShareOfRating = double.IsInfinity(ratedAmperes) ? null : Ratio.FromDecimalFractions(output.Amperes / ratedAmperes);
     }
 
     /// <summary>The device of an output in each condition of its box.</summary>
-    internal static IReadOnlyList<ProtectionInCondition> AllOf(OutputAssessment output, BoxAssessment box) =>
-        Array.AsReadOnly([.. output.InConditions.Zip(box.InConditions, (drawn, inBox) => Of(output.Output.Protection, drawn, inBox))]);
+    internal static IReadOnlyList<ProtectionInCondition> AllOf(OutputAssessment output, BoxAssessment box)
+    {
+        var inrush = Inrush.AtOnce(output.Devices.Select(d => d.Model.Inrush).OfType<Inrush>());
+        return Array.AsReadOnly([.. output.InConditions.Zip(box.InConditions, (drawn, inBox) => Of(output.Output.Protection, drawn, inBox, inrush))]);
+    }
 
-    /// <summary>A device under the current of an output in one condition of its box; null where nobody declares one.</summary>
+    /// <summary>A device under the current of an output, and the inrush of all that it feeds, in one condition of its box; null where nobody declares one.</summary>
     /// <remarks>Hotter than its ambient curve goes, it carries at most what it does at the end of it. In a box whose inside is not known nothing is said of a device that has a curve.</remarks>
-    internal static ProtectionInCondition Of(ProtectiveDevice? device, OutputInCondition drawn, BoxInCondition inBox)
+    internal static ProtectionInCondition Of(ProtectiveDevice? device, OutputInCondition drawn, BoxInCondition inBox, Inrush? inrush)
     {
         double? factor = device?.Ambient is AmbientCurve curve ? (inBox.IsInsideUnknown ? null : curve.MostFactorAt(inBox.SupplyCelsius)) : 1;
-        if (device is null || factor is not double known) return new ProtectionInCondition(drawn, double.PositiveInfinity, default, double.PositiveInfinity);
+        if (device is null || factor is not double known) return new ProtectionInCondition(drawn, double.PositiveInfinity, default, double.PositiveInfinity, standsInrush: null);
         double carried = device.CarriedAmperes(known);
-        return new ProtectionInCondition(drawn, carried, device.OpeningAt(drawn.Amperes, known), device is Fuse ? carried : double.PositiveInfinity);
+        bool? stands = inrush is null ? null : device.StandsInrush(inrush.PeakAmperes, inrush.AmpereSquaredSeconds, known);
+        return new ProtectionInCondition(drawn, carried, device.OpeningAt(drawn.Amperes, known), device is Fuse ? carried : double.PositiveInfinity, stands);
     }
 
     /// <summary>The condition.</summary>
@@ -48,6 +56,13 @@ public sealed class ProtectionInCondition
 
     /// <summary>The current over the rated current of a fuse, re-rated for the temperature of the box; null for another device. [1]</summary>
     public Ratio? ShareOfRating { get; }
+
+    /// <summary>Whether the device stays closed when all that the output feeds starts at once; null where no device declares its inrush, or it is not known.</summary>
+    /// <remarks>
+    /// Of a fuse by its least melting I²t, or by the gates that hold it closed; of a resettable fuse by an estimate from its time to
+    /// trip. Of an electronic limit it is not known where the peak is above its limit: it draws the inrush out.
+    /// </remarks>
+    public bool? StandsInrush { get; }
 
     /// <summary>Whether the device may open though nothing is wrong: within the duration of the condition, where that is known.</summary>
     public bool MayTrip => Opening.Verdict is ClearingVerdict.MayClear or ClearingVerdict.Clears

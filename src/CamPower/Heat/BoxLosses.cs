@@ -6,37 +6,47 @@ using static CamPower.DerivationStep;
 
 namespace CamPower.Heat;
 
-/// <summary>The heat lost in a box: by its supply, by the protective devices of its outputs, by what else runs in it.</summary>
+/// <summary>The heat lost in the enclosure of a box: by its supply, by the protective devices of its outputs, by other boxes of its cabinet, by what else runs in it.</summary>
 /// <remarks>
 /// Immutable. The supply gives its highest voltage. Below the first point of its efficiency curve it is taken to lose as
 /// much as there, for its losses grow with its load; beyond the last point it loses at least as much as there.
-/// A device counts with its greatest resistance, one that nobody declares with none; wires in the box do not count.
-/// Nothing of this depends on the temperature: data sheets state efficiency at one, and the greatest resistance of a
-/// resettable fuse covers a warm one. So the heat gives the temperature in one step.
+/// A device counts with its greatest resistance, one that nobody declares with none; wires in the box do not count, and of a
+/// fuse the cold resistance does. What depends on the temperature inside is the resistance of a resettable fuse alone
+/// (<see cref="ResettableFuse.GreatestResistanceIn"/>); data sheets state efficiency at one temperature.
 /// </remarks>
 public sealed class BoxLosses
 {
-    private readonly double _volts, _amperes, _efficiency, _ratedAmperes;
-    private readonly List<(double Amperes, double Ohms)> _devices;
+    private readonly double _volts, _amperes, _efficiency, _ratedAmperes, _airCelsius;
+    private readonly List<(double Amperes, ProtectiveDevice Device)> _devices;
 
-    private BoxLosses(SupplyOutput output, double amperes, double efficiency, bool isAtLeast, List<(double Amperes, double Ohms)> devices, double otherWatts)
-    {
+    private BoxLosses(BoxLosses from, double airCelsius, double neighbourWatts, bool isAtLeast)
+        : this(from._volts, from._ratedAmperes, from._amperes, from._efficiency, from.AreOwnAtLeast, from._devices, from.OtherWatts, airCelsius, neighbourWatts) =>
         IsAtLeast = isAtLeast;
-        _volts = output.HighestVolts;
-        _ratedAmperes = output.RatedAmperes;
+
+    private BoxLosses(double volts, double ratedAmperes, double amperes, double efficiency, bool areOwnAtLeast,
+        List<(double Amperes, ProtectiveDevice Device)> devices, double otherWatts, double airCelsius, double neighbourWatts)
+    {
+        AreOwnAtLeast = IsAtLeast = areOwnAtLeast;
+        _volts = volts;
+        _ratedAmperes = ratedAmperes;
         _amperes = amperes;
         _efficiency = efficiency;
         _devices = devices;
-        SupplyWatts = _volts * amperes * ((1 / efficiency) - 1);
-        DeviceWatts = devices.Sum(d => d.Amperes * d.Amperes * d.Ohms);
+        _airCelsius = airCelsius;
+        SupplyWatts = volts * amperes * ((1 / efficiency) - 1);
+        DeviceWatts = devices.Sum(d => d.Amperes * d.Amperes * d.Device.GreatestOhms * d.Device.ResistanceGrowthIn(airCelsius));
+        NeighbourWatts = neighbourWatts;
         OtherWatts = otherWatts;
     }
 
     /// <summary>Lost in the supply: what it gives times (1/efficiency − 1). [W]</summary>
     public Power Supply => Power.FromWatts(SupplyWatts);
 
-    /// <summary>Lost in the protective devices: I²R of each output in use. [W]</summary>
+    /// <summary>Lost in the protective devices: I²R of each output in use, a resettable fuse as warm as the air inside. [W]</summary>
     public Power Devices => Power.FromWatts(DeviceWatts);
+
+    /// <summary>Lost by the supplies and the protective devices of the other boxes of the cabinet; none where the box stands alone. [W]</summary>
+    public Power Neighbours => Power.FromWatts(NeighbourWatts);
 
     /// <summary>Given off by what else runs in the enclosure. [W]</summary>
     public Power Other => Power.FromWatts(OtherWatts);
@@ -44,47 +54,76 @@ public sealed class BoxLosses
     /// <summary>All of it. [W]</summary>
     public Power Total => Power.FromWatts(TotalWatts);
 
-    /// <summary>Whether the supply is loaded beyond the last point of its efficiency curve: it loses at least this.</summary>
+    /// <summary>Whether the supply, or that of another box in the cabinet, is loaded beyond the last point of its efficiency curve: at least this is lost.</summary>
     public bool IsAtLeast { get; }
 
-    internal double TotalWatts => SupplyWatts + DeviceWatts + OtherWatts;
+    /// <summary>Whether it is the supply of the box itself.</summary>
+    internal bool AreOwnAtLeast { get; }
+
+    internal double TotalWatts => OwnWatts + NeighbourWatts + OtherWatts;
+
+    /// <summary>What the box itself loses. [W]</summary>
+    internal double OwnWatts => SupplyWatts + DeviceWatts;
+
+    /// <summary>The hottest air that still makes a difference; the coldest that there is where none does. [°C]</summary>
+    internal double DependsUpToCelsius => _devices.Select(d => d.Device.ResistanceGrowsUpToCelsius).DefaultIfEmpty(double.NegativeInfinity).Max();
 
     private double SupplyWatts { get; }
 
     private double DeviceWatts { get; }
 
+    private double NeighbourWatts { get; }
+
     private double OtherWatts { get; }
 
-    /// <summary>The losses at a total current and the current of each output; null where no efficiency is declared.</summary>
+    /// <summary>The losses at a total current and the current of each output, in air of 20 °C; null where no efficiency is declared.</summary>
     internal static BoxLosses? Of(DistributionBox box, double totalAmperes, IEnumerable<(BoxOutput Output, double Amperes)> outputs)
     {
         SupplyOutput output = box.Supply.Output;
         if (box.Supply.Inlet?.Efficiency is not ShareCurve<Ratio> curve) return null;
         double asked = totalAmperes / output.RatedAmperes, load = Math.Min(Math.Max(asked, curve.Lowest), curve.Highest);
         double efficiency = curve.ShareAt(load)!.Value;
-        List<(double, double)> devices = [.. outputs.Select(o => (o.Amperes, o.Output.Protection?.GreatestOhms ?? 0)).Where(d => d.Item2 > 0)];
-        return new BoxLosses(output, load * output.RatedAmperes, efficiency, Limits.IsAbove(asked, curve.Highest), devices, box.Enclosure?.OtherWatts ?? 0);
+        List<(double, ProtectiveDevice)> devices = [.. outputs.Select(o => (o.Amperes, o.Output.Protection ?? ProtectiveDevice.None)).Where(d => d.Item2.GreatestOhms > 0)];
+        return new BoxLosses(output.HighestVolts, output.RatedAmperes, load * output.RatedAmperes, efficiency, Limits.IsAbove(asked, curve.Highest), devices, box.Enclosure?.OtherWatts ?? 0,
+            airCelsius: ResettableFuse.SheetCelsius, neighbourWatts: 0);
     }
+
+    /// <summary>The same losses in air of a temperature.</summary>
+    internal BoxLosses InAirOf(double celsius) => new(this, celsius, NeighbourWatts, IsAtLeast);
+
+    /// <summary>The same losses beside those of the other boxes of a cabinet.</summary>
+    internal BoxLosses Beside(IReadOnlyList<BoxLosses> neighbours) =>
+        new(this, _airCelsius, neighbours.Sum(n => n.OwnWatts), AreOwnAtLeast || neighbours.Any(n => n.AreOwnAtLeast));
 
     /// <summary>How it was worked out.</summary>
     public Derivation Explain() => new("losses in the box", Steps(), ToString());
 
-    /// <summary>The three parts and their sum in the invariant culture; never throws.</summary>
+    /// <summary>The parts and their sum in the invariant culture; never throws.</summary>
     public override string ToString() => FormattableString.Invariant(
-        $"{(IsAtLeast ? "at least " : "")}{TotalWatts:0.00} W: supply {SupplyWatts:0.00} W, devices {DeviceWatts:0.00} W, other {OtherWatts:0.00} W");
+        $"{(IsAtLeast ? "at least " : "")}{TotalWatts:0.00} W: supply {SupplyWatts:0.00} W, devices {DeviceWatts:0.00} W{(NeighbourWatts > 0 ? FormattableString.Invariant($", neighbours {NeighbourWatts:0.00} W") : "")}, other {OtherWatts:0.00} W");
 
     internal IEnumerable<DerivationStep> Steps()
     {
         string load = FormattableString.Invariant($"{100 * _amperes / _ratedAmperes:0.#} % of its rating");
-        yield return new("Ps", IsAtLeast ? $"Lost in the supply at least: at {load}, where its declared efficiency ends" : $"Lost in the supply, loaded to {load}", "V*I*(1/eta - 1)",
+        yield return new("Ps", AreOwnAtLeast ? $"Lost in the supply at least: at {load}, where its declared efficiency ends" : $"Lost in the supply, loaded to {load}", "V*I*(1/eta - 1)",
             @"P_s = V\,I\left(\frac{1}{\eta} - 1\right)", $"{Number(_volts)}*{Number(_amperes)}*(1/{Number(_efficiency)} - 1)", SupplyWatts, "W", Sources.EfficiencyLoss);
+        foreach (double growth in _devices.Select(d => d.Device.ResistanceGrowthIn(_airCelsius)).Where(g => g > 1).Distinct()) yield return GrowthStep(growth);
         if (_devices.Count > 0)
         {
-            yield return new("Pd", "Lost in the devices of the outputs", "sum of I^2*R", @"P_d = \sum I^2 R",
-                string.Join(" + ", _devices.Select(d => $"{Number(d.Amperes)}^2*{Number(d.Ohms)}")), DeviceWatts, "W", Sources.Kirchhoff);
+            yield return new("Pd", "Lost in the devices of the outputs", "sum of I^2*R*g", @"P_d = \sum I^2 R\,g",
+                string.Join(" + ", _devices.Select(d => $"{Number(d.Amperes)}^2*{Number(d.Device.GreatestOhms)}*{Number(d.Device.ResistanceGrowthIn(_airCelsius))}")),
+                DeviceWatts, "W", Sources.Kirchhoff);
         }
 
-        yield return new("Q", "Heat lost in the box", "Ps + Pd + Po", "Q = P_s + P_d + P_o",
-            $"{Number(SupplyWatts)} + {Number(DeviceWatts)} + {Number(OtherWatts)}", TotalWatts, "W", Sources.EnclosureHeatBalance);
+        yield return new("Q", NeighbourWatts > 0 ? "Heat lost in the cabinet, Pn of it by the other boxes" : "Heat lost in the box", "Ps + Pd + Pn + Po", "Q = P_s + P_d + P_n + P_o",
+            $"{Number(SupplyWatts)} + {Number(DeviceWatts)} + {Number(NeighbourWatts)} + {Number(OtherWatts)}", TotalWatts, "W", Sources.EnclosureHeatBalance);
+    }
+
+    private static DerivationStep GrowthStep(double growth)
+    {
+        double perKelvin = ResettableFuse.GrowthPerKelvin;
+        double celsius = ResettableFuse.SheetCelsius + ((growth - 1) / perKelvin);
+        return new("g", FormattableString.Invariant($"Resistance of a resettable fuse in air of {celsius:0.0} °C over that at {ResettableFuse.SheetCelsius} °C"), "1 + alpha*(T - T0)",
+            @"g = 1 + \alpha\,(T - T_0)", $"1 + {Number(perKelvin)}*({Number(celsius)} - {Number(ResettableFuse.SheetCelsius)})", growth, string.Empty, Sources.GenericResettableResistance);
     }
 }

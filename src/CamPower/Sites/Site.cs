@@ -45,6 +45,7 @@ public sealed class Site
         if (Conditions.Count == 0) throw new ArgumentException("A site needs at least one condition.", nameof(conditions));
         IReadOnlyList<SiteFault> faults = SiteStructure.FindFaults(Conditions, Boxes, Runs, Devices, VideoLinks, Bonds, Ties);
         if (faults.Count > 0) throw new ArgumentException("The parts do not make up a site: " + string.Join("; ", faults) + ".", nameof(runs));
+        Cabinets = Boxes.Select(b => b.Cabinet).OfType<Cabinet>().Distinct().ToList().AsReadOnly();
         Altitude = altitude;
         AltitudeMeters = altitude is Length height ? AltitudeDerating.MetersOf(height, nameof(altitude)) : 0;
         Feeds = FeedGroup.AllOf(this);
@@ -58,6 +59,9 @@ public sealed class Site
 
     /// <summary>Its boxes and adapters.</summary>
     public IReadOnlyList<DistributionBox> Boxes { get; }
+
+    /// <summary>The cabinets in which its boxes stand, in the order of these.</summary>
+    public IReadOnlyList<Cabinet> Cabinets { get; }
 
     /// <summary>Its runs.</summary>
     public IReadOnlyList<SiteRun> Runs { get; }

@@ -18,7 +18,7 @@ public sealed class SiteFault
     /// <summary>The place in that list, from 0.</summary>
     public int Index { get; }
 
-    /// <summary>The member that is wrong, as the property is called: "Name", "From", "To", "ReturnAt", "At", "Device", "Ground", "Box", "One", "Other".</summary>
+    /// <summary>The member that is wrong, as the property is called: "Name", "From", "To", "ReturnAt", "At", "Device", "Ground", "Box", "Cabinet", "One", "Other".</summary>
     public string Member { get; }
 
     /// <summary>What is wrong.</summary>

@@ -31,11 +31,12 @@ public static class SiteStructure
         var faults = new List<SiteFault>();
         faults.AddRange(Repeated(SitePart.Conditions, "Name", conditions.Select(c => c.Name)));
         faults.AddRange(Repeated(SitePart.Boxes, "Name", boxes.Select(b => b.Name)));
+        faults.AddRange(SharedFaults(boxes, nameof(DistributionBox.Cabinet), b => b.Cabinet, c => c.Name));
         faults.AddRange(Repeated(SitePart.Devices, "Name", devices.Select(d => d.Name)));
         faults.AddRange(Repeated(SitePart.Runs, "To", runs.Select(r => r.To), to => $"a junction can be fed by one run only, and {to} is fed already"));
         faults.AddRange(Repeated(SitePart.VideoLinks, "Device", videoLinks.Select(l => l.Device), device => $"{device} has a video link already"));
         faults.AddRange(Repeated(SitePart.Bonds, "Ground", bonds.Select(b => b.ToString()), bond => $"the {bond} is there already"));
-        faults.AddRange(OutletFaults(boxes));
+        faults.AddRange(SharedFaults(boxes, nameof(DistributionBox.Outlet), b => b.Outlet, o => o.Name));
         faults.AddRange(RunFaults(boxes, runs));
         faults.AddRange(ReturnFaults(runs));
         faults.AddRange(DeviceFaults(runs, devices));
@@ -61,14 +62,16 @@ public static class SiteStructure
         }
     }
 
-    private static IEnumerable<SiteFault> OutletFaults(IReadOnlyList<DistributionBox> boxes)
+    // A cabinet or an outlet is one thing: boxes that name it must mean the same.
+    private static IEnumerable<SiteFault> SharedFaults<T>(IReadOnlyList<DistributionBox> boxes, string member, Func<DistributionBox, T?> shared, Func<T, string> nameOf)
+        where T : class
     {
-        var byName = FirstBy(boxes.Select(b => b.Outlet).OfType<Outlet>(), o => o.Name);
+        var byName = FirstBy(boxes.Select(shared).OfType<T>(), nameOf);
         for (int i = 0; i < boxes.Count; i++)
         {
-            if (boxes[i].Outlet is Outlet outlet && !ReferenceEquals(byName[outlet.Name], outlet))
+            if (shared(boxes[i]) is T one && !ReferenceEquals(byName[nameOf(one)], one))
             {
-                yield return new SiteFault(SitePart.Boxes, i, "Outlet", $"another outlet is named {outlet} already");
+                yield return new SiteFault(SitePart.Boxes, i, member, $"another {member.ToLowerInvariant()} is named {nameOf(one)} already");
             }
         }
     }

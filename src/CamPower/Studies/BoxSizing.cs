@@ -44,8 +44,10 @@ public static class BoxSizing
     /// what the whole needs over what the best box of the catalogue has, in outputs and in current; where no way of dividing
     /// the outputs among so many boxes is left untried and none will do, it rises by one. A search that would take too long
     /// ends with more boxes than the bound, and says so. The same input always gives the same boxes. Where the boxes hang,
-    /// and whether the devices get enough voltage, is not asked: the runs stay as they are, and boxes that declare no outlet are plugged into that of the present one. What somebody tied stays tied: an end
-    /// at an output that feeds nothing goes to a free one of the same box as the other end, and the tie falls away where there is none.
+    /// and whether the devices get enough voltage, is not asked: the runs stay as they are. Each box that brings no enclosure of its own
+    /// is taken to hang in one like the present one, alone in it also where the present one stands in a cabinet beside others; one that
+    /// declares no outlet is plugged into that of the present one. What somebody tied stays tied: an end at an output that feeds
+    /// nothing goes to a free one of the same box as the other end, and the tie falls away where there is none.
     /// </remarks>
     /// <exception cref="ArgumentNullException">An argument, or a box of the catalogue, is null.</exception>
     /// <exception cref="ArgumentException">The site has no box of that name.</exception>

@@ -31,12 +31,12 @@ internal sealed class BoxTrial(Site site, DistributionBox box, SizingPolicy poli
     }
 
     /// <summary>The box of the site with a candidate's supply, and with what else of it warms: the enclosure, and what protects the outputs.</summary>
-    /// <remarks>A candidate that declares no enclosure is taken to stand in that of the present box.</remarks>
+    /// <remarks>A candidate that declares no enclosure is taken to stand where the present box stands, beside its neighbours of a cabinet.</remarks>
     internal DistributionBox InItsPlace(DistributionBox candidate)
     {
         var solved = new DistributionBox(box.Name, SupplyOf(candidate), box.Outputs.Select(o =>
             new BoxOutput(o.Number, o.Limit, candidate.Outputs[Math.Min(o.Number, candidate.Outputs.Count) - 1].Protection)), box.Terminals);
-        return (candidate.Enclosure ?? box.Enclosure) is Enclosure enclosure ? solved.In(enclosure) : solved;
+        return solved.InPlaceOf(candidate.Enclosure is null ? box : candidate);
     }
 
     /// <summary>A candidate where the present box is: its supply set, in the enclosure and at the outlet of that one where it declares none.</summary>
@@ -71,15 +71,24 @@ internal sealed class BoxTrial(Site site, DistributionBox box, SizingPolicy poli
             : new BoxShortfall(BoxConstraint.OutputLimit, used.Worst.Current, output.Limit, used.Worst.Condition))
         .FirstOrDefault(shortfall => shortfall is not null);
 
-    // In the order in which outputs are wired where they differ. What may open within the duration of a condition counts, as in a finding.
+    // In the order in which outputs are wired where they differ. What a finding says of a condition or of the start of all counts here too.
     private static BoxShortfall? ProtectionTooWeak(DistributionBox candidate, BoxAssessment solved) => solved.Outputs
         .OrderByDescending(o => o.Worst.Amperes)
-        .Zip(candidate.Outputs.OrderByDescending(o => o.LimitAmperes), (used, output) => used.InConditions.Zip(solved.InConditions, (drawn, inBox) => ProtectionInCondition.Of(output.Protection, drawn, inBox)))
-        .SelectMany(inConditions => inConditions)
-        .Where(protection => protection.MayTrip)
-        .OrderByDescending(protection => protection.Current.Amperes / protection.Carried!.Value.Amperes)
-        .Select(protection => new BoxShortfall(BoxConstraint.Protection, protection.Current, protection.Carried!.Value, protection.Condition))
+        .Zip(candidate.Outputs.OrderByDescending(o => o.LimitAmperes), (used, output) => Tripping(used, output.Protection, solved))
+        .SelectMany(tripping => tripping)
+        .OrderByDescending(shortfall => ((ElectricCurrent)shortfall.Needed).Amperes / ((ElectricCurrent)shortfall.Has).Amperes)
         .FirstOrDefault();
+
+    private static IEnumerable<BoxShortfall> Tripping(OutputAssessment used, ProtectiveDevice? device, BoxAssessment solved)
+    {
+        var inrush = Inrush.AtOnce(used.Devices.Select(d => d.Model.Inrush).OfType<Inrush>());
+        for (int c = 0; c < solved.InConditions.Count; c++)
+        {
+            var protection = ProtectionInCondition.Of(device, used.InConditions[c], solved.InConditions[c], inrush);
+            if (protection.MayTrip) yield return new BoxShortfall(BoxConstraint.Protection, protection.Current, protection.Carried!.Value, protection.Condition);
+            if (protection.StandsInrush == false) yield return new BoxShortfall(BoxConstraint.Protection, inrush!.Peak, protection.Carried!.Value, protection.Condition);
+        }
+    }
 
     private static BoxShortfall? InsideUnknown(BoxAssessment solved)
     {

@@ -7,7 +7,7 @@ namespace CamPower;
 
 /// <summary>A supply with one or more numbered outputs: a distribution box, or an adapter with its one lead.</summary>
 /// <remarks>Immutable. The limit of each output and the rating of the supply bind separately. Several supplies in one
-/// enclosure are a box each, with outputs numbered from 1.</remarks>
+/// enclosure are a box each, with outputs numbered from 1, in one <see cref="CamPower.Cabinet"/>.</remarks>
 /// <example>
 /// <code>
 /// DistributionBox box = DistributionBox.WithEqualOutputs("yard box", supply, outputs: 18, ElectricCurrent.FromAmperes(1.1));
@@ -24,20 +24,11 @@ public sealed class DistributionBox
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty, there is no output, or the numbers do not run from 1.</exception>
     public DistributionBox(string name, Supply supply, IEnumerable<BoxOutput> outputs, TerminalRange? terminals = null)
-        : this(name, supply, outputs, terminals, enclosure: null, outlet: null, isAdapter: false)
-    {
-    }
-
-    private DistributionBox(string name, Supply supply, IEnumerable<BoxOutput> outputs, TerminalRange? terminals, Enclosure? enclosure, Outlet? outlet,
-        bool isAdapter)
     {
         Name = Require.Name(name, nameof(name));
         Supply = Require.NotNull(supply, nameof(supply));
         Outputs = Require.Items(outputs, nameof(outputs));
         Terminals = terminals;
-        Enclosure = enclosure;
-        Outlet = outlet;
-        IsAdapter = isAdapter;
         if (Outputs.Count == 0) throw new ArgumentException("A box needs at least one output.", nameof(outputs));
         if (Outputs.Where((output, index) => output.Number != index + 1).Any())
         {
@@ -45,11 +36,23 @@ public sealed class DistributionBox
         }
     }
 
+    private DistributionBox(DistributionBox box)
+    {
+        Name = box.Name;
+        Supply = box.Supply;
+        Outputs = box.Outputs;
+        Terminals = box.Terminals;
+        Enclosure = box.Enclosure;
+        Cabinet = box.Cabinet;
+        Outlet = box.Outlet;
+        IsAdapter = box.IsAdapter;
+    }
+
     /// <summary>How it is called on the site.</summary>
-    public string Name { get; }
+    public string Name { get; private init; }
 
     /// <summary>The supply in it.</summary>
-    public Supply Supply { get; }
+    public Supply Supply { get; private init; }
 
     /// <summary>Its outputs, numbered from 1.</summary>
     public IReadOnlyList<BoxOutput> Outputs { get; }
@@ -57,14 +60,17 @@ public sealed class DistributionBox
     /// <summary>The wire that the terminals of its outputs take, or null where nobody declares it.</summary>
     public TerminalRange? Terminals { get; }
 
-    /// <summary>The case around it, or null where nobody declares one: the air around its supply is then as warm as its surroundings.</summary>
-    public Enclosure? Enclosure { get; }
+    /// <summary>The case around it, its own or that of its cabinet; null where nobody declares one: the air around its supply is then as warm as its surroundings.</summary>
+    public Enclosure? Enclosure { get; private init; }
+
+    /// <summary>The cabinet in which it stands beside other boxes, or null where it stands alone.</summary>
+    public Cabinet? Cabinet { get; private init; }
 
     /// <summary>The outlet that it is plugged into, or null where nobody declares one.</summary>
-    public Outlet? Outlet { get; }
+    public Outlet? Outlet { get; private init; }
 
     /// <summary>Whether it is an adapter: a supply whose only output is its own lead.</summary>
-    public bool IsAdapter { get; }
+    public bool IsAdapter { get; private init; }
 
     /// <summary>A box whose outputs are all alike.</summary>
     /// <param name="name">How it is called on the site. Not empty.</param>
@@ -94,7 +100,7 @@ public sealed class DistributionBox
     public static DistributionBox Adapter(string name, Supply supply, ProtectiveDevice? protection = null,
         PowerLimitClass? claimedClass = null) => new(
         name, supply, [new BoxOutput(1, Require.NotNull(supply, nameof(supply)).Output.RatedCurrent, protection, claimedClass)],
-        terminals: null, enclosure: null, outlet: null, isAdapter: true);
+        terminals: null) { IsAdapter = true };
 
     /// <summary>The same box, its supply set to another voltage.</summary>
     /// <param name="setPoint">The voltage that it is adjusted to, inside the trim range of its supply. [V]</param>
@@ -114,7 +120,7 @@ public sealed class DistributionBox
     public PowerLimitAssessment AssessPowerLimit(int outputNumber, PowerLimitClass limitClass) => new(
         this, Outputs[(int)Require.Within(outputNumber, 1, Outputs.Count, nameof(outputNumber), "") - 1], Require.Known(limitClass, nameof(limitClass)));
 
-    /// <summary>The same box in an enclosure, which makes it warmer inside than around it.</summary>
+    /// <summary>The same box in an enclosure of its own, which makes it warmer inside than around it.</summary>
     /// <param name="enclosure">The enclosure.</param>
     /// <exception cref="ArgumentNullException"><paramref name="enclosure"/> is null.</exception>
     /// <example>
@@ -123,7 +129,13 @@ public sealed class DistributionBox
     ///     EnclosureWall.PaintedSteel, EnclosureFaces.OnWall));
     /// </code>
     /// </example>
-    public DistributionBox In(Enclosure enclosure) => new(Name, Supply, Outputs, Terminals, Require.NotNull(enclosure, nameof(enclosure)), Outlet, IsAdapter);
+    public DistributionBox In(Enclosure enclosure) => new(this) { Enclosure = Require.NotNull(enclosure, nameof(enclosure)), Cabinet = null };
+
+    /// <summary>The same box in a cabinet, which it shares with the other boxes that refer to it.</summary>
+    /// <param name="cabinet">The cabinet.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="cabinet"/> is null.</exception>
+    /// <example><code>DistributionBox beside = box.In(cabinet);</code></example>
+    public DistributionBox In(Cabinet cabinet) => new(this) { Enclosure = Require.NotNull(cabinet, nameof(cabinet)).Enclosure, Cabinet = cabinet };
 
     /// <summary>The same box plugged into an outlet; several may be plugged into one.</summary>
     /// <param name="outlet">The outlet.</param>
@@ -134,12 +146,15 @@ public sealed class DistributionBox
     /// DistributionBox plugged = box.PluggedInto(outlet);
     /// </code>
     /// </example>
-    public DistributionBox PluggedInto(Outlet outlet) => new(Name, Supply, Outputs, Terminals, Enclosure, Require.NotNull(outlet, nameof(outlet)), IsAdapter);
+    public DistributionBox PluggedInto(Outlet outlet) => new(this) { Outlet = Require.NotNull(outlet, nameof(outlet)) };
 
     /// <summary>The name; never throws.</summary>
     public override string ToString() => Name;
 
-    internal DistributionBox Named(string name) => new(name, Supply, Outputs, Terminals, Enclosure, Outlet, IsAdapter);
+    internal DistributionBox Named(string name) => new(this) { Name = name };
 
-    internal DistributionBox With(Supply supply) => new(Name, supply, Outputs, Terminals, Enclosure, Outlet, IsAdapter);
+    internal DistributionBox With(Supply supply) => new(this) { Supply = supply };
+
+    /// <summary>The same box where another one stands and is plugged in.</summary>
+    internal DistributionBox InPlaceOf(DistributionBox other) => new(this) { Enclosure = other.Enclosure, Cabinet = other.Cabinet, Outlet = other.Outlet };
 }

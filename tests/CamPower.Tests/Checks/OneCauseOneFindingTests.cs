@@ -12,6 +12,16 @@ public class OneCauseOneFindingTests
 {
     private static readonly Condition Day = Condition.Day(At()), Night = Condition.Night(At());
 
+    // What is mixed is the voltage or the kind of current, and only in one cabinet.
+    [Theory]
+    [InlineData(12, CurrentKind.Dc, true, false)]
+    [InlineData(12, CurrentKind.Ac, true, true)]
+    [InlineData(24, CurrentKind.Dc, true, true)]
+    [InlineData(24, CurrentKind.Ac, true, true)]
+    [InlineData(24, CurrentKind.Ac, false, false)]
+    public void MixedVoltages_AreOfOneCabinet(double volts, CurrentKind kind, bool isShared, bool isFound) =>
+        Assert.Equal(isFound, Ids(RuleCases.Banks(volts, kind, isShared)).Contains("mixed-voltages-in-one-box"));
+
     [Fact]
     public void SplitAdapter_IsNotAlsoAnOverloadedSupplyOrOutput() =>
         Assert.Equal(["split-adapter-beyond-rating"], Ids(Shared(0, Adapter(Dc(amperes: 2)), [Day], Camera(Amperes(1.5)), Camera(Amperes(1.5)))));

@@ -27,6 +27,7 @@ internal static class RuleCases
     [
         new("ac-into-dc-device", Severity.Danger, AcCamera(acceptsAc: false), DcCamera(acceptsDc: true), "camera 1"),
         new("dc-into-ac-device", Severity.Failure, DcCamera(acceptsDc: false), DcCamera(acceptsDc: true), "camera 1"),
+        new("mixed-voltages-in-one-box", Severity.Caution, Banks(24, CurrentKind.Dc, isShared: true), Banks(12, CurrentKind.Dc, isShared: true), "cabinet"),
         new("supply-voltage-too-high", Severity.Danger, TooHigh(13.2 + Hair), TooHigh(13.2), "camera 1", 13.2 + Hair, 13.2),
 
         // 3 Ω carries 12²/(4·3) = 12 W.
@@ -120,6 +121,15 @@ internal static class RuleCases
         new("value-outside-validated-range", Severity.Caution, Enclosed(0.1 - Hair), Enclosed(0.1), "box", 0.1 - Hair, 0.1, "m"),
         new("ac-solved-with-rms", Severity.Note, AcCamera(acceptsAc: true), DcCamera(acceptsDc: true), "box"),
     ];
+
+    // A bank of 12 V DC, with another one beside it or in a cabinet of its own.
+    internal static Site Banks(double volts, CurrentKind kind, bool isShared)
+    {
+        var enclosure = new Enclosure(Length.FromMeters(0.3), Length.FromMeters(0.4), Length.FromMeters(0.15), EnclosureWall.PaintedSteel, EnclosureFaces.OnWall);
+        Cabinet cabinet = new("cabinet", enclosure), other = isShared ? cabinet : new("other cabinet", enclosure);
+        DistributionBox Bank(string name, Supply supply) => DistributionBox.WithEqualOutputs(name, supply.WithEfficiency(0.9), 4, ElectricCurrent.FromAmperes(1));
+        return new Site("site", [Day], [Bank("bank A", Dc()).In(cabinet), Bank("bank B", Dc(volts, kind: kind)).In(other)], [], []);
+    }
 
     private static Site Hum(double ripplePercent) => ReturnSites.Of([ReturnSites.Box("a", 12, ripplePercent)], [ReturnSites.Run("a", 1, "1", 1.0)],
         [ReturnSites.Amperes(1, 1)], [ReturnSites.Link(1, "g", 0.9)], [ReturnSites.Bond("g", "a", 0.1)]);

@@ -15,16 +15,18 @@ public class BoxHeatTests
 
     private static readonly ResettableFuse Ptc = ResettableFuse.Generic16Volt[1];
 
-    // By hand: 12 V and 2 % are 12.24 V; 8 A at 90 % lose 12.24·8/9 = 10.88 W; 3² + 5² A² through 0.14 Ω 4.76 W; 2 W beside.
+    // By hand: 12 V and 2 % are 12.24 V; 8 A at 90 % lose 12.24·8/9 = 10.88 W; 3² + 5² A² through 0.14 Ω at 20 °C 4.76 W,
+    // 1 % more for every kelvin that the air inside is warmer; 2 W beside.
     [Fact]
     public void Losses_AreAsWorkedByHand()
     {
         BoxInCondition box = Boxed(Dc(amperes: 10, percent: 2).WithEfficiency(0.9), At(), 3, 5);
         CamPower.Heat.BoxLosses losses = box.Losses!;
         Assert.Equal(10.88, (double)losses.Supply.Watts, 1e-9);
-        Assert.Equal(4.76, (double)losses.Devices.Watts, 1e-9);
+        double devices = 4.76 * (1 + (0.01 * (box.InsideTemperature!.Value.DegreesCelsius - 20)));
+        Assert.Equal(devices, (double)losses.Devices.Watts, 1e-6);
         Assert.Equal(2, (double)losses.Other.Watts);
-        Assert.Equal(17.64, (double)losses.Total.Watts, 1e-9);
+        Assert.Equal(10.88 + devices + 2, (double)losses.Total.Watts, 1e-6);
         Steps.AssertEvaluate(losses.Explain());
         Steps.AssertRenders(losses.Explain());
     }

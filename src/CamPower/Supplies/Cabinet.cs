@@ -1,0 +1,38 @@
+using System;
+
+namespace CamPower;
+
+/// <summary>An enclosure with a name, in which several boxes of a site stand: a supply each, and one air around them all.</summary>
+/// <remarks>
+/// Immutable. What every box in it loses warms that air, and the air derates every supply and every resettable fuse in it. Boxes
+/// are in one cabinet when they refer to the same one; two enclosures that are alike are two.
+/// </remarks>
+/// <example>
+/// <code>
+/// var cabinet = new Cabinet("gatehouse cabinet", enclosure);
+/// DistributionBox bankA = DistributionBox.WithEqualOutputs("bank A", supply, outputs: 9, ElectricCurrent.FromAmperes(1.1)).In(cabinet);
+/// DistributionBox bankB = DistributionBox.WithEqualOutputs("bank B", supply, outputs: 9, ElectricCurrent.FromAmperes(1.1)).In(cabinet);
+/// </code>
+/// </example>
+public sealed class Cabinet
+{
+    /// <summary>Describes a cabinet.</summary>
+    /// <param name="name">How it is called on the site. Not empty.</param>
+    /// <param name="enclosure">The case; its <see cref="Enclosure.OtherHeat"/> counts once, however many boxes stand in it.</param>
+    /// <exception cref="ArgumentNullException">A reference is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
+    public Cabinet(string name, Enclosure enclosure)
+    {
+        Name = Require.Name(name, nameof(name));
+        Enclosure = Require.NotNull(enclosure, nameof(enclosure));
+    }
+
+    /// <summary>How it is called on the site.</summary>
+    public string Name { get; }
+
+    /// <summary>The case.</summary>
+    public Enclosure Enclosure { get; }
+
+    /// <summary>The name; never throws.</summary>
+    public override string ToString() => Name;
+}

@@ -1,0 +1,91 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Checks;
+using CamPower.Tests.Devices;
+using CamPower.Tests.Sites;
+using UnitsNet;
+using static CamPower.Tests.Sites.SmallSite;
+
+namespace CamPower.Tests.Checks;
+
+/// <summary>Alike outputs are one finding; a start trips where the declared inrush is more than the device is sure to carry.</summary>
+public class NuisanceTripRuleTests
+{
+    private static readonly ProtectiveDevice Quick = SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 1), Slow = SmallDevices.Fuse(FuseCharacteristic.IecTimeLag, 1);
+
+    [Fact]
+    public void AlikeOutputs_AreOneFindingOfTheirBox()
+    {
+        Finding finding = Assert.Single(Found([Quick, Quick, Quick, Quick], Draws(1.2), Draws(0.5), Draws(1.5), Draws(1.1)));
+        Assert.Equal("box", finding.About.Name);
+        Assert.Contains("output 3 takes 1.50 A", finding.Message, StringComparison.Ordinal);
+        Assert.EndsWith("So may 3 of its outputs: 1, 3, 4.", finding.Message, StringComparison.Ordinal);
+        Assert.Equal(1.5, ((ElectricCurrent)finding.Measured!).Amperes, 1e-9);
+    }
+
+    [Fact]
+    public void OneOutput_IsAFindingOfItsOwn() => Assert.Equal("box output 2", Assert.Single(Found([Quick, Quick], Draws(0.5), Draws(1.5))).About.Name);
+
+    [Fact]
+    public void UnlikeDevices_AreFindingsOfTheirOwn() =>
+        Assert.Equal(["box output 1", "box output 2"], Found([Quick, Slow], Draws(1.2), Draws(1.5)).Select(f => f.About.Name));
+
+    // A fuse F of 1 A holds 4 A for 10 ms, 0.16 A²s (IEC 60127-2 sheet 2, from memory): one camera of 4 A and 10 ms, not two of 2.5 A.
+    [Theory]
+    [InlineData(4, 10, 1, false)]
+    [InlineData(4, 10.1, 1, true)]
+    [InlineData(2, 10, 2, false)]
+    [InlineData(2.5, 1, 2, true)]
+    public void Start_CountsAllDevicesOfAnOutputAtOnce(double amperes, double milliseconds, int cameras, bool isFound)
+    {
+        Site site = Shared(0, Boxed(Quick), [Condition.Day(At())], [.. Enumerable.Repeat(Draws(0.1, new Inrush(ElectricCurrent.FromAmperes(amperes), Duration.FromMilliseconds(milliseconds))), cameras)]);
+        IReadOnlyList<Finding> found = Found(site);
+        Assert.Equal(isFound, found.Count == 1);
+        Assert.Equal(isFound ? false : true, site.Assess().StudyFaults().Outputs[0].InConditions[0].StandsInrush);
+    }
+
+    // Half a second of 8 A: 32 A²s, where the resettable fuse of 1.10 A trips with 35.4 A²s at 20 °C and 17.3 A²s at 50 °C.
+    [Theory]
+    [InlineData(20, false)]
+    [InlineData(50, true)]
+    public void Start_CountsTheTemperatureInside(double celsius, bool isFound)
+    {
+        Device heater = Draws(0.1, new Inrush(ElectricCurrent.FromAmperes(8), Duration.FromSeconds(0.5)));
+        IReadOnlyList<Finding> found = Found(Shared(0, Boxed(SmallDevices.Generic(1.10)), [Condition.Day(At(box: 0)), Condition.Night(At(box: celsius))], heater));
+        Assert.Equal(isFound, found.Count == 1);
+        if (isFound) Assert.Contains("When all on it starts at once in \"night\", it draws up to 8 A and 32 A²·s", found[0].Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Start_SaysHowManyDevicesDeclareTheirInrush()
+    {
+        Finding finding = Assert.Single(Found(Shared(0, Boxed(Quick), [Condition.Day(At())], Draws(0.1, new Inrush(ElectricCurrent.FromAmperes(20), Duration.FromMilliseconds(5))), Draws(0.1))));
+        Assert.Contains("(1 of its 2 devices declare what)", finding.Message, StringComparison.Ordinal);
+        Assert.Contains("its least melting I²t is not declared", finding.Message, StringComparison.Ordinal);
+    }
+
+    // A trip in service does not hide a trip at the start, nor the other way round.
+    [Fact]
+    public void ServiceAndStart_AreTwoFindings() =>
+        Assert.Equal(2, Found([Quick], Draws(1.5, new Inrush(ElectricCurrent.FromAmperes(20), Duration.FromMilliseconds(5)))).Count);
+
+    [Fact]
+    public void NothingDeclared_NothingSaid()
+    {
+        Assert.Empty(Found([Quick], Draws(0.1)));
+        Assert.Null(Shared(0, Boxed(Quick), [Condition.Day(At())], Draws(0.1)).Assess().StudyFaults().Outputs[0].InConditions[0].StandsInrush);
+        Assert.Empty(Found([null], Draws(0.1, new Inrush(ElectricCurrent.FromAmperes(200), Duration.FromMilliseconds(5)))));
+        Assert.Empty(Found([ProtectiveDevice.None], Draws(0.1, new Inrush(ElectricCurrent.FromAmperes(200), Duration.FromMilliseconds(5)))));
+    }
+
+    private static Device Draws(double amperes, Inrush? inrush = null) => new("model", DeviceKind.Camera, new ShareDraw(Amperes(amperes)), Wide, inrush: inrush);
+
+    private static DistributionBox Boxed(params ProtectiveDevice?[] devices) =>
+        new(BoxName, Dc(), devices.Select((device, i) => new BoxOutput(i + 1, ElectricCurrent.FromAmperes(50), device)));
+
+    private static IReadOnlyList<Finding> Found(ProtectiveDevice?[] devices, params Device[] cameras) =>
+        Found(Star(Boxed(devices), [Condition.Day(At())], [.. cameras.Select(c => (0.0, c))]));
+
+    private static IReadOnlyList<Finding> Found(Site site) => [.. new NuisanceTripRule().Check(new Evidence(site.Assess()))];
+}
