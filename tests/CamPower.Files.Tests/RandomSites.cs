@@ -225,7 +225,7 @@ public static class RandomSites
             ElectricPotential? setPoint = trim is not null && Chance(0.6) ? Pick(trim.Lowest, ElectricPotential.FromVolts(trim.Lowest.Volts * 1.1)) : null;
             SupplyOutput output = Chance(0.7)
                 ? new DcOutput(nominal, Amperes(0.5, 30), Ratio.FromPercent(Number(0, 50)), trim, setPoint, Chance(0.3) ? Ratio.FromPercent(Number(0, 10)) : null,
-                    Chance(0.3) ? Ohms() : null, Overload(), Chance(0.3) ? Capacitance() : null)
+                    Chance(0.3) ? Ohms() : null, Overload(), Chance(0.3) ? Capacitance() : null, Chance(0.3) ? Power.From(Number(1, 900), Pick(PowerUnit.Watt, PowerUnit.Kilowatt)) : null)
                 : new AcOutput(nominal, Amperes(0.5, 30), Ratio.FromPercent(Number(0, 50)), Chance(0.3) ? Ohms() : null, Overload());
             return new Supply(Name("supply", 0), output, Derating(), Maybe(Inlet));
         }

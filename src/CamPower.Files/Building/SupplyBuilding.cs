@@ -21,6 +21,7 @@ internal static class SupplyBuilding
     {
         Note("trim", entry.Trim is not null, "an AC output cannot be adjusted");
         Note("setPoint", entry.SetPoint is not null, "an AC output cannot be adjusted");
+        Note("ratedPower", entry.RatedPower is not null, "only a DC output has a rated power beside its current");
         Note("ripple", entry.Ripple is not null, "only a DC output has ripple");
         Note("capacitance", entry.Capacitance is not null, "only a DC output has a capacitance");
 
@@ -49,7 +50,8 @@ internal static class SupplyBuilding
             at.Optional("ripple", entry.Ripple),
             at.Optional("sourceResistance", entry.SourceResistance),
             overload,
-            at.Optional("capacitance", entry.Capacitance)));
+            at.Optional("capacitance", entry.Capacitance),
+            at.Optional("ratedPower", entry.RatedPower)));
     }
 
     private static OverloadBehaviour? Build(OverloadEntry? entry, Place at)

@@ -31,6 +31,9 @@ internal sealed class SupplyEntry
     [Description("The voltage that it is adjusted to, inside the trim range.")]
     public Written<ElectricPotential>? SetPoint { get; set; }
 
+    [Description("Rated output power, where the data sheet states one: nominal voltage times rated current otherwise.")]
+    public Written<Power>? RatedPower { get; set; }
+
     [Description("RMS ripple at mains frequency or its double, over the output voltage.")]
     public Written<Ratio>? Ripple { get; set; }
 

@@ -22,6 +22,7 @@ internal static class SupplyWriting
             Derating = Entry(supply.Derating),
             Trim = ModelWriting.Entry(dc?.Trim),
             SetPoint = dc is null || BoxWriting.IsSame(dc.SetPoint, dc.Nominal) ? null : new(dc.SetPoint),
+            RatedPower = dc?.RatedPower is Power power ? new(power) : null,
             Ripple = dc?.Ripple is Ratio ripple ? new(ripple) : null,
             SourceResistance = output.SourceResistance is ElectricResistance resistance ? new(resistance) : null,
             Overload = output.Overload is OverloadBehaviour overload ? Entry(overload) : null,

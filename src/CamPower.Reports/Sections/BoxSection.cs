@@ -67,7 +67,7 @@ internal static class BoxSection
 
     private static string Trim(TrimWindow window) => window.IsEmpty
         ? Invariant($"none: {window.Conflict.Volts:0.00} V short. At least {window.Lowest}, at most {window.Highest}")
-        : Invariant($"{window.Lowest} to {window.Highest}; the middle is {window.Middle.Volts:0.00} V");
+        : Invariant($"{window.Lowest} to {window.Highest}; the middle is {window.Middle.Volts:0.00} V{(window.HighestBeforeLoad.SetPoint < window.Highest.SetPoint ? $"; without load at most {window.HighestBeforeLoad}" : "")}");
 
     private static IReadOnlyList<string> SupplyRow(BoxInCondition box) =>
     [

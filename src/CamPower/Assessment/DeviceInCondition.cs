@@ -102,7 +102,7 @@ public sealed class DeviceInCondition
     }
 
     /// <summary>
-    /// The voltage between the conductors along its runs, from the lowest supply voltage to <see cref="SolvedVoltage"/>; null where there is
+    /// The voltage between the conductors along its way, through the protective device of its output and its runs, from the lowest supply voltage to <see cref="SolvedVoltage"/>; null where there is
     /// none, and where a run on the way shares another's negative, so that nobody can say between which conductors.
     /// </summary>
     /// <example>

@@ -8,6 +8,7 @@ using UnitsNet;
 namespace CamPower.Assessment;
 
 /// <summary>What a group of outputs feeds, as a circuit at one cable temperature. SI doubles; one load a device, in the group's order.</summary>
+/// <remarks>The protective device of each output is in series with all that it feeds. One that nobody declares has no resistance.</remarks>
 internal abstract class FeedCircuit
 {
     private protected FeedCircuit(FeedGroup group, double cableCelsius)
@@ -33,7 +34,15 @@ internal abstract class FeedCircuit
     /// <summary>Voltage of a supply at a level. [V]</summary>
     internal static double SupplyVolts(DistributionBox box, SupplyLevel level) => level == SupplyLevel.Lowest ? box.Supply.Output.LowestVolts : box.Supply.Output.HighestVolts;
 
-    /// <summary>Loop resistance of the whole way to a device. [Ω]</summary>
+    /// <summary>Resistance of the protective device of an output at a level: its greatest where devices go dark, its least where they see too much. [Ω]</summary>
+    private protected static double ProtectionOhms(OutputFeed feed, SupplyLevel level) =>
+        level == SupplyLevel.Lowest ? feed.Output.Protection?.GreatestOhms ?? 0 : feed.Output.Protection?.LeastOhms ?? 0;
+
+    /// <summary>That device with its greatest resistance, as the part of the way that comes before the runs; null where it has none.</summary>
+    private protected static Joint? ProtectionOf(OutputFeed feed) =>
+        feed.Output.Protection is { GreatestOhms: > 0 } device ? new Joint($"{device} at {feed.Runs[0].From}", device.GreatestResistance) : null;
+
+    /// <summary>Loop resistance of the whole way to a device, with the greatest of its output's protective device. [Ω]</summary>
     internal abstract double OhmsTo(int device);
 
     /// <summary>Fills in the voltage of every device, or 0 for each and word that there is no operating point.</summary>
@@ -48,15 +57,22 @@ internal abstract class FeedCircuit
     {
         var volts = new double[loads.Length];
         return TrySolve(SupplyLevel.Lowest, loads, volts)
-            ? new VoltageProfile(SupplyVolts(Group.Devices[device].Box, SupplyLevel.Lowest), Group.Devices[device].Path.SelectMany(Parts))
+            ? new VoltageProfile(SupplyVolts(Group.Devices[device].Box, SupplyLevel.Lowest), Protection().Concat(Group.Devices[device].Path.SelectMany(Parts)))
             : null;
 
-        // Each run carries what the devices behind it draw.
+        IEnumerable<(RunPart, double)> Protection() => ProtectionOf(Group.Feeds[0]) is Joint part
+            ? [(part, part.OhmsAt20C * AmperesOf(_ => true))]
+            : [];
+
+        // Each run carries what the devices behind it draw, the protective device what all of them do.
         IEnumerable<(RunPart, double)> Parts(SiteRun run)
         {
-            double amperes = Enumerable.Range(0, volts.Length).Where(i => Group.Devices[i].Path.Contains(run)).Sum(i => loads[i].AmperesAt(volts[i]));
+            double amperes = AmperesOf(fed => fed.Path.Contains(run));
             return run.Run.Parts.Select(part => (part, part.OhmsAt(CableCelsius) * amperes));
         }
+
+        double AmperesOf(Func<FedDevice, bool> isBehind) =>
+            Enumerable.Range(0, volts.Length).Where(i => isBehind(Group.Devices[i])).Sum(i => loads[i].AmperesAt(volts[i]));
     }
 
     /// <summary>How the voltages with everything on, at the lowest supply voltage, are worked out.</summary>

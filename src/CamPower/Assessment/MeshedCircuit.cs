@@ -28,7 +28,7 @@ internal sealed class MeshedCircuit : FeedCircuit
     internal override double OhmsTo(int device)
     {
         IReadOnlyList<SiteRun> path = Group.Devices[device].Path;
-        double ohms = path.Sum(run => run.Run.OutgoingOhmsAt(CableCelsius));
+        double ohms = ProtectionOhms(FeedOf(path), SupplyLevel.Lowest) + path.Sum(run => run.Run.OutgoingOhmsAt(CableCelsius));
         string? junction = path[path.Count - 1].To;
         while (junction is not null)
         {
@@ -47,8 +47,12 @@ internal sealed class MeshedCircuit : FeedCircuit
         IReadOnlyList<SiteRun> path = Group.Devices[device].Path;
         NetworkSolution solution = Solve(SupplyLevel.Lowest, loads);
         return solution.HasOperatingPoint && path.All(run => run.ReturnAt is null)
-            ? new VoltageProfile(SupplyVolts(Group.Devices[device].Box, SupplyLevel.Lowest), path.SelectMany(Parts))
+            ? new VoltageProfile(SupplyVolts(Group.Devices[device].Box, SupplyLevel.Lowest), Protection().Concat(path.SelectMany(Parts)))
             : null;
+
+        IEnumerable<(RunPart, double)> Protection() => ProtectionOf(FeedOf(path)) is Joint part
+            ? [(part, part.OhmsAt20C * solution.CurrentIn(part.Name).Amperes)]
+            : [];
 
         // What goes out in a run need not come back in it. The branch of the return runs from the supply to the device.
         IEnumerable<(RunPart, double)> Parts(SiteRun run)
@@ -78,6 +82,8 @@ internal sealed class MeshedCircuit : FeedCircuit
         return solution.HasOperatingPoint ? [.. Group.Links.Select(link => solution.CurrentIn(ShieldName(link)).Amperes)] : null;
     }
 
+    private OutputFeed FeedOf(IReadOnlyList<SiteRun> path) => Group.Feeds.First(feed => feed.Runs.Contains(path[0]));
+
     private NetworkSolution Solve(SupplyLevel level, Load[] loads) => _networks[level]
         .WithLoads(Enumerable.Range(0, loads.Length).ToDictionary(LoadName, i => loads[i], StringComparer.Ordinal)).Solve();
 
@@ -86,8 +92,14 @@ internal sealed class MeshedCircuit : FeedCircuit
         var builder = new DcNetworkBuilder();
         foreach (OutputFeed feed in group.Feeds)
         {
-            string output = FeedingEnd(feed.Runs[0]);
-            builder.AddSource(output, Plus(output), Minus(BoxEnd(feed.Box.Name)), ElectricPotential.FromVolts(SupplyVolts(feed.Box, level)));
+            string output = FeedingEnd(feed.Runs[0]), source = output;
+            if (ProtectionOf(feed) is Joint protection)
+            {
+                source = $"supply of {output}";
+                builder.AddBranch(protection.Name, Plus(source), Plus(output), DcNetworkBuilder.Snapped(ProtectionOhms(feed, level)));
+            }
+
+            builder.AddSource(output, Plus(source), Minus(BoxEnd(feed.Box.Name)), ElectricPotential.FromVolts(SupplyVolts(feed.Box, level)));
             foreach (SiteRun run in feed.Runs) AddRun(builder, run, cableCelsius);
         }
 

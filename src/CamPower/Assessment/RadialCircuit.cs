@@ -9,17 +9,19 @@ namespace CamPower.Assessment;
 internal sealed class RadialCircuit : FeedCircuit
 {
     private readonly int[] _parents;
-    private readonly double[] _ohms;
-    private readonly int _runs;
+    private readonly double[] _ohmsAtLowest, _ohmsAtHighest;
+    private readonly int _firstDevice;
 
     internal RadialCircuit(FeedGroup group, double cableCelsius)
         : base(group, cableCelsius)
     {
-        // Each device is a node of its own, at the end of its run without resistance.
+        // The output behind its protective device, then the end of each run; each device is a node of its own, at the end
+        // of its run without resistance.
         OutputFeed feed = group.Feeds[0];
-        _runs = feed.Runs.Count;
-        _parents = [.. feed.Parents, .. feed.Devices.Select(d => d.RunIndex)];
-        _ohms = [.. feed.Runs.Select(r => r.Run.OhmsAt(cableCelsius)), .. feed.Devices.Select(_ => 0.0)];
+        _firstDevice = 1 + feed.Runs.Count;
+        _parents = [-1, .. feed.Parents.Select(run => 1 + run), .. feed.Devices.Select(d => 1 + d.RunIndex)];
+        _ohmsAtLowest = OhmsOf(feed, SupplyLevel.Lowest);
+        _ohmsAtHighest = OhmsOf(feed, SupplyLevel.Highest);
     }
 
     // The network of both poles shows the same circuit with its nodes by name.
@@ -28,19 +30,23 @@ internal sealed class RadialCircuit : FeedCircuit
     internal override double OhmsTo(int device)
     {
         double ohms = 0;
-        for (int node = _runs + device; node >= 0; node = _parents[node]) ohms += _ohms[node];
+        for (int node = _firstDevice + device; node >= 0; node = _parents[node]) ohms += _ohmsAtLowest[node];
         return ohms;
     }
 
     internal override bool TrySolve(SupplyLevel level, Load[] loads, double[] deviceVolts)
     {
         var nodeLoads = new Load[_parents.Length];
-        for (int i = 0; i < _runs; i++) nodeLoads[i] = Load.None;
-        loads.CopyTo(nodeLoads, _runs);
+        for (int i = 0; i < _firstDevice; i++) nodeLoads[i] = Load.None;
+        loads.CopyTo(nodeLoads, _firstDevice);
         var volts = new double[_parents.Length];
-        bool solved = RadialKernel.TrySolve(_parents, _ohms, nodeLoads, SupplyVolts(Group.Feeds[0].Box, level), volts);
+        double[] ohms = level == SupplyLevel.Lowest ? _ohmsAtLowest : _ohmsAtHighest;
+        bool solved = RadialKernel.TrySolve(_parents, ohms, nodeLoads, SupplyVolts(Group.Feeds[0].Box, level), volts);
         if (!solved) Array.Clear(volts, 0, volts.Length);
-        Array.Copy(volts, _runs, deviceVolts, 0, deviceVolts.Length);
+        Array.Copy(volts, _firstDevice, deviceVolts, 0, deviceVolts.Length);
         return solved;
     }
+
+    private double[] OhmsOf(OutputFeed feed, SupplyLevel level) =>
+        [ProtectionOhms(feed, level), .. feed.Runs.Select(r => r.Run.OhmsAt(CableCelsius)), .. feed.Devices.Select(_ => 0.0)];
 }

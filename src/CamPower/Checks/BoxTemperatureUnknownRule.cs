@@ -6,7 +6,7 @@ namespace CamPower.Checks;
 
 /// <summary>A box in an enclosure whose supply declares no efficiency: how warm it gets inside is not known.</summary>
 public sealed class BoxTemperatureUnknownRule() : Rule("box-temperature-unknown", Severity.Caution,
-    "A box stands in an enclosure, and the efficiency of its supply is not declared at its load: the temperature inside is not known, and the derating is that of the cooler air around.",
+    "A box stands in an enclosure, and the efficiency of its supply is not declared at its load: the temperature inside is not known, or only at least, and the derating is that of cooler air.",
     "Take the efficiency of the supply from its data sheet, up to the load that it carries here, or measure the temperature inside.", Sources.EnclosureHeatBalance)
 {
     /// <inheritdoc/>
@@ -14,14 +14,14 @@ public sealed class BoxTemperatureUnknownRule() : Rule("box-temperature-unknown"
     {
         foreach (BoxAssessment box in Require.NotNull(evidence, nameof(evidence)).Assessment.Boxes)
         {
-            BoxInCondition? unknown = box.InConditions.FirstOrDefault(c => c.AreOwnLossesUnknown);
+            BoxInCondition? unknown = box.InConditions.FirstOrDefault(c => c.AreOwnLossesUnknown || c.AreOwnLossesAtLeast);
             if (unknown is null) continue;
-            bool isDeclared = box.Box.Supply.Inlet?.Efficiency is not null;
             string what = box.Box.Cabinet is Cabinet cabinet ? $"how warm {cabinet} gets, with all that stands in it," : "how warm the enclosure gets";
-            yield return Find(Subject.Of(box.Box), isDeclared
-                ? Invariant($"In \"{unknown.Condition}\" its supply gives {unknown.Amperes:0.00} A, beyond the end of its declared efficiency: {what} is not known.")
-                : $"Its supply declares no efficiency: {what} is not known.",
-                condition: isDeclared ? unknown.Condition : null);
+            yield return unknown.AreOwnLossesUnknown
+                ? Find(Subject.Of(box.Box), $"Its supply declares no efficiency: {what} is not known.")
+                : Find(Subject.Of(box.Box), Invariant($"In \"{unknown.Condition}\" its supply gives {unknown.Amperes:0.00} A, beyond the end of its declared efficiency: {what} is not known{AtLeast(unknown)}."), condition: unknown.Condition);
         }
     }
+
+    private static string AtLeast(BoxInCondition box) => box.IsInsideUnknown ? string.Empty : Invariant($", but at least {box.SupplyCelsius:0.#} °C");
 }

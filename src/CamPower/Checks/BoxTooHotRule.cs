@@ -25,21 +25,23 @@ public sealed class BoxTooHotRule() : Rule("box-too-hot", Severity.Failure,
             if (hottest is null) continue;
             string where = hottest.Heat is null ? "around it" : box.Box.Cabinet is Cabinet cabinet ? $"in {cabinet}" : "in its enclosure";
             yield return Find(Subject.Of(box.Box),
-                Invariant($"In \"{hottest.Condition}\" the air {where} is at {hottest.SupplyCelsius:0.#} °C, and its supply is rated to run up to {hottest.HighestCelsius:0.#} °C."),
+                Invariant($"In \"{hottest.Condition}\" the air {where} is at {(hottest.IsInsideAtLeast ? "least " : "")}{hottest.SupplyCelsius:0.#} °C, and its supply is rated to run up to {hottest.HighestCelsius:0.#} °C."),
                 Temperature.FromDegreesCelsius(hottest.SupplyCelsius), Temperature.FromDegreesCelsius(hottest.HighestCelsius), hottest.Condition);
         }
     }
 
-    /// <summary>The condition that leaves the least of the rating of those in which the supply is not too hot to run; null where it always is.</summary>
+    /// <summary>The condition that leaves the least of the rating of those in which the supply is neither too hot nor too cold to run; null where it always is.</summary>
     internal static BoxInCondition? WorstOfTheRest(BoxAssessment box)
     {
-        if (!box.Worst.IsTooHot) return box.Worst;
+        if (!IsOut(box.Worst)) return box.Worst;
         BoxInCondition? worst = null;
         foreach (BoxInCondition candidate in box.InConditions)
         {
-            if (!candidate.IsTooHot && (worst is null || candidate.IsWorseThan(worst))) worst = candidate;
+            if (!IsOut(candidate) && (worst is null || candidate.IsWorseThan(worst))) worst = candidate;
         }
 
         return worst;
     }
+
+    private static bool IsOut(BoxInCondition box) => box.IsTooHot || box.IsTooCold;
 }

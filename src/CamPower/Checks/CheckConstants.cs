@@ -15,13 +15,21 @@ public static class CheckConstants
     public static CitedValue UndeclaredInsulation { get; } =
         new("Highest temperature in service of an insulation that nobody declares", 60, "°C", Sources.UndeclaredInsulation);
 
-    /// <summary>Direct voltage up to which a part may be touched. [V]</summary>
+    /// <summary>The highest direct voltage of extra-low voltage, free of ripple. [V]</summary>
     public static CitedValue ExtraLowDirectVoltage { get; } =
-        new("Safety extra-low voltage, DC", 60, "V", Sources.ExtraLowVoltage);
+        new("Safety extra-low voltage, DC", 120, "V", Sources.ExtraLowVoltage);
+
+    /// <summary>The highest alternating voltage of extra-low voltage, RMS. [V]</summary>
+    public static CitedValue ExtraLowAlternatingVoltage { get; } =
+        new("Safety extra-low voltage, AC, RMS", 50, "V", Sources.ExtraLowVoltage);
+
+    /// <summary>Direct voltage up to which a part may be touched. [V]</summary>
+    public static CitedValue TouchableDirectVoltage { get; } =
+        new("Direct voltage of parts that may be touched", 60, "V", Sources.TouchableVoltage);
 
     /// <summary>Crest of an alternating voltage up to which a part may be touched. [V]</summary>
-    public static CitedValue ExtraLowCrestVoltage { get; } =
-        new("Safety extra-low voltage, crest of AC", 42.4, "V", Sources.ExtraLowVoltage);
+    public static CitedValue TouchableCrestVoltage { get; } =
+        new("Crest of an alternating voltage of parts that may be touched", 42.4, "V", Sources.TouchableVoltage);
 
     /// <summary>Voltage at mains frequency along a video shield. [mV, RMS]</summary>
     public static CitedValue ShieldHum { get; } =

@@ -5,29 +5,30 @@ using static System.FormattableString;
 
 namespace CamPower.Checks;
 
-/// <summary>An output of more voltage than may be touched: it is no low-voltage work any more.</summary>
+/// <summary>An output of more than extra-low voltage: it is no low-voltage work any more.</summary>
+/// <remarks>A direct voltage is taken to be free of ripple. Below these limits <see cref="VoltageAboveTouchableRule"/> speaks.</remarks>
 public sealed class VoltageAboveExtraLowRule : Rule
 {
-    private readonly double _direct, _crest;
+    private readonly double _direct, _alternating;
 
-    /// <summary>The rule with 60 V of direct and 42.4 V crest of alternating voltage.</summary>
+    /// <summary>The rule with 120 V of direct and 50 V RMS of alternating voltage.</summary>
     public VoltageAboveExtraLowRule()
-        : this(ElectricPotential.FromVolts(CheckConstants.ExtraLowDirectVoltage.Value), ElectricPotential.FromVolts(CheckConstants.ExtraLowCrestVoltage.Value))
+        : this(ElectricPotential.FromVolts(CheckConstants.ExtraLowDirectVoltage.Value), ElectricPotential.FromVolts(CheckConstants.ExtraLowAlternatingVoltage.Value))
     {
     }
 
     /// <summary>The rule with limits of your own.</summary>
     /// <param name="direct">Highest direct voltage, above 0. [V]</param>
-    /// <param name="crest">Highest crest of an alternating voltage, above 0. [V]</param>
+    /// <param name="alternating">Highest alternating voltage, RMS, above 0. [V]</param>
     /// <exception cref="ArgumentOutOfRangeException">A voltage is not above 0, or not finite.</exception>
-    public VoltageAboveExtraLowRule(ElectricPotential direct, ElectricPotential crest)
+    public VoltageAboveExtraLowRule(ElectricPotential direct, ElectricPotential alternating)
         : base("voltage-above-extra-low", Severity.Danger,
-            "A supply may give more voltage than extra-low voltage allows to touch: insulation, enclosure and hands are those of mains work then.",
+            "A supply may give more voltage than extra-low voltage goes: insulation, enclosure and hands are those of mains work then.",
             "Do not energise: use a supply of extra-low voltage, or have the circuit planned and wired as the local code wants it for this voltage.",
             CheckConstants.ExtraLowDirectVoltage.Source)
     {
         _direct = Require.Positive(direct.Volts, nameof(direct), "V");
-        _crest = Require.Positive(crest.Volts, nameof(crest), "V");
+        _alternating = Require.Positive(alternating.Volts, nameof(alternating), "V");
         Limit = direct;
     }
 
@@ -39,12 +40,12 @@ public sealed class VoltageAboveExtraLowRule : Rule
     {
         foreach (BoxAssessment box in Require.NotNull(evidence, nameof(evidence)).Assessment.Boxes)
         {
-            bool isAlternating = box.Box.Supply.Output is AcOutput;
-            double volts = box.Box.Supply.Output.HighestVolts * (isAlternating ? Math.Sqrt(2) : 1), limit = isAlternating ? _crest : _direct;
-            if (!Limits.IsAbove(volts, limit)) continue;
+            SupplyOutput output = box.Box.Supply.Output;
+            double limit = output is AcOutput ? _alternating : _direct;
+            if (!Limits.IsAbove(output.HighestVolts, limit)) continue;
             yield return Find(Subject.Of(box.Box),
-                Invariant($"It may give {volts:0.#} V{(isAlternating ? " at the crest" : " DC")}, and {limit:0.#} V is the most of extra-low voltage."),
-                ElectricPotential.FromVolts(volts), ElectricPotential.FromVolts(limit));
+                Invariant($"It may give {output.HighestVolts:0.#} V {(output is AcOutput ? "AC" : "DC")}, and {limit:0.#} V is the most of extra-low voltage."),
+                output.HighestVoltage, ElectricPotential.FromVolts(limit));
         }
     }
 }

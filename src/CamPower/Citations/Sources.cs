@@ -318,6 +318,16 @@ public static class Sources
         "IEC 60950-1, 2.5", CitationKind.Standard, null,
         "Table 2C: a fuse or a device that is not adjustable and does not reset by itself; a resettable fuse counts for Table 2B only (seen in a summary)");
 
+    /// <summary>What else than its own impedance limits a limited power source.</summary>
+    public static Citation LimitedPowerRegulating { get; } = new(
+        "IEC 62368-1 Annex Q", CitationKind.FromMemory, null,
+        "Q.1: a regulating network, or an integrated circuit current limiter, keeps the output within Table Q.1 in normal operation and after any single fault in it");
+
+    /// <summary>How fast the overcurrent device of a limited power source must be.</summary>
+    public static Citation LimitedPowerOpening { get; } = new(
+        "IEC 62368-1 Annex Q; IEC 60950-1, 2.5", CitationKind.FromMemory, null,
+        "Tables Q.2 and 2C: the rating is that of fuses and circuit breakers that open within 120 s at 210 % of the current in the table");
+
     /// <summary>Cells of the tables of Class 2 sources that were seen in print.</summary>
     public static Citation Class2 { get; } = new(
         "NEC (NFPA 70)", CitationKind.Standard, null,
@@ -330,6 +340,10 @@ public static class Sources
     /// <summary>What holds of Class 2 where wet contact is likely.</summary>
     public static Citation Class2Notes { get; } = new(
         "NEC (NFPA 70)", CitationKind.Standard, "2005", "Chapter 9, Tables 11(A) and 11(B), notes 2 and 4 (seen in a pocket guide)");
+
+    /// <summary>What a supply gives that is set above its nominal voltage.</summary>
+    public static Citation RatedPower { get; } = new(
+        "Common practice, no source", CitationKind.CommonPractice, null, "a supply trimmed up keeps its rated power: less current in proportion; trimmed down it keeps its rated current");
 
     /// <summary>What a supply loses.</summary>
     public static Citation EfficiencyLoss { get; } = new(
@@ -422,6 +436,10 @@ public static class Sources
     public static Citation NecSmallConductors { get; } = new(
         "NEC (NFPA 70)", CitationKind.Standard, "2011 and later", "240.4(D), small conductors, 14 AWG and thicker (seen in a page that quotes it)");
 
+    /// <summary>What copper of 14, 12 and 10 AWG may carry.</summary>
+    public static Citation NecLoadOfSmallConductors { get; } = new(
+        "NEC (NFPA 70)", CitationKind.FromMemory, "2011 and later", "Table 310.16, 60 °C column: 15 A, 20 A and 30 A in 30 °C; 240.4(D) holds warmer insulation to the same");
+
     /// <summary>The largest protective device of 18 and 16 AWG.</summary>
     public static Citation NecSmallConductorsFromMemory { get; } = new(
         "NEC (NFPA 70)", CitationKind.FromMemory, "2011 and later", "240.4(D)(1) and (2), 18 and 16 AWG copper; (6), 10 AWG aluminium");
@@ -464,10 +482,15 @@ public static class Sources
     public static Citation ScrewTerminals { get; } = new(
         "Common practice, no source", CitationKind.CommonPractice, null, "screw terminals of 5 mm pitch take 24 to 12 AWG");
 
-    /// <summary>The voltage up to which a part may be touched in household equipment.</summary>
+    /// <summary>How far extra-low voltage goes.</summary>
     public static Citation ExtraLowVoltage { get; } = new(
+        "IEC 61140; IEC 61558-1", CitationKind.Standard, null,
+        "3.7.16 of the second, safety extra-low voltage: 50 V AC, 120 V DC free of ripple (seen in an entry of the IEC's terminology)");
+
+    /// <summary>The voltage up to which a part may be touched in household equipment.</summary>
+    public static Citation TouchableVoltage { get; } = new(
         "IEC 60335-1", CitationKind.Standard, null,
-        "3.4.2, safety extra-low voltage: 60 V DC, 42.4 V peak AC (seen in an entry of the IEC's terminology)");
+        "3.4.2, safety extra-low voltage of household equipment: 60 V DC, 42.4 V peak AC (seen in an entry of the IEC's terminology)");
 
     /// <summary>What is taken for an insulation that nobody declares.</summary>
     public static Citation UndeclaredInsulation { get; } = new(

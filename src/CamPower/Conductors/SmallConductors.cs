@@ -26,7 +26,7 @@ public static class SmallConductors
 
     private static readonly (double SquareMeters, double Amperes)[] Aluminium = Rows((12, 15), (10, 25));
 
-    private static readonly double From18Awg = WireSize.Awg(18).SquareMeters, Below14Awg = WireSize.Awg(14).SquareMeters;
+    private static readonly double From18Awg = WireSize.Awg(18).SquareMeters, From14Awg = WireSize.Awg(14).SquareMeters;
 
     /// <summary>The largest protective device of a conductor, wires in parallel counting together; null where no row reaches to it. [A]</summary>
     /// <param name="conductor">The conductor.</param>
@@ -34,10 +34,12 @@ public static class SmallConductors
     /// <remarks>Materials other than copper, aluminium and copper-clad aluminium, and sizes outside the rows, have none.</remarks>
     public static ElectricCurrent? LargestProtection(Conductor conductor) => Current(ProtectionAmperes(Require.NotNull(conductor, nameof(conductor))));
 
-    /// <summary>The largest continuous load of copper from 18 AWG to under 14 AWG, 80 % of its largest protective device; null for any other. [A]</summary>
+    /// <summary>The largest continuous load of copper from 18 AWG to under 14 AWG, 80 % of its largest protective device, and of 14, 12 and 10 AWG, all of that; null for any other. [A]</summary>
     /// <param name="conductor">The conductor.</param>
     /// <exception cref="ArgumentNullException"><paramref name="conductor"/> is null.</exception>
-    /// <remarks>Source: <see cref="ConductorConstants.ContinuousShareOfSmallConductors"/>.</remarks>
+    /// <remarks>Sources: <see cref="ConductorConstants.ContinuousShareOfSmallConductors"/>; <see cref="Sources.NecLoadOfSmallConductors"/>. From 14 AWG
+    /// on it is for sizes of the American wire gauge: other codes allow their own sizes more. Where a protective device has to be larger than
+    /// a continuous load, as the NEC wants of branch circuits, its largest rating leaves less.</remarks>
     public static ElectricCurrent? LargestContinuousLoad(Conductor conductor) => Current(ContinuousAmperes(Require.NotNull(conductor, nameof(conductor))));
 
     /// <inheritdoc cref="LargestProtection"/>
@@ -55,10 +57,12 @@ public static class SmallConductors
     }
 
     /// <inheritdoc cref="LargestContinuousLoad"/>
-    internal static double? ContinuousAmperes(Conductor conductor) =>
-        ReferenceEquals(RowsFor(conductor.Material), Copper) && conductor.Size.SquareMeters >= From18Awg && conductor.Size.SquareMeters < Below14Awg
-            ? ProtectionAmperes(conductor) * ConductorConstants.ContinuousShareOfSmallConductors.Value / 100
-            : null;
+    internal static double? ContinuousAmperes(Conductor conductor)
+    {
+        if (!ReferenceEquals(RowsFor(conductor.Material), Copper) || conductor.Size.SquareMeters < From18Awg) return null;
+        if (conductor.Size.SquareMeters < From14Awg) return ProtectionAmperes(conductor) * ConductorConstants.ContinuousShareOfSmallConductors.Value / 100;
+        return conductor.Size.Series == WireSizeSeries.Awg ? ProtectionAmperes(conductor) : null;
+    }
 
     private static (double SquareMeters, double Amperes)[]? RowsFor(ConductorMaterial material)
     {

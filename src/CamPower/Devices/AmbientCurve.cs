@@ -53,6 +53,9 @@ public sealed class AmbientCurve
 
     internal double HottestCelsius => _lines.Highest;
 
+    /// <summary>The factor beyond the hot end as well, where it is at most that of the last point; null below the cold end, where nothing is known.</summary>
+    internal double? MostFactorAt(double celsius) => _lines.At(Math.Min(celsius, _lines.Highest));
+
     internal bool Covers(double celsius) => celsius >= _lines.Lowest && celsius <= _lines.Highest;
 
     /// <summary>How far the air around a device is outside the curve; null where it is not.</summary>

@@ -1,4 +1,6 @@
 using System;
+using System.Collections.Generic;
+using System.Linq;
 using UnitsNet;
 
 namespace CamPower;
@@ -20,6 +22,24 @@ public sealed class ProtectionInCondition
         Opening = output.IsDemandOnly ? default : opening;
         StandsInrush = standsInrush;
         ShareOfRating = double.IsInfinity(ratedAmperes) ? null : Ratio.FromDecimalFractions(output.Amperes / ratedAmperes);
+    }
+
+    /// <summary>The device of an output in each condition of its box.</summary>
+    internal static IReadOnlyList<ProtectionInCondition> AllOf(OutputAssessment output, BoxAssessment box)
+    {
+        var inrush = Inrush.AtOnce(output.Devices.Select(d => d.Model.Inrush).OfType<Inrush>());
+        return Array.AsReadOnly([.. output.InConditions.Zip(box.InConditions, (drawn, inBox) => Of(output.Output.Protection, drawn, inBox, inrush))]);
+    }
+
+    /// <summary>A device under the current of an output, and the inrush of all that it feeds, in one condition of its box; null where nobody declares one.</summary>
+    /// <remarks>Hotter than its ambient curve goes, it carries at most what it does at the end of it. In a box whose inside is not known nothing is said of a device that has a curve.</remarks>
+    internal static ProtectionInCondition Of(ProtectiveDevice? device, OutputInCondition drawn, BoxInCondition inBox, Inrush? inrush)
+    {
+        double? factor = device?.Ambient is AmbientCurve curve ? (inBox.IsInsideUnknown ? null : curve.MostFactorAt(inBox.SupplyCelsius)) : 1;
+        if (device is null || factor is not double known) return new ProtectionInCondition(drawn, double.PositiveInfinity, default, double.PositiveInfinity, standsInrush: null);
+        double carried = device.CarriedAmperes(known);
+        bool? stands = inrush is null ? null : device.StandsInrush(inrush.PeakAmperes, inrush.AmpereSquaredSeconds, known);
+        return new ProtectionInCondition(drawn, carried, device.OpeningAt(drawn.Amperes, known), device is Fuse ? carried : double.PositiveInfinity, stands);
     }
 
     /// <summary>The condition.</summary>

@@ -115,7 +115,6 @@ internal sealed class RailStudy
     private Site OnlyOf(Site site, DeviceAssessment[] fed)
     {
         var ways = new HashSet<SiteRun>(fed.SelectMany(d => d.Path));
-        SiteRun[] runs = [.. ways.Select(run => new SiteRun(run.From, run.To, run.Run, laying: run.Laying))];
-        return new Site(site.Name, [_condition], [_box], runs, fed.Select(d => d.Device), altitude: site.Altitude);
+        return site.With([_condition], [_box], ways.Select(run => run.WithOwnReturn()), fed.Select(d => d.Device), videoLinks: [], bonds: [], ties: []);
     }
 }

@@ -44,9 +44,9 @@ public static class SiteFaulting
         CancellationToken cancellationToken)
     {
         ProtectiveDevice? device = output.Output.Protection;
-        bool isInsideUnknown = device?.Ambient is not null && box.InConditions.Any(c => c.IsInsideUnknown);
+        bool isInsideUnknown = device?.Ambient is not null && box.InConditions.All(c => c.IsInsideUnknown);
         var setting = new FaultSetting(box.Box.Supply.Output, device, conditions, isInsideUnknown);
-        return new OutputFaults(output, conditions, setting, Shorts, Everything, () => Array.AsReadOnly([.. InConditions(box, output)]));
+        return new OutputFaults(output, conditions, setting, Shorts, Everything, () => ProtectionInCondition.AllOf(output, box));
 
         IReadOnlyList<SiteShort> Shorts()
         {
@@ -66,24 +66,4 @@ public static class SiteFaulting
     private static FaultConditions ConditionsOf(Site site, BoxAssessment box) => new(
         Temperature.FromDegreesCelsius(site.Conditions.Min(c => c.At.CableCelsius)), Temperature.FromDegreesCelsius(site.Conditions.Max(c => c.At.CableCelsius)),
         Temperature.FromDegreesCelsius(box.InConditions.Min(c => c.SupplyCelsius)), Temperature.FromDegreesCelsius(box.InConditions.Max(c => c.SupplyCelsius)));
-
-    private static IEnumerable<ProtectionInCondition> InConditions(BoxAssessment box, OutputAssessment output)
-    {
-        ProtectiveDevice device = output.Output.Protection ?? ProtectiveDevice.None;
-        var inrush = Inrush.AtOnce(output.Devices.Select(d => d.Model.Inrush).OfType<Inrush>());
-        foreach ((OutputInCondition drawn, BoxInCondition inBox) in output.InConditions.Zip(box.InConditions, (o, b) => (o, b)))
-        {
-            bool isKnown = output.Output.Protection is not null
-                && (device.Ambient is null || (!inBox.IsInsideUnknown && device.Ambient.Covers(inBox.SupplyCelsius)));
-            if (!isKnown)
-            {
-                yield return new ProtectionInCondition(drawn, double.PositiveInfinity, default, double.PositiveInfinity, standsInrush: null);
-                continue;
-            }
-
-            double factor = device.CurrentFactorAt(Temperature.FromDegreesCelsius(inBox.SupplyCelsius), nameof(output)), carried = device.CarriedAmperes(factor);
-            bool? stands = inrush is null ? null : device.StandsInrush(inrush.PeakAmperes, inrush.AmpereSquaredSeconds, factor);
-            yield return new ProtectionInCondition(drawn, carried, device.OpeningAt(drawn.Amperes, factor), device is Fuse ? carried : double.PositiveInfinity, stands);
-        }
-    }
 }

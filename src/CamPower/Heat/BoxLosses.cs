@@ -9,7 +9,7 @@ namespace CamPower.Heat;
 /// <summary>The heat lost in the enclosure of a box: by its supply, by the protective devices of its outputs, by other boxes of its cabinet, by what else runs in it.</summary>
 /// <remarks>
 /// Immutable. The supply gives its highest voltage. Below the first point of its efficiency curve it is taken to lose as
-/// much as there, for its losses grow with its load; beyond the last point they are not known.
+/// much as there, for its losses grow with its load; beyond the last point it loses at least as much as there.
 /// A device counts with its greatest resistance, one that nobody declares with none; wires in the box do not count, and of a
 /// fuse the cold resistance does. What depends on the temperature inside is the resistance of a resettable fuse alone
 /// (<see cref="ResettableFuse.GreatestResistanceIn"/>); data sheets state efficiency at one temperature.
@@ -19,14 +19,14 @@ public sealed class BoxLosses
     private readonly double _volts, _amperes, _efficiency, _ratedAmperes, _airCelsius;
     private readonly List<(double Amperes, ProtectiveDevice Device)> _devices;
 
-    private BoxLosses(BoxLosses from, double airCelsius, double neighbourWatts)
-        : this(from._volts, from._ratedAmperes, from._amperes, from._efficiency, from._devices, from.OtherWatts, airCelsius, neighbourWatts)
-    {
-    }
+    private BoxLosses(BoxLosses from, double airCelsius, double neighbourWatts, bool isAtLeast)
+        : this(from._volts, from._ratedAmperes, from._amperes, from._efficiency, from.AreOwnAtLeast, from._devices, from.OtherWatts, airCelsius, neighbourWatts) =>
+        IsAtLeast = isAtLeast;
 
-    private BoxLosses(double volts, double ratedAmperes, double amperes, double efficiency, List<(double Amperes, ProtectiveDevice Device)> devices,
-        double otherWatts, double airCelsius, double neighbourWatts)
+    private BoxLosses(double volts, double ratedAmperes, double amperes, double efficiency, bool areOwnAtLeast,
+        List<(double Amperes, ProtectiveDevice Device)> devices, double otherWatts, double airCelsius, double neighbourWatts)
     {
+        AreOwnAtLeast = IsAtLeast = areOwnAtLeast;
         _volts = volts;
         _ratedAmperes = ratedAmperes;
         _amperes = amperes;
@@ -54,6 +54,12 @@ public sealed class BoxLosses
     /// <summary>All of it. [W]</summary>
     public Power Total => Power.FromWatts(TotalWatts);
 
+    /// <summary>Whether the supply, or that of another box in the cabinet, is loaded beyond the last point of its efficiency curve: at least this is lost.</summary>
+    public bool IsAtLeast { get; }
+
+    /// <summary>Whether it is the supply of the box itself.</summary>
+    internal bool AreOwnAtLeast { get; }
+
     internal double TotalWatts => OwnWatts + NeighbourWatts + OtherWatts;
 
     /// <summary>What the box itself loses. [W]</summary>
@@ -70,34 +76,36 @@ public sealed class BoxLosses
 
     private double OtherWatts { get; }
 
-    /// <summary>The losses at a total current and the current of each output, in air of 20 °C; null where the efficiency is not known there.</summary>
+    /// <summary>The losses at a total current and the current of each output, in air of 20 °C; null where no efficiency is declared.</summary>
     internal static BoxLosses? Of(DistributionBox box, double totalAmperes, IEnumerable<(BoxOutput Output, double Amperes)> outputs)
     {
         SupplyOutput output = box.Supply.Output;
         if (box.Supply.Inlet?.Efficiency is not ShareCurve<Ratio> curve) return null;
-        double load = Math.Max(totalAmperes / output.RatedAmperes, curve.Lowest);
-        if (curve.ShareAt(load) is not double efficiency) return null;
+        double asked = totalAmperes / output.RatedAmperes, load = Math.Min(Math.Max(asked, curve.Lowest), curve.Highest);
+        double efficiency = curve.ShareAt(load)!.Value;
         List<(double, ProtectiveDevice)> devices = [.. outputs.Select(o => (o.Amperes, o.Output.Protection ?? ProtectiveDevice.None)).Where(d => d.Item2.GreatestOhms > 0)];
-        return new BoxLosses(output.HighestVolts, output.RatedAmperes, load * output.RatedAmperes, efficiency, devices, box.Enclosure?.OtherWatts ?? 0,
+        return new BoxLosses(output.HighestVolts, output.RatedAmperes, load * output.RatedAmperes, efficiency, Limits.IsAbove(asked, curve.Highest), devices, box.Enclosure?.OtherWatts ?? 0,
             airCelsius: ResettableFuse.SheetCelsius, neighbourWatts: 0);
     }
 
     /// <summary>The same losses in air of a temperature.</summary>
-    internal BoxLosses InAirOf(double celsius) => new(this, celsius, NeighbourWatts);
+    internal BoxLosses InAirOf(double celsius) => new(this, celsius, NeighbourWatts, IsAtLeast);
 
     /// <summary>The same losses beside those of the other boxes of a cabinet.</summary>
-    internal BoxLosses Beside(double neighbourWatts) => new(this, _airCelsius, neighbourWatts);
+    internal BoxLosses Beside(IReadOnlyList<BoxLosses> neighbours) =>
+        new(this, _airCelsius, neighbours.Sum(n => n.OwnWatts), AreOwnAtLeast || neighbours.Any(n => n.AreOwnAtLeast));
 
     /// <summary>How it was worked out.</summary>
     public Derivation Explain() => new("losses in the box", Steps(), ToString());
 
     /// <summary>The parts and their sum in the invariant culture; never throws.</summary>
     public override string ToString() => FormattableString.Invariant(
-        $"{TotalWatts:0.00} W: supply {SupplyWatts:0.00} W, devices {DeviceWatts:0.00} W{(NeighbourWatts > 0 ? FormattableString.Invariant($", neighbours {NeighbourWatts:0.00} W") : "")}, other {OtherWatts:0.00} W");
+        $"{(IsAtLeast ? "at least " : "")}{TotalWatts:0.00} W: supply {SupplyWatts:0.00} W, devices {DeviceWatts:0.00} W{(NeighbourWatts > 0 ? FormattableString.Invariant($", neighbours {NeighbourWatts:0.00} W") : "")}, other {OtherWatts:0.00} W");
 
     internal IEnumerable<DerivationStep> Steps()
     {
-        yield return new("Ps", FormattableString.Invariant($"Lost in the supply, loaded to {100 * _amperes / _ratedAmperes:0.#} % of its rating"), "V*I*(1/eta - 1)",
+        string load = FormattableString.Invariant($"{100 * _amperes / _ratedAmperes:0.#} % of its rating");
+        yield return new("Ps", AreOwnAtLeast ? $"Lost in the supply at least: at {load}, where its declared efficiency ends" : $"Lost in the supply, loaded to {load}", "V*I*(1/eta - 1)",
             @"P_s = V\,I\left(\frac{1}{\eta} - 1\right)", $"{Number(_volts)}*{Number(_amperes)}*(1/{Number(_efficiency)} - 1)", SupplyWatts, "W", Sources.EfficiencyLoss);
         foreach (double growth in _devices.Select(d => d.Device.ResistanceGrowthIn(_airCelsius)).Where(g => g > 1).Distinct()) yield return GrowthStep(growth);
         if (_devices.Count > 0)

@@ -48,7 +48,7 @@ internal sealed class EnclosureBalance
             BoxLosses[] each = [.. losses.Select(l => l.InAirOf(celsius))];
             double watts = each.Sum(l => l.OwnWatts) + enclosure.OtherWatts;
             return new EnclosureBalance(new HeatedEnclosure(enclosure, watts, at.BoxCelsius, at.SunWattsPerSquareMeter, altitudeMeters),
-                [.. each.Select((l, i) => l.Beside(each.Where((_, other) => other != i).Sum(o => o.OwnWatts)))]);
+                [.. each.Select((l, i) => l.Beside([.. each.Where((_, other) => other != i)]))]);
         }
     }
 }

@@ -42,6 +42,9 @@ public sealed class OutputTie
     /// <summary>Whether both outputs are of one box, and so of one supply.</summary>
     public bool IsWithinOneBox => string.Equals(OneBox, OtherBox, StringComparison.Ordinal);
 
+    /// <summary>Whether it is at an output of a box.</summary>
+    internal bool IsAt(string box) => string.Equals(OneBox, box, StringComparison.Ordinal) || string.Equals(OtherBox, box, StringComparison.Ordinal);
+
     /// <summary>Both outputs in words; never throws.</summary>
     public override string ToString() => FormattableString.Invariant($"tie of {OneBox} output {OneOutput} and {OtherBox} output {OtherOutput}");
 }

@@ -98,11 +98,16 @@ public sealed class Site
     public Site With(DistributionBox box)
     {
         DistributionBox replaced = BoxNamed(Require.NotNull(box, nameof(box)).Name, nameof(box));
-        return new Site(Name, Conditions, Boxes.Select(b => ReferenceEquals(b, replaced) ? box : b), Runs, Devices, VideoLinks, Bonds, Altitude, Ties);
+        return With(boxes: Boxes.Select(b => ReferenceEquals(b, replaced) ? box : b));
     }
 
     /// <summary>The name; never throws.</summary>
     public override string ToString() => Name;
+
+    /// <summary>The same site with other parts in the place of its own; those that are not given stay.</summary>
+    internal Site With(IEnumerable<Condition>? conditions = null, IEnumerable<DistributionBox>? boxes = null, IEnumerable<SiteRun>? runs = null, IEnumerable<SiteDevice>? devices = null,
+        IEnumerable<VideoLink>? videoLinks = null, IEnumerable<GroundBond>? bonds = null, IEnumerable<OutputTie>? ties = null) => new(
+        Name, conditions ?? Conditions, boxes ?? Boxes, runs ?? Runs, devices ?? Devices, videoLinks ?? VideoLinks, bonds ?? Bonds, Altitude, ties ?? Ties);
 
     /// <summary>The box of a name.</summary>
     internal DistributionBox BoxNamed(string name, string parameter) =>

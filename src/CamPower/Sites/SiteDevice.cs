@@ -36,4 +36,7 @@ public sealed class SiteDevice
 
     /// <summary>The name; never throws.</summary>
     public override string ToString() => Name;
+
+    /// <summary>The same device at another junction.</summary>
+    internal SiteDevice MovedTo(string at) => new(Name, Model, at, LeadsReversed);
 }

@@ -42,4 +42,10 @@ public sealed class SiteRun
 
     /// <summary>Both ends in words; never throws.</summary>
     public override string ToString() => $"{From} to {To}";
+
+    /// <summary>The same run from another place.</summary>
+    internal SiteRun StartingAt(RunOrigin from) => new(from, To, Run, ReturnAt, Laying);
+
+    /// <summary>The same run with a return conductor of its own.</summary>
+    internal SiteRun WithOwnReturn() => new(From, To, Run, returnAt: null, Laying);
 }

@@ -16,7 +16,7 @@ public static class AdapterComparing
     /// <param name="policy">The loading that an adapter is chosen by; its spare outputs do not matter, for an adapter has none.</param>
     /// <returns>Both in figures. A device that no adapter is strong enough for has the strongest, and the loading shows it.</returns>
     /// <remarks>Each device has the smallest adapter that feeds it. An adapter warms as the condition says for the box, so
-    /// state conditions that hold for both. Its negative floats: bonds to the box fall away with the box, shields stay.</remarks>
+    /// state conditions that hold for both. Its negative floats: bonds to the box, and what is tied to its outputs, fall away with the box, shields stay.</remarks>
     /// <exception cref="ArgumentNullException">An argument, or a supply, is null.</exception>
     /// <exception cref="ArgumentException">The site has no box of that name, it feeds no device, or no adapter gives its voltage and kind of current.</exception>
     /// <example>

@@ -45,17 +45,18 @@ internal sealed class AdapterTrial
         .Where(b => b.Outputs.Count > 0 && b.Worst.Amperes / _policy.LoadingShare <= b.Worst.DeratedAmperes)
         .SelectMany(b => b.Outputs).SelectMany(o => o.Devices).Select(d => d.Name), StringComparer.Ordinal);
 
-    // The runs of the box go, each device gets an adapter and a place of its own.
+    // The runs of the box go, and what is joined to it; each device gets an adapter and a place of its own.
     private Site With(Func<string, Supply> adapterOf)
     {
         var gone = new HashSet<SiteRun>(_feeds.SelectMany(f => f.Runs));
         SiteDevice[] moved = [.. _site.Devices.Where(d => _devices.Contains(d.Name))];
         Dictionary<string, string> places = Free(moved.Select(d => d.Name), "adapter of ", _site.Boxes.Select(b => b.Name).Concat(_site.Runs.Select(r => r.To)));
-        return new Site(_site.Name, _site.Conditions,
-            _site.Boxes.Where(b => !ReferenceEquals(b, _box)).Concat(moved.Select(d => DistributionBox.Adapter(places[d.Name], adapterOf(d.Name)))),
-            _site.Runs.Where(r => !gone.Contains(r)).Concat(moved.Select(d => new SiteRun(RunOrigin.Output(places[d.Name], 1), places[d.Name], _lead))),
-            _site.Devices.Select(d => _devices.Contains(d.Name) ? new SiteDevice(d.Name, d.Model, places[d.Name]) : d),
-            _site.VideoLinks, _site.Bonds.Where(b => !string.Equals(b.Box, _box.Name, StringComparison.Ordinal)), _site.Altitude);
+        return _site.With(
+            boxes: _site.Boxes.Where(b => !ReferenceEquals(b, _box)).Concat(moved.Select(d => DistributionBox.Adapter(places[d.Name], adapterOf(d.Name)))),
+            runs: _site.Runs.Where(r => !gone.Contains(r)).Concat(moved.Select(d => new SiteRun(RunOrigin.Output(places[d.Name], 1), places[d.Name], _lead))),
+            devices: _site.Devices.Select(d => _devices.Contains(d.Name) ? d.MovedTo(places[d.Name]) : d),
+            bonds: _site.Bonds.Where(b => !string.Equals(b.Box, _box.Name, StringComparison.Ordinal)),
+            ties: _site.Ties.Where(t => !t.IsAt(_box.Name)));
     }
 
     // Names that nothing on the site bears yet.

@@ -15,10 +15,9 @@ internal sealed class BoxOffer
 
     internal BoxOffer(BoxTrial trial, Site site, DistributionBox box, DistributionBox candidate)
     {
-        DistributionBox solved = trial.InItsPlace(candidate);
         _trial = trial;
-        _site = site.With(solved);
-        Box = solved.Enclosure is Enclosure enclosure ? candidate.With(solved.Supply).In(enclosure) : candidate.With(solved.Supply);
+        _site = site.With(trial.InItsPlace(candidate));
+        Box = trial.Placed(candidate);
         double coldest = site.Conditions.Min(c => c.At.CableCelsius);
         _parts = [.. PartsOf(_site, box.Name).Select(part => new SolvedGroup(part, site.Conditions, coldest).Outputs
             .Where(o => string.Equals(o.Box.Name, box.Name, StringComparison.Ordinal)).ToArray())];
@@ -40,6 +39,13 @@ internal sealed class BoxOffer
     /// <summary>Whether it will do for some parts together.</summary>
     internal bool CanFeed(IEnumerable<int> parts) => !_trial.ShortfallsOf(Box, Feeding(parts)).Any();
 
+    /// <summary>Whether it will do for some parts together, or for them with others: more load warms a box in which its supply is too cold to run, and is worse in every other way.</summary>
+    internal bool MayFeed(IEnumerable<int> parts)
+    {
+        BoxAssessment solved = Feeding(parts);
+        return _trial.ShortfallsOf(Box, solved).All(shortfall => shortfall.Constraint == BoxConstraint.Rating && solved.Worst.IsTooCold);
+    }
+
     /// <summary>The box as it feeds some parts, in every condition; the outputs are those of the site's box.</summary>
     internal BoxAssessment Feeding(IEnumerable<int> parts) =>
         SiteSolver.AssessBox(_site, Box, [.. parts.SelectMany(part => _parts[part]).OrderBy(o => o.Assessment.Output.Number)]);
@@ -50,8 +56,12 @@ internal sealed class BoxOffer
     /// <summary>Whether two parts are the same in every number.</summary>
     internal bool AreAlike(int a, int b) => _parts[a].Length == _parts[b].Length && _parts[a].Zip(_parts[b], AreAlike).All(alike => alike);
 
-    /// <summary>The most that its supply may deliver: with nothing on it that warms its enclosure. [A]</summary>
-    internal double DeratedAmperes(int condition) => SiteSolver.AssessBox(_site, Box, []).InConditions[condition].DeratedAmperes;
+    /// <summary>The most that its supply may deliver, however much on it warms its enclosure. [A]</summary>
+    internal double MostAmperes(int condition)
+    {
+        BoxInCondition unloaded = SiteSolver.AssessBox(_site, Box, []).InConditions[condition];
+        return Box.Supply.MostAmperesFrom(unloaded.SupplyCelsius, unloaded.Condition.LineVolts, _site.AltitudeMeters);
+    }
 
     private static bool AreAlike(SolvedOutput a, SolvedOutput b) => a.AmperesAtRest.SequenceEqual(b.AmperesAtRest)
         && a.Assessment.InConditions.Select(c => c.Amperes).SequenceEqual(b.Assessment.InConditions.Select(c => c.Amperes));

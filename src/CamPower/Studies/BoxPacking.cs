@@ -5,7 +5,8 @@ namespace CamPower.Studies;
 
 /// <summary>Divides parts among places, each of which takes one of certain boxes: every way is tried, as far as a number of trials goes.</summary>
 /// <remarks>
-/// A box that cannot feed some parts cannot feed more, so a way is left as soon as one place is too full. Of places that
+/// A way is left as soon as one place is too full: a box that cannot feed some parts cannot feed more, unless it is too cold
+/// for its supply and more load would warm it. Of places that
 /// take the same boxes only the first empty one is tried, and equal parts go to places in order: no way that this leaves
 /// out differs from one that is tried by more than names.
 /// </remarks>
@@ -42,28 +43,30 @@ internal sealed class BoxPacking
 
     private bool Place(int index, int firstPlace)
     {
-        if (index == _order.Count) return true;
+        if (index == _order.Count) return AreAllFed();
         for (int p = _isLikeTheOneBefore[index] ? firstPlace : 0; p < _places.Count && _trialsLeft >= 0; p++)
         {
             if (IsLikeAnEarlierEmptyPlace(p)) continue;
             _contents[p].Add(_order[index]);
-            if (SomeBoxFits(p) && Place(index + 1, p)) return true;
+            if (SomeBoxMayFit(p) && Place(index + 1, p)) return true;
             _contents[p].RemoveAt(_contents[p].Count - 1);
         }
 
         return false;
     }
 
-    private bool SomeBoxFits(int place)
+    private bool SomeBoxMayFit(int place)
     {
         foreach (BoxOffer offer in _places[place])
         {
             if (--_trialsLeft < 0) return false;
-            if (offer.CanFeed(_contents[place])) return true;
+            if (offer.MayFeed(_contents[place])) return true;
         }
 
         return false;
     }
+
+    private bool AreAllFed() => _places.Zip(_contents, (offers, parts) => parts.Count == 0 || offers.Any(offer => offer.CanFeed(parts))).All(isFed => isFed);
 
     private bool IsLikeAnEarlierEmptyPlace(int place)
     {

@@ -18,7 +18,7 @@ public sealed class BoxShortfall
     /// <summary>What is not satisfied.</summary>
     public BoxConstraint Constraint { get; }
 
-    /// <summary>What is needed: outputs as a number, a current or a voltage.</summary>
+    /// <summary>What is needed: outputs as a number, a current, a voltage, or a load as a share of the rating.</summary>
     public IQuantity Needed { get; }
 
     /// <summary>What the box has, in the same quantity.</summary>
@@ -37,6 +37,8 @@ public sealed class BoxShortfall
             BoxConstraint.Voltage => $"it gives another voltage or kind of current: {has}, and {needed} is wanted",
             BoxConstraint.Outputs => $"too few outputs: {has}, and {needed} are wanted",
             BoxConstraint.OutputLimit => $"an output is too weak: {has}, and {needed} is wanted{where}",
+            BoxConstraint.Protection => $"a protective device may open: it carries {has}, and {needed} is wanted{where}",
+            BoxConstraint.InsideTemperature => $"how warm it gets inside is not known: its efficiency is declared up to {has} of its rating, and {needed} is wanted{where}",
             _ => $"its supply is too weak: {has}, and {needed} is wanted{where}",
         };
     }

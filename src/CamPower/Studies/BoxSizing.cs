@@ -15,7 +15,8 @@ public static class BoxSizing
     /// <returns>The choice, and of every box of the catalogue why it will or will not do; none is an answer.</returns>
     /// <remarks>
     /// The site is solved with each supply in the place of the present one, set as that is where its trim range allows and
-    /// as it is listed otherwise; a box that declares no enclosure is taken to stand in that of the present one. Outputs may be wired anew: the strongest gets the largest current. Whether the devices
+    /// as it is listed otherwise; a box that declares no enclosure is taken to stand in that of the present one. A box in an
+    /// enclosure whose efficiency is not declared up to its load will not do: nobody knows how warm it gets inside. Outputs may be wired anew: the strongest gets the largest current. Whether the devices
     /// get enough voltage is not a matter of size: <see cref="SiteTrimming.TrimWindowOf"/> answers that.
     /// </remarks>
     /// <exception cref="ArgumentNullException">An argument, or a box of the catalogue, is null.</exception>
@@ -44,7 +45,9 @@ public static class BoxSizing
     /// the outputs among so many boxes is left untried and none will do, it rises by one. A search that would take too long
     /// ends with more boxes than the bound, and says so. The same input always gives the same boxes. Where the boxes hang,
     /// and whether the devices get enough voltage, is not asked: the runs stay as they are. Each box that brings no enclosure of its own
-    /// is taken to hang in one like the present one, alone in it also where the present one stands in a cabinet beside others.
+    /// is taken to hang in one like the present one, alone in it also where the present one stands in a cabinet beside others; one that
+    /// declares no outlet is plugged into that of the present one. What somebody tied stays tied: an end at an output that feeds
+    /// nothing goes to a free one of the same box as the other end, and the tie falls away where there is none.
     /// </remarks>
     /// <exception cref="ArgumentNullException">An argument, or a box of the catalogue, is null.</exception>
     /// <exception cref="ArgumentException">The site has no box of that name.</exception>

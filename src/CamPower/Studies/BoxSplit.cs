@@ -27,7 +27,8 @@ public sealed class BoxSplit
     /// <summary>The boxes and what each takes over; empty where there are misfits, or where nothing is fed.</summary>
     public IReadOnlyList<BoxShare> Boxes { get; }
 
-    /// <summary>The outputs that no box of the catalogue can feed, not even alone.</summary>
+    /// <summary>The outputs that no box of the catalogue can feed alone, nor in any company that was found.</summary>
+    /// <remarks>Company helps only where it is too cold for a supply: what else the box feeds warms it.</remarks>
     public IReadOnlyList<OutputAssessment> Misfits { get; }
 
     /// <summary>A number of boxes below which none will do: a lower bound; 0 where there are no boxes.</summary>

@@ -33,9 +33,10 @@ internal sealed class BoxSplitSearch
 
     internal BoxSplit Split()
     {
-        int[] misfits = [.. _order.Where(part => !_offers.Any(offer => offer.CanFeed([part]))).OrderBy(part => part)];
-        if (misfits.Length > 0) return BoxSplit.None(_site, [.. misfits.SelectMany(part => _present.Feeding([part]).Outputs)]);
         if (_order.Count == 0) return BoxSplit.None(_site, []);
+        int[] notAlone = [.. _order.Where(part => !_offers.Any(offer => offer.CanFeed([part]))).OrderBy(part => part)];
+        int[] never = [.. notAlone.Where(part => !_offers.Any(offer => offer.MayFeed([part])))];
+        if (never.Length > 0) return NoneFor(never);
 
         (int least, BoxShortfall? binding) = Bound();
         IReadOnlyList<IReadOnlyList<int>>? contents = null;
@@ -43,8 +44,10 @@ internal sealed class BoxSplitSearch
         int number = least, trials = TrialsForTheNumber;
         for (; contents is null; number++)
         {
+            // As many boxes as parts: what does not go in alone then, goes in nowhere that is found.
+            if (number > _order.Count) return NoneFor(notAlone);
             var packing = new BoxPacking([.. Enumerable.Repeat(_offers, number)], _order, AreAlike, trials);
-            contents = packing.Search() ?? (number >= _order.Count ? [.. _order.Select(part => new[] { part })] : null);
+            contents = packing.Search() ?? (number == _order.Count && notAlone.Length == 0 ? [.. _order.Select(part => new[] { part })] : null);
             isProven &= contents is not null || !packing.IsOutOfTrials;
             if (contents is not null || !isProven) continue;
 
@@ -56,6 +59,8 @@ internal sealed class BoxSplitSearch
         return new SplitSite(_site, _box, [.. Smallest(contents)]).Made(least, binding);
     }
 
+    private BoxSplit NoneFor(int[] misfits) => BoxSplit.None(_site, [.. misfits.SelectMany(part => _present.Feeding([part]).Outputs)]);
+
     // No box is better in any respect than one that has the best of each: so many of those are needed at least.
     private (int Number, BoxShortfall? Binding) Bound()
     {
@@ -65,7 +70,7 @@ internal sealed class BoxSplitSearch
         {
             int condition = c;
             double needed = LeastRating(condition);
-            double most = _offers.Max(o => o.DeratedAmperes(condition));
+            double most = _offers.Max(o => o.MostAmperes(condition));
             int byCurrent = needed > 0 ? CeilingOf(needed, most) : 0;
             if (byCurrent <= number) continue;
             number = byCurrent;
@@ -111,7 +116,7 @@ internal sealed class BoxSplitSearch
 
     // Whether the boxes together have the outputs and the current; that the parts divide so is another matter.
     private bool AreEnough(int[] selection) => selection.Sum(o => UsableOutputs(_offers[o])) >= OutputsUsed && Enumerable.Range(0, _site.Conditions.Count)
-        .All(c => !Limits.IsAbove(LeastRating(c), selection.Sum(o => _offers[o].DeratedAmperes(c))));
+        .All(c => !Limits.IsAbove(LeastRating(c), selection.Sum(o => _offers[o].MostAmperes(c))));
 
     private IEnumerable<int[]> Selections(int number)
     {

@@ -39,9 +39,17 @@ internal sealed class BoxTrial(Site site, DistributionBox box, SizingPolicy poli
         return solved.InPlaceOf(candidate.Enclosure is null ? box : candidate);
     }
 
+    /// <summary>A candidate where the present box is: its supply set, in the enclosure and at the outlet of that one where it declares none.</summary>
+    internal DistributionBox Placed(DistributionBox candidate)
+    {
+        DistributionBox placed = candidate.With(SupplyOf(candidate));
+        if (placed.Enclosure is null && box.Enclosure is Enclosure enclosure) placed = placed.In(enclosure);
+        return placed.Outlet is null && box.Outlet is Outlet outlet ? placed.PluggedInto(outlet) : placed;
+    }
+
     /// <summary>What speaks against a candidate that feeds certain outputs, solved with it in the place of the box.</summary>
     internal IEnumerable<BoxShortfall> ShortfallsOf(DistributionBox candidate, BoxAssessment solved) =>
-        new[] { OutputsShort(candidate, solved), OutputTooWeak(candidate, solved), SupplyTooWeak(solved) }.OfType<BoxShortfall>();
+        new[] { OutputsShort(candidate, solved), OutputTooWeak(candidate, solved), SupplyTooWeak(solved), ProtectionTooWeak(candidate, solved), InsideUnknown(solved) }.OfType<BoxShortfall>();
 
     private IEnumerable<BoxShortfall> ShortfallsOf(DistributionBox candidate) => WrongVoltage(candidate) is BoxShortfall wrong
         ? [wrong]
@@ -62,6 +70,34 @@ internal sealed class BoxTrial(Site site, DistributionBox box, SizingPolicy poli
             ? null
             : new BoxShortfall(BoxConstraint.OutputLimit, used.Worst.Current, output.Limit, used.Worst.Condition))
         .FirstOrDefault(shortfall => shortfall is not null);
+
+    // In the order in which outputs are wired where they differ. What a finding says of a condition or of the start of all counts here too.
+    private static BoxShortfall? ProtectionTooWeak(DistributionBox candidate, BoxAssessment solved) => solved.Outputs
+        .OrderByDescending(o => o.Worst.Amperes)
+        .Zip(candidate.Outputs.OrderByDescending(o => o.LimitAmperes), (used, output) => Tripping(used, output.Protection, solved))
+        .SelectMany(tripping => tripping)
+        .OrderByDescending(shortfall => ((ElectricCurrent)shortfall.Needed).Amperes / ((ElectricCurrent)shortfall.Has).Amperes)
+        .FirstOrDefault();
+
+    private static IEnumerable<BoxShortfall> Tripping(OutputAssessment used, ProtectiveDevice? device, BoxAssessment solved)
+    {
+        var inrush = Inrush.AtOnce(used.Devices.Select(d => d.Model.Inrush).OfType<Inrush>());
+        for (int c = 0; c < solved.InConditions.Count; c++)
+        {
+            var protection = ProtectionInCondition.Of(device, used.InConditions[c], solved.InConditions[c], inrush);
+            if (protection.MayTrip) yield return new BoxShortfall(BoxConstraint.Protection, protection.Current, protection.Carried!.Value, protection.Condition);
+            if (protection.StandsInrush == false) yield return new BoxShortfall(BoxConstraint.Protection, inrush!.Peak, protection.Carried!.Value, protection.Condition);
+        }
+    }
+
+    private static BoxShortfall? InsideUnknown(BoxAssessment solved)
+    {
+        BoxInCondition? unknown = solved.InConditions.Where(c => c.IsInsideUnknown || c.IsInsideAtLeast).OrderByDescending(c => c.Amperes).FirstOrDefault();
+        if (unknown is null) return null;
+        Supply supply = solved.Box.Supply;
+        return new BoxShortfall(BoxConstraint.InsideTemperature, Ratio.FromPercent(100 * unknown.Amperes / supply.Output.RatedAmperes),
+            Ratio.FromPercent(100 * (supply.Inlet?.Efficiency?.Highest ?? 0)), unknown.Condition);
+    }
 
     private BoxShortfall? SupplyTooWeak(BoxAssessment solved)
     {

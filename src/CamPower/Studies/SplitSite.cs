@@ -26,7 +26,7 @@ internal sealed class SplitSite(Site site, DistributionBox box, IReadOnlyList<(B
         IReadOnlyList<BoxOutput> there = offer.Box.Outputs;
 
         // Where the outputs differ the strongest takes the largest current; otherwise they keep their order.
-        bool areAlike = there.All(o => o.LimitAmperes.Equals(there[0].LimitAmperes));
+        bool areAlike = there.All(o => o.LimitAmperes.Equals(there[0].LimitAmperes) && ReferenceEquals(o.Protection, there[0].Protection));
         IEnumerable<OutputAssessment> wired = areAlike ? used : used.OrderByDescending(o => o.Worst.Amperes);
         IEnumerable<BoxOutput> taken = areAlike ? there : there.OrderByDescending(o => o.LimitAmperes);
         return new BoxShare(offer.Box.Named(name), offer.Box.Name,
@@ -37,10 +37,11 @@ internal sealed class SplitSite(Site site, DistributionBox box, IReadOnlyList<(B
     {
         var origins = shares.SelectMany(share => share.Outputs, (share, output) => (output.From.Number, Origin: RunOrigin.Output(share.Box.Name, output.To.Number)))
             .ToDictionary(x => x.Number, x => x.Origin);
-        return new Site(site.Name, site.Conditions, site.Boxes.SelectMany(b => ReferenceEquals(b, box) ? shares.Select(s => s.Box) : [b]),
-            site.Runs.Select(run => IsOfThisBox(run.From.BoxName) ? new SiteRun(origins[run.From.OutputNumber], run.To, run.Run, run.ReturnAt) : run),
-            site.Devices, site.VideoLinks,
-            site.Bonds.Select(bond => IsOfThisBox(bond.Box) ? new GroundBond(bond.Ground, BoxAt(bond.Ground, shares), bond.Resistance) : bond), site.Altitude);
+        return site.With(
+            boxes: site.Boxes.SelectMany(b => ReferenceEquals(b, box) ? shares.Select(s => s.Box) : [b]),
+            runs: site.Runs.Select(run => IsOfThisBox(run.From.BoxName) ? run.StartingAt(origins[run.From.OutputNumber]) : run),
+            bonds: site.Bonds.Select(bond => IsOfThisBox(bond.Box) ? new GroundBond(bond.Ground, BoxAt(bond.Ground, shares), bond.Resistance) : bond),
+            ties: new MovedTies(box.Name, shares).Of(site.Ties));
     }
 
     // Whatever shares a ground hangs together, so that one box feeds all of it. A ground that this box does not feed is

@@ -22,4 +22,28 @@ public static class StudyConstants
     /// <summary>How far the output of a generic box may be off its set point. [%]</summary>
     public static CitedValue GenericTolerance { get; } =
         new("Tolerance of a generic 12 V box", 2, "%", Sources.GenericBoxes);
+
+    /// <summary>Efficiency of a generic box at a tenth of its rating. [%]</summary>
+    public static CitedValue GenericEfficiencyAtTenth { get; } =
+        new("Efficiency of a generic box at a tenth of its rating", 75, "%", Sources.GenericBoxes);
+
+    /// <summary>Efficiency of a generic box at half its rating. [%]</summary>
+    public static CitedValue GenericEfficiencyAtHalf { get; } =
+        new("Efficiency of a generic box at half its rating", 85, "%", Sources.GenericBoxes);
+
+    /// <summary>Efficiency of a generic box at its rating. [%]</summary>
+    public static CitedValue GenericEfficiencyAtRating { get; } =
+        new("Efficiency of a generic box at its rating", 85, "%", Sources.GenericBoxes);
+
+    /// <summary>Power factor of a generic box at a tenth of its rating. [%]</summary>
+    public static CitedValue GenericPowerFactorAtTenth { get; } =
+        new("Power factor of a generic box at a tenth of its rating", 45, "%", Sources.GenericBoxes);
+
+    /// <summary>Power factor of a generic box at half its rating. [%]</summary>
+    public static CitedValue GenericPowerFactorAtHalf { get; } =
+        new("Power factor of a generic box at half its rating", 55, "%", Sources.GenericBoxes);
+
+    /// <summary>Power factor of a generic box at its rating. [%]</summary>
+    public static CitedValue GenericPowerFactorAtRating { get; } =
+        new("Power factor of a generic box at its rating", 60, "%", Sources.GenericBoxes);
 }

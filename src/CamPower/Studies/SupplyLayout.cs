@@ -61,7 +61,7 @@ public sealed class SupplyLayout
     /// <summary>Cable that is laid to them, one way.</summary>
     public Length CableLength { get; }
 
-    /// <summary>Power lost in the cables to the devices that are up, in the condition in which it is most. [W]</summary>
+    /// <summary>Power lost on the way to the devices that are up, in the condition in which it is most: in the cables and in the protective devices of the outputs. [W]</summary>
     /// <remarks>From the lowest supply voltage; every ampere that a device draws loses the voltage between supply and device.
     /// What the supplies themselves lose is not in it.</remarks>
     public Power CableLoss { get; }

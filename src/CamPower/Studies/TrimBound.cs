@@ -18,6 +18,9 @@ public enum TrimBound
     /// <summary>Above it the device sees more than it accepts, at the least load and the coldest cable.</summary>
     HighestVoltage,
 
+    /// <summary>Above it the device sees more than it accepts before anything draws.</summary>
+    NoLoadVoltage,
+
     /// <summary>The supply cannot be set beyond it.</summary>
     SupplyRange,
 }

@@ -12,7 +12,7 @@ internal sealed class TrimBreach(DeviceAssessment device, TrimBound bound, Condi
     /// <summary>Which of several at once is named: too low, the device behind the most resistance, which pulls the others down; too high, the one behind the least.</summary>
     internal double RankAt(double celsius)
     {
-        double ohms = device.Path.Sum(run => run.Run.OhmsAt(celsius));
+        double ohms = (device.Output.Protection?.GreatestOhms ?? 0) + device.Path.Sum(run => run.Run.OhmsAt(celsius));
         return bound == TrimBound.HighestVoltage ? -ohms : ohms;
     }
 

@@ -24,7 +24,7 @@ public sealed class TrimLimit
     /// <summary>The device that is out just beyond it; where nothing balances any more, the one behind the most resistance; null where the supply ends the window.</summary>
     public SiteDevice? Device { get; }
 
-    /// <summary>The condition in which it is out; null at light load, which is no condition of the site's, and where the supply ends the window.</summary>
+    /// <summary>The condition in which it is out; null at light load and without load, which are no conditions of the site's, and where the supply ends the window.</summary>
     public Condition? Condition { get; }
 
     internal double Volts { get; }
@@ -37,6 +37,7 @@ public sealed class TrimLimit
         TrimBound.Starting => $"{Device}, {Condition}: starting",
         TrimBound.Collapse => $"{Device}, {Condition}: no operating point",
         TrimBound.HighestVoltage => $"{Device}, light load: highest voltage",
+        TrimBound.NoLoadVoltage => $"{Device}, before it draws: highest voltage",
         _ => "range of the supply",
     };
 

@@ -37,7 +37,15 @@ internal sealed class TrimSearch
 
         // From there upward: under it a circuit may collapse, and its devices then see the whole supply voltage.
         TrimLimit highest = Limit(TrimBreach.TooHigh, safe: Math.Min(lowest.Volts, _toVolts), end: _toVolts, retreat: 0.5);
-        return new TrimWindow(_box, lowest, highest);
+        return new TrimWindow(_box, lowest, highest, BeforeLoad());
+    }
+
+    // Nothing is lost on the way while nothing is drawn.
+    private TrimLimit BeforeLoad()
+    {
+        FedDevice? first = GroupsOf(_site).SelectMany(g => g.Devices).Where(d => IsOfThisBox(d.Box) && d.Accepted is not null).OrderBy(d => d.Accepted!.HighestVolts).FirstOrDefault();
+        double volts = first?.Accepted!.HighestVolts / (1 + _box.Supply.Output.Tolerance.DecimalFractions) ?? double.PositiveInfinity;
+        return volts < _toVolts ? new TrimLimit(volts, TrimBound.NoLoadVoltage, first!.Device) : new TrimLimit(_toVolts, TrimBound.SupplyRange);
     }
 
     // Seen from the side where nothing should be out: the last set point before something is.

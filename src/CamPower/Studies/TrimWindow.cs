@@ -7,7 +7,8 @@ namespace CamPower;
 /// <summary>Where a box may be set: every device that it feeds is up and inside its accepted range, in every condition of the site.</summary>
 /// <remarks>
 /// Immutable. A supply gives its set point within a tolerance: the lowest voltage of it counts for staying up, starting
-/// and undervoltage, the highest, at the least load and the coldest cable, for overvoltage. Where the two limits cross
+/// and undervoltage, the highest, at the least load and the coldest cable, for overvoltage. For the moment before a device draws anything
+/// see <see cref="HighestBeforeLoad"/>: the window itself counts on the least load. Where the two limits cross
 /// the window is empty, and they name who conflicts. A supply that cannot be trimmed has one set point, and a window of
 /// that one voltage or none.
 /// </remarks>
@@ -19,8 +20,9 @@ namespace CamPower;
 /// </example>
 public sealed class TrimWindow
 {
-    internal TrimWindow(DistributionBox box, TrimLimit lowest, TrimLimit highest)
+    internal TrimWindow(DistributionBox box, TrimLimit lowest, TrimLimit highest, TrimLimit highestBeforeLoad)
     {
+        HighestBeforeLoad = highestBeforeLoad;
         Box = box;
         Lowest = lowest;
         Highest = highest;
@@ -34,6 +36,11 @@ public sealed class TrimWindow
 
     /// <summary>The highest set point that will do, and what is out above it.</summary>
     public TrimLimit Highest { get; }
+
+    /// <summary>The highest set point at which no device sees more than it accepts even before it draws anything, and who does above it.</summary>
+    /// <remarks>It may lie below <see cref="Highest"/>, and below <see cref="Lowest"/>: a device that is plugged in, or switched on, then sees
+    /// the whole voltage of the supply for a moment. Most inputs stand that; only the data sheet says so.</remarks>
+    public TrimLimit HighestBeforeLoad { get; }
 
     /// <summary>Whether no set point will do: what the one limit asks for, the other does not allow.</summary>
     public bool IsEmpty => Lowest.Volts > Highest.Volts;
@@ -54,5 +61,7 @@ public sealed class TrimWindow
     /// <summary>Both ends, or what conflicts, in the invariant culture; never throws.</summary>
     public override string ToString() => IsEmpty
         ? Invariant($"{Box}: none, {Lowest.Volts - Highest.Volts:0.00#} V short: at least {Lowest}, at most {Highest}")
-        : $"{Box}: {Lowest} to {Highest}";
+        : $"{Box}: {Lowest} to {Highest}{Warning}";
+
+    private string Warning => HighestBeforeLoad.Volts < Highest.Volts ? $"; without load at most {HighestBeforeLoad}" : "";
 }

@@ -7,7 +7,7 @@ namespace CamPower;
 /// <summary>What thin air takes from a supply: it counts as warmer air.</summary>
 /// <remarks>
 /// Immutable. Above a height the ambient temperature counts as so many kelvins higher for every 1000 m more. A cool
-/// supply on a mountain so keeps its rating.
+/// supply on a mountain so keeps its rating; one that is too cold to run stays too cold.
 /// </remarks>
 /// <example>
 /// <code>

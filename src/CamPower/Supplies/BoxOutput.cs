@@ -4,7 +4,7 @@ using UnitsNet;
 namespace CamPower;
 
 /// <summary>One numbered output of a distribution box, the current that it may carry and what protects it.</summary>
-/// <remarks>Immutable.</remarks>
+/// <remarks>Immutable. The resistance of its protective device is in series with all that it feeds: of a device that nobody declares there is none.</remarks>
 public sealed class BoxOutput
 {
     /// <summary>Describes an output.</summary>

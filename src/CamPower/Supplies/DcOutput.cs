@@ -4,7 +4,8 @@ using UnitsNet;
 namespace CamPower;
 
 /// <summary>The output of a supply of direct current.</summary>
-/// <remarks>Immutable. See <see cref="SupplyOutput"/> for what its tolerance covers.</remarks>
+/// <remarks>Immutable. See <see cref="SupplyOutput"/> for what its tolerance covers. Set above its nominal voltage it gives less than its rated
+/// current, for its power is rated too: <see cref="Sources.RatedPower"/>.</remarks>
 /// <example>
 /// <code>
 /// var output = new DcOutput(ElectricPotential.FromVolts(12), ElectricCurrent.FromAmperes(20), tolerance: Ratio.FromPercent(2),
@@ -26,15 +27,19 @@ public sealed class DcOutput : SupplyOutput
     /// <param name="sourceResistance">Resistance behind the terminals in a fault, from 1 µΩ to 100 MΩ; null where the data sheet does not say. [Ω]</param>
     /// <param name="overload">What it does in overload; null where the data sheet does not say.</param>
     /// <param name="capacitance">Capacitance across the terminals, above 0; null where the data sheet does not say. [F]</param>
+    /// <param name="ratedPower">Rated output power, above 0; null where the data sheet does not say: nominal voltage times rated current then. [W]</param>
     /// <exception cref="ArgumentException">A set point is given without a trim range.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public DcOutput(ElectricPotential nominal, ElectricCurrent ratedCurrent, Ratio tolerance, VoltageRange? trim = null,
         ElectricPotential? setPoint = null, Ratio? ripple = null, ElectricResistance? sourceResistance = null,
-        OverloadBehaviour? overload = null, ElectricCapacitance? capacitance = null)
+        OverloadBehaviour? overload = null, ElectricCapacitance? capacitance = null, Power? ratedPower = null)
         : base(nominal, ratedCurrent, tolerance, SetVoltsOf(nominal, trim, setPoint), sourceResistance, overload)
     {
         if (ripple is Ratio share) Require.Within(share.DecimalFractions, 0, 1, nameof(ripple), "");
         if (capacitance is ElectricCapacitance size) Require.Positive(size.Farads, nameof(capacitance), "F");
+        double watts = ratedPower is Power power ? Require.Positive((double)power.Watts, nameof(ratedPower), "W") : NominalVolts * RatedAmperes;
+        SetAmperes = Math.Min(RatedAmperes, watts / SetVolts);
+        RatedPower = ratedPower;
         Trim = trim;
         SetPoint = setPoint ?? nominal;
         Ripple = ripple;
@@ -56,15 +61,21 @@ public sealed class DcOutput : SupplyOutput
     /// <summary>Capacitance across the terminals; null where the data sheet does not say. [F]</summary>
     public ElectricCapacitance? Capacitance { get; }
 
+    /// <summary>Rated output power as the data sheet states it; null where it does not. [W]</summary>
+    /// <remarks>What it may deliver is no more than this at what it is set to, and no more than nominal voltage times rated current where it is null.</remarks>
+    public Power? RatedPower { get; }
+
+    internal override double SetAmperes { get; }
+
     /// <summary>The same output, set to another voltage.</summary>
     /// <param name="setPoint">The voltage that it is adjusted to, inside <see cref="Trim"/>. [V]</param>
     /// <exception cref="ArgumentException">It has no trim range.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="setPoint"/> is outside the trim range.</exception>
     public DcOutput SetTo(ElectricPotential setPoint) =>
-        new(Nominal, RatedCurrent, Tolerance, Trim, setPoint, Ripple, SourceResistance, Overload, Capacitance);
+        new(Nominal, RatedCurrent, Tolerance, Trim, setPoint, Ripple, SourceResistance, Overload, Capacitance, RatedPower);
 
     internal override SupplyOutput Giving(double volts) => new DcOutput(ElectricPotential.FromVolts(volts), RatedCurrent, Tolerance,
-        ripple: Ripple, sourceResistance: SourceResistance, overload: Overload, capacitance: Capacitance);
+        ripple: Ripple, sourceResistance: SourceResistance, overload: Overload, capacitance: Capacitance, ratedPower: RatedPower);
 
     private static double SetVoltsOf(ElectricPotential nominal, VoltageRange? trim, ElectricPotential? setPoint)
     {

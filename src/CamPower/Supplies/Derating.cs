@@ -8,7 +8,7 @@ namespace CamPower;
 /// <summary>How much of its rating a supply keeps: by the air around it, the voltage at its inlet and the altitude.</summary>
 /// <remarks>
 /// Immutable. The share by ambient and the share by inlet voltage multiply, for one is about heat and the other about
-/// current on the primary side; altitude counts as warmer air, see <see cref="AltitudeDerating"/>. That is common practice,
+/// current on the primary side; altitude counts as warmer air, see <see cref="AltitudeDerating"/>, but not at the cold end. That is common practice,
 /// no source: a data sheet that combines them otherwise goes before it. Outside a curve the supply is not rated to run: the
 /// share there is 0. What the data sheet does not state derates nothing.
 /// </remarks>
@@ -68,13 +68,25 @@ public sealed class Derating
     /// <inheritdoc cref="ShareAt(Temperature, ElectricPotential?, Length?)"/>
     internal double ShareAt(double celsius, double? lineVolts, double altitudeMeters)
     {
-        double byHeat = Ambient.ShareAt(celsius + (Altitude?.KelvinsAt(altitudeMeters) ?? 0)) ?? 0;
-        double byLine = lineVolts is double volts && LineVoltage is not null ? LineVoltage.ShareAt(volts) ?? 0 : 1;
-        return byHeat * byLine;
+        if (celsius < LowestCelsius) return 0;
+        return (Ambient.ShareAt(celsius + (Altitude?.KelvinsAt(altitudeMeters) ?? 0)) ?? 0) * ShareByLine(lineVolts);
     }
+
+    /// <summary>The largest share at a temperature and anywhere above it: what warms the air may also bring a supply into its range. [1]</summary>
+    internal double LargestShareFrom(double celsius, double? lineVolts, double altitudeMeters)
+    {
+        double from = Math.Max(celsius, LowestCelsius), counted = from + (Altitude?.KelvinsAt(altitudeMeters) ?? 0);
+        double largest = Ambient.Points.Where(p => p.Number >= counted).Select(p => p.ShareOfWhole).Append(Ambient.ShareAt(counted) ?? 0).Max();
+        return largest * ShareByLine(lineVolts);
+    }
+
+    /// <summary>The coldest air in which the supply is rated to run: thin air does not warm it. [°C]</summary>
+    internal double LowestCelsius => Ambient.Lowest;
 
     /// <summary>The hottest air in which the supply is rated to run. [°C]</summary>
     internal double HighestCelsiusAt(double altitudeMeters) => Ambient.Highest - (Altitude?.KelvinsAt(altitudeMeters) ?? 0);
+
+    private double ShareByLine(double? lineVolts) => lineVolts is double volts && LineVoltage is not null ? LineVoltage.ShareAt(volts) ?? 0 : 1;
 
     private static SharePoint<Temperature> Point(CitedValue ambient, double percent) =>
         new(Temperature.FromDegreesCelsius(ambient.Value), Ratio.FromPercent(percent));

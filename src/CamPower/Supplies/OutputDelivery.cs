@@ -7,7 +7,8 @@ namespace CamPower.Supplies;
 /// <remarks>
 /// A supply that can be trimmed is set to the top of its range; the ends are those of its tolerance. A fuse is bypassed. A
 /// resettable fuse carries its hold current for good, and at its timed current has tripped by the time stated; both as its
-/// data sheet has them. An output whose protection nobody declares delivers what it is rated for, and may deliver all that
+/// data sheet has them. An electronic limit lets through what it holds, within its tolerance: it is the regulating network, or the
+/// integrated limiter, of <see cref="Sources.LimitedPowerRegulating"/>, as long as it works. An output whose protection nobody declares delivers what it is rated for, and may deliver all that
 /// its supply can. A limit without a source resistance is reached at full voltage. A load just under the limit of a supply
 /// that pulses, folds back or shuts down can draw that much for good.
 /// </remarks>
@@ -63,12 +64,16 @@ internal sealed class OutputDelivery
     {
         null => output.LimitAmperes,
         ResettableFuse resettable => resettable.HoldCurrent.Amperes,
+        ElectronicLimit limit => limit.CarriedAmperes(currentFactor: 1),
         _ => double.PositiveInfinity,
     };
 
-    private static double MostThrough(ProtectiveDevice? protection) => protection is ResettableFuse resettable
-        ? resettable.StepsAt(currentFactor: 1)
+    private static double MostThrough(ProtectiveDevice? protection) => protection switch
+    {
+        ElectronicLimit limit => limit.MostAmperes,
+        ResettableFuse resettable => resettable.StepsAt(currentFactor: 1)
             .Where(amperes => resettable.OpeningAt(amperes, currentFactor: 1).LatestSeconds <= PowerLimitConstants.EarliestMeasurement.Value)
-            .DefaultIfEmpty(double.PositiveInfinity).Min()
-        : double.PositiveInfinity;
+            .DefaultIfEmpty(double.PositiveInfinity).Min(),
+        _ => double.PositiveInfinity,
+    };
 }

@@ -9,7 +9,8 @@ namespace CamPower;
 /// <remarks>
 /// Immutable. A class is a listing of a product that was tested, single faults inside it included: numbers never prove it.
 /// The supply counts at the top of its trim and with its tolerance, in overload as its data sheet says; a fuse is bypassed,
-/// since the tables limit what flows until it opens. An output is of a class if it meets either of its two tables; the
+/// since the tables limit what flows until it opens. An electronic limit counts
+/// (<see cref="Sources.LimitedPowerRegulating"/>): that it holds after a single fault inside it, which the class wants, no number says. An output is of a class if it meets either of its two tables; the
 /// second needs an overcurrent device that does not reset by itself (<see cref="Sources.LimitedPowerDevices"/>, taken to hold
 /// for Class 2 as well). Alternating voltage is taken as a sine. What is not declared is open, and makes the verdict unknown.
 /// Sources: <see cref="Sources.LimitedPower"/>, <see cref="Sources.Class2"/>, and those from memory beside them.

@@ -51,6 +51,14 @@ public static class PowerLimitConstants
     public static CitedValue LimitedPowerHighDevice { get; } =
         new("Limited power source: rating of the overcurrent device × voltage above 20 V", 100, "A·V", Sources.LimitedPowerFromMemory);
 
+    /// <summary>Current at which the overcurrent device must open in time, over its limit in the table. [%]</summary>
+    public static CitedValue LimitedPowerOpeningCurrent { get; } =
+        new("Limited power source: current at which the overcurrent device opens in time, over the limit of its rating", 210, "%", Sources.LimitedPowerOpening);
+
+    /// <summary>The longest that the overcurrent device may take to open at that current. [s]</summary>
+    public static CitedValue LimitedPowerOpeningTime { get; } =
+        new("Limited power source: longest time until the overcurrent device opens at that current", 120, "s", Sources.LimitedPowerOpening);
+
     /// <summary>The soonest that current and power are measured after the load is connected. [s]</summary>
     public static CitedValue EarliestMeasurement { get; } =
         new("Soonest measurement of current and power: 5 s or 60 s by edition and way of limiting", 5, "s", Sources.LimitedPowerTime);
@@ -106,6 +114,14 @@ public static class PowerLimitConstants
     /// <summary>Apparent power of a source with an overcurrent device. [VA]</summary>
     public static CitedValue Class2BypassedPower { get; } =
         new("Class 2 with an overcurrent device: apparent power, the device bypassed", 250, "VA", Sources.Class2FromMemory);
+
+    /// <summary>Voltage up to which a transformer with an overcurrent device may give more. [V]</summary>
+    public static CitedValue Class2TransformerBand { get; } =
+        new("Class 2 with an overcurrent device: transformers of more apparent power up to", 15, "V", Sources.Class2FromMemory);
+
+    /// <summary>Apparent power of a transformer with an overcurrent device up to that voltage. [VA]</summary>
+    public static CitedValue Class2TransformerPower { get; } =
+        new("Class 2 with an overcurrent device: apparent power of a transformer up to 15 V, the device bypassed", 350, "VA", Sources.Class2FromMemory);
 
     /// <summary>Rated current of the overcurrent device up to 20 V. [A]</summary>
     public static CitedValue Class2Device { get; } =

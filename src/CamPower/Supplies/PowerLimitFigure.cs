@@ -24,7 +24,7 @@ public sealed class PowerLimitFigure
     /// <summary>What it is.</summary>
     public PowerLimitQuantity Quantity { get; }
 
-    /// <summary>The least that it may be: a voltage, a current or an apparent power.</summary>
+    /// <summary>The least that it may be: a voltage, a current, an apparent power or a time.</summary>
     public IQuantity Least { get; }
 
     /// <summary>The most that it may be, in the same quantity; null where nothing declared sets an end.</summary>
@@ -59,6 +59,7 @@ public sealed class PowerLimitFigure
         PowerLimitQuantity.Current => "current",
         PowerLimitQuantity.ApparentPower => "apparent power",
         PowerLimitQuantity.DeviceRating => "overcurrent device",
+        PowerLimitQuantity.DeviceOpening => "opening of the overcurrent device at 210 % of that",
         _ => "nameplate current",
     };
 
@@ -67,6 +68,7 @@ public sealed class PowerLimitFigure
     private static IQuantity Of(PowerLimitQuantity quantity, double value) => quantity switch
     {
         PowerLimitQuantity.OpenCircuitVoltage or PowerLimitQuantity.PeakVoltage => ElectricPotential.FromVolts(value),
+        PowerLimitQuantity.DeviceOpening => Duration.FromSeconds(value),
         PowerLimitQuantity.ApparentPower => ElectricApparentPower.FromVoltamperes(value),
         _ => ElectricCurrent.FromAmperes(value),
     };

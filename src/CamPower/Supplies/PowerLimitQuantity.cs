@@ -18,6 +18,9 @@ public enum PowerLimitQuantity
     /// <summary>Rated current of the overcurrent device.</summary>
     DeviceRating,
 
+    /// <summary>Time in which the overcurrent device of a limited power source opens at 210 % of the limit of its rating.</summary>
+    DeviceOpening,
+
     /// <summary>Rated current of the output: the limit of the nameplate's apparent power over the open-circuit voltage.</summary>
     NameplateCurrent,
 }

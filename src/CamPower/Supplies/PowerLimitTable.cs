@@ -49,7 +49,12 @@ internal sealed class PowerLimitTable
         new(Class2HighBand, OverVoltage(Class2BypassedCurrent), Constant(Class2BypassedPower), Constant(Class2OtherNameplate), OverVoltage(Class2HighDevice)),
     ]);
 
-    private static readonly PowerLimitTable Class2BypassedAc = Class2BypassedDc.UpTo(Class2MiddleBand);
+    // What gives alternating current is a transformer.
+    private static readonly PowerLimitTable Class2BypassedAc = new(
+    [
+        new(Class2TransformerBand, OverVoltage(Class2BypassedCurrent), Constant(Class2TransformerPower), TimesVoltage(Class2NameplatePerVolt), Constant(Class2Device)),
+        .. Class2BypassedDc.UpTo(Class2MiddleBand)._bands,
+    ]);
 
     private readonly IReadOnlyList<PowerLimitBand> _bands;
 

@@ -33,6 +33,7 @@ internal sealed class PowerLimitTrial(PowerLimitClass limitClass, CurrentKind ki
         {
             double? rating = (protection as Fuse)?.RatedCurrent.Amperes;
             yield return Figure(PowerLimitQuantity.DeviceRating, rating ?? 0, rating ?? double.PositiveInfinity, low.DeviceRating, high.DeviceRating);
+            if (Opening(high.DeviceRating) is PowerLimitFigure opening) yield return opening;
         }
 
         if (low.Nameplate is not null && high.Nameplate is not null)
@@ -41,6 +42,14 @@ internal sealed class PowerLimitTrial(PowerLimitClass limitClass, CurrentKind ki
             yield return new PowerLimitFigure(PowerLimitQuantity.NameplateCurrent, amperes, amperes,
                 low.Nameplate.At(delivery.LeastVolts) / delivery.LeastVolts, high.Nameplate.At(delivery.MostVolts) / delivery.MostVolts, high.Nameplate.Source);
         }
+    }
+
+    // The ratings of limited power sources are those of devices that are fast enough. Of an undeclared device its rating says as much.
+    private PowerLimitFigure? Opening(PowerLimitTerm rating)
+    {
+        if (limitClass != PowerLimitClass.LimitedPowerSource || protection is not Fuse fuse) return null;
+        double amperes = PowerLimitConstants.LimitedPowerOpeningCurrent.Value / 100 * rating.At(delivery.MostVolts), limit = PowerLimitConstants.LimitedPowerOpeningTime.Value;
+        return new PowerLimitFigure(PowerLimitQuantity.DeviceOpening, 0, fuse.OpeningAt(amperes, currentFactor: 1).LatestSeconds, limit, limit, PowerLimitConstants.LimitedPowerOpeningTime.Source);
     }
 
     // The tables of limited power sources are for direct voltage free of ripple; nobody's word on it matters above 30 V.

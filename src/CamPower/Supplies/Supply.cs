@@ -46,11 +46,11 @@ public sealed class Supply
     /// <param name="lineVoltage">Voltage at the inlet, from 1 nV to 1 MV; null for the nominal one, at which nothing is derated. [V]</param>
     /// <param name="altitude">Height above the sea, from -500 m to 9000 m; null for sea level. [m]</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    /// <remarks>It is not rated to run outside the curves of its <see cref="Derating"/> and outside the voltage that its <see cref="Inlet"/> accepts.</remarks>
+    /// <remarks>Set above its nominal voltage it may deliver less: its rated power. It is not rated to run outside the curves of its <see cref="Derating"/> and outside the voltage that its <see cref="Inlet"/> accepts.</remarks>
     public ElectricCurrent DeratedCurrentAt(Temperature ambient, ElectricPotential? lineVoltage = null, Length? altitude = null)
     {
         double share = Derating.ShareAt(ambient, lineVoltage, altitude).DecimalFractions;
-        return ElectricCurrent.FromAmperes(Accepts(lineVoltage?.Volts) ? Output.RatedAmperes * share : 0);
+        return ElectricCurrent.FromAmperes(Accepts(lineVoltage?.Volts) ? Output.SetAmperes * share : 0);
     }
 
     /// <summary>The same supply, set to another voltage.</summary>
@@ -70,7 +70,11 @@ public sealed class Supply
 
     /// <inheritdoc cref="DeratedCurrentAt"/>
     internal double DeratedAmperesAt(double celsius, double? lineVolts, double altitudeMeters) =>
-        Accepts(lineVolts) ? Output.RatedAmperes * Derating.ShareAt(celsius, lineVolts, altitudeMeters) : 0;
+        Accepts(lineVolts) ? Output.SetAmperes * Derating.ShareAt(celsius, lineVolts, altitudeMeters) : 0;
+
+    /// <summary>The most that it may deliver in air of a temperature or any warmer. [A]</summary>
+    internal double MostAmperesFrom(double celsius, double? lineVolts, double altitudeMeters) =>
+        Accepts(lineVolts) ? Output.SetAmperes * Derating.LargestShareFrom(celsius, lineVolts, altitudeMeters) : 0;
 
     private bool Accepts(double? lineVolts) => lineVolts is not double volts || Inlet?.Voltage?.Contains(volts) != false;
 

@@ -56,6 +56,9 @@ public abstract class SupplyOutput
 
     internal double RatedAmperes { get; }
 
+    /// <summary>The rated current at what it is set to: less where its power is the limit. [A]</summary>
+    internal virtual double SetAmperes => RatedAmperes;
+
     internal double LowestVolts { get; }
 
     internal double HighestVolts { get; }

@@ -5,8 +5,9 @@ using CamPower.Tests.Sites;
 
 namespace CamPower.Tests.Assessment;
 
-/// <summary>A tree of runs on one output. Node i is fed by <see cref="Parents"/>[i], which is smaller, or by the output where that is -1.</summary>
-public sealed record TreeCase(double Volts, IReadOnlyList<int> Parents, IReadOnlyList<double> Ohms, IReadOnlyList<TreeDevice> Devices, bool FromOff)
+/// <summary>A tree of runs on one output, behind its protective device. Node i is fed by <see cref="Parents"/>[i], which is smaller, or by the output where that is -1.</summary>
+public sealed record TreeCase(double Volts, IReadOnlyList<int> Parents, IReadOnlyList<double> Ohms, IReadOnlyList<TreeDevice> Devices, bool FromOff,
+    double ProtectionOhms)
 {
     /// <summary>The site, its runs and devices listed in an order of the caller's.</summary>
     internal Site Site(Func<int, int>? deviceOrder = null, Func<int, int>? runOrder = null)
@@ -17,8 +18,11 @@ public sealed record TreeCase(double Volts, IReadOnlyList<int> Parents, IReadOnl
         IEnumerable<SiteDevice> devices = Enumerable.Range(0, Devices.Count).OrderBy(deviceOrder ?? (i => i)).Select(i => new SiteDevice(SmallSite.Name(i),
             SmallSite.Camera(Devices[i].Load, starting: Devices[i].IsDeclared ? SmallSite.Starts(Devices[i].TurnOn, Devices[i].DropOut, Devices[i].Soft) : null),
             SmallSite.Place(Devices[i].Node)));
-        return new Site("site", [condition], [SmallSite.Box(SmallSite.Dc(Volts))], runs, devices);
+        return new Site("site", [condition], [Box(SmallSite.Dc(Volts))], runs, devices);
     }
+
+    /// <summary>The box with a supply.</summary>
+    internal DistributionBox Box(Supply supply) => SmallSite.Box(supply, protection: SmallSite.SeriesOhms(ProtectionOhms));
 
     /// <summary>The voltage of every node with some of the devices drawing, or null where nothing balances.</summary>
     /// <remarks>
@@ -43,10 +47,10 @@ public sealed record TreeCase(double Volts, IReadOnlyList<int> Parents, IReadOnl
                 if (Parents[i] >= 0) amperes[Parents[i]] += amperes[i];
             }
 
-            double step = 0;
+            double step = 0, output = Volts - (ProtectionOhms * Enumerable.Range(0, Parents.Count).Where(i => Parents[i] < 0).Sum(i => amperes[i]));
             for (int i = 0; i < Parents.Count; i++)
             {
-                double now = (Parents[i] < 0 ? Volts : volts[Parents[i]]) - (Ohms[i] * amperes[i]);
+                double now = (Parents[i] < 0 ? output : volts[Parents[i]]) - (Ohms[i] * amperes[i]);
                 if (!(now > 0)) return null;
                 step = Math.Max(step, Math.Abs(now - volts[i]));
                 volts[i] = now;

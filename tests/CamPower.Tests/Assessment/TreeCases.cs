@@ -20,7 +20,8 @@ public static class TreeCases
             [.. Enumerable.Range(0, runs).Select(i => random.Next(-1, i))],
             [.. Enumerable.Range(0, runs).Select(_ => 0.05 + random.NextDouble())],
             [.. Enumerable.Range(0, devices).Select(_ => Device())],
-            FromOff: random.NextDouble() < 0.5);
+            FromOff: random.NextDouble() < 0.5,
+            ProtectionOhms: random.NextDouble() < 0.5 ? 0 : 0.3 * random.NextDouble());
 
         TreeDevice Device()
         {

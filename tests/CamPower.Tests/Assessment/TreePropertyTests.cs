@@ -34,7 +34,7 @@ public class TreePropertyTests
             Assert.Equal(expected is null, profile is null);
             if (profile is null) continue;
             Assert.Equal(tree.Volts, profile.Points[0].Voltage.Volts, Close);
-            int point = 0;
+            int point = tree.ProtectionOhms > 0 ? 1 : 0;
             foreach (SiteRun run in device.Path)
             {
                 point += run.Run.Parts.Count;

@@ -30,6 +30,22 @@ public class ConductorRuleTests
     public void BetterInsulation_CarriesMore(double amperes, bool isFound) =>
         Assert.Equal(isFound, Over(OnRun(Cable.Pair(WireSize.Awg(24), Stranding.Solid, ConductorMaterial.AnnealedCopper, insulation: Insulation.CrossLinked), amperes)).Count > 0);
 
+    // NEC Table 310.16, 60 °C column, and 240.4(D), from memory: 15, 20 and 30 A of 14, 12 and 10 AWG, whatever a model or a warmer insulation would allow.
+    // A metric size is not of that table: 2.5 mm² carries more by the model.
+    [Theory]
+    [InlineData("14 AWG", 15)]
+    [InlineData("12 AWG", 20)]
+    [InlineData("10 AWG", 30)]
+    public void ThickerWires_AreHeldToTheCode(string size, double amperes)
+    {
+        Cable cable = Cable.Pair(WireSize.Awg(int.Parse(size.Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture)), Stranding.Solid, ConductorMaterial.AnnealedCopper, insulation: Insulation.Rated(Temperature.FromDegreesCelsius(90)));
+        Assert.Empty(Over(OnRun(cable, amperes)));
+        Finding finding = Assert.Single(Over(OnRun(cable, amperes + 0.01)));
+        Assert.Equal(amperes, ((ElectricCurrent)finding.Limit!).Amperes);
+        Cable metric = Cable.Pair(WireSize.SquareMillimeters(2.5), Stranding.Solid, ConductorMaterial.AnnealedCopper, insulation: Insulation.Rated(Temperature.FromDegreesCelsius(90)));
+        Assert.Empty(Over(OnRun(metric, 20)));
+    }
+
     // NEC 310.15(C)(1): half of it among 10 to 20 conductors that carry current.
     [Theory]
     [InlineData(1.49, false)]

@@ -51,8 +51,9 @@ internal static class RuleCases
         new("power-limit-exceeded", Severity.Danger, Limited(5 + Hair), Limited(5), "box output 1", 60 + (12 * Hair), 60, "VA"),
         new("reversed-polarity", Severity.Danger, Polarised(leadsReversed: true), Polarised(leadsReversed: false), "camera 1"),
 
-        // IEC 60335-1, 3.4.2: 60 V DC; 42.4 V at the crest is 29.98 V RMS, and 40 V and 50 % are 60 V.
-        new("voltage-above-extra-low", Severity.Danger, Feeding(Dc(40 + Hair, percent: 50)), Feeding(Dc(40, percent: 50)), "box", 60 + (1.5 * Hair), 60),
+        // IEC 61140: 120 V DC; 80 V and 50 % are that. IEC 60335-1, 3.4.2: 60 V DC; 40 V and 50 % are that.
+        new("voltage-above-extra-low", Severity.Danger, Feeding(Dc(80 + Hair, percent: 50)), Feeding(Dc(80, percent: 50)), "box", 120 + (1.5 * Hair), 120),
+        new("voltage-above-touchable", Severity.Caution, Feeding(Dc(40 + Hair, percent: 50)), Feeding(Dc(40, percent: 50)), "box", 60 + (1.5 * Hair), 60),
 
         // 12 V and 5 % over 12 V less 5 %.
         new("outputs-tied-together", Severity.Danger, Tied(new OutputTie("box", 2, "old adapter", 1)), Tied(), "box output 2", 1.2, 0),
@@ -116,6 +117,7 @@ internal static class RuleCases
         // A third of 1 A along 0.9 Ω is 0.3 V: 10 mV are a thirtieth of it.
         new("hum-on-video-shield", Severity.Caution, Hum(3.3334), Hum(3.3333), "camera 1", 0.0100002, 0.01, Condition: "day"),
         new("mixed-resistance-bases", Severity.Note, Tail(ofTable: true), Tail(ofTable: false), "box output 1 to end"),
+        new("sun-on-box-without-enclosure", Severity.Note, Sunlit(Hair), Sunlit(0), "box", Condition: "day"),
         new("value-outside-validated-range", Severity.Caution, Enclosed(0.1 - Hair), Enclosed(0.1), "box", 0.1 - Hair, 0.1, "m"),
         new("ac-solved-with-rms", Severity.Note, AcCamera(acceptsAc: true), DcCamera(acceptsDc: true), "box"),
     ];
@@ -132,6 +134,9 @@ internal static class RuleCases
     private static Site Hum(double ripplePercent) => ReturnSites.Of([ReturnSites.Box("a", 12, ripplePercent)], [ReturnSites.Run("a", 1, "1", 1.0)],
         [ReturnSites.Amperes(1, 1)], [ReturnSites.Link(1, "g", 0.9)], [ReturnSites.Bond("g", "a", 0.1)]);
 
+    private static Site Sunlit(double wattsPerSquareMeter) => Single(0, Camera(Watts(3)), null,
+        Condition.Day(new Surroundings(At().Cable, At().Box, At().Camera, Irradiance.FromWattsPerSquareMeter(wattsPerSquareMeter))));
+
     private static Site AcCamera(bool acceptsAc) => Powered(CurrentKind.Ac, acceptsAc, acceptsDc: true);
 
     private static Site DcCamera(bool acceptsDc) => Powered(CurrentKind.Dc, acceptsAc: true, acceptsDc);
@@ -142,7 +147,7 @@ internal static class RuleCases
     private static Site Polarised(bool leadsReversed) => new("site", [Day], [Box()],
         [new SiteRun(RunOrigin.Output(BoxName, 1), "end", Runs.OfOhms(0.1))], [new SiteDevice("camera 1", Camera(Watts(3)), "end", leadsReversed)]);
 
-    private static Site Feeding(Supply supply) => Single(0, Camera(Watts(3), Range(2, 100)), supply);
+    private static Site Feeding(Supply supply) => Single(0, Camera(Watts(3), Range(2, 200)), supply);
 
     private static Site Tied(params OutputTie[] ties) => new("site", [Day], [Box(Dc(percent: 5)), DistributionBox.Adapter("old adapter", Dc(percent: 5))],
         [new SiteRun(RunOrigin.Output(BoxName, 1), "end", Runs.OfOhms(0.1))], [new SiteDevice("camera 1", Camera(Watts(3)), "end")], ties: ties);

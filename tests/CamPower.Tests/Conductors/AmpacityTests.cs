@@ -126,16 +126,17 @@ public class AmpacityTests
 
     // NEC 240.4(D): 15, 20 and 30 A in 14, 12 and 10 AWG copper and 15 A in 12 AWG aluminium or copper-clad aluminium (seen in a
     // page that quotes it); 7 A and 10 A in 18 and 16 AWG, with continuous loads of 5.6 A and 8 A, from memory. 22 and 20 AWG: 5 A
-    // fuses, FAA AC 43.13-1B Table 11-3.
+    // fuses, FAA AC 43.13-1B Table 11-3. From 14 AWG on the load is that of NEC Table 310.16, 60 °C column, from memory, for sizes of that table.
     [Theory]
     [InlineData("22 AWG", 5, null)]
     [InlineData("20 AWG", 5, null)]
     [InlineData("18 AWG", 7, 5.6)]
     [InlineData("16 AWG", 10, 8.0)]
     [InlineData("1.5 mm2", 10, 8.0)]
-    [InlineData("14 AWG", 15, null)]
-    [InlineData("12 AWG", 20, null)]
-    [InlineData("10 AWG", 30, null)]
+    [InlineData("14 AWG", 15, 15.0)]
+    [InlineData("2.5 mm2", 15, null)]
+    [InlineData("12 AWG", 20, 20.0)]
+    [InlineData("10 AWG", 30, 30.0)]
     public void SmallConductors_AreProtectedAsTheCodeSays(string size, double protection, double? continuous)
     {
         Conductor wire = Copper(WireSize.Parse(size));

@@ -75,20 +75,23 @@ public class BoxHeatTests
         Assert.Throws<InvalidOperationException>(box.Explain);
     }
 
-    // Beyond the last point of the curve nothing is known; before the first the losses are those at it: 2 A·12 V·(1/0.8 − 1) = 6 W.
+    // Before the first point of the curve the losses are those at it, 2 A·12 V·(1/0.8 − 1) = 6 W; beyond the last at least those at it,
+    // 10 A·12 V·(1/0.9 − 1) = 13.33 W.
     [Theory]
-    [InlineData(0.5, 6.0)]
-    [InlineData(2, 6.0)]
-    [InlineData(6, 12 * 6 * ((1 / 0.85) - 1))]
-    [InlineData(10, 12 * 10 * ((1 / 0.9) - 1))]
-    [InlineData(10.1, null)]
-    public void Losses_FollowTheEfficiencyCurve(double amperes, double? watts)
+    [InlineData(0.5, 6.0, false)]
+    [InlineData(2, 6.0, false)]
+    [InlineData(6, 12 * 6 * ((1 / 0.85) - 1), false)]
+    [InlineData(10, 12 * 10 * ((1 / 0.9) - 1), false)]
+    [InlineData(10.1, 12 * 10 * ((1 / 0.9) - 1), true)]
+    public void Losses_FollowTheEfficiencyCurve(double amperes, double watts, bool isAtLeast)
     {
         var curve = new ShareCurve<Ratio>(new(Ratio.FromPercent(20), Ratio.FromPercent(80)), new(Ratio.FromPercent(100), Ratio.FromPercent(90)));
         Supply plain = Dc(amperes: 10);
         BoxInCondition box = Boxed(new Supply("supply", plain.Output, plain.Derating, new SupplyInlet(efficiency: curve)), At(), amperes);
-        Assert.Equal(watts is null, box.InsideTemperature is null);
-        if (watts is double expected) Assert.Equal(expected, (double)box.Losses!.Supply.Watts, 1e-9);
+        Assert.Equal(watts, (double)box.Losses!.Supply.Watts, 1e-9);
+        Assert.Equal((isAtLeast, isAtLeast), (box.Losses.IsAtLeast, box.IsInsideAtLeast));
+        Assert.Equal(OnWall.HeatedBy(box.Losses.Total, Celsius(25)).Inside.DegreesCelsius, box.InsideTemperature!.Value.DegreesCelsius, 1e-9);
+        Steps.AssertEvaluate(box.Explain());
     }
 
     // Two of three motors stand: the supply loses for 1 + 2·0.5 + 1 A.
@@ -112,6 +115,61 @@ public class BoxHeatTests
         string[] Findings(Surroundings at) => [.. RuleSet.Standard.Check(Star(Box(supply).In(lit), [Condition.Day(at)], (0, Camera(Amperes(4)))).Assess()).Select(f => f.Rule)];
         Assert.Empty(Findings(shade));
         Assert.Equal(["box-too-hot"], Findings(sun));
+    }
+
+    // An hour of more than the curve knows is no cooler than one just within it: what is found there is found beyond it, and that nobody knows how much more.
+    [Fact]
+    public void BeyondTheEfficiencyCurve_NothingIsForgiven()
+    {
+        Supply plain = Dc(amperes: 10);
+        var curve = new ShareCurve<Ratio>(new(Ratio.FromPercent(20), Ratio.FromPercent(60)), new(Ratio.FromPercent(100), Ratio.FromPercent(70)));
+        var supply = new Supply("supply", plain.Output, plain.Derating, new SupplyInlet(efficiency: curve));
+        string[] within = Found(9.99), beyond = Found(10.03);
+        Assert.Contains("box-too-hot", within);
+        Assert.Equal(within.Append("box-temperature-unknown").Order(), beyond.Order());
+
+        string[] Found(double amperes) => [.. RuleSet.Standard.Check(Star(Box(supply).In(OnWall), [Condition.Day(At(box: 45))], (0, Camera(Amperes(amperes)))).Assess()).Select(f => f.Rule)];
+    }
+
+    // The generic resettable fuse of 1.10 A holds 0.35 of it, 0.385 A, at the end of its curve, 85 °C: in 86 °C at most that.
+    [Theory]
+    [InlineData(84, 0.4, true)]
+    [InlineData(86, 0.4, true)]
+    [InlineData(86, 0.38, false)]
+    public void HotterThanItsCurve_AResettableFuseCarriesNoMore(double celsius, double amperes, bool trips)
+    {
+        var hardy = new Derating(new ShareCurve<Temperature>(new(Celsius(-40), Ratio.FromPercent(100)), new(Celsius(100), Ratio.FromPercent(100))));
+        DistributionBox box = DistributionBox.WithEqualOutputs(BoxName, new Supply("supply", Dc().Output, hardy), 1, ElectricCurrent.FromAmperes(1.1), Ptc);
+        SiteAssessment solved = Star(box, [Condition.Day(At(box: celsius))], (0, Camera(Amperes(amperes)))).Assess();
+        Assert.Equal(trips, RuleSet.Standard.Check(solved).Any(f => f.Rule == "nuisance-trip"));
+        if (celsius > 85) Assert.Equal(0.385, solved.StudyFaults().Outputs[0].InConditions[0].Carried!.Value.Amperes, 1e-9);
+    }
+
+    // Rated from −20 °C: below it nothing may be drawn, and a mountain does not warm it, though its 5 K count at the hot end.
+    [Fact]
+    public void TooCold_IsSaidInItsOwnWords_AndNoMountainWarmsIt()
+    {
+        Site low = Star(Box(), [Condition.Day(At(box: -24))], (0, Camera(Amperes(1))));
+        var high = new Site(low.Name, low.Conditions, low.Boxes, low.Runs, low.Devices, altitude: Length.FromMeters(3000));
+        foreach (Site site in new[] { low, high })
+        {
+            Finding found = Assert.Single(RuleSet.Standard.Check(site.Assess()), f => f.Rule == "supply-above-derated-rating");
+            Assert.Equal("In \"day\" the air around it is at -24 °C, and its supply is rated to run from -20 °C: it may not deliver the 1.00 A that its outputs take.", found.Message);
+            Assert.Equal((-24, -20), (((Temperature)found.Measured!).DegreesCelsius, ((Temperature)found.Limit!).DegreesCelsius));
+            Assert.Contains("where it is warmer", found.Remedy, StringComparison.Ordinal);
+        }
+
+        Assert.Equal(0, Derating.GenericEnclosed.ShareAt(Celsius(-24), altitude: Length.FromMeters(3000)).DecimalFractions);
+        Assert.Equal(1, Derating.GenericEnclosed.ShareAt(Celsius(-20), altitude: Length.FromMeters(3000)).DecimalFractions);
+    }
+
+    // Too cold at night, overloaded by day: two causes, two findings.
+    [Fact]
+    public void TooColdAtNight_DoesNotHideTheOverloadByDay()
+    {
+        Device camera = Camera(new ShareDraw(Amperes(10.5)));
+        Site site = Star(Box(Dc(amperes: 10)), [Condition.Day(At()), Condition.Night(At(box: -25))], (0, camera));
+        Assert.Equal(["night", "day"], RuleSet.Standard.Check(site.Assess()).Where(f => f.Rule == "supply-above-derated-rating").Select(f => f.Condition!.Name));
     }
 
     // Too hot by day, overloaded at night: two causes, two findings.

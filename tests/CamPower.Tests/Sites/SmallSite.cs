@@ -38,8 +38,12 @@ internal static class SmallSite
         ? new AcOutput(Volts(volts), ElectricCurrent.FromAmperes(amperes), Ratio.FromPercent(percent))
         : new DcOutput(Volts(volts), ElectricCurrent.FromAmperes(amperes), Ratio.FromPercent(percent));
 
-    internal static DistributionBox Box(Supply? supply = null, int outputs = 4, double limit = 50) =>
-        DistributionBox.WithEqualOutputs(BoxName, supply ?? Dc(), outputs, ElectricCurrent.FromAmperes(limit));
+    internal static DistributionBox Box(Supply? supply = null, int outputs = 4, double limit = 50, ProtectiveDevice? protection = null) =>
+        DistributionBox.WithEqualOutputs(BoxName, supply ?? Dc(), outputs, ElectricCurrent.FromAmperes(limit), protection);
+
+    /// <summary>A protective device that matters by its resistance alone.</summary>
+    internal static ElectronicLimit SeriesOhms(double ohms) => new("limit", ElectricCurrent.FromAmperes(1e6), Ratio.Zero, Duration.FromSeconds(1),
+        ElectricResistance.FromOhms(ohms), Volts(1000));
 
     internal static DistributionBox Adapter(Supply? supply = null) => DistributionBox.Adapter(BoxName, supply ?? Dc());
 

@@ -62,6 +62,19 @@ public class AdapterComparingTests
         Assert.Contains("none, not all are up", central.ToString(), StringComparison.Ordinal);
     }
 
+    // A camera that was wired the wrong way round does not mend itself; a tie of another box stays, one of this box goes with it.
+    [Fact]
+    public void ReversedLeads_AndOtherTies_Stay()
+    {
+        Site two = TwoCameras();
+        var site = new Site("site", two.Conditions, [.. two.Boxes, ReturnSites.Box("a", 12)], two.Runs, two.Devices.Select((d, i) => new SiteDevice(d.Name, d.Model, d.At, leadsReversed: i == 0)),
+            ties: [new OutputTie("a", 1, "a", 2), new OutputTie(BoxName, 1, "a", 3)]);
+        SupplyLayout adapters = site.CompareWithAdapters(BoxName, [Dc(amperes: 2)], Lead, Common).Adapters;
+        Assert.Equal(1, adapters.DevicesInWindow);
+        Assert.True(adapters.Site.Devices[0].LeadsReversed);
+        Assert.Equal("tie of a output 1 and a output 2", Assert.Single(adapters.Site.Ties).ToString());
+    }
+
     // Only the box that is asked about goes; what another feeds, and the names that others bear, stay.
     [Fact]
     public void OtherBoxes_StayAsTheyAre()

@@ -43,6 +43,42 @@ public class BoxSizingTests
         Assert.Equal("18 outputs, 20 A, the next smaller: its supply is too weak: 7.5 A, and 7.875 A is wanted in day", choice.ToString());
     }
 
+    // The resettable fuse of 1.10 A holds 0.70 of it, 0.77 A, in 50 °C: what a finding says, the choice says before.
+    [Fact]
+    public void ProtectiveDevice_MustCarryItsOutput_AtTheTemperatureOfTheBox()
+    {
+        DistributionBox offered = DistributionBox.WithEqualOutputs("offered", Dc(amperes: 10), 4, Amps(1.1), ResettableFuse.Generic16Volt[1]);
+        Assert.Equal("offered", Of(Cameras(2, 0.76, 50)).SmallestBoxFor(BoxName, [offered], NoRoom).Chosen?.Name);
+        BoxShortfall binding = Assert.Single(Of(Cameras(2, 0.78, 50)).SmallestBoxFor(BoxName, [offered], NoRoom).Binding);
+        Assert.Equal("a protective device may open: it carries 0.77 A, and 0.78 A is wanted in day", binding.ToString());
+        Assert.Equal(BoxConstraint.Protection, binding.Constraint);
+    }
+
+    // In an enclosure nobody knows how warm a supply without an efficiency gets, and beyond the end of its curve not either: 3 A of 5 A are 60 %.
+    [Theory]
+    [InlineData(null, "0 %")]
+    [InlineData(50.0, "50 %")]
+    [InlineData(60.0, null)]
+    public void InAnEnclosure_TheEfficiencyMustBeDeclaredUpToTheLoad(double? upToPercent, string? has)
+    {
+        var inlet = upToPercent is double percent ? new SupplyInlet(efficiency: new ShareCurve<Ratio>(
+            new(Ratio.Zero, Ratio.FromPercent(90)), new(Ratio.FromPercent(percent), Ratio.FromPercent(90)))) : null;
+        DistributionBox offered = DistributionBox.WithEqualOutputs("offered", new Supply("supply", Dc(amperes: 5).Output, Derating.GenericEnclosed, inlet), 4, Amps(2));
+        var enclosure = new Enclosure(Length.FromMeters(0.3), Length.FromMeters(0.4), Length.FromMeters(0.15), EnclosureWall.PaintedSteel, EnclosureFaces.OnWall);
+        BoxChoice choice = Star(Box().In(enclosure), [Condition.Day(At())], (0, Camera(Amperes(1.5))), (0, Camera(Amperes(1.5)))).SmallestBoxFor(BoxName, [offered], NoRoom);
+        Assert.Equal(has is null ? [] : new[] { $"how warm it gets inside is not known: its efficiency is declared up to {has} of its rating, and 60 % is wanted in day" },
+            choice.Binding.Select(b => b.ToString()));
+    }
+
+    // The generic boxes declare theirs: 85 % at half load and at the rating.
+    [Fact]
+    public void GenericBoxes_KnowHowWarmTheyGet()
+    {
+        Supply supply = BoxCatalogue.Generic[1].Supply;
+        Assert.Equal(85, supply.Inlet!.EfficiencyAt(Ratio.FromPercent(75))!.Value.Percent, 1e-9);
+        Assert.Equal(60, supply.Inlet.PowerFactorAt(Ratio.FromPercent(100))!.Value.Percent, 1e-9);
+    }
+
     // 1.2 A are too much for any output of 1.1 A, whatever the supply.
     [Fact]
     public void None_IsAnAnswer()

@@ -95,6 +95,56 @@ public class BoxSplitTests
         static IEnumerable<double> Shields(Site solved) => solved.Assess().Shields.Select(s => Math.Round(s.InConditions[0].DcShift.Volts, 12));
     }
 
+    // How a run lies and what somebody tied are what they were; the tie's unused end lands on an output that is free.
+    [Fact]
+    public void LayingAndTies_GoWithTheOutputs()
+    {
+        Site three = Of([3, 3, 3]);
+        Site site = new("site", three.Conditions, three.Boxes, three.Runs.Select(r => new SiteRun(r.From, r.To, r.Run, laying: Laying.LargeBundle)), three.Devices,
+            ties: [new OutputTie(BoxName, 1, BoxName, 2), new OutputTie(BoxName, 3, BoxName, 40), new OutputTie(BoxName, 40, BoxName, 41)]);
+        BoxSplit split = site.SplitFor(BoxName, [Box("b", 4, 5, 5)], NoRoom);
+        Assert.Equal(3, split.Boxes.Count);
+        Assert.All(split.Site.Runs, run => Assert.Same(Laying.LargeBundle, run.Laying));
+        Assert.Equal(["tie of box 1 output 1 and box 2 output 1", "tie of box 3 output 1 and box 3 output 2", "tie of box 3 output 2 and box 3 output 3"], split.Site.Ties.Select(t => t.ToString()));
+        Assert.Equal(3, RuleSet.Standard.Check(split.Site.Assess()).Count(f => f.Rule == "outputs-tied-together"));
+    }
+
+    // What hangs on the wall and at the outlet in the place of the present box is there and at that outlet.
+    [Fact]
+    public void EnclosureAndOutlet_AreThoseOfThePresentBox_WhereTheCatalogueDeclaresNone()
+    {
+        var outlet = new Outlet("outlet", Volts(120), Amps(15));
+        Site site = Star(SmallSite.Box(Dc().WithEfficiency(0.9)).In(Outdoors).PluggedInto(outlet), [Condition.Day(At())], (0, Camera(Amperes(3))), (0, Camera(Amperes(3))));
+        BoxSplit split = site.SplitFor(BoxName, [DistributionBox.WithEqualOutputs("b", Dc(amperes: 5).WithEfficiency(0.9), 4, Amps(5))], NoRoom);
+        Assert.Equal(2, split.Boxes.Count);
+        Assert.All(split.Site.Boxes, b => Assert.Equal((outlet, 0.3), (b.Outlet, b.Enclosure!.Width.Meters)));
+    }
+
+    // Rated from −20 °C, and the whole load warms the box to that in 25 °C of frost: one box is the answer, none feeds a camera alone.
+    [Theory]
+    [InlineData(-21)]
+    [InlineData(-25)]
+    public void InTheCold_WhatWarmsTheBoxTogether_IsNotTornApart(double celsius)
+    {
+        DistributionBox box = SmallSite.Box(Dc(amperes: 10).WithEfficiency(0.8), outputs: 9, limit: 1.1).In(Outdoors);
+        Site site = Star(box, [Condition.Night(At(box: celsius))], [.. Enumerable.Repeat((0.0, Camera(Watts(9))), 6)]);
+        Assert.Equal(BoxName, site.SmallestBoxFor(BoxName, [box], Common).Chosen?.Name);
+        BoxSplit split = site.SplitFor(BoxName, [box], Common);
+        Assert.Equal((1, true), (split.Boxes.Count, split.IsProvenLeast));
+        Assert.DoesNotContain(RuleSet.Standard.Check(split.Site.Assess()), f => f.Rule == "supply-above-derated-rating");
+    }
+
+    // At 60 °C of frost nothing warms it enough, and in 75 °C there is no rating left: all are misfits, and there is an end to the search.
+    [Theory]
+    [InlineData(-60)]
+    [InlineData(75)]
+    public void WhereNoBoxMayRun_AllAreMisfits(double celsius)
+    {
+        DistributionBox box = SmallSite.Box(Dc(amperes: 10).WithEfficiency(0.8), outputs: 9, limit: 1.1).In(Outdoors);
+        BoxSplit split = Star(box, [Condition.Night(At(box: celsius))], [.. Enumerable.Repeat((0.0, Camera(Watts(9))), 6)]).SplitFor(BoxName, [box], Common);
+        Assert.Equal((0, 6), (split.Boxes.Count, split.Misfits.Count));
+    }
+
     [Fact]
     public void Names_AreFreeOnes()
     {
@@ -175,6 +225,8 @@ public class BoxSplitTests
         Assert.Throws<ArgumentNullException>("policy", () => site.SplitFor(BoxName, [], null!));
         Assert.Throws<ArgumentException>("boxName", () => site.SplitFor("no such box", [], Common));
     }
+
+    private static Enclosure Outdoors => new(Length.FromMeters(0.3), Length.FromMeters(0.4), Length.FromMeters(0.15), EnclosureWall.PaintedSteel, EnclosureFaces.OnWall);
 
     private static ElectricCurrent Amps(double amperes) => ElectricCurrent.FromAmperes(amperes);
 

@@ -20,7 +20,7 @@ internal static class TrimSites
     {
         var random = new Random((int)(1e6 * tree.Ohms.Sum()));
         Site site = tree.Site();
-        return new Site(site.Name, site.Conditions, [SmallSite.Box(Trimmable(2, 0.9 * tree.Volts, 1.3 * tree.Volts))], site.Runs,
+        return new Site(site.Name, site.Conditions, [tree.Box(Trimmable(2, 0.9 * tree.Volts, 1.3 * tree.Volts))], site.Runs,
             site.Devices.Select(d => new SiteDevice(d.Name, SmallSite.Camera(d.Model.Draw, SmallSite.Range(Share(0.3, 0.95), Share(1, 1.35)), d.Model.Starting), d.At)));
 
         double Share(double from, double to) => tree.Volts * (from + ((to - from) * random.NextDouble()));

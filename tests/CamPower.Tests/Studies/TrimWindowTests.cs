@@ -29,7 +29,21 @@ public class TrimWindowTests
         Assert.Equal((FarNeeds + NearAllows) / 2, window.Middle.Volts, Close);
         Assert.True(window.Contains(Volts(13)) && window.Contains(window.Lowest.SetPoint) && window.Contains(window.Highest.SetPoint));
         Assert.False(window.Contains(Volts(12.405)) || window.Contains(Volts(13.169)));
-        Assert.Equal("box: 12.406 V (camera 2, night: lowest voltage) to 13.168 V (camera 1, light load: highest voltage)", window.ToString());
+        Assert.Equal("box: 12.406 V (camera 2, night: lowest voltage) to 13.168 V (camera 1, light load: highest voltage); without load at most 13.069 V (camera 1, before it draws: highest voltage)", window.ToString());
+    }
+
+    // Plugged in, a device sees all of the supply before it draws: 13.2 V over 1.01, 13.0693 V, also where no set point so low would do; of two devices
+    // the more delicate. Where the range of the supply ends below that, nothing is said.
+    [Theory]
+    [InlineData(13.2, 14, 13.2 / 1.01, TrimBound.NoLoadVoltage)]
+    [InlineData(12.2, 14, 12.2 / 1.01, TrimBound.NoLoadVoltage)]
+    [InlineData(14.2, 14, 14, TrimBound.SupplyRange)]
+    public void HighestBeforeLoad_CountsOnNoLoad(double accepted, double trimTop, double expected, TrimBound bound)
+    {
+        TrimWindow window = Star(Trimmable(1, 12, trimTop), (0, Camera(Watts(1), Range(10.8, 20))), (8, Camera(Watts(2.64), Range(5, accepted)))).TrimWindowOf(BoxName);
+        Assert.Equal(expected, window.HighestBeforeLoad.SetPoint.Volts, 1e-12);
+        Assert.Equal((bound, bound == TrimBound.SupplyRange ? null : "camera 2"), (window.HighestBeforeLoad.Bound, window.HighestBeforeLoad.Device?.Name));
+        Assert.Equal(bound == TrimBound.NoLoadVoltage, window.ToString().Contains("without load at most", StringComparison.Ordinal));
     }
 
     // The near one accepts 12.2 V: 12.2 + 0.5·2.64/12.2 = 12.308197 V, over 1.01 is 12.186333 V.

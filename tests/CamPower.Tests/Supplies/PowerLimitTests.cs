@@ -133,6 +133,54 @@ public class PowerLimitTests
         Assert.Equal(Math.Min(limitAmperes, 8), ((ElectricCurrent)FigureOf(assessment, PowerLimitQuantity.Current).Most!).Amperes, 1e-12);
     }
 
+    // A limit of 1.5 A and 10 %: 1.35 A to 1.65 A of 12.24 V, 16.2 VA to 20.2 VA, whatever the 24 A behind it could. 4.5 A may be 4.95 A: 60.6 VA
+    // where 61.2 VA are allowed, and 5 A may be 5.5 A or 4.5 A; 6 A are 5.4 A at least, 63.5 VA of 11.76 V, which allows 58.8 VA.
+    [Theory]
+    [InlineData(Class2, 1.5, Within)]
+    [InlineData(Lps, 1.5, Within)]
+    [InlineData(Lps, 4.5, Within)]
+    [InlineData(Lps, 5, Unknown)]
+    [InlineData(Lps, 6, Exceeds)]
+    public void ElectronicLimit_LimitsByItself(PowerLimitClass limitClass, double amperes, PowerLimitVerdict expected)
+    {
+        var limit = new ElectronicLimit("limit", Amps(amperes), Ratio.FromPercent(10), Duration.FromMilliseconds(50), ElectricResistance.Zero, Volts(30));
+        PowerLimitAssessment assessment = new DistributionBox("box", Holding(12, 20, 24, percent: 2), [new BoxOutput(1, Amps(1.1), limit)]).AssessPowerLimit(1, limitClass);
+        Assert.Equal(PowerLimiting.Inherent, Assert.Single(assessment.Routes).Limiting);
+        Assert.Equal(expected, assessment.Verdict);
+        PowerLimitFigure current = FigureOf(assessment, PowerLimitQuantity.Current);
+        Assert.Equal((0.9 * amperes, 1.1 * amperes), (((ElectricCurrent)current.Least).Amperes, ((ElectricCurrent)current.Most!).Amperes));
+    }
+
+    // At 210 % of 5 A a fuse F of 5 A may take 30 min, one of 3 A, at 3.5 times its rating, 2 s; a fuse T of 5 A 2 min (IEC 60127-2).
+    // Class 2 asks nothing of the kind here.
+    [Theory]
+    [InlineData(Lps, 5, false, Unknown)]
+    [InlineData(Lps, 3, false, Within)]
+    [InlineData(Lps, 5, true, Within)]
+    [InlineData(Class2, 5, false, Within)]
+    public void Device_MustOpenIn120Seconds_AtTwiceItsRatingAndATenth(PowerLimitClass limitClass, double amperes, bool timeLag, PowerLimitVerdict expected)
+    {
+        var fuse = new Fuse("fuse", Amps(amperes), timeLag ? FuseCharacteristic.IecTimeLag : FuseCharacteristic.IecQuickActing, Volts(250), Amps(1500), ElectricResistance.Zero);
+        PowerLimitAssessment assessment = Box(Holding(12, 5, 12), fuse).AssessPowerLimit(1, limitClass);
+        Assert.Equal(expected, assessment.Routes[1].Verdict);
+        if (expected == Unknown) Assert.EndsWith("opening of the overcurrent device at 210 % of that 0 s to 1,800 s, limit 120 s", assessment.Routes[1].ToString(), StringComparison.Ordinal);
+    }
+
+    // NEC Tables 11(A), from memory: a transformer of at most 15 V may give 350 VA behind its overcurrent device. 12 V behind 0.12 Ω: 144/0.48 = 300 VA,
+    // behind 0.1 Ω 360 VA; 16 V behind 0.22 Ω 291 VA, where 250 VA are allowed. A direct source of 300 VA is no transformer.
+    [Theory]
+    [InlineData(12, 0.12, Within)]
+    [InlineData(12, 0.1, Exceeds)]
+    [InlineData(16, 0.22, Exceeds)]
+    public void Class2Transformer_MayGiveMoreUpTo15Volts(double volts, double ohms, PowerLimitVerdict expected)
+    {
+        var output = new AcOutput(Volts(volts), Amps(4), Ratio.Zero, ElectricResistance.FromOhms(ohms), OverloadBehaviour.Unlimited);
+        PowerLimitRoute route = Box(new Supply("transformer", output, Derating.GenericEnclosed), FuseOf(5)).AssessPowerLimit(1, Class2).Routes[1];
+        PowerLimitFigure power = FigureOf(route, PowerLimitQuantity.ApparentPower);
+        Assert.Equal(expected, power.Verdict);
+        Assert.Equal(Exceeds, FigureOf(Box(Holding(12, 5, 25), FuseOf(5)).AssessPowerLimit(1, Class2).Routes[1], PowerLimitQuantity.ApparentPower).Verdict);
+    }
+
     // The 1.85 A one needs up to 10 s at 8 A: at 5 s nothing stops the whole current of the supply.
     [Fact]
     public void ResettableFuse_ThatTripsAfterTheMeasurement_CapsNothing()

@@ -65,6 +65,29 @@ public class SupplySheetTests
         Assert.Equal(amperes, solved.DeratedRating.Amperes);
     }
 
+    // 12 V and 10 A are 120 W: 120/14 = 8.571 A at 14 V, and 10 A, not 10.9 A, at 11 V. A sheet that rates 140 W allows 10 A at 14 V, one that rates 98 W 7 A.
+    [Theory]
+    [InlineData(12, null, 10)]
+    [InlineData(14, null, 120 / 14.0)]
+    [InlineData(11, null, 10)]
+    [InlineData(14, 140.0, 10)]
+    [InlineData(14, 98.0, 7)]
+    public void TrimmedUp_ItKeepsItsPower(double setPoint, double? ratedWatts, double amperes)
+    {
+        var output = new DcOutput(Volts(12), ElectricCurrent.FromAmperes(10), Ratio.Zero, Range(11, 14), ratedPower: ratedWatts is double watts ? Power.FromWatts(watts) : null);
+        Supply supply = new Supply("s", output, Derating.GenericEnclosed).SetTo(Volts(setPoint));
+        Assert.Equal(amperes, supply.DeratedCurrentAt(Temperature.FromDegreesCelsius(25)).Amperes, 1e-9);
+
+        Site site = Star(Box(supply), [Condition.Day(At())], (0, Camera(Amperes(amperes + 0.01))));
+        Finding finding = Assert.Single(RuleSet.Standard.Check(site.Assess()), f => f.Rule == "supply-above-derated-rating");
+        Assert.Equal(amperes < 10, finding.Message.EndsWith("set to 14 V by its rated power.", StringComparison.Ordinal));
+        Assert.Equal(amperes < 10 ? amperes : 10, ((ElectricCurrent)finding.Limit!).Amperes, 1e-9);
+    }
+
+    [Fact]
+    public void RatedPower_IsAboveNothing() => Assert.Throws<ArgumentOutOfRangeException>("ratedPower", () =>
+        new DcOutput(Volts(12), ElectricCurrent.FromAmperes(10), Ratio.Zero, ratedPower: Power.Zero));
+
     // 3 A of 4 A is well in the valley at 230 V. At 4000 m the box of 55 °C counts as 65 °C, 62.5 %; at 102.5 V 90 % of that.
     [Fact]
     public void AssessmentOfASite_TakesItsAltitudeAndTheLineOfTheCondition()

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using CamPower.Tests.Sites;
 using UnitsNet;
 
 namespace CamPower.Tests.Assessment.Returns;
@@ -23,6 +24,9 @@ internal static class ReturnSites
             [Run("a", 1, "1", 0.4), Next("1", "2", 0.6), Next("2", "3", 0.8)],
             [Watts(1, 5), Watts(2, 5), Watts(3, 5)]),
         ["shields-bonded"] = Of([Box("a", 12)],
+            [Run("a", 1, "1", 1.0), Run("a", 2, "2", 1.8)], [Watts(1, 9), Watts(2, 6)],
+            [Link(1, "g", 0.9), Link(2, "g", 0.6)], [Bond("g", "a", 0.05)]),
+        ["fused-outputs"] = Of([Box("a", 12, protection: [0.14, 0.3])],
             [Run("a", 1, "1", 1.0), Run("a", 2, "2", 1.8)], [Watts(1, 9), Watts(2, 6)],
             [Link(1, "g", 0.9), Link(2, "g", 0.6)], [Bond("g", "a", 0.05)]),
         ["shields-alone"] = Of([Box("a", 12)],
@@ -55,6 +59,10 @@ internal static class ReturnSites
 
     internal static DistributionBox Box(string name, double volts, double? ripplePercent = null, CurrentKind kind = CurrentKind.Dc) =>
         DistributionBox.WithEqualOutputs(name, new Supply($"{name} supply", Output(volts, ripplePercent, kind), Derating.GenericEnclosed), outputs: 4, ElectricCurrent.FromAmperes(5));
+
+    /// <summary>A box whose outputs have protective devices of these resistances.</summary>
+    private static DistributionBox Box(string name, double volts, double[] protection) => new(name, new Supply($"{name} supply", Output(volts, null, CurrentKind.Dc), Derating.GenericEnclosed),
+        protection.Select((ohms, i) => new BoxOutput(i + 1, ElectricCurrent.FromAmperes(5), SmallSite.SeriesOhms(ohms))));
 
     private static SupplyOutput Output(double volts, double? ripplePercent, CurrentKind kind) => kind == CurrentKind.Ac
         ? new AcOutput(ElectricPotential.FromVolts(volts), ElectricCurrent.FromAmperes(20), Ratio.Zero)

@@ -1,0 +1,33 @@
+using System;
+using System.Collections.Generic;
+using UnitsNet;
+using static System.FormattableString;
+
+namespace CamPower.Checks;
+
+/// <summary>An output of extra-low voltage, but of more than bare parts may have that people can touch.</summary>
+/// <remarks>Above extra-low voltage <see cref="VoltageAboveExtraLowRule"/> speaks, and this one is silent.</remarks>
+public sealed class VoltageAboveTouchableRule() : Rule("voltage-above-touchable", Severity.Caution,
+    "A supply of extra-low voltage may give more than bare parts may have that people can touch: many codes draw a line here too.",
+    "Cover terminals and bare ends, work on them with the supply off, keep them dry, and ask the local code what it wants of this voltage.",
+    CheckConstants.TouchableDirectVoltage.Source)
+{
+    /// <summary>The highest direct voltage; the crest of an alternating one has a limit of its own.</summary>
+    public override IQuantity? Limit => ElectricPotential.FromVolts(CheckConstants.TouchableDirectVoltage.Value);
+
+    /// <inheritdoc/>
+    public override IEnumerable<Finding> Check(Evidence evidence)
+    {
+        foreach (BoxAssessment box in Require.NotNull(evidence, nameof(evidence)).Assessment.Boxes)
+        {
+            SupplyOutput output = box.Box.Supply.Output;
+            bool isAlternating = output is AcOutput;
+            double most = (isAlternating ? CheckConstants.ExtraLowAlternatingVoltage : CheckConstants.ExtraLowDirectVoltage).Value;
+            double volts = output.HighestVolts * (isAlternating ? Math.Sqrt(2) : 1), limit = (isAlternating ? CheckConstants.TouchableCrestVoltage : CheckConstants.TouchableDirectVoltage).Value;
+            if (!Limits.IsAbove(volts, limit) || Limits.IsAbove(output.HighestVolts, most)) continue;
+            yield return Find(Subject.Of(box.Box),
+                Invariant($"It may give {volts:0.#} V{(isAlternating ? " at the crest" : " DC")}, and {limit:0.#} V is the most that a bare part may have where people can touch it."),
+                ElectricPotential.FromVolts(volts), ElectricPotential.FromVolts(limit));
+        }
+    }
+}
