@@ -9,7 +9,7 @@ namespace CamPower.Docs.Tests;
 public class TerminalPictureTests
 {
     [Theory]
-    [InlineData("site-check", "What the site check prints", "dotnet run --project samples/SiteCheck", "samples/SiteCheck/boatyard.txt", 40)]
+    [InlineData("site-check", "What the site check prints", "dotnet run --project samples/SiteCheck", "samples/SiteCheck/boatyard.txt", 43)]
     [InlineData("script-choose-gauge", "What a script prints", "dotnet run choose-gauge.cs", "samples/scripts/choose-gauge.txt", int.MaxValue)]
     [InlineData("plan-service-short", "A part of what the plan service answers",
         "curl … http://127.0.0.1:5080/assessments | jq '.boxes[0].outputs[1].shorts[1]'", "samples/PlanService/slip-gate.short.json", int.MaxValue)]
