@@ -9,7 +9,7 @@ namespace CamPower.Checks;
 /// <remarks>
 /// An insulation that nobody declares is taken for one of 60 °C, and a run whose laying nobody declares for a cable alone in
 /// air. Copper from 18 AWG to 10 AWG is held to its continuous load too (<see cref="SmallConductors"/>). Of sizes that
-/// the laying does not cover (<see cref="Laying.Covers"/>) nothing is said. The local code is the last word.
+/// the laying does not cover (<see cref="Laying.Covers"/>) nothing is said here; <see cref="ValueOutsideValidatedRangeRule"/> names them. The local code is the last word.
 /// </remarks>
 public sealed class ConductorOverAmpacityRule() : Rule("conductor-over-ampacity", Severity.Danger,
     "A conductor carries more current than its insulation stands the way it lies: it ages, softens and may burn.",
