@@ -32,6 +32,21 @@ public class DeviceInFaultTests
     public void ElectronicLimit_NeedsASupplyThatGivesMore(double supplyAmperes, ClearingVerdict verdict) => Assert.Equal(verdict,
         SmallFault.Behind(2, ElectronicLimitTests.Limit(), OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(supplyAmperes))).Verdict);
 
+    // A supply that folds back from 1.3 A to 0.3 A gives a dead short of 2 Ω 0.3/(1 − 1·2/12) = 0.36 A. A limit of 1.2 A ± 15 % may act below 1.3 A and open, or
+    // above, and then sees 0.36 A for ever; one of ± 5 % acts at 1.26 A at the latest, one of 1.6 A ± 10 % never.
+    [Theory]
+    [InlineData(1.2, 15, ClearingVerdict.MayClear, 0.36)]
+    [InlineData(1.2, 5, ClearingVerdict.Clears, 1.26)]
+    [InlineData(1.6, 10, ClearingVerdict.DoesNotClear, 0.36)]
+    public void ElectronicLimit_AboveASupplyThatFoldsBack_IsLeftWithNothing(double limit, double percent, ClearingVerdict verdict, double least)
+    {
+        var device = new ElectronicLimit("limit", ElectricCurrent.FromAmperes(limit), Ratio.FromPercent(percent), Duration.FromMilliseconds(50), ElectricResistance.Zero,
+            ElectricPotential.FromVolts(30));
+        ShortCircuit fault = SmallFault.Behind(2, device, OverloadBehaviour.Foldback(ElectricCurrent.FromAmperes(1.3), ElectricCurrent.FromAmperes(0.3)));
+        Assert.Equal(verdict, fault.Verdict);
+        Assert.Equal(least, fault.Smallest.Amperes, 1e-9);
+    }
+
     // An adapter that holds 2 A never opens a fuse F of 2 A. 4700 µF at 12 V into 0.5 Ω are 24 A at first, and beside the 2 A
     // C·11²/(2R) + 2·2·C·11 = 0.7755 A²s: they may. 0.15 F give 9.05 A²s within 20 ms, more than the (10 × 2)² × 0.02 = 8 A²s of the last gate: they do.
     [Theory]
