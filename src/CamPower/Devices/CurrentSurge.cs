@@ -9,9 +9,6 @@ namespace CamPower.Devices;
 /// </remarks>
 internal readonly struct CurrentSurge
 {
-    // After five time constants 0.7 % is left.
-    private const double TimeConstantsToTheEnd = 5;
-
     private readonly double _steadyAmperes, _farads, _volts, _ohms;
 
     private CurrentSurge(double steadyAmperes, double farads, double volts, double ohms, double timeConstant)
@@ -30,9 +27,6 @@ internal readonly struct CurrentSurge
 
     /// <summary>The largest current, at the first moment; infinite where no resistance limits it. [A]</summary>
     internal double PeakAmperes => _farads > 0 ? _steadyAmperes + (_volts / _ohms) : 0;
-
-    /// <summary>When nearly all of it is over. [s]</summary>
-    internal double EndSeconds => TimeConstantsToTheEnd * TimeConstant;
 
     /// <summary>What it adds to the I²t of the steady current, all in all; infinite where no resistance limits it. [A²·s]</summary>
     internal double Integral => IntegralTo(double.PositiveInfinity);

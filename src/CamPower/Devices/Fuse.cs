@@ -91,14 +91,12 @@ public sealed class Fuse : ProtectiveDevice
 
     internal override double CarriedAmperes(double currentFactor) => _ratedAmperes * currentFactor;
 
-    /// <summary>Heat that has no time to leave melts it: as much I²t in less time than a gate has it opened for certain.</summary>
+    /// <summary>Never for certain: nobody states what the capacitors' own resistance takes of the heat, nor how much less than stated they may hold.</summary>
     internal override OpeningTimes OpeningBySurge(CurrentSurge surge, double currentFactor)
     {
         double rated = _ratedAmperes * currentFactor;
-        double latest = Characteristic.Gates.Where(g => surge.IntegralTo(g.NotAfterSeconds) >= g.IntegralAt(rated)).Select(g => g.NotAfterSeconds)
-            .DefaultIfEmpty(double.PositiveInfinity).Min();
-        if (!double.IsInfinity(latest)) return new OpeningTimes(ClearingVerdict.Clears, 0, latest);
-        return MayMelt(surge, rated) ? new OpeningTimes(ClearingVerdict.MayClear, 0, double.PositiveInfinity) : OpeningTimes.Never;
+        double melting = LeastMeltingIntegral?.AmpereSquaredSeconds ?? (Characteristic.LeastMeltingSeconds * rated * rated);
+        return surge.PeakAmperes > rated && surge.Integral >= melting ? new OpeningTimes(ClearingVerdict.MayClear, 0, double.PositiveInfinity) : OpeningTimes.Never;
     }
 
     /// <summary>What is less than it carries for good, less than melts it, or no more than one of its gates holds it closed under.</summary>
@@ -123,13 +121,4 @@ public sealed class Fuse : ProtectiveDevice
 
     internal override IEnumerable<double> StepsAt(double currentFactor) =>
         Characteristic.Gates.Where(g => g.NotAfter is not null).Select(g => g.Multiple * _ratedAmperes * currentFactor);
-
-    // The gates hold it closed for a time at the peak, or its least melting I²t is more than there is.
-    private bool MayMelt(CurrentSurge surge, double rated)
-    {
-        if (surge.PeakAmperes <= rated) return false;
-        return LeastMeltingIntegral is JouleIntegral least
-            ? surge.Integral >= least.AmpereSquaredSeconds
-            : surge.EndSeconds > Characteristic.EarliestSeconds(surge.PeakAmperes / rated);
-    }
 }

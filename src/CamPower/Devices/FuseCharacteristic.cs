@@ -123,6 +123,20 @@ public sealed class FuseCharacteristic
 
     internal double RatedToAmperes { get; }
 
+    /// <summary>An I²t that does not melt it, however short, over the square of its rated current; 0 where no gate says so. [s]</summary>
+    /// <remarks>
+    /// A gate has it closed for a time t at m times its rated current. It melts for certain at some multiple n, so that at no temperature below does it lose more
+    /// than n² of that heat, and (m² − n²)·t of it stayed in the element. Its resistance and its losses are taken to rise evenly with its temperature.
+    /// </remarks>
+    internal double LeastMeltingSeconds
+    {
+        get
+        {
+            double certain = Gates.Where(g => g.NotAfter is not null).Select(g => g.Multiple).DefaultIfEmpty(double.PositiveInfinity).Min();
+            return Gates.Where(g => g.Multiple > certain).Select(g => ((g.Multiple * g.Multiple) - (certain * certain)) * g.NotBeforeSeconds).DefaultIfEmpty(0).Max();
+        }
+    }
+
     /// <summary>The name; never throws.</summary>
     public override string ToString() => Name;
 

@@ -56,9 +56,6 @@ public sealed class FuseGate
 
     internal double NotAfterSeconds { get; }
 
-    /// <summary>I²t of the gate's current until its latest time, infinite where it has none. [A²·s]</summary>
-    internal double IntegralAt(double ratedAmperes) => Multiple * ratedAmperes * Multiple * ratedAmperes * NotAfterSeconds;
-
     /// <summary>Whether the gate has a fuse of a rated current of 1 A still closed after a pulse.</summary>
     /// <param name="peak">Its peak over the rated current. [1]</param>
     /// <param name="integral">Its I²t over the square of the rated current. [s]</param>

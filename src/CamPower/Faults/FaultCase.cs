@@ -8,25 +8,40 @@ namespace CamPower.Faults;
 internal sealed class FaultCase
 {
     private readonly LimitedCurrent _current;
-    private readonly CurrentSurge _mostSurge;
+    private readonly CurrentSurge _surge;
 
     /// <param name="current">What flows when the supply has had its say.</param>
-    /// <param name="leastSurge">The least that output capacitors add: what opens the device for certain.</param>
-    /// <param name="mostSurge">The most that they add: what heats.</param>
+    /// <param name="surge">The most that output capacitors add.</param>
     /// <param name="device">The protective device.</param>
     /// <param name="currentFactor">Factor of the surroundings on the device's rated currents.</param>
     /// <param name="startCelsius">Temperature of the conductors when it begins, and of the air around them.</param>
-    internal FaultCase(LimitedCurrent current, CurrentSurge leastSurge, CurrentSurge mostSurge, ProtectiveDevice device, double currentFactor, double startCelsius)
+    /// <param name="warming">How the conductors' warming lowers it; null where that is not asked.</param>
+    internal FaultCase(LimitedCurrent current, CurrentSurge surge, ProtectiveDevice device, double currentFactor, double startCelsius, FaultWarming? warming = null)
     {
         OpeningTimes steady = OpeningOf(current, device, currentFactor);
-        Opening = OpeningTimes.EitherOf(steady, OpeningTimes.AnyOf([device.OpeningBySurge(leastSurge, currentFactor), device.OpeningBySurge(mostSurge, currentFactor)]));
+        double least = double.PositiveInfinity;
+        while (warming is not null && steady.Verdict == ClearingVerdict.Clears)
+        {
+            NeedsLaying = !warming.IsKnownAfter(steady.LatestSeconds);
+            LimitedCurrent warm = NeedsLaying ? LimitedCurrent.Steady(0) : warming.CurrentAfter(steady.LatestSeconds);
+            OpeningTimes then = OpeningOf(warm, device, currentFactor);
+            if (then.Verdict == ClearingVerdict.Clears && then.LatestSeconds <= steady.LatestSeconds) break;
+            least = NeedsLaying ? least : warm.RmsAmperes;
+            steady = OpeningTimes.AnyOf([steady, then]);
+        }
+
+        Opening = OpeningTimes.EitherOf(steady, device.OpeningBySurge(surge, currentFactor));
         _current = Retried(current, device);
-        _mostSurge = mostSurge;
+        _surge = surge;
+        RmsAmperes = Math.Min(least, _current.RmsAmperes);
         StartCelsius = startCelsius;
         EndSeconds = double.IsInfinity(device.PauseSeconds) || Opening.Verdict != ClearingVerdict.Clears ? LatestEnd(current) : double.PositiveInfinity;
     }
 
     internal OpeningTimes Opening { get; }
+
+    /// <summary>Whether it is not certain that it opens because nobody says how a cable on the way lies, and so how warm it gets.</summary>
+    internal bool NeedsLaying { get; }
 
     internal double StartCelsius { get; }
 
@@ -36,7 +51,8 @@ internal sealed class FaultCase
     /// <summary>The most current once capacitors are discharged. [A]</summary>
     internal double PeakAmperes => _current.PeakAmperes;
 
-    internal double RmsAmperes => _current.RmsAmperes;
+    /// <summary>The least that heats the device: after the conductors have warmed, where that makes a difference to it. [A]</summary>
+    internal double RmsAmperes { get; }
 
     /// <summary>What heats the conductors as long as it lasts: the RMS of pulses that repeat, the height of a single one. [A]</summary>
     internal double HeatingAmperes => double.IsInfinity(_current.PeriodSeconds) ? _current.PeakAmperes : _current.RmsAmperes;
@@ -49,7 +65,7 @@ internal sealed class FaultCase
     {
         double inOnePulse = _current.PeakAmperes * _current.PeakAmperes * Math.Min(seconds, _current.PulseSeconds);
         double inAll = seconds <= _current.PulseSeconds ? inOnePulse : inOnePulse * Math.Ceiling(seconds / _current.PeriodSeconds);
-        return inAll + _mostSurge.IntegralTo(seconds);
+        return inAll + _surge.IntegralTo(seconds);
     }
 
     private double LatestEnd(LimitedCurrent current) =>

@@ -22,6 +22,6 @@ internal sealed class FaultPole(double coldOhms, double hotOhms, IReadOnlyList<L
         Conductor conductor = pole(segment.Cable);
         double meters = segment.OneWayLength.Meters;
         return new FaultPole(coldOhms + (meters * conductor.OhmsPerMeterAt(cold)), hotOhms + (meters * conductor.OhmsPerMeterAt(hot)),
-            [.. conductors, new LaidConductor(conductor, segment.Cable.Insulation, laying)]);
+            [.. conductors, new LaidConductor(conductor, segment.Cable.Insulation, laying, meters)]);
     }
 }

@@ -21,8 +21,14 @@ internal sealed class FaultSetting
     private readonly OverloadBehaviour _overload;
     private readonly double _sourceOhms, _farads, _coldCelsius, _hotCelsius;
     private readonly double[] _currentFactors;
+    private readonly RailStudy? _rail;
 
-    internal FaultSetting(SupplyOutput output, ProtectiveDevice? device, FaultConditions conditions, bool isDeviceTemperatureUnknown = false)
+    /// <param name="output">The supply's output.</param>
+    /// <param name="device">The protective device; null where nobody declares it.</param>
+    /// <param name="conditions">The temperatures.</param>
+    /// <param name="isDeviceTemperatureUnknown">Whether nobody knows how warm the device gets.</param>
+    /// <param name="rail">What the other outputs of the supply do meanwhile; null where there are none.</param>
+    internal FaultSetting(SupplyOutput output, ProtectiveDevice? device, FaultConditions conditions, bool isDeviceTemperatureUnknown = false, RailStudy? rail = null)
     {
         Output = output;
         Device = device ?? ProtectiveDevice.None;
@@ -37,6 +43,7 @@ internal sealed class FaultSetting
             | (output.SourceResistance is null && output.Overload?.Limit is null ? FaultData.SourceResistance : FaultData.None)
             | (output is DcOutput { Capacitance: null } ? FaultData.OutputCapacitance : FaultData.None)
             | (_currentFactors.Length == 0 ? FaultData.DeviceTemperature : FaultData.None);
+        _rail = KnowsSupply && rail?.HasOthers == true ? rail : null;
     }
 
     internal SupplyOutput Output { get; }
@@ -63,39 +70,73 @@ internal sealed class FaultSetting
         double.IsInfinity(Device.MostAmperes) && _farads > 0 ? Output.HighestVolts / (Device.LeastOhms + loop.ColdOhms) : 0;
 
     /// <summary>The cases of a short at the end of a loop: the ends of the range of current, and where something changes between them.</summary>
-    /// <remarks>The ends; the limit of the supply; just below every current at which the device gets faster. Between these nothing
-    /// gets worse. Conductors are taken as cold only where the current is the largest: the air around them is then cold too.</remarks>
+    /// <remarks>The ends; the limit of the supply; what is left while the other outputs take most; just below every current at which the device gets
+    /// faster. Between these nothing gets worse. Conductors are taken as cold only where the current is the largest: the air around them is then cold too.</remarks>
     internal FaultCase[] ShortCases(FaultLoop loop)
     {
         End most = EndOf(Output.HighestVolts, Device.LeastOhms + loop.ColdOhms, _coldCelsius);
         End mostHot = EndOf(Output.HighestVolts, Device.LeastOhms + loop.HotOhms, _hotCelsius);
         End least = EndOf(Output.LowestVolts, Device.GreatestOhms + loop.HotOhms, _hotCelsius);
-        var between = new List<double>();
-        if (_overload.LimitAmperes < most.Prospective && _overload.LimitAmperes > least.Prospective) between.Add(_overload.LimitAmperes);
-        double low = Math.Min(least.Current.PeakAmperes, most.Current.PeakAmperes), high = Math.Max(most.Current.PeakAmperes, least.Current.PeakAmperes);
-        foreach (double amperes in between) high = Math.Max(high, amperes);
-        between.AddRange(_currentFactors.SelectMany(Device.StepsAt).Select(s => s * JustBelow).Where(s => s > low && s < high));
+        LimitedCurrent? shared = _rail?.IsOverloadedBy(Math.Min(Output.HighestVolts / (Device.LeastOhms + loop.ColdOhms), Device.MostAmperes)) == true
+            ? SharedAt(loop.HotOhms)
+            : null;
         return
         [
-            .. new[] { most, mostHot, least }.SelectMany(end => Cases(end.Current, end.Surge, end.Surge, end.StartCelsius)),
-            .. between.SelectMany(amperes => Cases(LimitedCurrent.Steady(amperes), least.Surge, most.Surge, _hotCelsius)),
+            .. new[] { most, mostHot }.SelectMany(end => Cases(end.Current, end.Surge, end.StartCelsius)),
+            .. Cases(least.Current, least.Surge, _hotCelsius, new FaultWarming(loop, HeatingAt, ohms => EndOf(Output.LowestVolts, Device.GreatestOhms + ohms, _hotCelsius).Current, _hotCelsius)),
+            .. shared is LimitedCurrent left ? Cases(left, least.Surge, _hotCelsius, new FaultWarming(loop, HeatingAt, SharedAt, _hotCelsius)) : [],
+            .. Between(most, least, shared).SelectMany(current => Cases(current, most.Surge, _hotCelsius)),
         ];
     }
 
     /// <summary>The cases of a current that a load draws.</summary>
-    internal FaultCase[] OverloadCases(double amperes) =>
-        [.. Cases(_overload.Limited(Math.Min(amperes, Device.MostAmperes)), CurrentSurge.None, CurrentSurge.None, _hotCelsius)];
+    internal FaultCase[] OverloadCases(double amperes)
+    {
+        double drawn = Math.Min(amperes, Device.MostAmperes);
+        LimitedCurrent alone = _overload.Limited(drawn);
+        return
+        [
+            .. Cases(alone, CurrentSurge.None, _hotCelsius),
+            .. _rail?.IsOverloadedBy(drawn) == true ? Cases(_overload.InOverload(alone.PeakAmperes), CurrentSurge.None, _hotCelsius) : [],
+        ];
+    }
 
-    private IEnumerable<FaultCase> Cases(LimitedCurrent current, CurrentSurge leastSurge, CurrentSurge mostSurge, double startCelsius) =>
-        _currentFactors.DefaultIfEmpty(1).Select(factor => new FaultCase(current, leastSurge, mostSurge, Device, factor, startCelsius));
+    private IEnumerable<FaultCase> Cases(LimitedCurrent current, CurrentSurge surge, double startCelsius, FaultWarming? warming = null) =>
+        _currentFactors.DefaultIfEmpty(1).Select(factor => new FaultCase(current, surge, Device, factor, startCelsius, warming));
+
+    // The limit of the supply, where it lies between the ends or a device that limits lower may keep the supply from it; and the steps of the device.
+    private IEnumerable<LimitedCurrent> Between(End most, End least, LimitedCurrent? shared)
+    {
+        double limit = _overload.LimitAmperes, low = Math.Min(least.Current.PeakAmperes, most.Current.PeakAmperes);
+        double high = Math.Max(most.Current.PeakAmperes, least.Current.PeakAmperes);
+        if (limit < most.Prospective && (limit > least.Prospective || !double.IsInfinity(Device.MostAmperes)))
+        {
+            high = Math.Max(high, limit);
+            yield return LimitedCurrent.Steady(limit);
+        }
+
+        double[] steps = [.. _currentFactors.SelectMany(Device.StepsAt).Select(s => s * JustBelow)];
+        foreach (double amperes in steps.Where(s => s > low && s < high)) yield return LimitedCurrent.Steady(amperes);
+        if (shared is not LimitedCurrent left || !(left.RmsAmperes > 0)) yield break;
+        double peakOverRms = left.PeakAmperes / left.RmsAmperes;
+        foreach (double rms in steps.Where(s => s > left.RmsAmperes && s * peakOverRms < high)) yield return _overload.InOverload(rms * peakOverRms);
+    }
+
+    // What a fault is left with while the other outputs take most.
+    private LimitedCurrent SharedAt(double loopOhms) => _overload.InOverload(_rail!.FaultAmperes(Device.GreatestOhms + loopOhms, Device.MostAmperes));
+
+    // As if the supply neither folded back nor paused.
+    private double HeatingAt(double loopOhms) =>
+        Math.Min(Math.Min(Output.LowestVolts / (_sourceOhms + Device.GreatestOhms + loopOhms), _overload.LimitAmperes), Device.MostAmperes);
 
     private End EndOf(double volts, double ohms, double celsius)
     {
-        double prospective = Math.Min(volts / (_sourceOhms + ohms), Device.MostAmperes);
-        LimitedCurrent current = _overload.Limited(prospective);
-        double sourceOhms = prospective > _overload.LimitAmperes ? double.PositiveInfinity : _sourceOhms;
+        // A device that limits below the supply's limit keeps the supply from it.
+        double unlimited = volts / (_sourceOhms + ohms), prospective = Math.Min(unlimited, Device.MostAmperes);
+        bool isOverloaded = prospective > _overload.LimitAmperes;
+        LimitedCurrent current = isOverloaded ? _overload.Limited(unlimited) : LimitedCurrent.Steady(prospective);
         CurrentSurge surge = double.IsInfinity(Device.MostAmperes)
-            ? CurrentSurge.Discharge(_farads, volts, ohms, sourceOhms, current.PeakAmperes)
+            ? CurrentSurge.Discharge(_farads, volts, ohms, isOverloaded ? double.PositiveInfinity : _sourceOhms, current.PeakAmperes)
             : CurrentSurge.None;
         return new End(prospective, current, surge, celsius);
     }

@@ -11,9 +11,10 @@ namespace CamPower;
 /// a short at a joint lies before the joint's own resistance. Source: <see cref="Sources.Kirchhoff"/>. The supply then
 /// limits it, see <see cref="OverloadBehaviour"/>. In the first milliseconds its output capacitors discharge into the short
 /// through the device and the run alone: V/R at first, C·V²/(2R) of I²t beside the steady current
-/// (<see cref="Sources.CapacitorDischarge"/>); the resistance inside the capacitors is not counted. Pulsed current counts by its RMS where the device outlasts a pulse.
-/// Not in it: the resistance of an arc, and the conductors' warming during the fault, which lowers the current. What nobody
-/// declares is not guessed: the verdict is then "none", and <see cref="Overcurrent.Missing"/> says what it would need.
+/// (<see cref="Sources.CapacitorDischarge"/>); what is inside of them, and how much less they may hold than stated, nobody declares, so that they heat
+/// the conductors but never open a fuse for certain. Pulsed current counts by its RMS where the device outlasts a pulse.
+/// The conductors warm while it lasts, which lowers the current: the device is certain to open only if what is left then still opens it. Where nobody says how a
+/// cable lies, nothing that takes longer than 5 s is certain. Not in it: the resistance of an arc. What nobody declares is not guessed: the verdict is then "none", and <see cref="Overcurrent.Missing"/> says what it would need.
 /// <para>Faults start fires. A study on paper does not replace the local code and a licensed electrician.</para>
 /// </remarks>
 /// <example>

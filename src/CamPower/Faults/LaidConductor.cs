@@ -10,9 +10,15 @@ internal sealed class LaidConductor
     private readonly Conductor _conductor;
     private readonly Insulation? _insulation;
     private readonly Laying? _laying;
+    private readonly double _meters;
 
-    internal LaidConductor(Conductor conductor, Insulation? insulation, Laying? laying)
+    /// <param name="conductor">The conductor.</param>
+    /// <param name="insulation">Its insulation; null where nobody says.</param>
+    /// <param name="laying">How it lies; null where nobody says.</param>
+    /// <param name="meters">How long it is. [m]</param>
+    internal LaidConductor(Conductor conductor, Insulation? insulation, Laying? laying, double meters)
     {
+        _meters = meters;
         _conductor = conductor;
         _insulation = insulation;
         _laying = laying?.Covers(conductor.Size) == true ? laying : null;
@@ -25,6 +31,14 @@ internal sealed class LaidConductor
     /// <summary>What a verdict on it would need and does not have.</summary>
     internal FaultData Missing => (WithstandIntegral is null ? FaultData.Insulation : FaultData.None) | (_laying is null ? FaultData.Laying : FaultData.None);
 
+    /// <summary>Whether it is known how it gets rid of its heat, or there is none.</summary>
+    internal bool IsHeatKnown => _laying is not null || !(_meters > 0);
+
+    /// <summary>By how much a current raises its resistance in a time. [Ω]</summary>
+    internal double OhmsAdded(double amperes, double startCelsius, double seconds) => _meters > 0 && amperes > 0
+        ? _meters * _conductor.OhmsPerMeterPerKelvin * (CelsiusAfter(seconds, amperes, startCelsius) - startCelsius)
+        : 0;
+
     /// <summary>Whether it stands a current that begins at a conductor temperature, in air of that temperature.</summary>
     internal WithstandVerdict Of(FaultCase fault)
     {
@@ -36,7 +50,7 @@ internal sealed class LaidConductor
             if (fault.EndSeconds <= longest) return WithstandVerdict.Stands;
         }
 
-        double hottest = HottestCelsius(fault);
+        double hottest = CelsiusAfter(fault.EndSeconds, fault.HeatingAmperes, fault.StartCelsius);
         if (hottest <= _insulation.ServiceCelsius) return WithstandVerdict.Stands;
         if (_insulation.FaultCelsius is not double limit) return WithstandVerdict.Unknown;
         if (hottest <= limit) return WithstandVerdict.HotterThanInService;
@@ -48,10 +62,10 @@ internal sealed class LaidConductor
         _laying?.Heat(_conductor, ElectricCurrent.FromAmperes(fault.HeatingAmperes), Temperature.FromDegreesCelsius(fault.StartCelsius));
 
     // Without a laying no heat leaves it, which is hotter than it gets; without a heat capacity it is where it settles.
-    private double HottestCelsius(FaultCase fault)
+    private double CelsiusAfter(double seconds, double amperes, double startCelsius)
     {
         double theta = _laying?.ThermalResistanceOf(_conductor.Size) ?? double.PositiveInfinity;
-        var balance = new HeatBalance(_conductor, theta, fault.StartCelsius, fault.HeatingAmperes / _conductor.Count);
-        return balance.CelsiusAfter(balance.HasCapacity ? fault.EndSeconds : double.PositiveInfinity, fault.StartCelsius);
+        var balance = new HeatBalance(_conductor, theta, startCelsius, amperes / _conductor.Count);
+        return balance.CelsiusAfter(balance.HasCapacity ? seconds : double.PositiveInfinity, startCelsius);
     }
 }

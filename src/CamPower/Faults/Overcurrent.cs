@@ -11,7 +11,7 @@ namespace CamPower;
 /// Immutable. Either a <see cref="ShortCircuit"/> or an <see cref="Overload"/>. Up to 5 s the I²t that flows is held against what the
 /// insulation stands, k²S² (<see cref="Sources.AdiabaticWithstand"/>). Beyond, the conductor's temperature is: it warms by its
 /// current and loses heat to the air as it lies, from the temperature at which the fault finds it, which is taken for that of
-/// the air as well (<see cref="Sources.LumpedHeatCapacity"/>). The current is held constant while the conductors warm, which is more
+/// the air as well (<see cref="Sources.LumpedHeatCapacity"/>). For that the current is held constant while the conductors warm, which is more
 /// than flows. Where it is not known how a cable lies, no heat is taken to leave it.
 /// </remarks>
 public abstract class Overcurrent
@@ -33,7 +33,8 @@ public abstract class Overcurrent
             : null;
         WithstandVerdict = conductors.Count == 0 ? WithstandVerdict.NoConductor : Worst(setting, cases, conductors);
         IfItLasts = _knowsSupply ? Hottest(cases, conductors) : null;
-        Missing = setting.Missing | (WithstandVerdict == WithstandVerdict.Unknown ? conductors.Aggregate(FaultData.None, (all, c) => all | c.Missing) : FaultData.None);
+        Missing = setting.Missing | (cases.Any(c => c.NeedsLaying) ? FaultData.Laying : FaultData.None)
+            | (WithstandVerdict == WithstandVerdict.Unknown ? conductors.Aggregate(FaultData.None, (all, c) => all | c.Missing) : FaultData.None);
     }
 
     /// <summary>The most current at any moment once capacitors are discharged, limited by the supply and the device; null where nothing that is declared bounds it. [A]</summary>
@@ -41,6 +42,7 @@ public abstract class Overcurrent
     public ElectricCurrent? Largest => double.IsInfinity(_peak) ? null : ElectricCurrent.FromAmperes(_peak);
 
     /// <summary>The least current that heats the device: RMS where it pulses, 0 where the supply shuts down or nobody declares what it does. [A]</summary>
+    /// <remarks>On a site, while the other outputs of the supply take most; and with the conductors warmed by it, where that makes a difference to the device.</remarks>
     public ElectricCurrent Smallest { get; }
 
     /// <summary>Whether and when the protective device interrupts it; the default value where <see cref="Missing"/> allows no verdict.</summary>

@@ -41,24 +41,32 @@ internal sealed class RailStudy
         _others = fed.Length == 0 ? null : new Lazy<Site>(() => OnlyOf(assessment.Site, fed));
     }
 
+    /// <summary>Whether the other outputs take anything at all.</summary>
+    internal bool HasOthers => _otherAmperes > 0;
+
     /// <summary>The rail while a resistance behind the output's device is shorted.</summary>
     /// <param name="ohms">Resistance of device and way, cold. [Ω]</param>
     /// <param name="mostAmperes">The most that the device lets through; infinite where it limits nothing. [A]</param>
     internal RailDuringFault During(double ohms, double mostAmperes)
     {
         if (_overload is null) return Everybody(RailState.Unknown, []);
-        double full = Math.Min(_supply.HighestVolts / ohms, mostAmperes) + _otherAmperes;
-        if (full <= _overload.LimitAmperes) return _overload.Limit is null && full > _supply.RatedAmperes ? Sagging(ohms, mostAmperes) : StaysUp();
+        if (!IsOverloadedBy(Math.Min(_supply.HighestVolts / ohms, mostAmperes))) return StaysUp();
         if (_overload.ShutsDown) return Everybody(RailState.Off, _up);
         if (_overload.Pulses) return Everybody(RailState.Pulses, _up);
-        return At(RailState.Dragged, Balanced(volts => Math.Min(volts / ohms, mostAmperes), volts => _overload.AmperesAt(volts / _supply.LowestVolts)));
+        if (_overload.Limit is null && _supply.SourceResistance is null) return Everybody(RailState.Unknown, []);
+        return At(RailState.Dragged, Balanced(volts => Math.Min(volts / ohms, mostAmperes)));
     }
 
-    // Without a limit it gives what its source resistance lets through.
-    private RailDuringFault Sagging(double ohms, double mostAmperes)
+    /// <summary>Whether a fault takes the supply's voltage down, beside what the other outputs take. [A]</summary>
+    internal bool IsOverloadedBy(double faultAmperes) => faultAmperes + _otherAmperes > (_overload?.Limit is null ? _supply.RatedAmperes : _overload.LimitAmperes);
+
+    /// <summary>What a fault is left with by an overloaded supply, in a pulse where it pulses, while the other outputs take what they can. [A]</summary>
+    /// <param name="ohms">Resistance of device and way. [Ω]</param>
+    /// <param name="mostAmperes">The most that the device lets through; infinite where it limits nothing. [A]</param>
+    internal double FaultAmperes(double ohms, double mostAmperes)
     {
-        if (_supply.SourceResistance is not ElectricResistance source) return Everybody(RailState.Unknown, []);
-        return At(RailState.Dragged, Balanced(volts => Math.Min(volts / ohms, mostAmperes), volts => (_supply.LowestVolts - volts) / source.Ohms));
+        double volts = Balanced(v => Math.Min(v / ohms, mostAmperes));
+        return volts > LeastVolts ? Math.Min(volts / ohms, mostAmperes) : Math.Min(GivenAt(volts), mostAmperes);
     }
 
     private RailDuringFault StaysUp() => new(RailState.StaysUp, _supply.LowestVolts, _condition, [], []);
@@ -85,7 +93,7 @@ internal sealed class RailStudy
     }
 
     // From the full voltage down, the first at which the supply gives what the fault and the others take; then close to it.
-    private double Balanced(Func<double, double> fault, Func<double, double> given)
+    private double Balanced(Func<double, double> fault)
     {
         double above = _supply.LowestVolts, below = above;
         for (int step = 1; step <= CoarseSteps && !IsEnough(below); step++)
@@ -103,8 +111,13 @@ internal sealed class RailStudy
 
         return below;
 
-        bool IsEnough(double volts) => (volts > LeastVolts ? fault(volts) + OtherAmperesAt(volts) : 0) <= given(volts);
+        bool IsEnough(double volts) => (volts > LeastVolts ? fault(volts) + OtherAmperesAt(volts) : 0) <= GivenAt(volts);
     }
+
+    // Without a limit it gives what its source resistance lets through.
+    private double GivenAt(double volts) => _overload?.Limit is null && _supply.SourceResistance is ElectricResistance source
+        ? (_supply.LowestVolts - volts) / source.Ohms
+        : _overload!.AmperesAt(volts / _supply.LowestVolts);
 
     private double OtherAmperesAt(double volts) => _others is null ? 0 : OthersAt(volts).Devices.Sum(d => d.Worst.AmperesDrawn);
 

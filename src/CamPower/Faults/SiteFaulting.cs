@@ -18,6 +18,7 @@ public static class SiteFaulting
     /// <remarks>
     /// Over the real way of runs. A run that shares another's negative counts by its own outgoing pole and that other way back, and is
     /// shorted at its end alone; what video shields carry back is left out, so that the least current is not overstated.
+    /// The least current is what a supply in overload leaves while its other outputs take the most that they do in any condition; for the largest they take nothing.
     /// </remarks>
     /// <example>
     /// <code>
@@ -45,16 +46,14 @@ public static class SiteFaulting
     {
         ProtectiveDevice? device = output.Output.Protection;
         bool isInsideUnknown = device?.Ambient is not null && box.InConditions.All(c => c.IsInsideUnknown);
-        var setting = new FaultSetting(box.Box.Supply.Output, device, conditions, isInsideUnknown);
+        var rail = new RailStudy(assessment, box, output.Output, cancellationToken);
+        var setting = new FaultSetting(box.Box.Supply.Output, device, conditions, isInsideUnknown, rail);
         return new OutputFaults(output, conditions, setting, Shorts, Everything, () => ProtectionInCondition.AllOf(output, box));
 
-        IReadOnlyList<SiteShort> Shorts()
-        {
-            var rail = new RailStudy(assessment, box, output.Output, cancellationToken);
-            return Array.AsReadOnly([.. new FeedPlaces(group, conditions).Of(feed).Select(place => new SiteShort(new ShortCircuit(place.Loop, setting), place.Run,
+        IReadOnlyList<SiteShort> Shorts() =>
+            Array.AsReadOnly([.. new FeedPlaces(group, conditions).Of(feed).Select(place => new SiteShort(new ShortCircuit(place.Loop, setting), place.Run,
                 Array.AsReadOnly([.. output.Devices.Where(d => place.IsEnd && string.Equals(d.At, place.Run!.To, StringComparison.Ordinal))]),
                 rail.During(setting.Device.LeastOhms + place.Loop.ColdOhms, setting.Device.MostAmperes)))]);
-        }
 
         FaultLoop Everything()
         {

@@ -113,9 +113,11 @@ public sealed class OverloadBehaviour
         if (prospectiveAmperes <= LimitAmperes) return LimitedCurrent.Steady(prospectiveAmperes);
 
         // The line I = Is + (Il − Is)·V/Vs meets V = I·R, with R = Vs/Ip; level where nothing folds back.
-        double amperes = _shortAmperes / (1 - ((LimitAmperes - _shortAmperes) / prospectiveAmperes));
-        return new LimitedCurrent(amperes, amperes * Math.Sqrt(_duty), _pulseSeconds, _periodSeconds);
+        return InOverload(_shortAmperes / (1 - ((LimitAmperes - _shortAmperes) / prospectiveAmperes)));
     }
+
+    /// <summary>What flows into a fault that gets a current of an overloaded supply, as long as that gives any.</summary>
+    internal LimitedCurrent InOverload(double amperes) => new(amperes, amperes * Math.Sqrt(_duty), _pulseSeconds, _periodSeconds);
 
     private static double Positive(ElectricCurrent current, string parameter) => Require.Positive(current.Amperes, parameter, "A");
 }

@@ -1,3 +1,4 @@
+using System;
 using System.IO;
 using System.Linq;
 using CamPower.Tests.Repository;
@@ -41,6 +42,23 @@ public class FaultsAgainstNgspiceTests
 
     [Fact]
     public void BoxThatSags_HasTheSimulatedRail() => Assert.Equal(Simulated("box-that-sags", "v(o)"), Rail(OverloadBehaviour.Unlimited), Digits);
+
+    [Fact]
+    public void BoxThatPulses_LeavesTheSimulatedRms()
+    {
+        double amperes = SharedSupplyTests.Short(SharedSupplyTests.Behaviour("hiccup"), SmallFault.QuickActing(2)).Smallest.Amperes;
+        Assert.Equal(Simulated("box-that-pulses", "integral"), amperes * amperes, 2e-4);
+        Assert.Equal(Simulated("box-that-pulses", "rail") / 1.6 * Math.Sqrt(0.2), amperes, 1e-5);
+    }
+
+    // A fuse F of 2 A clears 4.5 A within 30 min, and the 4 A that are left when the cable is warm perhaps never.
+    [Fact]
+    public void ShortThatWarmsItsCable_SettlesAsSimulated()
+    {
+        ShortCircuit fault = WarmingFaultTests.Short(Laying.InCableOrRaceway(2));
+        Assert.Equal(Simulated("short-warms-its-cable", "first"), fault.Largest!.Value.Amperes, 1e-3);
+        Assert.Equal(Simulated("short-warms-its-cable", "settled"), fault.Smallest.Amperes, 1e-3);
+    }
 
     // The deck's constants are rounded to five digits.
     [Theory]

@@ -1,0 +1,55 @@
+using System;
+using System.Linq;
+using CamPower.Conductors;
+using CamPower.Supplies;
+
+namespace CamPower.Faults;
+
+/// <summary>How the conductors on the way to a fault warm by its current, and how that lowers it.</summary>
+/// <remarks>
+/// The current can only fall while they warm. So they are never warmer than the current of the first moment makes them by then, and never
+/// warmer than where the current and their temperature settle together. The cooler of the two bounds holds.
+/// </remarks>
+internal sealed class FaultWarming
+{
+    private const int Halvings = 60;
+
+    private readonly FaultLoop _loop;
+    private readonly Func<double, double> _heating;
+    private readonly Func<double, LimitedCurrent> _flowing;
+    private readonly double _startCelsius;
+
+    /// <param name="loop">The way to the fault and back.</param>
+    /// <param name="heating">The most that heats it at a resistance of the loop, never rising with it. [A]</param>
+    /// <param name="flowing">What flows at a resistance of the loop.</param>
+    /// <param name="startCelsius">Temperature of the conductors at first, and of the air. [°C]</param>
+    internal FaultWarming(FaultLoop loop, Func<double, double> heating, Func<double, LimitedCurrent> flowing, double startCelsius)
+    {
+        _loop = loop;
+        _heating = heating;
+        _flowing = flowing;
+        _startCelsius = startCelsius;
+    }
+
+    /// <summary>What still flows when the conductors have warmed for a time. [s]</summary>
+    internal LimitedCurrent CurrentAfter(double seconds) => _flowing(Math.Min(OhmsAfter(seconds, _heating(_loop.HotOhms)), SettledOhms()));
+
+    /// <summary>Whether that time is short enough that no heat leaves them, or it is known how they all lie.</summary>
+    internal bool IsKnownAfter(double seconds) => seconds <= ConductorConstants.LongestAdiabatic.Value || _loop.Conductors.All(c => c.IsHeatKnown);
+
+    private double OhmsAfter(double seconds, double amperes) => _loop.HotOhms + _loop.Conductors.Sum(c => c.OhmsAdded(amperes, _startCelsius, seconds));
+
+    // The more that flows the warmer it settles, and the warmer the less flows: halved from the side of the warmer.
+    private double SettledOhms()
+    {
+        double below = 0, above = _heating(_loop.HotOhms);
+        for (int halving = 0; halving < Halvings; halving++)
+        {
+            double middle = (below + above) / 2;
+            if (_heating(OhmsAfter(double.PositiveInfinity, middle)) < middle) above = middle;
+            else below = middle;
+        }
+
+        return OhmsAfter(double.PositiveInfinity, above);
+    }
+}
