@@ -62,7 +62,9 @@ public static class SiteFaulting
         }
     }
 
+    // Losses on paper may warm a box beyond all measure: no device says anything of such air.
     private static FaultConditions ConditionsOf(Site site, BoxAssessment box) => new(
         Temperature.FromDegreesCelsius(site.Conditions.Min(c => c.At.CableCelsius)), Temperature.FromDegreesCelsius(site.Conditions.Max(c => c.At.CableCelsius)),
-        Temperature.FromDegreesCelsius(box.InConditions.Min(c => c.SupplyCelsius)), Temperature.FromDegreesCelsius(box.InConditions.Max(c => c.SupplyCelsius)));
+        Temperature.FromDegreesCelsius(box.InConditions.Min(c => Math.Min(c.SupplyCelsius, Surroundings.Hottest))),
+        Temperature.FromDegreesCelsius(box.InConditions.Max(c => Math.Min(c.SupplyCelsius, Surroundings.Hottest))));
 }
