@@ -123,6 +123,9 @@ public sealed class FuseCharacteristic
 
     internal double RatedToAmperes { get; }
 
+    /// <summary>Whether its rated current is one to carry for good: it is closed after an hour at 1.5 times that, as IEC 60127 has it.</summary>
+    internal bool CarriesItsRating => EarliestSeconds(1.5) >= Hour;
+
     /// <summary>The smallest current over the rated one that opens it for certain; infinite where no gate has a latest time.</summary>
     internal double CertainMultiple => Gates.Where(g => g.NotAfter is not null).Select(g => g.Multiple).DefaultIfEmpty(double.PositiveInfinity).Min();
 

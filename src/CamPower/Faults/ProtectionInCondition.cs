@@ -11,9 +11,17 @@ namespace CamPower;
 public sealed class ProtectionInCondition
 {
     private readonly double _carried;
+    private readonly bool _standsDuration;
 
-    internal ProtectionInCondition(OutputInCondition output, double carried, OpeningTimes opening, double ratedAmperes, bool? standsInrush)
+    /// <param name="output">The output in the condition.</param>
+    /// <param name="carried">What the device carries for good. [A]</param>
+    /// <param name="opening">When it opens at the current.</param>
+    /// <param name="ratedAmperes">The rated current of a fuse; infinite for another device. [A]</param>
+    /// <param name="standsInrush">Whether it stands the start of all devices at once.</param>
+    /// <param name="standsDuration">Whether it stands the current for as long as the condition is declared to last.</param>
+    internal ProtectionInCondition(OutputInCondition output, double carried, OpeningTimes opening, double ratedAmperes, bool? standsInrush, bool standsDuration)
     {
+        _standsDuration = standsDuration;
         Condition = output.Condition;
         Current = output.Current;
         _carried = carried;
@@ -45,8 +53,8 @@ public sealed class ProtectionInCondition
     public bool? StandsInrush { get; }
 
     /// <summary>Whether the device may open though nothing is wrong: within the duration of the condition, where that is known.</summary>
-    public bool MayTrip => Opening.Verdict is ClearingVerdict.MayClear or ClearingVerdict.Clears
-        && !(Condition.Duration is Duration lasts && lasts.Seconds <= Opening.EarliestSeconds);
+    /// <remarks>A short condition is held against the time before which the device does not open, and its I²t against what it stands of an <see cref="StandsInrush">inrush</see>.</remarks>
+    public bool MayTrip => Opening.Verdict is ClearingVerdict.MayClear or ClearingVerdict.Clears && !_standsDuration;
 
     /// <summary>Condition, current and what the device does, in the invariant culture; never throws.</summary>
     public override string ToString() => FormattableString.Invariant($"{Condition}: {Current.Amperes:0.###} A, {Opening}");

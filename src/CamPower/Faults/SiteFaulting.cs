@@ -73,13 +73,16 @@ public static class SiteFaulting
                 && (device.Ambient is null || (!inBox.IsInsideUnknown && device.Ambient.Covers(inBox.SupplyCelsius)));
             if (!isKnown)
             {
-                yield return new ProtectionInCondition(drawn, double.PositiveInfinity, default, double.PositiveInfinity, standsInrush: null);
+                yield return new ProtectionInCondition(drawn, double.PositiveInfinity, default, double.PositiveInfinity, standsInrush: null, standsDuration: false);
                 continue;
             }
 
             double factor = device.CurrentFactorAt(Temperature.FromDegreesCelsius(inBox.SupplyCelsius), nameof(output)), carried = device.CarriedAmperes(factor);
             bool? stands = inrush is null ? null : device.StandsInrush(inrush.PeakAmperes, inrush.AmpereSquaredSeconds, factor);
-            yield return new ProtectionInCondition(drawn, carried, device.OpeningAt(drawn.Amperes, factor), device is Fuse ? carried : double.PositiveInfinity, stands);
+            OpeningTimes opening = device.OpeningAt(drawn.Amperes, factor);
+            bool standsDuration = drawn.Condition.Duration is Duration lasts
+                && (lasts.Seconds <= opening.EarliestSeconds || device.StandsInrush(drawn.Amperes, drawn.Amperes * drawn.Amperes * lasts.Seconds, factor) == true);
+            yield return new ProtectionInCondition(drawn, carried, opening, device is Fuse ? carried : double.PositiveInfinity, stands, standsDuration);
         }
     }
 }
