@@ -39,6 +39,10 @@ public static class CheckConstants
     public static CitedValue RideThrough { get; } =
         new("Time that a device rides through without its supply", 20, "ms", Sources.RideThroughPolicy);
 
+    /// <summary>The current at which a protective device opens for certain, over what its conductor carries, at most. [1]</summary>
+    public static CitedValue CertainOpening { get; } =
+        new("Current that opens a protective device for certain over what its conductor carries, at most", 1.45, "1", Sources.OverloadCoordination);
+
     /// <summary>From when on a load is continuous. [h]</summary>
     public static CitedValue ContinuousFrom { get; } = new("Shortest continuous load", 3, "h", Sources.NecContinuousLoad);
 }

@@ -8,8 +8,9 @@ namespace CamPower.Checks;
 /// <summary>A conductor that carries more than its insulation stands, the way it lies and as warm as the air is.</summary>
 /// <remarks>
 /// An insulation that nobody declares is taken for one of 60 °C, and a run whose laying nobody declares for a cable alone in
-/// air. Copper from 18 AWG to 10 AWG is held to its continuous load too (<see cref="SmallConductors"/>). Of sizes that
-/// the laying does not cover (<see cref="Laying.Covers"/>) nothing is said here; <see cref="ValueOutsideValidatedRangeRule"/> names them. The local code is the last word.
+/// air. Copper from 18 AWG to 10 AWG is held to its continuous load too (<see cref="SmallConductors"/>). Of sizes thicker
+/// than the laying covers (<see cref="Laying.Covers"/>) nothing is said here; thinner ones are held to the thinnest that it covers.
+/// <see cref="ValueOutsideValidatedRangeRule"/> names both. The local code is the last word.
 /// </remarks>
 public sealed class ConductorOverAmpacityRule() : Rule("conductor-over-ampacity", Severity.Danger,
     "A conductor carries more current than its insulation stands the way it lies: it ages, softens and may burn.",

@@ -16,7 +16,7 @@ public sealed class FarEndShortRule() : Rule("far-end-short-does-not-clear", Sev
         let worst = output.Shorts.Where(s => DoesNotClear(s.Fault)).OrderBy(s => s.Fault.Smallest.Amperes).FirstOrDefault()
         where worst is not null
         select Find(Subject.Of(output.Box, output.Output),
-            Invariant($"A short at {worst.Fault.Place} draws as little as {worst.Fault.Smallest.Amperes:0.00} A: {output.Output.Protection} {worst.Fault.Opening}. The conductors on the way {FaultRuleText.Withstand(worst.Fault)}."),
+            Invariant($"A short at {worst.Fault.Place} draws as little as {worst.Fault.Smallest.Amperes:0.00} A: {output.Output.Protection} {worst.Fault.Opening}{FaultRuleText.Undeclared(worst.Fault)}. The conductors on the way {FaultRuleText.Withstand(worst.Fault)}."),
             worst.Fault.Smallest);
 
     // A device that is asked for more than its rating is another rule's; so is one that lasts for a known time.

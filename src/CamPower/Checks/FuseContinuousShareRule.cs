@@ -8,6 +8,8 @@ using static System.FormattableString;
 namespace CamPower.Checks;
 
 /// <summary>A fuse that carries its current, but more of its rating for hours than practice allows.</summary>
+/// <remarks>Fuses to UL 248-14 and blade fuses, which are tested closed at 1.1 times their rating. One whose characteristic has it closed at 1.5 times for an hour, as IEC 60127
+/// does, is rated by what it carries, and nothing is said of it.</remarks>
 public sealed class FuseContinuousShareRule : Rule
 {
     private readonly double _share;
@@ -24,7 +26,7 @@ public sealed class FuseContinuousShareRule : Rule
     public FuseContinuousShareRule(Ratio share)
         : base("fuse-above-continuous-share", Severity.Caution,
             "A fuse is loaded for hours with more of its rating than practice allows; a start-up, and a condition that is declared to last less than 3 h, do not count.",
-            "Use the next larger fuse that the cable allows. A fuse to IEC 60127 carries its rated current: set the share to 1 for those.",
+            "Use the next larger fuse that the cable allows.",
             DeviceConstants.FuseContinuousShare.Source)
     {
         _share = Require.Positive(Require.Within(share.DecimalFractions, 0, 1, nameof(share), ""), nameof(share), "");
@@ -37,7 +39,7 @@ public sealed class FuseContinuousShareRule : Rule
     /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence) =>
         from output in Require.NotNull(evidence, nameof(evidence)).Faults.Outputs
-        where output.Output.Protection is Fuse
+        where output.Output.Protection is Fuse { Characteristic.CarriesItsRating: false }
         let worst = output.InConditions.Where(IsContinuous).OrderByDescending(c => c.ShareOfRating!.Value.DecimalFractions).FirstOrDefault()
         where worst is not null && Limits.IsAbove(worst.ShareOfRating!.Value.DecimalFractions, _share)
         let allowed = _share * worst.Carried!.Value

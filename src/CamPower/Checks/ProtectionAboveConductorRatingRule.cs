@@ -10,12 +10,13 @@ namespace CamPower.Checks;
 
 /// <summary>A protective device that carries more for good than a conductor behind it does: the conductor would burn first.</summary>
 /// <remarks>
-/// A fuse counts by its rated current, a resettable one by what it holds, an electronic limit by what it lets pass for good. The conductor counts by what its insulation stands
-/// where the cable is warmest, and by the largest device that a code allows its size (<see cref="SmallConductors"/>), whichever
-/// is less. What nobody declares is taken as in <see cref="ConductorOverAmpacityRule"/>.
+/// A fuse counts by its rated current, a resettable one by what it holds, an electronic limit by the most that its tolerance lets pass for good. The conductor counts by what its
+/// insulation stands where the cable is warmest, and by the largest device that a code allows its size (<see cref="SmallConductors"/>), whichever
+/// is less. Besides, the current at which the device opens for certain may be 1.45 times what the insulation stands (<see cref="CheckConstants.CertainOpening"/>, from memory): that of a
+/// fuse to IEC 60127 is 2.1 times its rating. What nobody declares is taken as in <see cref="ConductorOverAmpacityRule"/>.
 /// </remarks>
 public sealed class ProtectionAboveConductorRatingRule() : Rule("protection-above-conductor-rating", Severity.Danger,
-    "The protective device of an output carries more than the thinnest conductor behind it: an overload heats the cable and nothing opens.",
+    "The protective device of an output carries more than the thinnest conductor behind it, or opens for certain far above that only: an overload heats the cable and nothing opens.",
     "Use a smaller protective device, or a thicker conductor all the way to the device.", Sources.OverloadCoordination)
 {
     /// <inheritdoc/>
@@ -25,18 +26,32 @@ public sealed class ProtectionAboveConductorRatingRule() : Rule("protection-abov
         double warmest = site.Conditions.Max(c => c.At.CableCelsius);
         foreach (OutputFeed feed in site.Feeds.SelectMany(group => group.Feeds))
         {
-            // Its rated current, whatever the air around it: in a cold box it carries still more.
-            double rated = feed.Output.Protection?.CarriedAmperes(currentFactor: 1) ?? double.PositiveInfinity;
-            if (double.IsInfinity(rated)) continue;
-            (SiteRun? run, double amperes) = Weakest(feed, warmest);
-            if (run is null || !Limits.IsAbove(rated, amperes)) continue;
-            yield return Find(Subject.Of(feed.Box, feed.Output),
-                Invariant($"Its {feed.Output.Protection} carries {rated:0.##} A for good, and the run from {run.From} to {run.To} is good for {amperes:0.00} A where it is {warmest:0.#} °C."),
-                ElectricCurrent.FromAmperes(rated), ElectricCurrent.FromAmperes(amperes));
+            if (feed.Output.Protection is ProtectiveDevice device && (Carried(feed, device, warmest) ?? Opening(feed, device, warmest)) is Finding finding) yield return finding;
         }
     }
 
-    private static (SiteRun? Run, double Amperes) Weakest(OutputFeed feed, double warmest)
+    // Its rated current, whatever the air around it: in a cold box it carries still more.
+    private Finding? Carried(OutputFeed feed, ProtectiveDevice device, double warmest)
+    {
+        double rated = device.MostCarriedAmperes(currentFactor: 1);
+        (SiteRun? run, double amperes) = Weakest(feed, (run, cable, conductor) => Math.Min(Stands(run, cable, conductor, warmest), SmallConductors.ProtectionAmperes(conductor) ?? double.PositiveInfinity));
+        if (run is null || double.IsInfinity(rated) || !Limits.IsAbove(rated, amperes)) return null;
+        return Find(Subject.Of(feed.Box, feed.Output),
+            Invariant($"Its {device} carries {rated:0.##} A for good, and the run from {run.From} to {run.To} is good for {amperes:0.00} A where it is {warmest:0.#} °C."),
+            ElectricCurrent.FromAmperes(rated), ElectricCurrent.FromAmperes(amperes));
+    }
+
+    private Finding? Opening(OutputFeed feed, ProtectiveDevice device, double warmest)
+    {
+        double certain = device.CertainAmperes(currentFactor: 1), share = CheckConstants.CertainOpening.Value;
+        (SiteRun? run, double amperes) = Weakest(feed, (run, cable, conductor) => Stands(run, cable, conductor, warmest));
+        if (run is null || double.IsInfinity(certain) || !Limits.IsAbove(certain, share * amperes)) return null;
+        return Find(Subject.Of(feed.Box, feed.Output),
+            Invariant($"Its {device} opens for certain from {certain:0.##} A on, and the run from {run.From} to {run.To} is good for {amperes:0.00} A where it is {warmest:0.#} °C: more than {share:0.##} times that."),
+            ElectricCurrent.FromAmperes(certain), ElectricCurrent.FromAmperes(share * amperes));
+    }
+
+    private static (SiteRun? Run, double Amperes) Weakest(OutputFeed feed, Func<SiteRun, Cable, Conductor, double> rating)
     {
         SiteRun? weakest = null;
         double least = double.PositiveInfinity;
@@ -47,7 +62,7 @@ public sealed class ProtectionAboveConductorRatingRule() : Rule("protection-abov
                 if (!(segment.OneWayLength.Meters > 0)) continue;
                 foreach (Conductor conductor in segment.Cable.Conductors)
                 {
-                    double amperes = Rating(run, segment.Cable, conductor, warmest);
+                    double amperes = rating(run, segment.Cable, conductor);
                     if (amperes < least) (weakest, least) = (run, amperes);
                 }
             }
@@ -56,10 +71,6 @@ public sealed class ProtectionAboveConductorRatingRule() : Rule("protection-abov
         return (weakest, least);
     }
 
-    private static double Rating(SiteRun run, Cable cable, Conductor conductor, double warmest)
-    {
-        double stands = ConductorCapacity.Of(run, cable, conductor)?.AmperesIn(warmest) ?? double.PositiveInfinity;
-        double allowed = SmallConductors.ProtectionAmperes(conductor) ?? double.PositiveInfinity;
-        return Math.Min(stands, allowed);
-    }
+    private static double Stands(SiteRun run, Cable cable, Conductor conductor, double warmest) =>
+        ConductorCapacity.Of(run, cable, conductor)?.AmperesIn(warmest) ?? double.PositiveInfinity;
 }

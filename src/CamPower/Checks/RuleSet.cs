@@ -59,6 +59,7 @@ public sealed class RuleSet
         new TerminalWrongSizeRule(),
         new BoxTooHotRule(),
         new BoxTemperatureUnknownRule(),
+        new FaultsUnknownRule(),
         new OutletOverloadedRule(),
         new SupplyAboveDeratedRatingRule(),
         new SplitAdapterRule(),

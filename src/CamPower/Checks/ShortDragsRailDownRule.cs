@@ -6,7 +6,7 @@ using static System.FormattableString;
 
 namespace CamPower.Checks;
 
-/// <summary>A short at one output that takes the devices at other outputs down with it.</summary>
+/// <summary>A short at one output that takes the devices at other outputs down with it, or gives them less than they accept.</summary>
 public sealed class ShortDragsRailDownRule : Rule
 {
     private readonly double _seconds;
@@ -22,7 +22,7 @@ public sealed class ShortDragsRailDownRule : Rule
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="rideThrough"/> is negative, or not finite.</exception>
     public ShortDragsRailDownRule(Duration rideThrough)
         : base("short-drags-rail-down", Severity.Caution,
-            "A short at one output takes the supply down for longer than devices at other outputs ride through.",
+            "A short at one output takes the supply down for longer than devices at other outputs ride through: they go dark, or get less than they accept.",
             "Use a faster device at each output, a supply that gives enough current to open it, or an electronic limit at each output.",
             CheckConstants.RideThrough.Source)
     {
@@ -37,20 +37,29 @@ public sealed class ShortDragsRailDownRule : Rule
     public override IEnumerable<Finding> Check(Evidence evidence) =>
         from box in Require.NotNull(evidence, nameof(evidence)).Faults.Outputs.GroupBy(output => output.Box)
         where box.Key.Supply.Output.Overload is not null && box.Key.Outputs.Count > 1
-        let culprits = box.Select(output => (output, worst: output.Shorts.Where(TakesOthersDown).OrderByDescending(s => s.Rail.Dark.Count).FirstOrDefault()))
+        let culprits = box.Select(output => (output, worst: output.Shorts.Where(TakesOthersDown).OrderByDescending(s => Taken(s.Rail)).FirstOrDefault()))
             .Where(x => x.worst is not null).ToList()
         where culprits.Count > 0
-        let first = culprits.OrderByDescending(x => x.worst!.Rail.Dark.Count).First()
+        let first = culprits.OrderByDescending(x => Taken(x.worst!.Rail)).First()
         select Find(Subject.Of(box.Key),
-            Invariant($"While a short at the {first.worst!.Fault.Place} of output {first.output.Output.Number} lasts the supply {first.worst.Rail}, and at other outputs {Devices(first.worst.Rail.Dark.Count)} dark; {Ending(first.worst.Fault)}. So do shorts at {culprits.Count} of its {box.Count()} used outputs."),
+            Invariant($"While a short at the {first.worst!.Fault.Place} of output {first.output.Output.Number} lasts the supply {first.worst.Rail}, and at other outputs {Devices(first.worst.Rail)}; {Ending(first.worst.Fault)}. So do shorts at {culprits.Count} of its {box.Count()} used outputs."),
             condition: first.worst!.Rail.Condition);
 
-    private static string Devices(int count) => count == 1 ? "1 device goes" : Invariant($"{count} devices go");
+    private static int Taken(RailDuringFault rail) => rail.Dark.Count + rail.BelowWindow.Count;
+
+    // Of a device that declares no drop-out voltage it is known only that it gets less than it accepts.
+    private static string Devices(RailDuringFault rail)
+    {
+        string dark = Invariant($"{rail.Dark.Count} {(rail.Dark.Count == 1 ? "device goes" : "devices go")} dark");
+        string below = Invariant($"{rail.BelowWindow.Count} {(rail.BelowWindow.Count == 1 ? "device gets" : "devices get")} less than accepted");
+        if (rail.BelowWindow.Count == 0) return dark;
+        return rail.Dark.Count == 0 ? below : $"{dark} and {below}";
+    }
 
     private static string Ending(ShortCircuit fault) => fault.Verdict == ClearingVerdict.None
         ? "when it is cleared is not known"
         : $"the protective device {fault.Opening}";
 
-    private bool TakesOthersDown(SiteShort fault) => fault.Rail.Dark.Count > 0
+    private bool TakesOthersDown(SiteShort fault) => Taken(fault.Rail) > 0
         && !(fault.Fault.Verdict == ClearingVerdict.Clears && fault.Fault.Opening.Latest is Duration latest && latest.Seconds <= _seconds);
 }

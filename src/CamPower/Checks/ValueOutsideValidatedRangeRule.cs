@@ -9,7 +9,7 @@ namespace CamPower.Checks;
 /// <remarks>
 /// The temperature inside an enclosure; what a conductor thinner or thicker than published currents carries, and how warm it gets in a fault
 /// that lasts; what a protective device carries in air beyond its ambient curve. Of an enclosure there is an answer all the
-/// same; of the other two there is none, and the rules that would need it say nothing.
+/// same, and of a thinner conductor the bound that it carries no more than the thinnest that is known; otherwise there is none, and the rules that would need it say nothing.
 /// </remarks>
 public sealed class ValueOutsideValidatedRangeRule() : Rule("value-outside-validated-range", Severity.Caution,
     "A model was asked for something outside the range in which it was held against other figures: its answer is a rough one, or there is none.",

@@ -496,9 +496,9 @@ public static class Sources
     public static Citation UndeclaredInsulation { get; } = new(
         "NEC (NFPA 70)", CitationKind.FromMemory, "2020 numbering", "Table 310.16: its lowest column is that of 60 °C");
 
-    /// <summary>A protective device is rated for no more than its conductor carries.</summary>
+    /// <summary>A protective device is rated for no more than its conductor carries, and opens for certain at no more than 1.45 times that.</summary>
     public static Citation OverloadCoordination { get; } = new(
-        "IEC 60364-4-43, Protection against overcurrent; NEC (NFPA 70) 240.4", CitationKind.FromMemory, null, "433.1: In ≤ Iz");
+        "IEC 60364-4-43, Protection against overcurrent; NEC (NFPA 70) 240.4", CitationKind.FromMemory, null, "433.1: In ≤ Iz, I2 ≤ 1.45 Iz");
 
     /// <summary>A convention of the trade with no published source.</summary>
     public static Citation CommonPractice { get; } = new(

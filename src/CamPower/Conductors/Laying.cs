@@ -14,7 +14,7 @@ namespace CamPower;
 /// log θ goes straight over log area. Thinner than the thinnest of them, down to 28 AWG, heat leaves through a surface that
 /// shrinks with the diameter: θ ∝ 1/d, and the current of one temperature ∝ d^1.5 (<see cref="Sources.ThinConductor"/>). A
 /// thinner wire sheds more from each unit of its surface, so there the temperature is the most that it can be and the
-/// current the least. Thicker than the thickest, and thinner than 28 AWG, nothing is said. It is an estimate, good to
+/// current the least. Thicker than the thickest, and thinner than 28 AWG, nothing is said, but that a thinner wire carries no more. It is an estimate, good to
 /// perhaps a fifth of the rise; whether a cable may carry the current is for the code and its tables, not for this.
 /// </remarks>
 /// <example>
@@ -32,7 +32,9 @@ public sealed class Laying
     // Below the thinnest point θ ∝ 1/d, which is area to the power of -1/2.
     private const double ThinSlope = -0.5;
 
-    private static readonly double ThinnestLogArea = Math.Log(WireSize.Awg((int)ConductorConstants.ThinnestEstimated.Value).SquareMeters);
+    private static readonly WireSize ThinnestEstimated = WireSize.Awg((int)ConductorConstants.ThinnestEstimated.Value);
+
+    private static readonly double ThinnestLogArea = Math.Log(ThinnestEstimated.SquareMeters);
 
     private readonly List<(double LogArea, double LogTheta)> _points;
 
@@ -106,6 +108,13 @@ public sealed class Laying
     /// <summary>Whether a size lies below the published currents, so that what is said of it is the estimate for thin wires.</summary>
     /// <param name="size">The size of a wire.</param>
     public bool IsEstimatedAt(WireSize size) => Covers(size) && Math.Log(size.SquareMeters) < _points[0].LogArea;
+
+    /// <summary>Whether a size is thinner than the thinnest that is covered.</summary>
+    internal bool IsThinner(WireSize size) => size.SquareMeters < ThinnestCovered && !Covers(size);
+
+    /// <summary>A conductor like another, of the thinnest size that is covered.</summary>
+    internal Conductor ThinnestLike(Conductor conductor) =>
+        new Conductor(Points.Select(p => p.Size).Append(ThinnestEstimated).OrderBy(size => size.SquareMeters).First(), conductor.Stranding, conductor.Material).InParallel(conductor.Count);
 
     /// <summary>How far the size of a conductor is outside what is covered; null where it is not.</summary>
     internal ValidityBreach? BreachOf(Conductor conductor)

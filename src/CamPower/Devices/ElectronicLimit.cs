@@ -88,6 +88,10 @@ public sealed class ElectronicLimit : ProtectiveDevice
 
     internal override double CarriedAmperes(double currentFactor) => _leastAmperes;
 
+    internal override double MostCarriedAmperes(double currentFactor) => _mostAmperes;
+
+    internal override double CertainAmperes(double currentFactor) => _mostAmperes;
+
     // It holds an inrush down to its limit and so draws it out; how soon it may open then no sheet says.
     internal override bool? StandsInrush(double peakAmperes, double ampereSquaredSeconds, double currentFactor) => peakAmperes <= _leastAmperes ? true : null;
 

@@ -91,6 +91,8 @@ public sealed class Fuse : ProtectiveDevice
 
     internal override double CarriedAmperes(double currentFactor) => _ratedAmperes * currentFactor;
 
+    internal override double CertainAmperes(double currentFactor) => _ratedAmperes * currentFactor * Characteristic.CertainMultiple;
+
     /// <summary>Never for certain: nobody states what the capacitors' own resistance takes of the heat, nor how much less than stated they may hold.</summary>
     internal override OpeningTimes OpeningBySurge(CurrentSurge surge, double currentFactor)
     {

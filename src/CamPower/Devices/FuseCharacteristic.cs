@@ -123,6 +123,12 @@ public sealed class FuseCharacteristic
 
     internal double RatedToAmperes { get; }
 
+    /// <summary>Whether its rated current is one to carry for good: it is closed after an hour at 1.5 times that, as IEC 60127 has it.</summary>
+    internal bool CarriesItsRating => EarliestSeconds(1.5) >= Hour;
+
+    /// <summary>The smallest current over the rated one that opens it for certain; infinite where no gate has a latest time.</summary>
+    internal double CertainMultiple => Gates.Where(g => g.NotAfter is not null).Select(g => g.Multiple).DefaultIfEmpty(double.PositiveInfinity).Min();
+
     /// <summary>An I²t that does not melt it, however short, over the square of its rated current; 0 where no gate says so. [s]</summary>
     /// <remarks>
     /// A gate has it closed for a time t at m times its rated current. It melts for certain at some multiple n, so that at no temperature below does it lose more
@@ -132,7 +138,7 @@ public sealed class FuseCharacteristic
     {
         get
         {
-            double certain = Gates.Where(g => g.NotAfter is not null).Select(g => g.Multiple).DefaultIfEmpty(double.PositiveInfinity).Min();
+            double certain = CertainMultiple;
             return Gates.Where(g => g.Multiple > certain).Select(g => ((g.Multiple * g.Multiple) - (certain * certain)) * g.NotBeforeSeconds).DefaultIfEmpty(0).Max();
         }
     }

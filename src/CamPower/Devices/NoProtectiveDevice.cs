@@ -14,6 +14,8 @@ internal sealed class NoProtectiveDevice() : ProtectiveDevice("no protective dev
 
     internal override double CarriedAmperes(double currentFactor) => double.PositiveInfinity;
 
+    internal override double CertainAmperes(double currentFactor) => double.PositiveInfinity;
+
     internal override bool? StandsInrush(double peakAmperes, double ampereSquaredSeconds, double currentFactor) => true;
 
     internal override OpeningTimes OpeningAt(double amperes, double currentFactor) => OpeningTimes.Never;

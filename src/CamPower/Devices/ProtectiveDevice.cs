@@ -80,6 +80,12 @@ public abstract class ProtectiveDevice
     /// <summary>The largest current that it carries for good, its rated currents being multiplied by a factor. [A]</summary>
     internal abstract double CarriedAmperes(double currentFactor);
 
+    /// <summary>The most that it may carry for good, within the tolerance of what it is set to. [A]</summary>
+    internal virtual double MostCarriedAmperes(double currentFactor) => CarriedAmperes(currentFactor);
+
+    /// <summary>The smallest current that opens it for certain, if only in hours; infinite where none does. [A]</summary>
+    internal abstract double CertainAmperes(double currentFactor);
+
     /// <summary>Its resistance in air of a temperature over that of its data sheet; never less than 1, never falling. [1]</summary>
     internal virtual double ResistanceGrowthIn(double airCelsius) => 1;
 

@@ -182,6 +182,8 @@ public sealed class ResettableFuse : ProtectiveDevice
 
     internal override double CarriedAmperes(double currentFactor) => _holdAmperes * currentFactor;
 
+    internal override double CertainAmperes(double currentFactor) => _tripAmperes * currentFactor;
+
     internal override bool? StandsInrush(double peakAmperes, double ampereSquaredSeconds, double currentFactor)
     {
         if (peakAmperes <= _holdAmperes * currentFactor) return true;

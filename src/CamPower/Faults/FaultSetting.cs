@@ -54,7 +54,10 @@ internal sealed class FaultSetting
     internal FaultData Missing { get; }
 
     /// <summary>Whether all is known that a verdict on the device needs.</summary>
-    internal bool AllowsVerdict => (Missing & ~FaultData.OutputCapacitance) == FaultData.None;
+    internal bool AllowsVerdict => MissingForVerdict == FaultData.None;
+
+    /// <summary>What a verdict on the device needs and nobody declares.</summary>
+    internal FaultData MissingForVerdict => Missing & ~FaultData.OutputCapacitance;
 
     /// <summary>Whether the limit of the supply is known, so that the largest current is one and not only a bound.</summary>
     internal bool KnowsSupply => (Missing & (FaultData.Overload | FaultData.SourceResistance)) == FaultData.None;

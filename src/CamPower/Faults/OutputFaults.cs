@@ -71,6 +71,9 @@ public sealed class OutputFaults
     /// <summary>What a verdict that is not given would need; what could be narrowed.</summary>
     public FaultData Missing => Shorts.Aggregate(FaultData.None, (all, s) => all | s.Fault.Missing);
 
+    /// <summary>What any verdict would need and nobody declares; nothing where verdicts are given.</summary>
+    internal FaultData MissingForVerdict => _setting.MissingForVerdict;
+
     /// <summary>What more current than the output's limit does, through the weakest of all conductors that it feeds.</summary>
     /// <param name="multipleOfLimit">The current over the limit of the output, above 0. [1]</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="multipleOfLimit"/> is not above 0, or not finite.</exception>

@@ -13,9 +13,17 @@ namespace CamPower;
 public sealed class ProtectionInCondition
 {
     private readonly double _carried;
+    private readonly bool _standsDuration;
 
-    internal ProtectionInCondition(OutputInCondition output, double carried, OpeningTimes opening, double ratedAmperes, bool? standsInrush)
+    /// <param name="output">The output in the condition.</param>
+    /// <param name="carried">What the device carries for good. [A]</param>
+    /// <param name="opening">When it opens at the current.</param>
+    /// <param name="ratedAmperes">The rated current of a fuse; infinite for another device. [A]</param>
+    /// <param name="standsInrush">Whether it stands the start of all devices at once.</param>
+    /// <param name="standsDuration">Whether it stands the current for as long as the condition is declared to last.</param>
+    internal ProtectionInCondition(OutputInCondition output, double carried, OpeningTimes opening, double ratedAmperes, bool? standsInrush, bool standsDuration)
     {
+        _standsDuration = standsDuration;
         Condition = output.Condition;
         Current = output.Current;
         _carried = carried;
@@ -36,10 +44,13 @@ public sealed class ProtectionInCondition
     internal static ProtectionInCondition Of(ProtectiveDevice? device, OutputInCondition drawn, BoxInCondition inBox, Inrush? inrush)
     {
         double? factor = device?.Ambient is AmbientCurve curve ? (inBox.IsInsideUnknown ? null : curve.MostFactorAt(inBox.SupplyCelsius)) : 1;
-        if (device is null || factor is not double known) return new ProtectionInCondition(drawn, double.PositiveInfinity, default, double.PositiveInfinity, standsInrush: null);
+        if (device is null || factor is not double known) return new ProtectionInCondition(drawn, double.PositiveInfinity, default, double.PositiveInfinity, standsInrush: null, standsDuration: false);
         double carried = device.CarriedAmperes(known);
         bool? stands = inrush is null ? null : device.StandsInrush(inrush.PeakAmperes, inrush.AmpereSquaredSeconds, known);
-        return new ProtectionInCondition(drawn, carried, device.OpeningAt(drawn.Amperes, known), device is Fuse ? carried : double.PositiveInfinity, stands);
+        OpeningTimes opening = device.OpeningAt(drawn.Amperes, known);
+        bool standsDuration = drawn.Condition.Duration is Duration lasts
+            && (lasts.Seconds <= opening.EarliestSeconds || device.StandsInrush(drawn.Amperes, drawn.Amperes * drawn.Amperes * lasts.Seconds, known) == true);
+        return new ProtectionInCondition(drawn, carried, opening, device is Fuse ? carried : double.PositiveInfinity, stands, standsDuration);
     }
 
     /// <summary>The condition.</summary>
@@ -65,8 +76,8 @@ public sealed class ProtectionInCondition
     public bool? StandsInrush { get; }
 
     /// <summary>Whether the device may open though nothing is wrong: within the duration of the condition, where that is known.</summary>
-    public bool MayTrip => Opening.Verdict is ClearingVerdict.MayClear or ClearingVerdict.Clears
-        && !(Condition.Duration is Duration lasts && lasts.Seconds <= Opening.EarliestSeconds);
+    /// <remarks>A short condition is held against the time before which the device does not open, and its I²t against what it stands of an <see cref="StandsInrush">inrush</see>.</remarks>
+    public bool MayTrip => !_standsDuration && Opening.Verdict is (ClearingVerdict.MayClear or ClearingVerdict.Clears);
 
     /// <summary>Condition, current and what the device does, in the invariant culture; never throws.</summary>
     public override string ToString() => FormattableString.Invariant($"{Condition}: {Current.Amperes:0.###} A, {Opening}");

@@ -94,12 +94,47 @@ public class ConductorRuleTests
         Assert.Empty(Protected(null));
     }
 
-    private static IReadOnlyList<Finding> Protected(ProtectiveDevice? device)
+    // 1.45 times 2.988 A are 4.333 A (IEC 60364-4-43, 433.1, from memory): a fuse to IEC 60127 opens for certain at 2.1 times its rating, a resettable one at its trip current.
+    [Theory]
+    [InlineData(2.06, false)]
+    [InlineData(2.07, true)]
+    public void Protection_OpensAtNoMoreThan145PercentOfTheConductor(double rated, bool isFound)
+    {
+        IReadOnlyList<Finding> found = Protected(Fuse(rated));
+        Assert.Equal(isFound, found.Count > 0);
+        if (isFound) Assert.Equal(4.333, ((ElectricCurrent)found[0].Limit!).Amperes, 0.001);
+        Assert.Empty(Protected(ResettableFuse.Generic16Volt.Single(f => f.TripCurrent.Amperes is > 3.6 and < 3.8)));
+        Assert.Equal(5, ((ElectricCurrent)Assert.Single(Protected(ResettableFuse.Generic16Volt[^1])).Measured!).Amperes, 1e-9);
+    }
+
+    // A limit of 2.8 A may let 3.08 A pass for good where it is 10 % off, 2.94 A where it is 5 % off.
+    [Theory]
+    [InlineData(5, false)]
+    [InlineData(10, true)]
+    public void ElectronicLimit_CountsByTheMostThatItLetsPass(double percent, bool isFound) => Assert.Equal(isFound, Protected(new ElectronicLimit("limit",
+        ElectricCurrent.FromAmperes(2.8), Ratio.FromPercent(percent), Duration.FromMilliseconds(50), ElectricResistance.Zero, Volts(30))).Count > 0);
+
+    // 28 AWG carries 14·0.3137^1.5 = 2.460 A at 90 °C in 30 °C, and 1.490 A at 60 °C in 40 °C. 30 AWG carries less: what is too much for 28 AWG is too much for it.
+    [Theory]
+    [InlineData(1.48, false)]
+    [InlineData(1.50, true)]
+    public void AWireThinnerThanAnyKnown_IsHeldToTheThinnestKnown(double amperes, bool isFound)
+    {
+        Cable hair = Cable.Pair(WireSize.Awg(30), Stranding.Solid, ConductorMaterial.AnnealedCopper);
+        IReadOnlyList<Finding> found = Over(OnRun(hair, amperes));
+        Assert.Equal(isFound, found.Count > 0);
+        if (isFound) Assert.Contains("no more than the thinnest", found[0].Message, System.StringComparison.Ordinal);
+        Assert.Equal(isFound, Over(OnRun(Cable.Pair(WireSize.Awg(28), Stranding.Solid, ConductorMaterial.AnnealedCopper), amperes)).Count > 0);
+        Assert.Single(Protected(Fuse(2), hair));
+        Assert.Empty(Over(OnRun(Cable.Pair(WireSize.Kcmil(250), Stranding.Solid, ConductorMaterial.AnnealedCopper), amperes)));
+    }
+
+    private static IReadOnlyList<Finding> Protected(ProtectiveDevice? device, Cable? thin = null)
     {
         DistributionBox box = DistributionBox.WithEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(5), device);
         Cable thick = Cable.Pair(WireSize.Awg(14), Stranding.Solid, ConductorMaterial.AnnealedCopper);
         var site = new Site("site", [Condition.Day(At(20)), Condition.Night(At(40))], [box],
-            [new SiteRun(RunOrigin.Output(BoxName, 1), "end", new CableRun(new CableSegment(thick, Length.FromMeters(2)), new CableSegment(Thin, Length.FromMeters(1))))],
+            [new SiteRun(RunOrigin.Output(BoxName, 1), "end", new CableRun(new CableSegment(thick, Length.FromMeters(2)), new CableSegment(thin ?? Thin, Length.FromMeters(1))))],
             [new SiteDevice("camera 1", Camera(Amperes(0.1)), "end")]);
         return [.. new ProtectionAboveConductorRatingRule().Check(new Evidence(site.Assess()))];
     }

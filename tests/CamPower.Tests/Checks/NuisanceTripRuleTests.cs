@@ -45,6 +45,16 @@ public class NuisanceTripRuleTests
         Assert.Equal(isFound ? false : true, site.Assess().StudyFaults().Outputs[0].InConditions[0].StandsInrush);
     }
 
+    // 1.18 A on a resettable fuse that holds 1.10 A: for 0.1 s 0.14 A²s of the 35.4 A²s that trip it at the earliest (the estimate of its start), for a minute 84 A²s.
+    [Theory]
+    [InlineData(0.1, false)]
+    [InlineData(60, true)]
+    public void AShortCondition_IsHeldAgainstTheEarliestTrip(double seconds, bool isFound)
+    {
+        var start = new Condition("start", DrawShares.None, At(box: 20), duration: Duration.FromSeconds(seconds));
+        Assert.Equal(isFound, Found(Shared(0, Boxed(SmallDevices.Generic(1.10)), [start], Draws(1.18))).Count == 1);
+    }
+
     // Half a second of 8 A: 32 A²s, where the resettable fuse of 1.10 A trips with 35.4 A²s at 20 °C and 17.3 A²s at 50 °C.
     [Theory]
     [InlineData(20, false)]

@@ -67,7 +67,7 @@ public class OneCauseOneFindingTests
     public void NotUpAtNight_AndTooLowByDay_AreTwoFindings()
     {
         var draw = new ShareDraw(Watts(9), infrared: Watts(3.5));
-        IReadOnlyList<Finding> found = RuleSet.Standard.Check(Single(2.6, Camera(draw, Range(10, 20), Starts(9, 8)), null, Day, Night).Assess());
+        IReadOnlyList<Finding> found = Rules.Check(Single(2.6, Camera(draw, Range(10, 20), Starts(9, 8)), null, Day, Night).Assess());
         Assert.Equal([("settles-below-drop-out", "night"), ("undervoltage", "day")], found.Select(f => (f.Rule, f.Condition!.Name)));
         Assert.Equal((12 + Math.Sqrt(144 - 93.6)) / 2, (double)found[1].Measured!.Value, 1e-9);
     }
@@ -77,7 +77,7 @@ public class OneCauseOneFindingTests
     public void ThinMargin_IsOfTheLowestSupplyVoltageInTheWorstCondition()
     {
         var draw = new ShareDraw(Load.None, infrared: Amperes(1));
-        Finding found = Assert.Single(RuleSet.Standard.Check(Single(1, Camera(draw, Range(10.2, 14)), Dc(percent: 5), Day, Night).Assess()));
+        Finding found = Assert.Single(Rules.Check(Single(1, Camera(draw, Range(10.2, 14)), Dc(percent: 5), Day, Night).Assess()));
         Assert.Equal("thin-voltage-margin", found.Rule);
         Assert.Equal(Night.Name, found.Condition!.Name);
         Assert.Equal(10.4, (double)found.Measured!.Value, 1e-12);
@@ -103,12 +103,12 @@ public class OneCauseOneFindingTests
         Site site = new("site", [Day], [Box()],
             [new SiteRun(RunOrigin.Output(BoxName, 1), "a", lead), new SiteRun(RunOrigin.Junction("a"), "b", Runs.OfOhms(0.1)), new SiteRun(RunOrigin.Junction("a"), "c", Runs.OfOhms(0.1))],
             [new SiteDevice("x", Camera(Watts(1)), "b"), new SiteDevice("y", Camera(Watts(1)), "c")]);
-        Assert.Equal("box output 1 to a", Assert.Single(RuleSet.Standard.Check(site.Assess())).About.Name);
+        Assert.Equal("box output 1 to a", Assert.Single(Rules.Check(site.Assess())).About.Name);
     }
 
     // A quiet site is quiet.
     [Fact]
     public void SoundSite_HasNoFindings() => Assert.Empty(Ids(Chain((0.1, Camera(Watts(3), Range(9, 16), Starts(8, 7))), (0.1, Camera(Watts(3), Range(9, 16))))));
 
-    private static IEnumerable<string> Ids(Site site) => RuleSet.Standard.Check(site.Assess()).Select(f => f.Rule);
+    private static IEnumerable<string> Ids(Site site) => Rules.Check(site.Assess()).Select(f => f.Rule);
 }

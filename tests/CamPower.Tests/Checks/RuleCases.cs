@@ -91,6 +91,9 @@ internal static class RuleCases
         new("box-too-hot", Severity.Failure, AtBox(70 + Hair), AtBox(70), "box", 70 + Hair, 70, "°C", "day"),
         new("box-temperature-unknown", Severity.Caution, Enclosed(0.1, isEfficiencyDeclared: false), Enclosed(0.1, isEfficiencyDeclared: true), "box"),
 
+        // All of it is declared of the neighbour.
+        new("faults-unknown", Severity.Caution, OnOutput(1, 50), Guarded(Quick(2)), "box output 1"),
+
         // 12 V and 5 A at 85 % and a power factor of 0.95 take 0.6192 A at 120 V; 80 % of the rating may be plugged in.
         new("outlet-overloaded", Severity.Danger, Outlets.Plugged(5, Outlets.Sheet(), (HalfDraw / 0.8) - Hair), Outlets.Plugged(5, Outlets.Sheet(), (HalfDraw / 0.8) + Hair),
             "outlet", HalfDraw, HalfDraw - (0.8 * Hair), "A", "day"),
@@ -105,7 +108,9 @@ internal static class RuleCases
 
         // A supply that holds 9 A opens a fuse F of 2 A within 0.3 s, one of 0.85 A within 20 ms, beside the 0.1 A of the other camera as well.
         new("short-drags-rail-down", Severity.Caution, Neighbours(Quick(2)), Neighbours(Quick(0.85)), "box", Condition: "night"),
-        new("fuse-above-continuous-share", Severity.Caution, Guarded(Quick(2), drawn: 1.5 + Hair), Guarded(Quick(2), drawn: 1.5), "box output 1", 1.5 + Hair, 1.5, "A", "night"),
+
+        // 75 % of 4 A (common practice); a fuse to IEC 60127 carries its rating.
+        new("fuse-above-continuous-share", Severity.Caution, Guarded(Blade(4), drawn: 3 + Hair), Guarded(Blade(4), drawn: 3), "box output 1", 3 + Hair, 3, "A", "night"),
 
         // 2 % above 10 V is 10.2 V: what 1 A over 1.8 Ω leaves.
         new("thin-voltage-margin", Severity.Caution, ThinAt(1.8 + Hair), ThinAt(1.8 - Hair), "camera 1", 10.2 - Hair, 10.2, Condition: "night"),
@@ -187,6 +192,8 @@ internal static class RuleCases
     private static Site Limited(double amperes) => new("site", [Day], [new DistributionBox(BoxName, LimitedOutputs.Holding(12, 4, amperes),
             [new BoxOutput(1, ElectricCurrent.FromAmperes(4), ProtectiveDevice.None, PowerLimitClass.LimitedPowerSource)])],
         [GuardedRun(1)], [new SiteDevice("camera 1", Camera(Watts(1)), "end 1")]);
+
+    private static Fuse Blade(double amperes) => SmallDevices.Fuse(FuseCharacteristic.Blade, amperes);
 
     private static Fuse Quick(double amperes, double volts = 250, double breaking = 1500) =>
         SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, amperes, volts: volts, breaking: breaking);

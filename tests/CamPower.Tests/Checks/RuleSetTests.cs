@@ -71,7 +71,7 @@ public class RuleSetTests
     public void RuleOfOnesOwn_SpeaksBesideTheOthers()
     {
         Site site = Star((0, Camera(new ShareDraw(Watts(3), motor: Watts(1)))), (0, Camera(Watts(3))));
-        Finding finding = Assert.Single(RuleSet.Standard.With(new NoMotorsRule()).Check(site.Assess()));
+        Finding finding = Assert.Single(Rules.With(new NoMotorsRule()).Check(site.Assess()));
         Assert.Equal("no-motors", finding.Rule);
         Assert.Equal("camera 1", finding.About.Name);
         Assert.Equal("Choose a fixed camera.", finding.Remedy);
@@ -87,7 +87,7 @@ public class RuleSetTests
 
         // 5 A of 10 A; 12 V of 10 V to 20 V.
         SiteAssessment half = Star(Box(Dc(amperes: 10)), [Condition.Day(At())], (0, Camera(Amperes(5), Range(10, 20)))).Assess();
-        Assert.Empty(RuleSet.Standard.Check(half));
+        Assert.Empty(Rules.Check(half));
         Assert.Single(Empty.With(new SupplyHeadroomRule(Ratio.FromPercent(49.9))).Check(half));
         Assert.Empty(Empty.With(new SupplyHeadroomRule(Ratio.FromPercent(50))).Check(half));
         Assert.Single(Empty.With(new ThinVoltageMarginRule(Ratio.FromPercent(20.1))).Check(half));
@@ -170,7 +170,7 @@ public class RuleSetTests
     {
         double lowest = Math.Round(volts * (100 - percent) / 100, 6), highest = Math.Round(volts * (100 + percent) / 100, 6);
         var label = new LabelDraw(Volts(volts), ElectricCurrent.FromAmperes(1), InputStage.Linear);
-        RuleSet withoutMargin = RuleSet.Standard.Without("thin-voltage-margin");
+        RuleSet withoutMargin = SmallSite.Rules.Without("thin-voltage-margin");
         Assert.Empty(withoutMargin.Check(Single(0, Camera(label, Range(lowest, highest)), Dc(volts, percent: percent), Condition.Day(At())).Assess()));
         Assert.Empty(withoutMargin.Check(Shared(0, Box(limit: 0.3), [Condition.Day(At())], Camera(Amperes(0.1)), Camera(Amperes(0.1)), Camera(Amperes(0.1))).Assess()));
     }

@@ -112,7 +112,7 @@ public class BoxHeatTests
         Supply supply = Dc(amperes: 10).WithEfficiency(0.85);
         var lit = new Enclosure(OnWall.Width, OnWall.Height, OnWall.Depth, OnWall.Wall, OnWall.FreeFaces, Area.FromSquareMeters(0.12));
         Surroundings shade = At(box: 45), sun = new(shade.Cable, shade.Box, shade.Camera, Irradiance.FromWattsPerSquareMeter(CamPower.Heat.HeatConstants.PeakSun.Value));
-        string[] Findings(Surroundings at) => [.. RuleSet.Standard.Check(Star(Box(supply).In(lit), [Condition.Day(at)], (0, Camera(Amperes(4)))).Assess()).Select(f => f.Rule)];
+        string[] Findings(Surroundings at) => [.. Rules.Check(Star(Box(supply).In(lit), [Condition.Day(at)], (0, Camera(Amperes(4)))).Assess()).Select(f => f.Rule)];
         Assert.Empty(Findings(shade));
         Assert.Equal(["box-too-hot"], Findings(sun));
     }
@@ -178,7 +178,7 @@ public class BoxHeatTests
     {
         Device camera = Camera(new ShareDraw(Amperes(1), infrared: Amperes(9.5)));
         Site site = Star(Box(Dc(amperes: 10)), [Condition.Day(At(box: 75)), Condition.Night(At())], (0, camera));
-        Assert.Equal(["box-too-hot", "supply-above-derated-rating"], RuleSet.Standard.Check(site.Assess()).Select(f => f.Rule));
+        Assert.Equal(["box-too-hot", "supply-above-derated-rating"], Rules.Check(site.Assess()).Select(f => f.Rule));
     }
 
     // Too hot by day, loaded to 85 % at night; an adapter too hot by day and split beyond its rating at night.
@@ -187,10 +187,10 @@ public class BoxHeatTests
     {
         Condition[] conditions = [Condition.Day(At(box: 75)), Condition.Night(At())];
         Site loaded = Star(Box(Dc(amperes: 10)), conditions, (0, Camera(new ShareDraw(Amperes(1), infrared: Amperes(7.5)))));
-        Assert.Equal(["box-too-hot", "supply-above-headroom-policy"], RuleSet.Standard.Check(loaded.Assess()).Select(f => f.Rule));
+        Assert.Equal(["box-too-hot", "supply-above-headroom-policy"], Rules.Check(loaded.Assess()).Select(f => f.Rule));
         Device camera = Camera(new ShareDraw(Amperes(0.1), infrared: Amperes(1)));
         Site split = Shared(0, Adapter(Dc(amperes: 2)), conditions, camera, camera);
-        Assert.Equal(["box-too-hot", "split-adapter-beyond-rating"], RuleSet.Standard.Check(split.Assess()).Select(f => f.Rule));
+        Assert.Equal(["box-too-hot", "split-adapter-beyond-rating"], Rules.Check(split.Assess()).Select(f => f.Rule));
     }
 
     // A box that may not be so hot at 3000 m: 5 K less, by the generic altitude derating (common practice, no source).
@@ -201,7 +201,7 @@ public class BoxHeatTests
     {
         Site low = Star(Box(), [Condition.Day(At(box: celsius))], (0, Camera(Amperes(1))));
         var high = new Site(low.Name, low.Conditions, low.Boxes, low.Runs, low.Devices, altitude: Length.FromMeters(3000));
-        Assert.Equal(isTooHot, RuleSet.Standard.Check(high.Assess()).Any(f => f.Rule == "box-too-hot"));
+        Assert.Equal(isTooHot, Rules.Check(high.Assess()).Any(f => f.Rule == "box-too-hot"));
     }
 
     // The smallest box is sought with the heat of each candidate: a supply that wastes more must be larger.

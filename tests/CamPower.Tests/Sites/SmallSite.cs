@@ -38,6 +38,9 @@ internal static class SmallSite
         ? new AcOutput(Volts(volts), ElectricCurrent.FromAmperes(amperes), Ratio.FromPercent(percent))
         : new DcOutput(Volts(volts), ElectricCurrent.FromAmperes(amperes), Ratio.FromPercent(percent));
 
+    /// <summary>All rules but the one that speaks of boxes of which nothing on faults is declared, as that of nearly every site here.</summary>
+    internal static RuleSet Rules { get; } = RuleSet.Standard.Without("faults-unknown");
+
     internal static DistributionBox Box(Supply? supply = null, int outputs = 4, double limit = 50, ProtectiveDevice? protection = null) =>
         DistributionBox.WithEqualOutputs(BoxName, supply ?? Dc(), outputs, ElectricCurrent.FromAmperes(limit), protection);
 
