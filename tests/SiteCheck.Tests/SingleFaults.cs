@@ -270,6 +270,8 @@ internal static class SingleFaults
             """,
             "mixed-voltages-in-one-box: office cabinet"),
 
+        new("an adapter of which nobody noted what it does in overload", """boxes/office adapter/supply/overload = nothing""", "faults-unknown: office adapter output 1"),
+
         // 0.6 A on the output that two share, and it holds 0.825 A by day.
         new("a camera more than there are outputs",
             """

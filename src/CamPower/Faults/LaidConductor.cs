@@ -31,12 +31,14 @@ internal sealed class LaidConductor
     /// <summary>What a verdict on it would need and does not have.</summary>
     internal FaultData Missing => (WithstandIntegral is null ? FaultData.Insulation : FaultData.None) | (_laying is null ? FaultData.Laying : FaultData.None);
 
-    /// <summary>Whether it is known how it gets rid of its heat, or there is none.</summary>
-    internal bool IsHeatKnown => _laying is not null || !(_meters > 0);
+    /// <summary>Whether it is known how it gets rid of its heat at worst, or there is none.</summary>
+    internal bool IsHeatKnown => WorstLaying is not null || !(_meters > 0);
 
-    /// <summary>By how much a current raises its resistance in a time. [Ω]</summary>
+    private Laying? WorstLaying => _laying ?? (Laying.LargeBundle.Covers(_conductor.Size) ? Laying.LargeBundle : null);
+
+    /// <summary>By how much a current raises its resistance in a time, where nobody says how it lies in the harshest way that is published. [Ω]</summary>
     internal double OhmsAdded(double amperes, double startCelsius, double seconds) => _meters > 0 && amperes > 0
-        ? _meters * _conductor.OhmsPerMeterPerKelvin * (CelsiusAfter(seconds, amperes, startCelsius) - startCelsius)
+        ? _meters * _conductor.OhmsPerMeterPerKelvin * (CelsiusAfter(WorstLaying, seconds, amperes, startCelsius) - startCelsius)
         : 0;
 
     /// <summary>Whether it stands a current that begins at a conductor temperature, in air of that temperature.</summary>
@@ -50,7 +52,7 @@ internal sealed class LaidConductor
             if (fault.EndSeconds <= longest) return WithstandVerdict.Stands;
         }
 
-        double hottest = CelsiusAfter(fault.EndSeconds, fault.HeatingAmperes, fault.StartCelsius);
+        double hottest = CelsiusAfter(_laying, fault.EndSeconds, fault.HeatingAmperes, fault.StartCelsius);
         if (hottest <= _insulation.ServiceCelsius) return WithstandVerdict.Stands;
         if (_insulation.FaultCelsius is not double limit) return WithstandVerdict.Unknown;
         if (hottest <= limit) return WithstandVerdict.HotterThanInService;
@@ -62,9 +64,9 @@ internal sealed class LaidConductor
         _laying?.Heat(_conductor, ElectricCurrent.FromAmperes(fault.HeatingAmperes), Temperature.FromDegreesCelsius(fault.StartCelsius));
 
     // Without a laying no heat leaves it, which is hotter than it gets; without a heat capacity it is where it settles.
-    private double CelsiusAfter(double seconds, double amperes, double startCelsius)
+    private double CelsiusAfter(Laying? laying, double seconds, double amperes, double startCelsius)
     {
-        double theta = _laying?.ThermalResistanceOf(_conductor.Size) ?? double.PositiveInfinity;
+        double theta = laying?.ThermalResistanceOf(_conductor.Size) ?? double.PositiveInfinity;
         var balance = new HeatBalance(_conductor, theta, startCelsius, amperes / _conductor.Count);
         return balance.CelsiusAfter(balance.HasCapacity ? seconds : double.PositiveInfinity, startCelsius);
     }
