@@ -65,7 +65,7 @@ public class ProgramTests
         var held = new SingleFault("a supply that holds its current", """boxes/yard box/supply/overload = { "constantCurrent": "26 A" }""");
         (_, string printed) = RunOn(held.In(File.ReadAllText(RepositoryFiles.PathOf("samples/SiteCheck/sites/boatyard.json"))));
         Assert.Contains("5           terminals 83-202  24-26   clears in 2.3 s         1.3 V  12 dark,", printed, StringComparison.Ordinal);
-        Assert.Contains("mast", printed.Split("5            terminals")[1].Split("12           terminals")[0], StringComparison.Ordinal);
+        Assert.Contains("mast", printed.Split("5           terminals")[1].Split("12          terminals")[0], StringComparison.Ordinal);
         AssertPlain(printed);
     }
 
