@@ -25,10 +25,10 @@ public class ProgramTests
     {
         (int exit, string printed) = Run();
         Assert.Equal(1, exit);
-        Assert.Contains("slipway foot 16 AWG 190 ft    12.19 11.26 b 10.8-13.2 +0.46  0.97/1.1", printed, StringComparison.Ordinal);
+        Assert.Contains("slipway foot 16 AWG 190 ft    12.24 11.41 b 10.8-13.2 +0.61  0.96/1.1", printed, StringComparison.Ordinal);
 
-        // By hand: 10.8 V + 2.648 Ω · 8.4 W/10.8 V, over 0.99, is 12.99 V; a label promises no least load, so 13.2 V over 1.01.
-        Assert.Contains("  Trim to 13.03 V: 12.99 (storage west, night) to 13.07 (gate house, light load)", printed, StringComparison.Ordinal);
+        // By hand: 10.8 V + 2.508 Ω · 8.4 W/10.8 V, over 0.99, is 12.88 V; a label promises no least load, so 13.2 V over 1.01.
+        Assert.Contains("  Trim to 12.97 V: 12.88 (storage west, night) to 13.07 (gate house, light load)", printed, StringComparison.Ordinal);
         Assert.Contains("CAUTION storage west (thin-voltage-margin)", printed, StringComparison.Ordinal);
     }
 
@@ -41,27 +41,22 @@ public class ProgramTests
         StringComparison.Ordinal);
 
     // By hand: 13 V and 1 % over the supply's 15 mΩ and a new fuse's 50 mΩ are 202 A, 13 V less 1 % over 155 mΩ 83 A; the supply makes pulses of 26 A of
-    // it, 26 A·√(0.1/1.5) = 6.7 A RMS. An adapter that holds 3.6 A leaves 3.6 A · 0.27 Ω = 1.0 V of its voltage when 60 ft of cold 14 AWG are shorted.
+    // it, 26 A·√(0.1/1.5) = 6.7 A RMS; the two heated cameras, which declare no drop-out, may keep some of it. An adapter that holds 3.6 A leaves 3.6 A · 0.27 Ω = 1.0 V of its voltage when 60 ft of cold 14 AWG are shorted.
     [Theory]
-    [InlineData("boatyard.json", "1-14          terminals 83-202  6.1-26  clears, untimed         pulses all dark")]
+    [InlineData("boatyard.json", "1-14          terminals 83-202  6.2-26  clears, untimed         pulses all dark")]
     [InlineData("boatyard.json", "1   far end   29-37   3.6     does not clear stand 1.0 V  -")]
     [InlineData("boatyard.json", "Not declared: insulation.")]
 
     // 12 V and 3 % over 70 mΩ are 177 A, and a fuse marked L interrupts 35 A; 166 A leave 11.64 V - 166 A · 20 mΩ = 8.3 V. The gates of the others: IEC 60127-2
     // at 5.6 times and at 1.8 times the rating, ISO 8820-3 at 1.5 times.
     [InlineData("boatyard-as-found.json", "1   terminals 166-177 166-177 over its rating       8.3 V  -")]
-    [InlineData("boatyard-as-found.json", "1   far end   32-37     15      clears in 0.25 s may burn 5.1 V  -")]
+    [InlineData("boatyard-as-found.json", "1   far end   32-37     8.1-15  may clear, not   may burn 5.1 V  -")]
     [InlineData("boatyard-as-found.json", "to 10 min")]
     [InlineData("boatyard-as-found.json", "1-2 terminals 146-155 7.0     clears in 0.3 s       0.6 V  all dark")]
     [InlineData("boatyard-as-found.json", "1-2 2x limit          2.2     may clear, not")]
-    [InlineData("boat-shed.json", "Faults: not known, for nobody declares protection, overload of the supply,")]
+    [InlineData("boat-shed.json", "1   far end   16-20   6.0     clears, untimed stand 3.6 V  -")]
     public void Run_ShowsWhatFaultsDo(string site, string line) =>
         Assert.Contains(line, Run(RepositoryFiles.PathOf("samples/SiteCheck/sites/" + site)).Printed, StringComparison.Ordinal);
-
-    // 2.1 W of the transformer and 0.6 W of the adapter beside it, over 0.66 m²: a degree above the 45 °C of the day.
-    [Fact]
-    public void Run_NamesTheCabinetAndItsAir() => Assert.Contains("0.35 A of 1.60 A at 46 °C inside crane cabinet in day: 22 %",
-        Run(RepositoryFiles.PathOf("samples/SiteCheck/sites/boatyard-as-found.json")).Printed, StringComparison.Ordinal);
 
     // A supply that holds 26 A leaves 26 A · 50 mΩ = 1.3 V: under every drop-out voltage that is declared. The two heated cameras declare none.
     [Fact]
@@ -69,8 +64,8 @@ public class ProgramTests
     {
         var held = new SingleFault("a supply that holds its current", """boxes/yard box/supply/overload = { "constantCurrent": "26 A" }""");
         (_, string printed) = RunOn(held.In(File.ReadAllText(RepositoryFiles.PathOf("samples/SiteCheck/sites/boatyard.json"))));
-        Assert.Contains("5            terminals 83-202  26      clears in 2.3 s       1.3 V  12 dark,", printed, StringComparison.Ordinal);
-        Assert.Contains("mast", printed.Split("5            terminals")[1].Split("12           terminals")[0], StringComparison.Ordinal);
+        Assert.Contains("5           terminals 83-202  24-26   clears in 2.3 s         1.3 V  12 dark,", printed, StringComparison.Ordinal);
+        Assert.Contains("mast", printed.Split("5           terminals")[1].Split("12          terminals")[0], StringComparison.Ordinal);
         AssertPlain(printed);
     }
 

@@ -169,6 +169,9 @@ internal static class SingleFaults
             """,
             "protection-above-conductor-rating: dock adapter output 1", "far-end-short-does-not-clear: dock adapter output 1"),
 
+        // An adapter that limits itself in a way that nobody declares.
+        new("an adapter whose sheet says nothing of overload", "boxes/dock adapter/supply/overload = nothing", "faults-unknown: dock adapter output 1"),
+
         // It may limit from 1.8 A on.
         new("a limit that is too small",
             """

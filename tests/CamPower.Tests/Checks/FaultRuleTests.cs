@@ -9,7 +9,7 @@ namespace CamPower.Tests.Checks;
 /// <summary>Where the rules on faults speak though something is not declared, and what they say then.</summary>
 public class FaultRuleTests
 {
-    // A supply that holds 9 A, shorted behind a fuse of 0.5 Ω: 4.35 V beside 0.3 A. A camera that takes 0.3 A at any voltage and declares no drop-out wants 10 V, and whether it goes
+    // A supply that holds 9 A, shorted behind a fuse of 50 mΩ: 0.44 V. A camera that takes 0.3 A at any voltage and declares no drop-out wants 10 V, and whether it goes
     // dark nobody says; one that drops out at 8 V does.
     [Theory]
     [InlineData(null, "1 device gets less than accepted")]
@@ -17,8 +17,8 @@ public class FaultRuleTests
     public void AShort_ThatLeavesTooLittle_IsNamedWithoutADropOutToo(double? dropOut, string words)
     {
         Device camera = Camera(Amperes(0.3), Range(10, 14), dropOut is double volts ? Starts(volts + 1, volts) : null);
-        DistributionBox box = SmallFaultSite.Box(SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 8, ohms: 0.5), OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(9)));
-        Finding finding = Assert.Single(Rule("short-drags-rail-down", Star(box, [Condition.Day(At())], (0, camera), (0, camera))));
+        DistributionBox box = SmallFaultSite.Box(SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 8, ohms: 0.05), OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(9)));
+        Finding finding = Assert.Single(Rule("short-drags-rail-down", Star(box, [Condition.Day(At())], (0.5, camera), (0.5, camera))));
         Assert.Contains($"and at other outputs {words};", finding.Message, System.StringComparison.Ordinal);
     }
 
