@@ -2,6 +2,7 @@ using System.Collections.Generic;
 using System.Globalization;
 using System.Linq;
 using CamPower;
+using CamPower.Mains;
 using Spectre.Console;
 using UnitsNet;
 using static System.FormattableString;
@@ -19,6 +20,7 @@ internal sealed class ConsoleReport(IAnsiConsole console)
         console.WriteLine(DeviceTable.Legend);
         console.WriteLine(FaultTable.Legend);
         foreach (BoxAssessment box in assessment.Boxes) PrintBox(evidence, box);
+        PrintOutlets(assessment.StudyOutlets());
         FindingList.Write(console, findings);
         console.WriteLine("Worked out, not measured: measure at commissioning. Mains wiring, enclosures and");
         console.WriteLine("batteries are for the local code and a licensed electrician.");
@@ -36,6 +38,12 @@ internal sealed class ConsoleReport(IAnsiConsole console)
         if (supply.Output is DcOutput { Trim: not null }) console.WriteIndented(TrimText(evidence.Assessment.Site.TrimWindowOf(box.Box.Name)));
         DeviceTable.Write(console, evidence.Assessment, box);
         FaultTable.Write(console, [.. evidence.Faults.Outputs.Where(o => o.Box == box.Box)]);
+    }
+
+    private void PrintOutlets(IReadOnlyList<OutletAssessment> outlets)
+    {
+        if (outlets.Count > 0) console.WriteLine("\nOutlets, and what may be plugged in:");
+        foreach (OutletAssessment outlet in outlets) console.WriteIndented(outlet.ToString());
     }
 
     private static string BoxText(DistributionBox box, BoxInCondition worst)

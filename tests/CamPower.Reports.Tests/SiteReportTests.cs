@@ -97,6 +97,10 @@ public partial class SiteReportTests
         });
     }
 
+    [Fact]
+    public void Report_SaysWhatTheOutletOfABoxCarries() =>
+        Assert.Contains("socket of the mooring inverter: day: 0.09 A of 0.08 A", Samples.Report(Samples.Read("boatyard-as-found")).ToMarkdown(), StringComparison.Ordinal);
+
     [Theory]
     [InlineData(null, "Nothing was found against it.")]
     [InlineData(Severity.Note, "Nothing keeps it from working; there is something to know.")]

@@ -59,6 +59,15 @@ public class ProgramTests
     public void Run_ShowsWhatFaultsDo(string site, string line) =>
         Assert.Contains(line, Run(RepositoryFiles.PathOf("samples/SiteCheck/sites/" + site)).Printed, StringComparison.Ordinal);
 
+    // 10.47 VA at 120 V, and 80 % of 0.1 A; nothing is known of the other outlet's box.
+    [Fact]
+    public void Run_SaysWhatTheOutletsCarry()
+    {
+        string printed = Run(RepositoryFiles.PathOf("samples/SiteCheck/sites/boatyard-as-found.json")).Printed;
+        Assert.Contains("  socket of the mooring inverter: day: 0.09 A of 0.08 A", printed, StringComparison.Ordinal);
+        Assert.Contains("  loft outlet: day: at least 0.00 A of 12.00 A", printed, StringComparison.Ordinal);
+    }
+
     // A supply that holds 26 A leaves 26 A · 50 mΩ = 1.3 V: under every drop-out voltage that is declared. The two heated cameras declare none.
     [Fact]
     public void Run_WhereFewOfSeveralGoDark_NamesThem()

@@ -20,7 +20,7 @@ internal static class BoxSection
     internal static Section Of(SiteAssessment assessment, BoxAssessment box, SiteFaults faults, CancellationToken cancellationToken)
     {
         DeviceAssessment[] devices = [.. assessment.Devices.Where(d => d.Box == box.Box)];
-        var blocks = new List<Block> { new Facts([.. FactsOf(assessment.Site, box, cancellationToken)]) };
+        var blocks = new List<Block> { new Facts([.. FactsOf(assessment, box, cancellationToken)]) };
         if (devices.Length > 0)
         {
             blocks.Add(new DataTable($"Devices on {box.Box}: what they get from the lowest voltage of the supply, and the most that they may see", DeviceRow.Columns, [.. devices.Select(DeviceRow.Of)]));
@@ -38,8 +38,9 @@ internal static class BoxSection
         return new Section($"{(box.Box.IsAdapter ? "Adapter" : "Box")}: {box.Box}", blocks);
     }
 
-    private static IEnumerable<Fact> FactsOf(Site site, BoxAssessment box, CancellationToken cancellationToken)
+    private static IEnumerable<Fact> FactsOf(SiteAssessment assessment, BoxAssessment box, CancellationToken cancellationToken)
     {
+        Site site = assessment.Site;
         SupplyOutput output = box.Box.Supply.Output;
         yield return new("Supply", box.Box.Supply.Name);
         yield return new("Gives", Invariant($"{output.LowestVoltage.Volts:0.00} V to {output.HighestVoltage.Volts:0.00} V {(output.Kind == CurrentKind.Dc ? "DC" : "AC")}, at most {output.RatedCurrent.Amperes:0.##} A"));
@@ -56,6 +57,7 @@ internal static class BoxSection
             yield return new("Hottest inside", hottest.ToString());
         }
 
+        if (box.Box.Outlet is Outlet outlet) yield return new("Outlet", assessment.StudyOutlets().First(o => o.Outlet == outlet).ToString());
         yield return new("Outputs in use", Invariant($"{box.Outputs.Count} of {box.Box.Outputs.Count}"));
     }
 

@@ -84,7 +84,11 @@ internal sealed class FaultCase
     private static OpeningTimes OpeningOf(LimitedCurrent current, ProtectiveDevice device, double currentFactor)
     {
         OpeningTimes inPulse = device.OpeningAt(current.PeakAmperes, currentFactor);
-        if (inPulse.LatestSeconds <= current.PulseSeconds || double.IsInfinity(current.PulseSeconds)) return inPulse;
+        if (double.IsInfinity(current.PulseSeconds)) return inPulse;
+
+        // A supply that shuts down may do so sooner than its sheet says at the longest: the device need not open before it.
+        bool shutsDown = double.IsInfinity(current.PeriodSeconds);
+        if (!shutsDown && inPulse.LatestSeconds <= current.PulseSeconds) return inPulse;
 
         OpeningTimes byRms = device.OpeningAt(current.RmsAmperes, currentFactor);
         if (inPulse.EarliestSeconds >= current.PulseSeconds) return Later(byRms.Verdict, byRms.EarliestSeconds);

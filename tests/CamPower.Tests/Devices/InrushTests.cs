@@ -2,7 +2,6 @@ using System;
 using System.Linq;
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using UnitsNet;
 
 namespace CamPower.Tests.Devices;
@@ -123,7 +122,7 @@ public class InrushTests
     }
 
     // More peak, more I²t, a device more or warmer air never turn a trip into none.
-    [Property(MaxTest = 2000)]
+    [SeededProperty(MaxTest = 2000)]
     public Property MoreInrush_NeverTurnsATripIntoNone()
     {
         ProtectiveDevice[] devices =
