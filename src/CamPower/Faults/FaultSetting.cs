@@ -21,14 +21,14 @@ internal sealed class FaultSetting
     private readonly OverloadBehaviour _overload;
     private readonly double _sourceOhms, _farads, _coldCelsius, _hotCelsius;
     private readonly double[] _currentFactors;
-    private readonly RailStudy? _rail;
+    private readonly Lazy<RailStudy>? _rail;
 
     /// <param name="output">The supply's output.</param>
     /// <param name="device">The protective device; null where nobody declares it.</param>
     /// <param name="conditions">The temperatures.</param>
     /// <param name="isDeviceTemperatureUnknown">Whether nobody knows how warm the device gets.</param>
     /// <param name="rail">What the other outputs of the supply do meanwhile; null where there are none.</param>
-    internal FaultSetting(SupplyOutput output, ProtectiveDevice? device, FaultConditions conditions, bool isDeviceTemperatureUnknown = false, RailStudy? rail = null)
+    internal FaultSetting(SupplyOutput output, ProtectiveDevice? device, FaultConditions conditions, bool isDeviceTemperatureUnknown = false, Lazy<RailStudy>? rail = null)
     {
         Output = output;
         Device = device ?? ProtectiveDevice.None;
@@ -43,7 +43,7 @@ internal sealed class FaultSetting
             | (output.SourceResistance is null && output.Overload?.Limit is null ? FaultData.SourceResistance : FaultData.None)
             | (output is DcOutput { Capacitance: null } ? FaultData.OutputCapacitance : FaultData.None)
             | (_currentFactors.Length == 0 ? FaultData.DeviceTemperature : FaultData.None);
-        _rail = KnowsSupply && rail?.HasOthers == true ? rail : null;
+        _rail = rail;
     }
 
     internal SupplyOutput Output { get; }
@@ -61,6 +61,9 @@ internal sealed class FaultSetting
 
     /// <summary>Whether the limit of the supply is known, so that the largest current is one and not only a bound.</summary>
     internal bool KnowsSupply => (Missing & (FaultData.Overload | FaultData.SourceResistance)) == FaultData.None;
+
+    // Null where there are no others, or it is not known what the supply does.
+    private RailStudy? Rail => KnowsSupply && _rail?.Value is { HasOthers: true } rail ? rail : null;
 
     /// <summary>The most current that the resistances alone let flow into a fault. [A]</summary>
     internal double MostProspective(FaultLoop loop) => Output.HighestVolts / (_sourceOhms + Device.LeastOhms + loop.ColdOhms);
@@ -80,7 +83,7 @@ internal sealed class FaultSetting
         End most = EndOf(Output.HighestVolts, Device.LeastOhms + loop.ColdOhms, _coldCelsius);
         End mostHot = EndOf(Output.HighestVolts, Device.LeastOhms + loop.HotOhms, _hotCelsius);
         End least = EndOf(Output.LowestVolts, Device.GreatestOhms + loop.HotOhms, _hotCelsius);
-        LimitedCurrent? shared = _rail?.IsOverloadedBy(Math.Min(Output.HighestVolts / (Device.LeastOhms + loop.ColdOhms), Device.MostAmperes)) == true
+        LimitedCurrent? shared = Rail?.IsOverloadedBy(Math.Min(Output.HighestVolts / (Device.LeastOhms + loop.ColdOhms), Device.MostAmperes)) == true
             ? SharedAt(loop.HotOhms)
             : null;
         return
@@ -100,7 +103,7 @@ internal sealed class FaultSetting
         return
         [
             .. Cases(alone, CurrentSurge.None, _hotCelsius),
-            .. _rail?.IsOverloadedBy(drawn) == true ? Cases(_overload.InOverload(alone.PeakAmperes), CurrentSurge.None, _hotCelsius) : [],
+            .. Rail?.IsOverloadedBy(drawn) == true ? Cases(_overload.InOverload(alone.PeakAmperes), CurrentSurge.None, _hotCelsius) : [],
         ];
     }
 
@@ -126,7 +129,7 @@ internal sealed class FaultSetting
     }
 
     // What a fault is left with while the other outputs take most.
-    private LimitedCurrent SharedAt(double loopOhms) => _overload.InOverload(_rail!.FaultAmperes(Device.GreatestOhms + loopOhms, Device.MostAmperes));
+    private LimitedCurrent SharedAt(double loopOhms) => _overload.InOverload(Rail!.FaultAmperes(Device.GreatestOhms + loopOhms, Device.MostAmperes));
 
     // As if the supply neither folded back nor paused.
     private double HeatingAt(double loopOhms) =>

@@ -46,14 +46,14 @@ public static class SiteFaulting
     {
         ProtectiveDevice? device = output.Output.Protection;
         bool isInsideUnknown = device?.Ambient is not null && box.InConditions.All(c => c.IsInsideUnknown);
-        var rail = new RailStudy(assessment, box, output.Output, cancellationToken);
+        var rail = new Lazy<RailStudy>(() => new RailStudy(assessment, box, output.Output, cancellationToken));
         var setting = new FaultSetting(box.Box.Supply.Output, device, conditions, isInsideUnknown, rail);
         return new OutputFaults(output, conditions, setting, Shorts, Everything, () => ProtectionInCondition.AllOf(output, box));
 
         IReadOnlyList<SiteShort> Shorts() =>
             Array.AsReadOnly([.. new FeedPlaces(group, conditions).Of(feed).Select(place => new SiteShort(new ShortCircuit(place.Loop, setting), place.Run,
                 Array.AsReadOnly([.. output.Devices.Where(d => place.IsEnd && string.Equals(d.At, place.Run!.To, StringComparison.Ordinal))]),
-                rail.During(setting.Device.LeastOhms + place.Loop.ColdOhms, setting.Device.MostAmperes)))]);
+                rail.Value.During(setting.Device.LeastOhms + place.Loop.ColdOhms, setting.Device.MostAmperes)))]);
 
         FaultLoop Everything()
         {
