@@ -76,11 +76,10 @@ internal static class PlanEndpoints
         SiteFileResult file = SiteFile.Read(body, new SiteFileOptions { MaxBytes = limits.MaxBytes });
         if (!file.TryGetSite(out Site? site)) return TypedResults.Json(SiteFileProblem.Of(file.Faults), PlanJson.Default.SiteFileProblem, ProblemJson, StatusCodes.Status400BadRequest);
 
-        SiteAssessment assessment = site.Assess(cancellation);
-        var evidence = new Evidence(assessment, cancellation);
+        var evidence = new Evidence(site.Assess(cancellation), cancellation);
         IReadOnlyList<Finding> findings = RuleSet.Standard.Check(evidence);
         return form == HtmlForm
-            ? new ReportResult(new SiteReport(assessment, findings, cancellation).ToHtml())
+            ? new ReportResult(new SiteReport(evidence, findings).ToHtml())
             : TypedResults.Ok(SiteAnswer.Of(evidence, findings));
     }
 

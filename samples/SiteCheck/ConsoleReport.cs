@@ -20,7 +20,7 @@ internal sealed class ConsoleReport(IAnsiConsole console)
         console.WriteLine(DeviceTable.Legend);
         console.WriteLine(FaultTable.Legend);
         foreach (BoxAssessment box in assessment.Boxes) PrintBox(evidence, box);
-        PrintOutlets(assessment.StudyOutlets());
+        PrintOutlets(evidence.Outlets);
         FindingList.Write(console, findings);
         console.WriteLine("Worked out, not measured: measure at commissioning. Mains wiring, enclosures and");
         console.WriteLine("batteries are for the local code and a licensed electrician.");

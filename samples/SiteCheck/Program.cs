@@ -31,12 +31,11 @@ ExitStatus Run()
         return ExitStatus.Unreadable;
     }
 
-    SiteAssessment assessment = site.Assess();
-    var evidence = new Evidence(assessment);
+    var evidence = new Evidence(site.Assess());
     IReadOnlyList<Finding> findings = RuleSet.Standard.Check(evidence);
     new ConsoleReport(console).Print(evidence, findings);
-    if (arguments.HtmlPath is string html) File.WriteAllText(html, new SiteReport(assessment, findings).ToHtml());
-    if (arguments.MarkdownPath is string markdown) File.WriteAllText(markdown, new SiteReport(assessment, findings).ToMarkdown());
+    if (arguments.HtmlPath is string html) File.WriteAllText(html, new SiteReport(evidence, findings).ToHtml());
+    if (arguments.MarkdownPath is string markdown) File.WriteAllText(markdown, new SiteReport(evidence, findings).ToMarkdown());
     return findings.Select(f => f.Severity).DefaultIfEmpty(Severity.Note).Max() switch
     {
         Severity.Note => ExitStatus.Fine,

@@ -32,10 +32,20 @@ public sealed class SiteReport
     /// <exception cref="ArgumentNullException"><paramref name="assessment"/>, <paramref name="findings"/> or one of them is null.</exception>
     /// <exception cref="OperationCanceledException"><paramref name="cancellationToken"/> was cancelled.</exception>
     public SiteReport(SiteAssessment assessment, IEnumerable<Finding> findings, CancellationToken cancellationToken = default)
+        : this(new Evidence(Given.NotNull(assessment, nameof(assessment)), cancellationToken), findings)
     {
-        Assessment = Given.NotNull(assessment, nameof(assessment));
+    }
+
+    /// <summary>Puts a report together from what the rules looked at, so that its faults and outlets are studied once for both.</summary>
+    /// <param name="evidence">The solved site and what was studied of it; its token breaks off the report too.</param>
+    /// <param name="findings">What the rules found on it, in any order.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="evidence"/>, <paramref name="findings"/> or one of them is null.</exception>
+    /// <exception cref="OperationCanceledException">The token of <paramref name="evidence"/> was cancelled.</exception>
+    public SiteReport(Evidence evidence, IEnumerable<Finding> findings)
+    {
+        Assessment = Given.NotNull(evidence, nameof(evidence)).Assessment;
         Findings = Given.Items(findings, nameof(findings));
-        _sections = [.. SectionsOf(assessment, Findings, cancellationToken)];
+        _sections = [.. SectionsOf(evidence, Findings)];
     }
 
     /// <summary>The solved site.</summary>
@@ -55,13 +65,13 @@ public sealed class SiteReport
     /// <summary>The title; never throws.</summary>
     public override string ToString() => Title;
 
-    private static IEnumerable<Section> SectionsOf(SiteAssessment assessment, IReadOnlyList<Finding> findings, CancellationToken cancellationToken)
+    private static IEnumerable<Section> SectionsOf(Evidence evidence, IReadOnlyList<Finding> findings)
     {
+        SiteAssessment assessment = evidence.Assessment;
         yield return SummarySection.Of(assessment, findings);
         yield return FindingsSection.Of(findings);
         yield return ConditionsSection.Of(assessment.Site);
-        SiteFaults faults = assessment.StudyFaults(cancellationToken);
-        foreach (BoxAssessment box in assessment.Boxes) yield return BoxSection.Of(assessment, box, faults, cancellationToken);
+        foreach (BoxAssessment box in assessment.Boxes) yield return BoxSection.Of(evidence, box);
         if (assessment.Shields.Count > 0) yield return ShieldsSection.Of(assessment.Shields);
         yield return CautionsSection.Of();
     }

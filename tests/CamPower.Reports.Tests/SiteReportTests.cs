@@ -156,7 +156,8 @@ public partial class SiteReportTests
     public void Nulls_AreRefusedByName()
     {
         SiteAssessment assessment = Samples.Read("boat-shed").Assess();
-        Assert.Throws<ArgumentNullException>("assessment", () => new SiteReport(null!, []));
+        Assert.Throws<ArgumentNullException>("assessment", () => new SiteReport((SiteAssessment)null!, []));
+        Assert.Throws<ArgumentNullException>("evidence", () => new SiteReport((Evidence)null!, []));
         Assert.Throws<ArgumentNullException>("findings", () => new SiteReport(assessment, null!));
         Assert.Throws<ArgumentNullException>("findings", () => new SiteReport(assessment, [null!]));
     }

@@ -1,6 +1,5 @@
 using System.Collections.Generic;
 using System.Linq;
-using System.Threading;
 using CamPower.Heat;
 using CamPower.Reports.Contents;
 using UnitsNet;
@@ -17,10 +16,10 @@ internal static class BoxSection
     private static readonly Column[] OutputColumns =
         [new("Output"), new("Feeds"), new("Protection"), new("At most, A", true), new("In"), new("Limit, A", true), new("Used, %", true)];
 
-    internal static Section Of(SiteAssessment assessment, BoxAssessment box, SiteFaults faults, CancellationToken cancellationToken)
+    internal static Section Of(Evidence evidence, BoxAssessment box)
     {
-        DeviceAssessment[] devices = [.. assessment.Devices.Where(d => d.Box == box.Box)];
-        var blocks = new List<Block> { new Facts([.. FactsOf(assessment, box, cancellationToken)]) };
+        DeviceAssessment[] devices = [.. evidence.Assessment.Devices.Where(d => d.Box == box.Box)];
+        var blocks = new List<Block> { new Facts([.. FactsOf(evidence, box)]) };
         if (devices.Length > 0)
         {
             blocks.Add(new DataTable($"Devices on {box.Box}: what they get from the lowest voltage of the supply, and the most that they may see", DeviceRow.Columns, [.. devices.Select(DeviceRow.Of)]));
@@ -30,7 +29,7 @@ internal static class BoxSection
         {
             blocks.Add(new DataTable($"Outputs of {box.Box} in use", OutputColumns, [.. box.Outputs.Select(OutputRow)]));
             blocks.Add(new DataTable($"Supply of {box.Box}, derated", SupplyColumns, [.. box.InConditions.Select(SupplyRow)]));
-            blocks.Add(FaultTable.Of(box.Box, [.. faults.Outputs.Where(f => f.Box == box.Box)]));
+            blocks.Add(FaultTable.Of(box.Box, [.. evidence.Faults.Outputs.Where(f => f.Box == box.Box)]));
             blocks.Add(new Pictures([Chart.OutputLoad(box), .. VoltagesAlong(box, devices)]));
         }
 
@@ -38,16 +37,16 @@ internal static class BoxSection
         return new Section($"{(box.Box.IsAdapter ? "Adapter" : "Box")}: {box.Box}", blocks);
     }
 
-    private static IEnumerable<Fact> FactsOf(SiteAssessment assessment, BoxAssessment box, CancellationToken cancellationToken)
+    private static IEnumerable<Fact> FactsOf(Evidence evidence, BoxAssessment box)
     {
-        Site site = assessment.Site;
+        Site site = evidence.Assessment.Site;
         SupplyOutput output = box.Box.Supply.Output;
         yield return new("Supply", box.Box.Supply.Name);
         yield return new("Gives", Invariant($"{output.LowestVoltage.Volts:0.00} V to {output.HighestVoltage.Volts:0.00} V {(output.Kind == CurrentKind.Dc ? "DC" : "AC")}, at most {output.RatedCurrent.Amperes:0.##} A"));
         if (output is DcOutput dc)
         {
             yield return new("Set to", Invariant($"{dc.SetPoint.Volts:0.00} V"));
-            if (dc.Trim is not null && box.Outputs.Count > 0) yield return new("Trim window", Trim(site.TrimWindowOf(box.Box.Name, cancellationToken)));
+            if (dc.Trim is not null && box.Outputs.Count > 0) yield return new("Trim window", Trim(site.TrimWindowOf(box.Box.Name, evidence.CancellationToken)));
         }
 
         if (box.Box.Enclosure is Enclosure enclosure) yield return new("Enclosure", enclosure.ToString());
@@ -57,7 +56,7 @@ internal static class BoxSection
             yield return new("Hottest inside", hottest.ToString());
         }
 
-        if (box.Box.Outlet is Outlet outlet) yield return new("Outlet", assessment.StudyOutlets().First(o => o.Outlet == outlet).ToString());
+        if (box.Box.Outlet is Outlet outlet) yield return new("Outlet", evidence.Outlets.First(o => o.Outlet == outlet).ToString());
         yield return new("Outputs in use", Invariant($"{box.Outputs.Count} of {box.Box.Outputs.Count}"));
     }
 

@@ -1,5 +1,7 @@
 using System;
+using System.Collections.Generic;
 using System.Threading;
+using CamPower.Mains;
 
 namespace CamPower;
 
@@ -13,6 +15,7 @@ namespace CamPower;
 public sealed class Evidence
 {
     private readonly Lazy<SiteFaults> _faults;
+    private readonly Lazy<IReadOnlyList<OutletAssessment>> _outlets;
 
     /// <summary>The evidence that a solved site is.</summary>
     /// <param name="assessment">The solved site.</param>
@@ -23,6 +26,7 @@ public sealed class Evidence
         Assessment = Require.NotNull(assessment, nameof(assessment));
         CancellationToken = cancellationToken;
         _faults = new Lazy<SiteFaults>(() => assessment.StudyFaults(cancellationToken));
+        _outlets = new Lazy<IReadOnlyList<OutletAssessment>>(assessment.StudyOutlets);
     }
 
     /// <summary>The site solved in every condition.</summary>
@@ -31,8 +35,11 @@ public sealed class Evidence
     /// <summary>The faults of its outputs, studied once, when they are first asked for.</summary>
     public SiteFaults Faults => _faults.Value;
 
-    /// <summary>What breaks off a check of it.</summary>
-    internal CancellationToken CancellationToken { get; }
+    /// <summary>What its boxes take from their outlets, studied once, when it is first asked for.</summary>
+    public IReadOnlyList<OutletAssessment> Outlets => _outlets.Value;
+
+    /// <summary>What breaks off a check of it, and the study of faults: a rule or a report that takes long asks it.</summary>
+    public CancellationToken CancellationToken { get; }
 
     /// <summary>The name of the site; never throws.</summary>
     public override string ToString() => Assessment.ToString();

@@ -11,7 +11,7 @@ public sealed class OutletLoadUnknownRule() : Rule("outlet-load-unknown", Severi
 {
     /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence) =>
-        from outlet in Require.NotNull(evidence, nameof(evidence)).Assessment.StudyOutlets()
+        from outlet in Require.NotNull(evidence, nameof(evidence)).Outlets
         let unknown = outlet.InConditions.FirstOrDefault(c => !c.IsKnown)
         where unknown is not null
         select Find(Subject.Of(outlet.Outlet), $"{string.Join("; ", unknown.Draws.Where(d => d.Amperes is null))}.", condition: unknown.Condition);

@@ -12,7 +12,7 @@ public sealed class OutletOverloadedRule() : Rule("outlet-overloaded", Severity.
     /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence)
     {
-        foreach (OutletAssessment outlet in Require.NotNull(evidence, nameof(evidence)).Assessment.StudyOutlets())
+        foreach (OutletAssessment outlet in Require.NotNull(evidence, nameof(evidence)).Outlets)
         {
             OutletInCondition worst = outlet.Worst;
             if (!Limits.IsAbove(worst.KnownAmperes, outlet.Outlet.MostAmperes)) continue;
