@@ -26,6 +26,12 @@ internal sealed class Catalog<T>(string noun, T standIn)
         return catalog;
     }
 
+    /// <summary>The same of a list that may be left out: nothing is missing from it then.</summary>
+    internal static Catalog<T> OfOptional<TEntry>(string noun, T standIn, IReadOnlyList<TEntry?>? entries, Place list,
+        Func<TEntry, string?> nameOf, Func<TEntry, Place, T> build, params IEnumerable<(string Name, T Part)> known)
+        where TEntry : class =>
+        Of(noun, standIn, entries ?? (list.IsFaulty ? null : []), list, nameOf, build, known);
+
     /// <summary>The part of a name; where there is none, a fault and a stand-in.</summary>
     internal T Find(string? name, Place at)
     {

@@ -15,16 +15,13 @@ internal static class SiteBuilder
         CheckVersion(entry.FormatVersion, root.Member("formatVersion"));
         var cables = Catalog<Cable>.Of("cable", StandIn.Cable, entry.Cables, root.Member("cables"), c => c.Name, CableBuilding.Build);
         var models = Catalog<Device>.Of("model", StandIn.Model, entry.Models, root.Member("models"), m => m.Name, ModelBuilding.Build);
-        Place deviceList = root.Member("protectiveDevices");
-        var devices = Catalog<ProtectiveDevice>.Of("protective device", ProtectiveDevice.None, entry.ProtectiveDevices ?? (deviceList.IsFaulty ? null : []),
-            deviceList, d => d.Name, ProtectionBuilding.Build, KnownDevices.All);
-        Place cabinetList = root.Member("cabinets");
-        var cabinets = Catalog<Cabinet>.Of("cabinet", StandIn.Cabinet, entry.Cabinets ?? (cabinetList.IsFaulty ? null : []), cabinetList, c => c.Name, BoxBuilding.Build);
+        var devices = Catalog<ProtectiveDevice>.OfOptional("protective device", ProtectiveDevice.None, entry.ProtectiveDevices, root.Member("protectiveDevices"),
+            d => d.Name, ProtectionBuilding.Build, KnownDevices.All);
+        var cabinets = Catalog<Cabinet>.OfOptional("cabinet", StandIn.Cabinet, entry.Cabinets, root.Member("cabinets"), c => c.Name, BoxBuilding.Build);
+        var outlets = Catalog<Outlet>.OfOptional("outlet", StandIn.Outlet, entry.Outlets, root.Member("outlets"), o => o.Name, BoxBuilding.Build);
         string name = root.Name("name", entry.Name);
         Condition[] conditions = All(entry.Conditions, root.Member("conditions"), ConditionBuilding.Build);
         if (entry.Conditions is { Count: 0 }) root.Member("conditions").Fault("a site needs at least one condition");
-        Place outletList = root.Member("outlets");
-        var outlets = Catalog<Outlet>.Of("outlet", StandIn.Outlet, entry.Outlets ?? (outletList.IsFaulty ? null : []), outletList, o => o.Name, BoxBuilding.Build);
         DistributionBox[] boxes = All(entry.Boxes, root.Member("boxes"), (box, at) => BoxBuilding.Build(box, at, devices, cabinets, outlets));
         SiteRun[] runs = All(entry.Runs, root.Member("runs"), (run, at) => RunBuilding.Build(run, at, cables));
         SiteDevice[] siteDevices = All(entry.Devices, root.Member("devices"), (device, at) => Build(device, at, models));

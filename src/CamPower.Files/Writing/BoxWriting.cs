@@ -9,7 +9,7 @@ namespace CamPower.Files.Writing;
 internal static class BoxWriting
 {
     internal static BoxEntry Entry(DistributionBox box, NamedEntries<ProtectiveDevice, ProtectiveDeviceEntry> devices,
-        NamedEntries<Cabinet, CabinetEntry> cabinets)
+        NamedEntries<Cabinet, CabinetEntry> cabinets, NamedEntries<Outlet, OutletEntry> outlets)
     {
         BoxOutput first = box.Outputs[0];
         bool areAlike = box.Outputs.All(o => IsSame(o.Limit, first.Limit) && ReferenceEquals(o.Protection, first.Protection) && o.ClaimedClass == first.ClaimedClass);
@@ -28,7 +28,7 @@ internal static class BoxWriting
             Terminals = box.Terminals is TerminalRange terminals ? Entry(terminals) : null,
             Enclosure = box.Enclosure is Enclosure enclosure && box.Cabinet is null ? EnclosureWriting.Entry(enclosure) : null,
             Cabinet = box.Cabinet is Cabinet cabinet ? cabinets.NameOf(cabinet) : null,
-            Outlet = box.Outlet?.Name,
+            Outlet = box.Outlet is Outlet outlet ? outlets.NameOf(outlet) : null,
         };
 
         static Written<PowerLimitClass>? ClassOf(BoxOutput output) => output.ClaimedClass is PowerLimitClass claimed ? new(claimed) : null;

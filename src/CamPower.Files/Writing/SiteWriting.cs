@@ -14,7 +14,7 @@ internal static class SiteWriting
         var models = new NamedEntries<Device, ModelEntry>("models", site.Devices.Select(d => d.Model), m => m.Name, (m, _) => ModelWriting.Entry(m));
         var devices = ProtectionWriting.Entries(site.Boxes);
         var cabinets = new NamedEntries<Cabinet, CabinetEntry>("cabinets", site.Cabinets, c => c.Name, (c, name) => new() { Name = name, Enclosure = EnclosureWriting.Entry(c.Enclosure) });
-        Outlet[] outlets = [.. site.Boxes.Select(b => b.Outlet).OfType<Outlet>().Distinct()];
+        var outlets = new NamedEntries<Outlet, OutletEntry>("outlets", site.Boxes.Select(b => b.Outlet).OfType<Outlet>(), o => o.Name, (o, _) => BoxWriting.Entry(o));
         return new SiteEntry
         {
             FormatVersion = SiteEntry.CurrentVersion,
@@ -25,8 +25,8 @@ internal static class SiteWriting
             ProtectiveDevices = devices.Entries.Count == 0 ? null : [.. devices.Entries],
             Cabinets = cabinets.Entries.Count == 0 ? null : [.. cabinets.Entries],
             Conditions = [.. site.Conditions.Select(ConditionWriting.Entry)],
-            Outlets = outlets.Length == 0 ? null : [.. outlets.Select(BoxWriting.Entry)],
-            Boxes = [.. site.Boxes.Select(box => BoxWriting.Entry(box, devices, cabinets))],
+            Outlets = outlets.Entries.Count == 0 ? null : [.. outlets.Entries],
+            Boxes = [.. site.Boxes.Select(box => BoxWriting.Entry(box, devices, cabinets, outlets))],
             Runs = [.. site.Runs.Select(run => RunWriting.Entry(run, cables))],
             Devices = [.. site.Devices.Select(d => new DeviceEntry { Name = d.Name, Model = models.NameOf(d.Model), At = d.At, LeadsReversed = d.LeadsReversed ? true : null })],
             VideoLinks = site.VideoLinks.Count == 0 ? null : [.. site.VideoLinks.Select(l => new VideoLinkEntry { Device = l.Device, Ground = l.Ground, ShieldResistance = new(l.ShieldResistance) })],
