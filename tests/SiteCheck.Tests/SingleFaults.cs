@@ -18,18 +18,21 @@ internal static class SingleFaults
         ["short-drags-rail-down"] = "The yard as designed has it: a supply that pulses. The outputs that end a short within 20 ms take it away.",
     };
 
+    // A transformer of 8 Ω: 12.36 V/8 Ω = 1.5 A in a short, which 20 AWG carries for ever.
+    private const string OfficeOnAc =
+        """
+        boxes/office adapter/supply/output = "AC"
+        boxes/office adapter/supply/sourceResistance = "8 ohm"
+        boxes/office adapter/supply/overload = "unlimited"
+        boxes/office adapter/supply/capacitance = nothing
+        """;
+
     public static IReadOnlyList<SingleFault> All { get; } =
     [
         new("the leads of a camera are swapped", "devices/gate plate/leadsReversed = true", "reversed-polarity: gate plate"),
 
-        // A transformer of 8 Ω: 12.36 V/8 Ω = 1.5 A in a short, which 20 AWG carries for ever.
         new("an AC adapter feeds a camera for DC",
-            """
-            boxes/office adapter/supply/output = "AC"
-            boxes/office adapter/supply/sourceResistance = "8 ohm"
-            boxes/office adapter/supply/overload = "unlimited"
-            boxes/office adapter/supply/capacitance = nothing
-            """,
+            OfficeOnAc,
             "ac-into-dc-device: office"),
         new("a camera for AC on a DC adapter",
             """
@@ -41,11 +44,8 @@ internal static class SingleFaults
             """
             models/+ = { "name": "old AC camera", "kind": "camera", "ac": { "lowest": "8 V", "highest": "16 V" }, "draw": { "base": "3.6 W" } }
             devices/office/model = "old AC camera"
-            boxes/office adapter/supply/output = "AC"
-            boxes/office adapter/supply/sourceResistance = "8 ohm"
-            boxes/office adapter/supply/overload = "unlimited"
-            boxes/office adapter/supply/capacitance = nothing
-            """,
+
+            """ + OfficeOnAc,
             "ac-solved-with-rms: office adapter"),
 
         // 72 V and 3 % are 74.2 V.
