@@ -42,6 +42,10 @@ internal abstract class FeedCircuit
     private protected static Joint? ProtectionOf(OutputFeed feed) =>
         feed.Output.Protection is { GreatestOhms: > 0 } device ? new Joint($"{device} at {feed.Runs[0].From}", device.GreatestResistance) : null;
 
+    /// <summary>That device as the first part of a voltage profile, with what is lost in it at a current; nothing where it has none.</summary>
+    private protected static IEnumerable<(RunPart, double)> LostInProtection(OutputFeed feed, Func<Joint, double> amperesIn) =>
+        ProtectionOf(feed) is Joint part ? [(part, part.OhmsAt20C * amperesIn(part))] : [];
+
     /// <summary>Loop resistance of the whole way to a device, with the greatest of its output's protective device. [Ω]</summary>
     internal abstract double OhmsTo(int device);
 
@@ -57,12 +61,8 @@ internal abstract class FeedCircuit
     {
         var volts = new double[loads.Length];
         return TrySolve(SupplyLevel.Lowest, loads, volts)
-            ? new VoltageProfile(SupplyVolts(Group.Devices[device].Box, SupplyLevel.Lowest), Protection().Concat(Group.Devices[device].Path.SelectMany(Parts)))
+            ? new VoltageProfile(SupplyVolts(Group.Devices[device].Box, SupplyLevel.Lowest), LostInProtection(Group.Feeds[0], _ => AmperesOf(_ => true)).Concat(Group.Devices[device].Path.SelectMany(Parts)))
             : null;
-
-        IEnumerable<(RunPart, double)> Protection() => ProtectionOf(Group.Feeds[0]) is Joint part
-            ? [(part, part.OhmsAt20C * AmperesOf(_ => true))]
-            : [];
 
         // Each run carries what the devices behind it draw, the protective device what all of them do.
         IEnumerable<(RunPart, double)> Parts(SiteRun run)

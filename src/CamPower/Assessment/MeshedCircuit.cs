@@ -47,12 +47,8 @@ internal sealed class MeshedCircuit : FeedCircuit
         IReadOnlyList<SiteRun> path = Group.Devices[device].Path;
         NetworkSolution solution = Solve(SupplyLevel.Lowest, loads);
         return solution.HasOperatingPoint && path.All(run => run.ReturnAt is null)
-            ? new VoltageProfile(SupplyVolts(Group.Devices[device].Box, SupplyLevel.Lowest), Protection().Concat(path.SelectMany(Parts)))
+            ? new VoltageProfile(SupplyVolts(Group.Devices[device].Box, SupplyLevel.Lowest), LostInProtection(FeedOf(path), part => solution.CurrentIn(part.Name).Amperes).Concat(path.SelectMany(Parts)))
             : null;
-
-        IEnumerable<(RunPart, double)> Protection() => ProtectionOf(FeedOf(path)) is Joint part
-            ? [(part, part.OhmsAt20C * solution.CurrentIn(part.Name).Amperes)]
-            : [];
 
         // What goes out in a run need not come back in it. The branch of the return runs from the supply to the device.
         IEnumerable<(RunPart, double)> Parts(SiteRun run)

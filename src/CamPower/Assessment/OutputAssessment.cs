@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using CamPower.Assessment;
 using UnitsNet;
 
@@ -35,6 +36,9 @@ public sealed class OutputAssessment
 
     /// <summary>The most current over the limit of the output. [%]</summary>
     public Ratio Loading => Ratio.FromPercent(Worst.Amperes / Output.LimitAmperes * 100);
+
+    /// <summary>What all that it feeds draws as it starts at once, what is declared of it; null where nothing is.</summary>
+    internal Inrush? Inrush => Inrush.AtOnce(Devices.Select(d => d.Model.Inrush).OfType<Inrush>());
 
     /// <summary>Output and worst current in the invariant culture; never throws.</summary>
     public override string ToString() => FormattableString.Invariant($"{Box} {Output}: {Worst}");

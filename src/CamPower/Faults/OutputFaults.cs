@@ -66,7 +66,7 @@ public sealed class OutputFaults
     public IReadOnlyList<ProtectionInCondition> InConditions => _inConditions.Value;
 
     /// <summary>The most that its devices draw in the first moments when all start at once; null where none declares its inrush.</summary>
-    public Inrush? Inrush => Inrush.AtOnce(Assessment.Devices.Select(d => d.Model.Inrush).OfType<Inrush>());
+    public Inrush? Inrush => Assessment.Inrush;
 
     /// <summary>What a verdict that is not given would need; what could be narrowed.</summary>
     public FaultData Missing => Shorts.Aggregate(FaultData.None, (all, s) => all | s.Fault.Missing);

@@ -35,7 +35,7 @@ public sealed class ProtectionInCondition
     /// <summary>The device of an output in each condition of its box.</summary>
     internal static IReadOnlyList<ProtectionInCondition> AllOf(OutputAssessment output, BoxAssessment box)
     {
-        var inrush = Inrush.AtOnce(output.Devices.Select(d => d.Model.Inrush).OfType<Inrush>());
+        Inrush? inrush = output.Inrush;
         return Array.AsReadOnly([.. output.InConditions.Zip(box.InConditions, (drawn, inBox) => Of(output.Output.Protection, drawn, inBox, inrush))]);
     }
 

@@ -16,27 +16,31 @@ namespace CamPower.Heat;
 /// </remarks>
 public sealed class BoxLosses
 {
-    private readonly double _volts, _amperes, _efficiency, _ratedAmperes, _airCelsius;
+    private readonly double _volts, _amperes, _efficiency, _ratedAmperes;
     private readonly List<(double Amperes, ProtectiveDevice Device)> _devices;
 
-    private BoxLosses(BoxLosses from, double airCelsius, double neighbourWatts, bool isAtLeast)
-        : this(from._volts, from._ratedAmperes, from._amperes, from._efficiency, from.AreOwnAtLeast, from._devices, from.OtherWatts, airCelsius, neighbourWatts) =>
-        IsAtLeast = isAtLeast;
-
-    private BoxLosses(double volts, double ratedAmperes, double amperes, double efficiency, bool areOwnAtLeast,
-        List<(double Amperes, ProtectiveDevice Device)> devices, double otherWatts, double airCelsius, double neighbourWatts)
+    private BoxLosses(SupplyOutput output, double load, double efficiency, List<(double Amperes, ProtectiveDevice Device)> devices)
     {
-        AreOwnAtLeast = IsAtLeast = areOwnAtLeast;
-        _volts = volts;
-        _ratedAmperes = ratedAmperes;
-        _amperes = amperes;
+        _volts = output.HighestVolts;
+        _ratedAmperes = output.RatedAmperes;
+        _amperes = load * output.RatedAmperes;
         _efficiency = efficiency;
         _devices = devices;
-        _airCelsius = airCelsius;
-        SupplyWatts = volts * amperes * ((1 / efficiency) - 1);
-        DeviceWatts = devices.Sum(d => d.Amperes * d.Amperes * d.Device.GreatestOhms * d.Device.ResistanceGrowthIn(airCelsius));
-        NeighbourWatts = neighbourWatts;
-        OtherWatts = otherWatts;
+        AirCelsius = ResettableFuse.SheetCelsius;
+    }
+
+    private BoxLosses(BoxLosses from)
+    {
+        _volts = from._volts;
+        _ratedAmperes = from._ratedAmperes;
+        _amperes = from._amperes;
+        _efficiency = from._efficiency;
+        _devices = from._devices;
+        AreOwnAtLeast = from.AreOwnAtLeast;
+        IsAtLeast = from.IsAtLeast;
+        AirCelsius = from.AirCelsius;
+        NeighbourWatts = from.NeighbourWatts;
+        OtherWatts = from.OtherWatts;
     }
 
     /// <summary>Lost in the supply: what it gives times (1/efficiency − 1). [W]</summary>
@@ -55,10 +59,10 @@ public sealed class BoxLosses
     public Power Total => Power.FromWatts(TotalWatts);
 
     /// <summary>Whether the supply, or that of another box in the cabinet, is loaded beyond the last point of its efficiency curve: at least this is lost.</summary>
-    public bool IsAtLeast { get; }
+    public bool IsAtLeast { get; private init; }
 
     /// <summary>Whether it is the supply of the box itself.</summary>
-    internal bool AreOwnAtLeast { get; }
+    internal bool AreOwnAtLeast { get; private init; }
 
     internal double TotalWatts => OwnWatts + NeighbourWatts + OtherWatts;
 
@@ -68,13 +72,15 @@ public sealed class BoxLosses
     /// <summary>The hottest air that still makes a difference; the coldest that there is where none does. [°C]</summary>
     internal double DependsUpToCelsius => _devices.Select(d => d.Device.ResistanceGrowsUpToCelsius).DefaultIfEmpty(double.NegativeInfinity).Max();
 
-    private double SupplyWatts { get; }
+    private double SupplyWatts => _volts * _amperes * ((1 / _efficiency) - 1);
 
-    private double DeviceWatts { get; }
+    private double DeviceWatts => _devices.Sum(d => d.Amperes * d.Amperes * d.Device.GreatestOhms * d.Device.ResistanceGrowthIn(AirCelsius));
 
-    private double NeighbourWatts { get; }
+    private double NeighbourWatts { get; init; }
 
-    private double OtherWatts { get; }
+    private double OtherWatts { get; init; }
+
+    private double AirCelsius { get; init; }
 
     /// <summary>The losses at a total current and the current of each output, in air of 20 °C; null where no efficiency is declared.</summary>
     internal static BoxLosses? Of(DistributionBox box, double totalAmperes, IEnumerable<(BoxOutput Output, double Amperes)> outputs)
@@ -84,16 +90,16 @@ public sealed class BoxLosses
         double asked = totalAmperes / output.RatedAmperes, load = Math.Min(Math.Max(asked, curve.Lowest), curve.Highest);
         double efficiency = curve.ShareAt(load)!.Value;
         List<(double, ProtectiveDevice)> devices = [.. outputs.Select(o => (o.Amperes, o.Output.Protection ?? ProtectiveDevice.None)).Where(d => d.Item2.GreatestOhms > 0)];
-        return new BoxLosses(output.HighestVolts, output.RatedAmperes, load * output.RatedAmperes, efficiency, Limits.IsAbove(asked, curve.Highest), devices, box.Enclosure?.OtherWatts ?? 0,
-            airCelsius: ResettableFuse.SheetCelsius, neighbourWatts: 0);
+        bool isBeyond = Limits.IsAbove(asked, curve.Highest);
+        return new BoxLosses(output, load, efficiency, devices) { AreOwnAtLeast = isBeyond, IsAtLeast = isBeyond, OtherWatts = box.Enclosure?.OtherWatts ?? 0 };
     }
 
     /// <summary>The same losses in air of a temperature.</summary>
-    internal BoxLosses InAirOf(double celsius) => new(this, celsius, NeighbourWatts, IsAtLeast);
+    internal BoxLosses InAirOf(double celsius) => new(this) { AirCelsius = celsius };
 
     /// <summary>The same losses beside those of the other boxes of a cabinet.</summary>
     internal BoxLosses Beside(IReadOnlyList<BoxLosses> neighbours) =>
-        new(this, _airCelsius, neighbours.Sum(n => n.OwnWatts), AreOwnAtLeast || neighbours.Any(n => n.AreOwnAtLeast));
+        new(this) { NeighbourWatts = neighbours.Sum(n => n.OwnWatts), IsAtLeast = AreOwnAtLeast || neighbours.Any(n => n.AreOwnAtLeast) };
 
     /// <summary>How it was worked out.</summary>
     public Derivation Explain() => new("losses in the box", Steps(), ToString());
@@ -107,11 +113,11 @@ public sealed class BoxLosses
         string load = FormattableString.Invariant($"{100 * _amperes / _ratedAmperes:0.#} % of its rating");
         yield return new("Ps", AreOwnAtLeast ? $"Lost in the supply at least: at {load}, where its declared efficiency ends" : $"Lost in the supply, loaded to {load}", "V*I*(1/eta - 1)",
             @"P_s = V\,I\left(\frac{1}{\eta} - 1\right)", $"{Number(_volts)}*{Number(_amperes)}*(1/{Number(_efficiency)} - 1)", SupplyWatts, "W", Sources.EfficiencyLoss);
-        foreach (double growth in _devices.Select(d => d.Device.ResistanceGrowthIn(_airCelsius)).Where(g => g > 1).Distinct()) yield return GrowthStep(growth);
+        foreach (double growth in _devices.Select(d => d.Device.ResistanceGrowthIn(AirCelsius)).Where(g => g > 1).Distinct()) yield return GrowthStep(growth);
         if (_devices.Count > 0)
         {
             yield return new("Pd", "Lost in the devices of the outputs", "sum of I^2*R*g", @"P_d = \sum I^2 R\,g",
-                string.Join(" + ", _devices.Select(d => $"{Number(d.Amperes)}^2*{Number(d.Device.GreatestOhms)}*{Number(d.Device.ResistanceGrowthIn(_airCelsius))}")),
+                string.Join(" + ", _devices.Select(d => $"{Number(d.Amperes)}^2*{Number(d.Device.GreatestOhms)}*{Number(d.Device.ResistanceGrowthIn(AirCelsius))}")),
                 DeviceWatts, "W", Sources.Kirchhoff);
         }
 

@@ -81,7 +81,7 @@ internal sealed class BoxTrial(Site site, DistributionBox box, SizingPolicy poli
 
     private static IEnumerable<BoxShortfall> Tripping(OutputAssessment used, ProtectiveDevice? device, BoxAssessment solved)
     {
-        var inrush = Inrush.AtOnce(used.Devices.Select(d => d.Model.Inrush).OfType<Inrush>());
+        Inrush? inrush = used.Inrush;
         for (int c = 0; c < solved.InConditions.Count; c++)
         {
             var protection = ProtectionInCondition.Of(device, used.InConditions[c], solved.InConditions[c], inrush);

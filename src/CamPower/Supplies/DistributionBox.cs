@@ -155,6 +155,6 @@ public sealed class DistributionBox
 
     internal DistributionBox With(Supply supply) => new(this) { Supply = supply };
 
-    /// <summary>The same box where another one stands and is plugged in.</summary>
-    internal DistributionBox InPlaceOf(DistributionBox other) => new(this) { Enclosure = other.Enclosure, Cabinet = other.Cabinet, Outlet = other.Outlet };
+    /// <summary>The same box where another one stands.</summary>
+    internal DistributionBox InPlaceOf(DistributionBox other) => new(this) { Enclosure = other.Enclosure, Cabinet = other.Cabinet };
 }
