@@ -1,3 +1,5 @@
+using System;
+
 namespace CamPower;
 
 /// <summary>Whether a worked-out value is beyond a limit, and not only by the rounding of its last digits.</summary>
@@ -6,7 +8,7 @@ internal static class Limits
 {
     private const double Rounding = 1e-9;
 
-    internal static bool IsAbove(double value, double limit) => value > limit * (1 + Rounding);
+    internal static bool IsAbove(double value, double limit) => value > limit + (Math.Abs(limit) * Rounding);
 
-    internal static bool IsBelow(double value, double limit) => value < limit * (1 - Rounding);
+    internal static bool IsBelow(double value, double limit) => value < limit - (Math.Abs(limit) * Rounding);
 }
