@@ -14,6 +14,7 @@ public sealed class Finding
         Severity = Require.Known(severity ?? rule.Severity, nameof(severity));
         Remedy = Require.Name(remedy ?? rule.Remedy, nameof(remedy));
         Source = rule.Source;
+        IsNotStated = rule.IsAboutWhatIsNotStated;
         About = Require.NotNull(about, nameof(about));
         Message = Require.Name(message, nameof(message));
         Measured = measured;
@@ -28,6 +29,7 @@ public sealed class Finding
         Severity = worst.Severity;
         Remedy = worst.Remedy;
         Source = worst.Source;
+        IsNotStated = worst.IsNotStated;
         About = worst.About;
         Message = worst.Message;
         Measured = worst.Measured;
@@ -41,6 +43,9 @@ public sealed class Finding
 
     /// <summary>What a person should do about it: that of its rule, unless this finding is milder or more pressing.</summary>
     public Severity Severity { get; }
+
+    /// <summary>Whether something is not stated, so that nothing was shown to be wrong, nor to be safe.</summary>
+    public bool IsNotStated { get; }
 
     /// <summary>The thing that it is about.</summary>
     public Subject About { get; }

@@ -56,6 +56,9 @@ public abstract class Rule
     /// <summary>The limit that the rule itself sets, or null where the site's own data set it.</summary>
     public virtual IQuantity? Limit => null;
 
+    /// <summary>Whether it speaks of what is not stated: its findings show nothing to be wrong, and nothing to be safe.</summary>
+    public virtual bool IsAboutWhatIsNotStated => false;
+
     /// <summary>Identifiers of the rules that speak for this one: of a thing about which one of them found something, this one says nothing.</summary>
     /// <remarks>A <see cref="RuleSet"/> applies it among the rules that are in it. A rule that is asked by itself says all that it finds.</remarks>
     public virtual IReadOnlyList<string> StandsBackFor => [];
