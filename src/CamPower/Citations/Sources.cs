@@ -105,6 +105,11 @@ public static class Sources
         "NEC (NFPA 70)", CitationKind.Standard, "2020 numbering; the figures since 2011",
         "Table 310.16, copper, 90 °C conductor in 30 °C air; adjustment factors of 310.15(C)(1) (seen in reproductions)");
 
+    /// <summary>Currents of copper by installation method, for metric sizes.</summary>
+    public static Citation IecAmpacity { get; } = new(
+        "IEC 60364-5-52", CitationKind.FromMemory, null,
+        "Table B.52.2, two loaded conductors, copper, PVC 70 °C, 30 °C air, methods A2, B2 and C; grouping factors of Table B.52.17, item 1");
+
     /// <summary>Currents that wires in large bundles carry continuously.</summary>
     public static Citation AircraftBundles { get; } = new(
         "FAA AC 43.13-1B", CitationKind.Handbook, null,
