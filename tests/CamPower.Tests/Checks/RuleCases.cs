@@ -47,7 +47,7 @@ internal static class RuleCases
         // 12 V and 10 %, which its own draw brings down to 13 V.
         new("overvoltage-before-it-draws", Severity.Caution, LightLoad(13.2 - Hair), LightLoad(13.2 + Hair), "camera 1", 13.2, 13.2 - Hair),
 
-        // 12 V at 5 A are the 60 VA that an inherently limited source of 12 V may give: 5 VA a volt, IEC 62368-1 Table Q.1.
+        // 12 V at 5 A are the 60 VA that an inherently limited source of 12 V may give: 5 VA a volt, IEC 60950-1 Table 2B.
         new("power-limit-exceeded", Severity.Danger, Limited(5 + Hair), Limited(5), "box output 1", 60 + (12 * Hair), 60, "VA"),
         new("reversed-polarity", Severity.Danger, Polarised(leadsReversed: true), Polarised(leadsReversed: false), "camera 1"),
 
@@ -192,7 +192,7 @@ internal static class RuleCases
     private static Site LightLoad(double highest) => Single(2, Camera(new ShareDraw(Amperes(0.1), infrared: Amperes(1)), Range(5, highest)), Dc(percent: 10), Day, Night);
 
     private static Site Limited(double amperes) => new("site", [Day], [new DistributionBox(BoxName, LimitedOutputs.Holding(12, 4, amperes),
-            [new BoxOutput(1, ElectricCurrent.FromAmperes(4), ProtectiveDevice.None, PowerLimitClass.LimitedPowerSource)])],
+            [new BoxOutput(1, ElectricCurrent.FromAmperes(4), ProtectiveDevice.None, PowerLimitClass.LimitedPowerSourceIec60950)])],
         [GuardedRun(1)], [new SiteDevice("camera 1", Camera(Watts(1)), "end 1")]);
 
     private static Fuse Blade(double amperes) => SmallDevices.Fuse(FuseCharacteristic.Blade, amperes);
