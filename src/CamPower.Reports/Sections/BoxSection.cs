@@ -112,7 +112,13 @@ internal static class BoxSection
     private static IReadOnlyList<string> PowerLimitRow(PowerLimitAssessment limit) =>
     [
         Invariant($"{limit.Output.Number}"),
-        limit.Class == PowerLimitClass.Class2 ? "Class 2" : "limited power source",
+        limit.Class switch
+        {
+            PowerLimitClass.Class2 => "Class 2",
+            PowerLimitClass.LimitedPowerSourceIec60950 => "limited power source (IEC 60950-1)",
+            PowerLimitClass.LimitedPowerSourceIec62368 => "limited power source (IEC 62368-1)",
+            _ => "limited power source",
+        },
         limit.Verdict switch
         {
             PowerLimitVerdict.Exceeds => "exceeds it",
