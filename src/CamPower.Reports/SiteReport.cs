@@ -1,9 +1,11 @@
 using System;
 using System.Collections.Generic;
+using System.IO;
 using System.Linq;
 using System.Threading;
 using CamPower.Reports.Contents;
 using CamPower.Reports.Sections;
+using CamPower.Reports.Verdicts;
 using CamPower.Reports.Writing;
 
 namespace CamPower.Reports;
@@ -23,7 +25,9 @@ namespace CamPower.Reports;
 /// </example>
 public sealed class SiteReport
 {
-    private readonly IReadOnlyList<Section> _sections;
+    private readonly Evidence _evidence;
+    private readonly Lazy<IReadOnlyList<Section>> _sections;
+    private readonly Lazy<ILookup<string, string>> _notStated;
 
     /// <summary>Puts a report together.</summary>
     /// <param name="assessment">The solved site.</param>
@@ -43,24 +47,50 @@ public sealed class SiteReport
     /// <exception cref="OperationCanceledException">The token of <paramref name="evidence"/> was cancelled.</exception>
     public SiteReport(Evidence evidence, IEnumerable<Finding> findings)
     {
-        Assessment = Given.NotNull(evidence, nameof(evidence)).Assessment;
+        _evidence = Given.NotNull(evidence, nameof(evidence));
         Findings = Given.Items(findings, nameof(findings));
-        _sections = [.. SectionsOf(evidence, Findings)];
+        _sections = new Lazy<IReadOnlyList<Section>>(() => [.. SectionsOf(_evidence, Findings)]);
+        _notStated = new Lazy<ILookup<string, string>>(() => Unstated.Of(_evidence));
     }
 
     /// <summary>The solved site.</summary>
-    public SiteAssessment Assessment { get; }
+    public SiteAssessment Assessment => _evidence.Assessment;
 
     /// <summary>What was found on it.</summary>
     public IReadOnlyList<Finding> Findings { get; }
 
+    /// <summary>What to know first: "Do not energize", "Not shown to be safe: 3 items not stated" or "No danger found in what was checked".</summary>
+    /// <remarks>Whether it may be energized is for the local code and for who works on it.</remarks>
+    public string Headline => Verdicts.Headline.Of(Findings, NotStated.Sum(what => what.Count()));
+
+    /// <summary>How many devices are up, start and get a voltage that they accept, in every condition.</summary>
+    public string DeviceSummary => Verdicts.Headline.Devices(Assessment);
+
+    /// <summary>How many findings of each severity there are, worst first.</summary>
+    public string FindingSummary => Verdicts.Headline.Counts(Findings);
+
+    /// <summary>What is not stated, so that something about the safety of the site is not known; of each, the boxes and outputs that want it.</summary>
+    public ILookup<string, string> NotStated => _notStated.Value;
+
     private string Title => $"Camera power at {Assessment.Site.Name}";
 
     /// <summary>The report as Markdown with tables, in the form of GitHub Flavored Markdown; it has no pictures.</summary>
-    public string ToMarkdown() => MarkdownWriter.Write(Title, _sections);
+    public string ToMarkdown() => MarkdownWriter.Write(Title, _sections.Value);
 
     /// <summary>The report as one HTML page, pictures included: no script, nothing from outside, well-formed as XML too; it prints on A4 and on Letter.</summary>
-    public string ToHtml() => HtmlWriter.Write(Title, _sections);
+    public string ToHtml() => HtmlWriter.Write(Title, _sections.Value);
+
+    /// <summary>Writes the headline, the findings, every verdict with the numbers that were compared, and what is not stated, as JSON.</summary>
+    /// <param name="utf8">Where to; UTF-8 without a mark is written to it, and it stays open.</param>
+    /// <remarks>docs/json.md explains each member. A quantity has the same unit in every answer.</remarks>
+    /// <exception cref="ArgumentNullException"><paramref name="utf8"/> is null.</exception>
+    /// <example>
+    /// <code>
+    /// using FileStream file = File.Create("yard.verdicts.json");
+    /// report.WriteJson(file);
+    /// </code>
+    /// </example>
+    public void WriteJson(Stream utf8) => VerdictWriter.Write(this, _evidence, Given.NotNull(utf8, nameof(utf8)));
 
     /// <summary>The title; never throws.</summary>
     public override string ToString() => Title;

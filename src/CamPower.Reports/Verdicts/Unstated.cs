@@ -1,0 +1,52 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using static System.FormattableString;
+
+namespace CamPower.Reports.Verdicts;
+
+/// <summary>What is not stated of a site, and for which outputs, so that something about its safety is not known.</summary>
+internal static class Unstated
+{
+    private static readonly (FaultData Data, string Words)[] OfFaults =
+    [
+        (FaultData.Protection, "protective device of the output"),
+        (FaultData.Overload, "behavior of the supply in overload"),
+        (FaultData.SourceResistance, "source resistance of the supply"),
+        (FaultData.OutputCapacitance, "output capacitance of the supply"),
+        (FaultData.DeviceTemperature, "re-rating of the protective device at the temperature of the box"),
+        (FaultData.Insulation, "insulation of the cables"),
+        (FaultData.Laying, "installation method of the cables"),
+    ];
+
+    /// <summary>What, and where: one item for each box that it is not stated of.</summary>
+    internal static ILookup<string, string> Of(Evidence evidence)
+    {
+        IEnumerable<(string What, string Where)> faults =
+            from data in OfFaults
+            from box in evidence.Faults.Outputs.GroupBy(o => o.Box)
+            let outputs = box.Where(o => o.Missing.HasFlag(data.Data)).ToList()
+            where outputs.Count > 0
+            select (data.Words, Place(box.Key, outputs, box.Count()));
+        IEnumerable<(string What, string Where)> warmth =
+            from box in evidence.Assessment.Boxes
+            where box.InConditions.Any(c => c.InsideTemperature is null || c.IsInsideAtLeast)
+            select ("efficiency of the supply up to its load", box.Box.Name);
+        IEnumerable<(string What, string Where)> line =
+            from outlet in evidence.Outlets
+            from draw in outlet.Worst.Draws
+            where outlet.Worst.Current is null && draw.Current is null
+            select ("efficiency and power factor of the supply", draw.Box.Name);
+        return faults.Concat(warmth).Concat(line).Distinct().ToLookup(item => item.What, item => item.Where, StringComparer.Ordinal);
+    }
+
+    private static string Place(DistributionBox box, List<OutputFaults> outputs, int used) =>
+        outputs.Count == used ? box.Name : $"{box.Name} {(outputs.Count == 1 ? "output" : "outputs")} {Numbers([.. outputs.Select(o => o.Output.Number)])}";
+
+    /// <summary>Numbers in rising order, those in a row joined: 3, 4, 5 and 8 are 3-5, 8.</summary>
+    private static string Numbers(IReadOnlyList<int> numbers)
+    {
+        IEnumerable<IGrouping<int, int>> rows = numbers.Select((number, place) => (number, place)).GroupBy(x => x.number - x.place, x => x.number);
+        return string.Join(", ", rows.Select(row => row.Count() == 1 ? Invariant($"{row.First()}") : Invariant($"{row.First()}-{row.Last()}")));
+    }
+}

@@ -1,0 +1,136 @@
+using System;
+using System.IO;
+using System.Linq;
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using CamPower.Reports.Sections;
+using UnitsNet;
+
+namespace CamPower.Reports.Verdicts;
+
+/// <summary>Writes what was found and judged as JSON, as docs/json.md describes it.</summary>
+internal sealed class VerdictWriter
+{
+    // Degrees and ohms are written as such. The same bytes on every machine.
+    private static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    private static readonly Severity[] WorstFirst = [Severity.Danger, Severity.Failure, Severity.Caution, Severity.Note];
+
+    private readonly Utf8JsonWriter _json;
+
+    private VerdictWriter(Utf8JsonWriter json) => _json = json;
+
+    internal static void Write(SiteReport report, Evidence evidence, Stream utf8)
+    {
+        using var json = new Utf8JsonWriter(utf8, Options);
+        new VerdictWriter(json).Write(report, evidence);
+    }
+
+    private void Write(SiteReport report, Evidence evidence)
+    {
+        _json.WriteStartObject();
+        _json.WriteString("site", PlainText.Of(report.Assessment.Site.Name));
+        _json.WriteString("headline", report.Headline);
+        WriteCounts(report);
+        _json.WriteStartArray("findings");
+        foreach (Finding finding in report.Findings) Write(finding);
+        _json.WriteEndArray();
+        _json.WriteStartArray("verdicts");
+        foreach (VerdictLine line in VerdictLines.Of(evidence)) Write(line);
+        _json.WriteEndArray();
+        _json.WriteStartArray("notStated");
+        foreach (IGrouping<string, string> what in report.NotStated) WriteNotStated(what);
+        _json.WriteEndArray();
+        _json.WriteEndObject();
+    }
+
+    private void WriteCounts(SiteReport report)
+    {
+        _json.WriteStartObject("counts");
+        foreach (Severity severity in WorstFirst) _json.WriteNumber(Word(severity), report.Findings.Count(f => f.Severity == severity));
+        _json.WriteNumber("devices", report.Assessment.Devices.Count);
+        _json.WriteNumber("devicesThatWork", report.Assessment.Devices.Count(DeviceRow.IsWell));
+        _json.WriteNumber("notStated", report.NotStated.Sum(what => what.Count()));
+        _json.WriteEndObject();
+    }
+
+    private void Write(Finding finding)
+    {
+        _json.WriteStartObject();
+        _json.WriteString("rule", finding.Rule);
+        _json.WriteString("severity", Word(finding.Severity));
+        WriteSubject("subject", finding.About);
+        WriteCondition(finding.Condition);
+        WriteQuantity("measured", finding.Measured);
+        WriteQuantity("limit", finding.Limit);
+        _json.WriteString("message", PlainText.Of(finding.Message));
+        _json.WriteString("remedy", finding.Remedy);
+        _json.WriteString("source", finding.Source.ToString());
+        _json.WriteEndObject();
+    }
+
+    private void Write(VerdictLine line)
+    {
+        _json.WriteStartObject();
+        _json.WriteString("what", line.What);
+        WriteSubject("where", line.Where);
+        WriteCondition(line.Condition);
+        _json.WriteString("verdict", Word(line.Verdict));
+        WriteQuantity("value", line.Value);
+        WriteQuantity("limit", line.Limit);
+        WriteQuantity("policyLimit", line.PolicyLimit);
+        if (line.NotStated is string missing) _json.WriteString("notStated", missing);
+        _json.WriteEndObject();
+    }
+
+    private void WriteNotStated(IGrouping<string, string> what)
+    {
+        foreach (string where in what)
+        {
+            _json.WriteStartObject();
+            _json.WriteString("what", what.Key);
+            _json.WriteString("where", PlainText.Of(where));
+            _json.WriteEndObject();
+        }
+    }
+
+    private void WriteSubject(string name, Subject subject)
+    {
+        _json.WriteStartObject(name);
+        _json.WriteString("kind", Word(subject.Kind));
+        _json.WriteString("name", PlainText.Of(subject.Name));
+        _json.WriteEndObject();
+    }
+
+    private void WriteCondition(Condition? condition)
+    {
+        if (condition is not null) _json.WriteString("condition", PlainText.Of(condition.Name));
+    }
+
+    // JSON has no infinity: a value without a bound is left out.
+    private void WriteQuantity(string name, IQuantity? quantity)
+    {
+        if (quantity is null) return;
+        UnitNumber number = UnitNumber.Of(quantity);
+        if (!double.IsFinite(number.Number)) return;
+        _json.WriteStartObject(name);
+        _json.WriteNumber("number", number.Number);
+        _json.WriteString("unit", number.Unit);
+        _json.WriteEndObject();
+    }
+
+    /// <summary>A member of an enumeration as words: small letters and hyphens.</summary>
+    private static string Word<T>(T member)
+        where T : struct, Enum
+    {
+        var word = new StringBuilder();
+        foreach (char c in member.ToString())
+        {
+            if (char.IsUpper(c) && word.Length > 0) word.Append('-');
+            word.Append(char.ToLowerInvariant(c));
+        }
+
+        return word.ToString();
+    }
+}
