@@ -1,5 +1,6 @@
 using System.Collections.Generic;
 using System.Linq;
+using UnitsNet;
 
 namespace CamPower.Studies;
 
@@ -26,19 +27,17 @@ internal sealed class TrimBreach(DeviceAssessment device, TrimBound bound, Condi
     }
 
     /// <summary>Where a device sees more than it accepts at light load.</summary>
-    internal static IEnumerable<TrimBreach> TooHigh(DeviceAssessment device)
-    {
-        bool exceeds = device.Worst.Accepted is VoltageRange accepted && device.LightLoadVolts > accepted.HighestVolts;
-        return exceeds ? [new TrimBreach(device, TrimBound.HighestVoltage)] : [];
-    }
+    internal static IEnumerable<TrimBreach> TooHigh(DeviceAssessment device) =>
+        device.AtLightLoad.IsViolated ? [new TrimBreach(device, TrimBound.HighestVoltage)] : [];
 
     private static TrimBound? BoundUnder(DeviceInCondition device)
     {
         if (device.State == DeviceState.WrongCurrent) return null;
+        if (device.State == DeviceState.SupplyOverloaded) return TrimBound.SupplyOverloaded;
         if (device.SolvedVoltage is null) return TrimBound.Collapse;
         if (device.Start == StartVerdict.SettlesBelowDropOut) return TrimBound.DropOut;
-        if (device.Start is StartVerdict.UnloadedBelowTurnOn or StartVerdict.TurnOnBelowUnstableVoltage) return TrimBound.Starting;
+        if (device.Start is StartVerdict.UnloadedBelowTurnOn or StartVerdict.TurnOnBelowUnstableVoltage or StartVerdict.HeldDownBySupply) return TrimBound.Starting;
         if (device.State != DeviceState.Up) return TrimBound.DropOut;
-        return device.MarginVolts < 0 ? TrimBound.LowestVoltage : null;
+        return device.LowestVoltage(Ratio.Zero).IsViolated ? TrimBound.LowestVoltage : null;
     }
 }
