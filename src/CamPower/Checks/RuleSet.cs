@@ -82,6 +82,7 @@ public sealed class RuleSet
         new AcSolvedWithRmsRule(),
         new MixedResistanceBasesRule(),
         new OutletLoadUnknownRule(),
+        new ShieldHumUnknownRule(),
         new ValueOutsideValidatedRangeRule(),
     ]);
 

@@ -106,6 +106,19 @@ public class OneCauseOneFindingTests
         Assert.Equal("box output 1 to a", Assert.Single(Rules.Check(site.Assess())).About.Name);
     }
 
+    // What one cable of the trade does at many places is one finding with its list; at one place it is about that run.
+    [Theory]
+    [InlineData(1, "box output 1 to place 1", "It holds copper-clad aluminium.")]
+    [InlineData(3, "site", "3 runs hold copper-clad aluminium: box output 1 to place 1, box output 2 to place 2, box output 3 to place 3.")]
+    public void AlikeRuns_AreOneFindingWithItsList(int runs, string about, string message)
+    {
+        var clad = new CableRun(Cable.Pair(WireSize.Awg(16), Stranding.Solid, ConductorMaterial.CopperCladAluminium10), Length.FromMeters(1));
+        var site = new Site("site", [Day], [Box()], Enumerable.Range(0, runs).Select(i => new SiteRun(RunOrigin.Output(BoxName, i + 1), Place(i), clad)),
+            Enumerable.Range(0, runs).Select(i => new SiteDevice(Name(i), Camera(Watts(1)), Place(i))));
+        Finding found = Assert.Single(Rules.Check(site.Assess()));
+        Assert.Equal(("copper-clad-aluminium", about, message), (found.Rule, found.About.Name, found.Message));
+    }
+
     // A quiet site is quiet.
     [Fact]
     public void SoundSite_HasNoFindings() => Assert.Empty(Ids(Chain((0.1, Camera(Watts(3), Range(9, 16), Starts(8, 7))), (0.1, Camera(Watts(3), Range(9, 16))))));

@@ -99,6 +99,7 @@ internal static class RuleCases
         // 12 V and 5 A at 85 % and a power factor of 0.95 take 0.6192 A at 120 V; 80 % of the rating may be plugged in.
         new("outlet-overloaded", Severity.Danger, Outlets.Plugged(5, Outlets.Sheet(), (HalfDraw / 0.8) - Hair), Outlets.Plugged(5, Outlets.Sheet(), (HalfDraw / 0.8) + Hair),
             "outlet", HalfDraw, HalfDraw - (0.8 * Hair), "A", "day"),
+        new("ground-loop-hum-unknown", Severity.Note, Hum(null), Hum(0), "returns"),
         new("outlet-load-unknown", Severity.Note, Outlets.Plugged(1, Dc().WithEfficiency(0.9)), Outlets.Plugged(1, Outlets.Sheet()), "outlet", Condition: "day"),
 
         // A 12.5 A supply gives 9.375 A at 60 °C by the generic curve (common practice, no source).
@@ -138,7 +139,7 @@ internal static class RuleCases
         return new Site("site", [Day], [Bank("bank A", Dc()).In(cabinet), Bank("bank B", Dc(volts, kind: kind)).In(other)], [], []);
     }
 
-    private static Site Hum(double ripplePercent) => ReturnSites.Of([ReturnSites.Box("a", 12, ripplePercent)], [ReturnSites.Run("a", 1, "1", 1.0)],
+    private static Site Hum(double? ripplePercent) => ReturnSites.Of([ReturnSites.Box("a", 12, ripplePercent)], [ReturnSites.Run("a", 1, "1", 1.0)],
         [ReturnSites.Amperes(1, 1)], [ReturnSites.Link(1, "g", 0.9)], [ReturnSites.Bond("g", "a", 0.1)]);
 
     private static Site Sunlit(double wattsPerSquareMeter) => Single(0, Camera(Watts(3)), null,
