@@ -66,6 +66,7 @@ public sealed class RuleSet
         new OutletOverloadedRule(),
         new SupplyAboveDeratedRatingRule(),
         new SplitAdapterRule(),
+        new StartBeyondSupplyLimitRule(),
         new SupplyHeadroomRule(),
         new ShortDragsRailDownRule(),
         new FuseContinuousShareRule(),

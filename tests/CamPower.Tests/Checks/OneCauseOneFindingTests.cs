@@ -119,6 +119,26 @@ public class OneCauseOneFindingTests
         Assert.Equal(("copper-clad-aluminium", about, message), (found.Rule, found.About.Name, found.Message));
     }
 
+    // 100 W behind a supply of 5 A that shuts down at 5.5 A: the supply's finding, and no cable is blamed.
+    [Theory]
+    [InlineData("shutdown", "It shuts down, and its devices go dark.")]
+    [InlineData("hiccup", "It pulses, and its devices with it.")]
+    [InlineData(null, "What it does then is not stated.")]
+    public void OverloadedSupply_IsTheSuppliesFinding_AndSaysWhatFollows(string? overload, string then)
+    {
+        ElectricCurrent limit = ElectricCurrent.FromAmperes(5.5);
+        OverloadBehaviour? behaviour = overload switch
+        {
+            "shutdown" => OverloadBehaviour.Shutdown(limit, Duration.FromMilliseconds(100)),
+            "hiccup" => OverloadBehaviour.Hiccup(limit, Duration.FromMilliseconds(100), Duration.FromSeconds(1)),
+            _ => null,
+        };
+        var supply = new Supply("supply", new DcOutput(Volts(12), ElectricCurrent.FromAmperes(5), Ratio.Zero, overload: behaviour), Derating.GenericEnclosed);
+        Finding found = Assert.Single(Rules.Check(Star(Box(supply), [Day], (0.01, Camera(Watts(50))), (0.01, Camera(Watts(50)))).Assess()));
+        Assert.Equal("supply-above-derated-rating", found.Rule);
+        Assert.EndsWith(then, found.Message, StringComparison.Ordinal);
+    }
+
     // A quiet site is quiet.
     [Fact]
     public void SoundSite_HasNoFindings() => Assert.Empty(Ids(Chain((0.1, Camera(Watts(3), Range(9, 16), Starts(8, 7))), (0.1, Camera(Watts(3), Range(9, 16))))));

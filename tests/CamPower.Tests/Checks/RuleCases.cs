@@ -106,6 +106,9 @@ internal static class RuleCases
         new("supply-above-derated-rating", Severity.Failure, Loaded(9.375 + Hair, 12.5, Warm), Loaded(9.375, 12.5, Warm), "box", 9.375 + Hair, 9.375, "A", "night"),
         new("split-adapter-beyond-rating", Severity.Failure, Split(1 + Hair), Split(1), "box", 2 + (2 * Hair), 2, "A", "night"),
 
+        // 76.8 W in 8 cameras: 6.4 A at 12 V, 12.8 A at the 6 V from which they start.
+        new("start-beyond-supply-limit", Severity.Failure, Starting(12.7), Starting(12.9), "box", 12.8, 12.7, "A", "night"),
+
         // 8 A at 80 % loading want a 10 A supply (common practice, no source).
         new("supply-above-headroom-policy", Severity.Caution, Loaded(8 + Hair, 10, Night), Loaded(8, 10, Night), "box", 8 + Hair, 8, "A", "night"),
 
@@ -244,6 +247,9 @@ internal static class RuleCases
         Enclosure enclosure = Sheet(depth);
         return Star(Box(supply).In(enclosure), [Day, Night], (0, Camera(Amperes(1))));
     }
+
+    private static Site Starting(double limit) => Star(DistributionBox.WithEqualOutputs(BoxName, LimitedOutputs.Holding(12, 10, limit), 8, ElectricCurrent.FromAmperes(5)), [Night],
+        [.. Enumerable.Repeat((0.0, Camera(AtNight(watts: 9.6), starting: Starts(6, 5))), 8)]);
 
     private static Site Split(double amperes) => Shared(0, Adapter(Dc(amperes: 2)), [Day, Night], Camera(AtNight(amperes: amperes)), Camera(AtNight(amperes: amperes)));
 
