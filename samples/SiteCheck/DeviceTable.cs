@@ -63,6 +63,7 @@ internal static class DeviceTable
     private static string Volts(DeviceInCondition device) => device.State switch
     {
         DeviceState.Up => device.Voltage.Volts.ToString("0.00", CultureInfo.InvariantCulture),
+        DeviceState.SupplyOverloaded => "unknown",
         DeviceState.Restarting => "loops",
         DeviceState.NeverUp => "off",
         DeviceState.NoOperatingPoint => "none",
@@ -73,7 +74,7 @@ internal static class DeviceTable
     private static string Margin(DeviceAssessment device)
     {
         DeviceInCondition worst = device.Worst;
-        if (worst.Accepted is VoltageRange accepted && device.LightLoadVoltage.Volts > accepted.Highest.Volts) return "over";
+        if (device.AtLightLoad.Verdict == Verdict.Violated) return "over";
         if (worst.State == DeviceState.Up && !device.InConditions.All(c => c.WouldStart)) return "no start";
         return worst.State == DeviceState.Up ? worst.Margin.Volts.ToString("+0.00;-0.00", CultureInfo.InvariantCulture) : "-";
     }

@@ -32,10 +32,9 @@ internal static class DeviceRow
     }
 
     /// <summary>Up, startable and inside its window in every condition.</summary>
-    internal static bool IsWell(DeviceAssessment device) =>
-        device.InConditions.All(c => c.State == DeviceState.Up && c.WouldStart && c.Margin.Volts >= 0) && !IsOver(device);
+    internal static bool IsWell(DeviceAssessment device) => device.Verdict == Verdict.Holds;
 
-    private static bool IsOver(DeviceAssessment device) => device.Worst.Accepted is VoltageRange accepted && device.LightLoadVoltage.Volts > accepted.Highest.Volts;
+    private static bool IsOver(DeviceAssessment device) => device.AtLightLoad.Verdict == Verdict.Violated;
 
     private static string Starts(DeviceAssessment device) => device.InConditions.FirstOrDefault(c => !c.WouldStart) is DeviceInCondition not
         ? $"not in {not.Condition}"
