@@ -1,5 +1,6 @@
 using System;
 using System.Linq;
+using CamPower.Assessment;
 using CamPower.Heat;
 using UnitsNet;
 
@@ -10,6 +11,8 @@ namespace CamPower;
 public sealed class BoxInCondition
 {
     private readonly bool _hasEnclosure;
+    private readonly double _hotterAmperes;
+    private readonly Lazy<RailLoad> _outputsAsItFalls;
 
     /// <param name="box">The box.</param>
     /// <param name="condition">The condition.</param>
@@ -19,8 +22,10 @@ public sealed class BoxInCondition
     /// <param name="losses">What is lost in its enclosure, or null.</param>
     /// <param name="heat">How warm its enclosure gets, or null.</param>
     /// <param name="isDemandOnly">Whether some output has no operating point.</param>
+    /// <param name="rail">What its voltage does; null where nobody asks.</param>
+    /// <param name="outputsAsItFalls">What its outputs take as its voltage falls.</param>
     internal BoxInCondition(DistributionBox box, Condition condition, double altitudeMeters, double amperes, bool areOwnLossesKnown, BoxLosses? losses,
-        HeatedEnclosure? heat, bool isDemandOnly)
+        HeatedEnclosure? heat, bool isDemandOnly, BoxRail? rail, Func<RailLoad> outputsAsItFalls)
     {
         Condition = condition;
         Amperes = amperes;
@@ -32,7 +37,13 @@ public sealed class BoxInCondition
         LowestCelsius = box.Supply.Derating.LowestCelsius;
         HighestCelsius = box.Supply.Derating.HighestCelsiusAt(altitudeMeters);
         DeratedAmperes = box.Supply.DeratedAmperesAt(SupplyCelsius, condition.LineVolts, altitudeMeters);
+        _hotterAmperes = Heat is null ? DeratedAmperes : box.Supply.DeratedAmperesAt(SupplyCelsius + UncertainKelvins, condition.LineVolts, altitudeMeters);
         IsDemandOnly = isDemandOnly;
+        Rail = rail?.State ?? RailState.StaysUp;
+        RailVolts = rail?.Volts ?? box.Supply.Output.LowestVolts;
+        StartingCurrent = rail?.StartingCurrent ?? default;
+        ReturningCurrent = rail?.ReturningCurrent ?? default;
+        _outputsAsItFalls = new Lazy<RailLoad>(outputsAsItFalls);
     }
 
     /// <summary>The condition.</summary>
@@ -64,7 +75,75 @@ public sealed class BoxInCondition
     /// <summary>Whether some output has no operating point: its part of the total is then what its loads ask for at the supply's voltage.</summary>
     public bool IsDemandOnly { get; }
 
+    /// <summary>The total against the derated rating: unknown where it is kept only because the warmth of the air inside is not known.</summary>
+    /// <param name="headroom">The share of the rating that a policy allows, above 0 and at most 1; 1 for all of it. [1]</param>
+    /// <remarks>Where the temperature inside was calculated the margin is no less than what the rating loses if the rise is a quarter larger.</remarks>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="headroom"/> is outside its range.</exception>
+    /// <example>
+    /// <code>
+    /// Judgment judged = assessment.Boxes[0].Worst.Load(headroom: Ratio.FromPercent(80));
+    /// </code>
+    /// </example>
+    public Judgment Load(Ratio headroom)
+    {
+        double share = Require.Positive(Require.Within(headroom.DecimalFractions, 0, 1, nameof(headroom), ""), nameof(headroom), "");
+        double allowed = Amperes > 0 ? Math.Min(DeratedAmperes * share, _hotterAmperes) : DeratedAmperes;
+        return IfKnown(Judgment.AtMost(Amperes, DeratedAmperes, allowed, a => ElectricCurrent.FromAmperes(a)));
+    }
+
+    /// <summary>The air around the supply against the hottest in which it is rated to run; a judgment of nothing where it has to give nothing.</summary>
+    /// <remarks>A calculated temperature has a quarter of its rise as its margin (<see cref="Sources.EnclosureHeatBalance"/>), a stated one none.</remarks>
+    public Judgment HottestAir => Amperes > 0
+        ? IfKnown(Judgment.AtMost(SupplyCelsius, HighestCelsius, HighestCelsius - UncertainKelvins, t => Temperature.FromDegreesCelsius(t)))
+        : default;
+
+    /// <summary>The air around the supply against the coldest in which it is rated to run; a judgment of nothing where it has to give nothing.</summary>
+    /// <remarks>The margin is that of <see cref="HottestAir"/>. Losses that are not known only warm the air.</remarks>
+    public Judgment ColdestAir
+    {
+        get
+        {
+            if (!(Amperes > 0)) return default;
+            Judgment judged = Judgment.AtLeast(SupplyCelsius, LowestCelsius, LowestCelsius + UncertainKelvins, t => Temperature.FromDegreesCelsius(t));
+            return judged.IsViolated && IsWarmerThanKnown ? Judgment.Unknown(InsideNotStated) : judged;
+        }
+    }
+
+    /// <summary>What its voltage does with everything on: a supply that is asked for more than its limit does what it is declared to do in overload.</summary>
+    /// <remarks>Where it has no limit, or nobody declares what it does, its rated current is where it is no longer known to stay up.</remarks>
+    public RailState Rail { get; }
+
+    /// <summary>The lowest voltage at its terminals with everything on; 0 where it pulses, is off or finds no balance, null where it is not known. [V]</summary>
+    public ElectricPotential? RailVoltage => Rail switch
+    {
+        RailState.Unknown => null,
+        RailState.StaysUp or RailState.Dragged => ElectricPotential.FromVolts(RailVolts),
+        _ => ElectricPotential.Zero,
+    };
+
+    /// <summary>What its devices draw from their turn-on voltages as it comes up, against what the supply gives there in its limit: where that is closest.</summary>
+    /// <remarks>A device that is declared to wait longer than the supply takes to rise is not in it. A judgment of nothing where no limit is declared, or no turn-on voltage.</remarks>
+    public Judgment StartingCurrent { get; }
+
+    /// <summary>What the devices draw that a dip of the voltage has not put off, from their drop-out voltages, against what the supply gives there.</summary>
+    /// <remarks>They draw at once; the others restart, which <see cref="StartingCurrent"/> judges. A judgment of nothing where no limit is declared, or no drop-out voltage.</remarks>
+    public Judgment ReturningCurrent { get; }
+
+    internal double RailVolts { get; }
+
+    /// <summary>What its outputs take as its voltage falls: of the devices that are up, each output by its own way out and back.</summary>
+    internal RailLoad OutputsAsItFalls => _outputsAsItFalls.Value;
+
     internal double Amperes { get; }
+
+    /// <summary>By how much the calculated air inside may be off: a quarter of its rise; 0 where it is stated. [K]</summary>
+    internal double UncertainKelvins => Heat is null ? 0 : Heat.RiseKelvins / 4;
+
+    /// <summary>Whether it may be warmer inside than <see cref="SupplyCelsius"/>, and nobody can say by how much.</summary>
+    internal bool IsWarmerThanKnown => IsInsideUnknown || IsInsideAtLeast;
+
+    /// <summary>What would have to be stated for the temperature inside.</summary>
+    internal const string InsideNotStated = "the efficiency of every supply in the enclosure up to its load";
 
     internal double DeratedAmperes { get; }
 
@@ -93,6 +172,9 @@ public sealed class BoxInCondition
 
     /// <summary>Whether this is worse than another condition of the same box: less of the rating left.</summary>
     internal bool IsWorseThan(BoxInCondition other) => Loading > other.Loading || (Loading.Equals(other.Loading) && Amperes > other.Amperes);
+
+    // What warmer air would only make worse is known only once it is broken, or thin.
+    private Judgment IfKnown(Judgment judged) => judged.Verdict == Verdict.Holds && IsWarmerThanKnown ? Judgment.Unknown(InsideNotStated) : judged;
 
     // Nothing is no load, also of a supply that may not run.
     private double Loading => Amperes > 0 ? Amperes / DeratedAmperes : 0;

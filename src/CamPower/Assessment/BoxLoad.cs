@@ -25,23 +25,33 @@ internal sealed class BoxLoad
     /// <summary>What the box itself loses, in air of 20 °C; null where it stands in no enclosure, or its efficiency is not known there.</summary>
     internal BoxLosses? LossesIn(int condition) => _losses[condition];
 
-    /// <summary>The box in every condition, given the balance of its enclosure and the place of the box in it; null where that is not known.</summary>
-    internal BoxAssessment Assess(Site site, IReadOnlyList<EnclosureBalance?> balances, int place) => new(Box,
-        _outputs.Select(o => o.Assessment).ToList().AsReadOnly(),
-        [.. site.Conditions.Select((condition, c) => new BoxInCondition(Box, condition, site.AltitudeMeters, _amperes[c],
-            _losses[c] is not null, balances[c]?.Losses[place], balances[c]?.Heat, _outputs.Any(o => o.Assessment.InConditions[c].IsDemandOnly)))]);
+    /// <summary>What it has to give in a condition. [A]</summary>
+    internal double AmperesIn(int condition) => _amperes[condition];
+
+    /// <summary>The box in every condition.</summary>
+    /// <param name="site">The site.</param>
+    /// <param name="balances">The balance of its enclosure in each condition; null where that is not known.</param>
+    /// <param name="place">The place of the box in it.</param>
+    /// <param name="rails">What its voltage does in each condition; null where nobody asks.</param>
+    /// <param name="outputsAsItFalls">What its outputs take in a condition as its voltage falls; null where nobody asks.</param>
+    internal BoxAssessment Assess(Site site, IReadOnlyList<EnclosureBalance?> balances, int place, BoxRail[]? rails, Func<int, RailLoad>? outputsAsItFalls)
+    {
+        BoxInCondition[] inConditions = [.. site.Conditions.Select((condition, c) => new BoxInCondition(Box, condition, site.AltitudeMeters, _amperes[c],
+            _losses[c] is not null, balances[c]?.Losses[place], balances[c]?.Heat, _outputs.Any(o => o.AreDemandOnly[c]), rails?[c], () => outputsAsItFalls!(c)))];
+        return new BoxAssessment(Box, _outputs.Select(o => o.In(inConditions)).ToList().AsReadOnly(), inConditions);
+    }
 
     private BoxLosses? LossesOf(double totalAmperes, int condition) =>
-        BoxLosses.Of(Box, totalAmperes, _outputs.Select(o => (o.Assessment.Output, o.Assessment.InConditions[condition].Amperes)));
+        BoxLosses.Of(Box, totalAmperes, _outputs.Select(o => (o.Output, o.Amperes[condition])));
 
     // The outputs whose motors add most are those taken as moving, as many as the condition lets move.
     private double TotalAmperes(Condition condition, int index)
     {
         double total = 0;
-        foreach (SolvedOutput output in _outputs) total += output.Assessment.InConditions[index].Amperes;
+        foreach (SolvedOutput output in _outputs) total += output.Amperes[index];
         if (condition.MotorsMoving is not int most) return total;
 
-        IEnumerable<double> standing = _outputs.Select(o => o.Assessment.InConditions[index].Amperes - o.AmperesAtRest[index])
+        IEnumerable<double> standing = _outputs.Select(o => o.Amperes[index] - o.AmperesAtRest[index])
             .OrderByDescending(added => added).Skip(most);
         return total - standing.Sum();
     }

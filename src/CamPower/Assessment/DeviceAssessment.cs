@@ -9,6 +9,8 @@ namespace CamPower;
 /// <remarks>Immutable.</remarks>
 public sealed class DeviceAssessment
 {
+    private readonly DeviceInCondition[] _inConditions;
+
     internal DeviceAssessment(SiteDevice device, DistributionBox box, BoxOutput output, IReadOnlyList<SiteRun> path,
         double lightLoadVolts, DeviceInCondition[] inConditions)
     {
@@ -17,6 +19,7 @@ public sealed class DeviceAssessment
         Output = output;
         Path = path;
         LightLoadVolts = lightLoadVolts;
+        _inConditions = inConditions;
         InConditions = Array.AsReadOnly(inConditions);
         Worst = WorstCase.Of(inConditions, (a, b) => a.IsWorseThan(b));
     }
@@ -46,8 +49,28 @@ public sealed class DeviceAssessment
     /// <summary>What its terminals see before anything draws: the highest supply voltage. [V]</summary>
     public ElectricPotential NoLoadVoltage => Box.Supply.Output.HighestVoltage;
 
+    /// <summary>The voltage at light load against the highest that it accepts.</summary>
+    public Judgment AtLightLoad => AtMostAccepted(LightLoadVolts);
+
+    /// <summary>The voltage before it draws anything against the highest that it accepts.</summary>
+    public Judgment BeforeItDraws => AtMostAccepted(Box.Supply.Output.HighestVolts);
+
+    /// <summary>What its supply is marked with, or set to where that is less, against the highest that it accepts.</summary>
+    /// <remarks>One that is only set too high can be set lower.</remarks>
+    public Judgment OfSupply => AtMostAccepted(Math.Min(Box.Supply.Output.NominalVolts, Box.Supply.Output.SetVolts));
+
+    /// <summary>Whether it is up, starts and stays inside the voltage that it accepts, in every condition and at light load.</summary>
+    public Verdict Verdict => AtLightLoad.IsViolated || Array.Exists(_inConditions, c => c.Verdict == Verdict.Violated)
+        ? Verdict.Violated
+        : Array.Exists(_inConditions, c => c.Verdict == Verdict.Unknown) ? Verdict.Unknown : Verdict.Holds;
+
     internal double LightLoadVolts { get; }
 
     /// <summary>The worst condition in words; never throws.</summary>
     public override string ToString() => Worst.ToString();
+
+    // Nothing is held against a device that accepts no voltage of this kind of current.
+    private Judgment AtMostAccepted(double volts) => Worst.Accepted is VoltageRange accepted
+        ? Judgment.AtMost(volts, accepted.HighestVolts, accepted.HighestVolts, v => ElectricPotential.FromVolts(v))
+        : default;
 }

@@ -10,13 +10,15 @@ public sealed class DeviceInCondition
 {
     private readonly double _volts;
     private readonly FeedCircuit _circuit;
+    private readonly RailVolts _rail;
     private readonly int _index;
     private readonly Load[] _loads;
 
-    internal DeviceInCondition(FeedCircuit circuit, int index, Condition condition, Load[] loads, DeviceState state, StartVerdict start,
+    internal DeviceInCondition(FeedCircuit circuit, RailVolts rail, int index, Condition condition, Load[] loads, DeviceState state, StartVerdict start,
         double upVolts, double solvedVolts, double unloadedVolts)
     {
         _circuit = circuit;
+        _rail = rail;
         _index = index;
         _loads = loads;
         Condition = condition;
@@ -68,17 +70,38 @@ public sealed class DeviceInCondition
 
     /// <summary>The voltage under which its own draw pulls it down, where that is why it does not start; otherwise null. [V]</summary>
     public ElectricPotential? UnstableVoltage => Start == StartVerdict.TurnOnBelowUnstableVoltage
-        ? ElectricPotential.FromVolts(_circuit.UnstableVolts(_index, Device.Model.Starting!.TurnOnVolts, SolvedVolts, SupplyLevel.Lowest, _loads))
+        ? ElectricPotential.FromVolts(_circuit.UnstableVolts(_index, Device.Model.Starting!.TurnOnVolts, SolvedVolts, _rail, _loads))
         : null;
 
     /// <summary>Where its run cannot carry what it asks for, the most constant power that the run could carry beside its
     /// other shares; otherwise null, and null where it shares its way with others. [W]</summary>
-    public Power? MostPower => SolvedVolts > 0 || _circuit.MostWatts(_index, SupplyLevel.Lowest, _loads) is not double watts
+    public Power? MostPower => SolvedVolts > 0 || _circuit.MostWatts(_index, _rail, _loads) is not double watts
         ? null
         : Power.FromWatts(watts);
 
     /// <summary>Whether nothing that is declared keeps it from starting.</summary>
     public bool WouldStart => Start is StartVerdict.Starts or StartVerdict.Unknown;
+
+    /// <summary>Whether it is up, starts and has the voltage that it needs; unknown where that is not known of its supply.</summary>
+    public Verdict Verdict => State == DeviceState.Up
+        ? WouldStart && !LowestVoltage(Ratio.Zero).IsViolated ? Verdict.Holds : Verdict.Violated
+        : State == DeviceState.SupplyOverloaded ? Verdict.Unknown : Verdict.Violated;
+
+    /// <summary>Its voltage against the lowest that it accepts; a judgment of nothing where it is not up.</summary>
+    /// <param name="margin">What a policy asks above that, as a share of it, at least 0. [1]</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="margin"/> is negative, or not finite.</exception>
+    /// <example>
+    /// <code>
+    /// Judgment judged = assessment.Devices[0].Worst.LowestVoltage(margin: Ratio.FromPercent(5));
+    /// </code>
+    /// </example>
+    public Judgment LowestVoltage(Ratio margin)
+    {
+        double share = Require.NotNegative(margin.DecimalFractions, nameof(margin), "");
+        return State == DeviceState.Up && Accepted is VoltageRange accepted
+            ? Judgment.AtLeast(_volts, accepted.LowestVolts, accepted.LowestVolts * (1 + share), v => ElectricPotential.FromVolts(v))
+            : default;
+    }
 
     internal double SolvedVolts { get; }
 
@@ -110,18 +133,30 @@ public sealed class DeviceInCondition
     /// VoltageProfile? along = site.Assess().Devices[0].Worst.Profile();
     /// </code>
     /// </example>
-    public VoltageProfile? Profile() => SolvedVolts > 0 ? _circuit.ProfileTo(_index, _loads) : null;
+    public VoltageProfile? Profile() => SolvedVolts > 0 ? _circuit.ProfileTo(_index, _rail, _loads) : null;
 
     /// <summary>How <see cref="SolvedVoltage"/> was worked out, with everything drawing that hangs together with it, from the lowest supply voltage.</summary>
     /// <exception cref="InvalidOperationException">The supply gives the wrong kind of current, or its leads are reversed: nothing was worked out.</exception>
     public Derivation Explain() => State == DeviceState.WrongCurrent
         ? throw new InvalidOperationException($"Nothing was worked out for {Device}: its supply gives the wrong kind of current, or its leads are reversed.")
-        : _circuit.Explain(_loads);
+        : _circuit.Explain(_rail, _loads);
 
     /// <summary>Device, condition and what becomes of it, in the invariant culture; never throws.</summary>
     public override string ToString() => State == DeviceState.Up
         ? FormattableString.Invariant($"{Device} in {Condition}: {_volts:0.###} V, {Load.AmperesAt(_volts):0.###} A{(WouldStart ? "" : ", but would not start")}")
         : $"{Device} in {Condition}: {State}";
+
+    /// <summary>The same device with another answer to whether it starts.</summary>
+    internal DeviceInCondition Starting(StartVerdict start) => new(_circuit, _rail, _index, Condition, _loads, State, start, _volts, SolvedVolts, UnloadedVolts);
+
+    /// <summary>The same device in another state: it is not up.</summary>
+    internal DeviceInCondition Not(DeviceState state) => new(_circuit, _rail, _index, Condition, _loads, state, Start, 0, SolvedVolts, UnloadedVolts);
+
+    /// <summary>The same device fed from another voltage.</summary>
+    internal DeviceInCondition At(RailVolts rail, double volts) => new(_circuit, rail, _index, Condition, _loads, State, Start, volts, volts, UnloadedVolts);
+
+    /// <summary>The voltage of the box that feeds it. [V]</summary>
+    internal double SupplyVolts => _rail.Of(_circuit.Group.Devices[_index].Box);
 
     /// <summary>Whether this is worse than another condition of the same device: first by state, then by voltage.</summary>
     internal bool IsWorseThan(DeviceInCondition other) =>

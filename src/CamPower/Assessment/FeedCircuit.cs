@@ -8,13 +8,17 @@ using UnitsNet;
 namespace CamPower.Assessment;
 
 /// <summary>What a group of outputs feeds, as a circuit at one cable temperature. SI doubles; one load a device, in the group's order.</summary>
-/// <remarks>The protective device of each output is in series with all that it feeds. One that nobody declares has no resistance.</remarks>
+/// <remarks>The protective device of each output is in series with all that it feeds, as warm as the air in its box. One that nobody declares
+/// has no resistance. It is solved for any voltage of the boxes that feed it.</remarks>
 internal abstract class FeedCircuit
 {
-    private protected FeedCircuit(FeedGroup group, double cableCelsius)
+    private readonly AirOfBoxes _air;
+
+    private protected FeedCircuit(FeedGroup group, double cableCelsius, AirOfBoxes air)
     {
         Group = group;
         CableCelsius = cableCelsius;
+        _air = air;
     }
 
     /// <summary>What the circuit is of.</summary>
@@ -24,44 +28,52 @@ internal abstract class FeedCircuit
     private protected double CableCelsius { get; }
 
     /// <summary>The simplest circuit that serves: closed form, tree of loops, or a network of both poles.</summary>
-    internal static FeedCircuit Of(FeedGroup group, double cableCelsius)
+    internal static FeedCircuit Of(FeedGroup group, double cableCelsius, AirOfBoxes air)
     {
-        if (group.SharesReturns) return new MeshedCircuit(group, cableCelsius);
-        OutputFeed feed = group.Feeds[0];
-        return feed.Runs.Count == 1 && feed.Devices.Count == 1 ? new SingleCircuit(group, cableCelsius) : new RadialCircuit(group, cableCelsius);
+        return group.SharesReturns ? new MeshedCircuit(group, cableCelsius, air) : WithOwnReturns(group, cableCelsius, air);
     }
 
-    /// <summary>Voltage of a supply at a level. [V]</summary>
-    internal static double SupplyVolts(DistributionBox box, SupplyLevel level) => level == SupplyLevel.Lowest ? box.Supply.Output.LowestVolts : box.Supply.Output.HighestVolts;
+    /// <summary>One output as if each of its runs had a return conductor of its own.</summary>
+    internal static FeedCircuit WithOwnReturns(OutputFeed feed, double cableCelsius, AirOfBoxes air) => WithOwnReturns(FeedGroup.Alone(feed), cableCelsius, air);
 
-    /// <summary>Resistance of the protective device of an output at a level: its greatest where devices go dark, its least where they see too much. [Ω]</summary>
-    private protected static double ProtectionOhms(OutputFeed feed, SupplyLevel level) =>
-        level == SupplyLevel.Lowest ? feed.Output.Protection?.GreatestOhms ?? 0 : feed.Output.Protection?.LeastOhms ?? 0;
+    private static FeedCircuit WithOwnReturns(FeedGroup group, double cableCelsius, AirOfBoxes air)
+    {
+        OutputFeed feed = group.Feeds[0];
+        return feed.Runs.Count == 1 && feed.Devices.Count == 1 ? new SingleCircuit(group, cableCelsius, air) : new RadialCircuit(group, cableCelsius, air);
+    }
+
+    /// <summary>The least resistance of the protective device of an output: where devices see too much. [Ω]</summary>
+    private protected static double LeastProtectionOhms(OutputFeed feed) => feed.Output.Protection?.LeastOhms ?? 0;
+
+    /// <summary>Its greatest, in the air of its box: where devices go dark. [Ω]</summary>
+    private protected double GreatestProtectionOhms(OutputFeed feed) =>
+        feed.Output.Protection is ProtectiveDevice device ? device.GreatestOhms * device.ResistanceGrowthIn(_air.Of(feed.Box)) : 0;
 
     /// <summary>That device with its greatest resistance, as the part of the way that comes before the runs; null where it has none.</summary>
-    private protected static Joint? ProtectionOf(OutputFeed feed) =>
-        feed.Output.Protection is { GreatestOhms: > 0 } device ? new Joint($"{device} at {feed.Runs[0].From}", device.GreatestResistance) : null;
+    private protected Joint? ProtectionOf(OutputFeed feed) => feed.Output.Protection is { GreatestOhms: > 0 } device
+        ? new Joint($"{device} at {feed.Runs[0].From}", ElectricResistance.FromOhms(GreatestProtectionOhms(feed)))
+        : null;
 
     /// <summary>That device as the first part of a voltage profile, with what is lost in it at a current; nothing where it has none.</summary>
-    private protected static IEnumerable<(RunPart, double)> LostInProtection(OutputFeed feed, Func<Joint, double> amperesIn) =>
+    private protected IEnumerable<(RunPart, double)> LostInProtection(OutputFeed feed, Func<Joint, double> amperesIn) =>
         ProtectionOf(feed) is Joint part ? [(part, part.OhmsAt20C * amperesIn(part))] : [];
 
     /// <summary>Loop resistance of the whole way to a device, with the greatest of its output's protective device. [Ω]</summary>
     internal abstract double OhmsTo(int device);
 
     /// <summary>Fills in the voltage of every device, or 0 for each and word that there is no operating point.</summary>
-    internal abstract bool TrySolve(SupplyLevel level, Load[] loads, double[] deviceVolts);
+    internal abstract bool TrySolve(RailVolts rail, Load[] loads, double[] deviceVolts);
 
     /// <summary>The most constant power that one device could draw beside its other shares, or null where it shares its way with others. [W]</summary>
-    internal virtual double? MostWatts(int device, SupplyLevel level, Load[] loads) => null;
+    internal virtual double? MostWatts(int device, RailVolts rail, Load[] loads) => null;
 
-    /// <summary>The voltage along the way to a device with everything on, from the lowest supply voltage; null without an operating point, and
+    /// <summary>The voltage along the way to a device with everything on, from the lowest voltage of its box; null without an operating point, and
     /// where some run on the way has no return of its own.</summary>
-    internal virtual VoltageProfile? ProfileTo(int device, Load[] loads)
+    internal virtual VoltageProfile? ProfileTo(int device, RailVolts rail, Load[] loads)
     {
         var volts = new double[loads.Length];
-        return TrySolve(SupplyLevel.Lowest, loads, volts)
-            ? new VoltageProfile(SupplyVolts(Group.Devices[device].Box, SupplyLevel.Lowest), LostInProtection(Group.Feeds[0], _ => AmperesOf(_ => true)).Concat(Group.Devices[device].Path.SelectMany(Parts)))
+        return TrySolve(rail, loads, volts)
+            ? new VoltageProfile(rail.Of(Group.Devices[device].Box), LostInProtection(Group.Feeds[0], _ => AmperesOf(_ => true)).Concat(Group.Devices[device].Path.SelectMany(Parts)))
             : null;
 
         // Each run carries what the devices behind it draw, the protective device what all of them do.
@@ -76,27 +88,27 @@ internal abstract class FeedCircuit
     }
 
     /// <summary>How the voltages with everything on, at the lowest supply voltage, are worked out.</summary>
-    internal abstract Derivation Explain(Load[] loads);
+    internal abstract Derivation Explain(RailVolts rail, Load[] loads);
 
     /// <summary>Voltage of one device while it draws nothing and the others do; 0 without an operating point. [V]</summary>
-    internal virtual double UnloadedVolts(int device, SupplyLevel level, Load[] loads) => VoltsWith(device, Load.None, level, loads);
+    internal virtual double UnloadedVolts(int device, RailVolts rail, Load[] loads) => VoltsWith(device, Load.None, rail, loads);
 
     /// <summary>Whether a device that turns on at a voltage can climb from there: the circuit gives more current than it takes.</summary>
-    internal virtual bool CanClimbFrom(double volts, int device, SupplyLevel level, Load[] loads)
+    internal virtual bool CanClimbFrom(double volts, int device, RailVolts rail, Load[] loads)
     {
         // No more than a load may be: a turn-on voltage of nearly nothing asks for more amperes than any circuit has.
         double amperes = Math.Min(loads[device].AmperesAt(volts), Load.MostAmperes);
         Load taken = Load.ConstantCurrent(ElectricCurrent.FromAmperes(amperes));
-        return VoltsWith(device, taken, level, loads) >= volts;
+        return VoltsWith(device, taken, rail, loads) >= volts;
     }
 
     /// <summary>The voltage from which a device climbs to the one where it settles, given one from which it does not. [V]</summary>
-    internal virtual double UnstableVolts(int device, double sinking, double settled, SupplyLevel level, Load[] loads)
+    internal virtual double UnstableVolts(int device, double sinking, double settled, RailVolts rail, Load[] loads)
     {
         for (int halving = 0; halving < 40; halving++)
         {
             double middle = (sinking + settled) / 2;
-            if (CanClimbFrom(middle, device, level, loads)) settled = middle;
+            if (CanClimbFrom(middle, device, rail, loads)) settled = middle;
             else sinking = middle;
         }
 
@@ -104,15 +116,15 @@ internal abstract class FeedCircuit
     }
 
     /// <summary>The voltage of every device where the constant power has grown to the most that the circuit carries, or null where it carries nothing. [V]</summary>
-    internal double[]? VoltsAtCollapse(SupplyLevel level, Load[] loads)
+    internal double[]? VoltsAtCollapse(RailVolts rail, Load[] loads)
     {
         double[] volts = new double[loads.Length], trial = new double[loads.Length];
-        if (!TrySolve(level, Scaled(loads, 0), volts)) return null;
+        if (!TrySolve(rail, Scaled(loads, 0), volts)) return null;
         double carried = 0, lost = 1;
         for (int halving = 0; halving < 40; halving++)
         {
             double middle = (carried + lost) / 2;
-            if (TrySolve(level, Scaled(loads, middle), trial)) (carried, volts, trial) = (middle, trial, volts);
+            if (TrySolve(rail, Scaled(loads, middle), trial)) (carried, volts, trial) = (middle, trial, volts);
             else lost = middle;
         }
 
@@ -120,12 +132,12 @@ internal abstract class FeedCircuit
     }
 
     /// <summary>Voltage of one device when its load is another; 0 without an operating point. [V]</summary>
-    internal double VoltsWith(int device, Load instead, SupplyLevel level, Load[] loads)
+    internal double VoltsWith(int device, Load instead, RailVolts rail, Load[] loads)
     {
         var changed = (Load[])loads.Clone();
         changed[device] = instead;
         var volts = new double[loads.Length];
-        return TrySolve(level, changed, volts) ? volts[device] : RunKernel.NoOperatingPoint;
+        return TrySolve(rail, changed, volts) ? volts[device] : RunKernel.NoOperatingPoint;
     }
 
     private static Load[] Scaled(Load[] loads, double powerScale) => Array.ConvertAll(loads, load => load.WithPowerScaled(powerScale));

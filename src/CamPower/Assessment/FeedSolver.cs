@@ -10,9 +10,10 @@ namespace CamPower.Assessment;
 /// <summary>What a group of outputs feeds, solved in one condition.</summary>
 internal static class FeedSolver
 {
-    /// <summary>Every device in a condition, fed from the lowest voltage of its supply; solved is that of each with everything on, 0 without an operating point.</summary>
-    internal static DeviceInCondition[] DevicesIn(Condition condition, FeedCircuit circuit, Load[] loads, double[] solved, CancellationToken cancellationToken)
+    /// <summary>Every device of a group in a condition, behind the rail of its box.</summary>
+    internal static DeviceInCondition[] DevicesIn(GroupInCondition group, Func<FedDevice, BoxRail> railOf, CancellationToken cancellationToken)
     {
+        (FeedCircuit circuit, RailVolts rail, Load[] loads, double[] solved) = (group.Circuit, group.Lowest, group.Loads, group.Solved);
         IReadOnlyList<FedDevice> devices = circuit.Group.Devices;
         Starting?[] startings = StartingsOf(devices);
         var unloaded = new double[loads.Length];
@@ -20,17 +21,21 @@ internal static class FeedSolver
         for (int i = 0; i < loads.Length; i++)
         {
             cancellationToken.ThrowIfCancellationRequested();
-            unloaded[i] = circuit.UnloadedVolts(i, SupplyLevel.Lowest, loads);
-            verdicts[i] = Verdict(i, startings[i], circuit, loads, unloaded[i], solved[i]);
+            unloaded[i] = circuit.UnloadedVolts(i, rail, loads);
+            int device = i;
+            verdicts[i] = startings[i] is Starting starting
+                ? StartKernel.Judge(unloaded[i], solved[i], starting, () => circuit.CanClimbFrom(starting.TurnOnVolts, device, rail, loads))
+                : StartVerdict.Unknown;
         }
 
-        bool fromOff = condition.On.HasFlag(DrawShares.StartUp);
-        OnOffSequence? sequence = AllUp(startings, solved, verdicts, fromOff) ? null : new OnOffSequence(circuit, startings, loads, fromOff, cancellationToken);
+        bool fromOff = group.Condition.On.HasFlag(DrawShares.StartUp);
+        OnOffSequence? sequence = AllUp(startings, solved, verdicts, fromOff) ? null : new OnOffSequence(circuit, rail, startings, loads, fromOff, cancellationToken);
         var results = new DeviceInCondition[loads.Length];
         for (int i = 0; i < results.Length; i++)
         {
             DeviceState state = devices[i].Accepted is null ? DeviceState.WrongCurrent : sequence?.States[i] ?? DeviceState.Up;
-            results[i] = new DeviceInCondition(circuit, i, condition, loads, state, verdicts[i], sequence?.Volts[i] ?? solved[i], solved[i], unloaded[i]);
+            var alone = new DeviceInCondition(circuit, rail, i, group.Condition, loads, state, verdicts[i], sequence?.Volts[i] ?? solved[i], solved[i], unloaded[i]);
+            results[i] = railOf(devices[i]).With(alone, devices[i]);
         }
 
         return results;
@@ -54,19 +59,19 @@ internal static class FeedSolver
     }
 
     /// <summary>The voltage of each device with everything on, 0 for all without an operating point. [V]</summary>
-    internal static double[] Solved(FeedCircuit circuit, SupplyLevel level, Load[] loads)
+    internal static double[] Solved(FeedCircuit circuit, RailVolts rail, Load[] loads)
     {
         var volts = new double[loads.Length];
-        circuit.TrySolve(level, loads, volts);
+        circuit.TrySolve(rail, loads, volts);
         return volts;
     }
 
     /// <summary>The most that each device may see: highest supply voltage and the least load known. [V]</summary>
-    internal static double[] LightLoadVolts(FeedCircuit coldest)
+    internal static double[] LightLoadVolts(FeedCircuit coldest, RailVolts highest)
     {
         var volts = new double[coldest.Group.Devices.Count];
-        if (coldest.TrySolve(SupplyLevel.Highest, LoadsOf(coldest.Group, draw => draw.Lightest), volts)) return volts;
-        for (int i = 0; i < volts.Length; i++) volts[i] = FeedCircuit.SupplyVolts(coldest.Group.Devices[i].Box, SupplyLevel.Highest);
+        if (coldest.TrySolve(highest, LoadsOf(coldest.Group, draw => draw.Lightest), volts)) return volts;
+        for (int i = 0; i < volts.Length; i++) volts[i] = highest.Of(coldest.Group.Devices[i].Box);
         return volts;
     }
 
@@ -94,17 +99,6 @@ internal static class FeedSolver
         var loads = new Load[group.Devices.Count];
         for (int i = 0; i < loads.Length; i++) loads[i] = group.Devices[i].Accepted is null ? Load.None : load(group.Devices[i].Device.Model.Draw);
         return loads;
-    }
-
-    private static StartVerdict Verdict(int device, Starting? starting, FeedCircuit circuit, Load[] loads, double unloaded, double settled)
-    {
-        if (starting is null) return StartVerdict.Unknown;
-        if (unloaded > 0 && unloaded < starting.TurnOnVolts) return StartVerdict.UnloadedBelowTurnOn;
-        if (settled < starting.DropOutVolts) return StartVerdict.SettlesBelowDropOut;
-
-        bool climbs = starting.SoftStart == SoftStart.Yes || settled <= starting.TurnOnVolts
-            || circuit.CanClimbFrom(starting.TurnOnVolts, device, SupplyLevel.Lowest, loads);
-        return climbs ? StartVerdict.Starts : StartVerdict.TurnOnBelowUnstableVoltage;
     }
 
     // Everything balances above every drop-out voltage and, where all begin off, everything starts.

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using System.Runtime.CompilerServices;
 using CamPower.Circuits;
 using CamPower.Sites;
 using UnitsNet;
@@ -11,24 +12,19 @@ namespace CamPower.Assessment;
 internal sealed class MeshedCircuit : FeedCircuit
 {
     private readonly Dictionary<string, SiteRun> _runTo;
-    private readonly Dictionary<SupplyLevel, DcNetwork> _networks;
 
-    internal MeshedCircuit(FeedGroup group, double cableCelsius)
-        : base(group, cableCelsius)
-    {
+    // One for each voltage that it is solved for, as long as anybody asks for that: to build one takes longer than to solve it.
+    private readonly ConditionalWeakTable<RailVolts, DcNetwork> _networks = new();
+
+    internal MeshedCircuit(FeedGroup group, double cableCelsius, AirOfBoxes air)
+        : base(group, cableCelsius, air) =>
         _runTo = group.Feeds.SelectMany(f => f.Runs).ToDictionary(run => run.To, StringComparer.Ordinal);
-        _networks = new Dictionary<SupplyLevel, DcNetwork>
-        {
-            [SupplyLevel.Lowest] = NetworkOf(group, cableCelsius, SupplyLevel.Lowest),
-            [SupplyLevel.Highest] = NetworkOf(group, cableCelsius, SupplyLevel.Highest),
-        };
-    }
 
     /// <remarks>Out over the device's own runs, back over the negatives that it shares; the ways through shields are not counted.</remarks>
     internal override double OhmsTo(int device)
     {
         IReadOnlyList<SiteRun> path = Group.Devices[device].Path;
-        double ohms = ProtectionOhms(FeedOf(path), SupplyLevel.Lowest) + path.Sum(run => run.Run.OutgoingOhmsAt(CableCelsius));
+        double ohms = GreatestProtectionOhms(FeedOf(path)) + path.Sum(run => run.Run.OutgoingOhmsAt(CableCelsius));
         string? junction = path[path.Count - 1].To;
         while (junction is not null)
         {
@@ -40,14 +36,14 @@ internal sealed class MeshedCircuit : FeedCircuit
         return ohms;
     }
 
-    internal override Derivation Explain(Load[] loads) => Solve(SupplyLevel.Lowest, loads).Explain();
+    internal override Derivation Explain(RailVolts rail, Load[] loads) => Solve(rail, loads).Explain();
 
-    internal override VoltageProfile? ProfileTo(int device, Load[] loads)
+    internal override VoltageProfile? ProfileTo(int device, RailVolts rail, Load[] loads)
     {
         IReadOnlyList<SiteRun> path = Group.Devices[device].Path;
-        NetworkSolution solution = Solve(SupplyLevel.Lowest, loads);
+        NetworkSolution solution = Solve(rail, loads);
         return solution.HasOperatingPoint && path.All(run => run.ReturnAt is null)
-            ? new VoltageProfile(SupplyVolts(Group.Devices[device].Box, SupplyLevel.Lowest), LostInProtection(FeedOf(path), part => solution.CurrentIn(part.Name).Amperes).Concat(path.SelectMany(Parts)))
+            ? new VoltageProfile(rail.Of(Group.Devices[device].Box), LostInProtection(FeedOf(path), part => solution.CurrentIn(part.Name).Amperes).Concat(path.SelectMany(Parts)))
             : null;
 
         // What goes out in a run need not come back in it. The branch of the return runs from the supply to the device.
@@ -58,9 +54,9 @@ internal sealed class MeshedCircuit : FeedCircuit
         }
     }
 
-    internal override bool TrySolve(SupplyLevel level, Load[] loads, double[] deviceVolts)
+    internal override bool TrySolve(RailVolts rail, Load[] loads, double[] deviceVolts)
     {
-        NetworkSolution solution = Solve(level, loads);
+        NetworkSolution solution = Solve(rail, loads);
         for (int i = 0; i < deviceVolts.Length; i++)
         {
             deviceVolts[i] = solution.HasOperatingPoint ? solution.AtLoad(LoadName(i)).Voltage.Volts : RunKernel.NoOperatingPoint;
@@ -74,50 +70,50 @@ internal sealed class MeshedCircuit : FeedCircuit
     internal double[]? ShieldAmperes(IEnumerable<double> deviceAmperes)
     {
         Load[] loads = [.. deviceAmperes.Select(amperes => Load.ConstantCurrent(ElectricCurrent.FromAmperes(amperes)))];
-        NetworkSolution solution = Solve(SupplyLevel.Highest, loads);
+        NetworkSolution solution = Solve(RailVolts.Highest, loads);
         return solution.HasOperatingPoint ? [.. Group.Links.Select(link => solution.CurrentIn(ShieldName(link)).Amperes)] : null;
     }
 
     private OutputFeed FeedOf(IReadOnlyList<SiteRun> path) => Group.Feeds.First(feed => feed.Runs.Contains(path[0]));
 
-    private NetworkSolution Solve(SupplyLevel level, Load[] loads) => _networks[level]
+    private NetworkSolution Solve(RailVolts rail, Load[] loads) => _networks.GetValue(rail, NetworkOf)
         .WithLoads(Enumerable.Range(0, loads.Length).ToDictionary(LoadName, i => loads[i], StringComparer.Ordinal)).Solve();
 
-    private static DcNetwork NetworkOf(FeedGroup group, double cableCelsius, SupplyLevel level)
+    private DcNetwork NetworkOf(RailVolts rail)
     {
         var builder = new DcNetworkBuilder();
-        foreach (OutputFeed feed in group.Feeds)
+        foreach (OutputFeed feed in Group.Feeds)
         {
             string output = FeedingEnd(feed.Runs[0]), source = output;
             if (ProtectionOf(feed) is Joint protection)
             {
                 source = $"supply of {output}";
-                builder.AddBranch(protection.Name, Plus(source), Plus(output), DcNetworkBuilder.Snapped(ProtectionOhms(feed, level)));
+                builder.AddBranch(protection.Name, Plus(source), Plus(output), DcNetworkBuilder.Snapped(rail.IsHighest ? LeastProtectionOhms(feed) : GreatestProtectionOhms(feed)));
             }
 
-            builder.AddSource(output, Plus(source), Minus(BoxEnd(feed.Box.Name)), ElectricPotential.FromVolts(SupplyVolts(feed.Box, level)));
-            foreach (SiteRun run in feed.Runs) AddRun(builder, run, cableCelsius);
+            builder.AddSource(output, Plus(source), Minus(BoxEnd(feed.Box.Name)), ElectricPotential.FromVolts(rail.Of(feed.Box)));
+            foreach (SiteRun run in feed.Runs) AddRun(builder, run, CableCelsius);
         }
 
-        for (int i = 0; i < group.Devices.Count; i++)
+        for (int i = 0; i < Group.Devices.Count; i++)
         {
-            string junction = JunctionEnd(group.Devices[i].Device.At);
+            string junction = JunctionEnd(Group.Devices[i].Device.At);
             builder.AddLoad(LoadName(i), Plus(junction), Minus(junction), Load.None);
         }
 
-        foreach (VideoLink link in group.Links)
+        foreach (VideoLink link in Group.Links)
         {
-            string junction = group.Devices.First(d => string.Equals(d.Device.Name, link.Device, StringComparison.Ordinal)).Device.At;
+            string junction = Group.Devices.First(d => string.Equals(d.Device.Name, link.Device, StringComparison.Ordinal)).Device.At;
             builder.AddBranch(ShieldName(link), Minus(JunctionEnd(junction)), Minus(GroundEnd(link.Ground)), link.ShieldResistance);
         }
 
-        for (int i = 0; i < group.Bonds.Count; i++)
+        for (int i = 0; i < Group.Bonds.Count; i++)
         {
-            GroundBond bond = group.Bonds[i];
+            GroundBond bond = Group.Bonds[i];
             builder.AddBranch(FormattableString.Invariant($"bond {i}"), Minus(GroundEnd(bond.Ground)), Minus(BoxEnd(bond.Box)), bond.Resistance);
         }
 
-        return builder.Build(reference: Minus(BoxEnd(group.Feeds[0].Box.Name)));
+        return builder.Build(reference: Minus(BoxEnd(Group.Feeds[0].Box.Name)));
     }
 
     private static void AddRun(DcNetworkBuilder builder, SiteRun run, double celsius)

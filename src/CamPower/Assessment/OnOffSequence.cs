@@ -19,6 +19,7 @@ namespace CamPower.Assessment;
 internal sealed class OnOffSequence
 {
     private readonly FeedCircuit _circuit;
+    private readonly RailVolts _rail;
     private readonly Load[] _loads;
     private readonly Starting?[] _startings;
     private readonly string[] _names;
@@ -26,9 +27,10 @@ internal sealed class OnOffSequence
     private readonly double[] _volts;
     private readonly CancellationToken _cancellationToken;
 
-    internal OnOffSequence(FeedCircuit circuit, Starting?[] startings, Load[] loads, bool fromOff, CancellationToken cancellationToken)
+    internal OnOffSequence(FeedCircuit circuit, RailVolts rail, Starting?[] startings, Load[] loads, bool fromOff, CancellationToken cancellationToken)
     {
         _circuit = circuit;
+        _rail = rail;
         _loads = loads;
         _startings = startings;
         _cancellationToken = cancellationToken;
@@ -67,7 +69,7 @@ internal sealed class OnOffSequence
             if (seen.TryGetValue(key, out int first)) return history.GetRange(first, history.Count - first);
 
             seen.Add(key, history.Count);
-            bool solved = _circuit.TrySolve(SupplyLevel.Lowest, Drawing(), _volts);
+            bool solved = _circuit.TrySolve(_rail, Drawing(), _volts);
             history.Add(([.. _on], solved ? [.. _volts] : null));
             List<int> next = solved ? NextToDrop() : FirstToLetGo();
             if (next.Count == 0 && solved) next = NextToRise(CanComeOn);
@@ -118,7 +120,7 @@ internal sealed class OnOffSequence
     // Everything slides down from where the power became too much: first off is who is nearest to its drop-out voltage there.
     private List<int> FirstToLetGo()
     {
-        double[]? volts = _circuit.VoltsAtCollapse(SupplyLevel.Lowest, Drawing());
+        double[]? volts = _circuit.VoltsAtCollapse(_rail, Drawing());
         return Furthest(i => _on[i], i => (volts is null ? _circuit.OhmsTo(i) : _startings[i]!.DropOutVolts / volts[i], _startings[i]!.DropOutVolts));
     }
 
@@ -133,13 +135,12 @@ internal sealed class OnOffSequence
         _cancellationToken.ThrowIfCancellationRequested();
         Starting starting = _startings[device]!;
         if (_on[device] || _volts[device] < starting.TurnOnVolts) return false;
-        if (starting.SoftStart == SoftStart.Yes) return true;
         Load[] others = Drawing();
         others[device] = _loads[device];
 
         // A device whose stable voltage lies under its turn-on voltage sinks to it and stays there.
-        double settled = _circuit.VoltsWith(device, _loads[device], SupplyLevel.Lowest, others);
-        bool climbs = (settled > 0 && settled <= starting.TurnOnVolts) || _circuit.CanClimbFrom(starting.TurnOnVolts, device, SupplyLevel.Lowest, others);
+        double settled = starting.SoftStart == SoftStart.Yes ? 0 : _circuit.VoltsWith(device, _loads[device], _rail, others);
+        bool climbs = StartKernel.Climbs(settled, starting, () => _circuit.CanClimbFrom(starting.TurnOnVolts, device, _rail, others));
         _failsToClimb[device] |= !climbs;
         return climbs;
     }

@@ -9,45 +9,45 @@ internal sealed class SingleCircuit : FeedCircuit
 {
     private readonly double _ohmsAtLowest, _ohmsAtHighest;
 
-    internal SingleCircuit(FeedGroup group, double cableCelsius)
-        : base(group, cableCelsius)
+    internal SingleCircuit(FeedGroup group, double cableCelsius, AirOfBoxes air)
+        : base(group, cableCelsius, air)
     {
         OutputFeed feed = group.Feeds[0];
         double run = feed.Runs[0].Run.OhmsAt(cableCelsius);
-        _ohmsAtLowest = run + ProtectionOhms(feed, SupplyLevel.Lowest);
-        _ohmsAtHighest = run + ProtectionOhms(feed, SupplyLevel.Highest);
+        _ohmsAtLowest = run + GreatestProtectionOhms(feed);
+        _ohmsAtHighest = run + LeastProtectionOhms(feed);
     }
 
     internal override double OhmsTo(int device) => _ohmsAtLowest;
 
-    internal override bool TrySolve(SupplyLevel level, Load[] loads, double[] deviceVolts)
+    internal override bool TrySolve(RailVolts rail, Load[] loads, double[] deviceVolts)
     {
-        deviceVolts[0] = RunKernel.LoadVolts(Source(level), Ohms(level), loads[0]);
+        deviceVolts[0] = RunKernel.LoadVolts(Source(rail), Ohms(rail), loads[0]);
         return deviceVolts[0] > RunKernel.NoOperatingPoint;
     }
 
-    internal override Derivation Explain(Load[] loads)
+    internal override Derivation Explain(RailVolts rail, Load[] loads)
     {
         CableRun run = Group.Feeds[0].Runs[0].Run;
         CableRun way = ProtectionOf(Group.Feeds[0]) is Joint protection ? new CableRun([protection, .. run.Parts]) : run;
-        return new PreparedRun(way, CableCelsius).Feed(loads[0], ElectricPotential.FromVolts(Source(SupplyLevel.Lowest))).Explain();
+        return new PreparedRun(way, CableCelsius).Feed(loads[0], ElectricPotential.FromVolts(Source(rail))).Explain();
     }
 
-    internal override double? MostWatts(int device, SupplyLevel level, Load[] loads) => RunKernel.MostWatts(Source(level), Ohms(level), loads[0]);
+    internal override double? MostWatts(int device, RailVolts rail, Load[] loads) => RunKernel.MostWatts(Source(rail), Ohms(rail), loads[0]);
 
-    internal override double UnloadedVolts(int device, SupplyLevel level, Load[] loads) => Source(level);
+    internal override double UnloadedVolts(int device, RailVolts rail, Load[] loads) => Source(rail);
 
     // The unstable voltage is known here: above it the circuit gives more current than the device takes.
-    internal override bool CanClimbFrom(double volts, int device, SupplyLevel level, Load[] loads)
+    internal override bool CanClimbFrom(double volts, int device, RailVolts rail, Load[] loads)
     {
-        double settled = RunKernel.LoadVolts(Source(level), Ohms(level), loads[0]);
-        return settled > 0 && volts >= UnstableVolts(device, volts, settled, level, loads);
+        double settled = RunKernel.LoadVolts(Source(rail), Ohms(rail), loads[0]);
+        return settled > 0 && volts >= UnstableVolts(device, volts, settled, rail, loads);
     }
 
-    internal override double UnstableVolts(int device, double sinking, double settled, SupplyLevel level, Load[] loads) =>
-        RunKernel.UnstableVolts(Source(level), Ohms(level), loads[0], settled);
+    internal override double UnstableVolts(int device, double sinking, double settled, RailVolts rail, Load[] loads) =>
+        RunKernel.UnstableVolts(Source(rail), Ohms(rail), loads[0], settled);
 
-    private double Ohms(SupplyLevel level) => level == SupplyLevel.Lowest ? _ohmsAtLowest : _ohmsAtHighest;
+    private double Ohms(RailVolts rail) => rail.IsHighest ? _ohmsAtHighest : _ohmsAtLowest;
 
-    private double Source(SupplyLevel level) => SupplyVolts(Group.Feeds[0].Box, level);
+    private double Source(RailVolts rail) => rail.Of(Group.Feeds[0].Box);
 }

@@ -19,7 +19,8 @@ public readonly struct StartResult : IEquatable<StartResult>
     {
         AtStart = atStart;
         _starting = starting;
-        Verdict = StartKernel.Judge(atStart.SourceVolts, atStart.Ohms, atStart.Load, atStart.SolvedVolts, starting);
+        Verdict = StartKernel.Judge(atStart.SourceVolts, atStart.SolvedVolts, starting,
+            () => starting.TurnOnVolts >= RunKernel.UnstableVolts(atStart.SourceVolts, atStart.Ohms, atStart.Load, atStart.SolvedVolts));
     }
 
     /// <summary>Whether it starts, and if not, why.</summary>

@@ -16,8 +16,10 @@ public sealed class Starting
     /// <param name="turnOn">Rising terminal voltage at which it starts, above 0. [V]</param>
     /// <param name="dropOut">Falling terminal voltage at which it stops, above 0 and not above <paramref name="turnOn"/>. [V]</param>
     /// <param name="softStart">Whether the draw ramps up.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A voltage is outside its range, or <paramref name="softStart"/> is none of those there are.</exception>
-    public Starting(ElectricPotential turnOn, ElectricPotential dropOut, SoftStart softStart)
+    /// <param name="delay">How long it waits after power comes before it draws, at least 0; null where nobody declares it. [s]</param>
+    /// <param name="holdUp">How long it runs on without power, at least 0; null where nobody declares it. [s]</param>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or <paramref name="softStart"/> is none of those there are.</exception>
+    public Starting(ElectricPotential turnOn, ElectricPotential dropOut, SoftStart softStart, Duration? delay = null, Duration? holdUp = null)
     {
         TurnOnVolts = Require.Positive(turnOn.Volts, nameof(turnOn), "V");
         DropOutVolts = Require.Positive(dropOut.Volts, nameof(dropOut), "V");
@@ -29,6 +31,10 @@ public sealed class Starting
         TurnOn = turnOn;
         DropOut = dropOut;
         SoftStart = Require.Known(softStart, nameof(softStart));
+        DelaySeconds = delay is Duration wait ? Require.NotNegative(wait.Seconds, nameof(delay), "s") : null;
+        HoldUpSeconds = holdUp is Duration held ? Require.NotNegative(held.Seconds, nameof(holdUp), "s") : null;
+        Delay = delay;
+        HoldUp = holdUp;
     }
 
     /// <summary>Rising terminal voltage at which it starts.</summary>
@@ -40,9 +46,19 @@ public sealed class Starting
     /// <summary>Whether the draw ramps up.</summary>
     public SoftStart SoftStart { get; }
 
+    /// <summary>How long it waits after power comes before it draws, or null where nobody declares it. [s]</summary>
+    public Duration? Delay { get; }
+
+    /// <summary>How long it runs on without power, or null where nobody declares it. [s]</summary>
+    public Duration? HoldUp { get; }
+
     internal double TurnOnVolts { get; }
 
     internal double DropOutVolts { get; }
+
+    internal double? DelaySeconds { get; }
+
+    internal double? HoldUpSeconds { get; }
 
     /// <summary>Both voltages in the invariant culture; never throws.</summary>
     public override string ToString() => FormattableString.Invariant($"turns on at {TurnOnVolts:G6} V, drops out at {DropOutVolts:G6} V");

@@ -34,6 +34,9 @@ internal sealed class FeedGroup
     /// <summary>Whether return currents divide, so that it takes a network of both poles.</summary>
     internal bool SharesReturns => Links.Count > 0 || Feeds.Any(f => f.Runs.Any(r => r.ReturnAt is not null));
 
+    /// <summary>One output as if nothing else were joined to what it feeds.</summary>
+    internal static FeedGroup Alone(OutputFeed feed) => new([feed], [], []);
+
     internal static IReadOnlyList<FeedGroup> AllOf(Site site)
     {
         IReadOnlyList<OutputFeed> feeds = OutputFeed.AllOf(site);

@@ -42,7 +42,7 @@ internal sealed class AdapterTrial
     }
 
     private HashSet<string> DevicesFedWellBy(Site site) => new(site.Assess().Boxes
-        .Where(b => b.Outputs.Count > 0 && b.Worst.Amperes / _policy.LoadingShare <= b.Worst.DeratedAmperes)
+        .Where(b => b.Outputs.Count > 0 && _policy.IsKeptBy(b.Worst))
         .SelectMany(b => b.Outputs).SelectMany(o => o.Devices).Select(d => d.Name), StringComparer.Ordinal);
 
     // The runs of the box go, and what is joined to it; each device gets an adapter and a place of its own.

@@ -18,8 +18,8 @@ internal sealed class BoxOffer
         _trial = trial;
         _site = site.With(trial.InItsPlace(candidate));
         Box = trial.Placed(candidate);
-        double coldest = site.Conditions.Min(c => c.At.CableCelsius);
-        _parts = [.. PartsOf(_site, box.Name).Select(part => new SolvedGroup(part, site.Conditions, coldest).Outputs
+        AirOfBoxes[] air = AirOfBoxes.AroundBoxes(site);
+        _parts = [.. PartsOf(_site, box.Name).Select(part => GroupInCondition.Outputs(SiteSolver.InConditions(part, _site, air, RailVolts.Lowest, RailVolts.Highest))
             .Where(o => string.Equals(o.Box.Name, box.Name, StringComparison.Ordinal)).ToArray())];
     }
 
@@ -48,7 +48,7 @@ internal sealed class BoxOffer
 
     /// <summary>The box as it feeds some parts, in every condition; the outputs are those of the site's box.</summary>
     internal BoxAssessment Feeding(IEnumerable<int> parts) =>
-        SiteSolver.AssessBox(_site, Box, [.. parts.SelectMany(part => _parts[part]).OrderBy(o => o.Assessment.Output.Number)]);
+        SiteSolver.AssessBox(_site, Box, [.. parts.SelectMany(part => _parts[part]).OrderBy(o => o.Output.Number)]);
 
     /// <summary>What a part takes at least: with every motor at rest. [A]</summary>
     internal double LeastAmperes(int part, int condition) => _parts[part].Sum(o => o.AmperesAtRest[condition]);
@@ -64,5 +64,5 @@ internal sealed class BoxOffer
     }
 
     private static bool AreAlike(SolvedOutput a, SolvedOutput b) => a.AmperesAtRest.SequenceEqual(b.AmperesAtRest)
-        && a.Assessment.InConditions.Select(c => c.Amperes).SequenceEqual(b.Assessment.InConditions.Select(c => c.Amperes));
+        && a.Amperes.SequenceEqual(b.Amperes);
 }

@@ -66,7 +66,7 @@ internal sealed class BoxTrial(Site site, DistributionBox box, SizingPolicy poli
     // If the largest current on the strongest output and so on down the line will not do, no other order will.
     private static BoxShortfall? OutputTooWeak(DistributionBox candidate, BoxAssessment solved) => solved.Outputs
         .OrderByDescending(o => o.Worst.Amperes)
-        .Zip(candidate.Outputs.OrderByDescending(o => o.LimitAmperes), (used, output) => used.Worst.Amperes <= output.LimitAmperes
+        .Zip(candidate.Outputs.OrderByDescending(o => o.LimitAmperes), (used, output) => !used.Worst.LimitOf(output).IsViolated
             ? null
             : new BoxShortfall(BoxConstraint.OutputLimit, used.Worst.Current, output.Limit, used.Worst.Condition))
         .FirstOrDefault(shortfall => shortfall is not null);
@@ -102,9 +102,8 @@ internal sealed class BoxTrial(Site site, DistributionBox box, SizingPolicy poli
     private BoxShortfall? SupplyTooWeak(BoxAssessment solved)
     {
         BoxInCondition worst = solved.Worst;
-        double needed = worst.Amperes / policy.LoadingShare;
-        return needed <= worst.DeratedAmperes
+        return policy.IsKeptBy(worst)
             ? null
-            : new BoxShortfall(BoxConstraint.Rating, ElectricCurrent.FromAmperes(needed), worst.DeratedRating, worst.Condition);
+            : new BoxShortfall(BoxConstraint.Rating, ElectricCurrent.FromAmperes(worst.Amperes / policy.LoadingShare), worst.DeratedRating, worst.Condition);
     }
 }

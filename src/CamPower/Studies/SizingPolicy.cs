@@ -40,6 +40,9 @@ public sealed class SizingPolicy
     public override string ToString() =>
         FormattableString.Invariant($"{SpareShare * 100:0.###} % spare outputs, loaded to {LoadingShare * 100:0.###} %");
 
+    /// <summary>Whether the supply of a box is loaded no further than this; where its warmth is not known that is for another constraint to say.</summary>
+    internal bool IsKeptBy(BoxInCondition box) => box.Load(Loading).Verdict is Verdict.Holds or Verdict.Unknown;
+
     // What a binary fraction is above the decimal one is no output.
     internal int OutputsFor(int used) => (int)Math.Ceiling((used * (1 + SpareShare)) - 1e-9);
 }

@@ -20,7 +20,7 @@ public sealed class SupplyLayout
         Site = site;
         Assessment = assessment;
         Devices = devices.Count;
-        DevicesInWindow = devices.Count(IsInWindow);
+        DevicesInWindow = devices.Count(d => d.Verdict == Verdict.Holds);
         Supplies = Array.AsReadOnly([.. assessment.Boxes.Where(b => boxes.Contains(b.Box))]);
         MostLoaded = Supplies.OrderByDescending(b => LoadingOf(b)).First();
         CableLength = Length.FromMeters(devices.SelectMany(d => d.Path).Distinct().Sum(run => run.Run.OneWayLength.Meters));
@@ -75,14 +75,11 @@ public sealed class SupplyLayout
             $"{DevicesInWindow} of {Devices} in their windows, worst margin {margin}, most loaded {MostLoaded.Box} {loading}, supplies and outlets: {Supplies.Count}, {CableLength.Meters:0.#} m of cable losing {(double)CableLoss.Watts:0.0} W");
     }
 
-    private static bool IsInWindow(DeviceAssessment device) => device.Worst.State != DeviceState.WrongCurrent
-        && !TrimBreach.TooLow(device).Concat(TrimBreach.TooHigh(device)).Any();
-
     private static double LoadingOf(BoxAssessment box) => box.Worst.Amperes > 0 ? box.Worst.Amperes / box.Worst.DeratedAmperes : 0;
 
     private static double LossOf(DeviceAssessment device, Condition condition)
     {
         DeviceInCondition inCondition = device.InConditions.Single(d => ReferenceEquals(d.Condition, condition));
-        return inCondition.AmperesDrawn > 0 ? inCondition.AmperesDrawn * (device.Box.Supply.Output.LowestVolts - inCondition.UpVolts) : 0;
+        return inCondition.AmperesDrawn > 0 ? inCondition.AmperesDrawn * (inCondition.SupplyVolts - inCondition.UpVolts) : 0;
     }
 }

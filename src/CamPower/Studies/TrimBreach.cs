@@ -1,5 +1,6 @@
 using System.Collections.Generic;
 using System.Linq;
+using UnitsNet;
 
 namespace CamPower.Studies;
 
@@ -26,11 +27,8 @@ internal sealed class TrimBreach(DeviceAssessment device, TrimBound bound, Condi
     }
 
     /// <summary>Where a device sees more than it accepts at light load.</summary>
-    internal static IEnumerable<TrimBreach> TooHigh(DeviceAssessment device)
-    {
-        bool exceeds = device.Worst.Accepted is VoltageRange accepted && device.LightLoadVolts > accepted.HighestVolts;
-        return exceeds ? [new TrimBreach(device, TrimBound.HighestVoltage)] : [];
-    }
+    internal static IEnumerable<TrimBreach> TooHigh(DeviceAssessment device) =>
+        device.AtLightLoad.IsViolated ? [new TrimBreach(device, TrimBound.HighestVoltage)] : [];
 
     private static TrimBound? BoundUnder(DeviceInCondition device)
     {
@@ -39,6 +37,6 @@ internal sealed class TrimBreach(DeviceAssessment device, TrimBound bound, Condi
         if (device.Start == StartVerdict.SettlesBelowDropOut) return TrimBound.DropOut;
         if (device.Start is StartVerdict.UnloadedBelowTurnOn or StartVerdict.TurnOnBelowUnstableVoltage) return TrimBound.Starting;
         if (device.State != DeviceState.Up) return TrimBound.DropOut;
-        return device.MarginVolts < 0 ? TrimBound.LowestVoltage : null;
+        return device.LowestVoltage(Ratio.Zero).IsViolated ? TrimBound.LowestVoltage : null;
     }
 }

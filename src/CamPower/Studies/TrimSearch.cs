@@ -15,6 +15,8 @@ internal sealed class TrimSearch
 
     private readonly Site _site;
     private readonly DistributionBox _box;
+    private readonly List<FeedGroup> _groups;
+    private readonly List<DistributionBox> _boxes;
     private readonly double _coldestCelsius, _fromVolts, _toVolts;
     private readonly int _steps;
     private readonly CancellationToken _cancellationToken;
@@ -28,7 +30,8 @@ internal sealed class TrimSearch
         VoltageRange? trim = (box.Supply.Output as DcOutput)?.Trim;
         _fromVolts = trim?.LowestVolts ?? box.Supply.Output.NominalVolts;
         _toVolts = trim?.HighestVolts ?? box.Supply.Output.NominalVolts;
-        _steps = GroupsOf(site).Any(g => g.SharesReturns) ? StepsOfSharedReturns : 1;
+        (_groups, _boxes) = JoinedTo(box, site);
+        _steps = _groups.Exists(g => g.SharesReturns) ? StepsOfSharedReturns : 1;
     }
 
     internal TrimWindow Window()
@@ -43,9 +46,9 @@ internal sealed class TrimSearch
     // Nothing is lost on the way while nothing is drawn.
     private TrimLimit BeforeLoad()
     {
-        FedDevice? first = GroupsOf(_site).SelectMany(g => g.Devices).Where(d => IsOfThisBox(d.Box) && d.Accepted is not null).OrderBy(d => d.Accepted!.HighestVolts).FirstOrDefault();
+        FedDevice? first = _groups.SelectMany(g => g.Devices).Where(d => IsOfThisBox(d.Box) && d.Accepted is not null).OrderBy(d => d.Accepted!.HighestVolts).FirstOrDefault();
         double volts = first?.Accepted!.HighestVolts / (1 + _box.Supply.Output.Tolerance.DecimalFractions) ?? double.PositiveInfinity;
-        return volts < _toVolts ? new TrimLimit(volts, TrimBound.NoLoadVoltage, first!.Device) : new TrimLimit(_toVolts, TrimBound.SupplyRange);
+        return Limits.IsBelow(volts, _toVolts) ? new TrimLimit(volts, TrimBound.NoLoadVoltage, first!.Device) : new TrimLimit(_toVolts, TrimBound.SupplyRange);
     }
 
     // Seen from the side where nothing should be out: the last set point before something is.
@@ -88,14 +91,26 @@ internal sealed class TrimSearch
     // The box set to a voltage, whether or not its supply can be.
     private IEnumerable<TrimBreach> BreachesAt(Func<DeviceAssessment, IEnumerable<TrimBreach>> breaches, double volts)
     {
-        Site site = _site.With(_box.With(_box.Supply.Giving(volts)));
-        return GroupsOf(site)
-            .SelectMany(group => new SolvedGroup(group, site.Conditions, _coldestCelsius, _cancellationToken).Devices)
+        double share = _box.Supply.Output.Tolerance.DecimalFractions;
+        RailVolts lowest = RailVolts.Lowest.With(_box, volts * (1 - share)), highest = RailVolts.Highest.With(_box, volts * (1 + share));
+        return new SiteSolver(_site, _groups, _boxes, lowest, highest, _cancellationToken).Solve().Devices
             .Where(device => IsOfThisBox(device.Box))
             .SelectMany(breaches);
     }
 
-    private IEnumerable<FeedGroup> GroupsOf(Site site) => site.Feeds.Where(group => group.Feeds.Any(feed => IsOfThisBox(feed.Box)));
+    // What hangs together with it through shared returns, and through the air of a cabinet.
+    private static (List<FeedGroup> Groups, List<DistributionBox> Boxes) JoinedTo(DistributionBox box, Site site)
+    {
+        List<DistributionBox> boxes = [box];
+        while (true)
+        {
+            List<FeedGroup> groups = [.. site.Feeds.Where(g => g.Feeds.Any(f => boxes.Contains(f.Box)))];
+            List<DistributionBox> joined = [.. site.Boxes.Where(b => boxes.Exists(known => ReferenceEquals(known, b) || (known.Cabinet is not null && known.Cabinet == b.Cabinet))
+                || groups.Exists(g => g.Feeds.Any(f => ReferenceEquals(f.Box, b))))];
+            if (joined.Count == boxes.Count) return (groups, joined);
+            boxes = joined;
+        }
+    }
 
-    private bool IsOfThisBox(DistributionBox box) => string.Equals(box.Name, _box.Name, StringComparison.Ordinal);
+    private bool IsOfThisBox(DistributionBox box) => ReferenceEquals(box, _box);
 }

@@ -43,7 +43,7 @@ public sealed class TrimWindow
     public TrimLimit HighestBeforeLoad { get; }
 
     /// <summary>Whether no set point will do: what the one limit asks for, the other does not allow.</summary>
-    public bool IsEmpty => Lowest.Volts > Highest.Volts;
+    public bool IsEmpty => Limits.IsAbove(Lowest.Volts, Highest.Volts);
 
     /// <summary>How far the two limits lie on the wrong sides of each other; 0 where the window is not empty. [V]</summary>
     public ElectricPotential Conflict => ElectricPotential.FromVolts(IsEmpty ? Lowest.Volts - Highest.Volts : 0);
@@ -56,12 +56,12 @@ public sealed class TrimWindow
 
     /// <summary>Whether a set point lies inside the window, its ends included.</summary>
     /// <param name="setPoint">The set point. [V]</param>
-    public bool Contains(ElectricPotential setPoint) => setPoint.Volts >= Lowest.Volts && setPoint.Volts <= Highest.Volts;
+    public bool Contains(ElectricPotential setPoint) => !Limits.IsBelow(setPoint.Volts, Lowest.Volts) && !Limits.IsAbove(setPoint.Volts, Highest.Volts);
 
     /// <summary>Both ends, or what conflicts, in the invariant culture; never throws.</summary>
     public override string ToString() => IsEmpty
         ? Invariant($"{Box}: none, {Lowest.Volts - Highest.Volts:0.00#} V short: at least {Lowest}, at most {Highest}")
         : $"{Box}: {Lowest} to {Highest}{Warning}";
 
-    private string Warning => HighestBeforeLoad.Volts < Highest.Volts ? $"; without load at most {HighestBeforeLoad}" : "";
+    private string Warning => Limits.IsBelow(HighestBeforeLoad.Volts, Highest.Volts) ? $"; without load at most {HighestBeforeLoad}" : "";
 }

@@ -19,10 +19,11 @@ public sealed class AcOutput : SupplyOutput
     /// <param name="tolerance">How far the output may be off its nominal voltage, line and load regulation included, from 0 to 0.5. [1]</param>
     /// <param name="sourceResistance">Resistance behind the terminals in a fault, from 1 µΩ to 100 MΩ; null where the data sheet does not say. [Ω]</param>
     /// <param name="overload">What it does in overload; null where the data sheet does not say.</param>
+    /// <param name="rise">How long it takes to its voltage when it is switched on, at least 0; null where the data sheet does not say. [s]</param>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public AcOutput(ElectricPotential nominal, ElectricCurrent ratedCurrent, Ratio tolerance,
-        ElectricResistance? sourceResistance = null, OverloadBehaviour? overload = null)
-        : base(nominal, ratedCurrent, tolerance, nominal.Volts, sourceResistance, overload)
+        ElectricResistance? sourceResistance = null, OverloadBehaviour? overload = null, Duration? rise = null)
+        : base(nominal, ratedCurrent, tolerance, nominal.Volts, sourceResistance, overload, rise)
     {
     }
 
@@ -31,7 +32,4 @@ public sealed class AcOutput : SupplyOutput
 
     /// <summary>Nominal voltage times rated current: the size of the transformer. [VA]</summary>
     public ElectricApparentPower RatedApparentPower => ElectricApparentPower.FromVoltamperes(NominalVolts * RatedAmperes);
-
-    internal override SupplyOutput Giving(double volts) =>
-        new AcOutput(ElectricPotential.FromVolts(volts), RatedCurrent, Tolerance, SourceResistance, Overload);
 }

@@ -28,12 +28,13 @@ public sealed class DcOutput : SupplyOutput
     /// <param name="overload">What it does in overload; null where the data sheet does not say.</param>
     /// <param name="capacitance">Capacitance across the terminals, above 0; null where the data sheet does not say. [F]</param>
     /// <param name="ratedPower">Rated output power, above 0; null where the data sheet does not say: nominal voltage times rated current then. [W]</param>
+    /// <param name="rise">How long it takes from nothing to its voltage when it is switched on, at least 0; null where the data sheet does not say. [s]</param>
     /// <exception cref="ArgumentException">A set point is given without a trim range.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public DcOutput(ElectricPotential nominal, ElectricCurrent ratedCurrent, Ratio tolerance, VoltageRange? trim = null,
         ElectricPotential? setPoint = null, Ratio? ripple = null, ElectricResistance? sourceResistance = null,
-        OverloadBehaviour? overload = null, ElectricCapacitance? capacitance = null, Power? ratedPower = null)
-        : base(nominal, ratedCurrent, tolerance, SetVoltsOf(nominal, trim, setPoint), sourceResistance, overload)
+        OverloadBehaviour? overload = null, ElectricCapacitance? capacitance = null, Power? ratedPower = null, Duration? rise = null)
+        : base(nominal, ratedCurrent, tolerance, SetVoltsOf(nominal, trim, setPoint), sourceResistance, overload, rise)
     {
         if (ripple is Ratio share) Require.Within(share.DecimalFractions, 0, 1, nameof(ripple), "");
         if (capacitance is ElectricCapacitance size) Require.Positive(size.Farads, nameof(capacitance), "F");
@@ -72,10 +73,7 @@ public sealed class DcOutput : SupplyOutput
     /// <exception cref="ArgumentException">It has no trim range.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="setPoint"/> is outside the trim range.</exception>
     public DcOutput SetTo(ElectricPotential setPoint) =>
-        new(Nominal, RatedCurrent, Tolerance, Trim, setPoint, Ripple, SourceResistance, Overload, Capacitance, RatedPower);
-
-    internal override SupplyOutput Giving(double volts) => new DcOutput(ElectricPotential.FromVolts(volts), RatedCurrent, Tolerance,
-        ripple: Ripple, sourceResistance: SourceResistance, overload: Overload, capacitance: Capacitance, ratedPower: RatedPower);
+        new(Nominal, RatedCurrent, Tolerance, Trim, setPoint, Ripple, SourceResistance, Overload, Capacitance, RatedPower, Rise);
 
     private static double SetVoltsOf(ElectricPotential nominal, VoltageRange? trim, ElectricPotential? setPoint)
     {

@@ -65,9 +65,6 @@ public sealed class Supply
     /// <summary>The name; never throws.</summary>
     public override string ToString() => Name;
 
-    /// <summary>A supply like it that gives another voltage, whether or not this one can be trimmed to it. [V]</summary>
-    internal Supply Giving(double volts) => With(Output.Giving(volts));
-
     /// <inheritdoc cref="DeratedCurrentAt"/>
     internal double DeratedAmperesAt(double celsius, double? lineVolts, double altitudeMeters) =>
         Accepts(lineVolts) ? Output.SetAmperes * Derating.ShareAt(celsius, lineVolts, altitudeMeters) : 0;

@@ -12,7 +12,7 @@ namespace CamPower;
 public abstract class SupplyOutput
 {
     private protected SupplyOutput(ElectricPotential nominal, ElectricCurrent ratedCurrent, Ratio tolerance, double setVolts,
-        ElectricResistance? sourceResistance, OverloadBehaviour? overload)
+        ElectricResistance? sourceResistance, OverloadBehaviour? overload, Duration? rise)
     {
         NominalVolts = Require.SourceVolts(nominal.Volts, nameof(nominal));
         RatedAmperes = Require.Positive(ratedCurrent.Amperes, nameof(ratedCurrent), "A");
@@ -26,6 +26,8 @@ public abstract class SupplyOutput
         Tolerance = tolerance;
         SourceResistance = sourceResistance;
         Overload = overload;
+        RiseSeconds = rise is Duration time ? Require.NotNegative(time.Seconds, nameof(rise), "s") : null;
+        Rise = rise;
     }
 
     /// <summary>Direct or alternating.</summary>
@@ -46,11 +48,16 @@ public abstract class SupplyOutput
     /// <summary>What it does in overload; null where the data sheet does not say.</summary>
     public OverloadBehaviour? Overload { get; }
 
+    /// <summary>How long it takes from nothing to its voltage when it is switched on; null where the data sheet does not say. [s]</summary>
+    public Duration? Rise { get; }
+
     /// <summary>The lowest output voltage within the tolerance. [V]</summary>
     public ElectricPotential LowestVoltage => ElectricPotential.FromVolts(LowestVolts);
 
     /// <summary>The highest output voltage within the tolerance. [V]</summary>
     public ElectricPotential HighestVoltage => ElectricPotential.FromVolts(HighestVolts);
+
+    internal double? RiseSeconds { get; }
 
     internal double NominalVolts { get; }
 
@@ -69,7 +76,4 @@ public abstract class SupplyOutput
     /// <summary>Voltage, kind and rated current in the invariant culture; never throws.</summary>
     public override string ToString() =>
         FormattableString.Invariant($"{SetVolts:G6} V {(Kind == CurrentKind.Dc ? "DC" : "AC")}, {RatedAmperes:G6} A");
-
-    /// <summary>An output like it that gives another voltage, whether or not this one can be set to it. [V]</summary>
-    internal abstract SupplyOutput Giving(double volts);
 }

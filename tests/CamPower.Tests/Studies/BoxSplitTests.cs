@@ -180,7 +180,7 @@ public class BoxSplitTests
         {
             bool isCommon = ReferenceEquals(policy, Common);
             double outputs = isCommon ? Math.Ceiling(1.25 * group.Count) : group.Count, share = isCommon ? 0.8 : 1;
-            return outputs <= box.Outputs.Count && group.Max() <= box.Outputs[0].Limit.Amperes && group.Sum() / share <= box.Supply.Output.RatedCurrent.Amperes;
+            return outputs <= box.Outputs.Count && group.Max() <= box.Outputs[0].Limit.Amperes && group.Sum() <= box.Supply.Output.RatedCurrent.Amperes * share * (1 + 1e-9);
         }
     }
 

@@ -34,8 +34,8 @@ internal static class TrimSites
     internal static bool IsIn(DeviceAssessment device) =>
         device.InConditions.All(IsIn) && IsNotTooHigh(device);
 
-    internal static bool IsNotTooHigh(DeviceAssessment device) => device.LightLoadVoltage.Volts <= device.Worst.Accepted!.Highest.Volts;
+    internal static bool IsNotTooHigh(DeviceAssessment device) => device.LightLoadVoltage.Volts <= device.Worst.Accepted!.Highest.Volts * (1 + 1e-9);
 
     internal static bool IsIn(DeviceInCondition device) => device.State == DeviceState.Up && device.Start is StartVerdict.Starts or StartVerdict.Unknown
-        && device.Voltage.Volts >= device.Accepted!.Lowest.Volts;
+        && device.Voltage.Volts >= device.Accepted!.Lowest.Volts * (1 - 1e-9);
 }

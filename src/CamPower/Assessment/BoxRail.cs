@@ -1,0 +1,137 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Sites;
+using CamPower.Supplies;
+using UnitsNet;
+
+namespace CamPower.Assessment;
+
+/// <summary>What the voltage of one box does in one condition with everything on, and what that does to its devices.</summary>
+internal sealed class BoxRail
+{
+    private readonly SupplyOutput _supply;
+    private readonly RailLoad _load;
+    private readonly RailVolts _lowest;
+    private readonly DistributionBox _box;
+    private readonly double _standingAmperes;
+    private readonly Dictionary<FedDevice, double> _on = [];
+
+    /// <param name="box">The box.</param>
+    /// <param name="groups">The groups that it feeds, with everything on.</param>
+    /// <param name="amperes">What its outputs take together, as many motors moving as may. [A]</param>
+    internal BoxRail(DistributionBox box, IReadOnlyList<GroupInCondition> groups, double amperes)
+    {
+        _box = box;
+        _supply = box.Supply.Output;
+        _lowest = groups.Count > 0 ? groups[0].Lowest : RailVolts.Lowest;
+        Volts = _lowest.Of(box);
+        _load = new RailLoad(_supply, Volts, [.. groups.Select(g => new RailBranch(g.Circuit, g.Lowest, box, g.Loads))]);
+        bool isOverloaded = Limits.IsAbove(amperes, RailBalance.LimitOf(_supply));
+        if (isOverloaded) _standingAmperes = groups.Sum(g => g.AmperesOfAll.Where((_, f) => ReferenceEquals(g.Group.Feeds[f].Box, box)).Sum()) - amperes;
+        State = isOverloaded ? Overloaded() : RailState.StaysUp;
+        (StartingCurrent, ReturningCurrent) = (Starting(groups), Returning(groups));
+    }
+
+    /// <summary>What the voltage does.</summary>
+    internal RailState State { get; }
+
+    /// <summary>The voltage: where it is dragged to, or its lowest while it stays up. [V]</summary>
+    internal double Volts { get; private set; }
+
+    /// <summary>What its devices take as it comes up, against what the supply gives there.</summary>
+    internal Judgment StartingCurrent { get; }
+
+    /// <summary>What those take that a dip has not put off, against what the supply gives there.</summary>
+    internal Judgment ReturningCurrent { get; }
+
+    /// <summary>A device as it is behind this rail, given what it is behind one that stays up.</summary>
+    internal DeviceInCondition With(DeviceInCondition device, FedDevice fed)
+    {
+        if (State == RailState.StaysUp || device.State is not (DeviceState.Up or DeviceState.Restarting)) return Started(device);
+        return State switch
+        {
+            RailState.Pulses => device.Not(DeviceState.Restarting),
+            RailState.Off => device.Not(DeviceState.NeverUp),
+            RailState.Dragged when _on.TryGetValue(fed, out double volts) => device.State == DeviceState.Up ? device.At(_lowest.With(_box, Volts), volts) : device,
+            RailState.Dragged when fed.Device.Model.Starting is Starting starting => device.Not(Recovered >= starting.TurnOnVolts ? DeviceState.Restarting : DeviceState.NeverUp),
+            _ => device.Not(DeviceState.SupplyOverloaded),
+        };
+    }
+
+    // What does not start behind the limit is not up where everything begins off.
+    private DeviceInCondition Started(DeviceInCondition device)
+    {
+        if (device.Start != StartVerdict.Starts) return device;
+        if (StartingCurrent.NotStated is not null) return device.Starting(StartVerdict.Unknown);
+        if (!StartingCurrent.IsViolated) return device;
+        DeviceInCondition held = device.Starting(StartVerdict.HeldDownBySupply);
+        return device.State == DeviceState.Up && device.Condition.On.HasFlag(DrawShares.StartUp)
+            ? held.Not(_supply.Overload!.ShutsDown ? DeviceState.NeverUp : DeviceState.Restarting)
+            : held;
+    }
+
+    private RailState Overloaded()
+    {
+        if (_supply.Overload is null) return RailState.Unknown;
+        if (_supply.Overload.ShutsDown) return RailState.Off;
+        if (_supply.Overload.Pulses) return RailState.Pulses;
+        if (!RailBalance.IsKnown(_supply)) return RailState.Unknown;
+        RailRest rest = _load.Rest(Volts, _ => -_standingAmperes, without: null);
+        if (rest.IsBalance && rest.Volts >= Volts) return RailState.StaysUp;
+        Volts = rest.Volts;
+        foreach ((FedDevice device, double volts) in _load.Branches.SelectMany(b => b.OnAt(Volts))) _on[device] = volts;
+        return RailState.Dragged;
+    }
+
+    // Where the rail comes back to once those have let go that were too much.
+    private double Recovered => Volts > 0 ? RailBalance.Between(_supply, _load.FullVolts, _load.FullVolts, 0, v => _load.TakenAt(v, Volts) - _standingAmperes) : _load.FullVolts;
+
+    // As the rail comes up each device begins to draw at its turn-on voltage, unless it waits until the rail has risen.
+    private Judgment Starting(IReadOnlyList<GroupInCondition> groups) => WorstOf(groups, s => s.TurnOnVolts,
+        (s, v) => s.TurnOnVolts <= v && !Waits(s), s => _supply.RiseSeconds is null || s.DelaySeconds is null, "how long its devices wait before they start, and how long the supply takes to rise");
+
+    private Judgment Returning(IReadOnlyList<GroupInCondition> groups) =>
+        WorstOf(groups, s => s.DropOutVolts, (s, v) => s.DropOutVolts <= v, _ => false, string.Empty);
+
+    private bool Waits(Starting starting) => starting.DelaySeconds > _supply.RiseSeconds;
+
+    // At the voltage at which the supply is shortest of what is drawn; unknown where it is short only with those that may draw or not.
+    private Judgment WorstOf(IReadOnlyList<GroupInCondition> groups, Func<Starting, double> stepOf, Func<Starting, double, bool> mayDraw, Func<Starting, bool> isUncertain, string notStated)
+    {
+        if (_supply.Overload?.Limit is null) return default;
+        FedDevice[] devices = [.. groups.SelectMany(g => g.Group.Devices).Where(d => ReferenceEquals(d.Box, _box) && d.Accepted is not null)];
+        Judgment worst = default;
+        double shortest = double.NegativeInfinity;
+        foreach (double volts in devices.Select(d => d.Device.Model.Starting).OfType<Starting>().Select(stepOf).Where(v => v < _load.FullVolts).Distinct())
+        {
+            double given = RailBalance.GivenAt(_supply, _load.FullVolts, volts);
+            double taken = Taken(volts, d => Draws(d, volts)), certain = Taken(volts, d => Draws(d, volts) && !(d.Device.Model.Starting is Starting s && isUncertain(s)));
+            if (taken - given <= shortest) continue;
+            shortest = taken - given;
+            Judgment judged = Judgment.AtMost(certain, given, given, a => ElectricCurrent.FromAmperes(a));
+            worst = !judged.IsViolated && Limits.IsAbove(taken, given) ? Judgment.Unknown(notStated) : judged;
+        }
+
+        return worst;
+
+        bool Draws(FedDevice device, double volts) => device.Device.Model.Starting is Starting starting ? mayDraw(starting, volts) : device.Accepted?.LowestVolts <= volts;
+
+        double Taken(double volts, Func<FedDevice, bool> draws) => groups.Sum(g => TakenBy(g, volts, draws)) - _standingAmperes;
+    }
+
+    // What has no operating point there is counted with what it asks for.
+    private double TakenBy(GroupInCondition group, double volts, Func<FedDevice, bool> draws)
+    {
+        IReadOnlyList<FedDevice> devices = group.Group.Devices;
+        Load[] loads = [.. group.Loads.Select((load, i) => draws(devices[i]) ? load : Load.None)];
+        double[] solved = FeedSolver.Solved(group.Circuit, _lowest.With(_box, volts), loads);
+        double amperes = 0;
+        for (int i = 0; i < loads.Length; i++)
+        {
+            if (ReferenceEquals(devices[i].Box, _box)) amperes += loads[i].AmperesAt(solved[i] > 0 ? solved[i] : volts);
+        }
+
+        return amperes;
+    }
+}

@@ -1,0 +1,135 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Circuits;
+using CamPower.Sites;
+
+namespace CamPower.Assessment;
+
+/// <summary>What a part of a box's circuits takes as the voltage of the box falls, and which of its devices let go on the way down.</summary>
+/// <remarks>
+/// A device lets go where it has less than its drop-out voltage; where the circuit has no operating point any more, the one that was nearest to it.
+/// One that does not declare the voltage never does.
+/// </remarks>
+internal sealed class RailBranch
+{
+    private const int Halvings = 48;
+    private const double LeastShare = 1e-6;
+
+    private readonly FeedCircuit _circuit;
+    private readonly RailVolts _rail;
+    private readonly DistributionBox _box;
+    private readonly Load[] _loads;
+    private readonly int[] _devices;
+    private readonly Lazy<List<Stage>> _stages;
+
+    /// <param name="circuit">The circuit.</param>
+    /// <param name="rail">What feeds it while nothing is overloaded.</param>
+    /// <param name="box">The box whose voltage falls.</param>
+    /// <param name="loads">What its devices take.</param>
+    internal RailBranch(FeedCircuit circuit, RailVolts rail, DistributionBox box, Load[] loads)
+    {
+        _circuit = circuit;
+        _rail = rail;
+        _box = box;
+        _loads = loads;
+        _devices = [.. Enumerable.Range(0, loads.Length).Where(i => ReferenceEquals(circuit.Group.Devices[i].Box, box))];
+        _stages = new Lazy<List<Stage>>(() => [.. Stages()]);
+    }
+
+    /// <summary>Whether it is what one output feeds.</summary>
+    internal bool IsOf(BoxOutput output) => _circuit.Group.Feeds[0].Output == output;
+
+    /// <summary>The voltages of the box at which something lets go, or nothing balances any more, the highest first. [V]</summary>
+    internal IEnumerable<double> Steps => _stages.Value.Select(stage => stage.ToVolts).Where(volts => volts > 0);
+
+    /// <summary>What it takes at a voltage of the box, those off that let go on the way down to another one; infinite without an operating point. [A]</summary>
+    internal double AmperesAt(double volts, double downToVolts)
+    {
+        Load[]? on = _stages.Value.First(stage => downToVolts > stage.ToVolts || stage.ToVolts <= 0).Loads;
+        if (on is null) return double.PositiveInfinity;
+        var deviceVolts = new double[on.Length];
+        return TrySolve(volts, on, deviceVolts) ? _devices.Sum(i => on[i].AmperesAt(deviceVolts[i])) : double.PositiveInfinity;
+    }
+
+    /// <summary>The devices that are on at a voltage on the way down, and what they have there.</summary>
+    internal IEnumerable<(FedDevice Device, double Volts)> OnAt(double volts)
+    {
+        Load[]? on = _stages.Value.First(stage => volts > stage.ToVolts || stage.ToVolts <= 0).Loads;
+        var deviceVolts = new double[_loads.Length];
+        if (on is null || !TrySolve(volts, on, deviceVolts)) return [];
+        return _devices.Where(i => !ReferenceEquals(on[i], Load.None)).Select(i => (_circuit.Group.Devices[i], deviceVolts[i]));
+    }
+
+    private IEnumerable<Stage> Stages()
+    {
+        var on = (Load[])_loads.Clone();
+        double full = _rail.Of(_box), from = full;
+        while (true)
+        {
+            if (IsHeldAt(LeastShare * full, on))
+            {
+                yield return new Stage(0, on);
+                yield break;
+            }
+
+            double to = LastHeld(from, on, out double lost);
+            yield return new Stage(to, (Load[])on.Clone());
+            List<int> next = LettingGo(to, lost, on);
+            if (next.Count == 0)
+            {
+                yield return new Stage(0, null);
+                yield break;
+            }
+
+            foreach (int device in next) on[device] = Load.None;
+            from = to;
+        }
+    }
+
+    // The lowest voltage of the box, to rounding, at which nothing has to let go.
+    private double LastHeld(double from, Load[] on, out double lost)
+    {
+        double held = from;
+        lost = 0;
+        for (int halving = 0; halving < Halvings; halving++)
+        {
+            double middle = (held + lost) / 2;
+            if (IsHeldAt(middle, on)) held = middle;
+            else lost = middle;
+        }
+
+        return held;
+    }
+
+    private bool IsHeldAt(double volts, Load[] on)
+    {
+        var deviceVolts = new double[on.Length];
+        return TrySolve(volts, on, deviceVolts) && !Array.Exists(_devices, i => IsUnder(i, deviceVolts[i], on));
+    }
+
+    private List<int> LettingGo(double held, double lost, Load[] on)
+    {
+        var deviceVolts = new double[on.Length];
+        if (TrySolve(lost, on, deviceVolts)) return [.. _devices.Where(i => IsUnder(i, deviceVolts[i], on))];
+        if (!TrySolve(held, on, deviceVolts)) Array.Clear(deviceVolts, 0, deviceVolts.Length);
+        return [.. _devices.Where(i => CanLetGo(i, on)).OrderByDescending(i => DropOutOf(i) / deviceVolts[i]).Take(1)];
+    }
+
+    private bool IsUnder(int device, double volts, Load[] on) => CanLetGo(device, on) && volts < DropOutOf(device);
+
+    private bool CanLetGo(int device, Load[] on) => !ReferenceEquals(on[device], Load.None) && _circuit.Group.Devices[device].Device.Model.Starting is not null;
+
+    private double DropOutOf(int device) => _circuit.Group.Devices[device].Device.Model.Starting!.DropOutVolts;
+
+    private bool TrySolve(double volts, Load[] on, double[] deviceVolts) =>
+        volts > 0 && _circuit.TrySolve(_rail.With(_box, volts), on, deviceVolts);
+
+    // Down to a voltage these loads are on; null where the circuit balances no more.
+    private sealed class Stage(double toVolts, Load[]? loads)
+    {
+        internal double ToVolts => toVolts;
+
+        internal Load[]? Loads => loads;
+    }
+}

@@ -1,0 +1,70 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Supplies;
+
+namespace CamPower.Assessment;
+
+/// <summary>All that a box feeds in one condition, as the voltage at its terminals falls because its supply is asked for more than its limit.</summary>
+/// <remarks>
+/// From one voltage at which something lets go to the next, what is taken is convex: a tangent at the upper end says in most cases that there is no
+/// balance between them. Those tangents are worked out once, for whatever fault is added.
+/// </remarks>
+internal sealed class RailLoad
+{
+    private const double TangentStep = 1e-4;
+
+    private readonly SupplyOutput _supply;
+    private readonly Lazy<double[]> _steps;
+    private readonly Lazy<(double At, double Below)[]> _taken;
+
+    internal RailLoad(SupplyOutput supply, double fullVolts, IReadOnlyList<RailBranch> branches)
+    {
+        _supply = supply;
+        FullVolts = fullVolts;
+        Branches = branches;
+        _steps = new Lazy<double[]>(() => [fullVolts, .. branches.SelectMany(b => b.Steps).Where(v => v < fullVolts).Distinct().OrderByDescending(v => v), 0]);
+        _taken = new Lazy<(double, double)[]>(() => Array.ConvertAll(_steps.Value, v => (TakenAt(v, v), TakenAt(v * (1 - TangentStep), v))));
+    }
+
+    internal double FullVolts { get; }
+
+    internal IReadOnlyList<RailBranch> Branches { get; }
+
+    /// <summary>What all of it takes at a voltage, those off that let go on the way down to another one. [A]</summary>
+    internal double TakenAt(double volts, double downToVolts)
+    {
+        double amperes = 0;
+        foreach (RailBranch branch in Branches) amperes += branch.AmperesAt(volts, downToVolts);
+        return amperes;
+    }
+
+    /// <summary>Where it comes to rest on the way down.</summary>
+    /// <param name="fromVolts">Where to begin: above it there is no rest. [V]</param>
+    /// <param name="added">What else is taken at a voltage: convex too. [A]</param>
+    /// <param name="without">The branch that takes nothing, because it is where the fault is; null for none.</param>
+    internal RailRest Rest(double fromVolts, Func<double, double> added, RailBranch? without)
+    {
+        double[] steps = _steps.Value;
+        int step = 0;
+        while (step < steps.Length - 1 && steps[step + 1] >= fromVolts) step++;
+        for (double from = fromVolts; step < steps.Length - 1; from = steps[++step])
+        {
+            double down = from, to = steps[step + 1];
+            if (HasNone(step, from, to)) continue;
+            double volts = RailBalance.Between(_supply, FullVolts, from, to, v => TakenAt(v, down) - (without?.AmperesAt(v, down) ?? 0) + added(v));
+            if (volts > 0) return new RailRest(volts, isBalance: true);
+        }
+
+        return default;
+
+        bool HasNone(int at, double from, double to)
+        {
+            if (!steps[at].Equals(from)) return false;
+            double left = from * (1 - TangentStep), atFrom = Missing(from, _taken.Value[at].At), atLeft = Missing(left, _taken.Value[at].Below);
+            return atFrom > 0 && atLeft > 0 && !(left - (atLeft * (from - left) / (atFrom - atLeft)) > to && atFrom > atLeft);
+
+            double Missing(double v, double taken) => taken - (without?.AmperesAt(v, from) ?? 0) + added(v) - RailBalance.GivenAt(_supply, FullVolts, v);
+        }
+    }
+}
