@@ -1,6 +1,8 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using CamPower.Reports.Charts;
+using CamPower.Reports.Diagrams;
 using OxyPlot;
 using UnitsNet;
 
@@ -23,10 +25,15 @@ public sealed class Chart
     private readonly string _svg;
 
     internal Chart(string title, string description, PlotModel model, double height = ChartFrame.Height)
+        : this(title, description, SvgDrawing.Of(model, height))
+    {
+    }
+
+    internal Chart(string title, string description, string svg)
     {
         Title = PlainText.Of(title);
         Description = PlainText.Of(description);
-        _svg = SvgDrawing.Of(model, height);
+        _svg = svg;
     }
 
     /// <summary>What it is of.</summary>
@@ -86,6 +93,23 @@ public sealed class Chart
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="ambient"/> is outside the device's curve.</exception>
     public static Chart OpeningTimes(ProtectiveDevice device, Temperature ambient, IEnumerable<ShortCircuit>? shorts = null) =>
         OpeningTimesChart.Of(Given.NotNull(device, nameof(device)), ambient, Given.Items(shorts ?? [], nameof(shorts)));
+
+    /// <summary>All devices of a box: lowest and highest volts over all conditions against what each accepts, least margin first.</summary>
+    /// <param name="assessment">The solved site.</param>
+    /// <param name="box">A box of it.</param>
+    /// <remarks>A device that does not stay up has a cross instead of a line. Devices of the other kind of current are left out.</remarks>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public static Chart DeviceVolts(SiteAssessment assessment, BoxAssessment box) =>
+        DeviceVoltsChart.Of(Given.NotNull(box, nameof(box)), Given.NotNull(assessment, nameof(assessment)).Devices.Where(d => d.Box == box.Box));
+
+    /// <summary>A box on one line each: supply, outputs with their protection, runs, junctions and devices, with what is wrong at its place.</summary>
+    /// <param name="assessment">The solved site.</param>
+    /// <param name="box">A box of it.</param>
+    /// <param name="findings">What the rules found on the site; cautions and worse are marked, in shape and in words.</param>
+    /// <remarks>Symbols of IEC 60617 (from memory) where there is one. Volts are the lowest and the highest that a device may see in any condition.</remarks>
+    /// <exception cref="ArgumentNullException">An argument or a finding is null.</exception>
+    public static Chart OneLine(SiteAssessment assessment, BoxAssessment box, IEnumerable<Finding> findings) =>
+        OneLineDiagram.Of(Given.NotNull(assessment, nameof(assessment)), Given.NotNull(box, nameof(box)), Given.Items(findings, nameof(findings)));
 
     /// <summary>The picture as an SVG element, which is a document as well: with a role, its title and its description.</summary>
     /// <param name="idPrefix">Begins every id in it, a letter first, then letters, digits and hyphens: another one for each picture of a page.</param>

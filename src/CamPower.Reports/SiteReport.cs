@@ -101,7 +101,7 @@ public sealed class SiteReport
         yield return SummarySection.Of(assessment, findings);
         yield return FindingsSection.Of(findings);
         yield return ConditionsSection.Of(assessment.Site);
-        foreach (BoxAssessment box in assessment.Boxes) yield return BoxSection.Of(evidence, box);
+        foreach (BoxAssessment box in assessment.Boxes) yield return BoxSection.Of(evidence, box, findings);
         if (assessment.Shields.Count > 0) yield return ShieldsSection.Of(assessment.Shields);
         yield return CautionsSection.Of();
     }

@@ -125,6 +125,43 @@ public partial class ChartTests
     public void LoadLine_WithoutAnOperatingPoint_SaysWhatTheRunCarries() => Assert.Contains(
         "no operating point. The run carries at most 12.3 W", Samples.Charts()["load-line-without-an-operating-point"].Description, StringComparison.Ordinal);
 
+    // Whoever looks finds each device once, and each fault at its place, without color.
+    [Fact]
+    public void OneLine_NamesEveryDeviceOnceAndMarksWhatIsWrong()
+    {
+        SiteAssessment yard = Samples.Read("boatyard-as-found").Assess();
+        IReadOnlyList<Finding> findings = RuleSet.Standard.Check(yard);
+        foreach (BoxAssessment box in yard.Boxes)
+        {
+            List<string> texts = [.. XElement.Parse(Chart.OneLine(yard, box, findings).ToSvg()).Descendants(Svg + "text").Select(t => t.Value)];
+            foreach (DeviceAssessment device in yard.Devices.Where(d => d.Box == box.Box))
+            {
+                int at = texts.IndexOf(device.Device.Name);
+                Assert.Equal(at, texts.LastIndexOf(device.Device.Name));
+                int marked = findings.Where(f => f.Severity > Severity.Note && f.About.Kind == SubjectKind.Device && f.About.Name == device.Device.Name).Select(f => f.Rule).Distinct().Count();
+                Assert.Equal(marked, texts.Skip(at + 2).TakeWhile(t => t.Contains(": ", StringComparison.Ordinal)).Count());
+            }
+        }
+    }
+
+    [Fact]
+    public void OneLine_WithoutFindingsHasNoMark()
+    {
+        SiteAssessment yard = Samples.Read("boatyard").Assess();
+        Assert.DoesNotContain(XElement.Parse(Chart.OneLine(yard, yard.Boxes[0], []).ToSvg()).Descendants(Svg + "text"), t => t.Value.Contains("Caution", StringComparison.Ordinal));
+    }
+
+    // Yard box as found: storage east and storage west do not stay up, the recorder has 13.2 - 13.01 V at light load.
+    [Fact]
+    public void DeviceVolts_PutsFirstWhoDoesNotStayUpThenTheLeastMargin()
+    {
+        SiteAssessment yard = Samples.Read("boatyard-as-found").Assess();
+        string[] sentences = Chart.DeviceVolts(yard, yard.Boxes[0]).Description.Split(". ");
+        Assert.Equal(9, sentences.Length);
+        Assert.All(sentences.Take(2), s => Assert.StartsWith("storage", s, StringComparison.Ordinal));
+        Assert.StartsWith("slipway foot: 10.30 V", sentences[2], StringComparison.Ordinal);
+    }
+
     [Fact]
     public void OutputLoad_HasAMarkerForEachConditionOfEachOutputAndOfTheSupply()
     {

@@ -45,11 +45,20 @@ internal static class Samples
             ["volts-along-an-output"] = Chart.VoltageAlong([yard.Devices[10].Worst, yard.Devices[0].Worst]),
             ["volts-against-length"] = Chart.VoltageAgainstLength(FiveCables, NineWatts, Volts(12), Warm, Length.FromFeet(400), Window),
             ["output-load"] = Chart.OutputLoad(yard.Boxes[0]),
+            ["one-line"] = OneLine("boatyard", 1),
+            ["one-line-as-found"] = OneLine("boatyard-as-found", 0),
+            ["device-volts"] = Chart.DeviceVolts(yard, yard.Boxes[0]),
             ["load-line"] = Chart.LoadLine(fed),
             ["load-line-without-an-operating-point"] = Chart.LoadLine(SplicedRun.Feed(Load.ConstantPower(Power.FromWatts(30)), Volts(12), Warm)),
             ["opening-times-fuse"] = Chart.OpeningTimes(TwoAmpereFuse, Warm, [ShortsOnSplicedRun.AtTerminals, ShortsOnSplicedRun.AtFarEnd]),
             ["opening-times-resettable"] = Chart.OpeningTimes(ResettableFuse.Generic16Volt[1], Warm, ShortsBehind(ResettableFuse.Generic16Volt[1]).Shorts),
         };
+    }
+
+    internal static Chart OneLine(string site, int box)
+    {
+        SiteAssessment assessment = Read(site).Assess();
+        return Chart.OneLine(assessment, assessment.Boxes[box], RuleSet.Standard.Check(assessment));
     }
 
     internal static Site Read(string site) => SiteFile.Read(File.ReadAllText(RepositoryFiles.PathOf($"samples/SiteCheck/sites/{site}.json"))).Site!;

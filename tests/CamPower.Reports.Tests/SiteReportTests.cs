@@ -101,16 +101,20 @@ public partial class SiteReportTests
     public void Report_SaysWhatTheOutletOfABoxCarries() =>
         Assert.Contains("socket of the mooring inverter: day: 0.09 A of 0.08 A", Samples.Report(Samples.Read("boatyard-as-found")).ToMarkdown(), StringComparison.Ordinal);
 
+    // A headline never says that a site may be energized, and says what was not stated.
     [Theory]
-    [InlineData(null, "Nothing was found against it.")]
-    [InlineData(Severity.Note, "Nothing keeps it from working; there is something to know.")]
-    [InlineData(Severity.Caution, "It works, with less in hand than it should have.")]
-    [InlineData(Severity.Failure, "It will not work as it stands.")]
-    [InlineData(Severity.Danger, "Do not energise it: something in it is dangerous.")]
-    public void Report_BeginsWithTheVerdictOfTheWorst(Severity? worst, string verdict)
+    [InlineData(null, 0, "No danger found in what was checked.")]
+    [InlineData(Severity.Caution, 0, "No danger found in what was checked.")]
+    [InlineData(Severity.Caution, 1, "Not shown to be safe: 1 item not stated.")]
+    [InlineData(Severity.Caution, 2, "Not shown to be safe: 2 items not stated.")]
+    [InlineData(Severity.Failure, 0, "Correct it before use. No danger found in what was checked.")]
+    [InlineData(Severity.Failure, 2, "Correct it before use. Not shown to be safe: 2 items not stated.")]
+    [InlineData(Severity.Danger, 2, "Do not energize.")]
+    public void Report_BeginsWithTheVerdictOfTheWorst(Severity? worst, int notStated, string verdict)
     {
         SiteAssessment assessment = Samples.Read("boatyard-as-found").Assess();
-        var report = new SiteReport(assessment, RuleSet.Standard.Check(assessment).Where(f => f.Severity <= worst).Reverse());
+        IReadOnlyList<Finding> all = RuleSet.Standard.Check(assessment);
+        var report = new SiteReport(assessment, all.Where(f => f.Severity <= worst && !f.IsNotStated).Reverse().Concat(all.Where(f => f.IsNotStated).Take(notStated)));
         Assert.Equal(verdict, Page(report).Descendants(Html + "strong").First().Value);
         Assert.Contains($"**{verdict}**", report.ToMarkdown(), StringComparison.Ordinal);
     }

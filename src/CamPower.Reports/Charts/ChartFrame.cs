@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Globalization;
 using System.Linq;
@@ -132,6 +133,20 @@ internal static class ChartFrame
 
     /// <summary>As much of a name as fits beside a row.</summary>
     internal static string RowLabel(string name) => TextRoom.Fitted(name, RowLabelRoom, TextSize);
+
+    /// <summary>Names beside rows that count from the top.</summary>
+    internal static CategoryAxis Rows(IReadOnlyList<string> labels)
+    {
+        CategoryAxis axis = Dressed(new CategoryAxis(), AxisPosition.Left, string.Empty, -0.5, labels.Count - 0.5);
+        axis.MajorGridlineStyle = LineStyle.None;
+        axis.ExtraGridlines = [.. Enumerable.Range(0, Math.Max(0, labels.Count - 1)).Select(i => i + 0.5)];
+        axis.ExtraGridlineColor = OxyColor.FromRgb(215, 215, 215);
+        axis.StartPosition = 1;
+        axis.EndPosition = 0;
+        axis.GapWidth = 0;
+        axis.Labels.AddRange(labels);
+        return axis;
+    }
 
     private static OxyColor ColourOf(int index) => Colours[index % Colours.Length];
 

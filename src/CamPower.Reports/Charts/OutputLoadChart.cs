@@ -23,7 +23,7 @@ internal static class OutputLoadChart
         PlotModel model = ChartFrame.Of(title);
         double most = Math.Max(LeastPercent, rows.SelectMany(r => r.Percents).OfType<double>().DefaultIfEmpty(0).Max() * 1.05);
         model.Axes.Add(ChartFrame.Axis(AxisPosition.Bottom, "share of the limit (%)", 0, most));
-        model.Axes.Add(Rows(rows));
+        model.Axes.Add(ChartFrame.Rows([.. rows.Select(r => r.Label)]));
         model.Legends.Add(ChartFrame.LegendBelow());
         for (int c = 0; c < conditions.Count; c++)
         {
@@ -35,18 +35,5 @@ internal static class OutputLoadChart
 
         foreach (LineSeries limit in ChartFrame.Limits("limit", [(new DataPoint(100, -0.5), new DataPoint(100, rows.Count - 0.5))])) model.Series.Add(limit);
         return new Chart(title, string.Join(" ", words), model, Around + ((RowHeight + (LaneHeight * conditions.Count)) * rows.Count) + ChartFrame.LegendHeight(model));
-    }
-
-    private static CategoryAxis Rows(List<LoadRow> rows)
-    {
-        CategoryAxis axis = ChartFrame.Dressed(new CategoryAxis(), AxisPosition.Left, string.Empty, -0.5, rows.Count - 0.5);
-        axis.MajorGridlineStyle = LineStyle.None;
-        axis.ExtraGridlines = [.. Enumerable.Range(0, rows.Count - 1).Select(i => i + 0.5)];
-        axis.ExtraGridlineColor = OxyColor.FromRgb(215, 215, 215);
-        axis.StartPosition = 1;
-        axis.EndPosition = 0;
-        axis.GapWidth = 0;
-        axis.Labels.AddRange(rows.Select(r => r.Label));
-        return axis;
     }
 }

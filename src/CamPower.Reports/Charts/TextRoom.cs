@@ -1,3 +1,4 @@
+using System.Collections.Generic;
 using System.Globalization;
 using System.Linq;
 using System.Text;
@@ -35,6 +36,20 @@ internal sealed class TextRoom(double width, double height) : PdfRenderContext(w
         }
 
         return fitted;
+    }
+
+    /// <summary>The text in lines that fit the room, broken between words; one word that is too long ends in an ellipsis.</summary>
+    internal static IReadOnlyList<string> Lines(string text, double room, double fontSize, double fontWeight = FontWeights.Normal)
+    {
+        var lines = new List<string>();
+        foreach (string word in PlainText.Of(text).Split(' '))
+        {
+            string longer = lines.Count == 0 ? word : $"{lines[^1]} {word}";
+            if (lines.Count > 0 && Measured(longer, fontSize, fontWeight).Width <= room) lines[^1] = longer;
+            else lines.Add(Fitted(word, room, fontSize, fontWeight));
+        }
+
+        return lines;
     }
 
     public override OxySize MeasureText(string text, string fontFamily, double fontSize, double fontWeight) => Measured(text, fontSize, fontWeight);

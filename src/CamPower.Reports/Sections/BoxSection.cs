@@ -16,10 +16,11 @@ internal static class BoxSection
     private static readonly Column[] OutputColumns =
         [new("Output"), new("Feeds"), new("Protection"), new("At most, A", true), new("In"), new("Limit, A", true), new("Used, %", true)];
 
-    internal static Section Of(Evidence evidence, BoxAssessment box)
+    internal static Section Of(Evidence evidence, BoxAssessment box, IReadOnlyList<Finding> findings)
     {
         DeviceAssessment[] devices = [.. evidence.Assessment.Devices.Where(d => d.Box == box.Box)];
         var blocks = new List<Block> { new Facts([.. FactsOf(evidence, box)]) };
+        if (box.Outputs.Count > 0) blocks.Add(new Pictures([Chart.OneLine(evidence.Assessment, box, findings)], AreWide: true));
         if (devices.Length > 0)
         {
             blocks.Add(new DataTable($"Devices on {box.Box}: what they get from the lowest voltage of the supply, and the most that they may see", DeviceRow.Columns, [.. devices.Select(DeviceRow.Of)]));
@@ -30,7 +31,7 @@ internal static class BoxSection
             blocks.Add(new DataTable($"Outputs of {box.Box} in use", OutputColumns, [.. box.Outputs.Select(OutputRow)]));
             blocks.Add(new DataTable($"Supply of {box.Box}, derated", SupplyColumns, [.. box.InConditions.Select(SupplyRow)]));
             blocks.Add(FaultTable.Of(box.Box, [.. evidence.Faults.Outputs.Where(f => f.Box == box.Box)]));
-            blocks.Add(new Pictures([Chart.OutputLoad(box), .. VoltagesAlong(box, devices)]));
+            blocks.Add(new Pictures([.. VoltsOf(evidence.Assessment, box, devices), .. VoltagesAlong(box, devices)]));
         }
 
         if (PowerLimits(box) is DataTable limits) blocks.Add(limits);
@@ -90,9 +91,13 @@ internal static class BoxSection
         Said.Percent(output.Loading.DecimalFractions),
     ];
 
-    // One picture an output, in the worst condition of each of its devices.
+    // A picture of one row says no more than its table.
+    private static IEnumerable<Chart> VoltsOf(SiteAssessment assessment, BoxAssessment box, DeviceAssessment[] devices) =>
+        devices.Length > 1 ? [Chart.DeviceVolts(assessment, box)] : [];
+
+    // One picture an output where a device does not do well, in the worst condition of each of its devices.
     private static IEnumerable<Chart> VoltagesAlong(BoxAssessment box, DeviceAssessment[] devices) => box.Outputs
-        .Select(output => devices.Where(d => d.Output == output.Output).Select(d => d.Worst).Where(HasProfile).ToList())
+        .Select(output => devices.Where(d => d.Output == output.Output && !DeviceRow.IsWell(d)).Select(d => d.Worst).Where(HasProfile).ToList())
         .Where(worst => worst.Count > 0)
         .Select(worst => Chart.VoltageAlong(worst));
 
@@ -107,7 +112,13 @@ internal static class BoxSection
     private static IReadOnlyList<string> PowerLimitRow(PowerLimitAssessment limit) =>
     [
         Invariant($"{limit.Output.Number}"),
-        limit.Class == PowerLimitClass.Class2 ? "Class 2" : "limited power source",
+        limit.Class switch
+        {
+            PowerLimitClass.Class2 => "Class 2",
+            PowerLimitClass.LimitedPowerSourceIec60950 => "limited power source (IEC 60950-1)",
+            PowerLimitClass.LimitedPowerSourceIec62368 => "limited power source (IEC 62368-1)",
+            _ => "limited power source",
+        },
         limit.Verdict switch
         {
             PowerLimitVerdict.Exceeds => "exceeds it",

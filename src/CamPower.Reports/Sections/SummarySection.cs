@@ -21,15 +21,14 @@ internal static class SummarySection
         return new Section("At a glance", [new Paragraph(Verdict(findings), IsStrong: true), new Facts(facts)]);
     }
 
-    private static string Verdict(IReadOnlyList<Finding> findings) => findings.Count == 0
-        ? "Nothing was found against it."
-        : findings.Max(f => f.Severity) switch
-        {
-            Severity.Danger => "Do not energise it: something in it is dangerous.",
-            Severity.Failure => "It will not work as it stands.",
-            Severity.Caution => "It works, with less in hand than it should have.",
-            _ => "Nothing keeps it from working; there is something to know.",
-        };
+    // It never says that the installation may be energized: nobody has looked at it.
+    private static string Verdict(IReadOnlyList<Finding> findings)
+    {
+        if (findings.Any(f => f.Severity == Severity.Danger)) return "Do not energize.";
+        int notStated = findings.Count(f => f.IsNotStated);
+        string shown = notStated == 0 ? "No danger found in what was checked." : $"Not shown to be safe: {Said.Count(notStated, "item", "items")} not stated.";
+        return findings.Any(f => f.Severity == Severity.Failure) ? $"Correct it before use. {shown}" : shown;
+    }
 
     private static string Counted(IReadOnlyList<Finding> findings) => findings.Count == 0
         ? "nothing"

@@ -35,6 +35,8 @@ internal static class PageStyle
         .evidence { font-size: .85rem; color: #3d3d3d; }
         .severity { text-transform: uppercase; letter-spacing: .03em; }
         .pictures { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(100%, 25rem), 1fr)); gap: 1rem; align-items: start; }
+        .diagram { margin: 1rem 0; overflow-x: auto; }
+        .diagram svg { min-width: 44rem; }
         figure { margin: 0; border: 1px solid #c4c4c4; padding: .5rem; }
         figure svg { display: block; width: 100%; height: auto; }
         @page { margin: 14mm 13mm; }
@@ -49,8 +51,9 @@ internal static class PageStyle
           dl { break-inside: avoid; }
           p { break-after: avoid; break-inside: avoid; }
           .findings p { break-after: auto; }
+          .diagram svg { min-width: 0; }
           .pictures { display: block; }
-          figure { display: inline-block; box-sizing: border-box; width: 49%; vertical-align: top; margin: 0 0 3mm; }
+          .pictures figure { display: inline-block; box-sizing: border-box; width: 49%; vertical-align: top; margin: 0 0 3mm; }
           th, td, thead th { background: none; }
         }
 

@@ -10,6 +10,9 @@ public sealed class BoxTemperatureUnknownRule() : Rule("box-temperature-unknown"
     "Take the efficiency of the supply from its data sheet, up to the load that it carries here, or measure the temperature inside.", Sources.EnclosureHeatBalance)
 {
     /// <inheritdoc/>
+    public override bool IsAboutWhatIsNotStated => true;
+
+    /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence)
     {
         foreach (BoxAssessment box in Require.NotNull(evidence, nameof(evidence)).Assessment.Boxes)

@@ -1,67 +1,93 @@
+using System;
 using System.Collections.Generic;
+using System.Linq;
 using CamPower.Conductors;
+using CamPower.Sites;
 using UnitsNet;
 using static System.FormattableString;
 
 namespace CamPower.Checks;
 
-/// <summary>A conductor that carries more than its insulation stands, the way it lies and as warm as the air is.</summary>
+/// <summary>A conductor that carries more than its ampacity, the way it lies and as warm as the air is.</summary>
 /// <remarks>
-/// An insulation that nobody declares is taken for one of 60 °C, and a run whose laying nobody declares for a cable alone in
-/// air. Copper from 18 AWG to 10 AWG is held to its continuous load too (<see cref="SmallConductors"/>). Of sizes thicker
-/// than the laying covers (<see cref="Laying.Covers"/>) nothing is said here; thinner ones are held to the thinnest that it covers.
+/// An insulation that is not stated counts as one of 60 °C. Where the way a run lies is not stated, one of gauge sizes counts as alone in a cable or
+/// raceway; of metric sizes the most favorable installation method decides on danger, and the least favorable one alone gives a caution.
+/// Copper from 18 AWG to 10 AWG is held to its continuous load too (<see cref="SmallConductors"/>), except behind an output of Class 2. Of sizes larger
+/// than the laying covers (<see cref="Laying.Covers"/>) nothing is said here; smaller ones are held to the smallest that it covers.
 /// <see cref="ValueOutsideValidatedRangeRule"/> names both. The local code is the last word.
 /// </remarks>
 public sealed class ConductorOverAmpacityRule() : Rule("conductor-over-ampacity", Severity.Danger,
-    "A conductor carries more current than its insulation stands the way it lies: it ages, softens and may burn.",
-    "Use a thicker conductor, insulation that is rated for more, or fewer devices on the run; take it out of the bundle.", Sources.NecAmpacity)
+    "A conductor carries more current than its ampacity: its insulation ages, softens and may burn.",
+    "Use a larger conductor, insulation that is rated for more, or fewer devices on the run; take it out of the bundle.", Sources.NecAmpacity)
 {
+    private const string StateTheMethod = "State the installation method of the run; where it is the one taken here, use a larger conductor.";
+
     /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence)
     {
         SiteAssessment assessment = Require.NotNull(evidence, nameof(evidence)).Assessment;
         var currents = new RunCurrents(assessment);
+        HashSet<SiteRun> class2 = [.. assessment.Site.Feeds.SelectMany(group => group.Feeds).Where(f => f.Output.ClaimedClass == PowerLimitClass.Class2).SelectMany(f => f.Runs)];
         for (int i = 0; i < assessment.Site.Runs.Count; i++)
         {
-            if (WorstOn(i, assessment.Site, currents) is not Overload worst) continue;
-            yield return Find(Subject.Of(assessment.Site.Runs[i]),
-                Invariant($"In \"{worst.Condition}\" its {worst.Conductor} carry {worst.Amperes:0.00} A and stand {worst.Limit:0.00} A {worst.Basis}."),
-                ElectricCurrent.FromAmperes(worst.Amperes), ElectricCurrent.FromAmperes(worst.Limit), worst.Condition);
+            SiteRun run = assessment.Site.Runs[i];
+            var trial = new RunTrial(i, run, assessment.Site.Conditions, currents, isCapped: !class2.Contains(run));
+            if (WorstOn(trial, ConductorCapacity.AtMostOf) is Overload certain) yield return Found(run, certain, severity: null, remedy: null);
+            else if (WorstOn(trial, ConductorCapacity.Of) is Overload possible) yield return Found(run, possible, Severity.Caution, StateTheMethod);
         }
     }
 
-    private static Overload? WorstOn(int run, Site site, RunCurrents currents)
+    private Finding Found(SiteRun run, Overload worst, Severity? severity, string? remedy) => Find(Subject.Of(run),
+        Invariant($"Its {worst.Conductor} carry {worst.Amperes:0.00} A in \"{worst.Condition}\"; ampacity {worst.Limit:0.00} A: {worst.Basis}."),
+        ElectricCurrent.FromAmperes(worst.Amperes), ElectricCurrent.FromAmperes(worst.Limit), worst.Condition, severity, remedy);
+
+    private static Overload? WorstOn(RunTrial trial, Func<SiteRun, Cable, Conductor, ConductorCapacity?> capacityOf)
     {
         Overload? worst = null;
-        foreach (RunPart part in site.Runs[run].Run.Parts)
+        foreach (RunPart part in trial.Run.Run.Parts)
         {
             if (part is not CableSegment segment || !(segment.OneWayLength.Meters > 0)) continue;
-            worst = Worse(worst, WorstIn(segment.Cable.Outgoing, isReturn: false, segment.Cable, run, site, currents));
-            if (currents.AreBothWays && ReferenceEquals(segment.Cable.Return, segment.Cable.Outgoing)) continue;
-            worst = Worse(worst, WorstIn(segment.Cable.Return, isReturn: true, segment.Cable, run, site, currents));
+            Cable cable = segment.Cable;
+            worst = Worse(worst, WorstIn(cable.Outgoing, isReturn: false, trial, capacityOf(trial.Run, cable, cable.Outgoing)));
+            if (trial.Currents.AreBothWays && ReferenceEquals(cable.Return, cable.Outgoing)) continue;
+            worst = Worse(worst, WorstIn(cable.Return, isReturn: true, trial, capacityOf(trial.Run, cable, cable.Return)));
         }
 
         return worst;
     }
 
-    private static Overload? WorstIn(Conductor conductor, bool isReturn, Cable cable, int run, Site site, RunCurrents currents)
+    private static Overload? WorstIn(Conductor conductor, bool isReturn, RunTrial trial, ConductorCapacity? known)
     {
-        if (ConductorCapacity.Of(site.Runs[run], cable, conductor) is not ConductorCapacity capacity) return null;
-        double continuous = SmallConductors.ContinuousAmperes(conductor) ?? double.PositiveInfinity;
+        if (known is not ConductorCapacity capacity) return null;
+        double continuous = (trial.IsCapped ? SmallConductors.ContinuousAmperes(conductor) : null) ?? double.PositiveInfinity;
         Overload? worst = null;
-        for (int c = 0; c < site.Conditions.Count; c++)
+        for (int c = 0; c < trial.Conditions.Count; c++)
         {
-            double amperes = currents.Amperes(run, isReturn, c), air = site.Conditions[c].At.CableCelsius, stands = capacity.AmperesIn(air);
-            bool isLoad = continuous < stands;
-            double limit = isLoad ? continuous : stands;
+            double amperes = trial.Currents.Amperes(trial.Index, isReturn, c), air = trial.Conditions[c].At.CableCelsius, ampacity = capacity.AmperesIn(air);
+            bool isLoad = continuous < ampacity;
+            double limit = isLoad ? continuous : ampacity;
             if (!Limits.IsAbove(amperes, limit) || worst?.Excess >= amperes - limit) continue;
-            worst = new Overload(conductor, site.Conditions[c], amperes, limit, isLoad ? "as a continuous load of its size" : capacity.Basis(air));
+            worst = new Overload(conductor, trial.Conditions[c], amperes, limit, isLoad ? "continuous load of its size" : capacity.Basis(air));
         }
 
         return worst;
     }
 
     private static Overload? Worse(Overload? one, Overload? other) => other is null || one?.Excess >= other.Excess ? one : other;
+
+    private sealed class RunTrial(int index, SiteRun run, IReadOnlyList<Condition> conditions, RunCurrents currents, bool isCapped)
+    {
+        internal int Index { get; } = index;
+
+        internal SiteRun Run { get; } = run;
+
+        internal IReadOnlyList<Condition> Conditions { get; } = conditions;
+
+        internal RunCurrents Currents { get; } = currents;
+
+        /// <summary>Whether the continuous load of small conductors binds it.</summary>
+        internal bool IsCapped { get; } = isCapped;
+    }
 
     private sealed class Overload(Conductor conductor, Condition condition, double amperes, double limit, string basis)
     {

@@ -10,6 +10,9 @@ public sealed class FaultsUnknownRule() : Rule("faults-unknown", Severity.Cautio
     "Take the protective device and the overload behaviour from the data sheets; where a sheet says nothing, ask its maker.", Sources.OvercurrentProtection)
 {
     /// <inheritdoc/>
+    public override bool IsAboutWhatIsNotStated => true;
+
+    /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence) =>
         from box in Require.NotNull(evidence, nameof(evidence)).Faults.Outputs.GroupBy(output => output.Box)
         let unknown = box.Where(output => output.MissingForVerdict != FaultData.None).ToList()

@@ -1,4 +1,5 @@
-using System;
+using System.Collections.Generic;
+using System.Linq;
 using UnitsNet;
 
 namespace CamPower;
@@ -7,24 +8,44 @@ namespace CamPower;
 /// <remarks>Immutable. Made by a <see cref="Rule"/>.</remarks>
 public sealed class Finding
 {
-    internal Finding(Rule rule, Subject about, string message, IQuantity? measured, IQuantity? limit, Condition? condition)
+    internal Finding(Rule rule, Subject about, string message, IQuantity? measured, IQuantity? limit, Condition? condition, Severity? severity, string? remedy)
     {
         Rule = rule.Id;
-        Severity = rule.Severity;
-        Remedy = rule.Remedy;
+        Severity = Require.Known(severity ?? rule.Severity, nameof(severity));
+        Remedy = Require.Name(remedy ?? rule.Remedy, nameof(remedy));
         Source = rule.Source;
+        IsNotStated = rule.IsAboutWhatIsNotStated;
         About = Require.NotNull(about, nameof(about));
         Message = Require.Name(message, nameof(message));
         Measured = measured;
         Limit = limit;
         Condition = condition;
+        Elsewhere = [];
+    }
+
+    private Finding(Finding worst, IReadOnlyList<Finding> elsewhere)
+    {
+        Rule = worst.Rule;
+        Severity = worst.Severity;
+        Remedy = worst.Remedy;
+        Source = worst.Source;
+        IsNotStated = worst.IsNotStated;
+        About = worst.About;
+        Message = worst.Message;
+        Measured = worst.Measured;
+        Limit = worst.Limit;
+        Condition = worst.Condition;
+        Elsewhere = elsewhere;
     }
 
     /// <summary>Identifier of the rule, in words that callers may match on.</summary>
     public string Rule { get; }
 
-    /// <summary>What a person should do about it.</summary>
+    /// <summary>What a person should do about it: that of its rule, unless this finding is milder or more pressing.</summary>
     public Severity Severity { get; }
+
+    /// <summary>Whether something is not stated, so that nothing was shown to be wrong, nor to be safe.</summary>
+    public bool IsNotStated { get; }
 
     /// <summary>The thing that it is about.</summary>
     public Subject About { get; }
@@ -47,6 +68,16 @@ public sealed class Finding
     /// <summary>Where the limit comes from.</summary>
     public Citation Source { get; }
 
+    /// <summary>The same fact about the same thing in other conditions, worst first: one of them speaks where this one is spoken for.</summary>
+    internal IReadOnlyList<Finding> Elsewhere { get; }
+
     /// <summary>Severity, subject and message in one line; never throws.</summary>
     public override string ToString() => $"{Severity}: {About}: {Message}";
+
+    /// <summary>One finding of a fact that was found in several conditions, worst first; null of none.</summary>
+    internal static Finding? Worst(IEnumerable<Finding> worstFirst)
+    {
+        List<Finding> all = [.. worstFirst];
+        return all.Count < 2 ? all.FirstOrDefault() : new Finding(all[0], all.GetRange(1, all.Count - 1));
+    }
 }

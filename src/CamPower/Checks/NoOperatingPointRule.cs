@@ -11,18 +11,13 @@ public sealed class NoOperatingPointRule() : Rule("no-operating-point", Severity
     "Use a thicker or shorter conductor, a higher supply voltage, or less load on the run.", Sources.MaximumPower)
 {
     /// <inheritdoc/>
-    public override IEnumerable<Finding> Check(Evidence evidence)
-    {
-        foreach (DeviceAssessment device in Require.NotNull(evidence, nameof(evidence)).Assessment.Devices)
-        {
-            DeviceInCondition? without = device.InConditions.FirstOrDefault(c => c.State != DeviceState.WrongCurrent && c.SolvedVoltage is null);
-            if (without is null) continue;
-            yield return Find(Subject.Of(device.Device), Message(without), without.MostPower is null ? null : without.Load.PowerShare,
-                without.MostPower, without.Condition);
-        }
-    }
+    public override IEnumerable<Finding> Check(Evidence evidence) => Require.NotNull(evidence, nameof(evidence)).Assessment.Devices
+        .SelectMany(device => Worst(device.InConditions.Where(c => c.State != DeviceState.WrongCurrent && c.SolvedVoltage is null).Select(Found)));
+
+    private Finding Found(DeviceInCondition without) => Find(Subject.Of(without.Device), Message(without), without.MostPower is null ? null : without.Load.PowerShare,
+        without.MostPower, without.Condition);
 
     private static string Message(DeviceInCondition device) => device.MostPower is Power most
-        ? FormattableString.Invariant($"In \"{device.Condition}\" it asks for {device.Load}, and from this supply its run carries at most {(double)most.Watts:0.##} W of constant power.")
-        : FormattableString.Invariant($"In \"{device.Condition}\" it asks for {device.Load}, and its run cannot carry that with all that hangs on it.");
+        ? FormattableString.Invariant($"It asks for {device.Load} in \"{device.Condition}\"; its run carries at most {(double)most.Watts:0.##} W of constant power from this supply.")
+        : FormattableString.Invariant($"It asks for {device.Load} in \"{device.Condition}\"; its run cannot carry that beside the other devices on it.");
 }

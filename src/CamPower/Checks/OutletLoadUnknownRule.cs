@@ -10,6 +10,9 @@ public sealed class OutletLoadUnknownRule() : Rule("outlet-load-unknown", Severi
     "Take both from the data sheet of the supply, or measure the current at the outlet.", Sources.PowerFactor)
 {
     /// <inheritdoc/>
+    public override bool IsAboutWhatIsNotStated => true;
+
+    /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence) =>
         from outlet in Require.NotNull(evidence, nameof(evidence)).Outlets
         let unknown = outlet.InConditions.FirstOrDefault(c => !c.IsKnown)

@@ -10,16 +10,14 @@ public sealed class OutputOverloadedRule() : Rule("output-overloaded", Severity.
     "Move a device to another output, or use a box with stronger outputs.", Sources.CommonPractice)
 {
     /// <inheritdoc/>
-    public override IEnumerable<Finding> Check(Evidence evidence)
-    {
-        // An adapter's one output is as strong as its supply: the supply's rules speak of it.
-        foreach (OutputAssessment output in Require.NotNull(evidence, nameof(evidence)).Assessment.Boxes.Where(b => !b.Box.IsAdapter).SelectMany(b => b.Outputs))
-        {
-            OutputInCondition worst = output.Worst;
-            if (!Limits.IsAbove(worst.Amperes, output.Output.LimitAmperes)) continue;
-            yield return Find(Subject.Of(output.Box, output.Output),
-                Invariant($"In \"{worst.Condition}\" it {(worst.IsDemandOnly ? "is asked for" : "carries")} {worst.Amperes:0.00} A and may carry {output.Output.LimitAmperes:0.##} A."),
-                worst.Current, output.Output.Limit, worst.Condition);
-        }
-    }
+    public override IReadOnlyList<string> StandsBackFor => ["supply-above-derated-rating", "split-adapter-beyond-rating"];
+
+    /// <inheritdoc/>
+    public override IEnumerable<Finding> Check(Evidence evidence) => Require.NotNull(evidence, nameof(evidence)).Assessment.Boxes.SelectMany(b => b.Outputs)
+        .SelectMany(output => Worst(output.InConditions.Where(c => Limits.IsAbove(c.Amperes, output.Output.LimitAmperes)).OrderByDescending(c => c.Amperes).Select(c => Found(output, c))));
+
+    // The one output of an adapter is the adapter.
+    private Finding Found(OutputAssessment output, OutputInCondition worst) => Find(output.Box.IsAdapter ? Subject.Of(output.Box) : Subject.Of(output.Box, output.Output),
+        Invariant($"It {(worst.IsDemandOnly ? "is asked for" : "carries")} {worst.Amperes:0.00} A in \"{worst.Condition}\"; it may carry {output.Output.LimitAmperes:0.##} A."),
+        worst.Current, output.Output.Limit, worst.Condition);
 }

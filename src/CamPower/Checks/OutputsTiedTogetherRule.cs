@@ -11,7 +11,7 @@ namespace CamPower.Checks;
 /// Supplies that are made to work in parallel say so on their sheet; drop the rule for them.</remarks>
 public sealed class OutputsTiedTogetherRule() : Rule("outputs-tied-together", Severity.Danger,
     "Two outputs are joined: the supply of the higher voltage feeds back into the other, and a fault is fed past both protective devices.",
-    "Do not energise: separate them, and spread the devices over the outputs instead.", Sources.CommonPractice)
+    "Do not energize: separate them, and spread the devices over the outputs instead.", Sources.CommonPractice)
 {
     /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence)

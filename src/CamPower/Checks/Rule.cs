@@ -56,7 +56,19 @@ public abstract class Rule
     /// <summary>The limit that the rule itself sets, or null where the site's own data set it.</summary>
     public virtual IQuantity? Limit => null;
 
-    /// <summary>All that the rule finds.</summary>
+    /// <summary>Whether it speaks of what is not stated: its findings show nothing to be wrong, and nothing to be safe.</summary>
+    public virtual bool IsAboutWhatIsNotStated => false;
+
+    /// <summary>Identifiers of the rules that speak for this one: of a thing about which one of them found something, this one says nothing.</summary>
+    /// <remarks>A <see cref="RuleSet"/> applies it among the rules that are in it. A rule that is asked by itself says all that it finds.</remarks>
+    public virtual IReadOnlyList<string> StandsBackFor => [];
+
+    /// <summary>Identifiers of the rules that speak for this one in a condition: about a thing in a condition in which one of them found something about
+    /// it, this one says nothing; in the other conditions it does.</summary>
+    /// <remarks>A <see cref="RuleSet"/> applies it among the rules that are in it. A finding in no single condition meets all of them.</remarks>
+    public virtual IReadOnlyList<string> StandsBackInConditionsOf => [];
+
+    /// <summary>All that the rule finds, one finding for each fact about a thing.</summary>
     /// <param name="evidence">What it looks at.</param>
     public abstract IEnumerable<Finding> Check(Evidence evidence);
 
@@ -69,8 +81,18 @@ public abstract class Rule
     /// <param name="measured">The value found, or null.</param>
     /// <param name="limit">The value allowed, or null.</param>
     /// <param name="condition">The condition in which it was found, or null.</param>
+    /// <param name="severity">How pressing it is; null for the severity of the rule.</param>
+    /// <param name="remedy">What to do about it; null for the remedy of the rule.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
-    /// <exception cref="ArgumentException"><paramref name="message"/> is empty.</exception>
-    protected Finding Find(Subject about, string message, IQuantity? measured = null, IQuantity? limit = null, Condition? condition = null) =>
-        new(this, about, message, measured, limit, condition);
+    /// <exception cref="ArgumentException">A text is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="severity"/> is none of those there are.</exception>
+    protected Finding Find(Subject about, string message, IQuantity? measured = null, IQuantity? limit = null, Condition? condition = null,
+        Severity? severity = null, string? remedy = null) => new(this, about, message, measured, limit, condition, severity, remedy);
+
+    /// <summary>One finding of a fact about a thing that was found in several conditions: the worst, or the next one where the rule stands back in that condition.</summary>
+    /// <param name="worstFirst">A finding for each condition in which the fact was found, the worst first.</param>
+    /// <returns>The finding, or none where there are none.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="worstFirst"/> is null.</exception>
+    protected static IEnumerable<Finding> Worst(IEnumerable<Finding> worstFirst) =>
+        Finding.Worst(Require.NotNull(worstFirst, nameof(worstFirst))) is Finding worst ? [worst] : [];
 }

@@ -18,14 +18,17 @@ namespace CamPower;
 /// </example>
 public sealed class RuleSet
 {
+    private readonly IReadOnlyList<Rule> _speakersFirst;
+
     /// <summary>Makes a set.</summary>
     /// <param name="rules">The rules, no identifier twice.</param>
     /// <exception cref="ArgumentNullException"><paramref name="rules"/> or one of them is null.</exception>
-    /// <exception cref="ArgumentException">An identifier is used twice.</exception>
+    /// <exception cref="ArgumentException">An identifier is used twice, or some rules stand back for each other.</exception>
     public RuleSet(IEnumerable<Rule> rules)
     {
         Rules = Require.Items(rules, nameof(rules));
         if (Identifier.FirstRepeated(Rules.Select(r => r.Id)) is string repeated) throw new ArgumentException($"The rule {repeated} is there twice.", nameof(rules));
+        _speakersFirst = StandingBack.SpeakersFirst(Rules) ?? throw new ArgumentException("Some rules stand back for each other: none of them would speak.", nameof(rules));
     }
 
     /// <summary>The rules of this package, with their default limits.</summary>
@@ -67,6 +70,7 @@ public sealed class RuleSet
         new ShortDragsRailDownRule(),
         new FuseContinuousShareRule(),
         new VoltageAboveTouchableRule(),
+        new ThinHeatMarginRule(),
         new ThinVoltageMarginRule(),
         new OvervoltageBeforeItDrawsRule(),
         new HumOnVideoShieldRule(),
@@ -107,6 +111,8 @@ public sealed class RuleSet
     }
 
     /// <summary>All that the rules find on a solved site, worst first; within a severity in the order of the rules.</summary>
+    /// <remarks>A rule is silent where it stands back for another of the set that speaks (<see cref="Rule.StandsBackFor"/>,
+    /// <see cref="Rule.StandsBackInConditionsOf"/>).</remarks>
     /// <param name="assessment">The solved site.</param>
     /// <param name="cancellationToken">Breaks it off between two findings, and the study of faults at any time.</param>
     /// <exception cref="ArgumentNullException"><paramref name="assessment"/> is null.</exception>
@@ -121,18 +127,23 @@ public sealed class RuleSet
     public IReadOnlyList<Finding> Check(Evidence evidence)
     {
         Require.NotNull(evidence, nameof(evidence));
-        var found = new List<Finding>();
-        foreach (Finding finding in Rules.SelectMany(rule => rule.Check(evidence)))
-        {
-            evidence.CancellationToken.ThrowIfCancellationRequested();
-            found.Add(finding);
-        }
-
-        return found.OrderByDescending(f => f.Severity).ToList().AsReadOnly();
+        var standing = new StandingBack();
+        var heard = new Dictionary<Rule, List<Finding>>();
+        foreach (Rule rule in _speakersFirst) heard.Add(rule, [.. standing.Heard(rule, Cancellable(rule.Check(evidence), evidence))]);
+        return Rules.SelectMany(rule => heard[rule]).OrderByDescending(f => f.Severity).ToList().AsReadOnly();
     }
 
     /// <summary>The identifiers of the rules; never throws.</summary>
     public override string ToString() => string.Join(", ", Rules);
+
+    private static IEnumerable<Finding> Cancellable(IEnumerable<Finding> found, Evidence evidence)
+    {
+        foreach (Finding finding in found)
+        {
+            evidence.CancellationToken.ThrowIfCancellationRequested();
+            yield return finding;
+        }
+    }
 
     private bool Holds(string id) => Rules.Any(r => string.Equals(r.Id, id, StringComparison.Ordinal));
 }

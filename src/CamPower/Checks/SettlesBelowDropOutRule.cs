@@ -11,5 +11,6 @@ public sealed class SettlesBelowDropOutRule() : StartRule("settles-below-drop-ou
         (device.SolvedVolts, starting.DropOutVolts);
 
     private protected override string Message(Condition condition, double measured, double limit) =>
-        Invariant($"In \"{condition}\" it cannot stay on: with everything drawing its voltage would settle at {measured:0.##} V, and it drops out at {limit:0.##} V.");
+        measured > 0 ? Invariant($"Its voltage would settle at {measured:0.##} V in \"{condition}\"; it drops out at {limit:0.##} V and cannot stay on.")
+            : Invariant($"Its voltage settles nowhere in \"{condition}\"; it drops out at {limit:0.##} V and cannot stay on.");
 }

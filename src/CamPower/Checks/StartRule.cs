@@ -14,20 +14,20 @@ public abstract class StartRule : Rule
         : base(id, Severity.Failure, purpose, remedy, Sources.Kirchhoff) => _reason = reason;
 
     /// <inheritdoc/>
-    public sealed override IEnumerable<Finding> Check(Evidence evidence)
+    public sealed override IReadOnlyList<string> StandsBackInConditionsOf => ["no-operating-point"];
+
+    /// <inheritdoc/>
+    public sealed override IEnumerable<Finding> Check(Evidence evidence) => Require.NotNull(evidence, nameof(evidence)).Assessment.Devices
+        .SelectMany(device => Worst(device.InConditions.Where(c => c.Start == _reason).Select(Found)));
+
+    private Finding Found(DeviceInCondition device)
     {
-        foreach (DeviceAssessment device in Require.NotNull(evidence, nameof(evidence)).Assessment.Devices)
-        {
-            // Without an operating point there is no voltage to speak of: that is another rule's finding.
-            DeviceInCondition? first = device.InConditions.FirstOrDefault(c => c.Start == _reason && c.SolvedVoltage is not null);
-            if (first is null) continue;
-            (double measured, double limit) = Compared(first, device.Device.Model.Starting!);
-            yield return Find(Subject.Of(device.Device), Message(first.Condition, measured, limit),
-                ElectricPotential.FromVolts(measured), ElectricPotential.FromVolts(limit), first.Condition);
-        }
+        (double measured, double limit) = Compared(device, device.Device.Model.Starting!);
+        return Find(Subject.Of(device.Device), Message(device.Condition, measured, limit), measured > 0 ? ElectricPotential.FromVolts(measured) : null,
+            ElectricPotential.FromVolts(limit), device.Condition);
     }
 
-    /// <summary>The voltage found and the one that it is held against. [V]</summary>
+    /// <summary>The voltage found, 0 where there is none, and the one that it is held against. [V]</summary>
     private protected abstract (double Measured, double Limit) Compared(DeviceInCondition device, Starting starting);
 
     private protected abstract string Message(Condition condition, double measured, double limit);

@@ -12,26 +12,28 @@ public sealed class SupplyAboveDeratedRatingRule() : Rule("supply-above-derated-
     Sources.GenericDerating)
 {
     /// <inheritdoc/>
+    public override IReadOnlyList<string> StandsBackInConditionsOf => ["box-too-hot", "split-adapter-beyond-rating"];
+
+    /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence)
     {
-        foreach (BoxAssessment box in Require.NotNull(evidence, nameof(evidence)).Assessment.Boxes)
-        {
-            BoxInCondition? coldest = box.InConditions.Where(c => c.IsTooCold).OrderBy(c => c.SupplyCelsius).FirstOrDefault();
-            if (coldest is not null)
-            {
-                yield return Find(Subject.Of(box.Box), TooCold(coldest), Temperature.FromDegreesCelsius(coldest.SupplyCelsius), Temperature.FromDegreesCelsius(coldest.LowestCelsius), coldest.Condition);
-            }
-
-            BoxInCondition? worst = BoxTooHotRule.WorstOfTheRest(box);
-            if (worst is null || !Limits.IsAbove(worst.Amperes, worst.DeratedAmperes) || SplitAdapterRule.IsSplit(box)) continue;
-            yield return Find(Subject.Of(box.Box),
-                Invariant($"In \"{worst.Condition}\" its outputs {(worst.IsDemandOnly ? "ask for" : "take")} {worst.Amperes:0.00} A and its supply may deliver {worst.DeratedAmperes:0.00} A at {Where(worst, box.Box.Supply.Output, evidence.Assessment.Site)}."),
-                worst.TotalCurrent, worst.DeratedRating, worst.Condition);
-        }
+        SiteAssessment assessment = Require.NotNull(evidence, nameof(evidence)).Assessment;
+        return assessment.Boxes.SelectMany(box => Worst(Colds(box)).Concat(Worst(Overloads(box).Select(c => Overload(box.Box, c, assessment.Site)))));
     }
 
-    private static string TooCold(BoxInCondition box) => Invariant(
-        $"In \"{box.Condition}\" the air {(box.Heat is null ? "around it" : "in its enclosure")} is at {box.SupplyCelsius:0.#} °C, and its supply is rated to run from {box.LowestCelsius:0.#} °C: it may not deliver the {box.Amperes:0.00} A that its outputs {(box.IsDemandOnly ? "ask for" : "take")}.");
+    /// <summary>The conditions in which a supply is asked for more than it may deliver, not being too cold for all, the worst first.</summary>
+    internal static IEnumerable<BoxInCondition> Overloads(BoxAssessment box) => box.InConditions
+        .Where(c => !c.IsTooCold && Limits.IsAbove(c.Amperes, c.DeratedAmperes)).OrderByDescending(c => c.Amperes / c.DeratedAmperes).ThenByDescending(c => c.Amperes);
+
+    private IEnumerable<Finding> Colds(BoxAssessment box) => box.InConditions.Where(c => c.IsTooCold).OrderBy(c => c.SupplyCelsius).Select(c => Find(Subject.Of(box.Box),
+        TooCold(box.Box, c), Temperature.FromDegreesCelsius(c.SupplyCelsius), Temperature.FromDegreesCelsius(c.LowestCelsius), c.Condition));
+
+    private Finding Overload(DistributionBox box, BoxInCondition worst, Site site) => Find(Subject.Of(box),
+        Invariant($"Its outputs {(worst.IsDemandOnly ? "ask for" : "take")} {worst.Amperes:0.00} A in \"{worst.Condition}\"; its supply may deliver {worst.DeratedAmperes:0.00} A at {Where(worst, box.Supply.Output, site)}."),
+        worst.TotalCurrent, worst.DeratedRating, worst.Condition);
+
+    private static string TooCold(DistributionBox box, BoxInCondition cold) => Invariant(
+        $"The air {BoxTooHotRule.Where(box, cold)} is at {cold.SupplyCelsius:0.#} °C in \"{cold.Condition}\"; its supply is rated to run from {cold.LowestCelsius:0.#} °C.");
 
     private static string Where(BoxInCondition box, SupplyOutput supply, Site site)
     {

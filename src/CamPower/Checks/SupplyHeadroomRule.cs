@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using UnitsNet;
 using static System.FormattableString;
 
@@ -32,17 +33,17 @@ public sealed class SupplyHeadroomRule : Rule
     public override IQuantity? Limit { get; }
 
     /// <inheritdoc/>
-    public override IEnumerable<Finding> Check(Evidence evidence)
-    {
-        foreach (BoxAssessment box in Require.NotNull(evidence, nameof(evidence)).Assessment.Boxes)
-        {
-            BoxInCondition? worst = BoxTooHotRule.WorstOfTheRest(box);
-            if (worst is null) continue;
-            double policy = worst.DeratedAmperes * _share;
-            if (!Limits.IsAbove(worst.Amperes, policy) || Limits.IsAbove(worst.Amperes, worst.DeratedAmperes)) continue;
-            yield return Find(Subject.Of(box.Box),
-                Invariant($"In \"{worst.Condition}\" its outputs take {worst.Amperes:0.00} A: more than {_share * 100:0.#} % of the {worst.DeratedAmperes:0.00} A that its supply may deliver."),
-                worst.TotalCurrent, ElectricCurrent.FromAmperes(policy), worst.Condition);
-        }
-    }
+    public override IReadOnlyList<string> StandsBackFor => ["supply-above-derated-rating", "split-adapter-beyond-rating"];
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<string> StandsBackInConditionsOf => ["box-too-hot"];
+
+    /// <inheritdoc/>
+    public override IEnumerable<Finding> Check(Evidence evidence) => Require.NotNull(evidence, nameof(evidence)).Assessment.Boxes
+        .SelectMany(box => Worst(box.InConditions.Where(c => Limits.IsAbove(c.Amperes, c.DeratedAmperes * _share))
+            .OrderByDescending(c => c.Amperes / c.DeratedAmperes).ThenByDescending(c => c.Amperes).Select(c => Found(box.Box, c))));
+
+    private Finding Found(DistributionBox box, BoxInCondition worst) => Find(Subject.Of(box),
+        Invariant($"Its outputs take {worst.Amperes:0.00} A in \"{worst.Condition}\"; policy maximum {worst.DeratedAmperes * _share:0.00} A: {_share * 100:0.#} % of {worst.DeratedAmperes:0.00} A."),
+        worst.TotalCurrent, ElectricCurrent.FromAmperes(worst.DeratedAmperes * _share), worst.Condition);
 }

@@ -5,7 +5,7 @@ using static System.FormattableString;
 
 namespace CamPower.Checks;
 
-/// <summary>A device that is inside its voltage range, but closer to its lowest voltage than a policy wants.</summary>
+/// <summary>A device that gets less than its lowest voltage and the margin that a policy wants above it.</summary>
 public sealed class ThinVoltageMarginRule : Rule
 {
     private readonly double _share;
@@ -32,17 +32,19 @@ public sealed class ThinVoltageMarginRule : Rule
     public override IQuantity? Limit { get; }
 
     /// <inheritdoc/>
+    public override IReadOnlyList<string> StandsBackFor => ["undervoltage"];
+
+    /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence)
     {
         foreach (DeviceAssessment device in Require.NotNull(evidence, nameof(evidence)).Assessment.Devices)
         {
-            if (UndervoltageRule.LowestUp(device) is not DeviceInCondition lowest || UndervoltageRule.IsUnder(lowest)) continue;
-            VoltageRange accepted = lowest.Accepted!;
-            double wanted = accepted.LowestVolts * (1 + _share);
-            if (!Limits.IsBelow(lowest.UpVolts, wanted)) continue;
+            if (UndervoltageRule.LowestUp(device) is not DeviceInCondition lowest) continue;
+            double accepted = lowest.Accepted!.LowestVolts, policy = accepted * (1 + _share);
+            if (!Limits.IsBelow(lowest.UpVolts, policy)) continue;
             yield return Find(Subject.Of(device.Device),
-                Invariant($"In \"{lowest.Condition}\" it gets {lowest.UpVolts:0.00} V: only {lowest.MarginVolts:0.00} V above the lowest that it accepts."),
-                lowest.Voltage, ElectricPotential.FromVolts(wanted), lowest.Condition);
+                Invariant($"It gets {lowest.UpVolts:0.00} V in \"{lowest.Condition}\"; policy minimum {policy:0.00} V: {accepted:0.##} V + {_share * 100:0.##} %."),
+                lowest.Voltage, ElectricPotential.FromVolts(policy), lowest.Condition);
         }
     }
 }

@@ -11,5 +11,5 @@ public sealed class TurnOnBelowUnstableVoltageRule() : StartRule("turn-on-below-
         (starting.TurnOnVolts, device.UnstableVoltage!.Value.Volts);
 
     private protected override string Message(Condition condition, double measured, double limit) =>
-        Invariant($"In \"{condition}\" it turns on at {measured:0.##} V, and under {limit:0.##} V its own draw pulls its voltage down: the cable cannot give it that much current there.");
+        Invariant($"It turns on at {measured:0.##} V in \"{condition}\"; below {limit:0.##} V its own draw pulls its voltage down.");
 }

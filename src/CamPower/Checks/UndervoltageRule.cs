@@ -1,4 +1,5 @@
 using System.Collections.Generic;
+using System.Linq;
 using static System.FormattableString;
 
 namespace CamPower.Checks;
@@ -9,19 +10,13 @@ public sealed class UndervoltageRule() : Rule("undervoltage", Severity.Failure,
     "Use a thicker or shorter conductor, or, if the supply can be trimmed, set it higher within every device's range.", Sources.Kirchhoff)
 {
     /// <inheritdoc/>
-    public override IEnumerable<Finding> Check(Evidence evidence)
-    {
-        foreach (DeviceAssessment device in Require.NotNull(evidence, nameof(evidence)).Assessment.Devices)
-        {
-            if (LowestUp(device) is not DeviceInCondition lowest || !IsUnder(lowest)) continue;
-            yield return Find(Subject.Of(device.Device),
-                Invariant($"In \"{lowest.Condition}\" it gets {lowest.UpVolts:0.00} V and needs at least {lowest.Accepted!.LowestVolts:0.##} V."),
-                lowest.Voltage, lowest.Accepted.Lowest, lowest.Condition);
-        }
-    }
-
-    /// <summary>Whether a device that is up gets less than it accepts.</summary>
-    internal static bool IsUnder(DeviceInCondition device) => Limits.IsBelow(device.UpVolts, device.Accepted!.LowestVolts);
+    public override IEnumerable<Finding> Check(Evidence evidence) =>
+        from device in Require.NotNull(evidence, nameof(evidence)).Assessment.Devices
+        let lowest = LowestUp(device)
+        where lowest is not null && Limits.IsBelow(lowest.UpVolts, lowest.Accepted!.LowestVolts)
+        select Find(Subject.Of(device.Device),
+            Invariant($"It gets {lowest.UpVolts:0.00} V in \"{lowest.Condition}\"; it needs at least {lowest.Accepted!.LowestVolts:0.##} V."),
+            lowest.Voltage, lowest.Accepted.Lowest, lowest.Condition);
 
     /// <summary>The condition with the lowest voltage among those in which the device is up, or null.</summary>
     internal static DeviceInCondition? LowestUp(DeviceAssessment device)

@@ -11,5 +11,6 @@ public sealed class UnloadedBelowTurnOnRule() : StartRule("unloaded-voltage-belo
         (device.UnloadedVolts, starting.TurnOnVolts);
 
     private protected override string Message(Condition condition, double measured, double limit) =>
-        Invariant($"In \"{condition}\" it would not start: it sees {measured:0.##} V before it draws anything and turns on at {limit:0.##} V.");
+        measured > 0 ? Invariant($"It sees {measured:0.##} V before it draws anything in \"{condition}\"; it turns on at {limit:0.##} V and does not start.")
+            : Invariant($"It sees no steady voltage in \"{condition}\", as others draw too much; it turns on at {limit:0.##} V.");
 }

@@ -6,7 +6,7 @@ using static System.FormattableString;
 namespace CamPower.Checks;
 
 /// <summary>An output of more than extra-low voltage: it is no low-voltage work any more.</summary>
-/// <remarks>A direct voltage is taken to be free of ripple. Below these limits <see cref="VoltageAboveTouchableRule"/> speaks.</remarks>
+/// <remarks>A direct voltage is taken to be free of ripple.</remarks>
 public sealed class VoltageAboveExtraLowRule : Rule
 {
     private readonly double _direct, _alternating;
@@ -24,7 +24,7 @@ public sealed class VoltageAboveExtraLowRule : Rule
     public VoltageAboveExtraLowRule(ElectricPotential direct, ElectricPotential alternating)
         : base("voltage-above-extra-low", Severity.Danger,
             "A supply may give more voltage than extra-low voltage goes: insulation, enclosure and hands are those of mains work then.",
-            "Do not energise: use a supply of extra-low voltage, or have the circuit planned and wired as the local code wants it for this voltage.",
+            "Do not energize: use a supply of extra-low voltage, or have the circuit planned and wired as the local code wants it for this voltage.",
             CheckConstants.ExtraLowDirectVoltage.Source)
     {
         _direct = Require.Positive(direct.Volts, nameof(direct), "V");
@@ -44,7 +44,7 @@ public sealed class VoltageAboveExtraLowRule : Rule
             double limit = output is AcOutput ? _alternating : _direct;
             if (!Limits.IsAbove(output.HighestVolts, limit)) continue;
             yield return Find(Subject.Of(box.Box),
-                Invariant($"It may give {output.HighestVolts:0.#} V {(output is AcOutput ? "AC" : "DC")}, and {limit:0.#} V is the most of extra-low voltage."),
+                Invariant($"It may give {output.HighestVolts:0.#} V {(output is AcOutput ? "AC" : "DC")}; extra-low voltage ends at {limit:0.#} V."),
                 output.HighestVoltage, ElectricPotential.FromVolts(limit));
         }
     }

@@ -5,8 +5,7 @@ using static System.FormattableString;
 
 namespace CamPower.Checks;
 
-/// <summary>An output of extra-low voltage, but of more than bare parts may have that people can touch.</summary>
-/// <remarks>Above extra-low voltage <see cref="VoltageAboveExtraLowRule"/> speaks, and this one is silent.</remarks>
+/// <summary>An output of more voltage than an accessible bare part may have.</summary>
 public sealed class VoltageAboveTouchableRule() : Rule("voltage-above-touchable", Severity.Caution,
     "A supply of extra-low voltage may give more than bare parts may have that people can touch: many codes draw a line here too.",
     "Cover terminals and bare ends, work on them with the supply off, keep them dry, and ask the local code what it wants of this voltage.",
@@ -16,17 +15,19 @@ public sealed class VoltageAboveTouchableRule() : Rule("voltage-above-touchable"
     public override IQuantity? Limit => ElectricPotential.FromVolts(CheckConstants.TouchableDirectVoltage.Value);
 
     /// <inheritdoc/>
+    public override IReadOnlyList<string> StandsBackFor => ["voltage-above-extra-low"];
+
+    /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence)
     {
         foreach (BoxAssessment box in Require.NotNull(evidence, nameof(evidence)).Assessment.Boxes)
         {
             SupplyOutput output = box.Box.Supply.Output;
             bool isAlternating = output is AcOutput;
-            double most = (isAlternating ? CheckConstants.ExtraLowAlternatingVoltage : CheckConstants.ExtraLowDirectVoltage).Value;
             double volts = output.HighestVolts * (isAlternating ? Math.Sqrt(2) : 1), limit = (isAlternating ? CheckConstants.TouchableCrestVoltage : CheckConstants.TouchableDirectVoltage).Value;
-            if (!Limits.IsAbove(volts, limit) || Limits.IsAbove(output.HighestVolts, most)) continue;
+            if (!Limits.IsAbove(volts, limit)) continue;
             yield return Find(Subject.Of(box.Box),
-                Invariant($"It may give {volts:0.#} V{(isAlternating ? " at the crest" : " DC")}, and {limit:0.#} V is the most that a bare part may have where people can touch it."),
+                Invariant($"It may give {volts:0.#} V{(isAlternating ? " at the crest" : " DC")}; an accessible bare part may have at most {limit:0.#} V."),
                 ElectricPotential.FromVolts(volts), ElectricPotential.FromVolts(limit));
         }
     }

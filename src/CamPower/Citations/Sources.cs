@@ -105,6 +105,11 @@ public static class Sources
         "NEC (NFPA 70)", CitationKind.Standard, "2020 numbering; the figures since 2011",
         "Table 310.16, copper, 90 °C conductor in 30 °C air; adjustment factors of 310.15(C)(1) (seen in reproductions)");
 
+    /// <summary>Currents of copper by installation method, for metric sizes.</summary>
+    public static Citation IecAmpacity { get; } = new(
+        "IEC 60364-5-52", CitationKind.FromMemory, null,
+        "Table B.52.2, two loaded conductors, copper, PVC 70 °C, 30 °C air, methods A2, B2 and C; grouping factors of Table B.52.17, item 1");
+
     /// <summary>Currents that wires in large bundles carry continuously.</summary>
     public static Citation AircraftBundles { get; } = new(
         "FAA AC 43.13-1B", CitationKind.Handbook, null,
@@ -301,8 +306,12 @@ public static class Sources
 
     /// <summary>Currents, powers and devices of limited power sources.</summary>
     public static Citation LimitedPower { get; } = new(
-        "IEC 62368-1 Annex Q; IEC 60950-1, 2.5", CitationKind.Standard, null,
-        "Tables Q.1 and Q.2, formerly 2B and 2C, note 1 (seen in a summary of the older ones)");
+        "IEC 60950-1, 2.5", CitationKind.Standard, null,
+        "Tables 2B and 2C, note 1 (seen in a summary)");
+
+    /// <summary>The limits of a limited power source in the standard that followed.</summary>
+    public static Citation LimitedPowerIec62368 { get; } = new(
+        "IEC 62368-1 Annex Q", CitationKind.FromMemory, null, "Table Q.1: one row to 30 V, 8 A and 100 VA; above as the older table; Table Q.2 as the older 2C");
 
     /// <summary>A cell of those tables that nobody here saw in print.</summary>
     public static Citation LimitedPowerFromMemory { get; } = new(

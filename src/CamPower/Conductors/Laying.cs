@@ -29,6 +29,14 @@ public sealed class Laying
     private static readonly (int UpTo, double Share)[] NecAdjustment =
         [(3, 1), (6, 0.8), (9, 0.7), (20, 0.5), (30, 0.45), (40, 0.4), (int.MaxValue, 0.35)];
 
+    // IEC 60364-5-52 Table B.52.2, two loaded conductors of copper, PVC of 70 °C, air of 30 °C, from memory: mm², then methods A2, B2 and C. [A]
+    private static readonly (double SquareMillimeters, double InsulatedWall, double ConduitOnWall, double OnWall)[] IecAmpacity =
+        [(1.5, 14, 16.5, 19.5), (2.5, 18.5, 23, 27), (4, 25, 30, 36), (6, 32, 38, 46), (10, 43, 52, 63), (16, 57, 69, 85)];
+
+    // IEC 60364-5-52 Table B.52.17, item 1, from memory: up to so many loaded circuits bunched, this share of the current.
+    private static readonly (int UpTo, double Share)[] IecGrouping =
+        [(1, 1), (2, 0.8), (3, 0.7), (4, 0.65), (5, 0.6), (6, 0.57), (7, 0.54), (8, 0.52), (9, 0.5), (12, 0.45), (16, 0.41), (20, 0.38)];
+
     // Below the thinnest point θ ∝ 1/d, which is area to the power of -1/2.
     private const double ThinSlope = -0.5;
 
@@ -96,6 +104,22 @@ public sealed class Laying
             Copper((18, 14 * share), (16, 18 * share), (14, 25 * share), (12, 30 * share), (10, 40 * share)),
             Temperature.FromDegreesCelsius(90), Temperature.FromDegreesCelsius(30), Sources.NecAmpacity);
     }
+
+    /// <summary>In conduit in a thermally insulated wall, installation method A2; from 1.5 mm² to 16 mm² by the table.</summary>
+    /// <param name="circuits">How many loaded circuits are bunched, from 1 to 20: one a pair.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="circuits"/> is outside that range.</exception>
+    /// <remarks>The least of the three methods. Source: <see cref="Sources.IecAmpacity"/>, every value from memory.</remarks>
+    public static Laying InInsulatedWall(int circuits = 1) => Method("A2", circuits, row => row.InsulatedWall);
+
+    /// <summary>In conduit or trunking on a wall, installation method B2; from 1.5 mm² to 16 mm² by the table.</summary>
+    /// <inheritdoc cref="InInsulatedWall" path="/param|/exception"/>
+    /// <remarks>Source: <see cref="Sources.IecAmpacity"/>, every value from memory.</remarks>
+    public static Laying InConduitOnWall(int circuits = 1) => Method("B2", circuits, row => row.ConduitOnWall);
+
+    /// <summary>Fixed directly on a wall, installation method C; from 1.5 mm² to 16 mm² by the table.</summary>
+    /// <inheritdoc cref="InInsulatedWall" path="/param|/exception"/>
+    /// <remarks>The most of the three methods. Source: <see cref="Sources.IecAmpacity"/>, every value from memory.</remarks>
+    public static Laying OnWall(int circuits = 1) => Method("C", circuits, row => row.OnWall);
 
     /// <summary>Whether the published currents, or the estimate for thin wires below them, reach to a size.</summary>
     /// <param name="size">The size of a wire.</param>
@@ -188,6 +212,14 @@ public sealed class Laying
         (double leftArea, double leftTheta) = _points[above - 1];
         (double rightArea, double rightTheta) = _points[above];
         return Math.Exp(leftTheta + ((rightTheta - leftTheta) * (logArea - leftArea) / (rightArea - leftArea)));
+    }
+
+    private static Laying Method(string method, int circuits, Func<(double SquareMillimeters, double InsulatedWall, double ConduitOnWall, double OnWall), double> amperes)
+    {
+        double share = IecGrouping.First(g => Require.Within(circuits, 1, 20, nameof(circuits), "") <= g.UpTo).Share;
+        return new Laying(circuits == 1 ? $"installation method {method}" : FormattableString.Invariant($"installation method {method}, {circuits} circuits bunched"),
+            IecAmpacity.Select(row => new AmpacityPoint(WireSize.SquareMillimeters(row.SquareMillimeters), ElectricCurrent.FromAmperes(share * amperes(row)))),
+            Temperature.FromDegreesCelsius(70), Temperature.FromDegreesCelsius(30), Sources.IecAmpacity);
     }
 
     private static IEnumerable<AmpacityPoint> Copper(params (int Gauge, double Amperes)[] points) =>

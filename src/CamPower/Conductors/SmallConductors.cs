@@ -4,12 +4,13 @@ using UnitsNet;
 
 namespace CamPower.Conductors;
 
-/// <summary>What a code allows small conductors, whatever their insulation and however they lie.</summary>
+/// <summary>What the US code allows small conductors of the American wire gauge, whatever their insulation and however they lie.</summary>
 /// <remarks>
 /// Copper of 18, 16, 14, 12 and 10 AWG: a protective device of 7, 10, 15, 20 and 30 A at most
 /// (<see cref="Sources.NecSmallConductors"/>, the first two from memory); aluminium and copper-clad aluminium of 12 and
 /// 10 AWG: 15 and 25 A. Building codes know nothing thinner; for 22 and 20 AWG copper the fuses of a chart for aircraft
-/// stand in, 5 A both (<see cref="Sources.AircraftProtectors"/>). A size between two rows has what the thinner one has.
+/// stand in, 5 A both (<see cref="Sources.AircraftProtectors"/>). A gauge between two rows has what the smaller one has. It limits the protective
+/// device and the continuous load. It does not bind metric sizes, which go by a table of their own (<see cref="Laying.OnWall"/>), nor Class 2 circuits.
 /// It is the last word only together with what the conductor carries (<see cref="Laying.Ampacity"/>), and the local code is
 /// the last word on both.
 /// </remarks>
@@ -31,20 +32,20 @@ public static class SmallConductors
     /// <summary>The largest protective device of a conductor, wires in parallel counting together; null where no row reaches to it. [A]</summary>
     /// <param name="conductor">The conductor.</param>
     /// <exception cref="ArgumentNullException"><paramref name="conductor"/> is null.</exception>
-    /// <remarks>Materials other than copper, aluminium and copper-clad aluminium, and sizes outside the rows, have none.</remarks>
+    /// <remarks>Materials other than copper, aluminium and copper-clad aluminium, and sizes outside the rows or of another series than the American wire gauge, have none.</remarks>
     public static ElectricCurrent? LargestProtection(Conductor conductor) => Current(ProtectionAmperes(Require.NotNull(conductor, nameof(conductor))));
 
     /// <summary>The largest continuous load of copper from 18 AWG to under 14 AWG, 80 % of its largest protective device, and of 14, 12 and 10 AWG, all of that; null for any other. [A]</summary>
     /// <param name="conductor">The conductor.</param>
     /// <exception cref="ArgumentNullException"><paramref name="conductor"/> is null.</exception>
-    /// <remarks>Sources: <see cref="ConductorConstants.ContinuousShareOfSmallConductors"/>; <see cref="Sources.NecLoadOfSmallConductors"/>. From 14 AWG
-    /// on it is for sizes of the American wire gauge: other codes allow their own sizes more. Where a protective device has to be larger than
+    /// <remarks>Sources: <see cref="ConductorConstants.ContinuousShareOfSmallConductors"/>; <see cref="Sources.NecLoadOfSmallConductors"/>. Where a protective device has to be larger than
     /// a continuous load, as the NEC wants of branch circuits, its largest rating leaves less.</remarks>
     public static ElectricCurrent? LargestContinuousLoad(Conductor conductor) => Current(ContinuousAmperes(Require.NotNull(conductor, nameof(conductor))));
 
     /// <inheritdoc cref="LargestProtection"/>
     internal static double? ProtectionAmperes(Conductor conductor)
     {
+        if (conductor.Size.Series != WireSizeSeries.Awg) return null;
         double area = conductor.Size.SquareMeters;
         if (RowsFor(conductor.Material) is not { } rows || area > rows[rows.Length - 1].SquareMeters) return null;
         double? each = null;
@@ -60,8 +61,8 @@ public static class SmallConductors
     internal static double? ContinuousAmperes(Conductor conductor)
     {
         if (!ReferenceEquals(RowsFor(conductor.Material), Copper) || conductor.Size.SquareMeters < From18Awg) return null;
-        if (conductor.Size.SquareMeters < From14Awg) return ProtectionAmperes(conductor) * ConductorConstants.ContinuousShareOfSmallConductors.Value / 100;
-        return conductor.Size.Series == WireSizeSeries.Awg ? ProtectionAmperes(conductor) : null;
+        double? protection = ProtectionAmperes(conductor);
+        return conductor.Size.SquareMeters < From14Awg ? protection * ConductorConstants.ContinuousShareOfSmallConductors.Value / 100 : protection;
     }
 
     private static (double SquareMeters, double Amperes)[]? RowsFor(ConductorMaterial material)

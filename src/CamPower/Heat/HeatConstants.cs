@@ -59,6 +59,10 @@ public static class HeatConstants
     public static CitedValue HottestAir { get; } =
         new("Hottest air of a modelled enclosure", 400, "K", Sources.EnclosureRange);
 
+    /// <summary>How much of its rise the modelled temperature in an enclosure may be off. [%]</summary>
+    public static CitedValue ModelUncertainty { get; } =
+        new("Uncertainty of the temperature in a modelled enclosure, share of its rise", 25, "%", Sources.EnclosureRange);
+
     /// <summary>The strongest sunlight that equipment is tested with. [W/m²]</summary>
     public static CitedValue PeakSun { get; } =
         new("Sunlight square to its direction, peak", 1120, "W/m²", Sources.PeakSun);

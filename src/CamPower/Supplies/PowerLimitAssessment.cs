@@ -10,15 +10,16 @@ namespace CamPower;
 /// Immutable. A class is a listing of a product that was tested, single faults inside it included: numbers never prove it.
 /// The supply counts at the top of its trim and with its tolerance, in overload as its data sheet says; a fuse is bypassed,
 /// since the tables limit what flows until it opens. An electronic limit counts
-/// (<see cref="Sources.LimitedPowerRegulating"/>): that it holds after a single fault inside it, which the class wants, no number says. An output is of a class if it meets either of its two tables; the
+/// (<see cref="Sources.LimitedPowerRegulating"/>): that it holds after a single fault inside it, which the class wants, no number says. An output is of a class if it meets either of its two tables,
+/// and of a limited power source whose standard is not stated if it meets a table of either standard; the
 /// second needs an overcurrent device that does not reset by itself (<see cref="Sources.LimitedPowerDevices"/>, taken to hold
 /// for Class 2 as well). Alternating voltage is taken as a sine. What is not declared is open, and makes the verdict unknown.
-/// Sources: <see cref="Sources.LimitedPower"/>, <see cref="Sources.Class2"/>, and those from memory beside them.
+/// Sources: <see cref="Sources.LimitedPower"/>, <see cref="Sources.LimitedPowerIec62368"/>, <see cref="Sources.Class2"/>, and those from memory beside them.
 /// <para>Wiring rules lean on these classes. Local codes and the listing on the product go before any number here.</para>
 /// </remarks>
 /// <example>
 /// <code>
-/// PowerLimitAssessment assessment = box.AssessPowerLimit(outputNumber: 3, PowerLimitClass.LimitedPowerSource);
+/// PowerLimitAssessment assessment = box.AssessPowerLimit(outputNumber: 3, PowerLimitClass.LimitedPowerSourceIec62368);
 /// if (assessment.Verdict == PowerLimitVerdict.Exceeds) Console.WriteLine(assessment);
 /// </code>
 /// </example>
@@ -31,7 +32,7 @@ public sealed class PowerLimitAssessment
         Box = box;
         Output = output;
         Class = limitClass;
-        Routes = new PowerLimitTrial(limitClass, supply.Kind, delivery, output.Protection).Routes().ToList().AsReadOnly();
+        Routes = Standards(limitClass).SelectMany(c => new PowerLimitTrial(c, supply.Kind, delivery, output.Protection).Routes()).ToList().AsReadOnly();
         Verdict = Routes.Any(r => r.Verdict == PowerLimitVerdict.WithinNumbers) ? PowerLimitVerdict.WithinNumbers
             : Routes.Any(r => r.Verdict == PowerLimitVerdict.Unknown) ? PowerLimitVerdict.Unknown
             : PowerLimitVerdict.Exceeds;
@@ -65,7 +66,17 @@ public sealed class PowerLimitAssessment
     /// <summary>Output, verdict and what decides, in the invariant culture; never throws.</summary>
     public override string ToString() => $"{Box} {Output}, {ClassName}: {Words}";
 
-    internal string ClassName => Class == PowerLimitClass.Class2 ? "Class 2" : "a limited power source";
+    internal string ClassName => Class switch
+    {
+        PowerLimitClass.Class2 => "Class 2",
+        PowerLimitClass.LimitedPowerSourceIec60950 => "a limited power source (IEC 60950-1)",
+        PowerLimitClass.LimitedPowerSourceIec62368 => "a limited power source (IEC 62368-1)",
+        _ => "a limited power source",
+    };
+
+    private static IEnumerable<PowerLimitClass> Standards(PowerLimitClass limitClass) => limitClass == PowerLimitClass.LimitedPowerSource
+        ? [PowerLimitClass.LimitedPowerSourceIec60950, PowerLimitClass.LimitedPowerSourceIec62368]
+        : [limitClass];
 
     private string Words => Verdict switch
     {

@@ -31,6 +31,14 @@ public static class PowerLimitConstants
     public static CitedValue LimitedPowerPerVolt { get; } =
         new("Limited power source, inherently limited: apparent power over voltage up to 20 V", 5, "VA/V", Sources.LimitedPower);
 
+    /// <summary>Apparent power of an inherently limited source of IEC 62368-1, at every voltage. [VA]</summary>
+    public static CitedValue LimitedPowerIec62368Most { get; } =
+        new("Limited power source of IEC 62368-1, inherently limited: apparent power", 100, "VA", Sources.LimitedPowerIec62368);
+
+    /// <summary>Current of an inherently limited source of IEC 62368-1 up to 30 V. [A]</summary>
+    public static CitedValue LimitedPowerIec62368Current { get; } =
+        new("Limited power source of IEC 62368-1, inherently limited: current up to 30 V", 8, "A", Sources.LimitedPowerIec62368);
+
     /// <summary>Apparent power of an inherently limited source above 20 V. [VA]</summary>
     public static CitedValue LimitedPowerMost { get; } =
         new("Limited power source, inherently limited: apparent power above 20 V", 100, "VA", Sources.LimitedPower);

@@ -8,8 +8,9 @@ namespace CamPower;
 /// <remarks>Immutable.</remarks>
 public sealed class PowerLimitRoute
 {
-    internal PowerLimitRoute(PowerLimiting limiting, IEnumerable<PowerLimitFigure> figures)
+    internal PowerLimitRoute(PowerLimitClass limitClass, PowerLimiting limiting, IEnumerable<PowerLimitFigure> figures)
     {
+        Class = limitClass;
         Limiting = limiting;
         Figures = figures.ToList().AsReadOnly();
         Verdict = Figures.Any(f => f.Verdict == PowerLimitVerdict.Exceeds) ? PowerLimitVerdict.Exceeds
@@ -17,7 +18,10 @@ public sealed class PowerLimitRoute
             : PowerLimitVerdict.WithinNumbers;
     }
 
-    /// <summary>Which of the two tables.</summary>
+    /// <summary>The class with its standard.</summary>
+    public PowerLimitClass Class { get; }
+
+    /// <summary>Which of its two tables.</summary>
     public PowerLimiting Limiting { get; }
 
     /// <summary>Every number that the table limits.</summary>
@@ -31,5 +35,12 @@ public sealed class PowerLimitRoute
 
     /// <summary>The table and the figures that decide; never throws.</summary>
     public override string ToString() =>
-        $"{(Limiting == PowerLimiting.Inherent ? "limited by itself" : "limited by an overcurrent device")}: {string.Join("; ", Deciding)}";
+        $"{Standard}{(Limiting == PowerLimiting.Inherent ? "inherently limited" : "limited by an overcurrent device")}: {string.Join("; ", Deciding)}";
+
+    private string Standard => Class switch
+    {
+        PowerLimitClass.LimitedPowerSourceIec60950 => "IEC 60950-1, ",
+        PowerLimitClass.LimitedPowerSourceIec62368 => "IEC 62368-1, ",
+        _ => string.Empty,
+    };
 }

@@ -17,6 +17,14 @@ internal sealed class PowerLimitTable
 
     private static readonly PowerLimitTable LimitedPowerAc = LimitedPowerDc.UpTo(LimitedPowerMiddleBand);
 
+    private static readonly PowerLimitTable LimitedPowerIec62368Dc = new(
+    [
+        new(LimitedPowerMiddleBand, Constant(LimitedPowerIec62368Current), Constant(LimitedPowerIec62368Most)),
+        new(LimitedPowerHighBand, OverVoltage(LimitedPowerHighCurrent), Constant(LimitedPowerIec62368Most)),
+    ]);
+
+    private static readonly PowerLimitTable LimitedPowerIec62368Ac = LimitedPowerIec62368Dc.UpTo(LimitedPowerMiddleBand);
+
     private static readonly PowerLimitTable LimitedPowerBypassedDc = new(
     [
         new(LimitedPowerLowBand, OverVoltage(LimitedPowerBypassedCurrent), Constant(LimitedPowerBypassedPower), DeviceRating: Constant(LimitedPowerDevice)),
@@ -63,16 +71,19 @@ internal sealed class PowerLimitTable
     /// <summary>The highest voltage that the table knows.</summary>
     internal CitedValue HighestVoltage => _bands[_bands.Count - 1].UpTo;
 
+    /// <summary>The table of a class that names its standard.</summary>
     internal static PowerLimitTable Of(PowerLimitClass limitClass, PowerLimiting limiting, CurrentKind kind) => (limitClass, limiting, kind) switch
     {
-        (PowerLimitClass.LimitedPowerSource, PowerLimiting.Inherent, CurrentKind.Dc) => LimitedPowerDc,
-        (PowerLimitClass.LimitedPowerSource, PowerLimiting.Inherent, _) => LimitedPowerAc,
-        (PowerLimitClass.LimitedPowerSource, _, CurrentKind.Dc) => LimitedPowerBypassedDc,
-        (PowerLimitClass.LimitedPowerSource, _, _) => LimitedPowerBypassedAc,
-        (_, PowerLimiting.Inherent, CurrentKind.Dc) => Class2Dc,
-        (_, PowerLimiting.Inherent, _) => Class2Ac,
-        (_, _, CurrentKind.Dc) => Class2BypassedDc,
-        _ => Class2BypassedAc,
+        (PowerLimitClass.LimitedPowerSourceIec60950, PowerLimiting.Inherent, CurrentKind.Dc) => LimitedPowerDc,
+        (PowerLimitClass.LimitedPowerSourceIec60950, PowerLimiting.Inherent, _) => LimitedPowerAc,
+        (PowerLimitClass.LimitedPowerSourceIec62368, PowerLimiting.Inherent, CurrentKind.Dc) => LimitedPowerIec62368Dc,
+        (PowerLimitClass.LimitedPowerSourceIec62368, PowerLimiting.Inherent, _) => LimitedPowerIec62368Ac,
+        (PowerLimitClass.Class2, PowerLimiting.Inherent, CurrentKind.Dc) => Class2Dc,
+        (PowerLimitClass.Class2, PowerLimiting.Inherent, _) => Class2Ac,
+        (PowerLimitClass.Class2, _, CurrentKind.Dc) => Class2BypassedDc,
+        (PowerLimitClass.Class2, _, _) => Class2BypassedAc,
+        (_, _, CurrentKind.Dc) => LimitedPowerBypassedDc,
+        _ => LimitedPowerBypassedAc,
     };
 
     /// <summary>The row for a voltage, or null above the highest.</summary>

@@ -2,7 +2,7 @@ using System.Collections.Generic;
 
 namespace CamPower.Supplies;
 
-/// <summary>Holds what an output delivers against the two tables of a power-limit class.</summary>
+/// <summary>Holds what an output delivers against the two tables of a power-limit class that names its standard.</summary>
 internal sealed class PowerLimitTrial(PowerLimitClass limitClass, CurrentKind kind, OutputDelivery delivery, ProtectiveDevice? protection)
 {
     /// <summary>One route for each table that the output can meet: the second only where its device is a fuse, or may be.</summary>
@@ -12,7 +12,7 @@ internal sealed class PowerLimitTrial(PowerLimitClass limitClass, CurrentKind ki
         if (protection is null or Fuse) yield return Along(PowerLimiting.OvercurrentDevice);
     }
 
-    private PowerLimitRoute Along(PowerLimiting limiting) => new(limiting, Figures(PowerLimitTable.Of(limitClass, limiting, kind)));
+    private PowerLimitRoute Along(PowerLimiting limiting) => new(limitClass, limiting, Figures(PowerLimitTable.Of(limitClass, limiting, kind)));
 
     // Every limit is as strict or stricter at more voltage, so that the two ends of it decide.
     private IEnumerable<PowerLimitFigure> Figures(PowerLimitTable table)
@@ -47,7 +47,7 @@ internal sealed class PowerLimitTrial(PowerLimitClass limitClass, CurrentKind ki
     // The ratings of limited power sources are those of devices that are fast enough. Of an undeclared device its rating says as much.
     private PowerLimitFigure? Opening(PowerLimitTerm rating)
     {
-        if (limitClass != PowerLimitClass.LimitedPowerSource || protection is not Fuse fuse) return null;
+        if (limitClass == PowerLimitClass.Class2 || protection is not Fuse fuse) return null;
         double amperes = PowerLimitConstants.LimitedPowerOpeningCurrent.Value / 100 * rating.At(delivery.MostVolts), limit = PowerLimitConstants.LimitedPowerOpeningTime.Value;
         return new PowerLimitFigure(PowerLimitQuantity.DeviceOpening, 0, fuse.OpeningAt(amperes, currentFactor: 1).LatestSeconds, limit, limit, PowerLimitConstants.LimitedPowerOpeningTime.Source);
     }
@@ -55,7 +55,7 @@ internal sealed class PowerLimitTrial(PowerLimitClass limitClass, CurrentKind ki
     // The tables of limited power sources are for direct voltage free of ripple; nobody's word on it matters above 30 V.
     private PowerLimitFigure? Peak()
     {
-        if (limitClass != PowerLimitClass.LimitedPowerSource || kind != CurrentKind.Dc) return null;
+        if (limitClass == PowerLimitClass.Class2 || kind != CurrentKind.Dc) return null;
         double limit = PowerLimitConstants.LimitedPowerPeak.Value;
         if (delivery.Ripple is double ripple)
         {

@@ -74,8 +74,8 @@ public class ValueOutsideValidatedRangeRuleTests
     public void UndeclaredLaying_IsSaidWhereItDecides()
     {
         string Message(Laying? laying) => Assert.Single(new ConductorOverAmpacityRule().Check(new Evidence(OnCable(24, laying, amperes: 9).Assess()))).Message;
-        Assert.Contains("nobody declares how it lies, and it is taken as alone in air", Message(null), StringComparison.Ordinal);
-        Assert.DoesNotContain("nobody declares", Message(Laying.LargeBundle), StringComparison.Ordinal);
+        Assert.Contains("2 current-carrying conductors in a cable or raceway taken", Message(null), StringComparison.Ordinal);
+        Assert.DoesNotContain(" taken", Message(Laying.LargeBundle), StringComparison.Ordinal);
     }
 
     private static Site OnCable(int gauge, Laying? laying, double meters = 1, double amperes = 0.1) => new("site", [Condition.Day(At())], [Box()],

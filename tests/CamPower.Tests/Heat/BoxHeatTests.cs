@@ -154,7 +154,7 @@ public class BoxHeatTests
         foreach (Site site in new[] { low, high })
         {
             Finding found = Assert.Single(RuleSet.Standard.Check(site.Assess()), f => f.Rule == "supply-above-derated-rating");
-            Assert.Equal("In \"day\" the air around it is at -24 °C, and its supply is rated to run from -20 °C: it may not deliver the 1.00 A that its outputs take.", found.Message);
+            Assert.Equal("The air around it is at -24 °C in \"day\"; its supply is rated to run from -20 °C.", found.Message);
             Assert.Equal((-24, -20), (((Temperature)found.Measured!).DegreesCelsius, ((Temperature)found.Limit!).DegreesCelsius));
             Assert.Contains("where it is warmer", found.Remedy, StringComparison.Ordinal);
         }

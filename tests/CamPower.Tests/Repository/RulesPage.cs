@@ -19,15 +19,24 @@ internal static class RulesPage
             Every rule of `RuleSet.Standard`, worst first, in the order in which they are asked. Drop one with `Without`, change
             or add one with `With`. This page is made from the code by the tests; do not edit it (see DEVELOPERS.md).
 
-            *Danger*: do not energise. *Failure*: it will not work. *Caution*: it works, with less in hand than it should have.
-            *Note*: know it.
+            *Danger*: do not energize, something may burn or someone may be hurt. *Failure*: correct it before use. *Caution*: it works
+            with less margin than it should have, or goes dark for seconds. *Note*: not stated, assumed, or known to be harmless. This is
+            a scale of this library for a design on paper, not that of the injury levels on the label of a product. A finding may be
+            milder or more pressing than its rule.
 
             """.ReplaceLineEndings("\n"));
         foreach (Rule rule in RuleSet.Standard.Rules.OrderByDescending(r => r.Severity))
         {
             page.Append(CultureInfo.InvariantCulture, $"\n### {rule.Id}\n\n**{rule.Severity}.** {rule.Purpose}\n\n- To do: {rule.Remedy}\n");
             if (rule.Limit is IQuantity limit) page.Append(CultureInfo.InvariantCulture, $"- Limit: {limit.ToString("s4", CultureInfo.InvariantCulture)}\n");
-            page.Append(CultureInfo.InvariantCulture, $"- Source: {rule.Source}\n- Class: `{rule.GetType().Name}`\n");
+            if (rule.StandsBackFor.Count > 0) page.Append(CultureInfo.InvariantCulture, $"- Silent about a thing of which one of these speaks: {string.Join(", ", rule.StandsBackFor)}\n");
+            if (rule.StandsBackInConditionsOf.Count > 0)
+            {
+                page.Append(CultureInfo.InvariantCulture, $"- Silent about a thing in a condition in which one of these speaks of it: {string.Join(", ", rule.StandsBackInConditionsOf)}\n");
+            }
+
+            page.Append(CultureInfo.InvariantCulture, $"- Source: {rule.Source}\n");
+            if (rule.GetType().IsPublic) page.Append(CultureInfo.InvariantCulture, $"- Class: `{rule.GetType().Name}`\n");
         }
 
         page.Append("""

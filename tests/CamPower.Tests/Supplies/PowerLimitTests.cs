@@ -9,10 +9,10 @@ using static CamPower.Tests.Supplies.LimitedOutputs;
 namespace CamPower.Tests.Supplies;
 
 /// <summary>What numbers say of an output and a power-limit class. Every limit is worked out by hand from the tables as
-/// the sources print them: IEC 60950-1 Tables 2B and 2C (now IEC 62368-1 Q.1 and Q.2), NEC Chapter 9 Tables 11(A) and 11(B).</summary>
+/// the sources print them: IEC 60950-1 Tables 2B and 2C, IEC 62368-1 Tables Q.1 and Q.2 (from memory), NEC Chapter 9 Tables 11(A) and 11(B).</summary>
 public class PowerLimitTests
 {
-    private const PowerLimitClass Lps = PowerLimitClass.LimitedPowerSource, Class2 = PowerLimitClass.Class2;
+    private const PowerLimitClass Lps = PowerLimitClass.LimitedPowerSourceIec60950, Lps62368 = PowerLimitClass.LimitedPowerSourceIec62368, Class2 = PowerLimitClass.Class2;
 
     private const PowerLimitVerdict Exceeds = PowerLimitVerdict.Exceeds, Within = PowerLimitVerdict.WithinNumbers, Unknown = PowerLimitVerdict.Unknown;
 
@@ -31,8 +31,44 @@ public class PowerLimitTests
         Assert.Equal(voltAmperes, LimitOf(Lps, PowerLimiting.Inherent, PowerLimitQuantity.ApparentPower, CurrentKind.Dc, volts), 1e-9);
     }
 
+    // IEC 62368-1 Table Q.1, from memory: one row to 30 V, 8 A and 100 VA; 150/U above. The 5·U of the older table is not in it.
+    [Theory]
+    [InlineData(5, 8)]
+    [InlineData(12, 8)]
+    [InlineData(30, 8)]
+    [InlineData(30.01, 4.998333889)]
+    [InlineData(60, 2.5)]
+    public void LimitedPowerOfIec62368_InherentDc(double volts, double amperes)
+    {
+        Assert.Equal(amperes, LimitOf(Lps62368, PowerLimiting.Inherent, PowerLimitQuantity.Current, CurrentKind.Dc, volts), 1e-9);
+        Assert.Equal(100, LimitOf(Lps62368, PowerLimiting.Inherent, PowerLimitQuantity.ApparentPower, CurrentKind.Dc, volts), 1e-9);
+    }
+
+    // 12 V: 5 A are 60 VA, the end of the older table; 8 A are the end of the newer one; with a fuse 250 VA are 20.83 A in both.
+    // A claim without a standard is refuted only where both are.
+    [Theory]
+    [InlineData(5.0, false, Within, Within, Within)]
+    [InlineData(5.01, false, Exceeds, Within, Within)]
+    [InlineData(8.0, false, Exceeds, Within, Within)]
+    [InlineData(8.01, false, Exceeds, Exceeds, Exceeds)]
+    [InlineData(20.83, true, Within, Within, Within)]
+    [InlineData(20.84, true, Exceeds, Exceeds, Exceeds)]
+    public void AClaimWithoutAStandard_IsRefutedOnlyWhereBothAre(double limitAmperes, bool isFused, PowerLimitVerdict iec60950, PowerLimitVerdict iec62368, PowerLimitVerdict neither)
+    {
+        DistributionBox box = Box(Holding(12, 4, limitAmperes), isFused ? FuseOf(5) : ProtectiveDevice.None);
+        Assert.Equal((iec60950, iec62368, neither), (Of(Lps), Of(Lps62368), Of(PowerLimitClass.LimitedPowerSource)));
+        PowerLimitAssessment both = box.AssessPowerLimit(1, PowerLimitClass.LimitedPowerSource);
+        Assert.Equal([Lps, Lps62368], both.Routes.Select(r => r.Class).Distinct());
+        Assert.Contains("IEC 62368-1, inherently limited", string.Join("; ", both.Routes), StringComparison.Ordinal);
+
+        PowerLimitVerdict Of(PowerLimitClass limitClass) => box.AssessPowerLimit(1, limitClass).Verdict;
+    }
+
     // 1000/U; 250; 5, then 100/U.
     [Theory]
+    [InlineData(Lps62368, 12, 83.333333333, 5)]
+    [InlineData(Lps62368, 20, 50, 5)]
+    [InlineData(Lps62368, 50, 20, 2)]
     [InlineData(Lps, 12, 83.333333333, 5)]
     [InlineData(Lps, 20, 50, 5)]
     [InlineData(Lps, 24, 41.666666667, 4.166666667)]
@@ -64,6 +100,8 @@ public class PowerLimitTests
     [Theory]
     [InlineData(Lps, CurrentKind.Dc, 60)]
     [InlineData(Lps, CurrentKind.Ac, 30)]
+    [InlineData(Lps62368, CurrentKind.Dc, 60)]
+    [InlineData(Lps62368, CurrentKind.Ac, 30)]
     [InlineData(Class2, CurrentKind.Dc, 150)]
     [InlineData(Class2, CurrentKind.Ac, 150)]
     public void Voltage_HasAnEnd(PowerLimitClass limitClass, CurrentKind kind, double highest)
@@ -256,10 +294,10 @@ public class PowerLimitTests
     [Fact]
     public void Words_NameWhatDecides()
     {
-        Assert.Equal("box output 1 (4 A), a limited power source: within the numbers (check the listing)", Box(Holding(12, 4, 5)).AssessPowerLimit(1, Lps).ToString());
-        Assert.Equal("box output 1 (4 A), a limited power source: exceeds (limited by itself: apparent power 72 VA, limit 60 VA)",
+        Assert.Equal("box output 1 (4 A), a limited power source (IEC 60950-1): within the numbers (check the listing)", Box(Holding(12, 4, 5)).AssessPowerLimit(1, Lps).ToString());
+        Assert.Equal("box output 1 (4 A), a limited power source (IEC 60950-1): exceeds (IEC 60950-1, inherently limited: apparent power 72 VA, limit 60 VA)",
             Box(Holding(12, 4, 6)).AssessPowerLimit(1, Lps).ToString());
-        Assert.Equal("box output 1 (1 A), Class 2: unknown (limited by itself: current 1 A to no known end, limit 8 A)",
+        Assert.Equal("box output 1 (1 A), Class 2: unknown (inherently limited: current 1 A to no known end, limit 8 A)",
             Box(Rated(12, 1)).AssessPowerLimit(1, Class2).ToString());
     }
 
@@ -288,7 +326,7 @@ public class PowerLimitTests
         var random = new Random(seed);
         double volts = 4 + (60 * random.NextDouble()), limit = 0.3 + (25 * random.NextDouble()), fuse = 0.5 + (8 * random.NextDouble()), more = 1 + random.NextDouble();
         var kind = (CurrentKind)random.Next(2);
-        foreach (PowerLimitClass limitClass in new[] { Lps, Class2 })
+        foreach (PowerLimitClass limitClass in new[] { Lps, Lps62368, PowerLimitClass.LimitedPowerSource, Class2 })
         {
             int before = Rank(volts, limit, fuse);
             Assert.InRange(Rank(volts, limit * more, fuse), before, 2);
@@ -305,7 +343,7 @@ public class PowerLimitTests
     {
         var random = new Random(seed);
         double volts = 4 + (60 * random.NextDouble()), limit = 0.3 + (25 * random.NextDouble()), percent = 20 * random.NextDouble();
-        foreach (PowerLimitClass limitClass in new[] { Lps, Class2 })
+        foreach (PowerLimitClass limitClass in new[] { Lps, Lps62368, PowerLimitClass.LimitedPowerSource, Class2 })
         {
             PowerLimitVerdict wide = Of(percent), narrow = Of(percent * random.NextDouble());
             Assert.True(wide == Unknown || wide == narrow, $"{volts} V, {limit} A: {wide}, then {narrow}");

@@ -1,0 +1,58 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+
+namespace CamPower.Checks;
+
+/// <summary>Leaves out of what the rules of a set find that for which another rule of the set speaks.</summary>
+/// <remarks>The rules are heard with the speakers first: a rule that is silent itself silences nobody.</remarks>
+internal sealed class StandingBack
+{
+    private readonly Dictionary<(string Rule, SubjectKind Kind, string Name), List<Finding>> _spoken = [];
+
+    /// <summary>The rules in an order in which each comes after those for which it stands back; null where some stand back for each other.</summary>
+    internal static IReadOnlyList<Rule>? SpeakersFirst(IReadOnlyList<Rule> rules)
+    {
+        var ordered = new List<Rule>(rules.Count);
+        List<Rule> left = [.. rules];
+        while (left.Count > 0)
+        {
+            var waiting = new HashSet<string>(left.Select(r => r.Id), StringComparer.Ordinal);
+            List<Rule> next = [.. left.Where(rule => !Speakers(rule).Any(waiting.Contains))];
+            if (next.Count == 0) return null;
+            ordered.AddRange(next);
+            left.RemoveAll(next.Contains);
+        }
+
+        return ordered;
+    }
+
+    /// <summary>What a rule says once those that were heard before have spoken.</summary>
+    internal IEnumerable<Finding> Heard(Rule rule, IEnumerable<Finding> found)
+    {
+        foreach (Finding finding in found)
+        {
+            if (rule.StandsBackFor.Any(id => SpokenBy(id, finding.About).Count > 0)) continue;
+            Finding? heard = Finding.Worst(InConditions(finding).Where(f => !rule.StandsBackInConditionsOf.Any(id => IsSpokenIn(f.Condition, SpokenBy(id, f.About)))));
+            if (heard is null) continue;
+            Remember(heard);
+            yield return heard;
+        }
+    }
+
+    private static IEnumerable<string> Speakers(Rule rule) => rule.StandsBackFor.Concat(rule.StandsBackInConditionsOf);
+
+    private static IEnumerable<Finding> InConditions(Finding finding) => finding.Elsewhere.Prepend(finding);
+
+    private static bool IsSpokenIn(Condition? condition, List<Finding> spoken) =>
+        spoken.SelectMany(InConditions).Any(f => f.Condition is null || condition is null || ReferenceEquals(f.Condition, condition));
+
+    private List<Finding> SpokenBy(string id, Subject about) => _spoken.TryGetValue((id, about.Kind, about.Name), out List<Finding>? spoken) ? spoken : [];
+
+    private void Remember(Finding heard)
+    {
+        (string, SubjectKind, string) key = (heard.Rule, heard.About.Kind, heard.About.Name);
+        if (!_spoken.TryGetValue(key, out List<Finding>? spoken)) _spoken.Add(key, spoken = []);
+        spoken.Add(heard);
+    }
+}
