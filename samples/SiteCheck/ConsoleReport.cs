@@ -35,7 +35,7 @@ internal sealed class ConsoleReport(SiteReport report, Evidence evidence, int wi
     private void WriteVerdict(Page page)
     {
         page.Line(report.Assessment.Site.Name);
-        page.Line(report.Headline + ".", ConsoleColor.White);
+        page.Line(report.Headline, ConsoleColor.White);
         page.Text(report.DeviceSummary + ".");
         page.Text(report.FindingSummary + (report.Findings.Count == 0 ? "." : ":"));
         page.Blank();

@@ -16,13 +16,14 @@ internal sealed record DeviceLine(BoxAssessment Box, OutputAssessment Output, De
         where device.Box == box.Box && device.Output == output.Output
         select new DeviceLine(box, output, device);
 
-    /// <summary>The lowest and the highest voltage over all conditions; only the highest where it does not stay up. [V]</summary>
+    /// <summary>The lowest and the highest voltage over all conditions: 0 where it does not stay up, a question mark where that is not known. [V]</summary>
     public string Gets
     {
         get
         {
             if (Device.Worst.State == DeviceState.WrongCurrent) return "-";
             string highest = Spoken.Volts(Device.LightLoadVoltage);
+            if (Device.Worst.State == DeviceState.SupplyOverloaded) return $"?-{highest}";
             string lowest = Device.Worst.State == DeviceState.Up ? Spoken.Volts(Device.Worst.Voltage) : "0";
             return lowest == highest ? lowest : $"{lowest}-{highest}";
         }
@@ -41,17 +42,22 @@ internal sealed record DeviceLine(BoxAssessment Box, OutputAssessment Output, De
         }
     }
 
-    /// <summary>What is wrong with the voltage that it gets; null where nothing is.</summary>
+    /// <summary>What is wrong with the voltage that it gets, or that nobody knows; null where nothing is.</summary>
     public string? Wrong => Device.Worst.State switch
     {
+        DeviceState.SupplyOverloaded => "supply overloaded",
         DeviceState.Restarting => "keeps restarting",
         DeviceState.NeverUp => "stays off",
         DeviceState.NoOperatingPoint => "cable cannot carry it",
         DeviceState.WrongCurrent => "wrong current",
+        _ when Device.AtLightLoad.Verdict == CamPower.Verdict.Violated => "too high",
         _ when !Device.InConditions.All(c => c.WouldStart) => "does not start",
-        _ when Device.InConditions.Any(c => c.Margin.Volts < 0) => "too low",
-        _ when Device.Worst.Accepted is VoltageRange accepted && Device.LightLoadVoltage.Volts > accepted.Highest.Volts => "too high",
-        _ => null,
+        _ => Device.Verdict switch
+        {
+            CamPower.Verdict.Violated => "too low",
+            CamPower.Verdict.Unknown => "not known",
+            _ => null,
+        },
     };
 
     /// <summary>What is wrong with its voltage; else the severity of the worst finding that names it or what feeds it; else that all is well.</summary>

@@ -10,23 +10,26 @@ internal static class FindingList
 {
     private const int Indent = 9, MostAlso = 5;
 
-    public static void Write(Page page, IReadOnlyList<Finding> findings, Shown shown)
+    public static void Write(Page page, IReadOnlyList<Finding> all, Shown shown)
     {
+        // What is not stated has a list of its own.
+        List<Finding> findings = [.. all.Where(f => shown.IsEverything || !f.IsNotStated)];
         foreach (IGrouping<string, Finding> alike in findings.Where(f => f.Severity >= shown.SentencesFrom).GroupBy(f => f.Rule))
         {
-            Finding first = alike.First();
-            string label = Label(first.Severity);
-            foreach (string text in shown.IsEverything ? Everything([.. alike]) : InBrief([.. alike], shown, page.Width - Indent))
-            {
-                page.Labeled(label, Color(first.Severity), text, Indent);
-                label = "";
-            }
+            IEnumerable<string> texts = shown.IsEverything ? Everything([.. alike]) : InBrief([.. alike], shown, page.Width - Indent);
+            Write(page, alike.First().Severity, [.. texts]);
         }
 
         foreach (IGrouping<Severity, Finding> alike in findings.Where(f => f.Severity < shown.SentencesFrom).GroupBy(f => f.Severity))
         {
-            page.Labeled(Label(alike.Key), Color(alike.Key), ByName(alike, shown.MostNames), Indent);
+            Write(page, alike.Key, [ByName(alike, shown.MostNames)]);
         }
+    }
+
+    private static void Write(Page page, Severity severity, IReadOnlyList<string> texts)
+    {
+        page.Labeled(severity.ToString().ToUpperInvariant(), Color(severity), texts[0], Indent);
+        foreach (string text in texts.Skip(1)) page.Text(text, Indent);
     }
 
     private static IEnumerable<string> Everything(IReadOnlyList<Finding> alike) => [$"[{alike[0].Rule}]", .. alike.Select(Sentence), Remedy(alike[0])];
@@ -34,7 +37,7 @@ internal static class FindingList
     private static IEnumerable<string> InBrief(IReadOnlyList<Finding> alike, Shown shown, int width)
     {
         List<string> texts = [Sentence(alike[0])];
-        if (alike.Count > 1) texts.Add("Also: " + Names([.. alike.Skip(1).Select(f => $"{f.About.Name} {Spoken.Short(f.Measured)}".TrimEnd())], MostAlso));
+        if (alike.Count > 1) texts.Add("Also: " + Spoken.Names([.. alike.Skip(1).Select(f => $"{f.About.Name} {Spoken.Short(f.Measured)}".TrimEnd())], MostAlso));
         if (alike[0].Severity >= shown.RemediesFrom) texts.Add(Remedy(alike[0]));
         for (int last = texts.Count - 1; last >= 0 && texts.Sum(text => LinesOf(text, width)) > shown.MostLines; last--)
         {
@@ -60,17 +63,11 @@ internal static class FindingList
 
     // Rules have names in words, which say what the finding is in the fewest.
     private static string ByName(IEnumerable<Finding> findings, int most) =>
-        string.Join("; ", findings.GroupBy(f => f.Rule).Select(alike => $"{alike.Key.Replace('-', ' ')}: {Names([.. alike.Select(f => f.About.Name)], most)}"));
-
-    private static string Label(Severity severity) => severity.ToString().ToUpperInvariant();
+        string.Join("; ", findings.GroupBy(f => f.Rule).Select(alike => $"{alike.Key.Replace('-', ' ')}: {Spoken.Names([.. alike.Select(f => f.About.Name)], most)}"));
 
     private static string Sentence(Finding finding) => $"{finding.About.Name}: {finding.Message}";
 
     private static string Remedy(Finding finding) => "Fix: " + finding.Remedy;
-
-    // Names are whole, or counted.
-    private static string Names(IReadOnlyList<string> names, int most) =>
-        names.Count <= most ? string.Join(", ", names) : $"{string.Join(", ", names.Take(most))} and {names.Count - most} more";
 
     private static ConsoleColor Color(Severity severity) => severity switch
     {

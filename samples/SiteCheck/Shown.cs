@@ -17,7 +17,7 @@ internal sealed record Shown
         new() { RemediesFrom = Severity.Failure, SentencesFrom = Severity.Failure, HasWorkingDevices = false },
         new() { RemediesFrom = Severity.Danger, SentencesFrom = Severity.Failure, HasWorkingDevices = false, MostNames = 3 },
         new() { RemediesFrom = Severity.Danger, SentencesFrom = Severity.Failure, HasWorkingDevices = false, MostNames = 3, MostLines = 3 },
-        new() { RemediesFrom = Severity.Danger, SentencesFrom = Severity.Danger, HasWorkingDevices = false, MostNames = 2, MostLines = 3 },
+        new() { RemediesFrom = Severity.Danger, SentencesFrom = Severity.Danger, HasWorkingDevices = false, MostNames = 3, MostLines = 3 },
     ];
 
     public bool IsEverything { get; private init; }

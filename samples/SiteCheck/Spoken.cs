@@ -37,6 +37,10 @@ internal static class Spoken
         return string.Join(", ", rows.Select(row => row.Count() == 1 ? Invariant($"{row.First()}") : Invariant($"{row.First()}-{row.Last()}")));
     }
 
+    /// <summary>Names, each of them whole; those above the most that are named are counted.</summary>
+    public static string Names(IReadOnlyList<string> names, int most) =>
+        names.Count <= most ? string.Join(", ", names) : Invariant($"{string.Join(", ", names.Take(most))} and {names.Count - most} more");
+
     /// <summary>The sizes on a way; several of one system share its name, as in "16 + 18 AWG".</summary>
     public static string Cable(IReadOnlyList<SiteRun> path)
     {

@@ -1,4 +1,3 @@
-using System;
 using System.Collections.Generic;
 using System.Linq;
 using CamPower.Reports;
@@ -22,12 +21,12 @@ internal static class UnstatedList
         }
     }
 
-    // Of most boxes it is shorter to say which ones are fine.
+    // Of most boxes it is shorter to say which ones are fine, or how many are not.
     private static string Places(IReadOnlyList<string> places, IReadOnlyList<string> boxes, int most)
     {
-        if (places.Count == boxes.Count && !places.Except(boxes).Any()) return $"all {places.Count} boxes and adapters";
-        if (places.Count > most) return $"{places.Count} of {boxes.Count} boxes and adapters";
-        string[] fine = [.. boxes.Where(box => !places.Any(place => place == box || place.StartsWith(box + " output", StringComparison.Ordinal)))];
-        return fine.Length < places.Count && !places.Except(boxes).Any() ? $"all boxes and adapters but {string.Join(", ", fine)}" : string.Join(", ", places);
+        string[] fine = [.. boxes.Except(places)];
+        if (fine.Length >= places.Count || places.Except(boxes).Any()) return Spoken.Names(places, most);
+        if (fine.Length == 0) return $"all {places.Count} boxes and adapters";
+        return fine.Length > most ? $"{places.Count} of {boxes.Count} boxes and adapters" : $"all boxes and adapters but {string.Join(", ", fine)}";
     }
 }

@@ -5,7 +5,7 @@ using static System.FormattableString;
 
 namespace CamPower.Reports.Verdicts;
 
-/// <summary>What is not stated of a site, and for which outputs, so that something about its safety is not known.</summary>
+/// <summary>What is not stated of a site, and of what, so that a verdict is not known.</summary>
 internal static class Unstated
 {
     private static readonly (FaultData Data, string Words)[] OfFaults =
@@ -19,7 +19,7 @@ internal static class Unstated
         (FaultData.Laying, "installation method of the cable"),
     ];
 
-    /// <summary>What, and where: one item for each box that it is not stated of.</summary>
+    /// <summary>What is not stated, and the boxes, outputs or models that it is not stated of.</summary>
     internal static ILookup<string, string> Of(Evidence evidence)
     {
         IEnumerable<(string What, string Where)> faults =
@@ -37,7 +37,17 @@ internal static class Unstated
             from draw in outlet.Worst.Draws
             where draw.Current is null
             select ("power factor of the supply", draw.Box.Name);
-        return faults.Concat(warmth).Concat(line).Distinct().ToLookup(item => item.What, item => item.Where, StringComparer.Ordinal);
+        IEnumerable<(string What, string Where)> starts =
+            from device in evidence.Assessment.Devices
+            where device.Worst.Start == StartVerdict.Unknown
+            select ("turn-on and drop-out voltage of the device", device.Device.Model.Name);
+        IEnumerable<(string What, string Where)> shields =
+            from shield in evidence.Assessment.Shields
+            where shield.Worst.MainsFrequencyVoltage is null
+            from device in evidence.Assessment.Devices
+            where device.Device.Name == shield.Link.Device
+            select ("ripple of the supply", device.Box.Name);
+        return faults.Concat(warmth).Concat(line).Concat(starts).Concat(shields).Distinct().ToLookup(item => item.What, item => item.Where, StringComparer.Ordinal);
     }
 
     private static string Place(DistributionBox box, List<OutputFaults> outputs, int used) =>
