@@ -1,72 +1,119 @@
+using System;
 using System.Collections.Generic;
-using System.Globalization;
 using System.Linq;
 using CamPower;
 using CamPower.Mains;
-using Spectre.Console;
+using CamPower.Reports;
 using UnitsNet;
 using static System.FormattableString;
 
 namespace SiteCheck;
 
-/// <summary>Prints a solved site: box by box what each device gets, how far all is loaded and what faults do; then what was found.</summary>
-internal sealed class ConsoleReport(IAnsiConsole console)
+/// <summary>A checked site as text: the verdict, what was found, what is not known, then what each device gets, box by box.</summary>
+internal sealed class ConsoleReport(SiteReport report, Evidence evidence, int width)
 {
-    public void Print(Evidence evidence, IReadOnlyList<Finding> findings)
+    /// <summary>Some five screens; what does not fit is left to the details.</summary>
+    private const int MostLines = 120;
+
+    public Page Page(bool hasDetails) => hasDetails
+        ? Page(Shown.Everything)
+        : Shown.InBrief.Select(Page).FirstOrDefault(page => page.Lines.Count <= MostLines) ?? Page(Shown.InBrief[^1]);
+
+    private Page Page(Shown shown)
     {
-        SiteAssessment assessment = evidence.Assessment;
-        console.MarkupLineInterpolated($"[bold]{assessment.Site.Name}[/]");
-        ConditionList.Write(console, assessment.Site);
-        console.WriteLine(DeviceTable.Legend);
-        console.WriteLine(FaultTable.Legend);
-        foreach (BoxAssessment box in assessment.Boxes) PrintBox(evidence, box);
-        PrintOutlets(evidence.Outlets);
-        FindingList.Write(console, findings);
-        console.WriteLine("Worked out, not measured: measure at commissioning. Mains wiring, enclosures and");
-        console.WriteLine("batteries are for the local code and a licensed electrician.");
+        var page = new Page(width);
+        WriteVerdict(page);
+        FindingList.Write(page, report.Findings, shown);
+        UnstatedList.Write(page, report, shown);
+        if (shown.IsEverything) ConditionList.Write(page, report.Assessment.Site);
+        WriteBoxes(page, shown);
+        if (shown.IsEverything) WriteOutlets(page, evidence.Outlets);
+        WriteEnd(page, shown);
+        return page;
     }
 
-    private void PrintBox(Evidence evidence, BoxAssessment box)
+    private void WriteVerdict(Page page)
     {
-        Supply supply = box.Box.Supply;
+        page.Line(report.Assessment.Site.Name);
+        page.Line(report.Headline, ConsoleColor.White);
+        page.Text(report.DeviceSummary + ".");
+        page.Text(report.FindingSummary + (report.Findings.Count == 0 ? "." : ":"));
+        page.Blank();
+    }
+
+    private void WriteBoxes(Page page, Shown shown)
+    {
+        List<BoxAssessment> used = [.. report.Assessment.Boxes.Where(b => b.Outputs.Count > 0)];
+        if (!shown.HasWorkingDevices)
+        {
+            page.Blank();
+            DeviceTable.WriteNotWorking(page, report, used);
+            return;
+        }
+
+        List<BoxAssessment> single = shown.IsEverything ? [] : [.. used.Where(b => b.Outputs.Count == 1)];
+        foreach (BoxAssessment box in used.Except(single))
+        {
+            page.Blank();
+            WriteBox(page, box);
+            DeviceTable.Write(page, report, box);
+            if (shown.IsEverything) WriteDetails(page, box.Box);
+        }
+
+        if (single.Count == 0) return;
+        page.Blank();
+        DeviceTable.Write(page, report, single);
+    }
+
+    private void WriteDetails(Page page, DistributionBox box)
+    {
+        if (box.Supply.Output is DcOutput { Trim: not null }) page.Text(TrimText(report.Assessment.Site.TrimWindowOf(box.Name)), indent: 2);
+        FaultTable.Write(page, [.. evidence.Faults.Outputs.Where(o => o.Box == box)]);
+    }
+
+    private static void WriteBox(Page page, BoxAssessment box)
+    {
         BoxInCondition worst = box.Worst;
-        console.WriteLine();
-        console.MarkupLineInterpolated($"[bold]{box.Box.Name}[/]: {supply.Name} {Voltage(supply.Output)}");
         double used = worst.TotalCurrent.Amperes, rated = worst.DeratedRating.Amperes;
-        console.WriteLine(Invariant($"  {(worst.IsDemandOnly ? "asked for " : "")}{used:0.00} A of {rated:0.00} A at {BoxText(box.Box, worst)} in {worst.Condition}{(rated > 0 ? Invariant($": {used / rated * 100:0} %") : "")}"));
-        if (box.Outputs.Count == 0) return;
-        if (supply.Output is DcOutput { Trim: not null }) console.WriteIndented(TrimText(evidence.Assessment.Site.TrimWindowOf(box.Box.Name)));
-        DeviceTable.Write(console, evidence.Assessment, box);
-        FaultTable.Write(console, [.. evidence.Faults.Outputs.Where(o => o.Box == box.Box)]);
+        string share = rated > 0 ? Invariant($" ({used / rated * 100:0} %)") : "";
+        page.Text($"{box.Box.Name}: {box.Box.Supply.Name}, {Voltage(box.Box.Supply.Output)}. "
+            + Invariant($"At worst it is asked for {used:0.00} A of {rated:0.00} A{share}: {worst.Condition}, {Warmth(box.Box, worst)}."));
     }
 
-    private void PrintOutlets(IReadOnlyList<OutletAssessment> outlets)
+    private static void WriteOutlets(Page page, IReadOnlyList<OutletAssessment> outlets)
     {
-        if (outlets.Count > 0) console.WriteLine("\nOutlets, and what may be plugged in:");
-        foreach (OutletAssessment outlet in outlets) console.WriteIndented(outlet.ToString());
+        if (outlets.Count == 0) return;
+        page.Blank();
+        page.Line("What the boxes take from the line:");
+        foreach (OutletAssessment outlet in outlets) page.Text(outlet.ToString(), indent: 2);
     }
 
-    private static string BoxText(DistributionBox box, BoxInCondition worst)
+    private static void WriteEnd(Page page, Shown shown)
     {
-        string where = box.Cabinet is Cabinet cabinet ? $" {cabinet}" : string.Empty;
-        if (worst.InsideTemperature is not Temperature inside) return $"{Text(worst.Condition.At.Box)} around it, unknown inside{where},";
-        return worst.Heat is null ? Text(inside) : Invariant($"{inside.DegreesCelsius:0} °C inside{where}");
+        page.Blank();
+        page.Text("Calculated, not measured: measure at commissioning. Mains wiring, enclosures and batteries are for the local code and a licensed electrician.");
+        if (!shown.IsEverything) page.Text($"{shown.LeftOut}--details shows everything, --help the other forms.");
     }
 
-    // Two digits: no meter in the field shows millivolts. The middle leaves the most room on both sides.
+    private static string Warmth(DistributionBox box, BoxInCondition worst)
+    {
+        if (worst.InsideTemperature is not Temperature inside) return $"{Spoken.Celsius(worst.Condition.At.Box)} around it, not known inside";
+        string where = worst.Heat is null ? "around the supply" : box.Cabinet is Cabinet cabinet ? $"inside {cabinet}" : "inside";
+        return $"{Spoken.Celsius(inside)} {where}";
+    }
+
+    // The middle leaves the most room on both sides.
     private static string TrimText(TrimWindow window) => window.IsEmpty
-        ? Invariant($"Trim: none is right, {window.Conflict.Volts:0.00} V short: at least {Text(window.Lowest)}, at most {Text(window.Highest)}")
-        : Invariant($"Trim to {window.Middle.Volts:0.00} V: {Text(window.Lowest)} to {Text(window.Highest)}");
+        ? Invariant($"No set point is right for all: at least {Text(window.Lowest)}, at most {Text(window.Highest)}.")
+        : Invariant($"Set it to {window.Middle.Volts:0.00} V: at least {Text(window.Lowest)}, at most {Text(window.Highest)}.");
 
     private static string Voltage(SupplyOutput output) =>
-        output is DcOutput dc ? $"set to {Text(dc.SetPoint)}" : $"{Text(output.Nominal)} AC";
+        output is DcOutput dc ? Invariant($"set to {dc.SetPoint.Volts:0.##} V") : Invariant($"{output.Nominal.Volts:0.##} V AC");
 
-    private static string Text(TrimLimit limit) => Invariant($"{limit.SetPoint.Volts:0.00} ") + limit.Bound switch
+    private static string Text(TrimLimit limit) => Invariant($"{limit.SetPoint.Volts:0.00} V ") + limit.Bound switch
     {
-        TrimBound.SupplyRange => "(as far as it goes)",
+        TrimBound.SupplyRange => "(the end of its range)",
         TrimBound.HighestVoltage => $"({limit.Device}, light load)",
         _ => $"({limit.Device}, {limit.Condition})",
     };
-
-    private static string Text(IQuantity quantity) => quantity.ToString("s4", CultureInfo.InvariantCulture);
 }

@@ -3,81 +3,45 @@ using System.Collections.Generic;
 using System.Globalization;
 using System.Linq;
 using CamPower;
-using Spectre.Console;
-using UnitsNet;
-using static System.FormattableString;
+using CamPower.Reports;
 
 namespace SiteCheck;
 
-/// <summary>What each device of a box gets through its cable, against what it accepts, and how far its output is loaded.</summary>
+/// <summary>What each device gets through its cable, against what it accepts, and how far its output is loaded.</summary>
 internal static class DeviceTable
 {
-    public const string Legend = """
-        Voltages are with each supply at the bottom of its tolerance, loads at the worse
-        end; Load A is of the whole output. Worst names its condition; "loops" restarts
-        for ever, "off" never comes up, "none" is more than the cable can carry, "wrong"
-        the wrong kind of current. Margin is to the lowest voltage accepted; "over" sees
-        too much, "no start" runs but would not start. CCA is copper-clad aluminium.
-        """;
+    private const string Cable = "Cable", Length = "Length", Load = "Load A";
 
-    public static void Write(IAnsiConsole console, SiteAssessment assessment, BoxAssessment box)
+    /// <summary>The devices of one box, output by output.</summary>
+    public static void Write(Page page, SiteReport report, BoxAssessment box) =>
+        Write(page, report, DeviceLine.Of(report.Assessment, [box]), "Output", line => line.Output.Output.Number.ToString(CultureInfo.InvariantCulture), Cable, Length);
+
+    /// <summary>The devices of several boxes in one table.</summary>
+    public static void Write(Page page, SiteReport report, IEnumerable<BoxAssessment> boxes) =>
+        Write(page, report, DeviceLine.Of(report.Assessment, boxes), "Box or adapter", line => line.Box.Box.Name, Cable, Length, Load);
+
+    /// <summary>The devices that do not work, and how many others there are.</summary>
+    public static void WriteNotWorking(Page page, SiteReport report, IEnumerable<BoxAssessment> boxes)
     {
-        var table = new PlainTable("Out", "Device", "Cable", "In a", "Worst", "Accepts", "Margin", "Load A");
-        foreach (OutputAssessment output in box.Outputs)
+        DeviceLine[] all = [.. DeviceLine.Of(report.Assessment, boxes)], wrong = [.. all.Where(line => line.Wrong is not null)];
+        Write(page, report, wrong, "Box or adapter", line => line.Box.Box.Name, Cable, Length, Load);
+        page.Text($"The other {all.Length - wrong.Length} devices are up and get a voltage that they accept.");
+    }
+
+    // What several devices share is said once.
+    private static void Write(Page page, SiteReport report, IEnumerable<DeviceLine> lines, string heading, Func<DeviceLine, string> first, params string[] mayGo)
+    {
+        var table = new PlainTable(heading, "Device", Cable, Length, "Gets V", "Accepts V", Load, "Verdict");
+        DeviceLine? before = null;
+        foreach (DeviceLine line in lines)
         {
-            foreach (DeviceAssessment device in assessment.Devices.Where(d => d.Output == output.Output && d.Box == output.Box))
-            {
-                table.Add(Row(assessment.Site, output, device));
-            }
+            bool isSameFirst = before is not null && first(before) == first(line);
+            bool isSameOutput = before?.Output == line.Output;
+            before = line;
+            table.Add(isSameFirst ? "" : first(line), line.Device.Device.Name, Spoken.Cable(line.Device.Path), Spoken.Distance(line.Device.Path), line.Gets, line.Accepts,
+                isSameOutput ? "" : line.Load, line.Verdict(report.Findings));
         }
 
-        table.Unwrapped(0, 1, 2, 3, 4, 5, 6, 7).WriteTo(console);
+        table.WriteTo(page, mayGo);
     }
-
-    private static string[] Row(Site site, OutputAssessment output, DeviceAssessment device)
-    {
-        DeviceInCondition worst = device.Worst;
-        return
-        [
-            output.Output.Number.ToString(CultureInfo.InvariantCulture),
-            Short(device.Device.Name, 14),
-            Short(CableText(device.Path), 18),
-            Volts(device.InConditions[0]),
-            Volts(worst) + " " + ConditionList.LetterOf(worst.Condition, site),
-            worst.Accepted is VoltageRange accepted ? Invariant($"{accepted.Lowest.Volts:0.#}-{accepted.Highest.Volts:0.#}") : "-",
-            Margin(device),
-            Invariant($"{output.Worst.Current.Amperes:0.00}{(output.Worst.IsDemandOnly ? "?" : "")}/{output.Output.Limit.Amperes:0.##}"),
-        ];
-    }
-
-    // The gauges on the way and its whole length, in the unit of the first length.
-    private static string CableText(IReadOnlyList<SiteRun> path)
-    {
-        List<CableSegment> segments = [.. path.SelectMany(run => run.Run.Segments)];
-        string sizes = string.Join("+", segments.Select(s => s.Cable.Outgoing.Size.ToString()).Distinct()).Replace(" AWG+", "+", StringComparison.Ordinal);
-        if (segments.Exists(s => s.Cable.Outgoing.Material.IsCopperCladAluminium)) sizes += " CCA";
-        Length total = segments.Select(s => s.OneWayLength).Aggregate((a, b) => a + b);
-        return $"{sizes} {total.ToString("s1", CultureInfo.InvariantCulture)}";
-    }
-
-    private static string Volts(DeviceInCondition device) => device.State switch
-    {
-        DeviceState.Up => device.Voltage.Volts.ToString("0.00", CultureInfo.InvariantCulture),
-        DeviceState.SupplyOverloaded => "unknown",
-        DeviceState.Restarting => "loops",
-        DeviceState.NeverUp => "off",
-        DeviceState.NoOperatingPoint => "none",
-        _ => "wrong",
-    };
-
-    // Above the range there is no margin to speak of, however far the lowest voltage lies below.
-    private static string Margin(DeviceAssessment device)
-    {
-        DeviceInCondition worst = device.Worst;
-        if (device.AtLightLoad.Verdict == Verdict.Violated) return "over";
-        if (worst.State == DeviceState.Up && !device.InConditions.All(c => c.WouldStart)) return "no start";
-        return worst.State == DeviceState.Up ? worst.Margin.Volts.ToString("+0.00;-0.00", CultureInfo.InvariantCulture) : "-";
-    }
-
-    private static string Short(string text, int length) => text.Length <= length ? text : text[..(length - 1)] + "…";
 }

@@ -12,6 +12,6 @@ internal enum ExitStatus
     /// <summary>Failures or danger.</summary>
     Failures = 2,
 
-    /// <summary>The file cannot be read.</summary>
-    Unreadable = 3,
+    /// <summary>A file or a command line that cannot be read, or a file that cannot be written.</summary>
+    Unusable = 3,
 }

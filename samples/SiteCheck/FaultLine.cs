@@ -29,7 +29,7 @@ internal sealed record FaultLine
 
     public string Opening { get; }
 
-    public string Wires { get; private init; } = "";
+    public string Conductors { get; private init; } = "";
 
     public string Supply { get; private init; } = "";
 
@@ -39,19 +39,19 @@ internal sealed record FaultLine
     public string Others { get; private init; } = "";
 
     /// <summary>Lines that agree in this are one.</summary>
-    public (string, string, string, string, string) Answer => (Kind, Opening, Wires, Supply, Others);
+    public (string, string, string, string, string) Answer => (Kind, Opening, Conductors, Supply, Others);
 
     /// <summary>A short at an output, with so many devices at the others.</summary>
     public static FaultLine Short(OutputFaults output, SiteShort fault, string kind, int others) => new(output, kind, fault.Fault)
     {
         Prospective = fault.Fault is { SmallestProspective: ElectricCurrent least, LargestProspective: ElectricCurrent most } ? new Spread(least.Amperes, most.Amperes) : null,
-        Wires = fault.Run is null ? "" : FaultWords.Wires(output.Shorts.Select(s => s.Fault.WithstandVerdict)),
+        Conductors = fault.Run is null ? "" : FaultWords.Conductors(output.Shorts.Select(s => s.Fault.WithstandVerdict)),
         Supply = FaultWords.Supply(fault.Rail.State),
         SupplyVolts = fault.Rail is { State: RailState.StaysUp or RailState.Dragged, Voltage: ElectricPotential volts } ? new Spread(volts.Volts, volts.Volts) : null,
         Others = FaultWords.Others(fault.Rail, others),
     };
 
-    public static FaultLine Overload(OutputFaults output, Overload fault, string kind) => new(output, kind, fault) { Wires = FaultWords.Wires(fault.WithstandVerdict) };
+    public static FaultLine Overload(OutputFaults output, Overload fault, string kind) => new(output, kind, fault) { Conductors = FaultWords.Conductors(fault.WithstandVerdict) };
 
     public FaultLine Joined(FaultLine other) => this with
     {

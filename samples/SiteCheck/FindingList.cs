@@ -2,37 +2,77 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using CamPower;
-using Spectre.Console;
 
 namespace SiteCheck;
 
-/// <summary>What was found, worst first, and what to do about it.</summary>
+/// <summary>What was found, worst first, and what to do about it; what one rule found stands together.</summary>
 internal static class FindingList
 {
-    public static void Write(IAnsiConsole console, IReadOnlyList<Finding> findings)
+    private const int Indent = 9, MostAlso = 5;
+
+    public static void Write(Page page, IReadOnlyList<Finding> all, Shown shown)
     {
-        console.WriteLine();
-        string count = string.Join(", ", Enum.GetValues<Severity>().Reverse().Select(s => Count(s, findings.Count(f => f.Severity == s))).Where(text => text.Length > 0));
-        console.MarkupLineInterpolated($"[bold]Findings[/]: {(count.Length == 0 ? "none" : count)}");
-        foreach (Finding finding in findings)
+        // What is not stated has a list of its own.
+        List<Finding> findings = [.. all.Where(f => shown.IsEverything || !f.IsNotStated)];
+        foreach (IGrouping<string, Finding> alike in findings.Where(f => f.Severity >= shown.SentencesFrom).GroupBy(f => f.Rule))
         {
-            console.WriteLine();
-            console.MarkupLineInterpolated($"[{Colour(finding.Severity)}]{finding.Severity.ToString().ToUpperInvariant()}[/] [bold]{finding.About.Name}[/] ({finding.Rule})");
-            console.WriteIndented(finding.Message);
-            console.WriteIndented("To do: " + finding.Remedy);
+            IEnumerable<string> texts = shown.IsEverything ? Everything([.. alike]) : InBrief([.. alike], shown, page.Width - Indent);
+            Write(page, alike.First().Severity, [.. texts]);
         }
 
-        console.WriteLine();
+        foreach (IGrouping<Severity, Finding> alike in findings.Where(f => f.Severity < shown.SentencesFrom).GroupBy(f => f.Severity))
+        {
+            Write(page, alike.Key, [ByName(alike, shown.MostNames)]);
+        }
     }
 
-    private static string Count(Severity severity, int count) =>
-        count == 0 ? "" : $"{count} {severity.ToString().ToLowerInvariant()}{(count == 1 || severity == Severity.Danger ? "" : "s")}";
-
-    private static string Colour(Severity severity) => severity switch
+    private static void Write(Page page, Severity severity, IReadOnlyList<string> texts)
     {
-        Severity.Danger => "bold red",
-        Severity.Failure => "red",
-        Severity.Caution => "yellow",
-        _ => "blue",
+        page.Labeled(severity.ToString().ToUpperInvariant(), Color(severity), texts[0], Indent);
+        foreach (string text in texts.Skip(1)) page.Text(text, Indent);
+    }
+
+    private static IEnumerable<string> Everything(IReadOnlyList<Finding> alike) => [$"[{alike[0].Rule}]", .. alike.Select(Sentence), Remedy(alike[0])];
+
+    private static IEnumerable<string> InBrief(IReadOnlyList<Finding> alike, Shown shown, int width)
+    {
+        List<string> texts = [Sentence(alike[0])];
+        if (alike.Count > 1) texts.Add("Also: " + Spoken.Names([.. alike.Skip(1).Select(f => $"{f.About.Name} {Spoken.Short(f.Measured)}".TrimEnd())], MostAlso));
+        if (alike[0].Severity >= shown.RemediesFrom) texts.Add(Remedy(alike[0]));
+        for (int last = texts.Count - 1; last >= 0 && texts.Sum(text => LinesOf(text, width)) > shown.MostLines; last--)
+        {
+            int room = shown.MostLines - texts.Where((_, i) => i != last).Sum(text => LinesOf(text, width));
+            texts[last] = Shortened(texts[last], width, Math.Max(room, 1));
+        }
+
+        return texts;
+    }
+
+    // What stands behind the last semicolon or full stop says the least.
+    private static string Shortened(string text, int width, int lines)
+    {
+        while (LinesOf(text, width) > lines && Math.Max(text.LastIndexOf("; ", StringComparison.Ordinal), text.LastIndexOf(". ", StringComparison.Ordinal)) is > 0 and int end)
+        {
+            text = text[..end] + ".";
+        }
+
+        return text;
+    }
+
+    private static int LinesOf(string text, int width) => Page.Wrapped(text, width).Count();
+
+    // Rules have names in words, which say what the finding is in the fewest.
+    private static string ByName(IEnumerable<Finding> findings, int most) =>
+        string.Join("; ", findings.GroupBy(f => f.Rule).Select(alike => $"{alike.Key.Replace('-', ' ')}: {Spoken.Names([.. alike.Select(f => f.About.Name)], most)}"));
+
+    private static string Sentence(Finding finding) => $"{finding.About.Name}: {finding.Message}";
+
+    private static string Remedy(Finding finding) => "Fix: " + finding.Remedy;
+
+    private static ConsoleColor Color(Severity severity) => severity switch
+    {
+        Severity.Danger or Severity.Failure => ConsoleColor.Red,
+        Severity.Caution => ConsoleColor.Yellow,
+        _ => ConsoleColor.Cyan,
     };
 }

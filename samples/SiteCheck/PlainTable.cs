@@ -1,31 +1,41 @@
+using System;
 using System.Collections.Generic;
 using System.Linq;
-using Spectre.Console;
 
 namespace SiteCheck;
 
-/// <summary>A table without lines: headings that are underlined, one blank between columns.</summary>
-internal sealed class PlainTable
+/// <summary>A table without lines, one blank between columns. It fits a width by leaving out columns that may go, then by wrapping the widest.</summary>
+internal sealed class PlainTable(params string[] headings)
 {
-    private readonly Table _table = new Table().NoBorder();
+    private const int Gap = 1;
 
-    /// <param name="headings">A heading for each column.</param>
-    public PlainTable(params string[] headings)
+    private readonly List<string[]> _rows = [headings];
+
+    public void Add(params string[] cells) => _rows.Add(cells);
+
+    /// <param name="page">Where it goes.</param>
+    /// <param name="mayGo">Headings of the columns that may be left out, the first one first.</param>
+    public void WriteTo(Page page, params IEnumerable<string> mayGo)
     {
-        foreach (string heading in headings)
+        List<int> columns = [.. Enumerable.Range(0, headings.Length).Where(column => _rows.Skip(1).Any(row => row[column].Length > 0))];
+        foreach (string heading in mayGo.TakeWhile(_ => !Fits(columns, page.Width))) columns.Remove(Array.IndexOf(headings, heading));
+        int[] widths = [.. columns.Select(WidthOf)];
+        while (TotalOf(widths) > page.Width && widths.Max() > 1) widths[Array.IndexOf(widths, widths.Max())]--;
+        foreach (string[] row in _rows) Write(page, [.. columns.Select(column => row[column])], widths);
+    }
+
+    private static int TotalOf(IReadOnlyCollection<int> widths) => widths.Sum() + (Gap * (widths.Count - 1));
+
+    private static void Write(Page page, string[] cells, int[] widths)
+    {
+        List<string>[] wrapped = [.. cells.Select((cell, i) => Page.Wrapped(cell, widths[i]).ToList())];
+        for (int line = 0; line < wrapped.Max(cell => cell.Count); line++)
         {
-            _table.AddColumn(new TableColumn(new Text(heading, new Style(decoration: Decoration.Underline))).Padding(0, 0, 1, 0));
+            page.Line(string.Join(new string(' ', Gap), wrapped.Select((cell, i) => (line < cell.Count ? cell[line] : "").PadRight(widths[i]))).TrimEnd());
         }
     }
 
-    /// <summary>Keeps a column as wide as its longest cell; the others are wrapped first.</summary>
-    public PlainTable Unwrapped(params int[] columns)
-    {
-        foreach (int column in columns) _table.Columns[column].NoWrap();
-        return this;
-    }
+    private bool Fits(IReadOnlyCollection<int> columns, int width) => TotalOf([.. columns.Select(WidthOf)]) <= width;
 
-    public void Add(IEnumerable<string> cells) => _table.AddRow([.. cells.Select(cell => new Text(cell))]);
-
-    public void WriteTo(IAnsiConsole console) => console.Write(_table);
+    private int WidthOf(int column) => _rows.Max(row => row[column].Length);
 }

@@ -2,44 +2,76 @@ using System;
 using System.Collections.Generic;
 using System.IO;
 using System.Linq;
+using System.Text;
 using CamPower;
 using CamPower.Files;
 using CamPower.Reports;
 using SiteCheck;
-using Spectre.Console;
 
-// Without a site file it assesses the boatyard that comes with it.
-bool isUnderstood = Arguments.TryRead(args, out Arguments arguments);
+Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
+Arguments arguments = Arguments.Read(args);
+
+// Without a site file it checks the boatyard that comes with it.
 string path = arguments.SitePath ?? Path.Combine(AppContext.BaseDirectory, "sites", "boatyard.json");
-IAnsiConsole console = Consoles.ForTerminalOrFile();
-return (int)Run();
+try
+{
+    return (int)Run();
+}
+catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+{
+    return (int)Refused(e.Message);
+}
 
 ExitStatus Run()
 {
-    if (!isUnderstood || !File.Exists(path))
+    if (arguments.Error is string wrong) return Refused($"{wrong}. SiteCheck --help shows how it is used.");
+    if (arguments.IsHelp)
     {
-        console.WriteLine(isUnderstood ? $"{path} is no file. {Arguments.Usage}" : Arguments.Usage);
-        return ExitStatus.Unreadable;
+        Console.WriteLine(Help.Text);
+        return ExitStatus.Fine;
     }
 
+    if (!File.Exists(path)) return Refused($"File not found: {path}");
     using FileStream file = File.OpenRead(path);
     SiteFileResult read = SiteFile.Read(file);
-    if (!read.TryGetSite(out Site? site))
-    {
-        console.MarkupLineInterpolated($"[bold]{Path.GetFileName(path)}[/] cannot be read:");
-        foreach (SiteFileFault fault in read.Faults) console.WriteLine($"  {fault}");
-        return ExitStatus.Unreadable;
-    }
+    return read.TryGetSite(out Site? site) ? Check(site) : Refused([$"{path} cannot be read:", .. read.Faults.Select(fault => $"  {fault}")]);
+}
 
+ExitStatus Check(Site site)
+{
     var evidence = new Evidence(site.Assess());
     IReadOnlyList<Finding> findings = RuleSet.Standard.Check(evidence);
-    new ConsoleReport(console).Print(evidence, findings);
-    if (arguments.HtmlPath is string html) File.WriteAllText(html, new SiteReport(evidence, findings).ToHtml());
-    if (arguments.MarkdownPath is string markdown) File.WriteAllText(markdown, new SiteReport(evidence, findings).ToMarkdown());
+    var report = new SiteReport(evidence, findings);
+    Print(report, evidence);
+    if (arguments.HtmlPath is string html) File.WriteAllText(html, report.ToHtml());
+    if (arguments.MarkdownPath is string markdown) File.WriteAllText(markdown, report.ToMarkdown());
     return findings.Select(f => f.Severity).DefaultIfEmpty(Severity.Note).Max() switch
     {
         Severity.Note => ExitStatus.Fine,
         Severity.Caution => ExitStatus.Cautions,
         _ => ExitStatus.Failures,
     };
+}
+
+void Print(SiteReport report, Evidence evidence)
+{
+    switch (arguments.Printed)
+    {
+        case Printed.Json:
+            using (Stream output = Console.OpenStandardOutput()) report.WriteJson(output);
+            Console.WriteLine();
+            break;
+        case Printed.Csv:
+            Console.Write(Schedule.Of(report));
+            break;
+        default:
+            Terminal.Write(new ConsoleReport(report, evidence, Terminal.Width).Page(arguments.HasDetails));
+            break;
+    }
+}
+
+ExitStatus Refused(params IEnumerable<string> lines)
+{
+    foreach (string line in lines) Console.Error.WriteLine(line);
+    return ExitStatus.Unusable;
 }

@@ -49,7 +49,7 @@ public sealed class SiteReport
     {
         _evidence = Given.NotNull(evidence, nameof(evidence));
         Findings = Given.Items(findings, nameof(findings));
-        _sections = new Lazy<IReadOnlyList<Section>>(() => [.. SectionsOf(_evidence, Findings)]);
+        _sections = new Lazy<IReadOnlyList<Section>>(() => [.. Sections()]);
         _notStated = new Lazy<ILookup<string, string>>(() => Unstated.Of(_evidence));
     }
 
@@ -59,17 +59,17 @@ public sealed class SiteReport
     /// <summary>What was found on it.</summary>
     public IReadOnlyList<Finding> Findings { get; }
 
-    /// <summary>What to know first: "Do not energize", "Not shown to be safe: 3 items not stated" or "No danger found in what was checked".</summary>
+    /// <summary>What to know first: "Do not energize.", else whether to correct something before use, and "Not shown to be safe: 3 items not stated." or "No danger found in what was checked."</summary>
     /// <remarks>Whether it may be energized is for the local code and for who works on it.</remarks>
-    public string Headline => Verdicts.Headline.Of(Findings, NotStated.Sum(what => what.Count()));
+    public string Headline => Verdicts.Headline.Of(Findings, NotStated.Count);
 
-    /// <summary>How many devices are up, start and get a voltage that they accept, in every condition.</summary>
+    /// <summary>How many devices are up, start and get a voltage that they accept, in every condition; of how many it is not known.</summary>
     public string DeviceSummary => Verdicts.Headline.Devices(Assessment);
 
     /// <summary>How many findings of each severity there are, worst first.</summary>
     public string FindingSummary => Verdicts.Headline.Counts(Findings);
 
-    /// <summary>What is not stated, so that something about the safety of the site is not known; of each, the boxes and outputs that want it.</summary>
+    /// <summary>What is not stated, so that a verdict is not known; of each, the boxes, outputs or models that it is not stated of.</summary>
     public ILookup<string, string> NotStated => _notStated.Value;
 
     private string Title => $"Camera power at {Assessment.Site.Name}";
@@ -95,14 +95,13 @@ public sealed class SiteReport
     /// <summary>The title; never throws.</summary>
     public override string ToString() => Title;
 
-    private static IEnumerable<Section> SectionsOf(Evidence evidence, IReadOnlyList<Finding> findings)
+    private IEnumerable<Section> Sections()
     {
-        SiteAssessment assessment = evidence.Assessment;
-        yield return SummarySection.Of(assessment, findings);
-        yield return FindingsSection.Of(findings);
-        yield return ConditionsSection.Of(assessment.Site);
-        foreach (BoxAssessment box in assessment.Boxes) yield return BoxSection.Of(evidence, box, findings);
-        if (assessment.Shields.Count > 0) yield return ShieldsSection.Of(assessment.Shields);
+        yield return SummarySection.Of(this);
+        yield return FindingsSection.Of(Findings);
+        yield return ConditionsSection.Of(Assessment.Site);
+        foreach (BoxAssessment box in Assessment.Boxes) yield return BoxSection.Of(_evidence, box, Findings);
+        if (Assessment.Shields.Count > 0) yield return ShieldsSection.Of(Assessment.Shields);
         yield return CautionsSection.Of();
     }
 }

@@ -97,7 +97,7 @@ internal static class BoxSection
 
     // One picture an output where a device does not do well, in the worst condition of each of its devices.
     private static IEnumerable<Chart> VoltagesAlong(BoxAssessment box, DeviceAssessment[] devices) => box.Outputs
-        .Select(output => devices.Where(d => d.Output == output.Output && !DeviceRow.IsWell(d)).Select(d => d.Worst).Where(HasProfile).ToList())
+        .Select(output => devices.Where(d => d.Output == output.Output && d.Verdict != Verdict.Holds).Select(d => d.Worst).Where(HasProfile).ToList())
         .Where(worst => worst.Count > 0)
         .Select(worst => Chart.VoltageAlong(worst));
 

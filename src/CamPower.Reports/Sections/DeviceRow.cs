@@ -26,15 +26,10 @@ internal static class DeviceRow
             isUp ? Said.Volts(worst.Voltage) : Said.State(worst.State),
             worst.Condition.Name,
             isUp ? Said.SignedVolts(worst.Margin) : Said.Nothing,
-            worst.State == DeviceState.WrongCurrent ? Said.Nothing : Said.Volts(device.LightLoadVoltage) + (IsOver(device) ? ", too much" : string.Empty),
+            worst.State == DeviceState.WrongCurrent ? Said.Nothing : Said.Volts(device.LightLoadVoltage) + (device.AtLightLoad.Verdict == Verdict.Violated ? ", too much" : string.Empty),
             Starts(device),
         ];
     }
-
-    /// <summary>Up, startable and inside its window in every condition.</summary>
-    internal static bool IsWell(DeviceAssessment device) => device.Verdict == Verdict.Holds;
-
-    private static bool IsOver(DeviceAssessment device) => device.AtLightLoad.Verdict == Verdict.Violated;
 
     private static string Starts(DeviceAssessment device) => device.InConditions.FirstOrDefault(c => !c.WouldStart) is DeviceInCondition not
         ? $"not in {not.Condition}"

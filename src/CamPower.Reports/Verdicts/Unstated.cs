@@ -5,21 +5,21 @@ using static System.FormattableString;
 
 namespace CamPower.Reports.Verdicts;
 
-/// <summary>What is not stated of a site, and for which outputs, so that something about its safety is not known.</summary>
+/// <summary>What is not stated of a site, and of what, so that a verdict is not known.</summary>
 internal static class Unstated
 {
     private static readonly (FaultData Data, string Words)[] OfFaults =
     [
-        (FaultData.Protection, "protective device of the output"),
-        (FaultData.Overload, "behavior of the supply in overload"),
+        (FaultData.Protection, "protective device"),
+        (FaultData.Overload, "overload behavior of the supply"),
         (FaultData.SourceResistance, "source resistance of the supply"),
         (FaultData.OutputCapacitance, "output capacitance of the supply"),
-        (FaultData.DeviceTemperature, "re-rating of the protective device at the temperature of the box"),
-        (FaultData.Insulation, "insulation of the cables"),
-        (FaultData.Laying, "installation method of the cables"),
+        (FaultData.DeviceTemperature, "re-rating of the protective device for the air in the box"),
+        (FaultData.Insulation, "cable insulation"),
+        (FaultData.Laying, "installation method of the cable"),
     ];
 
-    /// <summary>What, and where: one item for each box that it is not stated of.</summary>
+    /// <summary>What is not stated, and the boxes, outputs or models that it is not stated of.</summary>
     internal static ILookup<string, string> Of(Evidence evidence)
     {
         IEnumerable<(string What, string Where)> faults =
@@ -31,13 +31,23 @@ internal static class Unstated
         IEnumerable<(string What, string Where)> warmth =
             from box in evidence.Assessment.Boxes
             where box.InConditions.Any(c => c.InsideTemperature is null || c.IsInsideAtLeast)
-            select ("efficiency of the supply up to its load", box.Box.Name);
+            select ("efficiency of the supply", box.Box.Name);
         IEnumerable<(string What, string Where)> line =
             from outlet in evidence.Outlets
             from draw in outlet.Worst.Draws
-            where outlet.Worst.Current is null && draw.Current is null
-            select ("efficiency and power factor of the supply", draw.Box.Name);
-        return faults.Concat(warmth).Concat(line).Distinct().ToLookup(item => item.What, item => item.Where, StringComparer.Ordinal);
+            where draw.Current is null
+            select ("power factor of the supply", draw.Box.Name);
+        IEnumerable<(string What, string Where)> starts =
+            from device in evidence.Assessment.Devices
+            where device.Worst.Start == StartVerdict.Unknown
+            select ("turn-on and drop-out voltage of the device", device.Device.Model.Name);
+        IEnumerable<(string What, string Where)> shields =
+            from shield in evidence.Assessment.Shields
+            where shield.Worst.MainsFrequencyVoltage is null
+            from device in evidence.Assessment.Devices
+            where device.Device.Name == shield.Link.Device
+            select ("ripple of the supply", device.Box.Name);
+        return faults.Concat(warmth).Concat(line).Concat(starts).Concat(shields).Distinct().ToLookup(item => item.What, item => item.Where, StringComparer.Ordinal);
     }
 
     private static string Place(DistributionBox box, List<OutputFaults> outputs, int used) =>

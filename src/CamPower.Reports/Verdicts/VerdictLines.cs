@@ -1,16 +1,64 @@
+using System;
 using System.Collections.Generic;
 using System.Linq;
-using CamPower.Reports.Sections;
+using CamPower.Checks;
+using UnitsNet;
 
 namespace CamPower.Reports.Verdicts;
 
-/// <summary>Every verdict on a site, device by device, box by box, output by output.</summary>
+/// <summary>Every verdict on a site: device by device, then box by box with its outputs, each in every condition.</summary>
+/// <remarks>The margins are those that the rules of the package ask.</remarks>
 internal static class VerdictLines
 {
-    internal static IEnumerable<VerdictLine> Of(Evidence evidence) => evidence.Assessment.Devices.SelectMany(OfDevice);
-
-    private static IEnumerable<VerdictLine> OfDevice(DeviceAssessment device)
+    internal static IEnumerable<VerdictLine> Of(Evidence evidence)
     {
-        yield return new VerdictLine("device-works", Subject.Of(device.Device), Condition: null, DeviceRow.IsWell(device) ? Verdict.Holds : Verdict.Violated);
+        Ratio voltageMargin = LimitOf(new ThinVoltageMarginRule()), headroom = LimitOf(new SupplyHeadroomRule());
+        return evidence.Assessment.Devices.SelectMany(device => OfDevice(device, voltageMargin))
+            .Concat(evidence.Assessment.Boxes.Where(box => box.Outputs.Count > 0).SelectMany(box => OfBox(box, headroom)))
+            .Concat(evidence.Assessment.Boxes.SelectMany(box => box.Outputs).SelectMany(OfOutput));
     }
+
+    private static IEnumerable<VerdictLine> OfDevice(DeviceAssessment device, Ratio margin)
+    {
+        Subject where = Subject.Of(device.Device);
+        return Known(
+        [
+            new VerdictLine("device", where, Condition: null, device.Verdict),
+            VerdictLine.Of("highest-voltage-at-light-load", where, condition: null, device.AtLightLoad),
+            VerdictLine.Of("highest-voltage-before-it-draws", where, condition: null, device.BeforeItDraws),
+            VerdictLine.Of("voltage-of-supply", where, condition: null, device.OfSupply),
+            .. device.InConditions.SelectMany<DeviceInCondition, VerdictLine?>(at =>
+            [
+                new VerdictLine("device-in-condition", where, at.Condition, at.Verdict),
+                VerdictLine.Of("lowest-voltage", where, at.Condition, at.LowestVoltage(margin)),
+            ]),
+        ]);
+    }
+
+    private static IEnumerable<VerdictLine> OfBox(BoxAssessment box, Ratio headroom)
+    {
+        Subject where = Subject.Of(box.Box);
+        return Known(box.InConditions.SelectMany<BoxInCondition, VerdictLine?>(at =>
+        [
+            VerdictLine.Of("current-of-supply", where, at.Condition, at.Load(headroom)),
+            VerdictLine.Of("starting-current-of-supply", where, at.Condition, at.StartingCurrent),
+            VerdictLine.Of("returning-current-of-supply", where, at.Condition, at.ReturningCurrent),
+            VerdictLine.Of("hottest-air-of-supply", where, at.Condition, at.HottestAir),
+            VerdictLine.Of("coldest-air-of-supply", where, at.Condition, at.ColdestAir),
+        ]));
+    }
+
+    private static IEnumerable<VerdictLine> OfOutput(OutputAssessment output)
+    {
+        Subject where = Subject.Of(output.Box, output.Output);
+        return Known(output.InConditions.SelectMany<OutputInCondition, VerdictLine?>(at =>
+        [
+            VerdictLine.Of("current-of-output", where, at.Condition, at.OfLimit),
+            VerdictLine.Of("current-of-protective-device", where, at.Condition, at.OfProtection),
+        ]));
+    }
+
+    private static IEnumerable<VerdictLine> Known(IEnumerable<VerdictLine?> lines) => lines.OfType<VerdictLine>();
+
+    private static Ratio LimitOf(Rule rule) => rule.Limit is Ratio share ? share : throw new InvalidOperationException($"{rule} sets no share.");
 }

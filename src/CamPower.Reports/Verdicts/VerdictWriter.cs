@@ -4,7 +4,6 @@ using System.Linq;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using CamPower.Reports.Sections;
 using UnitsNet;
 
 namespace CamPower.Reports.Verdicts;
@@ -50,8 +49,8 @@ internal sealed class VerdictWriter
         _json.WriteStartObject("counts");
         foreach (Severity severity in WorstFirst) _json.WriteNumber(Word(severity), report.Findings.Count(f => f.Severity == severity));
         _json.WriteNumber("devices", report.Assessment.Devices.Count);
-        _json.WriteNumber("devicesThatWork", report.Assessment.Devices.Count(DeviceRow.IsWell));
-        _json.WriteNumber("notStated", report.NotStated.Sum(what => what.Count()));
+        _json.WriteNumber("devicesThatWork", report.Assessment.Devices.Count(d => d.Verdict == Verdict.Holds));
+        _json.WriteNumber("notStated", report.NotStated.Count);
         _json.WriteEndObject();
     }
 
