@@ -7,11 +7,11 @@ namespace CamPower;
 /// <remarks>Immutable. Made by a <see cref="Rule"/>.</remarks>
 public sealed class Finding
 {
-    internal Finding(Rule rule, Subject about, string message, IQuantity? measured, IQuantity? limit, Condition? condition)
+    internal Finding(Rule rule, Subject about, string message, IQuantity? measured, IQuantity? limit, Condition? condition, Severity? severity, string? remedy)
     {
         Rule = rule.Id;
-        Severity = rule.Severity;
-        Remedy = rule.Remedy;
+        Severity = Require.Known(severity ?? rule.Severity, nameof(severity));
+        Remedy = Require.Name(remedy ?? rule.Remedy, nameof(remedy));
         Source = rule.Source;
         About = Require.NotNull(about, nameof(about));
         Message = Require.Name(message, nameof(message));
@@ -23,7 +23,7 @@ public sealed class Finding
     /// <summary>Identifier of the rule, in words that callers may match on.</summary>
     public string Rule { get; }
 
-    /// <summary>What a person should do about it.</summary>
+    /// <summary>What a person should do about it: that of its rule, unless this finding is milder or more pressing.</summary>
     public Severity Severity { get; }
 
     /// <summary>The thing that it is about.</summary>

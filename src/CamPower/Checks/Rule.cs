@@ -69,8 +69,11 @@ public abstract class Rule
     /// <param name="measured">The value found, or null.</param>
     /// <param name="limit">The value allowed, or null.</param>
     /// <param name="condition">The condition in which it was found, or null.</param>
+    /// <param name="severity">How pressing it is; null for the severity of the rule.</param>
+    /// <param name="remedy">What to do about it; null for the remedy of the rule.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
-    /// <exception cref="ArgumentException"><paramref name="message"/> is empty.</exception>
-    protected Finding Find(Subject about, string message, IQuantity? measured = null, IQuantity? limit = null, Condition? condition = null) =>
-        new(this, about, message, measured, limit, condition);
+    /// <exception cref="ArgumentException">A text is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="severity"/> is none of those there are.</exception>
+    protected Finding Find(Subject about, string message, IQuantity? measured = null, IQuantity? limit = null, Condition? condition = null,
+        Severity? severity = null, string? remedy = null) => new(this, about, message, measured, limit, condition, severity, remedy);
 }

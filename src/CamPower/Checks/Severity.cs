@@ -1,17 +1,18 @@
 namespace CamPower;
 
 /// <summary>What a person should do about a finding, from least to most pressing.</summary>
+/// <remarks>A scale of this library, for a design on paper. It is not the scale of injury levels on the label of a product.</remarks>
 public enum Severity
 {
-    /// <summary>Know it.</summary>
+    /// <summary>Know it: something is not stated, assumed, or known to be harmless.</summary>
     Note,
 
-    /// <summary>Think again: it works, but with less in hand than it should have.</summary>
+    /// <summary>Think again: it works with less margin than it should have, or goes dark for seconds.</summary>
     Caution,
 
-    /// <summary>Change it: it will not work.</summary>
+    /// <summary>Correct it before use.</summary>
     Failure,
 
-    /// <summary>Do not energise.</summary>
+    /// <summary>Do not energize: something may burn, or someone may be hurt.</summary>
     Danger,
 }

@@ -32,6 +32,14 @@ public static class DeviceConstants
     /// <summary>Torque of a slotted screw for 18 to 10 AWG, its slot no longer than 1/4 in. [lb-in]</summary>
     public static CitedValue SlottedTerminalTorque { get; } = new("Torque of a slotted terminal screw, 18 to 10 AWG, slot to 1/4 in", 20, "lb-in", Sources.TerminalTorque);
 
+    /// <summary>The shortest operating time that the limits of a standard bound: below it arcing decides. [ms]</summary>
+    public static CitedValue ShortestBoundedTime { get; } =
+        new("Shortest operating time bounded by the limits of a standard", 10, "ms", Sources.AdiabaticOperatingTime);
+
+    /// <summary>The I²t of an inrush that repeats over the melting I²t of a fuse, at most. [%]</summary>
+    public static CitedValue InrushShare { get; } =
+        new("I²t of a repeated inrush over the melting I²t of a fuse, at most", 22, "%", Sources.InrushPractice);
+
     /// <summary>What a fuse carries all the time in practice, over its rated current. [%]</summary>
     public static CitedValue FuseContinuousShare { get; } =
         new("Continuous current of a fuse over its rated current, at most", 75, "%", Sources.FuseContinuousPractice);

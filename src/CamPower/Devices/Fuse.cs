@@ -22,7 +22,7 @@ namespace CamPower;
 /// </example>
 public sealed class Fuse : ProtectiveDevice
 {
-    private readonly double _ratedAmperes, _coldOhms;
+    private readonly double _ratedAmperes, _coldOhms, _breakingAmperes;
     private readonly ElectricResistance _coldResistance;
 
     /// <summary>Describes a fuse as its data sheet does.</summary>
@@ -47,6 +47,7 @@ public sealed class Fuse : ProtectiveDevice
         _coldOhms = Require.NotNegative(coldResistance.Ohms, nameof(coldResistance), "Ω");
         if (leastMeltingIntegral is JouleIntegral given) Require.Positive(given.AmpereSquaredSeconds, nameof(leastMeltingIntegral), "A²·s");
         _coldResistance = coldResistance;
+        _breakingAmperes = breakingCapacity.Amperes;
         RatedCurrent = ratedCurrent;
         LeastMeltingIntegral = leastMeltingIntegral;
         Rerating = rerating;
@@ -101,25 +102,33 @@ public sealed class Fuse : ProtectiveDevice
         return surge.PeakAmperes > rated && surge.Integral >= melting ? new OpeningTimes(ClearingVerdict.MayClear, 0, double.PositiveInfinity) : OpeningTimes.Never;
     }
 
-    /// <summary>What is less than it carries for good, less than melts it, or no more than one of its gates holds it closed under.</summary>
-    /// <remarks>A gate's current for its shortest time heats the element more than any pulse of no higher peak and no more I²t.</remarks>
-    internal override bool? StandsInrush(double peakAmperes, double ampereSquaredSeconds, double currentFactor)
+    /// <summary>Judges an inrush by the melting I²t; pulses age a fuse, so a share of it is the policy.</summary>
+    /// <remarks>Where it is not stated, the pre-arcing time limits say of some I²t that it does not melt the fuse: what keeps the policy
+    /// against that holds, and of more nothing is known. Source: <see cref="DeviceConstants.InrushShare"/>.</remarks>
+    internal override Judgment JudgeInrush(double peakAmperes, double ampereSquaredSeconds, double currentFactor)
     {
-        double rated = _ratedAmperes * currentFactor;
-        return peakAmperes <= rated
-            || ampereSquaredSeconds < LeastMeltingIntegral?.AmpereSquaredSeconds
-            || Characteristic.Gates.Any(g => g.HoldsClosed(peakAmperes / rated, ampereSquaredSeconds / rated / rated));
+        double rated = _ratedAmperes * currentFactor, policy = DeviceConstants.InrushShare.Value / 100;
+        if (!Limits.IsAbove(peakAmperes, rated)) return OfWithstand(0, policy);
+        double withstood = Characteristic.WithstoodSeconds(peakAmperes / rated) * rated * rated;
+        if (LeastMeltingIntegral is JouleIntegral stated) return OfWithstand(ampereSquaredSeconds / Math.Max(stated.AmpereSquaredSeconds, withstood), policy);
+        return withstood > 0 && !Limits.IsAbove(ampereSquaredSeconds, policy * withstood)
+            ? OfWithstand(ampereSquaredSeconds / withstood, policy)
+            : Judgment.Unknown($"melting I²t of {Name}");
     }
 
     internal override OpeningTimes OpeningAt(double amperes, double currentFactor)
     {
         double multiple = amperes / (_ratedAmperes * currentFactor);
         if (multiple <= 1) return OpeningTimes.Never;
-        double latest = Characteristic.LatestSeconds(multiple);
+        double latest = LatestSeconds(Math.Min(amperes, _breakingAmperes) / (_ratedAmperes * currentFactor), multiple);
         double melting = (LeastMeltingIntegral?.AmpereSquaredSeconds ?? 0) / amperes / amperes;
         double earliest = Math.Min(latest, Math.Max(Characteristic.EarliestSeconds(multiple), melting));
         return new OpeningTimes(double.IsInfinity(latest) ? ClearingVerdict.MayClear : ClearingVerdict.Clears, earliest, latest);
     }
+
+    // Of every limit below, the adiabatic bound: up to the breaking capacity. A time before which it stays closed is stated, and holds.
+    private double LatestSeconds(double boundedMultiple, double multiple) => Math.Max(Characteristic.EarliestSeconds(multiple),
+        Characteristic.LimitsBelow(multiple).Select(g => AdiabaticSeconds(g.NotAfterSeconds, g.Multiple, Math.Max(g.Multiple, boundedMultiple))).DefaultIfEmpty(double.PositiveInfinity).Min());
 
     internal override IEnumerable<double> StepsAt(double currentFactor) =>
         Characteristic.Gates.Where(g => g.NotAfter is not null).Select(g => g.Multiple * _ratedAmperes * currentFactor);

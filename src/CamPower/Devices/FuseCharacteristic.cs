@@ -7,9 +7,9 @@ namespace CamPower;
 
 /// <summary>The time-current characteristic of a class of fuses, as gates.</summary>
 /// <remarks>
-/// Immutable. A standard gives gates, not a curve. More current never takes longer, so between two gates the gate below
-/// bounds the latest time and the gate above the earliest one. Below the first gate with a latest time the fuse may never
-/// open. Every gate carries its own source.
+/// Immutable. A standard gives limits of the pre-arcing time, not a curve. More current needs no more I²t, so the limit at I2 below a
+/// current I bounds the latest time, t2·(I2/I)² (<see cref="Sources.AdiabaticOperatingTime"/>), and the limit above the earliest one.
+/// Below the first limit with a latest time the fuse may never open. Every limit carries its own source.
 /// </remarks>
 /// <example>
 /// <code>
@@ -150,9 +150,13 @@ public sealed class FuseCharacteristic
     internal double EarliestSeconds(double multiple) =>
         Gates.Where(g => g.Multiple >= multiple * (1 - Rounding)).Select(g => g.NotBeforeSeconds).DefaultIfEmpty(0).Max();
 
-    /// <summary>The gate below bounds the latest time; infinite where there is none. [s]</summary>
-    internal double LatestSeconds(double multiple) =>
-        Gates.Where(g => g.Multiple <= multiple * (1 + Rounding)).Select(g => g.NotAfterSeconds).DefaultIfEmpty(double.PositiveInfinity).Min();
+    /// <summary>The limits at and below a multiple by which it has opened.</summary>
+    internal IEnumerable<FuseGate> LimitsBelow(double multiple) => Gates.Where(g => g.NotAfter is not null && g.Multiple <= multiple * (1 + Rounding));
+
+    /// <summary>An I²t that does not melt it in a pulse of a peak, over the square of its rated current; 0 where no limit says so. [s]</summary>
+    /// <remarks>A limit's current for its shortest time heats the element more than any pulse of no higher peak and no more I²t.</remarks>
+    internal double WithstoodSeconds(double peakMultiple) => Gates.Where(g => !Limits.IsAbove(peakMultiple, g.Multiple))
+        .Select(g => g.Multiple * g.Multiple * g.NotBeforeSeconds).Append(LeastMeltingSeconds).Max();
 
     // A larger current that must last longer, or that must not open earlier than a smaller one has opened.
     private bool IsContradicted(FuseGate gate) => Gates.Where(g => g.Multiple > gate.Multiple).Any(higher =>

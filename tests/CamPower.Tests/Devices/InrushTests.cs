@@ -150,6 +150,13 @@ public class InrushTests
 
     private static Inrush Of(double amperes, double seconds) => new(ElectricCurrent.FromAmperes(amperes), Duration.FromSeconds(seconds));
 
-    private static bool? Stands(ProtectiveDevice device, Inrush inrush, double celsius = 20) => device.StandsInrush(
+    private static bool? Stands(ProtectiveDevice device, Inrush inrush, double celsius = 20) => Judge(device, inrush, celsius).Verdict switch
+    {
+        Verdict.Violated => false,
+        Verdict.Unknown => null,
+        _ => true,
+    };
+
+    private static Judgment Judge(ProtectiveDevice device, Inrush inrush, double celsius = 20) => device.JudgeInrush(
         inrush.PeakAmperes, inrush.AmpereSquaredSeconds, device.CurrentFactorAt(Temperature.FromDegreesCelsius(celsius), "celsius"));
 }

@@ -132,8 +132,8 @@ public class DeviceInFaultTests
         CableRun run = new CableRun(Cable.Pair(WireSize.Awg(18), Stranding.Solid, ConductorMaterial.AnnealedCopper, insulation: Insulation.Pvc70), Length.FromMeters(1))
             .Then(new Joint("rest", ElectricResistance.FromOhms(3.8)));
         Laying laying = Laying.InCableOrRaceway(2);
-        Assert.Equal(WithstandVerdict.Stands, SmallFault.Study(run, device: null, conditions: SmallFault.Between(laying: laying)).AtFarEnd.WithstandVerdict);
-        Assert.Equal(WithstandVerdict.Unknown, SmallFault.Study(SmallFault.Run(1), device: null, conditions: SmallFault.Between(laying: Laying.LargeBundle)).AtFarEnd.WithstandVerdict);
+        Assert.Equal(WithstandVerdict.Stands, SmallFault.Study(run, device: null, conditions: SmallFault.Between(), laying: laying).AtFarEnd.WithstandVerdict);
+        Assert.Equal(WithstandVerdict.Unknown, SmallFault.Study(SmallFault.Run(1), device: null, conditions: SmallFault.Between(), laying: Laying.LargeBundle).AtFarEnd.WithstandVerdict);
     }
 
     // A supply of which nobody says what it does in overload may give anything up to what the resistances let flow.

@@ -109,7 +109,7 @@ public class FaultStudyTests
         Supply source = SmallFault.Source(isLimited ? OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(9)) : null, percent: 2);
         foreach (ProtectiveDevice device in new ProtectiveDevice[] { SmallFault.QuickActing(1), SmallDevices.Fuse(FuseCharacteristic.UlFast, 2), SmallDevices.Resettable(least: 0.1, greatest: 0.1) })
         {
-            ShortCircuit[] shorts = [.. Enumerable.Range(1, 120).Select(i => SmallFault.Study(SmallFault.Run(2.5 * i), device, source, SmallFault.Between(-10, 50, laying: Laying.LargeBundle)).AtFarEnd)];
+            ShortCircuit[] shorts = [.. Enumerable.Range(1, 120).Select(i => SmallFault.Study(SmallFault.Run(2.5 * i), device, source, SmallFault.Between(-10, 50), Laying.LargeBundle).AtFarEnd)];
             Assert.All(shorts.Zip(shorts.Skip(1)), pair =>
             {
                 Assert.True(pair.Second.LargestProspective!.Value.Amperes < pair.First.LargestProspective!.Value.Amperes);

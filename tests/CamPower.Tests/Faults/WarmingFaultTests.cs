@@ -59,5 +59,5 @@ public class WarmingFaultTests
 
     internal static ShortCircuit Short(Laying? laying, double meters = 15.5, Cable? cable = null, Supply? source = null) => new FaultStudy(
         new CableRun(cable ?? Cable.Pair(WireSize.Awg(24), Stranding.Solid, ConductorMaterial.AnnealedCopper, insulation: Insulation.Pvc70), Length.FromMeters(meters)),
-        source ?? SmallFault.Source(ohms: 0.01), SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 2, ohms: 0.05), SmallFault.Between(20, 20, laying: laying)).AtFarEnd;
+        source ?? SmallFault.Source(ohms: 0.01), SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 2, ohms: 0.05), SmallFault.Between(20, 20), laying).AtFarEnd;
 }
