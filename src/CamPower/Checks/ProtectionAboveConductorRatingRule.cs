@@ -28,7 +28,7 @@ public sealed class ProtectionAboveConductorRatingRule() : Rule("protection-abov
         double warmest = site.Conditions.Max(c => c.At.CableCelsius);
         foreach (OutputFeed feed in site.Feeds.SelectMany(group => group.Feeds))
         {
-            if (feed.Output.Protection is ProtectiveDevice device && (Carried(feed, device, warmest, caps[(feed.Box, feed.Output.Number)]) ?? Opening(feed, device, warmest, caps[(feed.Box, feed.Output.Number)])) is Finding finding) yield return finding;
+            if (feed.Output.Protection is ProtectiveDevice device && !ReferenceEquals(device, ProtectiveDevice.None) && (Carried(feed, device, warmest, caps[(feed.Box, feed.Output.Number)]) ?? Opening(feed, device, warmest, caps[(feed.Box, feed.Output.Number)])) is Finding finding) yield return finding;
         }
     }
 

@@ -104,13 +104,15 @@ public sealed class Fuse : ProtectiveDevice
 
     /// <summary>Judges an inrush by the melting I²t; pulses age a fuse, so a share of it is the policy.</summary>
     /// <remarks>Where it is not stated, the pre-arcing time limits say of some I²t that it does not melt the fuse: what keeps the policy
-    /// against that holds, and of more nothing is known. Source: <see cref="DeviceConstants.InrushShare"/>.</remarks>
+    /// against that holds. Of more nothing is known, up to the I²t that opens it for certain. Source: <see cref="DeviceConstants.InrushShare"/>.</remarks>
     internal override Judgment JudgeInrush(double peakAmperes, double ampereSquaredSeconds, double currentFactor)
     {
         double rated = _ratedAmperes * currentFactor, policy = DeviceConstants.InrushShare.Value / 100;
         if (!Limits.IsAbove(peakAmperes, rated)) return OfWithstand(0, policy);
         double withstood = Characteristic.WithstoodSeconds(peakAmperes / rated) * rated * rated;
         if (LeastMeltingIntegral is JouleIntegral stated) return OfWithstand(ampereSquaredSeconds / Math.Max(stated.AmpereSquaredSeconds, withstood), policy);
+        double opens = Characteristic.OpeningSeconds(peakAmperes / rated) * rated * rated;
+        if (Limits.IsAbove(ampereSquaredSeconds, opens)) return OfWithstand(ampereSquaredSeconds / opens, policy);
         return withstood > 0 && !Limits.IsAbove(ampereSquaredSeconds, policy * withstood)
             ? OfWithstand(ampereSquaredSeconds / withstood, policy)
             : Judgment.Unknown($"melting I²t of {Name}");

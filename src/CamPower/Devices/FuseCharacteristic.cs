@@ -158,6 +158,10 @@ public sealed class FuseCharacteristic
     internal double WithstoodSeconds(double peakMultiple) => Gates.Where(g => !Limits.IsAbove(peakMultiple, g.Multiple))
         .Select(g => g.Multiple * g.Multiple * g.NotBeforeSeconds).Append(LeastMeltingSeconds).Max();
 
+    /// <summary>An I²t that opens it for certain in a pulse of a peak, over the square of its rated current; infinite where no limit says so. [s]</summary>
+    internal double OpeningSeconds(double peakMultiple) =>
+        LimitsBelow(peakMultiple).Select(g => g.Multiple * g.Multiple * g.NotAfterSeconds).DefaultIfEmpty(double.PositiveInfinity).Min();
+
     // A larger current that must last longer, or that must not open earlier than a smaller one has opened.
     private bool IsContradicted(FuseGate gate) => Gates.Where(g => g.Multiple > gate.Multiple).Any(higher =>
         (gate.NotBefore is not null && higher.NotBeforeSeconds > gate.NotBeforeSeconds)

@@ -18,8 +18,9 @@ internal sealed class FaultPole(double[] ohms, IReadOnlyList<LaidConductor> cond
     internal FaultPole Then(RunPart part, Func<Cable, Conductor> pole, Laying? laying, IReadOnlyList<FaultAir> air)
     {
         if (part is not CableSegment segment) return new FaultPole(Plus(air, celsius => part.OhmsAt(celsius) / 2), conductors);
-        Conductor conductor = pole(segment.Cable);
         double meters = segment.OneWayLength.Meters;
+        if (!(meters > 0)) return this;
+        Conductor conductor = pole(segment.Cable);
         return new FaultPole(Plus(air, celsius => meters * conductor.OhmsPerMeterAt(celsius)),
             LaidConductor.Joined(conductors, [new LaidConductor(conductor, segment.Cable.Insulation, laying, meters)]));
     }

@@ -18,6 +18,7 @@ internal sealed class FaultWarming
     private readonly Func<double, double> _heating;
     private readonly Func<double, LimitedCurrent> _flowing;
     private readonly double _ohms, _startCelsius;
+    private readonly Lazy<double> _settledOhms;
 
     /// <param name="loop">The way to the fault and back.</param>
     /// <param name="loopOhms">Its resistance before it warms. [Ω]</param>
@@ -31,10 +32,11 @@ internal sealed class FaultWarming
         _heating = heating;
         _flowing = flowing;
         _startCelsius = startCelsius;
+        _settledOhms = new Lazy<double>(SettledOhms);
     }
 
     /// <summary>What still flows when the conductors have warmed for a time. [s]</summary>
-    internal LimitedCurrent CurrentAfter(double seconds) => _flowing(Math.Min(OhmsAfter(seconds, _heating(_ohms)), SettledOhms()));
+    internal LimitedCurrent CurrentAfter(double seconds) => _flowing(Math.Min(OhmsAfter(seconds, _heating(_ohms)), _settledOhms.Value));
 
     /// <summary>Whether that time is short enough that no heat leaves them, or it is known how they all lie.</summary>
     internal bool IsKnownAfter(double seconds) => seconds <= ConductorConstants.LongestAdiabatic.Value || _loop.Conductors.All(c => c.IsHeatKnown);

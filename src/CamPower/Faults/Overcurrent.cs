@@ -48,7 +48,7 @@ public abstract class Overcurrent
     public ElectricCurrent? Largest => double.IsInfinity(_peak) ? null : ElectricCurrent.FromAmperes(_peak);
 
     /// <summary>The least current that heats the device: RMS where it pulses, 0 where the supply shuts down or nobody declares what it does. [A]</summary>
-    /// <remarks>On a site, while the other outputs of the supply take most; and with the conductors warmed by it, where that makes a difference to the device.</remarks>
+    /// <remarks>On a site, while the other outputs of the supply take most; and with the conductors warmed by it, where that keeps the device from being certain to operate.</remarks>
     public ElectricCurrent Smallest { get; }
 
     /// <summary>Whether and when the protective device interrupts it; the default value where <see cref="Missing"/> allows no verdict.</summary>
