@@ -8,8 +8,8 @@ namespace CamPower.Checks;
 
 /// <summary>A short on what an output feeds that nothing ends for certain: as severe as what it does meanwhile.</summary>
 /// <remarks>
-/// A dead short that the conductors withstand continuously hurts nobody by itself; a poor one is a hot spot. Up to
-/// <see cref="CheckConstants.HarmlessSpot"/> it is a Note, up to <see cref="CheckConstants.HotSpot"/> a Caution, above a Failure, and so are conductors that get
+/// A dead short that the conductors withstand continuously hurts nobody by itself; a poor one is a hot spot. Where the source protects the conductors (IEC 60364-4-43, 436), and up to
+/// <see cref="CheckConstants.HarmlessSpot"/>, it is a Note, up to <see cref="CheckConstants.HotSpot"/> a Caution, above a Failure, and so are conductors that get
 /// hotter than they may in service. Where the output feeds several devices the others go dark with it: at least a Caution. A conductor that
 /// may pass the limit of its insulation is <see cref="LetThroughRule"/>'s, devices at other outputs are <see cref="ShortDragsRailDownRule"/>'s.
 /// </remarks>
@@ -25,11 +25,10 @@ public sealed class FarEndShortRule() : Rule("far-end-short-does-not-clear", Sev
         where output.Output.Protection is not null && !ReferenceEquals(output.Output.Protection, ProtectiveDevice.None)
         let worst = output.Shorts.Where(s => Lasts(s.Fault)).OrderByDescending(s => SeverityOf(output, s.Fault)).ThenBy(s => s.Fault.Smallest.Amperes).FirstOrDefault()?.Fault
         where worst is not null
-        let severity = SeverityOf(output, worst)
         select Find(Subject.Of(output.Box, output.Output),
             Invariant($"A short at {worst.Place} draws as little as {worst.Smallest.Amperes:0.00} A: {output.Output.Protection} {worst.Opening}{FaultRuleText.Undeclared(worst)}. ") +
             Invariant($"{Spot(worst)} The conductors {FaultRuleText.Withstand(worst)}."),
-            worst.PoorShortPower, Power.FromWatts(Limits.IsAbove(worst.PoorShortWatts, Harmless) && severity > Severity.Caution ? Hot : Harmless), severity: severity, remedy: RemedyOf(worst));
+            worst.Smallest, severity: SeverityOf(output, worst), remedy: RemedyOf(worst));
 
     // A device that is asked for more than its rating is another rule's; so is one that lasts for a known time, and one that burns its conductors.
     private static bool Lasts(ShortCircuit fault) => fault.Opening.Verdict is ClearingVerdict.DoesNotClear or ClearingVerdict.MayClear
@@ -38,7 +37,8 @@ public sealed class FarEndShortRule() : Rule("far-end-short-does-not-clear", Sev
     private static Severity SeverityOf(OutputFaults output, ShortCircuit fault)
     {
         if (fault.WithstandVerdict == WithstandVerdict.HotterThanInService || Limits.IsAbove(fault.PoorShortWatts, Hot)) return Severity.Failure;
-        return Limits.IsAbove(fault.PoorShortWatts, Harmless) || output.Assessment.Devices.Count > 1 ? Severity.Caution : Severity.Note;
+        bool isHot = Limits.IsAbove(fault.PoorShortWatts, Harmless) && !output.IsProtectedBySource;
+        return isHot || output.Assessment.Devices.Count > 1 ? Severity.Caution : Severity.Note;
     }
 
     private static string Spot(ShortCircuit fault) => fault.PoorShortPower is Power most

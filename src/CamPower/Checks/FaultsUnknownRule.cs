@@ -42,11 +42,18 @@ public sealed class FaultsUnknownRule() : Rule("faults-unknown", Severity.Note,
         List<SiteDevice> silent = [.. evidence.Assessment.Site.Devices.Where(d => d.Model.Starting is null)];
         if (silent.Count > 0) yield return $"turn-on and drop-out voltage ({string.Join(", ", silent.Select(d => d.Name))}), for whether they start";
 
-        var byDevice = evidence.Faults.Outputs
-            .SelectMany(output => output.InConditions.Where(c => c.Start?.Verdict == Verdict.Unknown).Take(1), (output, condition) => (output, condition.Start!.Value.NotStated))
-            .GroupBy(x => x.NotStated!, x => x.output, StringComparer.Ordinal);
-        foreach (IGrouping<string, OutputFaults> alike in byDevice) yield return $"{alike.Key} ({Places([.. alike])}), for whether a start opens it";
+        foreach (string text in OfDevices(evidence, condition => condition.Start, "whether a start opens it")) yield return text;
+        foreach (string text in OfDevices(evidence, condition => condition.Load, "whether it carries the current")) yield return text;
     }
+
+    // A device that is not stated is asked for already.
+    private static IEnumerable<string> OfDevices(Evidence evidence, Func<ProtectionInCondition, Judgment?> fact, string allows) =>
+        from output in evidence.Faults.Outputs
+        where output.Output.Protection is not null
+        let missing = output.InConditions.Select(fact).FirstOrDefault(judgment => judgment?.Verdict == Verdict.Unknown)?.NotStated
+        where missing is not null
+        group output by missing into alike
+        select $"{alike.Key} ({Places([.. alike])}), for {allows}";
 
     // By box, outputs in a row as a range.
     private static string Places(IReadOnlyList<OutputFaults> outputs) => string.Join(", ", outputs.GroupBy(o => o.Box).Select(box =>

@@ -17,7 +17,7 @@ public sealed class NuisanceTripRule() : Rule("nuisance-trip", Severity.Failure,
     /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence) =>
         from alike in Require.NotNull(evidence, nameof(evidence)).Faults.Outputs.Where(o => o.Output.Protection is not null).GroupBy(output => (output.Box, output.Output.Protection))
-        from finding in new[] { InService(alike), AtStart(alike, Verdict.Violated) ?? AtStart(alike, Verdict.ThinMargin) }
+        from finding in new[] { InService(alike) ?? NearlyInService(alike), AtStart(alike, Verdict.Violated) ?? AtStart(alike, Verdict.ThinMargin) }
         where finding is not null
         select finding;
 
@@ -29,6 +29,16 @@ public sealed class NuisanceTripRule() : Rule("nuisance-trip", Severity.Failure,
         return Find(About(tripping),
             Invariant($"In \"{worst.Condition}\" {Which(tripping)} takes {worst.Current.Amperes:0.00} A: {output.Output.Protection} carries {worst.Carried!.Value.Amperes:0.00} A there, and {worst.Opening}.{Others(tripping)}"),
             worst.Current, worst.Carried, worst.Condition);
+    }
+
+    private Finding? NearlyInService(IEnumerable<OutputFaults> alike)
+    {
+        List<(OutputFaults Output, ProtectionInCondition Worst)> close = Worst(alike, c => c.Load.Verdict == Verdict.ThinMargin, (_, c) => c.Current.Amperes / c.Carried!.Value.Amperes);
+        if (close.Count == 0) return null;
+        (OutputFaults output, ProtectionInCondition worst) = close[0];
+        return Find(About(close),
+            Invariant($"In \"{worst.Condition}\" {Which(close)} takes {worst.Current.Amperes:0.00} A: {output.Output.Protection} carries {worst.Carried!.Value.Amperes:0.00} A there, but is certain to carry {((ElectricCurrent)worst.Load.PolicyLimit!).Amperes:0.00} A alone.{Others(close)}"),
+            worst.Current, worst.Load.PolicyLimit, worst.Condition, Severity.Caution);
     }
 
     private Finding? AtStart(IEnumerable<OutputFaults> alike, Verdict verdict)

@@ -28,8 +28,14 @@ public sealed class ProtectionAboveConductorRatingRule() : Rule("protection-abov
         double warmest = site.Conditions.Max(c => c.At.CableCelsius);
         foreach (OutputFeed feed in site.Feeds.SelectMany(group => group.Feeds))
         {
-            if (feed.Output.Protection is ProtectiveDevice device && !ReferenceEquals(device, ProtectiveDevice.None) && (Carried(feed, device, warmest, caps[(feed.Box, feed.Output.Number)]) ?? Opening(feed, device, warmest, caps[(feed.Box, feed.Output.Number)])) is Finding finding) yield return finding;
+            if (feed.Output.Protection is ProtectiveDevice device && !ReferenceEquals(device, ProtectiveDevice.None) && Judge(feed, device, warmest, caps[(feed.Box, feed.Output.Number)]) is Finding finding) yield return finding;
         }
+    }
+
+    private Finding? Judge(OutputFeed feed, ProtectiveDevice device, double warmest, double cap)
+    {
+        bool isProtectedBySource = !Limits.IsAbove(cap, Weakest(feed, (run, cable, conductor) => Stands(run, cable, conductor, warmest)).Amperes);
+        return isProtectedBySource ? null : Carried(feed, device, warmest, cap) ?? Opening(feed, device, warmest, cap);
     }
 
     // Its rated current, whatever the air around it: in a cold box it carries still more.

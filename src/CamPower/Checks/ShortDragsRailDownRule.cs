@@ -7,10 +7,13 @@ using static System.FormattableString;
 namespace CamPower.Checks;
 
 /// <summary>A short at one output that takes the devices at other outputs down with it, or gives them less than they accept.</summary>
-/// <remarks>A Caution where the protective device is certain to operate, for they are dark for that time; a Failure where nothing is certain
-/// to end it. When it ends is not known where something is not stated: a Caution.</remarks>
+/// <remarks>A Caution where the protective device is certain to operate within a minute, for they are dark for that time, and where the shorted output has none,
+/// for they hang on one adapter then; a Failure where nothing is certain to end it. When it ends is not known where something is not stated: a Caution.</remarks>
 public sealed class ShortDragsRailDownRule : Rule
 {
+    // What is dark for longer than a minute is not dark for seconds.
+    private const double LongestDark = 60;
+
     private readonly double _seconds;
 
     /// <summary>The rule with the common 20 ms that a device is taken to ride through.</summary>
@@ -39,15 +42,20 @@ public sealed class ShortDragsRailDownRule : Rule
     public override IEnumerable<Finding> Check(Evidence evidence) =>
         from box in Require.NotNull(evidence, nameof(evidence)).Faults.Outputs.GroupBy(output => output.Box)
         where box.Key.Supply.Output.Overload is not null && box.Key.Outputs.Count > 1
-        let culprits = box.Select(output => (output, worst: output.Shorts.Where(TakesOthersDown).OrderByDescending(s => SeverityOf(s.Fault)).ThenByDescending(s => Taken(s.Rail)).FirstOrDefault()))
+        let culprits = box.Select(output => (output, worst: output.Shorts.Where(TakesOthersDown).OrderByDescending(s => SeverityOf(output, s.Fault)).ThenByDescending(s => Taken(s.Rail)).FirstOrDefault()))
             .Where(x => x.worst is not null).ToList()
         where culprits.Count > 0
-        let first = culprits.OrderByDescending(x => SeverityOf(x.worst!.Fault)).ThenByDescending(x => Taken(x.worst!.Rail)).First()
+        let first = culprits.OrderByDescending(x => SeverityOf(x.output, x.worst!.Fault)).ThenByDescending(x => Taken(x.worst!.Rail)).First()
         select Find(Subject.Of(box.Key),
             Invariant($"During a short at {first.worst!.Fault.Place} of output {first.output.Output.Number} the supply {first.worst.Rail}, and at other outputs {Devices(first.worst.Rail)}. {Ending(first.worst.Fault)} So do shorts at {culprits.Count} of its {box.Count()} used outputs."),
-            condition: first.worst!.Rail.Condition, severity: SeverityOf(first.worst.Fault));
+            condition: first.worst!.Rail.Condition, severity: SeverityOf(first.output, first.worst.Fault));
 
-    private static Severity SeverityOf(ShortCircuit fault) => fault.Verdict is ClearingVerdict.DoesNotClear or ClearingVerdict.MayClear ? Severity.Failure : Severity.Caution;
+    private static Severity SeverityOf(OutputFaults output, ShortCircuit fault)
+    {
+        if (fault.Verdict == ClearingVerdict.None || ReferenceEquals(output.Output.Protection, ProtectiveDevice.None)) return Severity.Caution;
+        bool endsSoon = fault.Verdict == ClearingVerdict.Clears && !(fault.Opening.Latest is Duration latest && latest.Seconds > LongestDark);
+        return endsSoon ? Severity.Caution : Severity.Failure;
+    }
 
     private static int Taken(RailDuringFault rail) => rail.Dark.Count + rail.BelowWindow.Count;
 

@@ -235,6 +235,14 @@ public static class Sources
         "IEC 60269-1, Low-voltage fuses; IEC 60127-1, Miniature fuses", CitationKind.FromMemory, null,
         "more current needs no more pre-arcing I²t, so t2·(I2/I)² bounds the time; below 10 ms the operating I²t counts, arcing included");
 
+    /// <summary>The temperature at which a standard rates fuses.</summary>
+    public static Citation FuseReferenceTemperature { get; } = new(
+        "IEC 60127-1, Miniature fuses; UL 248-14, Supplemental fuses", CitationKind.FromMemory, null, "23 °C and 25 °C, each within 5 K");
+
+    /// <summary>What the air does to a fuse of unstated re-rating.</summary>
+    public static Citation UnstatedReratingPractice { get; } = new(
+        "Common practice, no source", CitationKind.CommonPractice, null, "a fifth of the rating at the most between -40 °C and 85 °C, for shorts; what the fuse carries in service stays unknown");
+
     /// <summary>What a repeated inrush may take of the melting I²t of a fuse.</summary>
     public static Citation InrushPractice { get; } = new(
         "Common practice, no source", CitationKind.CommonPractice, null, "pulses age a fuse: 22 % of its melting I²t for 100,000 of them");

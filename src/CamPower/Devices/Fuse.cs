@@ -33,7 +33,7 @@ public sealed class Fuse : ProtectiveDevice
     /// <param name="breakingCapacity">The largest current that it interrupts, above 0. [A]</param>
     /// <param name="coldResistance">Its resistance cold, at least 0. [Ω]</param>
     /// <param name="leastMeltingIntegral">The least I²t that melts it, above 0, or null where none is stated; a typical value is none. [A²·s]</param>
-    /// <param name="rerating">How its rated current changes with ambient; null where the data sheet says nothing, and the rating then counts everywhere.</param>
+    /// <param name="rerating">How its rated current changes with ambient; null where the data sheet says nothing: what it carries is then known at the reference temperature of its standard alone.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
@@ -63,7 +63,7 @@ public sealed class Fuse : ProtectiveDevice
     /// <remarks>It opens no sooner than I²t/I²: heat that leaves the element only adds to the time.</remarks>
     public JouleIntegral? LeastMeltingIntegral { get; }
 
-    /// <summary>How its rated current changes with ambient, or null where the rating counts everywhere.</summary>
+    /// <summary>How its rated current changes with ambient, or null where that is not stated.</summary>
     public AmbientCurve? Rerating { get; }
 
     internal override AmbientCurve? Ambient => Rerating;
@@ -86,6 +86,19 @@ public sealed class Fuse : ProtectiveDevice
     public static ElectricCurrent IecLowBreakingCapacity(ElectricCurrent ratedCurrent) => ElectricCurrent.FromAmperes(Math.Max(
         DeviceConstants.LowBreakingCapacity.Value,
         DeviceConstants.LowBreakingMultiple.Value * Require.Positive(ratedCurrent.Amperes, nameof(ratedCurrent), "A")));
+
+    /// <summary>Whether its re-rating is stated, or the air is as warm as in the tests of its standard.</summary>
+    internal bool IsRatedIn(double? airCelsius) => Rerating is not null
+        || (airCelsius is double celsius && Math.Abs(celsius - Characteristic.ReferenceCelsius) <= DeviceConstants.ReferenceBand.Value);
+
+    /// <summary>Where its re-rating is not stated, 1 in the air of its standard's tests, and up to a fifth less in warmer and more in colder air.</summary>
+    internal override double[] FactorsIn(double? airCelsius)
+    {
+        if (Rerating is not null) return base.FactorsIn(airCelsius);
+        if (IsRatedIn(airCelsius)) return [1];
+        double most = DeviceConstants.UnstatedRerating.Value / 100;
+        return [airCelsius < Characteristic.ReferenceCelsius ? 1 : 1 - most, airCelsius > Characteristic.ReferenceCelsius ? 1 : 1 + most];
+    }
 
     internal override double CurrentFactorAt(Temperature ambient, string parameter) =>
         Rerating?.FactorAtCelsius(Celsius.Of(ambient), parameter) ?? 1;

@@ -78,11 +78,11 @@ public abstract class ProtectiveDevice
     /// <summary>Factor of the surroundings on every rated current of the device. [1]</summary>
     internal abstract double CurrentFactorAt(Temperature ambient, string parameter);
 
-    /// <summary>The factor in air of a temperature; null where it is not known there, or the temperature is not known and matters. [1]</summary>
-    internal double? KnownFactorAt(double? airCelsius)
+    /// <summary>The ends of what the factor may be in air of a temperature, null where that is not known; none where nothing is known of it. [1]</summary>
+    internal virtual double[] FactorsIn(double? airCelsius)
     {
-        if (Ambient is not AmbientCurve curve) return 1;
-        return airCelsius is double celsius && curve.Covers(celsius) ? curve.FactorAtCelsius(celsius, nameof(airCelsius)) : null;
+        if (Ambient is not AmbientCurve curve) return [1];
+        return airCelsius is double celsius && curve.Covers(celsius) ? [curve.FactorAtCelsius(celsius, nameof(airCelsius))] : [];
     }
 
     /// <summary>The largest current that it carries for good, its rated currents being multiplied by a factor. [A]</summary>

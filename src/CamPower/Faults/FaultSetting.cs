@@ -21,7 +21,7 @@ internal sealed class FaultSetting
     private readonly OverloadBehaviour _overload;
     private readonly double _sourceOhms, _farads;
     private readonly IReadOnlyList<FaultAir> _air;
-    private readonly double?[] _factors;
+    private readonly double[][] _factors;
     private readonly Lazy<RailStudy>? _rail;
 
     /// <param name="output">The supply's output.</param>
@@ -36,12 +36,12 @@ internal sealed class FaultSetting
         _sourceOhms = output.SourceResistance?.Ohms ?? 0;
         _farads = (output as DcOutput)?.Capacitance?.Farads ?? 0;
         _air = air;
-        _factors = [.. air.Select(a => Device.KnownFactorAt(a.DeviceCelsius))];
+        _factors = [.. air.Select(a => Device.FactorsIn(a.DeviceCelsius))];
         Missing = (device is null ? FaultData.Protection : FaultData.None)
             | (output.Overload is null ? FaultData.Overload : FaultData.None)
             | (output.SourceResistance is null && output.Overload?.Limit is null ? FaultData.SourceResistance : FaultData.None)
             | (output is DcOutput { Capacitance: null } ? FaultData.OutputCapacitance : FaultData.None)
-            | (_factors.Any(f => f is null) ? FaultData.DeviceTemperature : FaultData.None);
+            | (_factors.Any(f => f.Length == 0) ? FaultData.DeviceTemperature : FaultData.None);
         _rail = rail;
     }
 
@@ -106,8 +106,11 @@ internal sealed class FaultSetting
     internal FaultCase[] PieceCases(FaultLoop origin, FaultLoop end) => [.. Conditions.SelectMany(c =>
     {
         End most = Most(origin, c), least = Least(end.OhmsIn(c), c);
-        return Between(most, least, shared: null, c).Prepend(most.Current).Select(current => Case(current, most.Surge, c));
+        return Between(most, least, shared: null, c).Prepend(most.Current).SelectMany(current => Cases(current, most.Surge, c));
     })];
+
+    /// <summary>The same without a protective device.</summary>
+    internal FaultSetting Unprotected() => new(Output, ProtectiveDevice.None, _air);
 
     /// <summary>The cases of a current that a load draws.</summary>
     internal FaultCase[] OverloadCases(double amperes)
@@ -115,7 +118,7 @@ internal sealed class FaultSetting
         double drawn = Math.Min(amperes, Device.MostAmperes);
         LimitedCurrent alone = _overload.Limited(drawn);
         LimitedCurrent[] currents = Rail?.IsOverloadedBy(drawn) == true ? [alone, _overload.InOverload(alone.PeakAmperes)] : [alone];
-        return [.. Conditions.SelectMany(_ => currents, (c, current) => Case(current, CurrentSurge.None, c))];
+        return [.. Conditions.SelectMany(c => currents.SelectMany(current => Cases(current, CurrentSurge.None, c)))];
     }
 
     private IEnumerable<FaultCase> ShortCases(FaultLoop loop, int c)
@@ -124,17 +127,21 @@ internal sealed class FaultSetting
         End most = Most(loop, c), least = Least(ohms, c);
         bool isShared = Rail?.IsOverloadedBy(Math.Min(Output.HighestVolts / (Device.LeastOhms + ohms), Device.MostAmperes)) == true;
         LimitedCurrent? shared = isShared ? SharedAt(ohms, c) : null;
+        FaultWarming alone = new(loop, ohms, warm => HeatingAt(warm, c), warm => Least(warm, c).Current, celsius);
+        FaultWarming beside = new(loop, ohms, warm => HeatingAt(warm, c), warm => SharedAt(warm, c), celsius);
         return
         [
-            Case(most.Current, most.Surge, c),
-            Case(least.Current, least.Surge, c, new FaultWarming(loop, ohms, warm => HeatingAt(warm, c), warm => Least(warm, c).Current, celsius)),
-            .. shared is LimitedCurrent left ? [Case(left, least.Surge, c, new FaultWarming(loop, ohms, warm => HeatingAt(warm, c), warm => SharedAt(warm, c), celsius))] : Array.Empty<FaultCase>(),
-            .. Between(most, least, shared, c).Select(current => Case(current, most.Surge, c)),
+            .. Cases(most.Current, most.Surge, c),
+            .. Cases(least.Current, least.Surge, c, alone),
+            .. shared is LimitedCurrent left ? Cases(left, least.Surge, c, beside) : [],
+            .. Between(most, least, shared, c).SelectMany(current => Cases(current, most.Surge, c)),
         ];
     }
 
-    private FaultCase Case(LimitedCurrent current, CurrentSurge surge, int c, FaultWarming? warming = null) =>
-        new(current, surge, Device, _factors[c] ?? 1, _air[c].ConductorCelsius, warming);
+    private IEnumerable<FaultCase> Cases(LimitedCurrent current, CurrentSurge surge, int c, FaultWarming? warming = null) =>
+        FactorsIn(c).Select(factor => new FaultCase(current, surge, Device, factor, _air[c].ConductorCelsius, warming));
+
+    private double[] FactorsIn(int c) => _factors[c].Length == 0 ? [1] : _factors[c];
 
     private End Most(FaultLoop loop, int c) => EndOf(Output.HighestVolts, Device.LeastOhms + loop.OhmsIn(c));
 
@@ -153,7 +160,7 @@ internal sealed class FaultSetting
             yield return LimitedCurrent.Steady(limit);
         }
 
-        double[] steps = [.. Device.StepsAt(_factors[c] ?? 1).Select(s => s * JustBelow)];
+        double[] steps = [.. FactorsIn(c).SelectMany(Device.StepsAt).Select(s => s * JustBelow)];
         foreach (double amperes in steps.Where(s => s > low && s < high)) yield return LimitedCurrent.Steady(amperes);
         if (shared is not LimitedCurrent left || !(left.RmsAmperes > 0)) yield break;
         double peakOverRms = left.PeakAmperes / left.RmsAmperes;

@@ -23,6 +23,7 @@ public sealed class OutputFaults
     private readonly Lazy<IReadOnlyList<SiteShort>> _shorts;
     private readonly Lazy<IReadOnlyList<ProtectionInCondition>> _inConditions;
     private readonly Func<FaultLoop> _everything;
+    private readonly Lazy<bool> _isProtectedBySource;
 
     /// <param name="output">The output as it was solved.</param>
     /// <param name="setting">What stands behind and before every fault.</param>
@@ -37,6 +38,7 @@ public sealed class OutputFaults
         _shorts = new Lazy<IReadOnlyList<SiteShort>>(shorts);
         _inConditions = new Lazy<IReadOnlyList<ProtectionInCondition>>(inConditions);
         _everything = everything;
+        _isProtectedBySource = new Lazy<bool>(WithstandsTheSource);
     }
 
     /// <summary>The output as it was solved.</summary>
@@ -72,11 +74,17 @@ public sealed class OutputFaults
     /// <summary>The greatest current that its supply keeps up in an overload; infinite where none is stated. [A]</summary>
     internal double GreatestSustainedAmperes => _setting.GreatestSustainedAmperes;
 
+    /// <summary>Whether its supply cannot exceed for long what every conductor behind it carries (IEC 60364-4-43, 436).</summary>
+    internal bool IsProtectedBySource => _isProtectedBySource.Value;
+
     /// <summary>What more current than the output's limit does, through the weakest of all conductors that it feeds.</summary>
     /// <param name="multipleOfLimit">The current over the limit of the output, above 0. [1]</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="multipleOfLimit"/> is not above 0, or not finite.</exception>
     public Overload OverloadOf(Ratio multipleOfLimit) =>
         new(Require.Positive(multipleOfLimit.DecimalFractions, nameof(multipleOfLimit), "") * Output.LimitAmperes, _everything(), _setting);
+
+    private bool WithstandsTheSource() => !double.IsInfinity(GreatestSustainedAmperes)
+        && new Overload(GreatestSustainedAmperes, _everything(), _setting.Unprotected()).WithstandVerdict is WithstandVerdict.Stands or WithstandVerdict.NoConductor;
 
     /// <summary>The output and its weakest short in the invariant culture; never throws.</summary>
     public override string ToString() => $"{Box} {Output}: {Weakest}";

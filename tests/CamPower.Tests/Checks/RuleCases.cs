@@ -83,7 +83,7 @@ internal static class RuleCases
         new("conductor-cannot-stand-let-through", Severity.Danger, Guarded(SmallDevices.Fuse(FuseCharacteristic.UlFast, 7), 28), Guarded(Quick(5), 28), "box output 1"),
 
         // A fuse F of 2 A opens for certain from 4.2 A on, and in 30 min then.
-        new("far-end-short-does-not-clear", Severity.Caution, Guarded(Quick(2), 4.2 - Hair), Guarded(Quick(2), 4.2 + Hair), "box output 1", PoorContactWatts(4.2 - Hair), 15, "W"),
+        new("far-end-short-does-not-clear", Severity.Note, Guarded(Quick(2), 4.2 - Hair), Guarded(Quick(2), 4.2 + Hair), "box output 1", 4.2 - Hair, Unit: "A"),
         new("nuisance-trip", Severity.Failure, Guarded(Quick(1), drawn: 1 + Hair), Guarded(Quick(1), drawn: 1), "box output 1", 1 + Hair, 1, "A", "night"),
         new("output-overloaded", Severity.Failure, OnOutput(1, 1 - Hair), OnOutput(1, 1), "box output 1", 1, 1 - Hair, "A", "night"),
 
@@ -201,9 +201,6 @@ internal static class RuleCases
     // A camera on 18 AWG of PVC in a cable; a supply of 12 V and 0.1 Ω that holds a limit, if it has one.
     private static Site Guarded(ProtectiveDevice device, double? limit = null, double drawn = 0.1) => new("site", [Day, Night], [GuardedBox(limit, device)],
         [GuardedRun(1)], [new SiteDevice("camera 1", Camera(AtNight(amperes: drawn)), "end 1")]);
-
-    // At the terminals, where 12 V and 0.1 Ω keep up a current: I·(12 V − I·0.1 Ω).
-    private static double PoorContactWatts(double amperes) => amperes * (12 - (0.1 * amperes));
 
     // Two outputs of a supply that holds 9 A; the second opens within 20 ms. Both cameras drop out at 8 V.
     private static Site Neighbours(ProtectiveDevice first) => new("site", [Day, Night], [GuardedBox(9, first, Quick(0.85))], [GuardedRun(1), GuardedRun(2)],
