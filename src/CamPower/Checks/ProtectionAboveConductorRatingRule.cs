@@ -12,8 +12,8 @@ namespace CamPower.Checks;
 /// <remarks>
 /// A source that cannot exceed what a conductor carries protects it (IEC 60364-4-43, 436): the greatest current that the supply keeps up in an overload caps
 /// that of the device. A nameplate caps nothing. A fuse counts by its rated current, a resettable one by what it holds, an electronic limit by the most that its tolerance lets pass for good. The conductor counts by what its
-/// insulation stands where the cable is warmest, and by the largest device that a code allows its size (<see cref="SmallConductors"/>), whichever
-/// is less. Besides, the current at which the device opens for certain may be 1.45 times what the insulation stands (<see cref="CheckConstants.CertainOpening"/>, from memory): that of a
+/// insulation withstands where the cable is warmest, and by the largest device that a code allows a size of the American wire gauge (<see cref="SmallConductors"/>), whichever
+/// is less. A return conductor that several outputs share carries what all their devices let pass (431.2). Besides, the current at which the device opens for certain may be 1.45 times what the insulation stands (<see cref="CheckConstants.CertainOpening"/>, from memory): that of a
 /// fuse to IEC 60127 is 2.1 times its rating. What nobody declares is taken as in <see cref="ConductorOverAmpacityRule"/>.
 /// </remarks>
 public sealed class ProtectionAboveConductorRatingRule() : Rule("protection-above-conductor-rating", Severity.Danger,
@@ -24,40 +24,89 @@ public sealed class ProtectionAboveConductorRatingRule() : Rule("protection-abov
     public override IEnumerable<Finding> Check(Evidence evidence)
     {
         Site site = Require.NotNull(evidence, nameof(evidence)).Assessment.Site;
-        Dictionary<(DistributionBox, int), double> caps = evidence.Faults.Outputs.ToDictionary(o => (o.Box, o.Output.Number), o => CapOf(site, o));
         double warmest = site.Conditions.Max(c => c.At.CableCelsius);
-        foreach (OutputFeed feed in site.Feeds.SelectMany(group => group.Feeds))
+        Dictionary<(DistributionBox, int), double> caps = evidence.Faults.Outputs.ToDictionary(o => (o.Box, o.Output.Number), o => CapOf(site, o));
+        foreach (FeedGroup group in site.Feeds)
         {
-            if (feed.Output.Protection is ProtectiveDevice device && !ReferenceEquals(device, ProtectiveDevice.None) && Judge(feed, device, warmest, caps[(feed.Box, feed.Output.Number)]) is Finding finding) yield return finding;
+            foreach (OutputFeed feed in group.Feeds)
+            {
+                if (Judge(feed, warmest, caps[(feed.Box, feed.Output.Number)]) is Finding finding) yield return finding;
+            }
+
+            if (group.SharesReturns && CommonReturn(group, warmest, caps) is Finding common) yield return common;
         }
     }
 
-    private Finding? Judge(OutputFeed feed, ProtectiveDevice device, double warmest, double cap)
+    private Finding? Judge(OutputFeed feed, double warmest, double cap)
     {
-        bool isProtectedBySource = !Limits.IsAbove(cap, Weakest(feed, (run, cable, conductor) => Stands(run, cable, conductor, warmest)).Amperes);
-        return isProtectedBySource ? null : Carried(feed, device, warmest, cap) ?? Opening(feed, device, warmest, cap);
+        if (feed.Output.Protection is not ProtectiveDevice device || ReferenceEquals(device, ProtectiveDevice.None)) return null;
+        (SiteRun? run, double amperes) = Weakest(feed, (run, cable, conductor) => Stands(run, cable, conductor, warmest));
+        bool isProtectedBySource = !double.IsInfinity(cap) && !Limits.IsAbove(cap, amperes);
+        return isProtectedBySource ? null : Carried(feed, device, warmest, cap) ?? (run is null ? null : Opening(feed, device, (run, amperes), warmest, cap));
     }
 
     // Its rated current, whatever the air around it: in a cold box it carries still more.
     private Finding? Carried(OutputFeed feed, ProtectiveDevice device, double warmest, double cap)
     {
         double rated = Math.Min(device.MostCarriedAmperes(currentFactor: 1), cap);
-        (SiteRun? run, double amperes) = Weakest(feed, (run, cable, conductor) => Math.Min(Stands(run, cable, conductor, warmest), SmallConductors.ProtectionAmperes(conductor) ?? double.PositiveInfinity));
+        (SiteRun? run, double amperes) = Weakest(feed, (run, cable, conductor) => Math.Min(Stands(run, cable, conductor, warmest), CapOf(conductor)));
         if (run is null || double.IsInfinity(rated) || !Limits.IsAbove(rated, amperes)) return null;
         return Find(Subject.Of(feed.Box, feed.Output),
             Invariant($"Its {device} lets {rated:0.##} A flow continuously. The run from {run.From} to {run.To} carries {amperes:0.00} A at {warmest:0.#} °C."),
             ElectricCurrent.FromAmperes(rated), ElectricCurrent.FromAmperes(amperes));
     }
 
-    private Finding? Opening(OutputFeed feed, ProtectiveDevice device, double warmest, double cap)
+    private Finding? Opening(OutputFeed feed, ProtectiveDevice device, (SiteRun Run, double Amperes) weakest, double warmest, double cap)
     {
         double certain = Math.Min(device.CertainAmperes(currentFactor: 1), cap), share = CheckConstants.CertainOpening.Value;
-        (SiteRun? run, double amperes) = Weakest(feed, (run, cable, conductor) => Stands(run, cable, conductor, warmest));
-        if (run is null || double.IsInfinity(certain) || !Limits.IsAbove(certain, share * amperes)) return null;
+        if (double.IsInfinity(certain) || !Limits.IsAbove(certain, share * weakest.Amperes)) return null;
         return Find(Subject.Of(feed.Box, feed.Output),
-            Invariant($"Its {device} is certain to open from {certain:0.##} A on: more than {share:0.##} times the {amperes:0.00} A that the run from {run.From} to {run.To} carries at {warmest:0.#} °C."),
-            ElectricCurrent.FromAmperes(certain), ElectricCurrent.FromAmperes(share * amperes));
+            Invariant($"Its {device} is certain to open from {certain:0.##} A on: more than {share:0.##} times the {weakest.Amperes:0.00} A that the run from {weakest.Run.From} to {weakest.Run.To} carries at {warmest:0.#} °C."),
+            ElectricCurrent.FromAmperes(certain), ElectricCurrent.FromAmperes(share * weakest.Amperes));
     }
+
+    // What several devices let pass together comes back through one conductor; a supply cannot give more than its limit, however many outputs it has.
+    private Finding? CommonReturn(FeedGroup group, double warmest, Dictionary<(DistributionBox, int), double> caps)
+    {
+        foreach ((SiteRun run, List<OutputFeed> feeds) in CommonReturns(group))
+        {
+            double amperes = feeds.GroupBy(feed => feed.Box).Sum(box => Math.Min(
+                box.Sum(feed => feed.Output.Protection?.MostCarriedAmperes(currentFactor: 1) ?? double.PositiveInfinity), caps[(box.Key, box.First().Output.Number)]));
+            double carries = run.Run.Segments.Where(s => s.OneWayLength.Meters > 0).Select(s => Stands(run, s.Cable, s.Cable.Return, warmest)).DefaultIfEmpty(double.PositiveInfinity).Min();
+            if (double.IsInfinity(amperes) || !Limits.IsAbove(amperes, carries)) continue;
+            return Find(Subject.Of(run), Invariant($"The devices of {feeds.Count} outputs let {amperes:0.##} A return through it together. Its return conductor carries {carries:0.00} A at {warmest:0.#} °C."),
+                ElectricCurrent.FromAmperes(amperes), ElectricCurrent.FromAmperes(carries));
+        }
+
+        return null;
+    }
+
+    // Each run through whose return conductor several outputs return.
+    private static IEnumerable<(SiteRun Run, List<OutputFeed> Feeds)> CommonReturns(FeedGroup group)
+    {
+        var runs = group.Feeds.SelectMany(feed => feed.Runs).ToDictionary(run => run.To, StringComparer.Ordinal);
+        var returning = new Dictionary<SiteRun, List<OutputFeed>>();
+        foreach (OutputFeed feed in group.Feeds)
+        {
+            var passed = new HashSet<SiteRun>();
+            foreach (SiteRun first in feed.Runs)
+            {
+                for (SiteRun? run = first; run is not null && passed.Add(run);) run = (run.ReturnAt ?? run.From.JunctionName) is string next ? runs[next] : null;
+            }
+
+            foreach (SiteRun run in passed.Where(run => run.ReturnAt is null))
+            {
+                if (!returning.TryGetValue(run, out List<OutputFeed>? feeds)) returning.Add(run, feeds = []);
+                feeds.Add(feed);
+            }
+        }
+
+        return returning.Where(pair => pair.Value.Count > 1).Select(pair => (pair.Key, pair.Value));
+    }
+
+    // The code's largest device binds the American sizes alone, and not a Class 2 circuit.
+    private static double CapOf(Conductor conductor) =>
+        conductor.Size.Series == WireSizeSeries.Awg && SmallConductors.ProtectionAmperes(conductor) is double most ? most : double.PositiveInfinity;
 
     // Outputs that are tied together are fed by more than the one supply.
     private static double CapOf(Site site, OutputFaults output) => site.Ties.Count > 0 ? double.PositiveInfinity : output.GreatestSustainedAmperes;

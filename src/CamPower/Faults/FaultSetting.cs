@@ -101,12 +101,14 @@ internal sealed class FaultSetting
     internal FaultCase[] ShortCases(FaultLoop loop) => [.. Conditions.SelectMany(c => ShortCases(loop, c))];
 
     /// <summary>The cases of a short anywhere along a piece of cable, that at its end left out.</summary>
+    /// <remarks>What capacitors discharge counts as at its end: the closer to a supply of no resistance, the shorter what it heats.</remarks>
     /// <param name="origin">The loop to where it begins.</param>
     /// <param name="end">The loop to where it ends.</param>
     internal FaultCase[] PieceCases(FaultLoop origin, FaultLoop end) => [.. Conditions.SelectMany(c =>
     {
         End most = Most(origin, c), least = Least(end.OhmsIn(c), c);
-        return Between(most, least, shared: null, c).Prepend(most.Current).SelectMany(current => Cases(current, most.Surge, c));
+        CurrentSurge surge = Most(end, c).Surge;
+        return Between(most, least, shared: null, c).Prepend(most.Current).SelectMany(current => Cases(current, surge, c));
     })];
 
     /// <summary>The same without a protective device.</summary>
