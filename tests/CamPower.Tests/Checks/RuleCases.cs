@@ -80,10 +80,10 @@ internal static class RuleCases
         new("breaking-capacity-exceeded", Severity.Danger, Guarded(Quick(2, breaking: 120 - Hair)), Guarded(Quick(2, breaking: 120)), "box output 1", 120, 120 - Hair, "A"),
 
         // A fuse of 7 A (UL 248-14) may take 2 min at 25 A, and 18 AWG has no steady temperature there; one of 5 A (IEC 60127-2 F) 0.3 s.
-        new("conductor-cannot-stand-let-through", Severity.Danger, Guarded(SmallDevices.Fuse(FuseCharacteristic.UlFast, 7), 25), Guarded(Quick(5), 25), "box output 1"),
+        new("conductor-cannot-stand-let-through", Severity.Danger, Guarded(SmallDevices.Fuse(FuseCharacteristic.UlFast, 7), 28), Guarded(Quick(5), 28), "box output 1"),
 
         // A fuse F of 2 A opens for certain from 4.2 A on, and in 30 min then.
-        new("far-end-short-does-not-clear", Severity.Failure, Guarded(Quick(2), 4.2 - Hair), Guarded(Quick(2), 4.2 + Hair), "box output 1", 4.2 - Hair, Unit: "A"),
+        new("far-end-short-does-not-clear", Severity.Note, Guarded(Quick(2), 4.2 - Hair), Guarded(Quick(2), 4.2 + Hair), "box output 1", 4.2 - Hair, Unit: "A"),
         new("nuisance-trip", Severity.Failure, Guarded(Quick(1), drawn: 1 + Hair), Guarded(Quick(1), drawn: 1), "box output 1", 1 + Hair, 1, "A", "night"),
         new("output-overloaded", Severity.Failure, OnOutput(1, 1 - Hair), OnOutput(1, 1), "box output 1", 1, 1 - Hair, "A", "night"),
 
@@ -94,7 +94,7 @@ internal static class RuleCases
         new("box-temperature-unknown", Severity.Caution, Enclosed(0.1, isEfficiencyDeclared: false), Enclosed(0.1, isEfficiencyDeclared: true), "box"),
 
         // All of it is declared of the neighbour.
-        new("faults-unknown", Severity.Caution, OnOutput(1, 50), Guarded(Quick(2)), "box output 1"),
+        new("faults-unknown", Severity.Note, OnOutput(1, 50), Neighbours(Quick(0.85)), "site"),
 
         // 12 V and 5 A at 85 % and a power factor of 0.95 take 0.6192 A at 120 V; 80 % of the rating may be plugged in.
         new("outlet-overloaded", Severity.Danger, Outlets.Plugged(5, Outlets.Sheet(), (HalfDraw / 0.8) - Hair), Outlets.Plugged(5, Outlets.Sheet(), (HalfDraw / 0.8) + Hair),
