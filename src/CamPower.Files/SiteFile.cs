@@ -1,9 +1,8 @@
 using System;
 using System.IO;
 using System.Text;
-using CamPower.Files.Building;
+using CamPower.Files.Parts;
 using CamPower.Files.Reading;
-using CamPower.Files.Writing;
 
 namespace CamPower.Files;
 
@@ -87,19 +86,17 @@ public static class SiteFile
     public static string Write(Site site)
     {
         ArgumentNullException.ThrowIfNull(site);
-        return EntryWriter.Text(SiteWriting.Entry(site));
+        return SiteFormat.Text(site);
     }
 
     private static SiteFileResult Read(byte[] utf8, SiteFileOptions options)
     {
         if (utf8.Length > options.MaxBytes) return TooLarge(options);
         // Some editors write a byte-order mark before the text: it is not part of it.
-        var source = new SourceText(utf8.AsSpan().StartsWith(Encoding.UTF8.Preamble) ? utf8[Encoding.UTF8.Preamble.Length..] : utf8);
-        var faults = new FaultLog(source);
-        Site? site = JsonSyntax.Check(source, faults)
-            ? SiteBuilder.Build(DocumentReader.Read(source, faults, options.MaxDepth), new Place(faults, JsonPath.Root))
-            : null;
-        return new SiteFileResult(site, faults.InOrder());
+        ReadOnlyMemory<byte> text = utf8.AsMemory(utf8.AsSpan().StartsWith(Encoding.UTF8.Preamble) ? Encoding.UTF8.Preamble.Length : 0);
+        var reading = new SiteReading(new SourceText(text), options.MaxDepth);
+        Site? site = JsonTree.Read(reading) is Place root ? SiteFormat.Read(root) : null;
+        return new SiteFileResult(site, reading.Faults());
     }
 
     private static SiteFileResult TooLarge(SiteFileOptions options) => OneFault(new SourceText(default), 0,
@@ -107,8 +104,8 @@ public static class SiteFile
 
     private static SiteFileResult OneFault(SourceText source, int offset, string message)
     {
-        var faults = new FaultLog(source);
-        faults.Add(JsonPath.Root, message, offset);
-        return new SiteFileResult(null, faults.InOrder());
+        var reading = new SiteReading(source, maxDepth: 1);
+        reading.AddOnly(message, offset);
+        return new SiteFileResult(null, reading.Faults());
     }
 }

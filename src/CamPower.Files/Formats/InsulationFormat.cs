@@ -4,16 +4,18 @@ using System.Text.Json.Nodes;
 namespace CamPower.Files.Formats;
 
 /// <summary>An insulation: one of those that a standard names, or the temperature that is printed on it.</summary>
-internal sealed class InsulationFormat : ITextFormat<Insulation>
+internal sealed class InsulationFormat() : TextFormat<Insulation>(Insulation.Pvc70)
 {
-    public string Description => $"{Words.Insulation.Description}; or {Quantities.Temperature.Description}";
+    internal static InsulationFormat Instance { get; } = new();
 
-    public JsonObject Schema => new()
+    internal override string Description => $"{Words.Insulation.Description}; or {Quantities.Temperature.Description}";
+
+    internal override JsonObject Schema() => new()
     {
-        ["anyOf"] = new JsonArray(Words.Insulation.Schema, Quantities.Temperature.Schema),
+        ["anyOf"] = new JsonArray(Words.Insulation.Schema(), Quantities.Temperature.Schema()),
     };
 
-    public Insulation Parse(string text)
+    internal override Insulation Parse(string text)
     {
         if (!Number.TrySplit(text, out _, out _)) return Words.Insulation.Parse(text);
         try
@@ -26,6 +28,6 @@ internal sealed class InsulationFormat : ITextFormat<Insulation>
         }
     }
 
-    public string Format(Insulation value) =>
-        value.HighestInFault is null ? Quantities.Temperature.Format(value.HighestInService) : Words.Insulation.Format(value);
+    internal override string Text(Insulation value) =>
+        value.HighestInFault is null ? Quantities.Temperature.Text(value.HighestInService) : Words.Insulation.Text(value);
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Linq;
 using System.Text.RegularExpressions;
+using UnitsNet;
 
 namespace CamPower.Files.Formats;
 
@@ -33,6 +34,10 @@ internal static partial class Number
 
     /// <summary>The shortest text that gives the number back.</summary>
     internal static string Text(double value) => value.ToString("R", CultureInfo.InvariantCulture);
+
+    /// <summary>Whether two quantities have the same number in the same unit.</summary>
+    internal static bool IsSame<T>(T a, T b)
+        where T : IQuantity => a.Unit.Equals(b.Unit) && ((double)a.Value).Equals((double)b.Value);
 
     [GeneratedRegex($"^(?<number>{Pattern}) ?(?<unit>.*)$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant | RegexOptions.Singleline, 1000)]
     private static partial Regex NumberAndUnit();

@@ -9,7 +9,7 @@ using UnitsNet;
 namespace CamPower.Files.Formats;
 
 /// <summary>A quantity as people write it: a number and a unit out of one table, used for reading and for writing.</summary>
-internal sealed class QuantityFormat<TQuantity, TUnit> : ITextFormat<TQuantity>
+internal sealed class QuantityFormat<TQuantity, TUnit> : TextFormat<TQuantity>
     where TQuantity : struct, IQuantity<TUnit>
     where TUnit : struct, Enum
 {
@@ -23,9 +23,12 @@ internal sealed class QuantityFormat<TQuantity, TUnit> : ITextFormat<TQuantity>
     /// <summary>States the format.</summary>
     /// <param name="noun">What the quantity is, for messages: "a length".</param>
     /// <param name="make">Makes the quantity from a number and a unit.</param>
+    /// <param name="standIn">A harmless quantity in the place of one that is missing or wrong.</param>
     /// <param name="table">The units that the format knows.</param>
     /// <param name="isDecimal">Whether the quantity keeps its number as a decimal, as power does.</param>
-    internal QuantityFormat(string noun, Func<QuantityValue, TUnit, TQuantity> make, UnitSpelling<TUnit>[] table, bool isDecimal = false)
+    internal QuantityFormat(string noun, Func<QuantityValue, TUnit, TQuantity> make, TQuantity standIn, UnitSpelling<TUnit>[] table,
+        bool isDecimal = false)
+        : base(standIn)
     {
         _noun = noun;
         _make = make;
@@ -36,9 +39,9 @@ internal sealed class QuantityFormat<TQuantity, TUnit> : ITextFormat<TQuantity>
         _spellings = table.ToDictionary(row => row.Unit, row => row.Spellings[0]);
     }
 
-    public string Description => $"{_noun} in {Units}";
+    internal override string Description => $"{_noun} in {Units}";
 
-    public JsonObject Schema => new()
+    internal override JsonObject Schema() => new()
     {
         ["type"] = "string",
         ["description"] = Description,
@@ -56,7 +59,7 @@ internal sealed class QuantityFormat<TQuantity, TUnit> : ITextFormat<TQuantity>
     /// <summary>Whether a unit is one of the table but for its case.</summary>
     internal bool KnowsInOtherCase(string unit) => InOtherCase(unit) is not null;
 
-    public TQuantity Parse(string text)
+    internal override TQuantity Parse(string text)
     {
         if (!Number.TrySplit(text, out string number, out string spelling))
         {
@@ -67,7 +70,7 @@ internal sealed class QuantityFormat<TQuantity, TUnit> : ITextFormat<TQuantity>
         return TryMake(number, unit) ?? throw new FormatException($"{Phrase.Quoted(text)} is an impossible quantity: no number can hold it");
     }
 
-    public string Format(TQuantity value) => _spellings.TryGetValue(value.Unit, out string? spelling)
+    internal override string Text(TQuantity value) => _spellings.TryGetValue(value.Unit, out string? spelling)
         ? $"{_numberOf(value.Value)} {spelling}"
         : throw new NotSupportedException($"A site file cannot express {_noun} in {value.Unit}: the units are {Units}.");
 

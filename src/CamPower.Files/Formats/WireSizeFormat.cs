@@ -4,20 +4,22 @@ using System.Text.Json.Nodes;
 namespace CamPower.Files.Formats;
 
 /// <summary>A wire size as the trade names it, read and written by <see cref="WireSize"/> itself.</summary>
-internal sealed class WireSizeFormat : ITextFormat<WireSize>
+internal sealed class WireSizeFormat() : TextFormat<WireSize>(WireSize.Awg(18))
 {
-    public string Description => "a wire size in AWG, mm2, kcmil or mm wire, such as 18 AWG, 2/0 AWG, 1.5 mm2, 250 kcmil or 0.8 mm wire";
+    internal static WireSizeFormat Instance { get; } = new();
 
-    public JsonObject Schema => new()
+    internal override string Description => "a wire size in AWG, mm2, kcmil or mm wire, such as 18 AWG, 2/0 AWG, 1.5 mm2, 250 kcmil or 0.8 mm wire";
+
+    internal override JsonObject Schema() => new()
     {
         ["type"] = "string",
         ["description"] = Description,
         ["pattern"] = @"^\s*([0-9]+(/0)?\s*[Aa][Ww][Gg]|[0-9.]+\s*([Mm][Mm](2|²)|[Kk][Cc][Mm][Ii][Ll]|[Mm][Cc][Mm]|[Mm][Mm] [Ww][Ii][Rr][Ee]))\s*$",
     };
 
-    public WireSize Parse(string text) => WireSize.TryParse(text, out WireSize size)
+    internal override WireSize Parse(string text) => WireSize.TryParse(text, out WireSize size)
         ? size
         : throw new FormatException($"{Phrase.Quoted(text)} is not {Description}");
 
-    public string Format(WireSize value) => value.ToString();
+    internal override string Text(WireSize value) => value.ToString();
 }

@@ -6,11 +6,11 @@ using System.Text.Json.Nodes;
 namespace CamPower.Files.Formats;
 
 /// <summary>One of a few values, each written as a word of its own.</summary>
-internal sealed class WordFormat<T>(string noun, params (string Word, T Value)[] table) : ITextFormat<T>
+internal sealed class WordFormat<T>(string noun, params (string Word, T Value)[] table) : TextFormat<T>(table[0].Value)
 {
-    public string Description => $"{noun}: {Phrase.List(Phrase.QuotedAll(Known), "or")}";
+    internal override string Description => $"{noun}: {Phrase.List(Phrase.QuotedAll(Known), "or")}";
 
-    public JsonObject Schema => new()
+    internal override JsonObject Schema() => new()
     {
         ["type"] = "string",
         ["enum"] = new JsonArray([.. Known.Select(word => (JsonNode)word)]),
@@ -24,7 +24,7 @@ internal sealed class WordFormat<T>(string noun, params (string Word, T Value)[]
     /// <summary>Whether a value has a word.</summary>
     internal bool Knows(T value) => Values.Contains(value);
 
-    public T Parse(string text)
+    internal override T Parse(string text)
     {
         foreach ((string word, T value) in table)
         {
@@ -34,7 +34,7 @@ internal sealed class WordFormat<T>(string noun, params (string Word, T Value)[]
         throw new FormatException($"{Phrase.Quoted(text)} is not {Description}{Phrase.DidYouMean(text, Known)}");
     }
 
-    public string Format(T value)
+    internal override string Text(T value)
     {
         foreach ((string word, T known) in table)
         {

@@ -76,5 +76,5 @@ internal static class Words
     private static (string, T)[] Named<T>(Func<T, string> name, params T[] values) => [.. values.Select(v => (name(v), v))];
 
     private static (string, Func<Surroundings, Condition>)[] Given(params Func<Surroundings, Condition>[] makers) =>
-        Named(make => make(Building.StandIn.Surroundings).Name, makers);
+        Named(make => make(Parts.StandIn.Surroundings).Name, makers);
 }

@@ -8,28 +8,34 @@ namespace CamPower.Files.Reading;
 internal sealed class SourceText
 {
     private readonly ReadOnlyMemory<byte> _utf8;
-    private readonly List<int> _lineStarts = [0];
+    private List<int>? _lineStarts;
 
-    internal SourceText(ReadOnlyMemory<byte> utf8)
-    {
-        _utf8 = utf8;
-        ReadOnlySpan<byte> bytes = utf8.Span;
-        for (int i = 0; i < bytes.Length; i++)
-        {
-            if (bytes[i] == (byte)'\n') _lineStarts.Add(i + 1);
-        }
-    }
+    internal SourceText(ReadOnlyMemory<byte> utf8) => _utf8 = utf8;
 
     internal ReadOnlySpan<byte> Bytes => _utf8.Span;
 
     /// <summary>The offset of a byte in a line, both from 0, as the JSON reader counts.</summary>
-    internal int OffsetOf(long line, long byteInLine) => (int)Math.Min(_lineStarts[(int)line] + byteInLine, Bytes.Length);
+    internal int OffsetOf(long line, long byteInLine) => (int)Math.Min(LineStarts[(int)line] + byteInLine, Bytes.Length);
 
     /// <summary>Line and column of an offset, both from 1; the column in UTF-16 code units.</summary>
     internal (int Line, int Column) Locate(int offset)
     {
-        int index = _lineStarts.BinarySearch(offset);
+        int index = LineStarts.BinarySearch(offset);
         int line = index >= 0 ? index : ~index - 1;
-        return (line + 1, Encoding.UTF8.GetCharCount(Bytes[_lineStarts[line]..offset]) + 1);
+        return (line + 1, Encoding.UTF8.GetCharCount(Bytes[LineStarts[line]..offset]) + 1);
+    }
+
+    // Only a file with a fault needs them.
+    private List<int> LineStarts => _lineStarts ??= FindLineStarts();
+
+    private List<int> FindLineStarts()
+    {
+        List<int> starts = [0];
+        for (int i = 0; i < Bytes.Length; i++)
+        {
+            if (Bytes[i] == (byte)'\n') starts.Add(i + 1);
+        }
+
+        return starts;
     }
 }
