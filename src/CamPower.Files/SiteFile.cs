@@ -1,8 +1,8 @@
 using System;
 using System.IO;
 using System.Text;
+using CamPower.Files.Formats;
 using CamPower.Files.Parts;
-using CamPower.Files.Reading;
 
 namespace CamPower.Files;
 
@@ -22,7 +22,7 @@ public static class SiteFile
     /// <summary>The JSON Schema of site files, draft 2020-12, generated from the types that the reader follows.</summary>
     /// <remarks>It says which members there are and how each is written. What only the whole file can tell, such as a
     /// reference to nothing, is for <see cref="Read(string)"/> to find.</remarks>
-    public static string Schema => SiteSchema.Text;
+    public static string Schema => SiteFormat.Schema.Value;
 
     /// <summary>Reads a site from the text of a file, within the limits of <see cref="SiteFileOptions.Default"/>.</summary>
     /// <param name="json">The text.</param>
@@ -105,7 +105,7 @@ public static class SiteFile
     private static SiteFileResult OneFault(SourceText source, int offset, string message)
     {
         var reading = new SiteReading(source, maxDepth: 1);
-        reading.AddOnly(message, offset);
+        reading.Add(message, offset);
         return new SiteFileResult(null, reading.Faults());
     }
 }

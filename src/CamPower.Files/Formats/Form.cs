@@ -20,7 +20,12 @@ internal sealed class Form(params Member[] members)
     /// <summary>Every member that this form alone may have.</summary>
     private IEnumerable<Member> AllOwn => Optional is null ? members : members.Append(Optional);
 
-    internal bool Has(string? member) => AllOwn.Any(m => string.Equals(m.Name, member, System.StringComparison.Ordinal));
+    /// <summary>Whether an object has one of its members.</summary>
+    internal bool IsBegun(Place at) => AllOwn.Any(member => member.IsGiven(at));
+
+    /// <summary>The first of its members that an object has, in the order of the file.</summary>
+    internal Place FirstIn(Place at) =>
+        AllOwn.Where(member => member.IsGiven(at)).Select(member => at[member]).MinBy(place => place.Offset)!;
 
     /// <summary>Its own members are required, those of the others are not allowed.</summary>
     internal JsonObject Schema(IEnumerable<Form> others)

@@ -4,20 +4,11 @@ using System.Text.Json.Nodes;
 namespace CamPower.Files.Formats;
 
 /// <summary>An I²t as data sheets write it: a number and A2s.</summary>
-internal sealed class JouleIntegralFormat() : TextFormat<JouleIntegral>(JouleIntegral.FromAmpereSquaredSeconds(1))
+internal sealed class JouleIntegralFormat() : TextFormat<JouleIntegral>($"an I2t in {Unit}", JouleIntegral.FromAmpereSquaredSeconds(1))
 {
-    internal static JouleIntegralFormat Instance { get; } = new();
-
     private const string Unit = "A2s", WithSuperscript = "A\u00B2s";
 
-    internal override string Description => $"an I2t in {Unit}";
-
-    internal override JsonObject Schema() => new()
-    {
-        ["type"] = "string",
-        ["description"] = Description,
-        ["pattern"] = $"^{Number.Pattern} ?({Unit}|{WithSuperscript})$",
-    };
+    internal override JsonObject Schema() => Matching($"{Number.Pattern} ?({Unit}|{WithSuperscript})");
 
     internal override JouleIntegral Parse(string text)
     {
@@ -28,7 +19,8 @@ internal sealed class JouleIntegralFormat() : TextFormat<JouleIntegral>(JouleInt
 
         return Number.Value(number) is double value and >= 0
             ? JouleIntegral.FromAmpereSquaredSeconds(value)
-            : throw new FormatException($"{Phrase.Quoted(text)} is an impossible quantity: an I2t is at least 0, and no larger than a number can be");
+            : throw new FormatException(
+                $"{Phrase.Quoted(text)} is an impossible quantity: an I2t is at least 0, and no larger than a number can be");
     }
 
     internal override string Text(JouleIntegral value) => $"{Number.Text(value.AmpereSquaredSeconds)} {Unit}";

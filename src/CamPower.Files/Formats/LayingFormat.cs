@@ -6,18 +6,13 @@ using System.Text.RegularExpressions;
 namespace CamPower.Files.Formats;
 
 /// <summary>How a run lies, as the library names it.</summary>
-internal sealed partial class LayingFormat() : TextFormat<Laying>(Laying.LargeBundle)
+internal sealed partial class LayingFormat() : TextFormat<Laying>(
+    $"how a run lies: '{Laying.LargeBundle.Name}' or '{Laying.InCableOrRaceway(2).Name}', with a count of your own", Laying.LargeBundle)
 {
-    internal static LayingFormat Instance { get; } = new();
+    private const string InCablePattern = "(?<count>[1-9][0-9]{0,3}) current-carrying conductors in a cable or raceway";
 
-    internal override string Description => $"how a run lies: '{Laying.LargeBundle.Name}' or '{Laying.InCableOrRaceway(2).Name}', with a count of your own";
-
-    internal override JsonObject Schema() => new()
-    {
-        ["type"] = "string",
-        ["description"] = Description,
-        ["pattern"] = $"^({Laying.LargeBundle.Name}|[1-9][0-9]{{0,3}} current-carrying conductors in a cable or raceway)$",
-    };
+    internal override JsonObject Schema() =>
+        Matching($"({Laying.LargeBundle.Name}|{InCablePattern.Replace("?<count>", string.Empty, StringComparison.Ordinal)})");
 
     internal override Laying Parse(string text)
     {
@@ -28,12 +23,11 @@ internal sealed partial class LayingFormat() : TextFormat<Laying>(Laying.LargeBu
             : throw new FormatException($"{Phrase.Quoted(text)} is not {Description}");
     }
 
-    internal override string Text(Laying value)
-    {
-        bool isKnown = ReferenceEquals(value, Laying.LargeBundle) || (value.Source == Sources.NecAmpacity && InCable().IsMatch(value.Name));
-        return isKnown ? value.Name : throw new NotSupportedException($"A site file cannot express the laying '{value}': it knows those of the library.");
-    }
+    internal override string Text(Laying value) =>
+        ReferenceEquals(value, Laying.LargeBundle) || (value.Source == Sources.NecAmpacity && InCable().IsMatch(value.Name))
+            ? value.Name
+            : throw new NotSupportedException($"A site file cannot express the laying '{value}': it knows those of the library.");
 
-    [GeneratedRegex("^(?<count>[1-9][0-9]{0,3}) current-carrying conductors in a cable or raceway$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex($"^{InCablePattern}$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex InCable();
 }

@@ -2,26 +2,21 @@ using System.Collections.Generic;
 using System.Linq;
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using CamPower.Files.Reading;
-using CamPower.Files.Writing;
 
 namespace CamPower.Files.Formats;
 
 /// <summary>A list of values of one kind.</summary>
 /// <param name="item">How each is written.</param>
 /// <param name="faultOfNone">What is wrong with a list of nothing; null where nothing is.</param>
-internal sealed class ListFormat<T>(Format<T> item, string? faultOfNone = null) : Format<IReadOnlyList<T>>
+internal sealed class ListFormat<T>(Format<T> item, string? faultOfNone = null)
+    : Format<IReadOnlyList<T>>("a list", JsonTokenType.StartArray)
 {
-    internal override string Expected => "a list";
-
     internal override JsonObject Schema()
     {
         var schema = new JsonObject { ["type"] = "array", ["items"] = item.Schema() };
         if (faultOfNone is not null) schema["minItems"] = 1;
         return schema;
     }
-
-    internal override bool Fits(JsonTokenType kind) => kind == JsonTokenType.StartArray;
 
     internal override void Write(SiteWriter writer, IReadOnlyList<T> value)
     {
@@ -34,12 +29,12 @@ internal sealed class ListFormat<T>(Format<T> item, string? faultOfNone = null) 
 
     protected override object? ReadFrom(Place at)
     {
-        if (at.Children.Count == 0 && faultOfNone is not null)
+        if (at.Children.Count > 0 || faultOfNone is null)
         {
-            at.Fault(faultOfNone);
-            return null;
+            return at.Children.Select(place => item.Read(place) is T read ? read : item.StandIn(place)).ToArray();
         }
 
-        return at.Children.Select(place => item.Read(place) is T read ? read : item.StandIn(place)).ToArray();
+        at.Fault(faultOfNone);
+        return null;
     }
 }

@@ -2,28 +2,21 @@ using System;
 using System.Collections.Generic;
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using CamPower.Files.Reading;
-using CamPower.Files.Writing;
 using UnitsNet;
 using UnitsNet.Units;
 
 namespace CamPower.Files.Formats;
 
-/// <summary>One share of a draw: a quantity or a list of them, whose units say whether it is constant power, current or resistance.</summary>
-internal sealed class LoadFormat : Format<Load>
+/// <summary>One share of a draw: a quantity or a list of them, by whose units it is constant power, current or resistance.</summary>
+internal sealed class LoadFormat() : Format<Load>($"a list, or {Quantity}", JsonTokenType.String, JsonTokenType.StartArray)
 {
-    internal static LoadFormat Instance { get; } = new();
-
-    internal override string Expected => $"a list, or text: {Quantity}";
-
-    private static string Quantity => $"{Quantities.Power.Description}, {Quantities.Current.Description}, or {Quantities.Resistance.Description}";
+    private static string Quantity =>
+        $"text: {Quantities.Power.Description}, {Quantities.Current.Description}, or {Quantities.Resistance.Description}";
 
     internal override JsonObject Schema() => new()
     {
         ["anyOf"] = new JsonArray(QuantitySchema(), new JsonObject { ["type"] = "array", ["minItems"] = 1, ["items"] = QuantitySchema() }),
     };
-
-    internal override bool Fits(JsonTokenType kind) => kind is JsonTokenType.String or JsonTokenType.StartArray;
 
     internal override void Write(SiteWriter writer, Load value)
     {
@@ -45,6 +38,8 @@ internal sealed class LoadFormat : Format<Load>
         {
             if (ReadOne(item) is not Load load) continue;
             if (!kinds.Add(item.Value!.GetType())) item.Fault("a share holds at most one power, one current and one resistance");
+
+            // The first keeps its number and unit, even where it is zero.
             else sum = ReferenceEquals(sum, Load.None) ? load : sum + load;
         }
 
@@ -53,51 +48,42 @@ internal sealed class LoadFormat : Format<Load>
 
     private static Load? ReadOne(Place at)
     {
-        if (at.Kind != JsonTokenType.String)
-        {
-            at.Refuse($"text: {Quantity}");
-            return null;
-        }
-
-        try
-        {
-            at.Value = Parse(at.Text!);
-            return at.Value switch
-            {
-                Power power => Load.ConstantPower(power),
-                ElectricCurrent current => Load.ConstantCurrent(current),
-                var resistance => Load.ConstantResistance((ElectricResistance)resistance),
-            };
-        }
-        catch (Exception e) when (e is FormatException or ArgumentException)
-        {
-            at.Fault(e is ArgumentException refused ? Phrase.MessageOf(refused) : e.Message);
-            return null;
-        }
+        if (at.Kind == JsonTokenType.String) return at.Try(() => LoadOf(at.Value = Parse(at.Text!)));
+        at.Refuse(Quantity);
+        return null;
     }
+
+    private static Load LoadOf(object quantity) => quantity switch
+    {
+        Power power => Load.ConstantPower(power),
+        ElectricCurrent current => Load.ConstantCurrent(current),
+        _ => Load.ConstantResistance((ElectricResistance)quantity),
+    };
 
     private static object Parse(string text)
     {
         Number.TrySplit(text, out _, out string unit);
-        if (Quantities.Power.Knows(unit)) return Quantities.Power.Parse(text);
-        if (Quantities.Current.Knows(unit)) return Quantities.Current.Parse(text);
-        if (Quantities.Resistance.Knows(unit)) return Quantities.Resistance.Parse(text);
 
-        // Each says then that only the case is wrong.
-        if (Quantities.Power.KnowsInOtherCase(unit)) return Quantities.Power.Parse(text);
-        if (Quantities.Current.KnowsInOtherCase(unit)) return Quantities.Current.Parse(text);
-        if (Quantities.Resistance.KnowsInOtherCase(unit)) return Quantities.Resistance.Parse(text);
-        throw new FormatException($"{Phrase.Quoted(text)} is no draw: write {Quantity}");
+        // Of a unit in the wrong case, the quantity says what is wrong.
+        foreach (bool inAnyCase in (bool[])[false, true])
+        {
+            if (Quantities.Power.Knows(unit, inAnyCase)) return Quantities.Power.Parse(text);
+            if (Quantities.Current.Knows(unit, inAnyCase)) return Quantities.Current.Parse(text);
+            if (Quantities.Resistance.Knows(unit, inAnyCase)) return Quantities.Resistance.Parse(text);
+        }
+
+        throw new FormatException($"{Phrase.Quoted(text)} is no draw: write {Quantity["text: ".Length..]}");
     }
 
     // A share of zero is written only where it was given in a unit of its own, or where there is nothing else.
     private static List<string> Texts(Load load)
     {
         List<string> texts = [];
-        if (load.PowerShare.Value != 0 || load.PowerShare.Unit != PowerUnit.Watt) texts.Add(Quantities.Power.Text(load.PowerShare));
-        if (load.CurrentShare.Value != 0 || load.CurrentShare.Unit != ElectricCurrentUnit.Ampere) texts.Add(Quantities.Current.Text(load.CurrentShare));
+        (Power power, ElectricCurrent current) = (load.PowerShare, load.CurrentShare);
+        if (power.Value != 0 || power.Unit != PowerUnit.Watt) texts.Add(Quantities.Power.Text(power));
+        if (current.Value != 0 || current.Unit != ElectricCurrentUnit.Ampere) texts.Add(Quantities.Current.Text(current));
         if (load.ResistanceShare is ElectricResistance resistance) texts.Add(Quantities.Resistance.Text(resistance));
-        if (texts.Count == 0) texts.Add(Quantities.Power.Text(load.PowerShare));
+        if (texts.Count == 0) texts.Add(Quantities.Power.Text(power));
         return texts;
     }
 

@@ -1,15 +1,11 @@
 using System;
-using CamPower.Files.Reading;
 
 namespace CamPower.Files.Formats;
 
 /// <summary>A member and what it holds.</summary>
-internal sealed class Member<T>(string name, string description, int index, bool isRequired, Format format, Func<Place, T> standIn)
-    : Member(name, description, index, isRequired)
+internal sealed class Member<T>(string name, int index, Func<Place, T> standIn) : Member(name, index)
 {
     private Func<Place, T> _standIn = standIn;
-
-    private protected override Format Format => format;
 
     /// <summary>What an object of the file holds in this member; the stand-in where it is missing or wrong.</summary>
     internal T this[Place part] => part[this].Value is T value ? value : _standIn(part[this]);
@@ -18,16 +14,16 @@ internal sealed class Member<T>(string name, string description, int index, bool
     internal T Or(Place part, T standIn) => part[this].Value is T value ? value : standIn;
 
     /// <summary>States a stand-in other than that of the format.</summary>
-    internal Member<T> WithStandIn(T standIn)
+    internal Member<T> Else(T standIn)
     {
         _standIn = _ => standIn;
         return this;
     }
 
     /// <summary>States how the library calls it, where it is another word.</summary>
-    internal Member<T> ForParameter(string parameter)
+    internal Member<T> Parameter(string name)
     {
-        Parameter = parameter;
+        ParameterName = name;
         return this;
     }
 }

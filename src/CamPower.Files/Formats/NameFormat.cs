@@ -1,20 +1,12 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using CamPower.Files.Reading;
-using CamPower.Files.Writing;
 
 namespace CamPower.Files.Formats;
 
 /// <summary>A name: of a part, or of one that another part refers to.</summary>
-internal sealed class NameFormat : Format<string>
+internal sealed class NameFormat() : Format<string>("text", JsonTokenType.String)
 {
-    internal static NameFormat Instance { get; } = new();
-
-    internal override string Expected => "text";
-
     internal override JsonObject Schema() => new() { ["type"] = "string", ["pattern"] = @"\S" };
-
-    internal override bool Fits(JsonTokenType kind) => kind == JsonTokenType.String;
 
     internal override void Write(SiteWriter writer, string value) => writer.WriteName(value);
 

@@ -1,18 +1,13 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using CamPower.Files.Reading;
-using CamPower.Files.Writing;
 
 namespace CamPower.Files.Formats;
 
 /// <summary>A value of the library by its name, or one of the user's in full.</summary>
-internal sealed class NamedOrFullFormat<T>(WordFormat<T> words, Format<T> full) : Format<T>
+internal sealed class NamedOrFullFormat<T>(WordFormat<T> words, Format<T> full)
+    : Format<T>($"{full.Expected}, or {words.Expected}", [JsonTokenType.String, .. full.Kinds])
 {
-    internal override string Expected => $"{full.Expected}, or text: {words.Description}";
-
     internal override JsonObject Schema() => new() { ["anyOf"] = new JsonArray(words.Schema(), full.Schema()) };
-
-    internal override bool Fits(JsonTokenType kind) => words.Fits(kind) || full.Fits(kind);
 
     internal override void Write(SiteWriter writer, T value)
     {
@@ -22,5 +17,5 @@ internal sealed class NamedOrFullFormat<T>(WordFormat<T> words, Format<T> full) 
 
     internal override T StandIn(Place at) => words.StandIn(at);
 
-    protected override object? ReadFrom(Place at) => words.Fits(at.Kind) ? words.Read(at) : full.Read(at);
+    protected override object? ReadFrom(Place at) => at.Kind == JsonTokenType.String ? words.Read(at) : full.Read(at);
 }

@@ -11,6 +11,8 @@ internal static partial class Number
     /// <summary>The number alone, as a pattern that the schema shares.</summary>
     internal const string Pattern = @"[+-]?([0-9]+(\.[0-9]+)?|\.[0-9]+)([eE][+-]?[0-9]+)?";
 
+    private const RegexOptions Options = RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant | RegexOptions.Singleline;
+
     /// <summary>Takes a text apart, or says that it does not begin with a number.</summary>
     internal static bool TrySplit(string text, out string number, out string unit)
     {
@@ -28,8 +30,16 @@ internal static partial class Number
         return double.IsFinite(value) && !vanished ? value : null;
     }
 
-    /// <summary>Whether a number is not zero as it is written.</summary>
-    internal static bool HasSignificantDigit(string number) =>
+    /// <summary>The same as a decimal.</summary>
+    internal static decimal? DecimalValue(string number)
+    {
+        bool isKnown = decimal.TryParse(number, NumberStyles.Float, CultureInfo.InvariantCulture, out decimal value);
+        bool vanished = value == 0 && HasSignificantDigit(number);
+        return isKnown && !vanished ? value : null;
+    }
+
+    // Whether a number is not zero as it is written.
+    private static bool HasSignificantDigit(string number) =>
         number.TakeWhile(c => c is not ('e' or 'E')).Any(c => c is >= '1' and <= '9');
 
     /// <summary>The shortest text that gives the number back.</summary>
@@ -39,6 +49,6 @@ internal static partial class Number
     internal static bool IsSame<T>(T a, T b)
         where T : IQuantity => a.Unit.Equals(b.Unit) && ((double)a.Value).Equals((double)b.Value);
 
-    [GeneratedRegex($"^(?<number>{Pattern}) ?(?<unit>.*)$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant | RegexOptions.Singleline, 1000)]
+    [GeneratedRegex($"^(?<number>{Pattern}) ?(?<unit>.*)$", Options, 1000)]
     private static partial Regex NumberAndUnit();
 }

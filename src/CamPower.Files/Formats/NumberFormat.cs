@@ -2,32 +2,16 @@ using System;
 using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using CamPower.Files.Reading;
-using CamPower.Files.Writing;
 
 namespace CamPower.Files.Formats;
 
 /// <summary>A whole number, which JSON writes as it is.</summary>
-internal sealed class NumberFormat : Format<int>
+/// <param name="version">The only number that is known, as a version; null where there are many.</param>
+internal sealed class NumberFormat(int? version = null) : Format<int>("a whole number", JsonTokenType.Number)
 {
-    internal static NumberFormat Count { get; } = new();
-
-    /// <summary>The version of the format: there is only one.</summary>
-    internal static NumberFormat Version { get; } = new() { Only = 1 };
-
-    /// <summary>The only number that is known, or null where there are many.</summary>
-    internal int? Only { get; private init; }
-
-    internal override string Expected => "a whole number";
-
-    internal override JsonObject Schema()
-    {
-        var schema = new JsonObject { ["type"] = "integer" };
-        if (Only is int only) schema["const"] = only;
-        return schema;
-    }
-
-    internal override bool Fits(JsonTokenType kind) => kind == JsonTokenType.Number;
+    internal override JsonObject Schema() => version is int only
+        ? new() { ["type"] = "integer", ["const"] = only }
+        : new() { ["type"] = "integer" };
 
     internal override void Write(SiteWriter writer, int value) => writer.Json.WriteNumberValue(value);
 
@@ -35,14 +19,12 @@ internal sealed class NumberFormat : Format<int>
 
     protected override object? ReadFrom(Place at)
     {
-        if (!int.TryParse(at.Text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out int value))
-        {
-            at.Fault($"{Phrase.Quoted(at.Text!)} is not a whole number");
-            return null;
-        }
-
-        if (Only is null || value == Only) return value;
-        at.Fault(FormattableString.Invariant($"version {value} is unknown: version {Only} is known, and the rest was read as if it were that"));
+        bool isWhole = int.TryParse(at.Text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out int value);
+        if (isWhole && (version is null || value == version)) return value;
+        string known = FormattableString.Invariant($"version {version} is known, and the rest was read as if it were that");
+        at.Fault(isWhole
+            ? FormattableString.Invariant($"version {value} is unknown: {known}")
+            : $"{Phrase.Quoted(at.Text!)} is not a whole number");
         return null;
     }
 }

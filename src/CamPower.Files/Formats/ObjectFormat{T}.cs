@@ -3,8 +3,6 @@ using System.Collections.Generic;
 using System.Linq;
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using CamPower.Files.Reading;
-using CamPower.Files.Writing;
 
 namespace CamPower.Files.Formats;
 
@@ -20,52 +18,39 @@ internal sealed class ObjectFormat<T> : Format<T>
     private readonly List<Member> _members = [];
     private readonly List<Action<SiteWriter, T>> _writing = [];
     private readonly Func<Place, T> _build;
-    private readonly T? _standIn;
     private Form[] _forms = [];
 
     /// <summary>States the format.</summary>
     /// <param name="describe">States the members, in the order in which they are read and written, and gives what builds
     /// the part: it may run more than once, with a stand-in for each member that proved wrong.</param>
-    /// <param name="standIn">Stands in for the whole where the stand-ins of its members do not go with the rest.</param>
-    internal ObjectFormat(Func<ObjectFormat<T>, Func<Place, T>> describe, T? standIn = null)
-    {
-        _build = describe(this);
-        _standIn = standIn;
-    }
+    internal ObjectFormat(Func<ObjectFormat<T>, Func<Place, T>> describe)
+        : base("an object", JsonTokenType.StartObject) => _build = describe(this);
 
-    internal override string Expected => "an object";
-
-    /// <summary>The name of the part itself.</summary>
-    internal Member<string> Name(Func<T, string> get, string description) => Required("name", description, NameFormat.Instance, get);
+    /// <summary>Stands in for the whole where the stand-ins of its members do not go with the rest.</summary>
+    internal T? Else { get; init; }
 
     /// <summary>A member that every such object has.</summary>
     internal Member<TValue> Required<TValue>(string name, string description, Format<TValue> format, Func<T, TValue> get) =>
-        Add<TValue>(name, description, isRequired: true, format, format.StandIn, Always(name, format, get));
+        Add(true, name, description, format, format.StandIn, (writer, part) => format.Write(Named(writer, name), get(part)));
 
     /// <summary>A member that may be left out: null then, and where it is wrong.</summary>
     internal Member<TValue?> Optional<TValue>(string name, string description, Format<TValue> format, Func<T, TValue?> get)
-        where TValue : class =>
-        Add<TValue?>(name, description, isRequired: false, format, _ => null, IfAny(name, format, get));
+        where TValue : class => Add<TValue, TValue?>(false, name, description, format, _ => null, IfAny(name, format, part => get(part)));
 
     /// <inheritdoc cref="Optional{TValue}(string, string, Format{TValue}, Func{T, TValue})"/>
     internal Member<TValue?> Optional<TValue>(string name, string description, Format<TValue> format, Func<T, TValue?> get)
-        where TValue : struct =>
-        Add<TValue?>(name, description, isRequired: false, format, _ => null, IfAny(name, format, get));
+        where TValue : struct => Add<TValue, TValue?>(false, name, description, format, _ => null, IfAny(name, format, part => get(part)));
 
     /// <summary>A member that belongs to one of the forms.</summary>
     internal Member<TValue> OfForm<TValue>(string name, string description, Format<TValue> format, Func<T, TValue?> get)
-        where TValue : class =>
-        Add<TValue>(name, description, isRequired: false, format, format.StandIn, IfAny(name, format, get));
+        where TValue : class => Add(false, name, description, format, format.StandIn, IfAny(name, format, part => get(part)));
 
     /// <inheritdoc cref="OfForm{TValue}(string, string, Format{TValue}, Func{T, TValue})"/>
     internal Member<TValue> OfForm<TValue>(string name, string description, Format<TValue> format, Func<T, TValue?> get)
-        where TValue : struct =>
-        Add<TValue>(name, description, isRequired: false, format, format.StandIn, IfAny(name, format, get));
+        where TValue : struct => Add(false, name, description, format, format.StandIn, IfAny(name, format, part => get(part)));
 
     /// <summary>States the forms, of which an object takes exactly one.</summary>
     internal void OneOf(params Form[] forms) => _forms = forms;
-
-    internal override bool Fits(JsonTokenType kind) => kind == JsonTokenType.StartObject;
 
     internal override JsonObject Schema()
     {
@@ -74,8 +59,8 @@ internal sealed class ObjectFormat<T> : Format<T>
             ["type"] = "object",
             ["properties"] = new JsonObject(_members.Select(m => KeyValuePair.Create(m.Name, (JsonNode?)m.Schema()))),
         };
-        string[] required = [.. _members.Where(m => m.IsRequired).Select(m => m.Name)];
-        if (required.Length > 0) schema["required"] = new JsonArray([.. required.Select(name => (JsonNode)name)]);
+        JsonNode[] required = [.. _members.Where(m => m.IsRequired).Select(m => (JsonNode)m.Name)];
+        if (required.Length > 0) schema["required"] = new JsonArray(required);
         schema["additionalProperties"] = false;
         if (_forms.Length > 0) schema["oneOf"] = new JsonArray([.. _forms.Select(f => f.Schema(_forms.Where(other => other != f)))]);
         return schema;
@@ -92,46 +77,49 @@ internal sealed class ObjectFormat<T> : Format<T>
     internal override T StandIn(Place at)
     {
         at.TakeMembers(_members.Count);
-        return _standIn ?? _build(at);
+        return Else ?? _build(at);
     }
 
     protected override object? ReadFrom(Place at)
     {
         at.TakeMembers(_members.Count);
         TakeMembers(at);
-        foreach (Member member in _members.Where(member => member.IsGiven(at))) member.Read(at);
+        foreach (Member member in _members.Where(m => m.IsGiven(at))) member.Read(at[member]);
         NoteMissing(_members.Where(m => m.IsRequired), at);
         if (_forms.Length > 0) CheckForms(at);
         return Build(at);
     }
 
-    private Member<TValue> Add<TValue>(string name, string description, bool isRequired, Format format, Func<Place, TValue> standIn,
-        Action<SiteWriter, T> write)
+    private Member<TMember> Add<TValue, TMember>(bool isRequired, string name, string description, Format<TValue> format,
+        Func<Place, TMember> standIn, Action<SiteWriter, T> write)
     {
-        var member = new Member<TValue>(name, description, _members.Count, isRequired, format, standIn);
+        var member = new Member<TMember>(name, _members.Count, standIn)
+        {
+            IsRequired = isRequired,
+            Read = at => format.Read(at),
+            Schema = () =>
+            {
+                JsonObject schema = format.Schema();
+                schema["description"] = description + format.Note;
+                return schema;
+            },
+        };
         _byName.Add(name, member);
         _members.Add(member);
         _writing.Add(write);
         return member;
     }
 
-    private static Action<SiteWriter, T> Always<TValue>(string name, Format<TValue> format, Func<T, TValue> get) => (writer, part) =>
+    private static Action<SiteWriter, T> IfAny<TValue>(string name, Format<TValue> format, Func<T, object?> get) => (writer, part) =>
+    {
+        if (get(part) is TValue value) format.Write(Named(writer, name), value);
+    };
+
+    private static SiteWriter Named(SiteWriter writer, string name)
     {
         writer.Json.WritePropertyName(name);
-        format.Write(writer, get(part));
-    };
-
-    private static Action<SiteWriter, T> IfAny<TValue>(string name, Format<TValue> format, Func<T, TValue?> get)
-        where TValue : class => (writer, part) =>
-    {
-        if (get(part) is TValue value) Always(name, format, (T _) => value)(writer, part);
-    };
-
-    private static Action<SiteWriter, T> IfAny<TValue>(string name, Format<TValue> format, Func<T, TValue?> get)
-        where TValue : struct => (writer, part) =>
-    {
-        if (get(part) is TValue value) Always(name, format, (T _) => value)(writer, part);
-    };
+        return writer;
+    }
 
     private void TakeMembers(Place at)
     {
@@ -140,8 +128,9 @@ internal sealed class ObjectFormat<T> : Format<T>
         {
             string name = child.Name!;
             if (_byName.TryGetValue(name, out Member? member)) at.Take(member, child);
-            else if ((unknown ??= new(StringComparer.Ordinal)).Add(name)) child.FaultOfName($"there is no member {Phrase.Quoted(name)} here{Hint(name)}");
-            else child.FaultOfName($"{Phrase.Quoted(name)} is written twice in the same object");
+            else child.FaultOfName((unknown ??= new(StringComparer.Ordinal)).Add(name)
+                ? $"there is no member {Phrase.Quoted(name)} here{Hint(name)}"
+                : $"{Phrase.Quoted(name)} is written twice in the same object");
         }
     }
 
@@ -158,21 +147,10 @@ internal sealed class ObjectFormat<T> : Format<T>
 
     private void CheckForms(Place at)
     {
-        Place[] given = [.. at.Children.Where(child => !child.IsMissing)];
-        Form[] begun = [.. _forms.Where(form => given.Any(place => form.Has(place.Name)))];
-        switch (begun.Length)
-        {
-            case 0:
-                at.Fault($"missing: {Phrase.List(_forms.Select(f => f.ToString()), "or")}");
-                break;
-            case 1:
-                NoteMissing(begun[0].AllNeeded, at);
-                break;
-            default:
-                Place second = given.First(place => begun[1].Has(place.Name));
-                second.Fault($"only one of these can be given: {Phrase.List(begun.Select(f => f.ToString()), "or")}");
-                break;
-        }
+        Form[] begun = [.. _forms.Where(form => form.IsBegun(at))];
+        if (begun.Length == 0) at.Fault($"missing: {Phrase.List(_forms.Select(f => f.ToString()), "or")}");
+        else if (begun.Length == 1) NoteMissing(begun[0].AllNeeded, at);
+        else begun[1].FirstIn(at).Fault($"only one of these can be given: {Phrase.List(begun.Select(f => f.ToString()), "or")}");
     }
 
     // What the part says is wrong is noted at the member that it names.
@@ -191,16 +169,16 @@ internal sealed class ObjectFormat<T> : Format<T>
                 place.Fault(Phrase.MessageOf(e, place.Name));
                 place.Value = null;
             }
-            catch (ArgumentException) when (_standIn is not null)
+            catch (ArgumentException) when (Else is not null)
             {
-                return _standIn;
+                return Else;
             }
         }
     }
 
     private Place ToBlame(ArgumentException e, Place at)
     {
-        Member[] named = [.. _members.Where(m => string.Equals(m.Parameter, e.ParamName, StringComparison.Ordinal))];
+        Member[] named = [.. _members.Where(m => string.Equals(m.ParameterName, e.ParamName, StringComparison.Ordinal))];
         Member? member = Array.Find(named, m => m.IsGiven(at)) ?? named.FirstOrDefault();
         return member is null ? at.Member(e.ParamName ?? string.Empty) : at[member];
     }

@@ -2,8 +2,6 @@ using System;
 using System.Collections.Generic;
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using CamPower.Files.Reading;
-using CamPower.Files.Writing;
 
 namespace CamPower.Files.Formats;
 
@@ -11,15 +9,14 @@ namespace CamPower.Files.Formats;
 /// <param name="noun">What each is, for messages.</param>
 /// <param name="part">How each is written.</param>
 /// <param name="nameOf">What each is named; null where it has no name.</param>
-internal sealed class PartList<T>(string noun, ObjectFormat<T> part, Func<T, string?> nameOf) : Format<IReadOnlyList<T>>
+internal sealed class PartList<T>(string noun, ObjectFormat<T> part, Func<T, string?> nameOf)
+    : Format<IReadOnlyList<T>>("a list", JsonTokenType.StartArray)
     where T : class
 {
     private readonly ListFormat<T> _list = new(part);
 
-    /// <summary>What each is, for messages.</summary>
     internal string Noun => noun;
 
-    /// <summary>How each is written.</summary>
     internal ObjectFormat<T> Part => part;
 
     internal Func<T, string?> NameOf => nameOf;
@@ -33,30 +30,21 @@ internal sealed class PartList<T>(string noun, ObjectFormat<T> part, Func<T, str
     /// <summary>The parts that every file may refer to.</summary>
     internal IReadOnlyDictionary<string, T> Known { get; init; } = new Dictionary<string, T>(StringComparer.Ordinal);
 
-    /// <summary>A member that refers to a part of the list by its name.</summary>
+    /// <summary>How a member refers to a part of the list: by its name.</summary>
     internal Format<T> Reference => new ReferenceFormat<T>(this);
-
-    internal override string Expected => _list.Expected;
 
     internal override JsonObject Schema() => _list.Schema();
 
-    internal override bool Fits(JsonTokenType kind) => _list.Fits(kind);
-
     internal override void Write(SiteWriter writer, IReadOnlyList<T> value) => _list.Write(writer, value);
 
-    internal override IReadOnlyList<T> StandIn(Place at) => _list.StandIn(at);
+    internal override IReadOnlyList<T> StandIn(Place at) => [];
 
     internal override object? Read(Place at)
     {
-        object? parts = base.Read(at);
-        if (parts is null) at.File.CatalogOf(this).LeaveOpen();
-        return parts;
-    }
-
-    protected override object? ReadFrom(Place at)
-    {
-        var parts = (IReadOnlyList<T>)_list.Read(at)!;
+        var parts = (IReadOnlyList<T>?)_list.Read(at);
         at.File.CatalogOf(this).Fill(parts, at);
         return parts;
     }
+
+    protected override object? ReadFrom(Place at) => _list.Read(at);
 }

@@ -11,13 +11,13 @@ internal static class CableFormats
 
     private static readonly ObjectFormat<Conductor> Conductor = new(o =>
     {
-        var size = o.Required("size", "Its size.", WireSizeFormat.Instance, c => c.Size);
+        var size = o.Required("size", "Its size.", Quantities.WireSize, c => c.Size);
         var stranding = o.Required("stranding", StrandingText, Words.Stranding, c => c.Stranding);
         var material = o.Required("material", "What the conductor is made of.", Words.Material, c => c.Material);
         var table = o.Optional("table", "The table that states the resistance, where it does not follow from the nominal area.",
             Words.Table, c => c.Basis is NominalArea ? null : PublishedTable.Of(c));
-        var wires = o.Optional("wires", "How many such wires in parallel the pole has; 1 where it is left out.",
-            NumberFormat.Count, c => c.Count == 1 ? null : c.Count).ForParameter("count");
+        var wires = o.Optional("wires", "How many such wires in parallel the pole has; 1 where it is left out.", Quantities.Count,
+            c => c.Count == 1 ? null : c.Count).Parameter("count");
         return at =>
         {
             Conductor nominal = new(size[at], stranding[at], material[at]);
@@ -29,17 +29,19 @@ internal static class CableFormats
 
     private static readonly ObjectFormat<Cable> Cable = new(o =>
     {
-        var name = o.Name(c => c.Name!, "The name by which runs refer to it.");
-        var size = o.OfForm("size", "The size of both conductors.", WireSizeFormat.Instance, c => PairOf(c)?.Size);
+        var name = o.Required("name", "The name by which runs refer to it.", Words.Name, c => c.Name!);
+        var size = o.OfForm("size", "The size of both conductors.", Quantities.WireSize, c => PairOf(c)?.Size);
         var stranding = o.OfForm("stranding", StrandingText, Words.Stranding, c => PairOf(c)?.Stranding);
         var material = o.OfForm("material", "What the conductors are made of.", Words.Material, c => PairOf(c)?.Material);
-        var outgoing = o.OfForm("out", "The conductor from the supply to the load, where the two differ.", Conductor, c => IsInFull(c) ? c.Outgoing : null);
-        var back = o.OfForm("back", "The conductor from the load back to the supply, where the two differ.", Conductor, c => IsInFull(c) ? c.Return : null);
+        var outgoing = o.OfForm("out", "The conductor from the supply to the load, where the two differ.", Conductor,
+            c => IsInFull(c) ? c.Outgoing : null);
+        var back = o.OfForm("back", "The conductor from the load back to the supply, where the two differ.", Conductor,
+            c => IsInFull(c) ? c.Return : null);
         var usual = o.OfForm("usual", "A construction that the trade uses, from the catalogue of the library.", Words.UsualCable, UsualOf);
         var insulation = o.Optional("insulation", "The insulation of the conductors, or the temperature that is printed on it.",
-            InsulationFormat.Instance, c => c.Insulation);
+            Words.Insulation, c => c.Insulation);
         var preTerminated = o.Optional("preTerminated", "Whether it comes with its connectors on and may be neither cut nor extended.",
-            YesNoFormat.Instance, c => c.IsPreTerminated == (UsualOf(c)?.IsPreTerminated ?? false) ? null : c.IsPreTerminated);
+            Words.YesNo, c => c.IsPreTerminated == (UsualOf(c)?.IsPreTerminated ?? false) ? null : c.IsPreTerminated);
         o.OneOf(new Form(size, stranding, material), new Form(outgoing, back), new Form(usual));
         return at =>
         {
@@ -58,7 +60,8 @@ internal static class CableFormats
     };
 
     private static Cable With(Cable cable, string name, bool? isPreTerminated, Insulation? insulation) => new(
-        cable.Outgoing, cable.Return, isPreTerminated ?? cable.IsPreTerminated, name, insulation ?? cable.Insulation, cable.Coax, cable.Source);
+        cable.Outgoing, cable.Return, isPreTerminated ?? cable.IsPreTerminated, name, insulation ?? cable.Insulation,
+        cable.Coax, cable.Source);
 
     private static Cable? UsualOf(Cable cable)
     {

@@ -14,12 +14,13 @@ internal static class ConditionFormats
     /// <summary>A condition.</summary>
     internal static ObjectFormat<Condition> Condition { get; } = new(o =>
     {
-        var given = o.Optional("given", "One of the conditions that the library gives: their name and shares.", Words.GivenConditions, _ => null);
-        var name = o.OfForm("name", "How the condition is called; a given one may be called otherwise.", NameFormat.Instance, c => c.Name);
+        var given = o.Optional("given", "One of the conditions that the library gives: their name and shares.", Words.GivenConditions,
+            _ => null);
+        var name = o.OfForm("name", "Name of the condition; a given one may have another name.", Words.Name, c => c.Name);
         var on = o.Optional("on", "The shares that are on beside the base draw.", Shares, c => c.On);
         var also = o.Optional("also", "Shares that are on beside those of the given condition.", Shares, _ => (DrawShares?)null);
         var motorsMoving = o.Optional("motorsMoving", "How many motors of the whole site move at once; all of them where this is left out.",
-            NumberFormat.Count, c => c.MotorsMoving);
+            Quantities.Count, c => c.MotorsMoving);
         var cable = o.Required("cable", "Temperature of the conductors.", Quantities.Temperature, c => c.At.Cable);
         var box = o.Required("box", "Temperature of the air around the boxes; around the supply itself where its box has no enclosure.",
             Quantities.Temperature, c => c.At.Box);

@@ -12,21 +12,20 @@ internal static class CurveFormats
 
     private static readonly ObjectFormat<AmbientPoint> AmbientPoint = new(o =>
     {
-        var ambient = o.Required("at", AtText, Quantities.Temperature, p => p.Ambient).ForParameter("ambient");
-        var factor = o.Required("share", ShareText, Quantities.Share, p => p.Factor).ForParameter("factor");
+        var ambient = o.Required("at", AtText, Quantities.Temperature, p => p.Ambient).Parameter("ambient");
+        var factor = o.Required("share", ShareText, Quantities.Share, p => p.Factor).Parameter("factor");
         return at => new AmbientPoint(ambient[at], factor[at]);
     });
 
     /// <summary>How a protective device changes with the air around it.</summary>
-    internal static Format<AmbientCurve> Ambient { get; } = new NamedOrFullFormat<AmbientCurve>(Words.Thermal, new ObjectFormat<AmbientCurve>(
-        o =>
-        {
-            var source = o.Required("source", "Where the points come from: a data sheet.", NameFormat.Instance, TitleOf);
-            var points = o.Required("points", "Points in rising temperature: the share of every rated current, 100 % where nothing changes.",
-                new ListFormat<AmbientPoint>(AmbientPoint), c => c.Points);
-            return at => new AmbientCurve(new Citation(source[at], CitationKind.Declared), [.. points[at]]);
-        },
-        AmbientCurve.GenericResettable));
+    internal static Format<AmbientCurve> Ambient { get; } = new NamedOrFullFormat<AmbientCurve>(
+        Words.Thermal, new ObjectFormat<AmbientCurve>(o =>
+    {
+        var source = o.Required("source", "Where the points come from: a data sheet.", Words.Name, TitleOf);
+        var points = o.Required("points", "Points in rising temperature: the share of every rated current.",
+            new ListFormat<AmbientPoint>(AmbientPoint), c => c.Points);
+        return at => new AmbientCurve(new Citation(source[at], CitationKind.Declared), [.. points[at]]);
+    }) { Else = AmbientCurve.GenericResettable });
 
     /// <summary>A curve over a quantity.</summary>
     internal static Format<ShareCurve<T>> Of<T>(Format<T> over)
@@ -44,5 +43,6 @@ internal static class CurveFormats
 
     private static string TitleOf(AmbientCurve curve) => curve.Source is { Kind: CitationKind.Declared, Edition: null, Locator: null }
         ? curve.Source.Title
-        : throw new NotSupportedException($"A site file cannot express the source '{curve.Source}' of an ambient curve: it knows a title that is declared.");
+        : throw new NotSupportedException(
+            $"A site file cannot express the source '{curve.Source}' of an ambient curve: it knows a title that is declared.");
 }

@@ -18,22 +18,15 @@ internal static class StandIn
 
     /// <summary>Not below any voltage.</summary>
     internal static ElectricPotential HighVoltage { get; } = ElectricPotential.FromVolts(double.MaxValue);
-
     internal static ElectricCurrent LowCurrent { get; } = ElectricCurrent.FromAmperes(double.Epsilon);
-
     internal static ElectricCurrent HighCurrent { get; } = ElectricCurrent.FromAmperes(double.MaxValue);
-
     internal static Duration ShortTime { get; } = Duration.FromSeconds(double.Epsilon);
-
     internal static Duration LongTime { get; } = Duration.FromSeconds(double.MaxValue);
-
     internal static ElectricResistance HighResistance { get; } = ElectricResistance.FromOhms(double.MaxValue);
 
     /// <summary>Of an enclosure that no sunlit area is too large for.</summary>
     internal static Length LongSide { get; } = Length.FromMeters(100);
-
     internal static WireSize ThinWire { get; } = WireSize.SquareMillimeters(1e-300);
-
     internal static WireSize ThickWire { get; } = WireSize.SquareMillimeters(1e300);
 
     /// <summary>Of fuses of every rated current.</summary>
@@ -41,13 +34,10 @@ internal static class StandIn
         new FuseGate(2, null, LongTime, new Citation("stand-in", CitationKind.Declared)));
 
     internal static Inrush Inrush { get; } = new(ElectricCurrent.FromAmperes(1), Duration.FromSeconds(1));
-
-    internal static Surroundings Surroundings { get; } = At(Temperature.FromDegreesCelsius(20));
-
+    internal static Temperature Mild { get; } = Temperature.FromDegreesCelsius(20);
+    internal static Surroundings Surroundings { get; } = new(Mild, Mild, Mild);
     internal static VoltageRange Range { get; } = new(LowVoltage, HighVoltage);
 
     internal static CableRun Run { get; } = new(
         Cable.Pair(WireSize.Awg(18), Stranding.Solid, ConductorMaterial.AnnealedCopper), Length.Zero);
-
-    private static Surroundings At(Temperature temperature) => new(temperature, temperature, temperature);
 }

@@ -1,8 +1,6 @@
-using System;
 using System.Collections.Generic;
 using System.Linq;
 using CamPower.Files.Formats;
-using CamPower.Files.Reading;
 using CamPower.Sites;
 
 namespace CamPower.Files.Parts;
@@ -11,79 +9,43 @@ namespace CamPower.Files.Parts;
 internal static class StructureCheck
 {
     internal static void Note(Place root, IReadOnlyList<Condition> conditions, IReadOnlyList<DistributionBox> boxes,
-        IReadOnlyList<SiteRun> runs, IReadOnlyList<SiteDevice> devices, IReadOnlyList<VideoLink> videoLinks, IReadOnlyList<GroundBond> bonds,
+        IReadOnlyList<SiteRun> runs, IReadOnlyList<SiteDevice> devices, IReadOnlyList<VideoLink> links, IReadOnlyList<GroundBond> bonds,
         IReadOnlyList<OutputTie> ties)
     {
-        KnownNames boxNames = Names(root.Member("boxes"), "name", boxes.Select(b => b.Name));
-        KnownNames junctions = Names(root.Member("runs"), "to", runs.Select(r => r.To));
-        KnownNames deviceNames = Names(root.Member("devices"), "name", devices.Select(d => d.Name));
-        KnownNames grounds = Names(root.Member("videoLinks"), "ground", videoLinks.Select(l => l.Ground), mayBeLeftOut: true);
-        foreach (SiteFault fault in SiteStructure.FindFaults(conditions, boxes, runs, devices, videoLinks, bonds, ties))
+        Place runList = root.Member("runs"), linkList = root.Member("videoLinks");
+        var boxNames = new KnownNames(boxes.Select(b => b.Name), root.Member("boxes"), "name");
+        var junctions = new KnownNames(runs.Select(r => r.To), runList, "to");
+        var deviceNames = new KnownNames(devices.Select(d => d.Name), root.Member("devices"), "name");
+        var grounds = new KnownNames(links.Select(l => l.Ground), linkList, "ground", mayBeLeftOut: true);
+        foreach (SiteFault fault in SiteStructure.FindFaults(conditions, boxes, runs, devices, links, bonds, ties))
         {
-            Place part = root.Member(Lower(fault.Part.ToString())).Children[fault.Index];
-            switch (fault.Part, fault.Member)
+            int i = fault.Index;
+            Place part = root.Member(Lower(fault.Part.ToString())).Children[i], at = part.Member(Lower(fault.Member));
+            (KnownNames? known, string name, Place place) = (fault.Part, fault.Member) switch
             {
-                case (SitePart.Runs, "From"):
-                    NoteOrigin(fault, runs[fault.Index].From, part.Member("from"), boxNames, junctions);
-                    break;
-                case (SitePart.Runs, "ReturnAt") when junctions.Has(runs[fault.Index].ReturnAt!) && !AreSound(root.Member("runs"), "from"):
-                    // Where a run starts is not known: the return may well come back to its box.
-                    break;
-                case (SitePart.Runs, "ReturnAt"):
-                    NoteReference(fault, runs[fault.Index].ReturnAt!, part.Member("returnAt"), junctions);
-                    break;
-                case (SitePart.VideoLinks, "Device"):
-                    NoteReference(fault, videoLinks[fault.Index].Device, part.Member("device"), deviceNames);
-                    break;
-                case (SitePart.Bonds, "Ground"):
-                    NoteReference(fault, bonds[fault.Index].Ground, part.Member("ground"), grounds);
-                    break;
-                case (SitePart.Bonds, "Box"):
-                    NoteReference(fault, bonds[fault.Index].Box, part.Member("box"), boxNames);
-                    break;
-                case (SitePart.Ties, "One"):
-                    NoteOutput(fault, ties[fault.Index].OneBox, part.Member("one"), boxNames);
-                    break;
-                case (SitePart.Ties, "Other"):
-                    NoteOutput(fault, ties[fault.Index].OtherBox, part.Member("other"), boxNames);
-                    break;
-                case (SitePart.Devices, "At"):
-                    NoteReference(fault, devices[fault.Index].At, part.Member("at"), junctions);
-                    break;
-                case (SitePart.Conditions, "At"):
-                    part.Member("cable").FaultOnce(fault.Message);
-                    break;
-                default:
-                    part.Member(Lower(fault.Member)).FaultOnce(fault.Message);
-                    break;
-            }
+                (SitePart.Runs, "From") when runs[i].From.JunctionName is string junction => (junctions, junction, at.Member("junction")),
+                (SitePart.Runs, "From") => Output(runs[i].From.BoxName!, at),
+                (SitePart.Runs, "ReturnAt") => (junctions, runs[i].ReturnAt!, at),
+                (SitePart.Devices, "At") => (junctions, devices[i].At, at),
+                (SitePart.VideoLinks, "Device") => (deviceNames, links[i].Device, at),
+                (SitePart.Bonds, "Ground") => (grounds, bonds[i].Ground, at),
+                (SitePart.Bonds, "Box") => (boxNames, bonds[i].Box, at),
+                (SitePart.Ties, "One") => Output(ties[i].OneBox, at),
+                (SitePart.Ties, "Other") => Output(ties[i].OtherBox, at),
+                (SitePart.Conditions, "At") => (null, string.Empty, part.Member("cable")),
+                _ => (null, string.Empty, at),
+            };
+
+            // Where runs start is not known: a return may well come back to its box.
+            bool mayReturn = (fault.Part, fault.Member) is (SitePart.Runs, "ReturnAt") && junctions.Has(name)
+                && !KnownNames.AreSound(runList, "from");
+            if (known is null) place.FaultOnce(fault.Message);
+            else if (!mayReturn) known.NoteReference(name, place, fault.Message);
         }
+
+        (KnownNames?, string, Place) Output(string box, Place at) =>
+            boxNames.Has(box) ? (null, box, at.Member("output")) : (boxNames, box, at.Member("box"));
     }
-
-    private static void NoteOrigin(SiteFault fault, RunOrigin from, Place at, KnownNames boxes, KnownNames junctions)
-    {
-        if (from.JunctionName is string junction) NoteReference(fault, junction, at.Member("junction"), junctions);
-        else NoteOutput(fault, from.BoxName!, at, boxes);
-    }
-
-    private static void NoteOutput(SiteFault fault, string box, Place at, KnownNames boxes)
-    {
-        if (!boxes.Has(box)) NoteReference(fault, box, at.Member("box"), boxes);
-        else at.Member("output").FaultOnce(fault.Message);
-    }
-
-    // A reference to nothing may be one to the part whose name could not be read.
-    private static void NoteReference(SiteFault fault, string name, Place at, KnownNames known)
-    {
-        if (at.StandsFor(name)) return;
-        if (known.Has(name)) at.FaultOnce(fault.Message);
-        else if (known.AreComplete) at.FaultOnce(fault.Message + Phrase.DidYouMean(name, known.Names));
-    }
-
-    private static KnownNames Names(Place list, string member, IEnumerable<string> names, bool mayBeLeftOut = false) =>
-        new(names, areComplete: list.IsMissing ? mayBeLeftOut : list.Value is not null && AreSound(list, member));
-
-    private static bool AreSound(Place list, string member) => list.Children.All(item => !item.Member(member).IsFaulty);
 
     private static string Lower(string word) => word.Length == 0 ? word : char.ToLowerInvariant(word[0]) + word[1..];
 }

@@ -1,8 +1,7 @@
 using System;
 using System.Collections.Generic;
-using CamPower.Files.Formats;
 
-namespace CamPower.Files.Reading;
+namespace CamPower.Files.Formats;
 
 /// <summary>The parts of one list of a file, by the names by which other parts refer to them.</summary>
 internal sealed class Catalog<T>(PartList<T> list)
@@ -11,15 +10,12 @@ internal sealed class Catalog<T>(PartList<T> list)
     private readonly Dictionary<string, T> _byName = new(list.Known, StringComparer.Ordinal);
     private bool _isComplete = list.MayBeLeftOut;
 
-    /// <summary>Remembers every part of the list under its name.</summary>
-    internal void Fill(IReadOnlyList<T> parts, Place at)
+    /// <summary>Remembers every part of the list under its name. Of a list that could not be read nobody knows what is in it.</summary>
+    internal void Fill(IReadOnlyList<T>? parts, Place at)
     {
-        _isComplete = true;
-        for (int i = 0; i < parts.Count; i++) Add(parts[i], at.Children[i].Member("name"));
+        _isComplete = parts is not null;
+        for (int i = 0; i < (parts?.Count ?? 0); i++) Add(parts![i], at.Children[i].Member("name"));
     }
-
-    /// <summary>Notes that the list could not be read: nobody knows what is in it.</summary>
-    internal void LeaveOpen() => _isComplete = false;
 
     /// <summary>The part of a name; where there is none, a fault and null.</summary>
     internal T? Find(string name, Place at)

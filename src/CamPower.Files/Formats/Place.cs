@@ -2,17 +2,14 @@ using System;
 using System.Collections.Generic;
 using System.Globalization;
 using System.Linq;
-using System.Text;
 using System.Text.Json;
-using CamPower.Files.Formats;
 
-namespace CamPower.Files.Reading;
+namespace CamPower.Files.Formats;
 
 /// <summary>A place in a file: what stands there, what was read from it, and whether there is a fault in it.</summary>
 internal sealed class Place
 {
-    private readonly string? _name;
-    private readonly int _index, _nameOffset;
+    private readonly int _nameOffset;
     private List<Place>? _children;
     private Place?[] _slots = [];
     private int? _tooDeepAt;
@@ -20,10 +17,10 @@ internal sealed class Place
     /// <summary>A place where something stands.</summary>
     internal Place(SiteReading file, Place? parent, string? name, int nameOffset, int offset, JsonTokenType kind, string? text)
     {
-        (File, Parent, _name, _nameOffset, Offset, Kind, Text) = (file, parent, name, nameOffset, offset, kind, text);
+        (File, Parent, Name, _nameOffset, Offset, Kind, Text) = (file, parent, name, nameOffset, offset, kind, text);
         if (parent is null) return;
         parent._children ??= [];
-        _index = parent._children.Count;
+        Index = parent._children.Count;
         parent._children.Add(this);
     }
 
@@ -31,6 +28,9 @@ internal sealed class Place
     internal SiteReading File { get; }
 
     internal Place? Parent { get; }
+
+    /// <summary>The name of a member; null of an item.</summary>
+    internal string? Name { get; }
 
     internal int Offset { get; }
 
@@ -49,23 +49,21 @@ internal sealed class Place
     internal object? Value { get; set; }
 
     /// <summary>The number of this place in its list, from 0.</summary>
-    internal int Index => _index;
+    internal int Index { get; }
 
     /// <summary>The members of an object or the items of a list, in the order of the file.</summary>
     internal IReadOnlyList<Place> Children => _children ?? (IReadOnlyList<Place>)[];
 
-    internal string? Name => _name;
-
     /// <summary>The path, as RFC 9535 writes it: $.runs[3].from['odd name'].</summary>
     internal string Path => Parent is null ? "$" : Parent.Path + Step;
 
-    private string Step => _name is null
-        ? "[" + _index.ToString(CultureInfo.InvariantCulture) + "]"
-        : IsPlain(_name) ? "." + _name : $"['{Escaped(_name)}']";
+    private string Step => Name is null
+        ? "[" + Index.ToString(CultureInfo.InvariantCulture) + "]"
+        : IsPlain(Name) ? "." + Name : $"['{Escaped(Name)}']";
 
     /// <summary>The place of a member, also of one that is missing: it lies where the object lies that lacks it.</summary>
     internal Place Member(string name) =>
-        _children?.Find(child => string.Equals(child._name, name, StringComparison.Ordinal))
+        _children?.Find(child => string.Equals(child.Name, name, StringComparison.Ordinal))
         ?? new Place(File, this, name, Offset, Offset, JsonTokenType.None, null);
 
     /// <summary>Makes room for the members of a format.</summary>
@@ -88,6 +86,20 @@ internal sealed class Place
     internal void FaultOnce(string message)
     {
         if (!IsFaulty) Fault(message);
+    }
+
+    /// <summary>What is made of this place; null where what stands here is refused, which is noted.</summary>
+    internal T? Try<T>(Func<T> make)
+    {
+        try
+        {
+            return make();
+        }
+        catch (Exception e) when (e is FormatException or ArgumentException)
+        {
+            Fault(e is ArgumentException refused ? Phrase.MessageOf(refused) : e.Message);
+            return default;
+        }
     }
 
     /// <summary>Notes a fault of the name of this member, and passes over what stands there.</summary>
@@ -124,7 +136,7 @@ internal sealed class Place
 
     private void Fault(string message, int offset)
     {
-        File.Add(this, message, offset);
+        File.Add(message, offset, this);
         for (Place? at = this; at is { IsFaulty: false }; at = at.Parent) at.IsFaulty = true;
     }
 
@@ -141,16 +153,10 @@ internal sealed class Place
     private static bool IsPlain(string name) =>
         name.Length > 0 && !char.IsAsciiDigit(name[0]) && name.All(c => char.IsAsciiLetterOrDigit(c) || c == '_');
 
-    private static string Escaped(string name)
+    private static string Escaped(string name) => string.Concat(name.Select(c => c switch
     {
-        var text = new StringBuilder();
-        foreach (char c in name)
-        {
-            if (c is '\'' or '\\') text.Append('\\').Append(c);
-            else if (c < ' ') text.Append(CultureInfo.InvariantCulture, $"\\u{(int)c:x4}");
-            else text.Append(c);
-        }
-
-        return text.ToString();
-    }
+        '\'' or '\\' => $"\\{c}",
+        < ' ' => FormattableString.Invariant($"\\u{(int)c:x4}"),
+        _ => c.ToString(),
+    }));
 }

@@ -1,8 +1,7 @@
 using System.Collections.Generic;
 using System.Linq;
-using CamPower.Files.Formats;
 
-namespace CamPower.Files.Reading;
+namespace CamPower.Files.Formats;
 
 /// <summary>The reading of one file: the faults that were found, and the parts that others refer to by name.</summary>
 internal sealed class SiteReading(SourceText source, int maxDepth)
@@ -17,11 +16,8 @@ internal sealed class SiteReading(SourceText source, int maxDepth)
     /// <summary>The faults in the order of the file.</summary>
     internal IReadOnlyList<SiteFileFault> Faults() => _faults.OrderBy(f => f.Offset).Select(Located).ToList().AsReadOnly();
 
-    /// <summary>Notes a fault.</summary>
-    internal void Add(Place at, string message, int offset) => _faults.Add((offset, at.Path, message));
-
-    /// <summary>Notes the one fault of a file that is not read any further.</summary>
-    internal void AddOnly(string message, int offset) => _faults.Add((offset, "$", message));
+    /// <summary>Notes a fault: of a place, or of the whole file where there are no places.</summary>
+    internal void Add(string message, int offset, Place? at = null) => _faults.Add((offset, at?.Path ?? "$", message));
 
     /// <summary>The parts of one list, as far as they were read by now.</summary>
     internal Catalog<T> CatalogOf<T>(PartList<T> list) where T : class

@@ -1,9 +1,8 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
-using CamPower.Files.Formats;
 
-namespace CamPower.Files.Writing;
+namespace CamPower.Files.Formats;
 
 /// <summary>The names of parts that others refer to: equal ones are written once, nameless ones are named by what they are.</summary>
 internal sealed class PartNames
@@ -27,7 +26,8 @@ internal sealed class PartNames
             (T named, string name, string text) = Named(list, part, taken, texts);
             if (list.Known.ContainsKey(name) || (texts.TryGetValue(name, out string? other) && other != text))
             {
-                throw new ArgumentException($"Two {list.Noun}s of the site that differ are both named '{name}': a site file needs a name for each.", nameof(uses));
+                throw new ArgumentException(
+                    $"Two {list.Noun}s of the site that differ are both named '{name}': a site file needs a name for each.", nameof(uses));
             }
 
             if (texts.TryAdd(name, text)) parts.Add(named);

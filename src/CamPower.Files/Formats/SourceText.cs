@@ -1,18 +1,16 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using System.Text;
 
-namespace CamPower.Files.Reading;
+namespace CamPower.Files.Formats;
 
 /// <summary>The bytes of a file, and the line and column of each.</summary>
-internal sealed class SourceText
+internal sealed class SourceText(ReadOnlyMemory<byte> utf8)
 {
-    private readonly ReadOnlyMemory<byte> _utf8;
     private List<int>? _lineStarts;
 
-    internal SourceText(ReadOnlyMemory<byte> utf8) => _utf8 = utf8;
-
-    internal ReadOnlySpan<byte> Bytes => _utf8.Span;
+    internal ReadOnlySpan<byte> Bytes => utf8.Span;
 
     /// <summary>The offset of a byte in a line, both from 0, as the JSON reader counts.</summary>
     internal int OffsetOf(long line, long byteInLine) => (int)Math.Min(LineStarts[(int)line] + byteInLine, Bytes.Length);
@@ -26,16 +24,6 @@ internal sealed class SourceText
     }
 
     // Only a file with a fault needs them.
-    private List<int> LineStarts => _lineStarts ??= FindLineStarts();
-
-    private List<int> FindLineStarts()
-    {
-        List<int> starts = [0];
-        for (int i = 0; i < Bytes.Length; i++)
-        {
-            if (Bytes[i] == (byte)'\n') starts.Add(i + 1);
-        }
-
-        return starts;
-    }
+    private List<int> LineStarts =>
+        _lineStarts ??= [0, .. Enumerable.Range(0, utf8.Length).Where(i => utf8.Span[i] == (byte)'\n').Select(i => i + 1)];
 }

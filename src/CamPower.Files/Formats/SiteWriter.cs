@@ -3,9 +3,8 @@ using System.IO;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using CamPower.Files.Formats;
 
-namespace CamPower.Files.Writing;
+namespace CamPower.Files.Formats;
 
 /// <summary>Where a site is written to, with the names by which its parts refer to one another.</summary>
 internal sealed class SiteWriter
@@ -44,8 +43,8 @@ internal sealed class SiteWriter
         // The writer would put another character in the place of half a pair.
         for (int i = 0; i < name.Length; i++)
         {
-            if (!char.IsSurrogate(name[i])) continue;
-            if (!char.IsSurrogatePair(name, i++)) throw new ArgumentException($"The name '{name}' holds half of a surrogate pair: it is no valid Unicode.", nameof(name));
+            if (!char.IsSurrogate(name[i]) || char.IsSurrogatePair(name, i++)) continue;
+            throw new ArgumentException($"The name '{name}' holds half of a surrogate pair: it is no valid Unicode.", nameof(name));
         }
 
         Json.WriteStringValue(name);

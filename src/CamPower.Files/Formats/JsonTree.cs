@@ -4,7 +4,7 @@ using System.Text;
 using System.Text.Json;
 using System.Text.Unicode;
 
-namespace CamPower.Files.Reading;
+namespace CamPower.Files.Formats;
 
 /// <summary>Reads JSON into places. That a file is not JSON is the one fault that hides every other.</summary>
 internal static class JsonTree
@@ -15,7 +15,7 @@ internal static class JsonTree
         SourceText source = file.Source;
         if (EncodingFault(source.Bytes) is (int offset, string message))
         {
-            file.AddOnly("this is not JSON: " + message, offset);
+            file.Add("this is not JSON: " + message, offset);
             return null;
         }
 
@@ -27,12 +27,12 @@ internal static class JsonTree
         catch (JsonException e)
         {
             int at = source.OffsetOf(e.LineNumber ?? 0, e.BytePositionInLine ?? 0);
-            file.AddOnly("this is not JSON: " + GrammarFault(source.Bytes, at), at);
+            file.Add("this is not JSON: " + GrammarFault(source.Bytes, at), at);
         }
         catch (InvalidOperationException)
         {
             // An escape that is half of a surrogate pair.
-            file.AddOnly("this is not JSON: this text holds an escape that is no character", (int)reader.TokenStartIndex);
+            file.Add("this is not JSON: this text holds an escape that is no character", (int)reader.TokenStartIndex);
         }
 
         return null;
@@ -98,7 +98,8 @@ internal static class JsonTree
         if (at >= bytes.Length) return "it ends too early; close every text, list and object";
         if (bytes[at] == '/') return "a comment is not allowed; take it out";
         ReadOnlySpan<byte> before = bytes[..at].TrimEnd(" \t\r\n"u8);
-        if (bytes[at] is (byte)'}' or (byte)']' && before is [.., (byte)',']) return "a comma stands before the end of a list or object; take it out";
+        bool isTrailing = bytes[at] is (byte)'}' or (byte)']' && before is [.., (byte)','];
+        if (isTrailing) return "a comma stands before the end of a list or object; take it out";
         Rune.DecodeFromUtf8(bytes[at..], out Rune found, out _);
         return found.Value switch
         {
