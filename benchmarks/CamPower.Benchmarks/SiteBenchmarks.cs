@@ -45,7 +45,7 @@ public class SiteBenchmarks
     [Benchmark]
     public IReadOnlyList<Finding> AssessAndCheck() => RuleSet.Standard.Check(_site.Assess());
 
-    private static Site MadeUpSite()
+    internal static Site MadeUpSite()
     {
         var random = new Random(1);
         Cable cable = Cable.Pair(WireSize.Awg(16), Stranding.ClassB, ConductorMaterial.AnnealedCopper);
