@@ -11,7 +11,7 @@ namespace CamPower.Circuits;
 /// (one source; every positive conductor with a negative one that returns its current, or one pole without resistance)
 /// in time linear in its size by ladder reduction, any other by sparse factorisation of the nodal equations.</para>
 /// <para>The operating point is the end of the solution branch that starts at zero load and keeps a positive-definite
-/// Jacobian. Any load voltage at or below zero is no operating point. With resistance shares between nodes of which
+/// Jacobian; where several sources let that branch end before the load is reached, the highest one beyond. Any load voltage at or below zero is no operating point. With resistance shares between nodes of which
 /// neither is fixed, more draw of one load can mean more voltage at another. Loads draw at every voltage here: what
 /// happens below a drop-out is for the caller to judge. Source: <see cref="Sources.Kirchhoff"/>.</para>
 /// </remarks>
@@ -36,9 +36,9 @@ public sealed class DcNetwork
         Branches = Array.AsReadOnly([.. branches]);
         Loads = Array.AsReadOnly([.. loads]);
         NodeNames = nodes;
-        SourceNames = new NetworkNames("source", Sources.Select(s => s.Name));
-        BranchNames = new NetworkNames("branch", Branches.Select(b => b.Name));
-        LoadNames = new NetworkNames("load", Loads.Select(l => l.Name));
+        SourceNames = new NetworkNames("source", [.. Sources.Select(s => s.Name)]);
+        BranchNames = new NetworkNames("branch", [.. Branches.Select(b => b.Name)]);
+        LoadNames = new NetworkNames("load", [.. Loads.Select(l => l.Name)]);
         _plan = (NetworkPlan?)Ladder.TryCreate(circuit) ?? Mesh.TryCreate(circuit, new bool[circuit.SourceCount])!;
     }
 
@@ -93,7 +93,7 @@ public sealed class DcNetwork
         NetworkLoad[] changed = [.. Loads];
         foreach (KeyValuePair<string, Load> load in Require.NotNull(loads, nameof(loads)))
         {
-            int k = LoadNames.IndexOf(load.Key);
+            int k = LoadNames.IndexOf(load.Key, nameof(loads));
             changed[k] = new NetworkLoad(load.Key, changed[k].PositiveNode, changed[k].NegativeNode, Require.NotNull(load.Value, nameof(loads)));
         }
 
@@ -104,21 +104,23 @@ public sealed class DcNetwork
     /// <remarks>
     /// Newton's method from the voltages without load; damped only in that, where its failure would prove nothing
     /// (several sources, or resistance shares between floating nodes), the loads are raised from zero in steps.
-    /// A source that would sink current is blocked: the sources are looked at in the order in which they were added,
-    /// and the first whose state contradicts itself changes it, until none does.
+    /// A source that cannot sink current is blocked where others would feed back into it. With several sources the
+    /// branch from zero load may end before the load is reached: the answer is then the operating point of highest
+    /// voltages, and <see cref="NetworkSolution.IsReachedByJump"/> says so.
     /// </remarks>
     public NetworkSolution Solve()
     {
         var search = new OperatingPointSearch(_circuit, _plan);
-        bool found = search.TryFind(1);
-        return new NetworkSolution(this, found ? search.State() : null, search.Blocked, search.Iterations);
+        bool found = search.TryOperate();
+        return new NetworkSolution(this, found ? search.State() : null, search);
     }
 
     /// <summary>The factor by which all constant-power shares together could grow before no operating point is left. [1]</summary>
     /// <remarks>
     /// The other shares stay as they are. 1 at the limit, less than 1 beyond it; 0 where the other shares alone leave no
-    /// operating point; null where nothing can collapse, for want of constant-power shares or of resistance, or only at
-    /// more than 1e15 times the load. Accurate to about 1e-9 of itself; where the operating point is lost otherwise than
+    /// operating point; null only where nothing can collapse, for want of constant-power shares or of resistance, or only at
+    /// more than 1e15 times the load. With several sources it is the end of the branch that holds the operating point;
+    /// without an operating point, of the branch that goes furthest. A source that comes on lets a branch go on. Accurate to about 1e-9 of itself; where the operating point is lost otherwise than
     /// at a fold (a load whose larger share changes, a voltage that reaches zero) found by
     /// halving to 1e-11.
     /// Costs some ten solutions. Source: <see cref="Sources.MaximumPower"/> for the one load that has a closed form.

@@ -80,7 +80,9 @@ public class CollapseTests(ITestOutputHelper output)
         }
 
         output.WriteLine($"{shape}: at most {most} iterations");
-        Assert.True(most <= 10, $"{most} iterations");
+
+        // With two sources, of which one comes on under load, the branch from zero load is followed to see that it goes so far.
+        Assert.True(most <= (shape is "two sources" ? 50 : 10), $"{most} iterations");
     }
 
     [Theory]
