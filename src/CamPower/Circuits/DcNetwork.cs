@@ -27,6 +27,9 @@ public sealed class DcNetwork
     private readonly Circuit _circuit;
     private readonly NetworkPlan _plan;
 
+    // Made when the first name is asked for: a network of which only totals are read needs none.
+    private readonly Lazy<NetworkNames> _sourceNames, _branchNames, _loadNames;
+
     internal DcNetwork(Circuit circuit, NetworkNames nodes, string reference, IEnumerable<NetworkSource> sources,
         IEnumerable<NetworkBranch> branches, IEnumerable<NetworkLoad> loads)
     {
@@ -36,9 +39,9 @@ public sealed class DcNetwork
         Branches = Array.AsReadOnly([.. branches]);
         Loads = Array.AsReadOnly([.. loads]);
         NodeNames = nodes;
-        SourceNames = new NetworkNames("source", [.. Sources.Select(s => s.Name)]);
-        BranchNames = new NetworkNames("branch", [.. Branches.Select(b => b.Name)]);
-        LoadNames = new NetworkNames("load", [.. Loads.Select(l => l.Name)]);
+        _sourceNames = new Lazy<NetworkNames>(() => new NetworkNames("source", [.. Sources.Select(s => s.Name)]));
+        _branchNames = new Lazy<NetworkNames>(() => new NetworkNames("branch", [.. Branches.Select(b => b.Name)]));
+        _loadNames = new Lazy<NetworkNames>(() => new NetworkNames("load", [.. Loads.Select(l => l.Name)]));
         _plan = (NetworkPlan?)Ladder.TryCreate(circuit) ?? Mesh.TryCreate(circuit, new bool[circuit.SourceCount])!;
     }
 
@@ -50,9 +53,9 @@ public sealed class DcNetwork
         Branches = other.Branches;
         Loads = Array.AsReadOnly(loads);
         NodeNames = other.NodeNames;
-        SourceNames = other.SourceNames;
-        BranchNames = other.BranchNames;
-        LoadNames = other.LoadNames;
+        _sourceNames = other._sourceNames;
+        _branchNames = other._branchNames;
+        _loadNames = other._loadNames;
         _plan = other._plan;
     }
 
@@ -78,11 +81,11 @@ public sealed class DcNetwork
 
     internal NetworkNames NodeNames { get; }
 
-    internal NetworkNames SourceNames { get; }
+    internal NetworkNames SourceNames => _sourceNames.Value;
 
-    internal NetworkNames BranchNames { get; }
+    internal NetworkNames BranchNames => _branchNames.Value;
 
-    internal NetworkNames LoadNames { get; }
+    internal NetworkNames LoadNames => _loadNames.Value;
 
     /// <summary>The same network with other loads in some of its places; what was worked out for its shape serves again.</summary>
     /// <param name="loads">By name of the load, what it is to draw. Loads not named stay as they are.</param>

@@ -21,16 +21,20 @@ namespace CamPower.Circuits;
 /// </example>
 public sealed class DcNetworkBuilder
 {
+    private const int NoNode = -1;
     private const double LeastOhms = 1e-6, MostOhms = 1e8;
 
     private readonly NetworkNames _elements = new("element");
-    private readonly NetworkNames _nodes = new("node");
+    private NetworkNames _nodes = new("node");
+
+    // Whether a network that was built holds the names of the nodes too, so that a new one goes into a copy.
+    private bool _nodesAreShared;
     private readonly List<NetworkSource> _sources = [];
     private readonly List<NetworkBranch> _branches = [];
     private readonly List<NetworkLoad> _loads = [];
 
-    // The nodes of sources and branches, which come into being with them.
-    private readonly List<int> _sourcePlus = [], _sourceMinus = [], _branchFrom = [], _branchTo = [];
+    // The nodes of sources and branches, which come into being with them; of loads as far as they were there, otherwise -1.
+    private readonly List<int> _sourcePlus = [], _sourceMinus = [], _branchFrom = [], _branchTo = [], _loadPlus = [], _loadMinus = [];
 
     /// <summary>Adds an ideal source: its terminal voltage does not fall with the current. It cannot sink current.</summary>
     /// <param name="name">Its name, unique in the network. Not empty.</param>
@@ -74,9 +78,9 @@ public sealed class DcNetworkBuilder
         double volts = Require.SourceVolts(voltage.Volts, nameof(voltage));
         double ohms = Ohms(resistance.Ohms, nameof(resistance));
         Check(name, nameof(name), (positiveNode, nameof(positiveNode)), (negativeNode, nameof(negativeNode)));
-        _elements.Take(name);
-        _sourcePlus.Add(_nodes.IndexOrNew(positiveNode));
-        _sourceMinus.Add(_nodes.IndexOrNew(negativeNode));
+        Claim(name, nameof(name));
+        _sourcePlus.Add(NodeOf(positiveNode));
+        _sourceMinus.Add(NodeOf(negativeNode));
         _sources.Add(new NetworkSource(name, positiveNode, negativeNode, volts, ohms, maySink));
         return this;
     }
@@ -136,6 +140,7 @@ public sealed class DcNetworkBuilder
         double plus = Ohms(Snapped(run.OutgoingOhmsAt(celsius)).Ohms, nameof(run)), minus = Ohms(Snapped(run.ReturnOhmsAt(celsius)).Ohms, nameof(run));
         Check(name + " +", nameof(name), (positiveFrom, nameof(positiveFrom)), (positiveTo, nameof(positiveTo)));
         Check(name + " -", nameof(name), (negativeFrom, nameof(negativeFrom)), (negativeTo, nameof(negativeTo)));
+        if (_elements.Contains(name + " -")) throw Taken(name + " -", nameof(name));
         return AddBranch(name + " +", positiveFrom, positiveTo, plus).AddBranch(name + " -", negativeFrom, negativeTo, minus);
     }
 
@@ -154,7 +159,9 @@ public sealed class DcNetworkBuilder
     {
         Require.NotNull(load, nameof(load));
         Check(name, nameof(name), (positiveNode, nameof(positiveNode)), (negativeNode, nameof(negativeNode)));
-        _elements.Take(name);
+        Claim(name, nameof(name));
+        _loadPlus.Add(_nodes.TryIndexOf(positiveNode, out int plus) ? plus : NoNode);
+        _loadMinus.Add(_nodes.TryIndexOf(negativeNode, out int minus) ? minus : NoNode);
         _loads.Add(new NetworkLoad(name, positiveNode, negativeNode, load));
         return this;
     }
@@ -183,13 +190,14 @@ public sealed class DcNetworkBuilder
             BranchFrom = [.. _branchFrom],
             BranchTo = [.. _branchTo],
             BranchOhms = [.. _branches.Select(b => b.Ohms)],
-            LoadPlus = [.. _loads.Select(l => IndexOf(l.PositiveNode, l))],
-            LoadMinus = [.. _loads.Select(l => IndexOf(l.NegativeNode, l))],
+            LoadPlus = NodesOf(_loadPlus, load => load.PositiveNode),
+            LoadMinus = NodesOf(_loadMinus, load => load.NegativeNode),
             Loads = [.. _loads.Select(l => l.Load)],
         };
         RefuseIdealLoops(circuit);
         RefuseFloatingNodes(circuit, reference);
-        return new DcNetwork(circuit, _nodes.Freeze(), reference, _sources, _branches, _loads);
+        _nodesAreShared = true;
+        return new DcNetwork(circuit, _nodes, reference, _sources, _branches, _loads);
     }
 
     /// <summary>How much has been added so far; never throws.</summary>
@@ -209,21 +217,44 @@ public sealed class DcNetworkBuilder
         Require.Name(node.Name, node.Parameter);
         Require.Name(other.Name, other.Parameter);
         if (string.Equals(node.Name, other.Name, StringComparison.Ordinal)) throw new ArgumentException($"'{name}' has both ends at node '{node.Name}'.", other.Parameter);
-        if (_elements.Contains(name)) throw new ArgumentException($"The name '{name}' is taken.", parameter);
     }
+
+    private void Claim(string name, string parameter)
+    {
+        if (!_elements.Take(name)) throw Taken(name, parameter);
+    }
+
+    private static ArgumentException Taken(string name, string parameter) => new($"The name '{name}' is taken.", parameter);
 
     private DcNetworkBuilder AddBranch(string name, string from, string to, double ohms)
     {
-        _elements.Take(name);
-        _branchFrom.Add(_nodes.IndexOrNew(from));
-        _branchTo.Add(_nodes.IndexOrNew(to));
+        Claim(name, nameof(name));
+        _branchFrom.Add(NodeOf(from));
+        _branchTo.Add(NodeOf(to));
         _branches.Add(new NetworkBranch(name, from, to, ohms));
         return this;
     }
 
-    private int IndexOf(string node, NetworkLoad load) => _nodes.TryIndexOf(node, out int index)
-        ? index
-        : throw Refused($"The network has no node '{node}', which load '{load.Name}' names.");
+    private int NodeOf(string name)
+    {
+        if (_nodes.TryIndexOf(name, out int index)) return index;
+        if (_nodesAreShared) _nodes = _nodes.Copy();
+        _nodesAreShared = false;
+        _nodes.Take(name);
+        return _nodes.Count - 1;
+    }
+
+    private int[] NodesOf(List<int> known, Func<NetworkLoad, string> nodeOf)
+    {
+        for (int k = 0; k < known.Count; k++)
+        {
+            if (known[k] != NoNode) continue;
+            string node = nodeOf(_loads[k]);
+            known[k] = _nodes.TryIndexOf(node, out int index) ? index : throw Refused($"The network has no node '{node}', which load '{_loads[k].Name}' names.");
+        }
+
+        return [.. known];
+    }
 
 #pragma warning disable MA0015 // The fault is in what was added, not in an argument of Build.
     private static ArgumentException Refused(string message) => new(message);

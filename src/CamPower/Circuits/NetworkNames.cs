@@ -44,13 +44,6 @@ internal sealed class NetworkNames
         return true;
     }
 
-    /// <summary>The index of a name, which is noted where it was not there yet.</summary>
-    internal int IndexOrNew(string name)
-    {
-        Take(name);
-        return _indexOf[name];
-    }
-
     /// <summary>The index of a name.</summary>
     /// <exception cref="ArgumentException">The name is unknown.</exception>
     internal int IndexOf(string name, string parameter) => _indexOf.TryGetValue(Require.Name(name, parameter), out int index)
@@ -58,5 +51,5 @@ internal sealed class NetworkNames
         : throw new ArgumentException($"The network has no {_kind} '{name}'.", parameter);
 
     /// <summary>A copy that later names do not change.</summary>
-    internal NetworkNames Freeze() => new(this);
+    internal NetworkNames Copy() => new(this);
 }

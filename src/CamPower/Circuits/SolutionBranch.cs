@@ -41,7 +41,7 @@ internal static class SolutionBranch
             double steeper = Steepness(search, out _), last = fold;
             fold = steeper < slope && !double.IsInfinity(slope) ? next + (steeper * (next - reached) / (slope - steeper)) : double.PositiveInfinity;
             (reached, slope) = (next, steeper);
-            if (fold - reached < NearFold * fold && Math.Abs(fold - last) <= Agreement * fold && fold <= lost)
+            if (fold < upTo && fold - reached < NearFold * fold && Math.Abs(fold - last) <= Agreement * fold && fold <= lost)
             {
                 if (!search.TryPass(fold)) return fold;
 
@@ -51,7 +51,7 @@ internal static class SolutionBranch
             }
             else
             {
-                next = double.IsInfinity(fold) ? 2 * reached : reached + Math.Max(TowardsFold * (fold - reached), LeastAdvance * reached);
+                next = double.IsInfinity(fold) ? 2 * reached : fold >= upTo ? upTo : reached + Math.Max(TowardsFold * (fold - reached), LeastAdvance * reached);
                 if (next >= lost) next = reached + ((lost - reached) / 2);
             }
 
