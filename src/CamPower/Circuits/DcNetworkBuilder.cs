@@ -211,7 +211,7 @@ public sealed class DcNetworkBuilder
     }
 
     // Everything is checked before anything is added: what throws leaves the builder as it was.
-    private void Check(string name, string parameter, (string Name, string Parameter) node, (string Name, string Parameter) other)
+    private static void Check(string name, string parameter, (string Name, string Parameter) node, (string Name, string Parameter) other)
     {
         Require.Name(name, parameter);
         Require.Name(node.Name, node.Parameter);
