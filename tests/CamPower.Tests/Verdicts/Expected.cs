@@ -22,5 +22,8 @@ internal sealed record Expected(string Rule, Severity Severity, string About, do
         (Rule == "*" || Rule.Split('|').Contains(finding.Rule)) && (About == "*" || string.Equals(About, finding.About.Name, StringComparison.Ordinal));
 
     private static bool IsNear(double? expected, UnitsNet.IQuantity? found) =>
-        expected is not double number || (found is not null && Math.Abs((double)found.Value - number) <= HandShare * Math.Max(Math.Abs(number), 0.1));
+        expected is not double number || (found is not null && Math.Abs(Number(found) - number) <= HandShare * Math.Abs(number));
+
+    // A policy may be stated in millivolts.
+    private static double Number(UnitsNet.IQuantity quantity) => quantity is UnitsNet.ElectricPotential potential ? potential.Volts : (double)quantity.Value;
 }

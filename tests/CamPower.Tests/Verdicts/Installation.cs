@@ -38,7 +38,7 @@ internal sealed record Installation
     /// <summary>One camera on a battery of 12 V and 7 Ah behind a fuse: from 11.4 V to 13.8 V, and no limit but its own resistance.</summary>
     internal static Installation Battery(ProtectiveDevice fuse) => Star(1).WithBox(b => b with
     {
-        Volts = 12.6, TolerancePercent = 9.5, Overload = OverloadBehaviour.Unlimited, SourceOhms = 0.025, Microfarads = 0, RipplePercent = 0, Protection = fuse,
+        Volts = 12.6, TolerancePercent = 9.5, Overload = OverloadBehaviour.Unlimited, SourceOhms = 0.025, Microfarads = null, RipplePercent = 0, Protection = fuse,
     }).EachDrop(d => d with { Accepts = (9, 15) });
 
     internal Installation WithBox(Func<PowerBox, PowerBox> change) => this with { Boxes = [change(Boxes[0]), .. Boxes.Skip(1)] };

@@ -31,6 +31,10 @@ internal static class Parts
     internal static Fuse Quick(double amperes, double? melting = 0.5, double breaking = 1500) =>
         Of($"F{amperes}A", amperes, FuseCharacteristic.IecQuickActing, melting * amperes * amperes, breaking);
 
+    /// <summary>A fuse of which nobody says what the air around it does.</summary>
+    internal static Fuse Unrerated(double amperes) => new($"F{amperes}A, no re-rating", ElectricCurrent.FromAmperes(amperes), FuseCharacteristic.IecQuickActing,
+        ElectricPotential.FromVolts(250), ElectricCurrent.FromAmperes(1500), ElectricResistance.FromOhms(0.12 / amperes), JouleIntegral.FromAmpereSquaredSeconds(0.5));
+
     internal static Fuse Lag(double amperes) => Of($"T{amperes}A", amperes, FuseCharacteristic.IecTimeLag, 5 * amperes * amperes, 1500);
 
     internal static Fuse UlFast(double amperes) => Of($"UL fast {amperes} A", amperes, FuseCharacteristic.UlFast, 0.5 * amperes * amperes, 1000);

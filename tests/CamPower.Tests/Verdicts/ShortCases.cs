@@ -17,11 +17,12 @@ internal static class ShortCases
         new VerdictCase("far-end short of 22 W that never clears",
             "11.76 V / (2.07 + 0.04) Ω = 5.6 A, F4A opens for certain from 8.4 A; 18 AWG carries 9 A. The spot gets up to 12.24^2 / (4 x 1.70) = 22 W (a policy: 15 W, 100 W).",
             Fused(1, Parts.Quick(4)).EachDrop(d => d with { Meters = 45, Accepts = (9, 14) })).Caution("far-end-short-does-not-clear", "box output 1", 5.57),
-        new VerdictCase("far-end short of 127 W that never clears",
-            "24 V, 90 m of 2.5 mm2: 15.8 A hot and 19.9 A cold, F10A opens for certain from 21 A; the spot gets up to 24.48^2 / (4 x 1.18) = 127 W.",
+        new VerdictCase("far-end short of 119 W that never clears",
+            "100 m of 2.5 mm2 (7.03 mΩ/m, 2 % of lay in it): 23.52 V / 1.57 Ω = 15.0 A hot, 19.4 A cold; F10A opens for certain from 21 A, 2.5 mm2 carries 18 A at 45 °C. "
+            + "The spot gets up to 24.48^2 / (4 x 1.26) = 119 W.",
             Fused(1, Parts.Quick(10)).WithBox(b => b with { Volts = 24, Rated = 30, Overload = Parts.Holds(33), OutputLimit = 8 })
-                .EachDrop(d => d.OfWatts(20) with { Cable = Parts.MetricPair(2.5), Meters = 90, Accepts = (20, 28), Starts = (18, 16) }))
-            .Failure("far-end-short-does-not-clear", "box output 1", 15.8),
+                .EachDrop(d => d.OfWatts(20) with { Cable = Parts.MetricPair(2.5), Meters = 100, Accepts = (20, 28), Starts = (18, 16) }))
+            .Failure("far-end-short-does-not-clear", "box output 1", 15.0),
         new VerdictCase("short that darkens its neighbours without end",
             "The supply holds 3.3 A, 1.65 times the F2A, which opens for certain from 4.2 A: the other three are dark until somebody comes.",
             Star(4).WithBox(b => b with { Rated = 3, Overload = Parts.Holds(3.3), Protection = Parts.Quick(2) }))
