@@ -3,7 +3,8 @@ using UnitsNet;
 
 namespace CamPower.Tests.Verdicts;
 
-/// <summary>A cable and the device at its end: a 12 V camera of 3.5 W, 6 W with infrared, on 20 m of 18 AWG, everything declared.</summary>
+/// <summary>A cable and the device at its end: a 12 V camera of 3.5 W, 6 W with infrared, on 20 m of 18 AWG, everything
+/// declared.</summary>
 internal sealed record Drop
 {
     internal string Name { get; init; } = "camera 1";
@@ -14,6 +15,9 @@ internal sealed record Drop
 
     /// <summary>The drop at whose end this cable begins; null where it begins at the output.</summary>
     internal string? Behind { get; init; }
+
+    /// <summary>The drop at whose end its negative joins another; null where it comes back along its own.</summary>
+    internal string? ReturnsAt { get; init; }
 
     internal double Meters { get; init; } = 20;
 
@@ -53,18 +57,22 @@ internal sealed record Drop
 
     internal string RunName => $"{Box} output {Output} to {Place}";
 
-    internal Drop Drawing(double amperes) => this with { Base = Load.ConstantCurrent(ElectricCurrent.FromAmperes(amperes)), Infrared = Load.None };
+    internal Drop Drawing(double amperes) =>
+        this with { Base = Load.ConstantCurrent(ElectricCurrent.FromAmperes(amperes)), Infrared = Load.None };
 
     internal Drop OfWatts(double watts) => this with { Base = Load.ConstantPower(Power.FromWatts(watts)), Infrared = Load.None };
 
     internal SiteRun ToRun()
     {
         var segment = new CableSegment(Cable, Length.FromMeters(Meters));
-        CableRun run = JointOhms > 0 ? new CableRun(segment, new Joint("splice", ElectricResistance.FromOhms(JointOhms))) : new CableRun(segment);
-        return new SiteRun(Behind is null ? RunOrigin.Output(Box, Output) : RunOrigin.Junction($"{Behind} place"), Place, run, laying: Laying);
+        CableRun run = JointOhms > 0
+            ? new CableRun(segment, new Joint("splice", ElectricResistance.FromOhms(JointOhms))) : new CableRun(segment);
+        return new SiteRun(Behind is null ? RunOrigin.Output(Box, Output) : RunOrigin.Junction($"{Behind} place"), Place, run,
+            returnAt: ReturnsAt is null ? null : $"{ReturnsAt} place", laying: Laying);
     }
 
-    internal SiteDevice ToDevice() => new(Name, new Device($"model of {Name}", Kind, new ShareDraw(Base, Infrared, Motor, Heater, StartUp),
+    internal SiteDevice ToDevice() =>
+        new(Name, new Device($"model of {Name}", Kind, new ShareDraw(Base, Infrared, Motor, Heater, StartUp),
         Range(Accepts), Range(AcceptsAc), Starting(), Plug, Inrush), Place, LeadsReversed);
 
     private Starting? Starting() => Starts is { } starts

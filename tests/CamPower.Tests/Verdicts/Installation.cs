@@ -33,12 +33,15 @@ internal sealed record Installation
 
     /// <summary>One camera behind an adapter of 12 V, 2 A that holds 2.4 A, and no protective device.</summary>
     internal static Installation Adapter() => Star(1)
-        .WithBox(b => b with { IsAdapter = true, Rated = 2, Overload = Parts.Holds(2.4), Protection = ProtectiveDevice.None, Microfarads = 1000, SourceOhms = 0.05 });
+        .WithBox(b => b with { IsAdapter = true, Rated = 2, Overload = Parts.Holds(2.4), Protection = ProtectiveDevice.None,
+            Microfarads = 1000, SourceOhms = 0.05 });
 
-    /// <summary>One camera on a battery of 12 V and 7 Ah behind a fuse: from 11.4 V to 13.8 V, and no limit but its own resistance.</summary>
+    /// <summary>One camera on a battery of 12 V and 7 Ah behind a fuse: from 11.4 V to 13.8 V, and no limit but its own
+    /// resistance.</summary>
     internal static Installation Battery(ProtectiveDevice fuse) => Star(1).WithBox(b => b with
     {
-        Volts = 12.6, TolerancePercent = 9.5, Overload = OverloadBehaviour.Unlimited, SourceOhms = 0.025, Microfarads = null, RipplePercent = 0, Protection = fuse,
+        Volts = 12.6, TolerancePercent = 9.5, Overload = OverloadBehaviour.Unlimited, SourceOhms = 0.025, Microfarads = null,
+            RipplePercent = 0, Protection = fuse,
     }).EachDrop(d => d with { Accepts = (9, 15) });
 
     internal Installation WithBox(Func<PowerBox, PowerBox> change) => this with { Boxes = [change(Boxes[0]), .. Boxes.Skip(1)] };
@@ -50,6 +53,7 @@ internal sealed record Installation
 
     internal Installation In(params Condition[] conditions) => this with { Conditions = conditions };
 
-    internal Site ToSite() => new("site", Conditions, Boxes.Select(b => b.ToBox()), Drops.Select(d => d.ToRun()), Drops.Select(d => d.ToDevice()),
+    internal Site ToSite() =>
+        new("site", Conditions, Boxes.Select(b => b.ToBox()), Drops.Select(d => d.ToRun()), Drops.Select(d => d.ToDevice()),
         Links, Bonds, altitude: Length.FromMeters(200), ties: Ties);
 }

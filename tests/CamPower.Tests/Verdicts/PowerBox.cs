@@ -28,6 +28,8 @@ internal sealed record PowerBox
 
     internal double? RipplePercent { get; init; } = 0.5;
 
+    internal (double Lowest, double Highest) Inlet { get; init; } = (90, 264);
+
     internal double Efficiency { get; init; } = 0.88;
 
     internal bool IsAdapter { get; init; }
@@ -53,14 +55,16 @@ internal sealed record PowerBox
         DistributionBox box = IsAdapter
             ? DistributionBox.Adapter(Name, Supply(), Protection, Claims)
             : new DistributionBox(Name, Supply(),
-                Enumerable.Range(1, Outputs).Select(n => new BoxOutput(n, ElectricCurrent.FromAmperes(OutputLimit), Protection, Claims)), Terminals);
+                Enumerable.Range(1, Outputs).Select(n => new BoxOutput(n, ElectricCurrent.FromAmperes(OutputLimit), Protection, Claims)),
+                    Terminals);
         if (Enclosure is not null) box = box.In(Enclosure);
         if (Cabinet is not null) box = box.In(Cabinet);
         return Outlet is null ? box : box.PluggedInto(Outlet);
     }
 
-    private Supply Supply() => new($"{Volts} V {Rated} A", Kind == CurrentKind.Dc ? Dc() : Ac(), Derating.GenericEnclosed, new SupplyInlet(
-        efficiency: Flat(Efficiency), powerFactor: Flat(0.95)));
+    private Supply Supply() =>
+        new($"{Volts} V {Rated} A", Kind == CurrentKind.Dc ? Dc() : Ac(), Derating.GenericEnclosed, new SupplyInlet(
+        new VoltageRange(V(Inlet.Lowest), V(Inlet.Highest)), efficiency: Flat(Efficiency), powerFactor: Flat(0.95)));
 
     private DcOutput Dc() => new(V(Volts), ElectricCurrent.FromAmperes(Rated), Ratio.FromPercent(TolerancePercent),
         trim: Trim is { } trim ? new VoltageRange(V(trim.Lowest), V(trim.Highest)) : null,
@@ -69,7 +73,8 @@ internal sealed record PowerBox
         sourceResistance: Resistance(), overload: Overload,
         capacitance: Microfarads is double micro ? ElectricCapacitance.FromMicrofarads(micro) : null);
 
-    private AcOutput Ac() => new(V(Volts), ElectricCurrent.FromAmperes(Rated), Ratio.FromPercent(TolerancePercent), Resistance(), Overload);
+    private AcOutput Ac() =>
+        new(V(Volts), ElectricCurrent.FromAmperes(Rated), Ratio.FromPercent(TolerancePercent), Resistance(), Overload);
 
     private ElectricResistance? Resistance() => SourceOhms is double ohms ? ElectricResistance.FromOhms(ohms) : null;
 

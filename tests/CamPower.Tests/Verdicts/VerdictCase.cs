@@ -16,9 +16,12 @@ internal sealed record VerdictCase(string Name, string Why, Installation Install
     internal VerdictCase Gives(Severity severity, string rule, string about, double? measured = null, double? limit = null) =>
         this with { Findings = [.. Findings, new Expected(rule, severity, about, measured, limit)] };
 
-    internal VerdictCase Danger(string rule, string about, double? measured = null, double? limit = null) => Gives(Severity.Danger, rule, about, measured, limit);
+    internal VerdictCase Danger(string rule, string about, double? measured = null, double? limit = null) =>
+        Gives(Severity.Danger, rule, about, measured, limit);
 
-    internal VerdictCase Failure(string rule, string about, double? measured = null, double? limit = null) => Gives(Severity.Failure, rule, about, measured, limit);
+    internal VerdictCase Failure(string rule, string about, double? measured = null, double? limit = null) =>
+        Gives(Severity.Failure, rule, about, measured, limit);
 
-    internal VerdictCase Caution(string rule, string about, double? measured = null, double? limit = null) => Gives(Severity.Caution, rule, about, measured, limit);
+    internal VerdictCase Caution(string rule, string about, double? measured = null, double? limit = null) =>
+        Gives(Severity.Caution, rule, about, measured, limit);
 }

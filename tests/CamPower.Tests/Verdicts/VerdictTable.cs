@@ -8,7 +8,8 @@ internal static class VerdictTable
     internal static IReadOnlyList<VerdictCase> All { get; } =
     [
         .. SoundBoxes.All, .. SoundProtection.All, .. SoundNeighbours.All,
-        .. VoltageCases.All, .. StartCases.All, .. LoadCases.All, .. HeatCases.All, .. ConductorCases.All, .. ShortCases.All, .. InrushCases.All, .. WiringCases.All,
+        .. VoltageCases.All, .. StartCases.All, .. LoadCases.All, .. HeatCases.All, .. ConductorCases.All, .. ShortCases.All,
+            .. InrushCases.All, .. WiringCases.All,
         .. PowerLimitCases.All,
     ];
 }

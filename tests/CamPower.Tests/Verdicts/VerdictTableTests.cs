@@ -14,7 +14,8 @@ public class VerdictTableTests
     {
         VerdictCase expected = VerdictTable.All.Single(c => c.Name == name);
         var found = RuleSet.Standard.Check(expected.Installation.ToSite().Assess()).ToList();
-        List<Finding> above = [.. found.Where(f => f.Severity > Severity.Note || expected.Findings.Any(e => e.Severity == Severity.Note && e.IsMetBy(f)))];
+        List<Finding> above = [.. found
+            .Where(f => f.Severity > Severity.Note || expected.Findings.Any(e => e.Severity == Severity.Note && e.IsMetBy(f)))];
         List<Expected> missing = [.. expected.Findings.Where(e => !above.Any(e.IsMetBy))];
         List<Finding> unexpected = [.. above.Where(f => !expected.Findings.Any(e => e.IsMetBy(f)))];
         Assert.True(missing.Count + unexpected.Count == 0,
@@ -25,11 +26,14 @@ public class VerdictTableTests
     public void Table_HoldsSixtyInstallationsAndHalfOfThemAreSound()
     {
         Assert.True(VerdictTable.All.Count >= 60, $"{VerdictTable.All.Count}");
-        Assert.True(2 * VerdictTable.All.Count(c => c.IsSound) >= VerdictTable.All.Count - 1, $"{VerdictTable.All.Count(c => c.IsSound)} of {VerdictTable.All.Count}");
+        Assert.True(2 * VerdictTable.All.Count(c => c.IsSound) >= VerdictTable.All.Count - 1,
+            $"{VerdictTable.All.Count(c => c.IsSound)} of {VerdictTable.All.Count}");
         Assert.Equal(VerdictTable.All.Count, VerdictTable.All.Select(c => c.Name).Distinct().Count());
     }
 
-    private static string Words(Finding finding) => $"{finding.Severity}: {finding.Rule} about {finding.About.Name}, measured {finding.Measured}, limit {finding.Limit} ({finding.Condition}): {finding.Message}";
+    private static string Words(Finding finding) =>
+        $"{finding.Severity}: {finding.Rule} about {finding.About.Name}, measured {finding.Measured}, limit {finding.Limit} ({finding.Condition}): {finding.Message}";
 
-    private static string Lines(string title, IEnumerable<object> items) => string.Concat(items.Select(item => FormattableString.Invariant($"  {title}: {item}\n")));
+    private static string Lines(string title, IEnumerable<object> items) =>
+        string.Concat(items.Select(item => FormattableString.Invariant($"  {title}: {item}\n")));
 }

@@ -13,7 +13,13 @@ internal static class Year
 
     internal static Condition ColdStart { get; } = At("power comes back", DrawShares.Infrared | DrawShares.StartUp, cable: 20, box: 25);
 
-    internal static Condition At(string name, DrawShares on, double cable, double box, double sun = 0) => new(name, on, new Surroundings(
+    /// <summary>Power comes back, and what starts takes five seconds.</summary>
+    internal static Condition BriefStart { get; } = At("start of 5 s", DrawShares.Infrared | DrawShares.StartUp, cable: 30, box: 35,
+        seconds: 5);
+
+    internal static Condition At(string name, DrawShares on, double cable, double box, double sun = 0, double? seconds = null) =>
+        new(name, on, new Surroundings(
         Temperature.FromDegreesCelsius(cable), Temperature.FromDegreesCelsius(box), Temperature.FromDegreesCelsius(cable),
-        sun > 0 ? Irradiance.FromWattsPerSquareMeter(sun) : null));
+        sun > 0 ? Irradiance.FromWattsPerSquareMeter(sun) : null), duration: seconds is double lasts
+            ? Duration.FromSeconds(lasts) : null);
 }
