@@ -17,7 +17,7 @@ public class SiteFileBenchmarks
     [GlobalSetup]
     public void WriteFile()
     {
-        _site = SiteBenchmarks.MadeUpSite();
+        _site = MadeUpSite.Declared(new SiteSize(Boxes: 2, Outputs: 16));
         _utf8 = Encoding.UTF8.GetBytes(SiteFile.Write(_site));
     }
 
