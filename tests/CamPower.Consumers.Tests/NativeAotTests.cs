@@ -42,7 +42,7 @@ public sealed partial class NativeAotTests(NativeAotTests.Publication published)
     public async Task FaultySiteFile_IsRefusedWithItsFaults()
     {
         CommandResult native = await Command.RunAsync(published.Program, ".", Project + "/NativeAot.csproj");
-        Assert.Equal((1, "$ (line 1, column 1): this is not JSON: '<' is an invalid start of a value.\n"), (native.ExitStatus, native.Output));
+        Assert.Equal((1, "$ (line 1, column 1): this is not JSON: '<' is not expected here\n"), (native.ExitStatus, native.Output));
     }
 
     [GeneratedRegex(@": warning (\w+: .*?)(?:\. | \[|$)", RegexOptions.Multiline)]

@@ -10,14 +10,14 @@ public class NotJsonTests
     [Theory]
     [InlineData("¶", "it is empty")]
     [InlineData("¶ \n ", "it is empty")]
-    [InlineData("{\n  ¶// a comment\n}", "")]
-    [InlineData("{\n  \"formatVersion\": 1,\n¶}", "")]
-    [InlineData("{\n  \"cables\": [1, ¶]}", "")]
-    [InlineData("{ \"a\": 1 } ¶{", "")]
-    [InlineData("{ \"formatVersion\": 1¶", "")]
-    [InlineData("{ ¶'name': 1 }", "")]
-    [InlineData("{ \"naïve\": ¶yes }", "")]
-    [InlineData("{ \"a\": 0¶1 }", "")]
+    [InlineData("{\n  ¶// a comment\n}", "a comment is not allowed; take it out")]
+    [InlineData("{\n  \"formatVersion\": 1,\n¶}", "a comma stands before the end of a list or object; take it out")]
+    [InlineData("{\n  \"cables\": [1, ¶]}", "a comma stands before the end of a list or object; take it out")]
+    [InlineData("{ \"a\": 1 } ¶{", "'{' is not expected here")]
+    [InlineData("{ \"formatVersion\": 1¶", "it ends too early; close every text, list and object")]
+    [InlineData("{ ¶'name': 1 }", "a single quote is not allowed here; write \" around texts")]
+    [InlineData("{ \"naïve\": ¶yes }", "'y' is not expected here")]
+    [InlineData("{ \"a\": 0¶1 }", "'1' is not expected here")]
     [InlineData("{ \"a\": ¶\"\\ud800\" }", "an escape that is no character")]
     [InlineData("{ ¶\"\\udc00\": 1 }", "an escape that is no character")]
     public void TheOneFault_HasItsPlace(string marked, string message)
@@ -45,6 +45,19 @@ public class NotJsonTests
     {
         SiteFileFault fault = Assert.Single(SiteFile.Read("{\n \"a\": \"\uD800\" }").Faults);
         Assert.Equal((2, 8, "this is not JSON: half of a surrogate pair stands alone here"), (fault.Line, fault.Column, fault.Message));
+    }
+
+    [Theory]
+    [InlineData("utf-16", true)]
+    [InlineData("utf-16", false)]
+    [InlineData("utf-16BE", true)]
+    [InlineData("utf-16BE", false)]
+    public void Utf16_IsNamed(string encoding, bool hasMark)
+    {
+        var utf16 = Encoding.GetEncoding(encoding);
+        byte[] bytes = [.. hasMark ? utf16.GetPreamble() : [], .. utf16.GetBytes(Samples.Minimal)];
+        SiteFileFault fault = Assert.Single(SiteFile.Read(new MemoryStream(bytes)).Faults);
+        Assert.Equal((1, 1, "this is not JSON: it is UTF-16; save it as UTF-8"), (fault.Line, fault.Column, fault.Message));
     }
 
     [Fact]

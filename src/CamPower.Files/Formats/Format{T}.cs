@@ -10,7 +10,6 @@ namespace CamPower.Files.Formats;
 internal abstract class Format<T>(string expected, params JsonTokenType[] kinds)
 {
     internal string Expected => expected;
-
     internal JsonTokenType[] Kinds => kinds;
 
     /// <summary>What the schema adds to the description of a member.</summary>

@@ -105,7 +105,7 @@ internal static class JsonTree
         {
             '\'' => "a single quote is not allowed here; write \" around texts",
             < ' ' => "a text ends on the line where it begins; write \\n for a new line and \\t for a tab",
-            _ => $"'{found}' is not expected here",
+            _ => $"'{found.ToString()}' is not expected here",
         };
     }
 }

@@ -72,7 +72,8 @@ internal sealed class LoadFormat() : Format<Load>($"a list, or {Quantity}", Json
             if (Quantities.Resistance.Knows(unit, inAnyCase)) return Quantities.Resistance.Parse(text);
         }
 
-        throw new FormatException($"{Phrase.Quoted(text)} is no draw: write {Quantity["text: ".Length..]}");
+        throw new FormatException(
+            unit.StartsWith(',') ? Phrase.Comma(text, "W") : $"{Phrase.Quoted(text)} is no draw: write {Quantity["text: ".Length..]}");
     }
 
     // A share of zero is written only where it was given in a unit of its own, or where there is nothing else.

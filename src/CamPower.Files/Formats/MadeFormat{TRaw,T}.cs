@@ -8,10 +8,7 @@ internal sealed class MadeFormat<TRaw, T>(Format<TRaw> raw, Func<TRaw, T> make, 
     : Format<T>(raw.Expected, raw.Kinds)
 {
     internal override JsonObject Schema() => raw.Schema();
-
     internal override void Write(SiteWriter writer, T value) => raw.Write(writer, takeApart(value));
-
     internal override T StandIn(Place at) => make(raw.StandIn(at));
-
     protected override object? ReadFrom(Place at) => raw.Read(at) is TRaw read && !at.IsFaulty ? at.Try<object>(() => make(read)!) : null;
 }

@@ -10,7 +10,6 @@ internal abstract class Member(string name, int index)
 
     /// <summary>Its number among the members of its object, from 0.</summary>
     internal int Index => index;
-
     internal required bool IsRequired { get; init; }
 
     /// <summary>What it is called as a parameter of the library.</summary>
@@ -23,8 +22,5 @@ internal abstract class Member(string name, int index)
     internal required Func<JsonObject> Schema { get; init; }
 
     /// <summary>Whether the file gives the member, right or wrong.</summary>
-    internal bool IsGiven(Place part) => !part[this].IsMissing;
-
-    /// <summary>Whether there is a fault in the member.</summary>
-    internal bool IsFaulty(Place part) => part[this].IsFaulty;
+    internal bool IsGiven(Place part) => part.Has(this);
 }

@@ -7,7 +7,6 @@ namespace CamPower.Files.Formats;
 internal sealed class NameFormat() : Format<string>("text", JsonTokenType.String)
 {
     internal override JsonObject Schema() => new() { ["type"] = "string", ["pattern"] = @"\S" };
-
     internal override void Write(SiteWriter writer, string value) => writer.WriteName(value);
 
     /// <summary>The path: a name that nobody refers to.</summary>

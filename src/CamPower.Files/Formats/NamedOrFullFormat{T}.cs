@@ -16,6 +16,5 @@ internal sealed class NamedOrFullFormat<T>(WordFormat<T> words, Format<T> full)
     }
 
     internal override T StandIn(Place at) => words.StandIn(at);
-
     protected override object? ReadFrom(Place at) => at.Kind == JsonTokenType.String ? words.Read(at) : full.Read(at);
 }

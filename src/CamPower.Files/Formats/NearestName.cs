@@ -10,17 +10,17 @@ internal static class NearestName
     // Enough for people; a hostile file cannot make the search long.
     private const int LongestName = 100, MostNames = 200;
 
-    /// <summary>The nearest name, at most half of the letters away and the first of several as near; null where there is none.</summary>
+    /// <summary>The nearest name, at most half of the letters away and the first of several as near, or else the first that
+    /// has the name as a word; null where there is none.</summary>
     internal static string? Of(string name, IEnumerable<string> known)
     {
         if (name.Length > LongestName) return null;
-        return known.Take(MostNames)
-            .Where(k => k.Length <= LongestName)
-            .Select(k => (Name: k, Distance: Distance(name.ToUpperInvariant(), k.ToUpperInvariant())))
+        string[] names = [.. known.Take(MostNames).Where(k => k.Length <= LongestName)];
+        return names.Select(k => (Name: k, Distance: Distance(name.ToUpperInvariant(), k.ToUpperInvariant())))
             .Where(x => x.Distance <= Math.Max(1, Math.Max(name.Length, x.Name.Length) / 2))
             .OrderBy(x => x.Distance)
             .Select(x => x.Name)
-            .FirstOrDefault();
+            .FirstOrDefault() ?? Array.Find(names, k => $" {k} ".Contains($" {name} ", StringComparison.OrdinalIgnoreCase));
     }
 
     /// <summary>Letters to insert, delete, replace or swap with their neighbour: the optimal string alignment distance.</summary>

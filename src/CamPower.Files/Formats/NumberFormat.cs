@@ -14,7 +14,6 @@ internal sealed class NumberFormat(int? version = null) : Format<int>("a whole n
         : new() { ["type"] = "integer" };
 
     internal override void Write(SiteWriter writer, int value) => writer.Json.WriteNumberValue(value);
-
     internal override int StandIn(Place at) => 1;
 
     protected override object? ReadFrom(Place at)

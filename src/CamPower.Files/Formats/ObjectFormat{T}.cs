@@ -31,23 +31,23 @@ internal sealed class ObjectFormat<T> : Format<T>
 
     /// <summary>A member that every such object has.</summary>
     internal Member<TValue> Required<TValue>(string name, string description, Format<TValue> format, Func<T, TValue> get) =>
-        Add(true, name, description, format, format.StandIn, (writer, part) => format.Write(Named(writer, name), get(part)));
+        Add(true, name, description, format, StandInOf(format), (writer, part) => format.Write(Named(writer, name), get(part)));
 
     /// <summary>A member that may be left out: null then, and where it is wrong.</summary>
     internal Member<TValue?> Optional<TValue>(string name, string description, Format<TValue> format, Func<T, TValue?> get)
-        where TValue : class => Add<TValue, TValue?>(false, name, description, format, _ => null, IfAny(name, format, part => get(part)));
+        where TValue : class => Add<TValue, TValue?>(false, name, description, format, (_, _) => null, IfAny(name, format, part => get(part)));
 
     /// <inheritdoc cref="Optional{TValue}(string, string, Format{TValue}, Func{T, TValue})"/>
     internal Member<TValue?> Optional<TValue>(string name, string description, Format<TValue> format, Func<T, TValue?> get)
-        where TValue : struct => Add<TValue, TValue?>(false, name, description, format, _ => null, IfAny(name, format, part => get(part)));
+        where TValue : struct => Add<TValue, TValue?>(false, name, description, format, (_, _) => null, IfAny(name, format, part => get(part)));
 
     /// <summary>A member that belongs to one of the forms.</summary>
     internal Member<TValue> OfForm<TValue>(string name, string description, Format<TValue> format, Func<T, TValue?> get)
-        where TValue : class => Add(false, name, description, format, format.StandIn, IfAny(name, format, part => get(part)));
+        where TValue : class => Add(false, name, description, format, StandInOf(format), IfAny(name, format, part => get(part)));
 
     /// <inheritdoc cref="OfForm{TValue}(string, string, Format{TValue}, Func{T, TValue})"/>
     internal Member<TValue> OfForm<TValue>(string name, string description, Format<TValue> format, Func<T, TValue?> get)
-        where TValue : struct => Add(false, name, description, format, format.StandIn, IfAny(name, format, part => get(part)));
+        where TValue : struct => Add(false, name, description, format, StandInOf(format), IfAny(name, format, part => get(part)));
 
     /// <summary>States the forms, of which an object takes exactly one.</summary>
     internal void OneOf(params Form[] forms) => _forms = forms;
@@ -91,7 +91,7 @@ internal sealed class ObjectFormat<T> : Format<T>
     }
 
     private Member<TMember> Add<TValue, TMember>(bool isRequired, string name, string description, Format<TValue> format,
-        Func<Place, TMember> standIn, Action<SiteWriter, T> write)
+        Func<Place, Member, TMember> standIn, Action<SiteWriter, T> write)
     {
         var member = new Member<TMember>(name, _members.Count, standIn)
         {
@@ -114,6 +114,8 @@ internal sealed class ObjectFormat<T> : Format<T>
     {
         if (get(part) is TValue value) format.Write(Named(writer, name), value);
     };
+
+    private static Func<Place, Member, TValue> StandInOf<TValue>(Format<TValue> format) => (part, member) => format.StandIn(part[member]);
 
     private static SiteWriter Named(SiteWriter writer, string name)
     {

@@ -16,9 +16,7 @@ internal sealed class PartList<T>(string noun, ObjectFormat<T> part, Func<T, str
     private readonly ListFormat<T> _list = new(part);
 
     internal string Noun => noun;
-
     internal ObjectFormat<T> Part => part;
-
     internal Func<T, string?> NameOf => nameOf;
 
     /// <summary>The same part under a name of our own; null where every part has a name.</summary>
@@ -32,11 +30,8 @@ internal sealed class PartList<T>(string noun, ObjectFormat<T> part, Func<T, str
 
     /// <summary>How a member refers to a part of the list: by its name.</summary>
     internal Format<T> Reference => new ReferenceFormat<T>(this);
-
     internal override JsonObject Schema() => _list.Schema();
-
     internal override void Write(SiteWriter writer, IReadOnlyList<T> value) => _list.Write(writer, value);
-
     internal override IReadOnlyList<T> StandIn(Place at) => [];
 
     internal override object? Read(Place at)

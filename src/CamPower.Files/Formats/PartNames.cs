@@ -24,7 +24,7 @@ internal sealed class PartNames
         foreach (T part in used)
         {
             (T named, string name, string text) = Named(list, part, taken, texts);
-            if (list.Known.ContainsKey(name) || (texts.TryGetValue(name, out string? other) && other != text))
+            if (list.Known.ContainsKey(name) || IsAnother(name, text, texts))
             {
                 throw new ArgumentException(
                     $"Two {list.Noun}s of the site that differ are both named '{name}': a site file needs a name for each.", nameof(uses));
@@ -48,8 +48,10 @@ internal sealed class PartNames
             string name = i == 1 ? plain : FormattableString.Invariant($"{plain} ({i})");
             T named = list.Rename!(part, name);
             string text = SiteWriter.Text(list.Part, named, this);
-            bool isFree = !taken.Contains(name) && (!texts.TryGetValue(name, out string? other) || other == text);
-            if (isFree) return (named, name, text);
+            if (!taken.Contains(name) && !IsAnother(name, text, texts)) return (named, name, text);
         }
     }
+
+    private static bool IsAnother(string name, string text, Dictionary<string, string> texts) =>
+        texts.TryGetValue(name, out string? other) && !string.Equals(other, text, StringComparison.Ordinal);
 }

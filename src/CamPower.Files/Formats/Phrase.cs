@@ -19,6 +19,10 @@ internal static class Phrase
     /// <summary>A text of the file between quotes, cut where it is long.</summary>
     internal static string Quoted(string text) => text.Length <= Longest ? $"'{text}'" : $"'{text[..Longest]}...'";
 
+    /// <summary>What is wrong with a comma in a number.</summary>
+    internal static string Comma(string text, string unit) =>
+        $"{Quoted(text)} has a comma: write a decimal point, as in 1.5 {unit}, and nothing between thousands";
+
     /// <summary>"; did you mean 'x'?", or nothing where no known name is near.</summary>
     internal static string DidYouMean(string name, IEnumerable<string> known) =>
         NearestName.Of(name, known) is string nearest ? $"; did you mean {Quoted(nearest)}?" : string.Empty;

@@ -26,12 +26,10 @@ internal sealed class Place
 
     /// <summary>The reading of the whole file.</summary>
     internal SiteReading File { get; }
-
     internal Place? Parent { get; }
 
     /// <summary>The name of a member; null of an item.</summary>
     internal string? Name { get; }
-
     internal int Offset { get; }
 
     /// <summary>What stands there; <see cref="JsonTokenType.None"/> where something is missing.</summary>
@@ -39,7 +37,6 @@ internal sealed class Place
 
     /// <summary>The text of a string or number.</summary>
     internal string? Text { get; }
-
     internal bool IsMissing => Kind == JsonTokenType.None;
 
     /// <summary>Whether there is a fault at this place or inside it.</summary>
@@ -71,6 +68,12 @@ internal sealed class Place
 
     /// <summary>The place of a member of the format that reads this object; made up where it is missing.</summary>
     internal Place this[Member member] => _slots[member.Index] ??= Member(member.Name);
+
+    /// <summary>Whether something stands at the place of a member.</summary>
+    internal bool Has(Member member) => _slots[member.Index] is { IsMissing: false };
+
+    /// <summary>What was read of a member; null where it is missing or wrong.</summary>
+    internal object? ValueOf(Member member) => _slots[member.Index]?.Value;
 
     /// <summary>Takes a child for a member, or notes that the member has one already.</summary>
     internal void Take(Member member, Place child)
@@ -124,9 +127,6 @@ internal sealed class Place
 
     /// <summary>Notes that this is nested too deep, or says that it is not.</summary>
     internal bool NoteOwnDepth() => _tooDeepAt == Offset && NoteDepth();
-
-    /// <summary>Whether a name is the stand-in for one that is missing here.</summary>
-    internal bool StandsFor(string name) => string.Equals(name, Path, StringComparison.Ordinal);
 
     private bool NoteDepth()
     {

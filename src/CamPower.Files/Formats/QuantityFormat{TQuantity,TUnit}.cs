@@ -28,9 +28,7 @@ internal sealed class QuantityFormat<TQuantity, TUnit>(string noun, Func<Quantit
 
     /// <summary>Whether the quantity keeps its number as a decimal, as power does.</summary>
     internal bool IsDecimal { get; init; }
-
     private string Units => Phrase.List(table.Select(row => row.Spellings[0]), "or");
-
     internal override JsonObject Schema() => Matching($"{Number.Pattern} ?({string.Join('|', Spellings.Select(Regex.Escape))})");
 
     /// <summary>Whether a unit is one of the table: as it is spelt, or but for its case.</summary>
@@ -58,9 +56,9 @@ internal sealed class QuantityFormat<TQuantity, TUnit>(string noun, Func<Quantit
 
     private string UnitFault(string text, string spelling)
     {
+        if (spelling.StartsWith(',')) return Phrase.Comma(text, table[0].Spellings[0]);
         if (spelling.Length == 0) return $"{Phrase.Quoted(text)} has no unit: {noun} is written in {Units}";
         string hint = InOtherCase(spelling) is string known ? $"; only the case of '{spelling}' is not that of '{known}'" : string.Empty;
-        if (spelling[0] == ',') hint = $"; write a decimal point, as in 1.5 {table[0].Spellings[0]}, and nothing between thousands";
         return $"{Phrase.Quoted(text)} has the wrong unit: {noun} is written in {Units}{hint}";
     }
 

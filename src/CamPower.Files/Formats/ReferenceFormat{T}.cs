@@ -8,10 +8,7 @@ internal sealed class ReferenceFormat<T>(PartList<T> list) : Format<T>("text", J
     where T : class
 {
     internal override JsonObject Schema() => Words.Name.Schema();
-
     internal override void Write(SiteWriter writer, T value) => writer.WriteName(writer.Names.Of(value));
-
     internal override T StandIn(Place at) => list.Part.StandIn(at);
-
     protected override object? ReadFrom(Place at) => at.File.CatalogOf(list).Find(at.Text!, at);
 }

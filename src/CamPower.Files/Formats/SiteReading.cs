@@ -10,7 +10,6 @@ internal sealed class SiteReading(SourceText source, int maxDepth)
     private readonly Dictionary<object, object> _catalogs = [];
 
     internal SourceText Source => source;
-
     internal int MaxDepth => maxDepth;
 
     /// <summary>The faults in the order of the file.</summary>

@@ -21,7 +21,6 @@ internal sealed class SiteWriter
     private SiteWriter(Utf8JsonWriter json, PartNames names) => (Json, Names) = (json, names);
 
     internal Utf8JsonWriter Json { get; }
-
     internal PartNames Names { get; }
 
     /// <summary>The text of a value, ended by a line feed.</summary>

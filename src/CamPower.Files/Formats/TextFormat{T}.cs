@@ -10,7 +10,6 @@ namespace CamPower.Files.Formats;
 internal abstract class TextFormat<T>(string description, T standIn) : Format<T>($"text: {description}", JsonTokenType.String)
 {
     internal string Description => description;
-
     internal sealed override string Note => Schema().ContainsKey("pattern") ? $" Written as {description}." : string.Empty;
 
     /// <summary>Reads the text.</summary>
@@ -22,7 +21,6 @@ internal abstract class TextFormat<T>(string description, T standIn) : Format<T>
     internal abstract string Text(T value);
 
     internal sealed override void Write(SiteWriter writer, T value) => writer.Json.WriteStringValue(Text(value));
-
     internal sealed override T StandIn(Place at) => standIn;
 
     /// <summary>The schema of texts of a pattern.</summary>

@@ -19,7 +19,8 @@ internal sealed class KnownNames(IEnumerable<string> names, Place list, string m
     /// <summary>Notes what is wrong with a reference; one to nothing may be to the part whose name could not be read.</summary>
     internal void NoteReference(string name, Place at, string message)
     {
-        if (at.StandsFor(name)) return;
+        bool isStandIn = string.Equals(name, at.Path, StringComparison.Ordinal);
+        if (isStandIn) return;
         if (Has(name)) at.FaultOnce(message);
         else if (_areComplete) at.FaultOnce(message + Phrase.DidYouMean(name, _names));
     }

@@ -52,7 +52,7 @@ internal static class SiteFormat
 
     private static readonly ObjectFormat<Content> File = new(o =>
     {
-        var version = o.Required("formatVersion", "Version of the format: 1.", new NumberFormat(Version), _ => Version);
+        o.Required("formatVersion", "Version of the format: 1.", new NumberFormat(Version), _ => Version);
         var name = o.Required("name", "Name of the site.", Words.Name, c => c.Site.Name);
         var altitude = o.Optional("altitude", "Its height above sea level; left out where it does not matter.", Quantities.Length,
             c => c.Site.Altitude);

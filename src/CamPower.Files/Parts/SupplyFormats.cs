@@ -66,7 +66,7 @@ internal static class SupplyFormats
         {
             bool isAc = output[at] == CurrentKind.Ac;
             foreach ((Member member, string message) in ofDcAlone.Where(m => isAc && m.Member.IsGiven(at))) at[member].FaultOnce(message);
-            bool isTrimSound = !trim.IsFaulty(at);
+            bool isTrimSound = !at[trim].IsFaulty;
             SupplyOutput made = isAc
                 ? new AcOutput(nominal[at], ratedCurrent[at], tolerance[at], resistance[at], overload[at])
                 : new DcOutput(nominal[at], ratedCurrent[at], tolerance[at], isTrimSound ? trim[at] : null,
