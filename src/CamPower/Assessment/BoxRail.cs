@@ -11,8 +11,9 @@ namespace CamPower.Assessment;
 internal sealed class BoxRail
 {
     private readonly SupplyOutput _supply;
-    private readonly RailLoad _load;
+    private readonly RailLoad? _load;
     private readonly RailVolts _lowest;
+    private readonly double _fullVolts;
     private readonly DistributionBox _box;
     private readonly double _standingAmperes;
     private readonly InrushDips _dips;
@@ -26,12 +27,16 @@ internal sealed class BoxRail
         _box = box;
         _supply = box.Supply.Output;
         _lowest = groups.Count > 0 ? groups[0].Lowest : RailVolts.Lowest;
-        Volts = _lowest.Of(box);
-        _load = new RailLoad(_supply, Volts, [.. groups.Select(g => new RailBranch(g.Circuit, g.Lowest, box, g.Loads))]);
-        bool isOverloaded = Limits.IsAbove(amperes, RailBalance.LimitOf(_supply));
-        if (isOverloaded) _standingAmperes = groups.Sum(g => g.AmperesOfAll.Where((_, f) => ReferenceEquals(g.Group.Feeds[f].Box, box)).Sum()) - amperes;
-        State = isOverloaded ? Overloaded() : RailState.StaysUp;
-        _dips = new InrushDips(box, groups, _load.FullVolts, State != RailState.StaysUp);
+        Volts = _fullVolts = _lowest.Of(box);
+        if (groups.Any(g => g.Group.HasMotor)) _standingAmperes = groups.Sum(g => g.AmperesOfAll.Where((_, f) => ReferenceEquals(g.Group.Feeds[f].Box, box)).Sum()) - amperes;
+        State = RailState.StaysUp;
+        if (Limits.IsAbove(amperes, RailBalance.LimitOf(_supply)))
+        {
+            _load = new RailLoad(_supply, _fullVolts, [.. groups.Select(g => new RailBranch(g.Circuit, g.Lowest, box, g.Loads))]);
+            State = Overloaded(_load);
+        }
+
+        _dips = new InrushDips(box, groups, _fullVolts, State != RailState.StaysUp);
         (StartingCurrent, ReturningCurrent) = (Starting(groups), Returning(groups));
     }
 
@@ -76,21 +81,25 @@ internal sealed class BoxRail
             : held;
     }
 
-    private RailState Overloaded()
+    private RailState Overloaded(RailLoad load)
     {
         if (_supply.Overload is null) return RailState.Unknown;
         if (_supply.Overload.ShutsDown) return RailState.Off;
         if (_supply.Overload.Pulses) return RailState.Pulses;
         if (!RailBalance.IsKnown(_supply)) return RailState.Unknown;
-        RailRest rest = _load.Rest(Volts, _ => -_standingAmperes, without: null);
+        RailRest rest = load.Rest(Volts, _ => -_standingAmperes, without: null);
         if (rest.IsBalance && rest.Volts >= Volts) return RailState.StaysUp;
         Volts = rest.Volts;
-        foreach ((FedDevice device, double volts) in _load.Branches.SelectMany(b => b.OnAt(Volts))) _on[device] = volts;
+        foreach ((FedDevice device, bool isOn, double volts) in load.Branches.SelectMany(b => b.At(Volts)))
+        {
+            if (isOn) _on[device] = volts;
+        }
+
         return RailState.Dragged;
     }
 
     // Where the rail comes back to once those have let go that were too much.
-    private double Recovered => Volts > 0 ? RailBalance.Between(_supply, _load.FullVolts, _load.FullVolts, 0, v => _load.TakenAt(v, Volts) - _standingAmperes) : _load.FullVolts;
+    private double Recovered => Volts > 0 ? RailBalance.Between(_supply, _fullVolts, _fullVolts, 0, v => _load!.TakenAt(v, Volts) - _standingAmperes) : _fullVolts;
 
     // As the rail comes up each device begins to draw at its turn-on voltage, unless it waits until the rail has risen.
     private Judgment Starting(IReadOnlyList<GroupInCondition> groups) => WorstOf(groups, s => s.TurnOnVolts,
@@ -108,9 +117,9 @@ internal sealed class BoxRail
         FedDevice[] devices = [.. groups.SelectMany(g => g.Group.Devices).Where(d => ReferenceEquals(d.Box, _box) && d.Accepted is not null)];
         Judgment worst = default;
         double shortest = double.NegativeInfinity;
-        foreach (double volts in devices.Select(d => d.Device.Model.Starting).OfType<Starting>().Select(stepOf).Where(v => v < _load.FullVolts).Distinct())
+        foreach (double volts in devices.Select(d => d.Device.Model.Starting).OfType<Starting>().Select(stepOf).Where(v => v < _fullVolts).Distinct())
         {
-            double given = RailBalance.GivenAt(_supply, _load.FullVolts, volts);
+            double given = RailBalance.GivenAt(_supply, _fullVolts, volts);
             double taken = Taken(volts, d => Draws(d, volts)), certain = Taken(volts, d => Draws(d, volts) && !(d.Device.Model.Starting is Starting s && isUncertain(s)));
             if (taken - given <= shortest) continue;
             shortest = taken - given;

@@ -46,19 +46,34 @@ internal sealed class RailBranch
     /// <summary>What it takes at a voltage of the box, those off that let go on the way down to another one; infinite without an operating point. [A]</summary>
     internal double AmperesAt(double volts, double downToVolts)
     {
-        Load[]? on = _stages.Value.First(stage => downToVolts > stage.ToVolts || stage.ToVolts <= 0).Loads;
-        if (on is null) return double.PositiveInfinity;
+        if (StageAt(downToVolts).Loads is not Load[] on) return double.PositiveInfinity;
         var deviceVolts = new double[on.Length];
-        return TrySolve(volts, on, deviceVolts) ? _devices.Sum(i => on[i].AmperesAt(deviceVolts[i])) : double.PositiveInfinity;
+        if (!TrySolve(volts, on, deviceVolts)) return double.PositiveInfinity;
+        double amperes = 0;
+        foreach (int i in _devices) amperes += on[i].AmperesAt(deviceVolts[i]);
+        return amperes;
     }
 
-    /// <summary>The devices that are on at a voltage on the way down, and what they have there.</summary>
-    internal IEnumerable<(FedDevice Device, double Volts)> OnAt(double volts)
+    /// <summary>The devices that take anything at first: on at a voltage on the way down, with what they have there, or off.</summary>
+    internal IEnumerable<(FedDevice Device, bool IsOn, double Volts)> At(double volts)
     {
-        Load[]? on = _stages.Value.First(stage => volts > stage.ToVolts || stage.ToVolts <= 0).Loads;
+        Load[]? on = volts > 0 ? StageAt(volts).Loads : null;
         var deviceVolts = new double[_loads.Length];
-        if (on is null || !TrySolve(volts, on, deviceVolts)) return [];
-        return _devices.Where(i => !ReferenceEquals(on[i], Load.None)).Select(i => (_circuit.Group.Devices[i], deviceVolts[i]));
+        if (on is not null && !TrySolve(volts, on, deviceVolts)) on = null;
+        foreach (int i in _devices)
+        {
+            if (IsOn(_loads[i])) yield return (_circuit.Group.Devices[i], on is not null && IsOn(on[i]), deviceVolts[i]);
+        }
+    }
+
+    private static bool IsOn(Load load) => !ReferenceEquals(load, Load.None);
+
+    private Stage StageAt(double volts)
+    {
+        List<Stage> stages = _stages.Value;
+        int stage = 0;
+        while (stage < stages.Count - 1 && volts <= stages[stage].ToVolts) stage++;
+        return stages[stage];
     }
 
     private IEnumerable<Stage> Stages()
@@ -118,7 +133,7 @@ internal sealed class RailBranch
 
     private bool IsUnder(int device, double volts, Load[] on) => CanLetGo(device, on) && volts < DropOutOf(device);
 
-    private bool CanLetGo(int device, Load[] on) => !ReferenceEquals(on[device], Load.None) && _circuit.Group.Devices[device].Device.Model.Starting is not null;
+    private bool CanLetGo(int device, Load[] on) => IsOn(on[device]) && _circuit.Group.Devices[device].Device.Model.Starting is not null;
 
     private double DropOutOf(int device) => _circuit.Group.Devices[device].Device.Model.Starting!.DropOutVolts;
 

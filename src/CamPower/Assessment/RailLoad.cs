@@ -16,6 +16,7 @@ internal sealed class RailLoad
 
     private readonly SupplyOutput _supply;
     private readonly Lazy<double[]> _steps;
+    private readonly Lazy<double> _atFull;
     private readonly Lazy<(double At, double Below)[]> _taken;
 
     internal RailLoad(SupplyOutput supply, double fullVolts, IReadOnlyList<RailBranch> branches)
@@ -24,12 +25,16 @@ internal sealed class RailLoad
         FullVolts = fullVolts;
         Branches = branches;
         _steps = new Lazy<double[]>(() => [fullVolts, .. branches.SelectMany(b => b.Steps).Where(v => v < fullVolts).Distinct().OrderByDescending(v => v), 0]);
+        _atFull = new Lazy<double>(() => TakenAt(fullVolts, fullVolts));
         _taken = new Lazy<(double, double)[]>(() => Array.ConvertAll(_steps.Value, v => (TakenAt(v, v), TakenAt(v * (1 - TangentStep), v))));
     }
 
     internal double FullVolts { get; }
 
     internal IReadOnlyList<RailBranch> Branches { get; }
+
+    /// <summary>What all of it takes while the voltage stays up. [A]</summary>
+    internal double AmperesAtFull => _atFull.Value;
 
     /// <summary>What all of it takes at a voltage, those off that let go on the way down to another one. [A]</summary>
     internal double TakenAt(double volts, double downToVolts)

@@ -1,33 +1,41 @@
-using System.Collections.Generic;
-
 namespace CamPower.Assessment;
 
 /// <summary>What circuits are fed with: the voltage at the terminals of each box, and which end of the protective devices' resistance counts.</summary>
 /// <remarks>Immutable. Of a box that nothing else is said of it is the end of its supply's tolerance.</remarks>
 internal sealed class RailVolts
 {
-    private readonly Dictionary<DistributionBox, double>? _volts;
+    private readonly RailVolts? _others;
+    private readonly DistributionBox? _box;
+    private readonly double _volts;
 
-    private RailVolts(bool isHighest, Dictionary<DistributionBox, double>? volts)
+    private RailVolts(bool isHighest, RailVolts? others = null, DistributionBox? box = null, double volts = 0)
     {
         IsHighest = isHighest;
+        _others = others;
+        _box = box;
         _volts = volts;
     }
 
     /// <summary>The lowest voltage and the greatest resistance: where devices go dark.</summary>
-    internal static RailVolts Lowest { get; } = new(isHighest: false, volts: null);
+    internal static RailVolts Lowest { get; } = new(isHighest: false);
 
     /// <summary>The highest voltage and the least resistance: where they see too much.</summary>
-    internal static RailVolts Highest { get; } = new(isHighest: true, volts: null);
+    internal static RailVolts Highest { get; } = new(isHighest: true);
 
     /// <summary>Whether the least resistance counts, not the greatest.</summary>
     internal bool IsHighest { get; }
 
     /// <summary>The voltage at the terminals of a box. [V]</summary>
-    internal double Of(DistributionBox box) => _volts is not null && _volts.TryGetValue(box, out double volts) ? volts
-        : IsHighest ? box.Supply.Output.HighestVolts : box.Supply.Output.LowestVolts;
+    internal double Of(DistributionBox box)
+    {
+        for (RailVolts? rail = this; rail is not null; rail = rail._others)
+        {
+            if (ReferenceEquals(rail._box, box)) return rail._volts;
+        }
+
+        return IsHighest ? box.Supply.Output.HighestVolts : box.Supply.Output.LowestVolts;
+    }
 
     /// <summary>The same with another voltage at the terminals of one box. [V]</summary>
-    internal RailVolts With(DistributionBox box, double volts) =>
-        new(IsHighest, new Dictionary<DistributionBox, double>(_volts ?? []) { [box] = volts });
+    internal RailVolts With(DistributionBox box, double volts) => new(IsHighest, this, box, volts);
 }

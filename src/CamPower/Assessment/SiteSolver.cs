@@ -19,6 +19,7 @@ internal sealed class SiteSolver
     private readonly CancellationToken _cancellationToken;
     private readonly AirOfBoxes[] _air;
     private GroupInCondition[][] _solved = [];
+    private ILookup<DistributionBox, GroupInCondition[]>? _groupsOf;
     private BoxLoad[] _loads = [];
     private EnclosureBalance?[][] _balances = [];
 
@@ -64,9 +65,11 @@ internal sealed class SiteSolver
         }
 
         BoxRail[][] rails = Array.ConvertAll(_loads, RailsOf);
+        var railsOf = new Dictionary<DistributionBox, BoxRail[]>();
+        for (int box = 0; box < rails.Length; box++) railsOf.Add(_boxes[box], rails[box]);
         var devices = new SortedDictionary<int, DeviceAssessment>();
         var shields = new List<ShieldAssessment>();
-        foreach (GroupInCondition[] group in _solved) Assess(group, rails, devices, shields);
+        foreach (GroupInCondition[] group in _solved) Assess(group, railsOf, devices, shields);
         BoxAssessment[] boxes = new BoxAssessment[_loads.Length];
         foreach (int[] together in TogetherInAir())
         {
@@ -87,6 +90,7 @@ internal sealed class SiteSolver
             _cancellationToken.ThrowIfCancellationRequested();
             return InConditions(group, _site, _air, _lowest, _highest);
         })];
+        _groupsOf = _solved.SelectMany(g => g[0].Group.Feeds.Select(f => f.Box).Distinct(), (group, box) => (group, box)).ToLookup(x => x.box, x => x.group);
         ILookup<DistributionBox, SolvedOutput> outputs = _solved.SelectMany(GroupInCondition.Outputs).OrderBy(o => o.Output.Number).ToLookup(o => o.Box);
         _loads = [.. _boxes.Select(box => new BoxLoad(_site, box, [.. outputs[box]]))];
         _balances = new EnclosureBalance?[_boxes.Count][];
@@ -115,30 +119,29 @@ internal sealed class SiteSolver
     private BoxRail[] RailsOf(BoxLoad load)
     {
         _cancellationToken.ThrowIfCancellationRequested();
-        GroupInCondition[][] fed = [.. _solved.Where(g => g[0].Group.Feeds.Any(f => ReferenceEquals(f.Box, load.Box)))];
+        GroupInCondition[][] fed = [.. _groupsOf![load.Box]];
         return [.. _air.Select((_, c) => new BoxRail(load.Box, [.. fed.Select(g => g[c])], load.AmperesIn(c)))];
     }
 
-    private void Assess(GroupInCondition[] inConditions, BoxRail[][] rails, SortedDictionary<int, DeviceAssessment> assessed, List<ShieldAssessment> shields)
+    private void Assess(GroupInCondition[] inConditions, Dictionary<DistributionBox, BoxRail[]> rails, SortedDictionary<int, DeviceAssessment> assessed, List<ShieldAssessment> shields)
     {
         FeedGroup group = inConditions[0].Group;
-        DeviceInCondition[][] devices = [.. inConditions.Select((g, c) => FeedSolver.DevicesIn(g, d => rails[IndexOf(d.Box)][c], _cancellationToken))];
+        DeviceInCondition[][] devices = [.. inConditions.Select((g, c) => FeedSolver.DevicesIn(g, d => rails[d.Box][c], _cancellationToken))];
         double[] lightLoad = FeedSolver.LightLoadVolts(FeedCircuit.Of(group, _site.Conditions.Min(c => c.At.CableCelsius), inConditions[0].Air), _highest);
-        for (int i = 0; i < group.Devices.Count; i++)
+        int i = 0;
+        foreach ((OutputFeed feed, FedDevice fed) in group.Feeds.SelectMany(f => f.Devices, (feed, fed) => (feed, fed)))
         {
-            FedDevice fed = group.Devices[i];
-            assessed.Add(fed.SiteIndex, new DeviceAssessment(fed.Device, fed.Box, group.Feeds.First(f => f.Devices.Contains(fed)).Output, fed.Path, lightLoad[i], Array.ConvertAll(devices, d => d[i])));
+            int index = i++;
+            assessed.Add(fed.SiteIndex, new DeviceAssessment(fed.Device, feed.Box, feed.Output, fed.Path, lightLoad[index], Array.ConvertAll(devices, d => d[index])));
         }
 
         ShieldInCondition[][] carried = [.. inConditions.Select((g, c) => g.Circuit is MeshedCircuit meshed ? ShieldSolver.ShieldsIn(g.Condition, meshed, devices[c]) : [])];
         shields.AddRange(group.Links.Select((link, l) => new ShieldAssessment(link, Array.ConvertAll(carried, s => s[l]))));
     }
 
-    private int IndexOf(DistributionBox box) => Enumerable.Range(0, _boxes.Count).First(i => ReferenceEquals(_boxes[i], box));
-
     // What is up takes its part, each output by its own way out and back.
     private RailLoad AsItFalls(DistributionBox box, int condition, IReadOnlyDictionary<int, DeviceAssessment> devices) =>
-        new(box.Supply.Output, _lowest.Of(box), [.. _solved.SelectMany(g => g[condition].Group.Feeds).Where(f => ReferenceEquals(f.Box, box)).Select(feed =>
+        new(box.Supply.Output, _lowest.Of(box), [.. _groupsOf![box].SelectMany(g => g[condition].Group.Feeds).Where(f => ReferenceEquals(f.Box, box)).Select(feed =>
         {
             var circuit = FeedCircuit.WithOwnReturns(feed, _site.Conditions[condition].At.CableCelsius, _air[condition]);
             return new RailBranch(circuit, _lowest, box, [.. feed.Devices.Select(d => devices[d.SiteIndex].InConditions[condition]).Select(d => d.State == DeviceState.Up ? d.Load : Load.None)]);

@@ -1,7 +1,9 @@
 using System;
+using System.Collections.Generic;
 using System.Linq;
 using System.Threading;
 using CamPower.Assessment;
+using CamPower.Sites;
 using CamPower.Supplies;
 
 namespace CamPower.Faults;
@@ -15,7 +17,6 @@ internal sealed class RailStudy
     private readonly Condition _condition;
     private readonly RailLoad _load;
     private readonly RailBranch? _faulted;
-    private readonly DeviceInCondition[] _up;
     private readonly double _otherAmperes;
 
     /// <summary>The study in the condition in which the other outputs take most.</summary>
@@ -38,8 +39,7 @@ internal sealed class RailStudy
         _condition = inCondition.Condition;
         _load = inCondition.OutputsAsItFalls;
         _faulted = _load.Branches.FirstOrDefault(b => b.IsOf(output));
-        _up = [.. assessment.Devices.Where(d => ReferenceEquals(d.Box, box.Box) && d.Output != output).Select(d => d.InConditions[condition]).Where(d => d.State == DeviceState.Up)];
-        _otherAmperes = _up.Sum(d => d.AmperesDrawn);
+        _otherAmperes = Math.Max(0, _load.AmperesAtFull - (_faulted?.AmperesAt(_load.FullVolts, _load.FullVolts) ?? 0));
     }
 
     /// <summary>Whether the other outputs take anything at all.</summary>
@@ -50,11 +50,11 @@ internal sealed class RailStudy
     /// <param name="mostAmperes">The most that the device lets through; infinite where it limits nothing. [A]</param>
     internal RailDuringFault During(double ohms, double mostAmperes)
     {
-        if (_overload is null) return Everybody(RailState.Unknown, []);
+        if (_overload is null) return Everybody(RailState.Unknown);
         if (!IsOverloadedBy(Math.Min(_supply.HighestVolts / ohms, mostAmperes))) return StaysUp();
-        if (_overload.ShutsDown) return Everybody(RailState.Off, _up);
-        if (_overload.Pulses) return Everybody(RailState.Pulses, _up);
-        return RailBalance.IsKnown(_supply) ? Dragged(ohms, mostAmperes) : Everybody(RailState.Unknown, []);
+        if (_overload.ShutsDown) return Everybody(RailState.Off);
+        if (_overload.Pulses) return Everybody(RailState.Pulses);
+        return RailBalance.IsKnown(_supply) ? Dragged(ohms, mostAmperes) : Everybody(RailState.Unknown);
     }
 
     /// <summary>Whether a fault takes the supply's voltage down, beside what the other outputs take. [A]</summary>
@@ -69,21 +69,42 @@ internal sealed class RailStudy
         return volts > 0 ? Math.Min(volts / ohms, mostAmperes) : Math.Min(RailBalance.GivenAt(_supply, _supply.LowestVolts, volts), mostAmperes);
     }
 
-    private static int WorstFor(BoxAssessment box, BoxOutput output) => Enumerable.Range(0, box.InConditions.Count)
-        .OrderByDescending(c => box.Outputs.Where(o => o.Output != output).Sum(o => o.InConditions[c].Amperes)).First();
+    private IEnumerable<RailBranch> Others => _load.Branches.Where(branch => branch != _faulted);
+
+    private static int WorstFor(BoxAssessment box, BoxOutput output)
+    {
+        OutputAssessment own = box.Outputs.First(o => o.Output == output);
+        int worst = 0;
+        for (int c = 1; c < box.InConditions.Count; c++)
+        {
+            if (Of(c) > Of(worst)) worst = c;
+        }
+
+        return worst;
+
+        double Of(int condition) => box.InConditions[condition].Amperes - own.InConditions[condition].Amperes;
+    }
 
     private RailDuringFault StaysUp() => new(RailState.StaysUp, _supply.LowestVolts, _condition, [], []);
 
-    private RailDuringFault Everybody(RailState state, DeviceInCondition[] dark) =>
-        new(state, 0, _condition, Array.AsReadOnly(Array.ConvertAll(dark, d => d.Device)), []);
+    // Nobody has any voltage, or nobody knows.
+    private RailDuringFault Everybody(RailState state)
+    {
+        SiteDevice[] dark = state == RailState.Unknown ? [] : [.. Others.SelectMany(other => other.At(0)).Select(d => d.Device.Device)];
+        return new RailDuringFault(state, 0, _condition, Array.AsReadOnly(dark), []);
+    }
 
     private RailDuringFault Dragged(double ohms, double mostAmperes)
     {
         double volts = Settled(ohms, mostAmperes);
-        var on = _load.Branches.Where(b => b != _faulted).SelectMany(b => b.OnAt(volts)).ToDictionary(d => d.Device.Device, d => d.Volts);
-        SiteDevice[] dark = [.. _up.Select(d => d.Device).Where(d => !on.ContainsKey(d))];
-        SiteDevice[] below = [.. _up.Where(d => d.Device.Model.Starting is null && on.TryGetValue(d.Device, out double has) && Limits.IsBelow(has, d.Accepted!.LowestVolts)).Select(d => d.Device)];
-        return new RailDuringFault(RailState.Dragged, volts, _condition, Array.AsReadOnly(dark), Array.AsReadOnly(below));
+        List<SiteDevice> dark = [], below = [];
+        foreach ((FedDevice device, bool isOn, double has) in Others.SelectMany(other => other.At(volts)))
+        {
+            if (!isOn) dark.Add(device.Device);
+            else if (device.Device.Model.Starting is null && Limits.IsBelow(has, device.Accepted!.LowestVolts)) below.Add(device.Device);
+        }
+
+        return new RailDuringFault(RailState.Dragged, volts, _condition, dark.AsReadOnly(), below.AsReadOnly());
     }
 
     // Down to where the supply gives what the fault and the others take; no higher than where it gives the fault alone enough. What a device limits is

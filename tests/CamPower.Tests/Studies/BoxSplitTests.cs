@@ -31,7 +31,7 @@ public class BoxSplitTests
     [Fact]
     public void Generic_InAWarmRoom_TheRatingBinds()
     {
-        BoxSplit split = Of(Enumerable.Repeat(1.0, 13), boxCelsius: 60).SplitFor(BoxName, BoxCatalogue.Generic, Common);
+        BoxSplit split = Of(Enumerable.Repeat(1.0, 13), boxCelsius: 60).SplitFor(BoxName, Unprotected(b => b.Supply), Common);
         Assert.Equal((2, true, BoxConstraint.Rating), (split.LeastNumber, split.IsProvenLeast, split.Binding!.Constraint));
         Assert.Equal("its supply is too weak: 15 A, and 16.25 A is wanted in day", split.Binding.ToString());
     }
@@ -191,7 +191,7 @@ public class BoxSplitTests
         var random = new Random(seed);
         (double, Device)[] cameras = [.. Enumerable.Range(0, random.Next(1, 60)).Select(_ => (random.NextDouble(), Camera(Watts(1 + (random.NextDouble() * 9)))))];
         Site site = Star(SmallSite.Box(outputs: 60), [Condition.Day(At(box: 25 + (40 * random.NextDouble())))], cameras);
-        var catalogue = BoxCatalogue.Generic.Select(b => b.With(Dc(amperes: b.Supply.Output.RatedCurrent.Amperes)));
+        var catalogue = Unprotected(b => Dc(amperes: b.Supply.Output.RatedCurrent.Amperes));
         BoxSplit split = site.SplitFor(BoxName, catalogue, Common);
 
         SiteAssessment before = site.Assess(), after = split.Site.Assess();
@@ -236,6 +236,10 @@ public class BoxSplitTests
         Star(SmallSite.Box(outputs: 64), [Condition.Day(At(box: boxCelsius))], [.. amperes.Select(a => (0.0, Camera(Amperes(a))))]);
 
     // Each output joins a group that is there, or begins one.
+    // The generic boxes without their resettable fuses.
+    private static IEnumerable<DistributionBox> Unprotected(Func<DistributionBox, Supply> supply) => BoxCatalogue.Generic
+        .Select(b => DistributionBox.WithEqualOutputs(b.Name, supply(b), b.Outputs.Count, b.Outputs[0].Limit));
+
     private static IEnumerable<List<List<double>>> Groupings(double[] amperes, int count)
     {
         if (count == 0) return [[]];

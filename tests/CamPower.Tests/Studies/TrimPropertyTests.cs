@@ -23,7 +23,7 @@ public class TrimPropertyTests
     {
         TrimWindow[] windows = [.. Enumerable.Range(0, 300).Select(seed => TrimSites.Of(TreeCases.Make(new Random(seed))).TrimWindowOf(SmallSite.BoxName))];
         Assert.InRange(windows.Count(w => w.IsEmpty), 50, 250);
-        Assert.Equal(Enum.GetValues<TrimBound>(), windows.SelectMany(w => new[] { w.Lowest.Bound, w.Highest.Bound, w.HighestBeforeLoad.Bound }).Distinct().Order());
+        Assert.Equal(Enum.GetValues<TrimBound>().Where(b => b != TrimBound.SupplyOverloaded), windows.SelectMany(w => new[] { w.Lowest.Bound, w.Highest.Bound, w.HighestBeforeLoad.Bound }).Distinct().Order());
     }
 
     // Two cameras whose shields meet at the recorder, and a shared negative: the range is walked before it is narrowed.
