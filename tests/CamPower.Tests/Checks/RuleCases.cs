@@ -254,8 +254,7 @@ internal static class RuleCases
         var supply = new Supply("supply", new DcOutput(Volts(12), ElectricCurrent.FromAmperes(10), Ratio.Zero,
             overload: OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(limit)), rise: Duration.FromSeconds(0.1)), Derating.GenericEnclosed);
         var starting = new Starting(Volts(6), Volts(6), SoftStart.Yes, delay: Duration.Zero);
-        return Star(DistributionBox.WithEqualOutputs(BoxName, supply, 8, ElectricCurrent.FromAmperes(5)), [Night],
-            [.. Enumerable.Repeat((0.0, Camera(AtNight(watts: 9.6), starting: starting)), 8)]);
+        return Shared(0, Box(supply, outputs: 8), [Night], [.. Enumerable.Repeat(Camera(AtNight(watts: 9.6), starting: starting), 8)]);
     }
 
     private static Site Split(double amperes) => Shared(0, Adapter(Dc(amperes: 2)), [Day, Night], Camera(AtNight(amperes: amperes)), Camera(AtNight(amperes: amperes)));
