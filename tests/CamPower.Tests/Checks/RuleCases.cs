@@ -248,8 +248,14 @@ internal static class RuleCases
         return Star(Box(supply).In(enclosure), [Day, Night], (0, Camera(Amperes(1))));
     }
 
-    private static Site Starting(double limit) => Star(DistributionBox.WithEqualOutputs(BoxName, LimitedOutputs.Holding(12, 10, limit), 8, ElectricCurrent.FromAmperes(5)), [Night],
-        [.. Enumerable.Repeat((0.0, Camera(AtNight(watts: 9.6), starting: Starts(6, 5))), 8)]);
+    // None waits before it starts, and the supply takes a tenth of a second to rise.
+    private static Site Starting(double limit)
+    {
+        var supply = new Supply("supply", new DcOutput(Volts(12), ElectricCurrent.FromAmperes(10), Ratio.Zero,
+            overload: OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(limit)), rise: Duration.FromSeconds(0.1)), Derating.GenericEnclosed);
+        var starting = new Starting(Volts(6), Volts(6), SoftStart.Yes, delay: Duration.Zero);
+        return Shared(0, Box(supply, outputs: 8), [Night], [.. Enumerable.Repeat(Camera(AtNight(watts: 9.6), starting: starting), 8)]);
+    }
 
     private static Site Split(double amperes) => Shared(0, Adapter(Dc(amperes: 2)), [Day, Night], Camera(AtNight(amperes: amperes)), Camera(AtNight(amperes: amperes)));
 
