@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using CamPower.Faults;
+using static System.FormattableString;
 
 namespace CamPower.Checks;
 
@@ -50,20 +51,19 @@ public sealed class FaultsUnknownRule() : Rule("faults-unknown", Severity.Note,
     }
 
     // A device that is not stated is asked for already.
-    private static IEnumerable<string> OfDevices(Evidence evidence, Func<ProtectionInCondition, Judgment?> fact, string allows) =>
-        from output in evidence.Faults.Outputs
-        where output.Output.Protection is not null
-        let missing = output.InConditions.Select(fact).FirstOrDefault(judgment => judgment?.Verdict == Verdict.Unknown)?.NotStated
-        where missing is not null
-        group output by missing into alike
-        select $"{alike.Key} ({Places([.. alike])}), for {allows}";
+    private static IEnumerable<string> OfDevices(Evidence evidence, Func<ProtectionInCondition, Judgment?> fact, string allows) => evidence.Faults.Outputs
+        .Where(output => output.Output.Protection is not null)
+        .Select(output => (Output: output, Missing: output.InConditions.Select(fact).FirstOrDefault(judgment => judgment?.Verdict == Verdict.Unknown)?.NotStated))
+        .Where(x => x.Missing is not null)
+        .GroupBy(x => x.Missing!, x => x.Output, StringComparer.Ordinal)
+        .Select(alike => $"{alike.Key} ({Places([.. alike])}), for {allows}");
 
     // By box, outputs in a row as a range.
     private static string Places(IReadOnlyList<OutputFaults> outputs) => string.Join(", ", outputs.GroupBy(o => o.Box).Select(box =>
     {
         int[] numbers = [.. box.Select(o => o.Output.Number).OrderBy(n => n)];
         IEnumerable<string> rows = numbers.Select((number, place) => (number, row: number - place)).GroupBy(x => x.row, x => x.number)
-            .Select(row => row.First() == row.Last() ? $"{row.First()}" : $"{row.First()}-{row.Last()}");
-        return $"{box.Key.Name} output{(numbers.Length > 1 ? "s" : "")} {string.Join(", ", rows)}";
+            .Select(row => row.First() == row.Last() ? Invariant($"{row.First()}") : Invariant($"{row.First()}-{row.Last()}"));
+        return $"{box.Key.Name} {(numbers.Length > 1 ? "outputs" : "output")} {string.Join(", ", rows)}";
     }));
 }

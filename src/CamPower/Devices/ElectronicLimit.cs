@@ -15,7 +15,7 @@ namespace CamPower;
 /// <code>
 /// var limit = new ElectronicLimit("output limit", ElectricCurrent.FromAmperes(1.5), tolerance: Ratio.FromPercent(10), opensWithin: Duration.FromMilliseconds(50),
 ///     resistance: ElectricResistance.FromMilliohms(40), voltageRating: ElectricPotential.FromVolts(30), retriesAfter: Duration.FromSeconds(2));
-/// OpeningTimes opening = limit.OpeningAt(ElectricCurrent.FromAmperes(4), Temperature.FromDegreesCelsius(40));   // clears, by 0.05 s
+/// OpeningTimes opening = limit.OpeningAt(ElectricCurrent.FromAmperes(4), Temperature.FromDegreesCelsius(40));   // operates, by 0.05 s
 /// </code>
 /// </example>
 public sealed class ElectronicLimit : ProtectiveDevice
