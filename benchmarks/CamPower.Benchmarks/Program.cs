@@ -1,4 +1,5 @@
 using BenchmarkDotNet.Running;
 using CamPower.Benchmarks;
 
-BenchmarkSwitcher.FromAssembly(typeof(RunBenchmarks).Assembly).Run(args);
+if (args is ["chart", string folder]) SiteSizeChart.Draw(folder);
+else BenchmarkSwitcher.FromAssembly(typeof(RunBenchmarks).Assembly).Run(args);

@@ -9,9 +9,12 @@ namespace CamPower.Networks.Benchmarks;
 /// <summary>Radial networks against the same kernel in C and against ngspice; meshes against ngspice: the fastest of interleaved rounds, in one run.</summary>
 internal static class Program
 {
-    private static void Main()
+    private static void Main(string[] args)
     {
-        Radial();
+        if (!args.Contains("--build-only")) Radial();
+        BuildAgainstSolve("boxes of 15", Tree.Site(10_000));
+        BuildAgainstSolve("chain", Tree.Chain(10_000));
+        if (args.Contains("--build-only")) return;
         RadialAgainstNgspice();
         MeshAgainstNgspice("returns tied at ends", Meshes.TiedAtEnds(340));
         MeshAgainstNgspice("returns tied at ends", Meshes.TiedAtEnds(3400));
@@ -61,11 +64,21 @@ internal static class Program
             $"| {name} | {count} | {iterations} | {times[1] * perNode:F1} | {times[0] * perNode:F1} | {times[0] / times[1]:F2} | {times[2] * perNode:F0} |"));
     }
 
+    private static void BuildAgainstSolve(string name, Tree tree)
+    {
+        DcNetworkBuilder builder = tree.Describe();
+        DcNetwork network = builder.Build("0");
+        double[] times = Fastest(network.Nodes.Count, () => network.Solve(), () => builder.Build("0"), () => tree.Describe());
+        Console.WriteLine(FormattableString.Invariant(
+            $"{name}, {network.Nodes.Count} nodes: Solve {times[0] * 1e3:F3} ms, Build {times[1] * 1e3:F3} ms: {times[1] / times[0]:F1} times; describing {times[2] * 1e3:F3} ms"));
+    }
+
     private static void RadialAgainstNgspice()
     {
         Console.WriteLine("\n| radial, ngspice in the same run | nodes | iterations | ngspice analysis ms | Solve ms | ratio | with Build ms | margin ms |");
         Console.WriteLine("|---|---|---|---|---|---|---|---|");
-        Report("site", 10_000, Tree.Site(10_000).ToNetwork(), () => Tree.Site(10_000).ToNetwork());
+        Tree tree = Tree.Site(10_000);
+        Report("site", 10_000, tree.ToNetwork(), () => tree.ToNetwork());
     }
 
     private static void Report(string name, int nodes, DcNetwork network, Func<DcNetwork> build)

@@ -35,7 +35,10 @@ internal sealed class Tree
     internal static Tree Chain(int count) => Create(count, (_, i) => i - 1);
 
     /// <summary>The same as a network, with one pole without resistance.</summary>
-    internal DcNetwork ToNetwork()
+    internal DcNetwork ToNetwork() => Describe().Build("0");
+
+    /// <summary>The description of that network.</summary>
+    internal DcNetworkBuilder Describe()
     {
         DcNetworkBuilder builder = new DcNetworkBuilder().AddSource("supply", "s", "0", ElectricPotential.FromVolts(SourceVolts));
         for (int i = 0; i < Parents.Length; i++)
@@ -44,7 +47,7 @@ internal sealed class Tree
             builder.AddLoad(Name("l", i), Name("n", i), "0", Loads[i]);
         }
 
-        return builder.Build("0");
+        return builder;
     }
 
     private static string Name(string kind, int i) => kind + i.ToString(CultureInfo.InvariantCulture);

@@ -1,9 +1,8 @@
 using System;
 using System.IO;
 using System.Text;
-using CamPower.Files.Building;
-using CamPower.Files.Reading;
-using CamPower.Files.Writing;
+using CamPower.Files.Formats;
+using CamPower.Files.Parts;
 
 namespace CamPower.Files;
 
@@ -23,7 +22,7 @@ public static class SiteFile
     /// <summary>The JSON Schema of site files, draft 2020-12, generated from the types that the reader follows.</summary>
     /// <remarks>It says which members there are and how each is written. What only the whole file can tell, such as a
     /// reference to nothing, is for <see cref="Read(string)"/> to find.</remarks>
-    public static string Schema => SiteSchema.Text;
+    public static string Schema => SiteFormat.Schema.Value;
 
     /// <summary>Reads a site from the text of a file, within the limits of <see cref="SiteFileOptions.Default"/>.</summary>
     /// <param name="json">The text.</param>
@@ -87,19 +86,17 @@ public static class SiteFile
     public static string Write(Site site)
     {
         ArgumentNullException.ThrowIfNull(site);
-        return EntryWriter.Text(SiteWriting.Entry(site));
+        return SiteFormat.Text(site);
     }
 
     private static SiteFileResult Read(byte[] utf8, SiteFileOptions options)
     {
         if (utf8.Length > options.MaxBytes) return TooLarge(options);
         // Some editors write a byte-order mark before the text: it is not part of it.
-        var source = new SourceText(utf8.AsSpan().StartsWith(Encoding.UTF8.Preamble) ? utf8[Encoding.UTF8.Preamble.Length..] : utf8);
-        var faults = new FaultLog(source);
-        Site? site = JsonSyntax.Check(source, faults)
-            ? SiteBuilder.Build(DocumentReader.Read(source, faults, options.MaxDepth), new Place(faults, JsonPath.Root))
-            : null;
-        return new SiteFileResult(site, faults.InOrder());
+        ReadOnlyMemory<byte> text = utf8.AsMemory(utf8.AsSpan().StartsWith(Encoding.UTF8.Preamble) ? Encoding.UTF8.Preamble.Length : 0);
+        var reading = new SiteReading(new SourceText(text), options.MaxDepth);
+        Site? site = JsonTree.Read(reading) is Place root ? SiteFormat.Read(root) : null;
+        return new SiteFileResult(site, reading.Faults());
     }
 
     private static SiteFileResult TooLarge(SiteFileOptions options) => OneFault(new SourceText(default), 0,
@@ -107,8 +104,8 @@ public static class SiteFile
 
     private static SiteFileResult OneFault(SourceText source, int offset, string message)
     {
-        var faults = new FaultLog(source);
-        faults.Add(JsonPath.Root, message, offset);
-        return new SiteFileResult(null, faults.InOrder());
+        var reading = new SiteReading(source, maxDepth: 1);
+        reading.Add(message, offset);
+        return new SiteFileResult(null, reading.Faults());
     }
 }

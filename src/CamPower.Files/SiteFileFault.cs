@@ -14,7 +14,8 @@ public sealed class SiteFileFault
         Message = message;
     }
 
-    /// <summary>The JSON path of the value, as RFC 9535 writes it: <c>$.runs[3].from.output</c>. A missing member has the path that it should have.</summary>
+    /// <summary>The JSON path of the value, as RFC 9535 writes it: <c>$.runs[3].from.output</c>.
+    /// A missing member has the path that it should have.</summary>
     public string Path { get; }
 
     /// <summary>The line, from 1. A missing member has the place of the object that lacks it.</summary>

@@ -194,6 +194,17 @@ public partial class ChartTests
         Assert.Contains("a <camera> & \"its\" very", XElement.Parse(chart.ToSvg()).Value, StringComparison.Ordinal);
     }
 
+    // 1.5 A less 10 % is what it carries; from 1.65 A on it has opened after 50 ms.
+    [Fact]
+    public void OpeningTimes_OfAnElectronicLimit_AreDrawn()
+    {
+        var limit = new ElectronicLimit("output limit", ElectricCurrent.FromAmperes(1.5), Ratio.FromPercent(10), Duration.FromMilliseconds(50),
+            ElectricResistance.FromMilliohms(40), ElectricPotential.FromVolts(30));
+        Chart chart = Chart.OpeningTimes(limit, Samples.Warm);
+        Assert.Contains("It carries 1.35 A for good.", chart.Description, StringComparison.Ordinal);
+        Assert.Contains("has opened by then", XElement.Parse(chart.ToSvg()).Value, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void WhatCannotBeDrawn_IsRefusedByName()
     {

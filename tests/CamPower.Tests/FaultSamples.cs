@@ -21,8 +21,8 @@ internal static class FaultSamples
             fuse, fuse.Characteristic, .. fuse.Characteristic.Gates, fuse.LeastMeltingIntegral!.Value, SmallDevices.Generic(1.10), curve, curve.Points[0], ProtectiveDevice.None, ElectronicLimitTests.Limit(amperes: 1.25),
             fuse.OpeningAt(ElectricCurrent.FromAmperes(4.75), SmallDevices.Room), fuse.OpeningAt(ElectricCurrent.FromAmperes(2.5), SmallDevices.Room),
             fuse.OpeningAt(ElectricCurrent.FromAmperes(0.5), SmallDevices.Room),
-            new Inrush(ElectricCurrent.FromAmperes(8.5), Duration.FromMilliseconds(2.5)), site, site.Outputs[0], site.Outputs[0].AtTerminals, site.Outputs[0].AtTerminals.Rail, site.Outputs[0].InConditions[0],
-            OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(2.5)), study, study.AtFarEnd, study.OverloadOf(ElectricCurrent.FromAmperes(4.5)), study.Supply, study.Conditions, Insulation.Pvc70, limited, limited.Routes[0], limited.Routes[0].Figures[0],
+            new Inrush(ElectricCurrent.FromAmperes(8.5), Duration.FromMilliseconds(2.5)), site, site.Outputs[0], site.Outputs[0].AtTerminals, site.Outputs[0].AtTerminals.Rail, site.Outputs[0].InConditions[0], site.Outputs[0].InConditions[0].Load,
+            OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(2.5)), study, study.AtFarEnd, study.OverloadOf(ElectricCurrent.FromAmperes(4.5)), study.Supply, study.Conditions[0], Insulation.Pvc70, limited, limited.Routes[0], limited.Routes[0].Figures[0],
         ];
     }
 }

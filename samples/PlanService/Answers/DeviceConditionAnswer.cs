@@ -8,7 +8,7 @@ public sealed record DeviceConditionAnswer
     /// <summary>The condition.</summary>
     public required string Condition { get; init; }
 
-    /// <summary>What becomes of the device: up, restarting, never-up, no-operating-point or wrong-current.</summary>
+    /// <summary>What becomes of the device: up, supply-overloaded, restarting, never-up, no-operating-point or wrong-current.</summary>
     public required string State { get; init; }
 
     /// <summary>Whether nothing that is declared keeps it from starting.</summary>

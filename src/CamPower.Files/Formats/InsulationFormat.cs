@@ -1,31 +1,16 @@
-using System;
 using System.Text.Json.Nodes;
 
 namespace CamPower.Files.Formats;
 
 /// <summary>An insulation: one of those that a standard names, or the temperature that is printed on it.</summary>
-internal sealed class InsulationFormat : ITextFormat<Insulation>
+internal sealed class InsulationFormat(WordFormat<Insulation> words)
+    : TextFormat<Insulation>($"{words.Description}; or {Quantities.Temperature.Description}", Insulation.Pvc70)
 {
-    public string Description => $"{Words.Insulation.Description}; or {Quantities.Temperature.Description}";
+    internal override JsonObject Schema() => new() { ["anyOf"] = new JsonArray(words.Schema(), Quantities.Temperature.Schema()) };
 
-    public JsonObject Schema => new()
-    {
-        ["anyOf"] = new JsonArray(Words.Insulation.Schema, Quantities.Temperature.Schema),
-    };
+    internal override Insulation Parse(string text) =>
+        Number.TrySplit(text, out _, out _) ? Insulation.Rated(Quantities.Temperature.Parse(text)) : words.Parse(text);
 
-    public Insulation Parse(string text)
-    {
-        if (!Number.TrySplit(text, out _, out _)) return Words.Insulation.Parse(text);
-        try
-        {
-            return Insulation.Rated(Quantities.Temperature.Parse(text));
-        }
-        catch (ArgumentOutOfRangeException e)
-        {
-            throw new FormatException($"{Phrase.Quoted(text)} is no rating of an insulation: {e.Message}", e);
-        }
-    }
-
-    public string Format(Insulation value) =>
-        value.HighestInFault is null ? Quantities.Temperature.Format(value.HighestInService) : Words.Insulation.Format(value);
+    internal override string Text(Insulation value) =>
+        value.HighestInFault is null ? Quantities.Temperature.Text(value.HighestInService) : words.Text(value);
 }

@@ -4,20 +4,13 @@ using System.Text.Json.Nodes;
 namespace CamPower.Files.Formats;
 
 /// <summary>An I²t as data sheets write it: a number and A2s.</summary>
-internal sealed class JouleIntegralFormat : ITextFormat<JouleIntegral>
+internal sealed class JouleIntegralFormat() : TextFormat<JouleIntegral>($"an I2t in {Unit}", JouleIntegral.FromAmpereSquaredSeconds(1))
 {
     private const string Unit = "A2s", WithSuperscript = "A\u00B2s";
 
-    public string Description => $"an I2t in {Unit}";
+    internal override JsonObject Schema() => Matching($"{Number.Pattern} ?({Unit}|{WithSuperscript})");
 
-    public JsonObject Schema => new()
-    {
-        ["type"] = "string",
-        ["description"] = Description,
-        ["pattern"] = $"^{Number.Pattern} ?({Unit}|{WithSuperscript})$",
-    };
-
-    public JouleIntegral Parse(string text)
+    internal override JouleIntegral Parse(string text)
     {
         if (!Number.TrySplit(text, out string number, out string unit) || unit is not (Unit or WithSuperscript))
         {
@@ -26,8 +19,9 @@ internal sealed class JouleIntegralFormat : ITextFormat<JouleIntegral>
 
         return Number.Value(number) is double value and >= 0
             ? JouleIntegral.FromAmpereSquaredSeconds(value)
-            : throw new FormatException($"{Phrase.Quoted(text)} is an impossible quantity: an I2t is at least 0, and no larger than a number can be");
+            : throw new FormatException(
+                $"{Phrase.Quoted(text)} is an impossible quantity: an I2t is at least 0, and no larger than a number can be");
     }
 
-    public string Format(JouleIntegral value) => $"{Number.Text(value.AmpereSquaredSeconds)} {Unit}";
+    internal override string Text(JouleIntegral value) => $"{Number.Text(value.AmpereSquaredSeconds)} {Unit}";
 }

@@ -6,18 +6,15 @@ using System.Text.RegularExpressions;
 namespace CamPower.Files.Formats;
 
 /// <summary>How a run lies, as the library names it.</summary>
-internal sealed partial class LayingFormat : ITextFormat<Laying>
+internal sealed partial class LayingFormat() : TextFormat<Laying>(
+    $"how a run lies: '{Laying.LargeBundle.Name}' or '{Laying.InCableOrRaceway(2).Name}', with a count of your own", Laying.LargeBundle)
 {
-    public string Description => $"how a run lies: '{Laying.LargeBundle.Name}' or '{Laying.InCableOrRaceway(2).Name}', with a count of your own";
+    private const string InCablePattern = "(?<count>[1-9][0-9]{0,3}) current-carrying conductors in a cable or raceway";
 
-    public JsonObject Schema => new()
-    {
-        ["type"] = "string",
-        ["description"] = Description,
-        ["pattern"] = $"^({Laying.LargeBundle.Name}|[1-9][0-9]{{0,3}} current-carrying conductors in a cable or raceway)$",
-    };
+    internal override JsonObject Schema() =>
+        Matching($"({Laying.LargeBundle.Name}|{InCablePattern.Replace("?<count>", string.Empty, StringComparison.Ordinal)})");
 
-    public Laying Parse(string text)
+    internal override Laying Parse(string text)
     {
         if (string.Equals(text, Laying.LargeBundle.Name, StringComparison.Ordinal)) return Laying.LargeBundle;
         Match match = InCable().Match(text);
@@ -26,12 +23,11 @@ internal sealed partial class LayingFormat : ITextFormat<Laying>
             : throw new FormatException($"{Phrase.Quoted(text)} is not {Description}");
     }
 
-    public string Format(Laying value)
-    {
-        bool isKnown = ReferenceEquals(value, Laying.LargeBundle) || (value.Source == Sources.NecAmpacity && InCable().IsMatch(value.Name));
-        return isKnown ? value.Name : throw new NotSupportedException($"A site file cannot express the laying '{value}': it knows those of the library.");
-    }
+    internal override string Text(Laying value) =>
+        ReferenceEquals(value, Laying.LargeBundle) || (value.Source == Sources.NecAmpacity && InCable().IsMatch(value.Name))
+            ? value.Name
+            : throw new NotSupportedException($"A site file cannot express the laying '{value}': it knows those of the library.");
 
-    [GeneratedRegex("^(?<count>[1-9][0-9]{0,3}) current-carrying conductors in a cable or raceway$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex($"^{InCablePattern}$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex InCable();
 }

@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Linq;
 
@@ -22,6 +23,14 @@ internal static class Phrase
     internal static string DidYouMean(string name, IEnumerable<string> known) =>
         NearestName.Of(name, known) is string nearest ? $"; did you mean {Quoted(nearest)}?" : string.Empty;
 
-    /// <summary>The first of many names, for a list in a message.</summary>
-    internal static IEnumerable<string> QuotedAll(IEnumerable<string> names) => names.Select(Quoted);
+    /// <summary>What the library says is wrong, in the words of the file, without what the framework adds.</summary>
+    /// <param name="e">The library's exception.</param>
+    /// <param name="member">What the file calls the parameter; null where it has no word for it.</param>
+    internal static string MessageOf(ArgumentException e, string? member = null)
+    {
+        int tail = e.Message.IndexOf(" (Parameter '", StringComparison.Ordinal);
+        string message = (tail < 0 ? e.Message : e.Message[..tail]).TrimEnd('.');
+        bool namesParameter = e.ParamName is not null && message.StartsWith(e.ParamName + " ", StringComparison.Ordinal);
+        return namesParameter && member is not null ? member + message[e.ParamName!.Length..] : message;
+    }
 }

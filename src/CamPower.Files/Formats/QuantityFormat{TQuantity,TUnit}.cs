@@ -9,84 +9,72 @@ using UnitsNet;
 namespace CamPower.Files.Formats;
 
 /// <summary>A quantity as people write it: a number and a unit out of one table, used for reading and for writing.</summary>
-internal sealed class QuantityFormat<TQuantity, TUnit> : ITextFormat<TQuantity>
+/// <param name="noun">What the quantity is, for messages: "a length".</param>
+/// <param name="make">Makes the quantity from a number and a unit.</param>
+/// <param name="standIn">A harmless quantity in the place of one that is missing or wrong.</param>
+/// <param name="table">The units that the format knows, each with its spellings; the first is the one that is written.</param>
+internal sealed class QuantityFormat<TQuantity, TUnit>(string noun, Func<QuantityValue, TUnit, TQuantity> make, TQuantity standIn,
+    params (TUnit Unit, string[] Spellings)[] table)
+    : TextFormat<TQuantity>($"{noun} in {Phrase.List(table.Select(row => row.Spellings[0]), "or")}", standIn)
     where TQuantity : struct, IQuantity<TUnit>
     where TUnit : struct, Enum
 {
-    private readonly string _noun;
-    private readonly Func<QuantityValue, TUnit, TQuantity> _make;
-    private readonly Func<QuantityValue, string> _numberOf;
-    private readonly Func<string, QuantityValue?> _numberFrom;
-    private readonly Dictionary<string, TUnit> _units;
-    private readonly Dictionary<TUnit, string> _spellings;
-
-    /// <summary>States the format.</summary>
-    /// <param name="noun">What the quantity is, for messages: "a length".</param>
-    /// <param name="make">Makes the quantity from a number and a unit.</param>
-    /// <param name="table">The units that the format knows.</param>
-    /// <param name="isDecimal">Whether the quantity keeps its number as a decimal, as power does.</param>
-    internal QuantityFormat(string noun, Func<QuantityValue, TUnit, TQuantity> make, UnitSpelling<TUnit>[] table, bool isDecimal = false)
-    {
-        _noun = noun;
-        _make = make;
-        _numberFrom = isDecimal ? DecimalFrom : DoubleFrom;
-        _numberOf = isDecimal ? v => ((decimal)v).ToString(CultureInfo.InvariantCulture) : v => Number.Text((double)v);
-        _units = table.SelectMany(row => row.Spellings, (row, spelling) => (row.Unit, spelling))
-            .ToDictionary(x => x.spelling, x => x.Unit, StringComparer.Ordinal);
-        _spellings = table.ToDictionary(row => row.Unit, row => row.Spellings[0]);
-    }
-
-    public string Description => $"{_noun} in {Units}";
-
-    public JsonObject Schema => new()
-    {
-        ["type"] = "string",
-        ["description"] = Description,
-        ["pattern"] = $"^{Number.Pattern} ?({string.Join('|', _units.Keys.Select(Regex.Escape))})$",
-    };
+    private readonly Dictionary<string, TUnit> _units = table
+        .SelectMany(row => row.Spellings, (row, spelling) => KeyValuePair.Create(spelling, row.Unit))
+        .ToDictionary(StringComparer.Ordinal);
 
     /// <summary>Every spelling of every unit.</summary>
     internal IEnumerable<string> Spellings => _units.Keys;
 
-    private string Units => Phrase.List(_spellings.Values, "or");
+    /// <summary>Whether the quantity keeps its number as a decimal, as power does.</summary>
+    internal bool IsDecimal { get; init; }
 
-    /// <summary>Whether a unit, as it is spelt, is one of the table.</summary>
-    internal bool Knows(string unit) => _units.ContainsKey(unit);
+    private string Units => Phrase.List(table.Select(row => row.Spellings[0]), "or");
 
-    /// <summary>Whether a unit is one of the table but for its case.</summary>
-    internal bool KnowsInOtherCase(string unit) => InOtherCase(unit) is not null;
+    internal override JsonObject Schema() => Matching($"{Number.Pattern} ?({string.Join('|', Spellings.Select(Regex.Escape))})");
 
-    public TQuantity Parse(string text)
+    /// <summary>Whether a unit is one of the table: as it is spelt, or but for its case.</summary>
+    internal bool Knows(string unit, bool inAnyCase) => inAnyCase ? InOtherCase(unit) is not null : _units.ContainsKey(unit);
+
+    internal override TQuantity Parse(string text)
     {
         if (!Number.TrySplit(text, out string number, out string spelling))
         {
-            throw new FormatException($"{Phrase.Quoted(text)} is not {_noun}: write a number with a decimal point, and a unit: {Units}");
+            throw new FormatException($"{Phrase.Quoted(text)} is not {noun}: write a number with a decimal point, and a unit: {Units}");
         }
 
         if (!_units.TryGetValue(spelling, out TUnit unit)) throw new FormatException(UnitFault(text, spelling));
-        return TryMake(number, unit) ?? throw new FormatException($"{Phrase.Quoted(text)} is an impossible quantity: no number can hold it");
+        return TryMake(number, unit)
+            ?? throw new FormatException($"{Phrase.Quoted(text)} is an impossible quantity: no number can hold it");
     }
 
-    public string Format(TQuantity value) => _spellings.TryGetValue(value.Unit, out string? spelling)
-        ? $"{_numberOf(value.Value)} {spelling}"
-        : throw new NotSupportedException($"A site file cannot express {_noun} in {value.Unit}: the units are {Units}.");
+    internal override string Text(TQuantity value)
+    {
+        string? spelling = Array.Find(table, row => row.Unit.Equals(value.Unit)).Spellings?[0];
+        if (spelling is null) throw new NotSupportedException($"A site file cannot express {noun} in {value.Unit}: the units are {Units}.");
+        string number = IsDecimal ? ((decimal)value.Value).ToString(CultureInfo.InvariantCulture) : Number.Text((double)value.Value);
+        return $"{number} {spelling}";
+    }
 
     private string UnitFault(string text, string spelling)
     {
-        if (spelling.Length == 0) return $"{Phrase.Quoted(text)} has no unit: {_noun} is written in {Units}";
+        if (spelling.Length == 0) return $"{Phrase.Quoted(text)} has no unit: {noun} is written in {Units}";
         string hint = InOtherCase(spelling) is string known ? $"; only the case of '{spelling}' is not that of '{known}'" : string.Empty;
-        return $"{Phrase.Quoted(text)} has the wrong unit: {_noun} is written in {Units}{hint}";
+        if (spelling[0] == ',') hint = $"; write a decimal point, as in 1.5 {table[0].Spellings[0]}, and nothing between thousands";
+        return $"{Phrase.Quoted(text)} has the wrong unit: {noun} is written in {Units}{hint}";
     }
 
-    private string? InOtherCase(string unit) => _units.Keys.FirstOrDefault(known => string.Equals(known, unit, StringComparison.OrdinalIgnoreCase));
+    private string? InOtherCase(string unit) =>
+        Spellings.FirstOrDefault(known => string.Equals(known, unit, StringComparison.OrdinalIgnoreCase));
 
     // Null where the number, or the quantity in its base unit, is too large or too small for its type.
     private TQuantity? TryMake(string number, TUnit unit)
     {
-        if (_numberFrom(number) is not QuantityValue value) return null;
+        QuantityValue? value = IsDecimal ? Number.DecimalValue(number) : Number.Value(number);
+        if (value is null) return null;
         try
         {
-            TQuantity quantity = _make(value, unit);
+            TQuantity quantity = make(value.Value, unit);
             double inBaseUnit = quantity.As(quantity.QuantityInfo.BaseUnitInfo.Value);
             return double.IsFinite(inBaseUnit) ? quantity : null;
         }
@@ -94,14 +82,5 @@ internal sealed class QuantityFormat<TQuantity, TUnit> : ITextFormat<TQuantity>
         {
             return null;
         }
-    }
-
-    private static QuantityValue? DoubleFrom(string number) => Number.Value(number) is double value ? value : null;
-
-    private static QuantityValue? DecimalFrom(string number)
-    {
-        bool known = decimal.TryParse(number, NumberStyles.Float, CultureInfo.InvariantCulture, out decimal value);
-        bool vanished = value == 0 && Number.HasSignificantDigit(number);
-        return known && !vanished ? value : null;
     }
 }

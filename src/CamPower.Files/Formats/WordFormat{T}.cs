@@ -5,42 +5,32 @@ using System.Text.Json.Nodes;
 
 namespace CamPower.Files.Formats;
 
-/// <summary>One of a few values, each written as a word of its own.</summary>
-internal sealed class WordFormat<T>(string noun, params (string Word, T Value)[] table) : ITextFormat<T>
+/// <summary>One of a few values, each written as a word of its own; the first is the stand-in.</summary>
+internal sealed class WordFormat<T>(string noun, params (string Word, T Value)[] table)
+    : TextFormat<T>($"{noun}: {Phrase.List(table.Select(row => Phrase.Quoted(row.Word)), "or")}", table[0].Value)
 {
-    public string Description => $"{noun}: {Phrase.List(Phrase.QuotedAll(Known), "or")}";
-
-    public JsonObject Schema => new()
-    {
-        ["type"] = "string",
-        ["enum"] = new JsonArray([.. Known.Select(word => (JsonNode)word)]),
-    };
-
-    private IEnumerable<string> Known => table.Select(row => row.Word);
-
     /// <summary>The values, in the order of the table.</summary>
     internal IEnumerable<T> Values => table.Select(row => row.Value);
+
+    internal override JsonObject Schema() => new()
+    {
+        ["type"] = "string",
+        ["enum"] = new JsonArray([.. table.Select(row => (JsonNode)row.Word)]),
+    };
 
     /// <summary>Whether a value has a word.</summary>
     internal bool Knows(T value) => Values.Contains(value);
 
-    public T Parse(string text)
+    internal override T Parse(string text)
     {
-        foreach ((string word, T value) in table)
-        {
-            if (string.Equals(word, text, StringComparison.Ordinal)) return value;
-        }
-
-        throw new FormatException($"{Phrase.Quoted(text)} is not {Description}{Phrase.DidYouMean(text, Known)}");
+        int i = Array.FindIndex(table, row => string.Equals(row.Word, text, StringComparison.Ordinal));
+        return i >= 0
+            ? table[i].Value
+            : throw new FormatException(
+                $"{Phrase.Quoted(text)} is not {Description}{Phrase.DidYouMean(text, table.Select(row => row.Word))}");
     }
 
-    public string Format(T value)
-    {
-        foreach ((string word, T known) in table)
-        {
-            if (EqualityComparer<T>.Default.Equals(known, value)) return word;
-        }
-
-        throw new NotSupportedException($"A site file cannot express {noun} '{value}': it knows {Phrase.List(Phrase.QuotedAll(Known), "and")}.");
-    }
+    internal override string Text(T value) => Array.Find(table, row => EqualityComparer<T>.Default.Equals(row.Value, value)).Word
+        ?? throw new NotSupportedException(
+            $"A site file cannot express {noun} '{value}': it knows {Phrase.List(table.Select(row => Phrase.Quoted(row.Word)), "and")}.");
 }

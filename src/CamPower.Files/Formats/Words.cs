@@ -15,16 +15,16 @@ internal static class Words
         CamPower.Stranding.Solid, CamPower.Stranding.ClassB, CamPower.Stranding.Flexible,
         CamPower.Stranding.IecClass1, CamPower.Stranding.IecClass2, CamPower.Stranding.IecClass5));
 
-    internal static WordFormat<Insulation> Insulation { get; } = new("an insulation",
+    internal static InsulationFormat Insulation { get; } = new(new("an insulation",
         ("PVC 70 C", CamPower.Insulation.Pvc70), ("PVC 90 C", CamPower.Insulation.Pvc90), ("XLPE or EPR", CamPower.Insulation.CrossLinked),
-        ("rubber 60 C", CamPower.Insulation.Rubber60));
+        ("rubber 60 C", CamPower.Insulation.Rubber60)));
 
+    internal static LayingFormat Laying { get; } = new();
+    internal static NameFormat Name { get; } = new();
+    internal static YesNoFormat YesNo { get; } = new();
     internal static WordFormat<PublishedTable> Table { get; } = new("a table of resistances", Named(t => t.Name, PublishedTable.All));
-
     internal static WordFormat<Cable> UsualCable { get; } = new("a usual cable", Named(c => c.Name!, [.. CableCatalog.All]));
-
     internal static WordFormat<Joint> UsualJoint { get; } = new("a usual joint", Named(j => j.Name, [.. JointCatalog.All]));
-
     internal static WordFormat<Connector> UsualConnector { get; } = new("a usual connector", Named(c => c.Name, [.. Connector.Usual]));
 
     internal static WordFormat<DeviceKind> DeviceKind { get; } = new("a kind of device",
@@ -45,17 +45,16 @@ internal static class Words
     internal static WordFormat<Func<Surroundings, Condition>> GivenConditions { get; } = new("a given condition", Given(
         Condition.Day, Condition.Night, at => Condition.NightWithMotion(at), Condition.ColdStart));
 
-    internal static WordFormat<Derating> Derating { get; } = new("a derating",
-        ("generic enclosed", CamPower.Derating.GenericEnclosed));
+    internal static WordFormat<Derating> Derating { get; } = new("a derating", ("generic enclosed", CamPower.Derating.GenericEnclosed));
 
-    internal static WordFormat<OverloadBehaviour> Overload { get; } = new("an overload behaviour",
-        ("unlimited", OverloadBehaviour.Unlimited));
+    internal static WordFormat<OverloadBehaviour> Overload { get; } = new(
+        "an overload behaviour", ("unlimited", OverloadBehaviour.Unlimited));
 
     internal static WordFormat<PowerLimitClass> PowerLimit { get; } = new("a power-limit class",
         ("limited power source", PowerLimitClass.LimitedPowerSource), ("Class 2", PowerLimitClass.Class2));
 
-    internal static WordFormat<AmbientCurve> Thermal { get; } = new("an ambient curve",
-        ("generic resettable", AmbientCurve.GenericResettable));
+    internal static WordFormat<AmbientCurve> Thermal { get; } = new(
+        "an ambient curve", ("generic resettable", AmbientCurve.GenericResettable));
 
     internal static WordFormat<FuseCharacteristic> Characteristic { get; } = new("a fuse characteristic", Named(c => c.Name,
         FuseCharacteristic.IecQuickActing, FuseCharacteristic.IecQuickActingTo100Milliamperes,
@@ -76,5 +75,5 @@ internal static class Words
     private static (string, T)[] Named<T>(Func<T, string> name, params T[] values) => [.. values.Select(v => (name(v), v))];
 
     private static (string, Func<Surroundings, Condition>)[] Given(params Func<Surroundings, Condition>[] makers) =>
-        Named(make => make(Building.StandIn.Surroundings).Name, makers);
+        Named(make => make(Parts.StandIn.Surroundings).Name, makers);
 }

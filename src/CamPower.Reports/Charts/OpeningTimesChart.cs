@@ -49,6 +49,7 @@ internal static class OpeningTimesChart
     {
         Fuse fuse => fuse.RatedCurrent.Amperes * (fuse.Rerating?.FactorAt(ambient).DecimalFractions ?? 1),
         ResettableFuse resettable => resettable.HoldCurrentAt(ambient).Amperes,
+        ElectronicLimit limit => limit.Limit.Amperes * (1 - limit.Tolerance.DecimalFractions),
         _ => throw new ArgumentException($"{device} never opens.", nameof(device)),
     };
 

@@ -39,6 +39,7 @@ internal static class Said
     internal static string State(DeviceState state) => state switch
     {
         DeviceState.Up => "stays up",
+        DeviceState.SupplyOverloaded => "not known, supply overloaded",
         DeviceState.Restarting => "restarts for ever",
         DeviceState.NeverUp => "never comes up",
         DeviceState.NoOperatingPoint => "no operating point",

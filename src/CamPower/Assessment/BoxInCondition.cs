@@ -137,7 +137,7 @@ public sealed class BoxInCondition
     internal double Amperes { get; }
 
     /// <summary>By how much the calculated air inside may be off: a quarter of its rise; 0 where it is stated. [K]</summary>
-    internal double UncertainKelvins => Heat is null ? 0 : Heat.RiseKelvins / 4;
+    internal double UncertainKelvins => Heat?.UncertainKelvins ?? 0;
 
     /// <summary>Whether it may be warmer inside than <see cref="SupplyCelsius"/>, and nobody can say by how much.</summary>
     internal bool IsWarmerThanKnown => IsInsideUnknown || IsInsideAtLeast;

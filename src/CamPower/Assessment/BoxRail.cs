@@ -15,6 +15,7 @@ internal sealed class BoxRail
     private readonly RailVolts _lowest;
     private readonly DistributionBox _box;
     private readonly double _standingAmperes;
+    private readonly InrushDips _dips;
     private readonly Dictionary<FedDevice, double> _on = [];
 
     /// <param name="box">The box.</param>
@@ -30,6 +31,7 @@ internal sealed class BoxRail
         bool isOverloaded = Limits.IsAbove(amperes, RailBalance.LimitOf(_supply));
         if (isOverloaded) _standingAmperes = groups.Sum(g => g.AmperesOfAll.Where((_, f) => ReferenceEquals(g.Group.Feeds[f].Box, box)).Sum()) - amperes;
         State = isOverloaded ? Overloaded() : RailState.StaysUp;
+        _dips = new InrushDips(box, groups, _load.FullVolts, State != RailState.StaysUp);
         (StartingCurrent, ReturningCurrent) = (Starting(groups), Returning(groups));
     }
 
@@ -44,6 +46,9 @@ internal sealed class BoxRail
 
     /// <summary>What those take that a dip has not put off, against what the supply gives there.</summary>
     internal Judgment ReturningCurrent { get; }
+
+    /// <summary>The voltage of a device while a neighbour draws its inrush.</summary>
+    internal Judgment DuringInrush(FedDevice device) => _dips.On(device);
 
     /// <summary>A device as it is behind this rail, given what it is behind one that stays up.</summary>
     internal DeviceInCondition With(DeviceInCondition device, FedDevice fed)

@@ -34,8 +34,12 @@ internal static class FeedSolver
         for (int i = 0; i < results.Length; i++)
         {
             DeviceState state = devices[i].Accepted is null ? DeviceState.WrongCurrent : sequence?.States[i] ?? DeviceState.Up;
-            var alone = new DeviceInCondition(circuit, rail, i, group.Condition, loads, state, verdicts[i], sequence?.Volts[i] ?? solved[i], solved[i], unloaded[i]);
-            results[i] = railOf(devices[i]).With(alone, devices[i]);
+            (BoxRail box, FedDevice device) = (railOf(devices[i]), devices[i]);
+            var alone = new DeviceInCondition(circuit, rail, i, group.Condition, loads, state, verdicts[i], sequence?.Volts[i] ?? solved[i], solved[i], unloaded[i])
+            {
+                Dips = () => box.DuringInrush(device),
+            };
+            results[i] = box.With(alone, device);
         }
 
         return results;

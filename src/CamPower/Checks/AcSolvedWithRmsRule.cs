@@ -9,7 +9,10 @@ public sealed class AcSolvedWithRmsRule() : Rule("ac-solved-with-rms", Severity.
     "Leave room: a rectifier input charges at the crest, and the crest falls more than the RMS value.", Sources.CommonPractice)
 {
     /// <inheritdoc/>
-    public override IEnumerable<Finding> Check(Evidence evidence) => Require.NotNull(evidence, nameof(evidence)).Assessment.Boxes
-        .Where(b => b.Box.Supply.Output is AcOutput && b.Outputs.Any(o => o.Devices.Any(d => d.Model.AcInput is not null)))
-        .Select(b => Find(Subject.Of(b.Box), "Its AC runs are solved with RMS magnitudes at unity power factor; rectifier inputs will see less."));
+    public override IEnumerable<Finding> Check(Evidence evidence) =>
+        Alike.In(Require.NotNull(evidence, nameof(evidence)).Assessment.Site, evidence.Assessment.Boxes.Where(FeedsAcDevices).Select(b => Subject.Of(b.Box)), "boxes",
+            "has AC runs, solved with RMS values at unity power factor; rectifier inputs get less", "have AC runs, solved with RMS values; rectifier inputs get less")
+            .Select(found => Find(found.About, found.Message));
+
+    private static bool FeedsAcDevices(BoxAssessment box) => box.Box.Supply.Output is AcOutput && box.Outputs.Any(o => o.Devices.Any(d => d.Model.AcInput is not null));
 }

@@ -1,6 +1,5 @@
 using System.Collections.Generic;
 using System.Linq;
-using UnitsNet;
 using static System.FormattableString;
 
 namespace CamPower.Checks;
@@ -13,7 +12,7 @@ public sealed class BoxTooHotRule() : Rule("box-too-hot", Severity.Failure,
 {
     /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence) => Require.NotNull(evidence, nameof(evidence)).Assessment.Boxes
-        .SelectMany(box => Worst(box.InConditions.Where(c => c.IsTooHot).OrderByDescending(c => c.SupplyCelsius).Select(c => Found(box.Box, c))));
+        .SelectMany(box => Worst(box.InConditions.Where(c => c.HottestAir.IsViolated).OrderByDescending(c => c.SupplyCelsius).Select(c => Found(box.Box, c))));
 
     /// <summary>Where the air is that derates a supply, after "the air".</summary>
     internal static string Where(DistributionBox box, BoxInCondition inCondition) =>
@@ -21,5 +20,5 @@ public sealed class BoxTooHotRule() : Rule("box-too-hot", Severity.Failure,
 
     private Finding Found(DistributionBox box, BoxInCondition hot) => Find(Subject.Of(box),
         Invariant($"The air {Where(box, hot)} is at {(hot.IsInsideAtLeast ? "least " : "")}{hot.SupplyCelsius:0.#} °C in \"{hot.Condition}\"; its supply is rated to run up to {hot.HighestCelsius:0.#} °C."),
-        Temperature.FromDegreesCelsius(hot.SupplyCelsius), Temperature.FromDegreesCelsius(hot.HighestCelsius), hot.Condition);
+        hot.HottestAir.Value, hot.HottestAir.Limit, hot.Condition);
 }

@@ -9,7 +9,9 @@ public sealed class CopperCladAluminiumRule() : Rule("copper-clad-aluminium", Se
     "Use copper; where it stays, check that the terminals are rated for it and measure the loop.", Sources.CopperCladAluminium)
 {
     /// <inheritdoc/>
-    public override IEnumerable<Finding> Check(Evidence evidence) => Require.NotNull(evidence, nameof(evidence)).Assessment.Site.Runs
-        .Where(run => run.Run.Segments.Any(s => s.Cable.Outgoing.Material.IsCopperCladAluminium || s.Cable.Return.Material.IsCopperCladAluminium))
-        .Select(run => Find(Subject.Of(run), $"The run from {run.From} to {run.To} holds copper-clad aluminium."));
+    public override IEnumerable<Finding> Check(Evidence evidence) =>
+        Alike.In(Require.NotNull(evidence, nameof(evidence)).Assessment.Site, evidence.Assessment.Site.Runs.Where(IsClad).Select(Subject.Of),
+            "runs", "holds copper-clad aluminium", "hold copper-clad aluminium").Select(found => Find(found.About, found.Message));
+
+    private static bool IsClad(SiteRun run) => run.Run.Segments.Any(s => s.Cable.Outgoing.Material.IsCopperCladAluminium || s.Cable.Return.Material.IsCopperCladAluminium);
 }

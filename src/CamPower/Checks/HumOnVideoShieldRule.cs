@@ -7,7 +7,7 @@ using static System.FormattableString;
 namespace CamPower.Checks;
 
 /// <summary>A video shield with more voltage at mains frequency along it than a policy allows: it is seen as a bar that rolls through the picture.</summary>
-/// <remarks>A shield whose supplies do not declare their ripple is not found, for nothing is known of it.</remarks>
+/// <remarks>Of a shield nothing is known where the ripple of a supply is not stated: the rule <c>ground-loop-hum-unknown</c> names those.</remarks>
 public sealed class HumOnVideoShieldRule : Rule
 {
     private readonly double _volts;
@@ -39,9 +39,9 @@ public sealed class HumOnVideoShieldRule : Rule
         foreach (ShieldAssessment shield in Require.NotNull(evidence, nameof(evidence)).Assessment.Shields)
         {
             ShieldInCondition worst = shield.InConditions.OrderByDescending(s => s.MainsVolts ?? 0).First();
-            if (!(worst.MainsVolts > _volts)) continue;
+            if (worst.MainsVolts is not double volts || !Limits.IsAbove(volts, _volts)) continue;
             yield return Find(new Subject(SubjectKind.Device, shield.Link.Device),
-                Invariant($"In \"{worst.Condition}\" {worst.MainsVolts * 1000:0.0} mV at mains frequency stand along the {shield.Link}."),
+                Invariant($"The {shield.Link} has {volts * 1000:0.0} mV at mains frequency in \"{worst.Condition}\"; policy maximum {_volts * 1000:0.0} mV."),
                 worst.MainsFrequencyVoltage, Limit, worst.Condition);
         }
     }

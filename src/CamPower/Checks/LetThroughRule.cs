@@ -4,10 +4,11 @@ using static System.FormattableString;
 
 namespace CamPower.Checks;
 
-/// <summary>A short whose let-through, or lasting current, the conductors on the way may not stand.</summary>
+/// <summary>A short whose let-through I²t, or lasting current, takes a conductor past the limit of its insulation.</summary>
+/// <remarks>At the origin of each piece of cable the current is largest: a short just behind a place heats the cable that begins there.</remarks>
 public sealed class LetThroughRule() : Rule("conductor-cannot-stand-let-through", Severity.Danger,
-    "Before the protective device has cleared a short, a conductor on the way may reach the limit of its insulation.",
-    "Use a smaller or faster device, or a thicker cable.", Sources.AdiabaticWithstand)
+    "Before the protective device has operated, a short may take a conductor past the limit of its insulation.",
+    "Use a smaller or faster protective device, or larger conductors.", Sources.AdiabaticWithstand)
 {
     /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence) =>
@@ -16,5 +17,10 @@ public sealed class LetThroughRule() : Rule("conductor-cannot-stand-let-through"
         let worst = output.Shorts.FirstOrDefault(s => s.Fault.WithstandVerdict == WithstandVerdict.DoesNotStand)
         where worst is not null
         select Find(Subject.Of(output.Box, output.Output), Invariant(
-            $"A short at {worst.Fault.Place} draws up to {worst.Fault.Largest!.Value.Amperes:0.0} A; {output.Output.Protection} {worst.Fault.Opening}, and by then a conductor on the way may have reached the limit of its insulation."));
+            $"A short at {worst.Fault.Place} draws up to {worst.Fault.Largest!.Value.Amperes:0.0} A: {output.Output.Protection} {worst.Fault.Opening}. By then a conductor may be past the limit of its insulation."),
+            remedy: RemedyOf(worst.Fault));
+
+    private static string? RemedyOf(ShortCircuit fault) => fault is { LetThrough: JouleIntegral most, Withstand: not null }
+        ? Invariant($"Use a smaller or faster protective device, or conductors that withstand {most.AmpereSquaredSeconds:G3} A²·s.")
+        : null;
 }

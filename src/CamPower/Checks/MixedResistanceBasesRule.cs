@@ -9,7 +9,7 @@ public sealed class MixedResistanceBasesRule() : Rule("mixed-resistance-bases", 
     "Describe the whole run on one basis: nominal to know what to measure, a standard's maximum to be sure.", Sources.Resistance)
 {
     /// <inheritdoc/>
-    public override IEnumerable<Finding> Check(Evidence evidence) => Require.NotNull(evidence, nameof(evidence)).Assessment.Site.Runs
-        .Where(run => run.Run.MixesResistanceBases)
-        .Select(run => Find(Subject.Of(run), $"The run from {run.From} to {run.To} mixes nominal and tabulated resistances."));
+    public override IEnumerable<Finding> Check(Evidence evidence) =>
+        Alike.In(Require.NotNull(evidence, nameof(evidence)).Assessment.Site, evidence.Assessment.Site.Runs.Where(run => run.Run.MixesResistanceBases).Select(Subject.Of),
+            "runs", "mixes nominal and tabulated resistances", "mix nominal and tabulated resistances").Select(found => Find(found.About, found.Message));
 }

@@ -14,10 +14,10 @@ public sealed class OutputOverloadedRule() : Rule("output-overloaded", Severity.
 
     /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence) => Require.NotNull(evidence, nameof(evidence)).Assessment.Boxes.SelectMany(b => b.Outputs)
-        .SelectMany(output => Worst(output.InConditions.Where(c => Limits.IsAbove(c.Amperes, output.Output.LimitAmperes)).OrderByDescending(c => c.Amperes).Select(c => Found(output, c))));
+        .SelectMany(output => Worst(output.InConditions.Where(c => c.OfLimit.IsViolated).OrderByDescending(c => c.Amperes).Select(c => Found(output, c))));
 
     // The one output of an adapter is the adapter.
     private Finding Found(OutputAssessment output, OutputInCondition worst) => Find(output.Box.IsAdapter ? Subject.Of(output.Box) : Subject.Of(output.Box, output.Output),
         Invariant($"It {(worst.IsDemandOnly ? "is asked for" : "carries")} {worst.Amperes:0.00} A in \"{worst.Condition}\"; it may carry {output.Output.LimitAmperes:0.##} A."),
-        worst.Current, output.Output.Limit, worst.Condition);
+        worst.OfLimit.Value, worst.OfLimit.Limit, worst.Condition);
 }

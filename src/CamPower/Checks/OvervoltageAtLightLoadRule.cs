@@ -16,10 +16,10 @@ public sealed class OvervoltageAtLightLoadRule() : Rule("overvoltage-at-light-lo
     {
         foreach (DeviceAssessment device in Require.NotNull(evidence, nameof(evidence)).Assessment.Devices)
         {
-            if (device.Worst.Accepted is not VoltageRange accepted || !Limits.IsAbove(device.LightLoadVolts, accepted.HighestVolts)) continue;
+            if (!device.AtLightLoad.IsViolated) continue;
             yield return Find(Subject.Of(device.Device),
-                Invariant($"It may see {device.LightLoadVolts:0.00} V at light load; it accepts at most {accepted.HighestVolts:0.##} V."),
-                device.LightLoadVoltage, accepted.Highest);
+                Invariant($"It may see {device.LightLoadVolts:0.00} V at light load; it accepts at most {device.Worst.Accepted!.HighestVolts:0.##} V."),
+                device.AtLightLoad.Value, device.AtLightLoad.Limit);
         }
     }
 }

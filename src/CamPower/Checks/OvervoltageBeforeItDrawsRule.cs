@@ -16,11 +16,10 @@ public sealed class OvervoltageBeforeItDrawsRule() : Rule("overvoltage-before-it
     {
         foreach (DeviceAssessment device in Require.NotNull(evidence, nameof(evidence)).Assessment.Devices)
         {
-            double volts = device.Box.Supply.Output.HighestVolts;
-            if (device.Worst.Accepted is not VoltageRange accepted || !Limits.IsAbove(volts, accepted.HighestVolts)) continue;
+            if (!device.BeforeItDraws.IsViolated) continue;
             yield return Find(Subject.Of(device.Device),
-                Invariant($"It may see {volts:0.00} V before it draws anything; it accepts at most {accepted.HighestVolts:0.##} V."),
-                device.NoLoadVoltage, accepted.Highest);
+                Invariant($"It may see {device.NoLoadVoltage.Volts:0.00} V before it draws anything; it accepts at most {device.Worst.Accepted!.HighestVolts:0.##} V."),
+                device.BeforeItDraws.Value, device.BeforeItDraws.Limit);
         }
     }
 }

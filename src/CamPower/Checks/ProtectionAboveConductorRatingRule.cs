@@ -8,48 +8,108 @@ using static System.FormattableString;
 
 namespace CamPower.Checks;
 
-/// <summary>A protective device that carries more for good than a conductor behind it does: the conductor would burn first.</summary>
+/// <summary>A protective device that carries more continuously than a conductor behind it does: the conductor would burn first.</summary>
 /// <remarks>
-/// A fuse counts by its rated current, a resettable one by what it holds, an electronic limit by the most that its tolerance lets pass for good. The conductor counts by what its
-/// insulation stands where the cable is warmest, and by the largest device that a code allows its size (<see cref="SmallConductors"/>), whichever
-/// is less. Besides, the current at which the device opens for certain may be 1.45 times what the insulation stands (<see cref="CheckConstants.CertainOpening"/>, from memory): that of a
+/// A source that cannot exceed what a conductor carries protects it (IEC 60364-4-43, 436): the greatest current that the supply keeps up in an overload caps
+/// that of the device. A nameplate caps nothing. A fuse counts by its rated current, a resettable one by what it holds, an electronic limit by the most that its tolerance lets pass for good. The conductor counts by what its
+/// insulation withstands where the cable is warmest, and by the largest device that a code allows a size of the American wire gauge (<see cref="SmallConductors"/>), whichever
+/// is less. A return conductor that several outputs share carries what all their devices let pass (431.2). Besides, the current at which the device opens for certain may be 1.45 times what the insulation stands (<see cref="CheckConstants.CertainOpening"/>, from memory): that of a
 /// fuse to IEC 60127 is 2.1 times its rating. What nobody declares is taken as in <see cref="ConductorOverAmpacityRule"/>.
 /// </remarks>
 public sealed class ProtectionAboveConductorRatingRule() : Rule("protection-above-conductor-rating", Severity.Danger,
     "The protective device of an output carries more than the thinnest conductor behind it, or opens for certain far above that only: an overload heats the cable and nothing opens.",
-    "Use a smaller protective device, or a thicker conductor all the way to the device.", Sources.OverloadCoordination)
+    "Use a smaller protective device, or a larger conductor all the way to the camera.", Sources.OverloadCoordination)
 {
     /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence)
     {
         Site site = Require.NotNull(evidence, nameof(evidence)).Assessment.Site;
         double warmest = site.Conditions.Max(c => c.At.CableCelsius);
-        foreach (OutputFeed feed in site.Feeds.SelectMany(group => group.Feeds))
+        Dictionary<(DistributionBox, int), double> caps = evidence.Faults.Outputs.ToDictionary(o => (o.Box, o.Output.Number), o => CapOf(site, o));
+        foreach (FeedGroup group in site.Feeds)
         {
-            if (feed.Output.Protection is ProtectiveDevice device && (Carried(feed, device, warmest) ?? Opening(feed, device, warmest)) is Finding finding) yield return finding;
+            foreach (OutputFeed feed in group.Feeds)
+            {
+                if (Judge(feed, warmest, caps[(feed.Box, feed.Output.Number)]) is Finding finding) yield return finding;
+            }
+
+            if (group.SharesReturns && CommonReturn(group, warmest, caps) is Finding common) yield return common;
         }
     }
 
-    // Its rated current, whatever the air around it: in a cold box it carries still more.
-    private Finding? Carried(OutputFeed feed, ProtectiveDevice device, double warmest)
+    private Finding? Judge(OutputFeed feed, double warmest, double cap)
     {
-        double rated = device.MostCarriedAmperes(currentFactor: 1);
-        (SiteRun? run, double amperes) = Weakest(feed, (run, cable, conductor) => Math.Min(Stands(run, cable, conductor, warmest), SmallConductors.ProtectionAmperes(conductor) ?? double.PositiveInfinity));
+        if (feed.Output.Protection is not ProtectiveDevice device || ReferenceEquals(device, ProtectiveDevice.None)) return null;
+        (SiteRun? run, double amperes) = Weakest(feed, (run, cable, conductor) => Stands(run, cable, conductor, warmest));
+        bool isProtectedBySource = !double.IsInfinity(cap) && !Limits.IsAbove(cap, amperes);
+        return isProtectedBySource ? null : Carried(feed, device, warmest, cap) ?? (run is null ? null : Opening(feed, device, (run, amperes), warmest, cap));
+    }
+
+    // Its rated current, whatever the air around it: in a cold box it carries still more.
+    private Finding? Carried(OutputFeed feed, ProtectiveDevice device, double warmest, double cap)
+    {
+        double rated = Math.Min(device.MostCarriedAmperes(currentFactor: 1), cap);
+        (SiteRun? run, double amperes) = Weakest(feed, (run, cable, conductor) => Math.Min(Stands(run, cable, conductor, warmest), CapOf(conductor)));
         if (run is null || double.IsInfinity(rated) || !Limits.IsAbove(rated, amperes)) return null;
         return Find(Subject.Of(feed.Box, feed.Output),
-            Invariant($"Its {device} carries {rated:0.##} A for good, and the run from {run.From} to {run.To} is good for {amperes:0.00} A where it is {warmest:0.#} °C."),
+            Invariant($"Its {device} lets {rated:0.##} A flow continuously. The run from {run.From} to {run.To} carries {amperes:0.00} A at {warmest:0.#} °C."),
             ElectricCurrent.FromAmperes(rated), ElectricCurrent.FromAmperes(amperes));
     }
 
-    private Finding? Opening(OutputFeed feed, ProtectiveDevice device, double warmest)
+    private Finding? Opening(OutputFeed feed, ProtectiveDevice device, (SiteRun Run, double Amperes) weakest, double warmest, double cap)
     {
-        double certain = device.CertainAmperes(currentFactor: 1), share = CheckConstants.CertainOpening.Value;
-        (SiteRun? run, double amperes) = Weakest(feed, (run, cable, conductor) => Stands(run, cable, conductor, warmest));
-        if (run is null || double.IsInfinity(certain) || !Limits.IsAbove(certain, share * amperes)) return null;
+        double certain = Math.Min(device.CertainAmperes(currentFactor: 1), cap), share = CheckConstants.CertainOpening.Value;
+        if (double.IsInfinity(certain) || !Limits.IsAbove(certain, share * weakest.Amperes)) return null;
         return Find(Subject.Of(feed.Box, feed.Output),
-            Invariant($"Its {device} opens for certain from {certain:0.##} A on, and the run from {run.From} to {run.To} is good for {amperes:0.00} A where it is {warmest:0.#} °C: more than {share:0.##} times that."),
-            ElectricCurrent.FromAmperes(certain), ElectricCurrent.FromAmperes(share * amperes));
+            Invariant($"Its {device} is certain to open from {certain:0.##} A on: more than {share:0.##} times the {weakest.Amperes:0.00} A that the run from {weakest.Run.From} to {weakest.Run.To} carries at {warmest:0.#} °C."),
+            ElectricCurrent.FromAmperes(certain), ElectricCurrent.FromAmperes(share * weakest.Amperes));
     }
+
+    // What several devices let pass together comes back through one conductor; a supply cannot give more than its limit, however many outputs it has.
+    private Finding? CommonReturn(FeedGroup group, double warmest, Dictionary<(DistributionBox, int), double> caps)
+    {
+        foreach ((SiteRun run, List<OutputFeed> feeds) in CommonReturns(group))
+        {
+            double amperes = feeds.GroupBy(feed => feed.Box).Sum(box => Math.Min(
+                box.Sum(feed => feed.Output.Protection?.MostCarriedAmperes(currentFactor: 1) ?? double.PositiveInfinity), caps[(box.Key, box.First().Output.Number)]));
+            double carries = run.Run.Segments.Where(s => s.OneWayLength.Meters > 0).Select(s => Stands(run, s.Cable, s.Cable.Return, warmest)).DefaultIfEmpty(double.PositiveInfinity).Min();
+            if (double.IsInfinity(amperes) || !Limits.IsAbove(amperes, carries)) continue;
+            return Find(Subject.Of(run), Invariant($"The devices of {feeds.Count} outputs let {amperes:0.##} A return through it together. Its return conductor carries {carries:0.00} A at {warmest:0.#} °C."),
+                ElectricCurrent.FromAmperes(amperes), ElectricCurrent.FromAmperes(carries));
+        }
+
+        return null;
+    }
+
+    // Each run through whose return conductor several outputs return.
+    private static IEnumerable<(SiteRun Run, List<OutputFeed> Feeds)> CommonReturns(FeedGroup group)
+    {
+        var runs = group.Feeds.SelectMany(feed => feed.Runs).ToDictionary(run => run.To, StringComparer.Ordinal);
+        var returning = new Dictionary<SiteRun, List<OutputFeed>>();
+        foreach (OutputFeed feed in group.Feeds)
+        {
+            var passed = new HashSet<SiteRun>();
+            foreach (SiteRun first in feed.Runs)
+            {
+                for (SiteRun? run = first; run is not null && passed.Add(run);) run = (run.ReturnAt ?? run.From.JunctionName) is string next ? runs[next] : null;
+            }
+
+            foreach (SiteRun run in passed.Where(run => run.ReturnAt is null))
+            {
+                if (!returning.TryGetValue(run, out List<OutputFeed>? feeds)) returning.Add(run, feeds = []);
+                feeds.Add(feed);
+            }
+        }
+
+        return returning.Where(pair => pair.Value.Count > 1).Select(pair => (pair.Key, pair.Value));
+    }
+
+    // The code's largest device binds the American sizes alone, and not a Class 2 circuit.
+    private static double CapOf(Conductor conductor) =>
+        conductor.Size.Series == WireSizeSeries.Awg && SmallConductors.ProtectionAmperes(conductor) is double most ? most : double.PositiveInfinity;
+
+    // Outputs that are tied together are fed by more than the one supply.
+    private static double CapOf(Site site, OutputFaults output) => site.Ties.Count > 0 ? double.PositiveInfinity : output.GreatestSustainedAmperes;
 
     private static (SiteRun? Run, double Amperes) Weakest(OutputFeed feed, Func<SiteRun, Cable, Conductor, double> rating)
     {

@@ -3,10 +3,10 @@ using System.Linq;
 
 namespace CamPower.Checks;
 
-/// <summary>An output with no protective device, of which it is not certain that its conductors stand any short for ever.</summary>
-/// <remarks>An adapter limits itself as a rule. Of one that does not declare how, <see cref="FaultsUnknownRule"/> speaks.</remarks>
+/// <summary>An output with no protective device, of which it is not certain that its conductors withstand any short continuously.</summary>
+/// <remarks>A source that cannot exceed their ampacity protects them (IEC 60364-4-43, 436). An adapter limits itself as a rule: of one that does not state how, <see cref="FaultsUnknownRule"/> speaks.</remarks>
 public sealed class ProtectionMissingRule() : Rule("protection-missing", Severity.Danger,
-    "An output is declared to have no protective device, and it is not certain that its conductors stand a short of any length.",
+    "An output has no protective device, and it is not certain that its conductors withstand a short of any length.",
     "Protect the output by a fuse or a limit that the cable is chosen for.", Sources.OvercurrentProtection)
 {
     /// <inheritdoc/>
@@ -16,5 +16,5 @@ public sealed class ProtectionMissingRule() : Rule("protection-missing", Severit
         let worst = output.Shorts.FirstOrDefault(s => s.Fault.WithstandVerdict is not (WithstandVerdict.Stands or WithstandVerdict.NoConductor))
         where worst is not null
         select Find(Subject.Of(output.Box, output.Output),
-            $"Nothing interrupts a short at {worst.Fault.Place}, and the conductors on the way {FaultRuleText.Withstand(worst.Fault)}.");
+            $"Nothing interrupts a short at {worst.Fault.Place}. The conductors {FaultRuleText.Withstand(worst.Fault)}.");
 }

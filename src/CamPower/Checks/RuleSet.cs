@@ -66,6 +66,7 @@ public sealed class RuleSet
         new OutletOverloadedRule(),
         new SupplyAboveDeratedRatingRule(),
         new SplitAdapterRule(),
+        new StartBeyondSupplyLimitRule(),
         new SupplyHeadroomRule(),
         new ShortDragsRailDownRule(),
         new FuseContinuousShareRule(),
@@ -82,6 +83,7 @@ public sealed class RuleSet
         new AcSolvedWithRmsRule(),
         new MixedResistanceBasesRule(),
         new OutletLoadUnknownRule(),
+        new ShieldHumUnknownRule(),
         new ValueOutsideValidatedRangeRule(),
     ]);
 

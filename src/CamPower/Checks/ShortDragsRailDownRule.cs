@@ -7,8 +7,13 @@ using static System.FormattableString;
 namespace CamPower.Checks;
 
 /// <summary>A short at one output that takes the devices at other outputs down with it, or gives them less than they accept.</summary>
+/// <remarks>A Caution where the protective device is certain to operate within a minute, for they are dark for that time, and where the shorted output has none,
+/// for they hang on one adapter then; a Failure where nothing is certain to end it. When it ends is not known where something is not stated: a Caution.</remarks>
 public sealed class ShortDragsRailDownRule : Rule
 {
+    // What is dark for longer than a minute is not dark for seconds.
+    private const double LongestDark = 60;
+
     private readonly double _seconds;
 
     /// <summary>The rule with the common 20 ms that a device is taken to ride through.</summary>
@@ -23,7 +28,7 @@ public sealed class ShortDragsRailDownRule : Rule
     public ShortDragsRailDownRule(Duration rideThrough)
         : base("short-drags-rail-down", Severity.Caution,
             "A short at one output takes the supply down for longer than devices at other outputs ride through: they go dark, or get less than they accept.",
-            "Use a faster device at each output, a supply that gives enough current to open it, or an electronic limit at each output.",
+            "Put an electronic limit on each output that leaves the supply below its own limit, or use a supply that gives enough current for the device to operate.",
             CheckConstants.RideThrough.Source)
     {
         _seconds = Require.NotNegative(rideThrough.Seconds, nameof(rideThrough), "s");
@@ -37,13 +42,20 @@ public sealed class ShortDragsRailDownRule : Rule
     public override IEnumerable<Finding> Check(Evidence evidence) =>
         from box in Require.NotNull(evidence, nameof(evidence)).Faults.Outputs.GroupBy(output => output.Box)
         where box.Key.Supply.Output.Overload is not null && box.Key.Outputs.Count > 1
-        let culprits = box.Select(output => (output, worst: output.Shorts.Where(TakesOthersDown).OrderByDescending(s => Taken(s.Rail)).FirstOrDefault()))
+        let culprits = box.Select(output => (output, worst: output.Shorts.Where(TakesOthersDown).OrderByDescending(s => SeverityOf(output, s.Fault)).ThenByDescending(s => Taken(s.Rail)).FirstOrDefault()))
             .Where(x => x.worst is not null).ToList()
         where culprits.Count > 0
-        let first = culprits.OrderByDescending(x => Taken(x.worst!.Rail)).First()
+        let first = culprits.OrderByDescending(x => SeverityOf(x.output, x.worst!.Fault)).ThenByDescending(x => Taken(x.worst!.Rail)).First()
         select Find(Subject.Of(box.Key),
-            Invariant($"While a short at the {first.worst!.Fault.Place} of output {first.output.Output.Number} lasts the supply {first.worst.Rail}, and at other outputs {Devices(first.worst.Rail)}; {Ending(first.worst.Fault)}. So do shorts at {culprits.Count} of its {box.Count()} used outputs."),
-            condition: first.worst!.Rail.Condition);
+            Invariant($"During a short at {first.worst!.Fault.Place} of output {first.output.Output.Number} the supply {first.worst.Rail}, and at other outputs {Devices(first.worst.Rail)}. {Ending(first.worst.Fault)} So do shorts at {culprits.Count} of its {box.Count()} used outputs."),
+            condition: first.worst!.Rail.Condition, severity: SeverityOf(first.output, first.worst.Fault));
+
+    private static Severity SeverityOf(OutputFaults output, ShortCircuit fault)
+    {
+        if (fault.Verdict == ClearingVerdict.None || ReferenceEquals(output.Output.Protection, ProtectiveDevice.None)) return Severity.Caution;
+        bool endsSoon = fault.Verdict == ClearingVerdict.Clears && !(fault.Opening.Latest is Duration latest && latest.Seconds > LongestDark);
+        return endsSoon ? Severity.Caution : Severity.Failure;
+    }
 
     private static int Taken(RailDuringFault rail) => rail.Dark.Count + rail.BelowWindow.Count;
 
@@ -57,8 +69,8 @@ public sealed class ShortDragsRailDownRule : Rule
     }
 
     private static string Ending(ShortCircuit fault) => fault.Verdict == ClearingVerdict.None
-        ? "when it is cleared is not known"
-        : $"the protective device {fault.Opening}";
+        ? "When it ends is not known."
+        : $"The protective device {fault.Opening}.";
 
     private bool TakesOthersDown(SiteShort fault) => Taken(fault.Rail) > 0
         && !(fault.Fault.Verdict == ClearingVerdict.Clears && fault.Fault.Opening.Latest is Duration latest && latest.Seconds <= _seconds);

@@ -19,6 +19,6 @@ public sealed class SplitAdapterRule() : Rule("split-adapter-beyond-rating", Sev
     private static bool IsSplit(BoxAssessment box) => box.Box.IsAdapter && box.Outputs.Count == 1 && box.Outputs[0].Devices.Count > 1;
 
     private Finding Found(BoxAssessment box, BoxInCondition worst) => Find(Subject.Of(box.Box),
-        Invariant($"Its {box.Outputs[0].Devices.Count} devices {(worst.IsDemandOnly ? "ask for" : "take")} {worst.Amperes:0.00} A in \"{worst.Condition}\"; it may deliver {worst.DeratedAmperes:0.00} A."),
+        Invariant($"Its {box.Outputs[0].Devices.Count} devices {(worst.IsDemandOnly ? "ask for" : "take")} {worst.Amperes:0.00} A in \"{worst.Condition}\"; it may deliver {worst.DeratedAmperes:0.00} A.{SupplyAboveDeratedRatingRule.Then(worst.Rail)}"),
         worst.TotalCurrent, worst.DeratedRating, worst.Condition);
 }

@@ -23,14 +23,24 @@ public sealed class SupplyAboveDeratedRatingRule() : Rule("supply-above-derated-
 
     /// <summary>The conditions in which a supply is asked for more than it may deliver, not being too cold for all, the worst first.</summary>
     internal static IEnumerable<BoxInCondition> Overloads(BoxAssessment box) => box.InConditions
-        .Where(c => !c.IsTooCold && Limits.IsAbove(c.Amperes, c.DeratedAmperes)).OrderByDescending(c => c.Amperes / c.DeratedAmperes).ThenByDescending(c => c.Amperes);
+        .Where(c => !c.ColdestAir.IsViolated && c.Load(Ratio.FromPercent(100)).IsViolated).OrderByDescending(c => c.Amperes / c.DeratedAmperes).ThenByDescending(c => c.Amperes);
 
-    private IEnumerable<Finding> Colds(BoxAssessment box) => box.InConditions.Where(c => c.IsTooCold).OrderBy(c => c.SupplyCelsius).Select(c => Find(Subject.Of(box.Box),
-        TooCold(box.Box, c), Temperature.FromDegreesCelsius(c.SupplyCelsius), Temperature.FromDegreesCelsius(c.LowestCelsius), c.Condition));
+    private IEnumerable<Finding> Colds(BoxAssessment box) => box.InConditions.Where(c => c.ColdestAir.IsViolated).OrderBy(c => c.SupplyCelsius).Select(c => Find(Subject.Of(box.Box),
+        TooCold(box.Box, c), c.ColdestAir.Value, c.ColdestAir.Limit, c.Condition));
 
     private Finding Overload(DistributionBox box, BoxInCondition worst, Site site) => Find(Subject.Of(box),
-        Invariant($"Its outputs {(worst.IsDemandOnly ? "ask for" : "take")} {worst.Amperes:0.00} A in \"{worst.Condition}\"; its supply may deliver {worst.DeratedAmperes:0.00} A at {Where(worst, box.Supply.Output, site)}."),
+        Invariant($"Its outputs {(worst.IsDemandOnly ? "ask for" : "take")} {worst.Amperes:0.00} A in \"{worst.Condition}\"; its supply may deliver {worst.DeratedAmperes:0.00} A at {Where(worst, box.Supply.Output, site)}.{Then(worst.Rail)}"),
         worst.TotalCurrent, worst.DeratedRating, worst.Condition);
+
+    /// <summary>What becomes of the voltage of an overloaded supply, as a sentence after a space; nothing where it stays up.</summary>
+    internal static string Then(RailState rail) => rail switch
+    {
+        RailState.StaysUp => string.Empty,
+        RailState.Dragged => " Its voltage falls.",
+        RailState.Pulses => " It pulses, and its devices with it.",
+        RailState.Off => " It shuts down, and its devices go dark.",
+        _ => " What it does then is not stated.",
+    };
 
     private static string TooCold(DistributionBox box, BoxInCondition cold) => Invariant(
         $"The air {BoxTooHotRule.Where(box, cold)} is at {cold.SupplyCelsius:0.#} °C in \"{cold.Condition}\"; its supply is rated to run from {cold.LowestCelsius:0.#} °C.");

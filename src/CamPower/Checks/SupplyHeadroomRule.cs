@@ -39,11 +39,20 @@ public sealed class SupplyHeadroomRule : Rule
     public override IReadOnlyList<string> StandsBackInConditionsOf => ["box-too-hot"];
 
     /// <inheritdoc/>
-    public override IEnumerable<Finding> Check(Evidence evidence) => Require.NotNull(evidence, nameof(evidence)).Assessment.Boxes
-        .SelectMany(box => Worst(box.InConditions.Where(c => Limits.IsAbove(c.Amperes, c.DeratedAmperes * _share))
-            .OrderByDescending(c => c.Amperes / c.DeratedAmperes).ThenByDescending(c => c.Amperes).Select(c => Found(box.Box, c))));
+    public override IEnumerable<Finding> Check(Evidence evidence)
+    {
+        Ratio share = Ratio.FromDecimalFractions(_share);
+        return Require.NotNull(evidence, nameof(evidence)).Assessment.Boxes
+            .SelectMany(box => Worst(box.InConditions.Select(c => (Solved: c, Load: c.Load(share))).Where(x => x.Load.IsThin || x.Load.IsViolated)
+                .OrderByDescending(x => x.Solved.Amperes / x.Solved.DeratedAmperes).ThenByDescending(x => x.Solved.Amperes).Select(x => Found(box.Box, x.Solved, x.Load))));
+    }
 
-    private Finding Found(DistributionBox box, BoxInCondition worst) => Find(Subject.Of(box),
-        Invariant($"Its outputs take {worst.Amperes:0.00} A in \"{worst.Condition}\"; policy maximum {worst.DeratedAmperes * _share:0.00} A: {_share * 100:0.#} % of {worst.DeratedAmperes:0.00} A."),
-        worst.TotalCurrent, ElectricCurrent.FromAmperes(worst.DeratedAmperes * _share), worst.Condition);
+    // Of a calculated temperature the rating that a quarter more of its rise leaves may be the smaller one.
+    private Finding Found(DistributionBox box, BoxInCondition worst, Judgment load)
+    {
+        double policy = ((ElectricCurrent)load.PolicyLimit!).Amperes;
+        string why = Limits.IsBelow(policy, worst.DeratedAmperes * _share) ? Invariant($"what {worst.UncertainKelvins:0.0#} K more leave of") : Invariant($"{_share * 100:0.#} % of");
+        return Find(Subject.Of(box), Invariant($"Its outputs take {worst.Amperes:0.00} A in \"{worst.Condition}\"; policy maximum {policy:0.00} A: {why} {worst.DeratedAmperes:0.00} A."),
+            load.Value, load.PolicyLimit, worst.Condition);
+    }
 }

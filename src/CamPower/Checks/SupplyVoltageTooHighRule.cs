@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using UnitsNet;
 
 namespace CamPower.Checks;
@@ -11,15 +12,10 @@ public sealed class SupplyVoltageTooHighRule() : Rule("supply-voltage-too-high",
     "Do not energize: feed the device from a supply of its own voltage.", Sources.CommonPractice)
 {
     /// <inheritdoc/>
-    public override IEnumerable<Finding> Check(Evidence evidence)
-    {
-        foreach (DeviceAssessment device in Require.NotNull(evidence, nameof(evidence)).Assessment.Devices)
-        {
-            double volts = Math.Min(device.Box.Supply.Output.NominalVolts, device.Box.Supply.Output.SetVolts);
-            if (device.Worst.Accepted is not VoltageRange accepted || !Limits.IsAbove(volts, accepted.HighestVolts)) continue;
-            yield return Find(Subject.Of(device.Device),
-                FormattableString.Invariant($"{device.Box} gives {volts:0.##} V; it accepts at most {accepted.HighestVolts:0.##} V."),
-                ElectricPotential.FromVolts(volts), accepted.Highest);
-        }
-    }
+    public override IEnumerable<Finding> Check(Evidence evidence) =>
+        from device in Require.NotNull(evidence, nameof(evidence)).Assessment.Devices
+        where device.OfSupply.IsViolated
+        let volts = (ElectricPotential)device.OfSupply.Value!
+        select Find(Subject.Of(device.Device),
+            FormattableString.Invariant($"{device.Box} gives {volts.Volts:0.##} V; it accepts at most {device.Worst.Accepted!.HighestVolts:0.##} V."), volts, device.OfSupply.Limit);
 }

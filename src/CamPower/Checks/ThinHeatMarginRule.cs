@@ -1,6 +1,5 @@
 using System.Collections.Generic;
 using System.Linq;
-using UnitsNet;
 using static System.FormattableString;
 
 namespace CamPower.Checks;
@@ -15,17 +14,10 @@ internal sealed class ThinHeatMarginRule() : Rule("thin-heat-margin", Severity.C
 
     /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence) => Require.NotNull(evidence, nameof(evidence)).Assessment.Boxes
-        .SelectMany(box => Worst(box.InConditions.Where(IsThin).OrderByDescending(Surely).Select(c => Found(box.Box, c))));
+        .SelectMany(box => Worst(box.InConditions.Where(c => c.HottestAir.IsThin || (c.HottestAir.IsViolated && c.UncertainKelvins > 0))
+            .OrderByDescending(c => c.SupplyCelsius + c.UncertainKelvins).Select(c => Found(box.Box, c))));
 
-    private static bool IsThin(BoxInCondition box) => box.Amperes > 0 && box.Heat is not null && Limits.IsAbove(Surely(box), box.HighestCelsius);
-
-    private static double Surely(BoxInCondition box) => box.SupplyCelsius + (box.Heat?.UncertaintyKelvins ?? 0);
-
-    private Finding Found(DistributionBox box, BoxInCondition thin)
-    {
-        double policy = thin.HighestCelsius - thin.Heat!.UncertaintyKelvins;
-        return Find(Subject.Of(box),
-            Invariant($"The air {BoxTooHotRule.Where(box, thin)} is at {thin.SupplyCelsius:0.0#} °C in \"{thin.Condition}\"; policy maximum {policy:0.0#} °C: {thin.HighestCelsius:0.#} °C − {thin.Heat.UncertaintyKelvins:0.0#} K."),
-            Temperature.FromDegreesCelsius(thin.SupplyCelsius), Temperature.FromDegreesCelsius(policy), thin.Condition);
-    }
+    private Finding Found(DistributionBox box, BoxInCondition thin) => Find(Subject.Of(box),
+        Invariant($"The air {BoxTooHotRule.Where(box, thin)} is at {thin.SupplyCelsius:0.0#} °C in \"{thin.Condition}\"; policy maximum {thin.HighestCelsius - thin.UncertainKelvins:0.0#} °C: {thin.HighestCelsius:0.#} °C − {thin.UncertainKelvins:0.0#} K."),
+        thin.HottestAir.Value, thin.HottestAir.PolicyLimit, thin.Condition);
 }

@@ -40,11 +40,11 @@ public sealed class ThinVoltageMarginRule : Rule
         foreach (DeviceAssessment device in Require.NotNull(evidence, nameof(evidence)).Assessment.Devices)
         {
             if (UndervoltageRule.LowestUp(device) is not DeviceInCondition lowest) continue;
-            double accepted = lowest.Accepted!.LowestVolts, policy = accepted * (1 + _share);
-            if (!Limits.IsBelow(lowest.UpVolts, policy)) continue;
+            Judgment judged = lowest.LowestVoltage(Ratio.FromDecimalFractions(_share));
+            if (!judged.IsThin && !judged.IsViolated) continue;
             yield return Find(Subject.Of(device.Device),
-                Invariant($"It gets {lowest.UpVolts:0.00} V in \"{lowest.Condition}\"; policy minimum {policy:0.00} V: {accepted:0.##} V + {_share * 100:0.##} %."),
-                lowest.Voltage, ElectricPotential.FromVolts(policy), lowest.Condition);
+                Invariant($"It gets {lowest.UpVolts:0.00} V in \"{lowest.Condition}\"; policy minimum {((ElectricPotential)judged.PolicyLimit!).Volts:0.00} V: {lowest.Accepted!.LowestVolts:0.##} V + {_share * 100:0.##} %."),
+                judged.Value, judged.PolicyLimit, lowest.Condition);
         }
     }
 }

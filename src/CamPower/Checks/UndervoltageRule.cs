@@ -1,5 +1,6 @@
 using System.Collections.Generic;
 using System.Linq;
+using UnitsNet;
 using static System.FormattableString;
 
 namespace CamPower.Checks;
@@ -13,7 +14,7 @@ public sealed class UndervoltageRule() : Rule("undervoltage", Severity.Failure,
     public override IEnumerable<Finding> Check(Evidence evidence) =>
         from device in Require.NotNull(evidence, nameof(evidence)).Assessment.Devices
         let lowest = LowestUp(device)
-        where lowest is not null && Limits.IsBelow(lowest.UpVolts, lowest.Accepted!.LowestVolts)
+        where lowest?.LowestVoltage(Ratio.Zero).IsViolated == true
         select Find(Subject.Of(device.Device),
             Invariant($"It gets {lowest.UpVolts:0.00} V in \"{lowest.Condition}\"; it needs at least {lowest.Accepted!.LowestVolts:0.##} V."),
             lowest.Voltage, lowest.Accepted.Lowest, lowest.Condition);

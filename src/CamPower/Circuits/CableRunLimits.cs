@@ -36,7 +36,7 @@ public static class CableRunLimits
         double perMeter = new CableSegment(run.LastSegment().Cable, Length.FromMeters(1)).OhmsAt(question.DegreesCelsius);
         double others = run.WithLastSegment(0).OhmsAt(question.DegreesCelsius);
         double meters = RunLimitKernel.Meters(question.MostOhms, others, perMeter), rest = run.WithLastSegment(0).OneWayMeters;
-        return question.Largest(meters, question.MostOhms / perMeter, 0, MostMeters, question.ResistanceLimit, BindingLimit.CalculatedRange,
+        return question.Largest(meters, Math.Max(question.MostOhms / perMeter, rest), 0, MostMeters, question.ResistanceLimit, BindingLimit.CalculatedRange,
             m => question.Feed(run.WithLastSegment(m)), m => Length.FromMeters(rest + m), a => RunLimitDerivation.OfLength(question, a));
     }
 

@@ -49,8 +49,8 @@ public sealed class CameraChain
     /// <example>Three cameras of 0.3 A, 30 m apart on 18 AWG from 12 V, get 10.87 V, 10.11 V and 9.74 V.</example>
     public ChainResult Feed(ElectricPotential from, Temperature conductorAt)
     {
-        double sourceVolts = Require.SourceVolts(from.Volts, nameof(from)), celsius = Celsius.Of(conductorAt);
-        foreach (ChainLink link in Links) link.Run.CelsiusOf(conductorAt, nameof(conductorAt));
+        double sourceVolts = Require.SourceVolts(from.Volts, nameof(from)), celsius = 0;
+        foreach (ChainLink link in Links) celsius = link.Run.CelsiusOf(conductorAt, nameof(conductorAt));
         return new ChainResult(this, sourceVolts, celsius);
     }
 

@@ -71,7 +71,7 @@ public sealed class ChainResult
                 network.AddLoad("camera " + Node(k + 1), Node(k + 1), back, Chain.Links[k].Load);
             }
 
-            return network.Build(back).MarginToCollapse() ?? (HasOperatingPoint ? null : Ratio.Zero);
+            return network.Build(back).MarginToCollapse();
 
             static string Node(int number) => number.ToString(CultureInfo.InvariantCulture);
         }

@@ -16,6 +16,9 @@ internal sealed class Circuit
 
     internal required double[] SourceOhms { get; init; }
 
+    /// <summary>Whether each source may sink current.</summary>
+    internal required bool[] SourceMaySink { get; init; }
+
     internal required int[] BranchFrom { get; init; }
 
     internal required int[] BranchTo { get; init; }
@@ -41,6 +44,7 @@ internal sealed class Circuit
         SourceMinus = SourceMinus,
         SourceVolts = SourceVolts,
         SourceOhms = SourceOhms,
+        SourceMaySink = SourceMaySink,
         BranchFrom = BranchFrom,
         BranchTo = BranchTo,
         BranchOhms = BranchOhms,

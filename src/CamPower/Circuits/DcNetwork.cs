@@ -11,7 +11,7 @@ namespace CamPower.Circuits;
 /// (one source; every positive conductor with a negative one that returns its current, or one pole without resistance)
 /// in time linear in its size by ladder reduction, any other by sparse factorisation of the nodal equations.</para>
 /// <para>The operating point is the end of the solution branch that starts at zero load and keeps a positive-definite
-/// Jacobian. Any load voltage at or below zero is no operating point. With resistance shares between nodes of which
+/// Jacobian; where several sources let that branch end before the load is reached, the highest one beyond. Any load voltage at or below zero is no operating point. With resistance shares between nodes of which
 /// neither is fixed, more draw of one load can mean more voltage at another. Loads draw at every voltage here: what
 /// happens below a drop-out is for the caller to judge. Source: <see cref="Sources.Kirchhoff"/>.</para>
 /// </remarks>
@@ -27,6 +27,9 @@ public sealed class DcNetwork
     private readonly Circuit _circuit;
     private readonly NetworkPlan _plan;
 
+    // Made when the first name is asked for: a network of which only totals are read needs none.
+    private readonly Lazy<NetworkNames> _sourceNames, _branchNames, _loadNames;
+
     internal DcNetwork(Circuit circuit, NetworkNames nodes, string reference, IEnumerable<NetworkSource> sources,
         IEnumerable<NetworkBranch> branches, IEnumerable<NetworkLoad> loads)
     {
@@ -36,9 +39,9 @@ public sealed class DcNetwork
         Branches = Array.AsReadOnly([.. branches]);
         Loads = Array.AsReadOnly([.. loads]);
         NodeNames = nodes;
-        SourceNames = new NetworkNames("source", Sources.Select(s => s.Name));
-        BranchNames = new NetworkNames("branch", Branches.Select(b => b.Name));
-        LoadNames = new NetworkNames("load", Loads.Select(l => l.Name));
+        _sourceNames = new Lazy<NetworkNames>(() => new NetworkNames("source", [.. Sources.Select(s => s.Name)]));
+        _branchNames = new Lazy<NetworkNames>(() => new NetworkNames("branch", [.. Branches.Select(b => b.Name)]));
+        _loadNames = new Lazy<NetworkNames>(() => new NetworkNames("load", [.. Loads.Select(l => l.Name)]));
         _plan = (NetworkPlan?)Ladder.TryCreate(circuit) ?? Mesh.TryCreate(circuit, new bool[circuit.SourceCount])!;
     }
 
@@ -50,9 +53,9 @@ public sealed class DcNetwork
         Branches = other.Branches;
         Loads = Array.AsReadOnly(loads);
         NodeNames = other.NodeNames;
-        SourceNames = other.SourceNames;
-        BranchNames = other.BranchNames;
-        LoadNames = other.LoadNames;
+        _sourceNames = other._sourceNames;
+        _branchNames = other._branchNames;
+        _loadNames = other._loadNames;
         _plan = other._plan;
     }
 
@@ -78,11 +81,11 @@ public sealed class DcNetwork
 
     internal NetworkNames NodeNames { get; }
 
-    internal NetworkNames SourceNames { get; }
+    internal NetworkNames SourceNames => _sourceNames.Value;
 
-    internal NetworkNames BranchNames { get; }
+    internal NetworkNames BranchNames => _branchNames.Value;
 
-    internal NetworkNames LoadNames { get; }
+    internal NetworkNames LoadNames => _loadNames.Value;
 
     /// <summary>The same network with other loads in some of its places; what was worked out for its shape serves again.</summary>
     /// <param name="loads">By name of the load, what it is to draw. Loads not named stay as they are.</param>
@@ -93,7 +96,7 @@ public sealed class DcNetwork
         NetworkLoad[] changed = [.. Loads];
         foreach (KeyValuePair<string, Load> load in Require.NotNull(loads, nameof(loads)))
         {
-            int k = LoadNames.IndexOf(load.Key);
+            int k = LoadNames.IndexOf(load.Key, nameof(loads));
             changed[k] = new NetworkLoad(load.Key, changed[k].PositiveNode, changed[k].NegativeNode, Require.NotNull(load.Value, nameof(loads)));
         }
 
@@ -104,21 +107,23 @@ public sealed class DcNetwork
     /// <remarks>
     /// Newton's method from the voltages without load; damped only in that, where its failure would prove nothing
     /// (several sources, or resistance shares between floating nodes), the loads are raised from zero in steps.
-    /// A source that would sink current is blocked: the sources are looked at in the order in which they were added,
-    /// and the first whose state contradicts itself changes it, until none does.
+    /// A source that cannot sink current is blocked where others would feed back into it. With several sources the
+    /// branch from zero load may end before the load is reached: the answer is then the operating point of highest
+    /// voltages, and <see cref="NetworkSolution.IsReachedByJump"/> says so.
     /// </remarks>
     public NetworkSolution Solve()
     {
         var search = new OperatingPointSearch(_circuit, _plan);
-        bool found = search.TryFind(1);
-        return new NetworkSolution(this, found ? search.State() : null, search.Blocked, search.Iterations);
+        bool found = search.TryOperate();
+        return new NetworkSolution(this, found ? search.State() : null, search);
     }
 
     /// <summary>The factor by which all constant-power shares together could grow before no operating point is left. [1]</summary>
     /// <remarks>
     /// The other shares stay as they are. 1 at the limit, less than 1 beyond it; 0 where the other shares alone leave no
-    /// operating point; null where nothing can collapse, for want of constant-power shares or of resistance, or only at
-    /// more than 1e15 times the load. Accurate to about 1e-9 of itself; where the operating point is lost otherwise than
+    /// operating point; null only where nothing can collapse, for want of constant-power shares or of resistance, or only at
+    /// more than 1e15 times the load. With several sources it is the end of the branch that holds the operating point;
+    /// without an operating point, of the branch that goes furthest. A source that comes on lets a branch go on. Accurate to about 1e-9 of itself; where the operating point is lost otherwise than
     /// at a fold (a load whose larger share changes, a voltage that reaches zero) found by
     /// halving to 1e-11.
     /// Costs some ten solutions. Source: <see cref="Sources.MaximumPower"/> for the one load that has a closed form.

@@ -21,15 +21,22 @@ namespace CamPower.Circuits;
 /// </example>
 public sealed class DcNetworkBuilder
 {
+    private const int NoNode = -1;
     private const double LeastOhms = 1e-6, MostOhms = 1e8;
 
     private readonly NetworkNames _elements = new("element");
-    private readonly NetworkNames _nodes = new("node");
+    private NetworkNames _nodes = new("node");
+
+    // Whether a network that was built holds the names of the nodes too, so that a new one goes into a copy.
+    private bool _nodesAreShared;
     private readonly List<NetworkSource> _sources = [];
     private readonly List<NetworkBranch> _branches = [];
     private readonly List<NetworkLoad> _loads = [];
 
-    /// <summary>Adds an ideal source: its terminal voltage does not fall with the current.</summary>
+    // The nodes of sources and branches, which come into being with them; of loads as far as they were there, otherwise -1.
+    private readonly List<int> _sourcePlus = [], _sourceMinus = [], _branchFrom = [], _branchTo = [], _loadPlus = [], _loadMinus = [];
+
+    /// <summary>Adds an ideal source: its terminal voltage does not fall with the current. It cannot sink current.</summary>
     /// <param name="name">Its name, unique in the network. Not empty.</param>
     /// <param name="positiveNode">Node at its positive terminal.</param>
     /// <param name="negativeNode">Node at its negative terminal, another one.</param>
@@ -41,7 +48,7 @@ public sealed class DcNetworkBuilder
     public DcNetworkBuilder AddSource(string name, string positiveNode, string negativeNode, ElectricPotential voltage) =>
         AddSource(name, positiveNode, negativeNode, voltage, ElectricResistance.Zero);
 
-    /// <summary>Adds a source with an internal resistance.</summary>
+    /// <summary>Adds a source with an internal resistance. It cannot sink current.</summary>
     /// <param name="name">Its name, unique in the network. Not empty.</param>
     /// <param name="positiveNode">Node at its positive terminal.</param>
     /// <param name="negativeNode">Node at its negative terminal, another one.</param>
@@ -51,14 +58,30 @@ public sealed class DcNetworkBuilder
     /// <exception cref="ArgumentNullException">A name is null.</exception>
     /// <exception cref="ArgumentException">A name is empty, the name is taken, or both terminals are one node.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A quantity is outside its range.</exception>
-    public DcNetworkBuilder AddSource(string name, string positiveNode, string negativeNode, ElectricPotential voltage, ElectricResistance resistance)
+    public DcNetworkBuilder AddSource(string name, string positiveNode, string negativeNode, ElectricPotential voltage, ElectricResistance resistance) =>
+        AddSource(name, positiveNode, negativeNode, voltage, resistance, maySink: false);
+
+    /// <summary>Adds a source with an internal resistance, and says whether it may sink current.</summary>
+    /// <param name="name">Its name, unique in the network. Not empty.</param>
+    /// <param name="positiveNode">Node at its positive terminal.</param>
+    /// <param name="negativeNode">Node at its negative terminal, another one.</param>
+    /// <param name="voltage">Voltage without load, above 0 and at most 1 MV. [V]</param>
+    /// <param name="resistance">0 for an ideal source, otherwise from 1 µΩ to 100 MΩ. [Ω]</param>
+    /// <param name="maySink">True for a battery, or a source of a textbook: current may flow into it. False for a power
+    /// supply: it is blocked where others would feed back into it.</param>
+    /// <returns>The builder itself.</returns>
+    /// <exception cref="ArgumentNullException">A name is null.</exception>
+    /// <exception cref="ArgumentException">A name is empty, the name is taken, or both terminals are one node.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A quantity is outside its range.</exception>
+    public DcNetworkBuilder AddSource(string name, string positiveNode, string negativeNode, ElectricPotential voltage, ElectricResistance resistance, bool maySink)
     {
         double volts = Require.SourceVolts(voltage.Volts, nameof(voltage));
-        double ohms = Ohms(resistance, nameof(resistance));
-        Claim(name, positiveNode, negativeNode);
-        _nodes.Take(positiveNode);
-        _nodes.Take(negativeNode);
-        _sources.Add(new NetworkSource(name, positiveNode, negativeNode, volts, ohms));
+        double ohms = Ohms(resistance.Ohms, nameof(resistance));
+        Check(name, nameof(name), (positiveNode, nameof(positiveNode)), (negativeNode, nameof(negativeNode)));
+        Claim(name, nameof(name));
+        _sourcePlus.Add(NodeOf(positiveNode));
+        _sourceMinus.Add(NodeOf(negativeNode));
+        _sources.Add(new NetworkSource(name, positiveNode, negativeNode, volts, ohms, maySink));
         return this;
     }
 
@@ -73,10 +96,9 @@ public sealed class DcNetworkBuilder
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="resistance"/> is outside its range.</exception>
     public DcNetworkBuilder AddBranch(string name, string from, string to, ElectricResistance resistance)
     {
-        double ohms = Ohms(resistance, nameof(resistance));
-        Claim(name, from, to);
-        AddBranch(name, from, to, ohms);
-        return this;
+        double ohms = Ohms(resistance.Ohms, nameof(resistance));
+        Check(name, nameof(name), (from, nameof(from)), (to, nameof(to)));
+        return AddBranch(name, from, to, ohms);
     }
 
     /// <summary>Adds one conductor between two nodes: one pole of a cable, or its shield.</summary>
@@ -90,8 +112,12 @@ public sealed class DcNetworkBuilder
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException">A name is empty, the name is taken, or both ends are one node.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A quantity is outside its range, or the resistance is outside that of a branch.</exception>
-    public DcNetworkBuilder AddConductor(string name, Conductor conductor, Length length, string from, string to, Temperature conductorAt) =>
-        AddBranch(name, from, to, Require.NotNull(conductor, nameof(conductor)).ResistanceAt(length, conductorAt));
+    public DcNetworkBuilder AddConductor(string name, Conductor conductor, Length length, string from, string to, Temperature conductorAt)
+    {
+        double ohms = Ohms(Require.NotNull(conductor, nameof(conductor)).ResistanceAt(length, conductorAt).Ohms, nameof(length));
+        Check(name, nameof(name), (from, nameof(from)), (to, nameof(to)));
+        return AddBranch(name, from, to, ohms);
+    }
 
     /// <summary>Adds both conductors of a run, as two branches.</summary>
     /// <remarks>The branches are called "name +" and "name -". A joint of the run counts half in each pole; in a network
@@ -111,9 +137,11 @@ public sealed class DcNetworkBuilder
     {
         Require.Name(name, nameof(name));
         double celsius = Require.NotNull(run, nameof(run)).CelsiusOf(conductorAt, nameof(conductorAt));
-        double plus = run.OutgoingOhmsAt(celsius), minus = run.ReturnOhmsAt(celsius);
-        return AddBranch(name + " +", positiveFrom, positiveTo, Snapped(plus))
-            .AddBranch(name + " -", negativeFrom, negativeTo, Snapped(minus));
+        double plus = Ohms(Snapped(run.OutgoingOhmsAt(celsius)).Ohms, nameof(run)), minus = Ohms(Snapped(run.ReturnOhmsAt(celsius)).Ohms, nameof(run));
+        Check(name + " +", nameof(name), (positiveFrom, nameof(positiveFrom)), (positiveTo, nameof(positiveTo)));
+        Check(name + " -", nameof(name), (negativeFrom, nameof(negativeFrom)), (negativeTo, nameof(negativeTo)));
+        if (_elements.Contains(name + " -")) throw Taken(name + " -", nameof(name));
+        return AddBranch(name + " +", positiveFrom, positiveTo, plus).AddBranch(name + " -", negativeFrom, negativeTo, minus);
     }
 
     /// <summary>A conductor's resistance as a branch can have it: less than a microohm, millimetres of thick wire, counts as none.</summary>
@@ -130,7 +158,10 @@ public sealed class DcNetworkBuilder
     public DcNetworkBuilder AddLoad(string name, string positiveNode, string negativeNode, Load load)
     {
         Require.NotNull(load, nameof(load));
-        Claim(name, positiveNode, negativeNode);
+        Check(name, nameof(name), (positiveNode, nameof(positiveNode)), (negativeNode, nameof(negativeNode)));
+        Claim(name, nameof(name));
+        _loadPlus.Add(_nodes.TryIndexOf(positiveNode, out int plus) ? plus : NoNode);
+        _loadMinus.Add(_nodes.TryIndexOf(negativeNode, out int minus) ? minus : NoNode);
         _loads.Add(new NetworkLoad(name, positiveNode, negativeNode, load));
         return this;
     }
@@ -150,52 +181,79 @@ public sealed class DcNetworkBuilder
         var circuit = new Circuit
         {
             NodeCount = _nodes.Count,
-            Reference = _nodes.IndexOf(reference, "the reference"),
-            SourcePlus = [.. _sources.Select(s => _nodes.IndexOf(s.PositiveNode))],
-            SourceMinus = [.. _sources.Select(s => _nodes.IndexOf(s.NegativeNode))],
+            Reference = _nodes.IndexOf(reference, nameof(reference)),
+            SourcePlus = [.. _sourcePlus],
+            SourceMinus = [.. _sourceMinus],
             SourceVolts = [.. _sources.Select(s => s.Volts)],
             SourceOhms = [.. _sources.Select(s => s.Ohms)],
-            BranchFrom = [.. _branches.Select(b => _nodes.IndexOf(b.From))],
-            BranchTo = [.. _branches.Select(b => _nodes.IndexOf(b.To))],
+            SourceMaySink = [.. _sources.Select(s => s.MaySink)],
+            BranchFrom = [.. _branchFrom],
+            BranchTo = [.. _branchTo],
             BranchOhms = [.. _branches.Select(b => b.Ohms)],
-            LoadPlus = [.. _loads.Select(l => _nodes.IndexOf(l.PositiveNode, $"load '{l.Name}'"))],
-            LoadMinus = [.. _loads.Select(l => _nodes.IndexOf(l.NegativeNode, $"load '{l.Name}'"))],
+            LoadPlus = NodesOf(_loadPlus, load => load.PositiveNode),
+            LoadMinus = NodesOf(_loadMinus, load => load.NegativeNode),
             Loads = [.. _loads.Select(l => l.Load)],
         };
         RefuseIdealLoops(circuit);
         RefuseFloatingNodes(circuit, reference);
-        return new DcNetwork(circuit, _nodes.Freeze(), reference, _sources, _branches, _loads);
+        _nodesAreShared = true;
+        return new DcNetwork(circuit, _nodes, reference, _sources, _branches, _loads);
     }
 
     /// <summary>How much has been added so far; never throws.</summary>
     public override string ToString() => FormattableString.Invariant($"network so far: {_sources.Count} sources, {_branches.Count} branches, {_loads.Count} loads");
 
-    private static double Ohms(ElectricResistance resistance, string parameter)
+    private static double Ohms(double ohms, string parameter)
     {
-        double ohms = resistance.Ohms;
         return ohms == 0 || (ohms >= LeastOhms && ohms <= MostOhms)
             ? ohms
             : throw Require.OutOfRange(ohms, parameter, "Ω", FormattableString.Invariant($"0 or from {LeastOhms} Ω to {MostOhms}"));
     }
 
-    private void Claim(string name, string node, string otherNode)
+    // Everything is checked before anything is added: what throws leaves the builder as it was.
+    private static void Check(string name, string parameter, (string Name, string Parameter) node, (string Name, string Parameter) other)
     {
-        Require.Name(name, nameof(name));
-        Require.Name(node, nameof(node));
-        Require.Name(otherNode, nameof(otherNode));
-        if (string.Equals(node, otherNode, StringComparison.Ordinal))
-        {
-            throw new ArgumentException($"'{name}' has both ends at node '{node}'.", nameof(name));
-        }
-
-        if (!_elements.Take(name)) throw new ArgumentException($"The name '{name}' is taken.", nameof(name));
+        Require.Name(name, parameter);
+        Require.Name(node.Name, node.Parameter);
+        Require.Name(other.Name, other.Parameter);
+        if (string.Equals(node.Name, other.Name, StringComparison.Ordinal)) throw new ArgumentException($"'{name}' has both ends at node '{node.Name}'.", other.Parameter);
     }
 
-    private void AddBranch(string name, string from, string to, double ohms)
+    private void Claim(string name, string parameter)
     {
-        _nodes.Take(from);
-        _nodes.Take(to);
+        if (!_elements.Take(name)) throw Taken(name, parameter);
+    }
+
+    private static ArgumentException Taken(string name, string parameter) => new($"The name '{name}' is taken.", parameter);
+
+    private DcNetworkBuilder AddBranch(string name, string from, string to, double ohms)
+    {
+        Claim(name, nameof(name));
+        _branchFrom.Add(NodeOf(from));
+        _branchTo.Add(NodeOf(to));
         _branches.Add(new NetworkBranch(name, from, to, ohms));
+        return this;
+    }
+
+    private int NodeOf(string name)
+    {
+        if (_nodes.TryIndexOf(name, out int index)) return index;
+        if (_nodesAreShared) _nodes = _nodes.Copy();
+        _nodesAreShared = false;
+        _nodes.Take(name);
+        return _nodes.Count - 1;
+    }
+
+    private int[] NodesOf(List<int> known, Func<NetworkLoad, string> nodeOf)
+    {
+        for (int k = 0; k < known.Count; k++)
+        {
+            if (known[k] != NoNode) continue;
+            string node = nodeOf(_loads[k]);
+            known[k] = _nodes.TryIndexOf(node, out int index) ? index : throw Refused($"The network has no node '{node}', which load '{_loads[k].Name}' names.");
+        }
+
+        return [.. known];
     }
 
 #pragma warning disable MA0015 // The fault is in what was added, not in an argument of Build.

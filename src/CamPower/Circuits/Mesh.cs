@@ -128,13 +128,32 @@ internal sealed class Mesh : NetworkPlan
 
     internal override LinearisedCircuit NewSolver() => new MeshSolver(this);
 
-    internal override bool IsConclusive(Load[] loads) => _circuit.SourceCount == 1
-        && (_sharesTheReturn || (_spansTheSource && loads.All(load => !(load.Siemens > 0))));
+    internal override bool IsConclusive(Load[] loads) =>
+        _sharesTheReturn || (_spansTheSource && loads.All(load => !(load.Siemens > 0)));
 
     internal override NetworkState Expand(LoadShares loads, double[] volts)
     {
         var state = new NetworkState(_circuit);
         state.TakeLoads(loads, RowOf, volts);
+        return Expanded(state);
+    }
+
+    /// <summary>The same for loads that are their tangents at some voltages.</summary>
+    internal NetworkState ExpandTangents(LoadShares loads, double[] tangentsAt, double[] volts)
+    {
+        var state = new NetworkState(_circuit);
+        for (int k = 0; k < volts.Length; k++)
+        {
+            LoadRow load = loads.Rows[k];
+            state.LoadVolts[k] = volts[k];
+            state.LoadAmperes[k] = load.AmperesAt(tangentsAt[k]) + (load.SlopeAt(tangentsAt[k]) * (volts[k] - tangentsAt[k]));
+        }
+
+        return Expanded(state);
+    }
+
+    private NetworkState Expanded(NetworkState state)
+    {
         var unknowns = new double[Pattern.Count];
         new MeshSolver(this).SolveFor(state.LoadAmperes, unknowns);
         double[] nodeVolts = state.NodeVolts;

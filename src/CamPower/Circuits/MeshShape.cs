@@ -19,14 +19,13 @@ internal static class MeshShape
             && circuit.LoadMinus.All(node => parts.RootOf(node) == minus);
     }
 
-    /// <summary>Whether the loads' negative terminals and that of the one source are all at one voltage.</summary>
-    /// <remarks>The Jacobian is then an M-matrix whatever the shares. Source: <see cref="Sources.MonotoneNewton"/>.</remarks>
+    /// <summary>Whether the negative terminals of all loads and sources are at one voltage.</summary>
+    /// <remarks>The Jacobian is then an M-matrix whatever the shares, and more current of a source means more voltage everywhere. Source: <see cref="Sources.MonotoneNewton"/>.</remarks>
     internal static bool SharesTheReturn(Circuit circuit)
     {
-        if (circuit.SourceCount != 1) return false;
         PotentialGroups nodes = Joined(circuit, withResistance: false);
         int shared = nodes.RootOf(circuit.SourceMinus[0]);
-        return circuit.LoadMinus.All(node => nodes.RootOf(node) == shared);
+        return circuit.LoadMinus.Concat(circuit.SourceMinus).All(node => nodes.RootOf(node) == shared);
     }
 
     private static PotentialGroups Joined(Circuit circuit, bool withResistance)

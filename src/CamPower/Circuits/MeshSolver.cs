@@ -41,6 +41,29 @@ internal sealed class MeshSolver(Mesh mesh) : LinearisedCircuit
     internal override bool TryStep(LoadShares loads, double[] volts, out double largestStep)
     {
         largestStep = 0;
+        if (!TrySolveTangents(loads, volts)) return false;
+        for (int k = 0; k < volts.Length; k++)
+        {
+            double now = VoltsOf(k, mesh.LoadAbove[k]);
+            if (!(now > 0)) return false;
+            largestStep = Math.Max(largestStep, Math.Abs(now - volts[k]));
+            volts[k] = now;
+        }
+
+        return true;
+    }
+
+    /// <summary>Where the loads' tangents at some voltages balance, whatever the sign.</summary>
+    /// <returns>False where the Jacobian is not positive definite.</returns>
+    internal bool TrySolveTangents(LoadShares loads, double[] tangentsAt, double[] volts)
+    {
+        if (!TrySolveTangents(loads, tangentsAt)) return false;
+        for (int k = 0; k < volts.Length; k++) volts[k] = VoltsOf(k, mesh.LoadAbove[k]);
+        return true;
+    }
+
+    private bool TrySolveTangents(LoadShares loads, double[] volts)
+    {
         loads.ChooseLarger(volts);
         Start();
         Array.Copy(mesh.Injected, _unknowns, _unknowns.Length);
@@ -53,14 +76,6 @@ internal sealed class MeshSolver(Mesh mesh) : LinearisedCircuit
 
         if (!_factor.TryFactor(_diagonal, _entries)) return false;
         _factor.Solve(_unknowns);
-        for (int k = 0; k < volts.Length; k++)
-        {
-            double now = VoltsOf(k, mesh.LoadAbove[k]);
-            if (!(now > 0)) return false;
-            largestStep = Math.Max(largestStep, Math.Abs(now - volts[k]));
-            volts[k] = now;
-        }
-
         return true;
     }
 

@@ -20,20 +20,20 @@ internal sealed class NetworkDerivation
 
     private readonly DcNetwork _network;
     private readonly NetworkState _state;
-    private readonly IReadOnlyCollection<string> _blocked;
+    private readonly NetworkSolution _solution;
 
-    private NetworkDerivation(DcNetwork network, NetworkState state, IReadOnlyCollection<string> blocked)
+    private NetworkDerivation(NetworkSolution solution, NetworkState state)
     {
-        _network = network;
+        _network = solution.Network;
         _state = state;
-        _blocked = blocked;
+        _solution = solution;
     }
 
-    internal static Derivation Of(DcNetwork network, NetworkState? state, IReadOnlyCollection<string> blocked)
+    internal static Derivation Of(NetworkSolution solution, NetworkState? state)
     {
-        if (state is null) return OfCollapse(network);
-        var derivation = new NetworkDerivation(network, state, blocked);
-        return new Derivation(network.ToString(), derivation.Steps(), derivation.Conclusion());
+        if (state is null) return OfCollapse(solution.Network);
+        var derivation = new NetworkDerivation(solution, state);
+        return new Derivation(solution.Network.ToString(), derivation.Steps(), derivation.Conclusion());
     }
 
     private int? WorstLoad => _network.Loads.Count == 0 ? null : Array.IndexOf(_state.LoadVolts, _state.LoadVolts.Min());
@@ -62,7 +62,7 @@ internal sealed class NetworkDerivation
     private DerivationStep SourceStep(int s)
     {
         NetworkSource source = _network.Sources[s];
-        if (_blocked.Contains(source.Name, StringComparer.Ordinal))
+        if (_solution.BlockedSources.Contains(source.Name, StringComparer.Ordinal))
         {
             return Step("U", source.Name, FormattableString.Invariant($"Voltage that stands against {source.Name}, whose own is {source.Volts:G6} V: it is blocked and delivers nothing"),
                 new SymbolSum().Plus(Node(source.PositiveNode)).Minus(Node(source.NegativeNode)).Total, Volts(source.PositiveNode) - Volts(source.NegativeNode), "V");
@@ -94,7 +94,7 @@ internal sealed class NetworkDerivation
         Collect(_network.Branches, _state.BranchAmperes, b => (b.Name, b.From, b.To));
         Collect(_network.Loads, _state.LoadAmperes, l => (l.Name, l.PositiveNode, l.NegativeNode));
         double most = into.Max(x => Math.Abs(x.Amperes));
-        if (most <= Nothing * _state.SourceAmperes.Max()) return null;
+        if (most <= Nothing * _state.SourceAmperes.Max(Math.Abs)) return null;
 
         (string name, double amperes, bool leaves) = into.First(x => Math.Abs(x.Amperes) == most);
         var others = new SymbolSum();
@@ -157,7 +157,7 @@ internal sealed class NetworkDerivation
         string shown = HasTooManyElements(_network)
             ? FormattableString.Invariant($" With more than {MostElements} elements only the totals and the load of the lowest voltage are written down.")
             : string.Empty;
-        return _state.Balance() + "." + worst + shown;
+        return _state.Balance() + "." + worst + string.Concat(_solution.Remarks().Select(r => $" {char.ToUpperInvariant(r[0])}{r.Substring(1)}.")) + shown;
     }
 
     private static Derivation OfCollapse(DcNetwork network)
@@ -184,7 +184,7 @@ internal sealed class NetworkDerivation
 
     private Symbols Node(string name) => Symbols.Of("V", name, Volts(name));
 
-    private double Volts(string node) => _state.NodeVolts[_network.NodeNames.IndexOf(node)];
+    private double Volts(string node) => _state.NodeVolts[_network.NodeNames.IndexOf(node, nameof(node))];
 
     private static DerivationStep Step(string symbol, string name, string meaning, Symbols right, double value, string unit)
     {

@@ -15,12 +15,13 @@ public sealed class NetworkSolution
 {
     private readonly NetworkState? _state;
 
-    internal NetworkSolution(DcNetwork network, NetworkState? state, bool[] blocked, int iterations)
+    internal NetworkSolution(DcNetwork network, NetworkState? state, OperatingPointSearch search)
     {
         Network = network;
         _state = state;
-        Iterations = iterations;
-        BlockedSources = state is null ? [] : Array.AsReadOnly(network.Sources.Where((_, s) => blocked[s]).Select(s => s.Name).ToArray());
+        Iterations = search.Iterations;
+        IsReachedByJump = state is not null && search.IsReachedByJump;
+        BlockedSources = state is null ? [] : Array.AsReadOnly(network.Sources.Where((_, s) => search.Blocked[s]).Select(s => s.Name).ToArray());
     }
 
     /// <summary>The network that was solved.</summary>
@@ -31,6 +32,10 @@ public sealed class NetworkSolution
 
     /// <summary>Names of the sources that others would feed back into: they are blocked and deliver nothing. Empty without an operating point.</summary>
     public IReadOnlyList<string> BlockedSources { get; }
+
+    /// <summary>Whether a load that rises from zero meets this point only after a jump to lower voltages, where the branch
+    /// that starts without load ends. Possible only with several sources.</summary>
+    public bool IsReachedByJump { get; }
 
     /// <summary>Steps of Newton's method that the answer took.</summary>
     public int Iterations { get; }
@@ -46,19 +51,19 @@ public sealed class NetworkSolution
     /// <param name="node">Its name.</param>
     /// <exception cref="ArgumentException">The network has no such node.</exception>
     /// <exception cref="InvalidOperationException">There is no operating point.</exception>
-    public ElectricPotential VoltageAt(string node) => ElectricPotential.FromVolts(State.NodeVolts[Network.NodeNames.IndexOf(node)]);
+    public ElectricPotential VoltageAt(string node) => ElectricPotential.FromVolts(State.NodeVolts[Network.NodeNames.IndexOf(node, nameof(node))]);
 
     /// <summary>Current in a branch, positive from its first node to its second. [A]</summary>
     /// <param name="branch">Its name.</param>
     /// <exception cref="ArgumentException">The network has no such branch.</exception>
     /// <exception cref="InvalidOperationException">There is no operating point.</exception>
-    public ElectricCurrent CurrentIn(string branch) => ElectricCurrent.FromAmperes(State.BranchAmperes[Network.BranchNames.IndexOf(branch)]);
+    public ElectricCurrent CurrentIn(string branch) => ElectricCurrent.FromAmperes(State.BranchAmperes[Network.BranchNames.IndexOf(branch, nameof(branch))]);
 
     /// <summary>Current that a source delivers; 0 for one that is blocked. [A]</summary>
     /// <param name="source">Its name.</param>
     /// <exception cref="ArgumentException">The network has no such source.</exception>
     /// <exception cref="InvalidOperationException">There is no operating point.</exception>
-    public ElectricCurrent CurrentFrom(string source) => ElectricCurrent.FromAmperes(State.SourceAmperes[Network.SourceNames.IndexOf(source)]);
+    public ElectricCurrent CurrentFrom(string source) => ElectricCurrent.FromAmperes(State.SourceAmperes[Network.SourceNames.IndexOf(source, nameof(source))]);
 
     /// <summary>Voltage, current and power of a load.</summary>
     /// <param name="load">Its name.</param>
@@ -66,7 +71,7 @@ public sealed class NetworkSolution
     /// <exception cref="InvalidOperationException">There is no operating point.</exception>
     public OperatingPoint AtLoad(string load)
     {
-        int k = Network.LoadNames.IndexOf(load);
+        int k = Network.LoadNames.IndexOf(load, nameof(load));
         return new OperatingPoint(State.LoadVolts[k], State.LoadAmperes[k]);
     }
 
@@ -74,8 +79,16 @@ public sealed class NetworkSolution
     /// <remarks>Of a network of more than 40 elements only the power balance and the load of the lowest voltage, which it says.
     /// Without an operating point how much constant power there could be. Source: <see cref="Sources.Kirchhoff"/>.</remarks>
     /// <example><code>Console.WriteLine(network.Solve().Explain());</code></example>
-    public Derivation Explain() => NetworkDerivation.Of(Network, _state, BlockedSources);
+    public Derivation Explain() => NetworkDerivation.Of(this, _state);
 
     /// <summary>The answer in one line, in the invariant culture; never throws.</summary>
-    public override string ToString() => _state is null ? "no operating point" : _state.Balance().ToString();
+    public override string ToString() => _state is null ? "no operating point"
+        : _state.Balance() + string.Concat(Remarks().Select(remark => "; " + remark));
+
+    /// <summary>What a reader of the voltages must know besides them.</summary>
+    internal IEnumerable<string> Remarks()
+    {
+        if (BlockedSources.Count > 0) yield return $"blocked, since others would feed back into it: {string.Join(", ", BlockedSources)}";
+        if (IsReachedByJump) yield return "reached by a jump: the branch that starts without load ends at less";
+    }
 }

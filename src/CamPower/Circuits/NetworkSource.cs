@@ -3,16 +3,17 @@ using UnitsNet;
 namespace CamPower.Circuits;
 
 /// <summary>A source of a network: a voltage behind a resistance, between two nodes.</summary>
-/// <remarks>Immutable; made by <see cref="DcNetworkBuilder"/>. It delivers current and cannot sink any.</remarks>
+/// <remarks>Immutable; made by <see cref="DcNetworkBuilder"/>. It cannot sink current unless <see cref="MaySink"/> says so.</remarks>
 public sealed class NetworkSource
 {
-    internal NetworkSource(string name, string positiveNode, string negativeNode, double volts, double ohms)
+    internal NetworkSource(string name, string positiveNode, string negativeNode, double volts, double ohms, bool maySink)
     {
         Name = name;
         PositiveNode = positiveNode;
         NegativeNode = negativeNode;
         Volts = volts;
         Ohms = ohms;
+        MaySink = maySink;
     }
 
     /// <summary>Its name, unique in the network.</summary>
@@ -29,6 +30,9 @@ public sealed class NetworkSource
 
     /// <summary>Internal resistance; 0 for an ideal source. [Ω]</summary>
     public ElectricResistance Resistance => ElectricResistance.FromOhms(Ohms);
+
+    /// <summary>Whether current may flow into it, as into a battery; otherwise it is blocked, as a power supply is.</summary>
+    public bool MaySink { get; }
 
     internal double Volts { get; }
 

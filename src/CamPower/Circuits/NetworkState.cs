@@ -28,6 +28,15 @@ internal sealed class NetworkState(Circuit circuit)
         }
     }
 
+    /// <summary>Twice the node voltages and source currents of this state less those of another.</summary>
+    internal NetworkState TwiceLess(NetworkState other)
+    {
+        var state = new NetworkState(circuit);
+        for (int i = 0; i < NodeVolts.Length; i++) state.NodeVolts[i] = (2 * NodeVolts[i]) - other.NodeVolts[i];
+        for (int s = 0; s < SourceAmperes.Length; s++) state.SourceAmperes[s] = (2 * SourceAmperes[s]) - other.SourceAmperes[s];
+        return state;
+    }
+
     internal PowerBalance Balance()
     {
         double delivered = 0, taken = 0, lost = 0;

@@ -27,7 +27,7 @@ internal static class Newton
 
     // Steps as shares of the source voltage. Where the convergence is quadratic the next step will be about
     // step·(step/last)²: no need to take it to know that it is nothing.
-    private static bool IsLast(double step, double last)
+    internal static bool IsLast(double step, double last)
     {
         if (step <= Converged || (step >= last && step <= Rounding)) return true;
         double shrink = double.IsInfinity(last) ? 1 : step / last;

@@ -1,4 +1,6 @@
 using System;
+using System.Collections.Generic;
+using System.Linq;
 
 namespace CamPower.Circuits;
 
@@ -7,15 +9,23 @@ namespace CamPower.Circuits;
 /// <para>The operating point is the end of the solution branch that starts at zero load. Newton's method from the
 /// voltages without load finds it; where its failure proves nothing, the loads are raised from zero in steps that
 /// halve until they succeed or are nothing.</para>
-/// <para>A source cannot sink current. In the order in which the sources were described, the first whose state
-/// contradicts itself (delivering, but less than nothing; blocked, but with more voltage than its terminals)
-/// changes its state, until none does. Source: <see cref="Sources.LeastIndexPivoting"/>.</para>
+/// <para>A source that cannot sink current contradicts itself where it delivers less than nothing, or is blocked with
+/// more voltage than its terminals. Where all share one return the voltages without load lie above every solution.
+/// Loads replaced by their tangents draw less than they do, so a step that lets the sources switch, and the loads not,
+/// stays above the highest solution and comes down to it. Within a step more current of a source only raises voltages:
+/// from all sources delivering, switching those that contradict themselves ends. Elsewhere the one added first
+/// switches first. Sources: <see cref="Sources.MonotoneNewton"/>, <see cref="Sources.LeastIndexPivoting"/>.</para>
+/// <para>With several sources the branch from zero load may end, and the voltages jump to a lower one, before the load
+/// is reached. Where other sources deliver than without load, the branch is followed to see.</para>
 /// </remarks>
 internal sealed class OperatingPointSearch
 {
     private const int MostSourceChanges = 1000, MostSteps = 400;
     private const double FirstStep = 0.25, LeastStep = 1e-6;
     private const double SinkingAmperes = 1e-9, Higher = 1e-12;
+
+    // Where the voltages at a fold are extrapolated from: this share of the load below it, and four times that.
+    private const double BelowFold = 1e-8;
 
     private readonly Circuit _circuit;
     private readonly NetworkPlan _allDelivering;
@@ -25,6 +35,9 @@ internal sealed class OperatingPointSearch
     private bool[] _blocked;
     private double[] _volts;
     private int _iterations;
+
+    // The point without load, once it has been asked for.
+    private Point? _open;
 
     internal OperatingPointSearch(Circuit circuit, NetworkPlan allDelivering)
     {
@@ -37,7 +50,13 @@ internal sealed class OperatingPointSearch
     }
 
     /// <summary>Whether a source may come on or be blocked as the loads change.</summary>
-    internal bool HasSeveralSources => _circuit.SourceCount > 1;
+    internal bool SourcesMaySwitch => _circuit.SourceCount > 1 && !_circuit.SourceMaySink.All(maySink => maySink);
+
+    /// <summary>Whether any load draws constant power.</summary>
+    internal bool HasConstantPower => _circuit.Loads.Any(load => load.Watts > 0);
+
+    /// <summary>The plan of the sources that deliver: another one whenever a source has switched.</summary>
+    internal NetworkPlan Plan => _plan;
 
     /// <summary>Steps of Newton's method so far.</summary>
     internal int Iterations => _iterations;
@@ -51,23 +70,59 @@ internal sealed class OperatingPointSearch
     /// <summary>Voltage of each row at the point last found. [V]</summary>
     internal double[] Volts => _volts;
 
-    /// <summary>Looks for the operating point from nothing, with the constant-power shares scaled.</summary>
+    /// <summary>Whether the operating point lies on another branch than the one that starts without load.</summary>
+    internal bool IsReachedByJump { get; private set; }
+
+    private Point Here
+    {
+        get => new(_plan, _solver, (bool[])_blocked.Clone(), (double[])_volts.Clone(), Loads);
+        set => (_plan, _solver, _blocked, _volts, Loads) = (value.Plan, value.Solver, (bool[])value.Blocked.Clone(), (double[])value.Volts.Clone(), value.Loads);
+    }
+
+    /// <summary>Looks for the operating point: on the branch from zero load where that reaches the load, otherwise the highest.</summary>
+    internal bool TryOperate()
+    {
+        if (!TryFind(1)) return false;
+        if (!SourcesMaySwitch || _blocked.SequenceEqual(_open!.Value.Blocked) || IsStableWithoutLoad()) return true;
+        Point found = Here;
+        if (TryFind(0) && SolutionBranch.End(this, 0, upTo: 1) >= 1) return true;
+        Here = found;
+        return IsReachedByJump = true;
+    }
+
+    /// <summary>Looks for the highest operating point from nothing, with the constant-power shares scaled.</summary>
     internal bool TryFind(double powerScale)
     {
         Loads = powerScale == 1 ? _fullLoads : NewLoads(powerScale, 1);
-        if (TrySettle(fresh: true)) return true;
+        if (SourcesMaySwitch ? TryDescend() : TrySettle(fresh: true)) return true;
         return !_allDelivering.IsConclusive(_circuit.Loads) && TryRaiseLoads(powerScale);
     }
 
     /// <summary>Goes on from the point last found to other scales of the shares; stays there where that fails.</summary>
-    internal bool TryMove(double powerScale, double otherScale) => TryOrStay(() =>
+    internal bool TryMove(double powerScale, double otherScale = 1) => TryOrStay(() =>
     {
         Loads = NewLoads(powerScale, otherScale);
         return TrySettle(fresh: false);
     });
 
-    /// <summary>Goes on to another scale of the constant-power shares, or finds it anew where another source comes on in between; stays where that fails.</summary>
-    internal bool TryReach(double powerScale) => TryMove(powerScale, 1) || (HasSeveralSources && TryOrStay(() => TryFind(powerScale)));
+    /// <summary>Goes on to a fold of those that deliver, where another source comes on so shortly before it that no point between was met; otherwise stays.</summary>
+    /// <remarks>Near a fold the voltages change as the square root of the distance to it: at it they are twice those at a
+    /// distance less those at four times the distance.</remarks>
+    internal bool TryPass(double fold) => SourcesMaySwitch && TryOrStay(() =>
+    {
+        bool[] before = (bool[])_blocked.Clone();
+        if (!TryMove(fold * (1 - (4 * BelowFold)))) return false;
+        NetworkState farther = State();
+        if (!TryMove(fold * (1 - BelowFold))) return false;
+        if (before.SequenceEqual(_blocked))
+        {
+            int[] contradictions = [.. Contradictions(State().TwiceLess(farther))];
+            if (contradictions.Length == 0 || !TrySwitch(contradictions)) return false;
+        }
+
+        Loads = NewLoads(fold, 1);
+        return TrySettle(fresh: false);
+    });
 
     /// <summary>How fast the voltages change with the scale of the constant-power shares, at the point last found.</summary>
     internal bool TryTangent(double[] voltsPerScale) => _solver.TryTangent(Loads, _volts, voltsPerScale);
@@ -78,19 +133,19 @@ internal sealed class OperatingPointSearch
     // What an attempt that fails has done to the point last found is undone.
     private bool TryOrStay(Func<bool> attempt)
     {
-        (NetworkPlan plan, LinearisedCircuit solver, bool[] blocked, double[] volts, LoadShares loads) = (_plan, _solver, _blocked, _volts, Loads);
-        _blocked = (bool[])blocked.Clone();
-        _volts = (double[])volts.Clone();
+        Point start = Here;
         if (attempt()) return true;
-        (_plan, _solver, _blocked, _volts, Loads) = (plan, solver, blocked, volts, loads);
+        Here = start;
         return false;
     }
 
+    // On the way from no load the voltages are higher, the loads smaller and no fewer sources deliver: all of it stiffer.
+    private bool IsStableWithoutLoad() =>
+        ((MeshSolver)_open!.Value.Plan.NewSolver()).TrySolveTangents(Loads, _volts, new double[_volts.Length]);
+
     private bool TryRaiseLoads(double powerScale)
     {
-        Restart();
-        Loads = NewLoads(0, 0);
-        if (!TrySettle(fresh: true, loaded: false)) return false;
+        if (!TryOpen()) return false;
         double reached = 0, step = FirstStep;
         for (int k = 0; k < MostSteps && step >= LeastStep; k++)
         {
@@ -103,11 +158,27 @@ internal sealed class OperatingPointSearch
         return false;
     }
 
-    private void Restart()
+    // Goes to the voltages without load, and the sources that are blocked there.
+    private bool TryOpen()
+    {
+        if (_open is Point open)
+        {
+            Here = open;
+            return true;
+        }
+
+        Deliver();
+        Loads = NewLoads(0, 0);
+        if (!TrySettle(fresh: true, loaded: false)) return false;
+        _open = Here;
+        return true;
+    }
+
+    private void Deliver()
     {
         _plan = _allDelivering;
         _solver = _plan.NewSolver();
-        Array.Clear(_blocked, 0, _blocked.Length);
+        _blocked = new bool[_circuit.SourceCount];
     }
 
     // Without load the voltages that the solver starts from are the answer, whatever their sign.
@@ -117,34 +188,86 @@ internal sealed class OperatingPointSearch
         {
             if (fresh) _solver.OpenCircuit(_volts);
             if (loaded && !Newton.TryDescend(_solver, Loads, _volts, ref _iterations)) return false;
-            int contradiction = FirstContradiction();
-            if (contradiction < 0) return true;
-            _blocked[contradiction] = !_blocked[contradiction];
-            Mesh? plan = Mesh.TryCreate(_circuit, _blocked);
-            if (plan is null) return false;
-            _plan = plan;
-            _solver = plan.NewSolver();
+            if (!SourcesMaySwitch) return true;
+            int[] contradictions = [.. Contradictions(State()).Take(1)];
+            if (contradictions.Length == 0) return true;
+            if (!TrySwitch(contradictions)) return false;
         }
 
         return false;
     }
 
-    private int FirstContradiction()
+    // From the voltages without load. Where the sources that deliver there still agree with the answer, no others come into it.
+    private bool TryDescend()
     {
-        if (!HasSeveralSources) return -1;
-        NetworkState state = State();
+        LoadShares loads = Loads;
+        if (!TryOpen()) return false;
+        Loads = loads;
+        double[] open = (double[])_volts.Clone();
+        if (Newton.TryDescend(_solver, Loads, _volts, ref _iterations) && !Contradictions(State()).Any()) return true;
+
+        Array.Copy(open, _volts, open.Length);
+        double last = double.PositiveInfinity;
+        for (int k = 0; k < MostSteps; k++)
+        {
+            _iterations++;
+            double[] before = (double[])_volts.Clone();
+            if (!TrySwitchedStep(before)) return false;
+            double step = _volts.Select((volts, i) => Math.Abs(volts - before[i])).DefaultIfEmpty(0).Max();
+            if (Newton.IsLast(step / _solver.ScaleVolts, last / _solver.ScaleVolts)) return !Contradictions(State()).Any();
+            last = step;
+        }
+
+        return false;
+    }
+
+    // One step of Newton's method in which the loads are their tangents and the sources switch until none contradicts itself.
+    private bool TrySwitchedStep(double[] before)
+    {
+        bool hasTriedAll = false;
+        for (int change = 0; change < MostSourceChanges; change++)
+        {
+            if (!((MeshSolver)_solver).TrySolveTangents(Loads, before, _volts))
+            {
+                if (hasTriedAll) return false;
+                hasTriedAll = true;
+                Deliver();
+                continue;
+            }
+
+            int[] contradictions = [.. Contradictions(((Mesh)_plan).ExpandTangents(Loads, before, _volts))];
+            if (contradictions.Length == 0) return _volts.All(volts => volts > 0);
+            if (!TrySwitch(change < _blocked.Length ? contradictions : [contradictions[0]])) return false;
+        }
+
+        return false;
+    }
+
+    private bool TrySwitch(int[] sources)
+    {
+        foreach (int s in sources) _blocked[s] = !_blocked[s];
+        Mesh? plan = Mesh.TryCreate(_circuit, _blocked);
+        if (plan is null) return false;
+        _plan = plan;
+        _solver = plan.NewSolver();
+        return true;
+    }
+
+    private IEnumerable<int> Contradictions(NetworkState state)
+    {
         for (int s = 0; s < _circuit.SourceCount; s++)
         {
+            if (_circuit.SourceMaySink[s]) continue;
             double across = state.NodeVolts[_circuit.SourcePlus[s]] - state.NodeVolts[_circuit.SourceMinus[s]];
             bool contradicts = _blocked[s]
                 ? _circuit.SourceVolts[s] - across > Higher * _circuit.SourceVolts[s]
                 : state.SourceAmperes[s] < -SinkingAmperes;
-            if (contradicts) return s;
+            if (contradicts) yield return s;
         }
-
-        return -1;
     }
 
     private LoadShares NewLoads(double powerScale, double otherScale) =>
         new(_circuit.Loads, _plan.RowOf, _solver.Rows, powerScale, otherScale);
+
+    private readonly record struct Point(NetworkPlan Plan, LinearisedCircuit Solver, bool[] Blocked, double[] Volts, LoadShares Loads);
 }

@@ -7,7 +7,8 @@ namespace CamPower;
 /// <typeparam name="T">What was asked for: a length, an area, a size, a power, a voltage or a temperature.</typeparam>
 /// <remarks>
 /// Immutable. The value holds: fed forward it meets every accepted limit (<see cref="AtLimit"/>), and a hair further
-/// would not. Where closed forms round, the value is moved to the safe side, by a few bits. "No value" is an answer
+/// would not. It lies inside the limit by some 1e-13 of itself, so that it also holds when it is read in another unit
+/// and handed back. "No value" is an answer
 /// too: <see cref="HasValue"/> is false, <see cref="LimitedBy"/> says what stands in the way, and reading the value throws.
 /// </remarks>
 /// <example>

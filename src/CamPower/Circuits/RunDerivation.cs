@@ -200,7 +200,7 @@ internal static class RunDerivation
             return FormattableString.Invariant($"The load gets {result.LoadVolts:0.###} V of {result.SourceVolts:0.###} V.");
         }
 
-        double most = RunKernel.MostWatts(result.SourceVolts, result.Ohms, result.Load);
-        return FormattableString.Invariant($"There is no operating point: the run carries at most {most:G6} W of constant power, and the load asks for {result.Load.Watts:G6} W.");
+        string asked = Left(result) > 0 ? FormattableString.Invariant($"{result.Load.Watts:G6} W") : FormattableString.Invariant($"{result.Load.Amperes:G6} A");
+        return $"There is no operating point: the run carries {result.MostText("G6", " of constant power")}, and the load asks for {asked}.";
     }
 }

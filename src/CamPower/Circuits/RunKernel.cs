@@ -62,6 +62,9 @@ internal static class RunKernel
         return matched * matched / (4 * ohms * (1 + (ohms * load.Siemens)));
     }
 
+    /// <summary>The constant current that takes all of the source voltage; infinite without resistance. [A]</summary>
+    internal static double MostAmperes(double sourceVolts, double ohms) => sourceVolts / ohms;
+
     /// <summary>Whether a larger-of load runs out of voltage for its current share before it reaches the matched load.</summary>
     internal static bool IsLimitedByCurrent(double sourceVolts, double left, Load load) =>
         load.IsLargerOf && 2 * left < sourceVolts;

@@ -112,7 +112,7 @@ internal static class RunLimitDerivation
         string r = Number(cable.Outgoing.OhmsPerMeterAt(celsius)), s = Number(cable.Return.OhmsPerMeterAt(celsius));
         yield return RunDerivation.PerLength(cable.Outgoing, "r", string.Empty, celsius, "outgoing conductor");
         if (!equal) yield return RunDerivation.PerLength(cable.Return, "s", string.Empty, celsius, "return conductor");
-        if (others > 0) yield return Step("Rrest", "Resistance of the rest of the run", "sum of its parts", @"R_{rest} = \sum_k R_k", Sum(Others(question.Run).Select(p => p.OhmsAt(celsius))), others, "Ω");
+        if (others > 0) yield return Step("Rrest", "Resistance of the rest of the run", "sum of its parts", @"R_{rest} = \sum_k R_k", Sum(question.Run.OtherParts().Select(p => p.OhmsAt(celsius))), others, "Ω");
 
         var left = others > 0 ? ("(Rmost - Rrest)", "R_{most} - R_{rest}", $"({Number(question.MostOhms)} - {Number(others)})") : ("Rmost", "R_{most}", Number(question.MostOhms));
         var by = equal ? ("(2*r)", @"2\,r", $"(2*{r})") : ("(r + s)", "r + s", $"({r} + {s})");
@@ -219,8 +219,6 @@ internal static class RunLimitDerivation
             $"20 + ({Number(question.MostOhms)} - {Number(run.OhmsAt20C)})/{Number(run.OhmsPerKelvin)}",
             RunLimitKernel.DegreesCelsius(question.MostOhms, run.OhmsAt20C, run.OhmsPerKelvin), "°C", Sources.LinearTemperature);
     }
-
-    private static IEnumerable<RunPart> Others(CableRun run) => run.Parts.Where(p => !ReferenceEquals(p, run.LastSegment()));
 
     private static IEnumerable<(double Meters, Conductor Conductor)> Conductors(CableRun run) =>
         run.Segments.SelectMany(s => new[] { (s.OneWayLength.Meters, s.Cable.Outgoing), (s.OneWayLength.Meters, s.Cable.Return) });

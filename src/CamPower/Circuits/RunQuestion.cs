@@ -10,9 +10,10 @@ namespace CamPower.Circuits;
 /// <param name="Accepted">How little voltage is accepted.</param>
 internal sealed record RunQuestion(CableRun Run, Load Load, double SourceVolts, double DegreesCelsius, VoltageLimit Accepted)
 {
-    // The first step to the safe side is a few bits, each further one four times as large.
-    private const double FirstStep = 4e-16, Growth = 4;
-    private const int MostSteps = 16;
+    // A hair inside, so that the answer still holds when it is read in another unit and handed back: quantities convert
+    // through their base unit, and a power, being a decimal, to 15 digits. Where that is not enough, four times as much.
+    private const double FirstStep = 1e-13, Growth = 4;
+    private const int MostSteps = 12;
 
     /// <summary>Lowest voltage accepted at the load. [V]</summary>
     internal double AcceptedVolts => Accepted.LowestVoltsFrom(SourceVolts);
@@ -68,13 +69,13 @@ internal sealed record RunQuestion(CableRun Run, Load Load, double SourceVolts, 
     private RunAnswer<T> Settled<T>(double value, double scale, double least, double most, BindingLimit limit,
         Func<double, RunResult> feed, Func<double, T> read, Func<RunAnswer<T>, Derivation> explain) where T : struct
     {
-        double step = 0;
+        double step = value <= least || value >= most ? 0 : FirstStep;
         for (int i = 0; i < MostSteps; i++)
         {
             double candidate = Math.Max(least, Math.Min(most, value + (scale * step)));
             RunResult result = feed(candidate);
             if (Accepted.IsMetBy(result)) return new RunAnswer<T>(read(candidate), limit, result, explain);
-            step = i == 0 ? FirstStep : step * Growth;
+            step = step == 0 ? FirstStep : step * Growth;
         }
 
         return new RunAnswer<T>(null, limit, default, explain);

@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using System.Linq;
 using UnitsNet;
 
@@ -10,12 +11,19 @@ internal static class RunResizing
     /// <summary>The last length of cable in a run: the one that grows when a run is made longer.</summary>
     internal static CableSegment LastSegment(this CableRun run) => run.Segments.Last();
 
+    /// <summary>All parts but the last length of cable, which may stand in the run twice.</summary>
+    internal static IEnumerable<RunPart> OtherParts(this CableRun run)
+    {
+        int last = run.LastSegmentIndex();
+        return run.Parts.Where((_, i) => i != last);
+    }
+
     /// <summary>The run with its last length of cable as long as asked.</summary>
     internal static CableRun WithLastSegment(this CableRun run, double oneWayMeters)
     {
-        CableSegment last = run.LastSegment();
-        var changed = new CableSegment(last.Cable, Length.FromMeters(oneWayMeters));
-        return new CableRun([.. run.Parts.Select(p => ReferenceEquals(p, last) ? changed : p)]);
+        int last = run.LastSegmentIndex();
+        var changed = new CableSegment(run.LastSegment().Cable, Length.FromMeters(oneWayMeters));
+        return new CableRun([.. run.Parts.Select((p, i) => i == last ? changed : p)]);
     }
 
     /// <summary>The run with every conductor of every cable of one size; strandings, materials, lengths, joints and wires in parallel stay.</summary>
@@ -33,6 +41,8 @@ internal static class RunResizing
         var unit = WireSize.SquareMillimeters(1);
         return run.WithSize(unit).Segments.Sum(s => s.OhmsAt(celsius)) * unit.SquareMeters;
     }
+
+    private static int LastSegmentIndex(this CableRun run) => Enumerable.Range(0, run.Parts.Count).Last(i => run.Parts[i] is CableSegment);
 
     private static Cable Resized(Cable cable, WireSize size)
     {

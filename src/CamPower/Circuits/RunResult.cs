@@ -1,4 +1,5 @@
 using System;
+using System.Globalization;
 using System.Linq;
 using CamPower.Circuits;
 using UnitsNet;
@@ -160,6 +161,11 @@ public readonly struct RunResult : IEquatable<RunResult>
     /// <exception cref="InvalidOperationException">This is the default value.</exception>
     public Derivation Explain() => RunDerivation.Of(this);
 
+    /// <summary>What the run could carry: watts, or amperes where the current share alone takes all of the source voltage.</summary>
+    internal string MostText(string format, string ofPower = "") => Exact.MinusProduct(_sourceVolts, Ohms, Load.Amperes) > 0
+        ? "at most " + RunKernel.MostWatts(_sourceVolts, Ohms, Load).ToString(format, CultureInfo.InvariantCulture) + " W" + ofPower
+        : "less than " + RunKernel.MostAmperes(_sourceVolts, Ohms).ToString(format, CultureInfo.InvariantCulture) + " A of constant current";
+
     /// <inheritdoc/>
     public bool Equals(RunResult other) => ReferenceEquals(_run, other._run) && ReferenceEquals(_load, other._load)
         && _sourceVolts.Equals(other._sourceVolts) && _celsius.Equals(other._celsius) && _loadVolts.Equals(other._loadVolts);
@@ -176,7 +182,7 @@ public readonly struct RunResult : IEquatable<RunResult>
         if (_load is null) return "no result";
         return HasOperatingPoint
             ? FormattableString.Invariant($"{_loadVolts:0.###} V, {Amperes:0.###} A from {_sourceVolts:0.###} V over {Ohms:0.####} Ω")
-            : FormattableString.Invariant($"no operating point from {_sourceVolts:0.###} V over {Ohms:0.####} Ω: at most {RunKernel.MostWatts(_sourceVolts, Ohms, _load):G4} W");
+            : FormattableString.Invariant($"no operating point from {_sourceVolts:0.###} V over {Ohms:0.####} Ω: ") + MostText("G4");
     }
 
     /// <summary>Whether both ask the same and answer the same.</summary>
@@ -187,7 +193,7 @@ public readonly struct RunResult : IEquatable<RunResult>
 
     // Takes a copy: called on this very result it would keep the whole struct in memory instead of in registers.
     private static InvalidOperationException NoOperatingPoint(RunResult of) => of._load is null ? NoResult() : new(
-        FormattableString.Invariant($"The run has no operating point: {of._sourceVolts:G6} V over {of.Ohms:G6} Ω carries at most {RunKernel.MostWatts(of._sourceVolts, of.Ohms, of._load):G6} W beside the other shares of this load ({of._load}). Ask TryGetOperatingPoint first."));
+        FormattableString.Invariant($"The run has no operating point: {of._sourceVolts:G6} V over {of.Ohms:G6} Ω carries {of.MostText("G6", " beside the other shares")}, but the load is {of._load}. Ask TryGetOperatingPoint first."));
 
     private static InvalidOperationException NoResult() => new("This is the default value of RunResult: nothing was asked.");
 }

@@ -235,6 +235,23 @@ public static class Sources
         "Common practice, no source", CitationKind.CommonPractice, null,
         "generic polymeric resettable fuse, about 1 % a kelvin, written down from memory; families differ by 0.05");
 
+    /// <summary>By when a thermal element has opened above a current with a stated time.</summary>
+    public static Citation AdiabaticOperatingTime { get; } = new(
+        "IEC 60269-1, Low-voltage fuses; IEC 60127-1, Miniature fuses", CitationKind.FromMemory, null,
+        "more current needs no more pre-arcing I²t, so t2·(I2/I)² bounds the time; below 10 ms the operating I²t counts, arcing included");
+
+    /// <summary>The temperature at which a standard rates fuses.</summary>
+    public static Citation FuseReferenceTemperature { get; } = new(
+        "IEC 60127-1, Miniature fuses; UL 248-14, Supplemental fuses", CitationKind.FromMemory, null, "23 °C and 25 °C, each within 5 K");
+
+    /// <summary>What the air does to a fuse of unstated re-rating.</summary>
+    public static Citation UnstatedReratingPractice { get; } = new(
+        "Common practice, no source", CitationKind.CommonPractice, null, "a fifth of the rating at the most between -40 °C and 85 °C, for shorts; what the fuse carries in service stays unknown");
+
+    /// <summary>What a repeated inrush may take of the melting I²t of a fuse.</summary>
+    public static Citation InrushPractice { get; } = new(
+        "Common practice, no source", CitationKind.CommonPractice, null, "pulses age a fuse: 22 % of its melting I²t for 100,000 of them");
+
     /// <summary>How the resistance of a polymeric resettable fuse grows with ambient.</summary>
     public static Citation GenericResettableResistance { get; } = new(
         "Common practice, no source", CitationKind.CommonPractice, null,
@@ -260,6 +277,11 @@ public static class Sources
     /// <summary>How long a device rides through.</summary>
     public static Citation RideThroughPolicy { get; } = new(
         "Default policy of this package, no source", CitationKind.CommonPractice, null, "20 ms, one period of 50 Hz; set your own");
+
+    /// <summary>What a poor contact may dissipate at its spot.</summary>
+    public static Citation HotSpotPolicy { get; } = new(
+        "Default policy of this package, no source", CitationKind.CommonPractice, null,
+        "after the power-source classes PS1 and PS2 of IEC 62368-1, 15 W and 100 W, from memory; IEC 60364-4-43, 434 asks to interrupt what does harm");
 
     /// <summary>What a continuous load is.</summary>
     public static Citation NecContinuousLoad { get; } = new(

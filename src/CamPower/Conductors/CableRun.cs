@@ -104,7 +104,7 @@ public sealed class CableRun
 
     /// <summary>A conductor temperature in degrees Celsius, refused outside the materials' ranges.</summary>
     internal double CelsiusOf(Temperature conductorTemperature, string parameter) =>
-        Require.Within(Celsius.Of(conductorTemperature), ValidFromCelsius, ValidToCelsius, parameter, "°C");
+        Celsius.Within(conductorTemperature, ValidFromCelsius, ValidToCelsius, parameter);
 
     internal double OhmsAt(double celsius) => OhmsAt20C + (OhmsPerKelvin * (celsius - Celsius.Reference));
 

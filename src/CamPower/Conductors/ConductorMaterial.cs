@@ -138,7 +138,7 @@ public sealed class ConductorMaterial
 
     /// <summary>A temperature in degrees Celsius, refused outside the range of the linear model.</summary>
     internal double CelsiusOf(Temperature temperature, string parameter) =>
-        Require.Within(Celsius.Of(temperature), ValidFromCelsius, ValidToCelsius, parameter, "°C");
+        Celsius.Within(temperature, ValidFromCelsius, ValidToCelsius, parameter);
 
     internal double RelativeResistivity(double celsius) => 1 + (TemperatureCoefficientAt20C * (celsius - Celsius.Reference));
 

@@ -79,7 +79,7 @@ public readonly struct WireSize : IEquatable<WireSize>, IComparable<WireSize>
     public static WireSize Diameter(double millimeters) =>
         new(WireSizeSeries.Diameter, Require.Positive(millimeters, nameof(millimeters), "mm"), Math.PI / 4 * millimeters * millimeters * 1e-6);
 
-    /// <summary>Reads a size as people write it: "18 AWG", "2/0 AWG", "1.5 mm2", "1.5 mm²", "250 kcmil", "250 MCM", "0.8 mm wire".</summary>
+    /// <summary>Reads a size as people write it: "18 AWG", "2/0 AWG" or "00 AWG", "1.5 mm2", "1.5 mm²", "250 kcmil", "250 MCM", "0.8 mm wire".</summary>
     /// <param name="text">The text; case and spaces do not matter, a decimal point does.</param>
     /// <exception cref="ArgumentNullException"><paramref name="text"/> is null.</exception>
     /// <exception cref="FormatException">The text is no wire size.</exception>
@@ -162,7 +162,8 @@ public readonly struct WireSize : IEquatable<WireSize>, IComparable<WireSize>
         string digits = ought ? text.Substring(0, text.Length - 2) : text;
         if (!int.TryParse(digits, NumberStyles.None, CultureInfo.InvariantCulture, out int number)) return false;
 
-        // "0 AWG" is 1/0; "0/0" and anything above 4/0 are nothing.
+        // "0 AWG" is 1/0 and "0000 AWG" 4/0; "0/0" and anything above 4/0 are nothing.
+        if (!ought && number == 0) (ought, number) = (true, digits.Length);
         bool known = ought ? number is >= 1 and <= 4 : number <= SmallestAwg;
         if (known) size = Awg(ought ? 1 - number : number);
         return known;

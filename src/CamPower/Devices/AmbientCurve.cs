@@ -31,9 +31,12 @@ public sealed class AmbientCurve
         _lines = new PiecewiseLinear(Points.Select(p => p.AmbientCelsius), Points.Select(p => p.FactorValue), nameof(points));
     }
 
+    private AmbientCurve(double band, Citation source, params AmbientPoint[] points)
+        : this(source, points) => Band = band;
+
     /// <summary>A generic polymeric resettable fuse, from -40 °C to 85 °C: about 1 % less for every kelvin.</summary>
     /// <remarks>Common practice, written down from memory; families differ by 0.05. The data sheet at hand goes before it.</remarks>
-    public static AmbientCurve GenericResettable { get; } = new(Sources.GenericResettableCurve,
+    public static AmbientCurve GenericResettable { get; } = new(band: 0.05, Sources.GenericResettableCurve,
         Point(-40, 1.56), Point(-20, 1.37), Point(0, 1.18), Point(20, 1), Point(30, 0.90), Point(40, 0.80), Point(50, 0.70),
         Point(60, 0.60), Point(70, 0.50), Point(85, 0.35));
 
@@ -50,6 +53,9 @@ public sealed class AmbientCurve
 
     /// <summary>The points in words, in the invariant culture; never throws.</summary>
     public override string ToString() => string.Join(", ", Points);
+
+    /// <summary>How far the factor may be off, up or down: the margin of a verdict that rests on it. [1]</summary>
+    internal double Band { get; }
 
     internal double HottestCelsius => _lines.Highest;
 

@@ -92,8 +92,15 @@ public sealed class ElectronicLimit : ProtectiveDevice
 
     internal override double CertainAmperes(double currentFactor) => _mostAmperes;
 
-    // It holds an inrush down to its limit and so draws it out; how soon it may open then no sheet says.
-    internal override bool? StandsInrush(double peakAmperes, double ampereSquaredSeconds, double currentFactor) => peakAmperes <= _leastAmperes ? true : null;
+    // It holds an inrush down to its limit and so draws it out: one that lasts longer than its time opens it. How soon it may open no sheet says.
+    internal override Judgment JudgeInrush(double peakAmperes, double ampereSquaredSeconds, double currentFactor)
+    {
+        if (!Limits.IsAbove(peakAmperes, _leastAmperes)) return OfWithstand(peakAmperes / _leastAmperes);
+        double shareOfTime = ampereSquaredSeconds / peakAmperes / peakAmperes / _openSeconds;
+        return !Limits.IsBelow(peakAmperes, _mostAmperes) && Limits.IsAbove(shareOfTime, 1)
+            ? OfWithstand(shareOfTime)
+            : Judgment.Unknown($"the shortest operating time of {Name}");
+    }
 
     internal override OpeningTimes OpeningAt(double amperes, double currentFactor)
     {

@@ -22,7 +22,7 @@ namespace CamPower;
 /// </example>
 public sealed class Fuse : ProtectiveDevice
 {
-    private readonly double _ratedAmperes, _coldOhms;
+    private readonly double _ratedAmperes, _coldOhms, _breakingAmperes;
     private readonly ElectricResistance _coldResistance;
 
     /// <summary>Describes a fuse as its data sheet does.</summary>
@@ -33,7 +33,7 @@ public sealed class Fuse : ProtectiveDevice
     /// <param name="breakingCapacity">The largest current that it interrupts, above 0. [A]</param>
     /// <param name="coldResistance">Its resistance cold, at least 0. [Ω]</param>
     /// <param name="leastMeltingIntegral">The least I²t that melts it, above 0, or null where none is stated; a typical value is none. [A²·s]</param>
-    /// <param name="rerating">How its rated current changes with ambient; null where the data sheet says nothing, and the rating then counts everywhere.</param>
+    /// <param name="rerating">How its rated current changes with ambient; null where the data sheet says nothing: what it carries is then known at the reference temperature of its standard alone.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
@@ -47,6 +47,7 @@ public sealed class Fuse : ProtectiveDevice
         _coldOhms = Require.NotNegative(coldResistance.Ohms, nameof(coldResistance), "Ω");
         if (leastMeltingIntegral is JouleIntegral given) Require.Positive(given.AmpereSquaredSeconds, nameof(leastMeltingIntegral), "A²·s");
         _coldResistance = coldResistance;
+        _breakingAmperes = breakingCapacity.Amperes;
         RatedCurrent = ratedCurrent;
         LeastMeltingIntegral = leastMeltingIntegral;
         Rerating = rerating;
@@ -62,7 +63,7 @@ public sealed class Fuse : ProtectiveDevice
     /// <remarks>It opens no sooner than I²t/I²: heat that leaves the element only adds to the time.</remarks>
     public JouleIntegral? LeastMeltingIntegral { get; }
 
-    /// <summary>How its rated current changes with ambient, or null where the rating counts everywhere.</summary>
+    /// <summary>How its rated current changes with ambient, or null where that is not stated.</summary>
     public AmbientCurve? Rerating { get; }
 
     internal override AmbientCurve? Ambient => Rerating;
@@ -86,6 +87,19 @@ public sealed class Fuse : ProtectiveDevice
         DeviceConstants.LowBreakingCapacity.Value,
         DeviceConstants.LowBreakingMultiple.Value * Require.Positive(ratedCurrent.Amperes, nameof(ratedCurrent), "A")));
 
+    /// <summary>Whether its re-rating is stated, or the air is as warm as in the tests of its standard.</summary>
+    internal bool IsRatedIn(double? airCelsius) => Rerating is not null
+        || (airCelsius is double celsius && Math.Abs(celsius - Characteristic.ReferenceCelsius) <= DeviceConstants.ReferenceBand.Value);
+
+    /// <summary>Where its re-rating is not stated, 1 in the air of its standard's tests, and up to a fifth less in warmer and more in colder air.</summary>
+    internal override double[] FactorsIn(double? airCelsius)
+    {
+        if (Rerating is not null) return base.FactorsIn(airCelsius);
+        if (IsRatedIn(airCelsius)) return [1];
+        double most = DeviceConstants.UnstatedRerating.Value / 100;
+        return [airCelsius < Characteristic.ReferenceCelsius ? 1 : 1 - most, airCelsius > Characteristic.ReferenceCelsius ? 1 : 1 + most];
+    }
+
     internal override double CurrentFactorAt(Temperature ambient, string parameter) =>
         Rerating?.FactorAtCelsius(Celsius.Of(ambient), parameter) ?? 1;
 
@@ -101,25 +115,35 @@ public sealed class Fuse : ProtectiveDevice
         return surge.PeakAmperes > rated && surge.Integral >= melting ? new OpeningTimes(ClearingVerdict.MayClear, 0, double.PositiveInfinity) : OpeningTimes.Never;
     }
 
-    /// <summary>What is less than it carries for good, less than melts it, or no more than one of its gates holds it closed under.</summary>
-    /// <remarks>A gate's current for its shortest time heats the element more than any pulse of no higher peak and no more I²t.</remarks>
-    internal override bool? StandsInrush(double peakAmperes, double ampereSquaredSeconds, double currentFactor)
+    /// <summary>Judges an inrush by the melting I²t; pulses age a fuse, so a share of it is the policy.</summary>
+    /// <remarks>Where it is not stated, the pre-arcing time limits say of some I²t that it does not melt the fuse: what keeps the policy
+    /// against that holds. Of more nothing is known, up to the I²t that opens it for certain. Source: <see cref="DeviceConstants.InrushShare"/>.</remarks>
+    internal override Judgment JudgeInrush(double peakAmperes, double ampereSquaredSeconds, double currentFactor)
     {
-        double rated = _ratedAmperes * currentFactor;
-        return peakAmperes <= rated
-            || ampereSquaredSeconds < LeastMeltingIntegral?.AmpereSquaredSeconds
-            || Characteristic.Gates.Any(g => g.HoldsClosed(peakAmperes / rated, ampereSquaredSeconds / rated / rated));
+        double rated = _ratedAmperes * currentFactor, policy = DeviceConstants.InrushShare.Value / 100;
+        if (!Limits.IsAbove(peakAmperes, rated)) return OfWithstand(0, policy);
+        double withstood = Characteristic.WithstoodSeconds(peakAmperes / rated) * rated * rated;
+        if (LeastMeltingIntegral is JouleIntegral stated) return OfWithstand(ampereSquaredSeconds / Math.Max(stated.AmpereSquaredSeconds, withstood), policy);
+        double opens = Characteristic.OpeningSeconds(peakAmperes / rated) * rated * rated;
+        if (Limits.IsAbove(ampereSquaredSeconds, opens)) return OfWithstand(ampereSquaredSeconds / opens, policy);
+        return withstood > 0 && !Limits.IsAbove(ampereSquaredSeconds, policy * withstood)
+            ? OfWithstand(ampereSquaredSeconds / withstood, policy)
+            : Judgment.Unknown($"melting I²t of {Name}");
     }
 
     internal override OpeningTimes OpeningAt(double amperes, double currentFactor)
     {
         double multiple = amperes / (_ratedAmperes * currentFactor);
         if (multiple <= 1) return OpeningTimes.Never;
-        double latest = Characteristic.LatestSeconds(multiple);
+        double latest = LatestSeconds(Math.Min(amperes, _breakingAmperes) / (_ratedAmperes * currentFactor), multiple);
         double melting = (LeastMeltingIntegral?.AmpereSquaredSeconds ?? 0) / amperes / amperes;
         double earliest = Math.Min(latest, Math.Max(Characteristic.EarliestSeconds(multiple), melting));
         return new OpeningTimes(double.IsInfinity(latest) ? ClearingVerdict.MayClear : ClearingVerdict.Clears, earliest, latest);
     }
+
+    // Of every limit below, the adiabatic bound: up to the breaking capacity. A time before which it stays closed is stated, and holds.
+    private double LatestSeconds(double boundedMultiple, double multiple) => Math.Max(Characteristic.EarliestSeconds(multiple),
+        Characteristic.LimitsBelow(multiple).Select(g => AdiabaticSeconds(g.NotAfterSeconds, g.Multiple, Math.Max(g.Multiple, boundedMultiple))).DefaultIfEmpty(double.PositiveInfinity).Min());
 
     internal override IEnumerable<double> StepsAt(double currentFactor) =>
         Characteristic.Gates.Where(g => g.NotAfter is not null).Select(g => g.Multiple * _ratedAmperes * currentFactor);

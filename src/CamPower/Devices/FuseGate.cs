@@ -56,12 +56,6 @@ public sealed class FuseGate
 
     internal double NotAfterSeconds { get; }
 
-    /// <summary>Whether the gate has a fuse of a rated current of 1 A still closed after a pulse.</summary>
-    /// <param name="peak">Its peak over the rated current. [1]</param>
-    /// <param name="integral">Its I²t over the square of the rated current. [s]</param>
-    internal bool HoldsClosed(double peak, double integral) => 
-        !Limits.IsAbove(peak, Multiple) && !Limits.IsAbove(integral, Multiple * Multiple * NotBeforeSeconds);
-
     /// <summary>The gate in the invariant culture; never throws.</summary>
     public override string ToString() =>
         FormattableString.Invariant($"{Multiple:G6} × rated: not before {Text(NotBefore)}, not after {Text(NotAfter)}");

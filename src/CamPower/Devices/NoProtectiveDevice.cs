@@ -16,7 +16,7 @@ internal sealed class NoProtectiveDevice() : ProtectiveDevice("no protective dev
 
     internal override double CertainAmperes(double currentFactor) => double.PositiveInfinity;
 
-    internal override bool? StandsInrush(double peakAmperes, double ampereSquaredSeconds, double currentFactor) => true;
+    internal override Judgment JudgeInrush(double peakAmperes, double ampereSquaredSeconds, double currentFactor) => OfWithstand(0);
 
     internal override OpeningTimes OpeningAt(double amperes, double currentFactor) => OpeningTimes.Never;
 

@@ -13,7 +13,7 @@ namespace CamPower;
 /// <example>
 /// <code>
 /// OpeningTimes opening = fuse.OpeningAt(ElectricCurrent.FromAmperes(9), Temperature.FromDegreesCelsius(25));
-/// Console.WriteLine(opening);   // clears, by 0.3 s
+/// Console.WriteLine(opening);   // operates, by 0.237 s
 /// </code>
 /// </example>
 public readonly struct OpeningTimes : IEquatable<OpeningTimes>
@@ -53,9 +53,9 @@ public readonly struct OpeningTimes : IEquatable<OpeningTimes>
     /// <summary>Verdict and times in the invariant culture; never throws.</summary>
     public override string ToString() => Verdict switch
     {
-        ClearingVerdict.DoesNotClear => "does not clear",
-        ClearingVerdict.MayClear => "may clear" + Bounds,
-        ClearingVerdict.Clears => "clears" + Bounds,
+        ClearingVerdict.DoesNotClear => "does not operate",
+        ClearingVerdict.MayClear => "may operate" + Bounds,
+        ClearingVerdict.Clears => "operates" + Bounds,
         _ => "no result",
     };
 
@@ -79,7 +79,7 @@ public readonly struct OpeningTimes : IEquatable<OpeningTimes>
         Math.Min(one.EarliestSeconds, other.EarliestSeconds), Math.Min(one.LatestSeconds, other.LatestSeconds));
 
     private string Bounds => NotBefore + (double.IsInfinity(LatestSeconds)
-        ? ", no latest time given"
+        ? ", no latest time stated"
         : FormattableString.Invariant($", by {LatestSeconds:G6} s"));
 
     private string NotBefore => EarliestSeconds > 0 ? FormattableString.Invariant($", not before {EarliestSeconds:G6} s") : string.Empty;

@@ -57,7 +57,8 @@ public abstract class ProtectiveDevice
     /// <param name="current">The current, at least 0; RMS where it alternates or pulses. [A]</param>
     /// <param name="ambient">Temperature of the air around the device, inside its ambient curve.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    /// <remarks>More current never opens it later. Whether the device can interrupt so much is not asked here: see
+    /// <remarks>More current never opens it later: above a current with a stated time t2·(I2/I)² bounds the time of a thermal element,
+    /// up to its breaking capacity and never below 10 ms (<see cref="Sources.AdiabaticOperatingTime"/>). Whether the device can interrupt so much is not asked here: see
     /// <see cref="BreakingCapacity"/> and <see cref="VoltageRating"/>.</remarks>
     public OpeningTimes OpeningAt(ElectricCurrent current, Temperature ambient) => OpeningAt(
         Require.NotNegative(current.Amperes, nameof(current), "A"), CurrentFactorAt(ambient, nameof(ambient)));
@@ -77,6 +78,13 @@ public abstract class ProtectiveDevice
     /// <summary>Factor of the surroundings on every rated current of the device. [1]</summary>
     internal abstract double CurrentFactorAt(Temperature ambient, string parameter);
 
+    /// <summary>The ends of what the factor may be in air of a temperature, null where that is not known; none where nothing is known of it. [1]</summary>
+    internal virtual double[] FactorsIn(double? airCelsius)
+    {
+        if (Ambient is not AmbientCurve curve) return [1];
+        return airCelsius is double celsius && curve.Covers(celsius) ? [curve.FactorAtCelsius(celsius, nameof(airCelsius))] : [];
+    }
+
     /// <summary>The largest current that it carries for good, its rated currents being multiplied by a factor. [A]</summary>
     internal abstract double CarriedAmperes(double currentFactor);
 
@@ -92,13 +100,26 @@ public abstract class ProtectiveDevice
     /// <summary>Whether a surge alone opens it; never for what is slower than any surge, or limits it.</summary>
     internal virtual OpeningTimes OpeningBySurge(CurrentSurge surge, double currentFactor) => OpeningTimes.Never;
 
-    /// <summary>Whether it stays closed under a current that never passes a peak and is over after an I²t; null where nothing is known of that.</summary>
-    /// <remarks>More of either never turns no into yes.</remarks>
-    internal abstract bool? StandsInrush(double peakAmperes, double ampereSquaredSeconds, double currentFactor);
+    /// <summary>Judges an inrush that never passes a peak and is over after an I²t: the share that it takes of what the device withstands.</summary>
+    /// <remarks>More of either never makes the verdict better.</remarks>
+    internal abstract Judgment JudgeInrush(double peakAmperes, double ampereSquaredSeconds, double currentFactor);
 
     /// <summary>When it opens at a steady current, its rated currents being multiplied by a factor.</summary>
     internal abstract OpeningTimes OpeningAt(double amperes, double currentFactor);
 
     /// <summary>The currents at which its latest time drops. [A]</summary>
     internal abstract IEnumerable<double> StepsAt(double currentFactor);
+
+    /// <summary>By when a thermal element has opened at a current, if it has by a stated time at a smaller one. [s]</summary>
+    /// <remarks>More current needs no more I²t, for less heat leaves the element: t2·(I2/I)². Below 10 ms arcing decides, and no
+    /// limit of a standard bounds it. Source: <see cref="Sources.AdiabaticOperatingTime"/>.</remarks>
+    private protected static double AdiabaticSeconds(double statedSeconds, double statedAmperes, double amperes)
+    {
+        double scaled = statedSeconds * (statedAmperes / amperes) * (statedAmperes / amperes);
+        return Math.Min(statedSeconds, Math.Max(DeviceConstants.ShortestBoundedTime.Value / 1000, scaled));
+    }
+
+    /// <summary>An inrush that is over after a share of what the device withstands; the policy is a share as well.</summary>
+    private protected static Judgment OfWithstand(double share, double policyShare = 1) =>
+        Judgment.AtMost(share, 1, policyShare, value => Ratio.FromDecimalFractions(value));
 }

@@ -9,7 +9,8 @@ namespace CamPower;
 /// <remarks>
 /// Immutable. At an ambient temperature all its currents change by the factor of <see cref="Thermal"/>. Up to the hold
 /// current it does not trip; from the trip current on it does; between them it may. The data sheet states one time: by then
-/// it has tripped at <see cref="TimedCurrent"/>, and at any larger current; below that current no time is known. Definitions:
+/// it has tripped at <see cref="TimedCurrent"/>, and at a larger current I by t2·(I2/I)² (<see cref="Sources.AdiabaticOperatingTime"/>); below
+/// that current no time is known. The factor of the ambient comes first, so that cold air asks for more. Definitions:
 /// <see cref="Sources.ResettableFuse"/>. It is no fuse for limited-power sources and Class 2: it resets by itself.
 /// The milliseconds of output capacitors do not count for it: its times are seconds. An inrush may trip it when it has the I²t
 /// that trips one which just holds its hold current. Nobody states it; it is estimated from the stated time, as that of a body of one thermal
@@ -26,7 +27,7 @@ public sealed class ResettableFuse : ProtectiveDevice
     /// <summary>Temperature of the air in which its sheet states it. [°C]</summary>
     internal const double SheetCelsius = 20;
 
-    private readonly double _holdAmperes, _tripAmperes, _timedAmperes, _timedSeconds;
+    private readonly double _holdAmperes, _tripAmperes, _timedAmperes, _timedSeconds, _maximumAmperes;
 
     /// <summary>Describes a resettable fuse as its data sheet does, in still air of 20 °C.</summary>
     /// <param name="name">How it is called. Not empty.</param>
@@ -52,6 +53,7 @@ public sealed class ResettableFuse : ProtectiveDevice
         _tripAmperes = Require.Positive(tripCurrent.Amperes, nameof(tripCurrent), "A");
         _timedAmperes = Require.Positive(timedCurrent.Amperes, nameof(timedCurrent), "A");
         _timedSeconds = Require.Positive(longestTimeToTrip.Seconds, nameof(longestTimeToTrip), "s");
+        _maximumAmperes = maximumCurrent?.Amperes ?? double.PositiveInfinity;
         LeastOhms = Require.NotNegative(leastResistance.Ohms, nameof(leastResistance), "Ω");
         GreatestOhms = Require.NotNegative(greatestResistance.Ohms, nameof(greatestResistance), "Ω");
         Thermal = Require.NotNull(thermal, nameof(thermal));
@@ -184,19 +186,21 @@ public sealed class ResettableFuse : ProtectiveDevice
 
     internal override double CertainAmperes(double currentFactor) => _tripAmperes * currentFactor;
 
-    internal override bool? StandsInrush(double peakAmperes, double ampereSquaredSeconds, double currentFactor)
+    internal override Judgment JudgeInrush(double peakAmperes, double ampereSquaredSeconds, double currentFactor)
     {
-        if (peakAmperes <= _holdAmperes * currentFactor) return true;
+        double hold = _holdAmperes * currentFactor;
+        if (!Limits.IsAbove(peakAmperes, hold)) return OfWithstand(0);
         double share = _tripAmperes / _timedAmperes;
         double timeConstant = -_timedSeconds / Math.Log(1 - (share * share));
-        return ampereSquaredSeconds < _holdAmperes * _holdAmperes * timeConstant * currentFactor * currentFactor;
+        return OfWithstand(ampereSquaredSeconds / (hold * hold * timeConstant));
     }
 
     internal override OpeningTimes OpeningAt(double amperes, double currentFactor)
     {
         double at20C = amperes / currentFactor;
         if (at20C <= _holdAmperes) return OpeningTimes.Never;
-        double latest = at20C >= _timedAmperes ? _timedSeconds : double.PositiveInfinity;
+        double bounded = Math.Max(_timedAmperes, Math.Min(amperes, _maximumAmperes) / currentFactor);
+        double latest = at20C >= _timedAmperes ? AdiabaticSeconds(_timedSeconds, _timedAmperes, bounded) : double.PositiveInfinity;
         return new OpeningTimes(at20C >= _tripAmperes ? ClearingVerdict.Clears : ClearingVerdict.MayClear, 0, latest);
     }
 

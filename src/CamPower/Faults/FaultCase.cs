@@ -7,6 +7,9 @@ namespace CamPower.Faults;
 /// <summary>One current that may flow in a fault, what the protective device does with it, and how long it heats what.</summary>
 internal sealed class FaultCase
 {
+    // The time at which less current operates the device is found to so much of itself.
+    private const double Converged = 1e-6;
+
     private readonly LimitedCurrent _current;
     private readonly CurrentSurge _surge;
 
@@ -25,9 +28,9 @@ internal sealed class FaultCase
             NeedsLaying = !warming.IsKnownAfter(steady.LatestSeconds);
             LimitedCurrent warm = NeedsLaying ? LimitedCurrent.Steady(0) : warming.CurrentAfter(steady.LatestSeconds);
             OpeningTimes then = OpeningOf(warm, device, currentFactor);
-            if (then.Verdict == ClearingVerdict.Clears && then.LatestSeconds <= steady.LatestSeconds) break;
-            least = NeedsLaying ? least : warm.RmsAmperes;
+            if (then.Verdict == ClearingVerdict.Clears && then.LatestSeconds <= steady.LatestSeconds * (1 + Converged)) break;
             steady = OpeningTimes.AnyOf([steady, then]);
+            if (steady.Verdict != ClearingVerdict.Clears && !NeedsLaying) least = warm.RmsAmperes;
         }
 
         Opening = OpeningTimes.EitherOf(steady, device.OpeningBySurge(surge, currentFactor));
@@ -51,7 +54,7 @@ internal sealed class FaultCase
     /// <summary>The most current once capacitors are discharged. [A]</summary>
     internal double PeakAmperes => _current.PeakAmperes;
 
-    /// <summary>The least that heats the device: after the conductors have warmed, where that makes a difference to it. [A]</summary>
+    /// <summary>The least that heats the device: after the conductors have warmed, where that keeps it from being certain to operate. [A]</summary>
     internal double RmsAmperes { get; }
 
     /// <summary>What heats the conductors as long as it lasts: the RMS of pulses that repeat, the height of a single one. [A]</summary>

@@ -7,13 +7,13 @@ internal static class FaultDataText
 {
     private static readonly (FaultData Data, string Words)[] All =
     [
-        (FaultData.Protection, "what protects the output"),
-        (FaultData.Overload, "what the supply does in overload"),
-        (FaultData.SourceResistance, "the supply's source resistance"),
-        (FaultData.DeviceTemperature, "what the device does at the temperature of the box"),
-        (FaultData.Insulation, "what the insulation stands"),
-        (FaultData.Laying, "how the cable lies"),
-        (FaultData.OutputCapacitance, "the supply's output capacitance"),
+        (FaultData.Protection, "protective device"),
+        (FaultData.Overload, "overload behavior of the supply"),
+        (FaultData.SourceResistance, "source resistance of the supply"),
+        (FaultData.DeviceTemperature, "what the protective device carries at the temperature of the box"),
+        (FaultData.Insulation, "insulation"),
+        (FaultData.Laying, "installation method"),
+        (FaultData.OutputCapacitance, "output capacitance of the supply"),
     ];
 
     internal static string Words(FaultData missing)

@@ -3,25 +3,32 @@ using System.Collections.Generic;
 
 namespace CamPower.Faults;
 
-/// <summary>One pole of the way to a fault: its resistance cold and hot, and its conductors.</summary>
-internal sealed class FaultPole(double coldOhms, double hotOhms, IReadOnlyList<LaidConductor> conductors)
+/// <summary>One pole of the way to a fault: its resistance in each condition, and its conductors, each kind once.</summary>
+internal sealed class FaultPole(double[] ohms, IReadOnlyList<LaidConductor> conductors)
 {
-    internal static FaultPole None { get; } = new(0, 0, []);
-
-    internal double ColdOhms => coldOhms;
-
-    internal double HotOhms => hotOhms;
+    /// <summary>The pole of a fault behind the terminals, in so many conditions.</summary>
+    internal static FaultPole AtTerminals(int conditions) => new(new double[conditions], []);
 
     internal IReadOnlyList<LaidConductor> Conductors => conductors;
 
+    /// <summary>Its resistance in a condition, given by its place in the list. [Ω]</summary>
+    internal double OhmsIn(int condition) => ohms[condition];
+
     /// <summary>The pole with one more part of a run at its end; a joint counts half in each pole.</summary>
-    internal FaultPole Then(RunPart part, Func<Cable, Conductor> pole, Laying? laying, FaultConditions conditions)
+    internal FaultPole Then(RunPart part, Func<Cable, Conductor> pole, Laying? laying, IReadOnlyList<FaultAir> air)
     {
-        double cold = Celsius.Of(conditions.Coldest), hot = Celsius.Of(conditions.Hottest);
-        if (part is not CableSegment segment) return new FaultPole(coldOhms + (part.OhmsAt(cold) / 2), hotOhms + (part.OhmsAt(hot) / 2), conductors);
-        Conductor conductor = pole(segment.Cable);
+        if (part is not CableSegment segment) return new FaultPole(Plus(air, celsius => part.OhmsAt(celsius) / 2), conductors);
         double meters = segment.OneWayLength.Meters;
-        return new FaultPole(coldOhms + (meters * conductor.OhmsPerMeterAt(cold)), hotOhms + (meters * conductor.OhmsPerMeterAt(hot)),
-            [.. conductors, new LaidConductor(conductor, segment.Cable.Insulation, laying, meters)]);
+        if (!(meters > 0)) return this;
+        Conductor conductor = pole(segment.Cable);
+        return new FaultPole(Plus(air, celsius => meters * conductor.OhmsPerMeterAt(celsius)),
+            LaidConductor.Joined(conductors, [new LaidConductor(conductor, segment.Cable.Insulation, laying, meters)]));
+    }
+
+    private double[] Plus(IReadOnlyList<FaultAir> air, Func<double, double> more)
+    {
+        var sum = new double[ohms.Length];
+        for (int i = 0; i < sum.Length; i++) sum[i] = ohms[i] + more(air[i].ConductorCelsius);
+        return sum;
     }
 }

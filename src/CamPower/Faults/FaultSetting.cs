@@ -7,11 +7,11 @@ using UnitsNet;
 
 namespace CamPower.Faults;
 
-/// <summary>What stands behind and before every fault of one output: the supply, the protective device, the temperatures.</summary>
+/// <summary>What stands behind and before every fault of one output: the supply, the protective device, and the temperatures of each condition.</summary>
 /// <remarks>
-/// Where nobody declares a device or an overload behaviour, the currents are worked out without either, and no verdict is given.
+/// Where a device or an overload behavior is not stated, the currents are worked out without either, and no verdict is given.
 /// A supply that has a limit of its own keeps its tolerance up to it, so that a source resistance is needed of an unlimited one
-/// alone.
+/// alone. A fault belongs to one condition: a cold box and a hot cable do not meet unless a condition says so.
 /// </remarks>
 internal sealed class FaultSetting
 {
@@ -19,36 +19,35 @@ internal sealed class FaultSetting
     private const double JustBelow = 1 - 1e-8;
 
     private readonly OverloadBehaviour _overload;
-    private readonly double _sourceOhms, _farads, _coldCelsius, _hotCelsius;
-    private readonly double[] _currentFactors;
+    private readonly double _sourceOhms, _farads;
+    private readonly IReadOnlyList<FaultAir> _air;
+    private readonly double[][] _factors;
     private readonly Lazy<RailStudy>? _rail;
 
     /// <param name="output">The supply's output.</param>
-    /// <param name="device">The protective device; null where nobody declares it.</param>
-    /// <param name="conditions">The temperatures.</param>
-    /// <param name="isDeviceTemperatureUnknown">Whether nobody knows how warm the device gets.</param>
+    /// <param name="device">The protective device; null where it is not stated.</param>
+    /// <param name="air">The temperatures of each condition, each pair once.</param>
     /// <param name="rail">What the other outputs of the supply do meanwhile; null where there are none.</param>
-    internal FaultSetting(SupplyOutput output, ProtectiveDevice? device, FaultConditions conditions, bool isDeviceTemperatureUnknown = false, Lazy<RailStudy>? rail = null)
+    internal FaultSetting(SupplyOutput output, ProtectiveDevice? device, IReadOnlyList<FaultAir> air, Lazy<RailStudy>? rail = null)
     {
         Output = output;
         Device = device ?? ProtectiveDevice.None;
         _overload = output.Overload ?? OverloadBehaviour.Unlimited;
         _sourceOhms = output.SourceResistance?.Ohms ?? 0;
         _farads = (output as DcOutput)?.Capacitance?.Farads ?? 0;
-        _coldCelsius = Celsius.Of(conditions.Coldest);
-        _hotCelsius = Celsius.Of(conditions.Hottest);
-        _currentFactors = isDeviceTemperatureUnknown ? [] : FactorsOf(Device, conditions);
+        _air = air;
+        _factors = [.. air.Select(a => Device.FactorsIn(a.DeviceCelsius))];
         Missing = (device is null ? FaultData.Protection : FaultData.None)
             | (output.Overload is null ? FaultData.Overload : FaultData.None)
             | (output.SourceResistance is null && output.Overload?.Limit is null ? FaultData.SourceResistance : FaultData.None)
             | (output is DcOutput { Capacitance: null } ? FaultData.OutputCapacitance : FaultData.None)
-            | (_currentFactors.Length == 0 ? FaultData.DeviceTemperature : FaultData.None);
+            | (_factors.Any(f => f.Length == 0) ? FaultData.DeviceTemperature : FaultData.None);
         _rail = rail;
     }
 
     internal SupplyOutput Output { get; }
 
-    /// <summary>The protective device; none where nobody declares it.</summary>
+    /// <summary>The protective device; none where it is not stated.</summary>
     internal ProtectiveDevice Device { get; }
 
     internal FaultData Missing { get; }
@@ -56,62 +55,104 @@ internal sealed class FaultSetting
     /// <summary>Whether all is known that a verdict on the device needs.</summary>
     internal bool AllowsVerdict => MissingForVerdict == FaultData.None;
 
-    /// <summary>What a verdict on the device needs and nobody declares.</summary>
+    /// <summary>What a verdict on the device needs and is not stated.</summary>
     internal FaultData MissingForVerdict => Missing & ~FaultData.OutputCapacitance;
 
     /// <summary>Whether the limit of the supply is known, so that the largest current is one and not only a bound.</summary>
     internal bool KnowsSupply => (Missing & (FaultData.Overload | FaultData.SourceResistance)) == FaultData.None;
 
+    /// <summary>The greatest current that the supply keeps up in an overload; infinite where none is stated: a nameplate is no limit. [A]</summary>
+    /// <remarks>What its capacitors discharge is counted apart.</remarks>
+    internal double GreatestSustainedAmperes => _overload.LimitAmperes;
+
     // Null where there are no others, or it is not known what the supply does.
     private RailStudy? Rail => KnowsSupply && _rail?.Value is { HasOthers: true } rail ? rail : null;
 
-    /// <summary>The most current that the resistances alone let flow into a fault. [A]</summary>
-    internal double MostProspective(FaultLoop loop) => Output.HighestVolts / (_sourceOhms + Device.LeastOhms + loop.ColdOhms);
+    private IEnumerable<int> Conditions => Enumerable.Range(0, _air.Count);
 
-    /// <summary>The least current that the resistances alone let flow into a fault. [A]</summary>
-    internal double LeastProspective(FaultLoop loop) => Output.LowestVolts / (_sourceOhms + Device.GreatestOhms + loop.HotOhms);
+    /// <summary>The most prospective current of a fault: that of the resistances alone. [A]</summary>
+    internal double MostProspective(FaultLoop loop) => Output.HighestVolts / (_sourceOhms + LeastOhms(loop));
 
-    /// <summary>The largest current of the output capacitors' discharge; infinite where no resistance is declared that limits it. [A]</summary>
+    /// <summary>The least prospective current of a fault: that of the resistances alone. [A]</summary>
+    internal double LeastProspective(FaultLoop loop) => Output.LowestVolts / (_sourceOhms + Conditions.Max(c => GreatestOhms(loop.OhmsIn(c), c)));
+
+    /// <summary>The greatest resistance of a loop beside the device, source included. [Ω]</summary>
+    internal double GreatestRest(FaultLoop loop) => _sourceOhms + Conditions.Max(loop.OhmsIn);
+
+    /// <summary>Resistance of device and way to a fault where it is least. [Ω]</summary>
+    internal double LeastOhms(FaultLoop loop) => Device.LeastOhms + Conditions.Min(loop.OhmsIn);
+
+    /// <summary>The largest current of the output capacitors' discharge; infinite where no resistance is stated that limits it. [A]</summary>
     internal double DischargePeak(FaultLoop loop) =>
-        double.IsInfinity(Device.MostAmperes) && _farads > 0 ? Output.HighestVolts / (Device.LeastOhms + loop.ColdOhms) : 0;
+        double.IsInfinity(Device.MostAmperes) && _farads > 0 ? Output.HighestVolts / LeastOhms(loop) : 0;
 
-    /// <summary>The cases of a short at the end of a loop: the ends of the range of current, and where something changes between them.</summary>
-    /// <remarks>The ends; the limit of the supply; what is left while the other outputs take most; just below every current at which the device gets
-    /// faster. Between these nothing gets worse. Conductors are taken as cold only where the current is the largest: the air around them is then cold too.</remarks>
-    internal FaultCase[] ShortCases(FaultLoop loop)
+    /// <summary>The most power that a short with a resistance of its own keeps up at a place, whatever that resistance; infinite where nothing that is stated bounds it. [W]</summary>
+    /// <remarks>Maximum power transfer, V²/4R, or less where the supply or an electronic limit holds the current below V/2R.</remarks>
+    internal double PoorShortWatts(FaultLoop loop)
     {
-        End most = EndOf(Output.HighestVolts, Device.LeastOhms + loop.ColdOhms, _coldCelsius);
-        End mostHot = EndOf(Output.HighestVolts, Device.LeastOhms + loop.HotOhms, _hotCelsius);
-        End least = EndOf(Output.LowestVolts, Device.GreatestOhms + loop.HotOhms, _hotCelsius);
-        LimitedCurrent? shared = Rail?.IsOverloadedBy(Math.Min(Output.HighestVolts / (Device.LeastOhms + loop.ColdOhms), Device.MostAmperes)) == true
-            ? SharedAt(loop.HotOhms)
-            : null;
-        return
-        [
-            .. new[] { most, mostHot }.SelectMany(end => Cases(end.Current, end.Surge, end.StartCelsius)),
-            .. Cases(least.Current, least.Surge, _hotCelsius, new FaultWarming(loop, HeatingAt, ohms => EndOf(Output.LowestVolts, Device.GreatestOhms + ohms, _hotCelsius).Current, _hotCelsius)),
-            .. shared is LimitedCurrent left ? Cases(left, least.Surge, _hotCelsius, new FaultWarming(loop, HeatingAt, SharedAt, _hotCelsius)) : [],
-            .. Between(most, least, shared).SelectMany(current => Cases(current, most.Surge, _hotCelsius)),
-        ];
+        double volts = Output.HighestVolts, ohms = _sourceOhms + LeastOhms(loop), most = Math.Min(GreatestSustainedAmperes, Device.MostAmperes);
+        double amperes = Math.Min(volts / (2 * ohms), most);
+        return double.IsInfinity(amperes) ? double.PositiveInfinity : amperes * (volts - (amperes * ohms));
     }
+
+    /// <summary>The cases of a short at the end of a loop: in each condition the ends of the range of current, and where something changes between them.</summary>
+    /// <remarks>The ends; the limit of the supply; what is left while the other outputs take most; just below every current at which the device gets
+    /// faster. Between these nothing gets worse.</remarks>
+    internal FaultCase[] ShortCases(FaultLoop loop) => [.. Conditions.SelectMany(c => ShortCases(loop, c))];
+
+    /// <summary>The cases of a short anywhere along a piece of cable, that at its end left out.</summary>
+    /// <remarks>What capacitors discharge counts as at its end: the closer to a supply of no resistance, the shorter what it heats.</remarks>
+    /// <param name="origin">The loop to where it begins.</param>
+    /// <param name="end">The loop to where it ends.</param>
+    internal FaultCase[] PieceCases(FaultLoop origin, FaultLoop end) => [.. Conditions.SelectMany(c =>
+    {
+        End most = Most(origin, c), least = Least(end.OhmsIn(c), c);
+        CurrentSurge surge = Most(end, c).Surge;
+        return Between(most, least, shared: null, c).Prepend(most.Current).SelectMany(current => Cases(current, surge, c));
+    })];
+
+    /// <summary>The same without a protective device.</summary>
+    internal FaultSetting Unprotected() => new(Output, ProtectiveDevice.None, _air);
 
     /// <summary>The cases of a current that a load draws.</summary>
     internal FaultCase[] OverloadCases(double amperes)
     {
         double drawn = Math.Min(amperes, Device.MostAmperes);
         LimitedCurrent alone = _overload.Limited(drawn);
+        LimitedCurrent[] currents = Rail?.IsOverloadedBy(drawn) == true ? [alone, _overload.InOverload(alone.PeakAmperes)] : [alone];
+        return [.. Conditions.SelectMany(c => currents.SelectMany(current => Cases(current, CurrentSurge.None, c)))];
+    }
+
+    private IEnumerable<FaultCase> ShortCases(FaultLoop loop, int c)
+    {
+        double ohms = loop.OhmsIn(c), celsius = _air[c].ConductorCelsius;
+        End most = Most(loop, c), least = Least(ohms, c);
+        bool isShared = Rail?.IsOverloadedBy(Math.Min(Output.HighestVolts / (Device.LeastOhms + ohms), Device.MostAmperes)) == true;
+        LimitedCurrent? shared = isShared ? SharedAt(ohms, c) : null;
+        FaultWarming alone = new(loop, ohms, warm => HeatingAt(warm, c), warm => Least(warm, c).Current, celsius);
+        FaultWarming beside = new(loop, ohms, warm => HeatingAt(warm, c), warm => SharedAt(warm, c), celsius);
         return
         [
-            .. Cases(alone, CurrentSurge.None, _hotCelsius),
-            .. Rail?.IsOverloadedBy(drawn) == true ? Cases(_overload.InOverload(alone.PeakAmperes), CurrentSurge.None, _hotCelsius) : [],
+            .. Cases(most.Current, most.Surge, c),
+            .. Cases(least.Current, least.Surge, c, alone),
+            .. shared is LimitedCurrent left ? Cases(left, least.Surge, c, beside) : [],
+            .. Between(most, least, shared, c).SelectMany(current => Cases(current, most.Surge, c)),
         ];
     }
 
-    private IEnumerable<FaultCase> Cases(LimitedCurrent current, CurrentSurge surge, double startCelsius, FaultWarming? warming = null) =>
-        _currentFactors.DefaultIfEmpty(1).Select(factor => new FaultCase(current, surge, Device, factor, startCelsius, warming));
+    private IEnumerable<FaultCase> Cases(LimitedCurrent current, CurrentSurge surge, int c, FaultWarming? warming = null) =>
+        FactorsIn(c).Select(factor => new FaultCase(current, surge, Device, factor, _air[c].ConductorCelsius, warming));
+
+    private double[] FactorsIn(int c) => _factors[c].Length == 0 ? [1] : _factors[c];
+
+    private End Most(FaultLoop loop, int c) => EndOf(Output.HighestVolts, Device.LeastOhms + loop.OhmsIn(c));
+
+    private End Least(double loopOhms, int c) => EndOf(Output.LowestVolts, GreatestOhms(loopOhms, c));
+
+    private double GreatestOhms(double loopOhms, int c) => loopOhms + (Device.GreatestOhms * (_air[c].DeviceCelsius is double known ? Device.ResistanceGrowthIn(known) : 1));
 
     // The limit of the supply, where it lies between the ends or a device that limits lower may keep the supply from it; and the steps of the device.
-    private IEnumerable<LimitedCurrent> Between(End most, End least, LimitedCurrent? shared)
+    private IEnumerable<LimitedCurrent> Between(End most, End least, LimitedCurrent? shared, int c)
     {
         double limit = _overload.LimitAmperes, low = Math.Min(least.Current.PeakAmperes, most.Current.PeakAmperes);
         double high = Math.Max(most.Current.PeakAmperes, least.Current.PeakAmperes);
@@ -121,7 +162,7 @@ internal sealed class FaultSetting
             yield return LimitedCurrent.Steady(limit);
         }
 
-        double[] steps = [.. _currentFactors.SelectMany(Device.StepsAt).Select(s => s * JustBelow)];
+        double[] steps = [.. FactorsIn(c).SelectMany(Device.StepsAt).Select(s => s * JustBelow)];
         foreach (double amperes in steps.Where(s => s > low && s < high)) yield return LimitedCurrent.Steady(amperes);
         if (shared is not LimitedCurrent left || !(left.RmsAmperes > 0)) yield break;
         double peakOverRms = left.PeakAmperes / left.RmsAmperes;
@@ -129,13 +170,13 @@ internal sealed class FaultSetting
     }
 
     // What a fault is left with while the other outputs take most.
-    private LimitedCurrent SharedAt(double loopOhms) => _overload.InOverload(Rail!.FaultAmperes(Device.GreatestOhms + loopOhms, Device.MostAmperes));
+    private LimitedCurrent SharedAt(double loopOhms, int c) => _overload.InOverload(Rail!.FaultAmperes(GreatestOhms(loopOhms, c), Device.MostAmperes));
 
     // As if the supply neither folded back nor paused.
-    private double HeatingAt(double loopOhms) =>
-        Math.Min(Math.Min(Output.LowestVolts / (_sourceOhms + Device.GreatestOhms + loopOhms), _overload.LimitAmperes), Device.MostAmperes);
+    private double HeatingAt(double loopOhms, int c) =>
+        Math.Min(Math.Min(Output.LowestVolts / (_sourceOhms + GreatestOhms(loopOhms, c)), _overload.LimitAmperes), Device.MostAmperes);
 
-    private End EndOf(double volts, double ohms, double celsius)
+    private End EndOf(double volts, double ohms)
     {
         // A device that limits below the supply's limit keeps the supply from it.
         double unlimited = volts / (_sourceOhms + ohms), prospective = Math.Min(unlimited, Device.MostAmperes);
@@ -144,26 +185,15 @@ internal sealed class FaultSetting
         CurrentSurge surge = double.IsInfinity(Device.MostAmperes)
             ? CurrentSurge.Discharge(_farads, volts, ohms, isOverloaded ? double.PositiveInfinity : _sourceOhms, current.PeakAmperes)
             : CurrentSurge.None;
-        return new End(prospective, current, surge, celsius);
+        return new End(prospective, current, surge);
     }
 
-    // None where the device says nothing of such temperatures.
-    private static double[] FactorsOf(ProtectiveDevice device, FaultConditions conditions)
-    {
-        Temperature[] air = [conditions.DeviceColdest, conditions.DeviceHottest];
-        return air.All(t => device.Ambient?.Covers(Celsius.Of(t)) != false)
-            ? [.. air.Select(t => device.CurrentFactorAt(t, nameof(conditions))).Distinct()]
-            : [];
-    }
-
-    private readonly struct End(double prospective, LimitedCurrent current, CurrentSurge surge, double startCelsius)
+    private readonly struct End(double prospective, LimitedCurrent current, CurrentSurge surge)
     {
         internal double Prospective => prospective;
 
         internal LimitedCurrent Current => current;
 
         internal CurrentSurge Surge => surge;
-
-        internal double StartCelsius => startCelsius;
     }
 }

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using CamPower.Faults;
 using UnitsNet;
 
@@ -19,9 +20,9 @@ namespace CamPower;
 /// </remarks>
 /// <example>
 /// <code>
-/// var study = new FaultStudy(run, supply, fuse, conditions);
+/// var study = new FaultStudy(run, supply, fuse, [winter, summer]);
 /// ShortCircuit far = study.AtFarEnd;
-/// if (far.Verdict != ClearingVerdict.Clears) Console.WriteLine($"A short at the camera {far.Opening}.");
+/// if (far.Verdict != ClearingVerdict.Clears) Console.WriteLine($"The fuse {far.Opening}.");
 /// </code>
 /// </example>
 public sealed class FaultStudy
@@ -33,22 +34,31 @@ public sealed class FaultStudy
     /// <param name="run">The run; its cables say what their insulation is.</param>
     /// <param name="supply">The supply behind the fault. An alternating one counts by its RMS voltage, with resistance alone.</param>
     /// <param name="device">What is meant to interrupt it: <see cref="ProtectiveDevice.None"/> where there is nothing, null where nobody declares it.</param>
-    /// <param name="conditions">The temperatures, inside the ranges of the conductor materials and of the device, and how the run lies.</param>
-    /// <exception cref="ArgumentNullException">A reference other than <paramref name="device"/> is null.</exception>
+    /// <param name="conditions">The temperatures of each condition, at least one, inside the ranges of the conductor materials and of the device.</param>
+    /// <param name="laying">How the run lies; null where it is not stated: of what lasts longer than 5 s little is then known.</param>
+    /// <exception cref="ArgumentNullException">A reference other than <paramref name="device"/> and <paramref name="laying"/> is null.</exception>
+    /// <exception cref="ArgumentException">There are no conditions.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A temperature is outside the range of a material or of the device.</exception>
-    public FaultStudy(CableRun run, Supply supply, ProtectiveDevice? device, FaultConditions conditions)
+    public FaultStudy(CableRun run, Supply supply, ProtectiveDevice? device, IEnumerable<FaultConditions> conditions, Laying? laying = null)
     {
         Run = Require.NotNull(run, nameof(run));
         Supply = Require.NotNull(supply, nameof(supply));
-        Conditions = Require.NotNull(conditions, nameof(conditions));
+        Conditions = Require.Items(conditions, nameof(conditions));
+        if (Conditions.Count == 0) throw new ArgumentException("A study needs at least one condition.", nameof(conditions));
         Device = device;
-        run.CelsiusOf(conditions.Coldest, nameof(conditions));
-        run.CelsiusOf(conditions.Hottest, nameof(conditions));
-        device?.CurrentFactorAt(conditions.DeviceColdest, nameof(conditions));
-        device?.CurrentFactorAt(conditions.DeviceHottest, nameof(conditions));
-        _setting = new FaultSetting(supply.Output, device, conditions);
-        _wholeRun = FaultPlaces.End(FaultLoop.Terminals, run, conditions.Laying, conditions).EndingAt("far end");
-        FaultLoop[] places = [FaultLoop.Terminals, .. FaultPlaces.Joints(FaultLoop.Terminals, run, conditions.Laying, conditions), _wholeRun];
+        Laying = laying;
+        foreach (FaultConditions condition in Conditions)
+        {
+            run.CelsiusOf(condition.Conductors, nameof(conditions));
+            device?.CurrentFactorAt(condition.Device, nameof(conditions));
+        }
+
+        FaultAir[] air = [.. Conditions.Select(c => new FaultAir(Celsius.Of(c.Conductors), Celsius.Of(c.Device))).Distinct()];
+        _setting = new FaultSetting(supply.Output, device, air);
+        FaultLoop terminals = FaultLoop.AtTerminals(air.Length);
+        var loops = new RunLoops(terminals, run, laying, air);
+        _wholeRun = loops.End.EndingAt("far end");
+        FaultLoop[] places = [terminals.EndingAt(terminals.Place, loops.FirstPiece), .. loops.Within(), _wholeRun];
         Shorts = Array.AsReadOnly(Array.ConvertAll(places, place => new ShortCircuit(place, _setting)));
     }
 
@@ -61,8 +71,11 @@ public sealed class FaultStudy
     /// <summary>What is meant to interrupt it, or null where nobody declares it.</summary>
     public ProtectiveDevice? Device { get; }
 
-    /// <summary>The temperatures, and how the run lies.</summary>
-    public FaultConditions Conditions { get; }
+    /// <summary>The temperatures of each condition.</summary>
+    public IReadOnlyList<FaultConditions> Conditions { get; }
+
+    /// <summary>How the run lies, or null where it is not stated.</summary>
+    public Laying? Laying { get; }
 
     /// <summary>A short at each place, from the terminals to the far end.</summary>
     public IReadOnlyList<ShortCircuit> Shorts { get; }

@@ -17,32 +17,36 @@ internal sealed class FaultWarming
     private readonly FaultLoop _loop;
     private readonly Func<double, double> _heating;
     private readonly Func<double, LimitedCurrent> _flowing;
-    private readonly double _startCelsius;
+    private readonly double _ohms, _startCelsius;
+    private readonly Lazy<double> _settledOhms;
 
     /// <param name="loop">The way to the fault and back.</param>
+    /// <param name="loopOhms">Its resistance before it warms. [Ω]</param>
     /// <param name="heating">The most that heats it at a resistance of the loop, never rising with it. [A]</param>
     /// <param name="flowing">What flows at a resistance of the loop.</param>
     /// <param name="startCelsius">Temperature of the conductors at first, and of the air. [°C]</param>
-    internal FaultWarming(FaultLoop loop, Func<double, double> heating, Func<double, LimitedCurrent> flowing, double startCelsius)
+    internal FaultWarming(FaultLoop loop, double loopOhms, Func<double, double> heating, Func<double, LimitedCurrent> flowing, double startCelsius)
     {
         _loop = loop;
+        _ohms = loopOhms;
         _heating = heating;
         _flowing = flowing;
         _startCelsius = startCelsius;
+        _settledOhms = new Lazy<double>(SettledOhms);
     }
 
     /// <summary>What still flows when the conductors have warmed for a time. [s]</summary>
-    internal LimitedCurrent CurrentAfter(double seconds) => _flowing(Math.Min(OhmsAfter(seconds, _heating(_loop.HotOhms)), SettledOhms()));
+    internal LimitedCurrent CurrentAfter(double seconds) => _flowing(Math.Min(OhmsAfter(seconds, _heating(_ohms)), _settledOhms.Value));
 
     /// <summary>Whether that time is short enough that no heat leaves them, or it is known how they all lie.</summary>
     internal bool IsKnownAfter(double seconds) => seconds <= ConductorConstants.LongestAdiabatic.Value || _loop.Conductors.All(c => c.IsHeatKnown);
 
-    private double OhmsAfter(double seconds, double amperes) => _loop.HotOhms + _loop.Conductors.Sum(c => c.OhmsAdded(amperes, _startCelsius, seconds));
+    private double OhmsAfter(double seconds, double amperes) => _ohms + _loop.Conductors.Sum(c => c.OhmsAdded(amperes, _startCelsius, seconds));
 
     // The more that flows the warmer it settles, and the warmer the less flows: halved from the side of the warmer.
     private double SettledOhms()
     {
-        double below = 0, above = _heating(_loop.HotOhms);
+        double below = 0, above = _heating(_ohms);
         for (int halving = 0; halving < Halvings; halving++)
         {
             double middle = (below + above) / 2;

@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using CamPower.Conductors;
 using UnitsNet;
 
@@ -36,20 +37,34 @@ internal sealed class LaidConductor
 
     private Laying? WorstLaying => _laying ?? (Laying.LargeBundle.Covers(_conductor.Size) ? Laying.LargeBundle : null);
 
+    /// <summary>Conductors on one way, each kind once: alike pieces differ by their length alone, and one verdict holds for all of them.</summary>
+    internal static IReadOnlyList<LaidConductor> Joined(IReadOnlyList<LaidConductor> way, IReadOnlyList<LaidConductor> more)
+    {
+        List<LaidConductor> joined = [.. way];
+        foreach (LaidConductor next in more)
+        {
+            int alike = joined.FindIndex(next.IsLike);
+            if (alike < 0) joined.Add(next);
+            else joined[alike] = new LaidConductor(next._conductor, next._insulation, next._laying, joined[alike]._meters + next._meters);
+        }
+
+        return joined;
+    }
+
     /// <summary>By how much a current raises its resistance in a time, where nobody says how it lies in the harshest way that is published. [Ω]</summary>
     internal double OhmsAdded(double amperes, double startCelsius, double seconds) => _meters > 0 && amperes > 0
         ? _meters * _conductor.OhmsPerMeterPerKelvin * (CelsiusAfter(WorstLaying, seconds, amperes, startCelsius) - startCelsius)
         : 0;
 
-    /// <summary>Whether it stands a current that begins at a conductor temperature, in air of that temperature.</summary>
+    /// <summary>Whether it withstands a current that begins at a conductor temperature, in air of that temperature.</summary>
+    /// <remarks>An I²t of at most k²S² is enough however long it takes, for heat that leaves only helps; past 5 s more of it goes to the heating model.</remarks>
     internal WithstandVerdict Of(FaultCase fault)
     {
         if (_insulation is null) return WithstandVerdict.Unknown;
-        double longest = ConductorConstants.LongestAdiabatic.Value;
-        if (WithstandIntegral is double stands)
+        if (WithstandIntegral is double withstood)
         {
-            if (fault.IntegralTo(Math.Min(fault.EndSeconds, longest)) > stands) return WithstandVerdict.DoesNotStand;
-            if (fault.EndSeconds <= longest) return WithstandVerdict.Stands;
+            if (fault.LetThrough <= withstood) return WithstandVerdict.Stands;
+            if (fault.IntegralTo(Math.Min(fault.EndSeconds, ConductorConstants.LongestAdiabatic.Value)) > withstood) return WithstandVerdict.DoesNotStand;
         }
 
         double hottest = CelsiusAfter(_laying, fault.EndSeconds, fault.HeatingAmperes, fault.StartCelsius);
@@ -62,6 +77,8 @@ internal sealed class LaidConductor
     /// <summary>How warm it is in the end if nothing ever interrupts the fault; null where nobody says how it lies.</summary>
     internal SelfHeating? HeatOf(FaultCase fault) =>
         _laying?.Heat(_conductor, ElectricCurrent.FromAmperes(fault.HeatingAmperes), Temperature.FromDegreesCelsius(fault.StartCelsius));
+
+    private bool IsLike(LaidConductor other) => ReferenceEquals(_conductor, other._conductor) && ReferenceEquals(_insulation, other._insulation) && ReferenceEquals(_laying, other._laying);
 
     // Without a laying no heat leaves it, which is hotter than it gets; without a heat capacity it is where it settles.
     private double CelsiusAfter(Laying? laying, double seconds, double amperes, double startCelsius)

@@ -8,8 +8,8 @@ namespace CamPower;
 
 /// <summary>What a short at every place of what one output feeds does, what an overload does, and whether its device leaves the site alone.</summary>
 /// <remarks>
-/// Immutable. Conductors are between the coldest and the hottest of the site's conditions, the protective device between the
-/// coldest and the hottest inside of its box. What nobody declares is named in <see cref="Missing"/> and not guessed.
+/// Immutable. Studied in each condition of the site, with its conductors and the inside of its box as warm as they are in that condition: every
+/// answer holds for all of them. What is not stated is named in <see cref="Missing"/> and not guessed.
 /// </remarks>
 /// <example>
 /// <code>
@@ -23,22 +23,22 @@ public sealed class OutputFaults
     private readonly Lazy<IReadOnlyList<SiteShort>> _shorts;
     private readonly Lazy<IReadOnlyList<ProtectionInCondition>> _inConditions;
     private readonly Func<FaultLoop> _everything;
+    private readonly Lazy<bool> _isProtectedBySource;
 
     /// <param name="output">The output as it was solved.</param>
-    /// <param name="conditions">The temperatures.</param>
     /// <param name="setting">What stands behind and before every fault.</param>
     /// <param name="shorts">Studies the shorts: a site of many outputs is not kept waiting for those that nobody asks for.</param>
     /// <param name="everything">Gathers every conductor that the output feeds.</param>
     /// <param name="inConditions">The device in each condition.</param>
-    internal OutputFaults(OutputAssessment output, FaultConditions conditions, FaultSetting setting, Func<IReadOnlyList<SiteShort>> shorts, Func<FaultLoop> everything,
+    internal OutputFaults(OutputAssessment output, FaultSetting setting, Func<IReadOnlyList<SiteShort>> shorts, Func<FaultLoop> everything,
         Func<IReadOnlyList<ProtectionInCondition>> inConditions)
     {
         Assessment = output;
-        Conditions = conditions;
         _setting = setting;
         _shorts = new Lazy<IReadOnlyList<SiteShort>>(shorts);
         _inConditions = new Lazy<IReadOnlyList<ProtectionInCondition>>(inConditions);
         _everything = everything;
+        _isProtectedBySource = new Lazy<bool>(WithstandsTheSource);
     }
 
     /// <summary>The output as it was solved.</summary>
@@ -49,9 +49,6 @@ public sealed class OutputFaults
 
     /// <summary>The output.</summary>
     public BoxOutput Output => Assessment.Output;
-
-    /// <summary>The temperatures between which a fault may happen.</summary>
-    public FaultConditions Conditions { get; }
 
     /// <summary>A short at each place: the terminals, then every run's joints and end, a run after the one that feeds it.</summary>
     public IReadOnlyList<SiteShort> Shorts => _shorts.Value;
@@ -71,14 +68,23 @@ public sealed class OutputFaults
     /// <summary>What a verdict that is not given would need; what could be narrowed.</summary>
     public FaultData Missing => Shorts.Aggregate(FaultData.None, (all, s) => all | s.Fault.Missing);
 
-    /// <summary>What any verdict would need and nobody declares; nothing where verdicts are given.</summary>
+    /// <summary>What any verdict would need and is not stated; nothing where verdicts are given.</summary>
     internal FaultData MissingForVerdict => _setting.MissingForVerdict;
+
+    /// <summary>The greatest current that its supply keeps up in an overload; infinite where none is stated. [A]</summary>
+    internal double GreatestSustainedAmperes => _setting.GreatestSustainedAmperes;
+
+    /// <summary>Whether its supply cannot exceed for long what every conductor behind it carries (IEC 60364-4-43, 436).</summary>
+    internal bool IsProtectedBySource => _isProtectedBySource.Value;
 
     /// <summary>What more current than the output's limit does, through the weakest of all conductors that it feeds.</summary>
     /// <param name="multipleOfLimit">The current over the limit of the output, above 0. [1]</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="multipleOfLimit"/> is not above 0, or not finite.</exception>
     public Overload OverloadOf(Ratio multipleOfLimit) =>
         new(Require.Positive(multipleOfLimit.DecimalFractions, nameof(multipleOfLimit), "") * Output.LimitAmperes, _everything(), _setting);
+
+    private bool WithstandsTheSource() => !double.IsInfinity(GreatestSustainedAmperes)
+        && new Overload(GreatestSustainedAmperes, _everything(), _setting.Unprotected()).WithstandVerdict is WithstandVerdict.Stands or WithstandVerdict.NoConductor;
 
     /// <summary>The output and its weakest short in the invariant culture; never throws.</summary>
     public override string ToString() => $"{Box} {Output}: {Weakest}";

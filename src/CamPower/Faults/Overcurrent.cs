@@ -19,8 +19,14 @@ public abstract class Overcurrent
     private readonly double _letThrough, _peak;
     private readonly bool _knowsSupply;
 
-    private protected Overcurrent(FaultSetting setting, FaultCase[] cases, IReadOnlyList<LaidConductor> conductors)
+    /// <param name="setting">What stands behind and before it.</param>
+    /// <param name="cases">The currents that may flow.</param>
+    /// <param name="way">The conductors that carry it.</param>
+    /// <param name="pieces">Pieces of cable that begin at its place: the currents of a fault along each, and the conductors that carry it.</param>
+    private protected Overcurrent(FaultSetting setting, FaultCase[] cases, IReadOnlyList<LaidConductor> way, IReadOnlyList<(FaultCase[] Cases, IReadOnlyList<LaidConductor> Conductors)> pieces)
     {
+        (FaultCase[] Cases, IReadOnlyList<LaidConductor> Conductors)[] heated = [(cases, way), .. pieces];
+        LaidConductor[] conductors = [.. heated.SelectMany(h => h.Conductors)];
         _knowsSupply = setting.KnowsSupply;
         _peak = cases.Max(c => c.PeakAmperes);
         _letThrough = setting.AllowsVerdict ? cases.Max(c => c.LetThrough) : double.PositiveInfinity;
@@ -28,11 +34,11 @@ public abstract class Overcurrent
         Opening = setting.AllowsVerdict ? OpeningTimes.AnyOf([.. cases.Select(c => c.Opening)]) : default;
         IsWithinBreakingCapacity = WithinBreakingCapacity(setting);
         IsWithinVoltageRating = setting.Device.VoltageRating is ElectricPotential rating ? !Limits.IsAbove(setting.Output.HighestVolts, rating.Volts) : null;
-        Withstand = conductors.Count > 0 && conductors.All(c => c.WithstandIntegral is not null)
+        Withstand = conductors.Length > 0 && conductors.All(c => c.WithstandIntegral is not null)
             ? JouleIntegral.FromAmpereSquaredSeconds(conductors.Min(c => c.WithstandIntegral!.Value))
             : null;
-        WithstandVerdict = conductors.Count == 0 ? WithstandVerdict.NoConductor : Worst(setting, cases, conductors);
-        IfItLasts = _knowsSupply ? Hottest(cases, conductors) : null;
+        WithstandVerdict = conductors.Length == 0 ? WithstandVerdict.NoConductor : Worst(setting, heated);
+        IfItLasts = _knowsSupply ? Hottest(heated) : null;
         Missing = setting.Missing | (cases.Any(c => c.NeedsLaying) ? FaultData.Laying : FaultData.None)
             | (WithstandVerdict == WithstandVerdict.Unknown ? conductors.Aggregate(FaultData.None, (all, c) => all | c.Missing) : FaultData.None);
     }
@@ -42,7 +48,7 @@ public abstract class Overcurrent
     public ElectricCurrent? Largest => double.IsInfinity(_peak) ? null : ElectricCurrent.FromAmperes(_peak);
 
     /// <summary>The least current that heats the device: RMS where it pulses, 0 where the supply shuts down or nobody declares what it does. [A]</summary>
-    /// <remarks>On a site, while the other outputs of the supply take most; and with the conductors warmed by it, where that makes a difference to the device.</remarks>
+    /// <remarks>On a site, while the other outputs of the supply take most; and with the conductors warmed by it, where that keeps the device from being certain to operate.</remarks>
     public ElectricCurrent Smallest { get; }
 
     /// <summary>Whether and when the protective device interrupts it; the default value where <see cref="Missing"/> allows no verdict.</summary>
@@ -65,13 +71,14 @@ public abstract class Overcurrent
     /// <summary>The most I²t until the device or the supply ends it, discharged capacitors included; null where nothing that is declared bounds it. [A²·s]</summary>
     public JouleIntegral? LetThrough => double.IsInfinity(_letThrough) ? null : JouleIntegral.FromAmpereSquaredSeconds(_letThrough);
 
-    /// <summary>The I²t that the weakest conductor on the way stands within 5 s; null at the terminals, and where a limit in a fault is not known. [A²·s]</summary>
+    /// <summary>The I²t that the weakest conductor withstands within 5 s, of those on the way and those that begin at the place; null where there is none, and where a limit in a fault is not known. [A²·s]</summary>
     public JouleIntegral? Withstand { get; }
 
-    /// <summary>Whether the conductors on the way stand it.</summary>
+    /// <summary>Whether the conductors on the way, and those that begin at the place, withstand it.</summary>
+    /// <remarks>The current is largest at the origin of a cable (IEC 60364-4-43, 434): a short just behind the place heats the next cable as well.</remarks>
     public WithstandVerdict WithstandVerdict { get; }
 
-    /// <summary>The conductor on the way that gets hottest if nothing ever ends it; null where none carries it, or nobody says how one lies or what the supply does.</summary>
+    /// <summary>The conductor that gets hottest if nothing ever ends it, of those on the way and those that begin at the place; null where none carries it, or an installation method or the supply's overload behavior is not stated.</summary>
     public SelfHeating? IfItLasts { get; }
 
     /// <summary>What a verdict that is not given would need; what it could be narrowed with.</summary>
@@ -79,7 +86,7 @@ public abstract class Overcurrent
 
     /// <summary>Currents and opening, or what is missing, in words.</summary>
     private protected string Words => Opening.Verdict == ClearingVerdict.None
-        ? FormattableString.Invariant($"unknown: nobody declares {FaultDataText.Words(Missing)}")
+        ? FormattableString.Invariant($"unknown; not stated: {FaultDataText.Words(Missing)}")
         : FormattableString.Invariant($"{Smallest.Amperes:G4} A to {_peak:G4} A, {Opening}");
 
     private bool? WithinBreakingCapacity(FaultSetting setting)
@@ -90,10 +97,10 @@ public abstract class Overcurrent
     }
 
     // Where nobody declares a device, the worst that it may do is nothing; where nobody declares what the supply does, nothing is certain.
-    private static WithstandVerdict Worst(FaultSetting setting, FaultCase[] cases, IReadOnlyList<LaidConductor> conductors)
+    private static WithstandVerdict Worst(FaultSetting setting, (FaultCase[] Cases, IReadOnlyList<LaidConductor> Conductors)[] heated)
     {
         if (!setting.KnowsSupply) return WithstandVerdict.Unknown;
-        WithstandVerdict worst = cases.SelectMany(_ => conductors, (fault, conductor) => conductor.Of(fault)).OrderByDescending(Rank).First();
+        WithstandVerdict worst = heated.SelectMany(Pairs, (_, pair) => pair.Conductor.Of(pair.Fault)).OrderByDescending(Rank).First();
         return setting.AllowsVerdict || worst == WithstandVerdict.Stands ? worst : WithstandVerdict.Unknown;
     }
 
@@ -105,16 +112,16 @@ public abstract class Overcurrent
         _ => 0,
     };
 
-    private static SelfHeating? Hottest(FaultCase[] cases, IReadOnlyList<LaidConductor> conductors)
+    private static IEnumerable<(FaultCase Fault, LaidConductor Conductor)> Pairs((FaultCase[] Cases, IReadOnlyList<LaidConductor> Conductors) heated) =>
+        heated.Cases.SelectMany(_ => heated.Conductors, (fault, conductor) => (fault, conductor));
+
+    private static SelfHeating? Hottest((FaultCase[] Cases, IReadOnlyList<LaidConductor> Conductors)[] heated)
     {
         SelfHeating? hottest = null;
-        foreach (FaultCase fault in cases)
+        foreach ((FaultCase fault, LaidConductor conductor) in heated.SelectMany(Pairs))
         {
-            foreach (LaidConductor conductor in conductors)
-            {
-                if (conductor.HeatOf(fault) is not SelfHeating heat) return null;
-                if (hottest is null || IsHotter(heat, hottest)) hottest = heat;
-            }
+            if (conductor.HeatOf(fault) is not SelfHeating heat) return null;
+            if (hottest is null || IsHotter(heat, hottest)) hottest = heat;
         }
 
         return hottest;

@@ -17,7 +17,7 @@ public sealed class Overload : Overcurrent
     private readonly double _drawn;
 
     internal Overload(double amperes, FaultLoop loop, FaultSetting setting)
-        : base(setting, setting.OverloadCases(amperes), loop.Conductors)
+        : base(setting, setting.OverloadCases(amperes), loop.Conductors, [])
     {
         _drawn = amperes;
     }

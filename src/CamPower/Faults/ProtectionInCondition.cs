@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using CamPower.Devices;
 using UnitsNet;
 
 namespace CamPower;
@@ -16,19 +17,21 @@ public sealed class ProtectionInCondition
     private readonly bool _standsDuration;
 
     /// <param name="output">The output in the condition.</param>
-    /// <param name="carried">What the device carries for good. [A]</param>
+    /// <param name="load">The current against what the device carries continuously.</param>
+    /// <param name="carried">What it carries; infinite where nothing limits it, or it is not known. [A]</param>
     /// <param name="opening">When it opens at the current.</param>
     /// <param name="ratedAmperes">The rated current of a fuse; infinite for another device. [A]</param>
-    /// <param name="standsInrush">Whether it stands the start of all devices at once.</param>
+    /// <param name="start">What becomes of the start of all devices at once; null where none states its inrush.</param>
     /// <param name="standsDuration">Whether it stands the current for as long as the condition is declared to last.</param>
-    internal ProtectionInCondition(OutputInCondition output, double carried, OpeningTimes opening, double ratedAmperes, bool? standsInrush, bool standsDuration)
+    internal ProtectionInCondition(OutputInCondition output, Judgment load, double carried, OpeningTimes opening, double ratedAmperes, Judgment? start, bool standsDuration)
     {
         _standsDuration = standsDuration;
         Condition = output.Condition;
         Current = output.Current;
         _carried = carried;
+        Load = load;
         Opening = output.IsDemandOnly ? default : opening;
-        StandsInrush = standsInrush;
+        Start = start;
         ShareOfRating = double.IsInfinity(ratedAmperes) ? null : Ratio.FromDecimalFractions(output.Amperes / ratedAmperes);
     }
 
@@ -44,13 +47,20 @@ public sealed class ProtectionInCondition
     internal static ProtectionInCondition Of(ProtectiveDevice? device, OutputInCondition drawn, BoxInCondition inBox, Inrush? inrush)
     {
         double? factor = device?.Ambient is AmbientCurve curve ? (inBox.IsInsideUnknown ? null : curve.MostFactorAt(inBox.SupplyCelsius)) : 1;
-        if (device is null || factor is not double known) return new ProtectionInCondition(drawn, double.PositiveInfinity, default, double.PositiveInfinity, standsInrush: null, standsDuration: false);
-        double carried = device.CarriedAmperes(known);
-        bool? stands = inrush is null ? null : device.StandsInrush(inrush.PeakAmperes, inrush.AmpereSquaredSeconds, known);
+        if (device is null || factor is not double known)
+        {
+            Judgment unknown = Judgment.Unknown(device is null ? "protective device" : $"what {device} carries at the temperature of the box");
+            return new ProtectionInCondition(drawn, unknown, double.PositiveInfinity, default, double.PositiveInfinity, inrush is null ? null : unknown, standsDuration: false);
+        }
+
+        double carried = device.CarriedAmperes(known), certain = device.CarriedAmperes(known - Math.Min(known, device.Ambient?.Band ?? 0));
+        Judgment load = Judgment.AtMost(drawn.Amperes, carried, certain, amperes => ElectricCurrent.FromAmperes(amperes));
+        if (device is Fuse fuse && !load.IsViolated && !IsRated(fuse, inBox)) (load, carried) = (Judgment.Unknown($"re-rating of {device}"), double.PositiveInfinity);
+        Judgment? start = inrush is null ? null : device.JudgeInrush(inrush.PeakAmperes, inrush.AmpereSquaredSeconds, known);
         OpeningTimes opening = device.OpeningAt(drawn.Amperes, known);
         bool standsDuration = drawn.Condition.Duration is Duration lasts
-            && (lasts.Seconds <= opening.EarliestSeconds || device.StandsInrush(drawn.Amperes, drawn.Amperes * drawn.Amperes * lasts.Seconds, known) == true);
-        return new ProtectionInCondition(drawn, carried, opening, device is Fuse ? carried : double.PositiveInfinity, stands, standsDuration);
+            && (lasts.Seconds <= opening.EarliestSeconds || device.JudgeInrush(drawn.Amperes, drawn.Amperes * drawn.Amperes * lasts.Seconds, known).Verdict is Verdict.Holds or Verdict.ThinMargin);
+        return new ProtectionInCondition(drawn, load, carried, opening, device is Fuse ? carried : double.PositiveInfinity, start, standsDuration);
     }
 
     /// <summary>The condition.</summary>
@@ -59,7 +69,11 @@ public sealed class ProtectionInCondition
     /// <summary>The current of the output. [A]</summary>
     public ElectricCurrent Current { get; }
 
-    /// <summary>What the device carries for good at the temperature of the box; null where nothing limits it, or it is not known. [A]</summary>
+    /// <summary>The current against what the device is certain to carry continuously at the temperature of the box; the margin is how far its ambient curve may be off.</summary>
+    /// <remarks>A fuse of unstated re-rating is known near the reference temperature of its standard, and in colder air, where it carries no less.</remarks>
+    public Judgment Load { get; }
+
+    /// <summary>What the device carries continuously at the temperature of the box; null where nothing limits it, or it is not known. [A]</summary>
     public ElectricCurrent? Carried => double.IsInfinity(_carried) ? null : ElectricCurrent.FromAmperes(_carried);
 
     /// <summary>When the device opens at the current; the default value where that is not known, or the circuit has no operating point.</summary>
@@ -68,16 +82,29 @@ public sealed class ProtectionInCondition
     /// <summary>The current over the rated current of a fuse, re-rated for the temperature of the box; null for another device. [1]</summary>
     public Ratio? ShareOfRating { get; }
 
-    /// <summary>Whether the device stays closed when all that the output feeds starts at once; null where no device declares its inrush, or it is not known.</summary>
+    /// <summary>Whether the device stays closed when all that the output feeds starts at once, as the share that the start takes of what it withstands; null where no device states its inrush.</summary>
     /// <remarks>
-    /// Of a fuse by its least melting I²t, or by the gates that hold it closed; of a resettable fuse by an estimate from its time to
-    /// trip. Of an electronic limit it is not known where the peak is above its limit: it draws the inrush out.
+    /// Of a fuse by its least melting I²t, of which a start may take 22 % (<see cref="DeviceConstants.InrushShare"/>); where that is not stated,
+    /// by what its pre-arcing time limits allow. Of a resettable fuse by an estimate from its time to trip. Of an electronic limit it is not known
+    /// where the peak is above its limit: it draws the inrush out, and does not hold it longer than its operating time.
     /// </remarks>
-    public bool? StandsInrush { get; }
+    public Judgment? Start { get; }
+
+    /// <summary>Whether the device stays closed at that start; null where it is not known.</summary>
+    public bool? StandsInrush => Start?.Verdict switch
+    {
+        Verdict.Holds or Verdict.ThinMargin => true,
+        Verdict.Violated => false,
+        _ => null,
+    };
 
     /// <summary>Whether the device may open though nothing is wrong: within the duration of the condition, where that is known.</summary>
     /// <remarks>A short condition is held against the time before which the device does not open, and its I²t against what it stands of an <see cref="StandsInrush">inrush</see>.</remarks>
     public bool MayTrip => !_standsDuration && Opening.Verdict is (ClearingVerdict.MayClear or ClearingVerdict.Clears);
+
+    // In colder air than that of its tests a fuse carries no less than its rating.
+    private static bool IsRated(Fuse fuse, BoxInCondition inBox) => !inBox.IsInsideUnknown
+        && (fuse.IsRatedIn(inBox.SupplyCelsius) || inBox.SupplyCelsius < fuse.Characteristic.ReferenceCelsius);
 
     /// <summary>Condition, current and what the device does, in the invariant culture; never throws.</summary>
     public override string ToString() => FormattableString.Invariant($"{Condition}: {Current.Amperes:0.###} A, {Opening}");

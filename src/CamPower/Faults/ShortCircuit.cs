@@ -10,25 +10,26 @@ namespace CamPower;
 /// cold ones at the highest; every answer holds for all of them.</remarks>
 public sealed class ShortCircuit : Overcurrent
 {
-    private readonly double _mostProspective, _leastProspective, _discharge;
+    private readonly double _mostProspective, _leastProspective, _discharge, _poorShortWatts;
 
     internal ShortCircuit(FaultLoop loop, FaultSetting setting)
-        : base(setting, setting.ShortCases(loop), loop.Conductors)
+        : base(setting, setting.ShortCases(loop), loop.Conductors, [.. loop.Pieces.Select(piece => (setting.PieceCases(loop, piece), piece.Conductors))])
     {
         Place = loop.Place;
         Distance = Length.FromMeters(loop.Meters);
         _mostProspective = setting.MostProspective(loop);
         _leastProspective = setting.LeastProspective(loop);
         _discharge = setting.DischargePeak(loop);
-        if (setting.Device is ResettableFuse fuse && _leastProspective > 0 && !double.IsInfinity(_leastProspective))
+        _poorShortWatts = setting.PoorShortWatts(loop);
+        if (setting.Device is ResettableFuse fuse)
         {
-            ElectricResistance rest = ElectricResistance.FromOhms(Math.Max(0, (setting.Output.LowestVolts / _leastProspective) - fuse.GreatestOhms));
+            ElectricResistance rest = ElectricResistance.FromOhms(setting.GreatestRest(loop));
             StaysTripped = fuse.StaysTripped(setting.Output.LowestVoltage, rest);
             TrippedCurrent = fuse.TrippedCurrent(setting.Output.LowestVoltage, rest);
         }
     }
 
-    /// <summary>Where: "terminals", the name of a joint, or "far end"; on a site the name of a junction.</summary>
+    /// <summary>Where: "terminals", the name of a joint, "change of cable" or "far end"; on a site the name of a junction.</summary>
     public string Place { get; }
 
     /// <summary>How far along the route, one way. [m]</summary>
@@ -42,6 +43,14 @@ public sealed class ShortCircuit : Overcurrent
 
     /// <summary>The most that the supply's output capacitors discharge, at the first moment: 0 without any that are declared, null where no resistance limits it. [A]</summary>
     public ElectricCurrent? DischargePeak => Amperes(_discharge);
+
+    /// <summary>The most power that a short with a resistance of its own dissipates there, whatever that resistance; null where nothing that is stated bounds it. [W]</summary>
+    /// <remarks>A poor contact is the hot spot that a dead short is not: V²/4R, or less where the supply or an electronic limit holds the current
+    /// (<see cref="Sources.MaximumPower"/>).</remarks>
+    /// <example>12 V behind 1 Ω: 36 W in a short of 1 Ω; behind a supply that holds 2 A 20 W in one of 5 Ω.</example>
+    public Power? PoorShortPower => double.IsInfinity(_poorShortWatts) ? null : Power.FromWatts(_poorShortWatts);
+
+    internal double PoorShortWatts => _poorShortWatts;
 
     /// <summary>Whether a resettable fuse stays tripped while the short lasts; null for another device, and where no tripped power is stated.</summary>
     public bool? StaysTripped { get; }

@@ -32,39 +32,37 @@ public static class SiteFaulting
         var feeds = site.Feeds.SelectMany(group => group.Feeds, (group, feed) => (group, feed)).ToDictionary(x => (x.feed.Box, x.feed.Output.Number));
         return new SiteFaults(assessment, Array.AsReadOnly([.. assessment.Boxes.SelectMany(box =>
         {
-            FaultConditions conditions = ConditionsOf(site, box);
+            FaultAir[] air = AirOf(box);
             return box.Outputs.Select(output =>
             {
                 (FeedGroup group, OutputFeed feed) = feeds[(box.Box, output.Output.Number)];
-                return Study(assessment, box, output, conditions, group, feed, cancellationToken);
+                return Study(assessment, box, output, air, group, feed, cancellationToken);
             });
         })]));
     }
 
-    private static OutputFaults Study(SiteAssessment assessment, BoxAssessment box, OutputAssessment output, FaultConditions conditions, FeedGroup group, OutputFeed feed,
+    private static OutputFaults Study(SiteAssessment assessment, BoxAssessment box, OutputAssessment output, FaultAir[] air, FeedGroup group, OutputFeed feed,
         CancellationToken cancellationToken)
     {
         ProtectiveDevice? device = output.Output.Protection;
-        bool isInsideUnknown = device?.Ambient is not null && box.InConditions.All(c => c.IsInsideUnknown);
         var rail = new Lazy<RailStudy>(() => new RailStudy(assessment, box, output.Output, cancellationToken));
-        var setting = new FaultSetting(box.Box.Supply.Output, device, conditions, isInsideUnknown, rail);
-        return new OutputFaults(output, conditions, setting, Shorts, Everything, () => ProtectionInCondition.AllOf(output, box));
+        var setting = new FaultSetting(box.Box.Supply.Output, device, air, rail);
+        return new OutputFaults(output, setting, Shorts, Everything, () => ProtectionInCondition.AllOf(output, box));
 
         IReadOnlyList<SiteShort> Shorts() =>
-            Array.AsReadOnly([.. new FeedPlaces(group, conditions).Of(feed).Select(place => new SiteShort(new ShortCircuit(place.Loop, setting), place.Run,
+            Array.AsReadOnly([.. new FeedPlaces(group, air).Of(feed).Select(place => new SiteShort(new ShortCircuit(place.Loop, setting), place.Run,
                 Array.AsReadOnly([.. output.Devices.Where(d => place.IsEnd && string.Equals(d.At, place.Run!.To, StringComparison.Ordinal))]),
-                rail.Value.During(setting.Device.LeastOhms + place.Loop.ColdOhms, setting.Device.MostAmperes)))]);
+                () => rail.Value.During(setting.LeastOhms(place.Loop), setting.Device.MostAmperes)))]);
 
         FaultLoop Everything()
         {
-            IEnumerable<LaidConductor> conductors = new FeedPlaces(group, conditions).Of(feed).Where(place => place.IsEnd).SelectMany(place => place.Loop.Conductors);
-            return new FaultLoop("everything", 0, new FaultPole(0, 0, [.. conductors.Distinct()]), FaultPole.None);
+            IReadOnlyList<LaidConductor> conductors = new FeedPlaces(group, air).Of(feed).Where(place => place.IsEnd)
+                .Aggregate((IReadOnlyList<LaidConductor>)[], (all, place) => LaidConductor.Joined(all, place.Loop.Conductors));
+            return new FaultLoop("everything", 0, new FaultPole(new double[air.Length], conductors), FaultPole.AtTerminals(air.Length), []);
         }
     }
 
-    // Losses on paper may warm a box beyond all measure: no device says anything of such air.
-    private static FaultConditions ConditionsOf(Site site, BoxAssessment box) => new(
-        Temperature.FromDegreesCelsius(site.Conditions.Min(c => c.At.CableCelsius)), Temperature.FromDegreesCelsius(site.Conditions.Max(c => c.At.CableCelsius)),
-        Temperature.FromDegreesCelsius(box.InConditions.Min(c => Math.Min(c.SupplyCelsius, Surroundings.Hottest))),
-        Temperature.FromDegreesCelsius(box.InConditions.Max(c => Math.Min(c.SupplyCelsius, Surroundings.Hottest))));
+    // Losses on paper may warm a box beyond all measure: no device says anything of such air. A fault belongs to one condition.
+    private static FaultAir[] AirOf(BoxAssessment box) => [.. box.InConditions.Select(c => new FaultAir(c.Condition.At.CableCelsius,
+        c.IsInsideUnknown ? null : Math.Min(c.SupplyCelsius, Surroundings.Hottest))).Distinct()];
 }

@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 
 namespace CamPower;
@@ -6,12 +7,14 @@ namespace CamPower;
 /// <remarks>Immutable.</remarks>
 public sealed class SiteShort
 {
-    internal SiteShort(ShortCircuit fault, SiteRun? run, IReadOnlyList<SiteDevice> devices, RailDuringFault rail)
+    private readonly Lazy<RailDuringFault> _rail;
+
+    internal SiteShort(ShortCircuit fault, SiteRun? run, IReadOnlyList<SiteDevice> devices, Func<RailDuringFault> rail)
     {
         Fault = fault;
         Run = run;
         Devices = devices;
-        Rail = rail;
+        _rail = new Lazy<RailDuringFault>(rail);
     }
 
     /// <summary>What flows, what the protective device does, what the conductors on the way stand.</summary>
@@ -24,7 +27,7 @@ public sealed class SiteShort
     public IReadOnlyList<SiteDevice> Devices { get; }
 
     /// <summary>What the supply does while it lasts, and which devices at other outputs go dark.</summary>
-    public RailDuringFault Rail { get; }
+    public RailDuringFault Rail => _rail.Value;
 
     /// <summary>The short and the rail in one line, in the invariant culture; never throws.</summary>
     public override string ToString() => $"{Fault}; the supply {Rail}";

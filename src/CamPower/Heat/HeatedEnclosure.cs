@@ -80,7 +80,7 @@ public sealed class HeatedEnclosure
     internal double RiseKelvins { get; }
 
     /// <summary>How much warmer than worked out it may be: the share of its rise that the model is good for. [K]</summary>
-    internal double UncertaintyKelvins => RiseKelvins * HeatConstants.ModelUncertainty.Value / 100;
+    internal double UncertainKelvins => RiseKelvins * HeatConstants.ModelUncertainty.Value / 100;
 
     internal double SheetRise { get; }
 

@@ -9,9 +9,13 @@ namespace CamPower;
 /// <summary>Boxes to choose from. A catalogue is any list of boxes: make one of what your wholesaler has.</summary>
 public static class BoxCatalogue
 {
+    // The resettable fuse that the limit of its outputs comes from.
+    private static ResettableFuse Protection { get; } =
+        ResettableFuse.Generic16Volt.Single(fuse => fuse.HoldCurrent.Amperes.Equals(StudyConstants.GenericOutputLimit.Value));
+
     /// <summary>The usual 12 V DC boxes: 4 outputs of 5 A together, 9 and 16 of 10 A, 18 of 20 A, each output good for 1.1 A.</summary>
     /// <remarks>Common practice, no source: the data sheet of the box at hand goes before it. Trimmed from 12 V to 14 V
-    /// within 2 %, derated by the generic curve of enclosed supplies, with the efficiency and power factor of usual ones without power factor correction.</remarks>
+    /// within 2 %, each output behind a resettable fuse that holds its limit at 20 °C and less in warmer air, derated by the generic curve of enclosed supplies, with the efficiency and power factor of usual ones without power factor correction.</remarks>
     public static IReadOnlyList<DistributionBox> Generic { get; } =
         Array.AsReadOnly([.. new[] { (4, 5.0), (9, 10), (16, 10), (18, 20) }.Select(size => Box(size.Item1, size.Item2))]);
 
@@ -24,7 +28,7 @@ public static class BoxCatalogue
             new SupplyInlet(efficiency: Curve(StudyConstants.GenericEfficiencyAtTenth, StudyConstants.GenericEfficiencyAtHalf, StudyConstants.GenericEfficiencyAtRating),
                 powerFactor: Curve(StudyConstants.GenericPowerFactorAtTenth, StudyConstants.GenericPowerFactorAtHalf, StudyConstants.GenericPowerFactorAtRating)));
         return DistributionBox.WithEqualOutputs(FormattableString.Invariant($"{outputs} outputs, {amperes} A"), supply, outputs,
-            ElectricCurrent.FromAmperes(StudyConstants.GenericOutputLimit.Value));
+            ElectricCurrent.FromAmperes(StudyConstants.GenericOutputLimit.Value), Protection);
     }
 
     private static ShareCurve<Ratio> Curve(CitedValue atTenth, CitedValue atHalf, CitedValue atRating) => new(Point(10, atTenth), Point(50, atHalf), Point(100, atRating));

@@ -33,9 +33,10 @@ internal sealed class TrimBreach(DeviceAssessment device, TrimBound bound, Condi
     private static TrimBound? BoundUnder(DeviceInCondition device)
     {
         if (device.State == DeviceState.WrongCurrent) return null;
+        if (device.State == DeviceState.SupplyOverloaded) return TrimBound.SupplyOverloaded;
         if (device.SolvedVoltage is null) return TrimBound.Collapse;
         if (device.Start == StartVerdict.SettlesBelowDropOut) return TrimBound.DropOut;
-        if (device.Start is StartVerdict.UnloadedBelowTurnOn or StartVerdict.TurnOnBelowUnstableVoltage) return TrimBound.Starting;
+        if (device.Start is StartVerdict.UnloadedBelowTurnOn or StartVerdict.TurnOnBelowUnstableVoltage or StartVerdict.HeldDownBySupply) return TrimBound.Starting;
         if (device.State != DeviceState.Up) return TrimBound.DropOut;
         return device.LowestVoltage(Ratio.Zero).IsViolated ? TrimBound.LowestVoltage : null;
     }

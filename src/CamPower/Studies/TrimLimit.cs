@@ -36,6 +36,7 @@ public sealed class TrimLimit
         TrimBound.DropOut => $"{Device}, {Condition}: drop-out",
         TrimBound.Starting => $"{Device}, {Condition}: starting",
         TrimBound.Collapse => $"{Device}, {Condition}: no operating point",
+        TrimBound.SupplyOverloaded => $"{Device}, {Condition}: supply overloaded",
         TrimBound.HighestVoltage => $"{Device}, light load: highest voltage",
         TrimBound.NoLoadVoltage => $"{Device}, before it draws: highest voltage",
         _ => "range of the supply",

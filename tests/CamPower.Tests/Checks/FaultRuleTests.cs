@@ -1,3 +1,4 @@
+using System;
 using System.Linq;
 using CamPower.Tests.Devices;
 using CamPower.Tests.Faults;
@@ -19,22 +20,38 @@ public class FaultRuleTests
         Device camera = Camera(Amperes(0.3), Range(10, 14), dropOut is double volts ? Starts(volts + 1, volts) : null);
         DistributionBox box = SmallFaultSite.Box(SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 8, ohms: 0.05), OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(9)));
         Finding finding = Assert.Single(Rule("short-drags-rail-down", Star(box, [Condition.Day(At())], (0.5, camera), (0.5, camera))));
-        Assert.Contains($"and at other outputs {words};", finding.Message, System.StringComparison.Ordinal);
+        Assert.Contains($"and at other outputs {words}.", finding.Message, StringComparison.Ordinal);
     }
 
+    // One finding a site: what to state, for which outputs, and what it would allow. A verdict on the device comes first, the conductors next.
     [Fact]
-    public void WhatIsMissing_IsNamed()
+    public void WhatIsMissing_IsOneFinding()
     {
         Finding all = Unknown(SmallFaultSite.TwoOutputs(device: null));
-        Assert.Equal("box", all.About.Name);
-        Assert.Equal("What a short does there is not known: nobody declares what protects the output, what the supply does in overload.", all.Message);
-        Assert.EndsWith("nobody declares what the supply does in overload.", Unknown(SmallFaultSite.TwoOutputs(SmallFault.QuickActing(2))).Message, System.StringComparison.Ordinal);
-        Assert.Empty(Rule("faults-unknown", SmallFaultSite.TwoOutputs(SmallFault.QuickActing(2), OverloadBehaviour.Unlimited)));
+        Assert.Equal((Severity.Note, "site"), (all.Severity, all.About.Name));
+        Assert.Equal("Not stated: protective device (box outputs 1-2), for whether a short is interrupted; " +
+            "overload behavior of the supply (box outputs 1-2), for how much a short draws.", all.Message);
+        Assert.StartsWith("Not stated: overload behavior of the supply (box outputs 1-2)", Unknown(SmallFaultSite.TwoOutputs(SmallFault.QuickActing(2))).Message, StringComparison.Ordinal);
+        Assert.Empty(Rule("faults-unknown", SmallFaultSite.TwoOutputs(SmallFault.QuickActing(2), OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(30)))));
+    }
+
+    // Outputs 1, 2 and 4 of a box; the camera on the fourth does not state its start, the one on the second an inrush of 20 A for 5 ms behind a fuse of unknown melting I²t.
+    [Fact]
+    public void WhatIsMissing_NamesOutputsAndDevices()
+    {
+        Fuse fuse = SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 2);
+        var surging = new Device("model", DeviceKind.Camera, new ShareDraw(Amperes(0.1)), Wide, starting: Starts(9, 8), inrush: new Inrush(ElectricCurrent.FromAmperes(20), Duration.FromMilliseconds(5)));
+        Device quiet = Camera(Amperes(0.1), starting: Starts(9, 8)), silent = Camera(Amperes(0.1));
+        var site = new Site("yard", [Condition.Day(At())], [SmallFaultSite.Box(fuse, OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(30)), outputs: 4)],
+            [.. new[] { 1, 2, 4 }.Select(n => new SiteRun(RunOrigin.Output(BoxName, n), $"end {n}", new CableRun(Cable.Pair(WireSize.Awg(18), Stranding.Solid, ConductorMaterial.AnnealedCopper), Length.FromMeters(2))))],
+            [new SiteDevice("gate", quiet, "end 1"), new SiteDevice("mast", surging, "end 2"), new SiteDevice("shed", silent, "end 4")]);
+        Assert.Equal("Not stated: insulation (box outputs 1-2, 4), for whether the conductors withstand a short; installation method (box outputs 1-2, 4), for how hot a lasting short makes the conductors; " +
+            "turn-on and drop-out voltage (shed), for whether they start; melting I²t of fuse (box output 2), for whether a start opens it.", Unknown(site).Message);
     }
 
     // An adapter as a rule limits itself: that it does not say how is no danger by itself. One that says that it does not is.
     [Fact]
-    public void AnAdapterThatDoesNotSay_IsACaution()
+    public void AnAdapterThatDoesNotSay_IsNotKnown()
     {
         Site silent = Single(DistributionBox.Adapter(BoxName, Dc(), ProtectiveDevice.None)), box = Single(DistributionBox.WithEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(1), ProtectiveDevice.None));
         Assert.Empty(Rule("protection-missing", silent));
@@ -58,5 +75,6 @@ public class FaultRuleTests
 
     private static Finding[] Rule(string id, Site site) => [.. RuleSet.Standard.Check(site.Assess()).Where(f => f.Rule == id)];
 
-    private static Site Single(DistributionBox box) => Star(box, [Condition.Day(At())], (0, Camera(Watts(3))));
+    private static Site Single(DistributionBox box) => new("site", [Condition.Day(At())], [box],
+        [new SiteRun(RunOrigin.Output(BoxName, 1), "end", new CableRun(CamPower.Tests.Runs.Eighteen, Length.FromMeters(3)))], [new SiteDevice("camera 1", Camera(Watts(3)), "end")]);
 }

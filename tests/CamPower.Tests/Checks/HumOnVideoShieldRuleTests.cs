@@ -30,6 +30,19 @@ public class HumOnVideoShieldRuleTests
         Assert.Empty(new HumOnVideoShieldRule().Check(new Evidence(Site(null).Assess())));
     }
 
+    // Two boxes that share a ground and one that shares nothing: the two whose ripple drives current through shields, and no other, once for the site.
+    [Fact]
+    public void ShieldWithoutRipple_IsSaidToBeUnknown_OnceForTheSite()
+    {
+        var site = Of([Box("a", 12), Box("b", 24, ripplePercent: 1), Box("c", 12), Box("d", 12)],
+            [Run("a", 1, "1", 1.0), Run("b", 1, "2", 2.0), Run("c", 1, "3", 1.0), Run("d", 1, "4", 1.0)], [Amperes(1, 1), Amperes(2, 1), Amperes(3, 1), Amperes(4, 1)],
+            [Link(1, "g", 0.9), Link(2, "g", 0.9), Link(3, "g", 0.9)], [Bond("g", "a", 0.1)]);
+        Finding finding = Assert.Single(RuleSet.Standard.Check(site.Assess()), f => f.Rule == "ground-loop-hum-unknown");
+        Assert.Equal("The hum on 3 video shields is not known. Not stated: ripple of a, c.", finding.Message);
+        Assert.True(finding.IsNotStated);
+        Assert.Empty(RuleSet.Standard.Check(Site(0).Assess()).Where(f => f.IsNotStated && f.Rule != "faults-unknown"));
+    }
+
     [Fact]
     public void LimitOfOnesOwn_Binds()
     {

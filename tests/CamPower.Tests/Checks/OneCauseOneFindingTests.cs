@@ -106,6 +106,39 @@ public class OneCauseOneFindingTests
         Assert.Equal("box output 1 to a", Assert.Single(Rules.Check(site.Assess())).About.Name);
     }
 
+    // What one cable of the trade does at many places is one finding with its list; at one place it is about that run.
+    [Theory]
+    [InlineData(1, "box output 1 to place 1", "It holds copper-clad aluminium.")]
+    [InlineData(3, "site", "3 runs hold copper-clad aluminium: box output 1 to place 1, box output 2 to place 2, box output 3 to place 3.")]
+    public void AlikeRuns_AreOneFindingWithItsList(int runs, string about, string message)
+    {
+        var clad = new CableRun(Cable.Pair(WireSize.Awg(16), Stranding.Solid, ConductorMaterial.CopperCladAluminium10), Length.FromMeters(1));
+        var site = new Site("site", [Day], [Box()], Enumerable.Range(0, runs).Select(i => new SiteRun(RunOrigin.Output(BoxName, i + 1), Place(i), clad)),
+            Enumerable.Range(0, runs).Select(i => new SiteDevice(Name(i), Camera(Watts(1)), Place(i))));
+        Finding found = Assert.Single(Rules.Check(site.Assess()));
+        Assert.Equal(("copper-clad-aluminium", about, message), (found.Rule, found.About.Name, found.Message));
+    }
+
+    // 100 W behind a supply of 5 A that shuts down at 5.5 A: the supply's finding, and no cable is blamed.
+    [Theory]
+    [InlineData("shutdown", "It shuts down, and its devices go dark.")]
+    [InlineData("hiccup", "It pulses, and its devices with it.")]
+    [InlineData(null, "What it does then is not stated.")]
+    public void OverloadedSupply_IsTheSuppliesFinding_AndSaysWhatFollows(string? overload, string then)
+    {
+        ElectricCurrent limit = ElectricCurrent.FromAmperes(5.5);
+        OverloadBehaviour? behaviour = overload switch
+        {
+            "shutdown" => OverloadBehaviour.Shutdown(limit, Duration.FromMilliseconds(100)),
+            "hiccup" => OverloadBehaviour.Hiccup(limit, Duration.FromMilliseconds(100), Duration.FromSeconds(1)),
+            _ => null,
+        };
+        var supply = new Supply("supply", new DcOutput(Volts(12), ElectricCurrent.FromAmperes(5), Ratio.Zero, overload: behaviour), Derating.GenericEnclosed);
+        Finding found = Assert.Single(Rules.Check(Star(Box(supply), [Day], (0.01, Camera(Watts(50))), (0.01, Camera(Watts(50)))).Assess()));
+        Assert.Equal("supply-above-derated-rating", found.Rule);
+        Assert.EndsWith(then, found.Message, StringComparison.Ordinal);
+    }
+
     // A quiet site is quiet.
     [Fact]
     public void SoundSite_HasNoFindings() => Assert.Empty(Ids(Chain((0.1, Camera(Watts(3), Range(9, 16), Starts(8, 7))), (0.1, Camera(Watts(3), Range(9, 16))))));

@@ -80,10 +80,10 @@ internal static class RuleCases
         new("breaking-capacity-exceeded", Severity.Danger, Guarded(Quick(2, breaking: 120 - Hair)), Guarded(Quick(2, breaking: 120)), "box output 1", 120, 120 - Hair, "A"),
 
         // A fuse of 7 A (UL 248-14) may take 2 min at 25 A, and 18 AWG has no steady temperature there; one of 5 A (IEC 60127-2 F) 0.3 s.
-        new("conductor-cannot-stand-let-through", Severity.Danger, Guarded(SmallDevices.Fuse(FuseCharacteristic.UlFast, 7), 25), Guarded(Quick(5), 25), "box output 1"),
+        new("conductor-cannot-stand-let-through", Severity.Danger, Guarded(SmallDevices.Fuse(FuseCharacteristic.UlFast, 7), 28), Guarded(Quick(5), 28), "box output 1"),
 
         // A fuse F of 2 A opens for certain from 4.2 A on, and in 30 min then.
-        new("far-end-short-does-not-clear", Severity.Failure, Guarded(Quick(2), 4.2 - Hair), Guarded(Quick(2), 4.2 + Hair), "box output 1", 4.2 - Hair, Unit: "A"),
+        new("far-end-short-does-not-clear", Severity.Note, Guarded(Quick(2), 4.2 - Hair), Guarded(Quick(2), 4.2 + Hair), "box output 1", 4.2 - Hair, Unit: "A"),
         new("nuisance-trip", Severity.Failure, Guarded(Quick(1), drawn: 1 + Hair), Guarded(Quick(1), drawn: 1), "box output 1", 1 + Hair, 1, "A", "night"),
         new("output-overloaded", Severity.Failure, OnOutput(1, 1 - Hair), OnOutput(1, 1), "box output 1", 1, 1 - Hair, "A", "night"),
 
@@ -94,16 +94,20 @@ internal static class RuleCases
         new("box-temperature-unknown", Severity.Caution, Enclosed(0.1, isEfficiencyDeclared: false), Enclosed(0.1, isEfficiencyDeclared: true), "box"),
 
         // All of it is declared of the neighbour.
-        new("faults-unknown", Severity.Caution, OnOutput(1, 50), Guarded(Quick(2)), "box output 1"),
+        new("faults-unknown", Severity.Note, OnOutput(1, 50), Neighbours(Quick(0.85)), "site"),
 
         // 12 V and 5 A at 85 % and a power factor of 0.95 take 0.6192 A at 120 V; 80 % of the rating may be plugged in.
         new("outlet-overloaded", Severity.Danger, Outlets.Plugged(5, Outlets.Sheet(), (HalfDraw / 0.8) - Hair), Outlets.Plugged(5, Outlets.Sheet(), (HalfDraw / 0.8) + Hair),
             "outlet", HalfDraw, HalfDraw - (0.8 * Hair), "A", "day"),
+        new("ground-loop-hum-unknown", Severity.Note, Hum(null), Hum(0), "returns"),
         new("outlet-load-unknown", Severity.Note, Outlets.Plugged(1, Dc().WithEfficiency(0.9)), Outlets.Plugged(1, Outlets.Sheet()), "outlet", Condition: "day"),
 
         // A 12.5 A supply gives 9.375 A at 60 °C by the generic curve (common practice, no source).
         new("supply-above-derated-rating", Severity.Failure, Loaded(9.375 + Hair, 12.5, Warm), Loaded(9.375, 12.5, Warm), "box", 9.375 + Hair, 9.375, "A", "night"),
         new("split-adapter-beyond-rating", Severity.Failure, Split(1 + Hair), Split(1), "box", 2 + (2 * Hair), 2, "A", "night"),
+
+        // 76.8 W in 8 cameras: 6.4 A at 12 V, 12.8 A at the 6 V from which they start.
+        new("start-beyond-supply-limit", Severity.Failure, Starting(12.7), Starting(12.9), "box", 12.8, 12.7, "A", "night"),
 
         // 8 A at 80 % loading want a 10 A supply (common practice, no source).
         new("supply-above-headroom-policy", Severity.Caution, Loaded(8 + Hair, 10, Night), Loaded(8, 10, Night), "box", 8 + Hair, 8, "A", "night"),
@@ -138,7 +142,7 @@ internal static class RuleCases
         return new Site("site", [Day], [Bank("bank A", Dc()).In(cabinet), Bank("bank B", Dc(volts, kind: kind)).In(other)], [], []);
     }
 
-    private static Site Hum(double ripplePercent) => ReturnSites.Of([ReturnSites.Box("a", 12, ripplePercent)], [ReturnSites.Run("a", 1, "1", 1.0)],
+    private static Site Hum(double? ripplePercent) => ReturnSites.Of([ReturnSites.Box("a", 12, ripplePercent)], [ReturnSites.Run("a", 1, "1", 1.0)],
         [ReturnSites.Amperes(1, 1)], [ReturnSites.Link(1, "g", 0.9)], [ReturnSites.Bond("g", "a", 0.1)]);
 
     private static Site Sunlit(double wattsPerSquareMeter) => Single(0, Camera(Watts(3)), null,
@@ -243,6 +247,9 @@ internal static class RuleCases
         Enclosure enclosure = Sheet(depth);
         return Star(Box(supply).In(enclosure), [Day, Night], (0, Camera(Amperes(1))));
     }
+
+    private static Site Starting(double limit) => Star(DistributionBox.WithEqualOutputs(BoxName, LimitedOutputs.Holding(12, 10, limit), 8, ElectricCurrent.FromAmperes(5)), [Night],
+        [.. Enumerable.Repeat((0.0, Camera(AtNight(watts: 9.6), starting: Starts(6, 5))), 8)]);
 
     private static Site Split(double amperes) => Shared(0, Adapter(Dc(amperes: 2)), [Day, Night], Camera(AtNight(amperes: amperes)), Camera(AtNight(amperes: amperes)));
 

@@ -41,7 +41,7 @@ public class RuleSetTests
         List<string> order = [.. RuleSet.Standard.Rules.Select(r => r.Id)];
         Assert.Equal(found.OrderByDescending(f => f.Severity).ThenBy(f => order.IndexOf(f.Rule)), found);
         Assert.Equal(Severity.Danger, found[0].Severity);
-        Assert.Equal(Severity.Caution, found[^1].Severity);
+        Assert.Equal(Severity.Note, found[^1].Severity);
     }
 
     [Fact]

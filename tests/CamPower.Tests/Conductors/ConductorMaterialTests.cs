@@ -2,6 +2,7 @@ using System;
 using System.Linq;
 using CamPower.Conductors;
 using UnitsNet;
+using UnitsNet.Units;
 
 namespace CamPower.Tests.Conductors;
 
@@ -34,6 +35,23 @@ public class ConductorMaterialTests
     [InlineData("copper-clad aluminium 15 %", 728.5)]
     public void SpecificHeat_OfCladAluminium_GoesByMass(string name, double byHand) =>
         Assert.Equal(byHand, Given.Single(m => m.Name == name).SpecificHeat!.Value.JoulesPerKilogramKelvin, 0.1);
+
+    // A limit that the library itself states is accepted in whatever unit it is read.
+    [Fact]
+    public void ValidRange_ReadInAnyUnit_IsAccepted()
+    {
+        foreach (ConductorMaterial material in Given)
+        {
+            var run = new CableRun(Cable.Pair(WireSize.Awg(18), Stranding.Solid, material), Length.FromMeters(1));
+            foreach (TemperatureUnit unit in Temperature.Units)
+            {
+                Temperature from = material.ValidFrom.ToUnit(unit), to = material.ValidTo.ToUnit(unit);
+                Assert.Equal(material.ResistivityAt(material.ValidFrom).OhmMeters, material.ResistivityAt(from).OhmMeters);
+                Assert.Equal(material.ResistivityAt(material.ValidTo).OhmMeters, material.ResistivityAt(to).OhmMeters);
+                Assert.True(run.LoopResistanceAt(from) < run.LoopResistanceAt(to));
+            }
+        }
+    }
 
     [Fact]
     public void CopperCladSteel_HasItsGradesConductivity_AndNoHeat()

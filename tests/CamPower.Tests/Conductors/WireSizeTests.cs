@@ -25,6 +25,9 @@ public class WireSizeTests
     [InlineData("18awg", "18 AWG")]
     [InlineData("  2/0 awg ", "2/0 AWG")]
     [InlineData("0 AWG", "1/0 AWG")]
+    [InlineData("00 AWG", "2/0 AWG")]
+    [InlineData("000awg", "3/0 AWG")]
+    [InlineData("0000 AWG", "4/0 AWG")]
     [InlineData("1.5mm²", "1.5 mm2")]
     [InlineData("1.50 MM2", "1.5 mm2")]
     [InlineData("250MCM", "250 kcmil")]
@@ -39,6 +42,8 @@ public class WireSizeTests
     [InlineData("45 AWG")]
     [InlineData("5/0 AWG")]
     [InlineData("0/0 AWG")]
+    [InlineData("00000 AWG")]
+    [InlineData("00/0 AWG")]
     [InlineData("-1 AWG")]
     [InlineData("18.5 AWG")]
     [InlineData("1,5 mm2")]
@@ -58,6 +63,10 @@ public class WireSizeTests
         Assert.Equal(default, size);
         Assert.Contains(text, Assert.Throws<FormatException>(() => WireSize.Parse(text)).Message, StringComparison.Ordinal);
     });
+
+    // ASTM B258: 4/0 is 0.4600 in across, by definition of the gauge; 0.46²·π/4 in² = 107.2 mm².
+    [Fact]
+    public void Parse_OfFourNoughts_IsFourOught() => Assert.Equal(107.2, WireSize.Parse("0000 AWG").Area.SquareMillimeters, 0.05);
 
     [Fact]
     public void Order_IsByArea()

@@ -62,7 +62,7 @@ public class LastingFaultTests
     public void Pulses_HeatByTheirRms()
     {
         Supply supply = SmallFault.Source(OverloadBehaviour.Hiccup(ElectricCurrent.FromAmperes(40), Duration.FromMilliseconds(10), Duration.FromMilliseconds(160)));
-        ShortCircuit fault = SmallFault.Study(Eighteen(Insulation.Pvc70), ProtectiveDevice.None, supply, SmallFault.Between(30, 30, laying: Cable)).AtFarEnd;
+        ShortCircuit fault = SmallFault.Study(Eighteen(Insulation.Pvc70), ProtectiveDevice.None, supply, SmallFault.Between(30, 30), Cable).AtFarEnd;
         Assert.Equal(57.55, fault.IfItLasts!.ConductorTemperature!.Value.DegreesCelsius, 0.1);
         Assert.Equal(WithstandVerdict.Stands, fault.WithstandVerdict);
     }
@@ -72,13 +72,13 @@ public class LastingFaultTests
     [Fact]
     public void HotAirAtTheTopOfTheTolerance_IsTheHottest()
     {
-        ShortCircuit fault = SmallFault.Study(Eighteen(Insulation.Pvc70), ProtectiveDevice.None, SmallFault.Source(ohms: 1.1, percent: 15), SmallFault.Between(-10, 30, laying: Cable)).AtFarEnd;
+        ShortCircuit fault = SmallFault.Study(Eighteen(Insulation.Pvc70), ProtectiveDevice.None, SmallFault.Source(ohms: 1.1, percent: 15), SmallFault.Between(-10, 30), Cable).AtFarEnd;
         Assert.Equal(72.1, fault.IfItLasts!.ConductorTemperature!.Value.DegreesCelsius, 0.1);
         Assert.Equal(WithstandVerdict.HotterThanInService, fault.WithstandVerdict);
     }
 
     private static FaultStudy Study(double amperes, ProtectiveDevice device, Laying? laying, Insulation? insulation = null) => SmallFault.Study(
-        Eighteen(insulation ?? Insulation.Pvc70), device, SmallFault.Source(OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(amperes))), SmallFault.Between(30, 30, laying: laying));
+        Eighteen(insulation ?? Insulation.Pvc70), device, SmallFault.Source(OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(amperes))), SmallFault.Between(30, 30), laying);
 
     private static CableRun Eighteen(Insulation insulation) => new(
         CamPower.Cable.Pair(WireSize.Awg(18), Stranding.Solid, ConductorMaterial.AnnealedCopper, insulation: insulation), oneWayLength: Length.FromMeters(1));

@@ -115,7 +115,7 @@ public class SiteFaultsTests
         Assert.All(output.InConditions, c => Assert.False(c.MayTrip));
     }
 
-    // Conditions from -10 °C to 60 °C: 1 + 0.00393·(T − 20) of the copper. The device is in boxes of 5 °C and 45 °C: a resettable fuse of 1.1 A
+    // Conditions of -10 °C and 60 °C: 1 + 0.00393·(T − 20) of the copper, and a quarter more of the resettable fuse's in 45 °C. The device is in boxes of 5 °C and 45 °C: a resettable fuse of 1.1 A
     // holds 1.259 A and 0.825 A, and 12 W take 1.0 A and more: in the warm box it may trip.
     [Fact]
     public void Temperatures_AreThoseOfTheConditions()
@@ -127,7 +127,7 @@ public class SiteFaultsTests
         OutputFaults output = site.Assess().StudyFaults().Outputs[0];
         double ohms = 2 * 10 / 58.0 / 0.5;
         Assert.Equal(12 / (0.1 + 0.05 + (ohms * (1 - (0.00393 * 30)))), output.Weakest.Fault.Largest!.Value.Amperes, 1e-9);
-        Assert.Equal(12 / (0.1 + 0.14 + (ohms * (1 + (0.00393 * 40)))), output.Weakest.Fault.Smallest.Amperes, 1e-9);
+        Assert.Equal(12 / (0.1 + (0.14 * 1.25) + (ohms * (1 + (0.00393 * 40)))), output.Weakest.Fault.Smallest.Amperes, 1e-9);
         Assert.Equal([true, false], output.InConditions.Select(c => c.MayTrip));
         Assert.Equal(0.825, output.InConditions[0].Carried!.Value.Amperes, 1e-9);
     }

@@ -11,9 +11,11 @@ internal static class SmallFault
             sourceResistance: ElectricResistance.FromOhms(ohms), overload: overload ?? OverloadBehaviour.Unlimited,
             capacitance: farads > 0 ? ElectricCapacitance.FromFarads(farads) : null), Derating.GenericEnclosed);
 
-    internal static FaultConditions Between(double coldest = 20, double hottest = 20, double device = 20, double? deviceHottest = null, Laying? laying = null) => new(
-        Temperature.FromDegreesCelsius(coldest), Temperature.FromDegreesCelsius(hottest), Temperature.FromDegreesCelsius(device),
-        Temperature.FromDegreesCelsius(deviceHottest ?? device), laying);
+    /// <summary>A condition in which all is cold, and one in which all is hot.</summary>
+    internal static FaultConditions[] Between(double coldest = 20, double hottest = 20, double device = 20, double? deviceHottest = null) =>
+        [In(coldest, device), In(hottest, deviceHottest ?? device)];
+
+    internal static FaultConditions In(double conductors, double device) => new(Temperature.FromDegreesCelsius(conductors), Temperature.FromDegreesCelsius(device));
 
     internal static CableRun Run(double meters, double squareMillimeters = 0.5, Insulation? insulation = null) =>
         new(Pair(squareMillimeters, insulation), oneWayLength: Length.FromMeters(meters));
@@ -22,8 +24,8 @@ internal static class SmallFault
     internal static Cable Pair(double squareMillimeters, Insulation? insulation = null) => Cable.Pair(
         WireSize.SquareMillimeters(squareMillimeters), Stranding.Solid, ConductorMaterial.AnnealedCopper, insulation: insulation ?? Insulation.Pvc70);
 
-    internal static FaultStudy Study(CableRun run, ProtectiveDevice? device, Supply? source = null, FaultConditions? conditions = null) =>
-        new(run, source ?? Source(), device, conditions ?? Between());
+    internal static FaultStudy Study(CableRun run, ProtectiveDevice? device, Supply? source = null, FaultConditions[]? conditions = null, Laying? laying = null) =>
+        new(run, source ?? Source(), device, conditions ?? Between(), laying);
 
     /// <summary>A study of a fault behind a resistance: no cable, 12 V, the rest of the loop as a joint.</summary>
     internal static ShortCircuit Behind(double ohms, ProtectiveDevice device, OverloadBehaviour? overload = null, double farads = 0) =>

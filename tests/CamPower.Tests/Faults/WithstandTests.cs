@@ -1,4 +1,5 @@
 using System;
+using System.Linq;
 using CamPower.Conductors;
 using CamPower.Tests.Devices;
 using UnitsNet;
@@ -61,7 +62,7 @@ public class WithstandTests
     [InlineData(0.5, 8, WithstandVerdict.Stands)]
     public void Verdict_FollowsTheLongestFault(double ohms, double rated, WithstandVerdict verdict)
     {
-        CableRun run = SmallFault.Run(0).Then(new Joint("rest", ElectricResistance.FromOhms(ohms - 0.1)));
+        CableRun run = SmallFault.Run(0.0001).Then(new Joint("rest", ElectricResistance.FromOhms(ohms - 0.1)));
         ShortCircuit fault = SmallFault.Study(run, SmallFault.QuickActing(rated)).AtFarEnd;
         Assert.Equal(verdict, fault.WithstandVerdict);
         Assert.Equal(3306, fault.Withstand!.Value.AmpereSquaredSeconds, 1.0);
@@ -86,18 +87,49 @@ public class WithstandTests
         Assert.Equal(WithstandVerdict.DoesNotStand, SmallFault.Study(SmallFault.Run(1), ProtectiveDevice.None).AtFarEnd.WithstandVerdict);
     }
 
-    // 10 A to 7 A over a fuse F of 2 A with the temperature of the cable: at 8 A, 4 times, its latest time drops from 2 s to 0.3 s.
-    // The most I²t is just below the step, 8² × 2 = 128 A²s, not at either end (10² × 0.3, 7² × 2).
-    [Fact]
-    public void LetThrough_IsTheWorstBetweenColdAndHot()
+    // A fuse of 10 A that opens within 600 s at 20 A and 1 s at 40 A, between 21.7 A and 45 A: by the adiabatic bound it lets 20² × 600 = 240 000 A²s through just below
+    // 40 A too, more than the (115 × 3.31)² = 145 000 A²s of 12 AWG. There, in 150 s, heat leaves it least. Its 10.0 K·m/W (30 A from 30 °C to 90 °C, NEC Table 310.16) and
+    // 5.21 mΩ/m leave 21.7 A at 55 °C at the most, and 45 A are over in 0.8 s; but 40 A are 8.7 W/m on 11.4 J/(K·m), 0.76 K/s at first: beyond 70 °C in a minute.
+    [Theory]
+    [InlineData(35, WithstandVerdict.HotterThanInService)]
+    [InlineData(0, WithstandVerdict.Stands)]
+    public void Withstand_IsTheWorstJustBelowALimit(double percent, WithstandVerdict verdict)
     {
-        // Copper at 135.6 °C has 10/7 of its resistance at 20 °C: 0.00393 × 109.05 = 3/7.
-        CableRun run = SmallFault.Run(1);
-        double meters = 1.2 / run.LoopResistanceAt(SmallDevices.Room).Ohms;
-        ShortCircuit fault = SmallFault.Study(SmallFault.Run(meters), SmallFault.QuickActing(2), SmallFault.Source(ohms: 1e-6),
-            SmallFault.Between(20, 20 + (3.0 / 7 / 0.00393))).AtFarEnd;
-        Assert.Equal(10, fault.Largest!.Value.Amperes, 1e-4);
-        Assert.Equal(7, fault.Smallest.Amperes, 1e-4);
-        Assert.Equal(128, fault.LetThrough!.Value.AmpereSquaredSeconds, 1e-3);
+        var limits = new FuseCharacteristic("mine", SmallDevices.Amperes(1), SmallDevices.Amperes(20), new FuseGate(2, null, Duration.FromSeconds(600), SmallDevices.Sheet),
+            new FuseGate(4, null, Duration.FromSeconds(1), SmallDevices.Sheet));
+        Cable cable = Cable.Pair(WireSize.Awg(12), Stranding.Solid, ConductorMaterial.AnnealedCopper, insulation: Insulation.Pvc70);
+        double volts = percent > 0 ? 12 : 7.8;
+        ShortCircuit fault = SmallFault.Study(new CableRun(cable, Length.FromMeters(0.001)), SmallDevices.Fuse(limits, 10), SmallFault.Source(volts: volts, ohms: 0.36, percent: percent),
+            SmallFault.Between(30, 30), Laying.InCableOrRaceway(2)).AtFarEnd;
+        Assert.Equal(240_000, fault.LetThrough!.Value.AmpereSquaredSeconds, 100.0);
+        Assert.Equal(verdict, fault.WithstandVerdict);
+    }
+
+    // At the origin of a cable the current is largest, at its end least. 9 m of 0.5 mm² are 0.62 Ω: 12 V behind 0.1 Ω are 120 A at its origin and 16.6 A at its end. A fuse T of
+    // 5 A lets 10 s × 13.75² = 1891 A²s through just below 20 A; 0.2 mm² withstand (115 × 0.2)² = 529 A²s, 0.5 mm² 3306 A²s. With the
+    // smaller cable behind the larger it is the smaller one's origin that counts.
+    [Theory]
+    [InlineData(0.5, 0.5, true)]
+    [InlineData(0.2, 0.2, false)]
+    [InlineData(0.5, 0.2, false)]
+    public void LetThrough_IsHeldAgainstEachPieceFromItsOrigin(double first, double second, bool stands)
+    {
+        CableRun run = SmallFault.Run(0.5, first).Then(new CableSegment(SmallFault.Pair(second), Length.FromMeters(9)));
+        FaultStudy study = SmallFault.Study(run, SmallDevices.Fuse(FuseCharacteristic.IecTimeLag, 5), laying: Laying.LargeBundle);
+        Assert.Equal(["terminals", "change of cable", "far end"], study.Shorts.Select(s => s.Place));
+        Assert.Equal(first >= 0.5, study.AtTerminals.WithstandVerdict == WithstandVerdict.Stands);
+        Assert.Equal(stands, study.Shorts[1].WithstandVerdict == WithstandVerdict.Stands);
+        Assert.Equal(second < 0.5 ? 529 : 3306, study.Shorts[1].Withstand!.Value.AmpereSquaredSeconds, 1.0);
+    }
+
+    // Past 5 s an I²t of at most k²S² is enough, for no heat is taken to leave: 21 A for 7.2 s are 3175 A²s, 0.5 mm² withstand 3306 A²s. 22 A are 3485 A²s:
+    // from 20 °C on and not from 70 °C, that is no more than hotter than in service.
+    [Theory]
+    [InlineData(21, WithstandVerdict.Stands)]
+    [InlineData(22, WithstandVerdict.HotterThanInService)]
+    public void PastFiveSeconds_APassingIntegralIsEnough(double amperes, WithstandVerdict verdict)
+    {
+        Supply supply = SmallFault.Source(OverloadBehaviour.Shutdown(ElectricCurrent.FromAmperes(amperes), Duration.FromSeconds(7.2)));
+        Assert.Equal(verdict, SmallFault.Study(SmallFault.Run(0.1), ProtectiveDevice.None, supply).AtFarEnd.WithstandVerdict);
     }
 }

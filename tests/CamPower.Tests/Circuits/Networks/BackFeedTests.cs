@@ -53,6 +53,45 @@ public class BackFeedTests
     public void Solve_EqualSourcesWithoutLoad_AreNotBlocked() =>
         Assert.Empty(Two(12, 12, amperes: 0).Solve().BlockedSources);
 
+    // Kuphaldt, Lessons in Electric Circuits, DC, ch. 10, branch current method (from memory): 28 V behind 4 Ω and 7 V
+    // behind 1 Ω on a resistor of 2 Ω give 8 V there; 5 A come from the first, 4 A go down, 1 A charges the second.
+    // A supply in its place is blocked: 28·2/6 = 9.33 V.
+    [Theory]
+    [InlineData(true, 8, 5, -1)]
+    [InlineData(false, 28.0 / 3, 14.0 / 3, 0)]
+    public void Solve_TextbookBattery_IsCharged(bool maySink, double volts, double first, double second)
+    {
+        DcNetwork network = new DcNetworkBuilder()
+            .AddSource("B1", "bus", "0", ElectricPotential.FromVolts(28), ElectricResistance.FromOhms(4), maySink)
+            .AddSource("B2", "bus", "0", ElectricPotential.FromVolts(7), ElectricResistance.FromOhms(1), maySink)
+            .AddLoad("R2", "bus", "0", Load.ConstantResistance(ElectricResistance.FromOhms(2)))
+            .Build("0");
+        NetworkSolution solution = network.Solve();
+        Assert.Equal(volts, solution.VoltageAt("bus").Volts, 1e-12);
+        Assert.Equal(first, solution.CurrentFrom("B1").Amperes, 1e-12);
+        Assert.Equal(second, solution.CurrentFrom("B2").Amperes, 1e-12);
+        Assert.Equal(maySink, network.Sources[1].MaySink);
+        Assert.Equal(maySink, solution.BlockedSources.Count == 0);
+        Assert.Equal(0, (double)solution.Balance.Residual.Watts, 1e-12);
+    }
+
+    // In the one line and in the working, whether that writes every element down or only the totals.
+    [Theory]
+    [InlineData(0)]
+    [InlineData(60)]
+    public void BlockedSource_IsNamed(int moreBranches)
+    {
+        DcNetworkBuilder builder = new DcNetworkBuilder()
+            .AddSource("high", "a", "0", ElectricPotential.FromVolts(13))
+            .AddSource("low", "b", "0", ElectricPotential.FromVolts(12))
+            .AddBranch("tie", "a", "b", ElectricResistance.FromOhms(0.1));
+        for (int i = 0; i < moreBranches; i++) builder.AddBranch($"stub {i}", "b", $"end {i}", ElectricResistance.FromOhms(1));
+        NetworkSolution solution = builder.Build("0").Solve();
+        Assert.EndsWith("; blocked, since others would feed back into it: low", solution.ToString(), StringComparison.Ordinal);
+        Assert.Contains(" Blocked, since others would feed back into it: low.", solution.Explain().Conclusion, StringComparison.Ordinal);
+        Assert.DoesNotContain("jump", solution.ToString(), StringComparison.Ordinal);
+    }
+
     // Every set of blocked sources is tried by brute force: only the one found contradicts itself nowhere.
     [Fact]
     public void Solve_ManySources_BlocksTheOneConsistentSet()

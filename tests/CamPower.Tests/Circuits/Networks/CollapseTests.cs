@@ -80,7 +80,9 @@ public class CollapseTests(ITestOutputHelper output)
         }
 
         output.WriteLine($"{shape}: at most {most} iterations");
-        Assert.True(most <= 10, $"{most} iterations");
+
+        // With two sources, of which one comes on under load, the branch from zero load is followed to see that it goes so far.
+        Assert.True(most <= (shape is "two sources" ? 50 : 10), $"{most} iterations");
     }
 
     [Theory]
@@ -104,6 +106,25 @@ public class CollapseTests(ITestOutputHelper output)
 
     private static DcNetwork At(string shape, int seed, double share) =>
         new RandomNetworks(seed).Create(shape, 2 + (seed / 2), share, mixedShares: seed % 2 == 1, largerOf: seed % 5 == 4);
+
+    // 12 V over 10 Ω drive 1.2 A at most: 2 A have no operating point and no margin, 1 A can never collapse. One answer from all.
+    [Theory]
+    [InlineData(2, 0.0)]
+    [InlineData(1, null)]
+    public void MarginToCollapse_OfConstantCurrent_IsTheSameFromAll(double amperes, double? expected)
+    {
+        Load load = Load.ConstantCurrent(ElectricCurrent.FromAmperes(amperes));
+        ElectricPotential twelve = ElectricPotential.FromVolts(12);
+        Temperature twenty = Temperature.FromDegreesCelsius(20);
+        DcNetwork network = new DcNetworkBuilder().AddSource("supply", "s", "0", twelve)
+            .AddBranch("out", "s", "c", ElectricResistance.FromOhms(10)).AddLoad("camera", "c", "0", load).Build("0");
+        DcNetwork mesh = new DcNetworkBuilder().AddSource("supply", "s", "0", twelve).AddBranch("one", "s", "c", ElectricResistance.FromOhms(20))
+            .AddBranch("two", "s", "c", ElectricResistance.FromOhms(20)).AddLoad("camera", "c", "0", load).Build("0");
+        Assert.Equal(expected, network.MarginToCollapse()?.DecimalFractions);
+        Assert.Equal(expected, mesh.MarginToCollapse()?.DecimalFractions);
+        Assert.Equal(expected, Runs.OfOhms(10).Feed(load, twelve, twenty).MarginToCollapse?.DecimalFractions);
+        Assert.Equal(expected, new CameraChain(new ChainLink(Runs.OfOhms(10), load)).Feed(twelve, twenty).MarginToCollapse?.DecimalFractions);
+    }
 
     // 14 V behind 1.5 Ω alone would fold at 19.6 W; 10 V behind 0.05 Ω comes on just before. Thevenin with both on: 24.47 W, by hand.
     [Fact]

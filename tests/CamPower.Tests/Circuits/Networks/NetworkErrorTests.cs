@@ -66,6 +66,55 @@ public class NetworkErrorTests
         Refused("'bad' has both ends at node 's+'", () => Supply().AddSource("bad", "s+", "s+", Volts(1)).Build("s-"));
     }
 
+    // Every call that throws, on its own builder: it still prints, and builds, what it did before.
+    [Fact]
+    public void Add_ThatThrows_AddsNothing()
+    {
+        Temperature twenty = Temperature.FromDegreesCelsius(20);
+        Action<DcNetworkBuilder>[] calls =
+        [
+            b => b.AddRun("run", Runs.OfOhms(1), "s+", "c+", "s-", "s-", twenty),
+            b => b.AddRun("taken", Runs.OfOhms(1), "s+", "c+", "s-", "c-", twenty),
+            b => b.AddRun("run", Runs.OfOhms(1e9), "s+", "c+", "s-", "c-", twenty),
+            b => b.AddRun("run", Runs.OfOhms(1), "s+", "c+", "s-", null!, twenty),
+            b => b.AddSource("second", "x", "y", Volts(12), Ohms(-1)),
+            b => b.AddBranch("supply", "x", "y", Ohms(1)),
+            b => b.AddLoad("supply", "x", "y", Load.None),
+        ];
+        foreach (Action<DcNetworkBuilder> call in calls)
+        {
+            DcNetworkBuilder builder = Supply().AddBranch("taken -", "s-", "t", Ohms(1));
+            Assert.ThrowsAny<ArgumentException>(() => call(builder));
+            Assert.Equal("network so far: 1 sources, 1 branches, 0 loads", builder.ToString());
+            Assert.Equal(["s+", "s-", "t"], builder.Build("s-").Nodes);
+            builder.AddBranch("run +", "s+", "c+", Ohms(1)).AddBranch("run -", "s-", "c-", Ohms(1)).AddBranch("second", "s+", "x", Ohms(1)).Build("s-");
+        }
+    }
+
+    // The parameter that is blamed is one of the method that was called.
+    [Fact]
+    public void Refusals_BlameAParameterThatIsThere()
+    {
+        DcNetwork network = Supply().AddLoad("camera", "s+", "s-", Load.None).Build("s-");
+        NetworkSolution solution = network.Solve();
+        Assert.Throws<ArgumentException>("node", () => solution.VoltageAt("x"));
+        Assert.Throws<ArgumentException>("branch", () => solution.CurrentIn("x"));
+        Assert.Throws<ArgumentException>("source", () => solution.CurrentFrom("x"));
+        Assert.Throws<ArgumentException>("load", () => solution.AtLoad("x"));
+        Assert.Throws<ArgumentException>("loads", () => network.WithLoads(new Dictionary<string, Load>(StringComparer.Ordinal) { ["x"] = Load.None }));
+        Assert.Throws<ArgumentException>("reference", () => Supply().Build("x"));
+        Assert.Throws<ArgumentException>("name", () => Supply().AddBranch("supply", "a", "b", Ohms(1)));
+        Assert.Throws<ArgumentException>("to", () => Supply().AddBranch("bent", "a", "a", Ohms(1)));
+        Assert.Throws<ArgumentNullException>("positiveNode", () => Supply().AddSource("x", null!, "b", Volts(1)));
+        Assert.Throws<ArgumentNullException>("negativeTo", () => Supply().AddRun("x", Runs.OfOhms(1), "s+", "b", "s-", null!, Temperature.FromDegreesCelsius(20)));
+        Assert.Throws<ArgumentOutOfRangeException>("length", () => Supply().AddConductor("x", Runs.Eighteen.Outgoing, Length.FromKilometers(1e9), "a", "b", Temperature.FromDegreesCelsius(20)));
+    }
+
+    // A load may be named before the branch that makes its node.
+    [Fact]
+    public void AddLoad_BeforeItsNode_IsBuilt() => Assert.Equal(6, Supply().AddLoad("camera", "c", "s-", Load.ConstantResistance(Ohms(1)))
+        .AddBranch("out", "s+", "c", Ohms(1)).Build("s-").Solve().AtLoad("camera").Voltage.Volts, 1e-12);
+
     [Theory]
     [InlineData(-1)]
     [InlineData(1e-7)]

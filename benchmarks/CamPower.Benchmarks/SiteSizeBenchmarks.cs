@@ -1,0 +1,36 @@
+using System.Collections.Generic;
+using BenchmarkDotNet.Attributes;
+
+namespace CamPower.Benchmarks;
+
+/// <summary>How the time to solve and check a site grows with its boxes, and with the outputs of one box.</summary>
+/// <remarks>The baseline, measured beside it, is the bare closed form for each camera in each condition.</remarks>
+[JsonExporterAttribute.Brief, MedianColumn]
+public class SiteSizeBenchmarks
+{
+    private Site _sparse = null!, _declared = null!;
+    private RawRuns _raw = null!;
+
+    public static IEnumerable<SiteSize> Sizes =>
+        [new(1, 4), new(10, 4), new(100, 4), new(1000, 4), new(1, 1), new(1, 10), new(1, 32), new(1, 100), new(1, 1000)];
+
+    [ParamsSource(nameof(Sizes))]
+    public SiteSize Size { get; set; }
+
+    [GlobalSetup]
+    public void MakeUpSites()
+    {
+        _sparse = MadeUpSite.Sparse(Size);
+        _declared = MadeUpSite.Declared(Size);
+        _raw = new RawRuns(_sparse);
+    }
+
+    [Benchmark(Baseline = true)]
+    public double RawKernel() => _raw.Sum();
+
+    [Benchmark]
+    public IReadOnlyList<Finding> Sparse() => RuleSet.Standard.Check(_sparse.Assess());
+
+    [Benchmark]
+    public IReadOnlyList<Finding> Declared() => RuleSet.Standard.Check(_declared.Assess());
+}

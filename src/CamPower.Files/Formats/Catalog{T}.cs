@@ -1,0 +1,35 @@
+using System;
+using System.Collections.Generic;
+
+namespace CamPower.Files.Formats;
+
+/// <summary>The parts of one list of a file, by the names by which other parts refer to them.</summary>
+internal sealed class Catalog<T>(PartList<T> list)
+    where T : class
+{
+    private readonly Dictionary<string, T> _byName = new(list.Known, StringComparer.Ordinal);
+    private bool _isComplete = list.MayBeLeftOut;
+
+    /// <summary>Remembers every part of the list under its name. Of a list that could not be read nobody knows what is in it.</summary>
+    internal void Fill(IReadOnlyList<T>? parts, Place at)
+    {
+        _isComplete = parts is not null;
+        for (int i = 0; i < (parts?.Count ?? 0); i++) Add(parts![i], at.Children[i].Member("name"));
+    }
+
+    /// <summary>The part of a name; where there is none, a fault and null.</summary>
+    internal T? Find(string name, Place at)
+    {
+        if (_byName.TryGetValue(name, out T? part)) return part;
+
+        // The one that is meant may be the one whose name could not be read.
+        if (_isComplete) at.Fault($"there is no {list.Noun} named {Phrase.Quoted(name)}{Phrase.DidYouMean(name, _byName.Keys)}");
+        return null;
+    }
+
+    private void Add(T part, Place nameAt)
+    {
+        if (nameAt.IsMissing || nameAt.IsFaulty) _isComplete = false;
+        else if (!_byName.TryAdd(nameAt.Text!, part)) nameAt.Fault($"the name {Phrase.Quoted(nameAt.Text!)} is used twice");
+    }
+}

@@ -1,0 +1,34 @@
+using System.Collections.Generic;
+using System.Linq;
+
+namespace CamPower.Files.Formats;
+
+/// <summary>The reading of one file: the faults that were found, and the parts that others refer to by name.</summary>
+internal sealed class SiteReading(SourceText source, int maxDepth)
+{
+    private readonly List<(int Offset, string Path, string Message)> _faults = [];
+    private readonly Dictionary<object, object> _catalogs = [];
+
+    internal SourceText Source => source;
+
+    internal int MaxDepth => maxDepth;
+
+    /// <summary>The faults in the order of the file.</summary>
+    internal IReadOnlyList<SiteFileFault> Faults() => _faults.OrderBy(f => f.Offset).Select(Located).ToList().AsReadOnly();
+
+    /// <summary>Notes a fault: of a place, or of the whole file where there are no places.</summary>
+    internal void Add(string message, int offset, Place? at = null) => _faults.Add((offset, at?.Path ?? "$", message));
+
+    /// <summary>The parts of one list, as far as they were read by now.</summary>
+    internal Catalog<T> CatalogOf<T>(PartList<T> list) where T : class
+    {
+        if (!_catalogs.TryGetValue(list, out object? catalog)) _catalogs.Add(list, catalog = new Catalog<T>(list));
+        return (Catalog<T>)catalog;
+    }
+
+    private SiteFileFault Located((int Offset, string Path, string Message) fault)
+    {
+        (int line, int column) = source.Locate(fault.Offset);
+        return new SiteFileFault(fault.Path, line, column, fault.Message);
+    }
+}

@@ -1,0 +1,101 @@
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Files.Formats;
+
+namespace CamPower.Files.Parts;
+
+/// <summary>Boxes, their outputs, and the outlets that they are plugged into.</summary>
+internal static class BoxFormats
+{
+    private static readonly ObjectFormat<Outlet> OutletFormat = new(o =>
+    {
+        var name = o.Required("name", "The name by which boxes refer to it.", Words.Name, x => x.Name);
+        var voltage = o.Required("voltage", "The nominal voltage of the line; RMS.", Quantities.Voltage, x => x.Voltage);
+        var rating = o.Required("rating", "The current that it is rated for.", Quantities.Current, x => x.Rating);
+        var share = o.Optional("share", "Share of its rating that may be loaded continuously; 80 % where it is left out.", Quantities.Share,
+            x => x.Share);
+        return at => new Outlet(name[at], voltage[at], rating[at], share[at]);
+    });
+
+    private static readonly ObjectFormat<BoxOutput> Output = new(o =>
+    {
+        var limit = o.Required("limit", "The current that it may carry all the time.", Quantities.Current, x => x.Limit);
+        var protection = o.Optional("protection", "Name of its protective device, or none; left out where it is not stated.",
+            ProtectionFormats.Devices.Reference, x => x.Protection);
+        var claimed = o.Optional("claimedClass", "Power-limit class that its label claims.", Words.PowerLimit, x => x.ClaimedClass);
+        return at => new BoxOutput(at.Index + 1, limit[at], protection[at], claimed[at]);
+    });
+
+    /// <summary>The outlets that boxes are plugged into.</summary>
+    internal static PartList<Outlet> Outlets { get; } = new("outlet", OutletFormat, x => x.Name) { MayBeLeftOut = true };
+
+    /// <summary>A box or adapter.</summary>
+    internal static ObjectFormat<DistributionBox> Box { get; } = new(o =>
+    {
+        var name = o.Required("name", "The name by which runs refer to it.", Words.Name, b => b.Name);
+        var supply = o.Required("supply", "The supply in it.", SupplyFormats.Supply, b => b.Supply);
+        var outputs = o.OfForm("outputs", "How many outputs it has, all alike.", Quantities.Count,
+            b => HasEqualOutputs(b) ? b.Outputs.Count : null).Else(StandIn.MostOutputs);
+        var outputLimit = o.OfForm("outputLimit", "The current that each output may carry all the time.", Quantities.Current,
+            b => HasEqualOutputs(b) ? b.Outputs[0].Limit : null).Parameter("limit");
+        var ofEach = o.Optional("outputProtection",
+            "Name of the protective device of each output, or none; left out where it is not stated.", ProtectionFormats.Devices.Reference,
+            b => HasEqualOutputs(b) ? b.Outputs[0].Protection : null);
+        var outputList = o.OfForm("outputList", "Its outputs one by one, in the order of their numbers.",
+            new ListFormat<BoxOutput>(Output, "a box needs at least one output"), b => b.IsAdapter || HasEqualOutputs(b) ? null : b.Outputs)
+            .Else(StandIn.Outputs);
+        var adapter = o.OfForm("adapter", "True for an adapter: its only output is its own lead.", Words.YesNo,
+            b => b.IsAdapter ? true : null);
+        var ofLead = o.Optional("leadProtection", "Name of the protective device in the lead, or none; left out where it is not stated.",
+            ProtectionFormats.Devices.Reference, b => b.IsAdapter ? b.Outputs[0].Protection : null);
+        var claimed = o.Optional("claimedClass", "Power-limit class that its label claims for each output.", Words.PowerLimit,
+            b => b.IsAdapter || HasEqualOutputs(b) ? b.Outputs[0].ClaimedClass : null);
+        var terminals = o.Optional("terminals", "The wire that the terminals of its outputs take.", DeviceFormats.Wires, b => b.Terminals);
+        var enclosure = o.Optional("enclosure",
+            "Its own case; without one and without a cabinet, its supply is as warm as its surroundings.", EnclosureFormats.Enclosure,
+            b => b.Cabinet is null ? b.Enclosure : null);
+        var cabinet = o.Optional("cabinet", "Name of the cabinet that it shares with other boxes.", EnclosureFormats.Cabinets.Reference,
+            b => b.Cabinet);
+        var outlet = o.Optional("outlet", "Name of the outlet that it is plugged into.", Outlets.Reference, b => b.Outlet);
+        Form[] forms = [new(outputs, outputLimit) { Optional = ofEach }, new(outputList), new(adapter) { Optional = ofLead }];
+        o.OneOf(forms);
+        return at =>
+        {
+            CheckForms(at);
+            DistributionBox box = Bare(at);
+            if (enclosure[at] is Enclosure around) box = box.In(around);
+            if (cabinet[at] is Cabinet shared) box = box.In(shared);
+            return outlet[at] is Outlet plug ? box.PluggedInto(plug) : box;
+        };
+
+        // Where several forms are given, nobody knows how many outputs were meant.
+        bool HasSeveralForms(Place at) => forms.Count(form => form.IsBegun(at)) > 1;
+
+        void CheckForms(Place at)
+        {
+            if (adapter.IsGiven(at) && !adapter[at]) at[adapter].FaultOnce("adapter can only be true; leave it out for a box");
+            if (enclosure.IsGiven(at) && cabinet.IsGiven(at)) at[enclosure].FaultOnce("a box in a cabinet has no enclosure of its own");
+            if (HasSeveralForms(at)) return;
+            if (adapter[at] && terminals.IsGiven(at)) at[terminals].FaultOnce("an adapter has no terminals, only its lead");
+            if (outputList.IsGiven(at) && claimed.IsGiven(at)) at[claimed].FaultOnce("outputs that are listed claim it one by one");
+        }
+
+        DistributionBox Bare(Place at)
+        {
+            if (HasSeveralForms(at)) return new DistributionBox(name[at], supply[at], StandIn.Outputs);
+            if (outputList.IsGiven(at)) return new DistributionBox(name[at], supply[at], outputList[at], terminals[at]);
+            return adapter[at]
+                ? DistributionBox.Adapter(name[at], supply[at], ofLead[at], claimed[at])
+                : DistributionBox.WithEqualOutputs(
+                    name[at], supply[at], outputs[at], outputLimit[at], ofEach[at], terminals[at], claimed[at]);
+        }
+    });
+
+    private static bool HasEqualOutputs(DistributionBox box)
+    {
+        BoxOutput first = box.Outputs[0];
+        return !box.IsAdapter && box.Outputs.Count <= StandIn.MostOutputs && box.Outputs.All(other =>
+            Number.IsSame(other.Limit, first.Limit) && ReferenceEquals(other.Protection, first.Protection)
+            && other.ClaimedClass == first.ClaimedClass);
+    }
+}

@@ -1,0 +1,50 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Files.Formats;
+
+namespace CamPower.Files.Parts;
+
+/// <summary>Conditions. They are written with their name and the shares that are on: a given one is a way to write a file.</summary>
+internal static class ConditionFormats
+{
+    private static readonly Format<DrawShares> Shares = new MadeFormat<IReadOnlyList<DrawShares>, DrawShares>(
+        new ListFormat<DrawShares>(Words.Shares), shares => shares.Aggregate(DrawShares.None, (sum, share) => sum | share), OneByOne);
+
+    /// <summary>A condition.</summary>
+    internal static ObjectFormat<Condition> Condition { get; } = new(o =>
+    {
+        var given = o.Optional("given", "One of the conditions that the library gives: their name and shares.", Words.GivenConditions,
+            _ => null);
+        var name = o.OfForm("name", "Name of the condition; a given one may have another name.", Words.Name, c => c.Name);
+        var on = o.Optional("on", "The shares that are on beside the base draw.", Shares, c => c.On);
+        var also = o.Optional("also", "Shares that are on beside those of the given condition.", Shares, _ => (DrawShares?)null);
+        var motorsMoving = o.Optional("motorsMoving", "How many motors of the whole site move at once; all of them where this is left out.",
+            Quantities.Count, c => c.MotorsMoving);
+        var cable = o.Required("cable", "Temperature of the conductors.", Quantities.Temperature, c => c.At.Cable);
+        var box = o.Required("box", "Temperature of the air around the boxes; around the supply itself where its box has no enclosure.",
+            Quantities.Temperature, c => c.At.Box);
+        var camera = o.Required("camera", "Temperature of the air around the devices.", Quantities.Temperature, c => c.At.Camera);
+        var sun = o.Optional("sun", "Sunlight on what is not in the shade, square to the light; left out where there is none.",
+            Quantities.Sunlight, c => c.At.Sun);
+        var lineVoltage = o.Optional("lineVoltage", "Voltage at the inlet of every supply; its nominal one where this is left out.",
+            Quantities.Voltage, c => c.LineVoltage);
+        var duration = o.Optional("duration", "How long it lasts.", Quantities.Duration, c => c.Duration);
+        o.OneOf(new Form(given) { Optional = also }, new Form(on) { Needs = name });
+        return at =>
+        {
+            var surroundings = new Surroundings(cable[at], box[at], camera[at], sun[at]);
+            Condition? known = given[at]?.Invoke(surroundings);
+            DrawShares shares = (known?.On ?? DrawShares.None) | (on[at] ?? DrawShares.None) | (also[at] ?? DrawShares.None);
+            string named = known is not null && !name.IsGiven(at) ? known.Name : name[at];
+            return new Condition(named, shares, surroundings, motorsMoving[at], duration[at], lineVoltage[at]);
+        };
+    });
+
+    // A share that the format does not know stays in the list, and is refused by name when it is written.
+    private static DrawShares[] OneByOne(DrawShares on)
+    {
+        DrawShares known = Enum.GetValues<DrawShares>().Aggregate((a, b) => a | b);
+        return [.. Enum.GetValues<DrawShares>().Append(on & ~known).Where(share => share != DrawShares.None && on.HasFlag(share))];
+    }
+}

@@ -1,0 +1,120 @@
+using System.Linq;
+using CamPower.Files.Formats;
+using UnitsNet;
+
+namespace CamPower.Files.Parts;
+
+/// <summary>Supplies and what their sheets say.</summary>
+internal static class SupplyFormats
+{
+    private static readonly Format<Derating> Derating = new NamedOrFullFormat<Derating>(Words.Derating, new ObjectFormat<Derating>(o =>
+    {
+        var ambient = o.Required("ambient", "Share of the rating that is left in warm air: points in rising temperature.",
+            CurveFormats.Of(Quantities.Temperature), d => d.Ambient).Else(CamPower.Derating.GenericEnclosed.Ambient);
+        var line = o.Optional("lineVoltage",
+            "Share of the rating that is left at each inlet voltage: points in rising voltage, over its whole range.",
+            CurveFormats.Of(Quantities.Voltage), d => d.LineVoltage);
+        var altitude = o.Optional("altitude", "By how much warmer the air counts at altitude.", Altitude(), d => d.Altitude);
+        return at => new Derating(ambient[at], line[at], altitude[at]);
+    }));
+
+    private static readonly Format<OverloadBehaviour> Overload = new NamedOrFullFormat<OverloadBehaviour>(Words.Overload, OverloadInFull());
+
+    private static readonly ObjectFormat<SupplyInlet> Inlet = new(o =>
+    {
+        var voltage = o.Optional("voltage", "The voltage that it accepts; RMS if alternating.", DeviceFormats.VoltageRange, i => i.Voltage);
+        var inrush = o.Optional("inrushCurrent", "The peak current as it is switched on cold.", Quantities.Current, i => i.InrushCurrent);
+        var efficiency = o.Optional("efficiency", "Power out over power in, against the load as a share of the rated current.",
+            CurveFormats.Of(Quantities.Share), i => i.Efficiency);
+        var powerFactor = o.Optional("powerFactor", "Power in over apparent power in, against the load as a share of the rated current.",
+            CurveFormats.Of(Quantities.Share), i => i.PowerFactor);
+        return at => new SupplyInlet(voltage[at], inrush[at], efficiency[at], powerFactor[at]);
+    });
+
+    /// <summary>A supply.</summary>
+    internal static ObjectFormat<Supply> Supply { get; } = new(o =>
+    {
+        var name = o.Required("name", "Name of the supply.", Words.Name, s => s.Name);
+        var output = o.Required("output", "Direct or alternating current.", Words.Current, s => s.Output.Kind);
+        var nominal = o.Required("nominal", "Nominal output voltage; RMS if alternating.", Quantities.Voltage, s => s.Output.Nominal);
+        var ratedCurrent = o.Required("ratedCurrent", "Rated output current in a cool room.", Quantities.Current,
+            s => s.Output.RatedCurrent);
+        var tolerance = o.Required("tolerance", "How far the output may be off its set point, line and load regulation included.",
+            Quantities.Share, s => s.Output.Tolerance).Else(Ratio.Zero);
+        var derating = o.Required("derating",
+            "What is left of the rating in warm air, at another inlet voltage or at altitude: by name or in full.", Derating,
+            s => s.Derating);
+        var trim = o.Optional("trim", "How far the output can be adjusted.", DeviceFormats.VoltageRange, s => Dc(s)?.Trim);
+        var setPoint = o.Optional("setPoint", "The voltage that it is adjusted to, inside the trim range.", Quantities.Voltage, SetPoint);
+        var ratedPower = o.Optional("ratedPower", "Rated output power; nominal voltage times rated current where it is left out.",
+            Quantities.Power, s => Dc(s)?.RatedPower);
+        var ripple = o.Optional("ripple", "RMS ripple at mains frequency or its double, over the output voltage.", Quantities.Share,
+            s => Dc(s)?.Ripple);
+        var resistance = o.Optional("sourceResistance", "Resistance behind the terminals in a fault.", Quantities.Resistance,
+            s => s.Output.SourceResistance);
+        var overload = o.Optional("overload", "What it does in overload.", Overload, s => s.Output.Overload);
+        var capacitance = o.Optional("capacitance", "Capacitance across the terminals of a DC output.", Quantities.Capacitance,
+            s => Dc(s)?.Capacitance);
+        var inlet = o.Optional("inlet", "The side that takes power in.", Inlet, s => s.Inlet);
+        (Member Member, string Message)[] ofDcAlone =
+        [
+            (trim, "an AC output cannot be adjusted"), (setPoint, "an AC output cannot be adjusted"),
+            (ratedPower, "only a DC output has a rated power beside its current"), (ripple, "only a DC output has ripple"),
+            (capacitance, "only a DC output has a capacitance"),
+        ];
+        return at =>
+        {
+            bool isAc = output[at] == CurrentKind.Ac;
+            foreach ((Member member, string message) in ofDcAlone.Where(m => isAc && m.Member.IsGiven(at))) at[member].FaultOnce(message);
+            bool isTrimSound = !trim.IsFaulty(at);
+            SupplyOutput made = isAc
+                ? new AcOutput(nominal[at], ratedCurrent[at], tolerance[at], resistance[at], overload[at])
+                : new DcOutput(nominal[at], ratedCurrent[at], tolerance[at], isTrimSound ? trim[at] : null,
+                    isTrimSound ? setPoint[at] : null, ripple[at], resistance[at], overload[at], capacitance[at], ratedPower[at]);
+            return new Supply(name[at], made, derating[at], inlet[at]);
+        };
+    });
+
+    private static ObjectFormat<AltitudeDerating> Altitude() => new(o =>
+    {
+        var above = o.Required("above", "The height up to which nothing changes.", Quantities.Length, a => a.Above);
+        var rise = o.Required("perThousandMetres", "By how much warmer the air counts for every 1000 m above that.", Quantities.Rise,
+            a => a.PerThousandMetres);
+        return at => new AltitudeDerating(above[at], rise[at]);
+    });
+
+    private static ObjectFormat<OverloadBehaviour> OverloadInFull() => new(o =>
+    {
+        var constant = Limit("constantCurrent", "The current that it holds.",
+            b => b is { ShortCircuitCurrent: null, Pulse: null } ? b.Limit : null);
+        var foldback = Limit("foldback", "The current at which it begins to fold back.",
+            b => b.ShortCircuitCurrent is null ? null : b.Limit);
+        var shortCircuit = o.OfForm("shortCircuit", "The current into a short at its terminals.", Quantities.Current,
+            b => b.ShortCircuitCurrent).Else(StandIn.LowCurrent);
+        var hiccup = Limit("hiccup", "The current of each pulse by which it tries again.", b => b.Period is null ? null : b.Limit);
+        var pulse = o.OfForm("pulse", "How long a pulse lasts.", Quantities.Duration, b => b.Period is null ? null : b.Pulse)
+            .Else(StandIn.ShortTime);
+        var period = o.OfForm("period", "From one pulse to the next.", Quantities.Duration, b => b.Period).Else(StandIn.LongTime);
+        var shutdown = Limit("shutdown", "The largest current until it shuts down for good.",
+            b => b is { Pulse: not null, Period: null } ? b.Limit : null);
+        var within = o.OfForm("within", "The longest time until it has shut down.", Quantities.Duration,
+            b => b.Period is null ? b.Pulse : null).Else(StandIn.LongTime);
+        o.OneOf(new Form(constant), new Form(foldback, shortCircuit), new Form(hiccup, pulse, period), new Form(shutdown, within));
+        return at =>
+        {
+            if (constant.IsGiven(at)) return OverloadBehaviour.ConstantCurrent(constant[at]);
+            if (foldback.IsGiven(at)) return OverloadBehaviour.Foldback(foldback[at], shortCircuit[at]);
+            if (hiccup.IsGiven(at)) return OverloadBehaviour.Hiccup(hiccup[at], pulse[at], period[at]);
+            return shutdown.IsGiven(at) ? OverloadBehaviour.Shutdown(shutdown[at], within[at]) : OverloadBehaviour.Unlimited;
+        };
+
+        Member<ElectricCurrent> Limit(string member, string description, System.Func<OverloadBehaviour, ElectricCurrent?> get) =>
+            o.OfForm(member, description, Quantities.Current, get).Else(StandIn.HighCurrent).Parameter("limit");
+    }) { Else = OverloadBehaviour.Unlimited };
+
+    private static DcOutput? Dc(Supply supply) => supply.Output as DcOutput;
+
+    // Left out where it is the nominal voltage, in number and unit.
+    private static ElectricPotential? SetPoint(Supply supply) =>
+        Dc(supply) is DcOutput dc && !Number.IsSame(dc.SetPoint, dc.Nominal) ? dc.SetPoint : null;
+}

@@ -1,0 +1,74 @@
+using System;
+using System.Linq;
+using UnitsNet;
+
+namespace CamPower.Tests.Verdicts;
+
+/// <summary>Cables and protective devices of which every number is declared.</summary>
+internal static class Parts
+{
+    internal static Laying InItsOwnCable { get; } = Laying.InCableOrRaceway(currentCarryingConductors: 2);
+
+    /// <summary>Re-rating of a fuse as its sheet may have it: the rating at 23 °C, 2 % less for 10 K more.</summary>
+    private static AmbientCurve FuseCurve { get; } = new(new Citation("data sheet of the fuse, invented", CitationKind.Declared),
+        Point(-40, 1.126), Point(23, 1), Point(83, 0.88));
+
+    internal static OverloadBehaviour Holds(double amperes) => OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(amperes));
+
+    internal static OverloadBehaviour ShutsDown(double amperes, double milliseconds = 100) =>
+        OverloadBehaviour.Shutdown(ElectricCurrent.FromAmperes(amperes), Duration.FromMilliseconds(milliseconds));
+
+    internal static OverloadBehaviour Pulses(double amperes) =>
+        OverloadBehaviour.Hiccup(ElectricCurrent.FromAmperes(amperes), Duration.FromMilliseconds(100), Duration.FromSeconds(1.5));
+
+    internal static OverloadBehaviour FoldsBack(double amperes, double atShort) =>
+        OverloadBehaviour.Foldback(ElectricCurrent.FromAmperes(amperes), ElectricCurrent.FromAmperes(atShort));
+
+    internal static ElectronicLimit Electronic(double amperes) => new(FormattableString.Invariant($"electronic limit {amperes} A"),
+        ElectricCurrent.FromAmperes(amperes), Ratio.FromPercent(10), Duration.FromMilliseconds(50), ElectricResistance.FromMilliohms(50),
+        ElectricPotential.FromVolts(80), retriesAfter: Duration.FromSeconds(2));
+
+    /// <summary>F to IEC 60127-2, high breaking capacity. By ratio its resistance falls and its melting integral grows with the square
+    /// of the rating.</summary>
+    internal static Fuse Quick(double amperes, double? melting = 0.5, double breaking = 1500) =>
+        Of($"F{amperes}A", amperes, FuseCharacteristic.IecQuickActing, melting * amperes * amperes, breaking);
+
+    /// <summary>A fuse of which nobody says what the air around it does.</summary>
+    internal static Fuse Unrerated(double amperes) =>
+        new($"F{amperes}A, no re-rating", ElectricCurrent.FromAmperes(amperes), FuseCharacteristic.IecQuickActing,
+        ElectricPotential.FromVolts(250), ElectricCurrent.FromAmperes(1500), ElectricResistance.FromOhms(0.12 / amperes),
+            JouleIntegral.FromAmpereSquaredSeconds(0.5));
+
+    internal static Fuse Lag(double amperes) => Of($"T{amperes}A", amperes, FuseCharacteristic.IecTimeLag, 5 * amperes * amperes, 1500);
+
+    internal static Fuse UlFast(double amperes) =>
+        Of($"UL fast {amperes} A", amperes, FuseCharacteristic.UlFast, 0.5 * amperes * amperes, 1000);
+
+    internal static Fuse Blade(double amperes) =>
+        Of($"blade {amperes} A", amperes, FuseCharacteristic.Blade, 2 * amperes * amperes, 1000, volts: 32);
+
+    internal static ResettableFuse Resettable(double holdAmperes) =>
+        ResettableFuse.Generic16Volt.Single(f => Math.Abs(f.HoldCurrent.Amperes - holdAmperes) < 1e-9);
+
+    internal static Cable Pair(int awg, ConductorMaterial? material = null) =>
+        Cable.Pair(WireSize.Awg(awg), Stranding.Solid, material ?? ConductorMaterial.AnnealedCopper, insulation: Insulation.Pvc70);
+
+    internal static Cable MetricPair(double squareMillimeters) =>
+        Cable.Pair(WireSize.SquareMillimeters(squareMillimeters), Stranding.IecClass2, ConductorMaterial.AnnealedCopper,
+            insulation: Insulation.Pvc70);
+
+    internal static Inrush Surge(double peak, double ampereSquaredSeconds) =>
+        new(ElectricCurrent.FromAmperes(peak), JouleIntegral.FromAmpereSquaredSeconds(ampereSquaredSeconds));
+
+    internal static Enclosure Steel(double width, double height, double depth, double sunlit = 0, double otherWatts = 0) => new(
+        Length.FromMeters(width), Length.FromMeters(height), Length.FromMeters(depth), EnclosureWall.PaintedSteel, EnclosureFaces.OnWall,
+        sunlit > 0 ? Area.FromSquareMeters(sunlit) : null, otherWatts > 0 ? Power.FromWatts(otherWatts) : null);
+
+    private static Fuse Of(string name, double amperes, FuseCharacteristic kind, double? melting, double breaking, double volts = 250) =>
+        new(name, ElectricCurrent.FromAmperes(amperes), kind,
+        ElectricPotential.FromVolts(volts), ElectricCurrent.FromAmperes(breaking), ElectricResistance.FromOhms(0.12 / amperes),
+        melting is double integral ? JouleIntegral.FromAmpereSquaredSeconds(integral) : null, FuseCurve);
+
+    private static AmbientPoint Point(double celsius, double factor) =>
+        new(Temperature.FromDegreesCelsius(celsius), Ratio.FromDecimalFractions(factor));
+}

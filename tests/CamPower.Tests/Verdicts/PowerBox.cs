@@ -1,0 +1,85 @@
+using System.Linq;
+using UnitsNet;
+
+namespace CamPower.Tests.Verdicts;
+
+/// <summary>A box of outputs, or an adapter, of which everything is declared: 12 V, 10 A, an electronic limit at each output.</summary>
+internal sealed record PowerBox
+{
+    internal string Name { get; init; } = "box";
+
+    internal CurrentKind Kind { get; init; } = CurrentKind.Dc;
+
+    internal double Volts { get; init; } = 12;
+
+    internal double Rated { get; init; } = 10;
+
+    internal double TolerancePercent { get; init; } = 2;
+
+    internal (double Lowest, double Highest)? Trim { get; init; }
+
+    internal double? SetTo { get; init; }
+
+    internal OverloadBehaviour? Overload { get; init; } = OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(11));
+
+    internal double? SourceOhms { get; init; } = 0.01;
+
+    internal double? Microfarads { get; init; } = 2200;
+
+    internal double? RipplePercent { get; init; } = 0.5;
+
+    internal (double Lowest, double Highest) Inlet { get; init; } = (90, 264);
+
+    internal double Efficiency { get; init; } = 0.88;
+
+    internal bool IsAdapter { get; init; }
+
+    internal int Outputs { get; init; } = 8;
+
+    internal double OutputLimit { get; init; } = 1.3;
+
+    internal ProtectiveDevice? Protection { get; init; } = Parts.Electronic(1.5);
+
+    internal PowerLimitClass? Claims { get; init; }
+
+    internal TerminalRange? Terminals { get; init; }
+
+    internal Enclosure? Enclosure { get; init; }
+
+    internal Cabinet? Cabinet { get; init; }
+
+    internal Outlet? Outlet { get; init; }
+
+    internal DistributionBox ToBox()
+    {
+        DistributionBox box = IsAdapter
+            ? DistributionBox.Adapter(Name, Supply(), Protection, Claims)
+            : new DistributionBox(Name, Supply(),
+                Enumerable.Range(1, Outputs).Select(n => new BoxOutput(n, ElectricCurrent.FromAmperes(OutputLimit), Protection, Claims)),
+                    Terminals);
+        if (Enclosure is not null) box = box.In(Enclosure);
+        if (Cabinet is not null) box = box.In(Cabinet);
+        return Outlet is null ? box : box.PluggedInto(Outlet);
+    }
+
+    private Supply Supply() =>
+        new($"{Volts} V {Rated} A", Kind == CurrentKind.Dc ? Dc() : Ac(), Derating.GenericEnclosed, new SupplyInlet(
+        new VoltageRange(V(Inlet.Lowest), V(Inlet.Highest)), efficiency: Flat(Efficiency), powerFactor: Flat(0.95)));
+
+    private DcOutput Dc() => new(V(Volts), ElectricCurrent.FromAmperes(Rated), Ratio.FromPercent(TolerancePercent),
+        trim: Trim is { } trim ? new VoltageRange(V(trim.Lowest), V(trim.Highest)) : null,
+        setPoint: SetTo is double set ? V(set) : null,
+        ripple: RipplePercent is double ripple ? Ratio.FromPercent(ripple) : null,
+        sourceResistance: Resistance(), overload: Overload,
+        capacitance: Microfarads is double micro ? ElectricCapacitance.FromMicrofarads(micro) : null);
+
+    private AcOutput Ac() =>
+        new(V(Volts), ElectricCurrent.FromAmperes(Rated), Ratio.FromPercent(TolerancePercent), Resistance(), Overload);
+
+    private ElectricResistance? Resistance() => SourceOhms is double ohms ? ElectricResistance.FromOhms(ohms) : null;
+
+    private static ElectricPotential V(double volts) => ElectricPotential.FromVolts(volts);
+
+    private static ShareCurve<Ratio> Flat(double share) => new(
+        new(Ratio.Zero, Ratio.FromDecimalFractions(share)), new(Ratio.FromPercent(100), Ratio.FromDecimalFractions(share)));
+}
