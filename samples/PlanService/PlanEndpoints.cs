@@ -32,20 +32,17 @@ internal static class PlanEndpoints
     public static void MapPlans(this IEndpointRouteBuilder app)
     {
         RouteGroupBuilder plans = app.MapGroup(string.Empty).WithTags("Plans");
-        plans.MapPost("/assessments", AssessAsync)
-            .RequireRateLimiting(OneOfSeveral)
+        Describe(plans.MapPost("/assessments", AssessAsync))
             .WithName("AssessSite")
             .WithSummary("Assesses a site in every condition and checks it against every rule.")
             .WithDescription("The body is a site file; GET /schema says how it is written. The answer is JSON, or the report as one HTML page where the Accept header asks for text/html.")
-            .Accepts<JsonObject>(Json)
             .Produces<SiteAnswer>(StatusCodes.Status200OK, Json)
-            .AddOpenApiOperationTransformer(DescribeHtml)
-            .Produces<SiteFileProblem>(StatusCodes.Status400BadRequest, ProblemJson)
-            .ProducesProblem(StatusCodes.Status406NotAcceptable)
-            .ProducesProblem(StatusCodes.Status408RequestTimeout)
-            .ProducesProblem(StatusCodes.Status413PayloadTooLarge)
-            .ProducesProblem(StatusCodes.Status415UnsupportedMediaType)
-            .ProducesProblem(StatusCodes.Status503ServiceUnavailable);
+            .AddOpenApiOperationTransformer(DescribeHtml);
+        Describe(plans.MapPost("/verdicts", JudgeAsync))
+            .WithName("JudgeSite")
+            .WithSummary("Every verdict on a site with the numbers that were compared, every finding, and what is not stated.")
+            .WithDescription("The body is a site file. The answer is the JSON that SiteReport.WriteJson writes; docs/json.md of the library explains each member.")
+            .Produces<JsonObject>(StatusCodes.Status200OK, Json);
         plans.MapGet("/schema", () => Results.Text(SiteFile.Schema, SchemaJson))
             .WithName("GetSchema")
             .WithSummary("The JSON Schema of site files, draft 2020-12.")
@@ -58,29 +55,51 @@ internal static class PlanEndpoints
             .WithSummary("What no number tells and a person must look at on site, in the order in which to go through it.");
     }
 
-    private static async Task<IResult> AssessAsync(HttpRequest request, PlanLimits limits, WorkingPlaces places, CancellationToken cancellation)
+    // What the two have in common: a site file comes in, and what may go wrong with it.
+    private static RouteHandlerBuilder Describe(RouteHandlerBuilder endpoint) => endpoint
+        .RequireRateLimiting(OneOfSeveral)
+        .Accepts<JsonObject>(Json)
+        .Produces<SiteFileProblem>(StatusCodes.Status400BadRequest, ProblemJson)
+        .ProducesProblem(StatusCodes.Status406NotAcceptable)
+        .ProducesProblem(StatusCodes.Status408RequestTimeout)
+        .ProducesProblem(StatusCodes.Status413PayloadTooLarge)
+        .ProducesProblem(StatusCodes.Status415UnsupportedMediaType)
+        .ProducesProblem(StatusCodes.Status503ServiceUnavailable);
+
+    private static Task<IResult> AssessAsync(HttpRequest request, PlanLimits limits, WorkingPlaces places, CancellationToken cancellation) =>
+        AnswerAsync(request, limits, places, [JsonForm, HtmlForm], (evidence, findings, form) => form == HtmlForm
+            ? new ReportResult(new SiteReport(evidence, findings).ToHtml())
+            : TypedResults.Ok(SiteAnswer.Of(evidence, findings)), cancellation);
+
+    private static Task<IResult> JudgeAsync(HttpRequest request, PlanLimits limits, WorkingPlaces places, CancellationToken cancellation) =>
+        AnswerAsync(request, limits, places, [JsonForm], (evidence, findings, _) =>
+        {
+            using var json = new MemoryStream();
+            new SiteReport(evidence, findings).WriteJson(json);
+            return Results.Bytes(json.ToArray(), JsonForm.ToString());
+        }, cancellation);
+
+    private static async Task<IResult> AnswerAsync(HttpRequest request, PlanLimits limits, WorkingPlaces places, IReadOnlyList<MediaTypeHeaderValue> forms,
+        Func<Evidence, IReadOnlyList<Finding>, MediaTypeHeaderValue, IResult> answer, CancellationToken cancellation)
     {
         request.HttpContext.Response.Headers.Append(HeaderNames.Vary, HeaderNames.Accept);
         if (!IsUtf8Json(request)) return Problem(StatusCodes.Status415UnsupportedMediaType, "A site file is application/json in UTF-8.");
-        MediaTypeHeaderValue? form = Accepted.BestOf([JsonForm, HtmlForm], request.GetTypedHeaders().Accept);
-        if (form is null) return Problem(StatusCodes.Status406NotAcceptable, $"The answer is {Json} or {Html}.");
+        MediaTypeHeaderValue? form = Accepted.BestOf(forms, request.GetTypedHeaders().Accept);
+        if (form is null) return Problem(StatusCodes.Status406NotAcceptable, $"The answer is {string.Join(" or ", forms.Select(f => f.MediaType))}.");
 
         using var body = new MemoryStream();
         await request.Body.CopyToAsync(body, cancellation);
         body.Position = 0;
-        return await places.DoAsync(() => Assess(body, form, limits, cancellation), cancellation);
+        return await places.DoAsync(() => Checked(body, limits, (evidence, findings) => answer(evidence, findings, form), cancellation), cancellation);
     }
 
-    private static IResult Assess(MemoryStream body, MediaTypeHeaderValue form, PlanLimits limits, CancellationToken cancellation)
+    private static IResult Checked(MemoryStream body, PlanLimits limits, Func<Evidence, IReadOnlyList<Finding>, IResult> answer, CancellationToken cancellation)
     {
         SiteFileResult file = SiteFile.Read(body, new SiteFileOptions { MaxBytes = limits.MaxBytes });
         if (!file.TryGetSite(out Site? site)) return TypedResults.Json(SiteFileProblem.Of(file.Faults), PlanJson.Default.SiteFileProblem, ProblemJson, StatusCodes.Status400BadRequest);
 
         var evidence = new Evidence(site.Assess(cancellation), cancellation);
-        IReadOnlyList<Finding> findings = RuleSet.Standard.Check(evidence);
-        return form == HtmlForm
-            ? new ReportResult(new SiteReport(evidence, findings).ToHtml())
-            : TypedResults.Ok(SiteAnswer.Of(evidence, findings));
+        return answer(evidence, RuleSet.Standard.Check(evidence));
     }
 
     // Two answers of one status: the second is not described by itself.

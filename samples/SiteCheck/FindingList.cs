@@ -34,18 +34,20 @@ internal static class FindingList
 
     private static IEnumerable<string> Everything(IReadOnlyList<Finding> alike) => [$"[{alike[0].Rule}]", .. alike.Select(Sentence), Remedy(alike[0])];
 
-    private static IEnumerable<string> InBrief(IReadOnlyList<Finding> alike, Shown shown, int width)
+    // The sentence goes before the others, and those before what to do.
+    private static List<string> InBrief(IReadOnlyList<Finding> alike, Shown shown, int width)
     {
-        List<string> texts = [Sentence(alike[0])];
-        if (alike.Count > 1) texts.Add("Also: " + Spoken.Names([.. alike.Skip(1).Select(f => $"{f.About.Name} {Spoken.Short(f.Measured)}".TrimEnd())], MostAlso));
-        if (alike[0].Severity >= shown.RemediesFrom) texts.Add(Remedy(alike[0]));
-        for (int last = texts.Count - 1; last >= 0 && texts.Sum(text => LinesOf(text, width)) > shown.MostLines; last--)
-        {
-            int room = shown.MostLines - texts.Where((_, i) => i != last).Sum(text => LinesOf(text, width));
-            texts[last] = Shortened(texts[last], width, Math.Max(room, 1));
-        }
-
+        List<string> texts = [Shortened(Sentence(alike[0]), width, shown.MostLines)];
+        if (alike.Count > 1) Add("Also: " + Spoken.Names([.. alike.Skip(1).Select(f => $"{f.About.Name} {Spoken.Short(f.Measured)}".TrimEnd())], MostAlso));
+        if (alike[0].Severity >= shown.RemediesFrom) Add(Remedy(alike[0]));
         return texts;
+
+        void Add(string text)
+        {
+            int left = shown.MostLines - texts.Sum(before => LinesOf(before, width));
+            string shortened = Shortened(text, width, left);
+            if (LinesOf(shortened, width) <= left) texts.Add(shortened);
+        }
     }
 
     // What stands behind the last semicolon or full stop says the least.

@@ -61,7 +61,9 @@ internal static class Samples
         return Chart.OneLine(assessment, assessment.Boxes[box], RuleSet.Standard.Check(assessment));
     }
 
-    internal static Site Read(string site) => SiteFile.Read(File.ReadAllText(RepositoryFiles.PathOf($"samples/SiteCheck/sites/{site}.json"))).Site!;
+    internal static Site Read(string site) => SiteFile.Read(Text(site)).Site!;
+
+    internal static string Text(string site) => File.ReadAllText(RepositoryFiles.PathOf($"samples/SiteCheck/sites/{site}.json"));
 
     internal static SiteReport Report(Site site)
     {

@@ -6,6 +6,7 @@ using System.Text;
 using System.Text.RegularExpressions;
 using System.Threading;
 using System.Xml.Linq;
+using CamPower.Files;
 using CamPower.Files.Tests;
 using CamPower.Tests;
 using CamPower.Tests.Repository;
@@ -101,22 +102,36 @@ public partial class SiteReportTests
     public void Report_SaysWhatTheOutletOfABoxCarries() =>
         Assert.Contains("socket of the mooring inverter: day: 0.09 A of 0.08 A", Samples.Report(Samples.Read("boatyard-as-found")).ToMarkdown(), StringComparison.Ordinal);
 
-    // A headline never says that a site may be energized, and says what was not stated.
+    // A headline never says that a site may be energized, and says how much is not stated. The yard as found leaves much out.
     [Theory]
-    [InlineData(null, 0, "No danger found in what was checked.")]
-    [InlineData(Severity.Caution, 0, "No danger found in what was checked.")]
-    [InlineData(Severity.Caution, 1, "Not shown to be safe: 1 item not stated.")]
-    [InlineData(Severity.Caution, 2, "Not shown to be safe: 2 items not stated.")]
-    [InlineData(Severity.Failure, 0, "Correct it before use. No danger found in what was checked.")]
-    [InlineData(Severity.Failure, 2, "Correct it before use. Not shown to be safe: 2 items not stated.")]
-    [InlineData(Severity.Danger, 2, "Do not energize.")]
-    public void Report_BeginsWithTheVerdictOfTheWorst(Severity? worst, int notStated, string verdict)
+    [InlineData(null, "Not shown to be safe: {0} items not stated.")]
+    [InlineData(Severity.Caution, "Not shown to be safe: {0} items not stated.")]
+    [InlineData(Severity.Failure, "Correct it before use. Not shown to be safe: {0} items not stated.")]
+    [InlineData(Severity.Danger, "Do not energize.")]
+    public void Report_BeginsWithTheVerdictOfTheWorst(Severity? worst, string verdict)
     {
         SiteAssessment assessment = Samples.Read("boatyard-as-found").Assess();
-        IReadOnlyList<Finding> all = RuleSet.Standard.Check(assessment);
-        var report = new SiteReport(assessment, all.Where(f => f.Severity <= worst && !f.IsNotStated).Reverse().Concat(all.Where(f => f.IsNotStated).Take(notStated)));
-        Assert.Equal(verdict, Page(report).Descendants(Html + "strong").First().Value);
-        Assert.Contains($"**{verdict}**", report.ToMarkdown(), StringComparison.Ordinal);
+        var report = new SiteReport(assessment, RuleSet.Standard.Check(assessment).Where(f => f.Severity <= worst).Reverse());
+        string expected = string.Format(CultureInfo.InvariantCulture, verdict, report.NotStated.Count);
+        Assert.True(report.NotStated.Count > 1);
+        Assert.Equal(expected, Page(report).Descendants(Html + "strong").First().Value);
+        Assert.Contains($"**{expected}**", report.ToMarkdown(), StringComparison.Ordinal);
+    }
+
+    // The boat shed leaves out at which voltage its camera turns on, and nothing else that a verdict needs.
+    [Fact]
+    public void Report_OfASiteThatStatesAll_SaysThatNoDangerWasFoundInWhatWasChecked()
+    {
+        SiteReport report = Samples.Report(Samples.Read("boat-shed"));
+        Assert.Equal(["turn-on and drop-out voltage of the device"], report.NotStated.Select(what => what.Key));
+        Assert.Equal("Not shown to be safe: 1 item not stated.", report.Headline);
+        Assert.Equal("1 of 1 device works in every condition, if it starts", report.DeviceSummary);
+
+        string stated = Samples.Text("boat-shed").Replace("\"kind\": \"camera\",", "\"kind\": \"camera\", \"starting\": { \"turnOn\": \"9 V\", \"dropOut\": \"8 V\", \"softStart\": \"yes\" },", StringComparison.Ordinal);
+        report = Samples.Report(SiteFile.Read(stated).Site!);
+        Assert.Empty(report.NotStated);
+        Assert.Equal("No danger found in what was checked.", report.Headline);
+        Assert.Equal("1 of 1 device works in every condition", report.DeviceSummary);
     }
 
     [Theory]

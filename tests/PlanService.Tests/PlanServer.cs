@@ -44,6 +44,9 @@ public sealed class PlanServer : IAsyncLifetime
     /// <summary>Posts a text as a site file.</summary>
     public Task<HttpResponseMessage> PostAsync(string json) => Client.PostAsync("/assessments", Body(json));
 
+    /// <summary>Posts a text as a site file and asks for the verdicts.</summary>
+    public Task<HttpResponseMessage> PostForVerdictsAsync(string json) => Client.PostAsync("/verdicts", Body(json));
+
     /// <summary>Posts a text as a site file and asks for a form of the answer.</summary>
     public async Task<HttpResponseMessage> PostAsync(string json, string accept)
     {

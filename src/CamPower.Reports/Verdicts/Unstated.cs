@@ -13,7 +13,6 @@ internal static class Unstated
         (FaultData.Protection, "protective device"),
         (FaultData.Overload, "overload behavior of the supply"),
         (FaultData.SourceResistance, "source resistance of the supply"),
-        (FaultData.OutputCapacitance, "output capacitance of the supply"),
         (FaultData.DeviceTemperature, "re-rating of the protective device for the air in the box"),
         (FaultData.Insulation, "cable insulation"),
         (FaultData.Laying, "installation method of the cable"),
