@@ -1,4 +1,5 @@
 using System;
+using System.Globalization;
 
 namespace CamPower.Benchmarks;
 
@@ -9,10 +10,10 @@ public readonly record struct SiteSize(int Boxes, int Outputs)
     public int Count => Boxes * Outputs;
 
     /// <summary>Reads what <see cref="ToString"/> writes.</summary>
-    public static SiteSize Parse(string text)
+    internal static SiteSize Parse(string text)
     {
         string[] numbers = text.Split('x');
-        return new SiteSize(int.Parse(numbers[0], null), int.Parse(numbers[1], null));
+        return new SiteSize(int.Parse(numbers[0], CultureInfo.InvariantCulture), int.Parse(numbers[1], CultureInfo.InvariantCulture));
     }
 
     public override string ToString() => FormattableString.Invariant($"{Boxes}x{Outputs}");

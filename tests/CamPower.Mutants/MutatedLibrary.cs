@@ -47,6 +47,7 @@ internal static class MutatedLibrary
         }
 
         File.Copy(Made, Path.Combine(RunFolder, Library), overwrite: true);
+        foreach (string assembly in (string[])[Library, "CamPower.Tests.dll"]) OptimizedAssembly.Make(Path.Combine(RunFolder, assembly));
     }
 
     // One small test is all that Stryker itself runs; it leaves the mutated library beside the tests, and the sound one under another name.

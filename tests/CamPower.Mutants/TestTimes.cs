@@ -3,6 +3,7 @@ using System.Collections.Generic;
 using System.Globalization;
 using System.IO;
 using System.Linq;
+using System.Security.Cryptography;
 using Xunit.Abstractions;
 using Xunit.Sdk;
 
@@ -18,7 +19,9 @@ internal sealed class TestTimes
 
     private TestTimes(Dictionary<string, double> seconds) => _seconds = seconds;
 
-    public static string Path { get; } = System.IO.Path.Combine(AppContext.BaseDirectory, "test-times.txt");
+    /// <summary>Beside the folder of the run, so that the next run finds it, unless the tests or the library have changed by then.</summary>
+    public static string Path { get; } = System.IO.Path.GetFullPath(System.IO.Path.Combine(AppContext.BaseDirectory, "..",
+        $"test-times-{HashOf(typeof(Tests.PublicSurfaceTests))[..8]}-{HashOf(typeof(Cable))[..8]}.txt"));
 
     public static TestTimes Read() => new(File.ReadLines(Path).Select(l => l.Split('\t')).ToDictionary(
         f => f[0], f => double.Parse(f[1], CultureInfo.InvariantCulture), StringComparer.Ordinal));
@@ -43,4 +46,6 @@ internal sealed class TestTimes
 
     /// <summary>More than any tests take that come to an end: several times what they took, and the compiler's time.</summary>
     public TimeSpan LimitOf(IEnumerable<IXunitTestCase> tests) => TimeSpan.FromSeconds(60 + (5 * tests.Sum(SecondsOf)));
+
+    private static string HashOf(Type type) => Convert.ToHexString(SHA256.HashData(File.ReadAllBytes(type.Assembly.Location)));
 }

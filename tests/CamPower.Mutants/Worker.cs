@@ -20,14 +20,15 @@ internal sealed class Worker : IDisposable
     private Worker(TextWriter answers, bool sound)
     {
         _answers = answers;
-        if (!File.Exists(TestTimes.Path))
+        bool isMeasured = File.Exists(TestTimes.Path);
+        if (!isMeasured)
         {
             foreach (string failed in TestTimes.Measure(_suite)) Say("note", $"fails on the sound library, and is left out: {failed}");
         }
 
         _times = TestTimes.Read();
         // What a process makes once is made while no mutant is on.
-        if (sound) FirstFailure([.. Sound().Where(_times.IsQuick)], out _);
+        if (isMeasured && sound) FirstFailure([.. Sound().Where(_times.IsQuick)], out _);
     }
 
     /// <summary>Without arguments: mutants one after the other, as they are asked for. With a mutant and its room: that one alone.</summary>
