@@ -32,11 +32,11 @@ internal sealed class Page(int width)
         }
     }
 
-    /// <summary>A text in lines no longer than a width, broken between words.</summary>
+    /// <summary>A text in lines no longer than a width, broken between words; a number stays with its unit.</summary>
     public static IEnumerable<string> Wrapped(string text, int width)
     {
         var line = new StringBuilder();
-        foreach (string word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        foreach (string word in Unbroken(text.Split(' ', StringSplitOptions.RemoveEmptyEntries)))
         {
             if (line.Length > 0 && line.Length + 1 + word.Length > width)
             {
@@ -50,6 +50,17 @@ internal sealed class Page(int width)
 
         yield return line.ToString();
     }
+
+    private static IEnumerable<string> Unbroken(string[] words)
+    {
+        for (int i = 0; i < words.Length; i++)
+        {
+            bool isNumber = char.IsAsciiDigit(words[i][^1]);
+            yield return isNumber && i + 1 < words.Length && IsUnit(words[i + 1].TrimEnd('.', ',', ';', ':', ')')) ? $"{words[i]} {words[++i]}" : words[i];
+        }
+    }
+
+    private static bool IsUnit(string word) => word is "V" or "A" or "W" or "VA" or "\u03A9" or "%" or "\u00B0C" or "m" or "ft" or "mm2" or "AWG" or "s" or "ms" or "min" or "h";
 
     /// <summary>All of it, without colors.</summary>
     public override string ToString()

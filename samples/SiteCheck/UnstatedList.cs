@@ -13,7 +13,7 @@ internal static class UnstatedList
     {
         if (report.NotStated.Count == 0) return;
         page.Blank();
-        page.Line("Not stated, and so not checked. Take it from data sheets or ask the maker:");
+        page.Text("Not stated, and so not checked. Take it from data sheets or ask the maker:");
         string[] boxes = [.. report.Assessment.Boxes.Where(box => box.Outputs.Count > 0).Select(box => box.Box.Name)];
         foreach (IGrouping<string, string> alike in report.NotStated.GroupBy(what => Places([.. what], boxes, shown.MostNames), what => what.Key))
         {

@@ -51,12 +51,14 @@ public class VerdictJsonTests
         foreach (BoxAssessment box in report.Assessment.Boxes.Where(b => b.Outputs.Count > 0))
         {
             foreach (BoxInCondition at in box.InConditions) AssertLine(at.Load(Ratio.FromPercent(80)), Of(lines, box.Box.Name), "current-of-supply", at.Condition.Name);
-            foreach (OutputAssessment output in box.Outputs)
-            {
-                JsonNode[] own = Of(lines, Subject.Of(box.Box, output.Output).Name);
-                foreach (OutputInCondition at in output.InConditions) AssertLine(at.OfLimit, own, "current-of-output", at.Condition.Name);
-                foreach (OutputInCondition at in output.InConditions) AssertLine(at.OfProtection, own, "current-of-protective-device", at.Condition.Name);
-            }
+        }
+
+        foreach (OutputFaults output in report.Assessment.StudyFaults().Outputs)
+        {
+            JsonNode[] own = Of(lines, Subject.Of(output.Box, output.Output).Name);
+            foreach (OutputInCondition at in output.Assessment.InConditions) AssertLine(at.OfLimit, own, "current-of-output", at.Condition.Name);
+            foreach (ProtectionInCondition at in output.InConditions) AssertLine(at.Load, own, "current-of-protective-device", at.Condition.Name);
+            foreach (ProtectionInCondition at in output.InConditions) AssertLine(at.Start ?? default, own, "start-through-protective-device", at.Condition.Name);
         }
     }
 
@@ -125,6 +127,7 @@ public class VerdictJsonTests
     {
         null => null,
         ElectricPotential volts => volts.Volts,
+        Ratio share => share.Percent,
         _ => ((ElectricCurrent)quantity).Amperes,
     };
 

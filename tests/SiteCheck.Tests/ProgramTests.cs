@@ -1,7 +1,14 @@
 using System;
+using System.Collections.Generic;
 using System.Diagnostics;
+using System.Globalization;
 using System.IO;
 using System.Linq;
+using System.Text;
+using System.Threading.Tasks;
+using CamPower;
+using CamPower.Files;
+using CamPower.Reports;
 using CamPower.Tests.Repository;
 
 namespace SiteCheck.Tests;
@@ -10,73 +17,116 @@ namespace SiteCheck.Tests;
 public class ProgramTests
 {
     [Theory]
-    [InlineData("boat-shed.json", 0)]
-    [InlineData("boatyard.json", 1)]
-    [InlineData("boatyard-as-found.json", 2)]
-    public void Run_GivesTheExitStatusOfItsWorstFinding(string site, int status)
+    [InlineData("boat-shed")]
+    [InlineData("boatyard")]
+    [InlineData("boatyard-as-found")]
+    public void Run_GivesTheExitStatusOfItsWorstFinding_AndSaysTheHeadlineFirst(string site)
     {
-        (int exit, string printed) = Run(RepositoryFiles.PathOf("samples/SiteCheck/sites/" + site));
-        Assert.Equal(status, exit);
-        AssertPlain(printed);
+        SiteReport report = ReportOf(site);
+        ProgramRun run = Run(PathOf(site));
+        Assert.Equal(report.Findings.Select(f => f.Severity).DefaultIfEmpty(Severity.Note).Max() switch { Severity.Note => 0, Severity.Caution => 1, _ => 2 }, run.Exit);
+        Assert.Equal([report.Assessment.Site.Name, report.Headline], run.Lines.Take(2));
+        Assert.Contains(report.FindingSummary, run.Printed, StringComparison.Ordinal);
+        Assert.Empty(run.Errors);
+        AssertPlain(run);
     }
 
     [Fact]
-    public void Run_WithoutAFile_AssessesTheBoatyard()
-    {
-        (int exit, string printed) = Run();
-        Assert.Equal(1, exit);
-        Assert.Contains("slipway foot 16 AWG 190 ft    12.19 11.26 b 10.8-13.2 +0.46  0.97/1.1", printed, StringComparison.Ordinal);
+    public void Run_WithoutAFile_ChecksTheBoatyard() => Assert.Equal(Run(PathOf("boatyard")), Run());
 
-        // By hand: 10.8 V + 2.508 Ω · 8.4 W/10.8 V, over 0.99, is 12.88 V; a label promises no least load, so 13.2 V over 1.01.
-        Assert.Contains("  Trim to 13.03 V: 12.99 (storage west, night) to 13.07 (gate house, light load)", printed, StringComparison.Ordinal);
-        Assert.Contains("CAUTION storage west (thin-voltage-margin)", printed, StringComparison.Ordinal);
-    }
-
-    // By hand: 2·320 ft of 18 AWG copper-clad aluminium at 25 °C are 6.76 Ω, so that 10.8 V + 6.76 Ω · 8.4 W/10.8 V, over 0.99,
-    // is 16.22 V; 2·10 ft of 16 AWG are 0.0835 Ω, and 13.2 V + 0.0835 Ω · 18 W/13.2 V, over 1.01, is 13.18 V.
+    // The bar: the yard in which every rule finds something, at the width of a file.
     [Fact]
-    public void Run_WhereNoTrimIsRight_NamesWhoConflicts() => Assert.Contains(
-        "Trim: none is right, 3.04 V short: at least 16.22 (storage west, night), at most 13.18 (recorder, light load)",
-        string.Join(' ', Run(RepositoryFiles.PathOf("samples/SiteCheck/sites/boatyard-as-found.json")).Printed.Split([' ', '\n', '\r'], StringSplitOptions.RemoveEmptyEntries)),
-        StringComparison.Ordinal);
+    public void YardAsFound_FitsIn120Lines() => Assert.InRange(Run(PathOf("boatyard-as-found")).Lines.Count, 20, 120);
 
-    // By hand: 13 V and 1 % over the supply's 15 mΩ and a new fuse's 50 mΩ are 202 A, 13 V less 1 % over 155 mΩ 83 A; the supply makes pulses of 26 A of
-    // it, 26 A·√(0.1/1.5) = 6.7 A RMS; the two heated cameras, which declare no drop-out, may keep some of it.
-    // An adapter that holds 3.6 A leaves 3.6 A · 0.27 Ω = 1.0 V of its voltage when 60 ft of cold 14 AWG are shorted.
     [Theory]
-    [InlineData("boatyard.json", "1-14          terminals 83-202  6.1-26  clears, untimed         pulses all dark")]
-    [InlineData("boatyard.json", "1   far end   29-37   3.6     does not clear stand 1.0 V  -")]
-    [InlineData("boatyard.json", "Not declared: insulation.")]
-
-    // 12 V and 3 % over 70 mΩ are 177 A, and a fuse marked L interrupts 35 A; 166 A leave 11.64 V - 166 A · 20 mΩ = 8.3 V. The gates of the others: IEC 60127-2
-    // at 5.6 times and at 1.8 times the rating, ISO 8820-3 at 1.5 times.
-    [InlineData("boatyard-as-found.json", "1   terminals 166-177 166-177 over its rating       8.3 V  -")]
-    [InlineData("boatyard-as-found.json", "1   far end   32-37     8.1-15  may clear, not   may burn 5.1 V  -")]
-    [InlineData("boatyard-as-found.json", "to 10 min")]
-    [InlineData("boatyard-as-found.json", "1-2 terminals 146-155 7.0     clears in 0.3 s       0.6 V  all dark")]
-    [InlineData("boatyard-as-found.json", "1-2 2x limit          2.2     may clear, not")]
-    [InlineData("boat-shed.json", "1   far end   16-20   6.0     clears, untimed stand 3.6 V  -")]
-    public void Run_ShowsWhatFaultsDo(string site, string line) =>
-        Assert.Contains(line, Run(RepositoryFiles.PathOf("samples/SiteCheck/sites/" + site)).Printed, StringComparison.Ordinal);
-
-    // 10.47 VA at 120 V, and 80 % of 0.1 A; nothing is known of the other outlet's box.
-    [Fact]
-    public void Run_SaysWhatTheOutletsCarry()
+    [InlineData("boat-shed")]
+    [InlineData("boatyard")]
+    [InlineData("boatyard-as-found")]
+    public void FindingsOfARule_TakeAtMostFourLines(string site)
     {
-        string printed = Run(RepositoryFiles.PathOf("samples/SiteCheck/sites/boatyard-as-found.json")).Printed;
-        Assert.Contains("  socket of the mooring inverter: day: 0.09 A of 0.08 A", printed, StringComparison.Ordinal);
-        Assert.Contains("  loft outlet: day: at least 0.00 A of 12.00 A", printed, StringComparison.Ordinal);
+        int lines = 0;
+        foreach (string line in Run(PathOf(site)).Lines.Skip(4).TakeWhile(line => !line.StartsWith("Not stated", StringComparison.Ordinal)))
+        {
+            // Where there are too many, all of one severity are named in one list.
+            if (line.StartsWith("CAUTION  ", StringComparison.Ordinal) && line.Contains("; ", StringComparison.Ordinal)) break;
+            lines = line.StartsWith(' ') ? lines + 1 : 1;
+            Assert.True(lines <= 4, line);
+        }
+
+        Assert.True(lines > 0 || ReportOf(site).Findings.All(f => f.IsNotStated));
     }
 
-    // A supply that holds 26 A leaves 26 A · 50 mΩ = 1.3 V: under every drop-out voltage that is declared. The two heated cameras declare none.
-    [Fact]
-    public void Run_WhereFewOfSeveralGoDark_NamesThem()
+    // Nothing is named and not found, whatever the width; names stand whole.
+    [Theory]
+    [InlineData(60)]
+    [InlineData(80)]
+    [InlineData(120)]
+    public void Run_KeepsToTheWidthThatItIsGiven_AndShowsEveryDeviceThatDoesNotWork(int columns)
     {
-        var held = new SingleFault("a supply that holds its current", """boxes/yard box/supply/overload = { "constantCurrent": "26 A" }""");
-        (_, string printed) = RunOn(held.In(File.ReadAllText(RepositoryFiles.PathOf("samples/SiteCheck/sites/boatyard.json"))));
-        Assert.Contains("5           terminals 83-202  24-26   clears in 2.3 s         1.3 V  12 dark,", printed, StringComparison.Ordinal);
-        Assert.Contains("mast", printed.Split("5           terminals")[1].Split("12          terminals")[0], StringComparison.Ordinal);
-        AssertPlain(printed);
+        ProgramRun run = RunWith(new() { ["COLUMNS"] = columns.ToString(CultureInfo.InvariantCulture) }, PathOf("boatyard-as-found"));
+        Assert.All(run.Lines, line => Assert.True(line.Length <= columns, line));
+        foreach (DeviceAssessment device in ReportOf("boatyard-as-found").Assessment.Devices.Where(d => d.Verdict != Verdict.Holds))
+        {
+            Assert.Contains(device.Device.Name.Split(' ')[0], run.Printed, StringComparison.Ordinal);
+        }
+    }
+
+    [Theory]
+    [InlineData("boat-shed")]
+    [InlineData("boatyard-as-found")]
+    public void Details_HaveEveryFindingWithItsRuleAndRemedy_EveryConditionAndFaults(string site)
+    {
+        string printed = Run(PathOf(site), "--details").Unwrapped;
+        SiteReport report = ReportOf(site);
+        Assert.All(report.Findings, f =>
+        {
+            Assert.Contains($"[{f.Rule}]", printed, StringComparison.Ordinal);
+            Assert.Contains(Plain(f.Message), printed, StringComparison.Ordinal);
+        });
+        Assert.All(report.Findings.GroupBy(f => f.Rule), alike => Assert.Contains(Plain(alike.First().Remedy), printed, StringComparison.Ordinal));
+        Assert.All(report.Assessment.Site.Conditions, c => Assert.Contains($"{c.Name}: cables ", printed, StringComparison.Ordinal));
+        Assert.Contains("Faults, ", printed, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Tables_ShowEachDeviceWithItsVolts()
+    {
+        ProgramRun run = Run(PathOf("boatyard"));
+        foreach (DeviceAssessment device in ReportOf("boatyard").Assessment.Devices)
+        {
+            string row = Assert.Single(run.Lines, line => line.Contains($" {device.Device.Name} ", StringComparison.Ordinal) && line.Contains("10.8-13.2", StringComparison.Ordinal));
+            Assert.Contains(string.Create(CultureInfo.InvariantCulture, $"{device.Worst.Voltage.Volts:0.00}-{device.LightLoadVoltage.Volts:0.00}"), row, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void Json_IsThatOfTheReport()
+    {
+        ProgramRun run = Run(PathOf("boatyard-as-found"), "--json");
+        using var expected = new MemoryStream();
+        ReportOf("boatyard-as-found").WriteJson(expected);
+        Assert.Equal(Encoding.UTF8.GetString(expected.ToArray()) + "\n", run.Printed);
+        Assert.Equal(2, run.Exit);
+    }
+
+    [Fact]
+    public void Csv_HasARowForEachDevice_AndAsManyCellsInEach()
+    {
+        IReadOnlyList<string> lines = Run(PathOf("boatyard"), "--csv").Lines;
+        IReadOnlyList<DeviceAssessment> devices = ReportOf("boatyard").Assessment.Devices;
+        Assert.Equal("device,model,box,output,cable,length,lowest voltage (V),highest voltage (V),accepts from (V),accepts to (V),output current (A),output limit (A),verdict", lines[0]);
+        Assert.Equal(devices.Select(d => d.Device.Name).Order(), lines.Skip(1).Select(line => line.Split(',')[0]).Order());
+        Assert.All(lines, line => Assert.Equal(13, line.Split(',').Length));
+        DeviceAssessment foot = devices.Single(d => d.Device.Name == "slipway foot");
+        Assert.Contains(string.Create(CultureInfo.InvariantCulture, $"slipway foot,{foot.Device.Model.Name},yard box,4,16 AWG,190 ft,{foot.Worst.Voltage.Volts:0.###},"), string.Join('\n', lines), StringComparison.Ordinal);
+    }
+
+    // RFC 4180: a cell with a comma or a quotation mark stands in quotation marks.
+    [Fact]
+    public void Csv_QuotesNames()
+    {
+        string site = File.ReadAllText(PathOf("boat-shed")).Replace("\"name\": \"door\"", "\"name\": \"door, \\\"old\\\"\"", StringComparison.Ordinal);
+        Assert.Contains("\"door, \"\"old\"\"\",infrared dome,", RunOn(site, "--csv").Printed, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -85,9 +135,9 @@ public class ProgramTests
         string html = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName() + ".html"), markdown = Path.ChangeExtension(html, ".md");
         try
         {
-            Assert.Equal(0, Run(RepositoryFiles.PathOf("samples/SiteCheck/sites/boat-shed.json"), "--html", html, "--markdown", markdown).Exit);
-            Assert.Equal(File.ReadAllText(RepositoryFiles.PathOf("tests/CamPower.Reports.Tests/boat-shed.html")).ReplaceLineEndings("\n"), File.ReadAllText(html));
-            Assert.Equal(File.ReadAllText(RepositoryFiles.PathOf("tests/CamPower.Reports.Tests/boat-shed.md")).ReplaceLineEndings("\n"), File.ReadAllText(markdown));
+            Assert.Equal(0, Run(PathOf("boat-shed"), "--html", html, "--markdown", markdown).Exit);
+            Assert.Equal(ReportOf("boat-shed").ToHtml(), File.ReadAllText(html));
+            Assert.Equal(ReportOf("boat-shed").ToMarkdown(), File.ReadAllText(markdown));
         }
         finally
         {
@@ -96,52 +146,89 @@ public class ProgramTests
         }
     }
 
-    [Theory]
-    [InlineData("--html")]
-    [InlineData("--pdf", "yard.pdf")]
-    [InlineData("one.json", "two.json")]
-    public void Run_WithWhatItDoesNotUnderstand_SaysHowItIsUsed(params string[] arguments)
+    [Fact]
+    public void Run_ThatCannotWrite_SaysSoInALine()
     {
-        (int exit, string printed) = Run(arguments);
-        Assert.Equal(3, exit);
-        Assert.StartsWith("Usage: SiteCheck", printed, StringComparison.Ordinal);
+        ProgramRun run = Run(PathOf("boat-shed"), "--html", Path.Combine(Path.GetTempPath(), Path.GetRandomFileName(), "shed.html"));
+        Assert.Equal(3, run.Exit);
+        Assert.Contains("shed.html", run.Errors, StringComparison.Ordinal);
+        Assert.DoesNotContain("   at ", run.Errors, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("--html takes the name of a file", "--html")]
+    [InlineData("Unknown option --pdf", "--pdf", "yard.pdf")]
+    [InlineData("The site file is given twice", "one.json", "two.json")]
+    [InlineData("--json and --csv both print", "--json", "--csv")]
+    public void Run_WithWhatItDoesNotUnderstand_SaysWhatAndHowItIsUsed(string error, params string[] arguments)
+    {
+        ProgramRun run = Run(arguments);
+        Assert.Equal(3, run.Exit);
+        Assert.Empty(run.Printed);
+        Assert.StartsWith(error, run.Errors, StringComparison.Ordinal);
+        Assert.Contains("--help", run.Errors, StringComparison.Ordinal);
+    }
+
+    // The options are those of the README, each with an example that names it.
+    [Fact]
+    public void Help_ShowsEachOptionWithAnExample()
+    {
+        ProgramRun run = Run("--help");
+        Assert.Equal(0, run.Exit);
+        AssertPlain(run);
+        foreach (string option in new[] { "--details", "--json", "--csv", "--html", "--markdown", "--help" })
+        {
+            Assert.Contains(run.Lines, line => line.Trim().StartsWith("SiteCheck", StringComparison.Ordinal) && line.Contains(option, StringComparison.Ordinal));
+            Assert.Contains(option, File.ReadAllText(RepositoryFiles.PathOf("samples/SiteCheck/README.md")), StringComparison.Ordinal);
+        }
     }
 
     [Fact]
     public void Run_PrintsTheSameInEveryCulture() => Assert.Single(
-        new[] { "en-US", "tr-TR", "de-DE", "ar-SA" }.Select(culture => RunIn(culture).Printed).Distinct());
+        new[] { "en-US", "tr-TR", "de-DE", "ar-SA" }.Select(culture => culture.Replace('-', '_') + ".UTF-8")
+            .Select(culture => RunWith(new() { ["LANG"] = culture, ["LC_ALL"] = culture }).Printed).Distinct());
 
     [Fact]
-    public void Run_WithAFileThatCannotBeRead_ListsEveryFaultWithItsPlace()
+    public void Run_WithAFileThatCannotBeRead_ListsEveryErrorWithItsPlace()
     {
-        string shed = File.ReadAllText(RepositoryFiles.PathOf("samples/SiteCheck/sites/boat-shed.json"));
-        (int exit, string printed) = RunOn(shed.Replace("40 m", "40 kg", StringComparison.Ordinal).Replace("\"at\": \"door\"", "\"at\": \"window\"", StringComparison.Ordinal));
-        Assert.Equal(3, exit);
-        Assert.Contains("$.runs[0].parts[0].length (line 23,", printed, StringComparison.Ordinal);
-        Assert.Contains("$.devices[0].at (line 24,", printed, StringComparison.Ordinal);
+        string shed = File.ReadAllText(PathOf("boat-shed"));
+        ProgramRun run = RunOn(shed.Replace("40 m", "40 kg", StringComparison.Ordinal).Replace("\"at\": \"door\"", "\"at\": \"window\"", StringComparison.Ordinal));
+        Assert.Equal(3, run.Exit);
+        Assert.Empty(run.Printed);
+        Assert.Contains("$.runs[0].parts[0].length (line 23,", run.Errors, StringComparison.Ordinal);
+        Assert.Contains("$.devices[0].at (line 24,", run.Errors, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Run_WithNoSuchFile_SaysSo()
     {
-        (int exit, string printed) = Run("no-such-file.json");
-        Assert.Equal(3, exit);
-        Assert.Contains("no-such-file.json is no file", printed, StringComparison.Ordinal);
+        ProgramRun run = Run("no-such-file.json");
+        Assert.Equal((3, "", "File not found: no-such-file.json"), (run.Exit, run.Printed, run.Errors.TrimEnd()));
     }
 
-    private static void AssertPlain(string printed) => Assert.All(printed.Split('\n'), line =>
+    private static string PathOf(string site) => RepositoryFiles.PathOf($"samples/SiteCheck/sites/{site}.json");
+
+    private static SiteReport ReportOf(string site)
+    {
+        SiteAssessment assessment = SiteFile.Read(File.ReadAllText(PathOf(site))).Site!.Assess();
+        return new SiteReport(assessment, RuleSet.Standard.Check(assessment));
+    }
+
+    private static void AssertPlain(ProgramRun run) => Assert.All(run.Lines, line =>
     {
         Assert.True(line.Length <= 80, line);
         Assert.DoesNotContain('\u001b', line);
     });
 
-    private static (int Exit, string Printed) RunOn(string site)
+    private static string Plain(string text) => string.Join(' ', text.Split(' ', StringSplitOptions.RemoveEmptyEntries));
+
+    private static ProgramRun RunOn(string site, params string[] options)
     {
         string path = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName() + ".json");
         File.WriteAllText(path, site);
         try
         {
-            return Run(path);
+            return Run([path, .. options]);
         }
         finally
         {
@@ -149,18 +236,25 @@ public class ProgramTests
         }
     }
 
-    private static (int Exit, string Printed) Run(params string[] arguments) => RunIn("en-US", arguments);
+    private static ProgramRun Run(params string[] arguments) => RunWith([], arguments);
 
-    private static (int Exit, string Printed) RunIn(string culture, params string[] arguments)
+    private static ProgramRun RunWith(Dictionary<string, string> environment, params string[] arguments)
     {
-        var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true, StandardOutputEncoding = System.Text.Encoding.UTF8 };
+        var start = new ProcessStartInfo("dotnet")
+        {
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            StandardOutputEncoding = Encoding.UTF8,
+            StandardErrorEncoding = Encoding.UTF8,
+        };
         start.ArgumentList.Add(Path.Combine(AppContext.BaseDirectory, "SiteCheck.dll"));
         foreach (string argument in arguments) start.ArgumentList.Add(argument);
-        start.Environment["LANG"] = culture.Replace('-', '_') + ".UTF-8";
-        start.Environment["LC_ALL"] = start.Environment["LANG"];
+        start.Environment.Remove("COLUMNS");
+        foreach ((string name, string value) in environment) start.Environment[name] = value;
         using Process process = Process.Start(start)!;
+        Task<string> errors = process.StandardError.ReadToEndAsync();
         string printed = process.StandardOutput.ReadToEnd();
         process.WaitForExit();
-        return (process.ExitCode, printed);
+        return new ProgramRun(process.ExitCode, printed, errors.Result);
     }
 }

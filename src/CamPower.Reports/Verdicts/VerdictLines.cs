@@ -15,7 +15,7 @@ internal static class VerdictLines
         Ratio voltageMargin = LimitOf(new ThinVoltageMarginRule()), headroom = LimitOf(new SupplyHeadroomRule());
         return evidence.Assessment.Devices.SelectMany(device => OfDevice(device, voltageMargin))
             .Concat(evidence.Assessment.Boxes.Where(box => box.Outputs.Count > 0).SelectMany(box => OfBox(box, headroom)))
-            .Concat(evidence.Assessment.Boxes.SelectMany(box => box.Outputs).SelectMany(OfOutput));
+            .Concat(evidence.Faults.Outputs.SelectMany(OfOutput));
     }
 
     private static IEnumerable<VerdictLine> OfDevice(DeviceAssessment device, Ratio margin)
@@ -48,14 +48,15 @@ internal static class VerdictLines
         ]));
     }
 
-    private static IEnumerable<VerdictLine> OfOutput(OutputAssessment output)
+    private static IEnumerable<VerdictLine> OfOutput(OutputFaults output)
     {
         Subject where = Subject.Of(output.Box, output.Output);
-        return Known(output.InConditions.SelectMany<OutputInCondition, VerdictLine?>(at =>
+        return Known(
         [
-            VerdictLine.Of("current-of-output", where, at.Condition, at.OfLimit),
-            VerdictLine.Of("current-of-protective-device", where, at.Condition, at.OfProtection),
-        ]));
+            .. output.Assessment.InConditions.Select(at => VerdictLine.Of("current-of-output", where, at.Condition, at.OfLimit)),
+            .. output.InConditions.Select(at => VerdictLine.Of("current-of-protective-device", where, at.Condition, at.Load)),
+            .. output.InConditions.Select(at => at.Start is Judgment start ? VerdictLine.Of("start-through-protective-device", where, at.Condition, start) : null),
+        ]);
     }
 
     private static IEnumerable<VerdictLine> Known(IEnumerable<VerdictLine?> lines) => lines.OfType<VerdictLine>();

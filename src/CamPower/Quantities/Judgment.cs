@@ -30,7 +30,7 @@ public readonly struct Judgment : IEquatable<Judgment>
     /// <summary>The value, or <see langword="null"/> where it is not known.</summary>
     public IQuantity? Value => QuantityOf(_value);
 
-    /// <summary>The limit that must be kept, or <see langword="null"/> where it is not known.</summary>
+    /// <summary>The limit that must be kept, or <see langword="null"/> where it is not known or nothing bounds the value.</summary>
     public IQuantity? Limit => QuantityOf(_limit);
 
     /// <summary>The limit with the margin that the policy asks: the limit itself where no policy asks for more.</summary>
@@ -74,5 +74,6 @@ public readonly struct Judgment : IEquatable<Judgment>
 
     private static Verdict VerdictOf(bool breaks, bool isThin) => breaks ? Verdict.Violated : isThin ? Verdict.ThinMargin : Verdict.Holds;
 
-    private IQuantity? QuantityOf(double value) => _quantity?.Invoke(value);
+    // Where nothing bounds the value there is no limit to show.
+    private IQuantity? QuantityOf(double value) => double.IsInfinity(value) ? null : _quantity?.Invoke(value);
 }
