@@ -11,14 +11,18 @@ public sealed class DeviceInCondition
     private readonly double _volts;
     private readonly FeedCircuit _circuit;
     private readonly RailVolts _rail;
+
+    // What the inrush of its neighbours does to it: worked out when somebody asks.
+    private readonly Func<Judgment>? _dips;
     private readonly int _index;
     private readonly Load[] _loads;
 
     internal DeviceInCondition(FeedCircuit circuit, RailVolts rail, int index, Condition condition, Load[] loads, DeviceState state, StartVerdict start,
-        double upVolts, double solvedVolts, double unloadedVolts)
+        double upVolts, double solvedVolts, double unloadedVolts, Func<Judgment>? dips = null)
     {
         _circuit = circuit;
         _rail = rail;
+        _dips = dips;
         _index = index;
         _loads = loads;
         Condition = condition;
@@ -89,7 +93,7 @@ public sealed class DeviceInCondition
 
     /// <summary>Its voltage while another device of its box draws the inrush that it declares, against its own drop-out voltage; where it is under that, how long it lasts against how long the device runs on.</summary>
     /// <remarks>The neighbour that pulls it down most, through the cables that they share and the source. A judgment of nothing where it is not up, and where no other device declares an inrush.</remarks>
-    public Judgment DuringInrush => State == DeviceState.Up ? Dips?.Invoke() ?? default : default;
+    public Judgment DuringInrush => State == DeviceState.Up ? _dips?.Invoke() ?? default : default;
 
     /// <summary>Its voltage against the lowest that it accepts; a judgment of nothing where it is not up.</summary>
     /// <param name="margin">What a policy asks above that, as a share of it, at least 0. [1]</param>
@@ -106,9 +110,6 @@ public sealed class DeviceInCondition
             ? Judgment.AtLeast(_volts, accepted.LowestVolts, accepted.LowestVolts * (1 + share), v => ElectricPotential.FromVolts(v))
             : default;
     }
-
-    /// <summary>What the inrush of its neighbours does to it: worked out when somebody asks.</summary>
-    internal Func<Judgment>? Dips { get; init; }
 
     internal double SolvedVolts { get; }
 
@@ -154,13 +155,13 @@ public sealed class DeviceInCondition
         : $"{Device} in {Condition}: {State}";
 
     /// <summary>The same device with another answer to whether it starts.</summary>
-    internal DeviceInCondition Starting(StartVerdict start) => new(_circuit, _rail, _index, Condition, _loads, State, start, _volts, SolvedVolts, UnloadedVolts) { Dips = Dips };
+    internal DeviceInCondition Starting(StartVerdict start) => new(_circuit, _rail, _index, Condition, _loads, State, start, _volts, SolvedVolts, UnloadedVolts, _dips);
 
     /// <summary>The same device in another state: it is not up.</summary>
     internal DeviceInCondition Not(DeviceState state) => new(_circuit, _rail, _index, Condition, _loads, state, Start, 0, SolvedVolts, UnloadedVolts);
 
     /// <summary>The same device fed from another voltage.</summary>
-    internal DeviceInCondition At(RailVolts rail, double volts) => new(_circuit, rail, _index, Condition, _loads, State, Start, volts, volts, UnloadedVolts) { Dips = Dips };
+    internal DeviceInCondition At(RailVolts rail, double volts) => new(_circuit, rail, _index, Condition, _loads, State, Start, volts, volts, UnloadedVolts, _dips);
 
     /// <summary>The voltage of the box that feeds it. [V]</summary>
     internal double SupplyVolts => _rail.Of(_circuit.Group.Devices[_index].Box);

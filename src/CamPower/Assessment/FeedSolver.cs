@@ -35,10 +35,8 @@ internal static class FeedSolver
         {
             DeviceState state = devices[i].Accepted is null ? DeviceState.WrongCurrent : sequence?.States[i] ?? DeviceState.Up;
             (BoxRail box, FedDevice device) = (railOf(devices[i]), devices[i]);
-            var alone = new DeviceInCondition(circuit, rail, i, group.Condition, loads, state, verdicts[i], sequence?.Volts[i] ?? solved[i], solved[i], unloaded[i])
-            {
-                Dips = () => box.DuringInrush(device),
-            };
+            var alone = new DeviceInCondition(circuit, rail, i, group.Condition, loads, state, verdicts[i], sequence?.Volts[i] ?? solved[i], solved[i], unloaded[i],
+                () => box.DuringInrush(device));
             results[i] = box.With(alone, device);
         }
 
