@@ -24,7 +24,7 @@ internal sealed class PlainTable(params string[] headings)
         foreach (string[] row in _rows) Write(page, [.. columns.Select(column => row[column])], widths);
     }
 
-    private static int TotalOf(IReadOnlyCollection<int> widths) => widths.Sum() + (Gap * (widths.Count - 1));
+    private static int TotalOf(int[] widths) => widths.Sum() + (Gap * (widths.Length - 1));
 
     private static void Write(Page page, string[] cells, int[] widths)
     {

@@ -22,11 +22,11 @@ internal static class UnstatedList
     }
 
     // Of most boxes it is shorter to say which ones are fine, or how many are not.
-    private static string Places(IReadOnlyList<string> places, IReadOnlyList<string> boxes, int most)
+    private static string Places(IReadOnlyList<string> places, string[] boxes, int most)
     {
         string[] fine = [.. boxes.Except(places)];
         if (fine.Length >= places.Count || places.Except(boxes).Any()) return Spoken.Names(places, most);
         if (fine.Length == 0) return $"all {places.Count} boxes and adapters";
-        return fine.Length > most ? $"{places.Count} of {boxes.Count} boxes and adapters" : $"all boxes and adapters but {string.Join(", ", fine)}";
+        return fine.Length > most ? $"{places.Count} of {boxes.Length} boxes and adapters" : $"all boxes and adapters but {string.Join(", ", fine)}";
     }
 }

@@ -44,7 +44,7 @@ internal static class Unstated
             from shield in evidence.Assessment.Shields
             where shield.Worst.MainsFrequencyVoltage is null
             from device in evidence.Assessment.Devices
-            where device.Device.Name == shield.Link.Device
+            where string.Equals(device.Device.Name, shield.Link.Device, StringComparison.Ordinal)
             select ("ripple of the supply", device.Box.Name);
         return faults.Concat(warmth).Concat(line).Concat(starts).Concat(shields).Distinct().ToLookup(item => item.What, item => item.Where, StringComparer.Ordinal);
     }
