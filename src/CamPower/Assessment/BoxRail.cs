@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using System.Threading;
 using CamPower.Sites;
 using CamPower.Supplies;
 using UnitsNet;
@@ -22,7 +23,8 @@ internal sealed class BoxRail
     /// <param name="box">The box.</param>
     /// <param name="groups">The groups that it feeds, with everything on.</param>
     /// <param name="amperes">What its outputs take together, as many motors moving as may. [A]</param>
-    internal BoxRail(DistributionBox box, IReadOnlyList<GroupInCondition> groups, double amperes)
+    /// <param name="cancellationToken">Breaks it off.</param>
+    internal BoxRail(DistributionBox box, IReadOnlyList<GroupInCondition> groups, double amperes, CancellationToken cancellationToken)
     {
         _box = box;
         _supply = box.Supply.Output;
@@ -32,7 +34,7 @@ internal sealed class BoxRail
         State = RailState.StaysUp;
         if (Limits.IsAbove(amperes, RailBalance.LimitOf(_supply)))
         {
-            _load = new RailLoad(_supply, _fullVolts, [.. groups.Select(g => new RailBranch(g.Circuit, g.Lowest, box, g.Loads))]);
+            _load = new RailLoad(_supply, _fullVolts, [.. groups.Select(g => new RailBranch(g.Circuit, g.Lowest, box, g.Loads, cancellationToken))]);
             State = Overloaded(_load);
         }
 

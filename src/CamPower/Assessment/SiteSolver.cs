@@ -120,7 +120,7 @@ internal sealed class SiteSolver
     {
         _cancellationToken.ThrowIfCancellationRequested();
         GroupInCondition[][] fed = [.. _groupsOf![load.Box]];
-        return [.. _air.Select((_, c) => new BoxRail(load.Box, [.. fed.Select(g => g[c])], load.AmperesIn(c)))];
+        return [.. _air.Select((_, c) => new BoxRail(load.Box, [.. fed.Select(g => g[c])], load.AmperesIn(c), _cancellationToken))];
     }
 
     private void Assess(GroupInCondition[] inConditions, Dictionary<DistributionBox, BoxRail[]> rails, SortedDictionary<int, DeviceAssessment> assessed, List<ShieldAssessment> shields)
@@ -144,7 +144,7 @@ internal sealed class SiteSolver
         new(box.Supply.Output, _lowest.Of(box), [.. _groupsOf![box].SelectMany(g => g[condition].Group.Feeds).Where(f => ReferenceEquals(f.Box, box)).Select(feed =>
         {
             var circuit = FeedCircuit.WithOwnReturns(feed, _site.Conditions[condition].At.CableCelsius, _air[condition]);
-            return new RailBranch(circuit, _lowest, box, [.. feed.Devices.Select(d => devices[d.SiteIndex].InConditions[condition]).Select(d => d.State == DeviceState.Up ? d.Load : Load.None)]);
+            return new RailBranch(circuit, _lowest, box, [.. feed.Devices.Select(d => devices[d.SiteIndex].InConditions[condition]).Select(d => d.State == DeviceState.Up ? d.Load : Load.None)], CancellationToken.None);
         })]);
 
     private static EnclosureBalance?[] Balances(Site site, BoxLoad[] loads) => [.. site.Conditions.Select((condition, c) => Balance(site, loads, condition, c))];
