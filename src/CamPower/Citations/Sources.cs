@@ -394,6 +394,11 @@ public static class Sources
         "IEC 62368-1, Audio/video, information and communication technology equipment", CitationKind.FromMemory, null,
         "Annex F.3.3, marking of rated voltage: equipment is for the range on its label and no other");
 
+    /// <summary>How long an enclosure takes to warm.</summary>
+    internal static Citation EnclosureWarming { get; } = new(
+        "Common practice, no source", CitationKind.CommonPractice, null,
+        "heat capacity of a box and its supply over what its faces give off: half an hour and more; what is over in 5 min does not warm it");
+
     /// <summary>Emissivity of paint.</summary>
     public static Citation PaintEmissivity { get; } = new(
         "Incropera, DeWitt, Bergman and Lavine, Fundamentals of Heat and Mass Transfer", CitationKind.FromMemory, "6th edition, 2007",
