@@ -39,7 +39,10 @@ internal sealed class BoxRail
         }
 
         _dips = new InrushDips(box, groups, _fullVolts, State != RailState.StaysUp);
-        (StartingCurrent, ReturningCurrent) = (Starting(groups), Returning(groups));
+        StartingCurrent = Starting(groups);
+
+        // What still starts has not run before: after a dip it starts again.
+        ReturningCurrent = groups.Any(g => !g.Condition.On.HasFlag(DrawShares.StartUp)) ? Returning(groups) : default;
     }
 
     /// <summary>What the voltage does.</summary>

@@ -152,9 +152,19 @@ internal sealed class SiteSolver
     // Null where there is no enclosure, or where what one of the boxes loses is not known.
     private static EnclosureBalance? Balance(Site site, BoxLoad[] loads, Condition condition, int index)
     {
-        List<BoxLosses> losses = [.. loads.Select(l => l.LossesIn(index)).OfType<BoxLosses>()];
-        return losses.Count == loads.Length && loads[0].Box.Enclosure is Enclosure enclosure
-            ? EnclosureBalance.Of(enclosure, losses, condition.At, site.AltitudeMeters)
-            : null;
+        if (loads[0].Box.Enclosure is not Enclosure enclosure || LossesIn(index) is not List<BoxLosses> losses) return null;
+
+        // What is over before the enclosure takes it up finds it as warm as that which lasts and loses most in it.
+        if (!condition.WarmsEnclosures && LossesOfWhatLasts() is List<BoxLosses> lasting) losses = lasting;
+        return EnclosureBalance.Of(enclosure, losses, condition.At, site.AltitudeMeters);
+
+        List<BoxLosses>? LossesIn(int c)
+        {
+            List<BoxLosses> known = [.. loads.Select(l => l.LossesIn(c)).OfType<BoxLosses>()];
+            return known.Count == loads.Length ? known : null;
+        }
+
+        List<BoxLosses>? LossesOfWhatLasts() => Enumerable.Range(0, site.Conditions.Count).Where(c => site.Conditions[c].WarmsEnclosures).Select(LossesIn)
+            .OfType<List<BoxLosses>>().OrderByDescending(each => each.Sum(l => l.OwnWatts)).FirstOrDefault();
     }
 }
