@@ -1,6 +1,8 @@
 using System;
+using System.Collections;
 using System.Collections.Generic;
 using System.Linq;
+using System.Reflection;
 using System.Text.RegularExpressions;
 using CamPower.Files.Formats;
 
@@ -30,6 +32,25 @@ public class DocumentedExampleTests
         Assert.All(members, member => Assert.Contains($"`{member}`", Samples.Doc("site-file.md"), StringComparison.Ordinal));
     }
 
+    // Coaxial cables and sources come from the catalogue, by name; the largest current is the breaking capacity of every device.
+    private static readonly string[] SaidOtherwise = ["Cable.coax", "Cable.source", "Joint.source", "ResettableFuse.maximumCurrent"];
+
+    [Fact]
+    public void FullExample_GivesEveryOptionalArgumentOfTheLibrary()
+    {
+        object[] parts = [.. PartsOf(SiteFile.Read(Samples.Full).Site!)];
+        IEnumerable<string> missing =
+            from part in parts
+            where part is not Citation
+            from argument in part.GetType().GetConstructors().SelectMany(c => c.GetParameters())
+            where argument is { HasDefaultValue: true, DefaultValue: null }
+            group (part, argument) by $"{part.GetType().Name}.{argument.Name}" into uses
+            where !uses.Any(use => PropertyOf(use.part, use.argument.Name!) is not null)
+            select uses.Key;
+        Assert.True(parts.OfType<Starting>().Any() && parts.OfType<AcOutput>().Any() && parts.OfType<Fuse>().Any());
+        Assert.Empty(missing.Except(SaidOtherwise));
+    }
+
     [Theory]
     [MemberData(nameof(Tables))]
     public void UnitTable_IsTheOneThatIsRead(string quantity, string[] spellings)
@@ -53,5 +74,18 @@ public class DocumentedExampleTests
         { "sunlight", [.. Quantities.Sunlight.Spellings] },
         { "thermal resistance", [.. Quantities.Insulance.Spellings] },
         { "rise of temperature", [.. Quantities.Rise.Spellings] },
+    };
+
+    private static object? PropertyOf(object part, string argument) =>
+        part.GetType().GetProperty(char.ToUpperInvariant(argument[0]) + argument[1..])?.GetValue(part);
+
+    // A part of the library and all that its public properties hold.
+    private static IEnumerable<object> PartsOf(object? value) => value switch
+    {
+        string => [],
+        IEnumerable items => items.Cast<object?>().SelectMany(PartsOf),
+        not null when value.GetType() is { IsClass: true, Namespace: "CamPower" } type => type.GetProperties(BindingFlags.Public | BindingFlags.Instance)
+            .SelectMany(p => PartsOf(p.GetValue(value))).Prepend(value),
+        _ => [],
     };
 }

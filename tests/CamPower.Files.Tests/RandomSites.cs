@@ -32,7 +32,7 @@ public static class RandomSites
                 DistributionBox box = Pick(boxes);
                 RunOrigin from = runs.Count > 0 && Chance(0.5) ? RunOrigin.Junction(Pick(runs).To) : RunOrigin.Output(box.Name, _random.Next(1, box.Outputs.Count + 1));
                 string? returnAt = from.BoxName is null && Chance(0.3) ? from.JunctionName : null;
-                runs.Add(new SiteRun(from, Name("junction", i), Run(cables), returnAt, Chance(0.4) ? Pick(Laying.LargeBundle, Laying.InCableOrRaceway(_random.Next(1, 60))) : null));
+                runs.Add(new SiteRun(from, Name("junction", i), Run(cables), returnAt, Chance(0.4) ? Lying() : null));
             }
 
             SiteDevice[] devices = runs.Count == 0 ? [] : Many(0, 6, i => new SiteDevice(Name("device", i), Pick(models), Pick(runs).To, Chance(0.1)));
@@ -51,6 +51,9 @@ public static class RandomSites
         }
 
         private ElectricResistance Shield() => ElectricResistance.From(Number(0.01, 50), Pick(ElectricResistanceUnit.Milliohm, ElectricResistanceUnit.Ohm));
+
+        private Laying Lying() => Pick(Laying.LargeBundle, Laying.InCableOrRaceway(_random.Next(1, 60)),
+            Laying.InInsulatedWall(_random.Next(1, 21)), Laying.InConduitOnWall(_random.Next(1, 21)), Laying.OnWall(_random.Next(1, 21)));
 
         private CableRun Run(Cable[] cables)
         {
@@ -131,7 +134,7 @@ public static class RandomSites
         private Starting Starting()
         {
             double volts = Number(3, 20);
-            return new Starting(ElectricPotential.FromVolts(volts), ElectricPotential.FromMillivolts(volts * 1000 * _random.NextDouble()), Pick(Enum.GetValues<SoftStart>()));
+            return new Starting(ElectricPotential.FromVolts(volts), ElectricPotential.FromMillivolts(volts * 1000 * _random.NextDouble()), Pick(Enum.GetValues<SoftStart>()), Chance(0.5) ? Time() : null, Chance(0.5) ? Time() : null);
         }
 
         private VoltageRange Range()
@@ -178,7 +181,7 @@ public static class RandomSites
 
         private TerminalRange Terminals() => new(WireSize.Awg(_random.Next(20, 40)), Chance(0.5) ? WireSize.SquareMillimeters(Number(2, 6)) : WireSize.Awg(_random.Next(-3, 19)));
 
-        private PowerLimitClass? Claimed() => _random.Next(3) switch { 0 => null, 1 => PowerLimitClass.LimitedPowerSource, _ => PowerLimitClass.Class2 };
+        private PowerLimitClass? Claimed() => Chance(0.3) ? null : Pick(Enum.GetValues<PowerLimitClass>());
 
         private ProtectiveDevice? Protection(string name) => _random.Next(6) switch
         {
@@ -225,8 +228,8 @@ public static class RandomSites
             ElectricPotential? setPoint = trim is not null && Chance(0.6) ? Pick(trim.Lowest, ElectricPotential.FromVolts(trim.Lowest.Volts * 1.1)) : null;
             SupplyOutput output = Chance(0.7)
                 ? new DcOutput(nominal, Amperes(0.5, 30), Ratio.FromPercent(Number(0, 50)), trim, setPoint, Chance(0.3) ? Ratio.FromPercent(Number(0, 10)) : null,
-                    Chance(0.3) ? Ohms() : null, Overload(), Chance(0.3) ? Capacitance() : null, Chance(0.3) ? Power.From(Number(1, 900), Pick(PowerUnit.Watt, PowerUnit.Kilowatt)) : null)
-                : new AcOutput(nominal, Amperes(0.5, 30), Ratio.FromPercent(Number(0, 50)), Chance(0.3) ? Ohms() : null, Overload());
+                    Chance(0.3) ? Ohms() : null, Overload(), Chance(0.3) ? Capacitance() : null, Chance(0.3) ? Power.From(Number(1, 900), Pick(PowerUnit.Watt, PowerUnit.Kilowatt)) : null, Chance(0.3) ? Time() : null)
+                : new AcOutput(nominal, Amperes(0.5, 30), Ratio.FromPercent(Number(0, 50)), Chance(0.3) ? Ohms() : null, Overload(), Chance(0.3) ? Time() : null);
             return new Supply(Name("supply", 0), output, Derating(), Maybe(Inlet));
         }
 

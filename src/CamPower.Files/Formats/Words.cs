@@ -51,7 +51,9 @@ internal static class Words
         "an overload behaviour", ("unlimited", OverloadBehaviour.Unlimited));
 
     internal static WordFormat<PowerLimitClass> PowerLimit { get; } = new("a power-limit class",
-        ("limited power source", PowerLimitClass.LimitedPowerSource), ("Class 2", PowerLimitClass.Class2));
+        ("limited power source", PowerLimitClass.LimitedPowerSource),
+        ("limited power source (IEC 60950-1)", PowerLimitClass.LimitedPowerSourceIec60950),
+        ("limited power source (IEC 62368-1)", PowerLimitClass.LimitedPowerSourceIec62368), ("Class 2", PowerLimitClass.Class2));
 
     internal static WordFormat<AmbientCurve> Thermal { get; } = new(
         "an ambient curve", ("generic resettable", AmbientCurve.GenericResettable));

@@ -51,7 +51,9 @@ internal static class DeviceFormats
         var dropOut = o.Required("dropOut", "Falling terminal voltage at which it stops.", Quantities.Voltage, s => s.DropOut)
             .Else(StandIn.LowVoltage);
         var softStart = o.Required("softStart", "Whether the draw ramps up.", Words.SoftStart, s => s.SoftStart);
-        return at => new Starting(turnOn[at], dropOut[at], softStart[at]);
+        var delay = o.Optional("delay", "How long it waits after power comes before it draws.", Quantities.Duration, s => s.Delay);
+        var holdUp = o.Optional("holdUp", "How long it runs on without power.", Quantities.Duration, s => s.HoldUp);
+        return at => new Starting(turnOn[at], dropOut[at], softStart[at], delay[at], holdUp[at]);
     });
 
     private static readonly ObjectFormat<Connector> Connector = new(o =>

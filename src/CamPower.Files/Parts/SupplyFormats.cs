@@ -55,6 +55,8 @@ internal static class SupplyFormats
         var overload = o.Optional("overload", "What it does in overload.", Overload, s => s.Output.Overload);
         var capacitance = o.Optional("capacitance", "Capacitance across the terminals of a DC output.", Quantities.Capacitance,
             s => Dc(s)?.Capacitance);
+        var rise = o.Optional("rise", "How long it takes from nothing to its voltage when it is switched on.", Quantities.Duration,
+            s => s.Output.Rise);
         var inlet = o.Optional("inlet", "The side that takes power in.", Inlet, s => s.Inlet);
         (Member Member, string Message)[] ofDcAlone =
         [
@@ -68,9 +70,10 @@ internal static class SupplyFormats
             foreach ((Member member, string message) in ofDcAlone.Where(m => isAc && m.Member.IsGiven(at))) at[member].FaultOnce(message);
             bool isTrimSound = !at[trim].IsFaulty;
             SupplyOutput made = isAc
-                ? new AcOutput(nominal[at], ratedCurrent[at], tolerance[at], resistance[at], overload[at])
+                ? new AcOutput(nominal[at], ratedCurrent[at], tolerance[at], resistance[at], overload[at], rise[at])
                 : new DcOutput(nominal[at], ratedCurrent[at], tolerance[at], isTrimSound ? trim[at] : null,
-                    isTrimSound ? setPoint[at] : null, ripple[at], resistance[at], overload[at], capacitance[at], ratedPower[at]);
+                    isTrimSound ? setPoint[at] : null, ripple[at], resistance[at], overload[at], capacitance[at], ratedPower[at],
+                    rise[at]);
             return new Supply(name[at], made, derating[at], inlet[at]);
         };
     });
