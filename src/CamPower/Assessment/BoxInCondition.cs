@@ -42,6 +42,7 @@ public sealed class BoxInCondition
         Rail = rail?.State ?? RailState.StaysUp;
         RailVolts = rail?.Volts ?? box.Supply.Output.LowestVolts;
         StartingCurrent = rail?.StartingCurrent ?? default;
+        StartingInrush = rail?.StartingInrush ?? default;
         ReturningCurrent = rail?.ReturningCurrent ?? default;
         _outputsAsItFalls = new Lazy<RailLoad>(outputsAsItFalls);
     }
@@ -129,6 +130,9 @@ public sealed class BoxInCondition
     /// <summary>What the devices draw that a dip of the voltage has not put off, from their drop-out voltages, against what the supply gives there.</summary>
     /// <remarks>They draw at once; the others restart, which <see cref="StartingCurrent"/> judges. A judgment of nothing where no limit is declared, or no drop-out voltage.</remarks>
     public Judgment ReturningCurrent { get; }
+
+    /// <summary>What the inputs of its devices take together as they charge, against the limit of a supply that pulses or shuts down before they have.</summary>
+    internal Judgment StartingInrush { get; }
 
     internal double RailVolts { get; }
 

@@ -40,6 +40,7 @@ internal sealed class BoxRail
 
         _dips = new InrushDips(box, groups, _fullVolts, State != RailState.StaysUp);
         StartingCurrent = Starting(groups);
+        StartingInrush = Charging(groups);
 
         // What still starts has not run before: after a dip it starts again.
         ReturningCurrent = groups.Any(g => !g.Condition.On.HasFlag(DrawShares.StartUp)) ? Returning(groups) : default;
@@ -53,6 +54,9 @@ internal sealed class BoxRail
 
     /// <summary>What its devices take as it comes up, against what the supply gives there.</summary>
     internal Judgment StartingCurrent { get; }
+
+    /// <summary>What the inputs of its devices take together as they charge, against the limit above which the supply is off before they have.</summary>
+    internal Judgment StartingInrush { get; }
 
     /// <summary>What those take that a dip has not put off, against what the supply gives there.</summary>
     internal Judgment ReturningCurrent { get; }
@@ -109,6 +113,25 @@ internal sealed class BoxRail
     // As the rail comes up each device begins to draw at its turn-on voltage, unless it waits until the rail has risen.
     private Judgment Starting(IReadOnlyList<GroupInCondition> groups) => WorstOf(groups, s => s.TurnOnVolts,
         (s, v) => s.TurnOnVolts <= v && !Waits(s), s => _supply.RiseSeconds is null || s.DelaySeconds is null, "how long its devices wait before they start, and how long the supply takes to rise");
+
+    // A supply that holds or folds back only takes longer. An electronic limit is taken to hold the least that it may; a rail that rises draws the charge out.
+    private Judgment Charging(IReadOnlyList<GroupInCondition> groups)
+    {
+        if (_supply.Overload?.Pulse is not Duration pulse) return default;
+        OutputFeed[] feeds = [.. groups.SelectMany(g => g.Group.Feeds).Where(f => ReferenceEquals(f.Box, _box) && InrushesOf(f).Length > 0)];
+        if (feeds.Length == 0) return default;
+        if (_supply.RiseSeconds is not double rise) return Judgment.Unknown("how long the supply takes to rise");
+        double amperes = feeds.Sum(f => Math.Min(InrushesOf(f).Sum(i => Math.Min(i.PeakAmperes, ChargeOf(i) / rise)), HeldBy(f.Output.Protection)));
+        return feeds.Sum(f => InrushesOf(f).Sum(ChargeOf)) > amperes * pulse.Seconds
+            ? Judgment.AtMost(amperes, _supply.Overload.LimitAmperes, _supply.Overload.LimitAmperes, a => ElectricCurrent.FromAmperes(a))
+            : default;
+    }
+
+    private static Inrush[] InrushesOf(OutputFeed feed) => [.. feed.Devices.Where(d => d.Accepted is not null).Select(d => d.Device.Model.Inrush).OfType<Inrush>()];
+
+    private static double ChargeOf(Inrush inrush) => inrush.AmpereSquaredSeconds / inrush.PeakAmperes;
+
+    private static double HeldBy(ProtectiveDevice? device) => device is ElectronicLimit ? device.CarriedAmperes(1) : double.PositiveInfinity;
 
     private Judgment Returning(IReadOnlyList<GroupInCondition> groups) =>
         WorstOf(groups, s => s.DropOutVolts, (s, v) => s.DropOutVolts <= v, _ => false, string.Empty);

@@ -42,7 +42,7 @@ public sealed class HumOnVideoShieldRule : Rule
             if (worst.MainsVolts is not double volts || !Limits.IsAbove(volts, _volts)) continue;
             yield return Find(new Subject(SubjectKind.Device, shield.Link.Device),
                 Invariant($"The {shield.Link} has {volts * 1000:0.0} mV at mains frequency in \"{worst.Condition}\"; policy maximum {_volts * 1000:0.0} mV."),
-                worst.MainsFrequencyVoltage, Limit, worst.Condition);
+                ElectricPotential.FromVolts(volts).ToUnit(((ElectricPotential)Limit!).Unit), Limit, worst.Condition);
         }
     }
 }

@@ -18,6 +18,7 @@ internal sealed class StartBeyondSupplyLimitRule() : Rule("start-beyond-supply-l
     public override IEnumerable<Finding> Check(Evidence evidence) => Require.NotNull(evidence, nameof(evidence)).Assessment.Boxes.SelectMany(box =>
     {
         List<Finding> starting = [.. Of(box, c => c.StartingCurrent, "as they start", severity: null)];
+        if (starting.Count == 0) starting = [.. Of(box, c => c.StartingInrush, "as their inputs charge", severity: null)];
         return starting.Count > 0 ? starting : Of(box, c => c.ReturningCurrent, "after a dip", Severity.Caution);
     });
 

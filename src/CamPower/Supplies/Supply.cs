@@ -46,12 +46,9 @@ public sealed class Supply
     /// <param name="lineVoltage">Voltage at the inlet, from 1 nV to 1 MV; null for the nominal one, at which nothing is derated. [V]</param>
     /// <param name="altitude">Height above the sea, from -500 m to 9000 m; null for sea level. [m]</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    /// <remarks>Set above its nominal voltage it may deliver less: its rated power. It is not rated to run outside the curves of its <see cref="Derating"/> and outside the voltage that its <see cref="Inlet"/> accepts.</remarks>
-    public ElectricCurrent DeratedCurrentAt(Temperature ambient, ElectricPotential? lineVoltage = null, Length? altitude = null)
-    {
-        double share = Derating.ShareAt(ambient, lineVoltage, altitude).DecimalFractions;
-        return ElectricCurrent.FromAmperes(Accepts(lineVoltage?.Volts) ? Output.SetAmperes * share : 0);
-    }
+    /// <remarks>Set above its nominal voltage it may deliver less: its rated power; and never more than the limit of its <see cref="SupplyOutput.Overload"/>, whatever it is rated for. It is not rated to run outside the curves of its <see cref="Derating"/> and outside the voltage that its <see cref="Inlet"/> accepts.</remarks>
+    public ElectricCurrent DeratedCurrentAt(Temperature ambient, ElectricPotential? lineVoltage = null, Length? altitude = null) =>
+        ElectricCurrent.FromAmperes(Delivered(Derating.ShareAt(ambient, lineVoltage, altitude).DecimalFractions, lineVoltage?.Volts));
 
     /// <summary>The same supply, set to another voltage.</summary>
     /// <param name="setPoint">The voltage that it is adjusted to, inside the trim range of its output. [V]</param>
@@ -67,11 +64,14 @@ public sealed class Supply
 
     /// <inheritdoc cref="DeratedCurrentAt"/>
     internal double DeratedAmperesAt(double celsius, double? lineVolts, double altitudeMeters) =>
-        Accepts(lineVolts) ? Output.SetAmperes * Derating.ShareAt(celsius, lineVolts, altitudeMeters) : 0;
+        Delivered(Derating.ShareAt(celsius, lineVolts, altitudeMeters), lineVolts);
 
     /// <summary>The most that it may deliver in air of a temperature or any warmer. [A]</summary>
     internal double MostAmperesFrom(double celsius, double? lineVolts, double altitudeMeters) =>
-        Accepts(lineVolts) ? Output.SetAmperes * Derating.LargestShareFrom(celsius, lineVolts, altitudeMeters) : 0;
+        Delivered(Derating.LargestShareFrom(celsius, lineVolts, altitudeMeters), lineVolts);
+
+    private double Delivered(double share, double? lineVolts) =>
+        Accepts(lineVolts) ? Math.Min(Output.SetAmperes * share, Output.Overload?.LimitAmperes ?? double.PositiveInfinity) : 0;
 
     private bool Accepts(double? lineVolts) => lineVolts is not double volts || Inlet?.Voltage?.Contains(volts) != false;
 

@@ -47,6 +47,8 @@ internal sealed record Drop
 
     internal SoftStart SoftStart { get; init; } = SoftStart.Yes;
 
+    internal double? DelaySeconds { get; init; }
+
     internal Connector? Plug { get; init; }
 
     internal Inrush? Inrush { get; init; } = new(ElectricCurrent.FromAmperes(1.2), JouleIntegral.FromAmpereSquaredSeconds(0.003));
@@ -76,7 +78,8 @@ internal sealed record Drop
         Range(Accepts), Range(AcceptsAc), Starting(), Plug, Inrush), Place, LeadsReversed);
 
     private Starting? Starting() => Starts is { } starts
-        ? new Starting(ElectricPotential.FromVolts(starts.TurnOn), ElectricPotential.FromVolts(starts.DropOut), SoftStart)
+        ? new Starting(ElectricPotential.FromVolts(starts.TurnOn), ElectricPotential.FromVolts(starts.DropOut), SoftStart,
+            delay: DelaySeconds is double delay ? Duration.FromSeconds(delay) : null)
         : null;
 
     private static VoltageRange? Range((double Lowest, double Highest)? volts) => volts is { } range

@@ -19,9 +19,11 @@ internal static class InrushCases
             Star(1).EachDrop(d => d with { Inrush = new Inrush(ElectricCurrent.FromAmperes(3), Duration.FromMilliseconds(200)) }))
             .Failure("nuisance-trip", "box output 1"),
         new VerdictCase("inrush of all that shuts the supply down",
-            "8 x 5 A for 10 ms are 40 A; the supply is off within 5 ms above 11 A: nothing ever starts.",
-            Star(8).WithBox(b => b with { Overload = Parts.ShutsDown(11, milliseconds: 5), OutputLimit = 2 })
+            "8 x 5 A for 10 ms are 0.4 C, of which the limits of 2.5 A pass 8 x 2.25 A at the least: 18 A for 22 ms; the supply, up in 1 ms, is off "
+                + "within 5 ms above 11 A: nothing ever starts.",
+            Star(8).WithBox(b => b with { Overload = Parts.ShutsDown(11, milliseconds: 5), RiseMilliseconds = 1, OutputLimit = 2,
+                Protection = Parts.Electronic(2.5) })
                 .EachDrop(d => d with { Inrush = new Inrush(ElectricCurrent.FromAmperes(5), Duration.FromMilliseconds(10)) }))
-            .Failure("*", "*"),
+            .Failure("start-beyond-supply-limit", "box", 18, 11),
     ];
 }

@@ -27,7 +27,7 @@ internal static class LoadCases
         new VerdictCase("supply whose limit is below its rating, asked for 8.8 A",
             "8 x 1.1 A = 8.8 A; rated 12 A, held at 8 A by declaration: it sags, whatever is printed on it.",
             Star(8).WithBox(b => b with { Rated = 12, Overload = Parts.Holds(8) }).EachDrop(d => d.Drawing(1.1) with { Meters = 8 }))
-                .Failure("*", "box"),
+                .Failure("supply-above-derated-rating", "box", 8.8, 8),
         new VerdictCase("supply of which nobody says what overload does, asked for 100 W",
             "8.9 A of 5 A: overloaded, whatever it does then.",
             Hundred(null)).Failure("supply-above-derated-rating", "box"),

@@ -22,6 +22,8 @@ internal sealed record PowerBox
 
     internal OverloadBehaviour? Overload { get; init; } = OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(11));
 
+    internal double? RiseMilliseconds { get; init; }
+
     internal double? SourceOhms { get; init; } = 0.01;
 
     internal double? Microfarads { get; init; } = 2200;
@@ -71,7 +73,8 @@ internal sealed record PowerBox
         setPoint: SetTo is double set ? V(set) : null,
         ripple: RipplePercent is double ripple ? Ratio.FromPercent(ripple) : null,
         sourceResistance: Resistance(), overload: Overload,
-        capacitance: Microfarads is double micro ? ElectricCapacitance.FromMicrofarads(micro) : null);
+        capacitance: Microfarads is double micro ? ElectricCapacitance.FromMicrofarads(micro) : null,
+        rise: RiseMilliseconds is double rise ? Duration.FromMilliseconds(rise) : null);
 
     private AcOutput Ac() =>
         new(V(Volts), ElectricCurrent.FromAmperes(Rated), Ratio.FromPercent(TolerancePercent), Resistance(), Overload);
