@@ -156,7 +156,7 @@ public partial class SiteReportTests
         HashSet<string> firstCells = [.. page.Descendants(Html + "th").Select(c => c.Value)];
         Assert.All(report.Assessment.Devices, d => Assert.Contains(PlainText.Of(d.Device.Name), firstCells));
         Assert.All(report.Findings, f => Assert.Contains(PlainText.Of(f.Message), plain, StringComparison.Ordinal));
-        Assert.Equal(report.Findings.Select(f => f.Rule).Distinct().Count(), page.Descendants(Html + "h3").Count());
+        Assert.Equal(report.Findings.Select(f => (f.Severity, f.Rule, f.Remedy)).Distinct().Count(), page.Descendants(Html + "h3").Count());
     }
 
     [Theory]

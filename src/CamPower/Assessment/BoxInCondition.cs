@@ -62,10 +62,10 @@ public sealed class BoxInCondition
     /// <summary>Whether it is at least so warm inside: the supply, or another one in its cabinet, is loaded beyond the end of its declared efficiency, and counts with what it loses there.</summary>
     public bool IsInsideAtLeast => Losses?.IsAtLeast == true;
 
-    /// <summary>How warm the enclosure gets; null where the box declares none, or where the losses are not known.</summary>
+    /// <summary>How warm the enclosure gets, in a condition that is stated to be shorter than 5 min by what the lasting ones lose in it; null where the box declares none, or where the losses are not known.</summary>
     public HeatedEnclosure? Heat { get; }
 
-    /// <summary>What is lost in the enclosure; null where the box declares none, or where the efficiency of a supply in it is not declared.</summary>
+    /// <summary>What is lost in the enclosure and warms it; null where the box declares none, or where the efficiency of a supply in it is not declared.</summary>
     public BoxLosses? Losses { get; }
 
     /// <summary>What the supply may deliver at the temperature inside, the inlet voltage of the condition and the altitude of the site; 0 where it is not rated to run. [A]</summary>
@@ -77,7 +77,8 @@ public sealed class BoxInCondition
 
     /// <summary>The total against the derated rating: unknown where it is kept only because the warmth of the air inside is not known.</summary>
     /// <param name="headroom">The share of the rating that a policy allows, above 0 and at most 1; 1 for all of it. [1]</param>
-    /// <remarks>Where the temperature inside was calculated the margin is no less than what the rating loses if the rise is a quarter larger.</remarks>
+    /// <remarks>Where the temperature inside was calculated the margin is no less than what the rating loses if the rise is a quarter larger. A condition that
+    /// is stated to be shorter than 3 h may have all of the rating: headroom is for what lasts.</remarks>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="headroom"/> is outside its range.</exception>
     /// <example>
     /// <code>
@@ -87,7 +88,7 @@ public sealed class BoxInCondition
     public Judgment Load(Ratio headroom)
     {
         double share = Require.Positive(Require.Within(headroom.DecimalFractions, 0, 1, nameof(headroom), ""), nameof(headroom), "");
-        double allowed = Amperes > 0 ? Math.Min(DeratedAmperes * share, _hotterAmperes) : DeratedAmperes;
+        double policy = Condition.IsContinuous ? DeratedAmperes * share : DeratedAmperes, allowed = Amperes > 0 ? Math.Min(policy, _hotterAmperes) : DeratedAmperes;
         return IfKnown(Judgment.AtMost(Amperes, DeratedAmperes, allowed, a => ElectricCurrent.FromAmperes(a)));
     }
 

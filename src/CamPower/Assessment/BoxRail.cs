@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using System.Threading;
 using CamPower.Sites;
 using CamPower.Supplies;
 using UnitsNet;
@@ -22,7 +23,8 @@ internal sealed class BoxRail
     /// <param name="box">The box.</param>
     /// <param name="groups">The groups that it feeds, with everything on.</param>
     /// <param name="amperes">What its outputs take together, as many motors moving as may. [A]</param>
-    internal BoxRail(DistributionBox box, IReadOnlyList<GroupInCondition> groups, double amperes)
+    /// <param name="cancellationToken">Breaks it off.</param>
+    internal BoxRail(DistributionBox box, IReadOnlyList<GroupInCondition> groups, double amperes, CancellationToken cancellationToken)
     {
         _box = box;
         _supply = box.Supply.Output;
@@ -32,12 +34,15 @@ internal sealed class BoxRail
         State = RailState.StaysUp;
         if (Limits.IsAbove(amperes, RailBalance.LimitOf(_supply)))
         {
-            _load = new RailLoad(_supply, _fullVolts, [.. groups.Select(g => new RailBranch(g.Circuit, g.Lowest, box, g.Loads))]);
+            _load = new RailLoad(_supply, _fullVolts, [.. groups.Select(g => new RailBranch(g.Circuit, g.Lowest, box, g.Loads, cancellationToken))]);
             State = Overloaded(_load);
         }
 
         _dips = new InrushDips(box, groups, _fullVolts, State != RailState.StaysUp);
-        (StartingCurrent, ReturningCurrent) = (Starting(groups), Returning(groups));
+        StartingCurrent = Starting(groups);
+
+        // What still starts has not run before: after a dip it starts again.
+        ReturningCurrent = groups.Any(g => !g.Condition.On.HasFlag(DrawShares.StartUp)) ? Returning(groups) : default;
     }
 
     /// <summary>What the voltage does.</summary>

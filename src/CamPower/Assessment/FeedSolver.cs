@@ -22,9 +22,8 @@ internal static class FeedSolver
         {
             cancellationToken.ThrowIfCancellationRequested();
             unloaded[i] = circuit.UnloadedVolts(i, rail, loads);
-            int device = i;
             verdicts[i] = startings[i] is Starting starting
-                ? StartKernel.Judge(unloaded[i], solved[i], starting, () => circuit.CanClimbFrom(starting.TurnOnVolts, device, rail, loads))
+                ? StartKernel.Judge(unloaded[i], solved[i], starting, StartKernel.NeedsNoClimb(solved[i], starting) || circuit.CanClimbFrom(starting.TurnOnVolts, i, rail, loads))
                 : StartVerdict.Unknown;
         }
 

@@ -140,7 +140,7 @@ internal sealed class OnOffSequence
 
         // A device whose stable voltage lies under its turn-on voltage sinks to it and stays there.
         double settled = starting.SoftStart == SoftStart.Yes ? 0 : _circuit.VoltsWith(device, _loads[device], _rail, others);
-        bool climbs = StartKernel.Climbs(settled, starting, () => _circuit.CanClimbFrom(starting.TurnOnVolts, device, _rail, others));
+        bool climbs = StartKernel.NeedsNoClimb(settled, starting) || _circuit.CanClimbFrom(starting.TurnOnVolts, device, _rail, others);
         _failsToClimb[device] |= !climbs;
         return climbs;
     }

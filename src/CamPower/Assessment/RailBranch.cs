@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using System.Threading;
 using CamPower.Circuits;
 using CamPower.Sites;
 
@@ -22,13 +23,16 @@ internal sealed class RailBranch
     private readonly Load[] _loads;
     private readonly int[] _devices;
     private readonly Lazy<List<Stage>> _stages;
+    private readonly CancellationToken _cancellationToken;
 
     /// <param name="circuit">The circuit.</param>
     /// <param name="rail">What feeds it while nothing is overloaded.</param>
     /// <param name="box">The box whose voltage falls.</param>
     /// <param name="loads">What its devices take.</param>
-    internal RailBranch(FeedCircuit circuit, RailVolts rail, DistributionBox box, Load[] loads)
+    /// <param name="cancellationToken">Breaks it off.</param>
+    internal RailBranch(FeedCircuit circuit, RailVolts rail, DistributionBox box, Load[] loads, CancellationToken cancellationToken)
     {
+        _cancellationToken = cancellationToken;
         _circuit = circuit;
         _rail = rail;
         _box = box;
@@ -119,6 +123,7 @@ internal sealed class RailBranch
 
     private bool IsHeldAt(double volts, Load[] on)
     {
+        _cancellationToken.ThrowIfCancellationRequested();
         var deviceVolts = new double[on.Length];
         return TrySolve(volts, on, deviceVolts) && !Array.Exists(_devices, i => IsUnder(i, deviceVolts[i], on));
     }

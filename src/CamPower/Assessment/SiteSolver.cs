@@ -120,7 +120,7 @@ internal sealed class SiteSolver
     {
         _cancellationToken.ThrowIfCancellationRequested();
         GroupInCondition[][] fed = [.. _groupsOf![load.Box]];
-        return [.. _air.Select((_, c) => new BoxRail(load.Box, [.. fed.Select(g => g[c])], load.AmperesIn(c)))];
+        return [.. _air.Select((_, c) => new BoxRail(load.Box, [.. fed.Select(g => g[c])], load.AmperesIn(c), _cancellationToken))];
     }
 
     private void Assess(GroupInCondition[] inConditions, Dictionary<DistributionBox, BoxRail[]> rails, SortedDictionary<int, DeviceAssessment> assessed, List<ShieldAssessment> shields)
@@ -144,7 +144,7 @@ internal sealed class SiteSolver
         new(box.Supply.Output, _lowest.Of(box), [.. _groupsOf![box].SelectMany(g => g[condition].Group.Feeds).Where(f => ReferenceEquals(f.Box, box)).Select(feed =>
         {
             var circuit = FeedCircuit.WithOwnReturns(feed, _site.Conditions[condition].At.CableCelsius, _air[condition]);
-            return new RailBranch(circuit, _lowest, box, [.. feed.Devices.Select(d => devices[d.SiteIndex].InConditions[condition]).Select(d => d.State == DeviceState.Up ? d.Load : Load.None)]);
+            return new RailBranch(circuit, _lowest, box, [.. feed.Devices.Select(d => devices[d.SiteIndex].InConditions[condition]).Select(d => d.State == DeviceState.Up ? d.Load : Load.None)], CancellationToken.None);
         })]);
 
     private static EnclosureBalance?[] Balances(Site site, BoxLoad[] loads) => [.. site.Conditions.Select((condition, c) => Balance(site, loads, condition, c))];
@@ -152,9 +152,19 @@ internal sealed class SiteSolver
     // Null where there is no enclosure, or where what one of the boxes loses is not known.
     private static EnclosureBalance? Balance(Site site, BoxLoad[] loads, Condition condition, int index)
     {
-        List<BoxLosses> losses = [.. loads.Select(l => l.LossesIn(index)).OfType<BoxLosses>()];
-        return losses.Count == loads.Length && loads[0].Box.Enclosure is Enclosure enclosure
-            ? EnclosureBalance.Of(enclosure, losses, condition.At, site.AltitudeMeters)
-            : null;
+        if (loads[0].Box.Enclosure is not Enclosure enclosure || LossesIn(index) is not List<BoxLosses> losses) return null;
+
+        // What is over before the enclosure takes it up finds it as warm as that which lasts and loses most in it.
+        if (!condition.WarmsEnclosures && LossesOfWhatLasts() is List<BoxLosses> lasting) losses = lasting;
+        return EnclosureBalance.Of(enclosure, losses, condition.At, site.AltitudeMeters);
+
+        List<BoxLosses>? LossesIn(int c)
+        {
+            List<BoxLosses> known = [.. loads.Select(l => l.LossesIn(c)).OfType<BoxLosses>()];
+            return known.Count == loads.Length ? known : null;
+        }
+
+        List<BoxLosses>? LossesOfWhatLasts() => Enumerable.Range(0, site.Conditions.Count).Where(c => site.Conditions[c].WarmsEnclosures).Select(LossesIn)
+            .OfType<List<BoxLosses>>().OrderByDescending(each => each.Sum(l => l.OwnWatts)).FirstOrDefault();
     }
 }

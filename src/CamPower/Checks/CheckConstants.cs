@@ -50,5 +50,5 @@ public static class CheckConstants
     public static CitedValue HotSpot { get; } = new("Power in a poor contact that is a hot spot and no more, at most", 100, "W", Sources.HotSpotPolicy);
 
     /// <summary>From when on a load is continuous. [h]</summary>
-    public static CitedValue ContinuousFrom { get; } = new("Shortest continuous load", 3, "h", Sources.NecContinuousLoad);
+    public static CitedValue ContinuousFrom { get; } = new("Shortest continuous load", Condition.ContinuousFromHours, "h", Sources.NecContinuousLoad);
 }

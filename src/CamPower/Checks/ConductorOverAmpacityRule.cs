@@ -12,7 +12,8 @@ namespace CamPower.Checks;
 /// <remarks>
 /// An insulation that is not stated counts as one of 60 °C. Where the way a run lies is not stated, one of gauge sizes counts as alone in a cable or
 /// raceway; of metric sizes the most favorable installation method decides on danger, and the least favorable one alone gives a caution.
-/// Copper from 18 AWG to 10 AWG is held to its continuous load too (<see cref="SmallConductors"/>), except behind an output of Class 2. Of sizes larger
+/// Copper and aluminium from 18 AWG to 10 AWG are held to their continuous load too (<see cref="SmallConductors"/>), except behind an output of Class 2;
+/// in a condition that is stated to be shorter than 3 h to what protects them at most. Of sizes larger
 /// than the laying covers (<see cref="Laying.Covers"/>) nothing is said here; smaller ones are held to the smallest that it covers.
 /// <see cref="ValueOutsideValidatedRangeRule"/> names both. The local code is the last word.
 /// </remarks>
@@ -59,15 +60,15 @@ public sealed class ConductorOverAmpacityRule() : Rule("conductor-over-ampacity"
     private static Overload? WorstIn(Conductor conductor, bool isReturn, RunTrial trial, ConductorCapacity? known)
     {
         if (known is not ConductorCapacity capacity) return null;
-        double continuous = (trial.IsCapped ? SmallConductors.ContinuousAmperes(conductor) : null) ?? double.PositiveInfinity;
+        double? continuous = trial.IsCapped ? SmallConductors.ContinuousAmperes(conductor) : null, brief = continuous is null ? null : SmallConductors.ProtectionAmperes(conductor);
         Overload? worst = null;
         for (int c = 0; c < trial.Conditions.Count; c++)
         {
             double amperes = trial.Currents.Amperes(trial.Index, isReturn, c), air = trial.Conditions[c].At.CableCelsius, ampacity = capacity.AmperesIn(air);
-            bool isLoad = continuous < ampacity;
-            double limit = isLoad ? continuous : ampacity;
+            bool lasts = trial.Conditions[c].IsContinuous;
+            double load = (lasts ? continuous : brief) ?? double.PositiveInfinity, limit = Math.Min(load, ampacity);
             if (!Limits.IsAbove(amperes, limit) || worst?.Excess >= amperes - limit) continue;
-            worst = new Overload(conductor, trial.Conditions[c], amperes, limit, isLoad ? "continuous load of its size" : capacity.Basis(air));
+            worst = new Overload(conductor, trial.Conditions[c], amperes, limit, load < ampacity ? lasts ? "continuous load of its size" : "largest load of its size" : capacity.Basis(air));
         }
 
         return worst;

@@ -50,5 +50,5 @@ public sealed class FuseContinuousShareRule : Rule
     // A current above the rating is another rule's.
     private static bool IsContinuous(ProtectionInCondition condition) => condition.ShareOfRating is not null && !condition.MayTrip
         && !condition.Condition.On.HasFlag(DrawShares.StartUp)
-        && !(condition.Condition.Duration is Duration lasts && lasts.Hours < CheckConstants.ContinuousFrom.Value);
+        && condition.Condition.IsContinuous;
 }

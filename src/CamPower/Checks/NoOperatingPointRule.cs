@@ -12,7 +12,10 @@ public sealed class NoOperatingPointRule() : Rule("no-operating-point", Severity
 {
     /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence) => Require.NotNull(evidence, nameof(evidence)).Assessment.Devices
-        .SelectMany(device => Worst(device.InConditions.Where(c => c.State != DeviceState.WrongCurrent && c.SolvedVoltage is null).Select(Found)));
+        .SelectMany(device => Worst(device.InConditions.Where(c => c.State != DeviceState.WrongCurrent && c.SolvedVoltage is null).OrderBy(SpareWatts).Select(Found)));
+
+    // What is left over once it has what it asks for: negative. A run that carries it at no power beside the others has nothing for it.
+    private static double SpareWatts(DeviceInCondition device) => (double)((device.MostPower ?? Power.Zero) - device.Load.PowerShare).Watts;
 
     private Finding Found(DeviceInCondition without) => Find(Subject.Of(without.Device), Message(without), without.MostPower is null ? null : without.Load.PowerShare,
         without.MostPower, without.Condition);

@@ -63,6 +63,7 @@ public sealed class RuleSet
         new BoxTooHotRule(),
         new BoxTemperatureUnknownRule(),
         new FaultsUnknownRule(),
+        new OutletVoltageRule(),
         new OutletOverloadedRule(),
         new SupplyAboveDeratedRatingRule(),
         new SplitAdapterRule(),

@@ -12,7 +12,7 @@ public sealed class SupplyAboveDeratedRatingRule() : Rule("supply-above-derated-
     Sources.GenericDerating)
 {
     /// <inheritdoc/>
-    public override IReadOnlyList<string> StandsBackInConditionsOf => ["box-too-hot", "split-adapter-beyond-rating"];
+    public override IReadOnlyList<string> StandsBackInConditionsOf => ["outlet-voltage-outside-supply-range", "box-too-hot", "split-adapter-beyond-rating"];
 
     /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence)

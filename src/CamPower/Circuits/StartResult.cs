@@ -19,8 +19,10 @@ public readonly struct StartResult : IEquatable<StartResult>
     {
         AtStart = atStart;
         _starting = starting;
-        Verdict = StartKernel.Judge(atStart.SourceVolts, atStart.SolvedVolts, starting,
-            () => starting.TurnOnVolts >= RunKernel.UnstableVolts(atStart.SourceVolts, atStart.Ohms, atStart.Load, atStart.SolvedVolts));
+        double settled = atStart.SolvedVolts;
+        bool climbs = StartKernel.NeedsNoClimb(settled, starting)
+            || (settled > RunKernel.NoOperatingPoint && starting.TurnOnVolts >= RunKernel.UnstableVolts(atStart.SourceVolts, atStart.Ohms, atStart.Load, settled));
+        Verdict = StartKernel.Judge(atStart.SourceVolts, settled, starting, climbs);
     }
 
     /// <summary>Whether it starts, and if not, why.</summary>

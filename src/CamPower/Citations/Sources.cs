@@ -389,6 +389,16 @@ public static class Sources
         "NEC (NFPA 70)", CitationKind.Standard, null,
         "Table 210.21(B)(2): 12 A on 15 A (seen in texts quoting it), 16 A on 20 A and 24 A on 30 A (from memory): 80 %, as 210.20(A) has it for continuous loads");
 
+    /// <summary>Which line voltage a supply is for.</summary>
+    public static Citation SupplyInletVoltage { get; } = new(
+        "IEC 62368-1, Audio/video, information and communication technology equipment", CitationKind.FromMemory, null,
+        "Annex F.3.3, marking of rated voltage: equipment is for the range on its label and no other");
+
+    /// <summary>How long an enclosure takes to warm.</summary>
+    internal static Citation EnclosureWarming { get; } = new(
+        "Common practice, no source", CitationKind.CommonPractice, null,
+        "heat capacity of a box and its supply over what its faces give off: half an hour and more; what is over in 5 min does not warm it");
+
     /// <summary>Emissivity of paint.</summary>
     public static Citation PaintEmissivity { get; } = new(
         "Incropera, DeWitt, Bergman and Lavine, Fundamentals of Heat and Mass Transfer", CitationKind.FromMemory, "6th edition, 2007",

@@ -8,7 +8,7 @@ namespace CamPower.Conductors;
 /// <remarks>
 /// Copper of 18, 16, 14, 12 and 10 AWG: a protective device of 7, 10, 15, 20 and 30 A at most
 /// (<see cref="Sources.NecSmallConductors"/>, the first two from memory); aluminium and copper-clad aluminium of 12 and
-/// 10 AWG: 15 and 25 A. Building codes know nothing thinner; for 22 and 20 AWG copper the fuses of a chart for aircraft
+/// 10 AWG: 15 and 25 A, and of 14 AWG 10 A (NEC 2023, copper-clad alone, from memory); thinner ones have no row, and at most what copper has. Building codes know nothing thinner; for 22 and 20 AWG copper the fuses of a chart for aircraft
 /// stand in, 5 A both (<see cref="Sources.AircraftProtectors"/>). A gauge between two rows has what the smaller one has. It limits the protective
 /// device and the continuous load. It does not bind metric sizes, which go by a table of their own (<see cref="Laying.OnWall"/>), nor Class 2 circuits.
 /// It is the last word only together with what the conductor carries (<see cref="Laying.Ampacity"/>), and the local code is
@@ -25,9 +25,9 @@ public static class SmallConductors
 {
     private static readonly (double SquareMeters, double Amperes)[] Copper = Rows((22, 5), (20, 5), (18, 7), (16, 10), (14, 15), (12, 20), (10, 30));
 
-    private static readonly (double SquareMeters, double Amperes)[] Aluminium = Rows((12, 15), (10, 25));
+    private static readonly (double SquareMeters, double Amperes)[] Aluminium = Rows((22, 5), (20, 5), (18, 7), (16, 10), (14, 10), (12, 15), (10, 25));
 
-    private static readonly double From18Awg = WireSize.Awg(18).SquareMeters, From14Awg = WireSize.Awg(14).SquareMeters;
+    private static readonly double From18Awg = WireSize.Awg(18).SquareMeters, From14Awg = WireSize.Awg(14).SquareMeters, From12Awg = WireSize.Awg(12).SquareMeters;
 
     /// <summary>The largest protective device of a conductor, wires in parallel counting together; null where no row reaches to it. [A]</summary>
     /// <param name="conductor">The conductor.</param>
@@ -35,7 +35,7 @@ public static class SmallConductors
     /// <remarks>Materials other than copper, aluminium and copper-clad aluminium, and sizes outside the rows or of another series than the American wire gauge, have none.</remarks>
     public static ElectricCurrent? LargestProtection(Conductor conductor) => Current(ProtectionAmperes(Require.NotNull(conductor, nameof(conductor))));
 
-    /// <summary>The largest continuous load of copper from 18 AWG to under 14 AWG, 80 % of its largest protective device, and of 14, 12 and 10 AWG, all of that; null for any other. [A]</summary>
+    /// <summary>The largest continuous load from 18 AWG to under 14 AWG, of aluminium and copper-clad aluminium to under 12 AWG, 80 % of its largest protective device, and up to 10 AWG all of that; null for any other. [A]</summary>
     /// <param name="conductor">The conductor.</param>
     /// <exception cref="ArgumentNullException"><paramref name="conductor"/> is null.</exception>
     /// <remarks>Sources: <see cref="ConductorConstants.ContinuousShareOfSmallConductors"/>; <see cref="Sources.NecLoadOfSmallConductors"/>. Where a protective device has to be larger than
@@ -60,9 +60,9 @@ public static class SmallConductors
     /// <inheritdoc cref="LargestContinuousLoad"/>
     internal static double? ContinuousAmperes(Conductor conductor)
     {
-        if (!ReferenceEquals(RowsFor(conductor.Material), Copper) || conductor.Size.SquareMeters < From18Awg) return null;
+        if (conductor.Size.SquareMeters < From18Awg) return null;
         double? protection = ProtectionAmperes(conductor);
-        return conductor.Size.SquareMeters < From14Awg ? protection * ConductorConstants.ContinuousShareOfSmallConductors.Value / 100 : protection;
+        return conductor.Size.SquareMeters < (ReferenceEquals(RowsFor(conductor.Material), Copper) ? From14Awg : From12Awg) ? protection * ConductorConstants.ContinuousShareOfSmallConductors.Value / 100 : protection;
     }
 
     private static (double SquareMeters, double Amperes)[]? RowsFor(ConductorMaterial material)

@@ -50,6 +50,12 @@ public sealed class LineDraw
     /// <summary>Current from the line, RMS; null where the efficiency or the power factor is not known at the load. [A]</summary>
     public ElectricCurrent? Current => Amperes is double amperes ? ElectricCurrent.FromAmperes(amperes) : null;
 
+    /// <summary>The voltage of the line against the highest that its supply accepts; a judgment of nothing where that is not stated.</summary>
+    internal Judgment HighestLine => Box.Supply.Inlet?.Highest(_lineVolts) ?? default;
+
+    /// <summary>The voltage of the line against the lowest that its supply accepts; a judgment of nothing where that is not stated.</summary>
+    internal Judgment LowestLine => Box.Supply.Inlet?.Lowest(_lineVolts) ?? default;
+
     internal double? Amperes => Voltamperes / _lineVolts;
 
     private double OutWatts => _outVolts * _outAmperes;

@@ -57,6 +57,14 @@ public sealed class SupplyInlet
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="load"/> is negative or not finite.</exception>
     public Ratio? PowerFactorAt(Ratio load) => At(PowerFactor, load);
 
+    /// <summary>A line voltage against the highest that it accepts; a judgment of nothing where the data sheet does not say.</summary>
+    internal Judgment Highest(double lineVolts) => Voltage is VoltageRange range
+        ? Judgment.AtMost(lineVolts, range.HighestVolts, range.HighestVolts, v => ElectricPotential.FromVolts(v)) : default;
+
+    /// <summary>A line voltage against the lowest that it accepts; a judgment of nothing where the data sheet does not say.</summary>
+    internal Judgment Lowest(double lineVolts) => Voltage is VoltageRange range
+        ? Judgment.AtLeast(lineVolts, range.LowestVolts, range.LowestVolts, v => ElectricPotential.FromVolts(v)) : default;
+
     /// <summary>What is known of it, in the invariant culture; never throws.</summary>
     public override string ToString() => string.Join(", ", new[]
     {

@@ -42,7 +42,7 @@ public class JudgmentsOfOwnersTests
         Assert.Equal(verdict, judged.Verdict);
         Assert.Equal(11, ((ElectricPotential)judged.Value!).Volts, 1e-9);
         Assert.Equal(verdict == Verdict.Violated ? Verdict.Violated : Verdict.Holds, device.Verdict);
-        Assert.Throws<ArgumentOutOfRangeException>("margin", () => device.LowestVoltage(Ratio.FromPercent(-1)));
+        Assert.Throws<ArgumentOutOfRangeException>(nameof(margin), () => device.LowestVoltage(Ratio.FromPercent(-1)));
     }
 
     // 8 A of 10 A are 80 %.

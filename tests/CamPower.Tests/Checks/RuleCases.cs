@@ -96,6 +96,9 @@ internal static class RuleCases
         // All of it is declared of the neighbour.
         new("faults-unknown", Severity.Note, OnOutput(1, 50), Neighbours(Quick(0.85)), "site"),
 
+        // A range ends where its label says.
+        new("outlet-voltage-outside-supply-range", Severity.Danger, OnLine(120 - Hair), OnLine(120), "box", 120, 120 - Hair, Condition: "day"),
+
         // 12 V and 5 A at 85 % and a power factor of 0.95 take 0.6192 A at 120 V; 80 % of the rating may be plugged in.
         new("outlet-overloaded", Severity.Danger, Outlets.Plugged(5, Outlets.Sheet(), (HalfDraw / 0.8) - Hair), Outlets.Plugged(5, Outlets.Sheet(), (HalfDraw / 0.8) + Hair),
             "outlet", HalfDraw, HalfDraw - (0.8 * Hair), "A", "day"),
@@ -140,6 +143,14 @@ internal static class RuleCases
         Cabinet cabinet = new("cabinet", enclosure), other = isShared ? cabinet : new("other cabinet", enclosure);
         DistributionBox Bank(string name, Supply supply) => DistributionBox.WithEqualOutputs(name, supply.WithEfficiency(0.9), 4, ElectricCurrent.FromAmperes(1));
         return new Site("site", [Day], [Bank("bank A", Dc()).In(cabinet), Bank("bank B", Dc(volts, kind: kind)).In(other)], [], []);
+    }
+
+    // An outlet of 120 V, and a supply for 100 V and more.
+    private static Site OnLine(double highest)
+    {
+        Supply sheet = Outlets.Sheet();
+        return Outlets.Plugged(1, new Supply("supply", sheet.Output, sheet.Derating,
+            new SupplyInlet(Range(100, highest), efficiency: sheet.Inlet!.Efficiency, powerFactor: sheet.Inlet.PowerFactor)));
     }
 
     private static Site Hum(double? ripplePercent) => ReturnSites.Of([ReturnSites.Box("a", 12, ripplePercent)], [ReturnSites.Run("a", 1, "1", 1.0)],

@@ -143,16 +143,28 @@ public class AmpacityTests
         Assert.Equal(2 * protection, SmallConductors.LargestProtection(wire.InParallel(2))!.Value.Amperes);
     }
 
-    [Fact]
-    public void SmallConductors_OfAluminiumAreProtectedLower_AndOthersAreNotNamed()
+    // NEC 2023, 240.4(D)(3), 14 AWG copper-clad aluminium: 10 A, 8 A continuously, from memory. A thinner one may not have more than copper.
+    [Theory]
+    [InlineData(20, 5, null)]
+    [InlineData(18, 7, 5.6)]
+    [InlineData(16, 10, 8.0)]
+    [InlineData(14, 10, 8.0)]
+    [InlineData(12, 15, 15.0)]
+    [InlineData(10, 25, 25.0)]
+    public void SmallConductors_OfAluminiumAreProtectedLower_AndNeverHigherThanCopper(int gauge, double protection, double? continuous)
     {
         foreach (ConductorMaterial material in new[] { ConductorMaterial.Aluminium, ConductorMaterial.CopperCladAluminium10, ConductorMaterial.CopperCladAluminium15 })
         {
-            Assert.Equal(15, SmallConductors.LargestProtection(new Conductor(WireSize.Awg(12), Stranding.Solid, material))!.Value.Amperes);
-            Assert.Null(SmallConductors.LargestProtection(new Conductor(WireSize.Awg(14), Stranding.Solid, material)));
-            Assert.Null(SmallConductors.LargestContinuousLoad(new Conductor(WireSize.Awg(12), Stranding.Solid, material)));
+            var wire = new Conductor(WireSize.Awg(gauge), Stranding.Solid, material);
+            Assert.Equal(protection, SmallConductors.LargestProtection(wire)!.Value.Amperes);
+            Assert.Equal(continuous, SmallConductors.LargestContinuousLoad(wire)?.Amperes);
+            Assert.True(protection <= SmallConductors.LargestProtection(Copper(WireSize.Awg(gauge)))!.Value.Amperes);
         }
+    }
 
+    [Fact]
+    public void SmallConductors_OfOtherMaterialsAndSizesAreNotNamed()
+    {
         // The US code binds sizes of its own gauge: 1.5 mm² lies between 16 AWG and 14 AWG, and goes by a table of its own.
         Assert.All(new[] { "1.5 mm2", "2.5 mm2", "1.6 mm wire", "10 kcmil" }, size => Assert.Null(SmallConductors.LargestProtection(Copper(WireSize.Parse(size)))));
         Assert.All(new[] { "1.5 mm2", "2.5 mm2", "1.6 mm wire", "10 kcmil" }, size => Assert.Null(SmallConductors.LargestContinuousLoad(Copper(WireSize.Parse(size)))));

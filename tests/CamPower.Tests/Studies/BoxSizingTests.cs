@@ -140,7 +140,9 @@ public class BoxSizingTests
         {
             if (box.Outputs.Count < Math.Ceiling(1.25 * cameras.Length)) return false;
             Site site = Star(new DistributionBox(BoxName, box.Supply, box.Outputs), conditions, cameras);
-            return !RuleSet.Standard.Check(site.Assess()).Any(f => f.Rule is "output-overloaded" or "supply-above-derated-rating" or "supply-above-headroom-policy" or "nuisance-trip");
+            // That the hold current may lie a band of its curve lower is a caution, and no reason to refuse a box.
+            return !RuleSet.Standard.Check(site.Assess()).Any(f => f.Rule is "output-overloaded" or "supply-above-derated-rating" or "supply-above-headroom-policy"
+                || (f.Rule is "nuisance-trip" && f.Severity > Severity.Caution));
         }
     }
 

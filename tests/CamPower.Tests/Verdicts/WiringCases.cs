@@ -28,9 +28,9 @@ internal static class WiringCases
                 .EachDrop(d => d with { Accepts = (20, 28), Starts = (18, 16), Plug = Connector.UnifiedBarrels[2] }))
             .Caution("connector-outside-voltage-class", "camera 1", 24, 13.5),
         new VerdictCase("supply for 100 V to 132 V in an outlet of 230 V", "It bursts (common practice, no source).",
-            Plugged(230, 100, 132)).Danger("*", "*"),
+            Plugged(230, 100, 132)).Danger("outlet-voltage-outside-supply-range", "box", 230, 132),
         new VerdictCase("supply for 200 V to 240 V in an outlet of 120 V", "It does not run (common practice, no source).",
-            Plugged(120, 200, 240)).Failure("*", "*"),
+            Plugged(120, 200, 240)).Failure("outlet-voltage-outside-supply-range", "box", 120, 200),
     ];
 
     private static Installation Plugged(double volts, double lowest, double highest) => Star(2).WithBox(b => b with
