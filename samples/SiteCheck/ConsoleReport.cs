@@ -37,8 +37,8 @@ internal sealed class ConsoleReport(SiteReport report, Evidence evidence, int wi
         page.Line(report.Assessment.Site.Name);
         page.Line(report.Headline, ConsoleColor.White);
         page.Text(report.DeviceSummary + ".");
-        page.Text(report.FindingSummary + (report.Findings.Count == 0 ? "." : ":"));
-        page.Blank();
+        page.Text(report.Findings.Count == 0 ? "No findings." : report.FindingSummary + ":");
+        if (report.Findings.Count > 0) page.Blank();
     }
 
     private void WriteBoxes(Page page, Shown shown)

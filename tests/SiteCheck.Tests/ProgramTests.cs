@@ -26,7 +26,7 @@ public class ProgramTests
         ProgramRun run = Run(PathOf(site));
         Assert.Equal(report.Findings.Select(f => f.Severity).DefaultIfEmpty(Severity.Note).Max() switch { Severity.Note => 0, Severity.Caution => 1, _ => 2 }, run.Exit);
         Assert.Equal([report.Assessment.Site.Name, report.Headline], run.Lines.Take(2));
-        Assert.Contains(report.FindingSummary, run.Printed, StringComparison.Ordinal);
+        Assert.Contains(report.FindingSummary, run.Printed, StringComparison.OrdinalIgnoreCase);
         Assert.Empty(run.Errors);
         AssertPlain(run);
     }
@@ -195,8 +195,8 @@ public class ProgramTests
         ProgramRun run = RunOn(shed.Replace("40 m", "40 kg", StringComparison.Ordinal).Replace("\"at\": \"door\"", "\"at\": \"window\"", StringComparison.Ordinal));
         Assert.Equal(3, run.Exit);
         Assert.Empty(run.Printed);
-        Assert.Contains("$.runs[0].parts[0].length (line 23,", run.Errors, StringComparison.Ordinal);
-        Assert.Contains("$.devices[0].at (line 24,", run.Errors, StringComparison.Ordinal);
+        Assert.Contains("$.runs[0].parts[0].length (line 24,", run.Errors, StringComparison.Ordinal);
+        Assert.Contains("$.devices[0].at (line 25,", run.Errors, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -5,12 +5,9 @@ using System.Text.Json.Nodes;
 
 namespace SiteCheck.Tests;
 
-/// <summary>The boatyard as designed with one thing wrong, and what that must add to its findings and take from them.</summary>
+/// <summary>The boatyard as designed, which has no findings, with one thing wrong, and the findings that it must then have.</summary>
 public sealed record SingleFault(string What, string Changes, params string[] Found)
 {
-    /// <summary>Findings of the yard as designed that the fault takes away: another finding speaks now, or the cause is gone.</summary>
-    public IReadOnlyList<string> Gone { get; init; } = [];
-
     /// <summary>The rules that speak now.</summary>
     public IEnumerable<string> Rules => Found.Select(f => f.Split(": ")[0]);
 

@@ -8,7 +8,7 @@ public sealed record FindingAnswer
     /// <summary>Identifier of the rule, in words; GET /rules explains it.</summary>
     public required string Rule { get; init; }
 
-    /// <summary>What a person should do: note, caution, failure (will not work) or danger (do not energise).</summary>
+    /// <summary>What a person should do: note (know it), caution (think again), failure (correct it before use) or danger (do not energize).</summary>
     public required string Severity { get; init; }
 
     /// <summary>What sort of thing it is about: device, run, output, box or site.</summary>
