@@ -74,6 +74,11 @@ internal static class SoundNeighbours
         new("inrush of 3 A for 5 ms on an electronic limit",
             "The limit draws it out to some 10 ms of its 50 ms; what its sheet does not say of that is a Note.",
             Star(4).EachDrop(d => d with { Inrush = new Inrush(ElectricCurrent.FromAmperes(3), Duration.FromMilliseconds(5)) })),
+        new("inrush of all that is over before the supply shuts down",
+            "0.4 C, of which the limits of 2.5 A pass 8 x 2.25 A at the least: 18 A for 22 ms; the supply waits 50 ms above 11 A.",
+            Star(8).WithBox(b => b with { Overload = Parts.ShutsDown(11, milliseconds: 50), RiseMilliseconds = 1, OutputLimit = 2,
+                Protection = Parts.Electronic(2.5) })
+                .EachDrop(d => d with { Inrush = new Inrush(ElectricCurrent.FromAmperes(5), Duration.FromMilliseconds(10)) })),
         new("plug of 2 A with exactly 2 A", "EIAJ RC-5320A: 2 A a contact.",
             Star(1).WithBox(b => b with { OutputLimit = 2.6, Protection = Parts.Electronic(3) })
                 .EachDrop(d => d.Drawing(2) with { Meters = 4, Plug = Connector.UnifiedBarrels[2] })),
