@@ -64,11 +64,14 @@ internal sealed record DeviceLine(BoxAssessment Box, OutputAssessment Output, De
     public string Verdict(IReadOnlyList<Finding> findings)
     {
         if (Wrong is string wrong) return wrong;
-        Finding? worst = findings.Where(f => f.Severity > Severity.Note && Names().Contains(f.About.Name)).MaxBy(f => f.Severity);
+        Finding? worst = findings.Where(IsOfThis).MaxBy(f => f.Severity);
         return worst is null ? "ok" : worst.Severity.ToString().ToLowerInvariant();
     }
 
-    // A finding about a whole box is told with the box.
+    // Of the findings about its whole box only a danger is repeated with each device.
+    private bool IsOfThis(Finding finding) =>
+        (finding.Severity > Severity.Note && Names().Contains(finding.About.Name)) || (finding.Severity == Severity.Danger && finding.About.Name == Box.Box.Name);
+
     private IEnumerable<string> Names() =>
     [
         Device.Device.Name,
