@@ -37,7 +37,7 @@ public class CancellationTests
     [Fact]
     public void FaultStudy_IsBrokenOffSoon()
     {
-        SiteAssessment assessment = Shared(metres: 10).Assess();
+        SiteAssessment assessment = Shared(metres: 10, cameras: 140).Assess();
         IsBrokenOffSoon(token =>
         {
             foreach (OutputFaults output in assessment.StudyFaults(token).Outputs) Assert.NotEmpty(output.Shorts);
