@@ -22,7 +22,8 @@ public class ScriptTests
 
     [Theory]
     [InlineData("../SiteCheck/sites/boat-shed.json", 0)]
-    [InlineData("../SiteCheck/sites/boatyard.json", 1)]
+    [InlineData("../SiteCheck/sites/boatyard.json", 0)]
+    [InlineData("../SiteCheck/sites/boatyard-as-found.json", 2)]
     [InlineData("no-such-file.json", 3)]
     [InlineData("check-yard.cs", 3)]
     public async Task CheckYard_TellsTheShellHowBadItIs(string site, int exitStatus) =>

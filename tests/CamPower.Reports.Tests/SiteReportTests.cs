@@ -118,16 +118,18 @@ public partial class SiteReportTests
         Assert.Contains($"**{expected}**", report.ToMarkdown(), StringComparison.Ordinal);
     }
 
-    // The boat shed leaves out at which voltage its camera turns on, and nothing else that a verdict needs.
+    // The boat shed states all that a verdict needs; without the voltages at which its camera turns on and drops out, one thing is missing.
     [Fact]
     public void Report_OfASiteThatStatesAll_SaysThatNoDangerWasFoundInWhatWasChecked()
     {
-        SiteReport report = Samples.Report(Samples.Read("boat-shed"));
+        const string starting = ",\n      \"starting\": { \"turnOn\": \"9 V\", \"dropOut\": \"8 V\", \"softStart\": \"unknown\" }";
+        string stated = Samples.Text("boat-shed");
+        Assert.Contains(starting, stated, StringComparison.Ordinal);
+        SiteReport report = Samples.Report(SiteFile.Read(stated.Replace(starting, string.Empty, StringComparison.Ordinal)).Site!);
         Assert.Equal(["turn-on and drop-out voltage of the device"], report.NotStated.Select(what => what.Key));
         Assert.Equal("Not shown to be safe: 1 item not stated.", report.Headline);
         Assert.Equal("1 of 1 device works in every condition, if it starts", report.DeviceSummary);
 
-        string stated = Samples.Text("boat-shed").Replace("\"kind\": \"camera\",", "\"kind\": \"camera\", \"starting\": { \"turnOn\": \"9 V\", \"dropOut\": \"8 V\", \"softStart\": \"yes\" },", StringComparison.Ordinal);
         report = Samples.Report(SiteFile.Read(stated).Site!);
         Assert.Empty(report.NotStated);
         Assert.Equal("No danger found in what was checked.", report.Headline);

@@ -144,8 +144,9 @@ public class AssessmentTests(PlanServer server) : IClassFixture<PlanServer>
     public async Task Texts_SayTheNumbersWithTheirUnit()
     {
         JsonNode day = (await AnswerAsync("boat-shed.json"))["devices"]![0]!["inConditions"]![0]!;
-        Assert.Equal("11.53 V", (string)day["voltage"]!);
-        Assert.Equal(11.53, (double)day["voltageInVolts"]!, 3);
+        // The fuse resists 15 % more at 35 °C than at 20 °C.
+        Assert.Equal("11.521 V", (string)day["voltage"]!);
+        Assert.Equal(11.521, (double)day["voltageInVolts"]!, 3);
         Assert.Equal("0.312 A", (string)day["current"]!);
     }
 

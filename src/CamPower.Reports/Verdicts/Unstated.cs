@@ -38,15 +38,20 @@ internal static class Unstated
             select ("power factor of the supply", draw.Box.Name);
         IEnumerable<(string What, string Where)> starts =
             from device in evidence.Assessment.Devices
-            where device.Worst.Start == StartVerdict.Unknown
+            where device.Device.Model.Starting is null
             select ("turn-on and drop-out voltage of the device", device.Device.Model.Name);
+        IEnumerable<(string What, string Where)> starting =
+            from box in evidence.Assessment.Boxes
+            let missing = box.InConditions.Select(c => c.StartingCurrent.NotStated).FirstOrDefault(text => text is not null)
+            where missing is not null
+            select (missing, box.Box.Name);
         IEnumerable<(string What, string Where)> shields =
             from shield in evidence.Assessment.Shields
             where shield.Worst.MainsFrequencyVoltage is null
             from device in evidence.Assessment.Devices
             where string.Equals(device.Device.Name, shield.Link.Device, StringComparison.Ordinal)
             select ("ripple of the supply", device.Box.Name);
-        return faults.Concat(warmth).Concat(line).Concat(starts).Concat(shields).Distinct().ToLookup(item => item.What, item => item.Where, StringComparer.Ordinal);
+        return faults.Concat(warmth).Concat(line).Concat(starts).Concat(starting).Concat(shields).Distinct().ToLookup(item => item.What, item => item.Where, StringComparer.Ordinal);
     }
 
     private static string Place(DistributionBox box, List<OutputFaults> outputs, int used) =>
