@@ -48,7 +48,9 @@ internal static class HtmlWriter
         Facts facts => Of(facts.Items),
         ItemList list => Element("ul", list.Items.Select(item => Element("li", PlainText.Of(item)))),
         DataTable table => Of(table, page),
-        Pictures pictures => Element("div", Class(pictures.AreWide ? "diagram" : "pictures"), pictures.Charts.Select(chart => Of(chart, page))),
+        Pictures { AreWide: true } wide => Element("div", Class("diagram"), new XAttribute("role", "region"),
+            new XAttribute("aria-label", string.Join(", ", wide.Charts.Select(chart => chart.Title))), new XAttribute("tabindex", "0"), wide.Charts.Select(chart => Of(chart, page))),
+        Pictures pictures => Element("div", Class("pictures"), pictures.Charts.Select(chart => Of(chart, page))),
         FoundList found => Element("ol", Class("findings"), found.Groups.Select(Of)),
         _ => throw new NotSupportedException($"{block.GetType().Name} has no form in HTML."),
     };
