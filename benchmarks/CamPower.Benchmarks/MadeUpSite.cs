@@ -16,7 +16,7 @@ internal static class MadeUpSite
     private static readonly Surroundings Mild = new(Temperature.FromDegreesCelsius(20), Temperature.FromDegreesCelsius(30), Temperature.FromDegreesCelsius(15));
     private static readonly VoltageRange Accepted = new(ElectricPotential.FromVolts(10.8), ElectricPotential.FromVolts(13.2));
 
-    /// <summary>What most sites declare: no protection, no overload behaviour, nothing of the cables' insulation, of heat or of inrush.</summary>
+    /// <summary>What most sites declare: no protection, no overload behavior, nothing of the cables' insulation, of heat or of inrush.</summary>
     internal static Site Sparse(SiteSize size) => Of(size, box => DistributionBox.WithEqualOutputs(
         box, Supply(size, new DcOutput(ElectricPotential.FromVolts(SetVolts), Rated(size), Ratio.FromPercent(1))), size.Outputs, ElectricCurrent.FromAmperes(OutputAmperes)),
         Cable.Pair(WireSize.Awg(16), Stranding.ClassB, ConductorMaterial.AnnealedCopper), laying: null, Camera(SoftStart.Unknown, inrush: null));
@@ -27,7 +27,7 @@ internal static class MadeUpSite
         var fuse = new Fuse("F 1.6 A", ElectricCurrent.FromAmperes(1.6), FuseCharacteristic.IecQuickActing, ElectricPotential.FromVolts(250),
             ElectricCurrent.FromAmperes(1500), ElectricResistance.FromMilliohms(60), JouleIntegral.FromAmpereSquaredSeconds(2.2));
         var output = new DcOutput(ElectricPotential.FromVolts(SetVolts), Rated(size), Ratio.FromPercent(1), ripple: Ratio.FromPercent(0.5),
-            sourceResistance: ElectricResistance.FromMilliohms(5), overload: OverloadBehaviour.ConstantCurrent(1.2 * Rated(size)),
+            sourceResistance: ElectricResistance.FromMilliohms(5), overload: OverloadBehavior.ConstantCurrent(1.2 * Rated(size)),
             capacitance: ElectricCapacitance.FromMicrofarads(4700));
         var full = new ShareCurve<Ratio>(new(Ratio.FromPercent(20), Ratio.FromPercent(82)), new(Ratio.FromPercent(100), Ratio.FromPercent(88)));
         var inlet = new SupplyInlet(new VoltageRange(ElectricPotential.FromVolts(90), ElectricPotential.FromVolts(264)), ElectricCurrent.FromAmperes(30), full, full);

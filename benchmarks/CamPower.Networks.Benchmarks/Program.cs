@@ -101,7 +101,7 @@ internal static class Program
     }
 
     // Interleaved rounds, so that a change of the machine's speed meets all alike; the fastest of each, for on a shared
-    // machine the others measure the neighbours.
+    // machine the others measure the neighbors.
     private static double[] Fastest(int nodes, params Action[] actions)
     {
         int repeat = Math.Max(1, 200_000 / nodes), rounds = nodes >= 1_000_000 ? 9 : 21;

@@ -10,7 +10,7 @@ internal sealed class WorkingPlaces(PlanLimits limits) : IDisposable
     private readonly SemaphoreSlim _free = new(limits.Working);
 
     /// <summary>Does a piece of work when a place is free.</summary>
-    /// <exception cref="OperationCanceledException">It was cancelled, waiting or working.</exception>
+    /// <exception cref="OperationCanceledException">It was canceled, waiting or working.</exception>
     public async Task<T> DoAsync<T>(Func<T> work, CancellationToken cancellation)
     {
         await _free.WaitAsync(cancellation);

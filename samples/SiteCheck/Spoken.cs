@@ -45,7 +45,7 @@ internal static class Spoken
     public static string Cable(IReadOnlyList<SiteRun> path)
     {
         IEnumerable<string> conductors = path.SelectMany(run => run.Run.Segments).Select(s => s.Cable.Outgoing)
-            .Select(c => c.Size + (c.Material.IsCopperCladAluminium ? " copper-clad aluminum" : "")).Distinct();
+            .Select(c => c.Size + (c.Material.IsCopperCladAluminum ? " copper-clad aluminum" : "")).Distinct();
         return string.Join(" + ", conductors).Replace(" AWG + ", " + ", StringComparison.Ordinal);
     }
 

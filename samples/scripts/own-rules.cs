@@ -15,7 +15,7 @@ if (!file.TryGetSite(out Site? site))
 
 RuleSet house = RuleSet.Standard
     .With(new SupplyHeadroomRule(Ratio.FromPercent(60)))
-    .Without("copper-clad-aluminium")
+    .Without("copper-clad-aluminum")
     .With(new LongRunRule(Length.FromMeters(60)));
 foreach (Finding finding in house.Check(site.Assess())) Console.WriteLine(finding);
 return 0;

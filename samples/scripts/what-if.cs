@@ -7,7 +7,7 @@ using static System.FormattableString;
 
 Load camera = Load.ConstantPower(Power.FromWatts(9));
 ElectricPotential supply = ElectricPotential.FromVolts(12);
-ConductorMaterial[] materials = [ConductorMaterial.AnnealedCopper, ConductorMaterial.CopperCladAluminium10];
+ConductorMaterial[] materials = [ConductorMaterial.AnnealedCopper, ConductorMaterial.CopperCladAluminum10];
 
 Console.WriteLine("material,temperature_degC,voltage_V,current_A,margin_to_collapse");
 foreach (ConductorMaterial material in materials)

@@ -10,7 +10,7 @@ namespace CamPower.Reports;
 
 /// <summary>A picture of an answer, as SVG, with what it shows in words.</summary>
 /// <remarks>
-/// Immutable. Line styles, markers and labels carry the meaning, colour only repeats it. The SVG holds no script and refers to nothing
+/// Immutable. Line styles, markers and labels carry the meaning, color only repeats it. The SVG holds no script and refers to nothing
 /// outside; its bytes depend neither on the machine nor on the culture. No font is in it: text is laid out with room for the
 /// wider of the usual sans-serif fonts, and names are shortened to fit; <see cref="Description"/> has them in full.
 /// </remarks>
@@ -65,7 +65,7 @@ public sealed class Chart
     /// <param name="load">The load.</param>
     /// <param name="from">Voltage at the source end, from 1 nV to 1 MV. [V]</param>
     /// <param name="conductorAt">Temperature of every conductor, inside their materials' ranges.</param>
-    /// <param name="longest">The longest run shown, one way, above 0; the chart counts in feet where this is in feet or inches, else in metres.</param>
+    /// <param name="longest">The longest run shown, one way, above 0; the chart counts in feet where this is in feet or inches, else in meters.</param>
     /// <param name="accepted">The voltage that the load accepts, or null where nobody says.</param>
     /// <remarks>A curve ends where the cable can carry the load no farther.</remarks>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
@@ -115,7 +115,7 @@ public sealed class Chart
     /// <param name="idPrefix">Begins every id in it, a letter first, then letters, digits and hyphens: another one for each picture of a page.</param>
     /// <exception cref="ArgumentNullException"><paramref name="idPrefix"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="idPrefix"/> is not such a name.</exception>
-    public string ToSvg(string idPrefix = "chart") => SvgDrawing.Labelled(_svg, Given.Id(idPrefix, nameof(idPrefix)), Title, Description);
+    public string ToSvg(string idPrefix = "chart") => SvgDrawing.Labeled(_svg, Given.Id(idPrefix, nameof(idPrefix)), Title, Description);
 
     /// <summary>The title; never throws.</summary>
     public override string ToString() => Title;

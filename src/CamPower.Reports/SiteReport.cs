@@ -34,7 +34,7 @@ public sealed class SiteReport
     /// <param name="findings">What the rules found on it, in any order.</param>
     /// <param name="cancellationToken">Breaks it off: trim windows and faults of a large site whose returns are shared take long.</param>
     /// <exception cref="ArgumentNullException"><paramref name="assessment"/>, <paramref name="findings"/> or one of them is null.</exception>
-    /// <exception cref="OperationCanceledException"><paramref name="cancellationToken"/> was cancelled.</exception>
+    /// <exception cref="OperationCanceledException"><paramref name="cancellationToken"/> was canceled.</exception>
     public SiteReport(SiteAssessment assessment, IEnumerable<Finding> findings, CancellationToken cancellationToken = default)
         : this(new Evidence(Given.NotNull(assessment, nameof(assessment)), cancellationToken), findings)
     {
@@ -44,7 +44,7 @@ public sealed class SiteReport
     /// <param name="evidence">The solved site and what was studied of it; its token breaks off the report too.</param>
     /// <param name="findings">What the rules found on it, in any order.</param>
     /// <exception cref="ArgumentNullException"><paramref name="evidence"/>, <paramref name="findings"/> or one of them is null.</exception>
-    /// <exception cref="OperationCanceledException">The token of <paramref name="evidence"/> was cancelled.</exception>
+    /// <exception cref="OperationCanceledException">The token of <paramref name="evidence"/> was canceled.</exception>
     public SiteReport(Evidence evidence, IEnumerable<Finding> findings)
     {
         _evidence = Given.NotNull(evidence, nameof(evidence));

@@ -32,7 +32,7 @@ public class DocumentedExampleTests
         Assert.All(members, member => Assert.Contains($"`{member}`", Samples.Doc("site-file.md"), StringComparison.Ordinal));
     }
 
-    // Coaxial cables and sources come from the catalogue, by name; the largest current is the breaking capacity of every device.
+    // Coaxial cables and sources come from the catalog, by name; the largest current is the breaking capacity of every device.
     private static readonly string[] SaidOtherwise = ["Cable.coax", "Cable.source", "Joint.source", "ResettableFuse.maximumCurrent"];
 
     [Fact]

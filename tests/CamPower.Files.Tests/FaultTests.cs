@@ -8,7 +8,7 @@ public class FaultTests
 {
     [Theory]
     // Unknown property, with the nearest known name.
-    [InlineData("\"to\": \"mast\"", "\"to\": \"mast\", ¶\"colour\": \"red\"", "$.runs[2].colour", "there is no member 'colour' here; the members are from, to, parts, returnAt and laying")]
+    [InlineData("\"to\": \"mast\"", "\"to\": \"mast\", ¶\"color\": \"red\"", "$.runs[2].color", "there is no member 'color' here; the members are from, to, parts, returnAt and laying")]
     [InlineData("\"outputs\": 18", "\"outputs\": 18, ¶\"outputLimt\": 1", "$.boxes[0].outputLimt", "did you mean 'outputLimit'?")]
     [InlineData("\"outputs\": 18", "\"outputs\": 18, ¶\"odd 'name'\": 1", "$.boxes[0]['odd \\'name\\'']", "there is no member")]
     // Duplicate property.
@@ -61,7 +61,7 @@ public class FaultTests
     [InlineData("\"ambient\": [ { \"at\": \"-20 C\"", "\"ambient\": ¶[ { \"at\": \"-280 C\"", "$.boxes[1].supply.derating.ambient", "ambient must be from -273.15 °C to 1000 °C, but is -280 °C")]
     [InlineData("\"lineVoltage\": [ { \"at\": \"90 V\"", "\"lineVoltage\": ¶[ { \"at\": \"0 V\"", "$.boxes[1].supply.derating.lineVoltage", "lineVoltage must be from")]
     [InlineData("\"above\": \"2000 m\"", "\"above\": ¶\"20 km\"", "$.boxes[1].supply.derating.altitude.above", "above must be from -500 m to 9000 m, but is 20000 m")]
-    [InlineData("\"perThousandMetres\": \"5 K\"", "\"perThousandMetres\": ¶\"5 C\"", "$.boxes[1].supply.derating.altitude.perThousandMetres", "has the wrong unit: a rise of temperature is written in K")]
+    [InlineData("\"perThousandMeters\": \"5 K\"", "\"perThousandMeters\": ¶\"5 C\"", "$.boxes[1].supply.derating.altitude.perThousandMeters", "has the wrong unit: a rise of temperature is written in K")]
     [InlineData("\"derating\": \"generic enclosed\", \"trim\"", "\"derating\": ¶\"generic closed\", \"trim\"", "$.boxes[0].supply.derating", "did you mean 'generic enclosed'?")]
     [InlineData("\"derating\": \"generic enclosed\", \"trim\"", "\"derating\": ¶[], \"trim\"", "$.boxes[0].supply.derating", "expected an object, or text: a derating: 'generic enclosed', but found a list")]
     [InlineData("\"overload\": \"unlimited\"", "\"overload\": ¶\"unlimted\"", "$.boxes[1].supply.overload", "did you mean 'unlimited'?")]
@@ -143,12 +143,12 @@ public class FaultTests
     [InlineData("\"length\": \"180 ft\"", "\"length\": ¶\"180\"", "$.runs[0].parts[0].length", "'180' has no unit")]
     [InlineData("\"length\": \"180 ft\"", "\"length\": ¶\"1,5 m\"", "$.runs[0].parts[0].length", "'1,5 m' has a comma: write a decimal point, as in 1.5 m")]
     [InlineData("\"base\": \"18 W\"", "\"base\": ¶\"1,8 W\"", "$.models[2].draw.base", "'1,8 W' has a comma: write a decimal point, as in 1.5 W")]
-    [InlineData("\"material\": \"copper-clad aluminium 10 %\"", "\"material\": ¶\"copper\"", "$.cables[2].material", "did you mean 'annealed copper'?")]
+    [InlineData("\"material\": \"copper-clad aluminum 10 %\"", "\"material\": ¶\"copper\"", "$.cables[2].material", "did you mean 'annealed copper'?")]
     [InlineData("\"length\": \"180 ft\"", "\"length\": ¶\"98 ft 6 in\"", "$.runs[0].parts[0].length", "has the wrong unit")]
     [InlineData("\"length\": \"180 ft\"", "\"length\": ¶\"long\"", "$.runs[0].parts[0].length", "'long' is not a length: write a number")]
     [InlineData("\"length\": \"180 ft\"", "\"length\": ¶\"180  ft\"", "$.runs[0].parts[0].length", "has the wrong unit")]
     [InlineData("\"size\": \"22 AWG\"", "\"size\": ¶\"99 AWG\"", "$.cables[2].size", "'99 AWG' is not a wire size")]
-    [InlineData("\"material\": \"copper-clad aluminium 10 %\"", "\"material\": ¶\"copper-clad aluminum 10 %\"", "$.cables[2].material", "did you mean 'copper-clad aluminium 10 %'?")]
+    [InlineData("\"material\": \"copper-clad aluminum 10 %\"", "\"material\": ¶\"copper-clad aluminum 10 %\"", "$.cables[2].material", "did you mean 'copper-clad aluminum 10 %'?")]
     [InlineData("\"stage\": \"linear\"", "\"stage\": ¶\"Linear\"", "$.models[1].label.stage", "did you mean 'linear'?")]
     [InlineData("\"given\": \"day\"", "\"given\": ¶\"dya\"", "$.conditions[0].given", "did you mean 'day'?")]
     [InlineData("\"also\": [\"heater\"]", "\"also\": [¶\"heating\"]", "$.conditions[2].also[0]", "did you mean 'heater'?")]
@@ -181,7 +181,7 @@ public class FaultTests
     // Tables, wires in parallel and the usual constructions.
     [InlineData("\"wires\": 2", "\"wires\": ¶0", "$.cables[3].back.wires", "wires must be from 1")]
     [InlineData("\"size\": \"16 AWG\"", "\"size\": ¶\"6.5 mm2\"", "$.cables[3].out.size", "No coated 6.5 mm2 class B stranded conductor is held of NEC Chapter 9 Table 8")]
-    [InlineData("\"stranding\": \"class B stranded\", \"material\": \"annealed copper\", \"table\"", "\"stranding\": \"class B stranded\", \"material\": ¶\"aluminium\", \"table\"", "$.cables[3].out.material", "NEC Chapter 9 Table 8, coated is of annealed copper, not of aluminium")]
+    [InlineData("\"stranding\": \"class B stranded\", \"material\": \"annealed copper\", \"table\"", "\"stranding\": \"class B stranded\", \"material\": ¶\"aluminum\", \"table\"", "$.cables[3].out.material", "NEC Chapter 9 Table 8, coated is of annealed copper, not of aluminum")]
     [InlineData("\"table\": \"NEC Chapter 9 Table 8, coated\"", "\"table\": ¶\"NEC Chapter 9 Table 8\"", "$.cables[3].out.table", "did you mean 'NEC Chapter 9 Table 8, coated'?")]
     [InlineData("\"usual\": \"category 5e, 4 pairs ganged\"", "\"usual\": ¶\"category 5e, 5 pairs ganged\"", "$.cables[4].usual", "is not a usual cable")]
     [InlineData("\"usual\": \"category 5e, 4 pairs ganged\"", "\"usual\": ¶\"category 5e, 4 pairs ganged\", \"size\": \"18 AWG\"", "$.cables[4].usual", "only one of these can be given")]

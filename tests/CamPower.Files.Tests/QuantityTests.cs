@@ -38,7 +38,7 @@ public class QuantityTests
     [InlineData("0x10 m")]
     [InlineData("NaN m")]
     [InlineData("Infinity m")]
-    [InlineData("2 metres")]
+    [InlineData("2 meters")]
     [InlineData("2'")]
     [InlineData("2 m\n")]
     [InlineData("")]

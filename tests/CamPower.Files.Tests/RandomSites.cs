@@ -94,8 +94,8 @@ public static class RandomSites
 
         private Stranding Lay() => Pick(Stranding.Solid, Stranding.ClassB, Stranding.Flexible, Stranding.IecClass1, Stranding.IecClass2, Stranding.IecClass5);
 
-        private ConductorMaterial Metal() => Pick(ConductorMaterial.AnnealedCopper, ConductorMaterial.HardDrawnCopper, ConductorMaterial.Aluminium,
-            ConductorMaterial.CopperCladAluminium10, ConductorMaterial.CopperCladAluminium15,
+        private ConductorMaterial Metal() => Pick(ConductorMaterial.AnnealedCopper, ConductorMaterial.HardDrawnCopper, ConductorMaterial.Aluminum,
+            ConductorMaterial.CopperCladAluminum10, ConductorMaterial.CopperCladAluminum15,
             ConductorMaterial.CopperCladSteel21, ConductorMaterial.CopperCladSteel30, ConductorMaterial.CopperCladSteel40);
 
         private Device Model(string name)
@@ -162,7 +162,7 @@ public static class RandomSites
         private DistributionBox Box(string name, Cabinet[] cabinets) => cabinets.Length > 0 && Chance(0.5) ? Bare(name).In(Pick(cabinets))
             : Chance(0.4) ? Bare(name).In(Enclosure()) : Bare(name);
 
-        private Enclosure Enclosure() => new(Side(), Side(), Side(), Chance(0.5) ? Wall() : Pick(EnclosureWall.PaintedSteel, EnclosureWall.GalvanisedSteel, EnclosureWall.NewGalvanisedSteel, EnclosureWall.Plastic),
+        private Enclosure Enclosure() => new(Side(), Side(), Side(), Chance(0.5) ? Wall() : Pick(EnclosureWall.PaintedSteel, EnclosureWall.GalvanizedSteel, EnclosureWall.NewGalvanizedSteel, EnclosureWall.Plastic),
             Chance(0.5) ? (EnclosureFaces)_random.Next(1, 64) : Pick(EnclosureFaces.OnWall, EnclosureFaces.InRowOnWall, EnclosureFaces.OnFloor, EnclosureFaces.FreeInAir),
             Chance(0.5) ? Area.From(Number(0, 0.05), Pick(AreaUnit.SquareMeter, AreaUnit.SquareCentimeter, AreaUnit.SquareFoot)) : null,
             Chance(0.5) ? Power.From((decimal)_random.Next(0, 50_000) / 1000, Pick(PowerUnit.Watt, PowerUnit.Milliwatt)) : null, Chance(0.2));
@@ -233,17 +233,17 @@ public static class RandomSites
             return new Supply(Name("supply", 0), output, Derating(), Maybe(Inlet));
         }
 
-        private OverloadBehaviour? Overload()
+        private OverloadBehavior? Overload()
         {
             ElectricCurrent limit = Amperes(2, 30);
             return _random.Next(6) switch
             {
                 0 => null,
-                1 => OverloadBehaviour.Unlimited,
-                2 => OverloadBehaviour.ConstantCurrent(limit),
-                3 => OverloadBehaviour.Foldback(limit, Amperes(0.1, 2)),
-                4 => OverloadBehaviour.Hiccup(limit, Duration.FromMilliseconds(Number(1, 900)), Duration.FromSeconds(Number(1, 9))),
-                _ => OverloadBehaviour.Shutdown(limit, Time()),
+                1 => OverloadBehavior.Unlimited,
+                2 => OverloadBehavior.ConstantCurrent(limit),
+                3 => OverloadBehavior.Foldback(limit, Amperes(0.1, 2)),
+                4 => OverloadBehavior.Hiccup(limit, Duration.FromMilliseconds(Number(1, 900)), Duration.FromSeconds(Number(1, 9))),
+                _ => OverloadBehavior.Shutdown(limit, Time()),
             };
         }
 

@@ -185,9 +185,9 @@ public partial class ChartTests
         Assert.True(others >= 3 * (15 + 1));
     }
 
-    // Without colour: by dashes, marker and whether it is filled.
+    // Without color: by dashes, marker and whether it is filled.
     [Fact]
-    public void TwelveSeries_AreToldApartWithoutColour() => Assert.Equal(ChartFrame.MostSeries, Enumerable.Range(0, ChartFrame.MostSeries)
+    public void TwelveSeries_AreToldApartWithoutColor() => Assert.Equal(ChartFrame.MostSeries, Enumerable.Range(0, ChartFrame.MostSeries)
         .Select(i => ChartFrame.Line(i, "x", [], hasMarkers: true))
         .Select(l => (string.Join(' ', l.Dashes ?? []), l.MarkerType, l.MarkerFill == OxyColors.White)).Distinct().Count());
 

@@ -30,7 +30,7 @@ internal static class Samples
 
     internal static Cable[] FiveCables { get; } =
     [
-        Pair(20, ConductorMaterial.AnnealedCopper), EighteenAwg, Pair(18, ConductorMaterial.CopperCladAluminium15),
+        Pair(20, ConductorMaterial.AnnealedCopper), EighteenAwg, Pair(18, ConductorMaterial.CopperCladAluminum15),
         Pair(16, ConductorMaterial.AnnealedCopper), Pair(14, ConductorMaterial.AnnealedCopper),
     ];
 
@@ -75,7 +75,7 @@ internal static class Samples
 
     private static FaultStudy ShortsBehind(ProtectiveDevice device) => new(SplicedRun,
         new Supply("12 V, 20 A", new DcOutput(Volts(12), ElectricCurrent.FromAmperes(20), Ratio.FromPercent(2), sourceResistance: ElectricResistance.FromMilliohms(100),
-            overload: OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(22))), Derating.GenericEnclosed),
+            overload: OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(22))), Derating.GenericEnclosed),
         device, [new FaultConditions(Temperature.FromDegreesCelsius(-10), Warm), new FaultConditions(Temperature.FromDegreesCelsius(60), Warm)]);
 
     private static Cable Pair(int awg, ConductorMaterial material) => Cable.Pair(WireSize.Awg(awg), Stranding.ClassB, material);

@@ -13,7 +13,7 @@ internal sealed class CaseMaker
     private const int Seed = 20_260_101;
 
     private static readonly ConductorMaterial[] Materials =
-        [ConductorMaterial.AnnealedCopper, ConductorMaterial.CopperCladAluminium10, ConductorMaterial.CopperCladAluminium15];
+        [ConductorMaterial.AnnealedCopper, ConductorMaterial.CopperCladAluminum10, ConductorMaterial.CopperCladAluminum15];
 
     private static readonly double[] SourceVolts = [5, 12, 12, 13.8, 24, 27.6, 48];
 

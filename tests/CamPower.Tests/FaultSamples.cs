@@ -1,5 +1,5 @@
 using System.Collections.Generic;
-using CamPower.Tests.Devices;
+using CamPower.Tests.Protection;
 using CamPower.Tests.Faults;
 using CamPower.Tests.Supplies;
 using UnitsNet;
@@ -22,7 +22,7 @@ internal static class FaultSamples
             fuse.OpeningAt(ElectricCurrent.FromAmperes(4.75), SmallDevices.Room), fuse.OpeningAt(ElectricCurrent.FromAmperes(2.5), SmallDevices.Room),
             fuse.OpeningAt(ElectricCurrent.FromAmperes(0.5), SmallDevices.Room),
             new Inrush(ElectricCurrent.FromAmperes(8.5), Duration.FromMilliseconds(2.5)), site, site.Outputs[0], site.Outputs[0].AtTerminals, site.Outputs[0].AtTerminals.Rail, site.Outputs[0].InConditions[0], site.Outputs[0].InConditions[0].Load,
-            OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(2.5)), study, study.AtFarEnd, study.OverloadOf(ElectricCurrent.FromAmperes(4.5)), study.Supply, study.Conditions[0], Insulation.Pvc70, limited, limited.Routes[0], limited.Routes[0].Figures[0],
+            OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(2.5)), study, study.AtFarEnd, study.OverloadOf(ElectricCurrent.FromAmperes(4.5)), study.Supply, study.Conditions[0], Insulation.Pvc70, limited, limited.Routes[0], limited.Routes[0].Figures[0],
         ];
     }
 }

@@ -25,7 +25,7 @@ public class PublicSurfaceTests
         LinearResistance.FromOhmsPerKilometer(20.95), WireSize.Awg(18), WireSize.Awg(-1), WireSize.SquareMillimeters(1.5),
         WireSize.Kcmil(250), WireSize.Diameter(0.8), Runs.Eighteen.Outgoing.Basis, .. ConductorSamples.All(),
         ConductorMaterial.AnnealedCopper, Stranding.ClassB, Runs.Eighteen.Outgoing, Runs.Eighteen,
-        new Cable(Runs.Eighteen.Outgoing, new Conductor(WireSize.SquareMillimeters(1.5), Stranding.ClassB, ConductorMaterial.CopperCladAluminium10)),
+        new Cable(Runs.Eighteen.Outgoing, new Conductor(WireSize.SquareMillimeters(1.5), Stranding.ClassB, ConductorMaterial.CopperCladAluminum10)),
         new CableSegment(Runs.Eighteen, Length.FromMeters(30.25)), new Joint("splice", ElectricResistance.FromOhms(0.0125)), Runs.OfOhms(1.25),
         Runs.OfOhms(1.25).At(Temperature.FromDegreesCelsius(20.5)), Feasible.Feed(), Infeasible.Feed(), Point(), Start(),
         Feasible.Feed().Explain(), Feasible.Feed().Explain().Steps[0],

@@ -14,9 +14,9 @@ internal static class StudySamples
         TrimWindow window = TrimSites.Star(TrimSites.Trimmable(1.5, 12, 14.5), (1.25, camera)).TrimWindowOf(SmallSite.BoxName);
         TrimWindow empty = TrimSites.Star(TrimSites.Trimmable(1.5, 12, 14.5), (0, camera), (2.5, camera)).TrimWindowOf(SmallSite.BoxName);
         BoxChoice choice = TrimSites.Star(TrimSites.Trimmable(1.5, 12, 14.5), [.. Enumerable.Repeat((1.25, camera), 4)])
-            .SmallestBoxFor(SmallSite.BoxName, BoxCatalogue.Generic, SizingPolicy.CommonPractice);
+            .SmallestBoxFor(SmallSite.BoxName, BoxCatalog.Generic, SizingPolicy.CommonPractice);
         BoxSplit split = TrimSites.Star(TrimSites.Trimmable(1.5, 12, 14.5), [.. Enumerable.Repeat((1.25, camera), 4)])
-            .SplitFor(SmallSite.BoxName, [BoxCatalogue.Generic[0]], SizingPolicy.CommonPractice);
+            .SplitFor(SmallSite.BoxName, [BoxCatalog.Generic[0]], SizingPolicy.CommonPractice);
         SupplyComparison comparison = TrimSites.Star(TrimSites.Trimmable(1.5, 12, 14.5), (1.25, camera)).CompareWithAdapters(SmallSite.BoxName, [SmallSite.Dc(amperes: 2.5)], Runs.OfOhms(0.125), SizingPolicy.CommonPractice);
         return [comparison, comparison.Central, split, split.Boxes[0], split.Boxes[0].Outputs[0], window, window.Lowest, empty, empty.Highest, choice, choice.Candidates[0], choice.Binding[0], SizingPolicy.CommonPractice];
     }

@@ -30,18 +30,18 @@ public class ClassroomTests(PublishedClassroom classroom, ITestOutputHelper outp
         await AnswersAsync(open, Asked.Run(feet: 200, awg: 16));
         await open["stranding"].SelectOptionAsync("solid");
         await AnswersAsync(open, Asked.Run(200, 16, Stranding.Solid));
-        await open["material"].SelectOptionAsync("aluminium");
-        await AnswersAsync(open, Asked.Run(200, 16, Stranding.Solid, ConductorMaterial.Aluminium));
+        await open["material"].SelectOptionAsync("aluminum");
+        await AnswersAsync(open, Asked.Run(200, 16, Stranding.Solid, ConductorMaterial.Aluminum));
         await open["temperature"].FillAsync("-10");
-        await AnswersAsync(open, Asked.Run(200, 16, Stranding.Solid, ConductorMaterial.Aluminium, celsius: -10));
+        await AnswersAsync(open, Asked.Run(200, 16, Stranding.Solid, ConductorMaterial.Aluminum, celsius: -10));
         await open["supply"].FillAsync("13.8");
-        await AnswersAsync(open, Asked.Run(200, 16, Stranding.Solid, ConductorMaterial.Aluminium, -10, 13.8));
+        await AnswersAsync(open, Asked.Run(200, 16, Stranding.Solid, ConductorMaterial.Aluminum, -10, 13.8));
         await open["load"].FillAsync("7.5");
-        await AnswersAsync(open, Asked.Run(200, 16, Stranding.Solid, ConductorMaterial.Aluminium, -10, 13.8, Load.ConstantPower(Power.FromWatts(7.5))));
+        await AnswersAsync(open, Asked.Run(200, 16, Stranding.Solid, ConductorMaterial.Aluminum, -10, 13.8, Load.ConstantPower(Power.FromWatts(7.5))));
         await open["load-ConstantCurrent"].CheckAsync();
-        await AnswersAsync(open, Asked.Run(200, 16, Stranding.Solid, ConductorMaterial.Aluminium, -10, 13.8, Load.ConstantCurrent(ElectricCurrent.FromAmperes(0.75))));
+        await AnswersAsync(open, Asked.Run(200, 16, Stranding.Solid, ConductorMaterial.Aluminum, -10, 13.8, Load.ConstantCurrent(ElectricCurrent.FromAmperes(0.75))));
         await open["load-ConstantResistance"].CheckAsync();
-        await AnswersAsync(open, Asked.Run(200, 16, Stranding.Solid, ConductorMaterial.Aluminium, -10, 13.8, Load.ConstantResistance(ElectricResistance.FromOhms(16))));
+        await AnswersAsync(open, Asked.Run(200, 16, Stranding.Solid, ConductorMaterial.Aluminum, -10, 13.8, Load.ConstantResistance(ElectricResistance.FromOhms(16))));
         Assert.Empty(open.Complaints);
     }
 
@@ -49,7 +49,7 @@ public class ClassroomTests(PublishedClassroom classroom, ITestOutputHelper outp
     public async Task OtherUnits_AskTheSameQuestion()
     {
         await using OpenPage open = await OpenPage.OfAsync(classroom);
-        await open["length-in-metres"].CheckAsync();
+        await open["length-in-meters"].CheckAsync();
         await open["temperature-in-F"].CheckAsync();
         await Expect(open["length"]).ToHaveValueAsync("36.576");
         await Expect(open["temperature"]).ToHaveValueAsync("104");
@@ -77,8 +77,8 @@ public class ClassroomTests(PublishedClassroom classroom, ITestOutputHelper outp
         await using OpenPage open = await OpenPage.OfAsync(classroom);
         await open["length"].FillAsync("250");
         await open["temperature"].FillAsync("20");
-        await open["material"].SelectOptionAsync("copper-clad aluminium 10 %");
-        RunResult asked = Asked.Run(250, material: ConductorMaterial.CopperCladAluminium10, celsius: 20);
+        await open["material"].SelectOptionAsync("copper-clad aluminum 10 %");
+        RunResult asked = Asked.Run(250, material: ConductorMaterial.CopperCladAluminum10, celsius: 20);
         Assert.False(asked.HasOperatingPoint);
         string most = FormattableString.Invariant($"{(double)asked.MostPower!.Value.Watts:0.00} W");
         await Expect(open["answer"]).ToHaveTextAsync($"No operating point: from this supply the run carries at most {most}, and the load asks for 9.00 W.");

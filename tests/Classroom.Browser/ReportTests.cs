@@ -19,7 +19,7 @@ namespace Classroom.Browser;
 public sealed partial class ReportTests(Chromium chromium) : IAsyncLifetime
 {
     private const int Phone = 360, Desktop = 1280;
-    private const double PixelsPerMillimetre = 96 / 25.4, MarginsMillimetres = 26;
+    private const double PixelsPerMillimeter = 96 / 25.4, MarginsMillimeters = 26;
 
     private readonly WebApplication _service = PlanApplication.Create(["--urls", "http://127.0.0.1:0", "--Limits:Timeout", "00:01:00"]);
 
@@ -63,7 +63,7 @@ public sealed partial class ReportTests(Chromium chromium) : IAsyncLifetime
     {
         foreach (string site in new[] { "PlanService/slip-gate", "SiteCheck/sites/boatyard-as-found" })
         {
-            IPage page = await PageAsync((int)((width - MarginsMillimetres) * PixelsPerMillimetre));
+            IPage page = await PageAsync((int)((width - MarginsMillimeters) * PixelsPerMillimeter));
             await page.SetContentAsync((await ReportAsync(site)).Html);
             await page.EmulateMediaAsync(new() { Media = Media.Print });
             Assert.Empty(await page.EvaluateAsync<string[]>(CutOff));

@@ -77,7 +77,7 @@ public class DrawingTests
     public void Profile_EndsAtTheLoadsVoltage()
     {
         RunResult result = Solved(LoadKind.ConstantPower, "120", "9");
-        var drawing = new ProfileDrawing(result, LengthScale.Metres);
+        var drawing = new ProfileDrawing(result, LengthScale.Meters);
         Assert.Equal(36.576, drawing.Frame.Across, 1e-9);
         (double x, double y) = Points(drawing.Along!).Last();
         Assert.Equal(ChartFrame.Right, x, 0.01);

@@ -90,7 +90,7 @@ public class ExerciseTests
     [Fact]
     public void OtherUnits_AskInThoseUnits()
     {
-        Exercise metric = ExerciseMaker.Make(ExerciseKind.LongestRun, 3, LengthScale.Metres, TemperatureScale.Fahrenheit);
+        Exercise metric = ExerciseMaker.Make(ExerciseKind.LongestRun, 3, LengthScale.Meters, TemperatureScale.Fahrenheit);
         Assert.Equal("m", metric.Unit);
         Assert.Contains("°F", metric.Question, StringComparison.Ordinal);
         Assert.DoesNotContain(" ft", metric.Question, StringComparison.Ordinal);

@@ -43,11 +43,11 @@ public class NumberFieldTests
     [InlineData("120", "36.576")]
     [InlineData("123.45", "37.6276")]
     [InlineData("x", "x")]
-    public void Convert_ThereAndBack_IsTheSameNumber(string feet, string metres)
+    public void Convert_ThereAndBack_IsTheSameNumber(string feet, string meters)
     {
         var field = new NumberField(feet);
         field.Convert(v => v * 0.3048);
-        Assert.Equal(metres, field.Text);
+        Assert.Equal(meters, field.Text);
         field.Convert(v => v / 0.3048);
         Assert.Equal(feet, field.Text);
     }

@@ -41,7 +41,7 @@ public class RunEntryTests
     {
         var entry = new RunEntry();
         double before = entry.Solve()!.Value.LoadVoltage.Volts;
-        entry.Use(LengthScale.Metres);
+        entry.Use(LengthScale.Meters);
         entry.Use(TemperatureScale.Fahrenheit);
         Assert.Equal("36.576", entry.Length.Text);
         Assert.Equal("104", entry.Temperature.Text);

@@ -6,11 +6,11 @@ namespace Classroom.Tests;
 
 public class ShownTests
 {
-    // docs/constant-power-run.md: 250 ft of 18 AWG copper-clad aluminium at 20 °C from 12 V carries 6.954 W at most.
+    // docs/constant-power-run.md: 250 ft of 18 AWG copper-clad aluminum at 20 °C from 12 V carries 6.954 W at most.
     [Fact]
     public void NoOperatingPoint_IsAnAnswerWithTheMostPower()
     {
-        var entry = new RunEntry { Material = ConductorMaterial.CopperCladAluminium10 };
+        var entry = new RunEntry { Material = ConductorMaterial.CopperCladAluminum10 };
         entry.Length.Text = "250";
         entry.Temperature.Text = "20";
         Assert.Equal("No operating point: from this supply the run carries at most 6.95 W, and the load asks for 9.00 W.", Shown.Sentence(entry.Solve()!.Value));

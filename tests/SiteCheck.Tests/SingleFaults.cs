@@ -217,12 +217,12 @@ internal static class SingleFaults
             "terminal-wrong-size: yard box output 9 to fuel berth", "terminal-wrong-size: yard box output 10 to winter storage east",
             "terminal-wrong-size: yard box output 11 to winter storage west"),
 
-        // 0.18 m² of bare galvanised steel are free: 48 W of sun over 7.3 W/m²K outside warm it by 36 K from 45 °C on, and its curve ends at 70 °C. The yard box stands in no
+        // 0.18 m² of bare galvanized steel are free: 48 W of sun over 7.3 W/m²K outside warm it by 36 K from 45 °C on, and its curve ends at 70 °C. The yard box stands in no
         // enclosure that anybody declares, the other adapter indoors.
         new("an adapter in a box in the sun",
             """
             conditions/day/sun = "1000 W/m2"
-            boxes/dock adapter/enclosure = { "width": "200 mm", "height": "300 mm", "depth": "120 mm", "wall": "galvanised steel", "freeFaces": "on a wall", "sunlitArea": "0.06 m2" }
+            boxes/dock adapter/enclosure = { "width": "200 mm", "height": "300 mm", "depth": "120 mm", "wall": "galvanized steel", "freeFaces": "on a wall", "sunlitArea": "0.06 m2" }
             """,
             "box-too-hot: dock adapter", "sun-on-box-without-enclosure: yard box"),
 
@@ -230,7 +230,7 @@ internal static class SingleFaults
         new("an adapter in a box, half of it in the sun",
             """
             conditions/day/sun = "1000 W/m2"
-            boxes/dock adapter/enclosure = { "width": "200 mm", "height": "300 mm", "depth": "120 mm", "wall": "galvanised steel", "freeFaces": "on a wall", "sunlitArea": "0.03 m2" }
+            boxes/dock adapter/enclosure = { "width": "200 mm", "height": "300 mm", "depth": "120 mm", "wall": "galvanized steel", "freeFaces": "on a wall", "sunlitArea": "0.03 m2" }
             """,
             "thin-heat-margin: dock adapter", "sun-on-box-without-enclosure: yard box"),
         new("an adapter in a box, and nobody knows what it loses",
@@ -321,12 +321,12 @@ internal static class SingleFaults
             """,
             "recorder-on-camera-output: recorder"),
         new("a ready-made lead that is extended", """cables/18 AWG pair/preTerminated = true""", "pre-terminated-cable-extended: yard box output 11 to winter storage west"),
-        new("aluminium under a skin of copper",
+        new("aluminum under a skin of copper",
             """
-            cables/+ = { "name": "bright pair", "size": "16 AWG", "stranding": "class B stranded", "material": "copper-clad aluminium 10 %", "insulation": "PVC 70 C" }
+            cables/+ = { "name": "bright pair", "size": "16 AWG", "stranding": "class B stranded", "material": "copper-clad aluminum 10 %", "insulation": "PVC 70 C" }
             runs/gate house/parts/0/cable = "bright pair"
             """,
-            "copper-clad-aluminium: yard box output 2 to gate house"),
+            "copper-clad-aluminum: yard box output 2 to gate house"),
         new("a tail by a table, behind a cable by its nominal resistance",
             """
             cables/+ = { "name": "tail", "insulation": "PVC 70 C", "out": { "size": "1.5 mm2", "stranding": "IEC class 5 flexible", "material": "annealed copper", "table": "IEC 60228 maximum" }, "back": { "size": "1.5 mm2", "stranding": "IEC class 5 flexible", "material": "annealed copper", "table": "IEC 60228 maximum" } }

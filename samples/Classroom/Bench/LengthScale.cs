@@ -21,7 +21,7 @@ public sealed class LengthScale
 
     public static LengthScale Feet { get; } = new("ft", "feet", 500, 10, v => Length.FromFeet(v), l => l.Feet);
 
-    public static LengthScale Metres { get; } = new("m", "metres", 150, 3, v => Length.FromMeters(v), l => l.Meters);
+    public static LengthScale Meters { get; } = new("m", "meters", 150, 3, v => Length.FromMeters(v), l => l.Meters);
 
     public string Symbol { get; }
 

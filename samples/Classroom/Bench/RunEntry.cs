@@ -27,8 +27,8 @@ public sealed class RunEntry
 
     public static IReadOnlyList<ConductorMaterial> Materials { get; } =
     [
-        ConductorMaterial.AnnealedCopper, ConductorMaterial.HardDrawnCopper, ConductorMaterial.Aluminium,
-        ConductorMaterial.CopperCladAluminium10, ConductorMaterial.CopperCladAluminium15,
+        ConductorMaterial.AnnealedCopper, ConductorMaterial.HardDrawnCopper, ConductorMaterial.Aluminum,
+        ConductorMaterial.CopperCladAluminum10, ConductorMaterial.CopperCladAluminum15,
     ];
 
     public NumberField Length { get; } = new("120");

@@ -28,7 +28,7 @@ public sealed class ExerciseMaker
         _temperatures = temperatures;
         _size = WireSize.Awg(2 * numbers.Between(6, 10));
         _stranding = numbers.OneOf(RunEntry.Strandings);
-        _material = numbers.OneOf([ConductorMaterial.AnnealedCopper, ConductorMaterial.AnnealedCopper, ConductorMaterial.CopperCladAluminium10]);
+        _material = numbers.OneOf([ConductorMaterial.AnnealedCopper, ConductorMaterial.AnnealedCopper, ConductorMaterial.CopperCladAluminum10]);
         _hot = temperatures.From(temperatures.In(Temperature.FromDegreesCelsius(5 * numbers.Between(0, 14))));
         _supply = ElectricPotential.FromVolts(numbers.OneOf([12.0, 13.8, 24.0]));
         _run = new CableRun(Cable.Pair(_size, _stranding, _material), lengths.From(lengths.RoundStep * numbers.Between(6, 30)));

@@ -7,7 +7,7 @@ namespace PlanService.Answers;
 /// <summary>What a supply does while a short at one of its outputs lasts, and which devices at its other outputs go dark.</summary>
 public sealed record RailAnswer
 {
-    /// <summary>What its voltage does: stays-up, dragged, pulses, off; unknown where its overload behaviour is not declared.</summary>
+    /// <summary>What its voltage does: stays-up, dragged, pulses, off; unknown where its overload behavior is not declared.</summary>
     public required string State { get; init; }
 
     /// <summary>Voltage at the other outputs, as text; absent where it is not known.</summary>

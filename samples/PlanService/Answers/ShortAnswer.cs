@@ -14,7 +14,7 @@ public sealed record ShortAnswer
     public required IReadOnlyList<string> Devices { get; init; }
 
     /// <summary>How far along the route, one way. [m]</summary>
-    public required double DistanceInMetres { get; init; }
+    public required double DistanceInMeters { get; init; }
 
     /// <summary>The least current that the resistances alone let flow, as text; absent where none is declared.</summary>
     public string? SmallestProspective { get; init; }
@@ -28,7 +28,7 @@ public sealed record ShortAnswer
     /// <summary>The most current that the resistances alone let flow. [A]</summary>
     public double? LargestProspectiveInAmperes { get; init; }
 
-    /// <summary>The least current that heats the device, limited by supply and device, as text: RMS where it pulses; 0 where the supply shuts down, or its overload behaviour is not declared.</summary>
+    /// <summary>The least current that heats the device, limited by supply and device, as text: RMS where it pulses; 0 where the supply shuts down, or its overload behavior is not declared.</summary>
     public required string Smallest { get; init; }
 
     /// <summary>The least current that heats the device. [A]</summary>
@@ -69,7 +69,7 @@ public sealed record ShortAnswer
         {
             Place = current.Place,
             Devices = [.. fault.Devices.Select(d => d.Name)],
-            DistanceInMetres = current.Distance.Meters,
+            DistanceInMeters = current.Distance.Meters,
             SmallestProspective = Written.TextOrNull(current.SmallestProspective),
             SmallestProspectiveInAmperes = current.SmallestProspective?.Amperes,
             LargestProspective = Written.TextOrNull(current.LargestProspective),

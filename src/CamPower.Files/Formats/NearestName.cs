@@ -23,7 +23,7 @@ internal static class NearestName
             .FirstOrDefault() ?? Array.Find(names, k => $" {k} ".Contains($" {name} ", StringComparison.OrdinalIgnoreCase));
     }
 
-    /// <summary>Letters to insert, delete, replace or swap with their neighbour: the optimal string alignment distance.</summary>
+    /// <summary>Letters to insert, delete, replace or swap with their neighbor: the optimal string alignment distance.</summary>
     internal static int Distance(string a, string b)
     {
         var d = new int[a.Length + 1, b.Length + 1];

@@ -7,8 +7,8 @@ namespace CamPower.Files.Formats;
 internal static class Words
 {
     internal static WordFormat<ConductorMaterial> Material { get; } = new("a material", Named(m => m.Name,
-        ConductorMaterial.AnnealedCopper, ConductorMaterial.HardDrawnCopper, ConductorMaterial.Aluminium,
-        ConductorMaterial.CopperCladAluminium10, ConductorMaterial.CopperCladAluminium15,
+        ConductorMaterial.AnnealedCopper, ConductorMaterial.HardDrawnCopper, ConductorMaterial.Aluminum,
+        ConductorMaterial.CopperCladAluminum10, ConductorMaterial.CopperCladAluminum15,
         ConductorMaterial.CopperCladSteel21, ConductorMaterial.CopperCladSteel30, ConductorMaterial.CopperCladSteel40));
 
     internal static WordFormat<Stranding> Stranding { get; } = new("a stranding", Named(s => s.Name,
@@ -47,8 +47,8 @@ internal static class Words
 
     internal static WordFormat<Derating> Derating { get; } = new("a derating", ("generic enclosed", CamPower.Derating.GenericEnclosed));
 
-    internal static WordFormat<OverloadBehaviour> Overload { get; } = new(
-        "an overload behaviour", ("unlimited", OverloadBehaviour.Unlimited));
+    internal static WordFormat<OverloadBehavior> Overload { get; } = new(
+        "an overload behavior", ("unlimited", OverloadBehavior.Unlimited));
 
     internal static WordFormat<PowerLimitClass> PowerLimit { get; } = new("a power-limit class",
         ("limited power source", PowerLimitClass.LimitedPowerSource),
@@ -64,7 +64,7 @@ internal static class Words
         FuseCharacteristic.UlFast, FuseCharacteristic.UlTimeDelay, FuseCharacteristic.Blade));
 
     internal static WordFormat<EnclosureWall> Wall { get; } = new("a wall of an enclosure", Named(w => w.Name,
-        EnclosureWall.PaintedSteel, EnclosureWall.GalvanisedSteel, EnclosureWall.NewGalvanisedSteel, EnclosureWall.Plastic));
+        EnclosureWall.PaintedSteel, EnclosureWall.GalvanizedSteel, EnclosureWall.NewGalvanizedSteel, EnclosureWall.Plastic));
 
     internal static WordFormat<EnclosureFaces> Face { get; } = new("a face",
         ("top", EnclosureFaces.Top), ("bottom", EnclosureFaces.Bottom), ("front", EnclosureFaces.Front),

@@ -37,7 +37,7 @@ internal static class CableFormats
             c => IsInFull(c) ? c.Outgoing : null);
         var back = o.OfForm("back", "The conductor from the load back to the supply, where the two differ.", Conductor,
             c => IsInFull(c) ? c.Return : null);
-        var usual = o.OfForm("usual", "A construction that the trade uses, from the catalogue of the library.", Words.UsualCable, UsualOf);
+        var usual = o.OfForm("usual", "A construction that the trade uses, from the catalog of the library.", Words.UsualCable, UsualOf);
         var insulation = o.Optional("insulation", "The insulation of the conductors, or the temperature that is printed on it.",
             Words.Insulation, c => c.Insulation);
         var preTerminated = o.Optional("preTerminated", "Whether it comes with its connectors on and may be neither cut nor extended.",
@@ -45,7 +45,7 @@ internal static class CableFormats
         o.OneOf(new Form(size, stranding, material), new Form(outgoing, back), new Form(usual));
         return at =>
         {
-            // What the file states itself stands in place of what the catalogue says.
+            // What the file states itself stands in place of what the catalog says.
             if (usual.IsGiven(at)) return With(usual[at], name[at], preTerminated[at], insulation[at]);
             bool isInFull = outgoing.IsGiven(at) || back.IsGiven(at);
             Conductor alike = isInFull ? outgoing[at] : new Conductor(size[at], stranding[at], material[at]);

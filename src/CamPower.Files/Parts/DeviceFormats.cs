@@ -58,7 +58,7 @@ internal static class DeviceFormats
 
     private static readonly ObjectFormat<Connector> Connector = new(o =>
     {
-        var usual = o.OfForm("usual", "A connector from the catalogue of the library.", Words.UsualConnector, UsualOf);
+        var usual = o.OfForm("usual", "A connector from the catalog of the library.", Words.UsualConnector, UsualOf);
         var name = o.OfForm("name", "Its name.", Words.Name, c => UsualOf(c) is null ? c.Name : null);
         var ratedCurrent = o.OfForm("ratedCurrent", "What each of its contacts carries all the time.", Quantities.Current,
             c => UsualOf(c) is null ? c.RatedCurrent : null);
@@ -71,7 +71,7 @@ internal static class DeviceFormats
         {
             if (!usual.IsGiven(at)) return new Connector(name[at], Sources.ConnectorRating, ratedCurrent[at], voltageClass[at], wires[at]);
 
-            // What the file states itself stands in place of what the catalogue says.
+            // What the file states itself stands in place of what the catalog says.
             Connector known = usual[at];
             return wires[at] is null ? known : new Connector(known.Name, known.Source, known.RatedCurrent, known.VoltageClass, wires[at]);
         };
@@ -121,7 +121,7 @@ internal static class DeviceFormats
 
     private static Load? IfAny(Load load) => ReferenceEquals(load, Load.None) ? null : load;
 
-    // Of a usual one everything is as the catalogue says, but perhaps the wire that it takes.
+    // Of a usual one everything is as the catalog says, but perhaps the wire that it takes.
     private static Connector? UsualOf(Connector connector)
     {
         Connector? usual = CamPower.Connector.Usual.FirstOrDefault(u =>

@@ -29,7 +29,7 @@ internal static class RunFormats
         var joint = o.OfForm("joint", "What the joint or connector is.", Words.Name, p => OwnJoint(p)?.Name);
         var resistance = o.OfForm("resistance", "Resistance that the joint adds to the loop, both poles together.", Quantities.Resistance,
             p => OwnJoint(p)?.LoopResistance).Parameter("loopResistance");
-        var usualJoint = o.OfForm("usualJoint", "A joint from the catalogue of the library, with its usual resistance.", Words.UsualJoint,
+        var usualJoint = o.OfForm("usualJoint", "A joint from the catalog of the library, with its usual resistance.", Words.UsualJoint,
             UsualJoint);
         o.OneOf(new Form(cable, length), new Form(joint, resistance), new Form(usualJoint));
         return at =>

@@ -18,7 +18,7 @@ internal static class SupplyFormats
         return at => new Derating(ambient[at], line[at], altitude[at]);
     }));
 
-    private static readonly Format<OverloadBehaviour> Overload = new NamedOrFullFormat<OverloadBehaviour>(Words.Overload, OverloadInFull());
+    private static readonly Format<OverloadBehavior> Overload = new NamedOrFullFormat<OverloadBehavior>(Words.Overload, OverloadInFull());
 
     private static readonly ObjectFormat<SupplyInlet> Inlet = new(o =>
     {
@@ -81,12 +81,12 @@ internal static class SupplyFormats
     private static ObjectFormat<AltitudeDerating> Altitude() => new(o =>
     {
         var above = o.Required("above", "The height up to which nothing changes.", Quantities.Length, a => a.Above);
-        var rise = o.Required("perThousandMetres", "By how much warmer the air counts for every 1000 m above that.", Quantities.Rise,
-            a => a.PerThousandMetres);
+        var rise = o.Required("perThousandMeters", "By how much warmer the air counts for every 1000 m above that.", Quantities.Rise,
+            a => a.PerThousandMeters);
         return at => new AltitudeDerating(above[at], rise[at]);
     });
 
-    private static ObjectFormat<OverloadBehaviour> OverloadInFull() => new(o =>
+    private static ObjectFormat<OverloadBehavior> OverloadInFull() => new(o =>
     {
         var constant = Limit("constantCurrent", "The current that it holds.",
             b => b is { ShortCircuitCurrent: null, Pulse: null } ? b.Limit : null);
@@ -105,15 +105,15 @@ internal static class SupplyFormats
         o.OneOf(new Form(constant), new Form(foldback, shortCircuit), new Form(hiccup, pulse, period), new Form(shutdown, within));
         return at =>
         {
-            if (constant.IsGiven(at)) return OverloadBehaviour.ConstantCurrent(constant[at]);
-            if (foldback.IsGiven(at)) return OverloadBehaviour.Foldback(foldback[at], shortCircuit[at]);
-            if (hiccup.IsGiven(at)) return OverloadBehaviour.Hiccup(hiccup[at], pulse[at], period[at]);
-            return shutdown.IsGiven(at) ? OverloadBehaviour.Shutdown(shutdown[at], within[at]) : OverloadBehaviour.Unlimited;
+            if (constant.IsGiven(at)) return OverloadBehavior.ConstantCurrent(constant[at]);
+            if (foldback.IsGiven(at)) return OverloadBehavior.Foldback(foldback[at], shortCircuit[at]);
+            if (hiccup.IsGiven(at)) return OverloadBehavior.Hiccup(hiccup[at], pulse[at], period[at]);
+            return shutdown.IsGiven(at) ? OverloadBehavior.Shutdown(shutdown[at], within[at]) : OverloadBehavior.Unlimited;
         };
 
-        Member<ElectricCurrent> Limit(string member, string description, System.Func<OverloadBehaviour, ElectricCurrent?> get) =>
+        Member<ElectricCurrent> Limit(string member, string description, System.Func<OverloadBehavior, ElectricCurrent?> get) =>
             o.OfForm(member, description, Quantities.Current, get).Else(StandIn.HighCurrent).Parameter("limit");
-    }) { Else = OverloadBehaviour.Unlimited };
+    }) { Else = OverloadBehavior.Unlimited };
 
     private static DcOutput? Dc(Supply supply) => supply.Output as DcOutput;
 

@@ -25,8 +25,8 @@ internal static class ChartFrame
 
     private const string Font = "Verdana, DejaVu Sans, Arial, sans-serif";
 
-    // Dark on white, and told apart also by those who see fewer colours; the style of the line and the marker differ with each.
-    private static readonly OxyColor[] Colours =
+    // Dark on white, and told apart also by those who see fewer colors; the style of the line and the marker differ with each.
+    private static readonly OxyColor[] Colors =
     [
         OxyColor.FromRgb(0, 0, 0), OxyColor.FromRgb(0, 92, 160), OxyColor.FromRgb(168, 64, 0),
         OxyColor.FromRgb(0, 105, 75), OxyColor.FromRgb(125, 45, 110), OxyColor.FromRgb(90, 80, 0),
@@ -42,7 +42,7 @@ internal static class ChartFrame
     /// <summary>How many series can be told apart: by line and marker, marker filled or hollow.</summary>
     internal const int MostSeries = 12;
 
-    private static readonly OxyColor LimitColour = OxyColor.FromRgb(176, 0, 32);
+    private static readonly OxyColor LimitColor = OxyColor.FromRgb(176, 0, 32);
 
     internal static PlotModel Of(string title) => new()
     {
@@ -68,7 +68,7 @@ internal static class ChartFrame
         var line = new LineSeries
         {
             Title = TextRoom.Fitted(title, LegendRoom, TextSize),
-            Color = ColourOf(index),
+            Color = ColorOf(index),
             Dashes = Dashes[index % Dashes.Length],
             StrokeThickness = LineThickness,
         };
@@ -92,7 +92,7 @@ internal static class ChartFrame
         bool isFirst = true;
         foreach ((DataPoint from, DataPoint to) in lines)
         {
-            var limit = new LineSeries { Title = TextRoom.Fitted(title, LegendRoom, TextSize), Color = LimitColour, Dashes = LimitDashes, StrokeThickness = LimitThickness, RenderInLegend = isFirst };
+            var limit = new LineSeries { Title = TextRoom.Fitted(title, LegendRoom, TextSize), Color = LimitColor, Dashes = LimitDashes, StrokeThickness = LimitThickness, RenderInLegend = isFirst };
             limit.Points.AddRange([from, to]);
             isFirst = false;
             yield return limit;
@@ -148,16 +148,16 @@ internal static class ChartFrame
         return axis;
     }
 
-    private static OxyColor ColourOf(int index) => Colours[index % Colours.Length];
+    private static OxyColor ColorOf(int index) => Colors[index % Colors.Length];
 
     private static void Mark(LineSeries line, int index)
     {
-        bool isHollow = index % MostSeries >= Colours.Length;
+        bool isHollow = index % MostSeries >= Colors.Length;
         line.MarkerType = Markers[index % Markers.Length];
         line.MarkerSize = MarkerSize;
-        line.MarkerStroke = ColourOf(index);
+        line.MarkerStroke = ColorOf(index);
         line.MarkerStrokeThickness = LineThickness;
-        line.MarkerFill = isHollow ? OxyColors.White : ColourOf(index);
+        line.MarkerFill = isHollow ? OxyColors.White : ColorOf(index);
     }
 
     internal static T Dressed<T>(T axis, AxisPosition position, string title, double from, double to)

@@ -3,7 +3,7 @@ using UnitsNet.Units;
 
 namespace CamPower.Reports.Charts;
 
-/// <summary>Feet where the author counts in feet, yards or inches; else metres.</summary>
+/// <summary>Feet where the author counts in feet, yards or inches; else meters.</summary>
 internal static class LengthScale
 {
     internal static LengthUnit UnitOf(Length given) => given.Unit is LengthUnit.Foot or LengthUnit.Inch or LengthUnit.Yard ? LengthUnit.Foot : LengthUnit.Meter;

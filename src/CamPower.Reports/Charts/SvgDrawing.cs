@@ -21,7 +21,7 @@ internal static class SvgDrawing
     }.ExportToString(model);
 
     /// <summary>The drawing with a role, a name and a description, and ids that no other picture of the page has.</summary>
-    internal static string Labelled(string drawing, string idPrefix, string title, string description)
+    internal static string Labeled(string drawing, string idPrefix, string title, string description)
     {
         XElement svg = XDocument.Parse(drawing).Root ?? throw new InvalidOperationException("An empty drawing.");
         string width = svg.Attribute("width")!.Value, height = svg.Attribute("height")!.Value;

@@ -58,7 +58,7 @@ internal sealed class TextRoom(double width, double height) : PdfRenderContext(w
     {
         if (string.IsNullOrEmpty(text)) return OxySize.Empty;
         double size = fontSize * (fontWeight > BoldWeight ? BoldFactor : 1);
-        // From the base line to the top of a capital: what is centred on a mark is centred by that.
+        // From the base line to the top of a capital: what is centered on a mark is centered by that.
         string[] lines = text.Split('\n');
         return new OxySize(lines.Max(l => l.EnumerateRunes().Sum(WidthOf)) * PerMille * size, (CapitalHeight + ((lines.Length - 1) * LineHeight)) * fontSize);
     }

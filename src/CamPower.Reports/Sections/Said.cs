@@ -64,7 +64,7 @@ internal static class Said
     internal static string Cable(IReadOnlyList<SiteRun> path)
     {
         List<CableSegment> segments = [.. path.SelectMany(run => run.Run.Segments)];
-        IEnumerable<string> conductors = segments.Select(s => s.Cable.Outgoing).Select(c => c.Size + (c.Material.IsCopperCladAluminium ? " copper-clad aluminium" : "")).Distinct(StringComparer.Ordinal);
+        IEnumerable<string> conductors = segments.Select(s => s.Cable.Outgoing).Select(c => c.Size + (c.Material.IsCopperCladAluminum ? " copper-clad aluminum" : "")).Distinct(StringComparer.Ordinal);
         Length total = segments.Select(s => s.OneWayLength).Aggregate((a, b) => a + b);
         return $"{string.Join(" + ", conductors)}, {total.ToString("s1", CultureInfo.InvariantCulture)}";
     }

@@ -61,7 +61,7 @@ internal sealed class BoxRail
     /// <summary>What those take that a dip has not put off, against what the supply gives there.</summary>
     internal Judgment ReturningCurrent { get; }
 
-    /// <summary>The voltage of a device while a neighbour draws its inrush.</summary>
+    /// <summary>The voltage of a device while a neighbor draws its inrush.</summary>
     internal Judgment DuringInrush(FedDevice device) => _dips.On(device);
 
     /// <summary>A device as it is behind this rail, given what it is behind one that stays up.</summary>

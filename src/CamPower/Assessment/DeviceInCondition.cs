@@ -12,7 +12,7 @@ public sealed class DeviceInCondition
     private readonly FeedCircuit _circuit;
     private readonly RailVolts _rail;
 
-    // What the inrush of its neighbours does to it: worked out when somebody asks.
+    // What the inrush of its neighbors does to it: worked out when somebody asks.
     private readonly Func<Judgment>? _dips;
     private readonly int _index;
     private readonly Load[] _loads;
@@ -92,7 +92,7 @@ public sealed class DeviceInCondition
         : State == DeviceState.SupplyOverloaded ? Verdict.Unknown : Verdict.Violated;
 
     /// <summary>Its voltage while another device of its box draws the inrush that it declares, against its own drop-out voltage; where it is under that, how long it lasts against how long the device runs on.</summary>
-    /// <remarks>The neighbour that pulls it down most, through the cables that they share and the source. A judgment of nothing where it is not up, and where no other device declares an inrush.</remarks>
+    /// <remarks>The neighbor that pulls it down most, through the cables that they share and the source. A judgment of nothing where it is not up, and where no other device declares an inrush.</remarks>
     public Judgment DuringInrush => State == DeviceState.Up ? _dips?.Invoke() ?? default : default;
 
     /// <summary>Its voltage against the lowest that it accepts; a judgment of nothing where it is not up.</summary>

@@ -16,16 +16,16 @@ internal sealed class InrushDips(DistributionBox box, IReadOnlyList<GroupInCondi
 {
     private SupplyOutput Supply => box.Supply.Output;
 
-    /// <summary>The voltage of a device while that neighbour charges which pulls it down most; where that is under its drop-out voltage, how long it lasts against how long the device runs on.</summary>
+    /// <summary>The voltage of a device while that neighbor charges which pulls it down most; where that is under its drop-out voltage, how long it lasts against how long the device runs on.</summary>
     internal Judgment On(FedDevice device)
     {
-        FedDevice[] neighbours = [.. groups.SelectMany(g => g.Group.Devices).Where(d => d != device && ReferenceEquals(d.Box, box) && d.Accepted is not null && d.Device.Model.Inrush is not null)];
-        if (neighbours.Length == 0 || isOverloaded) return default;
+        FedDevice[] neighbors = [.. groups.SelectMany(g => g.Group.Devices).Where(d => d != device && ReferenceEquals(d.Box, box) && d.Accepted is not null && d.Device.Model.Inrush is not null)];
+        if (neighbors.Length == 0 || isOverloaded) return default;
         if (device.Device.Model.Starting is not Starting starting) return Judgment.Unknown("the drop-out voltage");
         var dips = new List<(double Volts, double Seconds)>();
-        foreach (FedDevice neighbour in neighbours)
+        foreach (FedDevice neighbor in neighbors)
         {
-            if (DipOf(device, neighbour) is not (double, double) dip) return Judgment.Unknown("what the supply does when an inrush exceeds its limit");
+            if (DipOf(device, neighbor) is not (double, double) dip) return Judgment.Unknown("what the supply does when an inrush exceeds its limit");
             dips.Add(dip);
         }
 
@@ -37,18 +37,18 @@ internal sealed class InrushDips(DistributionBox box, IReadOnlyList<GroupInCondi
             : Judgment.Unknown("how long it runs on without power");
     }
 
-    private (double Volts, double Seconds)? DipOf(FedDevice device, FedDevice neighbour)
+    private (double Volts, double Seconds)? DipOf(FedDevice device, FedDevice neighbor)
     {
-        Inrush inrush = neighbour.Device.Model.Inrush!;
+        Inrush inrush = neighbor.Device.Model.Inrush!;
         double ohms = fullVolts / inrush.PeakAmperes;
-        if (RailWhile(neighbour, ohms) is not double volts) return null;
-        (double at, double charging) = (VoltsOf(device, neighbour, ohms, volts), VoltsOf(neighbour, neighbour, ohms, volts));
+        if (RailWhile(neighbor, ohms) is not double volts) return null;
+        (double at, double charging) = (VoltsOf(device, neighbor, ohms, volts), VoltsOf(neighbor, neighbor, ohms, volts));
         double seconds = inrush.Duration?.Seconds ?? (inrush.AmpereSquaredSeconds / (inrush.PeakAmperes * inrush.PeakAmperes));
         return (at, charging > 0 ? seconds * fullVolts / charging : double.PositiveInfinity);
     }
 
     // A supply that pulses or shuts down may do so within the inrush or not: nobody says.
-    private double? RailWhile(FedDevice neighbour, double ohms)
+    private double? RailWhile(FedDevice neighbor, double ohms)
     {
         if (!Limits.IsAbove(TakenAt(fullVolts), RailBalance.LimitOf(Supply))) return fullVolts;
         if (!RailBalance.IsKnown(Supply) || Supply.Overload!.Pulses || Supply.Overload.ShutsDown) return null;
@@ -59,7 +59,7 @@ internal sealed class InrushDips(DistributionBox box, IReadOnlyList<GroupInCondi
 
         double TakenBy(GroupInCondition group, double railVolts)
         {
-            Load[] loads = Charging(group, neighbour, ohms);
+            Load[] loads = Charging(group, neighbor, ohms);
             double[] solved = FeedSolver.Solved(group.Circuit, group.Lowest.With(box, railVolts), loads);
             double amperes = 0;
             for (int i = 0; i < loads.Length; i++)
@@ -71,13 +71,13 @@ internal sealed class InrushDips(DistributionBox box, IReadOnlyList<GroupInCondi
         }
     }
 
-    private double VoltsOf(FedDevice device, FedDevice neighbour, double ohms, double railVolts)
+    private double VoltsOf(FedDevice device, FedDevice neighbor, double ohms, double railVolts)
     {
         GroupInCondition group = groups.First(g => g.Group.Devices.Contains(device));
         if (!(railVolts > 0)) return 0;
-        return FeedSolver.Solved(group.Circuit, group.Lowest.With(box, railVolts), Charging(group, neighbour, ohms))[group.Group.Devices.ToList().IndexOf(device)];
+        return FeedSolver.Solved(group.Circuit, group.Lowest.With(box, railVolts), Charging(group, neighbor, ohms))[group.Group.Devices.ToList().IndexOf(device)];
     }
 
-    private static Load[] Charging(GroupInCondition group, FedDevice neighbour, double ohms) =>
-        [.. group.Loads.Select((load, i) => group.Group.Devices[i] == neighbour ? Load.ConstantResistance(ElectricResistance.FromOhms(Math.Max(ohms, 1e-9))) : load)];
+    private static Load[] Charging(GroupInCondition group, FedDevice neighbor, double ohms) =>
+        [.. group.Loads.Select((load, i) => group.Group.Devices[i] == neighbor ? Load.ConstantResistance(ElectricResistance.FromOhms(Math.Max(ohms, 1e-9))) : load)];
 }

@@ -17,7 +17,7 @@ internal static class RailBalance
     private const double FirstStep = 1e-4, Close = 1e-10;
 
     /// <summary>Whether a supply knows what it gives beyond its limit, or without one.</summary>
-    internal static bool IsKnown(SupplyOutput supply) => supply.Overload is OverloadBehaviour overload && (overload.Limit is not null || supply.SourceResistance is not null);
+    internal static bool IsKnown(SupplyOutput supply) => supply.Overload is OverloadBehavior overload && (overload.Limit is not null || supply.SourceResistance is not null);
 
     /// <summary>The current beyond which a supply no longer holds its voltage: its limit, or what it is rated for where it has none or declares none. [A]</summary>
     internal static double LimitOf(SupplyOutput supply) => supply.Overload?.Limit is null ? supply.RatedAmperes : supply.Overload.LimitAmperes;

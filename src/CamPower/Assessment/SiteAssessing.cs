@@ -11,7 +11,7 @@ public static class SiteAssessing
     /// <param name="site">The site.</param>
     /// <param name="cancellationToken">Breaks it off; a large site whose returns are shared takes long.</param>
     /// <exception cref="ArgumentNullException"><paramref name="site"/> is null.</exception>
-    /// <exception cref="OperationCanceledException"><paramref name="cancellationToken"/> was cancelled.</exception>
+    /// <exception cref="OperationCanceledException"><paramref name="cancellationToken"/> was canceled.</exception>
     /// <example>
     /// <code>
     /// SiteAssessment assessment = site.Assess();

@@ -1,7 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
-using CamPower.Devices;
+using CamPower.Protection;
 using UnitsNet;
 using static System.FormattableString;
 
@@ -16,7 +16,7 @@ public sealed class FuseContinuousShareRule : Rule
 
     /// <summary>The rule with the common 75 % of the rating.</summary>
     public FuseContinuousShareRule()
-        : this(Ratio.FromPercent(DeviceConstants.FuseContinuousShare.Value))
+        : this(Ratio.FromPercent(ProtectionConstants.FuseContinuousShare.Value))
     {
     }
 
@@ -27,7 +27,7 @@ public sealed class FuseContinuousShareRule : Rule
         : base("fuse-above-continuous-share", Severity.Caution,
             "A fuse is loaded for hours with more of its rating than practice allows; a start-up, and a condition that is declared to last less than 3 h, do not count.",
             "Use the next larger fuse that the cable allows.",
-            DeviceConstants.FuseContinuousShare.Source)
+            ProtectionConstants.FuseContinuousShare.Source)
     {
         _share = Require.Positive(Require.Within(share.DecimalFractions, 0, 1, nameof(share), ""), nameof(share), "");
         Limit = share;

@@ -2,11 +2,11 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using CamPower.Checks;
-using CamPower.Devices;
+using CamPower.Protection;
 
 namespace CamPower;
 
-/// <summary>What a person must look at before a site is energised and when it is maintained.</summary>
+/// <summary>What a person must look at before a site is energized and when it is maintained.</summary>
 /// <remarks>Immutable. It stands beside the <see cref="RuleSet"/> and never answers itself: a site without findings still wants it.
 /// Work on mains and inside enclosures is for whom the local code allows it.</remarks>
 /// <example>
@@ -35,7 +35,7 @@ public sealed class InspectionList
     [
         new("bare-conductor-beyond-terminal",
             "Look at every terminal from the side: no bare metal beyond the clamp, no strand outside it, no insulation under it.",
-            "A bare end or a single strand reaches the neighbouring pole or the box and shorts it.",
+            "A bare end or a single strand reaches the neighboring pole or the box and shorts it.",
             Isolated, Sources.TerminalWorkmanship),
         new("opposite-poles-side-by-side",
             "Where a positive and a negative are landed side by side, look for a barrier, a ferrule or a sleeve between them.",
@@ -55,7 +55,7 @@ public sealed class InspectionList
             "Do not drill into or change an enclosure: its protection is tested as it is sold.", Sources.CommonPractice),
         new("tug-test",
             "Pull at every conductor, one by one, in the direction of its cable: none moves. Tighten a loose one to the torque that the terminal's maker states, not by feel; "
-                + FormattableString.Invariant($"where nothing is stated, {DeviceConstants.SmallTerminalTorque.Value} N·m for M2.5, {DeviceConstants.TerminalTorque.Value} N·m for M3, {DeviceConstants.SlottedTerminalTorque.Value} lb-in for a slotted screw of 18 to 10 AWG (from memory)."),
+                + FormattableString.Invariant($"where nothing is stated, {ProtectionConstants.SmallTerminalTorque.Value} N·m for M2.5, {ProtectionConstants.TerminalTorque.Value} N·m for M3, {ProtectionConstants.SlottedTerminalTorque.Value} lb-in for a slotted screw of 18 to 10 AWG (from memory)."),
             "A loose contact has ohms in place of milliohms: it drops the camera's voltage and heats itself.",
             Isolated, Sources.TerminalWorkmanship),
         new("polarity-measured",

@@ -7,7 +7,7 @@ namespace CamPower.Checks;
 
 /// <summary>A box that feeds more cameras than it has outputs, so that some share one.</summary>
 public sealed class MoreCamerasThanOutputsRule() : Rule("more-cameras-than-outputs", Severity.Caution,
-    "A box feeds more cameras than it has outputs: cameras share outputs, and a fault on one takes its neighbour down.",
+    "A box feeds more cameras than it has outputs: cameras share outputs, and a fault on one takes its neighbor down.",
     "Use a box with more outputs, or a second box.", Sources.CommonPractice)
 {
     /// <inheritdoc/>

@@ -11,7 +11,7 @@ namespace CamPower;
 /// <example>
 /// <code>
 /// RuleSet mine = RuleSet.Standard
-///     .Without("copper-clad-aluminium")
+///     .Without("copper-clad-aluminum")
 ///     .With(new SupplyHeadroomRule(Ratio.FromPercent(70)));
 /// IReadOnlyList&lt;Finding&gt; findings = mine.Check(site.Assess());
 /// </code>
@@ -79,7 +79,7 @@ public sealed class RuleSet
         new MoreCamerasThanOutputsRule(),
         new RecorderOnCameraOutputRule(),
         new PreTerminatedCableExtendedRule(),
-        new CopperCladAluminiumRule(),
+        new CopperCladAluminumRule(),
         new SunWithoutEnclosureRule(),
         new AcSolvedWithRmsRule(),
         new MixedResistanceBasesRule(),
@@ -119,14 +119,14 @@ public sealed class RuleSet
     /// <param name="assessment">The solved site.</param>
     /// <param name="cancellationToken">Breaks it off between two findings, and the study of faults at any time.</param>
     /// <exception cref="ArgumentNullException"><paramref name="assessment"/> is null.</exception>
-    /// <exception cref="OperationCanceledException"><paramref name="cancellationToken"/> was cancelled.</exception>
+    /// <exception cref="OperationCanceledException"><paramref name="cancellationToken"/> was canceled.</exception>
     public IReadOnlyList<Finding> Check(SiteAssessment assessment, CancellationToken cancellationToken = default) =>
         Check(new Evidence(assessment, cancellationToken));
 
     /// <summary>All that the rules find, worst first; within a severity in the order of the rules.</summary>
     /// <param name="evidence">What they look at.</param>
     /// <exception cref="ArgumentNullException"><paramref name="evidence"/> is null.</exception>
-    /// <exception cref="OperationCanceledException">The cancellation token of <paramref name="evidence"/> was cancelled.</exception>
+    /// <exception cref="OperationCanceledException">The cancellation token of <paramref name="evidence"/> was canceled.</exception>
     public IReadOnlyList<Finding> Check(Evidence evidence)
     {
         Require.NotNull(evidence, nameof(evidence));

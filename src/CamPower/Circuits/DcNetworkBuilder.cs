@@ -144,7 +144,7 @@ public sealed class DcNetworkBuilder
         return AddBranch(name + " +", positiveFrom, positiveTo, plus).AddBranch(name + " -", negativeFrom, negativeTo, minus);
     }
 
-    /// <summary>A conductor's resistance as a branch can have it: less than a microohm, millimetres of thick wire, counts as none.</summary>
+    /// <summary>A conductor's resistance as a branch can have it: less than a microohm, millimeters of thick wire, counts as none.</summary>
     internal static ElectricResistance Snapped(double ohms) => ElectricResistance.FromOhms(ohms < LeastOhms ? 0 : ohms);
 
     /// <summary>Adds a load between two nodes.</summary>

@@ -7,7 +7,7 @@ namespace CamPower.Circuits;
 internal sealed class Forest
 {
     private const int None = -1;
-    private readonly int[] _start, _neighbours, _elements;
+    private readonly int[] _start, _neighbors, _elements;
 
     /// <summary>Spans the graph, first from the given roots, then from any node not yet reached.</summary>
     internal Forest(int nodeCount, int[] from, int[] to, params int[] roots)
@@ -16,7 +16,7 @@ internal sealed class Forest
         foreach (int node in from) _start[node + 1]++;
         foreach (int node in to) _start[node + 1]++;
         for (int i = 0; i < nodeCount; i++) _start[i + 1] += _start[i];
-        _neighbours = new int[2 * from.Length];
+        _neighbors = new int[2 * from.Length];
         _elements = new int[2 * from.Length];
         var next = (int[])_start.Clone();
         for (int e = 0; e < from.Length; e++)
@@ -44,9 +44,9 @@ internal sealed class Forest
     /// <summary>The root of each node's tree.</summary>
     internal int[] Root { get; }
 
-    private void Place(int slot, int neighbour, int element)
+    private void Place(int slot, int neighbor, int element)
     {
-        _neighbours[slot] = neighbour;
+        _neighbors[slot] = neighbor;
         _elements[slot] = element;
     }
 
@@ -57,14 +57,14 @@ internal sealed class Forest
         foreach (int root in roots) Reach(root, None, None, root);
         for (int node = 0; ; node++)
         {
-            for (; done < found; done++) ReachNeighbours(Order[done]);
+            for (; done < found; done++) ReachNeighbors(Order[done]);
             if (node == Order.Length) break;
             Reach(node, None, None, node);
         }
 
-        void ReachNeighbours(int node)
+        void ReachNeighbors(int node)
         {
-            for (int p = _start[node]; p < _start[node + 1]; p++) Reach(_neighbours[p], node, _elements[p], Root[node]);
+            for (int p = _start[node]; p < _start[node + 1]; p++) Reach(_neighbors[p], node, _elements[p], Root[node]);
         }
 
         void Reach(int node, int parent, int element, int root)

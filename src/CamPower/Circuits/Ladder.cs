@@ -34,7 +34,7 @@ internal sealed class Ladder : NetworkPlan
         return poles is null ? null : new Ladder(circuit, forest, poles);
     }
 
-    internal override LinearisedCircuit NewSolver() => new RadialKernel(_rungs, _circuit.SourceVolts[0]);
+    internal override LinearizedCircuit NewSolver() => new RadialKernel(_rungs, _circuit.SourceVolts[0]);
 
     internal override bool IsConclusive(Load[] loads) => true;
 

@@ -126,7 +126,7 @@ internal sealed class Mesh : NetworkPlan
         return new Mesh(circuit, blocked, groups, new MeshIdealElements(circuit, blocked, groups));
     }
 
-    internal override LinearisedCircuit NewSolver() => new MeshSolver(this);
+    internal override LinearizedCircuit NewSolver() => new MeshSolver(this);
 
     internal override bool IsConclusive(Load[] loads) =>
         _sharesTheReturn || (_spansTheSource && loads.All(load => !(load.Siemens > 0)));

@@ -4,7 +4,7 @@ namespace CamPower.Circuits;
 
 /// <summary>One Newton step of a network of any shape: sparse L·D·Lᵀ of its Jacobian.</summary>
 /// <remarks>The Jacobian of a stable operating point is positive definite; a pivot that is not positive says that the path has left the stable branch.</remarks>
-internal sealed class MeshSolver(Mesh mesh) : LinearisedCircuit
+internal sealed class MeshSolver(Mesh mesh) : LinearizedCircuit
 {
     private const int None = -1;
     private readonly SparseFactor _factor = new(mesh.Pattern);

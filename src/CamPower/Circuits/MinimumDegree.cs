@@ -2,12 +2,12 @@ using System;
 
 namespace CamPower.Circuits;
 
-/// <summary>An order of elimination that keeps a sparse symmetric factor sparse: always the node with the fewest neighbours next.</summary>
+/// <summary>An order of elimination that keeps a sparse symmetric factor sparse: always the node with the fewest neighbors next.</summary>
 /// <remarks>
 /// Approximate minimum degree on the quotient graph: an eliminated node becomes an element, the clique of its
-/// neighbours, and swallows the elements it touched. After Amestoy, Davis and Duff, "An approximate minimum degree
+/// neighbors, and swallows the elements it touched. After Amestoy, Davis and Duff, "An approximate minimum degree
 /// ordering algorithm", SIAM J. Matrix Anal. Appl. 17 (1996), without its merging of indistinguishable nodes. Nodes
-/// of very many neighbours come last, for they would be looked at again after each of them.
+/// of very many neighbors come last, for they would be looked at again after each of them.
 /// </remarks>
 internal sealed class MinimumDegree
 {
@@ -22,11 +22,11 @@ internal sealed class MinimumDegree
     // Live nodes in doubly linked lists by degree.
     private readonly int[] _first, _next, _previous, _degree;
 
-    private MinimumDegree(int[] start, int[] neighbours)
+    private MinimumDegree(int[] start, int[] neighbors)
     {
         int count = start.Length - 1;
         _start = start;
-        _lists = (int[])neighbours.Clone();
+        _lists = (int[])neighbors.Clone();
         _elementCount = new int[count];
         _nodeCount = new int[count];
         _members = new int[count][];
@@ -42,9 +42,9 @@ internal sealed class MinimumDegree
     }
 
     /// <summary>The nodes in order of elimination.</summary>
-    /// <param name="start">Where each node's neighbours start in <paramref name="neighbours"/>, and where the last ends.</param>
-    /// <param name="neighbours">Each node's neighbours, each once, never the node itself.</param>
-    internal static int[] Order(int[] start, int[] neighbours) => new MinimumDegree(start, neighbours).Run();
+    /// <param name="start">Where each node's neighbors start in <paramref name="neighbors"/>, and where the last ends.</param>
+    /// <param name="neighbors">Each node's neighbors, each once, never the node itself.</param>
+    internal static int[] Order(int[] start, int[] neighbors) => new MinimumDegree(start, neighbors).Run();
 
     private int[] Run()
     {
@@ -65,7 +65,7 @@ internal sealed class MinimumDegree
         return order;
     }
 
-    // Puts nodes of very many neighbours last, the others into the lists by degree; gives the number of the others.
+    // Puts nodes of very many neighbors last, the others into the lists by degree; gives the number of the others.
     private int Prepare(int[] order)
     {
         int count = _nodeCount.Length, last = count;
@@ -94,10 +94,10 @@ internal sealed class MinimumDegree
         return last;
     }
 
-    // Makes the pivot an element and brings its neighbours up to date; gives the least degree among them.
+    // Makes the pivot an element and brings its neighbors up to date; gives the least degree among them.
     private int Eliminate(int pivot, int remaining)
     {
-        int[] members = Neighbours(pivot);
+        int[] members = Neighbors(pivot);
         _members[pivot] = members;
         foreach (int i in members) _inPivot[i] = true;
         CountOutside(pivot, members);
@@ -114,7 +114,7 @@ internal sealed class MinimumDegree
         return least;
     }
 
-    private int[] Neighbours(int pivot)
+    private int[] Neighbors(int pivot)
     {
         int found = 0;
         _inPivot[pivot] = true;
@@ -163,15 +163,15 @@ internal sealed class MinimumDegree
         }
     }
 
-    // Rewrites the list of a neighbour of the pivot; gives a bound of its new degree.
+    // Rewrites the list of a neighbor of the pivot; gives a bound of its new degree.
     private int Update(int node, int pivot, int others)
     {
         int start = _start[node], elementsEnd = start + _elementCount[node], end = elementsEnd + _nodeCount[node];
         int bound = others, elements = start, kept = 0;
         for (int p = elementsEnd; p < end; p++)
         {
-            int neighbour = _lists[p];
-            if (neighbour != pivot && !_inPivot[neighbour]) _scratch[kept++] = neighbour;
+            int neighbor = _lists[p];
+            if (neighbor != pivot && !_inPivot[neighbor]) _scratch[kept++] = neighbor;
         }
 
         for (int p = start; p < elementsEnd; p++)
@@ -183,7 +183,7 @@ internal sealed class MinimumDegree
             _lists[elements++] = element;
         }
 
-        // There is room: the pivot was a neighbour, or an element that it swallowed was.
+        // There is room: the pivot was a neighbor, or an element that it swallowed was.
         _lists[elements++] = pivot;
         Array.Copy(_scratch, 0, _lists, elements, kept);
         _elementCount[node] = elements - start;

@@ -8,7 +8,7 @@ internal abstract class NetworkPlan
     internal abstract int[] RowOf { get; }
 
     /// <summary>A solver with working memory of its own.</summary>
-    internal abstract LinearisedCircuit NewSolver();
+    internal abstract LinearizedCircuit NewSolver();
 
     /// <summary>Whether Newton's path from the voltages without load, ended early, proves that there is no operating point.</summary>
     internal abstract bool IsConclusive(Load[] loads);

@@ -11,7 +11,7 @@ internal static class Newton
     private const double Rounding = 1e-7;
 
     /// <summary>Goes from the given voltages to the operating point, in place; false where the path ends before one.</summary>
-    internal static bool TryDescend(LinearisedCircuit circuit, LoadShares loads, double[] volts, ref int iterations)
+    internal static bool TryDescend(LinearizedCircuit circuit, LoadShares loads, double[] volts, ref int iterations)
     {
         double lastStep = double.PositiveInfinity;
         for (int iteration = 0; iteration < MostIterations; iteration++)

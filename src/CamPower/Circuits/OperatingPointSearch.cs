@@ -31,7 +31,7 @@ internal sealed class OperatingPointSearch
     private readonly NetworkPlan _allDelivering;
     private readonly LoadShares _fullLoads;
     private NetworkPlan _plan;
-    private LinearisedCircuit _solver;
+    private LinearizedCircuit _solver;
     private bool[] _blocked;
     private double[] _volts;
     private int _iterations;
@@ -269,5 +269,5 @@ internal sealed class OperatingPointSearch
     private LoadShares NewLoads(double powerScale, double otherScale) =>
         new(_circuit.Loads, _plan.RowOf, _solver.Rows, powerScale, otherScale);
 
-    private readonly record struct Point(NetworkPlan Plan, LinearisedCircuit Solver, bool[] Blocked, double[] Volts, LoadShares Loads);
+    private readonly record struct Point(NetworkPlan Plan, LinearizedCircuit Solver, bool[] Blocked, double[] Volts, LoadShares Loads);
 }

@@ -4,14 +4,14 @@ namespace CamPower.Circuits;
 
 /// <summary>Operating point of a tree of loops fed from one ideal source, in time linear in its size. SI doubles.</summary>
 /// <remarks>
-/// Newton's method as ladder reduction: each load is linearised to I = a + b·V, a subtree seen through a loop of
+/// Newton's method as ladder reduction: each load is linearized to I = a + b·V, a subtree seen through a loop of
 /// resistance r is again of that form with a and b divided by 1 + r·b, and one sweep back gives the voltages. The
 /// currents of all loads are convex in V, so from the source voltage the iterates descend to the stable branch; a
 /// divisor that is not positive, or a voltage that is not, proves that there is no operating point. The divisors
 /// are the pivots of the Jacobian eliminated from the leaves to the source, but need no conductance: a loop may
 /// have no resistance at all. Source: <see cref="Sources.Kirchhoff"/>.
 /// </remarks>
-internal sealed class RadialKernel : LinearisedCircuit
+internal sealed class RadialKernel : LinearizedCircuit
 {
     private readonly Rung[] _rungs;
     private readonly double _sourceVolts;

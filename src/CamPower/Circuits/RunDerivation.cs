@@ -71,7 +71,7 @@ internal static class RunDerivation
         Symbols share = conductor.Count == 1 ? new Symbols("", "", "") : new Symbols("/n", @"\cdot\frac{1}{n}", "/" + Number(conductor.Count));
         return new DerivationStep(
             $"{symbol}{index}",
-            FormattableString.Invariant($"Resistance per metre of the {which}, {conductor}, at {celsius:G6} °C"),
+            FormattableString.Invariant($"Resistance per meter of the {which}, {conductor}, at {celsius:G6} °C"),
             at.Plain + share.Plain, $"{Latex(symbol, index)} = {at.Latex}{share.Latex}", at.Numbers + share.Numbers,
             conductor.OhmsPerMeterAt(celsius), "Ω/m", conductor.Basis is TabulatedResistance ? conductor.Basis.Source : Sources.LinearTemperature);
     }

@@ -11,7 +11,7 @@ namespace CamPower.Circuits;
 internal static class SolutionBranch
 {
     private const int MostSteps = 200;
-    private const double Agreement = 1e-11, Narrow = 1e-11, NearFold = 1e-2, TowardsFold = 0.9, LeastAdvance = 1e-7, Unlimited = 1e15;
+    private const double Agreement = 1e-11, Narrow = 1e-11, NearFold = 1e-2, TowardFold = 0.9, LeastAdvance = 1e-7, Unlimited = 1e15;
 
     /// <summary>The scale at which the branch that holds the point last found ends, or <paramref name="upTo"/> where it goes so far.</summary>
     /// <param name="search">Holds the point; afterwards the last that was reached.</param>
@@ -51,7 +51,7 @@ internal static class SolutionBranch
             }
             else
             {
-                next = double.IsInfinity(fold) ? 2 * reached : fold >= upTo ? upTo : reached + Math.Max(TowardsFold * (fold - reached), LeastAdvance * reached);
+                next = double.IsInfinity(fold) ? 2 * reached : fold >= upTo ? upTo : reached + Math.Max(TowardFold * (fold - reached), LeastAdvance * reached);
                 if (next >= lost) next = reached + ((lost - reached) / 2);
             }
 

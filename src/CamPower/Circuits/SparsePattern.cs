@@ -52,15 +52,15 @@ internal sealed class SparsePattern
 
     private static int[] OrderOf(int count, int[] first, int[] second)
     {
-        // Both ways round, then each neighbour once.
+        // Both ways round, then each neighbor once.
         var from = new int[2 * first.Length];
         var to = new int[from.Length];
         Array.Copy(first, from, first.Length);
         Array.Copy(second, 0, from, first.Length, first.Length);
         Array.Copy(second, to, first.Length);
         Array.Copy(first, 0, to, first.Length, first.Length);
-        int[] start = Group(count, from, to, new int[from.Length], out int[] neighbours);
-        return MinimumDegree.Order(start, neighbours);
+        int[] start = Group(count, from, to, new int[from.Length], out int[] neighbors);
+        return MinimumDegree.Order(start, neighbors);
     }
 
     private int[] Columns(int[] first, int[] second, out int[] rows)

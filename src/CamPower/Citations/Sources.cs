@@ -20,17 +20,17 @@ public static class Sources
     public static Citation ProportionalCoefficient { get; } = new(
         "IEC 60028", CitationKind.FromMemory, "1925", "coefficient at 20 °C = 0.00393 per K × share of the conductivity of annealed copper");
 
-    /// <summary>Resistivity and temperature coefficient of electrical-conductor aluminium.</summary>
-    public static Citation ConductorAluminium { get; } = new(
+    /// <summary>Resistivity and temperature coefficient of electrical-conductor aluminum.</summary>
+    public static Citation ConductorAluminum { get; } = new(
         "NBS Handbook 109, Aluminum Wire Tables; IEC 60889", CitationKind.Handbook, "1972; 1987",
         "61 % IACS at 20 °C: 0.00403 per K");
 
-    /// <summary>Heat that a volume of aluminium takes up.</summary>
-    public static Citation AluminiumHeat { get; } = new(
+    /// <summary>Heat that a volume of aluminum takes up.</summary>
+    public static Citation AluminumHeat { get; } = new(
         "IEC 60949", CitationKind.FromMemory, null, "2.5 MJ/(m³·K) at 20 °C; agrees with the standard's K of 148 A·s^½/mm², which was seen");
 
-    /// <summary>Minimum conductivity of copper-clad aluminium wire.</summary>
-    public static Citation CopperCladAluminium { get; } = new(
+    /// <summary>Minimum conductivity of copper-clad aluminum wire.</summary>
+    public static Citation CopperCladAluminum { get; } = new(
         "ASTM B566, Copper-Clad Aluminum Wire", CitationKind.Standard, null,
         "minimum conductivity: class 10 A 62.9 % IACS, class 15 A 64.4 % IACS (seen in a reproduction)");
 
@@ -45,7 +45,7 @@ public static class Sources
     /// <summary>Temperature coefficient, density and specific heat of two metals side by side.</summary>
     public static Citation CladMixture { get; } = new(
         "Two metals side by side: conductances, masses and heats add", CitationKind.Textbook, null,
-        "from the values of copper and aluminium above");
+        "from the values of copper and aluminum above");
 
     /// <summary>The American wire gauge.</summary>
     public static Citation AmericanWireGauge { get; } = new(
@@ -94,7 +94,7 @@ public static class Sources
     /// <summary>Construction of the usual 75 Ω video cable.</summary>
     public static Citation CoaxConstruction { get; } = new(
         "Generic data of 75 Ω video cable, no single standard", CitationKind.FromMemory, null,
-        "20 AWG copper centre or 22 AWG copper-clad steel centre, 95 % copper braid of 2.6 Ω/1000 ft");
+        "20 AWG copper center or 22 AWG copper-clad steel center, 95 % copper braid of 2.6 Ω/1000 ft");
 
     /// <summary>Conductor of balanced data cable.</summary>
     public static Citation CategoryCable { get; } = new(
@@ -314,9 +314,9 @@ public static class Sources
         "IEC 60949, Thermally permissible short-circuit currents", CitationKind.Standard, null,
         "I = K S √(ln((θf + β)/(θi + β))/t), Table 1 (seen in summaries)");
 
-    /// <summary>The constant β of aluminium.</summary>
-    public static Citation Iec60949AluminiumBeta { get; } = new(
-        "IEC 60949, Thermally permissible short-circuit currents", CitationKind.FromMemory, null, "Table 1, β of aluminium");
+    /// <summary>The constant β of aluminum.</summary>
+    public static Citation Iec60949AluminumBeta { get; } = new(
+        "IEC 60949, Thermally permissible short-circuit currents", CitationKind.FromMemory, null, "Table 1, β of aluminum");
 
     /// <summary>What is printed on a jacket.</summary>
     public static Citation PrintedRating { get; } = new("The rating printed on the jacket", CitationKind.Declared);
@@ -402,16 +402,16 @@ public static class Sources
     /// <summary>Emissivity of paint.</summary>
     public static Citation PaintEmissivity { get; } = new(
         "Incropera, DeWitt, Bergman and Lavine, Fundamentals of Heat and Mass Transfer", CitationKind.FromMemory, "6th edition, 2007",
-        "Table A.11: paints of every colour from 0.90 to 0.98; the least is taken");
+        "Table A.11: paints of every color from 0.90 to 0.98; the least is taken");
 
-    /// <summary>How much sunlight light grey takes up.</summary>
-    public static Citation LightGreyAbsorptance { get; } = new(
-        "Common practice, no source", CitationKind.CommonPractice, null, "light grey and weathered: between white paint (0.26) and black (0.98)");
+    /// <summary>How much sunlight light gray takes up.</summary>
+    public static Citation LightGrayAbsorptance { get; } = new(
+        "Common practice, no source", CitationKind.CommonPractice, null, "light gray and weathered: between white paint (0.26) and black (0.98)");
 
-    /// <summary>How galvanised steel takes up sunlight and radiates heat.</summary>
-    public static Citation GalvanisedSurface { get; } = new(
+    /// <summary>How galvanized steel takes up sunlight and radiates heat.</summary>
+    public static Citation GalvanizedSurface { get; } = new(
         "Incropera, DeWitt, Bergman and Lavine, Fundamentals of Heat and Mass Transfer", CitationKind.FromMemory, "6th edition, 2007",
-        "Table A.12, galvanised sheet metal: clean and new 0.65 and 0.13, oxidised and weathered 0.80 and 0.28");
+        "Table A.12, galvanized sheet metal: clean and new 0.65 and 0.13, oxidized and weathered 0.80 and 0.28");
 
     /// <summary>Wall of a plastic enclosure.</summary>
     public static Citation PlasticEnclosure { get; } = new(
@@ -427,8 +427,8 @@ public static class Sources
         "Incropera, DeWitt, Bergman and Lavine, Fundamentals of Heat and Mass Transfer", CitationKind.FromMemory, "6th edition, 2007",
         "eq. 9.30 to 9.32: warm side up the larger of 0.54 Ra^(1/4) and 0.15 Ra^(1/3), warm side down 0.27 Ra^(1/4); length = area over perimeter");
 
-    /// <summary>Heat radiation between a grey surface and surroundings that enclose it.</summary>
-    public static Citation GreySurface { get; } = new(
+    /// <summary>Heat radiation between a gray surface and surroundings that enclose it.</summary>
+    public static Citation GraySurface { get; } = new(
         "Incropera, DeWitt, Bergman and Lavine, Fundamentals of Heat and Mass Transfer", CitationKind.FromMemory, "6th edition, 2007",
         "eq. 1.7 to 1.9: emissivity × σ × (T₁⁴ − T₂⁴)");
 
@@ -438,7 +438,7 @@ public static class Sources
 
     /// <summary>Standard gravity and the pressure of the air by height above the sea.</summary>
     public static Citation StandardAtmosphere { get; } = new(
-        "ISO 2533, Standard atmosphere", CitationKind.FromMemory, "1975", "288.15 K and 101325 Pa at sea level, 6.5 K a kilometre");
+        "ISO 2533, Standard atmosphere", CitationKind.FromMemory, "1975", "288.15 K and 101325 Pa at sea level, 6.5 K a kilometer");
 
     /// <summary>Viscosity and conductivity of air against temperature.</summary>
     public static Citation AirTransport { get; } = new(
@@ -483,7 +483,7 @@ public static class Sources
 
     /// <summary>The largest protective device of 18 and 16 AWG.</summary>
     public static Citation NecSmallConductorsFromMemory { get; } = new(
-        "NEC (NFPA 70)", CitationKind.FromMemory, "2011 and later", "240.4(D)(1) and (2), 18 and 16 AWG copper; (6), 10 AWG aluminium");
+        "NEC (NFPA 70)", CitationKind.FromMemory, "2011 and later", "240.4(D)(1) and (2), 18 and 16 AWG copper; (6), 10 AWG aluminum");
 
     /// <summary>The largest protective device of the thin wires that building codes leave out.</summary>
     public static Citation AircraftProtectors { get; } = new(

@@ -8,7 +8,7 @@ namespace CamPower;
 /// <summary>Constructions of cable that the trade uses, without brands, each with its source.</summary>
 /// <remarks>
 /// The sizes and constructions are common practice; the resistances follow from the nominal areas. A drum may be of
-/// copper-clad aluminium under the same jacket: measure it (<see cref="CableIdentification"/>). The insulation is
+/// copper-clad aluminum under the same jacket: measure it (<see cref="CableIdentification"/>). The insulation is
 /// not given: its rating is on the jacket.
 /// </remarks>
 /// <example><code>var run = new CableRun(CableCatalog.Pair18, oneWayLength: Length.FromFeet(120));</code></example>
@@ -37,12 +37,12 @@ public static class CableCatalog
     /// <summary>A flexible pair of 1.5 mm² copper, at its nominal area.</summary>
     public static Cable FlexiblePair150 { get; } = Common("2 × 1.5 mm2 flexible", Copper(WireSize.SquareMillimeters(1.5), Stranding.IecClass5));
 
-    /// <summary>A stranded pair of 18 AWG copper bundled with 75 Ω coaxial cable that has a solid copper centre.</summary>
+    /// <summary>A stranded pair of 18 AWG copper bundled with 75 Ω coaxial cable that has a solid copper center.</summary>
     public static Cable CoaxWithPair18 { get; } = CoaxWithPair("75 Ω coax + 18 AWG/2",
         Copper(WireSize.Awg(20), Stranding.Solid));
 
-    /// <summary>A stranded pair of 18 AWG copper bundled with 75 Ω coaxial cable that has a copper-clad steel centre.</summary>
-    public static Cable SteelCoaxWithPair18 { get; } = CoaxWithPair("75 Ω coax, copper-clad steel centre, + 18 AWG/2",
+    /// <summary>A stranded pair of 18 AWG copper bundled with 75 Ω coaxial cable that has a copper-clad steel center.</summary>
+    public static Cable SteelCoaxWithPair18 { get; } = CoaxWithPair("75 Ω coax, copper-clad steel center, + 18 AWG/2",
         new Conductor(WireSize.Awg(22), Stranding.Solid, ConductorMaterial.CopperCladSteel40));
 
     /// <summary>A thin ready-made lead of 24 AWG copper with its connectors on.</summary>
@@ -51,15 +51,15 @@ public static class CableCatalog
     /// <summary>A thin ready-made lead of 22 AWG copper with its connectors on.</summary>
     public static Cable ReadyMadeLead22 { get; } = Common("22 AWG ready-made lead", Copper(WireSize.Awg(22), Stranding.ClassB), isPreTerminated: true);
 
-    /// <summary>A thin ready-made lead of 22 AWG copper-clad aluminium with its connectors on.</summary>
-    public static Cable CladReadyMadeLead22 { get; } = Common("22 AWG copper-clad aluminium ready-made lead",
-        new Conductor(WireSize.Awg(22), Stranding.ClassB, ConductorMaterial.CopperCladAluminium10), isPreTerminated: true);
+    /// <summary>A thin ready-made lead of 22 AWG copper-clad aluminum with its connectors on.</summary>
+    public static Cable CladReadyMadeLead22 { get; } = Common("22 AWG copper-clad aluminum ready-made lead",
+        new Conductor(WireSize.Awg(22), Stranding.ClassB, ConductorMaterial.CopperCladAluminum10), isPreTerminated: true);
 
     private static readonly Cable[] Category5ePairs = CategoryCables("category 5e", WireSize.Awg(24));
 
     private static readonly Cable[] Category6Pairs = CategoryCables("category 6", WireSize.Awg(23));
 
-    /// <summary>Every construction of the catalogue, the category cables with one to four pairs.</summary>
+    /// <summary>Every construction of the catalog, the category cables with one to four pairs.</summary>
     public static IReadOnlyList<Cable> All { get; } = System.Array.AsReadOnly<Cable>(
     [
         Pair22, Pair20, Pair18, Pair16, Pair14, FlexiblePair075, FlexiblePair150, CoaxWithPair18, SteelCoaxWithPair18,
@@ -91,10 +91,10 @@ public static class CableCatalog
             source: Sources.CategoryCable);
     }
 
-    private static Cable CoaxWithPair(string name, Conductor centre)
+    private static Cable CoaxWithPair(string name, Conductor center)
     {
         Conductor power = Copper(WireSize.Awg(18), Stranding.ClassB);
-        return new Cable(power, power, name: name, coax: new Coax("75 Ω coax", centre, BraidedShield()), source: Sources.CableConstruction);
+        return new Cable(power, power, name: name, coax: new Coax("75 Ω coax", center, BraidedShield()), source: Sources.CableConstruction);
     }
 
     // A braid has no size of its own: 2 mm² of copper conduct as it does.

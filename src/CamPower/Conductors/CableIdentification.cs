@@ -8,7 +8,7 @@ namespace CamPower;
 /// <summary>Which cable a measured loop resistance can be.</summary>
 /// <remarks>
 /// Immutable. A meter reads a resistance; size, material and stranding all go into it, and several sets of them come
-/// out the same: 18 AWG copper-clad aluminium is 20 AWG copper to three digits. So the answer is a ranking of groups,
+/// out the same: 18 AWG copper-clad aluminum is 20 AWG copper to three digits. So the answer is a ranking of groups,
 /// and inside a group no reading of this tolerance decides. The tolerance covers everything: the meter and its leads,
 /// the length, the temperature and the drawing of the wire. Take lead resistance and joints off the reading first.
 /// Source of the resistances: <see cref="Sources.Resistance"/>.
@@ -33,7 +33,7 @@ public sealed class CableIdentification
 
     /// <summary>
     /// Pairs that are found in the field: 10 to 26 AWG, solid and stranded, and 0.5 to 2.5 mm² in the classes of IEC
-    /// 60228 at their nominal areas, each of copper and of copper-clad aluminium.
+    /// 60228 at their nominal areas, each of copper and of copper-clad aluminum.
     /// </summary>
     /// <remarks>Common practice, no source.</remarks>
     public static IReadOnlyList<Cable> UsualCandidates { get; } = Array.AsReadOnly<Cable>(
@@ -103,6 +103,6 @@ public sealed class CableIdentification
     private static IEnumerable<Cable> Pairs(IEnumerable<WireSize> sizes, params Stranding[] strandings) =>
         from size in sizes
         from stranding in strandings
-        from material in new[] { ConductorMaterial.AnnealedCopper, ConductorMaterial.CopperCladAluminium10, ConductorMaterial.CopperCladAluminium15 }
+        from material in new[] { ConductorMaterial.AnnealedCopper, ConductorMaterial.CopperCladAluminum10, ConductorMaterial.CopperCladAluminum15 }
         select Cable.Pair(size, stranding, material);
 }

@@ -2,7 +2,7 @@ using System;
 
 namespace CamPower;
 
-/// <summary>The coaxial cable that some power pairs are bundled with: its centre conductor and its shield.</summary>
+/// <summary>The coaxial cable that some power pairs are bundled with: its center conductor and its shield.</summary>
 /// <remarks>
 /// Immutable. No supply current is meant for it, but where a camera's power negative and its video shield both return
 /// to the head end, the return current divides between them by their conductances.
@@ -12,22 +12,22 @@ public sealed class Coax
 {
     /// <summary>Describes a coaxial cable.</summary>
     /// <param name="name">How it is called. Not empty.</param>
-    /// <param name="centre">The centre conductor.</param>
+    /// <param name="center">The center conductor.</param>
     /// <param name="shield">The shield, as a conductor of the same resistance.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
-    public Coax(string name, Conductor centre, Conductor shield)
+    public Coax(string name, Conductor center, Conductor shield)
     {
         Name = Require.Name(name, nameof(name));
-        Centre = Require.NotNull(centre, nameof(centre));
+        Center = Require.NotNull(center, nameof(center));
         Shield = Require.NotNull(shield, nameof(shield));
     }
 
     /// <summary>How it is called.</summary>
     public string Name { get; }
 
-    /// <summary>The centre conductor.</summary>
-    public Conductor Centre { get; }
+    /// <summary>The center conductor.</summary>
+    public Conductor Center { get; }
 
     /// <summary>The shield, as a conductor of the same resistance.</summary>
     public Conductor Shield { get; }

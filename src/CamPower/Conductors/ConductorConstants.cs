@@ -27,53 +27,53 @@ public static class ConductorConstants
     public static CitedValue HardDrawnCopperCoefficient { get; } = new("Temperature coefficient of hard-drawn copper at 20 °C",
         AnnealedCopperCoefficient.Value * HardDrawnCopperConductivity.Value / 100, "1/K", Sources.ProportionalCoefficient);
 
-    /// <summary>Temperature coefficient of electrical-conductor aluminium, 61 % IACS, at 20 °C. [1/K]</summary>
-    public static CitedValue AluminiumCoefficient { get; } =
-        new("Temperature coefficient of conductor aluminium at 20 °C", 0.00403, "1/K", Sources.ConductorAluminium);
+    /// <summary>Temperature coefficient of electrical-conductor aluminum, 61 % IACS, at 20 °C. [1/K]</summary>
+    public static CitedValue AluminumCoefficient { get; } =
+        new("Temperature coefficient of conductor aluminum at 20 °C", 0.00403, "1/K", Sources.ConductorAluminum);
 
-    /// <summary>Conductivity of electrical-conductor aluminium. [% IACS]</summary>
-    public static CitedValue AluminiumConductivity { get; } =
-        new("Conductivity of conductor aluminium", 61, "% IACS", Sources.ConductorAluminium);
+    /// <summary>Conductivity of electrical-conductor aluminum. [% IACS]</summary>
+    public static CitedValue AluminumConductivity { get; } =
+        new("Conductivity of conductor aluminum", 61, "% IACS", Sources.ConductorAluminum);
 
-    /// <summary>Density of electrical-conductor aluminium at 20 °C. [kg/m³]</summary>
-    public static CitedValue AluminiumDensity { get; } =
-        new("Density of conductor aluminium at 20 °C", 2703, "kg/m³", Sources.ConductorAluminium);
+    /// <summary>Density of electrical-conductor aluminum at 20 °C. [kg/m³]</summary>
+    public static CitedValue AluminumDensity { get; } =
+        new("Density of conductor aluminum at 20 °C", 2703, "kg/m³", Sources.ConductorAluminum);
 
-    /// <summary>Specific heat of aluminium at 20 °C: 2.5 MJ/(m³·K) over its density. [J/(kg·K)]</summary>
-    public static CitedValue AluminiumSpecificHeat { get; } =
-        new("Specific heat of conductor aluminium at 20 °C", 2.5e6 / AluminiumDensity.Value, "J/(kg·K)", Sources.AluminiumHeat);
+    /// <summary>Specific heat of aluminum at 20 °C: 2.5 MJ/(m³·K) over its density. [J/(kg·K)]</summary>
+    public static CitedValue AluminumSpecificHeat { get; } =
+        new("Specific heat of conductor aluminum at 20 °C", 2.5e6 / AluminumDensity.Value, "J/(kg·K)", Sources.AluminumHeat);
 
-    /// <summary>Least conductivity of copper-clad aluminium with 10 % copper by volume. [% IACS]</summary>
+    /// <summary>Least conductivity of copper-clad aluminum with 10 % copper by volume. [% IACS]</summary>
     public static CitedValue CopperClad10Conductivity { get; } =
-        new("Minimum conductivity of copper-clad aluminium, 10 % copper", 62.9, "% IACS", Sources.CopperCladAluminium);
+        new("Minimum conductivity of copper-clad aluminum, 10 % copper", 62.9, "% IACS", Sources.CopperCladAluminum);
 
-    /// <summary>Least conductivity of copper-clad aluminium with 15 % copper by volume. [% IACS]</summary>
+    /// <summary>Least conductivity of copper-clad aluminum with 15 % copper by volume. [% IACS]</summary>
     public static CitedValue CopperClad15Conductivity { get; } =
-        new("Minimum conductivity of copper-clad aluminium, 15 % copper", 64.4, "% IACS", Sources.CopperCladAluminium);
+        new("Minimum conductivity of copper-clad aluminum, 15 % copper", 64.4, "% IACS", Sources.CopperCladAluminum);
 
-    /// <summary>Temperature coefficient of copper-clad aluminium with 10 % copper by volume, at 20 °C. [1/K]</summary>
+    /// <summary>Temperature coefficient of copper-clad aluminum with 10 % copper by volume, at 20 °C. [1/K]</summary>
     public static CitedValue CopperClad10Coefficient { get; } =
-        new("Temperature coefficient of copper-clad aluminium, 10 % copper", CladCoefficient(0.10), "1/K", Sources.CladMixture);
+        new("Temperature coefficient of copper-clad aluminum, 10 % copper", CladCoefficient(0.10), "1/K", Sources.CladMixture);
 
-    /// <summary>Temperature coefficient of copper-clad aluminium with 15 % copper by volume, at 20 °C. [1/K]</summary>
+    /// <summary>Temperature coefficient of copper-clad aluminum with 15 % copper by volume, at 20 °C. [1/K]</summary>
     public static CitedValue CopperClad15Coefficient { get; } =
-        new("Temperature coefficient of copper-clad aluminium, 15 % copper", CladCoefficient(0.15), "1/K", Sources.CladMixture);
+        new("Temperature coefficient of copper-clad aluminum, 15 % copper", CladCoefficient(0.15), "1/K", Sources.CladMixture);
 
-    /// <summary>Density of copper-clad aluminium with 10 % copper by volume. [kg/m³]</summary>
+    /// <summary>Density of copper-clad aluminum with 10 % copper by volume. [kg/m³]</summary>
     public static CitedValue CopperClad10Density { get; } =
-        new("Density of copper-clad aluminium, 10 % copper", CladDensity(0.10), "kg/m³", Sources.CladMixture);
+        new("Density of copper-clad aluminum, 10 % copper", CladDensity(0.10), "kg/m³", Sources.CladMixture);
 
-    /// <summary>Density of copper-clad aluminium with 15 % copper by volume. [kg/m³]</summary>
+    /// <summary>Density of copper-clad aluminum with 15 % copper by volume. [kg/m³]</summary>
     public static CitedValue CopperClad15Density { get; } =
-        new("Density of copper-clad aluminium, 15 % copper", CladDensity(0.15), "kg/m³", Sources.CladMixture);
+        new("Density of copper-clad aluminum, 15 % copper", CladDensity(0.15), "kg/m³", Sources.CladMixture);
 
-    /// <summary>Specific heat of copper-clad aluminium with 10 % copper by volume. [J/(kg·K)]</summary>
+    /// <summary>Specific heat of copper-clad aluminum with 10 % copper by volume. [J/(kg·K)]</summary>
     public static CitedValue CopperClad10SpecificHeat { get; } =
-        new("Specific heat of copper-clad aluminium, 10 % copper", CladSpecificHeat(0.10), "J/(kg·K)", Sources.CladMixture);
+        new("Specific heat of copper-clad aluminum, 10 % copper", CladSpecificHeat(0.10), "J/(kg·K)", Sources.CladMixture);
 
-    /// <summary>Specific heat of copper-clad aluminium with 15 % copper by volume. [J/(kg·K)]</summary>
+    /// <summary>Specific heat of copper-clad aluminum with 15 % copper by volume. [J/(kg·K)]</summary>
     public static CitedValue CopperClad15SpecificHeat { get; } =
-        new("Specific heat of copper-clad aluminium, 15 % copper", CladSpecificHeat(0.15), "J/(kg·K)", Sources.CladMixture);
+        new("Specific heat of copper-clad aluminum, 15 % copper", CladSpecificHeat(0.15), "J/(kg·K)", Sources.CladMixture);
 
     /// <summary>Conductivity of copper-clad steel of grade 21. [% IACS]</summary>
     public static CitedValue CopperCladSteel21Conductivity { get; } =
@@ -154,17 +154,17 @@ public static class ConductorConstants
     public static CitedValue CopperAdiabatic { get; } =
         new("Constant K of copper in the adiabatic formula", 226, "A·s^½/mm²", Sources.Iec60949);
 
-    /// <summary>The constant of aluminium in the adiabatic formula, at 0 °C. [A·s^½/mm²]</summary>
-    public static CitedValue AluminiumAdiabatic { get; } =
-        new("Constant K of aluminium in the adiabatic formula", 148, "A·s^½/mm²", Sources.Iec60949);
+    /// <summary>The constant of aluminum in the adiabatic formula, at 0 °C. [A·s^½/mm²]</summary>
+    public static CitedValue AluminumAdiabatic { get; } =
+        new("Constant K of aluminum in the adiabatic formula", 148, "A·s^½/mm²", Sources.Iec60949);
 
     /// <summary>Temperature below 0 °C at which the linear model of copper has no resistance. [°C]</summary>
     public static CitedValue CopperBeta { get; } =
         new("Reciprocal temperature coefficient of copper at 0 °C", 234.5, "°C", Sources.Iec60949);
 
-    /// <summary>Temperature below 0 °C at which the linear model of aluminium has no resistance. [°C]</summary>
-    public static CitedValue AluminiumBeta { get; } =
-        new("Reciprocal temperature coefficient of aluminium at 0 °C", 228, "°C", Sources.Iec60949AluminiumBeta);
+    /// <summary>Temperature below 0 °C at which the linear model of aluminum has no resistance. [°C]</summary>
+    public static CitedValue AluminumBeta { get; } =
+        new("Reciprocal temperature coefficient of aluminum at 0 °C", 228, "°C", Sources.Iec60949AluminumBeta);
 
     /// <summary>The longest overcurrent during which no heat is taken to leave the conductor. [s]</summary>
     public static CitedValue LongestAdiabatic { get; } =
@@ -173,17 +173,17 @@ public static class ConductorConstants
     // Conductances in parallel add, so the coefficient is their mean weighted by volume share × conductivity.
     private static double CladCoefficient(double copperShare)
     {
-        double copper = copperShare * 100, aluminium = (1 - copperShare) * AluminiumConductivity.Value;
-        return ((copper * AnnealedCopperCoefficient.Value) + (aluminium * AluminiumCoefficient.Value)) / (copper + aluminium);
+        double copper = copperShare * 100, aluminum = (1 - copperShare) * AluminumConductivity.Value;
+        return ((copper * AnnealedCopperCoefficient.Value) + (aluminum * AluminumCoefficient.Value)) / (copper + aluminum);
     }
 
     private static double CladDensity(double copperShare) =>
-        (copperShare * CopperDensity.Value) + ((1 - copperShare) * AluminiumDensity.Value);
+        (copperShare * CopperDensity.Value) + ((1 - copperShare) * AluminumDensity.Value);
 
     // Heat goes by mass.
     private static double CladSpecificHeat(double copperShare)
     {
-        double copper = copperShare * CopperDensity.Value, aluminium = (1 - copperShare) * AluminiumDensity.Value;
-        return ((copper * CopperSpecificHeat.Value) + (aluminium * AluminiumSpecificHeat.Value)) / (copper + aluminium);
+        double copper = copperShare * CopperDensity.Value, aluminum = (1 - copperShare) * AluminumDensity.Value;
+        return ((copper * CopperSpecificHeat.Value) + (aluminum * AluminumSpecificHeat.Value)) / (copper + aluminum);
     }
 }

@@ -66,32 +66,32 @@ public sealed class ConductorMaterial
     public static ConductorMaterial HardDrawnCopper { get; } = OfConductivity("hard-drawn copper", ConductorConstants.HardDrawnCopperConductivity.Value,
         ConductorConstants.HardDrawnCopperCoefficient, Sources.HardDrawnCopper, ConductorConstants.CopperDensity, ConductorConstants.CopperSpecificHeat);
 
-    /// <summary>Electrical-conductor aluminium of 61 % IACS.</summary>
-    public static ConductorMaterial Aluminium { get; } = OfConductivity("aluminium", ConductorConstants.AluminiumConductivity.Value,
-        ConductorConstants.AluminiumCoefficient, Sources.ConductorAluminium, ConductorConstants.AluminiumDensity, ConductorConstants.AluminiumSpecificHeat);
+    /// <summary>Electrical-conductor aluminum of 61 % IACS.</summary>
+    public static ConductorMaterial Aluminum { get; } = OfConductivity("aluminum", ConductorConstants.AluminumConductivity.Value,
+        ConductorConstants.AluminumCoefficient, Sources.ConductorAluminum, ConductorConstants.AluminumDensity, ConductorConstants.AluminumSpecificHeat);
 
-    /// <summary>Copper-clad aluminium with 10 % copper by volume, at its standard's minimum conductivity.</summary>
+    /// <summary>Copper-clad aluminum with 10 % copper by volume, at its standard's minimum conductivity.</summary>
     /// <remarks>59 % more resistive than copper, and sold in the same jacket.</remarks>
-    public static ConductorMaterial CopperCladAluminium10 { get; } = CladAluminium("copper-clad aluminium 10 %",
+    public static ConductorMaterial CopperCladAluminum10 { get; } = CladAluminum("copper-clad aluminum 10 %",
         ConductorConstants.CopperClad10Conductivity, ConductorConstants.CopperClad10Coefficient,
         ConductorConstants.CopperClad10Density, ConductorConstants.CopperClad10SpecificHeat);
 
-    /// <summary>Copper-clad aluminium with 15 % copper by volume, at its standard's minimum conductivity.</summary>
+    /// <summary>Copper-clad aluminum with 15 % copper by volume, at its standard's minimum conductivity.</summary>
     /// <remarks>55 % more resistive than copper, and sold in the same jacket.</remarks>
-    public static ConductorMaterial CopperCladAluminium15 { get; } = CladAluminium("copper-clad aluminium 15 %",
+    public static ConductorMaterial CopperCladAluminum15 { get; } = CladAluminum("copper-clad aluminum 15 %",
         ConductorConstants.CopperClad15Conductivity, ConductorConstants.CopperClad15Coefficient,
         ConductorConstants.CopperClad15Density, ConductorConstants.CopperClad15SpecificHeat);
 
     /// <summary>Copper-clad steel of grade 21: 21 % IACS.</summary>
-    /// <remarks>The centre of some coaxial cables, for strength. Density and specific heat are not given: no source is at hand.</remarks>
+    /// <remarks>The center of some coaxial cables, for strength. Density and specific heat are not given: no source is at hand.</remarks>
     public static ConductorMaterial CopperCladSteel21 { get; } = CladSteel("copper-clad steel 21 %", ConductorConstants.CopperCladSteel21Conductivity);
 
     /// <summary>Copper-clad steel of grade 30: 30 % IACS.</summary>
-    /// <remarks>The centre of some coaxial cables, for strength. Density and specific heat are not given: no source is at hand.</remarks>
+    /// <remarks>The center of some coaxial cables, for strength. Density and specific heat are not given: no source is at hand.</remarks>
     public static ConductorMaterial CopperCladSteel30 { get; } = CladSteel("copper-clad steel 30 %", ConductorConstants.CopperCladSteel30Conductivity);
 
     /// <summary>Copper-clad steel of grade 40: 40 % IACS.</summary>
-    /// <remarks>The centre of some coaxial cables, for strength. Density and specific heat are not given: no source is at hand.</remarks>
+    /// <remarks>The center of some coaxial cables, for strength. Density and specific heat are not given: no source is at hand.</remarks>
     public static ConductorMaterial CopperCladSteel40 { get; } = CladSteel("copper-clad steel 40 %", ConductorConstants.CopperCladSteel40Conductivity);
 
     /// <summary>How it is called.</summary>
@@ -118,8 +118,8 @@ public sealed class ConductorMaterial
     /// <summary>Where the resistivity comes from.</summary>
     public Citation Source { get; }
 
-    /// <summary>Whether it is aluminium under a copper skin, which the eye takes for copper.</summary>
-    public bool IsCopperCladAluminium { get; private init; }
+    /// <summary>Whether it is aluminum under a copper skin, which the eye takes for copper.</summary>
+    public bool IsCopperCladAluminum { get; private init; }
 
     internal double OhmMetersAt20C { get; }
 
@@ -142,14 +142,14 @@ public sealed class ConductorMaterial
 
     internal double RelativeResistivity(double celsius) => 1 + (TemperatureCoefficientAt20C * (celsius - Celsius.Reference));
 
-    private static ConductorMaterial CladAluminium(string name, CitedValue conductivity, CitedValue coefficient, CitedValue density, CitedValue specificHeat) =>
-        OfConductivity(name, conductivity.Value, coefficient, conductivity.Source, density, specificHeat, copperCladAluminium: true);
+    private static ConductorMaterial CladAluminum(string name, CitedValue conductivity, CitedValue coefficient, CitedValue density, CitedValue specificHeat) =>
+        OfConductivity(name, conductivity.Value, coefficient, conductivity.Source, density, specificHeat, copperCladAluminum: true);
 
     private static ConductorMaterial CladSteel(string name, CitedValue conductivity) =>
         OfConductivity(name, conductivity.Value, ConductorConstants.CopperCladSteelCoefficient, conductivity.Source);
 
     private static ConductorMaterial OfConductivity(string name, double percentIacs, CitedValue coefficient, Citation source,
-        CitedValue? density = null, CitedValue? specificHeat = null, bool copperCladAluminium = false) => new(
+        CitedValue? density = null, CitedValue? specificHeat = null, bool copperCladAluminum = false) => new(
         name,
         ElectricResistivity.FromOhmMeters(ConductorConstants.AnnealedCopperResistivity.Value * FullConductivity / percentIacs * OhmMeterPerOhmSquareMillimeterPerMeter),
         coefficient.Value,
@@ -158,5 +158,5 @@ public sealed class ConductorMaterial
         source,
         density is null ? null : UnitsNet.Density.FromKilogramsPerCubicMeter(density.Value),
         specificHeat is null ? null : SpecificEntropy.FromJoulesPerKilogramKelvin(specificHeat.Value))
-    { IsCopperCladAluminium = copperCladAluminium };
+    { IsCopperCladAluminum = copperCladAluminum };
 }

@@ -2,7 +2,7 @@ using System;
 
 namespace CamPower.Conductors;
 
-/// <summary>A metre of wire that a steady current warms: C·dT/dt = I²·r(T) − (T − Ta)/θ, linear in T and so solved exactly. SI doubles.</summary>
+/// <summary>A meter of wire that a steady current warms: C·dT/dt = I²·r(T) − (T − Ta)/θ, linear in T and so solved exactly. SI doubles.</summary>
 /// <remarks>
 /// From T₀ on it is T₀ + g·(1 − e^(−λt))/λ, where g is the rate at T₀ and λ = (1/θ − I²·r₂₀·α)/C. With λ at or below zero it
 /// runs away: the warmer wire makes more heat than it gets rid of. An infinite θ is adiabatic. C is that of the metal
@@ -13,7 +13,7 @@ internal readonly struct HeatBalance
     private readonly double _airCelsius, _conductance, _capacity, _wattsAt20C, _wattsPerKelvin;
 
     /// <param name="wire">The wire; of several in parallel, one.</param>
-    /// <param name="theta">Thermal resistance of a metre of it to the air. [K·m/W]</param>
+    /// <param name="theta">Thermal resistance of a meter of it to the air. [K·m/W]</param>
     /// <param name="airCelsius">Temperature of the air. [°C]</param>
     /// <param name="amperes">Current in one wire, RMS. [A]</param>
     internal HeatBalance(Conductor wire, double theta, double airCelsius, double amperes)

@@ -9,7 +9,7 @@ namespace CamPower;
 /// <remarks>
 /// The standard fixes maxima, not areas: they lie 4 to 19 % above what the nominal area gives. For the nominal value
 /// use <see cref="Conductor(WireSize, Stranding, ConductorMaterial)"/> with the same class. Sizes: 0.5 to 50 mm²,
-/// aluminium from 10 mm². Cells that were not seen in print say so in their source.
+/// aluminum from 10 mm². Cells that were not seen in print say so in their source.
 /// Source: <see cref="Sources.Iec60228"/>, <see cref="Sources.Iec60228FromMemory"/>.
 /// </remarks>
 /// <example>
@@ -22,7 +22,7 @@ public static class Iec60228
 {
     private static readonly Temperature At = Temperature.FromDegreesCelsius(20);
 
-    // Classes 1 and 2 have the same limits for plain copper, and for aluminium.
+    // Classes 1 and 2 have the same limits for plain copper, and for aluminum.
     private static readonly Column Copper = new("maximum",
         [(0.5, 36.0), (0.75, 24.5), (1, 18.1), (1.5, 12.1), (2.5, 7.41), (4, 4.61), (6, 3.08), (10, 1.83), (16, 1.15), (25, 0.727), (35, 0.524), (50, 0.387)], []);
 
@@ -32,7 +32,7 @@ public static class Iec60228
     private static readonly Column CoatedClass2 = new("maximum, metal-coated",
         [(0.5, 36.7), (0.75, 24.8), (1, 18.2), (1.5, 12.2), (2.5, 7.56), (4, 4.70), (6, 3.11), (10, 1.84), (16, 1.16), (25, 0.734), (35, 0.529), (50, 0.391)], []);
 
-    private static readonly Column Aluminium = new("maximum", [(10, 3.08), (16, 1.91), (35, 0.868), (50, 0.641)], [(25, 1.20)]);
+    private static readonly Column Aluminum = new("maximum", [(10, 3.08), (16, 1.91), (35, 0.868), (50, 0.641)], [(25, 1.20)]);
 
     private static readonly Column CopperClass5 = new("maximum",
         [(0.5, 39.0), (1, 19.5), (1.5, 13.3), (4, 4.95), (6, 3.30), (16, 1.21), (25, 0.780), (35, 0.554), (50, 0.386)], [(0.75, 26.0), (2.5, 7.98), (10, 1.91)]);
@@ -40,10 +40,10 @@ public static class Iec60228
     private static readonly Column CoatedClass5 = new("maximum, metal-coated",
         [(0.5, 40.1), (0.75, 26.7), (1, 20.0), (1.5, 13.7), (2.5, 8.21), (4, 5.09), (6, 3.39), (10, 1.95), (16, 1.24), (25, 0.795), (35, 0.565), (50, 0.393)], []);
 
-    /// <summary>A conductor of plain copper or of aluminium at the standard's maximum.</summary>
+    /// <summary>A conductor of plain copper or of aluminum at the standard's maximum.</summary>
     /// <param name="size">A size of the standard in mm².</param>
     /// <param name="iecClass"><see cref="Stranding.IecClass1"/>, <see cref="Stranding.IecClass2"/> or <see cref="Stranding.IecClass5"/>.</param>
-    /// <param name="material"><see cref="ConductorMaterial.AnnealedCopper"/>, or <see cref="ConductorMaterial.Aluminium"/> in classes 1 and 2.</param>
+    /// <param name="material"><see cref="ConductorMaterial.AnnealedCopper"/>, or <see cref="ConductorMaterial.Aluminum"/> in classes 1 and 2.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException">The standard has no such conductor, or none that is held here.</exception>
     public static Conductor Maximum(WireSize size, Stranding iecClass, ConductorMaterial material)
@@ -52,7 +52,7 @@ public static class Iec60228
         Require.NotNull(material, nameof(material));
         bool isRigid = iecClass == Stranding.IecClass1 || iecClass == Stranding.IecClass2;
         Column? column = material == ConductorMaterial.AnnealedCopper ? isRigid ? Copper : iecClass == Stranding.IecClass5 ? CopperClass5 : null
-            : material == ConductorMaterial.Aluminium && isRigid ? Aluminium
+            : material == ConductorMaterial.Aluminum && isRigid ? Aluminum
             : null;
         return Held(column, size, iecClass, material);
     }

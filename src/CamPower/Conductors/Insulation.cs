@@ -10,8 +10,8 @@ namespace CamPower;
 /// <see cref="Rated"/>. Where the limit in a fault is known, the adiabatic withstand follows from it: no heat leaves the conductor, which holds
 /// to about 5 s; beyond, the formula is more careful than the conductor. k = K √ln((θf + β)/(θi + β)), and k²·S² is the I²t that heats a conductor of
 /// section S from its service temperature to the limit. Sources: <see cref="Sources.AdiabaticWithstand"/>,
-/// <see cref="Sources.Iec60949"/>. Copper has the constants of copper; copper-clad aluminium and a material of your own have
-/// those of aluminium, the smaller ones.
+/// <see cref="Sources.Iec60949"/>. Copper has the constants of copper; copper-clad aluminum and a material of your own have
+/// those of aluminum, the smaller ones.
 /// </remarks>
 /// <example>
 /// <code>
@@ -94,7 +94,7 @@ public sealed class Insulation
         bool isCopper = ReferenceEquals(Require.NotNull(material, nameof(material)), ConductorMaterial.AnnealedCopper);
         return isCopper
             ? Factor(ConductorConstants.CopperAdiabatic.Value, ConductorConstants.CopperBeta.Value)
-            : Factor(ConductorConstants.AluminiumAdiabatic.Value, ConductorConstants.AluminiumBeta.Value);
+            : Factor(ConductorConstants.AluminumAdiabatic.Value, ConductorConstants.AluminumBeta.Value);
     }
 
     /// <summary>The I²t that a conductor stands: k²·S², wires in parallel sharing the current; null where the limit in a fault is not known. [A²·s]</summary>

@@ -34,7 +34,7 @@ public static class JointCatalog
     /// <summary>A barrel plug in its jack.</summary>
     public static Joint BarrelConnector { get; } = OnBothPoles("barrel plug and jack", ConductorConstants.BarrelContactResistance);
 
-    /// <summary>Every joint of the catalogue.</summary>
+    /// <summary>Every joint of the catalog.</summary>
     public static IReadOnlyList<Joint> All { get; } = Array.AsReadOnly([Crimps, TwistOns, ScrewTerminals, GelSplices, BarrelConnector]);
 
     private static Joint OnBothPoles(string name, CitedValue contact) =>

@@ -9,7 +9,7 @@ namespace CamPower;
 /// <summary>How a cable lies, as far as its heat is concerned: how well it gets rid of what its current makes.</summary>
 /// <remarks>
 /// Immutable. In the steady state a conductor is warmer than the air by I²·r(T)·θ, where θ is the thermal resistance of
-/// a metre of it to the air (<see cref="Sources.SelfHeating"/>). θ is worked out of a table of published currents: at
+/// a meter of it to the air (<see cref="Sources.SelfHeating"/>). θ is worked out of a table of published currents: at
 /// each of them copper of that size reaches the table's conductor temperature in the table's air. Between two sizes
 /// log θ goes straight over log area. Thinner than the thinnest of them, down to 28 AWG, heat leaves through a surface that
 /// shrinks with the diameter: θ ∝ 1/d, and the current of one temperature ∝ d^1.5 (<see cref="Sources.ThinConductor"/>). A
@@ -190,14 +190,14 @@ public sealed class Laying
     internal double Amperes(Conductor conductor, double highest, double ambient) =>
         highest > ambient ? conductor.Count * Math.Sqrt((highest - ambient) / (ThermalResistanceOf(conductor.Size) * conductor.Count * conductor.OhmsPerMeterAt(highest))) : 0;
 
-    // Thermal resistance of a metre to the air. [K·m/W]
+    // Thermal resistance of a meter to the air. [K·m/W]
     private static double Theta(AmpacityPoint point, double hot, double cool)
     {
         double ohmsPerMeter = new Conductor(point.Size, Stranding.Solid, ConductorMaterial.AnnealedCopper).OhmsPerMeterAt(hot);
         return (hot - cool) / (point.Amperes * point.Amperes * ohmsPerMeter);
     }
 
-    /// <summary>Thermal resistance of a metre of wire of a size that is covered, to the air. [K·m/W]</summary>
+    /// <summary>Thermal resistance of a meter of wire of a size that is covered, to the air. [K·m/W]</summary>
     internal double ThermalResistanceOf(WireSize size)
     {
         if (!Covers(size))

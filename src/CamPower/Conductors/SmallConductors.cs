@@ -7,7 +7,7 @@ namespace CamPower.Conductors;
 /// <summary>What the US code allows small conductors of the American wire gauge, whatever their insulation and however they lie.</summary>
 /// <remarks>
 /// Copper of 18, 16, 14, 12 and 10 AWG: a protective device of 7, 10, 15, 20 and 30 A at most
-/// (<see cref="Sources.NecSmallConductors"/>, the first two from memory); aluminium and copper-clad aluminium of 12 and
+/// (<see cref="Sources.NecSmallConductors"/>, the first two from memory); aluminum and copper-clad aluminum of 12 and
 /// 10 AWG: 15 and 25 A, and of 14 AWG 10 A (NEC 2023, copper-clad alone, from memory); thinner ones have no row, and at most what copper has. Building codes know nothing thinner; for 22 and 20 AWG copper the fuses of a chart for aircraft
 /// stand in, 5 A both (<see cref="Sources.AircraftProtectors"/>). A gauge between two rows has what the smaller one has. It limits the protective
 /// device and the continuous load. It does not bind metric sizes, which go by a table of their own (<see cref="Laying.OnWall"/>), nor Class 2 circuits.
@@ -25,17 +25,17 @@ public static class SmallConductors
 {
     private static readonly (double SquareMeters, double Amperes)[] Copper = Rows((22, 5), (20, 5), (18, 7), (16, 10), (14, 15), (12, 20), (10, 30));
 
-    private static readonly (double SquareMeters, double Amperes)[] Aluminium = Rows((22, 5), (20, 5), (18, 7), (16, 10), (14, 10), (12, 15), (10, 25));
+    private static readonly (double SquareMeters, double Amperes)[] Aluminum = Rows((22, 5), (20, 5), (18, 7), (16, 10), (14, 10), (12, 15), (10, 25));
 
     private static readonly double From18Awg = WireSize.Awg(18).SquareMeters, From14Awg = WireSize.Awg(14).SquareMeters, From12Awg = WireSize.Awg(12).SquareMeters;
 
     /// <summary>The largest protective device of a conductor, wires in parallel counting together; null where no row reaches to it. [A]</summary>
     /// <param name="conductor">The conductor.</param>
     /// <exception cref="ArgumentNullException"><paramref name="conductor"/> is null.</exception>
-    /// <remarks>Materials other than copper, aluminium and copper-clad aluminium, and sizes outside the rows or of another series than the American wire gauge, have none.</remarks>
+    /// <remarks>Materials other than copper, aluminum and copper-clad aluminum, and sizes outside the rows or of another series than the American wire gauge, have none.</remarks>
     public static ElectricCurrent? LargestProtection(Conductor conductor) => Current(ProtectionAmperes(Require.NotNull(conductor, nameof(conductor))));
 
-    /// <summary>The largest continuous load from 18 AWG to under 14 AWG, of aluminium and copper-clad aluminium to under 12 AWG, 80 % of its largest protective device, and up to 10 AWG all of that; null for any other. [A]</summary>
+    /// <summary>The largest continuous load from 18 AWG to under 14 AWG, of aluminum and copper-clad aluminum to under 12 AWG, 80 % of its largest protective device, and up to 10 AWG all of that; null for any other. [A]</summary>
     /// <param name="conductor">The conductor.</param>
     /// <exception cref="ArgumentNullException"><paramref name="conductor"/> is null.</exception>
     /// <remarks>Sources: <see cref="ConductorConstants.ContinuousShareOfSmallConductors"/>; <see cref="Sources.NecLoadOfSmallConductors"/>. Where a protective device has to be larger than
@@ -68,7 +68,7 @@ public static class SmallConductors
     private static (double SquareMeters, double Amperes)[]? RowsFor(ConductorMaterial material)
     {
         if (ReferenceEquals(material, ConductorMaterial.AnnealedCopper) || ReferenceEquals(material, ConductorMaterial.HardDrawnCopper)) return Copper;
-        return ReferenceEquals(material, ConductorMaterial.Aluminium) || material.IsCopperCladAluminium ? Aluminium : null;
+        return ReferenceEquals(material, ConductorMaterial.Aluminum) || material.IsCopperCladAluminum ? Aluminum : null;
     }
 
     private static ElectricCurrent? Current(double? amperes) => amperes is double known ? ElectricCurrent.FromAmperes(known) : null;

@@ -7,7 +7,7 @@ namespace CamPower.Conductors;
 
 /// <summary>The standard sizes of each series, and the way from one to the next.</summary>
 /// <remarks>
-/// American wire gauge: 44 to 4/0 (<see cref="Sources.AmericanWireGauge"/>). Square millimetres: IEC 60228, 0.5 to 1000
+/// American wire gauge: 44 to 4/0 (<see cref="Sources.AmericanWireGauge"/>). Square millimeters: IEC 60228, 0.5 to 1000
 /// (<see cref="Sources.Iec60228"/>). Kcmil: 250 to 2000 (<see cref="Sources.KcmilSizes"/>). Diameters: 0.02 to 5 mm
 /// (<see cref="Sources.WireDiameters"/>).
 /// </remarks>

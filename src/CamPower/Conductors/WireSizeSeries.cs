@@ -9,12 +9,12 @@ public enum WireSizeSeries
     /// <summary>American wire gauge, ASTM B258.</summary>
     Awg,
 
-    /// <summary>Nominal cross-section in square millimetres.</summary>
+    /// <summary>Nominal cross-section in square millimeters.</summary>
     SquareMillimeters,
 
     /// <summary>Cross-section in thousands of circular mils, above the American wire gauge.</summary>
     Kcmil,
 
-    /// <summary>Diameter of a bare round wire in millimetres.</summary>
+    /// <summary>Diameter of a bare round wire in millimeters.</summary>
     Diameter,
 }

@@ -1,5 +1,5 @@
 using System;
-using CamPower.Devices;
+using CamPower.Protection;
 using CamPower.Supplies;
 
 namespace CamPower.Faults;

@@ -1,7 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
-using CamPower.Devices;
+using CamPower.Protection;
 using CamPower.Supplies;
 using UnitsNet;
 
@@ -18,7 +18,7 @@ internal sealed class FaultSetting
     // Just below a step of the device, by more than a multiple may be rounded, its latest time is the longer one.
     private const double JustBelow = 1 - 1e-8;
 
-    private readonly OverloadBehaviour _overload;
+    private readonly OverloadBehavior _overload;
     private readonly double _sourceOhms, _farads;
     private readonly IReadOnlyList<FaultAir> _air;
     private readonly double[][] _factors;
@@ -32,7 +32,7 @@ internal sealed class FaultSetting
     {
         Output = output;
         Device = device ?? ProtectiveDevice.None;
-        _overload = output.Overload ?? OverloadBehaviour.Unlimited;
+        _overload = output.Overload ?? OverloadBehavior.Unlimited;
         _sourceOhms = output.SourceResistance?.Ohms ?? 0;
         _farads = (output as DcOutput)?.Capacitance?.Farads ?? 0;
         _air = air;

@@ -10,7 +10,7 @@ namespace CamPower;
 /// <remarks>
 /// Immutable. The current that the resistances let flow is V/R, with the source, the device and the run out and back in R;
 /// a short at a joint lies before the joint's own resistance. Source: <see cref="Sources.Kirchhoff"/>. The supply then
-/// limits it, see <see cref="OverloadBehaviour"/>. In the first milliseconds its output capacitors discharge into the short
+/// limits it, see <see cref="OverloadBehavior"/>. In the first milliseconds its output capacitors discharge into the short
 /// through the device and the run alone: V/R at first, C·V²/(2R) of I²t beside the steady current
 /// (<see cref="Sources.CapacitorDischarge"/>); what is inside of them, and how much less they may hold than stated, nobody declares, so that they heat
 /// the conductors but never open a fuse for certain. Pulsed current counts by its RMS where the device outlasts a pulse.

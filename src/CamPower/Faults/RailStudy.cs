@@ -13,7 +13,7 @@ namespace CamPower.Faults;
 internal sealed class RailStudy
 {
     private readonly SupplyOutput _supply;
-    private readonly OverloadBehaviour? _overload;
+    private readonly OverloadBehavior? _overload;
     private readonly Condition _condition;
     private readonly RailLoad _load;
     private readonly RailBranch? _faulted;

@@ -6,7 +6,7 @@ namespace CamPower.Heat;
 /// <remarks>Source: <see cref="Sources.AirTransport"/>; density by the law of ideal gases.</remarks>
 internal readonly struct AirProperties
 {
-    // The standard atmosphere: from 288.15 K at sea level 6.5 K cooler with every kilometre.
+    // The standard atmosphere: from 288.15 K at sea level 6.5 K cooler with every kilometer.
     private const double AtSeaLevel = 288.15, KelvinsPerMeter = 0.0065;
 
     internal AirProperties(double kelvins, double altitudeMeters)

@@ -39,7 +39,7 @@ public sealed class BoxLosses
         AreOwnAtLeast = from.AreOwnAtLeast;
         IsAtLeast = from.IsAtLeast;
         AirCelsius = from.AirCelsius;
-        NeighbourWatts = from.NeighbourWatts;
+        NeighborWatts = from.NeighborWatts;
         OtherWatts = from.OtherWatts;
     }
 
@@ -50,7 +50,7 @@ public sealed class BoxLosses
     public Power Devices => Power.FromWatts(DeviceWatts);
 
     /// <summary>Lost by the supplies and the protective devices of the other boxes of the cabinet; none where the box stands alone. [W]</summary>
-    public Power Neighbours => Power.FromWatts(NeighbourWatts);
+    public Power Neighbors => Power.FromWatts(NeighborWatts);
 
     /// <summary>Given off by what else runs in the enclosure. [W]</summary>
     public Power Other => Power.FromWatts(OtherWatts);
@@ -64,7 +64,7 @@ public sealed class BoxLosses
     /// <summary>Whether it is the supply of the box itself.</summary>
     internal bool AreOwnAtLeast { get; private init; }
 
-    internal double TotalWatts => OwnWatts + NeighbourWatts + OtherWatts;
+    internal double TotalWatts => OwnWatts + NeighborWatts + OtherWatts;
 
     /// <summary>What the box itself loses. [W]</summary>
     internal double OwnWatts => SupplyWatts + DeviceWatts;
@@ -76,7 +76,7 @@ public sealed class BoxLosses
 
     private double DeviceWatts => _devices.Sum(d => d.Amperes * d.Amperes * d.Device.GreatestOhms * d.Device.ResistanceGrowthIn(AirCelsius));
 
-    private double NeighbourWatts { get; init; }
+    private double NeighborWatts { get; init; }
 
     private double OtherWatts { get; init; }
 
@@ -98,15 +98,15 @@ public sealed class BoxLosses
     internal BoxLosses InAirOf(double celsius) => new(this) { AirCelsius = celsius };
 
     /// <summary>The same losses beside those of the other boxes of a cabinet.</summary>
-    internal BoxLosses Beside(IReadOnlyList<BoxLosses> neighbours) =>
-        new(this) { NeighbourWatts = neighbours.Sum(n => n.OwnWatts), IsAtLeast = AreOwnAtLeast || neighbours.Any(n => n.AreOwnAtLeast) };
+    internal BoxLosses Beside(IReadOnlyList<BoxLosses> neighbors) =>
+        new(this) { NeighborWatts = neighbors.Sum(n => n.OwnWatts), IsAtLeast = AreOwnAtLeast || neighbors.Any(n => n.AreOwnAtLeast) };
 
     /// <summary>How it was worked out.</summary>
     public Derivation Explain() => new("losses in the box", Steps(), ToString());
 
     /// <summary>The parts and their sum in the invariant culture; never throws.</summary>
     public override string ToString() => FormattableString.Invariant(
-        $"{(IsAtLeast ? "at least " : "")}{TotalWatts:0.00} W: supply {SupplyWatts:0.00} W, devices {DeviceWatts:0.00} W{(NeighbourWatts > 0 ? FormattableString.Invariant($", neighbours {NeighbourWatts:0.00} W") : "")}, other {OtherWatts:0.00} W");
+        $"{(IsAtLeast ? "at least " : "")}{TotalWatts:0.00} W: supply {SupplyWatts:0.00} W, devices {DeviceWatts:0.00} W{(NeighborWatts > 0 ? FormattableString.Invariant($", neighbors {NeighborWatts:0.00} W") : "")}, other {OtherWatts:0.00} W");
 
     internal IEnumerable<DerivationStep> Steps()
     {
@@ -121,8 +121,8 @@ public sealed class BoxLosses
                 DeviceWatts, "W", Sources.Kirchhoff);
         }
 
-        yield return new("Q", NeighbourWatts > 0 ? "Heat lost in the cabinet, Pn of it by the other boxes" : "Heat lost in the box", "Ps + Pd + Pn + Po", "Q = P_s + P_d + P_n + P_o",
-            $"{Number(SupplyWatts)} + {Number(DeviceWatts)} + {Number(NeighbourWatts)} + {Number(OtherWatts)}", TotalWatts, "W", Sources.EnclosureHeatBalance);
+        yield return new("Q", NeighborWatts > 0 ? "Heat lost in the cabinet, Pn of it by the other boxes" : "Heat lost in the box", "Ps + Pd + Pn + Po", "Q = P_s + P_d + P_n + P_o",
+            $"{Number(SupplyWatts)} + {Number(DeviceWatts)} + {Number(NeighborWatts)} + {Number(OtherWatts)}", TotalWatts, "W", Sources.EnclosureHeatBalance);
     }
 
     private static DerivationStep GrowthStep(double growth)

@@ -45,23 +45,23 @@ public static class HeatConstants
 
     /// <summary>Shortest side of an enclosure for which the model was held against other figures. [m]</summary>
     public static CitedValue ShortestSide { get; } =
-        new("Shortest side of a modelled enclosure", 0.1, "m", Sources.EnclosureRange);
+        new("Shortest side of a modeled enclosure", 0.1, "m", Sources.EnclosureRange);
 
     /// <summary>Longest side of an enclosure for which the model was held against other figures. [m]</summary>
     public static CitedValue LongestSide { get; } =
-        new("Longest side of a modelled enclosure", 2, "m", Sources.EnclosureRange);
+        new("Longest side of a modeled enclosure", 2, "m", Sources.EnclosureRange);
 
     /// <summary>Coldest air for which the model was held against other figures. [K]</summary>
     public static CitedValue ColdestAir { get; } =
-        new("Coldest air of a modelled enclosure", 200, "K", Sources.EnclosureRange);
+        new("Coldest air of a modeled enclosure", 200, "K", Sources.EnclosureRange);
 
     /// <summary>Hottest air for which the model was held against other figures. [K]</summary>
     public static CitedValue HottestAir { get; } =
-        new("Hottest air of a modelled enclosure", 400, "K", Sources.EnclosureRange);
+        new("Hottest air of a modeled enclosure", 400, "K", Sources.EnclosureRange);
 
-    /// <summary>How much of its rise the modelled temperature in an enclosure may be off. [%]</summary>
+    /// <summary>How much of its rise the modeled temperature in an enclosure may be off. [%]</summary>
     public static CitedValue ModelUncertainty { get; } =
-        new("Uncertainty of the temperature in a modelled enclosure, share of its rise", 25, "%", Sources.EnclosureRange);
+        new("Uncertainty of the temperature in a modeled enclosure, share of its rise", 25, "%", Sources.EnclosureRange);
 
     /// <summary>The strongest sunlight that equipment is tested with. [W/m²]</summary>
     public static CitedValue PeakSun { get; } =

@@ -13,7 +13,7 @@ internal static class HeatDerivation
         if (heated.SolarWatts > 0)
         {
             yield return new("S", "Sunlight that the skin takes up", "alpha*G*As", @"S = \alpha\,G\,A_s",
-                $"{Number(box.Wall.AbsorptanceShare)}*{Number(heated.SunWattsPerSquareMeter)}*{Number(box.SunlitSquareMeters)}", heated.SolarWatts, "W", Sources.GreySurface);
+                $"{Number(box.Wall.AbsorptanceShare)}*{Number(heated.SunWattsPerSquareMeter)}*{Number(box.SunlitSquareMeters)}", heated.SolarWatts, "W", Sources.GraySurface);
         }
 
         yield return new("A", "Area of the free faces: sides, top, bottom", "Av + At + Ab", "A = A_v + A_t + A_b",
@@ -59,7 +59,7 @@ internal static class HeatDerivation
         string cold = Number(film.ColdKelvins), warm = Number(film.ColdKelvins + film.Rise);
         yield return new($"hr{side}", $"Radiation {where}, between the {wall} and the air's temperature", "eps*sigma*(Tc^2 + Th^2)*(Tc + Th)",
             $@"h_{{r{side}}} = \epsilon\,\sigma\,(T_c^2 + T_h^2)(T_c + T_h)",
-            $"{Number(box.Wall.EmissivityShare)}*{Number(HeatConstants.StefanBoltzmann.Value)}*({cold}^2 + {warm}^2)*({cold} + {warm})", film.Radiation, "W/(m²·K)", Sources.GreySurface);
+            $"{Number(box.Wall.EmissivityShare)}*{Number(HeatConstants.StefanBoltzmann.Value)}*({cold}^2 + {warm}^2)*({cold} + {warm})", film.Radiation, "W/(m²·K)", Sources.GraySurface);
         yield return new($"h{side}", $"Film {where}", $"hr{side} + (Av*hv{side} + At*ht{side} + Ab*hb{side})/A",
             $@"h_{side} = h_{{r{side}}} + \frac{{A_v h_{{v{side}}} + A_t h_{{t{side}}} + A_b h_{{b{side}}}}}{{A}}",
             $"{Number(film.Radiation)} + ({Number(box.SideSquareMeters)}*{Number(film.Side)} + {Number(box.TopSquareMeters)}*{Number(film.Top)} + {Number(box.BottomSquareMeters)}*{Number(film.Bottom)})/{Number(box.FreeSquareMeters)}",

@@ -11,7 +11,7 @@ namespace CamPower;
 /// Immutable. Three resistances in series: the film of still air inside, the sheet, the film of still air outside. A film is
 /// natural convection and radiation; the sun heats the skin, on top of what comes from inside. All the free faces share one skin
 /// temperature. Sources: <see cref="Sources.EnclosureHeatBalance"/>, <see cref="Sources.VerticalPlate"/>,
-/// <see cref="Sources.HorizontalPlate"/>, <see cref="Sources.GreySurface"/>. Thin air high above the sea
+/// <see cref="Sources.HorizontalPlate"/>, <see cref="Sources.GraySurface"/>. Thin air high above the sea
 /// convects less. Wind, rain, a clear sky and heat into a wall all cool and are left out. The inside temperature is a mean: under
 /// the lid it is hotter, right above a supply hotter still. Good to perhaps a quarter of the rise: measure where it is near
 /// a limit.

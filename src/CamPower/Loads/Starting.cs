@@ -12,7 +12,7 @@ namespace CamPower;
 /// </example>
 public sealed class Starting
 {
-    /// <summary>States the behaviour.</summary>
+    /// <summary>States the behavior.</summary>
     /// <param name="turnOn">Rising terminal voltage at which it starts, above 0. [V]</param>
     /// <param name="dropOut">Falling terminal voltage at which it stops, above 0 and not above <paramref name="turnOn"/>. [V]</param>
     /// <param name="softStart">Whether the draw ramps up.</param>

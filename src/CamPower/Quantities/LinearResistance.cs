@@ -20,13 +20,13 @@ public readonly struct LinearResistance : IEquatable<LinearResistance>, ICompara
 
     private LinearResistance(double ohmsPerMeter) => OhmsPerMeter = ohmsPerMeter;
 
-    /// <summary>The value in ohms per metre. [Ω/m]</summary>
+    /// <summary>The value in ohms per meter. [Ω/m]</summary>
     public double OhmsPerMeter { get; }
 
-    /// <summary>The value in ohms per kilometre. [Ω/km]</summary>
+    /// <summary>The value in ohms per kilometer. [Ω/km]</summary>
     public double OhmsPerKilometer => OhmsPerMeter * 1000;
 
-    /// <summary>The value in ohms per 100 metres. [Ω/100 m]</summary>
+    /// <summary>The value in ohms per 100 meters. [Ω/100 m]</summary>
     public double OhmsPer100Meters => OhmsPerMeter * 100;
 
     /// <summary>The value in ohms per 1000 feet; a foot is 0.3048 m exactly. [Ω/1000 ft]</summary>
@@ -35,17 +35,17 @@ public readonly struct LinearResistance : IEquatable<LinearResistance>, ICompara
     /// <summary>The value in ohms per 100 feet. [Ω/100 ft]</summary>
     public double OhmsPer100Feet => OhmsPerMeter * 100 * MetersPerFoot;
 
-    /// <summary>Creates a value from ohms per metre, at least 0. [Ω/m]</summary>
+    /// <summary>Creates a value from ohms per meter, at least 0. [Ω/m]</summary>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="value"/> is negative, NaN or infinite.</exception>
     public static LinearResistance FromOhmsPerMeter(double value) =>
         new(Require.NotNegative(value, nameof(value), "Ω/m"));
 
-    /// <summary>Creates a value from ohms per kilometre, at least 0. [Ω/km]</summary>
+    /// <summary>Creates a value from ohms per kilometer, at least 0. [Ω/km]</summary>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="value"/> is negative, NaN or infinite.</exception>
     public static LinearResistance FromOhmsPerKilometer(double value) =>
         new(Require.NotNegative(value, nameof(value), "Ω/km") / 1000);
 
-    /// <summary>Creates a value from ohms per 100 metres, at least 0. [Ω/100 m]</summary>
+    /// <summary>Creates a value from ohms per 100 meters, at least 0. [Ω/100 m]</summary>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="value"/> is negative, NaN or infinite.</exception>
     public static LinearResistance FromOhmsPer100Meters(double value) =>
         new(Require.NotNegative(value, nameof(value), "Ω/100 m") / 100);
@@ -78,7 +78,7 @@ public readonly struct LinearResistance : IEquatable<LinearResistance>, ICompara
     /// <inheritdoc/>
     public override int GetHashCode() => OhmsPerMeter.GetHashCode();
 
-    /// <summary>One line in the invariant culture, in ohms per kilometre; never throws.</summary>
+    /// <summary>One line in the invariant culture, in ohms per kilometer; never throws.</summary>
     public override string ToString() => FormattableString.Invariant($"{OhmsPerKilometer:G6} Ω/km");
 
     /// <summary>Whether both are the same resistance per length.</summary>

@@ -2,7 +2,7 @@ using System.Collections.Generic;
 
 namespace CamPower;
 
-/// <summary>A box of a catalogue, and all that speaks against it.</summary>
+/// <summary>A box of a catalog, and all that speaks against it.</summary>
 /// <remarks>Immutable.</remarks>
 public sealed class BoxCandidate
 {
@@ -12,7 +12,7 @@ public sealed class BoxCandidate
         Shortfalls = shortfalls;
     }
 
-    /// <summary>The box, as the catalogue has it.</summary>
+    /// <summary>The box, as the catalog has it.</summary>
     public DistributionBox Box { get; }
 
     /// <summary>Every reason why it will not do; empty where it will.</summary>

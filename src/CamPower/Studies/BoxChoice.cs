@@ -3,7 +3,7 @@ using System.Linq;
 
 namespace CamPower;
 
-/// <summary>The smallest box of a catalogue that will do, and why each smaller one will not.</summary>
+/// <summary>The smallest box of a catalog that will do, and why each smaller one will not.</summary>
 /// <remarks>Immutable. That none will do is an answer: <see cref="Chosen"/> is then null.</remarks>
 public sealed class BoxChoice
 {
@@ -21,7 +21,7 @@ public sealed class BoxChoice
     /// <summary>What rules out the next smaller box, or the largest of all where none will do; empty where the smallest of all will.</summary>
     public IReadOnlyList<BoxShortfall> Binding { get; }
 
-    /// <summary>The whole catalogue, smallest first: by rated current, then by number of outputs, then as listed.</summary>
+    /// <summary>The whole catalog, smallest first: by rated current, then by number of outputs, then as listed.</summary>
     public IReadOnlyList<BoxCandidate> Candidates { get; }
 
     /// <summary>The choice and what binds it; never throws.</summary>

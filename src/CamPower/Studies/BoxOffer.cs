@@ -6,7 +6,7 @@ using CamPower.Sites;
 
 namespace CamPower.Studies;
 
-/// <summary>A box of a catalogue that may feed a part of what a box of a site feeds, with that part solved from its supply.</summary>
+/// <summary>A box of a catalog that may feed a part of what a box of a site feeds, with that part solved from its supply.</summary>
 internal sealed class BoxOffer
 {
     private readonly BoxTrial _trial;

@@ -7,22 +7,22 @@ namespace CamPower;
 /// <remarks>Immutable.</remarks>
 public sealed class BoxShare
 {
-    internal BoxShare(DistributionBox box, string catalogueName, IReadOnlyList<MovedOutput> outputs)
+    internal BoxShare(DistributionBox box, string catalogName, IReadOnlyList<MovedOutput> outputs)
     {
         Box = box;
-        CatalogueName = catalogueName;
+        CatalogName = catalogName;
         Outputs = outputs;
     }
 
     /// <summary>The box as the site has it: its name, and its supply set.</summary>
     public DistributionBox Box { get; }
 
-    /// <summary>How the catalogue calls it.</summary>
-    public string CatalogueName { get; }
+    /// <summary>How the catalog calls it.</summary>
+    public string CatalogName { get; }
 
     /// <summary>The outputs that it takes over, by its own numbers.</summary>
     public IReadOnlyList<MovedOutput> Outputs { get; }
 
     /// <summary>Names and devices; never throws.</summary>
-    public override string ToString() => $"{Box} ({CatalogueName}): {string.Join(", ", Outputs.SelectMany(o => o.Devices))}";
+    public override string ToString() => $"{Box} ({CatalogName}): {string.Join(", ", Outputs.SelectMany(o => o.Devices))}";
 }

@@ -4,7 +4,7 @@ using System.Linq;
 
 namespace CamPower;
 
-/// <summary>The fewest boxes of a catalogue that feed what one box of a site feeds.</summary>
+/// <summary>The fewest boxes of a catalog that feed what one box of a site feeds.</summary>
 /// <remarks>
 /// Immutable. That some output is too much for every box is an answer: there are then no boxes, and <see cref="Misfits"/>
 /// names it. The number is proven least where it equals <see cref="LeastNumber"/>, below which there is a proof that no
@@ -27,18 +27,18 @@ public sealed class BoxSplit
     /// <summary>The boxes and what each takes over; empty where there are misfits, or where nothing is fed.</summary>
     public IReadOnlyList<BoxShare> Boxes { get; }
 
-    /// <summary>The outputs that no box of the catalogue can feed alone, nor in any company that was found.</summary>
+    /// <summary>The outputs that no box of the catalog can feed alone, nor in any company that was found.</summary>
     /// <remarks>Company helps only where it is too cold for a supply: what else the box feeds warms it.</remarks>
     public IReadOnlyList<OutputAssessment> Misfits { get; }
 
     /// <summary>A number of boxes below which none will do: a lower bound; 0 where there are no boxes.</summary>
     public int LeastNumber { get; }
 
-    /// <summary>Whether fewer boxes of the catalogue are proven not to do.</summary>
+    /// <summary>Whether fewer boxes of the catalog are proven not to do.</summary>
     public bool IsProvenLeast => Boxes.Count > 0 && Boxes.Count == LeastNumber;
 
     /// <summary>
-    /// What one box fewer than <see cref="LeastNumber"/> lacks, were each the best of the catalogue in that respect; null for
+    /// What one box fewer than <see cref="LeastNumber"/> lacks, were each the best of the catalog in that respect; null for
     /// one box, and where there would be enough of everything, but no way of dividing the outputs.
     /// </summary>
     public BoxShortfall? Binding { get; }
@@ -49,7 +49,7 @@ public sealed class BoxSplit
         if (Misfits.Count > 0) return $"none: too much for every box: {string.Join("; ", Misfits)}";
         string proof = IsProvenLeast ? "proven least" : FormattableString.Invariant($"at least {LeastNumber} are needed");
         string binding = Binding is null ? "" : $"; with one fewer: {Binding}";
-        return FormattableString.Invariant($"{Boxes.Count}, {proof}{binding}: {string.Join(" + ", Boxes.Select(b => b.CatalogueName))}");
+        return FormattableString.Invariant($"{Boxes.Count}, {proof}{binding}: {string.Join(" + ", Boxes.Select(b => b.CatalogName))}");
     }
 
     internal static BoxSplit None(Site site, IReadOnlyList<OutputAssessment> misfits) => new(site, [], misfits, 0, null);

@@ -5,7 +5,7 @@ using UnitsNet;
 
 namespace CamPower.Studies;
 
-/// <summary>Looks for the fewest boxes of a catalogue that feed what a box of a site feeds, and for the smallest of them.</summary>
+/// <summary>Looks for the fewest boxes of a catalog that feed what a box of a site feeds, and for the smallest of them.</summary>
 internal sealed class BoxSplitSearch
 {
     // Trials of a box, each some microseconds: for the number of boxes, and for their sizes.
@@ -18,13 +18,13 @@ internal sealed class BoxSplitSearch
     private readonly IReadOnlyList<BoxOffer> _offers;
     private readonly IReadOnlyList<int> _order;
 
-    internal BoxSplitSearch(Site site, DistributionBox box, SizingPolicy policy, IEnumerable<DistributionBox> catalogue)
+    internal BoxSplitSearch(Site site, DistributionBox box, SizingPolicy policy, IEnumerable<DistributionBox> catalog)
     {
         var trial = new BoxTrial(site, box, policy);
         _site = site;
         _box = box;
         _policy = policy;
-        _offers = [.. catalogue.Where(candidate => trial.WrongVoltage(candidate) is null)
+        _offers = [.. catalog.Where(candidate => trial.WrongVoltage(candidate) is null)
             .OrderBy(b => b.Supply.Output.RatedAmperes).ThenBy(b => b.Outputs.Count)
             .Select(candidate => new BoxOffer(trial, site, box, candidate))];
         _present = new BoxOffer(trial, site, box, box);

@@ -5,10 +5,10 @@ using UnitsNet;
 
 namespace CamPower.Studies;
 
-/// <summary>Tries boxes of a catalogue in the place of one of a site.</summary>
+/// <summary>Tries boxes of a catalog in the place of one of a site.</summary>
 internal sealed class BoxTrial(Site site, DistributionBox box, SizingPolicy policy)
 {
-    internal BoxChoice Choose(IEnumerable<DistributionBox> catalogue) => new(catalogue
+    internal BoxChoice Choose(IEnumerable<DistributionBox> catalog) => new(catalog
         .OrderBy(b => b.Supply.Output.RatedAmperes).ThenBy(b => b.Outputs.Count)
         .Select(b => new BoxCandidate(b, ShortfallsOf(b).ToList().AsReadOnly()))
         .ToList().AsReadOnly());
@@ -31,7 +31,7 @@ internal sealed class BoxTrial(Site site, DistributionBox box, SizingPolicy poli
     }
 
     /// <summary>The box of the site with a candidate's supply, and with what else of it warms: the enclosure, and what protects the outputs.</summary>
-    /// <remarks>A candidate that declares no enclosure is taken to stand where the present box stands, beside its neighbours of a cabinet.</remarks>
+    /// <remarks>A candidate that declares no enclosure is taken to stand where the present box stands, beside its neighbors of a cabinet.</remarks>
     internal DistributionBox InItsPlace(DistributionBox candidate)
     {
         var solved = new DistributionBox(box.Name, SupplyOf(candidate), box.Outputs.Select(o =>

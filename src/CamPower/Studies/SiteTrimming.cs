@@ -21,7 +21,7 @@ public static class SiteTrimming
     /// </remarks>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The site has no box of that name.</exception>
-    /// <exception cref="OperationCanceledException"><paramref name="cancellationToken"/> was cancelled.</exception>
+    /// <exception cref="OperationCanceledException"><paramref name="cancellationToken"/> was canceled.</exception>
     /// <example>
     /// <code>
     /// TrimWindow window = site.TrimWindowOf("yard box");

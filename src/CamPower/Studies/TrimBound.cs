@@ -6,7 +6,7 @@ public enum TrimBound
     /// <summary>Below it the device is up, but under the lowest voltage that it accepts.</summary>
     LowestVoltage,
 
-    /// <summary>Below it the device drops out, by itself or because a neighbour comes and goes.</summary>
+    /// <summary>Below it the device drops out, by itself or because a neighbor comes and goes.</summary>
     DropOut,
 
     /// <summary>Below it the device does not start: it does not reach its turn-on voltage, or its own draw pulls it down from there.</summary>

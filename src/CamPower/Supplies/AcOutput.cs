@@ -22,7 +22,7 @@ public sealed class AcOutput : SupplyOutput
     /// <param name="rise">How long it takes to its voltage when it is switched on, at least 0; null where the data sheet does not say. [s]</param>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public AcOutput(ElectricPotential nominal, ElectricCurrent ratedCurrent, Ratio tolerance,
-        ElectricResistance? sourceResistance = null, OverloadBehaviour? overload = null, Duration? rise = null)
+        ElectricResistance? sourceResistance = null, OverloadBehavior? overload = null, Duration? rise = null)
         : base(nominal, ratedCurrent, tolerance, nominal.Volts, sourceResistance, overload, rise)
     {
     }

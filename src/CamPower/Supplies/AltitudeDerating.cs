@@ -11,7 +11,7 @@ namespace CamPower;
 /// </remarks>
 /// <example>
 /// <code>
-/// TemperatureDelta at3000Metres = AltitudeDerating.Generic.RiseAt(Length.FromMeters(3000));   // 5 K
+/// TemperatureDelta at3000Meters = AltitudeDerating.Generic.RiseAt(Length.FromMeters(3000));   // 5 K
 /// </code>
 /// </example>
 public sealed class AltitudeDerating
@@ -22,14 +22,14 @@ public sealed class AltitudeDerating
 
     /// <summary>States the derating as a data sheet does.</summary>
     /// <param name="above">The height up to which nothing changes, from -500 m to 9000 m. [m]</param>
-    /// <param name="perThousandMetres">By how much warmer the air counts for every 1000 m above that, from 0 K to 100 K. [K]</param>
+    /// <param name="perThousandMeters">By how much warmer the air counts for every 1000 m above that, from 0 K to 100 K. [K]</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public AltitudeDerating(Length above, TemperatureDelta perThousandMetres)
+    public AltitudeDerating(Length above, TemperatureDelta perThousandMeters)
     {
         _aboveMeters = MetersOf(above, nameof(above));
-        _kelvinsPerMeter = Require.Within(perThousandMetres.Kelvins, 0, MostKelvins, nameof(perThousandMetres), "K") / 1000;
+        _kelvinsPerMeter = Require.Within(perThousandMeters.Kelvins, 0, MostKelvins, nameof(perThousandMeters), "K") / 1000;
         Above = above;
-        PerThousandMetres = perThousandMetres;
+        PerThousandMeters = perThousandMeters;
     }
 
     /// <summary>5 K for every 1000 m above 2000 m.</summary>
@@ -41,7 +41,7 @@ public sealed class AltitudeDerating
     public Length Above { get; }
 
     /// <summary>By how much warmer the air counts for every 1000 m above that. [K]</summary>
-    public TemperatureDelta PerThousandMetres { get; }
+    public TemperatureDelta PerThousandMeters { get; }
 
     /// <summary>By how much warmer the air counts at an altitude. [K]</summary>
     /// <param name="altitude">Height above the sea, from -500 m to 9000 m. [m]</param>

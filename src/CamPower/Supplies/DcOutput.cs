@@ -12,7 +12,7 @@ namespace CamPower;
 ///     trim: new VoltageRange(ElectricPotential.FromVolts(12), ElectricPotential.FromVolts(14)),
 ///     setPoint: ElectricPotential.FromVolts(12.6),
 ///     sourceResistance: ElectricResistance.FromMilliohms(20),
-///     overload: OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(24)));
+///     overload: OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(24)));
 /// </code>
 /// </example>
 public sealed class DcOutput : SupplyOutput
@@ -33,7 +33,7 @@ public sealed class DcOutput : SupplyOutput
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public DcOutput(ElectricPotential nominal, ElectricCurrent ratedCurrent, Ratio tolerance, VoltageRange? trim = null,
         ElectricPotential? setPoint = null, Ratio? ripple = null, ElectricResistance? sourceResistance = null,
-        OverloadBehaviour? overload = null, ElectricCapacitance? capacitance = null, Power? ratedPower = null, Duration? rise = null)
+        OverloadBehavior? overload = null, ElectricCapacitance? capacitance = null, Power? ratedPower = null, Duration? rise = null)
         : base(nominal, ratedCurrent, tolerance, SetVoltsOf(nominal, trim, setPoint), sourceResistance, overload, rise)
     {
         if (ripple is Ratio share) Require.Within(share.DecimalFractions, 0, 1, nameof(ripple), "");

@@ -33,26 +33,26 @@ public sealed class EnclosureWall
         Resistance = resistance;
     }
 
-    /// <summary>Sheet steel with a coat of light grey paint or powder, inside and outside.</summary>
-    /// <remarks>Sources: <see cref="SupplyConstants.PaintEmissivity"/>, <see cref="SupplyConstants.LightGreyAbsorptance"/>.</remarks>
+    /// <summary>Sheet steel with a coat of light gray paint or powder, inside and outside.</summary>
+    /// <remarks>Sources: <see cref="SupplyConstants.PaintEmissivity"/>, <see cref="SupplyConstants.LightGrayAbsorptance"/>.</remarks>
     public static EnclosureWall PaintedSteel { get; } =
-        Of("painted steel", SupplyConstants.PaintEmissivity, SupplyConstants.LightGreyAbsorptance);
+        Of("painted steel", SupplyConstants.PaintEmissivity, SupplyConstants.LightGrayAbsorptance);
 
-    /// <summary>Bare galvanised sheet steel that has lost its gloss.</summary>
-    /// <remarks>Sources: <see cref="SupplyConstants.GalvanisedEmissivity"/>, <see cref="SupplyConstants.GalvanisedAbsorptance"/>.
-    /// New and bright it radiates half as much: <see cref="SupplyConstants.NewGalvanisedEmissivity"/>.</remarks>
-    public static EnclosureWall GalvanisedSteel { get; } =
-        Of("galvanised steel", SupplyConstants.GalvanisedEmissivity, SupplyConstants.GalvanisedAbsorptance);
+    /// <summary>Bare galvanized sheet steel that has lost its gloss.</summary>
+    /// <remarks>Sources: <see cref="SupplyConstants.GalvanizedEmissivity"/>, <see cref="SupplyConstants.GalvanizedAbsorptance"/>.
+    /// New and bright it radiates half as much: <see cref="SupplyConstants.NewGalvanizedEmissivity"/>.</remarks>
+    public static EnclosureWall GalvanizedSteel { get; } =
+        Of("galvanized steel", SupplyConstants.GalvanizedEmissivity, SupplyConstants.GalvanizedAbsorptance);
 
-    /// <summary>Bare galvanised sheet steel, new and bright: the hottest inside of those given.</summary>
-    /// <remarks>Sources: <see cref="SupplyConstants.NewGalvanisedEmissivity"/>, <see cref="SupplyConstants.NewGalvanisedAbsorptance"/>.</remarks>
-    public static EnclosureWall NewGalvanisedSteel { get; } =
-        Of("new galvanised steel", SupplyConstants.NewGalvanisedEmissivity, SupplyConstants.NewGalvanisedAbsorptance);
+    /// <summary>Bare galvanized sheet steel, new and bright: the hottest inside of those given.</summary>
+    /// <remarks>Sources: <see cref="SupplyConstants.NewGalvanizedEmissivity"/>, <see cref="SupplyConstants.NewGalvanizedAbsorptance"/>.</remarks>
+    public static EnclosureWall NewGalvanizedSteel { get; } =
+        Of("new galvanized steel", SupplyConstants.NewGalvanizedEmissivity, SupplyConstants.NewGalvanizedAbsorptance);
 
-    /// <summary>Light grey plastic, 3 mm thick.</summary>
-    /// <remarks>Sources: <see cref="SupplyConstants.PlasticEmissivity"/>, <see cref="SupplyConstants.LightGreyAbsorptance"/>,
+    /// <summary>Light gray plastic, 3 mm thick.</summary>
+    /// <remarks>Sources: <see cref="SupplyConstants.PlasticEmissivity"/>, <see cref="SupplyConstants.LightGrayAbsorptance"/>,
     /// <see cref="SupplyConstants.PlasticThickness"/> over <see cref="SupplyConstants.PlasticConductivity"/>.</remarks>
-    public static EnclosureWall Plastic { get; } = Of("plastic", SupplyConstants.PlasticEmissivity, SupplyConstants.LightGreyAbsorptance,
+    public static EnclosureWall Plastic { get; } = Of("plastic", SupplyConstants.PlasticEmissivity, SupplyConstants.LightGrayAbsorptance,
         SupplyConstants.PlasticThickness.Value / 1000 / SupplyConstants.PlasticConductivity.Value);
 
     /// <summary>How it is called.</summary>

@@ -57,7 +57,7 @@ internal sealed class OutputDelivery
     {
         null => supply.RatedAmperes,
         { Limit: null } when supply.SourceResistance is null => supply.RatedAmperes,
-        OverloadBehaviour overload => overload.LimitAmperes,
+        OverloadBehavior overload => overload.LimitAmperes,
     };
 
     private static double LeastThrough(BoxOutput output) => output.Protection switch

@@ -19,29 +19,29 @@ public static class SupplyConstants
     public static CitedValue GenericShareAtHighest { get; } =
         new("Share of its rating that a generic enclosed supply keeps at its highest ambient", 50, "%", Sources.GenericDerating);
 
-    /// <summary>Emissivity of paint and powder coats of every colour. [1]</summary>
+    /// <summary>Emissivity of paint and powder coats of every color. [1]</summary>
     public static CitedValue PaintEmissivity { get; } =
         new("Emissivity of painted sheet steel", 0.9, "1", Sources.PaintEmissivity);
 
-    /// <summary>Share of the sunlight that light grey takes up. [1]</summary>
-    public static CitedValue LightGreyAbsorptance { get; } =
-        new("Solar absorptance of light grey paint and plastic", 0.6, "1", Sources.LightGreyAbsorptance);
+    /// <summary>Share of the sunlight that light gray takes up. [1]</summary>
+    public static CitedValue LightGrayAbsorptance { get; } =
+        new("Solar absorptance of light gray paint and plastic", 0.6, "1", Sources.LightGrayAbsorptance);
 
-    /// <summary>Emissivity of weathered galvanised steel. [1]</summary>
-    public static CitedValue GalvanisedEmissivity { get; } =
-        new("Emissivity of weathered galvanised steel", 0.28, "1", Sources.GalvanisedSurface);
+    /// <summary>Emissivity of weathered galvanized steel. [1]</summary>
+    public static CitedValue GalvanizedEmissivity { get; } =
+        new("Emissivity of weathered galvanized steel", 0.28, "1", Sources.GalvanizedSurface);
 
-    /// <summary>Share of the sunlight that weathered galvanised steel takes up. [1]</summary>
-    public static CitedValue GalvanisedAbsorptance { get; } =
-        new("Solar absorptance of weathered galvanised steel", 0.8, "1", Sources.GalvanisedSurface);
+    /// <summary>Share of the sunlight that weathered galvanized steel takes up. [1]</summary>
+    public static CitedValue GalvanizedAbsorptance { get; } =
+        new("Solar absorptance of weathered galvanized steel", 0.8, "1", Sources.GalvanizedSurface);
 
-    /// <summary>Emissivity of new galvanised steel. [1]</summary>
-    public static CitedValue NewGalvanisedEmissivity { get; } =
-        new("Emissivity of new galvanised steel", 0.13, "1", Sources.GalvanisedSurface);
+    /// <summary>Emissivity of new galvanized steel. [1]</summary>
+    public static CitedValue NewGalvanizedEmissivity { get; } =
+        new("Emissivity of new galvanized steel", 0.13, "1", Sources.GalvanizedSurface);
 
-    /// <summary>Share of the sunlight that new galvanised steel takes up. [1]</summary>
-    public static CitedValue NewGalvanisedAbsorptance { get; } =
-        new("Solar absorptance of new galvanised steel", 0.65, "1", Sources.GalvanisedSurface);
+    /// <summary>Share of the sunlight that new galvanized steel takes up. [1]</summary>
+    public static CitedValue NewGalvanizedAbsorptance { get; } =
+        new("Solar absorptance of new galvanized steel", 0.65, "1", Sources.GalvanizedSurface);
 
     /// <summary>Emissivity of plastic enclosures. [1]</summary>
     public static CitedValue PlasticEmissivity { get; } =

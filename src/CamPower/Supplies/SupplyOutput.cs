@@ -12,7 +12,7 @@ namespace CamPower;
 public abstract class SupplyOutput
 {
     private protected SupplyOutput(ElectricPotential nominal, ElectricCurrent ratedCurrent, Ratio tolerance, double setVolts,
-        ElectricResistance? sourceResistance, OverloadBehaviour? overload, Duration? rise)
+        ElectricResistance? sourceResistance, OverloadBehavior? overload, Duration? rise)
     {
         NominalVolts = Require.SourceVolts(nominal.Volts, nameof(nominal));
         RatedAmperes = Require.Positive(ratedCurrent.Amperes, nameof(ratedCurrent), "A");
@@ -46,7 +46,7 @@ public abstract class SupplyOutput
     public ElectricResistance? SourceResistance { get; }
 
     /// <summary>What it does in overload; null where the data sheet does not say.</summary>
-    public OverloadBehaviour? Overload { get; }
+    public OverloadBehavior? Overload { get; }
 
     /// <summary>How long it takes from nothing to its voltage when it is switched on; null where the data sheet does not say. [s]</summary>
     public Duration? Rise { get; }

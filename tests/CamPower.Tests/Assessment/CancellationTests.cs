@@ -10,34 +10,34 @@ namespace CamPower.Tests.Assessment;
 /// <summary>What takes long can be broken off, wherever it stands.</summary>
 public class CancellationTests
 {
-    private static readonly CancellationToken Cancelled = new(canceled: true);
+    private static readonly CancellationToken Canceled = new(canceled: true);
 
     // Cameras on one box, each with the negative of the one before and far too long a way: they restart, one after the other.
-    private static Site Restarting { get; } = Shared(metres: 100, cameras: 160);
+    private static Site Restarting { get; } = Shared(meters: 100, cameras: 160);
 
     [Fact]
-    public void CancelledBefore_NothingIsWorkedOut()
+    public void CanceledBefore_NothingIsWorkedOut()
     {
-        Site site = Shared(metres: 1);
-        Assert.Throws<OperationCanceledException>(() => site.Assess(Cancelled));
-        Assert.Throws<OperationCanceledException>(() => site.TrimWindowOf(SmallSite.BoxName, Cancelled));
+        Site site = Shared(meters: 1);
+        Assert.Throws<OperationCanceledException>(() => site.Assess(Canceled));
+        Assert.Throws<OperationCanceledException>(() => site.TrimWindowOf(SmallSite.BoxName, Canceled));
 
         SiteAssessment assessment = site.Assess();
         Assert.NotEmpty(RuleSet.Standard.Check(assessment));
-        Assert.Throws<OperationCanceledException>(() => RuleSet.Standard.Check(assessment, Cancelled));
-        Assert.Throws<OperationCanceledException>(() => assessment.StudyFaults(Cancelled).Outputs[0].AtTerminals);
+        Assert.Throws<OperationCanceledException>(() => RuleSet.Standard.Check(assessment, Canceled));
+        Assert.Throws<OperationCanceledException>(() => assessment.StudyFaults(Canceled).Outputs[0].AtTerminals);
     }
 
     [Fact]
     public void Assessment_IsBrokenOffSoon() => IsBrokenOffSoon(token => Restarting.Assess(token));
 
     [Fact]
-    public void TrimSearch_IsBrokenOffSoon() => IsBrokenOffSoon(token => Shared(metres: 10).TrimWindowOf(SmallSite.BoxName, token));
+    public void TrimSearch_IsBrokenOffSoon() => IsBrokenOffSoon(token => Shared(meters: 10).TrimWindowOf(SmallSite.BoxName, token));
 
     [Fact]
     public void FaultStudy_IsBrokenOffSoon()
     {
-        SiteAssessment assessment = Shared(metres: 10, cameras: 140).Assess();
+        SiteAssessment assessment = Shared(meters: 10, cameras: 140).Assess();
         IsBrokenOffSoon(token =>
         {
             foreach (OutputFaults output in assessment.StudyFaults(token).Outputs) Assert.NotEmpty(output.Shorts);
@@ -46,10 +46,10 @@ public class CancellationTests
 
     // An untouched token changes nothing.
     [Fact]
-    public void TokenThatIsNotCancelled_ChangesNoAnswer()
+    public void TokenThatIsNotCanceled_ChangesNoAnswer()
     {
         using var source = new CancellationTokenSource();
-        Site site = Shared(metres: 10);
+        Site site = Shared(meters: 10);
         Assert.Equal(site.Assess().Devices.Select(d => d.Worst.ToString()), site.Assess(source.Token).Devices.Select(d => d.Worst.ToString()));
         Assert.Equal(
             RuleSet.Standard.Check(site.Assess()).Select(f => f.Message),
@@ -74,15 +74,15 @@ public class CancellationTests
         Assert.InRange(watch.Elapsed, TimeSpan.FromMilliseconds(50), TimeSpan.FromSeconds(5));
     }
 
-    private static Site Shared(double metres, int cameras = 48)
+    private static Site Shared(double meters, int cameras = 48)
     {
         Device camera = SmallSite.Camera(SmallSite.Watts(4.6), SmallSite.Range(10.8, 13.2), SmallSite.Starts(9, 8, SoftStart.Unknown));
         var supply = new Supply("supply", new DcOutput(SmallSite.Volts(12), ElectricCurrent.FromAmperes(50), Ratio.FromPercent(1), SmallSite.Range(12, 14),
-            overload: OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(30))), Derating.GenericEnclosed);
+            overload: OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(30))), Derating.GenericEnclosed);
         var pair = Cable.Pair(WireSize.Awg(16), Stranding.ClassB, ConductorMaterial.AnnealedCopper);
         Condition[] conditions = [.. Enumerable.Range(0, 3).Select(i => new Condition(FormattableString.Invariant($"night {i}"), DrawShares.Infrared, SmallSite.At()))];
         return new Site("shared", conditions, [DistributionBox.WithEqualOutputs(SmallSite.BoxName, supply, cameras, ElectricCurrent.FromAmperes(2))],
-            Enumerable.Range(1, cameras).Select(i => new SiteRun(RunOrigin.Output(SmallSite.BoxName, i), At(i), new CableRun(pair, Length.FromMeters(metres)), i > 1 ? At(i - 1) : null)),
+            Enumerable.Range(1, cameras).Select(i => new SiteRun(RunOrigin.Output(SmallSite.BoxName, i), At(i), new CableRun(pair, Length.FromMeters(meters)), i > 1 ? At(i - 1) : null)),
             Enumerable.Range(1, cameras).Select(i => new SiteDevice(At(i), camera, At(i))));
 
         static string At(int i) => FormattableString.Invariant($"camera {i}");

@@ -16,7 +16,7 @@ public class InrushDipTests
     [InlineData(8, null, Verdict.Unknown)]
     [InlineData(8, 3.4, Verdict.Violated)]
     [InlineData(8, 3.5, Verdict.Holds)]
-    public void ANeighbourOnTheSameRun_IsPulledDown(double dropOut, double? holdUp, Verdict verdict)
+    public void ANeighborOnTheSameRun_IsPulledDown(double dropOut, double? holdUp, Verdict verdict)
     {
         Duration? held = holdUp is double ms ? Duration.FromMilliseconds(ms) : null;
         Device running = Camera(Amperes(0.5), starting: new Starting(Volts(9), Volts(dropOut), SoftStart.Yes, holdUp: held));
@@ -32,11 +32,11 @@ public class InrushDipTests
     [Fact]
     public void AnotherOutput_HasTheDipOfTheSource()
     {
-        Assert.Equal(47.5 / (4 + (1 / 1.5)), Volts(OverloadBehaviour.Unlimited)!.Value, 1e-7);
-        Assert.Equal(12, Volts(OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(9)))!.Value, 1e-9);
-        Assert.Null(Volts(OverloadBehaviour.Shutdown(ElectricCurrent.FromAmperes(8), Duration.FromSeconds(1))));
+        Assert.Equal(47.5 / (4 + (1 / 1.5)), Volts(OverloadBehavior.Unlimited)!.Value, 1e-7);
+        Assert.Equal(12, Volts(OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(9)))!.Value, 1e-9);
+        Assert.Null(Volts(OverloadBehavior.Shutdown(ElectricCurrent.FromAmperes(8), Duration.FromSeconds(1))));
 
-        static double? Volts(OverloadBehaviour overload)
+        static double? Volts(OverloadBehavior overload)
         {
             var output = new DcOutput(SmallSite.Volts(12), ElectricCurrent.FromAmperes(5), Ratio.Zero, overload: overload, sourceResistance: ElectricResistance.FromOhms(0.25));
             Site site = Star(Box(new Supply("supply", output, Derating.GenericEnclosed)), [Condition.Day(At())], (0, Camera(Amperes(0.5), starting: Starts(9, 8))), (0, Charging()));

@@ -18,9 +18,9 @@ public class OverloadedSupplyTests
     [InlineData("shutdown", RailState.Off, DeviceState.NeverUp)]
     [InlineData("constant", RailState.Dragged, DeviceState.Restarting)]
     [InlineData("undeclared", RailState.Unknown, DeviceState.SupplyOverloaded)]
-    public void NoCamera_IsUp(string behaviour, RailState rail, DeviceState state)
+    public void NoCamera_IsUp(string behavior, RailState rail, DeviceState state)
     {
-        SiteAssessment assessment = Cameras(10, Watts(10), Behaviour(behaviour)).Assess();
+        SiteAssessment assessment = Cameras(10, Watts(10), Behavior(behavior)).Assess();
         Assert.Equal(rail, assessment.Boxes[0].Worst.Rail);
         Assert.All(assessment.Devices, d => Assert.Equal(state, d.Worst.State));
         Assert.All(assessment.Devices, d => Assert.Equal(state == DeviceState.SupplyOverloaded ? Verdict.Unknown : Verdict.Violated, d.Verdict));
@@ -33,11 +33,11 @@ public class OverloadedSupplyTests
     [InlineData("constant")]
     [InlineData("foldback")]
     [InlineData("undeclared")]
-    public void BelowTheLimit_NothingChanges(string behaviour)
+    public void BelowTheLimit_NothingChanges(string behavior)
     {
-        SiteAssessment assessment = Cameras(6, Watts(10), Behaviour(behaviour)).Assess();
+        SiteAssessment assessment = Cameras(6, Watts(10), Behavior(behavior)).Assess();
         Assert.Equal(RailState.StaysUp, assessment.Boxes[0].Worst.Rail);
-        double volts = Cameras(6, Watts(10), OverloadBehaviour.Unlimited).Assess().Devices[0].Worst.Voltage.Volts;
+        double volts = Cameras(6, Watts(10), OverloadBehavior.Unlimited).Assess().Devices[0].Worst.Voltage.Volts;
         Assert.All(assessment.Devices, d => Assert.Equal(volts, d.Worst.Voltage.Volts));
     }
 
@@ -45,7 +45,7 @@ public class OverloadedSupplyTests
     [Fact]
     public void ADeclaredLimit_IsWhatCounts_AndTheNameplateWhereNoneIs()
     {
-        Assert.Equal(DeviceState.Up, Cameras(1, Amperes(5.25), OverloadBehaviour.ConstantCurrent(Limit)).Assess().Devices[0].Worst.State);
+        Assert.Equal(DeviceState.Up, Cameras(1, Amperes(5.25), OverloadBehavior.ConstantCurrent(Limit)).Assess().Devices[0].Worst.State);
         Assert.Equal(DeviceState.SupplyOverloaded, Cameras(1, Amperes(5.25), null).Assess().Devices[0].Worst.State);
         Assert.Equal(DeviceState.Up, Cameras(1, Amperes(4.9), null, boxCelsius: 60).Assess().Devices[0].Worst.State);
     }
@@ -55,12 +55,12 @@ public class OverloadedSupplyTests
     [Theory]
     [InlineData("constant", 11)]
     [InlineData("foldback", 9.77777777778)]
-    public void AHeater_SagsToTheBalance(string behaviour, double volts)
+    public void AHeater_SagsToTheBalance(string behavior, double volts)
     {
-        DeviceInCondition device = Cameras(1, Ohms(1.9), Behaviour(behaviour), ohms: 0.1).Assess().Devices[0].Worst;
+        DeviceInCondition device = Cameras(1, Ohms(1.9), Behavior(behavior), ohms: 0.1).Assess().Devices[0].Worst;
         Assert.Equal(DeviceState.Up, device.State);
         Assert.Equal(0.95 * volts, device.Voltage.Volts, 1e-7);
-        BoxInCondition box = Cameras(1, Ohms(1.9), Behaviour(behaviour), ohms: 0.1).Assess().Boxes[0].Worst;
+        BoxInCondition box = Cameras(1, Ohms(1.9), Behavior(behavior), ohms: 0.1).Assess().Boxes[0].Worst;
         Assert.Equal(RailState.Dragged, box.Rail);
         Assert.Equal(volts, box.RailVoltage!.Value.Volts, 1e-7);
     }
@@ -69,7 +69,7 @@ public class OverloadedSupplyTests
     [Fact]
     public void AHeaterBesideACamera_HoldsTheUpperRoot()
     {
-        Site site = Star(BoxOf(OverloadBehaviour.ConstantCurrent(Limit)), [Condition.Day(At())], (0, Camera(Ohms(2.4))), (0, Camera(Watts(9), starting: Starts(9, 8))));
+        Site site = Star(BoxOf(OverloadBehavior.ConstantCurrent(Limit)), [Condition.Day(At())], (0, Camera(Ohms(2.4))), (0, Camera(Watts(9), starting: Starts(9, 8))));
         SiteAssessment assessment = site.Assess();
         double upper = (13.2 + Math.Sqrt((13.2 * 13.2) - (4 * 21.6))) / 2;
         Assert.All(assessment.Devices, d => Assert.Equal(upper, d.Worst.Voltage.Volts, 1e-7));
@@ -80,7 +80,7 @@ public class OverloadedSupplyTests
     [Fact]
     public void WhoLetsGoFirst_LeavesTheOthersUp()
     {
-        Site site = Star(BoxOf(OverloadBehaviour.ConstantCurrent(Limit)), [Condition.Day(At())],
+        Site site = Star(BoxOf(OverloadBehavior.ConstantCurrent(Limit)), [Condition.Day(At())],
             (0, Camera(Amperes(4.5), starting: Starts(5, 4))), (0, Camera(Watts(18), starting: Starts(10, 9))));
         SiteAssessment assessment = site.Assess();
         Assert.Equal([DeviceState.Up, DeviceState.Restarting], assessment.Devices.Select(d => d.Worst.State));
@@ -91,7 +91,7 @@ public class OverloadedSupplyTests
     [Fact]
     public void ASourceWithoutALimit_SagsByItsResistance()
     {
-        DeviceInCondition device = Cameras(1, Watts(100), OverloadBehaviour.Unlimited, sourceOhms: 0.1).Assess().Devices[0].Worst;
+        DeviceInCondition device = Cameras(1, Watts(100), OverloadBehavior.Unlimited, sourceOhms: 0.1).Assess().Devices[0].Worst;
         Assert.Equal(6 + Math.Sqrt(26), device.Voltage.Volts, 1e-7);
     }
 
@@ -103,7 +103,7 @@ public class OverloadedSupplyTests
     public void OnlyAsManyMotorsAsMayMove_Count(int moving, DeviceState state)
     {
         var draw = new ShareDraw(Watts(24), motor: Watts(24));
-        Site site = Star(BoxOf(OverloadBehaviour.Hiccup(ElectricCurrent.FromAmperes(7.5), Duration.FromSeconds(0.1), Duration.FromSeconds(1))),
+        Site site = Star(BoxOf(OverloadBehavior.Hiccup(ElectricCurrent.FromAmperes(7.5), Duration.FromSeconds(0.1), Duration.FromSeconds(1))),
             [Condition.NightWithMotion(At(), moving)], (0, Camera(draw)), (0, Camera(draw)), (0, Camera(draw)));
         Assert.All(site.Assess().Devices, d => Assert.Equal(state, d.Worst.State));
     }
@@ -119,7 +119,7 @@ public class OverloadedSupplyTests
     public void Starting_IsHeldAgainstTheLimit(double? delay, double? rise, StartVerdict verdict)
     {
         Starting starting = new(Volts(6), Volts(5), SoftStart.Yes, Seconds(delay));
-        DistributionBox box = BoxOf(OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(10.5)), rise: Seconds(rise), rated: 10);
+        DistributionBox box = BoxOf(OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(10.5)), rise: Seconds(rise), rated: 10);
         SiteAssessment assessment = Star(box, [Condition.ColdStart(At())], [.. Enumerable.Repeat((0.0, Camera(Watts(9.6), starting: starting)), 8)]).Assess();
         Assert.All(assessment.Devices, d => Assert.Equal(verdict, d.Worst.Start));
         Assert.All(assessment.Devices, d => Assert.Equal(verdict == StartVerdict.HeldDownBySupply ? DeviceState.Restarting : DeviceState.Up, d.Worst.State));
@@ -135,7 +135,7 @@ public class OverloadedSupplyTests
     public void Starting_IsHeldAgainstTheFoldbackLine(double turnOn, bool starts)
     {
         Starting starting = new(Volts(turnOn), Volts(5), SoftStart.No, Duration.Zero);
-        DistributionBox box = BoxOf(OverloadBehaviour.Foldback(ElectricCurrent.FromAmperes(10.5), ElectricCurrent.FromAmperes(4)), rise: Duration.FromSeconds(0.1), rated: 10);
+        DistributionBox box = BoxOf(OverloadBehavior.Foldback(ElectricCurrent.FromAmperes(10.5), ElectricCurrent.FromAmperes(4)), rise: Duration.FromSeconds(0.1), rated: 10);
         SiteAssessment assessment = Star(box, [Condition.Day(At())], [.. Enumerable.Repeat((0.0, Camera(Watts(9.6), starting: starting)), 6)]).Assess();
         Assert.All(assessment.Devices, d => Assert.Equal(starts, d.Worst.WouldStart));
         Assert.All(assessment.Devices, d => Assert.Equal(DeviceState.Up, d.Worst.State));
@@ -145,28 +145,28 @@ public class OverloadedSupplyTests
     [Fact]
     public void ComingBackFromADip_CountsThoseThatRunOn()
     {
-        DistributionBox box = BoxOf(OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(10.5)), rated: 10);
+        DistributionBox box = BoxOf(OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(10.5)), rated: 10);
         SiteAssessment assessment = Star(box, [Condition.Day(At())], [.. Enumerable.Repeat((0.0, Camera(Watts(9.6), starting: Starts(9, 5))), 8)]).Assess();
         Assert.Equal(Verdict.Violated, assessment.Boxes[0].Worst.ReturningCurrent.Verdict);
         Assert.Equal(15.36, ((ElectricCurrent)assessment.Boxes[0].Worst.ReturningCurrent.Value!).Amperes, 1e-9);
         Assert.Equal(Verdict.Holds, assessment.Boxes[0].Worst.StartingCurrent.Verdict);
     }
 
-    private static Site Cameras(int count, Load load, OverloadBehaviour? overload, double ohms = 0, double boxCelsius = 25, double? sourceOhms = null) =>
+    private static Site Cameras(int count, Load load, OverloadBehavior? overload, double ohms = 0, double boxCelsius = 25, double? sourceOhms = null) =>
         Star(BoxOf(overload, sourceOhms), [Condition.Day(At(box: boxCelsius))], [.. Enumerable.Repeat((ohms, Camera(load, starting: Starts(9, 8))), count)]);
 
-    private static DistributionBox BoxOf(OverloadBehaviour? overload, double? sourceOhms = null, Duration? rise = null, double rated = 5) => SmallSite.Box(
+    private static DistributionBox BoxOf(OverloadBehavior? overload, double? sourceOhms = null, Duration? rise = null, double rated = 5) => SmallSite.Box(
         new Supply("supply", new DcOutput(Volts(12), ElectricCurrent.FromAmperes(rated), Ratio.Zero, overload: overload,
             sourceResistance: sourceOhms is double ohms ? ElectricResistance.FromOhms(ohms) : null, rise: rise), Derating.GenericEnclosed), outputs: 10);
 
     private static Duration? Seconds(double? seconds) => seconds is double s ? Duration.FromSeconds(s) : null;
 
-    private static OverloadBehaviour? Behaviour(string name) => name switch
+    private static OverloadBehavior? Behavior(string name) => name switch
     {
-        "hiccup" => OverloadBehaviour.Hiccup(Limit, Duration.FromSeconds(0.1), Duration.FromSeconds(1)),
-        "shutdown" => OverloadBehaviour.Shutdown(Limit, Duration.FromSeconds(0.05)),
-        "constant" => OverloadBehaviour.ConstantCurrent(Limit),
-        "foldback" => OverloadBehaviour.Foldback(Limit, ElectricCurrent.FromAmperes(2.2)),
+        "hiccup" => OverloadBehavior.Hiccup(Limit, Duration.FromSeconds(0.1), Duration.FromSeconds(1)),
+        "shutdown" => OverloadBehavior.Shutdown(Limit, Duration.FromSeconds(0.05)),
+        "constant" => OverloadBehavior.ConstantCurrent(Limit),
+        "foldback" => OverloadBehavior.Foldback(Limit, ElectricCurrent.FromAmperes(2.2)),
         _ => null,
     };
 }

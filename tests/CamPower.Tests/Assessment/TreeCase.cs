@@ -26,7 +26,7 @@ public sealed record TreeCase(double Volts, IReadOnlyList<int> Parents, IReadOnl
 
     /// <summary>The voltage of every node with some of the devices drawing, or null where nothing balances.</summary>
     /// <remarks>
-    /// Backward-forward sweep with nothing linearised: the currents at the last voltages give the next voltages. From the
+    /// Backward-forward sweep with nothing linearized: the currents at the last voltages give the next voltages. From the
     /// source voltage these fall, and end at the highest point that balances, if there is one.
     /// </remarks>
     internal double[]? Sweep(IReadOnlyList<bool> draws, int replaced = -1, double byAmperes = 0)

@@ -1,7 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
-using CamPower.Tests.Devices;
+using CamPower.Tests.Protection;
 using CamPower.Tests.Faults;
 using UnitsNet;
 using static CamPower.Tests.Sites.SmallSite;
@@ -24,7 +24,7 @@ public class FaultConsequenceTests
     [InlineData(10, 1.43, Severity.Failure)]
     public void AShortThatLasts_IsAsSevereAsAPoorOneIsHot(double rated, double ohms, Severity severity)
     {
-        Site site = Site(OverloadBehaviour.Unlimited, SmallFault.QuickActing(rated), gauge: 12, volts: 24, sourceOhms: ohms);
+        Site site = Site(OverloadBehavior.Unlimited, SmallFault.QuickActing(rated), gauge: 12, volts: 24, sourceOhms: ohms);
         Finding finding = Assert.Single(Found(site, Lasting));
         Assert.Equal(severity, finding.Severity);
         Assert.Equal(24 / ohms, ((ElectricCurrent)finding.Measured!).Amperes, 0.2);
@@ -35,12 +35,12 @@ public class FaultConsequenceTests
     [Fact]
     public void ThePowerOfAPoorShort_IsThatOfItsPlaceAndItsLimit()
     {
-        Finding finding = Assert.Single(Found(Site(OverloadBehaviour.Unlimited, SmallFault.QuickActing(1.5), new Joint("rest", ElectricResistance.FromOhms(5.9))), Lasting));
+        Finding finding = Assert.Single(Found(Site(OverloadBehavior.Unlimited, SmallFault.QuickActing(1.5), new Joint("rest", ElectricResistance.FromOhms(5.9))), Lasting));
         Assert.Equal(Severity.Note, finding.Severity);
         Assert.Contains("dissipates up to 6 W", finding.Message, StringComparison.Ordinal);
         Assert.Equal(2.5 * (12 - 0.25), Power(Site(Holding(2.5), SmallFault.QuickActing(1.5))), 1e-9);
         Assert.Equal(1.65 * (12 - (1.65 * 0.14)), Power(Site(Holding(2.5), ElectronicLimitTests.Limit(amperes: 1.5))), 1e-9);
-        Assert.Equal(360, Power(Site(OverloadBehaviour.Unlimited, SmallFault.QuickActing(1.5))), 1e-9);
+        Assert.Equal(360, Power(Site(OverloadBehavior.Unlimited, SmallFault.QuickActing(1.5))), 1e-9);
 
         static double Power(Site site) => (double)site.Assess().StudyFaults().Outputs[0].AtTerminals.Fault.PoorShortPower!.Value.Watts;
     }
@@ -125,16 +125,16 @@ public class FaultConsequenceTests
         Assert.Equal(2.924, far.LargestProspective!.Value.Amperes, 0.002);
         Assert.Equal(2.2, far.SmallestProspective!.Value.Amperes, 0.01);
 
-        static ShortCircuit Long(params Condition[] conditions) => new Site("site", conditions, [SmallFaultSite.Box(SmallDevices.Generic(1.10), OverloadBehaviour.Unlimited)],
+        static ShortCircuit Long(params Condition[] conditions) => new Site("site", conditions, [SmallFaultSite.Box(SmallDevices.Generic(1.10), OverloadBehavior.Unlimited)],
             [new SiteRun(RunOrigin.Output(BoxName, 1), "end", SmallFault.Run(65), laying: Laying.InCableOrRaceway(2))],
             [new SiteDevice("camera", Camera(Amperes(0.1)), "end")]).Assess().StudyFaults().Outputs[0].Weakest.Fault;
     }
 
-    private static OverloadBehaviour Holding(double amperes) => OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(amperes));
+    private static OverloadBehavior Holding(double amperes) => OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(amperes));
 
     private static IReadOnlyList<Finding> Found(Site site, string rule) => [.. RuleSet.Standard.Check(site.Assess()).Where(f => f.Rule == rule)];
 
-    private static Site Site(OverloadBehaviour? overload, ProtectiveDevice device, Joint? rest = null, int devices = 1, int gauge = 18, bool isTied = false, double volts = 12,
+    private static Site Site(OverloadBehavior? overload, ProtectiveDevice device, Joint? rest = null, int devices = 1, int gauge = 18, bool isTied = false, double volts = 12,
         double sourceOhms = 0.1) => new("site", [Day], [Box(overload, device, volts, sourceOhms)],
         [new SiteRun(RunOrigin.Output(BoxName, 1), "end", Cabled(gauge, rest), laying: Laying.InCableOrRaceway(2))],
         [.. Enumerable.Range(1, devices).Select(n => new SiteDevice($"camera {n}", Camera(Amperes(0.1), starting: Starts(9, 8)), "end"))],
@@ -144,7 +144,7 @@ public class FaultConsequenceTests
         [.. new[] { 1, 2 }.Select(n => new SiteRun(RunOrigin.Output(BoxName, n), $"end {n}", Cabled(18, rest: null), laying: Laying.InCableOrRaceway(2)))],
         [.. new[] { 1, 2 }.Select(n => new SiteDevice($"camera {n}", Camera(Amperes(0.1), starting: Starts(9, 8)), $"end {n}"))]);
 
-    private static DistributionBox Box(OverloadBehaviour? overload, ProtectiveDevice device, double volts = 12, double sourceOhms = 0.1) => DistributionBox.WithEqualOutputs(BoxName,
+    private static DistributionBox Box(OverloadBehavior? overload, ProtectiveDevice device, double volts = 12, double sourceOhms = 0.1) => DistributionBox.WithEqualOutputs(BoxName,
         new Supply("supply", new DcOutput(Volts(volts), ElectricCurrent.FromAmperes(100), Ratio.Zero, sourceResistance: ElectricResistance.FromOhms(sourceOhms), overload: overload), Derating.GenericEnclosed),
         2, ElectricCurrent.FromAmperes(50), device);
 

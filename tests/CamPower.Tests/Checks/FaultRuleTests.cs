@@ -1,6 +1,6 @@
 using System;
 using System.Linq;
-using CamPower.Tests.Devices;
+using CamPower.Tests.Protection;
 using CamPower.Tests.Faults;
 using UnitsNet;
 using static CamPower.Tests.Sites.SmallSite;
@@ -18,7 +18,7 @@ public class FaultRuleTests
     public void AShort_ThatLeavesTooLittle_IsNamedWithoutADropOutToo(double? dropOut, string words)
     {
         Device camera = Camera(Amperes(0.3), Range(10, 14), dropOut is double volts ? Starts(volts + 1, volts) : null);
-        DistributionBox box = SmallFaultSite.Box(SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 8, ohms: 0.05), OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(9)));
+        DistributionBox box = SmallFaultSite.Box(SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 8, ohms: 0.05), OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(9)));
         Finding finding = Assert.Single(Rule("short-drags-rail-down", Star(box, [Condition.Day(At())], (0.5, camera), (0.5, camera))));
         Assert.Contains($"and at other outputs {words}.", finding.Message, StringComparison.Ordinal);
     }
@@ -32,7 +32,7 @@ public class FaultRuleTests
         Assert.Equal("Not stated: protective device (box outputs 1-2), for whether a short is interrupted; " +
             "overload behavior of the supply (box outputs 1-2), for how much a short draws.", all.Message);
         Assert.StartsWith("Not stated: overload behavior of the supply (box outputs 1-2)", Unknown(SmallFaultSite.TwoOutputs(SmallFault.QuickActing(2))).Message, StringComparison.Ordinal);
-        Assert.Empty(Rule("faults-unknown", SmallFaultSite.TwoOutputs(SmallFault.QuickActing(2), OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(30)))));
+        Assert.Empty(Rule("faults-unknown", SmallFaultSite.TwoOutputs(SmallFault.QuickActing(2), OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(30)))));
     }
 
     // Outputs 1, 2 and 4 of a box; the camera on the fourth does not state its start, the one on the second an inrush of 20 A for 5 ms behind a fuse of unknown melting I²t.
@@ -42,7 +42,7 @@ public class FaultRuleTests
         Fuse fuse = SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 2);
         var surging = new Device("model", DeviceKind.Camera, new ShareDraw(Amperes(0.1)), Wide, starting: Starts(9, 8), inrush: new Inrush(ElectricCurrent.FromAmperes(20), Duration.FromMilliseconds(5)));
         Device quiet = Camera(Amperes(0.1), starting: Starts(9, 8)), silent = Camera(Amperes(0.1));
-        var site = new Site("yard", [Condition.Day(At())], [SmallFaultSite.Box(fuse, OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(30)), outputs: 4)],
+        var site = new Site("yard", [Condition.Day(At())], [SmallFaultSite.Box(fuse, OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(30)), outputs: 4)],
             [.. new[] { 1, 2, 4 }.Select(n => new SiteRun(RunOrigin.Output(BoxName, n), $"end {n}", new CableRun(Cable.Pair(WireSize.Awg(18), Stranding.Solid, ConductorMaterial.AnnealedCopper), Length.FromMeters(2))))],
             [new SiteDevice("gate", quiet, "end 1"), new SiteDevice("mast", surging, "end 2"), new SiteDevice("shed", silent, "end 4")]);
         Assert.Equal("Not stated: insulation (box outputs 1-2, 4), for whether the conductors withstand a short; installation method (box outputs 1-2, 4), for how hot a lasting short makes the conductors; " +

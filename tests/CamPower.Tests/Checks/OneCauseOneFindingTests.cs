@@ -108,15 +108,15 @@ public class OneCauseOneFindingTests
 
     // What one cable of the trade does at many places is one finding with its list; at one place it is about that run.
     [Theory]
-    [InlineData(1, "box output 1 to place 1", "It holds copper-clad aluminium.")]
-    [InlineData(3, "site", "3 runs hold copper-clad aluminium: box output 1 to place 1, box output 2 to place 2, box output 3 to place 3.")]
+    [InlineData(1, "box output 1 to place 1", "It holds copper-clad aluminum.")]
+    [InlineData(3, "site", "3 runs hold copper-clad aluminum: box output 1 to place 1, box output 2 to place 2, box output 3 to place 3.")]
     public void AlikeRuns_AreOneFindingWithItsList(int runs, string about, string message)
     {
-        var clad = new CableRun(Cable.Pair(WireSize.Awg(16), Stranding.Solid, ConductorMaterial.CopperCladAluminium10), Length.FromMeters(1));
+        var clad = new CableRun(Cable.Pair(WireSize.Awg(16), Stranding.Solid, ConductorMaterial.CopperCladAluminum10), Length.FromMeters(1));
         var site = new Site("site", [Day], [Box()], Enumerable.Range(0, runs).Select(i => new SiteRun(RunOrigin.Output(BoxName, i + 1), Place(i), clad)),
             Enumerable.Range(0, runs).Select(i => new SiteDevice(Name(i), Camera(Watts(1)), Place(i))));
         Finding found = Assert.Single(Rules.Check(site.Assess()));
-        Assert.Equal(("copper-clad-aluminium", about, message), (found.Rule, found.About.Name, found.Message));
+        Assert.Equal(("copper-clad-aluminum", about, message), (found.Rule, found.About.Name, found.Message));
     }
 
     // 100 W behind a supply of 5 A that shuts down at 5.5 A: the supply's finding, and no cable is blamed.
@@ -127,13 +127,13 @@ public class OneCauseOneFindingTests
     public void OverloadedSupply_IsTheSuppliesFinding_AndSaysWhatFollows(string? overload, string then)
     {
         ElectricCurrent limit = ElectricCurrent.FromAmperes(5.5);
-        OverloadBehaviour? behaviour = overload switch
+        OverloadBehavior? behavior = overload switch
         {
-            "shutdown" => OverloadBehaviour.Shutdown(limit, Duration.FromMilliseconds(100)),
-            "hiccup" => OverloadBehaviour.Hiccup(limit, Duration.FromMilliseconds(100), Duration.FromSeconds(1)),
+            "shutdown" => OverloadBehavior.Shutdown(limit, Duration.FromMilliseconds(100)),
+            "hiccup" => OverloadBehavior.Hiccup(limit, Duration.FromMilliseconds(100), Duration.FromSeconds(1)),
             _ => null,
         };
-        var supply = new Supply("supply", new DcOutput(Volts(12), ElectricCurrent.FromAmperes(5), Ratio.Zero, overload: behaviour), Derating.GenericEnclosed);
+        var supply = new Supply("supply", new DcOutput(Volts(12), ElectricCurrent.FromAmperes(5), Ratio.Zero, overload: behavior), Derating.GenericEnclosed);
         Finding found = Assert.Single(Rules.Check(Star(Box(supply), [Day], (0.01, Camera(Watts(50))), (0.01, Camera(Watts(50)))).Assess()));
         Assert.Equal("supply-above-derated-rating", found.Rule);
         Assert.EndsWith(then, found.Message, StringComparison.Ordinal);
@@ -147,7 +147,7 @@ public class OneCauseOneFindingTests
     public void ADipThatTheLimitCannotLift_IsACaution(double limit, bool isFound)
     {
         var supply = new Supply("supply", new DcOutput(Volts(12), ElectricCurrent.FromAmperes(10), Ratio.Zero,
-            overload: OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(limit))), Derating.GenericEnclosed);
+            overload: OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(limit))), Derating.GenericEnclosed);
         Site site = Shared(0, Box(supply, outputs: 8), [Day], [.. Enumerable.Repeat(Camera(Watts(9.6), starting: Starts(6, 5)), 8)]);
         Finding? found = Rules.Check(site.Assess()).SingleOrDefault();
         Assert.Equal(isFound, found is not null);

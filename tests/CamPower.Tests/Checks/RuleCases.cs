@@ -2,7 +2,7 @@ using System.Collections.Generic;
 using System.Linq;
 using CamPower.Conductors;
 using CamPower.Tests.Assessment.Returns;
-using CamPower.Tests.Devices;
+using CamPower.Tests.Protection;
 using CamPower.Tests.Mains;
 using CamPower.Tests.Sites;
 using CamPower.Tests.Supplies;
@@ -11,7 +11,7 @@ using static CamPower.Tests.Sites.SmallSite;
 
 namespace CamPower.Tests.Checks;
 
-/// <summary>For every rule a small site that it speaks of and a neighbour a hair inside the limit. The numbers are worked out by hand.</summary>
+/// <summary>For every rule a small site that it speaks of and a neighbor a hair inside the limit. The numbers are worked out by hand.</summary>
 internal static class RuleCases
 {
     private const double Hair = 1e-6;
@@ -49,7 +49,7 @@ internal static class RuleCases
 
         // 12 V at 5 A are the 60 VA that an inherently limited source of 12 V may give: 5 VA a volt, IEC 60950-1 Table 2B.
         new("power-limit-exceeded", Severity.Danger, Limited(5 + Hair), Limited(5), "box output 1", 60 + (12 * Hair), 60, "VA"),
-        new("reversed-polarity", Severity.Danger, Polarised(leadsReversed: true), Polarised(leadsReversed: false), "camera 1"),
+        new("reversed-polarity", Severity.Danger, Polarized(leadsReversed: true), Polarized(leadsReversed: false), "camera 1"),
 
         // IEC 61140: 120 V DC; 80 V and 50 % are that. IEC 60335-1, 3.4.2: 60 V DC; 40 V and 50 % are that.
         new("voltage-above-extra-low", Severity.Danger, Feeding(Dc(80 + Hair, percent: 50)), Feeding(Dc(80, percent: 50)), "box", 120 + (1.5 * Hair), 120),
@@ -93,8 +93,8 @@ internal static class RuleCases
         new("thin-heat-margin", Severity.Caution, NearlyTooHot(-Hair), NearlyTooHot(Hair), "box", WarmBox.Inside.DegreesCelsius, WarmBox.Inside.DegreesCelsius - Hair, "°C", "day"),
         new("box-temperature-unknown", Severity.Caution, Enclosed(0.1, isEfficiencyDeclared: false), Enclosed(0.1, isEfficiencyDeclared: true), "box"),
 
-        // All of it is declared of the neighbour.
-        new("faults-unknown", Severity.Note, OnOutput(1, 50), Neighbours(Quick(0.85)), "site"),
+        // All of it is declared of the neighbor.
+        new("faults-unknown", Severity.Note, OnOutput(1, 50), Neighbors(Quick(0.85)), "site"),
 
         // A range ends where its label says.
         new("outlet-voltage-outside-supply-range", Severity.Danger, OnLine(120 - Hair), OnLine(120), "box", 120, 120 - Hair, Condition: "day"),
@@ -116,7 +116,7 @@ internal static class RuleCases
         new("supply-above-headroom-policy", Severity.Caution, Loaded(8 + Hair, 10, Night), Loaded(8, 10, Night), "box", 8 + Hair, 8, "A", "night"),
 
         // A supply that holds 9 A opens a fuse F of 2 A within 0.3 s, one of 0.85 A within 20 ms, beside the 0.1 A of the other camera as well.
-        new("short-drags-rail-down", Severity.Caution, Neighbours(Quick(2)), Neighbours(Quick(0.85)), "box", Condition: "night"),
+        new("short-drags-rail-down", Severity.Caution, Neighbors(Quick(2)), Neighbors(Quick(0.85)), "box", Condition: "night"),
 
         // 75 % of 4 A (common practice); a fuse to IEC 60127 carries its rating.
         new("fuse-above-continuous-share", Severity.Caution, Guarded(Blade(4), drawn: 3 + Hair), Guarded(Blade(4), drawn: 3), "box output 1", 3 + Hair, 3, "A", "night"),
@@ -126,7 +126,7 @@ internal static class RuleCases
         new("more-cameras-than-outputs", Severity.Caution, Many(DeviceKind.Camera), Many(DeviceKind.Other), "box", 3, 2, ""),
         new("recorder-on-camera-output", Severity.Caution, Recorder(Box()), Recorder(Adapter()), "camera 1"),
         new("pre-terminated-cable-extended", Severity.Caution, Lead(extended: true), Lead(extended: false), "box output 1 to end"),
-        new("copper-clad-aluminium", Severity.Caution, Of(ConductorMaterial.CopperCladAluminium15), Of(ConductorMaterial.AnnealedCopper), "box output 1 to end"),
+        new("copper-clad-aluminum", Severity.Caution, Of(ConductorMaterial.CopperCladAluminum15), Of(ConductorMaterial.AnnealedCopper), "box output 1 to end"),
 
         // A third of 1 A along 0.9 Ω is 0.3 V: 10 mV are a thirtieth of it.
         new("hum-on-video-shield", Severity.Caution, Hum(3.3334), Hum(3.3333), "camera 1", 0.0100002, 0.01, Condition: "day"),
@@ -166,7 +166,7 @@ internal static class RuleCases
     private static Site Powered(CurrentKind kind, bool acceptsAc, bool acceptsDc) => Single(1,
         new Device("model", DeviceKind.Camera, new ShareDraw(Watts(3)), acceptsDc ? Wide : null, acceptsAc ? Wide : null), Dc(kind: kind), Day, Night);
 
-    private static Site Polarised(bool leadsReversed) => new("site", [Day], [Box()],
+    private static Site Polarized(bool leadsReversed) => new("site", [Day], [Box()],
         [new SiteRun(RunOrigin.Output(BoxName, 1), "end", Runs.OfOhms(0.1))], [new SiteDevice("camera 1", Camera(Watts(3)), "end", leadsReversed)]);
 
     private static Site Feeding(Supply supply) => Single(0, Camera(Watts(3), Range(2, 200)), supply);
@@ -220,12 +220,12 @@ internal static class RuleCases
         [GuardedRun(1)], [new SiteDevice("camera 1", Camera(AtNight(amperes: drawn)), "end 1")]);
 
     // Two outputs of a supply that holds 9 A; the second opens within 20 ms. Both cameras drop out at 8 V.
-    private static Site Neighbours(ProtectiveDevice first) => new("site", [Day, Night], [GuardedBox(9, first, Quick(0.85))], [GuardedRun(1), GuardedRun(2)],
+    private static Site Neighbors(ProtectiveDevice first) => new("site", [Day, Night], [GuardedBox(9, first, Quick(0.85))], [GuardedRun(1), GuardedRun(2)],
         [.. new[] { 1, 2 }.Select(n => new SiteDevice($"camera {n}", Camera(AtNight(amperes: 0.1), starting: Starts(9, 8)), $"end {n}"))]);
 
     private static DistributionBox GuardedBox(double? limit, params ProtectiveDevice[] devices) => new(BoxName,
         new Supply("supply", new DcOutput(Volts(12), ElectricCurrent.FromAmperes(100), Ratio.Zero, sourceResistance: ElectricResistance.FromOhms(0.1),
-            overload: limit is double amperes ? OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(amperes)) : OverloadBehaviour.Unlimited), Derating.GenericEnclosed),
+            overload: limit is double amperes ? OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(amperes)) : OverloadBehavior.Unlimited), Derating.GenericEnclosed),
         devices.Select((device, i) => new BoxOutput(i + 1, ElectricCurrent.FromAmperes(50), device)));
 
     private static SiteRun GuardedRun(int output) => new(RunOrigin.Output(BoxName, output), $"end {output}",
@@ -263,7 +263,7 @@ internal static class RuleCases
     private static Site Starting(double limit)
     {
         var supply = new Supply("supply", new DcOutput(Volts(12), ElectricCurrent.FromAmperes(10), Ratio.Zero,
-            overload: OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(limit)), rise: Duration.FromSeconds(0.1)), Derating.GenericEnclosed);
+            overload: OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(limit)), rise: Duration.FromSeconds(0.1)), Derating.GenericEnclosed);
         var starting = new Starting(Volts(6), Volts(6), SoftStart.Yes, delay: Duration.Zero);
         return Shared(0, Box(supply, outputs: 8), [Night], [.. Enumerable.Repeat(Camera(AtNight(watts: 9.6), starting: starting), 8)]);
     }

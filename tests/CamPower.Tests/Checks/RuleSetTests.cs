@@ -12,7 +12,7 @@ public class RuleSetTests
 {
     private static readonly RuleSet Empty = new([]);
 
-    // Much at once: a wrong current, an overload of output and supply, a restart, copper-clad aluminium, a recorder, a motor.
+    // Much at once: a wrong current, an overload of output and supply, a restart, copper-clad aluminum, a recorder, a motor.
     private static readonly SiteAssessment Troubled = TroubledSite().Assess();
 
     // Whatever subset of the rules is asked, each finds what it finds alone, or a rule of the subset for which it stands back speaks of the same thing.
@@ -62,12 +62,12 @@ public class RuleSetTests
     public void Without_DropsOne_AndLeavesTheOld()
     {
         int before = RuleSet.Standard.Rules.Count;
-        RuleSet fewer = RuleSet.Standard.Without("copper-clad-aluminium");
+        RuleSet fewer = RuleSet.Standard.Without("copper-clad-aluminum");
         Assert.Equal(before - 1, fewer.Rules.Count);
         Assert.Equal(before, RuleSet.Standard.Rules.Count);
-        Assert.DoesNotContain(fewer.Check(Troubled), f => f.Rule == "copper-clad-aluminium");
-        Assert.Contains(RuleSet.Standard.Check(Troubled), f => f.Rule == "copper-clad-aluminium");
-        Assert.Contains("copper-clad", Assert.Throws<ArgumentException>(() => fewer.Without("copper-clad-aluminium")).Message, StringComparison.Ordinal);
+        Assert.DoesNotContain(fewer.Check(Troubled), f => f.Rule == "copper-clad-aluminum");
+        Assert.Contains(RuleSet.Standard.Check(Troubled), f => f.Rule == "copper-clad-aluminum");
+        Assert.Contains("copper-clad", Assert.Throws<ArgumentException>(() => fewer.Without("copper-clad-aluminum")).Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentException>(() => fewer.Without("Undervoltage"));
         Assert.Throws<ArgumentNullException>(() => fewer.Without(null!));
     }
@@ -146,7 +146,7 @@ public class RuleSetTests
     private static Site TroubledSite()
     {
         Condition night = Condition.Night(At()), cold = Condition.ColdStart(At(box: 60));
-        CableRun clad = new(Cable.Pair(WireSize.Awg(24), Stranding.Solid, ConductorMaterial.CopperCladAluminium10, isPreTerminated: true), Length.FromMeters(20));
+        CableRun clad = new(Cable.Pair(WireSize.Awg(24), Stranding.Solid, ConductorMaterial.CopperCladAluminum10, isPreTerminated: true), Length.FromMeters(20));
         return new Site("troubled", [night, cold], [Box(Dc(12, 4, 10), 2, 1), DistributionBox.Adapter("lead", Dc(24, 1)), DistributionBox.Adapter("ac", Dc(24, kind: CurrentKind.Ac))],
             [
                 new SiteRun(RunOrigin.Output(BoxName, 1), "a", clad), new SiteRun(RunOrigin.Junction("a"), "b", Runs.OfOhms(2)), new SiteRun(RunOrigin.Output(BoxName, 2), "c", Runs.OfOhms(0.1)),

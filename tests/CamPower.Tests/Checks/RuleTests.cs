@@ -31,7 +31,7 @@ public class RuleTests
     [Theory]
     [MemberData(nameof(Rules))]
     public void Rule_IsSilentAHairInside(string id) =>
-        Assert.DoesNotContain(RuleSet.Standard.Check(CaseOf(id).Neighbour.Assess()), f => f.Rule == id);
+        Assert.DoesNotContain(RuleSet.Standard.Check(CaseOf(id).Neighbor.Assess()), f => f.Rule == id);
 
     [Fact]
     public void Cases_AreOfRulesThatThereAre() =>

@@ -2,7 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using CamPower.Checks;
-using CamPower.Tests.Devices;
+using CamPower.Tests.Protection;
 using CamPower.Tests.Sites;
 using UnitsNet;
 using static CamPower.Tests.Sites.SmallSite;

@@ -2,7 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using CamPower.Checks;
-using CamPower.Tests.Devices;
+using CamPower.Tests.Protection;
 using CamPower.Tests.Mains;
 using CamPower.Tests.Sites;
 using UnitsNet;
@@ -88,8 +88,8 @@ public class WorstOfTwoTests
     [InlineData(true, true, true)]
     public void OneCladConductorOfTwo_IsEnough(bool isOutgoingClad, bool isReturnClad, bool isFound)
     {
-        static Conductor Of(bool isClad) => new(WireSize.Awg(18), Stranding.Solid, isClad ? ConductorMaterial.CopperCladAluminium15 : ConductorMaterial.AnnealedCopper);
-        Assert.Equal(isFound, RuleSet.Standard.Check(OnCables([Less], Infrared(0.1, 0), Of(isOutgoingClad), Of(isReturnClad)).Assess()).Any(f => f.Rule == "copper-clad-aluminium"));
+        static Conductor Of(bool isClad) => new(WireSize.Awg(18), Stranding.Solid, isClad ? ConductorMaterial.CopperCladAluminum15 : ConductorMaterial.AnnealedCopper);
+        Assert.Equal(isFound, RuleSet.Standard.Check(OnCables([Less], Infrared(0.1, 0), Of(isOutgoingClad), Of(isReturnClad)).Assess()).Any(f => f.Rule == "copper-clad-aluminum"));
     }
 
     // Terminals for 24 AWG to 14 AWG: 3.309 mm² of 12 AWG and 0.081 mm² of 28 AWG do not go (ASTM B258), at the box and at the connector.

@@ -8,7 +8,7 @@ public sealed record LimitCase(FeedCase Feeding, double LowestShare, double Drop
 {
     private static readonly Cable Trunk = new(
         new Conductor(WireSize.Awg(14), Stranding.ClassB, ConductorMaterial.AnnealedCopper),
-        new Conductor(WireSize.SquareMillimeters(1.5), Stranding.Solid, ConductorMaterial.CopperCladAluminium15));
+        new Conductor(WireSize.SquareMillimeters(1.5), Stranding.Solid, ConductorMaterial.CopperCladAluminum15));
 
     internal double Volts => Feeding.Volts;
 

@@ -21,9 +21,9 @@ public class RunFirstLookTests
     }
 
     [Fact]
-    public void Feed_SameInCopperCladAluminium_IsImpossible()
+    public void Feed_SameInCopperCladAluminum_IsImpossible()
     {
-        RunResult result = Run(Stranding.Solid, ConductorMaterial.CopperCladAluminium10, 20);
+        RunResult result = Run(Stranding.Solid, ConductorMaterial.CopperCladAluminum10, 20);
         Assert.False(result.TryGetOperatingPoint(out _));
         Assert.InRange((double)result.MostPower!.Value.Watts, 7.0, 7.2);
     }

@@ -37,7 +37,7 @@ public class SameBitsTests
         {
             WireSize size = WireSize.Parse(text);
             Add(size.Area.SquareMillimeters, size.SolidDiameter.Millimeters);
-            foreach (ConductorMaterial material in new[] { ConductorMaterial.AnnealedCopper, ConductorMaterial.CopperCladAluminium10 })
+            foreach (ConductorMaterial material in new[] { ConductorMaterial.AnnealedCopper, ConductorMaterial.CopperCladAluminum10 })
             {
                 var run = new CableRun(Cable.Pair(size, Stranding.ClassB, material), oneWayLength: Length.FromFeet(133));
                 for (int celsius = -40; celsius <= 80; celsius += 30) Ask(run.At(Temperature.FromDegreesCelsius(celsius)));

@@ -36,7 +36,7 @@ public class CitationTests
     // The figures stand in a table from outside the project: no constant is held against itself.
     [Theory]
     [InlineData("S05-005", nameof(ConductorConstants.AnnealedCopperCoefficient))]
-    [InlineData("S05-011", nameof(ConductorConstants.AluminiumCoefficient))]
+    [InlineData("S05-011", nameof(ConductorConstants.AluminumCoefficient))]
     [InlineData("S05-015", nameof(ConductorConstants.HardDrawnCopperConductivity))]
     [InlineData("S06-033", nameof(ConductorConstants.CoaxShieldResistance))]
     [InlineData("S05-019", nameof(ConductorConstants.CopperClad10Conductivity))]

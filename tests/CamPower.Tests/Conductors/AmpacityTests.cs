@@ -73,11 +73,11 @@ public class AmpacityTests
     public void Ampacity_InACable_IsNotAboveASingleWireInAChassis(int gauge, double amperes) =>
         Assert.InRange(Most(Cable, WireSize.Awg(gauge), 90, 30), 0.75 * amperes, amperes);
 
-    // Copper-clad aluminium of 62.9 % IACS carries √0.629 of copper's current: heat goes by I²·ρ (its coefficient differs a little).
+    // Copper-clad aluminum of 62.9 % IACS carries √0.629 of copper's current: heat goes by I²·ρ (its coefficient differs a little).
     [Fact]
-    public void CopperCladAluminium_CarriesLess()
+    public void CopperCladAluminum_CarriesLess()
     {
-        var clad = new Conductor(WireSize.Awg(18), Stranding.Solid, ConductorMaterial.CopperCladAluminium10);
+        var clad = new Conductor(WireSize.Awg(18), Stranding.Solid, ConductorMaterial.CopperCladAluminum10);
         double share = Amperes(Cable, clad, 60, 40) / Most(Cable, WireSize.Awg(18), 60, 40);
         Assert.Equal(Math.Sqrt(0.629), share, 0.002);
     }
@@ -124,7 +124,7 @@ public class AmpacityTests
         Assert.Throws<ArgumentOutOfRangeException>(() => Most(Cable, WireSize.Awg(18), 400, 40));
     }
 
-    // NEC 240.4(D): 15, 20 and 30 A in 14, 12 and 10 AWG copper and 15 A in 12 AWG aluminium or copper-clad aluminium (seen in a
+    // NEC 240.4(D): 15, 20 and 30 A in 14, 12 and 10 AWG copper and 15 A in 12 AWG aluminum or copper-clad aluminum (seen in a
     // page that quotes it); 7 A and 10 A in 18 and 16 AWG, with continuous loads of 5.6 A and 8 A, from memory. 22 and 20 AWG: 5 A
     // fuses, FAA AC 43.13-1B Table 11-3. From 14 AWG on the load is that of NEC Table 310.16, 60 °C column, from memory, for sizes of that table.
     [Theory]
@@ -143,7 +143,7 @@ public class AmpacityTests
         Assert.Equal(2 * protection, SmallConductors.LargestProtection(wire.InParallel(2))!.Value.Amperes);
     }
 
-    // NEC 2023, 240.4(D)(3), 14 AWG copper-clad aluminium: 10 A, 8 A continuously, from memory. A thinner one may not have more than copper.
+    // NEC 2023, 240.4(D)(3), 14 AWG copper-clad aluminum: 10 A, 8 A continuously, from memory. A thinner one may not have more than copper.
     [Theory]
     [InlineData(20, 5, null)]
     [InlineData(18, 7, 5.6)]
@@ -151,9 +151,9 @@ public class AmpacityTests
     [InlineData(14, 10, 8.0)]
     [InlineData(12, 15, 15.0)]
     [InlineData(10, 25, 25.0)]
-    public void SmallConductors_OfAluminiumAreProtectedLower_AndNeverHigherThanCopper(int gauge, double protection, double? continuous)
+    public void SmallConductors_OfAluminumAreProtectedLower_AndNeverHigherThanCopper(int gauge, double protection, double? continuous)
     {
-        foreach (ConductorMaterial material in new[] { ConductorMaterial.Aluminium, ConductorMaterial.CopperCladAluminium10, ConductorMaterial.CopperCladAluminium15 })
+        foreach (ConductorMaterial material in new[] { ConductorMaterial.Aluminum, ConductorMaterial.CopperCladAluminum10, ConductorMaterial.CopperCladAluminum15 })
         {
             var wire = new Conductor(WireSize.Awg(gauge), Stranding.Solid, material);
             Assert.Equal(protection, SmallConductors.LargestProtection(wire)!.Value.Amperes);

@@ -30,14 +30,14 @@ public class CableIdentificationTests
         Assert.Equal(loop.Ohms, found.ExpectedLoop.Ohms, 1e-12 * loop.Ohms);
     }
 
-    // 18 AWG is 6.385 Ω/1000 ft in copper (NBS Handbook 100), 10.15 in copper-clad aluminium of 62.9 % IACS (ASTM B566);
+    // 18 AWG is 6.385 Ω/1000 ft in copper (NBS Handbook 100), 10.15 in copper-clad aluminum of 62.9 % IACS (ASTM B566);
     // 20 AWG copper is 10.15 (NBS Handbook 100). A loop of 100 ft reads 2.030 Ω either way.
     [Fact]
     public void Of_EighteenCladOrTwentyCopper_IsOneGroup()
     {
         CableIdentification read = CableIdentification.Of(ElectricResistance.FromOhms(2.030), Hundred, Temperature.FromDegreesCelsius(20), Ratio.FromPercent(0.1));
         string[] best = [.. read.Groups[0].Candidates.Select(c => c.Cable.ToString()).Order(StringComparer.Ordinal)];
-        Assert.Equal(["pair of 18 AWG solid copper-clad aluminium 10 %", "pair of 20 AWG solid annealed copper"], best);
+        Assert.Equal(["pair of 18 AWG solid copper-clad aluminum 10 %", "pair of 20 AWG solid annealed copper"], best);
         Assert.True(read.Groups[0].Fits);
         Assert.Single(read.Fitting);
     }

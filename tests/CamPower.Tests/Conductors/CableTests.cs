@@ -78,13 +78,13 @@ public class CableTests
         Assert.Equal(3, CableCatalog.All.Count(c => c.IsPreTerminated));
     }
 
-    // Centre 10.15 ± 0.5 % Ω/1000 ft (computed, S06-032); shield 2.6 ± 0.5 (from memory, S06-033); steel centre 44 ± 5 (from memory, S06-034).
+    // Center 10.15 ± 0.5 % Ω/1000 ft (computed, S06-032); shield 2.6 ± 0.5 (from memory, S06-033); steel center 44 ± 5 (from memory, S06-034).
     [Fact]
     public void Catalog_CoaxResistances_AreThoseOfItsConstruction()
     {
-        Assert.Equal(10.15, CableCatalog.CoaxWithPair18.Coax!.Centre.ResistancePerLengthAt(Twenty).OhmsPer1000Feet, 0.05);
+        Assert.Equal(10.15, CableCatalog.CoaxWithPair18.Coax!.Center.ResistancePerLengthAt(Twenty).OhmsPer1000Feet, 0.05);
         Assert.Equal(2.6, CableCatalog.CoaxWithPair18.Coax!.Shield.ResistancePerLengthAt(Twenty).OhmsPer1000Feet, 1e-9);
-        Assert.InRange(CableCatalog.SteelCoaxWithPair18.Coax!.Centre.ResistancePerLengthAt(Twenty).OhmsPer1000Feet, 39, 49);
+        Assert.InRange(CableCatalog.SteelCoaxWithPair18.Coax!.Center.ResistancePerLengthAt(Twenty).OhmsPer1000Feet, 39, 49);
         double shieldArea = CableCatalog.CoaxWithPair18.Coax!.Shield.Size.Area.SquareMillimeters;
         Assert.Equal(1 / 58.0 / shieldArea, CableCatalog.CoaxWithPair18.Coax!.Shield.ResistancePerLengthAt(Twenty).OhmsPerMeter, 0.02 / 58 / shieldArea);
     }

@@ -150,7 +150,7 @@ public class SelfHeatingTests
     public void Heat_IsInBalance(byte tenths, byte ambient, bool clad)
     {
         double amperes = 0.1 + (tenths / 20.0);
-        ConductorMaterial material = clad ? ConductorMaterial.CopperCladAluminium10 : ConductorMaterial.AnnealedCopper;
+        ConductorMaterial material = clad ? ConductorMaterial.CopperCladAluminum10 : ConductorMaterial.AnnealedCopper;
         var conductor = new Conductor(WireSize.SquareMillimeters(1.5), Stranding.ClassB, material);
         Temperature air = Temperature.FromDegreesCelsius((ambient / 4.0) - 10);
         SelfHeating heat = Cable.Heat(conductor, ElectricCurrent.FromAmperes(amperes), air);

@@ -17,7 +17,7 @@ public class StandardSizesTests
 
     [Theory]
     [MemberData(nameof(AllSeries))]
-    public void Series_GoesUpwards_AndEachSizeIsNextToItsNeighbours(WireSizeSeries series)
+    public void Series_GoesUpwards_AndEachSizeIsNextToItsNeighbors(WireSizeSeries series)
     {
         IReadOnlyList<WireSize> sizes = StandardSizes.In(series);
         Assert.All(sizes, s => Assert.Equal(series, s.Series));
@@ -53,7 +53,7 @@ public class StandardSizesTests
     }
 
     [Fact]
-    public void NoSeries_HasNoSizesAndNoNeighbours()
+    public void NoSeries_HasNoSizesAndNoNeighbors()
     {
         Assert.Empty(StandardSizes.In(WireSizeSeries.None));
         Assert.Null(StandardSizes.NextLarger(default));

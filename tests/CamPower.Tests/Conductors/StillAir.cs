@@ -10,7 +10,7 @@ namespace CamPower.Tests.Conductors;
 /// </summary>
 internal static class StillAir
 {
-    /// <summary>Thermal resistance of a metre of cylinder to the air. [K·m/W]</summary>
+    /// <summary>Thermal resistance of a meter of cylinder to the air. [K·m/W]</summary>
     internal static double ThermalResistance(double diameter, double surface, double air)
     {
         double film = ((surface + air) / 2) + 273.15;

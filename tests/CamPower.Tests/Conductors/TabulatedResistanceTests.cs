@@ -39,7 +39,7 @@ public class TabulatedResistanceTests
         }
     }
 
-    // From memory, so the source must say it; the independent check is that each lies between its printed neighbours per area.
+    // From memory, so the source must say it; the independent check is that each lies between its printed neighbors per area.
     [Theory]
     [InlineData("0.75 mm2", 26.0)]
     [InlineData("2.5 mm2", 7.98)]
@@ -59,14 +59,14 @@ public class TabulatedResistanceTests
         Assert.Contains("0.8 mm2", Assert.Throws<ArgumentException>(() =>
             Iec60228.Maximum(WireSize.SquareMillimeters(0.8), Stranding.IecClass1, ConductorMaterial.AnnealedCopper)).Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentException>(() => Iec60228.Maximum(OneAndAHalf, Stranding.ClassB, ConductorMaterial.AnnealedCopper));
-        Assert.Throws<ArgumentException>(() => Iec60228.Maximum(OneAndAHalf, Stranding.IecClass5, ConductorMaterial.Aluminium));
+        Assert.Throws<ArgumentException>(() => Iec60228.Maximum(OneAndAHalf, Stranding.IecClass5, ConductorMaterial.Aluminum));
         Assert.Throws<ArgumentException>(() => Iec60228.Maximum(WireSize.Awg(18), Stranding.IecClass1, ConductorMaterial.AnnealedCopper));
         Assert.Throws<ArgumentException>(() => Iec60228.CoatedCopperMaximum(WireSize.SquareMillimeters(25), Stranding.IecClass1));
         Assert.Throws<ArgumentException>(() => NecTable8.CoatedCopper(WireSize.Awg(6), Stranding.Solid));
         Assert.Throws<ArgumentException>(() => NecTable8.CoatedCopper(WireSize.Awg(18), Stranding.Flexible));
     }
 
-    // 14 AWG stranded is the one cell that was not seen in print; 3.26/3.19 of the solid one is like its neighbours' 1.02 to 1.05.
+    // 14 AWG stranded is the one cell that was not seen in print; 3.26/3.19 of the solid one is like its neighbors' 1.02 to 1.05.
     [Fact]
     public void NecTable8_TheCellFromMemory_SaysSo()
     {
@@ -119,6 +119,6 @@ public class TabulatedResistanceTests
         Stranding iecClass = number switch { "1" => Stranding.IecClass1, "2" => Stranding.IecClass2, _ => Stranding.IecClass5 };
         return metal.Contains("coated", StringComparison.Ordinal)
             ? Iec60228.CoatedCopperMaximum(size, iecClass)
-            : Iec60228.Maximum(size, iecClass, metal.Contains("aluminium", StringComparison.Ordinal) ? ConductorMaterial.Aluminium : ConductorMaterial.AnnealedCopper);
+            : Iec60228.Maximum(size, iecClass, metal.Contains("aluminum", StringComparison.Ordinal) ? ConductorMaterial.Aluminum : ConductorMaterial.AnnealedCopper);
     }
 }

@@ -1,5 +1,5 @@
 using System;
-using CamPower.Tests.Devices;
+using CamPower.Tests.Protection;
 using UnitsNet;
 
 namespace CamPower.Tests.Faults;
@@ -30,7 +30,7 @@ public class DeviceInFaultTests
     [InlineData(1.3, ClearingVerdict.DoesNotClear)]
     [InlineData(4, ClearingVerdict.Clears)]
     public void ElectronicLimit_NeedsASupplyThatGivesMore(double supplyAmperes, ClearingVerdict verdict) => Assert.Equal(verdict,
-        SmallFault.Behind(2, ElectronicLimitTests.Limit(), OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(supplyAmperes))).Verdict);
+        SmallFault.Behind(2, ElectronicLimitTests.Limit(), OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(supplyAmperes))).Verdict);
 
     // A supply that folds back from 1.3 A to 0.3 A gives a dead short of 2 Ω 0.3/(1 − 1·2/12) = 0.36 A. A limit of 1.2 A ± 15 % may act below 1.3 A and open, or
     // above, and then sees 0.36 A for ever; one of ± 5 % acts at 1.26 A at the latest, one of 1.6 A ± 10 % never.
@@ -42,7 +42,7 @@ public class DeviceInFaultTests
     {
         var device = new ElectronicLimit("limit", ElectricCurrent.FromAmperes(limit), Ratio.FromPercent(percent), Duration.FromMilliseconds(50), ElectricResistance.Zero,
             ElectricPotential.FromVolts(30));
-        ShortCircuit fault = SmallFault.Behind(2, device, OverloadBehaviour.Foldback(ElectricCurrent.FromAmperes(1.3), ElectricCurrent.FromAmperes(0.3)));
+        ShortCircuit fault = SmallFault.Behind(2, device, OverloadBehavior.Foldback(ElectricCurrent.FromAmperes(1.3), ElectricCurrent.FromAmperes(0.3)));
         Assert.Equal(verdict, fault.Verdict);
         Assert.Equal(least, fault.Smallest.Amperes, 1e-9);
     }
@@ -56,7 +56,7 @@ public class DeviceInFaultTests
     [InlineData(0.15, ClearingVerdict.MayClear, 24)]
     public void OutputCapacitors_MayDecideAFastFuse(double farads, ClearingVerdict verdict, double peak)
     {
-        ShortCircuit fault = SmallFault.Behind(0.6, SmallFault.QuickActing(2), OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(2)), farads);
+        ShortCircuit fault = SmallFault.Behind(0.6, SmallFault.QuickActing(2), OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(2)), farads);
         Assert.Equal(verdict, fault.Verdict);
         Assert.Null(fault.LetThrough);
         Assert.Equal(peak, fault.DischargePeak!.Value.Amperes, 1e-9);
@@ -69,7 +69,7 @@ public class DeviceInFaultTests
     [InlineData(0.05, ClearingVerdict.DoesNotClear)]
     public void AFuseOfNoResistance_IsNeverCertainToOpenByCapacitors(double ohms, ClearingVerdict verdict) => Assert.Equal(verdict,
         SmallFault.Study(SmallFault.Run(2), SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 10, ohms: ohms),
-            SmallFault.Source(OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(2)), farads: 1e-9)).AtTerminals.Verdict);
+            SmallFault.Source(OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(2)), farads: 1e-9)).AtTerminals.Verdict);
 
     // A fuse F of 8 A opens 80 A, ten times its rating, within 20 ms: 128 A²s. 10 mF at 12 V into the 0.05 Ω of its run add to the 80 A of the loop of 0.15 Ω:
     // 12 − 80 × 0.05 = 8 V above the rest, through 0.05 Ω beside 0.1 Ω: C·(2/3)·(8²/0.1 + 2 × 80 × 8), over after some milliseconds.
@@ -109,7 +109,7 @@ public class DeviceInFaultTests
     [Fact]
     public void ARangeAroundTheDevice_HoldsBothEnds()
     {
-        Supply adapter = SmallFault.Source(OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(2)));
+        Supply adapter = SmallFault.Source(OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(2)));
         Assert.Equal(ClearingVerdict.MayClear, At(20, 40));
         Assert.Equal(ClearingVerdict.Clears, At(40, 50));
 
@@ -155,13 +155,13 @@ public class DeviceInFaultTests
     [Fact]
     public void SourceResistance_IsNeededOfAnUnlimitedSupplyAlone()
     {
-        Supply limited = Sheet(ohms: null, OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(5)));
+        Supply limited = Sheet(ohms: null, OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(5)));
         ShortCircuit terminals = SmallFault.Study(SmallFault.Run(5), SmallFault.QuickActing(2), limited).AtTerminals;
         Assert.Equal(5, terminals.Largest!.Value.Amperes, 1e-12);
         Assert.Equal(ClearingVerdict.Clears, terminals.Verdict);
         Assert.Null(terminals.LargestProspective);
 
-        ShortCircuit unlimited = SmallFault.Study(SmallFault.Run(5), SmallFault.QuickActing(2), Sheet(ohms: null, OverloadBehaviour.Unlimited)).AtTerminals;
+        ShortCircuit unlimited = SmallFault.Study(SmallFault.Run(5), SmallFault.QuickActing(2), Sheet(ohms: null, OverloadBehavior.Unlimited)).AtTerminals;
         Assert.Null(unlimited.Largest);
         Assert.Equal(ClearingVerdict.None, unlimited.Verdict);
         Assert.True(unlimited.Missing.HasFlag(FaultData.SourceResistance));
@@ -176,7 +176,7 @@ public class DeviceInFaultTests
         Assert.Equal(1800, free.Opening.Latest!.Value.Seconds, 1e-6);
         Assert.Equal(0.05, free.Opening.Earliest!.Value.Seconds);
 
-        Overload held = SmallFault.Study(SmallFault.Run(10), SmallFault.QuickActing(2), SmallFault.Source(OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(3))))
+        Overload held = SmallFault.Study(SmallFault.Run(10), SmallFault.QuickActing(2), SmallFault.Source(OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(3))))
             .OverloadOf(ElectricCurrent.FromAmperes(4.2));
         Assert.Equal(4.2, held.Drawn.Amperes, 1e-12);
         Assert.Equal(3, held.Largest!.Value.Amperes, 1e-12);
@@ -184,6 +184,6 @@ public class DeviceInFaultTests
         Assert.Null(held.Opening.Latest);
     }
 
-    private static Supply Sheet(double? ohms, OverloadBehaviour? overload) => new("sheet", new DcOutput(ElectricPotential.FromVolts(12), ElectricCurrent.FromAmperes(20), Ratio.Zero,
+    private static Supply Sheet(double? ohms, OverloadBehavior? overload) => new("sheet", new DcOutput(ElectricPotential.FromVolts(12), ElectricCurrent.FromAmperes(20), Ratio.Zero,
         sourceResistance: ohms is double given ? ElectricResistance.FromOhms(given) : null, overload: overload), Derating.GenericEnclosed);
 }

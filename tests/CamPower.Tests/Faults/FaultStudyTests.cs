@@ -1,6 +1,6 @@
 using System;
 using System.Linq;
-using CamPower.Tests.Devices;
+using CamPower.Tests.Protection;
 using UnitsNet;
 
 namespace CamPower.Tests.Faults;
@@ -36,7 +36,7 @@ public class FaultStudyTests
     [Fact]
     public void AdapterInCurrentLimit_ProtectsNothing()
     {
-        Supply adapter = SmallFault.Source(OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(2)));
+        Supply adapter = SmallFault.Source(OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(2)));
         FaultStudy resettable = SmallFault.Study(SmallFault.Run(1), SmallDevices.Generic(1.10), adapter);
         Assert.All(resettable.Shorts, s => Assert.Equal(ClearingVerdict.MayClear, s.Verdict));
         Assert.All(SmallFault.Study(SmallFault.Run(1), SmallFault.QuickActing(2), adapter).Shorts, s => Assert.Equal(ClearingVerdict.DoesNotClear, s.Verdict));
@@ -47,7 +47,7 @@ public class FaultStudyTests
     public void Prospective_IsFromColdToHotConductors_WhateverTheSupplyHolds()
     {
         ShortCircuit far = SmallFault.Study(new CableRun(Runs.Eighteen, oneWayLength: Length.FromFeet(250)), SmallFault.QuickActing(2),
-            SmallFault.Source(OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(2)), ohms: 0.05), SmallFault.Between(20, 60)).AtFarEnd;
+            SmallFault.Source(OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(2)), ohms: 0.05), SmallFault.Between(20, 60)).AtFarEnd;
         Assert.Equal(3.701, far.LargestProspective!.Value.Amperes, 0.001);
         Assert.Equal(3.205, far.SmallestProspective!.Value.Amperes, 0.001);
         Assert.Equal(2, far.Largest!.Value.Amperes, 1e-9);
@@ -107,7 +107,7 @@ public class FaultStudyTests
     [InlineData(true)]
     public void Farther_IsLessCurrentAndNeverSooner(bool isLimited)
     {
-        Supply source = SmallFault.Source(isLimited ? OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(9)) : null, percent: 2);
+        Supply source = SmallFault.Source(isLimited ? OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(9)) : null, percent: 2);
         foreach (ProtectiveDevice device in new ProtectiveDevice[] { SmallFault.QuickActing(1), SmallDevices.Fuse(FuseCharacteristic.UlFast, 2), SmallDevices.Resettable(least: 0.1, greatest: 0.1) })
         {
             ShortCircuit[] shorts = [.. Enumerable.Range(1, 120).Select(i => SmallFault.Study(SmallFault.Run(2.5 * i), device, source, SmallFault.Between(-10, 50), Laying.LargeBundle).AtFarEnd)];
@@ -128,16 +128,16 @@ public class FaultStudyTests
     [Fact]
     public void HiccupSupply_HeatsAFartherFaultMore()
     {
-        Supply source = SmallFault.Source(OverloadBehaviour.Hiccup(ElectricCurrent.FromAmperes(10), Duration.FromMilliseconds(50), Duration.FromSeconds(1)));
+        Supply source = SmallFault.Source(OverloadBehavior.Hiccup(ElectricCurrent.FromAmperes(10), Duration.FromMilliseconds(50), Duration.FromSeconds(1)));
         Assert.True(SmallFault.Study(SmallFault.Run(50), ProtectiveDevice.None, source).AtFarEnd.Smallest.Amperes
             > SmallFault.Study(SmallFault.Run(1), ProtectiveDevice.None, source).AtFarEnd.Smallest.Amperes);
     }
 
     // Cold the supply pulses, hot it does not: the least heating is that of the pulses, the most that of the limit.
     [Fact]
-    public void RangeAcrossTheLimit_HoldsBothBehaviours()
+    public void RangeAcrossTheLimit_HoldsBothBehaviors()
     {
-        Supply source = SmallFault.Source(OverloadBehaviour.Hiccup(ElectricCurrent.FromAmperes(10), Duration.FromMilliseconds(40), Duration.FromSeconds(1)), ohms: 1e-6);
+        Supply source = SmallFault.Source(OverloadBehavior.Hiccup(ElectricCurrent.FromAmperes(10), Duration.FromMilliseconds(40), Duration.FromSeconds(1)), ohms: 1e-6);
         double meters = 1.15 / SmallFault.Run(1).LoopResistanceAt(SmallDevices.Room).Ohms;
         ShortCircuit fault = SmallFault.Study(SmallFault.Run(meters), ProtectiveDevice.None, source, SmallFault.Between(20, 60)).AtFarEnd;
         Assert.Equal(10, fault.Largest!.Value.Amperes, 1e-9);

@@ -9,7 +9,7 @@ namespace CamPower.Tests.Faults;
 /// <summary>Faults of a box with source resistance, limit and output capacitance against a general circuit simulator, ngspice 39, on decks written by hand.</summary>
 public class FaultsAgainstNgspiceTests
 {
-    private static readonly OverloadBehaviour Twenty = OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(20));
+    private static readonly OverloadBehavior Twenty = OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(20));
 
     // The measurements hold seven digits.
     private const double Digits = 2e-6;
@@ -31,7 +31,7 @@ public class FaultsAgainstNgspiceTests
     [Fact]
     public void CapacitorBesideALimit_AddsTheSimulatedIntegral()
     {
-        ShortCircuit fault = SmallFault.Behind(0.6, SmallFault.QuickActing(0.9), OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(9)), farads: 4.7e-3);
+        ShortCircuit fault = SmallFault.Behind(0.6, SmallFault.QuickActing(0.9), OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(9)), farads: 4.7e-3);
         Assert.Equal(Simulated("capacitor-beside-limit", "peak") / 0.5, fault.DischargePeak!.Value.Amperes, 1e-4);
         Assert.Equal(Simulated("capacitor-beside-limit", "steady") / 0.5, fault.Largest!.Value.Amperes, Digits);
         Assert.Equal(Simulated("capacitor-beside-limit", "excess"), fault.LetThrough!.Value.AmpereSquaredSeconds - 1.62, 2e-4);
@@ -41,12 +41,12 @@ public class FaultsAgainstNgspiceTests
     public void BoxInCurrentLimit_HasTheSimulatedRail() => Assert.Equal(Simulated("box-in-current-limit", "v(o)"), Rail(Twenty), Digits);
 
     [Fact]
-    public void BoxThatSags_HasTheSimulatedRail() => Assert.Equal(Simulated("box-that-sags", "v(o)"), Rail(OverloadBehaviour.Unlimited), Digits);
+    public void BoxThatSags_HasTheSimulatedRail() => Assert.Equal(Simulated("box-that-sags", "v(o)"), Rail(OverloadBehavior.Unlimited), Digits);
 
     [Fact]
     public void BoxThatPulses_LeavesTheSimulatedRms()
     {
-        double amperes = SharedSupplyTests.Short(SharedSupplyTests.Behaviour("hiccup"), SmallFault.QuickActing(2)).Smallest.Amperes;
+        double amperes = SharedSupplyTests.Short(SharedSupplyTests.Behavior("hiccup"), SmallFault.QuickActing(2)).Smallest.Amperes;
         Assert.Equal(Simulated("box-that-pulses", "integral"), amperes * amperes, 2e-4);
         Assert.Equal(Simulated("box-that-pulses", "rail") / 1.6 * Math.Sqrt(0.2), amperes, 1e-5);
     }
@@ -70,7 +70,7 @@ public class FaultsAgainstNgspiceTests
         Assert.Equal(Simulated("conductor-warms", value), heat.TemperatureAfter(Duration.FromSeconds(seconds), heat.Ambient)!.Value.DegreesCelsius, 0.03);
     }
 
-    private static double Rail(OverloadBehaviour overload) =>
+    private static double Rail(OverloadBehavior overload) =>
         SmallFaultSite.ShortAt(SmallFaultSite.TwoOutputs(SmallFault.QuickActing(2), overload), "one").Rail.Voltage!.Value.Volts;
 
     private static double Simulated(string deck, string value) => FaultDecks.Read(deck, value);

@@ -1,23 +1,23 @@
 using System;
 using System.Collections.Generic;
-using CamPower.Tests.Devices;
+using CamPower.Tests.Protection;
 using CamPower.Tests.Quantities;
 using UnitsNet;
 using static CamPower.Tests.Faults.SmallFault;
 
 namespace CamPower.Tests.Faults;
 
-/// <summary>Every guarded argument of the room and of the overload behaviours: refused by name, with its value, unit and range.</summary>
+/// <summary>Every guarded argument of the room and of the overload behaviors: refused by name, with its value, unit and range.</summary>
 public class InvalidFaultInputTests
 {
     private static readonly Dictionary<string, (Action Call, string Parameter, string Shown)> Cases = new()
     {
-        ["no limit"] = (() => OverloadBehaviour.ConstantCurrent(Amperes(0)), "limit", "0 A"),
-        ["foldback above its limit"] = (() => OverloadBehaviour.Foldback(Amperes(2), Amperes(2.5)), "shortCircuit", "2.5 A"),
-        ["foldback to nothing"] = (() => OverloadBehaviour.Foldback(Amperes(2), Amperes(0)), "shortCircuit", "0 A"),
-        ["pulse of no time"] = (() => OverloadBehaviour.Hiccup(Amperes(2), Seconds(0), Seconds(1)), "pulse", "0 s"),
-        ["pulse as long as its period"] = (() => OverloadBehaviour.Hiccup(Amperes(2), Seconds(1), Seconds(1)), "period", "1 s"),
-        ["shutdown at once"] = (() => OverloadBehaviour.Shutdown(Amperes(2), Seconds(0)), "within", "0 s"),
+        ["no limit"] = (() => OverloadBehavior.ConstantCurrent(Amperes(0)), "limit", "0 A"),
+        ["foldback above its limit"] = (() => OverloadBehavior.Foldback(Amperes(2), Amperes(2.5)), "shortCircuit", "2.5 A"),
+        ["foldback to nothing"] = (() => OverloadBehavior.Foldback(Amperes(2), Amperes(0)), "shortCircuit", "0 A"),
+        ["pulse of no time"] = (() => OverloadBehavior.Hiccup(Amperes(2), Seconds(0), Seconds(1)), "pulse", "0 s"),
+        ["pulse as long as its period"] = (() => OverloadBehavior.Hiccup(Amperes(2), Seconds(1), Seconds(1)), "period", "1 s"),
+        ["shutdown at once"] = (() => OverloadBehavior.Shutdown(Amperes(2), Seconds(0)), "within", "0 s"),
         ["supply of no resistance"] = (() => Source(ohms: 0), "sourceResistance", "0 Ω"),
         ["colder than there is"] = (() => In(-273.5, 20), "conductors", "-273.5 °C"),
         ["device hotter than anything"] = (() => In(20, 1000.5), "device", "1000.5 °C"),

@@ -1,5 +1,5 @@
 using System;
-using CamPower.Tests.Devices;
+using CamPower.Tests.Protection;
 using UnitsNet;
 
 namespace CamPower.Tests.Faults;
@@ -46,7 +46,7 @@ public class LastingFaultTests
     [Fact]
     public void WithoutALaying_TheAdiabaticBoundMayBeEnough()
     {
-        Supply supply = SmallFault.Source(OverloadBehaviour.Shutdown(ElectricCurrent.FromAmperes(10), Duration.FromSeconds(8)));
+        Supply supply = SmallFault.Source(OverloadBehavior.Shutdown(ElectricCurrent.FromAmperes(10), Duration.FromSeconds(8)));
         Assert.Equal(WithstandVerdict.Stands, SmallFault.Study(Eighteen(Insulation.Pvc70), ProtectiveDevice.None, supply, SmallFault.Between(30, 30)).AtFarEnd.WithstandVerdict);
     }
 
@@ -61,7 +61,7 @@ public class LastingFaultTests
     [Fact]
     public void Pulses_HeatByTheirRms()
     {
-        Supply supply = SmallFault.Source(OverloadBehaviour.Hiccup(ElectricCurrent.FromAmperes(40), Duration.FromMilliseconds(10), Duration.FromMilliseconds(160)));
+        Supply supply = SmallFault.Source(OverloadBehavior.Hiccup(ElectricCurrent.FromAmperes(40), Duration.FromMilliseconds(10), Duration.FromMilliseconds(160)));
         ShortCircuit fault = SmallFault.Study(Eighteen(Insulation.Pvc70), ProtectiveDevice.None, supply, SmallFault.Between(30, 30), Cable).AtFarEnd;
         Assert.Equal(57.55, fault.IfItLasts!.ConductorTemperature!.Value.DegreesCelsius, 0.1);
         Assert.Equal(WithstandVerdict.Stands, fault.WithstandVerdict);
@@ -78,7 +78,7 @@ public class LastingFaultTests
     }
 
     private static FaultStudy Study(double amperes, ProtectiveDevice device, Laying? laying, Insulation? insulation = null) => SmallFault.Study(
-        Eighteen(insulation ?? Insulation.Pvc70), device, SmallFault.Source(OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(amperes))), SmallFault.Between(30, 30), laying);
+        Eighteen(insulation ?? Insulation.Pvc70), device, SmallFault.Source(OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(amperes))), SmallFault.Between(30, 30), laying);
 
     private static CableRun Eighteen(Insulation insulation) => new(
         CamPower.Cable.Pair(WireSize.Awg(18), Stranding.Solid, ConductorMaterial.AnnealedCopper, insulation: insulation), oneWayLength: Length.FromMeters(1));

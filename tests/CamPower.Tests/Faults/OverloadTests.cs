@@ -1,10 +1,10 @@
 using System;
-using CamPower.Tests.Devices;
+using CamPower.Tests.Protection;
 using UnitsNet;
 
 namespace CamPower.Tests.Faults;
 
-/// <summary>What the supply's own behaviour does to a fault. All by hand.</summary>
+/// <summary>What the supply's own behavior does to a fault. All by hand.</summary>
 public class OverloadTests
 {
     private static readonly ElectricCurrent Four = ElectricCurrent.FromAmperes(4);
@@ -21,9 +21,9 @@ public class OverloadTests
     [InlineData("hiccup", 4, 3, 3)]
     [InlineData("shutdown", 2, 4, 0)]
     [InlineData("shutdown", 4, 3, 3)]
-    public void Current_IsWhatTheSupplyLets(string behaviour, double ohms, double peak, double heating)
+    public void Current_IsWhatTheSupplyLets(string behavior, double ohms, double peak, double heating)
     {
-        ShortCircuit fault = SmallFault.Behind(ohms, ProtectiveDevice.None, Behaviour(behaviour));
+        ShortCircuit fault = SmallFault.Behind(ohms, ProtectiveDevice.None, Behavior(behavior));
         Assert.Equal(12 / ohms, fault.LargestProspective!.Value.Amperes, 1e-12);
         Assert.Equal(peak, fault.Largest!.Value.Amperes, 1e-9);
         Assert.Equal(heating, fault.Smallest.Amperes, 1e-9);
@@ -33,26 +33,26 @@ public class OverloadTests
     [Fact]
     public void Foldback_IntoADeadShort_IsItsShortCircuitCurrent()
     {
-        Supply source = SmallFault.Source(Behaviour("foldback"), ohms: 1e-6);
+        Supply source = SmallFault.Source(Behavior("foldback"), ohms: 1e-6);
         Assert.Equal(1, SmallFault.Study(Runs.OfOhms(0), ProtectiveDevice.None, source).AtTerminals.Largest!.Value.Amperes, 1e-6);
     }
 
     // A fuse F of 0.4 A at 4 A, ten times: by 20 ms, within the pulse of 25 ms.
     [Fact]
     public void Hiccup_MayBlowAFastFuseInItsFirstPulse() =>
-        Assert.Equal(0.02, SmallFault.Behind(2, SmallFault.QuickActing(0.4), Behaviour("hiccup")).Opening.Latest!.Value.Seconds);
+        Assert.Equal(0.02, SmallFault.Behind(2, SmallFault.QuickActing(0.4), Behavior("hiccup")).Opening.Latest!.Value.Seconds);
 
     // A fuse F of 1 A: at 4 A not before 10 ms and by 300 ms, not surely in a pulse of 25 ms. By its RMS, 2 A, the fuse may
     // never open. One of 0.5 A sees 8 times for at most 300 ms, and by its RMS 4 times: 300 ms as well, over a period of 100 ms.
     [Fact]
     public void Hiccup_CountsByItsRms()
     {
-        OpeningTimes one = SmallFault.Behind(2, SmallFault.QuickActing(1), Behaviour("hiccup")).Opening;
+        OpeningTimes one = SmallFault.Behind(2, SmallFault.QuickActing(1), Behavior("hiccup")).Opening;
         Assert.Equal(ClearingVerdict.MayClear, one.Verdict);
         Assert.Equal(0.01, one.Earliest!.Value.Seconds);
         Assert.Null(one.Latest);
 
-        OpeningTimes half = SmallFault.Behind(2, SmallFault.QuickActing(0.5), Behaviour("hiccup")).Opening;
+        OpeningTimes half = SmallFault.Behind(2, SmallFault.QuickActing(0.5), Behavior("hiccup")).Opening;
         Assert.Equal(ClearingVerdict.Clears, half.Verdict);
         Assert.Equal(0.3, half.Latest!.Value.Seconds);
     }
@@ -66,7 +66,7 @@ public class OverloadTests
     [InlineData(0.95, 0.25, 1800 * 0.9975 * 0.9975, 7168)]
     public void Hiccup_LetsWholePulsesThrough(double rated, double pulse, double latest, double integral)
     {
-        OverloadBehaviour pulsing = OverloadBehaviour.Hiccup(Four, Duration.FromSeconds(pulse), Duration.FromSeconds(4 * pulse));
+        OverloadBehavior pulsing = OverloadBehavior.Hiccup(Four, Duration.FromSeconds(pulse), Duration.FromSeconds(4 * pulse));
         ShortCircuit fault = SmallFault.Behind(2, SmallFault.QuickActing(rated), pulsing);
         Assert.Equal(latest, fault.Opening.Latest!.Value.Seconds, 1e-9);
         Assert.Equal(integral, fault.LetThrough!.Value.AmpereSquaredSeconds, 1e-9);
@@ -76,7 +76,7 @@ public class OverloadTests
     [Fact]
     public void FoldbackAcrossItsLimit_DrawsTheLimitInBetween()
     {
-        ShortCircuit fault = SmallFault.Study(Runs.OfOhms(3.5), ProtectiveDevice.None, SmallFault.Source(Behaviour("foldback"), ohms: 1e-6, percent: 20)).AtFarEnd;
+        ShortCircuit fault = SmallFault.Study(Runs.OfOhms(3.5), ProtectiveDevice.None, SmallFault.Source(Behavior("foldback"), ohms: 1e-6, percent: 20)).AtFarEnd;
         Assert.Equal(9.6 / 3.5, fault.Smallest.Amperes, 1e-5);
         Assert.Equal(4, fault.Largest!.Value.Amperes, 1e-9);
     }
@@ -84,39 +84,39 @@ public class OverloadTests
     // A fuse T of 2 A lasts 4 A for ever so long; by the RMS of 2 A, its rating, it never opens, and no pulse of 25 ms opens it.
     [Fact]
     public void Hiccup_BelowTheRatingByRms_NeverClears() => Assert.Equal(ClearingVerdict.DoesNotClear,
-        SmallFault.Behind(2, SmallDevices.Fuse(FuseCharacteristic.IecTimeLag, 2), Behaviour("hiccup")).Verdict);
+        SmallFault.Behind(2, SmallDevices.Fuse(FuseCharacteristic.IecTimeLag, 2), Behavior("hiccup")).Verdict);
 
     // The supply ends the fault within 25 ms: 4² × 0.025 = 0.4 A²s, whatever the fuse does.
     [Fact]
     public void Shutdown_EndsTheFaultForTheFuse()
     {
-        ShortCircuit slow = SmallFault.Behind(2, SmallDevices.Fuse(FuseCharacteristic.IecTimeLag, 1), Behaviour("shutdown"));
+        ShortCircuit slow = SmallFault.Behind(2, SmallDevices.Fuse(FuseCharacteristic.IecTimeLag, 1), Behavior("shutdown"));
         Assert.Equal(ClearingVerdict.DoesNotClear, slow.Verdict);
         Assert.Equal(0.4, slow.LetThrough!.Value.AmpereSquaredSeconds, 1e-12);
-        ShortCircuit fast = SmallFault.Behind(2, SmallFault.QuickActing(1), Behaviour("shutdown"));
+        ShortCircuit fast = SmallFault.Behind(2, SmallFault.QuickActing(1), Behavior("shutdown"));
         Assert.Equal(ClearingVerdict.MayClear, fast.Verdict);
         Assert.Equal(0.4, fast.LetThrough!.Value.AmpereSquaredSeconds, 1e-12);
         Assert.Equal(WithstandVerdict.NoConductor, fast.WithstandVerdict);
 
         // 10 times its rating opens an F fuse within 20 ms, and the supply may be off sooner than in the 25 ms of its sheet.
-        Assert.Equal(ClearingVerdict.MayClear, SmallFault.Behind(2, SmallFault.QuickActing(0.4), Behaviour("shutdown")).Verdict);
+        Assert.Equal(ClearingVerdict.MayClear, SmallFault.Behind(2, SmallFault.QuickActing(0.4), Behavior("shutdown")).Verdict);
     }
 
     [Fact]
-    public void Behaviour_SaysWhatItIs()
+    public void Behavior_SaysWhatItIs()
     {
-        Assert.Null(OverloadBehaviour.Unlimited.Limit);
-        Assert.Equal(4, Behaviour("hiccup").Limit!.Value.Amperes);
-        Cultures.AssertSame(() => Behaviour("hiccup").ToString() + Behaviour("shutdown") + Behaviour("foldback") + Behaviour("constant"));
+        Assert.Null(OverloadBehavior.Unlimited.Limit);
+        Assert.Equal(4, Behavior("hiccup").Limit!.Value.Amperes);
+        Cultures.AssertSame(() => Behavior("hiccup").ToString() + Behavior("shutdown") + Behavior("foldback") + Behavior("constant"));
     }
 
-    private static OverloadBehaviour Behaviour(string name) => name switch
+    private static OverloadBehavior Behavior(string name) => name switch
     {
-        "constant" => OverloadBehaviour.ConstantCurrent(Four),
-        "foldback" => OverloadBehaviour.Foldback(Four, ElectricCurrent.FromAmperes(1)),
-        "hiccup" => OverloadBehaviour.Hiccup(Four, Duration.FromMilliseconds(25), Duration.FromMilliseconds(100)),
-        "shutdown" => OverloadBehaviour.Shutdown(Four, Duration.FromMilliseconds(25)),
-        "none" => OverloadBehaviour.Unlimited,
-        _ => throw new ArgumentException($"'{name}' is no behaviour.", nameof(name)),
+        "constant" => OverloadBehavior.ConstantCurrent(Four),
+        "foldback" => OverloadBehavior.Foldback(Four, ElectricCurrent.FromAmperes(1)),
+        "hiccup" => OverloadBehavior.Hiccup(Four, Duration.FromMilliseconds(25), Duration.FromMilliseconds(100)),
+        "shutdown" => OverloadBehavior.Shutdown(Four, Duration.FromMilliseconds(25)),
+        "none" => OverloadBehavior.Unlimited,
+        _ => throw new ArgumentException($"'{name}' is no behavior.", nameof(name)),
     };
 }

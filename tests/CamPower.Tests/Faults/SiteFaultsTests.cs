@@ -1,6 +1,6 @@
 using System;
 using System.Linq;
-using CamPower.Tests.Devices;
+using CamPower.Tests.Protection;
 using CamPower.Tests.Sites;
 using UnitsNet;
 using static CamPower.Tests.Faults.SmallFaultSite;
@@ -17,7 +17,7 @@ public class SiteFaultsTests
     [Fact]
     public void Places_FollowTheRealWay()
     {
-        var site = new Site("site", [Condition.Day(SmallSite.At())], [Box(SmallFault.QuickActing(2), OverloadBehaviour.Unlimited)],
+        var site = new Site("site", [Condition.Day(SmallSite.At())], [Box(SmallFault.QuickActing(2), OverloadBehavior.Unlimited)],
             [Run(RunOrigin.Output(BoxName, 1), "hub", 0.5), Run(RunOrigin.Junction("hub"), "mast", 0.7), Run(RunOrigin.Junction("hub"), "gate", 0.3)],
             [new SiteDevice("mast camera", Twelve(8), "mast"), new SiteDevice("gate camera", Twelve(8), "gate")]);
         OutputFaults output = Assert.Single(site.Assess().StudyFaults().Outputs);
@@ -35,7 +35,7 @@ public class SiteFaultsTests
     [Fact]
     public void SharedReturn_GoesBackByTheOtherWay()
     {
-        var site = new Site("site", [Condition.Day(SmallSite.At())], [Box(SmallFault.QuickActing(2), OverloadBehaviour.Unlimited)],
+        var site = new Site("site", [Condition.Day(SmallSite.At())], [Box(SmallFault.QuickActing(2), OverloadBehavior.Unlimited)],
             [Run(RunOrigin.Output(BoxName, 1), "one", 0.5), Run(RunOrigin.Output(BoxName, 2), "two", 0.7, returnAt: "one")],
             [new SiteDevice("first", Twelve(8), "one"), new SiteDevice("second", Twelve(8), "two")]);
         OutputFaults second = site.Assess().StudyFaults().Outputs[1];
@@ -47,7 +47,7 @@ public class SiteFaultsTests
     [Fact]
     public void Rail_InCurrentLimit_IsWhatTheShortLeaves()
     {
-        RailDuringFault rail = ShortAt(TwoOutputs(SmallFault.QuickActing(2), OverloadBehaviour.ConstantCurrent(Nine)), "one").Rail;
+        RailDuringFault rail = ShortAt(TwoOutputs(SmallFault.QuickActing(2), OverloadBehavior.ConstantCurrent(Nine)), "one").Rail;
         Assert.Equal(RailState.Dragged, rail.State);
         Assert.Equal(4.5, rail.Voltage!.Value.Volts, 1e-4);
         Assert.Equal(["second"], rail.Dark.Select(d => d.Name));
@@ -57,9 +57,9 @@ public class SiteFaultsTests
     // A camera that drops out at 2 V only stays on: V/0.5 + I = 9 with I = 12/(V − 0.5·I): 3.5 V? By hand: V = 4.5 − I/2, and
     // (V − I/2)·I = 12 gives I² − 4.5·I + 12 = 0, which has no root: it cannot stay on at any voltage.
     [Fact]
-    public void Rail_WithAHungryNeighbour_HasNoBalanceWithIt()
+    public void Rail_WithAHungryNeighbor_HasNoBalanceWithIt()
     {
-        RailDuringFault rail = ShortAt(TwoOutputs(SmallFault.QuickActing(2), OverloadBehaviour.ConstantCurrent(Nine), otherDropOut: 2), "one").Rail;
+        RailDuringFault rail = ShortAt(TwoOutputs(SmallFault.QuickActing(2), OverloadBehavior.ConstantCurrent(Nine), otherDropOut: 2), "one").Rail;
         Assert.Equal(["second"], rail.Dark.Select(d => d.Name));
         Assert.Equal(4.5, rail.Voltage!.Value.Volts, 0.01);
     }
@@ -72,7 +72,7 @@ public class SiteFaultsTests
     [InlineData(8, false, 0, 1)]
     public void Rail_BalancesWithWhatStaysOn(double dropOut, bool declaresDropOut, int dark, int below)
     {
-        Site site = TwoOutputs(SmallFault.QuickActing(2), OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(20)), dropOut, declaresDropOut);
+        Site site = TwoOutputs(SmallFault.QuickActing(2), OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(20)), dropOut, declaresDropOut);
         RailDuringFault rail = ShortAt(site, "one").Rail;
         Assert.Equal(dark == 1 ? 9.39 : 9.3028, rail.Voltage!.Value.Volts, dark == 1 ? 0.01 : 1e-3);
         Assert.Equal((dark, below), (rail.Dark.Count, rail.BelowWindow.Count));
@@ -80,27 +80,27 @@ public class SiteFaultsTests
 
     // Up to its limit the supply holds its voltage; beyond it a hiccup or a shutdown takes everybody down; a battery behind 0.1 Ω sags.
     [Fact]
-    public void Rail_FollowsTheOverloadBehaviour()
+    public void Rail_FollowsTheOverloadBehavior()
     {
-        Assert.Equal(RailState.StaysUp, State(OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(30))));
-        Assert.Equal(RailState.Pulses, State(OverloadBehaviour.Hiccup(Nine, Duration.FromMilliseconds(50), Duration.FromSeconds(1))));
-        Assert.Equal(RailState.Off, State(OverloadBehaviour.Shutdown(Nine, Duration.FromMilliseconds(50))));
+        Assert.Equal(RailState.StaysUp, State(OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(30))));
+        Assert.Equal(RailState.Pulses, State(OverloadBehavior.Hiccup(Nine, Duration.FromMilliseconds(50), Duration.FromSeconds(1))));
+        Assert.Equal(RailState.Off, State(OverloadBehavior.Shutdown(Nine, Duration.FromMilliseconds(50))));
         Assert.Equal(RailState.Unknown, State(null));
 
         // 24 A through 0.5 Ω would be 12 V: (12 − V)/0.1 = V/0.5 + I leaves 12 − 0.1·(2V + I) = V. With I ≈ 1.33 A V ≈ 9.89 V.
-        RailDuringFault sagging = ShortAt(TwoOutputs(SmallFault.QuickActing(2), OverloadBehaviour.Unlimited), "one").Rail;
+        RailDuringFault sagging = ShortAt(TwoOutputs(SmallFault.QuickActing(2), OverloadBehavior.Unlimited), "one").Rail;
         Assert.Equal(RailState.Dragged, sagging.State);
         double volts = sagging.Voltage!.Value.Volts, other = 10 * (12 - volts - (volts / 5));
         Assert.Equal(12, (volts - (0.5 * other)) * other, 1e-3);
 
-        static RailState State(OverloadBehaviour? overload) => ShortAt(TwoOutputs(SmallFault.QuickActing(2), overload), "one").Rail.State;
+        static RailState State(OverloadBehavior? overload) => ShortAt(TwoOutputs(SmallFault.QuickActing(2), overload), "one").Rail.State;
     }
 
     // An electronic limit of at most 1.65 A keeps the fault from the supply: 1.65 A and the other camera's 1.04 A are less than 9 A.
     [Fact]
     public void Rail_BehindAnElectronicLimit_StaysUp()
     {
-        SiteShort fault = ShortAt(TwoOutputs(ElectronicLimitTests.Limit(), OverloadBehaviour.ConstantCurrent(Nine)), "one");
+        SiteShort fault = ShortAt(TwoOutputs(ElectronicLimitTests.Limit(), OverloadBehavior.ConstantCurrent(Nine)), "one");
         Assert.Equal(RailState.StaysUp, fault.Rail.State);
         Assert.Empty(fault.Rail.Dark);
         Assert.Equal(ClearingVerdict.Clears, fault.Fault.Verdict);
@@ -122,7 +122,7 @@ public class SiteFaultsTests
     {
         Condition[] conditions = [Condition.Day(SmallSite.At(cable: 60, box: 45)), Condition.Night(SmallSite.At(cable: -10, box: 5))];
         var run = new CableRun(SmallFault.Pair(0.5), Length.FromMeters(10));
-        var site = new Site("site", conditions, [Box(SmallDevices.Generic(1.10), OverloadBehaviour.Unlimited)], [new SiteRun(RunOrigin.Output(BoxName, 1), "one", run)],
+        var site = new Site("site", conditions, [Box(SmallDevices.Generic(1.10), OverloadBehavior.Unlimited)], [new SiteRun(RunOrigin.Output(BoxName, 1), "one", run)],
             [new SiteDevice("first", Camera(Watts(12)), "one")]);
         OutputFaults output = site.Assess().StudyFaults().Outputs[0];
         double ohms = 2 * 10 / 58.0 / 0.5;
@@ -139,7 +139,7 @@ public class SiteFaultsTests
     public void NuisanceTrip_NeedsTheTime(double hours, bool mayTrip)
     {
         var night = new Condition("night", DrawShares.None, SmallSite.At(), duration: Duration.FromHours(hours));
-        var site = new Site("site", [night], [Box(SmallDevices.Fuse(FuseCharacteristic.UlFast, 1), OverloadBehaviour.Unlimited)], [Run(RunOrigin.Output(BoxName, 1), "one", 0)],
+        var site = new Site("site", [night], [Box(SmallDevices.Fuse(FuseCharacteristic.UlFast, 1), OverloadBehavior.Unlimited)], [Run(RunOrigin.Output(BoxName, 1), "one", 0)],
             [new SiteDevice("first", Camera(Amperes(1.05)), "one")]);
         ProtectionInCondition condition = site.Assess().StudyFaults().Outputs[0].InConditions[0];
         Assert.Equal(mayTrip, condition.MayTrip);
@@ -150,7 +150,7 @@ public class SiteFaultsTests
     [Fact]
     public void Overload_IsAMultipleOfTheOutputsLimit()
     {
-        Overload overload = TwoOutputs(SmallFault.QuickActing(2), OverloadBehaviour.Unlimited).Assess().StudyFaults().Outputs[0].OverloadOf(Ratio.FromPercent(200));
+        Overload overload = TwoOutputs(SmallFault.QuickActing(2), OverloadBehavior.Unlimited).Assess().StudyFaults().Outputs[0].OverloadOf(Ratio.FromPercent(200));
         Assert.Equal(4, overload.Drawn.Amperes, 1e-12);
         Assert.Equal(ClearingVerdict.MayClear, overload.Verdict);
         Quantities.Refusal.AssertNames(() => TwoOutputs(null).Assess().StudyFaults().Outputs[0].OverloadOf(Ratio.Zero), "multipleOfLimit", "0");
@@ -163,7 +163,7 @@ public class SiteFaultsTests
     [InlineData(-45, null)]
     public void ABoxOutsideTheDevicesCurve_GivesNoVerdict(double boxCelsius, double? carried)
     {
-        var site = new Site("site", [Condition.Day(SmallSite.At(box: boxCelsius))], [Box(SmallDevices.Generic(1.10), OverloadBehaviour.Unlimited)], [Run(RunOrigin.Output(BoxName, 1), "one", 0)],
+        var site = new Site("site", [Condition.Day(SmallSite.At(box: boxCelsius))], [Box(SmallDevices.Generic(1.10), OverloadBehavior.Unlimited)], [Run(RunOrigin.Output(BoxName, 1), "one", 0)],
             [new SiteDevice("first", Camera(Watts(12)), "one")]);
         OutputFaults output = site.Assess().StudyFaults().Outputs[0];
         Assert.True(output.Missing.HasFlag(FaultData.DeviceTemperature));

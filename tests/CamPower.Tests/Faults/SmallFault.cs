@@ -1,4 +1,4 @@
-using CamPower.Tests.Devices;
+using CamPower.Tests.Protection;
 using UnitsNet;
 
 namespace CamPower.Tests.Faults;
@@ -6,9 +6,9 @@ namespace CamPower.Tests.Faults;
 /// <summary>Faults with round numbers: a supply without tolerance, 18 AWG of solid copper, 20 °C throughout unless said otherwise.</summary>
 internal static class SmallFault
 {
-    internal static Supply Source(OverloadBehaviour? overload = null, double volts = 12, double ohms = 0.1, double percent = 0, double farads = 0) => new("supply",
+    internal static Supply Source(OverloadBehavior? overload = null, double volts = 12, double ohms = 0.1, double percent = 0, double farads = 0) => new("supply",
         new DcOutput(ElectricPotential.FromVolts(volts), ElectricCurrent.FromAmperes(20), Ratio.FromPercent(percent),
-            sourceResistance: ElectricResistance.FromOhms(ohms), overload: overload ?? OverloadBehaviour.Unlimited,
+            sourceResistance: ElectricResistance.FromOhms(ohms), overload: overload ?? OverloadBehavior.Unlimited,
             capacitance: farads > 0 ? ElectricCapacitance.FromFarads(farads) : null), Derating.GenericEnclosed);
 
     /// <summary>A condition in which all is cold, and one in which all is hot.</summary>
@@ -28,7 +28,7 @@ internal static class SmallFault
         new(run, source ?? Source(), device, conditions ?? Between(), laying);
 
     /// <summary>A study of a fault behind a resistance: no cable, 12 V, the rest of the loop as a joint.</summary>
-    internal static ShortCircuit Behind(double ohms, ProtectiveDevice device, OverloadBehaviour? overload = null, double farads = 0) =>
+    internal static ShortCircuit Behind(double ohms, ProtectiveDevice device, OverloadBehavior? overload = null, double farads = 0) =>
         Study(Run(0).Then(new Joint("rest", ElectricResistance.FromOhms(ohms - 0.1))), device, Source(overload, farads: farads)).AtFarEnd;
 
     internal static Fuse QuickActing(double amperes) => SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, amperes);

@@ -9,11 +9,11 @@ namespace CamPower.Tests.Faults;
 internal static class SmallFaultSite
 {
     /// <summary>Two cameras of 12 W that drop out at 8 V, each behind 0.5 Ω on an output of its own.</summary>
-    internal static Site TwoOutputs(ProtectiveDevice? device, OverloadBehaviour? overload = null, double otherDropOut = 8, bool declaresDropOut = true) => new("site", [Condition.Day(At())],
+    internal static Site TwoOutputs(ProtectiveDevice? device, OverloadBehavior? overload = null, double otherDropOut = 8, bool declaresDropOut = true) => new("site", [Condition.Day(At())],
         [Box(device, overload)], [Run(RunOrigin.Output(BoxName, 1), "one", 0.5), Run(RunOrigin.Output(BoxName, 2), "two", 0.5)],
         [new SiteDevice("first", Twelve(8), "one"), new SiteDevice("second", Twelve(declaresDropOut ? otherDropOut : null), "two")]);
 
-    internal static DistributionBox Box(ProtectiveDevice? device, OverloadBehaviour? overload, int outputs = 2, double? sourceOhms = 0.1) => DistributionBox.WithEqualOutputs(BoxName,
+    internal static DistributionBox Box(ProtectiveDevice? device, OverloadBehavior? overload, int outputs = 2, double? sourceOhms = 0.1) => DistributionBox.WithEqualOutputs(BoxName,
         new Supply("supply", new DcOutput(Volts(12), ElectricCurrent.FromAmperes(10), Ratio.Zero,
             sourceResistance: sourceOhms is double ohms ? ElectricResistance.FromOhms(ohms) : null, overload: overload), Derating.GenericEnclosed), outputs, ElectricCurrent.FromAmperes(2), device);
 

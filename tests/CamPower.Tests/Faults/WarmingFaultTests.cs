@@ -1,5 +1,5 @@
 using System;
-using CamPower.Tests.Devices;
+using CamPower.Tests.Protection;
 using UnitsNet;
 
 namespace CamPower.Tests.Faults;
@@ -8,7 +8,7 @@ namespace CamPower.Tests.Faults;
 public class WarmingFaultTests
 {
     // 24 AWG is 25.67 Ω/1000 ft at 20 °C (NBS Handbook 100): 31 m are 2.611 Ω, and 12 V behind 0.06 Ω more 4.49 A, 2.25 times a fuse F of 2 A: 30 min.
-    // A metre has 22.98 K/W to the air (11.461 K/W of 18 AWG, NEC Table 310.16, times the ratio of the diameters). It settles where I = 12/(0.06 + 2.611·(1 + 0.00393·K))
+    // A meter has 22.98 K/W to the air (11.461 K/W of 18 AWG, NEC Table 310.16, times the ratio of the diameters). It settles where I = 12/(0.06 + 2.611·(1 + 0.00393·K))
     // and K = 22.98·I²·0.08422·(1 + 0.00393·K): at 3.96 A K = 30.36/(1 − 0.1193) = 34.5, and 12/(0.06 + 2.965) = 3.97 A, below 2.1 times. So it may never open.
     [Fact]
     public void AWarmCable_MayKeepAFuseFromOpening()
@@ -51,7 +51,7 @@ public class WarmingFaultTests
     [Fact]
     public void ACurrentThatTheSupplyHolds_StaysWhileTheConductorsWarm()
     {
-        Supply holding = SmallFault.Source(OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(4.3)), ohms: 0.01);
+        Supply holding = SmallFault.Source(OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(4.3)), ohms: 0.01);
         ShortCircuit fault = Short(Laying.InCableOrRaceway(2), 8, source: holding);
         Assert.Equal(4.3, fault.Smallest.Amperes, 1e-9);
         Assert.Equal(1800 * 4.2 * 4.2 / 4.3 / 4.3, fault.Opening.Latest!.Value.Seconds, 1e-6);

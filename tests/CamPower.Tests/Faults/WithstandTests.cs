@@ -1,7 +1,7 @@
 using System;
 using System.Linq;
 using CamPower.Conductors;
-using CamPower.Tests.Devices;
+using CamPower.Tests.Protection;
 using UnitsNet;
 
 namespace CamPower.Tests.Faults;
@@ -9,22 +9,22 @@ namespace CamPower.Tests.Faults;
 public class WithstandTests
 {
     // The constants from what they are made of: K = √(Qc (β + 20)/ρ20), where Qc is the heat capacity per volume. Copper: 0.39
-    // J/gK × 8.89 g/cm³ (rows S05-002, S05-003), β 234.5, 1.7241e-8 Ω·m (S05-012); 226.2. Aluminium: 2.5 J/cm³K (IEC 60949, from
+    // J/gK × 8.89 g/cm³ (rows S05-002, S05-003), β 234.5, 1.7241e-8 Ω·m (S05-012); 226.2. Aluminum: 2.5 J/cm³K (IEC 60949, from
     // memory), β 228, 2.8264e-8 Ω·m (S05-013); 148.1.
     [Fact]
     public void Constants_AreThoseOfTheMetals()
     {
         Assert.Equal(Math.Sqrt(0.39 * 8.89e6 * 254.5 / 1.7241e-8) * 1e-6, ConductorConstants.CopperAdiabatic.Value, 0.5);
-        Assert.Equal(Math.Sqrt(2.5e6 * 248 / 2.8264e-8) * 1e-6, ConductorConstants.AluminiumAdiabatic.Value, 0.5);
+        Assert.Equal(Math.Sqrt(2.5e6 * 248 / 2.8264e-8) * 1e-6, ConductorConstants.AluminumAdiabatic.Value, 0.5);
     }
 
-    // Clad aluminium really stands a little more than aluminium: 10 % copper by volume, 62.9 % IACS. The smaller k is on the safe side.
+    // Clad aluminum really stands a little more than aluminum: 10 % copper by volume, 62.9 % IACS. The smaller k is on the safe side.
     [Fact]
-    public void CopperClad_CountsAsAluminium()
+    public void CopperClad_CountsAsAluminum()
     {
         double clad = Math.Sqrt(((0.1 * 3.45e6) + (0.9 * 2.5e6)) * 248 / (1.7241e-8 / 0.629)) * 1e-6;
-        Assert.True(clad > ConductorConstants.AluminiumAdiabatic.Value && clad < ConductorConstants.CopperAdiabatic.Value);
-        Assert.Equal(76, Insulation.Pvc70.FactorFor(ConductorMaterial.CopperCladAluminium10)!.Value, 0.5);
+        Assert.True(clad > ConductorConstants.AluminumAdiabatic.Value && clad < ConductorConstants.CopperAdiabatic.Value);
+        Assert.Equal(76, Insulation.Pvc70.FactorFor(ConductorMaterial.CopperCladAluminum10)!.Value, 0.5);
         Assert.Equal(115, Insulation.Pvc70.FactorFor(ConductorMaterial.AnnealedCopper)!.Value, 0.5);
     }
 
@@ -129,7 +129,7 @@ public class WithstandTests
     [InlineData(22, WithstandVerdict.HotterThanInService)]
     public void PastFiveSeconds_APassingIntegralIsEnough(double amperes, WithstandVerdict verdict)
     {
-        Supply supply = SmallFault.Source(OverloadBehaviour.Shutdown(ElectricCurrent.FromAmperes(amperes), Duration.FromSeconds(7.2)));
+        Supply supply = SmallFault.Source(OverloadBehavior.Shutdown(ElectricCurrent.FromAmperes(amperes), Duration.FromSeconds(7.2)));
         Assert.Equal(verdict, SmallFault.Study(SmallFault.Run(0.1), ProtectiveDevice.None, supply).AtFarEnd.WithstandVerdict);
     }
 }

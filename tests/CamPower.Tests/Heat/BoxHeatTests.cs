@@ -249,11 +249,11 @@ public class BoxHeatTests
     [Fact]
     public void SmallestBox_CountsTheHeatOfEachSupply()
     {
-        DistributionBox[] catalogue = [Candidate("wasteful", 10, 0.7), Candidate("thrifty", 11, 0.95)];
+        DistributionBox[] catalog = [Candidate("wasteful", 10, 0.7), Candidate("thrifty", 11, 0.95)];
         Site site = Star(Box(Dc().WithEfficiency(0.9)).In(OnWall), [Condition.Day(At(box: 40))], (0, Camera(Amperes(7.5))));
-        Assert.Equal("thrifty", site.SmallestBoxFor(BoxName, catalogue, SizingPolicy.CommonPractice).Chosen!.Name);
+        Assert.Equal("thrifty", site.SmallestBoxFor(BoxName, catalog, SizingPolicy.CommonPractice).Chosen!.Name);
         Site open = Star(Box(Dc().WithEfficiency(0.9)), site.Conditions, (0, Camera(Amperes(7.5))));
-        Assert.Equal("wasteful", open.SmallestBoxFor(BoxName, catalogue, SizingPolicy.CommonPractice).Chosen!.Name);
+        Assert.Equal("wasteful", open.SmallestBoxFor(BoxName, catalog, SizingPolicy.CommonPractice).Chosen!.Name);
     }
 
     private static DistributionBox Candidate(string name, double amperes, double efficiency) =>

@@ -25,7 +25,7 @@ public class CabinetTests
         BoxInCondition[] both = Solved(Box("a", 12, 0.9, 4).In(Cabinet), Box("b", 24, 0.8, 2).In(Cabinet));
         double expected = OnWall.HeatedBy(Power.FromWatts((48 / 9.0) + 12 + 2), Air).Inside.DegreesCelsius;
         Assert.All(both, box => Assert.Equal(expected, box.InsideTemperature!.Value.DegreesCelsius, 1e-9));
-        Assert.Equal([12, 48 / 9.0], both.Select(b => Math.Round((double)b.Losses!.Neighbours.Watts, 9)).ToArray(), (a, b) => Math.Abs(a - b) < 1e-6);
+        Assert.Equal([12, 48 / 9.0], both.Select(b => Math.Round((double)b.Losses!.Neighbors.Watts, 9)).ToArray(), (a, b) => Math.Abs(a - b) < 1e-6);
         Assert.All(both, box => Assert.Equal((48 / 9.0) + 14, (double)box.Losses!.Total.Watts, 1e-9));
         Assert.All(both, box => Steps.AssertEvaluate(box.Explain()));
         Assert.All(both, box => Steps.AssertRenders(box.Explain()));
@@ -49,9 +49,9 @@ public class CabinetTests
         Assert.True(Inside(Box("a", 12, 0.9, 4).In(Cabinet), Box("b", 24, 0.8, 2).In(Cabinet))[0] > alone + 5);
     }
 
-    // The neighbour's heat derates this supply, and lowers what its resettable fuse holds until it may trip.
+    // The neighbor's heat derates this supply, and lowers what its resettable fuse holds until it may trip.
     [Fact]
-    public void Neighbour_DeratesTheSupplyAndTheResettableFuse()
+    public void Neighbor_DeratesTheSupplyAndTheResettableFuse()
     {
         DistributionBox a = DistributionBox.WithEqualOutputs("a", Dc(12, 10).WithEfficiency(0.9), 1, ElectricCurrent.FromAmperes(5), ResettableFuse.Generic16Volt[1]);
         DistributionBox hot = Box("b", 24, 0.7, 3);
@@ -94,12 +94,12 @@ public class CabinetTests
         Assert.Throws<ArgumentException>(() => new Cabinet(" ", OnWall));
     }
 
-    // A 10 A supply that would do in an enclosure of its own is too weak beside a neighbour that heats the cabinet.
+    // A 10 A supply that would do in an enclosure of its own is too weak beside a neighbor that heats the cabinet.
     [Fact]
-    public void SmallestBox_CountsTheNeighboursHeat()
+    public void SmallestBox_CountsTheNeighborsHeat()
     {
-        DistributionBox[] catalogue = [Candidate("small", 10), Candidate("large", 14)];
-        string Chosen(DistributionBox box, DistributionBox neighbour) => Site(box, neighbour).SmallestBoxFor("a", catalogue, SizingPolicy.CommonPractice).Chosen!.Name;
+        DistributionBox[] catalog = [Candidate("small", 10), Candidate("large", 14)];
+        string Chosen(DistributionBox box, DistributionBox neighbor) => Site(box, neighbor).SmallestBoxFor("a", catalog, SizingPolicy.CommonPractice).Chosen!.Name;
         Assert.Equal("small", Chosen(Box("a", 12, 0.9, 7.5).In(OnWall), Box("b", 24, 0.8, 3).In(OnWall)));
         Assert.Equal("large", Chosen(Box("a", 12, 0.9, 7.5).In(Cabinet), Box("b", 24, 0.8, 3).In(Cabinet)));
     }

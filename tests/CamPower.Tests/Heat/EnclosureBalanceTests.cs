@@ -1,6 +1,6 @@
 using System;
 using System.Linq;
-using CamPower.Tests.Devices;
+using CamPower.Tests.Protection;
 using CamPower.Tests.Sites;
 using CamPower.Tests.Working;
 using UnitsNet;

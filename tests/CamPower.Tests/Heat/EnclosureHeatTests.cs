@@ -57,11 +57,11 @@ public class EnclosureHeatTests
     [Fact]
     public void Films_OfTheLongDuct_AreAsInTheExample()
     {
-        const double metres = 99;
-        var duct = new Enclosure(Length.FromMeters(0.75), Length.FromMeters(0.3), Length.FromMeters(metres), Wall(emissivity: 0.01),
+        const double meters = 99;
+        var duct = new Enclosure(Length.FromMeters(0.75), Length.FromMeters(0.3), Length.FromMeters(meters), Wall(emissivity: 0.01),
             EnclosureFaces.Top | EnclosureFaces.Bottom | EnclosureFaces.Left | EnclosureFaces.Right);
-        double radiated = 0.01 * 5.67e-8 * (Math.Pow(318.15, 4) - Math.Pow(288.15, 4)) * 2.1 * metres;
-        HeatedEnclosure heated = duct.HeatedBy(Power.FromWatts((246 * metres) + radiated), Celsius(15));
+        double radiated = 0.01 * 5.67e-8 * (Math.Pow(318.15, 4) - Math.Pow(288.15, 4)) * 2.1 * meters;
+        HeatedEnclosure heated = duct.HeatedBy(Power.FromWatts((246 * meters) + radiated), Celsius(15));
         Assert.Equal(45, heated.Skin.DegreesCelsius, 0.3);
         AssertWithin(4.23, heated.Outside.Side, 0.015);
         AssertWithin(5.47, heated.Outside.Top, 0.015);
@@ -99,13 +99,13 @@ public class EnclosureHeatTests
     [Theory]
     [InlineData(300, 400, 150, 15, EnclosureFaces.OnWall, "painted steel", 25, 0)]
     [InlineData(300, 400, 150, 60, EnclosureFaces.OnWall, "painted steel", 45, 0)]
-    [InlineData(500, 700, 250, 120, EnclosureFaces.FreeInAir, "galvanised steel", -20, 0)]
+    [InlineData(500, 700, 250, 120, EnclosureFaces.FreeInAir, "galvanized steel", -20, 0)]
     [InlineData(300, 300, 200, 25, EnclosureFaces.InRowOnWall, "plastic", 30, 0)]
     [InlineData(300, 400, 150, 15, EnclosureFaces.OnWall, "painted steel", 35, 80)]
     [InlineData(500, 700, 250, 60, EnclosureFaces.FreeInAir, "plastic", 40, 200)]
     public void Inside_IsThatOfFaceByFaceInTime(double width, double height, double depth, double watts, EnclosureFaces free, string wall, double ambient, double solar)
     {
-        EnclosureWall sheet = new[] { EnclosureWall.PaintedSteel, EnclosureWall.GalvanisedSteel, EnclosureWall.Plastic }.Single(w => w.Name == wall);
+        EnclosureWall sheet = new[] { EnclosureWall.PaintedSteel, EnclosureWall.GalvanizedSteel, EnclosureWall.Plastic }.Single(w => w.Name == wall);
         var lit = Area.FromSquareMeters(width * height / 1e6);
         var enclosure = new Enclosure(Length.FromMillimeters(width), Length.FromMillimeters(height), Length.FromMillimeters(depth), sheet, free, lit);
         var sun = Irradiance.FromWattsPerSquareMeter(solar / lit.SquareMeters / sheet.SolarAbsorptance.DecimalFractions);
@@ -227,19 +227,19 @@ public class EnclosureHeatTests
     [Fact]
     public void ImpossibleInput_IsRefusedByName()
     {
-        Length metre = Length.FromMeters(1);
+        Length meter = Length.FromMeters(1);
         Ratio half = Ratio.FromPercent(50);
         EnclosureWall wall = EnclosureWall.PaintedSteel;
         Refused("emissivity", () => new EnclosureWall("x", Ratio.Zero, half));
         Refused("solarAbsorptance", () => new EnclosureWall("x", half, Ratio.FromPercent(101)));
         Refused("resistance", () => new EnclosureWall("x", half, half, ThermalResistance.FromSquareMeterKelvinsPerWatt(-1)));
-        Refused("width", () => new Enclosure(Length.Zero, metre, metre, wall, EnclosureFaces.OnWall));
-        Refused("height", () => new Enclosure(metre, Length.FromMeters(101), metre, wall, EnclosureFaces.OnWall));
-        Refused("depth", () => new Enclosure(metre, metre, Length.FromMeters(-1), wall, EnclosureFaces.OnWall));
-        Refused("freeFaces", () => new Enclosure(metre, metre, metre, wall, EnclosureFaces.None));
-        Refused("freeFaces", () => new Enclosure(metre, metre, metre, wall, (EnclosureFaces)64));
-        Refused("sunlitArea", () => new Enclosure(metre, metre, metre, wall, EnclosureFaces.OnWall, Area.FromSquareMeters(6.1)));
-        Refused("otherHeat", () => new Enclosure(metre, metre, metre, wall, EnclosureFaces.OnWall, otherHeat: Power.FromWatts(-1)));
+        Refused("width", () => new Enclosure(Length.Zero, meter, meter, wall, EnclosureFaces.OnWall));
+        Refused("height", () => new Enclosure(meter, Length.FromMeters(101), meter, wall, EnclosureFaces.OnWall));
+        Refused("depth", () => new Enclosure(meter, meter, Length.FromMeters(-1), wall, EnclosureFaces.OnWall));
+        Refused("freeFaces", () => new Enclosure(meter, meter, meter, wall, EnclosureFaces.None));
+        Refused("freeFaces", () => new Enclosure(meter, meter, meter, wall, (EnclosureFaces)64));
+        Refused("sunlitArea", () => new Enclosure(meter, meter, meter, wall, EnclosureFaces.OnWall, Area.FromSquareMeters(6.1)));
+        Refused("otherHeat", () => new Enclosure(meter, meter, meter, wall, EnclosureFaces.OnWall, otherHeat: Power.FromWatts(-1)));
         Refused("losses", () => Painted().HeatedBy(Power.FromWatts(-1), Celsius(20)));
         Refused("ambient", () => Painted().HeatedBy(Power.FromWatts(1), Celsius(-274)));
         Refused("sun", () => Painted().HeatedBy(Power.FromWatts(1), Celsius(20), Irradiance.FromWattsPerSquareMeter(2001)));

@@ -132,7 +132,7 @@ public class InvalidInputTests
         ["stranding of the table"] = () => NecTable8.CoatedCopper(WireSize.Awg(18), null!),
         ["wire of pairs"] = () => Cable.GangedPairs(null!, 2),
         ["conductor of a pair"] = () => Cable.Pair(null!),
-        ["centre"] = () => _ = new Coax("coax", null!, Wire),
+        ["center"] = () => _ = new Coax("coax", null!, Wire),
         ["shield"] = () => _ = new Coax("coax", Wire, null!),
         ["heated conductor"] = () => Laying.LargeBundle.Heat(null!, ElectricCurrent.Zero, Celsius(20)),
         ["published currents"] = () => _ = new Laying("l", null!, Celsius(90), Celsius(30), Source),

@@ -4,7 +4,7 @@ using System.Globalization;
 using System.Linq;
 using System.Text.RegularExpressions;
 using CamPower.Conductors;
-using CamPower.Tests.Devices;
+using CamPower.Tests.Protection;
 using CamPower.Tests.Mains;
 using CamPower.Tests.Supplies;
 using UnitsNet;
@@ -162,10 +162,10 @@ internal static class Calculator
     private static ConductorMaterial Material(string text) => text switch
     {
         "copper" => ConductorMaterial.AnnealedCopper,
-        "cca10" => ConductorMaterial.CopperCladAluminium10,
-        "cca15" => ConductorMaterial.CopperCladAluminium15,
+        "cca10" => ConductorMaterial.CopperCladAluminum10,
+        "cca15" => ConductorMaterial.CopperCladAluminum15,
         "hard-drawn" => ConductorMaterial.HardDrawnCopper,
-        "aluminium" => ConductorMaterial.Aluminium,
+        "aluminum" => ConductorMaterial.Aluminum,
         "ccs40" => ConductorMaterial.CopperCladSteel40,
         _ => Declared(text),
     };

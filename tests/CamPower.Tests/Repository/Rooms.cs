@@ -10,7 +10,7 @@ internal static class Rooms
     /// <summary>Rows from top to bottom. Rooms on one row do not know each other.</summary>
     private static readonly string[][] Rows =
     [
-        ["Quantities"], ["Citations"], ["Working"], ["Conductors"], ["Devices"], ["Loads"], ["Circuits"], ["Supplies"],
+        ["Quantities"], ["Citations"], ["Working"], ["Conductors"], ["Protection"], ["Loads"], ["Circuits"], ["Supplies"],
         ["Sites"], ["Heat"], ["Assessment"], ["Faults"], ["Mains", "Backup"], ["Checks"], ["Commissioning"], ["Studies"],
     ];
 

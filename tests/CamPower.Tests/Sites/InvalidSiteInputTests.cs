@@ -39,7 +39,7 @@ public class InvalidSiteInputTests
         ["derating beyond all heat"] = (() => _ = new Derating(new(Point(20, 1), Point(1000.5, 1))), "ambient", "1000.5 °C"),
         ["derating of a negative line"] = (() => _ = new Derating(Generic.Ambient, Line(-90.5, 115)), "lineVoltage", "-90.5 V"),
         ["derating under the sea"] = (() => _ = new AltitudeDerating(Length.FromMeters(-500.5), TemperatureDelta.Zero), "above", "-500.5 m"),
-        ["derating that cools"] = (() => _ = new AltitudeDerating(Length.Zero, TemperatureDelta.FromKelvins(-1.5)), "perThousandMetres", "-1.5 K"),
+        ["derating that cools"] = (() => _ = new AltitudeDerating(Length.Zero, TemperatureDelta.FromKelvins(-1.5)), "perThousandMeters", "-1.5 K"),
         ["derated above Everest"] = (() => Dc().DeratedCurrentAt(Warm, altitude: Length.FromMeters(9000.5)), "altitude", "9000.5 m"),
         ["derated at no line"] = (() => Dc().DeratedCurrentAt(Warm, lineVoltage: Volts(0)), "lineVoltage", "0 V"),
         ["air no warmer above Everest"] = (() => AltitudeDerating.Generic.RiseAt(Length.FromMeters(9000.5)), "altitude", "9000.5 m"),

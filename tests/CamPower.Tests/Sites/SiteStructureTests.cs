@@ -44,7 +44,7 @@ public class SiteStructureTests
         Find([Behind("a", "a"), Behind("c", "b"), Behind("b", "c"), Behind("c", "d"), From(1, "e")], []),
         (SitePart.Runs, 0, "From", "a"), (SitePart.Runs, 1, "From", "b"), (SitePart.Runs, 2, "From", "c"), (SitePart.Runs, 3, "From", "d"));
 
-    // Copper and copper-clad aluminium are modelled from -60 °C on; -70 °C is outside.
+    // Copper and copper-clad aluminum are modeled from -60 °C on; -70 °C is outside.
     [Fact]
     public void CableOutsideItsRange_IsAFaultOfTheCondition()
     {

@@ -24,7 +24,7 @@ public class BoxSizingTests
     [InlineData(15, 25, null, BoxConstraint.Outputs)]
     public void Generic_ByCommonPractice(int cameras, double boxCelsius, string? chosen, BoxConstraint? binding)
     {
-        BoxChoice choice = Of(Cameras(cameras, 0.9, boxCelsius)).SmallestBoxFor(BoxName, BoxCatalogue.Generic, Common);
+        BoxChoice choice = Of(Cameras(cameras, 0.9, boxCelsius)).SmallestBoxFor(BoxName, BoxCatalog.Generic, Common);
         Assert.Equal(chosen, choice.Chosen?.Name);
         if (binding is BoxConstraint expected) Assert.Contains(choice.Binding, s => s.Constraint == expected);
         else Assert.Empty(choice.Binding);
@@ -33,7 +33,7 @@ public class BoxSizingTests
     [Fact]
     public void Shortfalls_SayWhatIsNeededAndWhatThereIs()
     {
-        BoxChoice choice = Of(Cameras(7, 0.9, 60)).SmallestBoxFor(BoxName, BoxCatalogue.Generic, Common);
+        BoxChoice choice = Of(Cameras(7, 0.9, 60)).SmallestBoxFor(BoxName, BoxCatalog.Generic, Common);
         Assert.Equal(
         [
             "4 outputs, 5 A: too few outputs: 4, and 9 are wanted; its supply is too weak: 3.75 A, and 7.875 A is wanted in day; a protective device may open: it carries 0.66 A, and 0.9 A is wanted in day",
@@ -75,7 +75,7 @@ public class BoxSizingTests
     [Fact]
     public void GenericBoxes_KnowHowWarmTheyGet()
     {
-        Supply supply = BoxCatalogue.Generic[1].Supply;
+        Supply supply = BoxCatalog.Generic[1].Supply;
         Assert.Equal(85, supply.Inlet!.EfficiencyAt(Ratio.FromPercent(75))!.Value.Percent, 1e-9);
         Assert.Equal(60, supply.Inlet.PowerFactorAt(Ratio.FromPercent(100))!.Value.Percent, 1e-9);
     }
@@ -84,7 +84,7 @@ public class BoxSizingTests
     [Fact]
     public void None_IsAnAnswer()
     {
-        BoxChoice choice = Of(Cameras(2, 1.2)).SmallestBoxFor(BoxName, BoxCatalogue.Generic, Common);
+        BoxChoice choice = Of(Cameras(2, 1.2)).SmallestBoxFor(BoxName, BoxCatalog.Generic, Common);
         Assert.Null(choice.Chosen);
         Assert.Equal("none, the largest: an output is too weak: 1.1 A, and 1.2 A is wanted in day; a protective device may open: it carries 1.045 A, and 1.2 A is wanted in day", choice.ToString());
         Assert.Equal("none: there is none to choose from", Of(Cameras(2, 1)).SmallestBoxFor(BoxName, [], Common).ToString());
@@ -130,7 +130,7 @@ public class BoxSizingTests
         var random = new Random(seed);
         (double, Device)[] cameras = [.. Enumerable.Range(0, random.Next(1, 17)).Select(_ => (random.NextDouble(), Camera(Watts(1 + (random.NextDouble() * 9)), Range(2, 60))))];
         Condition[] conditions = [Condition.Day(At(box: 25 + (45 * random.NextDouble())))];
-        BoxChoice choice = Star(Box(outputs: 20), conditions, cameras).SmallestBoxFor(BoxName, BoxCatalogue.Generic.Reverse(), Common);
+        BoxChoice choice = Star(Box(outputs: 20), conditions, cameras).SmallestBoxFor(BoxName, BoxCatalog.Generic.Reverse(), Common);
 
         Assert.Equal(choice.Candidates.OrderBy(c => c.Box.Supply.Output.RatedCurrent.Amperes).ThenBy(c => c.Box.Outputs.Count), choice.Candidates);
         Assert.All(choice.Candidates, c => Assert.Equal(Passes(c.Box), c.Fits));
@@ -151,7 +151,7 @@ public class BoxSizingTests
     {
         Site site = Of(Cameras(1, 0.1));
         Assert.Throws<ArgumentNullException>("site", () => BoxSizing.SmallestBoxFor(null!, BoxName, [], Common));
-        Assert.Throws<ArgumentNullException>("catalogue", () => site.SmallestBoxFor(BoxName, null!, Common));
+        Assert.Throws<ArgumentNullException>("catalog", () => site.SmallestBoxFor(BoxName, null!, Common));
         Assert.Throws<ArgumentNullException>("policy", () => site.SmallestBoxFor(BoxName, [], null!));
         Assert.Throws<ArgumentException>("boxName", () => site.SmallestBoxFor("no such box", [], Common));
         Assert.Throws<ArgumentOutOfRangeException>("spareOutputs", () => new SizingPolicy(Ratio.FromPercent(-1), Ratio.FromPercent(80)));

@@ -19,10 +19,10 @@ public class BoxSplitTests
     [Fact]
     public void Generic_ThirtyCameras_WantThreeBoxes_ForTheirOutputs()
     {
-        BoxSplit split = Of(Enumerable.Repeat(0.9, 30)).SplitFor(BoxName, BoxCatalogue.Generic, Common);
+        BoxSplit split = Of(Enumerable.Repeat(0.9, 30)).SplitFor(BoxName, BoxCatalog.Generic, Common);
         Assert.Equal((3, true), (split.LeastNumber, split.IsProvenLeast));
         Assert.Equal("too few outputs: 28, and 30 are wanted", split.Binding!.ToString());
-        Assert.Equal(["16 outputs, 10 A", "16 outputs, 10 A", "18 outputs, 20 A"], split.Boxes.Select(b => b.CatalogueName).Order());
+        Assert.Equal(["16 outputs, 10 A", "16 outputs, 10 A", "18 outputs, 20 A"], split.Boxes.Select(b => b.CatalogName).Order());
         Assert.Equal([8, 8, 14], split.Boxes.Select(b => b.Outputs.Count).Order());
         Assert.StartsWith("3, proven least; with one fewer: too few outputs", split.ToString(), StringComparison.Ordinal);
     }
@@ -48,9 +48,9 @@ public class BoxSplitTests
     [Fact]
     public void OneBox_IsASplitOfOne_AndKeepsItsName()
     {
-        BoxSplit split = Of([0.9, 0.9]).SplitFor(BoxName, BoxCatalogue.Generic, Common);
+        BoxSplit split = Of([0.9, 0.9]).SplitFor(BoxName, BoxCatalog.Generic, Common);
         BoxShare share = Assert.Single(split.Boxes);
-        Assert.Equal((BoxName, "4 outputs, 5 A", true), (share.Box.Name, share.CatalogueName, split.IsProvenLeast));
+        Assert.Equal((BoxName, "4 outputs, 5 A", true), (share.Box.Name, share.CatalogName, split.IsProvenLeast));
         Assert.Null(split.Binding);
     }
 
@@ -58,7 +58,7 @@ public class BoxSplitTests
     public void None_NamesTheOutputsThatAreTooMuch()
     {
         Site site = Of([0.5, 1.2, 0.5, 1.3]);
-        BoxSplit split = site.SplitFor(BoxName, BoxCatalogue.Generic, Common);
+        BoxSplit split = site.SplitFor(BoxName, BoxCatalog.Generic, Common);
         Assert.Empty(split.Boxes);
         Assert.Same(site, split.Site);
         Assert.Equal([2, 4], split.Misfits.Select(m => m.Output.Number));
@@ -87,7 +87,7 @@ public class BoxSplitTests
         Assert.Equal([1, 2], site.SplitFor("a", [three], NoRoom).Misfits.Select(m => m.Output.Number));
 
         BoxSplit split = site.SplitFor("a", [three, five], NoRoom);
-        BoxShare pair = split.Boxes.Single(b => b.CatalogueName == "five");
+        BoxShare pair = split.Boxes.Single(b => b.CatalogName == "five");
         Assert.Equal([1, 2], pair.Outputs.Select(o => o.From.Number));
         Assert.Equal(pair.Box.Name, Assert.Single(split.Site.Bonds).Box);
         Assert.Equal(Shields(site), Shields(split.Site));
@@ -111,7 +111,7 @@ public class BoxSplitTests
 
     // What hangs on the wall and at the outlet in the place of the present box is there and at that outlet.
     [Fact]
-    public void EnclosureAndOutlet_AreThoseOfThePresentBox_WhereTheCatalogueDeclaresNone()
+    public void EnclosureAndOutlet_AreThoseOfThePresentBox_WhereTheCatalogDeclaresNone()
     {
         var outlet = new Outlet("outlet", Volts(120), Amps(15));
         Site site = Star(SmallSite.Box(Dc().WithEfficiency(0.9)).In(Outdoors).PluggedInto(outlet), [Condition.Day(At())], (0, Camera(Amperes(3))), (0, Camera(Amperes(3))));
@@ -159,14 +159,14 @@ public class BoxSplitTests
     {
         var random = new Random(seed);
         double[] amperes = [.. Enumerable.Range(0, random.Next(1, 7)).Select(_ => Math.Round(0.2 + (2 * random.NextDouble()), 1))];
-        DistributionBox[] catalogue = [.. Enumerable.Range(0, random.Next(1, 4)).Select(i => Box($"type {i}", random.Next(1, 5), random.Next(2, 7), 0.5 + (2.5 * random.NextDouble())))];
+        DistributionBox[] catalog = [.. Enumerable.Range(0, random.Next(1, 4)).Select(i => Box($"type {i}", random.Next(1, 5), random.Next(2, 7), 0.5 + (2.5 * random.NextDouble())))];
         SizingPolicy policy = random.Next(2) == 0 ? NoRoom : Common;
-        BoxSplit split = Of(amperes).SplitFor(BoxName, catalogue, policy);
+        BoxSplit split = Of(amperes).SplitFor(BoxName, catalog, policy);
 
         (int Number, double Amperes)? best = null;
         foreach (List<List<double>> groups in Groupings(amperes, amperes.Length))
         {
-            double[] smallest = [.. groups.Select(g => catalogue.Where(b => Takes(b, g)).Select(b => b.Supply.Output.RatedCurrent.Amperes).DefaultIfEmpty(double.NaN).Min())];
+            double[] smallest = [.. groups.Select(g => catalog.Where(b => Takes(b, g)).Select(b => b.Supply.Output.RatedCurrent.Amperes).DefaultIfEmpty(double.NaN).Min())];
             if (smallest.Any(double.IsNaN)) continue;
             (int Number, double Amperes) found = (groups.Count, smallest.Sum());
             if (best is null || found.Number < best.Value.Number || (found.Number == best.Value.Number && found.Amperes < best.Value.Amperes)) best = found;
@@ -191,8 +191,8 @@ public class BoxSplitTests
         var random = new Random(seed);
         (double, Device)[] cameras = [.. Enumerable.Range(0, random.Next(1, 60)).Select(_ => (random.NextDouble(), Camera(Watts(1 + (random.NextDouble() * 9)))))];
         Site site = Star(SmallSite.Box(outputs: 60), [Condition.Day(At(box: 25 + (40 * random.NextDouble())))], cameras);
-        var catalogue = Unprotected(b => Dc(amperes: b.Supply.Output.RatedCurrent.Amperes));
-        BoxSplit split = site.SplitFor(BoxName, catalogue, Common);
+        var catalog = Unprotected(b => Dc(amperes: b.Supply.Output.RatedCurrent.Amperes));
+        BoxSplit split = site.SplitFor(BoxName, catalog, Common);
 
         SiteAssessment before = site.Assess(), after = split.Site.Assess();
         Assert.NotEmpty(split.Boxes);
@@ -203,7 +203,7 @@ public class BoxSplitTests
         Assert.Equal(split.Boxes.SelectMany(b => b.Outputs).SelectMany(o => o.Devices).Select(d => d.Name).Order(), site.Devices.Select(d => d.Name).Order());
         Assert.All(split.Boxes.SelectMany(b => b.Outputs, (b, o) => (b.Box, o)), x =>
             Assert.All(x.o.Devices, d => Assert.Equal((x.Box.Name, x.o.To.Number), (after.Devices.Single(a => a.Device.Name == d.Name).Box.Name, after.Devices.Single(a => a.Device.Name == d.Name).Output.Number))));
-        Assert.Equal(split.ToString(), site.SplitFor(BoxName, catalogue, Common).ToString());
+        Assert.Equal(split.ToString(), site.SplitFor(BoxName, catalog, Common).ToString());
     }
 
     // Sixty-four unlike cameras, so that no two are alike and not every way can be tried: an answer all the same.
@@ -221,7 +221,7 @@ public class BoxSplitTests
     {
         Site site = Of([0.1]);
         Assert.Throws<ArgumentNullException>("site", () => BoxSizing.SplitFor(null!, BoxName, [], Common));
-        Assert.Throws<ArgumentNullException>("catalogue", () => site.SplitFor(BoxName, null!, Common));
+        Assert.Throws<ArgumentNullException>("catalog", () => site.SplitFor(BoxName, null!, Common));
         Assert.Throws<ArgumentNullException>("policy", () => site.SplitFor(BoxName, [], null!));
         Assert.Throws<ArgumentException>("boxName", () => site.SplitFor("no such box", [], Common));
     }
@@ -237,7 +237,7 @@ public class BoxSplitTests
 
     // Each output joins a group that is there, or begins one.
     // The generic boxes without their resettable fuses.
-    private static IEnumerable<DistributionBox> Unprotected(Func<DistributionBox, Supply> supply) => BoxCatalogue.Generic
+    private static IEnumerable<DistributionBox> Unprotected(Func<DistributionBox, Supply> supply) => BoxCatalog.Generic
         .Select(b => DistributionBox.WithEqualOutputs(b.Name, supply(b), b.Outputs.Count, b.Outputs[0].Limit));
 
     private static IEnumerable<List<List<double>>> Groupings(double[] amperes, int count)

@@ -6,7 +6,7 @@ using UnitsNet;
 
 namespace CamPower.Tests.Studies;
 
-/// <summary>Sites whose box can be trimmed, and the judgement of one set point that is made without searching.</summary>
+/// <summary>Sites whose box can be trimmed, and the judgment of one set point that is made without searching.</summary>
 internal static class TrimSites
 {
     internal static Supply Trimmable(double percent, double from, double to) => new("supply",

@@ -1,6 +1,6 @@
 using System;
 using System.Linq;
-using CamPower.Tests.Devices;
+using CamPower.Tests.Protection;
 using UnitsNet;
 
 namespace CamPower.Tests.Supplies;
@@ -17,7 +17,7 @@ internal static class LimitedOutputs
 
     /// <summary>A supply that holds a current in overload.</summary>
     internal static Supply Holding(double volts, double amperes, double limitAmperes, CurrentKind kind = CurrentKind.Dc, double percent = 0) =>
-        Of(volts, amperes, kind, percent, OverloadBehaviour.ConstantCurrent(Amps(limitAmperes)));
+        Of(volts, amperes, kind, percent, OverloadBehavior.ConstantCurrent(Amps(limitAmperes)));
 
     internal static DistributionBox Box(Supply supply, ProtectiveDevice? protection = null) =>
         new("box", supply, [new BoxOutput(1, supply.Output.RatedCurrent, protection ?? ProtectiveDevice.None)]);
@@ -36,7 +36,7 @@ internal static class LimitedOutputs
 
     internal static PowerLimitFigure FigureOf(PowerLimitRoute route, PowerLimitQuantity quantity) => route.Figures.Single(f => f.Quantity == quantity);
 
-    private static Supply Of(double volts, double amperes, CurrentKind kind, double percent, OverloadBehaviour? overload) => new("supply", kind == CurrentKind.Dc
+    private static Supply Of(double volts, double amperes, CurrentKind kind, double percent, OverloadBehavior? overload) => new("supply", kind == CurrentKind.Dc
         ? new DcOutput(Volts(volts), Amps(amperes), Ratio.FromPercent(percent), ripple: Ratio.Zero, overload: overload)
         : new AcOutput(Volts(volts), Amps(amperes), Ratio.FromPercent(percent), overload: overload), Derating.GenericEnclosed);
 }

@@ -2,7 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using CamPower.Supplies;
-using CamPower.Tests.Devices;
+using CamPower.Tests.Protection;
 using UnitsNet;
 using static CamPower.Tests.Supplies.LimitedOutputs;
 
@@ -140,7 +140,7 @@ public class PowerLimitTests
         Assert.Equal((Within, Exceeds), (Of(FuseOf(4)).Verdict, Of(FuseOf(5)).Verdict));
 
         static PowerLimitAssessment Of(ProtectiveDevice device) => Box(
-            new Supply("transformer", new AcOutput(Volts(24), Amps(4), Ratio.Zero, ElectricResistance.FromOhms(1), OverloadBehaviour.Unlimited), Derating.GenericEnclosed), device).AssessPowerLimit(1, Lps);
+            new Supply("transformer", new AcOutput(Volts(24), Amps(4), Ratio.Zero, ElectricResistance.FromOhms(1), OverloadBehavior.Unlimited), Derating.GenericEnclosed), device).AssessPowerLimit(1, Lps);
     }
 
     // The tables limit what flows until it opens.
@@ -212,7 +212,7 @@ public class PowerLimitTests
     [InlineData(16, 0.22, Exceeds)]
     public void Class2Transformer_MayGiveMoreUpTo15Volts(double volts, double ohms, PowerLimitVerdict expected)
     {
-        var output = new AcOutput(Volts(volts), Amps(4), Ratio.Zero, ElectricResistance.FromOhms(ohms), OverloadBehaviour.Unlimited);
+        var output = new AcOutput(Volts(volts), Amps(4), Ratio.Zero, ElectricResistance.FromOhms(ohms), OverloadBehavior.Unlimited);
         PowerLimitRoute route = Box(new Supply("transformer", output, Derating.GenericEnclosed), FuseOf(5)).AssessPowerLimit(1, Class2).Routes[1];
         PowerLimitFigure power = FigureOf(route, PowerLimitQuantity.ApparentPower);
         Assert.Equal(expected, power.Verdict);
@@ -242,7 +242,7 @@ public class PowerLimitTests
     public void Trim_CountsAtItsTop_AndToleranceDecidesNothing(double trimTop, double limitAmperes, PowerLimitVerdict expected)
     {
         var output = new DcOutput(Volts(12), Amps(4), Ratio.FromPercent(2), new VoltageRange(Volts(12), Volts(trimTop)), Volts(12.5),
-            overload: OverloadBehaviour.ConstantCurrent(Amps(limitAmperes)));
+            overload: OverloadBehavior.ConstantCurrent(Amps(limitAmperes)));
         Assert.Equal(expected, Box(new Supply("s", output, Derating.GenericEnclosed)).AssessPowerLimit(1, Lps).Verdict);
     }
 

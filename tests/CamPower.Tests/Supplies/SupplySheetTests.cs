@@ -154,7 +154,7 @@ public class SupplySheetTests
     public void SetTo_ChangesTheVoltageAlone()
     {
         var output = new DcOutput(Volts(12), ElectricCurrent.FromAmperes(5), Ratio.FromPercent(2), Range(11, 15), Volts(12.5), Ratio.FromPercent(1),
-            ElectricResistance.FromMilliohms(20), OverloadBehaviour.Unlimited, ElectricCapacitance.FromMicrofarads(2200));
+            ElectricResistance.FromMilliohms(20), OverloadBehavior.Unlimited, ElectricCapacitance.FromMicrofarads(2200));
         Supply supply = new Supply("s", output, Full, new SupplyInlet(Range(90, 264))).SetTo(Volts(14));
         var set = (DcOutput)supply.Output;
         Assert.Equal(14, set.SetPoint.Volts);
@@ -170,7 +170,7 @@ public class SupplySheetTests
     [Fact]
     public void Transformer_FeedsAFaultByItsRmsVoltage()
     {
-        var supply = new Supply("t", new AcOutput(Volts(24), ElectricCurrent.FromAmperes(4), Ratio.Zero, ElectricResistance.FromOhms(0.1), OverloadBehaviour.Unlimited), Derating.GenericEnclosed);
+        var supply = new Supply("t", new AcOutput(Volts(24), ElectricCurrent.FromAmperes(4), Ratio.Zero, ElectricResistance.FromOhms(0.1), OverloadBehavior.Unlimited), Derating.GenericEnclosed);
         Assert.Equal(40, SmallFault.Study(Runs.OfOhms(0.5), ProtectiveDevice.None, supply).AtFarEnd.Largest!.Value.Amperes, 1e-9);
     }
 

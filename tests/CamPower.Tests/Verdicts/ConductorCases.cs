@@ -34,15 +34,15 @@ internal static class ConductorCases
             "22 AWG carries some 4.6 A at 45 °C, the supply holds 24 A (IEC 60364-4-43, 431).",
             Fused(1, ProtectiveDevice.None).EachDrop(d => d with { Cable = Parts.Pair(22), Meters = 5 }))
                 .Danger("protection-missing", "box output 1"),
-        new VerdictCase("copper-clad aluminium", "1.55 times the resistance of copper (ASTM B566): 0.71 Ω, 11.3 V; weaker at terminals.",
-            Star(2).WithDrop(2, d => d with { Meters = 10, Cable = Parts.Pair(18, ConductorMaterial.CopperCladAluminium15) }))
-            .Caution("copper-clad-aluminium", "box output 2 to camera 2 place"),
-        new VerdictCase("copper-clad aluminium of 18 AWG behind a limit of 7.15 A",
+        new VerdictCase("copper-clad aluminum", "1.55 times the resistance of copper (ASTM B566): 0.71 Ω, 11.3 V; weaker at terminals.",
+            Star(2).WithDrop(2, d => d with { Meters = 10, Cable = Parts.Pair(18, ConductorMaterial.CopperCladAluminum15) }))
+            .Caution("copper-clad-aluminum", "box output 2 to camera 2 place"),
+        new VerdictCase("copper-clad aluminum of 18 AWG behind a limit of 7.15 A",
             "Copper of that size may have 7 A (NEC 240.4(D)(1), from memory), and that row is for copper alone: a worse conductor may "
                 + "not have more.",
             Star(1).WithBox(b => b with { OutputLimit = 5, Protection = Parts.Electronic(6.5) })
-                .EachDrop(d => d with { Meters = 8, Cable = Parts.Pair(18, ConductorMaterial.CopperCladAluminium15) }))
-            .Caution("copper-clad-aluminium", "box output 1 to camera 1 place")
+                .EachDrop(d => d with { Meters = 8, Cable = Parts.Pair(18, ConductorMaterial.CopperCladAluminum15) }))
+            .Caution("copper-clad-aluminum", "box output 1 to camera 1 place")
                 .Danger("protection-above-conductor-rating", "box output 1", 7.15),
         new VerdictCase("12 AWG in a terminal for 14 AWG", "3.31 mm² of 2.08 mm² (ASTM B258).",
             Star(2).WithBox(b => b with { Terminals = new TerminalRange(WireSize.Awg(24), WireSize.Awg(14)) })

@@ -14,7 +14,7 @@ internal static class HeatCases
             Star(4).In(Year.At("hard frost", DrawShares.Infrared, -25, -25), Year.SummerNight))
                 .Failure("supply-above-derated-rating", "box"),
         new VerdictCase("small cupboard in full sun with a switch in it",
-            "1000 W/m² on 0.12 m² of light grey are 72 W, 20 W of a switch and 3 W of losses: 95 W through 0.18 m² at some 7 W/m²K warm "
+            "1000 W/m² on 0.12 m² of light gray are 72 W, 20 W of a switch and 3 W of losses: 95 W through 0.18 m² at some 7 W/m²K warm "
                 + "by 75 K, from 40 °C.",
             Star(4).WithBox(b => b with { Enclosure = Parts.Steel(0.2, 0.3, 0.12, sunlit: 0.12, otherWatts: 20) })
                 .In(Year.At("sunny day", DrawShares.None, 45, 40, sun: 1000), Year.WinterNight)).Failure("box-too-hot", "box", null, 70),

@@ -40,7 +40,7 @@ internal sealed record Installation
     /// resistance.</summary>
     internal static Installation Battery(ProtectiveDevice fuse) => Star(1).WithBox(b => b with
     {
-        Volts = 12.6, TolerancePercent = 9.5, Overload = OverloadBehaviour.Unlimited, SourceOhms = 0.025, Microfarads = null,
+        Volts = 12.6, TolerancePercent = 9.5, Overload = OverloadBehavior.Unlimited, SourceOhms = 0.025, Microfarads = null,
             RipplePercent = 0, Protection = fuse,
     }).EachDrop(d => d with { Accepts = (9, 15) });
 

@@ -49,7 +49,7 @@ internal static class LoadCases
             Fused(1, Parts.Quick(0.5))).Failure("nuisance-trip", "box output 1", null, 0.488),
     ];
 
-    private static Installation Hundred(OverloadBehaviour? overload) => Star(8).WithBox(b => b with { Rated = 5, Overload = overload })
+    private static Installation Hundred(OverloadBehavior? overload) => Star(8).WithBox(b => b with { Rated = 5, Overload = overload })
         .EachDrop(d => d.OfWatts(12.5) with { Meters = 10 });
 
     private static Installation Split()

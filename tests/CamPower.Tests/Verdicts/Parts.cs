@@ -13,16 +13,16 @@ internal static class Parts
     private static AmbientCurve FuseCurve { get; } = new(new Citation("data sheet of the fuse, invented", CitationKind.Declared),
         Point(-40, 1.126), Point(23, 1), Point(83, 0.88));
 
-    internal static OverloadBehaviour Holds(double amperes) => OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(amperes));
+    internal static OverloadBehavior Holds(double amperes) => OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(amperes));
 
-    internal static OverloadBehaviour ShutsDown(double amperes, double milliseconds = 100) =>
-        OverloadBehaviour.Shutdown(ElectricCurrent.FromAmperes(amperes), Duration.FromMilliseconds(milliseconds));
+    internal static OverloadBehavior ShutsDown(double amperes, double milliseconds = 100) =>
+        OverloadBehavior.Shutdown(ElectricCurrent.FromAmperes(amperes), Duration.FromMilliseconds(milliseconds));
 
-    internal static OverloadBehaviour Pulses(double amperes) =>
-        OverloadBehaviour.Hiccup(ElectricCurrent.FromAmperes(amperes), Duration.FromMilliseconds(100), Duration.FromSeconds(1.5));
+    internal static OverloadBehavior Pulses(double amperes) =>
+        OverloadBehavior.Hiccup(ElectricCurrent.FromAmperes(amperes), Duration.FromMilliseconds(100), Duration.FromSeconds(1.5));
 
-    internal static OverloadBehaviour FoldsBack(double amperes, double atShort) =>
-        OverloadBehaviour.Foldback(ElectricCurrent.FromAmperes(amperes), ElectricCurrent.FromAmperes(atShort));
+    internal static OverloadBehavior FoldsBack(double amperes, double atShort) =>
+        OverloadBehavior.Foldback(ElectricCurrent.FromAmperes(amperes), ElectricCurrent.FromAmperes(atShort));
 
     internal static ElectronicLimit Electronic(double amperes) => new(FormattableString.Invariant($"electronic limit {amperes} A"),
         ElectricCurrent.FromAmperes(amperes), Ratio.FromPercent(10), Duration.FromMilliseconds(50), ElectricResistance.FromMilliohms(50),

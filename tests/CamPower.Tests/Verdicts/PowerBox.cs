@@ -20,7 +20,7 @@ internal sealed record PowerBox
 
     internal double? SetTo { get; init; }
 
-    internal OverloadBehaviour? Overload { get; init; } = OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(11));
+    internal OverloadBehavior? Overload { get; init; } = OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(11));
 
     internal double? RiseMilliseconds { get; init; }
 

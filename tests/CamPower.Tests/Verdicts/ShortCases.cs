@@ -4,7 +4,7 @@ using static CamPower.Tests.Verdicts.Installation;
 
 namespace CamPower.Tests.Verdicts;
 
-/// <summary>Shorts that burn a wire, warm a spot or darken the neighbours.</summary>
+/// <summary>Shorts that burn a wire, warm a spot or darken the neighbors.</summary>
 internal static class ShortCases
 {
     internal static IReadOnlyList<VerdictCase> All { get; } =
@@ -27,7 +27,7 @@ internal static class ShortCases
             Fused(1, Parts.Quick(10)).WithBox(b => b with { Volts = 24, Rated = 30, Overload = Parts.Holds(33), OutputLimit = 8 })
                 .EachDrop(d => d.OfWatts(20) with { Cable = Parts.MetricPair(2.5), Meters = 100, Accepts = (20, 28), Starts = (18, 16) }))
             .Failure("far-end-short-does-not-clear", "box output 1", 15.0),
-        new VerdictCase("short that darkens its neighbours without end",
+        new VerdictCase("short that darkens its neighbors without end",
             "The supply holds 3.3 A, 1.65 times the F2A, which opens for certain from 4.2 A: the other three are dark until somebody "
                 + "comes.",
             Star(4).WithBox(b => b with { Rated = 3, Overload = Parts.Holds(3.3), Protection = Parts.Quick(2) }))
@@ -36,10 +36,10 @@ internal static class ShortCases
             "F2A takes up to 0.3 s at 11 A; the supply is off within 20 ms above 11 A, and all with it until somebody restarts it.",
             Star(4).WithBox(b => b with { Overload = Parts.ShutsDown(11, milliseconds: 20), Protection = Parts.Quick(2) }))
             .Failure("short-drags-rail-down|far-end-short-does-not-clear", "*"),
-        new VerdictCase("short that darkens its neighbours for a second",
+        new VerdictCase("short that darkens its neighbors for a second",
             "A resettable fuse of 1.1 A takes up to 2.3 x (8.7/11)² = 1.4 s, and the supply holds 11 A.",
             Star(4).WithBox(b => b with { Protection = Parts.Resettable(1.1) })).Caution("short-drags-rail-down", "box"),
-        new VerdictCase("short that darkens its neighbours for half an hour",
+        new VerdictCase("short that darkens its neighbors for half an hour",
             "The supply folds back to 2.2 A: a little more than the 2.1 A at which F1A opens within 30 min (IEC 60127-2). That is no "
                 + "matter of seconds.",
             Fused(4, Parts.Quick(1)).WithBox(b => b with { Rated = 10, Overload = Parts.FoldsBack(11, 2.2) }))
@@ -49,7 +49,7 @@ internal static class ShortCases
             Star(4).WithBox(b => b with { Rated = 5, Overload = Parts.Holds(5.5), Protection = ProtectiveDevice.None }))
                 .Caution("short-drags-rail-down", "box"),
         new VerdictCase("short that pulls the supply down through its own resistance",
-            "0.3 Ω of leads before the box: 11.76 V / (0.3 + 0.06 + 0.37) Ω = 16 A, less than the 24 A held, leave the neighbours 6.9 V "
+            "0.3 Ω of leads before the box: 11.76 V / (0.3 + 0.06 + 0.37) Ω = 16 A, less than the 24 A held, leave the neighbors 6.9 V "
                 + "of their 8.5 V for the 0.3 s of F2A.",
             Fused(4, Parts.Quick(2)).WithBox(b => b with { SourceOhms = 0.3 }).EachDrop(d => d with { Meters = 8, Accepts = (9, 14) }))
                 .Caution("short-drags-rail-down", "box"),

@@ -37,7 +37,7 @@ internal static class SoundBoxes
         new("box in a steel cupboard in the shade", "25 W at 88 % lose 3.5 W; 0.33 m² of free steel at some 6 W/m²K rise by 2 K.",
             Star(4).WithBox(b => b with { Enclosure = Cupboard })),
         new("box in a steel cupboard in the sun",
-            "800 W/m² on 0.06 m² of light grey (0.6) are 29 W, with the losses 31 W: some 15 K above 30 °C, where the supply may give "
+            "800 W/m² on 0.06 m² of light gray (0.6) are 29 W, with the losses 31 W: some 15 K above 30 °C, where the supply may give "
                 + "all of its rating.",
             Star(4).WithBox(b => b with { Enclosure = Parts.Steel(0.3, 0.4, 0.15, sunlit: 0.06) })
                 .In(Year.At("sunny day", DrawShares.None, 45, 30, sun: 800), Year.SummerNight, Year.WinterNight)),

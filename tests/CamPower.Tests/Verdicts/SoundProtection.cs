@@ -115,7 +115,7 @@ internal static class SoundProtection
     }
 
     private static Installation Alternating() => Fused(4, Parts.Quick(1))
-        .WithBox(b => b with { Kind = CurrentKind.Ac, Volts = 24, Rated = 8, Overload = OverloadBehaviour.Unlimited, SourceOhms = 0.2 })
+        .WithBox(b => b with { Kind = CurrentKind.Ac, Volts = 24, Rated = 8, Overload = OverloadBehavior.Unlimited, SourceOhms = 0.2 })
         .EachDrop(d => d with { Accepts = null, AcceptsAc = (20, 28), Starts = (15, 13) });
 
     private static Installation Metric(double area, double amperes) => Fused(1, Parts.Quick(10))

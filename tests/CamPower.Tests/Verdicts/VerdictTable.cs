@@ -7,7 +7,7 @@ internal static class VerdictTable
 {
     internal static IReadOnlyList<VerdictCase> All { get; } =
     [
-        .. SoundBoxes.All, .. SoundProtection.All, .. SoundNeighbours.All,
+        .. SoundBoxes.All, .. SoundProtection.All, .. SoundNeighbors.All,
         .. VoltageCases.All, .. StartCases.All, .. LoadCases.All, .. HeatCases.All, .. ConductorCases.All, .. ShortCases.All,
             .. InrushCases.All, .. WiringCases.All,
         .. PowerLimitCases.All,

@@ -11,7 +11,7 @@ public class DerivationTests
 {
     private static readonly Cable Unequal = new(
         new Conductor(WireSize.Awg(18), Stranding.ClassB, ConductorMaterial.AnnealedCopper),
-        new Conductor(WireSize.SquareMillimeters(1.5), Stranding.Solid, ConductorMaterial.CopperCladAluminium15));
+        new Conductor(WireSize.SquareMillimeters(1.5), Stranding.Solid, ConductorMaterial.CopperCladAluminum15));
 
     private static readonly CableRun Single = new(Runs.Eighteen, oneWayLength: Length.FromFeet(120));
 

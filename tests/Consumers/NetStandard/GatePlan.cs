@@ -32,7 +32,7 @@ public static class GatePlan
         foreach (DeviceInCondition device in assessment.Devices.SelectMany(d => d.InConditions)) yield return device.ToString();
         foreach (Finding finding in RuleSet.Standard.Check(assessment)) yield return finding.ToString();
         yield return assessment.Site.TrimWindowOf("gate box").ToString();
-        yield return assessment.Site.SmallestBoxFor("gate box", BoxCatalogue.Generic, SizingPolicy.CommonPractice).ToString();
+        yield return assessment.Site.SmallestBoxFor("gate box", BoxCatalog.Generic, SizingPolicy.CommonPractice).ToString();
     }
 
     private static Site Gate()

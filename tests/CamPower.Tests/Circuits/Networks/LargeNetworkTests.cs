@@ -56,7 +56,7 @@ public class LargeNetworkTests
         Assert.InRange(pattern.FactorRows.Length, Side * Side, 20 * Side * Side);
     }
 
-    // A hub with ten thousand neighbours: eliminated last, or the work would be its square and the factor dense.
+    // A hub with ten thousand neighbors: eliminated last, or the work would be its square and the factor dense.
     [Fact]
     public void Pattern_OfAStar_FillsNothing()
     {

@@ -1,7 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
-using CamPower.Devices;
+using CamPower.Protection;
 using UnitsNet;
 
 namespace CamPower;
@@ -84,19 +84,19 @@ public sealed class Fuse : ProtectiveDevice
     /// <remarks>The larger of the two. Source: <see cref="Sources.Iec60127BreakingCapacity"/>.</remarks>
     /// <example><code>Fuse.IecLowBreakingCapacity(ElectricCurrent.FromAmperes(5));   // 50 A</code></example>
     public static ElectricCurrent IecLowBreakingCapacity(ElectricCurrent ratedCurrent) => ElectricCurrent.FromAmperes(Math.Max(
-        DeviceConstants.LowBreakingCapacity.Value,
-        DeviceConstants.LowBreakingMultiple.Value * Require.Positive(ratedCurrent.Amperes, nameof(ratedCurrent), "A")));
+        ProtectionConstants.LowBreakingCapacity.Value,
+        ProtectionConstants.LowBreakingMultiple.Value * Require.Positive(ratedCurrent.Amperes, nameof(ratedCurrent), "A")));
 
     /// <summary>Whether its re-rating is stated, or the air is as warm as in the tests of its standard.</summary>
     internal bool IsRatedIn(double? airCelsius) => Rerating is not null
-        || (airCelsius is double celsius && Math.Abs(celsius - Characteristic.ReferenceCelsius) <= DeviceConstants.ReferenceBand.Value);
+        || (airCelsius is double celsius && Math.Abs(celsius - Characteristic.ReferenceCelsius) <= ProtectionConstants.ReferenceBand.Value);
 
     /// <summary>Where its re-rating is not stated, 1 in the air of its standard's tests, and up to a fifth less in warmer and more in colder air.</summary>
     internal override double[] FactorsIn(double? airCelsius)
     {
         if (Rerating is not null) return base.FactorsIn(airCelsius);
         if (IsRatedIn(airCelsius)) return [1];
-        double most = DeviceConstants.UnstatedRerating.Value / 100;
+        double most = ProtectionConstants.UnstatedRerating.Value / 100;
         return [airCelsius < Characteristic.ReferenceCelsius ? 1 : 1 - most, airCelsius > Characteristic.ReferenceCelsius ? 1 : 1 + most];
     }
 
@@ -117,10 +117,10 @@ public sealed class Fuse : ProtectiveDevice
 
     /// <summary>Judges an inrush by the melting I²t; pulses age a fuse, so a share of it is the policy.</summary>
     /// <remarks>Where it is not stated, the pre-arcing time limits say of some I²t that it does not melt the fuse: what keeps the policy
-    /// against that holds. Of more nothing is known, up to the I²t that opens it for certain. Source: <see cref="DeviceConstants.InrushShare"/>.</remarks>
+    /// against that holds. Of more nothing is known, up to the I²t that opens it for certain. Source: <see cref="ProtectionConstants.InrushShare"/>.</remarks>
     internal override Judgment JudgeInrush(double peakAmperes, double ampereSquaredSeconds, double currentFactor)
     {
-        double rated = _ratedAmperes * currentFactor, policy = DeviceConstants.InrushShare.Value / 100;
+        double rated = _ratedAmperes * currentFactor, policy = ProtectionConstants.InrushShare.Value / 100;
         if (!Limits.IsAbove(peakAmperes, rated)) return OfWithstand(0, policy);
         double withstood = Characteristic.WithstoodSeconds(peakAmperes / rated) * rated * rated;
         if (LeastMeltingIntegral is JouleIntegral stated) return OfWithstand(ampereSquaredSeconds / Math.Max(stated.AmpereSquaredSeconds, withstood), policy);

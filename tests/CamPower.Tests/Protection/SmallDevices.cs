@@ -2,7 +2,7 @@ using System;
 using System.Linq;
 using UnitsNet;
 
-namespace CamPower.Tests.Devices;
+namespace CamPower.Tests.Protection;
 
 /// <summary>Protective devices that several tests need, with round numbers.</summary>
 internal static class SmallDevices

@@ -1,6 +1,6 @@
 using System;
 using System.Collections.Generic;
-using CamPower.Devices;
+using CamPower.Protection;
 using UnitsNet;
 
 namespace CamPower;
@@ -116,7 +116,7 @@ public abstract class ProtectiveDevice
     private protected static double AdiabaticSeconds(double statedSeconds, double statedAmperes, double amperes)
     {
         double scaled = statedSeconds * (statedAmperes / amperes) * (statedAmperes / amperes);
-        return Math.Min(statedSeconds, Math.Max(DeviceConstants.ShortestBoundedTime.Value / 1000, scaled));
+        return Math.Min(statedSeconds, Math.Max(ProtectionConstants.ShortestBoundedTime.Value / 1000, scaled));
     }
 
     /// <summary>An inrush that is over after a share of what the device withstands; the policy is a share as well.</summary>

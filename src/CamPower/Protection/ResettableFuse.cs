@@ -1,6 +1,6 @@
 using System;
 using System.Collections.Generic;
-using CamPower.Devices;
+using CamPower.Protection;
 using UnitsNet;
 
 namespace CamPower;
@@ -72,7 +72,7 @@ public sealed class ResettableFuse : ProtectiveDevice
 
     /// <summary>Generic radial resettable fuses of the 16 V class, 0.90 A to 2.50 A, with the generic thermal curve.</summary>
     /// <remarks>Their sheet states neither maximum current nor tripped power. Source: <see cref="Sources.ResettableFuse"/>.
-    /// The trip current of the 1.35 A one is twice its hold current, as that of its neighbours.</remarks>
+    /// The trip current of the 1.35 A one is twice its hold current, as that of its neighbors.</remarks>
     public static IReadOnlyList<ResettableFuse> Generic16Volt { get; } = Array.AsReadOnly<ResettableFuse>(
     [
         Generic(0.90, 1.80, 1.2, 0.070, 0.180),
@@ -109,7 +109,7 @@ public sealed class ResettableFuse : ProtectiveDevice
     /// <inheritdoc/>
     public override ElectricResistance GreatestResistance { get; }
 
-    internal static double GrowthPerKelvin => DeviceConstants.ResettableResistanceGrowth.Value / 100;
+    internal static double GrowthPerKelvin => ProtectionConstants.ResettableResistanceGrowth.Value / 100;
 
     internal override double ResistanceGrowsUpToCelsius => Thermal.HottestCelsius;
 
@@ -133,7 +133,7 @@ public sealed class ResettableFuse : ProtectiveDevice
     /// <param name="ambient">Temperature of the air around it, inside its thermal curve.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="ambient"/> is outside the curve.</exception>
     /// <remarks>
-    /// <see cref="GreatestResistance"/> up to 20 °C, and 1 % more for every kelvin above (<see cref="DeviceConstants.ResettableResistanceGrowth"/>,
+    /// <see cref="GreatestResistance"/> up to 20 °C, and 1 % more for every kelvin above (<see cref="ProtectionConstants.ResettableResistanceGrowth"/>,
     /// common practice, from memory). What its own current adds near the hold current is not in it.
     /// </remarks>
     /// <example>0.14 Ω at 20 °C are 0.21 Ω in air of 70 °C.</example>

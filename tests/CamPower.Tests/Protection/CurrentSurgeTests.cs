@@ -1,8 +1,8 @@
 using System;
-using CamPower.Devices;
-using static CamPower.Tests.Devices.SmallDevices;
+using CamPower.Protection;
+using static CamPower.Tests.Protection.SmallDevices;
 
-namespace CamPower.Tests.Devices;
+namespace CamPower.Tests.Protection;
 
 /// <summary>What output capacitors discharge, against a numeric integration of the circuit, and what it does to a fuse.</summary>
 public class CurrentSurgeTests

@@ -2,7 +2,7 @@ using System;
 using System.Linq;
 using UnitsNet;
 
-namespace CamPower.Tests.Devices;
+namespace CamPower.Tests.Protection;
 
 public class ConnectorTests
 {

@@ -7,7 +7,7 @@ namespace CamPower.Tests.Verdicts;
 
 /// <summary>Installations that look like bad ones and are not: each is on the right side of what another case is on the wrong side
 /// of.</summary>
-internal static class SoundNeighbours
+internal static class SoundNeighbors
 {
     internal static IReadOnlyList<VerdictCase> All { get; } =
     [

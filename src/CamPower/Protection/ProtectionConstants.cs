@@ -1,7 +1,7 @@
-namespace CamPower.Devices;
+namespace CamPower.Protection;
 
 /// <summary>The cited numbers behind the protective devices.</summary>
-public static class DeviceConstants
+public static class ProtectionConstants
 {
     /// <summary>What a miniature fuse of low breaking capacity interrupts at least. [A]</summary>
     public static CitedValue LowBreakingCapacity { get; } =

@@ -2,9 +2,9 @@ using System;
 using System.Collections.Generic;
 using CamPower.Tests.Quantities;
 using UnitsNet;
-using static CamPower.Tests.Devices.SmallDevices;
+using static CamPower.Tests.Protection.SmallDevices;
 
-namespace CamPower.Tests.Devices;
+namespace CamPower.Tests.Protection;
 
 /// <summary>Every guarded argument of the room: refused by name, with its value, unit and range.</summary>
 public class InvalidDeviceInputTests
@@ -70,7 +70,7 @@ public class InvalidDeviceInputTests
         Assert.Throws<ArgumentException>(() => Of(1, 2, Gate(2, 1, 2), Gate(3, 1, 2.5)));
         Assert.Throws<ArgumentException>(() => Of(1, 2, Gate(2, 1, 3), Gate(3, 1.5, 3)));
 
-        // A gate in between that says nothing of one side does not hide the contradiction of its neighbours.
+        // A gate in between that says nothing of one side does not hide the contradiction of its neighbors.
         Assert.Throws<ArgumentException>(() => Of(1, 2, Gate(2, 1, 3), Gate(3, 0.5, null), Gate(4, 0.2, 4)));
         Assert.Throws<ArgumentException>(() => Of(1, 2, Gate(2, null, 3), Gate(3, 4, null)));
     }

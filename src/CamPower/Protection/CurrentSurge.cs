@@ -1,8 +1,8 @@
 using System;
 
-namespace CamPower.Devices;
+namespace CamPower.Protection;
 
-/// <summary>A current that dies away exponentially towards a steady one: capacitors that discharge, or charge. SI doubles.</summary>
+/// <summary>A current that dies away exponentially toward a steady one: capacitors that discharge, or charge. SI doubles.</summary>
 /// <remarks>
 /// i(t) = I + (Î − I)·e^(−t/τ). Without capacitance, or where the capacitors have nothing to give, it is <see cref="None"/>.
 /// Source: <see cref="Sources.CapacitorDischarge"/>.

@@ -2,7 +2,7 @@ namespace CamPower.Circuits;
 
 /// <summary>A network whose loads are replaced by their tangents I = a + b·V: one step of Newton's method, however it is solved.</summary>
 /// <remarks>Holds working memory: one thread at a time.</remarks>
-internal abstract class LinearisedCircuit
+internal abstract class LinearizedCircuit
 {
     /// <summary>Number of rows in the columns of loads and voltages.</summary>
     internal abstract int Rows { get; }

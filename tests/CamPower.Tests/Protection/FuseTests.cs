@@ -2,7 +2,7 @@ using System;
 using System.Linq;
 using UnitsNet;
 
-namespace CamPower.Tests.Devices;
+namespace CamPower.Tests.Protection;
 
 /// <summary>Fuses between their gates. The gates themselves are held by the reference rows.</summary>
 public class FuseTests

@@ -4,7 +4,7 @@ using FsCheck;
 using FsCheck.Fluent;
 using UnitsNet;
 
-namespace CamPower.Tests.Devices;
+namespace CamPower.Tests.Protection;
 
 /// <summary>What devices draw at first, and whether a protective device stays closed under it.</summary>
 public class InrushTests

@@ -1,7 +1,7 @@
 using System.Collections.Generic;
 using UnitsNet;
 
-namespace CamPower.Devices;
+namespace CamPower.Protection;
 
 /// <summary>The device that is not there.</summary>
 internal sealed class NoProtectiveDevice() : ProtectiveDevice("no protective device", voltageRating: null, breakingCapacity: null)

@@ -1,8 +1,8 @@
 using System;
 using UnitsNet;
-using static CamPower.Tests.Devices.SmallDevices;
+using static CamPower.Tests.Protection.SmallDevices;
 
-namespace CamPower.Tests.Devices;
+namespace CamPower.Tests.Protection;
 
 /// <summary>An electronic limit. All by hand, from what its data sheet states.</summary>
 public class ElectronicLimitTests

@@ -11,17 +11,17 @@ namespace CamPower;
 /// </remarks>
 /// <example>
 /// <code>
-/// OverloadBehaviour adapter = OverloadBehaviour.ConstantCurrent(ElectricCurrent.FromAmperes(2.2));
-/// OverloadBehaviour box = OverloadBehaviour.Hiccup(ElectricCurrent.FromAmperes(14), pulse: Duration.FromMilliseconds(100),
+/// OverloadBehavior adapter = OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(2.2));
+/// OverloadBehavior box = OverloadBehavior.Hiccup(ElectricCurrent.FromAmperes(14), pulse: Duration.FromMilliseconds(100),
 ///     period: Duration.FromSeconds(1));   // 4.43 A RMS
 /// </code>
 /// </example>
-public sealed class OverloadBehaviour
+public sealed class OverloadBehavior
 {
     private readonly double _shortAmperes, _pulseSeconds, _periodSeconds, _duty;
     private readonly string _words;
 
-    private OverloadBehaviour(string words, ElectricCurrent? limit = null, ElectricCurrent? shortCircuit = null, Duration? pulse = null, Duration? period = null)
+    private OverloadBehavior(string words, ElectricCurrent? limit = null, ElectricCurrent? shortCircuit = null, Duration? pulse = null, Duration? period = null)
     {
         _words = words;
         LimitAmperes = limit?.Amperes ?? double.PositiveInfinity;
@@ -36,7 +36,7 @@ public sealed class OverloadBehaviour
     }
 
     /// <summary>No limit at all: a battery, or a transformer without protection.</summary>
-    public static OverloadBehaviour Unlimited { get; } = new("no limit");
+    public static OverloadBehavior Unlimited { get; } = new("no limit");
 
     /// <summary>The current at which it acts; null where it never does. [A]</summary>
     public ElectricCurrent? Limit { get; }
@@ -64,7 +64,7 @@ public sealed class OverloadBehaviour
     /// <summary>The supply holds its current at the limit, whatever the resistance, as long as the fault lasts.</summary>
     /// <param name="limit">The current, above 0. [A]</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="limit"/> is not above 0, or not finite.</exception>
-    public static OverloadBehaviour ConstantCurrent(ElectricCurrent limit)
+    public static OverloadBehavior ConstantCurrent(ElectricCurrent limit)
     {
         double amperes = Positive(limit, nameof(limit));
         return new(FormattableString.Invariant($"holds {amperes:G6} A"), limit);
@@ -74,7 +74,7 @@ public sealed class OverloadBehaviour
     /// <param name="limit">The current at which it begins, above 0. [A]</param>
     /// <param name="shortCircuit">The current into a short at its terminals, above 0, at most <paramref name="limit"/>. [A]</param>
     /// <exception cref="ArgumentOutOfRangeException">A current is outside its range.</exception>
-    public static OverloadBehaviour Foldback(ElectricCurrent limit, ElectricCurrent shortCircuit)
+    public static OverloadBehavior Foldback(ElectricCurrent limit, ElectricCurrent shortCircuit)
     {
         double amperes = Positive(limit, nameof(limit)), atShort = Positive(shortCircuit, nameof(shortCircuit));
         if (atShort > amperes) throw Require.OutOfRange(atShort, nameof(shortCircuit), "A", FormattableString.Invariant($"above 0, at most {amperes}"));
@@ -86,7 +86,7 @@ public sealed class OverloadBehaviour
     /// <param name="pulse">How long a pulse lasts, above 0. [s]</param>
     /// <param name="period">From one pulse to the next, above <paramref name="pulse"/>. [s]</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public static OverloadBehaviour Hiccup(ElectricCurrent limit, Duration pulse, Duration period)
+    public static OverloadBehavior Hiccup(ElectricCurrent limit, Duration pulse, Duration period)
     {
         double amperes = Positive(limit, nameof(limit));
         double on = Require.Positive(pulse.Seconds, nameof(pulse), "s"), cycle = Require.Positive(period.Seconds, nameof(period), "s");
@@ -98,13 +98,13 @@ public sealed class OverloadBehaviour
     /// <param name="limit">The largest current until then, above 0. [A]</param>
     /// <param name="within">The longest time until then, above 0. [s]</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public static OverloadBehaviour Shutdown(ElectricCurrent limit, Duration within)
+    public static OverloadBehavior Shutdown(ElectricCurrent limit, Duration within)
     {
         double amperes = Positive(limit, nameof(limit)), on = Require.Positive(within.Seconds, nameof(within), "s");
         return new(FormattableString.Invariant($"shuts down above {amperes:G6} A within {on:G6} s"), limit, pulse: within);
     }
 
-    /// <summary>The behaviour in words, in the invariant culture; never throws.</summary>
+    /// <summary>The behavior in words, in the invariant culture; never throws.</summary>
     public override string ToString() => _words;
 
     /// <summary>What flows where the resistances alone would let a current flow.</summary>

@@ -1,7 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
-using CamPower.Devices;
+using CamPower.Protection;
 using UnitsNet;
 
 namespace CamPower;
@@ -91,12 +91,12 @@ public sealed class FuseCharacteristic
     public static FuseCharacteristic UlFast { get; } = Of("UL 248-14 fast", 0.001, 30,
         Gate(1.1, 4 * Hour, null, Sources.Ul248),
         Gate(1.35, null, Hour, Sources.Ul248),
-        Gate(2, null, 2 * Minute, Sources.Ul248)).TestedAt(DeviceConstants.UlReferenceTemperature.Value);
+        Gate(2, null, 2 * Minute, Sources.Ul248)).TestedAt(ProtectionConstants.UlReferenceTemperature.Value);
 
     /// <summary>Small supplemental fuses, time-delay, 80 mA to 3 A: UL 248-14.</summary>
     public static FuseCharacteristic UlTimeDelay { get; } = Of("UL 248-14 time-delay", 0.08, 3,
         Gate(1.35, null, Hour, Sources.Ul248),
-        Gate(2, 5, 2 * Minute, Sources.Ul248)).TestedAt(DeviceConstants.UlReferenceTemperature.Value);
+        Gate(2, 5, 2 * Minute, Sources.Ul248)).TestedAt(ProtectionConstants.UlReferenceTemperature.Value);
 
     /// <summary>Blade fuses of the ATO class, 3 A to 40 A: SAE J1284, ISO 8820-3 type C.</summary>
     /// <remarks>All from memory. Editions differ at 3.5 times the rated current, where some say 0.04 s.</remarks>
@@ -121,7 +121,7 @@ public sealed class FuseCharacteristic
     public IReadOnlyList<FuseGate> Gates { get; }
 
     /// <summary>Temperature of the air in the tests of its standard. [°C]</summary>
-    internal double ReferenceCelsius { get; private set; } = DeviceConstants.IecReferenceTemperature.Value;
+    internal double ReferenceCelsius { get; private set; } = ProtectionConstants.IecReferenceTemperature.Value;
 
     internal double RatedFromAmperes { get; }
 

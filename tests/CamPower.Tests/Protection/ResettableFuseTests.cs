@@ -1,6 +1,6 @@
 using UnitsNet;
 
-namespace CamPower.Tests.Devices;
+namespace CamPower.Tests.Protection;
 
 public class ResettableFuseTests
 {

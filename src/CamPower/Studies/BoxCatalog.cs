@@ -6,8 +6,8 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>Boxes to choose from. A catalogue is any list of boxes: make one of what your wholesaler has.</summary>
-public static class BoxCatalogue
+/// <summary>Boxes to choose from. A catalog is any list of boxes: make one of what your wholesaler has.</summary>
+public static class BoxCatalog
 {
     // The resettable fuse that the limit of its outputs comes from.
     private static ResettableFuse Protection { get; } =
