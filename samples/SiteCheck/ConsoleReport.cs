@@ -27,7 +27,7 @@ internal sealed class ConsoleReport(SiteReport report, Evidence evidence, int wi
         UnstatedList.Write(page, report, shown);
         if (shown.IsEverything) ConditionList.Write(page, report.Assessment.Site);
         WriteBoxes(page, shown);
-        if (shown.IsEverything) WriteOutlets(page, evidence.Outlets);
+        if (shown.IsEverything) WriteReceptacles(page, evidence.Receptacles);
         WriteEnd(page, shown);
         return page;
     }
@@ -80,12 +80,12 @@ internal sealed class ConsoleReport(SiteReport report, Evidence evidence, int wi
             + Invariant($"At worst it is asked for {used:0.00} A of {rated:0.00} A{share}: {worst.Condition}, {Warmth(box.Box, worst)}."));
     }
 
-    private static void WriteOutlets(Page page, IReadOnlyList<OutletAssessment> outlets)
+    private static void WriteReceptacles(Page page, IReadOnlyList<ReceptacleAssessment> receptacles)
     {
-        if (outlets.Count == 0) return;
+        if (receptacles.Count == 0) return;
         page.Blank();
         page.Line("What the boxes take from the line:");
-        foreach (OutletAssessment outlet in outlets) page.Text(outlet.ToString(), indent: 2);
+        foreach (ReceptacleAssessment receptacle in receptacles) page.Text(receptacle.ToString(), indent: 2);
     }
 
     private static void WriteEnd(Page page, Shown shown)

@@ -19,7 +19,7 @@ internal static class FaultTable
 
     public static void Write(Page page, IReadOnlyList<OutputFaults> outputs)
     {
-        if (outputs.All(o => o.AtTerminals.Fault.Verdict == ClearingVerdict.None))
+        if (outputs.All(o => o.AtTerminals.Fault.Verdict == OperatingVerdict.None))
         {
             page.Text("Faults: not known.", Indent);
             return;

@@ -19,10 +19,10 @@ internal static class FaultWords
         string? notBefore = fault.Opening.Earliest is Duration earliest && earliest.Seconds > 0 ? Time(earliest) : null;
         return fault.Verdict switch
         {
-            ClearingVerdict.DoesNotClear => "does not open",
-            ClearingVerdict.MayClear => notBefore is null ? "may open" : $"may open, not before {notBefore}",
-            ClearingVerdict.Clears when fault.Opening.Latest is Duration latest => notBefore is null ? $"opens in {Time(latest)}" : $"opens in {notBefore} to {Time(latest)}",
-            ClearingVerdict.Clears => "opens, time not stated",
+            OperatingVerdict.DoesNotClear => "does not open",
+            OperatingVerdict.MayClear => notBefore is null ? "may open" : $"may open, not before {notBefore}",
+            OperatingVerdict.Clears when fault.Opening.Latest is Duration latest => notBefore is null ? $"opens in {Time(latest)}" : $"opens in {notBefore} to {Time(latest)}",
+            OperatingVerdict.Clears => "opens, time not stated",
             _ => "not known",
         };
     }

@@ -14,7 +14,7 @@ if (args.Length != 1 || !File.Exists(args[0]))
 SiteFileResult file = SiteFile.Read(File.ReadAllText(args[0]));
 if (!file.TryGetSite(out Site? site))
 {
-    foreach (SiteFileFault fault in file.Faults) Console.Error.WriteLine(fault);
+    foreach (SiteFileError fault in file.Faults) Console.Error.WriteLine(fault);
     return 3;
 }
 

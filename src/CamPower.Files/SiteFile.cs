@@ -12,7 +12,7 @@ namespace CamPower.Files;
 /// <code>
 /// SiteFileResult result = SiteFile.Read(File.ReadAllText("yard.json"));
 /// if (result.TryGetSite(out Site? site)) Console.WriteLine(site.Assess().Devices.Count);
-/// else foreach (SiteFileFault fault in result.Faults) Console.WriteLine(fault);
+/// else foreach (SiteFileError fault in result.Faults) Console.WriteLine(fault);
 /// </code>
 /// </example>
 public static class SiteFile

@@ -7,7 +7,7 @@ namespace CamPower.Files;
 /// <remarks>Immutable. There is a site exactly where there is no fault.</remarks>
 public sealed class SiteFileResult
 {
-    internal SiteFileResult(Site? site, IReadOnlyList<SiteFileFault> faults)
+    internal SiteFileResult(Site? site, IReadOnlyList<SiteFileError> faults)
     {
         Site = site;
         Faults = faults;
@@ -17,7 +17,7 @@ public sealed class SiteFileResult
     public Site? Site { get; }
 
     /// <summary>Every fault of the file, in the order of the file; empty where there is a site.</summary>
-    public IReadOnlyList<SiteFileFault> Faults { get; }
+    public IReadOnlyList<SiteFileError> Faults { get; }
 
     /// <summary>Gives the site, or says that there is none.</summary>
     /// <param name="site">The site, or null.</param>

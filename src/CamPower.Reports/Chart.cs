@@ -84,7 +84,7 @@ public sealed class Chart
     /// <exception cref="ArgumentException">The run has no resistance: its load line is upright.</exception>
     public static Chart LoadLine(RunResult result) => LoadLineChart.Of(result);
 
-    /// <summary>When a protective device opens, against current: not before one line, not after another, with the gates of a fuse and the currents of faults.</summary>
+    /// <summary>When a protective device opens, against current: not before one line, not after another, with the time limits of a fuse and the currents of faults.</summary>
     /// <param name="device">The device.</param>
     /// <param name="ambient">Temperature of the air around it, inside its ambient curve.</param>
     /// <param name="shorts">The faults whose currents are drawn, studied behind this device; null for none.</param>

@@ -40,7 +40,7 @@ public sealed class SiteReport
     {
     }
 
-    /// <summary>Puts a report together from what the rules looked at, so that its faults and outlets are studied once for both.</summary>
+    /// <summary>Puts a report together from what the rules looked at, so that its faults and receptacles are studied once for both.</summary>
     /// <param name="evidence">The solved site and what was studied of it; its token breaks off the report too.</param>
     /// <param name="findings">What the rules found on it, in any order.</param>
     /// <exception cref="ArgumentNullException"><paramref name="evidence"/>, <paramref name="findings"/> or one of them is null.</exception>

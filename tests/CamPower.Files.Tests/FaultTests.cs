@@ -8,7 +8,7 @@ public class FaultTests
 {
     [Theory]
     // Unknown property, with the nearest known name.
-    [InlineData("\"to\": \"mast\"", "\"to\": \"mast\", ¶\"color\": \"red\"", "$.runs[2].color", "there is no member 'color' here; the members are from, to, parts, returnAt and laying")]
+    [InlineData("\"to\": \"mast\"", "\"to\": \"mast\", ¶\"color\": \"red\"", "$.runs[2].color", "there is no member 'color' here; the members are from, to, parts, returnAt and installationMethod")]
     [InlineData("\"outputs\": 18", "\"outputs\": 18, ¶\"outputLimt\": 1", "$.boxes[0].outputLimt", "did you mean 'outputLimit'?")]
     [InlineData("\"outputs\": 18", "\"outputs\": 18, ¶\"odd 'name'\": 1", "$.boxes[0]['odd \\'name\\'']", "there is no member")]
     // Duplicate property.
@@ -78,9 +78,9 @@ public class FaultTests
     [InlineData("\"rise\": \"30 ms\"", "\"rise\": ¶\"-30 ms\"", "$.boxes[0].supply.rise", "rise must be at least 0 s, but is -0.03 s")]
     [InlineData("\"rise\": \"1 ms\"", "\"rise\": ¶\"-1 ms\"", "$.boxes[1].supply.rise", "rise must be at least 0 s, but is -0.001 s")]
     [InlineData("\"overload\": \"unlimited\"", "\"overload\": \"unlimited\", \"setPoint\": ¶\"25 V\"", "$.boxes[1].supply.setPoint", "an AC output cannot be adjusted")]
-    [InlineData("\"inrushCurrent\": \"40 A\"", "\"inrushCurrent\": ¶\"0 A\"", "$.boxes[0].supply.inlet.inrushCurrent", "inrushCurrent must be above 0 A")]
-    [InlineData("{ \"at\": \"20 %\", \"share\": \"80 %\" }", "¶{ \"share\": \"80 %\" }", "$.boxes[0].supply.inlet.efficiency[0].at", "missing member 'at'")]
-    [InlineData("\"efficiency\": [ { \"at\": \"20 %\", \"share\": \"80 %\" }", "\"efficiency\": ¶[ { \"at\": \"20 %\", \"share\": \"0 %\" }", "$.boxes[0].supply.inlet.efficiency", "efficiency must be from")]
+    [InlineData("\"inrushCurrent\": \"40 A\"", "\"inrushCurrent\": ¶\"0 A\"", "$.boxes[0].supply.input.inrushCurrent", "inrushCurrent must be above 0 A")]
+    [InlineData("{ \"at\": \"20 %\", \"share\": \"80 %\" }", "¶{ \"share\": \"80 %\" }", "$.boxes[0].supply.input.efficiency[0].at", "missing member 'at'")]
+    [InlineData("\"efficiency\": [ { \"at\": \"20 %\", \"share\": \"80 %\" }", "\"efficiency\": ¶[ { \"at\": \"20 %\", \"share\": \"0 %\" }", "$.boxes[0].supply.input.efficiency", "efficiency must be from")]
     // Altitude and line.
     [InlineData("\"altitude\": \"2300 m\"", "\"altitude\": ¶\"23 km\"", "$.altitude", "altitude must be from -500 m to 9000 m, but is 23000 m")]
     [InlineData("\"lineVoltage\": \"104 V\"", "\"lineVoltage\": ¶\"0 V\"", "$.conditions[0].lineVoltage", "lineVoltage must be from")]
@@ -107,18 +107,18 @@ public class FaultTests
     [InlineData("\"maximumCurrent\": \"40 A\"", "\"maximumCurrent\": ¶\"0 A\"", "$.protectiveDevices[1].resettable.maximumCurrent", "maximumCurrent must be above 0 A")]
     [InlineData("\"limit\": \"1.5 A\"", "\"limit\": ¶\"0 A\"", "$.protectiveDevices[2].electronicLimit.limit", "limit must be above 0 A")]
     [InlineData("\"retriesAfter\": \"2 s\"", "\"retriesAfter\": ¶\"0 s\"", "$.protectiveDevices[2].electronicLimit.retriesAfter", "retriesAfter must be above 0 s")]
-    [InlineData("\"laying\": \"2 current-carrying", "\"laying\": ¶\"two current-carrying", "$.runs[0].laying", "is not how a run lies: 'large bundle', '2 current-carrying")]
-    [InlineData("\"laying\": \"installation method C\"", "\"laying\": ¶\"installation method D\"", "$.runs[4].laying", "'installation method D' is not how a run lies")]
-    [InlineData("\"laying\": \"installation method B2, 3 circuits\"", "\"laying\": ¶\"installation method B2, 21 circuits\"", "$.runs[2].laying", "with A2, B2 or C and at most 20")]
+    [InlineData("\"installationMethod\": \"2 current-carrying", "\"installationMethod\": ¶\"two current-carrying", "$.runs[0].installationMethod", "is not how a run lies: 'large bundle', '2 current-carrying")]
+    [InlineData("\"installationMethod\": \"installation method C\"", "\"installationMethod\": ¶\"installation method D\"", "$.runs[4].installationMethod", "'installation method D' is not how a run lies")]
+    [InlineData("\"installationMethod\": \"installation method B2, 3 circuits\"", "\"installationMethod\": ¶\"installation method B2, 21 circuits\"", "$.runs[2].installationMethod", "with A2, B2 or C and at most 20")]
     [InlineData("\"thermal\": \"generic resettable\"", "\"thermal\": ¶\"generic\"", "$.protectiveDevices[1].resettable.thermal", "is not an ambient curve: 'generic resettable'")]
     [InlineData("\"motorsMoving\": 1", "\"motorsMoving\": ¶-1", "$.conditions[1].motorsMoving", "motorsMoving must be at least 0 motors")]
     [InlineData("\"duration\": \"10 h\"", "\"duration\": ¶\"-10 h\"", "$.conditions[1].duration", "duration must be at least 0 s")]
     [InlineData("\"camera\": \"308.15 K\"", "\"camera\": ¶\"-1 K\"", "$.conditions[0].camera", "camera must be from -273.15 °C")]
     [InlineData("\"cable\": \"104 F\"", "\"cable\": ¶\"900 C\"", "$.conditions[0].cable", "outside the range of its conductors")]
     [InlineData("\"box\": \"yard box\", \"output\": 1", "\"box\": \"yard box\", \"output\": ¶0", "$.runs[0].from.output", "output must be from 1")]
-    [InlineData("\"rating\": \"15 A\"", "\"rating\": ¶\"0 A\"", "$.outlets[0].rating", "rating must be above 0 A")]
-    [InlineData("\"rating\": \"16 A\", \"share\": \"100 %\"", "\"rating\": \"16 A\", \"share\": ¶\"120 %\"", "$.outlets[1].share", "share must be from 0 to 1, but is 1.2")]
-    [InlineData("\"outlet\": \"office socket\"", "\"outlet\": ¶\"office soket\"", "$.boxes[2].outlet", "did you mean 'office socket'?")]
+    [InlineData("\"rating\": \"15 A\"", "\"rating\": ¶\"0 A\"", "$.receptacles[0].rating", "rating must be above 0 A")]
+    [InlineData("\"rating\": \"16 A\", \"share\": \"100 %\"", "\"rating\": \"16 A\", \"share\": ¶\"120 %\"", "$.receptacles[1].share", "share must be from 0 to 1, but is 1.2")]
+    [InlineData("\"receptacle\": \"office socket\"", "\"receptacle\": ¶\"office soket\"", "$.boxes[2].receptacle", "did you mean 'office socket'?")]
     [InlineData("\"width\": \"300 mm\"", "\"width\": ¶\"0 mm\"", "$.boxes[0].enclosure.width", "width must be from 0.001 m to 100 m, but is 0 m")]
     [InlineData("\"sunlitArea\": \"0.12 m2\"", "\"sunlitArea\": ¶\"2 m2\"", "$.boxes[0].enclosure.sunlitArea", "sunlitArea must be at most its surface of 0.45 m²")]
     [InlineData("\"wall\": \"painted steel\"", "\"wall\": ¶\"paint steel\"", "$.boxes[0].enclosure.wall", "did you mean 'painted steel'?")]
@@ -208,7 +208,7 @@ public class FaultTests
         SiteFileResult result = SiteFile.Read(file.Text);
 
         Assert.Null(result.Site);
-        SiteFileFault fault = Assert.Single(result.Faults, f => f.Path == path);
+        SiteFileError fault = Assert.Single(result.Faults, f => f.Path == path);
         Assert.Equal(others.Split('|', StringSplitOptions.RemoveEmptyEntries), result.Faults.Where(f => f != fault).Select(f => f.Path));
         Assert.Contains(message, fault.Message, StringComparison.Ordinal);
         Assert.Equal((file.Line, file.Column), (fault.Line, fault.Column));
@@ -218,7 +218,7 @@ public class FaultTests
     public void NoCondition_IsFound()
     {
         string text = System.Text.RegularExpressions.Regex.Replace(Samples.Minimal, "\"conditions\": \\[.*?\\]", "\"conditions\": []", System.Text.RegularExpressions.RegexOptions.Singleline);
-        SiteFileFault fault = Assert.Single(SiteFile.Read(text).Faults);
+        SiteFileError fault = Assert.Single(SiteFile.Read(text).Faults);
         Assert.Equal("$.conditions: a site needs at least one condition", $"{fault.Path}: {fault.Message}");
     }
 
@@ -244,7 +244,7 @@ public class FaultTests
     public void ALetterOutsideTheFirstPlane_CountsTwoColumns()
     {
         Marked file = Marked.Replace(Samples.Minimal, "{ \"name\": \"gate\", \"model\": \"gate camera\"", "{ \"name\": \"g\U0001F6AAte é\", \"model\": ¶\"gone\"");
-        SiteFileFault fault = Assert.Single(SiteFile.Read(file.Text).Faults);
+        SiteFileError fault = Assert.Single(SiteFile.Read(file.Text).Faults);
         Assert.Equal((file.Line, file.Column), (fault.Line, fault.Column));
     }
 }

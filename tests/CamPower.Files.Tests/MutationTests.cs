@@ -105,7 +105,7 @@ public class MutationTests
         Assert.Equal(result.Site is null, result.Faults.Count > 0);
         string text = Encoding.UTF8.GetString(utf8);
         string[] lines = text.Split('\n');
-        foreach (SiteFileFault fault in result.Faults)
+        foreach (SiteFileError fault in result.Faults)
         {
             Assert.InRange(fault.Line, 1, lines.Length);
             Assert.InRange(fault.Column, 1, lines[fault.Line - 1].Length + 1);

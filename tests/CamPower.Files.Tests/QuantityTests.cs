@@ -44,7 +44,7 @@ public class QuantityTests
     [InlineData("")]
     public void WhatTheGrammarDoesNotKnow_IsAFault(string text)
     {
-        SiteFileFault fault = Assert.Single(SiteFile.Read(WithLength(text)).Faults);
+        SiteFileError fault = Assert.Single(SiteFile.Read(WithLength(text)).Faults);
         Assert.Equal("$.runs[0].parts[0].length", fault.Path);
     }
 

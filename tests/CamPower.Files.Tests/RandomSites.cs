@@ -24,8 +24,8 @@ public static class RandomSites
             Cable[] cables = Many(1, 4, i => Cable(Name("cable", i)));
             Device[] models = Many(1, 4, i => Model(Name("model", i)));
             Cabinet[] cabinets = [.. Many(0, 2, i => new Cabinet(Name("cabinet", i), Enclosure()))];
-            Outlet[] outlets = Many(1, 3, i => new Outlet(Name("outlet", i), Volts(100, 240), Amperes(1, 30), Chance(0.5) ? Ratio.FromPercent(Number(50, 100)) : null));
-            DistributionBox[] boxes = Many(1, 3, i => Chance(0.4) ? Box(Name("box", i), cabinets).PluggedInto(Pick(outlets)) : Box(Name("box", i), cabinets));
+            Receptacle[] receptacles = Many(1, 3, i => new Receptacle(Name("receptacle", i), Volts(100, 240), Amperes(1, 30), Chance(0.5) ? Ratio.FromPercent(Number(50, 100)) : null));
+            DistributionBox[] boxes = Many(1, 3, i => Chance(0.4) ? Box(Name("box", i), cabinets).PluggedInto(Pick(receptacles)) : Box(Name("box", i), cabinets));
             var runs = new List<SiteRun>();
             for (int i = 0, count = _random.Next(0, 7); i < count; i++)
             {
@@ -52,8 +52,8 @@ public static class RandomSites
 
         private ElectricResistance Shield() => ElectricResistance.From(Number(0.01, 50), Pick(ElectricResistanceUnit.Milliohm, ElectricResistanceUnit.Ohm));
 
-        private Laying Lying() => Pick(Laying.LargeBundle, Laying.InCableOrRaceway(_random.Next(1, 60)),
-            Laying.InInsulatedWall(_random.Next(1, 21)), Laying.InConduitOnWall(_random.Next(1, 21)), Laying.OnWall(_random.Next(1, 21)));
+        private InstallationMethod Lying() => Pick(InstallationMethod.LargeBundle, InstallationMethod.InCableOrRaceway(_random.Next(1, 60)),
+            InstallationMethod.InInsulatedWall(_random.Next(1, 21)), InstallationMethod.InConduitOnWall(_random.Next(1, 21)), InstallationMethod.OnWall(_random.Next(1, 21)));
 
         private CableRun Run(Cable[] cables)
         {
@@ -230,7 +230,7 @@ public static class RandomSites
                 ? new DcOutput(nominal, Amperes(0.5, 30), Ratio.FromPercent(Number(0, 50)), trim, setPoint, Chance(0.3) ? Ratio.FromPercent(Number(0, 10)) : null,
                     Chance(0.3) ? Ohms() : null, Overload(), Chance(0.3) ? Capacitance() : null, Chance(0.3) ? Power.From(Number(1, 900), Pick(PowerUnit.Watt, PowerUnit.Kilowatt)) : null, Chance(0.3) ? Time() : null)
                 : new AcOutput(nominal, Amperes(0.5, 30), Ratio.FromPercent(Number(0, 50)), Chance(0.3) ? Ohms() : null, Overload(), Chance(0.3) ? Time() : null);
-            return new Supply(Name("supply", 0), output, Derating(), Maybe(Inlet));
+            return new Supply(Name("supply", 0), output, Derating(), Maybe(Input));
         }
 
         private OverloadBehavior? Overload()
@@ -250,7 +250,7 @@ public static class RandomSites
         private ElectricCapacitance Capacitance() => ElectricCapacitance.From(Number(1, 9000),
             Pick(ElectricCapacitanceUnit.Nanofarad, ElectricCapacitanceUnit.Microfarad, ElectricCapacitanceUnit.Millifarad, ElectricCapacitanceUnit.Farad));
 
-        private SupplyInlet Inlet() => new(Maybe(Range), Chance(0.5) ? Amperes(5, 60) : null, Maybe(Loads), Maybe(Loads));
+        private SupplyInput Input() => new(Maybe(Range), Chance(0.5) ? Amperes(5, 60) : null, Maybe(Loads), Maybe(Loads));
 
         private ShareCurve<Ratio> Loads() => new(Many(2, 5, i => new SharePoint<Ratio>(Ratio.FromPercent(10 + (i * Number(20, 25))), Ratio.FromPercent(Number(30, 99)))));
 

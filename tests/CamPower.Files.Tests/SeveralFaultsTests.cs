@@ -41,9 +41,9 @@ public class SeveralFaultsTests
     [InlineData("\"trim\": { \"lowest\": \"12 V\"", "\"trim\": { \"lowest\": \"0 V\"", "$.boxes[0].supply.trim.lowest")]
     [InlineData("\"holdCurrent\": \"750 mA\"", "\"holdCurrent\": \"750\"", "$.protectiveDevices[1].resettable.holdCurrent")]
     [InlineData("\"tripCurrent\": \"1.5 A\"", "\"tripCurrent\": \"1.5\"", "$.protectiveDevices[1].resettable.tripCurrent")]
-    [InlineData("\"timedCurrent\": \"8 A\"", "\"timedCurrent\": \"8 V\"", "$.protectiveDevices[1].resettable.timedCurrent")]
-    [InlineData("\"leastResistance\": \"90 mohm\"", "\"leastResistance\": \"90\"", "$.protectiveDevices[1].resettable.leastResistance")]
-    [InlineData("\"greatestResistance\": \"0.25 ohm\"", "\"greatestResistance\": \"0.25 V\"", "$.protectiveDevices[1].resettable.greatestResistance")]
+    [InlineData("\"testCurrent\": \"8 A\"", "\"testCurrent\": \"8 V\"", "$.protectiveDevices[1].resettable.testCurrent")]
+    [InlineData("\"minimumResistance\": \"90 mohm\"", "\"minimumResistance\": \"90\"", "$.protectiveDevices[1].resettable.minimumResistance")]
+    [InlineData("\"maximumResistance\": \"0.25 ohm\"", "\"maximumResistance\": \"0.25 V\"", "$.protectiveDevices[1].resettable.maximumResistance")]
     [InlineData("\"characteristic\": \"IEC 60127-2 F\", \"ratedCurrent\": \"2 A\"", "\"characteristic\": \"\", \"ratedCurrent\": \"200 A\"", "$.protectiveDevices[0].fuse.characteristic")]
     [InlineData("\"name\": \"quick fuse 2 A\"", "\"name\": 1", "$.protectiveDevices[0].name")]
     [InlineData("\"hiccup\": \"26 A\"", "\"hiccup\": \"26\"", "$.boxes[0].supply.overload.hiccup")]
@@ -63,7 +63,7 @@ public class SeveralFaultsTests
     {
         string text = Samples.Full;
         Assert.Contains(piece, text, StringComparison.Ordinal);
-        SiteFileFault fault = Assert.Single(SiteFile.Read(text.Replace(piece, with, StringComparison.Ordinal)).Faults);
+        SiteFileError fault = Assert.Single(SiteFile.Read(text.Replace(piece, with, StringComparison.Ordinal)).Faults);
         Assert.Equal(path, fault.Path);
     }
 
@@ -86,7 +86,7 @@ public class SeveralFaultsTests
     [InlineData("\"site\"")]
     public void ARootThatIsNoObject_IsOneFault(string text)
     {
-        SiteFileFault fault = Assert.Single(SiteFile.Read(text).Faults);
+        SiteFileError fault = Assert.Single(SiteFile.Read(text).Faults);
         Assert.Equal("$", fault.Path);
         Assert.StartsWith("expected an object", fault.Message, StringComparison.Ordinal);
     }

@@ -68,18 +68,18 @@ public class WriteRefusalTests
     }
 
     [Fact]
-    public void ALayingOfTheUsers_IsRefused_AlsoUnderTheNameOfAGivenOne()
+    public void AInstallationMethodOfTheUsers_IsRefused_AlsoUnderTheNameOfAGivenOne()
     {
         Site site = RoundTripTests.SiteOf(new Cable(Plain, Plain));
         SiteRun run = site.Runs[0];
-        Site Lying(Laying laying) => new(site.Name, site.Conditions, site.Boxes, [new SiteRun(run.From, run.To, run.Run, laying: laying)], []);
-        Laying Of(string name, double amperes, Laying like) => new(name, [.. like.Points.Skip(1), new AmpacityPoint(like.Points[0].Size, ElectricCurrent.FromAmperes(amperes))],
+        Site Lying(InstallationMethod installationMethod) => new(site.Name, site.Conditions, site.Boxes, [new SiteRun(run.From, run.To, run.Run, installationMethod: installationMethod)], []);
+        InstallationMethod Of(string name, double amperes, InstallationMethod like) => new(name, [.. like.Points.Skip(1), new AmpacityPoint(like.Points[0].Size, ElectricCurrent.FromAmperes(amperes))],
             Temperature.FromDegreesCelsius(70), Temperature.FromDegreesCelsius(30), like.Source);
 
-        AssertRefused<NotSupportedException>(Lying(Of("tray", 9, Laying.OnWall())), "tray");
-        AssertRefused<NotSupportedException>(Lying(Of("installation method C", 9, Laying.OnWall())), "installation method C");
-        AssertRefused<NotSupportedException>(Lying(Of("installation method C, 21 circuits bunched", 9, Laying.OnWall())), "21 circuits bunched");
-        Assert.Contains("\"installation method C, 20 circuits\"", SiteFile.Write(Lying(Laying.OnWall(20))), StringComparison.Ordinal);
+        AssertRefused<NotSupportedException>(Lying(Of("tray", 9, InstallationMethod.OnWall())), "tray");
+        AssertRefused<NotSupportedException>(Lying(Of("installation method C", 9, InstallationMethod.OnWall())), "installation method C");
+        AssertRefused<NotSupportedException>(Lying(Of("installation method C, 21 circuits bunched", 9, InstallationMethod.OnWall())), "21 circuits bunched");
+        Assert.Contains("\"installation method C, 20 circuits\"", SiteFile.Write(Lying(InstallationMethod.OnWall(20))), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -93,7 +93,7 @@ public class WriteRefusalTests
     [Fact]
     public void GatesOfTheUsers_AreRefused()
     {
-        var own = new FuseCharacteristic("gates of my maker", ElectricCurrent.FromAmperes(1), ElectricCurrent.FromAmperes(5), [.. FuseCharacteristic.IecQuickActing.Gates]);
+        var own = new FuseCharacteristic("gates of my maker", ElectricCurrent.FromAmperes(1), ElectricCurrent.FromAmperes(5), [.. FuseCharacteristic.IecQuickActing.TimeLimits]);
         AssertRefused<NotSupportedException>(Protected(Fuse("fuse", characteristic: own)), "gates of my maker");
     }
 

@@ -99,7 +99,7 @@ public partial class SiteReportTests
     }
 
     [Fact]
-    public void Report_SaysWhatTheOutletOfABoxCarries() =>
+    public void Report_SaysWhatTheReceptacleOfABoxCarries() =>
         Assert.Contains("socket of the mooring inverter: day: 0.09 A of 0.08 A", Samples.Report(Samples.Read("boatyard-as-found")).ToMarkdown(), StringComparison.Ordinal);
 
     // A headline never says that a site may be energized, and says how much is not stated. The yard as found leaves much out.

@@ -9,7 +9,7 @@ internal static class ConductorSamples
     internal static IEnumerable<object> All()
     {
         Conductor coated = NecTable8.CoatedCopper(WireSize.Awg(18), Stranding.ClassB);
-        Laying bundle = Laying.LargeBundle;
+        InstallationMethod bundle = InstallationMethod.LargeBundle;
         CableIdentification identified = CableIdentification.Of(ElectricResistance.FromOhms(2.5), Length.FromMeters(30.5), Temperature.FromDegreesCelsius(20.5), Ratio.FromPercent(1.5));
         return
         [

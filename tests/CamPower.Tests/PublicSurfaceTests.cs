@@ -35,7 +35,7 @@ public class PublicSurfaceTests
         Mild, Condition.Night(Mild), new VoltageRange(ElectricPotential.FromVolts(10.8), ElectricPotential.FromVolts(13.2)),
         new Starting(ElectricPotential.FromVolts(9.5), ElectricPotential.FromVolts(8.5), SoftStart.No),
         new Device("dome", DeviceKind.Camera, new ShareDraw(Nine), dcInput: new VoltageRange(ElectricPotential.FromVolts(10.8), ElectricPotential.FromVolts(13.2))),
-        Sources.AnnealedCopper, CamPower.Conductors.ConductorConstants.ClassBLay, .. SiteSamples.All(), .. NetworkSamples.All(), .. LimitSamples.All(), .. StudySamples.All(), .. FaultSamples.All(), .. HeatSamples.All(), .. OutletSamples.All(),
+        Sources.AnnealedCopper, CamPower.Conductors.ConductorConstants.ClassBLay, .. SiteSamples.All(), .. NetworkSamples.All(), .. LimitSamples.All(), .. StudySamples.All(), .. FaultSamples.All(), .. HeatSamples.All(), .. ReceptacleSamples.All(),
     ];
 
     private static IEnumerable<Type> PublicTypes => typeof(Load).Assembly.GetExportedTypes();

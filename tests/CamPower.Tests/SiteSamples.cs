@@ -18,7 +18,7 @@ internal static class SiteSamples
     internal static IEnumerable<object> All()
     {
         var supply = new Supply("12.5 V", new DcOutput(ElectricPotential.FromVolts(12.5), ElectricCurrent.FromAmperes(1.5), Ratio.FromPercent(2.5)), Derating.GenericEnclosed,
-            new SupplyInlet(new VoltageRange(ElectricPotential.FromVolts(90.5), ElectricPotential.FromVolts(264)), ElectricCurrent.FromAmperes(30.5), Efficiency, Efficiency));
+            new SupplyInput(new VoltageRange(ElectricPotential.FromVolts(90.5), ElectricPotential.FromVolts(264)), ElectricCurrent.FromAmperes(30.5), Efficiency, Efficiency));
         DistributionBox box = DistributionBox.WithEqualOutputs("box", supply, outputs: 2, ElectricCurrent.FromAmperes(0.25));
         var device = new Device("dome", DeviceKind.Camera, new ShareDraw(Load.ConstantPower(Power.FromWatts(9.5))),
             dcInput: new VoltageRange(ElectricPotential.FromVolts(10.8), ElectricPotential.FromVolts(13.2)));
@@ -30,10 +30,10 @@ internal static class SiteSamples
         BoxAssessment solvedBox = assessment.Boxes[0];
         DeviceAssessment solvedDevice = assessment.Devices[0];
         Finding finding = RuleSet.Standard.Check(assessment)[0];
-        SiteFault fault = SiteStructure.FindFaults([night], [box], [run, run], [], [], [])[0];
+        SiteError fault = SiteStructure.FindFaults([night], [box], [run, run], [], [], [])[0];
         return new object[]
         {
-            supply, supply.Output, supply.Inlet!, new AcOutput(ElectricPotential.FromVolts(24.5), ElectricCurrent.FromAmperes(4), Ratio.Zero),
+            supply, supply.Output, supply.Input!, new AcOutput(ElectricPotential.FromVolts(24.5), ElectricCurrent.FromAmperes(4), Ratio.Zero),
             supply.Derating, supply.Derating.Altitude!, supply.Derating.Ambient, supply.Derating.Ambient.Points[0], LowLine, Efficiency,
             new TerminalRange(WireSize.Awg(24), WireSize.SquareMillimeters(1.5)), box, box.Outputs[0], run, run.From, site, site.Devices[0], site.VideoLinks[0], site.Bonds[0], fault,
             assessment, solvedBox, solvedBox.Worst, solvedBox.Outputs[0], solvedBox.Outputs[0].Worst, solvedDevice, solvedDevice.Worst,

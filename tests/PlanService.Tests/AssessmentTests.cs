@@ -98,7 +98,7 @@ public class AssessmentTests(PlanServer server) : IClassFixture<PlanServer>
         Assert.Equal(expected.Select(s => Names(s.Rail.BelowWindow)), got.Select(s => Names(s["supply"]!["perhapsDark"])));
         Assert.Equal(expected.Select(s => Names(s.Devices)), got.Select(s => Names(s["devices"])));
         Assert.Equal(
-            expected.Select(s => s.Fault.Opening.Verdict == ClearingVerdict.None ? null : s.Fault.Opening.Latest?.Seconds),
+            expected.Select(s => s.Fault.Opening.Verdict == OperatingVerdict.None ? null : s.Fault.Opening.Latest?.Seconds),
             got.Select(s => (double?)s["latestInSeconds"]));
         Assert.All(expected.Zip(got), pair => Assert.Equal(
             pair.First.Fault.Missing.ToString().Replace(" ", "", System.StringComparison.Ordinal),

@@ -29,7 +29,7 @@ public class FaultTests(PlanServer server) : IClassFixture<PlanServer>
     [Fact]
     public async Task Faults_AreThoseOfTheLibrary()
     {
-        IReadOnlyList<SiteFileFault> expected = SiteFile.Read(FourFaults).Faults;
+        IReadOnlyList<SiteFileError> expected = SiteFile.Read(FourFaults).Faults;
         JsonNode problem = await ProblemAsync(FourFaults);
         Assert.Equal(
             expected.Select(f => (f.Path, f.Line, f.Column, f.Message)),

@@ -50,7 +50,7 @@ internal static class SingleFaults
             devices/office/model = "mast camera"
             boxes/office adapter/supply/nominal = "72 V"
             """,
-            "voltage-above-touchable: office adapter"),
+            "voltage-above-accessible: office adapter"),
 
         // 125 V and 3 % are 128.75 V.
         new("125 V, for a camera that wants them",
@@ -141,7 +141,7 @@ internal static class SingleFaults
             "short-drags-rail-down: yard box", "nuisance-trip: yard box"),
         new("resettable fuses that interrupt 20 A",
             """
-            protectiveDevices/+ = { "name": "weak resettable fuse", "resettable": { "holdCurrent": "1.1 A", "tripCurrent": "2.2 A", "timedCurrent": "8 A", "longestTimeToTrip": "2.3 s", "leastResistance": "50 mohm", "greatestResistance": "140 mohm", "thermal": "generic resettable", "maximumVoltage": "16 V", "maximumCurrent": "20 A" } }
+            protectiveDevices/+ = { "name": "weak resettable fuse", "resettable": { "holdCurrent": "1.1 A", "tripCurrent": "2.2 A", "testCurrent": "8 A", "longestTimeToTrip": "2.3 s", "minimumResistance": "50 mohm", "maximumResistance": "140 mohm", "thermal": "generic resettable", "maximumVoltage": "16 V", "maximumCurrent": "20 A" } }
             boxes/yard box/outputProtection = "weak resettable fuse"
             """,
             [.. Outputs("breaking-capacity-exceeded", 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14), "short-drags-rail-down: yard box", "nuisance-trip: yard box"]),
@@ -150,7 +150,7 @@ internal static class SingleFaults
         // 168 K by 8.77 A, on 45 °C, and PVC stands 160 °C.
         new("a cable that lies in a large bundle, behind resettable fuses",
             """
-            runs/boat shed loft/laying = "large bundle"
+            runs/boat shed loft/installationMethod = "large bundle"
             boxes/yard box/outputProtection = "generic 16 V resettable fuse, 1.10 A"
             """,
             "conductor-cannot-stand-let-through: yard box output 7", "short-drags-rail-down: yard box", "nuisance-trip: yard box"),
@@ -200,7 +200,7 @@ internal static class SingleFaults
         new("a hair of a lead in a large bundle",
             """
             cables/+ = { "name": "28 AWG pair", "size": "28 AWG", "stranding": "solid", "material": "annealed copper", "insulation": "PVC 70 C" }
-            runs/dock head/laying = "large bundle"
+            runs/dock head/installationMethod = "large bundle"
             runs/dock head/parts/0 = { "cable": "28 AWG pair", "length": "2 ft" }
             """,
             "conductor-over-ampacity: dock adapter output 1 to dock head", "protection-missing: dock adapter output 1"),
@@ -235,7 +235,7 @@ internal static class SingleFaults
             "thin-heat-margin: dock adapter", "sun-on-box-without-enclosure: yard box"),
         new("an adapter in a box, and nobody knows what it loses",
             """
-            boxes/dock adapter/supply/inlet/efficiency = nothing
+            boxes/dock adapter/supply/input/efficiency = nothing
             boxes/dock adapter/enclosure = { "width": "200 mm", "height": "300 mm", "depth": "120 mm", "wall": "painted steel", "freeFaces": "on a wall" }
             """,
             "box-temperature-unknown: dock adapter"),
@@ -276,32 +276,32 @@ internal static class SingleFaults
         // 9.26 A of 20 A at 13.13 V: 86.4 % and a power factor of 0.927 by the curves, 152 VA, 1.27 A at 120 V; 80 % of 1.5 A are 1.2 A.
         new("a box on a small inverter",
             """
-            outlets = [{ "name": "inverter socket", "voltage": "120 V", "rating": "1.5 A" }]
-            boxes/yard box/outlet = "inverter socket"
+            receptacles = [{ "name": "inverter socket", "voltage": "120 V", "rating": "1.5 A" }]
+            boxes/yard box/receptacle = "inverter socket"
             """,
-            "outlet-overloaded: inverter socket"),
+            "receptacle-overloaded: inverter socket"),
         new("an adapter whose power factor nobody noted",
             """
-            outlets = [{ "name": "dock outlet", "voltage": "120 V", "rating": "15 A" }]
-            boxes/dock adapter/outlet = "dock outlet"
-            boxes/dock adapter/supply/inlet/powerFactor = nothing
+            receptacles = [{ "name": "dock receptacle", "voltage": "120 V", "rating": "15 A" }]
+            boxes/dock adapter/receptacle = "dock receptacle"
+            boxes/dock adapter/supply/input/powerFactor = nothing
             """,
-            "outlet-load-unknown: dock outlet"),
+            "receptacle-load-unknown: dock receptacle"),
 
-        new("an adapter for 120 V on an outlet of 240 V",
+        new("an adapter for 120 V on a receptacle of 240 V",
             """
-            outlets = [{ "name": "hoist outlet", "voltage": "240 V", "rating": "20 A" }]
-            boxes/dock adapter/outlet = "hoist outlet"
-            boxes/dock adapter/supply/inlet/voltage/highest = "132 V"
+            receptacles = [{ "name": "hoist receptacle", "voltage": "240 V", "rating": "20 A" }]
+            boxes/dock adapter/receptacle = "hoist receptacle"
+            boxes/dock adapter/supply/input/voltage/highest = "132 V"
             """,
-            "outlet-voltage-outside-supply-range: dock adapter"),
+            "receptacle-voltage-outside-supply-range: dock adapter"),
 
         // Nothing runs from the second supply; it takes no more than its least loss, and the cabinet is large.
         new("24 V in the cabinet of a 12 V adapter",
             """
             cabinets = [{ "name": "office cabinet", "enclosure": { "width": "600 mm", "height": "800 mm", "depth": "300 mm", "wall": "painted steel", "freeFaces": "on a wall" } }]
             boxes/office adapter/cabinet = "office cabinet"
-            boxes/+ = { "name": "intercom adapter", "adapter": true, "cabinet": "office cabinet", "supply": { "name": "24 V 1 A adapter", "output": "DC", "nominal": "24 V", "ratedCurrent": "1 A", "tolerance": "3 %", "derating": "generic enclosed", "overload": { "constantCurrent": "1.3 A" }, "inlet": { "efficiency": [{ "at": "10 %", "share": "80 %" }, { "at": "100 %", "share": "85 %" }] } } }
+            boxes/+ = { "name": "intercom adapter", "adapter": true, "cabinet": "office cabinet", "supply": { "name": "24 V 1 A adapter", "output": "DC", "nominal": "24 V", "ratedCurrent": "1 A", "tolerance": "3 %", "derating": "generic enclosed", "overload": { "constantCurrent": "1.3 A" }, "input": { "efficiency": [{ "at": "10 %", "share": "80 %" }, { "at": "100 %", "share": "85 %" }] } } }
             """,
             "mixed-voltages-in-one-box: office cabinet"),
 

@@ -17,7 +17,7 @@ public sealed record FaultAnswer
     /// <summary>What is wrong.</summary>
     public required string Message { get; init; }
 
-    internal static FaultAnswer Of(SiteFileFault fault) => new()
+    internal static FaultAnswer Of(SiteFileError fault) => new()
     {
         Path = fault.Path,
         Line = fault.Line,

@@ -64,7 +64,7 @@ public sealed record ShortAnswer
     internal static ShortAnswer Of(SiteShort fault)
     {
         ShortCircuit current = fault.Fault;
-        bool isKnown = current.Opening.Verdict != ClearingVerdict.None;
+        bool isKnown = current.Opening.Verdict != OperatingVerdict.None;
         return new ShortAnswer
         {
             Place = current.Place,

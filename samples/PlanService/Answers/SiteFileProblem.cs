@@ -13,7 +13,7 @@ public sealed class SiteFileProblem : ProblemDetails
     /// <summary>Every fault of the file, in the order of the file.</summary>
     public required IReadOnlyList<FaultAnswer> Faults { get; init; }
 
-    internal static SiteFileProblem Of(IReadOnlyList<SiteFileFault> faults) => new()
+    internal static SiteFileProblem Of(IReadOnlyList<SiteFileError> faults) => new()
     {
         Type = "/openapi.json#/components/schemas/SiteFileProblem",
         Title = "The site file cannot be read.",

@@ -13,7 +13,7 @@ internal sealed class SiteReading(SourceText source, int maxDepth)
     internal int MaxDepth => maxDepth;
 
     /// <summary>The faults in the order of the file.</summary>
-    internal IReadOnlyList<SiteFileFault> Faults() => _faults.OrderBy(f => f.Offset).Select(Located).ToList().AsReadOnly();
+    internal IReadOnlyList<SiteFileError> Faults() => _faults.OrderBy(f => f.Offset).Select(Located).ToList().AsReadOnly();
 
     /// <summary>Notes a fault: of a place, or of the whole file where there are no places.</summary>
     internal void Add(string message, int offset, Place? at = null) => _faults.Add((offset, at?.Path ?? "$", message));
@@ -25,9 +25,9 @@ internal sealed class SiteReading(SourceText source, int maxDepth)
         return (Catalog<T>)catalog;
     }
 
-    private SiteFileFault Located((int Offset, string Path, string Message) fault)
+    private SiteFileError Located((int Offset, string Path, string Message) fault)
     {
         (int line, int column) = source.Locate(fault.Offset);
-        return new SiteFileFault(fault.Path, line, column, fault.Message);
+        return new SiteFileError(fault.Path, line, column, fault.Message);
     }
 }

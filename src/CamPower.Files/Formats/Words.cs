@@ -19,7 +19,7 @@ internal static class Words
         ("PVC 70 C", CamPower.Insulation.Pvc70), ("PVC 90 C", CamPower.Insulation.Pvc90), ("XLPE or EPR", CamPower.Insulation.CrossLinked),
         ("rubber 60 C", CamPower.Insulation.Rubber60)));
 
-    internal static LayingFormat Laying { get; } = new();
+    internal static InstallationMethodFormat InstallationMethod { get; } = new();
     internal static NameFormat Name { get; } = new();
     internal static YesNoFormat YesNo { get; } = new();
     internal static WordFormat<PublishedTable> Table { get; } = new("a table of resistances", Named(t => t.Name, PublishedTable.All));

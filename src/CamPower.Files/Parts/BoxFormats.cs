@@ -4,17 +4,17 @@ using CamPower.Files.Formats;
 
 namespace CamPower.Files.Parts;
 
-/// <summary>Boxes, their outputs, and the outlets that they are plugged into.</summary>
+/// <summary>Boxes, their outputs, and the receptacles that they are plugged into.</summary>
 internal static class BoxFormats
 {
-    private static readonly ObjectFormat<Outlet> OutletFormat = new(o =>
+    private static readonly ObjectFormat<Receptacle> ReceptacleFormat = new(o =>
     {
         var name = o.Required("name", "The name by which boxes refer to it.", Words.Name, x => x.Name);
         var voltage = o.Required("voltage", "The nominal voltage of the line; RMS.", Quantities.Voltage, x => x.Voltage);
         var rating = o.Required("rating", "The current that it is rated for.", Quantities.Current, x => x.Rating);
         var share = o.Optional("share", "Share of its rating that may be loaded continuously; 80 % where it is left out.", Quantities.Share,
             x => x.Share);
-        return at => new Outlet(name[at], voltage[at], rating[at], share[at]);
+        return at => new Receptacle(name[at], voltage[at], rating[at], share[at]);
     });
 
     private static readonly ObjectFormat<BoxOutput> Output = new(o =>
@@ -26,8 +26,8 @@ internal static class BoxFormats
         return at => new BoxOutput(at.Index + 1, limit[at], protection[at], claimed[at]);
     });
 
-    /// <summary>The outlets that boxes are plugged into.</summary>
-    internal static PartList<Outlet> Outlets { get; } = new("outlet", OutletFormat, x => x.Name) { MayBeLeftOut = true };
+    /// <summary>The receptacles that boxes are plugged into.</summary>
+    internal static PartList<Receptacle> Receptacles { get; } = new("receptacle", ReceptacleFormat, x => x.Name) { MayBeLeftOut = true };
 
     /// <summary>A box or adapter.</summary>
     internal static ObjectFormat<DistributionBox> Box { get; } = new(o =>
@@ -56,7 +56,7 @@ internal static class BoxFormats
             b => b.Cabinet is null ? b.Enclosure : null);
         var cabinet = o.Optional("cabinet", "Name of the cabinet that it shares with other boxes.", EnclosureFormats.Cabinets.Reference,
             b => b.Cabinet);
-        var outlet = o.Optional("outlet", "Name of the outlet that it is plugged into.", Outlets.Reference, b => b.Outlet);
+        var receptacle = o.Optional("receptacle", "Name of the receptacle that it is plugged into.", Receptacles.Reference, b => b.Receptacle);
         Form[] forms = [new(outputs, outputLimit) { Optional = ofEach }, new(outputList), new(adapter) { Optional = ofLead }];
         o.OneOf(forms);
         return at =>
@@ -65,7 +65,7 @@ internal static class BoxFormats
             DistributionBox box = Bare(at);
             if (enclosure[at] is Enclosure around) box = box.In(around);
             if (cabinet[at] is Cabinet shared) box = box.In(shared);
-            return outlet[at] is Outlet plug ? box.PluggedInto(plug) : box;
+            return receptacle[at] is Receptacle plug ? box.PluggedInto(plug) : box;
         };
 
         // Where several forms are given, nobody knows how many outputs were meant.

@@ -27,7 +27,7 @@ internal static class ConditionFormats
         var camera = o.Required("camera", "Temperature of the air around the devices.", Quantities.Temperature, c => c.At.Camera);
         var sun = o.Optional("sun", "Sunlight on what is not in the shade, square to the light; left out where there is none.",
             Quantities.Sunlight, c => c.At.Sun);
-        var lineVoltage = o.Optional("lineVoltage", "Voltage at the inlet of every supply; its nominal one where this is left out.",
+        var lineVoltage = o.Optional("lineVoltage", "Voltage at the input of every supply; its nominal one where this is left out.",
             Quantities.Voltage, c => c.LineVoltage);
         var duration = o.Optional("duration", "How long it lasts.", Quantities.Duration, c => c.Duration);
         o.OneOf(new Form(given) { Optional = also }, new Form(on) { Needs = name });

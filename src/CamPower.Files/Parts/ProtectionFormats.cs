@@ -35,14 +35,14 @@ internal static class ProtectionFormats
 
     private static ObjectFormat<Fuse> FuseNamed(Member<string> name) => new(o =>
     {
-        var characteristic = o.Required("characteristic", "The gates of its standard.", Words.Characteristic, f => f.Characteristic)
+        var characteristic = o.Required("characteristic", "The time limits of its standard.", Words.Characteristic, f => f.Characteristic)
             .Else(StandIn.Characteristic);
         var ratedCurrent = o.Required("ratedCurrent", "Its rated current.", Quantities.Current, f => f.RatedCurrent);
         var voltageRating = o.Required("voltageRating", "The highest voltage that it interrupts.", Quantities.Voltage,
             f => f.VoltageRating!.Value);
         var breakingCapacity = o.Required("breakingCapacity", "The largest current that it interrupts.", Quantities.Current,
             f => f.BreakingCapacity!.Value);
-        var coldResistance = o.Required("coldResistance", "Its resistance cold.", Quantities.Resistance, f => f.LeastResistance);
+        var coldResistance = o.Required("coldResistance", "Its resistance cold.", Quantities.Resistance, f => f.MinimumResistance);
         var melting = o.Optional("leastMeltingIntegral", "The least I2t that melts it; a typical value is none.", Quantities.JouleIntegral,
             f => f.LeastMeltingIntegral);
         var rerating = o.Optional("rerating", "How its rated current changes with the air around it.", CurveFormats.Ambient,
@@ -57,14 +57,14 @@ internal static class ProtectionFormats
         var hold = o.Required("holdCurrent", "The largest current that it carries without tripping.", Quantities.Current,
             f => f.HoldCurrent).Else(StandIn.LowCurrent);
         var trip = o.Required("tripCurrent", "The smallest current that trips it for certain.", Quantities.Current, f => f.TripCurrent);
-        var timed = o.Required("timedCurrent", "The current at which its time to trip is stated.", Quantities.Current, f => f.TimedCurrent)
+        var timed = o.Required("testCurrent", "The current at which its time to trip is stated.", Quantities.Current, f => f.TestCurrent)
             .Else(StandIn.HighCurrent);
         var longest = o.Required("longestTimeToTrip", "It has tripped by then at that current.", Quantities.Duration,
             f => f.LongestTimeToTrip).Else(StandIn.LongTime);
-        var least = o.Required("leastResistance", "Its resistance new.", Quantities.Resistance, f => f.LeastResistance)
+        var least = o.Required("minimumResistance", "Its resistance new.", Quantities.Resistance, f => f.MinimumResistance)
             .Else(ElectricResistance.Zero);
-        var greatest = o.Required("greatestResistance", "Its resistance an hour after a trip.", Quantities.Resistance,
-            f => f.GreatestResistance).Else(StandIn.HighResistance);
+        var greatest = o.Required("maximumResistance", "Its resistance an hour after a trip.", Quantities.Resistance,
+            f => f.MaximumResistance).Else(StandIn.HighResistance);
         var thermal = o.Required("thermal", "How its currents change with the air around it.", CurveFormats.Ambient, f => f.Thermal);
         var voltage = o.Required("maximumVoltage", "The highest voltage that it stands tripped.", Quantities.Voltage,
             f => f.VoltageRating!.Value).Parameter("voltageRating");
@@ -83,7 +83,7 @@ internal static class ProtectionFormats
         var opensWithin = o.Required("opensWithin", "It has opened when the limit has lasted so long.", Quantities.Duration,
             l => l.OpensWithin).Else(StandIn.LongTime);
         var resistance = o.Required("resistance", "Its resistance while it carries current without limiting.", Quantities.Resistance,
-            l => l.LeastResistance);
+            l => l.MinimumResistance);
         var voltageRating = o.Required("voltageRating", "The highest voltage that it interrupts.", Quantities.Voltage,
             l => l.VoltageRating!.Value);
         var retriesAfter = o.Optional("retriesAfter", "The pause until it tries again; left out where it stays open until it is reset.",

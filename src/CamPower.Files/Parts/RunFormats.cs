@@ -52,8 +52,8 @@ internal static class RunFormats
             r => r.Run).Else(StandIn.Run);
         var returnAt = o.Optional("returnAt", "Name of the junction whose negative it shares in place of a return conductor of its own.",
             Words.Name, r => r.ReturnAt);
-        var laying = o.Optional("laying", "How it lies, as far as its heat is concerned.", Words.Laying, r => r.Laying);
-        return at => new SiteRun(from[at], to[at], parts[at], returnAt[at], laying[at]);
+        var installationMethod = o.Optional("installationMethod", "How it lies, as far as its heat is concerned.", Words.InstallationMethod, r => r.InstallationMethod);
+        return at => new SiteRun(from[at], to[at], parts[at], returnAt[at], installationMethod[at]);
     });
 
     private static Joint? UsualJoint(RunPart part) => part is Joint joint && JointCatalog.All.Contains(joint) ? joint : null;

@@ -64,7 +64,7 @@ internal static class SiteFormat
             c => IfAny(c.Cabinets));
         var conditions = o.Required("conditions", "The conditions that the site must survive; at least one.",
             new ListFormat<Condition>(ConditionFormats.Condition, "a site needs at least one condition"), c => c.Site.Conditions);
-        o.Optional("outlets", "The outlets that boxes are plugged into.", BoxFormats.Outlets, c => IfAny(c.Outlets));
+        o.Optional("receptacles", "The receptacles that boxes are plugged into.", BoxFormats.Receptacles, c => IfAny(c.Receptacles));
         var boxes = o.Required("boxes", "The distribution boxes and adapters.", new ListFormat<DistributionBox>(BoxFormats.Box),
             c => c.Site.Boxes);
         var runs = o.Required("runs", "The runs, each from an output or a junction to a junction.", new ListFormat<SiteRun>(RunFormats.Run),
@@ -115,7 +115,7 @@ internal static class SiteFormat
     /// <summary>What a site file holds: a site, and beside it the parts that others refer to by name.</summary>
     private sealed record Content(
         Site Site, IReadOnlyList<Cable> Cables, IReadOnlyList<Device> Models, IReadOnlyList<ProtectiveDevice> ProtectiveDevices,
-        IReadOnlyList<Cabinet> Cabinets, IReadOnlyList<Outlet> Outlets)
+        IReadOnlyList<Cabinet> Cabinets, IReadOnlyList<Receptacle> Receptacles)
     {
         /// <summary>What a file of a site holds, with a name for each part.</summary>
         /// <exception cref="ArgumentException">Two parts that differ have the same name.</exception>
@@ -125,6 +125,6 @@ internal static class SiteFormat
             names.Add(DeviceFormats.Models, site.Devices.Select(d => d.Model)),
             names.Add(ProtectionFormats.Devices, site.Boxes.SelectMany(b => b.Outputs, (_, o) => o.Protection).OfType<ProtectiveDevice>()),
             names.Add(EnclosureFormats.Cabinets, site.Cabinets),
-            names.Add(BoxFormats.Outlets, site.Boxes.Select(b => b.Outlet).OfType<Outlet>()));
+            names.Add(BoxFormats.Receptacles, site.Boxes.Select(b => b.Receptacle).OfType<Receptacle>()));
     }
 }

@@ -31,7 +31,7 @@ internal static class StandIn
 
     /// <summary>Of fuses of every rated current.</summary>
     internal static FuseCharacteristic Characteristic { get; } = new("stand-in", LowCurrent, HighCurrent,
-        new FuseGate(2, null, LongTime, new Citation("stand-in", CitationKind.Declared)));
+        new FuseTimeLimit(2, null, LongTime, new Citation("stand-in", CitationKind.Declared)));
 
     internal static Inrush Inrush { get; } = new(ElectricCurrent.FromAmperes(1), Duration.FromSeconds(1));
     internal static Temperature Mild { get; } = Temperature.FromDegreesCelsius(20);

@@ -17,7 +17,7 @@ internal static class StructureCheck
         var junctions = new KnownNames(runs.Select(r => r.To), runList, "to");
         var deviceNames = new KnownNames(devices.Select(d => d.Name), root.Member("devices"), "name");
         var grounds = new KnownNames(links.Select(l => l.Ground), linkList, "ground", mayBeLeftOut: true);
-        foreach (SiteFault fault in SiteStructure.FindFaults(conditions, boxes, runs, devices, links, bonds, ties))
+        foreach (SiteError fault in SiteStructure.FindFaults(conditions, boxes, runs, devices, links, bonds, ties))
         {
             int i = fault.Index;
             Place part = root.Member(Lower(fault.Part.ToString())).Children[i], at = part.Member(Lower(fault.Member));

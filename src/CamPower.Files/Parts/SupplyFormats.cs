@@ -12,7 +12,7 @@ internal static class SupplyFormats
         var ambient = o.Required("ambient", "Share of the rating that is left in warm air: points in rising temperature.",
             CurveFormats.Of(Quantities.Temperature), d => d.Ambient).Else(CamPower.Derating.GenericEnclosed.Ambient);
         var line = o.Optional("lineVoltage",
-            "Share of the rating that is left at each inlet voltage: points in rising voltage, over its whole range.",
+            "Share of the rating that is left at each input voltage: points in rising voltage, over its whole range.",
             CurveFormats.Of(Quantities.Voltage), d => d.LineVoltage);
         var altitude = o.Optional("altitude", "By how much warmer the air counts at altitude.", Altitude(), d => d.Altitude);
         return at => new Derating(ambient[at], line[at], altitude[at]);
@@ -20,7 +20,7 @@ internal static class SupplyFormats
 
     private static readonly Format<OverloadBehavior> Overload = new NamedOrFullFormat<OverloadBehavior>(Words.Overload, OverloadInFull());
 
-    private static readonly ObjectFormat<SupplyInlet> Inlet = new(o =>
+    private static readonly ObjectFormat<SupplyInput> Input = new(o =>
     {
         var voltage = o.Optional("voltage", "The voltage that it accepts; RMS if alternating.", DeviceFormats.VoltageRange, i => i.Voltage);
         var inrush = o.Optional("inrushCurrent", "The peak current as it is switched on cold.", Quantities.Current, i => i.InrushCurrent);
@@ -28,7 +28,7 @@ internal static class SupplyFormats
             CurveFormats.Of(Quantities.Share), i => i.Efficiency);
         var powerFactor = o.Optional("powerFactor", "Power in over apparent power in, against the load as a share of the rated current.",
             CurveFormats.Of(Quantities.Share), i => i.PowerFactor);
-        return at => new SupplyInlet(voltage[at], inrush[at], efficiency[at], powerFactor[at]);
+        return at => new SupplyInput(voltage[at], inrush[at], efficiency[at], powerFactor[at]);
     });
 
     /// <summary>A supply.</summary>
@@ -42,7 +42,7 @@ internal static class SupplyFormats
         var tolerance = o.Required("tolerance", "How far the output may be off its set point, line and load regulation included.",
             Quantities.Share, s => s.Output.Tolerance).Else(Ratio.Zero);
         var derating = o.Required("derating",
-            "What is left of the rating in warm air, at another inlet voltage or at altitude: by name or in full.", Derating,
+            "What is left of the rating in warm air, at another input voltage or at altitude: by name or in full.", Derating,
             s => s.Derating);
         var trim = o.Optional("trim", "How far the output can be adjusted.", DeviceFormats.VoltageRange, s => Dc(s)?.Trim);
         var setPoint = o.Optional("setPoint", "The voltage that it is adjusted to, inside the trim range.", Quantities.Voltage, SetPoint);
@@ -57,7 +57,7 @@ internal static class SupplyFormats
             s => Dc(s)?.Capacitance);
         var rise = o.Optional("rise", "How long it takes from nothing to its voltage when it is switched on.", Quantities.Duration,
             s => s.Output.Rise);
-        var inlet = o.Optional("inlet", "The side that takes power in.", Inlet, s => s.Inlet);
+        var input = o.Optional("input", "The side that takes power in.", Input, s => s.Input);
         (Member Member, string Message)[] ofDcAlone =
         [
             (trim, "an AC output cannot be adjusted"), (setPoint, "an AC output cannot be adjusted"),
@@ -74,7 +74,7 @@ internal static class SupplyFormats
                 : new DcOutput(nominal[at], ratedCurrent[at], tolerance[at], isTrimSound ? trim[at] : null,
                     isTrimSound ? setPoint[at] : null, ripple[at], resistance[at], overload[at], capacitance[at], ratedPower[at],
                     rise[at]);
-            return new Supply(name[at], made, derating[at], inlet[at]);
+            return new Supply(name[at], made, derating[at], input[at]);
         };
     });
 

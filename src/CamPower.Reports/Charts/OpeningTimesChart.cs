@@ -9,7 +9,7 @@ using static System.FormattableString;
 
 namespace CamPower.Reports.Charts;
 
-/// <summary>When a protective device opens against current, with the gates of a fuse and the currents of faults.</summary>
+/// <summary>When a protective device opens against current, with the time limits of a fuse and the currents of faults.</summary>
 internal static class OpeningTimesChart
 {
     private const int Steps = 900;
@@ -25,7 +25,7 @@ internal static class OpeningTimesChart
             .Select(i => from * Math.Pow(to / from, (double)i / Steps)).Select(a => (a, device.OpeningAt(ElectricCurrent.FromAmperes(a), ambient)))];
         List<DataPoint> latest = [.. swept.Where(x => x.Opening.Latest is not null).Select(x => new DataPoint(x.Amperes, x.Opening.Latest!.Value.Seconds))];
         List<DataPoint> earliest = [.. swept.Where(x => x.Opening.Earliest?.Seconds > 0).Select(x => new DataPoint(x.Amperes, x.Opening.Earliest!.Value.Seconds))];
-        List<DataPoint> gates = [.. device is Fuse fuse ? Gates(fuse, carried) : []];
+        List<DataPoint> gates = [.. device is Fuse fuse ? TimeLimits(fuse, carried) : []];
 
         string title = Invariant($"Opening times of {device} at {ambient.DegreesCelsius:0.#} °C");
         double[] times = [.. latest.Concat(earliest).Concat(gates).Select(p => p.Y)];
@@ -36,7 +36,7 @@ internal static class OpeningTimesChart
         model.Legends.Add(ChartFrame.LegendBelow());
         if (latest.Count > 0) model.Series.Add(ChartFrame.Line(0, "has opened by then", Corners(latest), hasMarkers: false));
         if (earliest.Count > 0) model.Series.Add(ChartFrame.Line(1, "does not open before", Corners(earliest), hasMarkers: false));
-        if (gates.Count > 0) model.Series.Add(ChartFrame.Points(3, "gates of its standard", gates));
+        if (gates.Count > 0) model.Series.Add(ChartFrame.Points(3, "time limits of its standard", gates));
         foreach (LineSeries limit in ChartFrame.Limits(Invariant($"carries {carried:0.##} A for good"), [(new DataPoint(carried, shortest), new DataPoint(carried, longest))])) model.Series.Add(limit);
         for (int i = 0; i < shorts.Count; i++) AddFault(model, i, shorts[i], shortest, longest);
 
@@ -56,7 +56,7 @@ internal static class OpeningTimesChart
     // What the supply does in overload may be known of one end only.
     private static double[] EndsOf(ShortCircuit fault) => [.. new[] { fault.Smallest, fault.Largest ?? fault.Smallest }.Select(c => c.Amperes).Distinct()];
 
-    private static IEnumerable<DataPoint> Gates(Fuse fuse, double carried) => fuse.Characteristic.Gates.SelectMany(
+    private static IEnumerable<DataPoint> TimeLimits(Fuse fuse, double carried) => fuse.Characteristic.TimeLimits.SelectMany(
         gate => new[] { gate.NotBefore, gate.NotAfter }.OfType<Duration>().Select(time => new DataPoint(gate.Multiple * carried, time.Seconds)));
 
     // Of a stretch at one time its two ends will do.

@@ -57,7 +57,7 @@ internal static class BoxSection
             yield return new("Hottest inside", hottest.ToString());
         }
 
-        if (box.Box.Outlet is Outlet outlet) yield return new("Outlet", evidence.Outlets.First(o => o.Outlet == outlet).ToString());
+        if (box.Box.Receptacle is Receptacle receptacle) yield return new("Receptacle", evidence.Receptacles.First(o => o.Receptacle == receptacle).ToString());
         yield return new("Outputs in use", Invariant($"{box.Outputs.Count} of {box.Box.Outputs.Count}"));
     }
 

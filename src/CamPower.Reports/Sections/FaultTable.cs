@@ -9,7 +9,7 @@ namespace CamPower.Reports.Sections;
 internal static class FaultTable
 {
     internal static Block Of(DistributionBox box, IReadOnlyList<OutputFaults> outputs) =>
-        outputs.All(o => o.Weakest.Fault.Verdict == ClearingVerdict.None) && outputs.Select(o => o.Weakest.Fault.Missing).Distinct().Count() == 1
+        outputs.All(o => o.Weakest.Fault.Verdict == OperatingVerdict.None) && outputs.Select(o => o.Weakest.Fault.Missing).Distinct().Count() == 1
             ? new Paragraph($"What a short does on these outputs is {WithoutPlace(outputs[0].Weakest.Fault)}.")
             : Table(box, outputs);
 

@@ -15,7 +15,7 @@ internal static class Unstated
         (FaultData.SourceResistance, "source resistance of the supply"),
         (FaultData.DeviceTemperature, "re-rating of the protective device for the air in the box"),
         (FaultData.Insulation, "cable insulation"),
-        (FaultData.Laying, "installation method of the cable"),
+        (FaultData.InstallationMethod, "installation method of the cable"),
     ];
 
     /// <summary>What is not stated, and the boxes, outputs or models that it is not stated of.</summary>
@@ -32,8 +32,8 @@ internal static class Unstated
             where box.InConditions.Any(c => c.InsideTemperature is null || c.IsInsideAtLeast)
             select ("efficiency of the supply", box.Box.Name);
         IEnumerable<(string What, string Where)> line =
-            from outlet in evidence.Outlets
-            from draw in outlet.Worst.Draws
+            from receptacle in evidence.Receptacles
+            from draw in receptacle.Worst.Draws
             where draw.Current is null
             select ("power factor of the supply", draw.Box.Name);
         IEnumerable<(string What, string Where)> starts =

@@ -69,7 +69,7 @@ public sealed class BoxInCondition
     /// <summary>What is lost in the enclosure and warms it; null where the box declares none, or where the efficiency of a supply in it is not declared.</summary>
     public BoxLosses? Losses { get; }
 
-    /// <summary>What the supply may deliver at the temperature inside, the inlet voltage of the condition and the altitude of the site; 0 where it is not rated to run. [A]</summary>
+    /// <summary>What the supply may deliver at the temperature inside, the input voltage of the condition and the altitude of the site; 0 where it is not rated to run. [A]</summary>
     /// <remarks>Where <see cref="InsideTemperature"/> is not known it is that of the air around the box, and too large; where that is a lower bound it is at most this.</remarks>
     public ElectricCurrent DeratedRating => ElectricCurrent.FromAmperes(DeratedAmperes);
 

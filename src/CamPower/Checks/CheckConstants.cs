@@ -24,12 +24,12 @@ public static class CheckConstants
         new("Safety extra-low voltage, AC, RMS", 50, "V", Sources.ExtraLowVoltage);
 
     /// <summary>Direct voltage up to which a part may be touched. [V]</summary>
-    public static CitedValue TouchableDirectVoltage { get; } =
-        new("Direct voltage of parts that may be touched", 60, "V", Sources.TouchableVoltage);
+    public static CitedValue AccessibleDirectVoltage { get; } =
+        new("Direct voltage of parts that may be touched", 60, "V", Sources.AccessibleVoltage);
 
     /// <summary>Crest of an alternating voltage up to which a part may be touched. [V]</summary>
-    public static CitedValue TouchableCrestVoltage { get; } =
-        new("Crest of an alternating voltage of parts that may be touched", 42.4, "V", Sources.TouchableVoltage);
+    public static CitedValue AccessibleCrestVoltage { get; } =
+        new("Crest of an alternating voltage of parts that may be touched", 42.4, "V", Sources.AccessibleVoltage);
 
     /// <summary>Voltage at mains frequency along a video shield. [mV, RMS]</summary>
     public static CitedValue ShieldHum { get; } =

@@ -7,35 +7,35 @@ namespace CamPower.Checks;
 /// or the most where that is asked for. A wire smaller than the smallest of which something is known carries no more than that one.</remarks>
 internal readonly struct ConductorCapacity
 {
-    private static readonly Laying Alone = Laying.InCableOrRaceway(currentCarryingConductors: 2), LeastMetric = Laying.InInsulatedWall(), MostMetric = Laying.OnWall();
+    private static readonly InstallationMethod Alone = InstallationMethod.InCableOrRaceway(currentCarryingConductors: 2), LeastMetric = InstallationMethod.InInsulatedWall(), MostMetric = InstallationMethod.OnWall();
 
-    private readonly Laying _laying;
-    private readonly bool _isLayingStated, _isSmaller;
+    private readonly InstallationMethod _installationMethod;
+    private readonly bool _isInstallationStated, _isSmaller;
     private readonly Cable _cable;
     private readonly Conductor _conductor;
     private readonly double _amperesPerRootKelvin, _highestCelsius;
 
-    private ConductorCapacity(Laying laying, bool isLayingStated, Cable cable, Conductor conductor)
+    private ConductorCapacity(InstallationMethod installationMethod, bool isInstallationStated, Cable cable, Conductor conductor)
     {
-        _laying = laying;
-        _isLayingStated = isLayingStated;
+        _installationMethod = installationMethod;
+        _isInstallationStated = isInstallationStated;
         _cable = cable;
         _conductor = conductor;
         double rating = cable.Insulation?.ServiceCelsius ?? CheckConstants.UndeclaredInsulation.Value;
         _highestCelsius = Math.Min(rating, conductor.Material.ValidToCelsius);
-        _isSmaller = !_laying.Covers(conductor.Size);
-        _amperesPerRootKelvin = _laying.Amperes(_isSmaller ? _laying.ThinnestLike(conductor) : conductor, _highestCelsius, _highestCelsius - 1);
+        _isSmaller = !_installationMethod.Covers(conductor.Size);
+        _amperesPerRootKelvin = _installationMethod.Amperes(_isSmaller ? _installationMethod.ThinnestLike(conductor) : conductor, _highestCelsius, _highestCelsius - 1);
     }
 
     /// <summary>The capacity, the least where the way it lies is not stated, or null where nothing is known of a conductor so large.</summary>
-    internal static ConductorCapacity? Of(SiteRun run, Cable cable, Conductor conductor) => In(run.Laying ?? Least(conductor), run.Laying is not null, cable, conductor);
+    internal static ConductorCapacity? Of(SiteRun run, Cable cable, Conductor conductor) => In(run.InstallationMethod ?? Least(conductor), run.InstallationMethod is not null, cable, conductor);
 
     /// <summary>The same, but the most where the way it lies is not stated.</summary>
     internal static ConductorCapacity? AtMostOf(SiteRun run, Cable cable, Conductor conductor) =>
-        In(run.Laying ?? (IsMetric(conductor) ? MostMetric : Alone), run.Laying is not null, cable, conductor);
+        In(run.InstallationMethod ?? (IsMetric(conductor) ? MostMetric : Alone), run.InstallationMethod is not null, cable, conductor);
 
     /// <summary>Why nothing is known of a conductor of that size, or null where something is.</summary>
-    internal static ValidityBreach? BreachOf(SiteRun run, Conductor conductor) => (run.Laying ?? Least(conductor)).BreachOf(conductor);
+    internal static ValidityBreach? BreachOf(SiteRun run, Conductor conductor) => (run.InstallationMethod ?? Least(conductor)).BreachOf(conductor);
 
     /// <summary>The most that it carries in air of a temperature. [A]</summary>
     internal double AmperesIn(double airCelsius) =>
@@ -45,15 +45,15 @@ internal readonly struct ConductorCapacity
     internal string Basis(double airCelsius)
     {
         string taken = _cable.Insulation is null ? ", not stated" : string.Empty;
-        string smaller = _isSmaller ? ", as the smallest known size" : _laying.IsEstimatedAt(_conductor.Size) ? ", estimated from a larger size" : string.Empty;
-        string lying = _isLayingStated ? string.Empty : $", {_laying} taken";
+        string smaller = _isSmaller ? ", as the smallest known size" : _installationMethod.IsEstimatedAt(_conductor.Size) ? ", estimated from a larger size" : string.Empty;
+        string lying = _isInstallationStated ? string.Empty : $", {_installationMethod} taken";
         return FormattableString.Invariant($"{airCelsius:0.#} °C air, insulation {_highestCelsius:0.#} °C{taken}{smaller}{lying}");
     }
 
     private static bool IsMetric(Conductor conductor) => conductor.Size.Series is WireSizeSeries.SquareMillimeters or WireSizeSeries.Diameter;
 
-    private static Laying Least(Conductor conductor) => IsMetric(conductor) ? LeastMetric : Alone;
+    private static InstallationMethod Least(Conductor conductor) => IsMetric(conductor) ? LeastMetric : Alone;
 
-    private static ConductorCapacity? In(Laying laying, bool isStated, Cable cable, Conductor conductor) =>
-        laying.Covers(conductor.Size) || laying.IsThinner(conductor.Size) ? new ConductorCapacity(laying, isStated, cable, conductor) : null;
+    private static ConductorCapacity? In(InstallationMethod installationMethod, bool isStated, Cable cable, Conductor conductor) =>
+        installationMethod.Covers(conductor.Size) || installationMethod.IsThinner(conductor.Size) ? new ConductorCapacity(installationMethod, isStated, cable, conductor) : null;
 }

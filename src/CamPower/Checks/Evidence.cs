@@ -15,7 +15,7 @@ namespace CamPower;
 public sealed class Evidence
 {
     private readonly Lazy<SiteFaults> _faults;
-    private readonly Lazy<IReadOnlyList<OutletAssessment>> _outlets;
+    private readonly Lazy<IReadOnlyList<ReceptacleAssessment>> _receptacles;
 
     /// <summary>The evidence that a solved site is.</summary>
     /// <param name="assessment">The solved site.</param>
@@ -26,7 +26,7 @@ public sealed class Evidence
         Assessment = Require.NotNull(assessment, nameof(assessment));
         CancellationToken = cancellationToken;
         _faults = new Lazy<SiteFaults>(() => assessment.StudyFaults(cancellationToken));
-        _outlets = new Lazy<IReadOnlyList<OutletAssessment>>(assessment.StudyOutlets);
+        _receptacles = new Lazy<IReadOnlyList<ReceptacleAssessment>>(assessment.StudyReceptacles);
     }
 
     /// <summary>The site solved in every condition.</summary>
@@ -35,8 +35,8 @@ public sealed class Evidence
     /// <summary>The faults of its outputs, studied once, when they are first asked for.</summary>
     public SiteFaults Faults => _faults.Value;
 
-    /// <summary>What its boxes take from their outlets, studied once, when it is first asked for.</summary>
-    public IReadOnlyList<OutletAssessment> Outlets => _outlets.Value;
+    /// <summary>What its boxes take from their receptacles, studied once, when it is first asked for.</summary>
+    public IReadOnlyList<ReceptacleAssessment> Receptacles => _receptacles.Value;
 
     /// <summary>What breaks off a check of it, and the study of faults: a rule or a report that takes long asks it.</summary>
     public CancellationToken CancellationToken { get; }

@@ -31,7 +31,7 @@ public sealed class FarEndShortRule() : Rule("far-end-short-does-not-clear", Sev
             worst.Smallest, severity: SeverityOf(output, worst), remedy: RemedyOf(worst));
 
     // A device that is asked for more than its rating is another rule's; so is one that lasts for a known time, and one that burns its conductors.
-    private static bool Lasts(ShortCircuit fault) => fault.Opening.Verdict is ClearingVerdict.DoesNotClear or ClearingVerdict.MayClear
+    private static bool Lasts(ShortCircuit fault) => fault.Opening.Verdict is OperatingVerdict.DoesNotClear or OperatingVerdict.MayClear
         && fault.LetThrough is null && fault.WithstandVerdict != WithstandVerdict.DoesNotStand;
 
     private static Severity SeverityOf(OutputFaults output, ShortCircuit fault)

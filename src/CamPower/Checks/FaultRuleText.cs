@@ -4,7 +4,7 @@ namespace CamPower.Checks;
 internal static class FaultRuleText
 {
     /// <summary>Why it is not certain to operate where an installation method is not stated, after how it operates.</summary>
-    internal static string Undeclared(Overcurrent fault) => fault.Opening.Verdict == ClearingVerdict.MayClear && fault.Missing.HasFlag(FaultData.Laying)
+    internal static string Undeclared(Overcurrent fault) => fault.Opening.Verdict == OperatingVerdict.MayClear && fault.Missing.HasFlag(FaultData.InstallationMethod)
         ? " (installation method not stated)"
         : string.Empty;
 

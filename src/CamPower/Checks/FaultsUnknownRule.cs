@@ -19,7 +19,7 @@ public sealed class FaultsUnknownRule() : Rule("faults-unknown", Severity.Note,
         (FaultData.SourceResistance, "how much a short draws"),
         (FaultData.DeviceTemperature, "whether a short is interrupted"),
         (FaultData.Insulation, "whether the conductors withstand a short"),
-        (FaultData.Laying, "how hot a lasting short makes the conductors"),
+        (FaultData.InstallationMethod, "how hot a lasting short makes the conductors"),
     ];
 
     /// <inheritdoc/>

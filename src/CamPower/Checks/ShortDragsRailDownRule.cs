@@ -52,8 +52,8 @@ public sealed class ShortDragsRailDownRule : Rule
 
     private static Severity SeverityOf(OutputFaults output, ShortCircuit fault)
     {
-        if (fault.Verdict == ClearingVerdict.None || ReferenceEquals(output.Output.Protection, ProtectiveDevice.None)) return Severity.Caution;
-        bool endsSoon = fault.Verdict == ClearingVerdict.Clears && !(fault.Opening.Latest is Duration latest && latest.Seconds > LongestDark);
+        if (fault.Verdict == OperatingVerdict.None || ReferenceEquals(output.Output.Protection, ProtectiveDevice.None)) return Severity.Caution;
+        bool endsSoon = fault.Verdict == OperatingVerdict.Clears && !(fault.Opening.Latest is Duration latest && latest.Seconds > LongestDark);
         return endsSoon ? Severity.Caution : Severity.Failure;
     }
 
@@ -68,10 +68,10 @@ public sealed class ShortDragsRailDownRule : Rule
         return rail.Dark.Count == 0 ? below : $"{dark} and {below}";
     }
 
-    private static string Ending(ShortCircuit fault) => fault.Verdict == ClearingVerdict.None
+    private static string Ending(ShortCircuit fault) => fault.Verdict == OperatingVerdict.None
         ? "When it ends is not known."
         : $"The protective device {fault.Opening}.";
 
     private bool TakesOthersDown(SiteShort fault) => Taken(fault.Rail) > 0
-        && !(fault.Fault.Verdict == ClearingVerdict.Clears && fault.Fault.Opening.Latest is Duration latest && latest.Seconds <= _seconds);
+        && !(fault.Fault.Verdict == OperatingVerdict.Clears && fault.Fault.Opening.Latest is Duration latest && latest.Seconds <= _seconds);
 }

@@ -39,10 +39,10 @@ public sealed class Subject
     /// <exception cref="ArgumentNullException"><paramref name="box"/> is null.</exception>
     public static Subject Of(DistributionBox box) => new(SubjectKind.Box, Require.NotNull(box, nameof(box)).Name);
 
-    /// <summary>An outlet that boxes are plugged into.</summary>
-    /// <param name="outlet">The outlet.</param>
-    /// <exception cref="ArgumentNullException"><paramref name="outlet"/> is null.</exception>
-    public static Subject Of(Outlet outlet) => new(SubjectKind.Outlet, Require.NotNull(outlet, nameof(outlet)).Name);
+    /// <summary>A receptacle that boxes are plugged into.</summary>
+    /// <param name="receptacle">The receptacle.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="receptacle"/> is null.</exception>
+    public static Subject Of(Receptacle receptacle) => new(SubjectKind.Receptacle, Require.NotNull(receptacle, nameof(receptacle)).Name);
 
     /// <summary>A cabinet.</summary>
     /// <param name="cabinet">The cabinet.</param>

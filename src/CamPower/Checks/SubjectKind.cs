@@ -15,8 +15,8 @@ public enum SubjectKind
     /// <summary>A box or an adapter.</summary>
     Box,
 
-    /// <summary>An outlet that boxes are plugged into.</summary>
-    Outlet,
+    /// <summary>A receptacle that boxes are plugged into.</summary>
+    Receptacle,
 
     /// <summary>A cabinet with the boxes in it.</summary>
     Cabinet,

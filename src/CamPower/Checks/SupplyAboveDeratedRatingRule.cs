@@ -12,7 +12,7 @@ public sealed class SupplyAboveDeratedRatingRule() : Rule("supply-above-derated-
     Sources.GenericDerating)
 {
     /// <inheritdoc/>
-    public override IReadOnlyList<string> StandsBackInConditionsOf => ["outlet-voltage-outside-supply-range", "box-too-hot", "split-adapter-beyond-rating"];
+    public override IReadOnlyList<string> StandsBackInConditionsOf => ["receptacle-voltage-outside-supply-range", "box-too-hot", "split-adapter-beyond-rating"];
 
     /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence)
@@ -47,7 +47,7 @@ public sealed class SupplyAboveDeratedRatingRule() : Rule("supply-above-derated-
 
     private static string Where(BoxInCondition box, SupplyOutput supply, Site site)
     {
-        string line = box.Condition.LineVolts is double volts ? Invariant($" and {volts:0.#} V at its inlet") : string.Empty;
+        string line = box.Condition.LineVolts is double volts ? Invariant($" and {volts:0.#} V at its input") : string.Empty;
         string height = site.Altitude is null ? string.Empty : Invariant($", {site.AltitudeMeters:0} m above the sea");
         string inside = box.Heat is null ? string.Empty : " inside";
         string set = supply.SetAmperes < supply.RatedAmperes ? Invariant($", set to {supply.SetVolts:0.##} V by its rated power") : string.Empty;

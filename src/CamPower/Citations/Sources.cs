@@ -192,17 +192,17 @@ public static class Sources
         "Murty, Note on a Bard-type scheme for solving the complementarity problem, Opsearch 11", CitationKind.FromMemory, "1974",
         "the contradiction of least index changes first");
 
-    /// <summary>Gates of quick-acting miniature fuses.</summary>
+    /// <summary>Time limits of quick-acting miniature fuses.</summary>
     public static Citation Iec60127QuickActing { get; } = new(
         "IEC 60127-2, Miniature fuses: cartridge fuse-links", CitationKind.Standard, null,
         "sheet 2, quick-acting F (seen in a table of pre-arcing times that reproduces it)");
 
-    /// <summary>A gate of quick-acting miniature fuses whose latest time nobody here saw in print.</summary>
+    /// <summary>a time limit of quick-acting miniature fuses whose latest time nobody here saw in print.</summary>
     public static Citation Iec60127QuickActingFromMemory { get; } = new(
         "IEC 60127-2, Miniature fuses: cartridge fuse-links", CitationKind.FromMemory, null,
         "sheet 2, quick-acting F above 100 mA at 4 times rated: latest time (the earliest one was seen in a reproduction)");
 
-    /// <summary>Gates of time-lag miniature fuses.</summary>
+    /// <summary>Time limits of time-lag miniature fuses.</summary>
     public static Citation Iec60127TimeLag { get; } = new(
         "IEC 60127-2, Miniature fuses: cartridge fuse-links", CitationKind.FromMemory, null, "sheet 3, time-lag T");
 
@@ -211,12 +211,12 @@ public static class Sources
         "IEC 60127-2, Miniature fuses: cartridge fuse-links", CitationKind.Standard, null,
         "breaking capacity L, E and H (seen in a note on component markings)");
 
-    /// <summary>Gates of small supplemental fuses.</summary>
+    /// <summary>Time limits of small supplemental fuses.</summary>
     public static Citation Ul248 { get; } = new(
         "UL 248-14, Supplemental fuses", CitationKind.Standard, null,
         "100 %, 110 %, 135 % and 200 % of rated (seen in a generic data sheet designed to it and in a table of pre-arcing times)");
 
-    /// <summary>Gates of blade fuses.</summary>
+    /// <summary>Time limits of blade fuses.</summary>
     public static Citation BladeFuse { get; } = new(
         "SAE J1284; ISO 8820-3, Road vehicles: fuse-links, type C", CitationKind.FromMemory, null, "time against current");
 
@@ -390,7 +390,7 @@ public static class Sources
         "Table 210.21(B)(2): 12 A on 15 A (seen in texts quoting it), 16 A on 20 A and 24 A on 30 A (from memory): 80 %, as 210.20(A) has it for continuous loads");
 
     /// <summary>Which line voltage a supply is for.</summary>
-    public static Citation SupplyInletVoltage { get; } = new(
+    public static Citation SupplyInputVoltage { get; } = new(
         "IEC 62368-1, Audio/video, information and communication technology equipment", CitationKind.FromMemory, null,
         "Annex F.3.3, marking of rated voltage: equipment is for the range on its label and no other");
 
@@ -529,7 +529,7 @@ public static class Sources
         "3.7.16 of the second, safety extra-low voltage: 50 V AC, 120 V DC free of ripple (seen in an entry of the IEC's terminology)");
 
     /// <summary>The voltage up to which a part may be touched in household equipment.</summary>
-    public static Citation TouchableVoltage { get; } = new(
+    public static Citation AccessibleVoltage { get; } = new(
         "IEC 60335-1", CitationKind.Standard, null,
         "3.4.2, safety extra-low voltage of household equipment: 60 V DC, 42.4 V peak AC (seen in an entry of the IEC's terminology)");
 

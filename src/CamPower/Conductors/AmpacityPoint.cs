@@ -5,7 +5,7 @@ using UnitsNet;
 namespace CamPower;
 
 /// <summary>A published current that a copper conductor of one size carries continuously.</summary>
-/// <remarks>Immutable. Only together with the temperatures of its table does it say anything: see <see cref="Laying"/>.</remarks>
+/// <remarks>Immutable. Only together with the temperatures of its table does it say anything: see <see cref="InstallationMethod"/>.</remarks>
 /// <example><code>var point = new AmpacityPoint(WireSize.Awg(18), ElectricCurrent.FromAmperes(14));</code></example>
 public sealed class AmpacityPoint
 {

@@ -10,12 +10,12 @@ namespace CamPower;
 /// Immutable. The rise raises the resistance, which raises the rise: T − Tₐ = θ·I²·r₂₀·(1 + α₂₀(T − 20 °C)), which is
 /// linear in T. Where that has no solution inside the material's range, there is no temperature to tell, and it matters.
 /// On the way there a lumped heat capacity, that of the metal alone, gives the time: the real cable is slower. Sources:
-/// <see cref="Sources.SelfHeating"/>, <see cref="Sources.LumpedHeatCapacity"/>; <see cref="Laying"/> says where θ comes from
+/// <see cref="Sources.SelfHeating"/>, <see cref="Sources.LumpedHeatCapacity"/>; <see cref="InstallationMethod"/> says where θ comes from
 /// and how good it is.
 /// </remarks>
 /// <example>
 /// <code>
-/// SelfHeating heat = laying.Heat(conductor, current, ambient);
+/// SelfHeating heat = installation method.Heat(conductor, current, ambient);
 /// Temperature hot = heat.ConductorTemperature ?? throw new InvalidOperationException("It overheats.");
 /// Duration? until = heat.TimeTo(Temperature.FromDegreesCelsius(70), from: heat.Ambient);
 /// </code>
@@ -26,10 +26,10 @@ public sealed class SelfHeating
     private readonly double _air, _theta, _amperes, _kelvinsAt20C, _growth;
     private readonly HeatBalance _balance;
 
-    internal SelfHeating(Conductor conductor, Laying laying, double air, double theta, double amperes, double mattersFrom)
+    internal SelfHeating(Conductor conductor, InstallationMethod installationMethod, double air, double theta, double amperes, double mattersFrom)
     {
         Conductor = conductor;
-        Laying = laying;
+        InstallationMethod = installationMethod;
         _air = air;
         _theta = theta;
         _amperes = amperes;
@@ -44,7 +44,7 @@ public sealed class SelfHeating
     public Conductor Conductor { get; }
 
     /// <summary>How it lies.</summary>
-    public Laying Laying { get; }
+    public InstallationMethod InstallationMethod { get; }
 
     /// <summary>Temperature of the air around. [°C]</summary>
     public Temperature Ambient => Temperature.FromDegreesCelsius(_air);
@@ -102,7 +102,7 @@ public sealed class SelfHeating
                 $"20 + ({air} - 20 + {x})/(1 - {x}*{alpha})", celsius, "°C", Sources.SelfHeating));
         }
 
-        return new Derivation($"{Conductor}, {Laying}", steps, ToString());
+        return new Derivation($"{Conductor}, {InstallationMethod}", steps, ToString());
     }
 
     /// <summary>One line in the invariant culture; never throws.</summary>

@@ -23,14 +23,14 @@ internal sealed class FaultCase
     {
         OpeningTimes steady = OpeningOf(current, device, currentFactor);
         double least = double.PositiveInfinity;
-        while (warming is not null && steady.Verdict == ClearingVerdict.Clears)
+        while (warming is not null && steady.Verdict == OperatingVerdict.Clears)
         {
-            NeedsLaying = !warming.IsKnownAfter(steady.LatestSeconds);
-            LimitedCurrent warm = NeedsLaying ? LimitedCurrent.Steady(0) : warming.CurrentAfter(steady.LatestSeconds);
+            NeedsInstallationMethod = !warming.IsKnownAfter(steady.LatestSeconds);
+            LimitedCurrent warm = NeedsInstallationMethod ? LimitedCurrent.Steady(0) : warming.CurrentAfter(steady.LatestSeconds);
             OpeningTimes then = OpeningOf(warm, device, currentFactor);
-            if (then.Verdict == ClearingVerdict.Clears && then.LatestSeconds <= steady.LatestSeconds * (1 + Converged)) break;
+            if (then.Verdict == OperatingVerdict.Clears && then.LatestSeconds <= steady.LatestSeconds * (1 + Converged)) break;
             steady = OpeningTimes.AnyOf([steady, then]);
-            if (steady.Verdict != ClearingVerdict.Clears && !NeedsLaying) least = warm.RmsAmperes;
+            if (steady.Verdict != OperatingVerdict.Clears && !NeedsInstallationMethod) least = warm.RmsAmperes;
         }
 
         Opening = OpeningTimes.EitherOf(steady, device.OpeningBySurge(surge, currentFactor));
@@ -38,13 +38,13 @@ internal sealed class FaultCase
         _surge = surge;
         RmsAmperes = Math.Min(least, _current.RmsAmperes);
         StartCelsius = startCelsius;
-        EndSeconds = double.IsInfinity(device.PauseSeconds) || Opening.Verdict != ClearingVerdict.Clears ? LatestEnd(current) : double.PositiveInfinity;
+        EndSeconds = double.IsInfinity(device.PauseSeconds) || Opening.Verdict != OperatingVerdict.Clears ? LatestEnd(current) : double.PositiveInfinity;
     }
 
     internal OpeningTimes Opening { get; }
 
     /// <summary>Whether it is not certain that it opens because nobody says how a cable on the way lies, and so how warm it gets.</summary>
-    internal bool NeedsLaying { get; }
+    internal bool NeedsInstallationMethod { get; }
 
     internal double StartCelsius { get; }
 
@@ -77,7 +77,7 @@ internal sealed class FaultCase
     // A device that tries again makes pulses of its own.
     private LimitedCurrent Retried(LimitedCurrent current, ProtectiveDevice device)
     {
-        if (double.IsInfinity(device.PauseSeconds) || Opening.Verdict != ClearingVerdict.Clears) return current;
+        if (double.IsInfinity(device.PauseSeconds) || Opening.Verdict != OperatingVerdict.Clears) return current;
         double period = Opening.LatestSeconds + device.PauseSeconds;
         return new LimitedCurrent(current.PeakAmperes, current.PeakAmperes * Math.Sqrt(Opening.LatestSeconds / period), Opening.LatestSeconds, period);
     }
@@ -95,9 +95,9 @@ internal sealed class FaultCase
 
         OpeningTimes byRms = device.OpeningAt(current.RmsAmperes, currentFactor);
         if (inPulse.EarliestSeconds >= current.PulseSeconds) return Later(byRms.Verdict, byRms.EarliestSeconds);
-        return Later(byRms.Verdict == ClearingVerdict.Clears ? ClearingVerdict.Clears : ClearingVerdict.MayClear, inPulse.EarliestSeconds);
+        return Later(byRms.Verdict == OperatingVerdict.Clears ? OperatingVerdict.Clears : OperatingVerdict.MayClear, inPulse.EarliestSeconds);
 
-        OpeningTimes Later(ClearingVerdict verdict, double earliest) =>
+        OpeningTimes Later(OperatingVerdict verdict, double earliest) =>
             new(verdict, earliest, Math.Max(byRms.LatestSeconds, current.PeriodSeconds));
     }
 }

@@ -25,7 +25,7 @@ public enum FaultData
     Insulation = 16,
 
     /// <summary>How a cable on the way lies, and so how it gets rid of its heat.</summary>
-    Laying = 32,
+    InstallationMethod = 32,
 
     /// <summary>The capacitance across the supply's terminals: what it discharges is then left out.</summary>
     OutputCapacitance = 64,

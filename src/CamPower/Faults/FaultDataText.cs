@@ -12,7 +12,7 @@ internal static class FaultDataText
         (FaultData.SourceResistance, "source resistance of the supply"),
         (FaultData.DeviceTemperature, "what the protective device carries at the temperature of the box"),
         (FaultData.Insulation, "insulation"),
-        (FaultData.Laying, "installation method"),
+        (FaultData.InstallationMethod, "installation method"),
         (FaultData.OutputCapacitance, "output capacitance of the supply"),
     ];
 

@@ -26,14 +26,14 @@ internal sealed class FaultLoop(string place, double meters, FaultPole outgoing,
     internal double OhmsIn(int condition) => outgoing.OhmsIn(condition) + back.OhmsIn(condition);
 
     /// <summary>The loop with one more part of a run at its end.</summary>
-    internal FaultLoop Then(RunPart part, Laying? laying, IReadOnlyList<FaultAir> air) => new(place, meters + part.OneWayLength.Meters,
-        outgoing.Then(part, cable => cable.Outgoing, laying, air), back.Then(part, cable => cable.Return, laying, air), []);
+    internal FaultLoop Then(RunPart part, InstallationMethod? installationMethod, IReadOnlyList<FaultAir> air) => new(place, meters + part.OneWayLength.Meters,
+        outgoing.Then(part, cable => cable.Outgoing, installationMethod, air), back.Then(part, cable => cable.Return, installationMethod, air), []);
 
     /// <summary>The loop with the outgoing pole of a whole run at its end, and back by the pole of another way.</summary>
-    internal FaultLoop Then(CableRun run, Laying? laying, IReadOnlyList<FaultAir> air, FaultPole instead)
+    internal FaultLoop Then(CableRun run, InstallationMethod? installationMethod, IReadOnlyList<FaultAir> air, FaultPole instead)
     {
         FaultPole pole = outgoing;
-        foreach (RunPart part in run.Parts) pole = pole.Then(part, cable => cable.Outgoing, laying, air);
+        foreach (RunPart part in run.Parts) pole = pole.Then(part, cable => cable.Outgoing, installationMethod, air);
         return new FaultLoop(place, meters + run.OneWayMeters, pole, instead, []);
     }
 

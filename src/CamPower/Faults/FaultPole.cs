@@ -15,14 +15,14 @@ internal sealed class FaultPole(double[] ohms, IReadOnlyList<LaidConductor> cond
     internal double OhmsIn(int condition) => ohms[condition];
 
     /// <summary>The pole with one more part of a run at its end; a joint counts half in each pole.</summary>
-    internal FaultPole Then(RunPart part, Func<Cable, Conductor> pole, Laying? laying, IReadOnlyList<FaultAir> air)
+    internal FaultPole Then(RunPart part, Func<Cable, Conductor> pole, InstallationMethod? installationMethod, IReadOnlyList<FaultAir> air)
     {
         if (part is not CableSegment segment) return new FaultPole(Plus(air, celsius => part.OhmsAt(celsius) / 2), conductors);
         double meters = segment.OneWayLength.Meters;
         if (!(meters > 0)) return this;
         Conductor conductor = pole(segment.Cable);
         return new FaultPole(Plus(air, celsius => meters * conductor.OhmsPerMeterAt(celsius)),
-            LaidConductor.Joined(conductors, [new LaidConductor(conductor, segment.Cable.Insulation, laying, meters)]));
+            LaidConductor.Joined(conductors, [new LaidConductor(conductor, segment.Cable.Insulation, installationMethod, meters)]));
     }
 
     private double[] Plus(IReadOnlyList<FaultAir> air, Func<double, double> more)

@@ -22,7 +22,7 @@ namespace CamPower;
 /// <code>
 /// var study = new FaultStudy(run, supply, fuse, [winter, summer]);
 /// ShortCircuit far = study.AtFarEnd;
-/// if (far.Verdict != ClearingVerdict.Clears) Console.WriteLine($"The fuse {far.Opening}.");
+/// if (far.Verdict != OperatingVerdict.Clears) Console.WriteLine($"The fuse {far.Opening}.");
 /// </code>
 /// </example>
 public sealed class FaultStudy
@@ -35,18 +35,18 @@ public sealed class FaultStudy
     /// <param name="supply">The supply behind the fault. An alternating one counts by its RMS voltage, with resistance alone.</param>
     /// <param name="device">What is meant to interrupt it: <see cref="ProtectiveDevice.None"/> where there is nothing, null where nobody declares it.</param>
     /// <param name="conditions">The temperatures of each condition, at least one, inside the ranges of the conductor materials and of the device.</param>
-    /// <param name="laying">How the run lies; null where it is not stated: of what lasts longer than 5 s little is then known.</param>
-    /// <exception cref="ArgumentNullException">A reference other than <paramref name="device"/> and <paramref name="laying"/> is null.</exception>
+    /// <param name="installationMethod">How the run lies; null where it is not stated: of what lasts longer than 5 s little is then known.</param>
+    /// <exception cref="ArgumentNullException">A reference other than <paramref name="device"/> and <paramref name="installationMethod"/> is null.</exception>
     /// <exception cref="ArgumentException">There are no conditions.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A temperature is outside the range of a material or of the device.</exception>
-    public FaultStudy(CableRun run, Supply supply, ProtectiveDevice? device, IEnumerable<FaultConditions> conditions, Laying? laying = null)
+    public FaultStudy(CableRun run, Supply supply, ProtectiveDevice? device, IEnumerable<FaultConditions> conditions, InstallationMethod? installationMethod = null)
     {
         Run = Require.NotNull(run, nameof(run));
         Supply = Require.NotNull(supply, nameof(supply));
         Conditions = Require.Items(conditions, nameof(conditions));
         if (Conditions.Count == 0) throw new ArgumentException("A study needs at least one condition.", nameof(conditions));
         Device = device;
-        Laying = laying;
+        InstallationMethod = installationMethod;
         foreach (FaultConditions condition in Conditions)
         {
             run.CelsiusOf(condition.Conductors, nameof(conditions));
@@ -56,7 +56,7 @@ public sealed class FaultStudy
         FaultAir[] air = [.. Conditions.Select(c => new FaultAir(Celsius.Of(c.Conductors), Celsius.Of(c.Device))).Distinct()];
         _setting = new FaultSetting(supply.Output, device, air);
         FaultLoop terminals = FaultLoop.AtTerminals(air.Length);
-        var loops = new RunLoops(terminals, run, laying, air);
+        var loops = new RunLoops(terminals, run, installationMethod, air);
         _wholeRun = loops.End.EndingAt("far end");
         FaultLoop[] places = [terminals.EndingAt(terminals.Place, loops.FirstPiece), .. loops.Within(), _wholeRun];
         Shorts = Array.AsReadOnly(Array.ConvertAll(places, place => new ShortCircuit(place, _setting)));
@@ -75,7 +75,7 @@ public sealed class FaultStudy
     public IReadOnlyList<FaultConditions> Conditions { get; }
 
     /// <summary>How the run lies, or null where it is not stated.</summary>
-    public Laying? Laying { get; }
+    public InstallationMethod? InstallationMethod { get; }
 
     /// <summary>A short at each place, from the terminals to the far end.</summary>
     public IReadOnlyList<ShortCircuit> Shorts { get; }

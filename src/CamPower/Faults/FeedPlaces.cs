@@ -47,7 +47,7 @@ internal sealed class FeedPlaces
 
     private RunLoops Along(SiteRun run)
     {
-        if (!_loops.TryGetValue(run.To, out RunLoops? known)) _loops.Add(run.To, known = new RunLoops(Before(run), run.Run, run.Laying, _air));
+        if (!_loops.TryGetValue(run.To, out RunLoops? known)) _loops.Add(run.To, known = new RunLoops(Before(run), run.Run, run.InstallationMethod, _air));
         return known;
     }
 
@@ -57,7 +57,7 @@ internal sealed class FeedPlaces
     {
         if (_ends.TryGetValue(junction, out FaultLoop? known)) return known;
         SiteRun run = _runs[junction];
-        FaultLoop end = run.ReturnAt is string shared ? Before(run).Then(run.Run, run.Laying, _air, End(shared).Back) : Along(run).End;
+        FaultLoop end = run.ReturnAt is string shared ? Before(run).Then(run.Run, run.InstallationMethod, _air, End(shared).Back) : Along(run).End;
         return _ends[junction] = end;
     }
 }

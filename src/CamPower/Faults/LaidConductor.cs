@@ -10,19 +10,19 @@ internal sealed class LaidConductor
 {
     private readonly Conductor _conductor;
     private readonly Insulation? _insulation;
-    private readonly Laying? _laying;
+    private readonly InstallationMethod? _installationMethod;
     private readonly double _meters;
 
     /// <param name="conductor">The conductor.</param>
     /// <param name="insulation">Its insulation; null where nobody says.</param>
-    /// <param name="laying">How it lies; null where nobody says.</param>
+    /// <param name="installationMethod">How it lies; null where nobody says.</param>
     /// <param name="meters">How long it is. [m]</param>
-    internal LaidConductor(Conductor conductor, Insulation? insulation, Laying? laying, double meters)
+    internal LaidConductor(Conductor conductor, Insulation? insulation, InstallationMethod? installationMethod, double meters)
     {
         _meters = meters;
         _conductor = conductor;
         _insulation = insulation;
-        _laying = laying?.Covers(conductor.Size) == true ? laying : null;
+        _installationMethod = installationMethod?.Covers(conductor.Size) == true ? installationMethod : null;
         WithstandIntegral = insulation?.WithstandIntegral(conductor);
     }
 
@@ -30,12 +30,12 @@ internal sealed class LaidConductor
     internal double? WithstandIntegral { get; }
 
     /// <summary>What a verdict on it would need and does not have.</summary>
-    internal FaultData Missing => (WithstandIntegral is null ? FaultData.Insulation : FaultData.None) | (_laying is null ? FaultData.Laying : FaultData.None);
+    internal FaultData Missing => (WithstandIntegral is null ? FaultData.Insulation : FaultData.None) | (_installationMethod is null ? FaultData.InstallationMethod : FaultData.None);
 
     /// <summary>Whether it is known how it gets rid of its heat at worst, or there is none.</summary>
-    internal bool IsHeatKnown => WorstLaying is not null || !(_meters > 0);
+    internal bool IsHeatKnown => WorstInstallation is not null || !(_meters > 0);
 
-    private Laying? WorstLaying => _laying ?? (Laying.LargeBundle.Covers(_conductor.Size) ? Laying.LargeBundle : null);
+    private InstallationMethod? WorstInstallation => _installationMethod ?? (InstallationMethod.LargeBundle.Covers(_conductor.Size) ? InstallationMethod.LargeBundle : null);
 
     /// <summary>Conductors on one way, each kind once: alike pieces differ by their length alone, and one verdict holds for all of them.</summary>
     internal static IReadOnlyList<LaidConductor> Joined(IReadOnlyList<LaidConductor> way, IReadOnlyList<LaidConductor> more)
@@ -45,7 +45,7 @@ internal sealed class LaidConductor
         {
             int alike = joined.FindIndex(next.IsLike);
             if (alike < 0) joined.Add(next);
-            else joined[alike] = new LaidConductor(next._conductor, next._insulation, next._laying, joined[alike]._meters + next._meters);
+            else joined[alike] = new LaidConductor(next._conductor, next._insulation, next._installationMethod, joined[alike]._meters + next._meters);
         }
 
         return joined;
@@ -53,7 +53,7 @@ internal sealed class LaidConductor
 
     /// <summary>By how much a current raises its resistance in a time, where nobody says how it lies in the harshest way that is published. [Ω]</summary>
     internal double OhmsAdded(double amperes, double startCelsius, double seconds) => _meters > 0 && amperes > 0
-        ? _meters * _conductor.OhmsPerMeterPerKelvin * (CelsiusAfter(WorstLaying, seconds, amperes, startCelsius) - startCelsius)
+        ? _meters * _conductor.OhmsPerMeterPerKelvin * (CelsiusAfter(WorstInstallation, seconds, amperes, startCelsius) - startCelsius)
         : 0;
 
     /// <summary>Whether it withstands a current that begins at a conductor temperature, in air of that temperature.</summary>
@@ -67,23 +67,23 @@ internal sealed class LaidConductor
             if (fault.IntegralTo(Math.Min(fault.EndSeconds, ConductorConstants.LongestAdiabatic.Value)) > withstood) return WithstandVerdict.DoesNotStand;
         }
 
-        double hottest = CelsiusAfter(_laying, fault.EndSeconds, fault.HeatingAmperes, fault.StartCelsius);
+        double hottest = CelsiusAfter(_installationMethod, fault.EndSeconds, fault.HeatingAmperes, fault.StartCelsius);
         if (hottest <= _insulation.ServiceCelsius) return WithstandVerdict.Stands;
         if (_insulation.FaultCelsius is not double limit) return WithstandVerdict.Unknown;
         if (hottest <= limit) return WithstandVerdict.HotterThanInService;
-        return _laying is null ? WithstandVerdict.Unknown : WithstandVerdict.DoesNotStand;
+        return _installationMethod is null ? WithstandVerdict.Unknown : WithstandVerdict.DoesNotStand;
     }
 
     /// <summary>How warm it is in the end if nothing ever interrupts the fault; null where nobody says how it lies.</summary>
     internal SelfHeating? HeatOf(FaultCase fault) =>
-        _laying?.Heat(_conductor, ElectricCurrent.FromAmperes(fault.HeatingAmperes), Temperature.FromDegreesCelsius(fault.StartCelsius));
+        _installationMethod?.Heat(_conductor, ElectricCurrent.FromAmperes(fault.HeatingAmperes), Temperature.FromDegreesCelsius(fault.StartCelsius));
 
-    private bool IsLike(LaidConductor other) => ReferenceEquals(_conductor, other._conductor) && ReferenceEquals(_insulation, other._insulation) && ReferenceEquals(_laying, other._laying);
+    private bool IsLike(LaidConductor other) => ReferenceEquals(_conductor, other._conductor) && ReferenceEquals(_insulation, other._insulation) && ReferenceEquals(_installationMethod, other._installationMethod);
 
-    // Without a laying no heat leaves it, which is hotter than it gets; without a heat capacity it is where it settles.
-    private double CelsiusAfter(Laying? laying, double seconds, double amperes, double startCelsius)
+    // Without an installation method no heat leaves it, which is hotter than it gets; without a heat capacity it is where it settles.
+    private double CelsiusAfter(InstallationMethod? installationMethod, double seconds, double amperes, double startCelsius)
     {
-        double theta = laying?.ThermalResistanceOf(_conductor.Size) ?? double.PositiveInfinity;
+        double theta = installationMethod?.ThermalResistanceOf(_conductor.Size) ?? double.PositiveInfinity;
         var balance = new HeatBalance(_conductor, theta, startCelsius, amperes / _conductor.Count);
         return balance.CelsiusAfter(balance.HasCapacity ? seconds : double.PositiveInfinity, startCelsius);
     }

@@ -39,7 +39,7 @@ public abstract class Overcurrent
             : null;
         WithstandVerdict = conductors.Length == 0 ? WithstandVerdict.NoConductor : Worst(setting, heated);
         IfItLasts = _knowsSupply ? Hottest(heated) : null;
-        Missing = setting.Missing | (cases.Any(c => c.NeedsLaying) ? FaultData.Laying : FaultData.None)
+        Missing = setting.Missing | (cases.Any(c => c.NeedsInstallationMethod) ? FaultData.InstallationMethod : FaultData.None)
             | (WithstandVerdict == WithstandVerdict.Unknown ? conductors.Aggregate(FaultData.None, (all, c) => all | c.Missing) : FaultData.None);
     }
 
@@ -57,8 +57,8 @@ public abstract class Overcurrent
     public OpeningTimes Opening { get; }
 
     /// <summary>The verdict of <see cref="Opening"/>, but never "clears" where the device is asked for more than its rating.</summary>
-    public ClearingVerdict Verdict => Opening.Verdict == ClearingVerdict.Clears && (IsWithinBreakingCapacity == false || IsWithinVoltageRating == false)
-        ? ClearingVerdict.MayClear
+    public OperatingVerdict Verdict => Opening.Verdict == OperatingVerdict.Clears && (IsWithinBreakingCapacity == false || IsWithinVoltageRating == false)
+        ? OperatingVerdict.MayClear
         : Opening.Verdict;
 
     /// <summary>Whether the device may interrupt the largest current; null where its breaking capacity or the supply's limit is not stated.</summary>
@@ -85,7 +85,7 @@ public abstract class Overcurrent
     public FaultData Missing { get; }
 
     /// <summary>Currents and opening, or what is missing, in words.</summary>
-    private protected string Words => Opening.Verdict == ClearingVerdict.None
+    private protected string Words => Opening.Verdict == OperatingVerdict.None
         ? FormattableString.Invariant($"unknown; not stated: {FaultDataText.Words(Missing)}")
         : FormattableString.Invariant($"{Smallest.Amperes:G4} A to {_peak:G4} A, {Opening}");
 

@@ -100,7 +100,7 @@ public sealed class ProtectionInCondition
 
     /// <summary>Whether the device may open though nothing is wrong: within the duration of the condition, where that is known.</summary>
     /// <remarks>A short condition is held against the time before which the device does not open, and its I²t against what it stands of an <see cref="StandsInrush">inrush</see>.</remarks>
-    public bool MayTrip => !_standsDuration && Opening.Verdict is (ClearingVerdict.MayClear or ClearingVerdict.Clears);
+    public bool MayTrip => !_standsDuration && Opening.Verdict is (OperatingVerdict.MayClear or OperatingVerdict.Clears);
 
     // In colder air than that of its tests a fuse carries no less than its rating.
     private static bool IsRated(Fuse fuse, BoxInCondition inBox) => !inBox.IsInsideUnknown

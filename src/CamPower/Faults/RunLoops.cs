@@ -11,14 +11,14 @@ internal sealed class RunLoops
 
     /// <param name="start">The loop to the origin of the run.</param>
     /// <param name="run">The run.</param>
-    /// <param name="laying">How it lies; null where it is not stated.</param>
+    /// <param name="installationMethod">How it lies; null where it is not stated.</param>
     /// <param name="air">The conditions.</param>
-    internal RunLoops(FaultLoop start, CableRun run, Laying? laying, IReadOnlyList<FaultAir> air)
+    internal RunLoops(FaultLoop start, CableRun run, InstallationMethod? installationMethod, IReadOnlyList<FaultAir> air)
     {
         _parts = run.Parts;
         _before = new FaultLoop[_parts.Count + 1];
         _before[0] = start;
-        for (int i = 0; i < _parts.Count; i++) _before[i + 1] = _before[i].Then(_parts[i], laying, air);
+        for (int i = 0; i < _parts.Count; i++) _before[i + 1] = _before[i].Then(_parts[i], installationMethod, air);
     }
 
     internal FaultLoop End => _before[_parts.Count];

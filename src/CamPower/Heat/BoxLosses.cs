@@ -12,7 +12,7 @@ namespace CamPower.Heat;
 /// much as there, for its losses grow with its load; beyond the last point it loses at least as much as there.
 /// A device counts with its greatest resistance, one that nobody declares with none; wires in the box do not count, and of a
 /// fuse the cold resistance does. What depends on the temperature inside is the resistance of a resettable fuse alone
-/// (<see cref="ResettableFuse.GreatestResistanceIn"/>); data sheets state efficiency at one temperature.
+/// (<see cref="ResettableFuse.MaximumResistanceIn"/>); data sheets state efficiency at one temperature.
 /// </remarks>
 public sealed class BoxLosses
 {
@@ -86,7 +86,7 @@ public sealed class BoxLosses
     internal static BoxLosses? Of(DistributionBox box, double totalAmperes, IEnumerable<(BoxOutput Output, double Amperes)> outputs)
     {
         SupplyOutput output = box.Supply.Output;
-        if (box.Supply.Inlet?.Efficiency is not ShareCurve<Ratio> curve) return null;
+        if (box.Supply.Input?.Efficiency is not ShareCurve<Ratio> curve) return null;
         double asked = totalAmperes / output.RatedAmperes, load = Math.Min(Math.Max(asked, curve.Lowest), curve.Highest);
         double efficiency = curve.ShareAt(load)!.Value;
         List<(double, ProtectiveDevice)> devices = [.. outputs.Select(o => (o.Amperes, o.Output.Protection ?? ProtectiveDevice.None)).Where(d => d.Item2.GreatestOhms > 0)];

@@ -28,7 +28,7 @@ public sealed class Condition
     /// <param name="at">The temperatures.</param>
     /// <param name="motorsMoving">How many motors of the whole site move at once, at least 0; null for all of them.</param>
     /// <param name="duration">How long it lasts, at least 0; null when that is not known.</param>
-    /// <param name="lineVoltage">Voltage at the inlet of every supply, RMS if alternating, from 1 nV to 1 MV; null for its nominal one, at which no supply is derated. [V]</param>
+    /// <param name="lineVoltage">Voltage at the input of every supply, RMS if alternating, from 1 nV to 1 MV; null for its nominal one, at which no supply is derated. [V]</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or <paramref name="on"/> names a share that does not exist.</exception>
@@ -63,7 +63,7 @@ public sealed class Condition
     /// <summary>How long it lasts; null when that is not known.</summary>
     public Duration? Duration { get; }
 
-    /// <summary>Voltage at the inlet of every supply; null for its nominal one, at which no supply is derated. [V]</summary>
+    /// <summary>Voltage at the input of every supply; null for its nominal one, at which no supply is derated. [V]</summary>
     public ElectricPotential? LineVoltage { get; }
 
     internal double? LineVolts { get; }
@@ -103,7 +103,7 @@ public sealed class Condition
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="more"/> names a share that does not exist.</exception>
     public Condition With(DrawShares more) => new(Name, On | more, At, MotorsMoving, Duration, LineVoltage);
 
-    /// <summary>The same condition with another voltage at the inlets of the supplies: a low line.</summary>
+    /// <summary>The same condition with another voltage at the inputs of the supplies: a low line.</summary>
     /// <param name="lineVoltage">The voltage, RMS if alternating, from 1 nV to 1 MV. [V]</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="lineVoltage"/> is outside its range.</exception>
     public Condition AtLine(ElectricPotential lineVoltage) => new(Name, On, At, MotorsMoving, Duration, lineVoltage);

@@ -14,8 +14,8 @@ namespace CamPower.Mains;
 /// </remarks>
 /// <example>
 /// <code>
-/// OutletAssessment outlet = assessment.StudyOutlets()[0];
-/// Console.WriteLine(outlet.Worst.Draws[0].Explain().ToMarkdown());
+/// ReceptacleAssessment receptacle = assessment.StudyReceptacles()[0];
+/// Console.WriteLine(receptacle.Worst.Draws[0].Explain().ToMarkdown());
 /// </code>
 /// </example>
 public sealed class LineDraw
@@ -26,7 +26,7 @@ public sealed class LineDraw
     internal LineDraw(DistributionBox box, double amperes, double lineVolts)
     {
         SupplyOutput output = box.Supply.Output;
-        ShareCurve<Ratio>? efficiency = box.Supply.Inlet?.Efficiency, powerFactor = box.Supply.Inlet?.PowerFactor;
+        ShareCurve<Ratio>? efficiency = box.Supply.Input?.Efficiency, powerFactor = box.Supply.Input?.PowerFactor;
         double load = Math.Max(amperes / output.RatedAmperes, Math.Max(efficiency?.Lowest ?? 0, powerFactor?.Lowest ?? 0));
         Box = box;
         _lineVolts = lineVolts;
@@ -51,10 +51,10 @@ public sealed class LineDraw
     public ElectricCurrent? Current => Amperes is double amperes ? ElectricCurrent.FromAmperes(amperes) : null;
 
     /// <summary>The voltage of the line against the highest that its supply accepts; a judgment of nothing where that is not stated.</summary>
-    internal Judgment HighestLine => Box.Supply.Inlet?.Highest(_lineVolts) ?? default;
+    internal Judgment HighestLine => Box.Supply.Input?.Highest(_lineVolts) ?? default;
 
     /// <summary>The voltage of the line against the lowest that its supply accepts; a judgment of nothing where that is not stated.</summary>
-    internal Judgment LowestLine => Box.Supply.Inlet?.Lowest(_lineVolts) ?? default;
+    internal Judgment LowestLine => Box.Supply.Input?.Lowest(_lineVolts) ?? default;
 
     internal double? Amperes => Voltamperes / _lineVolts;
 

@@ -44,7 +44,7 @@ public sealed class ElectronicLimit : ProtectiveDevice
         _openSeconds = Require.Positive(opensWithin.Seconds, nameof(opensWithin), "s");
         _ohms = Require.NotNegative(resistance.Ohms, nameof(resistance), "Ω");
         PauseSeconds = retriesAfter is Duration pause ? Require.Positive(pause.Seconds, nameof(retriesAfter), "s") : double.PositiveInfinity;
-        LeastResistance = resistance;
+        MinimumResistance = resistance;
         Limit = limit;
         Tolerance = tolerance;
         OpensWithin = opensWithin;
@@ -67,10 +67,10 @@ public sealed class ElectronicLimit : ProtectiveDevice
     public bool IsLatched => RetriesAfter is null;
 
     /// <inheritdoc/>
-    public override ElectricResistance LeastResistance { get; }
+    public override ElectricResistance MinimumResistance { get; }
 
     /// <inheritdoc/>
-    public override ElectricResistance GreatestResistance => LeastResistance;
+    public override ElectricResistance MaximumResistance => MinimumResistance;
 
     internal override double LeastOhms => _ohms;
 
@@ -106,8 +106,8 @@ public sealed class ElectronicLimit : ProtectiveDevice
     {
         if (!Limits.IsAbove(amperes, _leastAmperes)) return OpeningTimes.Never;
         return !Limits.IsBelow(amperes, _mostAmperes)
-            ? new OpeningTimes(ClearingVerdict.Clears, 0, _openSeconds)
-            : new OpeningTimes(ClearingVerdict.MayClear, 0, double.PositiveInfinity);
+            ? new OpeningTimes(OperatingVerdict.Clears, 0, _openSeconds)
+            : new OpeningTimes(OperatingVerdict.MayClear, 0, double.PositiveInfinity);
     }
 
     internal override IEnumerable<double> StepsAt(double currentFactor) => [_mostAmperes];

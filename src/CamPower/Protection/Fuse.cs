@@ -6,9 +6,9 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>A fuse: a characteristic of gates at a rated current, and what it can interrupt.</summary>
+/// <summary>A fuse: a characteristic of time limits at a rated current, and what it can interrupt.</summary>
 /// <remarks>
-/// Immutable. It carries its rated current for good: at or below it, it does not clear. Above it the gates speak, see
+/// Immutable. It carries its rated current for good: at or below it, it does not clear. Above it the time limits speak, see
 /// <see cref="FuseCharacteristic"/>. Its resistance counts cold throughout; a hot element has more, and limits the current
 /// further. Source of the first rule: <see cref="Sources.FuseRatedCurrent"/>.
 /// </remarks>
@@ -28,7 +28,7 @@ public sealed class Fuse : ProtectiveDevice
     /// <summary>Describes a fuse as its data sheet does.</summary>
     /// <param name="name">How it is called. Not empty.</param>
     /// <param name="ratedCurrent">Its rated current, inside the characteristic's range. [A]</param>
-    /// <param name="characteristic">Its gates.</param>
+    /// <param name="characteristic">Its time limits.</param>
     /// <param name="voltageRating">The highest voltage that it interrupts, above 0. [V]</param>
     /// <param name="breakingCapacity">The largest current that it interrupts, above 0. [A]</param>
     /// <param name="coldResistance">Its resistance cold, at least 0. [Ω]</param>
@@ -56,7 +56,7 @@ public sealed class Fuse : ProtectiveDevice
     /// <summary>Its rated current. [A]</summary>
     public ElectricCurrent RatedCurrent { get; }
 
-    /// <summary>Its gates.</summary>
+    /// <summary>Its time limits.</summary>
     public FuseCharacteristic Characteristic { get; }
 
     /// <summary>The least I²t that melts it, or null where none is stated. [A²·s]</summary>
@@ -69,10 +69,10 @@ public sealed class Fuse : ProtectiveDevice
     internal override AmbientCurve? Ambient => Rerating;
 
     /// <inheritdoc/>
-    public override ElectricResistance LeastResistance => _coldResistance;
+    public override ElectricResistance MinimumResistance => _coldResistance;
 
     /// <inheritdoc/>
-    public override ElectricResistance GreatestResistance => _coldResistance;
+    public override ElectricResistance MaximumResistance => _coldResistance;
 
     internal override double LeastOhms => _coldOhms;
 
@@ -112,7 +112,7 @@ public sealed class Fuse : ProtectiveDevice
     {
         double rated = _ratedAmperes * currentFactor;
         double melting = LeastMeltingIntegral?.AmpereSquaredSeconds ?? (Characteristic.LeastMeltingSeconds * rated * rated);
-        return surge.PeakAmperes > rated && surge.Integral >= melting ? new OpeningTimes(ClearingVerdict.MayClear, 0, double.PositiveInfinity) : OpeningTimes.Never;
+        return surge.PeakAmperes > rated && surge.Integral >= melting ? new OpeningTimes(OperatingVerdict.MayClear, 0, double.PositiveInfinity) : OpeningTimes.Never;
     }
 
     /// <summary>Judges an inrush by the melting I²t; pulses age a fuse, so a share of it is the policy.</summary>
@@ -138,7 +138,7 @@ public sealed class Fuse : ProtectiveDevice
         double latest = LatestSeconds(Math.Min(amperes, _breakingAmperes) / (_ratedAmperes * currentFactor), multiple);
         double melting = (LeastMeltingIntegral?.AmpereSquaredSeconds ?? 0) / amperes / amperes;
         double earliest = Math.Min(latest, Math.Max(Characteristic.EarliestSeconds(multiple), melting));
-        return new OpeningTimes(double.IsInfinity(latest) ? ClearingVerdict.MayClear : ClearingVerdict.Clears, earliest, latest);
+        return new OpeningTimes(double.IsInfinity(latest) ? OperatingVerdict.MayClear : OperatingVerdict.Clears, earliest, latest);
     }
 
     // Of every limit below, the adiabatic bound: up to the breaking capacity. A time before which it stays closed is stated, and holds.
@@ -146,5 +146,5 @@ public sealed class Fuse : ProtectiveDevice
         Characteristic.LimitsBelow(multiple).Select(g => AdiabaticSeconds(g.NotAfterSeconds, g.Multiple, Math.Max(g.Multiple, boundedMultiple))).DefaultIfEmpty(double.PositiveInfinity).Min());
 
     internal override IEnumerable<double> StepsAt(double currentFactor) =>
-        Characteristic.Gates.Where(g => g.NotAfter is not null).Select(g => g.Multiple * _ratedAmperes * currentFactor);
+        Characteristic.TimeLimits.Where(g => g.NotAfter is not null).Select(g => g.Multiple * _ratedAmperes * currentFactor);
 }

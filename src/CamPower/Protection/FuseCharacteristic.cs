@@ -6,7 +6,7 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>The time-current characteristic of a class of fuses, as gates.</summary>
+/// <summary>The time-current characteristic of a class of fuses, as time limits.</summary>
 /// <remarks>
 /// Immutable. A standard gives limits of the pre-arcing time, not a curve. More current needs no more I²t, so the limit at I2 below a
 /// current I bounds the latest time, t2·(I2/I)² (<see cref="Sources.AdiabaticOperatingTime"/>), and the limit above the earliest one.
@@ -15,12 +15,12 @@ namespace CamPower;
 /// <example>
 /// <code>
 /// var mine = new FuseCharacteristic("F of my maker", ElectricCurrent.FromAmperes(1), ElectricCurrent.FromAmperes(5),
-///     new FuseGate(2.1, null, Duration.FromMinutes(30), new Citation("data sheet", CitationKind.Declared)));
+///     new FuseTimeLimit(2.1, null, Duration.FromMinutes(30), new Citation("data sheet", CitationKind.Declared)));
 /// </code>
 /// </example>
 public sealed class FuseCharacteristic
 {
-    // A current that is meant to be a gate's multiple may miss it by the rounding of a division.
+    // A current that is meant to be a time limit's multiple may miss it by the rounding of a division.
     private const double Rounding = 1e-9;
 
     private const double Hour = 3600, Minute = 60;
@@ -29,11 +29,11 @@ public sealed class FuseCharacteristic
     /// <param name="name">How it is called. Not empty.</param>
     /// <param name="ratedFrom">The smallest rated current that it holds for, above 0. [A]</param>
     /// <param name="ratedTo">The largest rated current that it holds for, at least <paramref name="ratedFrom"/>. [A]</param>
-    /// <param name="gates">At least one, in rising current; times never rise with it.</param>
+    /// <param name="timeLimits">At least one, in rising current; times never rise with it.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
-    /// <exception cref="ArgumentException">The name is empty, no gate is given, their multiples do not rise, or a time rises.</exception>
+    /// <exception cref="ArgumentException">The name is empty, no time limit is given, their multiples do not rise, or a time rises.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A current is outside its range.</exception>
-    public FuseCharacteristic(string name, ElectricCurrent ratedFrom, ElectricCurrent ratedTo, params FuseGate[] gates)
+    public FuseCharacteristic(string name, ElectricCurrent ratedFrom, ElectricCurrent ratedTo, params FuseTimeLimit[] timeLimits)
     {
         Name = Require.Name(name, nameof(name));
         RatedFromAmperes = Require.Positive(ratedFrom.Amperes, nameof(ratedFrom), "A");
@@ -43,70 +43,70 @@ public sealed class FuseCharacteristic
             throw Require.OutOfRange(RatedToAmperes, nameof(ratedTo), "A", FormattableString.Invariant($"at least {RatedFromAmperes}"));
         }
 
-        Gates = Require.Items(gates, nameof(gates));
-        if (Gates.Count == 0) throw new ArgumentException("A characteristic needs at least one gate.", nameof(gates));
-        if (Gates.Zip(Gates.Skip(1), (low, high) => high.Multiple > low.Multiple).Contains(false))
+        TimeLimits = Require.Items(timeLimits, nameof(timeLimits));
+        if (TimeLimits.Count == 0) throw new ArgumentException("A characteristic needs at least one time limit.", nameof(timeLimits));
+        if (TimeLimits.Zip(TimeLimits.Skip(1), (low, high) => high.Multiple > low.Multiple).Contains(false))
         {
-            throw new ArgumentException("The gates must rise in current.", nameof(gates));
+            throw new ArgumentException("The time limits must rise in current.", nameof(timeLimits));
         }
 
-        if (Gates.Any(IsContradicted))
+        if (TimeLimits.Any(IsContradicted))
         {
-            throw new ArgumentException("More current cannot take longer: the times of the gates may not rise with it.", nameof(gates));
+            throw new ArgumentException("More current cannot take longer: the times of the time limits may not rise with it.", nameof(timeLimits));
         }
     }
 
     /// <summary>Miniature fuses, quick-acting F, 125 mA to 10 A: IEC 60127-2 sheet 2.</summary>
     public static FuseCharacteristic IecQuickActing { get; } = Of("IEC 60127-2 F", 0.125, 10,
-        Gate(1.5, Hour, null, Sources.Iec60127QuickActing),
-        Gate(2.1, null, 30 * Minute, Sources.Iec60127QuickActing),
-        Gate(2.75, 0.05, 2, Sources.Iec60127QuickActing),
-        Gate(4, 0.01, 0.3, Sources.Iec60127QuickActingFromMemory),
-        Gate(10, null, 0.02, Sources.Iec60127QuickActing));
+        At(1.5, Hour, null, Sources.Iec60127QuickActing),
+        At(2.1, null, 30 * Minute, Sources.Iec60127QuickActing),
+        At(2.75, 0.05, 2, Sources.Iec60127QuickActing),
+        At(4, 0.01, 0.3, Sources.Iec60127QuickActingFromMemory),
+        At(10, null, 0.02, Sources.Iec60127QuickActing));
 
     /// <summary>Miniature fuses, quick-acting F, 32 mA to 100 mA: IEC 60127-2 sheet 2.</summary>
     public static FuseCharacteristic IecQuickActingTo100Milliamperes { get; } = Of("IEC 60127-2 F, 100 mA and less", 0.032, 0.1,
-        Gate(1.5, Hour, null, Sources.Iec60127QuickActing),
-        Gate(2.1, null, 30 * Minute, Sources.Iec60127QuickActing),
-        Gate(2.75, 0.01, 0.5, Sources.Iec60127QuickActing),
-        Gate(4, 0.003, 0.1, Sources.Iec60127QuickActing),
-        Gate(10, null, 0.02, Sources.Iec60127QuickActing));
+        At(1.5, Hour, null, Sources.Iec60127QuickActing),
+        At(2.1, null, 30 * Minute, Sources.Iec60127QuickActing),
+        At(2.75, 0.01, 0.5, Sources.Iec60127QuickActing),
+        At(4, 0.003, 0.1, Sources.Iec60127QuickActing),
+        At(10, null, 0.02, Sources.Iec60127QuickActing));
 
     /// <summary>Miniature fuses, time-lag T, 125 mA to 6.3 A: IEC 60127-2 sheet 3.</summary>
     public static FuseCharacteristic IecTimeLag { get; } = Of("IEC 60127-2 T", 0.125, 6.3,
-        Gate(1.5, Hour, null, Sources.Iec60127TimeLag),
-        Gate(2.1, null, 2 * Minute, Sources.Iec60127TimeLag),
-        Gate(2.75, 0.6, 10, Sources.Iec60127TimeLag),
-        Gate(4, 0.15, 3, Sources.Iec60127TimeLag),
-        Gate(10, 0.02, 0.3, Sources.Iec60127TimeLag));
+        At(1.5, Hour, null, Sources.Iec60127TimeLag),
+        At(2.1, null, 2 * Minute, Sources.Iec60127TimeLag),
+        At(2.75, 0.6, 10, Sources.Iec60127TimeLag),
+        At(4, 0.15, 3, Sources.Iec60127TimeLag),
+        At(10, 0.02, 0.3, Sources.Iec60127TimeLag));
 
     /// <summary>Miniature fuses, time-lag T, 32 mA to 100 mA: IEC 60127-2 sheet 3.</summary>
-    /// <remarks>The gates at 4 and 10 times the rated current are not given here: no source was at hand.</remarks>
+    /// <remarks>The time limits at 4 and 10 times the rated current are not given here: no source was at hand.</remarks>
     public static FuseCharacteristic IecTimeLagTo100Milliamperes { get; } = Of("IEC 60127-2 T, 100 mA and less", 0.032, 0.1,
-        Gate(1.5, Hour, null, Sources.Iec60127TimeLag),
-        Gate(2.1, null, 2 * Minute, Sources.Iec60127TimeLag),
-        Gate(2.75, 0.2, 10, Sources.Iec60127TimeLag));
+        At(1.5, Hour, null, Sources.Iec60127TimeLag),
+        At(2.1, null, 2 * Minute, Sources.Iec60127TimeLag),
+        At(2.75, 0.2, 10, Sources.Iec60127TimeLag));
 
     /// <summary>Small supplemental fuses, fast, to 30 A: UL 248-14.</summary>
     public static FuseCharacteristic UlFast { get; } = Of("UL 248-14 fast", 0.001, 30,
-        Gate(1.1, 4 * Hour, null, Sources.Ul248),
-        Gate(1.35, null, Hour, Sources.Ul248),
-        Gate(2, null, 2 * Minute, Sources.Ul248)).TestedAt(ProtectionConstants.UlReferenceTemperature.Value);
+        At(1.1, 4 * Hour, null, Sources.Ul248),
+        At(1.35, null, Hour, Sources.Ul248),
+        At(2, null, 2 * Minute, Sources.Ul248)).TestedAt(ProtectionConstants.UlReferenceTemperature.Value);
 
     /// <summary>Small supplemental fuses, time-delay, 80 mA to 3 A: UL 248-14.</summary>
     public static FuseCharacteristic UlTimeDelay { get; } = Of("UL 248-14 time-delay", 0.08, 3,
-        Gate(1.35, null, Hour, Sources.Ul248),
-        Gate(2, 5, 2 * Minute, Sources.Ul248)).TestedAt(ProtectionConstants.UlReferenceTemperature.Value);
+        At(1.35, null, Hour, Sources.Ul248),
+        At(2, 5, 2 * Minute, Sources.Ul248)).TestedAt(ProtectionConstants.UlReferenceTemperature.Value);
 
     /// <summary>Blade fuses of the ATO class, 3 A to 40 A: SAE J1284, ISO 8820-3 type C.</summary>
     /// <remarks>All from memory. Editions differ at 3.5 times the rated current, where some say 0.04 s.</remarks>
     public static FuseCharacteristic Blade { get; } = Of("blade fuse, ATO class", 3, 40,
-        Gate(1.1, 100 * Hour, null, Sources.BladeFuse),
-        Gate(1.35, 0.75, 600, Sources.BladeFuse),
-        Gate(1.6, 0.25, 50, Sources.BladeFuse),
-        Gate(2, 0.15, 5, Sources.BladeFuse),
-        Gate(3.5, 0.08, 0.5, Sources.BladeFuse),
-        Gate(6, 0.03, 0.1, Sources.BladeFuse));
+        At(1.1, 100 * Hour, null, Sources.BladeFuse),
+        At(1.35, 0.75, 600, Sources.BladeFuse),
+        At(1.6, 0.25, 50, Sources.BladeFuse),
+        At(2, 0.15, 5, Sources.BladeFuse),
+        At(3.5, 0.08, 0.5, Sources.BladeFuse),
+        At(6, 0.03, 0.1, Sources.BladeFuse));
 
     /// <summary>How it is called.</summary>
     public string Name { get; }
@@ -117,8 +117,8 @@ public sealed class FuseCharacteristic
     /// <summary>The largest rated current that it holds for. [A]</summary>
     public ElectricCurrent RatedTo => ElectricCurrent.FromAmperes(RatedToAmperes);
 
-    /// <summary>The gates, in rising current.</summary>
-    public IReadOnlyList<FuseGate> Gates { get; }
+    /// <summary>The time limits, in rising current.</summary>
+    public IReadOnlyList<FuseTimeLimit> TimeLimits { get; }
 
     /// <summary>Temperature of the air in the tests of its standard. [°C]</summary>
     internal double ReferenceCelsius { get; private set; } = ProtectionConstants.IecReferenceTemperature.Value;
@@ -130,12 +130,12 @@ public sealed class FuseCharacteristic
     /// <summary>Whether its rated current is one to carry for good: it is closed after an hour at 1.5 times that, as IEC 60127 has it.</summary>
     internal bool CarriesItsRating => EarliestSeconds(1.5) >= Hour;
 
-    /// <summary>The smallest current over the rated one that opens it for certain; infinite where no gate has a latest time.</summary>
-    internal double CertainMultiple => Gates.Where(g => g.NotAfter is not null).Select(g => g.Multiple).DefaultIfEmpty(double.PositiveInfinity).Min();
+    /// <summary>The smallest current over the rated one that opens it for certain; infinite where no time limit has a latest time.</summary>
+    internal double CertainMultiple => TimeLimits.Where(g => g.NotAfter is not null).Select(g => g.Multiple).DefaultIfEmpty(double.PositiveInfinity).Min();
 
-    /// <summary>An I²t that does not melt it, however short, over the square of its rated current; 0 where no gate says so. [s]</summary>
+    /// <summary>An I²t that does not melt it, however short, over the square of its rated current; 0 where no time limit says so. [s]</summary>
     /// <remarks>
-    /// A gate has it closed for a time t at m times its rated current. It melts for certain at some multiple n, so that at no temperature below does it lose more
+    /// a time limit has it closed for a time t at m times its rated current. It melts for certain at some multiple n, so that at no temperature below does it lose more
     /// than n² of that heat, and (m² − n²)·t of it stayed in the element. Its resistance and its losses are taken to rise evenly with its temperature.
     /// </remarks>
     internal double LeastMeltingSeconds
@@ -143,23 +143,23 @@ public sealed class FuseCharacteristic
         get
         {
             double certain = CertainMultiple;
-            return Gates.Where(g => g.Multiple > certain).Select(g => ((g.Multiple * g.Multiple) - (certain * certain)) * g.NotBeforeSeconds).DefaultIfEmpty(0).Max();
+            return TimeLimits.Where(g => g.Multiple > certain).Select(g => ((g.Multiple * g.Multiple) - (certain * certain)) * g.NotBeforeSeconds).DefaultIfEmpty(0).Max();
         }
     }
 
     /// <summary>The name; never throws.</summary>
     public override string ToString() => Name;
 
-    /// <summary>The gate above bounds the earliest time; 0 beyond the last. [s]</summary>
+    /// <summary>The time limit above bounds the earliest time; 0 beyond the last. [s]</summary>
     internal double EarliestSeconds(double multiple) =>
-        Gates.Where(g => g.Multiple >= multiple * (1 - Rounding)).Select(g => g.NotBeforeSeconds).DefaultIfEmpty(0).Max();
+        TimeLimits.Where(g => g.Multiple >= multiple * (1 - Rounding)).Select(g => g.NotBeforeSeconds).DefaultIfEmpty(0).Max();
 
     /// <summary>The limits at and below a multiple by which it has opened.</summary>
-    internal IEnumerable<FuseGate> LimitsBelow(double multiple) => Gates.Where(g => g.NotAfter is not null && g.Multiple <= multiple * (1 + Rounding));
+    internal IEnumerable<FuseTimeLimit> LimitsBelow(double multiple) => TimeLimits.Where(g => g.NotAfter is not null && g.Multiple <= multiple * (1 + Rounding));
 
     /// <summary>An I²t that does not melt it in a pulse of a peak, over the square of its rated current; 0 where no limit says so. [s]</summary>
     /// <remarks>A limit's current for its shortest time heats the element more than any pulse of no higher peak and no more I²t.</remarks>
-    internal double WithstoodSeconds(double peakMultiple) => Gates.Where(g => !Limits.IsAbove(peakMultiple, g.Multiple))
+    internal double WithstoodSeconds(double peakMultiple) => TimeLimits.Where(g => !Limits.IsAbove(peakMultiple, g.Multiple))
         .Select(g => g.Multiple * g.Multiple * g.NotBeforeSeconds).Append(LeastMeltingSeconds).Max();
 
     /// <summary>An I²t that opens it for certain in a pulse of a peak, over the square of its rated current; infinite where no limit says so. [s]</summary>
@@ -167,10 +167,10 @@ public sealed class FuseCharacteristic
         LimitsBelow(peakMultiple).Select(g => g.Multiple * g.Multiple * g.NotAfterSeconds).DefaultIfEmpty(double.PositiveInfinity).Min();
 
     // A larger current that must last longer, or that must not open earlier than a smaller one has opened.
-    private bool IsContradicted(FuseGate gate) => Gates.Where(g => g.Multiple > gate.Multiple).Any(higher =>
-        (gate.NotBefore is not null && higher.NotBeforeSeconds > gate.NotBeforeSeconds)
-        || higher.NotBeforeSeconds > gate.NotAfterSeconds
-        || (higher.NotAfter is not null && higher.NotAfterSeconds > gate.NotAfterSeconds));
+    private bool IsContradicted(FuseTimeLimit limit) => TimeLimits.Where(g => g.Multiple > limit.Multiple).Any(higher =>
+        (limit.NotBefore is not null && higher.NotBeforeSeconds > limit.NotBeforeSeconds)
+        || higher.NotBeforeSeconds > limit.NotAfterSeconds
+        || (higher.NotAfter is not null && higher.NotAfterSeconds > limit.NotAfterSeconds));
 
     private FuseCharacteristic TestedAt(double celsius)
     {
@@ -178,10 +178,10 @@ public sealed class FuseCharacteristic
         return this;
     }
 
-    private static FuseCharacteristic Of(string name, double fromAmperes, double toAmperes, params FuseGate[] gates) =>
-        new(name, ElectricCurrent.FromAmperes(fromAmperes), ElectricCurrent.FromAmperes(toAmperes), gates);
+    private static FuseCharacteristic Of(string name, double fromAmperes, double toAmperes, params FuseTimeLimit[] timeLimits) =>
+        new(name, ElectricCurrent.FromAmperes(fromAmperes), ElectricCurrent.FromAmperes(toAmperes), timeLimits);
 
-    private static FuseGate Gate(double multiple, double? notBefore, double? notAfter, Citation source) =>
+    private static FuseTimeLimit At(double multiple, double? notBefore, double? notAfter, Citation source) =>
         new(multiple, Time(notBefore), Time(notAfter), source);
 
     private static Duration? Time(double? seconds) => seconds is double given ? Duration.FromSeconds(given) : null;

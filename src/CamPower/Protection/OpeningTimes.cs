@@ -8,7 +8,7 @@ namespace CamPower;
 /// <summary>When a protective device opens, or trips: not before one time, not after another.</summary>
 /// <remarks>
 /// Standards and data sheets bound the time from both sides; where they give no bound, there is none here. Holds seconds,
-/// infinite where there is no bound. The default value is no result: its verdict is <see cref="ClearingVerdict.None"/>.
+/// infinite where there is no bound. The default value is no result: its verdict is <see cref="OperatingVerdict.None"/>.
 /// </remarks>
 /// <example>
 /// <code>
@@ -18,7 +18,7 @@ namespace CamPower;
 /// </example>
 public readonly struct OpeningTimes : IEquatable<OpeningTimes>
 {
-    internal OpeningTimes(ClearingVerdict verdict, double earliestSeconds, double latestSeconds)
+    internal OpeningTimes(OperatingVerdict verdict, double earliestSeconds, double latestSeconds)
     {
         Verdict = verdict;
         EarliestSeconds = earliestSeconds;
@@ -26,7 +26,7 @@ public readonly struct OpeningTimes : IEquatable<OpeningTimes>
     }
 
     /// <summary>Whether the device interrupts the current.</summary>
-    public ClearingVerdict Verdict { get; }
+    public OperatingVerdict Verdict { get; }
 
     /// <summary>It does not open before this; zero where nothing bounds it, null where it never opens. [s]</summary>
     public Duration? Earliest => Seconds(EarliestSeconds);
@@ -34,7 +34,7 @@ public readonly struct OpeningTimes : IEquatable<OpeningTimes>
     /// <summary>It has opened by then; null where nothing bounds the time, whatever the verdict. [s]</summary>
     public Duration? Latest => Seconds(LatestSeconds);
 
-    internal static OpeningTimes Never { get; } = new(ClearingVerdict.DoesNotClear, double.PositiveInfinity, double.PositiveInfinity);
+    internal static OpeningTimes Never { get; } = new(OperatingVerdict.DoesNotClear, double.PositiveInfinity, double.PositiveInfinity);
 
     internal double EarliestSeconds { get; }
 
@@ -53,9 +53,9 @@ public readonly struct OpeningTimes : IEquatable<OpeningTimes>
     /// <summary>Verdict and times in the invariant culture; never throws.</summary>
     public override string ToString() => Verdict switch
     {
-        ClearingVerdict.DoesNotClear => "does not operate",
-        ClearingVerdict.MayClear => "may operate" + Bounds,
-        ClearingVerdict.Clears => "operates" + Bounds,
+        OperatingVerdict.DoesNotClear => "does not operate",
+        OperatingVerdict.MayClear => "may operate" + Bounds,
+        OperatingVerdict.Clears => "operates" + Bounds,
         _ => "no result",
     };
 
@@ -68,8 +68,8 @@ public readonly struct OpeningTimes : IEquatable<OpeningTimes>
     /// <summary>What holds when any of several may be the case: the widest times, and a verdict only where all agree.</summary>
     internal static OpeningTimes AnyOf(IReadOnlyCollection<OpeningTimes> cases)
     {
-        ClearingVerdict first = cases.First().Verdict;
-        ClearingVerdict verdict = cases.All(c => c.Verdict == first) ? first : ClearingVerdict.MayClear;
+        OperatingVerdict first = cases.First().Verdict;
+        OperatingVerdict verdict = cases.All(c => c.Verdict == first) ? first : OperatingVerdict.MayClear;
         return new OpeningTimes(verdict, cases.Min(c => c.EarliestSeconds), cases.Max(c => c.LatestSeconds));
     }
 

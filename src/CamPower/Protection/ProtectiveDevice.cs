@@ -32,10 +32,10 @@ public abstract class ProtectiveDevice
     public ElectricCurrent? BreakingCapacity { get; }
 
     /// <summary>Its least resistance, cold and new. [Ω]</summary>
-    public virtual ElectricResistance LeastResistance => ElectricResistance.FromOhms(LeastOhms);
+    public virtual ElectricResistance MinimumResistance => ElectricResistance.FromOhms(LeastOhms);
 
     /// <summary>Its greatest resistance while it carries current. [Ω]</summary>
-    public virtual ElectricResistance GreatestResistance => ElectricResistance.FromOhms(GreatestOhms);
+    public virtual ElectricResistance MaximumResistance => ElectricResistance.FromOhms(GreatestOhms);
 
     internal abstract double LeastOhms { get; }
 

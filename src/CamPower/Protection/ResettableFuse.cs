@@ -9,7 +9,7 @@ namespace CamPower;
 /// <remarks>
 /// Immutable. At an ambient temperature all its currents change by the factor of <see cref="Thermal"/>. Up to the hold
 /// current it does not trip; from the trip current on it does; between them it may. The data sheet states one time: by then
-/// it has tripped at <see cref="TimedCurrent"/>, and at a larger current I by t2·(I2/I)² (<see cref="Sources.AdiabaticOperatingTime"/>); below
+/// it has tripped at <see cref="TestCurrent"/>, and at a larger current I by t2·(I2/I)² (<see cref="Sources.AdiabaticOperatingTime"/>); below
 /// that current no time is known. The factor of the ambient comes first, so that cold air asks for more. Definitions:
 /// <see cref="Sources.ResettableFuse"/>. It is no fuse for limited-power sources and Class 2: it resets by itself.
 /// The milliseconds of output capacitors do not count for it: its times are seconds. An inrush may trip it when it has the I²t
@@ -27,16 +27,16 @@ public sealed class ResettableFuse : ProtectiveDevice
     /// <summary>Temperature of the air in which its sheet states it. [°C]</summary>
     internal const double SheetCelsius = 20;
 
-    private readonly double _holdAmperes, _tripAmperes, _timedAmperes, _timedSeconds, _maximumAmperes;
+    private readonly double _holdAmperes, _tripAmperes, _testAmperes, _timedSeconds, _maximumAmperes;
 
     /// <summary>Describes a resettable fuse as its data sheet does, in still air of 20 °C.</summary>
     /// <param name="name">How it is called. Not empty.</param>
     /// <param name="holdCurrent">The largest current that it carries without tripping, above 0. [A]</param>
     /// <param name="tripCurrent">The smallest current that trips it for certain, above <paramref name="holdCurrent"/>. [A]</param>
-    /// <param name="timedCurrent">The current at which its time to trip is stated, at least <paramref name="tripCurrent"/>. [A]</param>
-    /// <param name="longestTimeToTrip">It has tripped by then at <paramref name="timedCurrent"/>, above 0. [s]</param>
-    /// <param name="leastResistance">Its resistance new, at least 0. [Ω]</param>
-    /// <param name="greatestResistance">Its resistance an hour after a trip, at least <paramref name="leastResistance"/>. [Ω]</param>
+    /// <param name="testCurrent">The current at which its time to trip is stated, at least <paramref name="tripCurrent"/>. [A]</param>
+    /// <param name="longestTimeToTrip">It has tripped by then at <paramref name="testCurrent"/>, above 0. [s]</param>
+    /// <param name="minimumResistance">Its resistance new, at least 0. [Ω]</param>
+    /// <param name="maximumResistance">Its resistance an hour after a trip, at least <paramref name="minimumResistance"/>. [Ω]</param>
     /// <param name="thermal">How its currents change with ambient.</param>
     /// <param name="maximumVoltage">The highest voltage that it stands tripped, above 0. [V]</param>
     /// <param name="maximumCurrent">The largest current that it interrupts, above 0; null where none is stated. [A]</param>
@@ -44,28 +44,28 @@ public sealed class ResettableFuse : ProtectiveDevice
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
-    public ResettableFuse(string name, ElectricCurrent holdCurrent, ElectricCurrent tripCurrent, ElectricCurrent timedCurrent,
-        Duration longestTimeToTrip, ElectricResistance leastResistance, ElectricResistance greatestResistance, AmbientCurve thermal,
+    public ResettableFuse(string name, ElectricCurrent holdCurrent, ElectricCurrent tripCurrent, ElectricCurrent testCurrent,
+        Duration longestTimeToTrip, ElectricResistance minimumResistance, ElectricResistance maximumResistance, AmbientCurve thermal,
         ElectricPotential maximumVoltage, ElectricCurrent? maximumCurrent = null, Power? trippedPower = null)
         : base(name, maximumVoltage, maximumCurrent)
     {
         _holdAmperes = Require.Positive(holdCurrent.Amperes, nameof(holdCurrent), "A");
         _tripAmperes = Require.Positive(tripCurrent.Amperes, nameof(tripCurrent), "A");
-        _timedAmperes = Require.Positive(timedCurrent.Amperes, nameof(timedCurrent), "A");
+        _testAmperes = Require.Positive(testCurrent.Amperes, nameof(testCurrent), "A");
         _timedSeconds = Require.Positive(longestTimeToTrip.Seconds, nameof(longestTimeToTrip), "s");
         _maximumAmperes = maximumCurrent?.Amperes ?? double.PositiveInfinity;
-        LeastOhms = Require.NotNegative(leastResistance.Ohms, nameof(leastResistance), "Ω");
-        GreatestOhms = Require.NotNegative(greatestResistance.Ohms, nameof(greatestResistance), "Ω");
+        LeastOhms = Require.NotNegative(minimumResistance.Ohms, nameof(minimumResistance), "Ω");
+        GreatestOhms = Require.NotNegative(maximumResistance.Ohms, nameof(maximumResistance), "Ω");
         Thermal = Require.NotNull(thermal, nameof(thermal));
         if (_tripAmperes <= _holdAmperes) throw Require.OutOfRange(_tripAmperes, nameof(tripCurrent), "A", FormattableString.Invariant($"above {_holdAmperes}"));
-        if (_timedAmperes < _tripAmperes) throw Require.OutOfRange(_timedAmperes, nameof(timedCurrent), "A", FormattableString.Invariant($"at least {_tripAmperes}"));
-        if (GreatestOhms < LeastOhms) throw Require.OutOfRange(GreatestOhms, nameof(greatestResistance), "Ω", FormattableString.Invariant($"at least {LeastOhms}"));
+        if (_testAmperes < _tripAmperes) throw Require.OutOfRange(_testAmperes, nameof(testCurrent), "A", FormattableString.Invariant($"at least {_tripAmperes}"));
+        if (GreatestOhms < LeastOhms) throw Require.OutOfRange(GreatestOhms, nameof(maximumResistance), "Ω", FormattableString.Invariant($"at least {LeastOhms}"));
         if (trippedPower is Power power) Require.Positive((double)power.Watts, nameof(trippedPower), "W");
-        LeastResistance = leastResistance;
-        GreatestResistance = greatestResistance;
+        MinimumResistance = minimumResistance;
+        MaximumResistance = maximumResistance;
         HoldCurrent = holdCurrent;
         TripCurrent = tripCurrent;
-        TimedCurrent = timedCurrent;
+        TestCurrent = testCurrent;
         LongestTimeToTrip = longestTimeToTrip;
         TrippedPower = trippedPower;
     }
@@ -90,9 +90,9 @@ public sealed class ResettableFuse : ProtectiveDevice
     public ElectricCurrent TripCurrent { get; }
 
     /// <summary>The current at which its time to trip is stated. [A]</summary>
-    public ElectricCurrent TimedCurrent { get; }
+    public ElectricCurrent TestCurrent { get; }
 
-    /// <summary>It has tripped by then at <see cref="TimedCurrent"/> and 20 °C. [s]</summary>
+    /// <summary>It has tripped by then at <see cref="TestCurrent"/> and 20 °C. [s]</summary>
     public Duration LongestTimeToTrip { get; }
 
     /// <summary>How its currents change with ambient.</summary>
@@ -104,10 +104,10 @@ public sealed class ResettableFuse : ProtectiveDevice
     internal override AmbientCurve? Ambient => Thermal;
 
     /// <inheritdoc/>
-    public override ElectricResistance LeastResistance { get; }
+    public override ElectricResistance MinimumResistance { get; }
 
     /// <inheritdoc/>
-    public override ElectricResistance GreatestResistance { get; }
+    public override ElectricResistance MaximumResistance { get; }
 
     internal static double GrowthPerKelvin => ProtectionConstants.ResettableResistanceGrowth.Value / 100;
 
@@ -133,11 +133,11 @@ public sealed class ResettableFuse : ProtectiveDevice
     /// <param name="ambient">Temperature of the air around it, inside its thermal curve.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="ambient"/> is outside the curve.</exception>
     /// <remarks>
-    /// <see cref="GreatestResistance"/> up to 20 °C, and 1 % more for every kelvin above (<see cref="ProtectionConstants.ResettableResistanceGrowth"/>,
+    /// <see cref="MaximumResistance"/> up to 20 °C, and 1 % more for every kelvin above (<see cref="ProtectionConstants.ResettableResistanceGrowth"/>,
     /// common practice, from memory). What its own current adds near the hold current is not in it.
     /// </remarks>
     /// <example>0.14 Ω at 20 °C are 0.21 Ω in air of 70 °C.</example>
-    public ElectricResistance GreatestResistanceIn(Temperature ambient)
+    public ElectricResistance MaximumResistanceIn(Temperature ambient)
     {
         CurrentFactorAt(ambient, nameof(ambient));
         return ElectricResistance.FromOhms(GreatestOhms * ResistanceGrowthIn(Celsius.Of(ambient)));
@@ -190,7 +190,7 @@ public sealed class ResettableFuse : ProtectiveDevice
     {
         double hold = _holdAmperes * currentFactor;
         if (!Limits.IsAbove(peakAmperes, hold)) return OfWithstand(0);
-        double share = _tripAmperes / _timedAmperes;
+        double share = _tripAmperes / _testAmperes;
         double timeConstant = -_timedSeconds / Math.Log(1 - (share * share));
         return OfWithstand(ampereSquaredSeconds / (hold * hold * timeConstant));
     }
@@ -199,12 +199,12 @@ public sealed class ResettableFuse : ProtectiveDevice
     {
         double at20C = amperes / currentFactor;
         if (at20C <= _holdAmperes) return OpeningTimes.Never;
-        double bounded = Math.Max(_timedAmperes, Math.Min(amperes, _maximumAmperes) / currentFactor);
-        double latest = at20C >= _timedAmperes ? AdiabaticSeconds(_timedSeconds, _timedAmperes, bounded) : double.PositiveInfinity;
-        return new OpeningTimes(at20C >= _tripAmperes ? ClearingVerdict.Clears : ClearingVerdict.MayClear, 0, latest);
+        double bounded = Math.Max(_testAmperes, Math.Min(amperes, _maximumAmperes) / currentFactor);
+        double latest = at20C >= _testAmperes ? AdiabaticSeconds(_timedSeconds, _testAmperes, bounded) : double.PositiveInfinity;
+        return new OpeningTimes(at20C >= _tripAmperes ? OperatingVerdict.Clears : OperatingVerdict.MayClear, 0, latest);
     }
 
-    internal override IEnumerable<double> StepsAt(double currentFactor) => [_timedAmperes * currentFactor];
+    internal override IEnumerable<double> StepsAt(double currentFactor) => [_testAmperes * currentFactor];
 
     // All of them are timed at 8 A, and stand 16 V.
     private static ResettableFuse Generic(double hold, double trip, double seconds, double leastOhms, double greatestOhms) => new(

@@ -43,7 +43,7 @@ public sealed class Site
         Bonds = Require.Items(bonds ?? [], nameof(bonds));
         Ties = Require.Items(ties ?? [], nameof(ties));
         if (Conditions.Count == 0) throw new ArgumentException("A site needs at least one condition.", nameof(conditions));
-        IReadOnlyList<SiteFault> faults = SiteStructure.FindFaults(Conditions, Boxes, Runs, Devices, VideoLinks, Bonds, Ties);
+        IReadOnlyList<SiteError> faults = SiteStructure.FindFaults(Conditions, Boxes, Runs, Devices, VideoLinks, Bonds, Ties);
         if (faults.Count > 0) throw new ArgumentException("The parts do not make up a site: " + string.Join("; ", faults) + ".", nameof(runs));
         Cabinets = Boxes.Select(b => b.Cabinet).OfType<Cabinet>().Distinct().ToList().AsReadOnly();
         Altitude = altitude;

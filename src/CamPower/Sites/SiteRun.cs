@@ -12,16 +12,16 @@ public sealed class SiteRun
     /// <param name="run">The cable and joints.</param>
     /// <param name="returnAt">Name of another run's junction to whose negative this one's far end is joined, instead of
     /// having a return conductor of its own; null where it has one.</param>
-    /// <param name="laying">How it lies, as far as its heat is concerned; null where nobody says.</param>
+    /// <param name="installationMethod">How it lies, as far as its heat is concerned; null where nobody says.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException">A name is empty.</exception>
-    public SiteRun(RunOrigin from, string to, CableRun run, string? returnAt = null, Laying? laying = null)
+    public SiteRun(RunOrigin from, string to, CableRun run, string? returnAt = null, InstallationMethod? installationMethod = null)
     {
         From = Require.NotNull(from, nameof(from));
         To = Require.Name(to, nameof(to));
         Run = Require.NotNull(run, nameof(run));
         ReturnAt = returnAt is null ? null : Require.Name(returnAt, nameof(returnAt));
-        Laying = laying;
+        InstallationMethod = installationMethod;
     }
 
     /// <summary>Where it starts.</summary>
@@ -38,14 +38,14 @@ public sealed class SiteRun
     public string? ReturnAt { get; }
 
     /// <summary>How it lies, as far as its heat is concerned, or null where nobody says.</summary>
-    public Laying? Laying { get; }
+    public InstallationMethod? InstallationMethod { get; }
 
     /// <summary>Both ends in words; never throws.</summary>
     public override string ToString() => $"{From} to {To}";
 
     /// <summary>The same run from another place.</summary>
-    internal SiteRun StartingAt(RunOrigin from) => new(from, To, Run, ReturnAt, Laying);
+    internal SiteRun StartingAt(RunOrigin from) => new(from, To, Run, ReturnAt, InstallationMethod);
 
     /// <summary>The same run with a return conductor of its own.</summary>
-    internal SiteRun WithOwnReturn() => new(From, To, Run, returnAt: null, Laying);
+    internal SiteRun WithOwnReturn() => new(From, To, Run, returnAt: null, InstallationMethod);
 }

@@ -16,7 +16,7 @@ public static class SiteStructure
     /// <param name="bonds">The bonds between grounds and boxes.</param>
     /// <param name="ties">The outputs that somebody joined; null for none.</param>
     /// <exception cref="ArgumentNullException">A list or one of its items is null.</exception>
-    public static IReadOnlyList<SiteFault> FindFaults(IReadOnlyList<Condition> conditions, IReadOnlyList<DistributionBox> boxes,
+    public static IReadOnlyList<SiteError> FindFaults(IReadOnlyList<Condition> conditions, IReadOnlyList<DistributionBox> boxes,
         IReadOnlyList<SiteRun> runs, IReadOnlyList<SiteDevice> devices, IReadOnlyList<VideoLink> videoLinks, IReadOnlyList<GroundBond> bonds,
         IReadOnlyList<OutputTie>? ties = null)
     {
@@ -28,7 +28,7 @@ public static class SiteStructure
         bonds = Require.Items(bonds, nameof(bonds));
         ties = Require.Items(ties ?? [], nameof(ties));
 
-        var faults = new List<SiteFault>();
+        var faults = new List<SiteError>();
         faults.AddRange(Repeated(SitePart.Conditions, "Name", conditions.Select(c => c.Name)));
         faults.AddRange(Repeated(SitePart.Boxes, "Name", boxes.Select(b => b.Name)));
         faults.AddRange(SharedFaults(boxes, nameof(DistributionBox.Cabinet), b => b.Cabinet, c => c.Name));
@@ -36,7 +36,7 @@ public static class SiteStructure
         faults.AddRange(Repeated(SitePart.Runs, "To", runs.Select(r => r.To), to => $"a junction can be fed by one run only, and {to} is fed already"));
         faults.AddRange(Repeated(SitePart.VideoLinks, "Device", videoLinks.Select(l => l.Device), device => $"{device} has a video link already"));
         faults.AddRange(Repeated(SitePart.Bonds, "Ground", bonds.Select(b => b.ToString()), bond => $"the {bond} is there already"));
-        faults.AddRange(SharedFaults(boxes, nameof(DistributionBox.Outlet), b => b.Outlet, o => o.Name));
+        faults.AddRange(SharedFaults(boxes, nameof(DistributionBox.Receptacle), b => b.Receptacle, o => o.Name));
         faults.AddRange(RunFaults(boxes, runs));
         faults.AddRange(ReturnFaults(runs));
         faults.AddRange(DeviceFaults(runs, devices));
@@ -47,7 +47,7 @@ public static class SiteStructure
         return faults.AsReadOnly();
     }
 
-    private static IEnumerable<SiteFault> Repeated(SitePart part, string member, IEnumerable<string> names, Func<string, string>? message = null)
+    private static IEnumerable<SiteError> Repeated(SitePart part, string member, IEnumerable<string> names, Func<string, string>? message = null)
     {
         var seen = new HashSet<string>(StringComparer.Ordinal);
         int index = 0;
@@ -55,15 +55,15 @@ public static class SiteStructure
         {
             if (!seen.Add(name))
             {
-                yield return new SiteFault(part, index, member, message?.Invoke(name) ?? $"the name {name} is used twice");
+                yield return new SiteError(part, index, member, message?.Invoke(name) ?? $"the name {name} is used twice");
             }
 
             index++;
         }
     }
 
-    // A cabinet or an outlet is one thing: boxes that name it must mean the same.
-    private static IEnumerable<SiteFault> SharedFaults<T>(IReadOnlyList<DistributionBox> boxes, string member, Func<DistributionBox, T?> shared, Func<T, string> nameOf)
+    // A cabinet or a receptacle is one thing: boxes that name it must mean the same.
+    private static IEnumerable<SiteError> SharedFaults<T>(IReadOnlyList<DistributionBox> boxes, string member, Func<DistributionBox, T?> shared, Func<T, string> nameOf)
         where T : class
     {
         var byName = FirstBy(boxes.Select(shared).OfType<T>(), nameOf);
@@ -71,19 +71,19 @@ public static class SiteStructure
         {
             if (shared(boxes[i]) is T one && !ReferenceEquals(byName[nameOf(one)], one))
             {
-                yield return new SiteFault(SitePart.Boxes, i, member, $"another {member.ToLowerInvariant()} is named {nameOf(one)} already");
+                yield return new SiteError(SitePart.Boxes, i, member, $"another {member.ToLowerInvariant()} is named {nameOf(one)} already");
             }
         }
     }
 
-    private static IEnumerable<SiteFault> RunFaults(IReadOnlyList<DistributionBox> boxes, IReadOnlyList<SiteRun> runs)
+    private static IEnumerable<SiteError> RunFaults(IReadOnlyList<DistributionBox> boxes, IReadOnlyList<SiteRun> runs)
     {
         var byJunction = FirstBy(runs, r => r.To);
         var byName = FirstBy(boxes, b => b.Name);
         for (int i = 0; i < runs.Count; i++)
         {
             string? fault = OriginFault(runs[i].From, byName, byJunction) ?? LoopFault(runs[i], byJunction);
-            if (fault is not null) yield return new SiteFault(SitePart.Runs, i, "From", fault);
+            if (fault is not null) yield return new SiteError(SitePart.Runs, i, "From", fault);
         }
     }
 
@@ -111,20 +111,20 @@ public static class SiteStructure
             ? $"no box feeds the run to {run.To}: it, or what feeds it, goes round in a ring"
             : null;
 
-    private static IEnumerable<SiteFault> DeviceFaults(IReadOnlyList<SiteRun> runs, IReadOnlyList<SiteDevice> devices)
+    private static IEnumerable<SiteError> DeviceFaults(IReadOnlyList<SiteRun> runs, IReadOnlyList<SiteDevice> devices)
     {
         var junctions = new HashSet<string>(runs.Select(r => r.To), StringComparer.Ordinal);
         for (int i = 0; i < devices.Count; i++)
         {
             if (!junctions.Contains(devices[i].At))
             {
-                yield return new SiteFault(SitePart.Devices, i, "At", $"no run ends at a junction named {devices[i].At}");
+                yield return new SiteError(SitePart.Devices, i, "At", $"no run ends at a junction named {devices[i].At}");
             }
         }
     }
 
     // A shared return ends at the box that feeds the run: otherwise nothing brings its current back.
-    private static IEnumerable<SiteFault> ReturnFaults(IReadOnlyList<SiteRun> runs)
+    private static IEnumerable<SiteError> ReturnFaults(IReadOnlyList<SiteRun> runs)
     {
         var byJunction = FirstBy(runs, r => r.To);
         for (int i = 0; i < runs.Count; i++)
@@ -137,7 +137,7 @@ public static class SiteStructure
                     : FeedingBox(runs[i], byJunction) is string feeding && !string.Equals(box, feeding, StringComparison.Ordinal)
                         ? $"the run to {runs[i].To} is fed by {feeding}, and its return comes back to {box}"
                         : null;
-            if (fault is not null) yield return new SiteFault(SitePart.Runs, i, "ReturnAt", fault);
+            if (fault is not null) yield return new SiteError(SitePart.Runs, i, "ReturnAt", fault);
         }
     }
 
@@ -161,37 +161,37 @@ public static class SiteStructure
         return null;
     }
 
-    private static IEnumerable<SiteFault> LinkFaults(IReadOnlyList<SiteDevice> devices, IReadOnlyList<VideoLink> videoLinks)
+    private static IEnumerable<SiteError> LinkFaults(IReadOnlyList<SiteDevice> devices, IReadOnlyList<VideoLink> videoLinks)
     {
         var names = new HashSet<string>(devices.Select(d => d.Name), StringComparer.Ordinal);
         for (int i = 0; i < videoLinks.Count; i++)
         {
-            if (!names.Contains(videoLinks[i].Device)) yield return new SiteFault(SitePart.VideoLinks, i, "Device", $"there is no device named {videoLinks[i].Device}");
+            if (!names.Contains(videoLinks[i].Device)) yield return new SiteError(SitePart.VideoLinks, i, "Device", $"there is no device named {videoLinks[i].Device}");
         }
     }
 
-    private static IEnumerable<SiteFault> BondFaults(IReadOnlyList<DistributionBox> boxes, IReadOnlyList<VideoLink> videoLinks, IReadOnlyList<GroundBond> bonds)
+    private static IEnumerable<SiteError> BondFaults(IReadOnlyList<DistributionBox> boxes, IReadOnlyList<VideoLink> videoLinks, IReadOnlyList<GroundBond> bonds)
     {
         var boxNames = new HashSet<string>(boxes.Select(b => b.Name), StringComparer.Ordinal);
         var grounds = new HashSet<string>(videoLinks.Select(l => l.Ground), StringComparer.Ordinal);
         for (int i = 0; i < bonds.Count; i++)
         {
-            if (!boxNames.Contains(bonds[i].Box)) yield return new SiteFault(SitePart.Bonds, i, "Box", $"there is no box named {bonds[i].Box}");
-            if (!grounds.Contains(bonds[i].Ground)) yield return new SiteFault(SitePart.Bonds, i, "Ground", $"no video link ends at a ground named {bonds[i].Ground}");
+            if (!boxNames.Contains(bonds[i].Box)) yield return new SiteError(SitePart.Bonds, i, "Box", $"there is no box named {bonds[i].Box}");
+            if (!grounds.Contains(bonds[i].Ground)) yield return new SiteError(SitePart.Bonds, i, "Ground", $"no video link ends at a ground named {bonds[i].Ground}");
         }
     }
 
-    private static IEnumerable<SiteFault> TieFaults(IReadOnlyList<DistributionBox> boxes, IReadOnlyList<OutputTie> ties)
+    private static IEnumerable<SiteError> TieFaults(IReadOnlyList<DistributionBox> boxes, IReadOnlyList<OutputTie> ties)
     {
         var byName = FirstBy(boxes, b => b.Name);
         for (int i = 0; i < ties.Count; i++)
         {
-            if (OutputFault(ties[i].OneBox, ties[i].OneOutput, byName) is string one) yield return new SiteFault(SitePart.Ties, i, "One", one);
-            if (OutputFault(ties[i].OtherBox, ties[i].OtherOutput, byName) is string other) yield return new SiteFault(SitePart.Ties, i, "Other", other);
+            if (OutputFault(ties[i].OneBox, ties[i].OneOutput, byName) is string one) yield return new SiteError(SitePart.Ties, i, "One", one);
+            if (OutputFault(ties[i].OtherBox, ties[i].OtherOutput, byName) is string other) yield return new SiteError(SitePart.Ties, i, "Other", other);
         }
     }
 
-    private static IEnumerable<SiteFault> TemperatureFaults(IReadOnlyList<Condition> conditions, IReadOnlyList<SiteRun> runs)
+    private static IEnumerable<SiteError> TemperatureFaults(IReadOnlyList<Condition> conditions, IReadOnlyList<SiteRun> runs)
     {
         for (int i = 0; i < conditions.Count; i++)
         {
@@ -199,7 +199,7 @@ public static class SiteStructure
             CableRun? outside = runs.Select(r => r.Run).FirstOrDefault(r => celsius < r.ValidFromCelsius || celsius > r.ValidToCelsius);
             if (outside is not null)
             {
-                yield return new SiteFault(SitePart.Conditions, i, "At", FormattableString.Invariant(
+                yield return new SiteError(SitePart.Conditions, i, "At", FormattableString.Invariant(
                     $"the cable temperature of {celsius:G6} °C is outside the range of its conductors, {outside.ValidFromCelsius:G6} °C to {outside.ValidToCelsius:G6} °C"));
             }
         }

@@ -25,7 +25,7 @@ public static class BoxCatalog
         var output = new DcOutput(lowest, ElectricCurrent.FromAmperes(amperes), Ratio.FromPercent(StudyConstants.GenericTolerance.Value),
             new VoltageRange(lowest, ElectricPotential.FromVolts(StudyConstants.GenericTrimTo.Value)));
         var supply = new Supply(FormattableString.Invariant($"12 V {amperes} A supply"), output, Derating.GenericEnclosed,
-            new SupplyInlet(efficiency: Curve(StudyConstants.GenericEfficiencyAtTenth, StudyConstants.GenericEfficiencyAtHalf, StudyConstants.GenericEfficiencyAtRating),
+            new SupplyInput(efficiency: Curve(StudyConstants.GenericEfficiencyAtTenth, StudyConstants.GenericEfficiencyAtHalf, StudyConstants.GenericEfficiencyAtRating),
                 powerFactor: Curve(StudyConstants.GenericPowerFactorAtTenth, StudyConstants.GenericPowerFactorAtHalf, StudyConstants.GenericPowerFactorAtRating)));
         return DistributionBox.WithEqualOutputs(FormattableString.Invariant($"{outputs} outputs, {amperes} A"), supply, outputs,
             ElectricCurrent.FromAmperes(StudyConstants.GenericOutputLimit.Value), Protection);

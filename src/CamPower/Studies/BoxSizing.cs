@@ -46,7 +46,7 @@ public static class BoxSizing
     /// ends with more boxes than the bound, and says so. The same input always gives the same boxes. Where the boxes hang,
     /// and whether the devices get enough voltage, is not asked: the runs stay as they are. Each box that brings no enclosure of its own
     /// is taken to hang in one like the present one, alone in it also where the present one stands in a cabinet beside others; one that
-    /// declares no outlet is plugged into that of the present one. What somebody tied stays tied: an end at an output that feeds
+    /// declares no receptacle is plugged into that of the present one. What somebody tied stays tied: an end at an output that feeds
     /// nothing goes to a free one of the same box as the other end, and the tie falls away where there is none.
     /// </remarks>
     /// <exception cref="ArgumentNullException">An argument, or a box of the catalog, is null.</exception>

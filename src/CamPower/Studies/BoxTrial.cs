@@ -39,12 +39,12 @@ internal sealed class BoxTrial(Site site, DistributionBox box, SizingPolicy poli
         return solved.InPlaceOf(candidate.Enclosure is null ? box : candidate);
     }
 
-    /// <summary>A candidate where the present box is: its supply set, in the enclosure and at the outlet of that one where it declares none.</summary>
+    /// <summary>A candidate where the present box is: its supply set, in the enclosure and at the receptacle of that one where it declares none.</summary>
     internal DistributionBox Placed(DistributionBox candidate)
     {
         DistributionBox placed = candidate.With(SupplyOf(candidate));
         if (placed.Enclosure is null && box.Enclosure is Enclosure enclosure) placed = placed.In(enclosure);
-        return placed.Outlet is null && box.Outlet is Outlet outlet ? placed.PluggedInto(outlet) : placed;
+        return placed.Receptacle is null && box.Receptacle is Receptacle receptacle ? placed.PluggedInto(receptacle) : placed;
     }
 
     /// <summary>What speaks against a candidate that feeds certain outputs, solved with it in the place of the box.</summary>
@@ -96,7 +96,7 @@ internal sealed class BoxTrial(Site site, DistributionBox box, SizingPolicy poli
         if (unknown is null) return null;
         Supply supply = solved.Box.Supply;
         return new BoxShortfall(BoxConstraint.InsideTemperature, Ratio.FromPercent(100 * unknown.Amperes / supply.Output.RatedAmperes),
-            Ratio.FromPercent(100 * (supply.Inlet?.Efficiency?.Highest ?? 0)), unknown.Condition);
+            Ratio.FromPercent(100 * (supply.Input?.Efficiency?.Highest ?? 0)), unknown.Condition);
     }
 
     private BoxShortfall? SupplyTooWeak(BoxAssessment solved)

@@ -1,7 +1,7 @@
 namespace CamPower;
 
 /// <summary>A central box against one adapter for each device, on the same site.</summary>
-/// <remarks>Immutable. Figures, and no verdict: where outlets are, who may mount them and what it costs no figure here knows.</remarks>
+/// <remarks>Immutable. Figures, and no verdict: where receptacles are, who may mount them and what it costs no figure here knows.</remarks>
 public sealed class SupplyComparison
 {
     internal SupplyComparison(SupplyLayout central, SupplyLayout adapters)

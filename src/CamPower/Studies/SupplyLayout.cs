@@ -43,7 +43,7 @@ public sealed class SupplyLayout
     /// <summary>How many of them are up, start and stay inside the voltage that they accept in every condition.</summary>
     public int DevicesInWindow { get; }
 
-    /// <summary>The boxes or adapters that feed them: so many supplies, and so many mains outlets.</summary>
+    /// <summary>The boxes or adapters that feed them: so many supplies, and so many mains receptacles.</summary>
     public IReadOnlyList<BoxAssessment> Supplies { get; }
 
     /// <summary>The one that is loaded most, against its derated rating.</summary>
@@ -72,7 +72,7 @@ public sealed class SupplyLayout
         string loading = Loading is Ratio ratio ? FormattableString.Invariant($"{ratio.Percent:0.#} %") : "not rated to run";
         string margin = WorstMargin is ElectricPotential volts ? FormattableString.Invariant($"{volts.Volts:0.00} V ({_least!.Device}, {_least.Condition})") : "none, not all are up";
         return FormattableString.Invariant(
-            $"{DevicesInWindow} of {Devices} in their windows, worst margin {margin}, most loaded {MostLoaded.Box} {loading}, supplies and outlets: {Supplies.Count}, {CableLength.Meters:0.#} m of cable losing {(double)CableLoss.Watts:0.0} W");
+            $"{DevicesInWindow} of {Devices} in their windows, worst margin {margin}, most loaded {MostLoaded.Box} {loading}, supplies and receptacles: {Supplies.Count}, {CableLength.Meters:0.#} m of cable losing {(double)CableLoss.Watts:0.0} W");
     }
 
     private static double LoadingOf(BoxAssessment box) => box.Worst.Amperes > 0 ? box.Worst.Amperes / box.Worst.DeratedAmperes : 0;

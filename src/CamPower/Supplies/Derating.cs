@@ -5,9 +5,9 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>How much of its rating a supply keeps: by the air around it, the voltage at its inlet and the altitude.</summary>
+/// <summary>How much of its rating a supply keeps: by the air around it, the voltage at its input and the altitude.</summary>
 /// <remarks>
-/// Immutable. The share by ambient and the share by inlet voltage multiply, for one is about heat and the other about
+/// Immutable. The share by ambient and the share by input voltage multiply, for one is about heat and the other about
 /// current on the primary side; altitude counts as warmer air, see <see cref="AltitudeDerating"/>, but not at the cold end. That is common practice,
 /// no source: a data sheet that combines them otherwise goes before it. Outside a curve the supply is not rated to run: the
 /// share there is 0. What the data sheet does not state derates nothing.
@@ -22,7 +22,7 @@ public sealed class Derating
 {
     /// <summary>States a derating.</summary>
     /// <param name="ambient">The share by the temperature of the air around the supply, from absolute zero to 1000 °C.</param>
-    /// <param name="lineVoltage">The share by the voltage at the inlet, from 1 nV to 1 MV, over the whole range of the inlet; null where it makes no difference.</param>
+    /// <param name="lineVoltage">The share by the voltage at the input, from 1 nV to 1 MV, over the whole range of the input; null where it makes no difference.</param>
     /// <param name="altitude">What altitude adds to the ambient; null where the data sheet does not say.</param>
     /// <exception cref="ArgumentNullException"><paramref name="ambient"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A point is outside its range.</exception>
@@ -46,7 +46,7 @@ public sealed class Derating
     /// <summary>The share by the temperature of the air around the supply.</summary>
     public ShareCurve<Temperature> Ambient { get; }
 
-    /// <summary>The share by the voltage at the inlet, or null where it makes no difference.</summary>
+    /// <summary>The share by the voltage at the input, or null where it makes no difference.</summary>
     public ShareCurve<ElectricPotential>? LineVoltage { get; }
 
     /// <summary>What altitude adds to the ambient, or null where the data sheet does not say.</summary>
@@ -54,7 +54,7 @@ public sealed class Derating
 
     /// <summary>The share of the rating that is left; 0 outside a curve, where the supply is not rated to run. [1]</summary>
     /// <param name="ambient">Temperature of the air around the supply, finite.</param>
-    /// <param name="lineVoltage">Voltage at the inlet, from 1 nV to 1 MV; null for the nominal one, at which nothing is derated. [V]</param>
+    /// <param name="lineVoltage">Voltage at the input, from 1 nV to 1 MV; null for the nominal one, at which nothing is derated. [V]</param>
     /// <param name="altitude">Height above the sea, from -500 m to 9000 m; null for sea level. [m]</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public Ratio ShareAt(Temperature ambient, ElectricPotential? lineVoltage = null, Length? altitude = null) => Ratio.FromDecimalFractions(ShareAt(

@@ -44,7 +44,7 @@ public sealed class DistributionBox
         Terminals = box.Terminals;
         Enclosure = box.Enclosure;
         Cabinet = box.Cabinet;
-        Outlet = box.Outlet;
+        Receptacle = box.Receptacle;
         IsAdapter = box.IsAdapter;
     }
 
@@ -66,8 +66,8 @@ public sealed class DistributionBox
     /// <summary>The cabinet in which it stands beside other boxes, or null where it stands alone.</summary>
     public Cabinet? Cabinet { get; private init; }
 
-    /// <summary>The outlet that it is plugged into, or null where nobody declares one.</summary>
-    public Outlet? Outlet { get; private init; }
+    /// <summary>The receptacle that it is plugged into, or null where nobody declares one.</summary>
+    public Receptacle? Receptacle { get; private init; }
 
     /// <summary>Whether it is an adapter: a supply whose only output is its own lead.</summary>
     public bool IsAdapter { get; private init; }
@@ -137,16 +137,16 @@ public sealed class DistributionBox
     /// <example><code>DistributionBox beside = box.In(cabinet);</code></example>
     public DistributionBox In(Cabinet cabinet) => new(this) { Enclosure = Require.NotNull(cabinet, nameof(cabinet)).Enclosure, Cabinet = cabinet };
 
-    /// <summary>The same box plugged into an outlet; several may be plugged into one.</summary>
-    /// <param name="outlet">The outlet.</param>
-    /// <exception cref="ArgumentNullException"><paramref name="outlet"/> is null.</exception>
+    /// <summary>The same box plugged into a receptacle; several may be plugged into one.</summary>
+    /// <param name="receptacle">The receptacle.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="receptacle"/> is null.</exception>
     /// <example>
     /// <code>
-    /// var outlet = new Outlet("office outlet", ElectricPotential.FromVolts(120), ElectricCurrent.FromAmperes(15));
-    /// DistributionBox plugged = box.PluggedInto(outlet);
+    /// var receptacle = new Receptacle("office receptacle", ElectricPotential.FromVolts(120), ElectricCurrent.FromAmperes(15));
+    /// DistributionBox plugged = box.PluggedInto(receptacle);
     /// </code>
     /// </example>
-    public DistributionBox PluggedInto(Outlet outlet) => new(this) { Outlet = Require.NotNull(outlet, nameof(outlet)) };
+    public DistributionBox PluggedInto(Receptacle receptacle) => new(this) { Receptacle = Require.NotNull(receptacle, nameof(receptacle)) };
 
     /// <summary>The name; never throws.</summary>
     public override string ToString() => Name;

@@ -7,7 +7,7 @@ namespace CamPower;
 
 /// <summary>A share against what it depends on: straight lines between points.</summary>
 /// <typeparam name="TQuantity">
-/// What the share depends on: the temperature of the air or the voltage at the inlet for what is left of a rating, the
+/// What the share depends on: the temperature of the air or the voltage at the input for what is left of a rating, the
 /// load, as a share of the rating, for an efficiency or a power factor.
 /// </typeparam>
 /// <remarks>Immutable. Outside its first and its last point it says nothing.</remarks>

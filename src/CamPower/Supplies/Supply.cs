@@ -17,16 +17,16 @@ public sealed class Supply
     /// <summary>Describes a supply.</summary>
     /// <param name="name">How it is called. Not empty.</param>
     /// <param name="output">Its output: a <see cref="DcOutput"/> or an <see cref="AcOutput"/>.</param>
-    /// <param name="derating">What is left of the rating as it warms, at another inlet voltage, or high above the sea.</param>
-    /// <param name="inlet">The side that takes power in; null where the data sheet says nothing of it.</param>
+    /// <param name="derating">What is left of the rating as it warms, at another input voltage, or high above the sea.</param>
+    /// <param name="input">The side that takes power in; null where the data sheet says nothing of it.</param>
     /// <exception cref="ArgumentNullException"><paramref name="name"/>, <paramref name="output"/> or <paramref name="derating"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
-    public Supply(string name, SupplyOutput output, Derating derating, SupplyInlet? inlet = null)
+    public Supply(string name, SupplyOutput output, Derating derating, SupplyInput? input = null)
     {
         Name = Require.Name(name, nameof(name));
         Output = Require.NotNull(output, nameof(output));
         Derating = Require.NotNull(derating, nameof(derating));
-        Inlet = inlet;
+        Input = input;
     }
 
     /// <summary>How it is called.</summary>
@@ -35,18 +35,18 @@ public sealed class Supply
     /// <summary>Its output.</summary>
     public SupplyOutput Output { get; }
 
-    /// <summary>What is left of the rating as it warms, at another inlet voltage, or high above the sea.</summary>
+    /// <summary>What is left of the rating as it warms, at another input voltage, or high above the sea.</summary>
     public Derating Derating { get; }
 
     /// <summary>The side that takes power in, or null where the data sheet says nothing of it.</summary>
-    public SupplyInlet? Inlet { get; }
+    public SupplyInput? Input { get; }
 
     /// <summary>The current that it may deliver; 0 where it is not rated to run. [A]</summary>
     /// <param name="ambient">Temperature of the air around the supply, finite.</param>
-    /// <param name="lineVoltage">Voltage at the inlet, from 1 nV to 1 MV; null for the nominal one, at which nothing is derated. [V]</param>
+    /// <param name="lineVoltage">Voltage at the input, from 1 nV to 1 MV; null for the nominal one, at which nothing is derated. [V]</param>
     /// <param name="altitude">Height above the sea, from -500 m to 9000 m; null for sea level. [m]</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    /// <remarks>Set above its nominal voltage it may deliver less: its rated power; and never more than the limit of its <see cref="SupplyOutput.Overload"/>, whatever it is rated for. It is not rated to run outside the curves of its <see cref="Derating"/> and outside the voltage that its <see cref="Inlet"/> accepts.</remarks>
+    /// <remarks>Set above its nominal voltage it may deliver less: its rated power; and never more than the limit of its <see cref="SupplyOutput.Overload"/>, whatever it is rated for. It is not rated to run outside the curves of its <see cref="Derating"/> and outside the voltage that its <see cref="Input"/> accepts.</remarks>
     public ElectricCurrent DeratedCurrentAt(Temperature ambient, ElectricPotential? lineVoltage = null, Length? altitude = null) =>
         ElectricCurrent.FromAmperes(Delivered(Derating.ShareAt(ambient, lineVoltage, altitude).DecimalFractions, lineVoltage?.Volts));
 
@@ -73,7 +73,7 @@ public sealed class Supply
     private double Delivered(double share, double? lineVolts) =>
         Accepts(lineVolts) ? Math.Min(Output.SetAmperes * share, Output.Overload?.LimitAmperes ?? double.PositiveInfinity) : 0;
 
-    private bool Accepts(double? lineVolts) => lineVolts is not double volts || Inlet?.Voltage?.Contains(volts) != false;
+    private bool Accepts(double? lineVolts) => lineVolts is not double volts || Input?.Voltage?.Contains(volts) != false;
 
-    private Supply With(SupplyOutput output) => new(Name, output, Derating, Inlet);
+    private Supply With(SupplyOutput output) => new(Name, output, Derating, Input);
 }

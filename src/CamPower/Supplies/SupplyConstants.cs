@@ -63,7 +63,7 @@ public static class SupplyConstants
     public static CitedValue GenericAltitudeRise { get; } =
         new("By how much warmer the air counts to a generic supply for every 1000 m above that", 5, "K", Sources.GenericAltitudeDerating);
 
-    /// <summary>Share of the rating of an outlet that may be plugged in. [%]</summary>
-    public static CitedValue OutletShare { get; } =
-        new("Load plugged into an outlet over its rating, at most", 80, "%", Sources.NecReceptacle);
+    /// <summary>Share of the rating of a receptacle that may be plugged in. [%]</summary>
+    public static CitedValue ReceptacleShare { get; } =
+        new("Load plugged into a receptacle over its rating, at most", 80, "%", Sources.NecReceptacle);
 }

@@ -60,7 +60,7 @@ public class ConditionsApartTests
     {
         var derating = new Derating(Derating.GenericEnclosed.Ambient, new ShareCurve<ElectricPotential>(new(Volts(200), Ratio.FromPercent(90)), new(Volts(260), Ratio.FromPercent(100))), AltitudeDerating.Generic);
         var output = new DcOutput(Volts(12.5), ElectricCurrent.FromAmperes(4), Ratio.FromPercent(1), overload: OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(4.4)));
-        var supply = new Supply("supply", output, derating, Dc().WithEfficiency(0.85).Inlet);
+        var supply = new Supply("supply", output, derating, Dc().WithEfficiency(0.85).Input);
         var enclosure = new Enclosure(Length.FromMeters(0.3), Length.FromMeters(0.4), Length.FromMeters(0.15), EnclosureWall.PaintedSteel, EnclosureFaces.OnWall);
         DistributionBox box = SmallSite.Box(supply, protection: ResettableFuse.Generic16Volt[5], limit: 2).In(enclosure);
         var draw = new ShareDraw(Watts(5), infrared: Watts(4), motor: Watts(3), heater: Ohms(30), startUp: Watts(2));

@@ -15,7 +15,7 @@ public class ProtectionInSeriesTests
     // NBS Handbook 100: 18 AWG solid, 6.385 Ω/1000 ft at 20 °C; 26 m out and back are 1.0893 Ω. The device has 1 % more for each of 5 K: 0.147 Ω. With it
     // 1.2363 Ω, and from 12 V less 2 % 9 W get (11.76 + √(11.76² − 4·1.2363·9))/2 = 10.722 V; without it 10.857 V, which would be enough.
     [Fact]
-    public void Voltage_IsBehindTheGreatestResistance_AndTooLowForTheCamera()
+    public void Voltage_IsBehindTheMaximumResistance_AndTooLowForTheCamera()
     {
         SiteAssessment assessment = WithRun(Resettable).Assess();
         DeviceInCondition found = assessment.Devices[0].Worst;
@@ -29,7 +29,7 @@ public class ProtectionInSeriesTests
 
     // From 12 V and 2 % more, and least: (12.24 + √(12.24² − 4·1.1393·9))/2 = 11.336 V.
     [Fact]
-    public void LightLoadVoltage_IsBehindTheLeastResistance() =>
+    public void LightLoadVoltage_IsBehindTheMinimumResistance() =>
         Assert.Equal(11.336, WithRun(Resettable).Assess().Devices[0].LightLoadVoltage.Volts, 1e-3);
 
     // 1 A and 0.5 A share 0.2 Ω: 0.3 V less for both. Their runs lose 1 V and 0.5·0.6 = 0.3 V.

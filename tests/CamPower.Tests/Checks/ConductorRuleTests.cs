@@ -7,7 +7,7 @@ using static CamPower.Tests.Sites.SmallSite;
 
 namespace CamPower.Tests.Checks;
 
-/// <summary>Whether what is said of conductors follows their current, their insulation, their laying and what protects them.</summary>
+/// <summary>Whether what is said of conductors follows their current, their insulation, their installation method and what protects them.</summary>
 public class ConductorRuleTests
 {
     private static readonly Cable Thin = Cable.Pair(WireSize.Awg(24), Stranding.Solid, ConductorMaterial.AnnealedCopper);
@@ -61,16 +61,16 @@ public class ConductorRuleTests
     [InlineData("C, 3", 11.9, Severity.Danger)]
     public void MetricCables_GoByTheirOwnTableAndInstallationMethod(string? method, double amperes, Severity? expected)
     {
-        Laying? laying = method switch
+        InstallationMethod? installationMethod = method switch
         {
-            "A2" => Laying.InInsulatedWall(),
-            "B2" => Laying.InConduitOnWall(),
-            "C" => Laying.OnWall(),
-            "C, 3" => Laying.OnWall(circuits: 3),
+            "A2" => InstallationMethod.InInsulatedWall(),
+            "B2" => InstallationMethod.InConduitOnWall(),
+            "C" => InstallationMethod.OnWall(),
+            "C, 3" => InstallationMethod.OnWall(circuits: 3),
             _ => null,
         };
         Cable metric = Cable.Pair(WireSize.SquareMillimeters(1.5), Stranding.Solid, ConductorMaterial.AnnealedCopper, insulation: Insulation.Pvc70);
-        Assert.Equal(expected, Over(OnRun(metric, amperes, laying)).SingleOrDefault()?.Severity);
+        Assert.Equal(expected, Over(OnRun(metric, amperes, installationMethod)).SingleOrDefault()?.Severity);
     }
 
     // 18 AWG may carry 5.6 A continuously by the US code; behind a Class 2 output its ampacity of 8.485 A is the limit.
@@ -93,7 +93,7 @@ public class ConductorRuleTests
     [Theory]
     [InlineData(1.49, false)]
     [InlineData(1.51, true)]
-    public void BundledCable_CarriesLess(double amperes, bool isFound) => Assert.Equal(isFound, Over(OnRun(Thin, amperes, Laying.InCableOrRaceway(12))).Count > 0);
+    public void BundledCable_CarriesLess(double amperes, bool isFound) => Assert.Equal(isFound, Over(OnRun(Thin, amperes, InstallationMethod.InCableOrRaceway(12))).Count > 0);
 
     // Two cameras of 2 A: each on a positive of its own, the negative of the one shared. That one negative carries 4 A.
     [Fact]
@@ -189,8 +189,8 @@ public class ConductorRuleTests
         [new SiteRun(RunOrigin.Output(BoxName, 1), "one", Run(Thin)), new SiteRun(RunOrigin.Output(BoxName, 2), "two", Run(Thin), returnAt)],
         [new SiteDevice("camera 1", Camera(Amperes(2)), "one"), new SiteDevice("camera 2", Camera(Amperes(2)), "two")]);
 
-    private static Site OnRun(Cable cable, double amperes, Laying? laying = null) => new("site", [Condition.Day(At(40))], [Box()],
-        [new SiteRun(RunOrigin.Output(BoxName, 1), "end", Run(cable), laying: laying)], [new SiteDevice("camera 1", Camera(Amperes(amperes)), "end")]);
+    private static Site OnRun(Cable cable, double amperes, InstallationMethod? installationMethod = null) => new("site", [Condition.Day(At(40))], [Box()],
+        [new SiteRun(RunOrigin.Output(BoxName, 1), "end", Run(cable), installationMethod: installationMethod)], [new SiteDevice("camera 1", Camera(Amperes(amperes)), "end")]);
 
     private static CableRun Run(Cable cable) => new(cable, Length.FromMeters(1));
 

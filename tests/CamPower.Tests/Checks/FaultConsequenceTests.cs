@@ -119,14 +119,14 @@ public class FaultConsequenceTests
     {
         Condition summer = Condition.Day(At(cable: 60, box: 40)), winter = Condition.Night(At(cable: -10, box: 5));
         ShortCircuit far = Long(summer, winter);
-        Assert.Equal(ClearingVerdict.Clears, far.Verdict);
-        Assert.Equal((ClearingVerdict.Clears, ClearingVerdict.Clears), (Long(summer).Verdict, Long(winter).Verdict));
-        Assert.Equal(ClearingVerdict.MayClear, Long(summer, Condition.Night(At(cable: 60, box: 5))).Verdict);
+        Assert.Equal(OperatingVerdict.Clears, far.Verdict);
+        Assert.Equal((OperatingVerdict.Clears, OperatingVerdict.Clears), (Long(summer).Verdict, Long(winter).Verdict));
+        Assert.Equal(OperatingVerdict.MayClear, Long(summer, Condition.Night(At(cable: 60, box: 5))).Verdict);
         Assert.Equal(2.924, far.LargestProspective!.Value.Amperes, 0.002);
         Assert.Equal(2.2, far.SmallestProspective!.Value.Amperes, 0.01);
 
         static ShortCircuit Long(params Condition[] conditions) => new Site("site", conditions, [SmallFaultSite.Box(SmallDevices.Generic(1.10), OverloadBehavior.Unlimited)],
-            [new SiteRun(RunOrigin.Output(BoxName, 1), "end", SmallFault.Run(65), laying: Laying.InCableOrRaceway(2))],
+            [new SiteRun(RunOrigin.Output(BoxName, 1), "end", SmallFault.Run(65), installationMethod: InstallationMethod.InCableOrRaceway(2))],
             [new SiteDevice("camera", Camera(Amperes(0.1)), "end")]).Assess().StudyFaults().Outputs[0].Weakest.Fault;
     }
 
@@ -136,12 +136,12 @@ public class FaultConsequenceTests
 
     private static Site Site(OverloadBehavior? overload, ProtectiveDevice device, Joint? rest = null, int devices = 1, int gauge = 18, bool isTied = false, double volts = 12,
         double sourceOhms = 0.1) => new("site", [Day], [Box(overload, device, volts, sourceOhms)],
-        [new SiteRun(RunOrigin.Output(BoxName, 1), "end", Cabled(gauge, rest), laying: Laying.InCableOrRaceway(2))],
+        [new SiteRun(RunOrigin.Output(BoxName, 1), "end", Cabled(gauge, rest), installationMethod: InstallationMethod.InCableOrRaceway(2))],
         [.. Enumerable.Range(1, devices).Select(n => new SiteDevice($"camera {n}", Camera(Amperes(0.1), starting: Starts(9, 8)), "end"))],
         ties: isTied ? [new OutputTie(BoxName, 1, BoxName, 2)] : null);
 
     private static Site Two(ProtectiveDevice device) => new("site", [Day], [Box(Holding(9), device)],
-        [.. new[] { 1, 2 }.Select(n => new SiteRun(RunOrigin.Output(BoxName, n), $"end {n}", Cabled(18, rest: null), laying: Laying.InCableOrRaceway(2)))],
+        [.. new[] { 1, 2 }.Select(n => new SiteRun(RunOrigin.Output(BoxName, n), $"end {n}", Cabled(18, rest: null), installationMethod: InstallationMethod.InCableOrRaceway(2)))],
         [.. new[] { 1, 2 }.Select(n => new SiteDevice($"camera {n}", Camera(Amperes(0.1), starting: Starts(9, 8)), $"end {n}"))]);
 
     private static DistributionBox Box(OverloadBehavior? overload, ProtectiveDevice device, double volts = 12, double sourceOhms = 0.1) => DistributionBox.WithEqualOutputs(BoxName,

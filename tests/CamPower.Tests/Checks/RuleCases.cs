@@ -53,7 +53,7 @@ internal static class RuleCases
 
         // IEC 61140: 120 V DC; 80 V and 50 % are that. IEC 60335-1, 3.4.2: 60 V DC; 40 V and 50 % are that.
         new("voltage-above-extra-low", Severity.Danger, Feeding(Dc(80 + Hair, percent: 50)), Feeding(Dc(80, percent: 50)), "box", 120 + (1.5 * Hair), 120),
-        new("voltage-above-touchable", Severity.Caution, Feeding(Dc(40 + Hair, percent: 50)), Feeding(Dc(40, percent: 50)), "box", 60 + (1.5 * Hair), 60),
+        new("voltage-above-accessible", Severity.Caution, Feeding(Dc(40 + Hair, percent: 50)), Feeding(Dc(40, percent: 50)), "box", 60 + (1.5 * Hair), 60),
 
         // 12 V and 5 % over 12 V less 5 %.
         new("outputs-tied-together", Severity.Danger, Tied(new OutputTie("box", 2, "old adapter", 1)), Tied(), "box output 2", 1.2, 0),
@@ -97,13 +97,13 @@ internal static class RuleCases
         new("faults-unknown", Severity.Note, OnOutput(1, 50), Neighbors(Quick(0.85)), "site"),
 
         // A range ends where its label says.
-        new("outlet-voltage-outside-supply-range", Severity.Danger, OnLine(120 - Hair), OnLine(120), "box", 120, 120 - Hair, Condition: "day"),
+        new("receptacle-voltage-outside-supply-range", Severity.Danger, OnLine(120 - Hair), OnLine(120), "box", 120, 120 - Hair, Condition: "day"),
 
         // 12 V and 5 A at 85 % and a power factor of 0.95 take 0.6192 A at 120 V; 80 % of the rating may be plugged in.
-        new("outlet-overloaded", Severity.Danger, Outlets.Plugged(5, Outlets.Sheet(), (HalfDraw / 0.8) - Hair), Outlets.Plugged(5, Outlets.Sheet(), (HalfDraw / 0.8) + Hair),
-            "outlet", HalfDraw, HalfDraw - (0.8 * Hair), "A", "day"),
+        new("receptacle-overloaded", Severity.Danger, Receptacles.Plugged(5, Receptacles.Sheet(), (HalfDraw / 0.8) - Hair), Receptacles.Plugged(5, Receptacles.Sheet(), (HalfDraw / 0.8) + Hair),
+            "receptacle", HalfDraw, HalfDraw - (0.8 * Hair), "A", "day"),
         new("ground-loop-hum-unknown", Severity.Note, Hum(null), Hum(0), "returns"),
-        new("outlet-load-unknown", Severity.Note, Outlets.Plugged(1, Dc().WithEfficiency(0.9)), Outlets.Plugged(1, Outlets.Sheet()), "outlet", Condition: "day"),
+        new("receptacle-load-unknown", Severity.Note, Receptacles.Plugged(1, Dc().WithEfficiency(0.9)), Receptacles.Plugged(1, Receptacles.Sheet()), "receptacle", Condition: "day"),
 
         // A 12.5 A supply gives 9.375 A at 60 °C by the generic curve (common practice, no source).
         new("supply-above-derated-rating", Severity.Failure, Loaded(9.375 + Hair, 12.5, Warm), Loaded(9.375, 12.5, Warm), "box", 9.375 + Hair, 9.375, "A", "night"),
@@ -145,12 +145,12 @@ internal static class RuleCases
         return new Site("site", [Day], [Bank("bank A", Dc()).In(cabinet), Bank("bank B", Dc(volts, kind: kind)).In(other)], [], []);
     }
 
-    // An outlet of 120 V, and a supply for 100 V and more.
+    // A receptacle of 120 V, and a supply for 100 V and more.
     private static Site OnLine(double highest)
     {
-        Supply sheet = Outlets.Sheet();
-        return Outlets.Plugged(1, new Supply("supply", sheet.Output, sheet.Derating,
-            new SupplyInlet(Range(100, highest), efficiency: sheet.Inlet!.Efficiency, powerFactor: sheet.Inlet.PowerFactor)));
+        Supply sheet = Receptacles.Sheet();
+        return Receptacles.Plugged(1, new Supply("supply", sheet.Output, sheet.Derating,
+            new SupplyInput(Range(100, highest), efficiency: sheet.Input!.Efficiency, powerFactor: sheet.Input.PowerFactor)));
     }
 
     private static Site Hum(double? ripplePercent) => ReturnSites.Of([ReturnSites.Box("a", 12, ripplePercent)], [ReturnSites.Run("a", 1, "1", 1.0)],
@@ -230,7 +230,7 @@ internal static class RuleCases
 
     private static SiteRun GuardedRun(int output) => new(RunOrigin.Output(BoxName, output), $"end {output}",
         new CableRun(Cable.Pair(WireSize.Awg(18), Stranding.Solid, ConductorMaterial.AnnealedCopper, insulation: Insulation.Pvc70), Length.FromMeters(1)),
-        laying: Laying.InCableOrRaceway(currentCarryingConductors: 2));
+        installationMethod: InstallationMethod.InCableOrRaceway(currentCarryingConductors: 2));
 
     private static Site OnOutput(double amperes, double limit) => Star(Box(limit: limit), [Day, Night], (0, Camera(AtNight(amperes: amperes))));
 
@@ -246,7 +246,7 @@ internal static class RuleCases
         Temperature highest = Temperature.FromDegreesCelsius(WarmBox.Inside.DegreesCelsius + (WarmBox.Rise.Kelvins / 4) + above);
         var derating = new Derating(new ShareCurve<Temperature>(new(Temperature.FromDegreesCelsius(-40), Ratio.FromPercent(100)), new(highest, Ratio.FromPercent(100))));
         Supply efficient = Dc().WithEfficiency(0.9);
-        return Star(Box(new Supply("supply", efficient.Output, derating, efficient.Inlet)).In(Sheet(0.1)), [Condition.Day(At(box: 50)), Night], (0, Camera(Amperes(1))));
+        return Star(Box(new Supply("supply", efficient.Output, derating, efficient.Input)).In(Sheet(0.1)), [Condition.Day(At(box: 50)), Night], (0, Camera(Amperes(1))));
     }
 
     private static Enclosure Sheet(double depth) =>

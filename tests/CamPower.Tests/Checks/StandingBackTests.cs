@@ -20,7 +20,7 @@ public class StandingBackTests
     {
         { "24 V on 9 V to 14 V", "supply-voltage-too-high", "overvoltage-at-light-load" },
         { "trimmed to 14 V on 9 V to 13 V", "overvoltage-at-light-load", "overvoltage-before-it-draws" },
-        { "130 V", "voltage-above-extra-low", "voltage-above-touchable" },
+        { "130 V", "voltage-above-extra-low", "voltage-above-accessible" },
         { "1.5 A twice on an adapter of 2 A", "split-adapter-beyond-rating", "supply-above-derated-rating" },
         { "2.5 A on an adapter of 2 A", "supply-above-derated-rating", "output-overloaded" },
         { "12 A on a box of 10 A", "supply-above-derated-rating", "supply-above-headroom-policy" },

@@ -12,11 +12,11 @@ public class TouchVoltageTests
     // voltage ends. 45.5 V and 10 % are 50.05 V. 48 V DC and 10 % are 52.8 V, 60 V DC and 10 % 66 V, 110 V DC and 10 % 121 V.
     [Theory]
     [InlineData(CurrentKind.Ac, 24, null)]
-    [InlineData(CurrentKind.Ac, 28, "voltage-above-touchable")]
-    [InlineData(CurrentKind.Ac, 45.4, "voltage-above-touchable")]
+    [InlineData(CurrentKind.Ac, 28, "voltage-above-accessible")]
+    [InlineData(CurrentKind.Ac, 45.4, "voltage-above-accessible")]
     [InlineData(CurrentKind.Ac, 45.5, "voltage-above-extra-low")]
     [InlineData(CurrentKind.Dc, 48, null)]
-    [InlineData(CurrentKind.Dc, 60, "voltage-above-touchable")]
+    [InlineData(CurrentKind.Dc, 60, "voltage-above-accessible")]
     [InlineData(CurrentKind.Dc, 110, "voltage-above-extra-low")]
     public void EachLimit_HasItsRule(CurrentKind kind, double volts, string? rule)
     {

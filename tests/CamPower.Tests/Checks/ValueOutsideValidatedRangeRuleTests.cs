@@ -21,9 +21,9 @@ public class ValueOutsideValidatedRangeRuleTests
     [InlineData(9, null, 6.634, 5.261)]
     [InlineData(29, "large bundle", 0.0642, 0.0810)]
     [InlineData(9, "large bundle", 6.634, 5.261)]
-    public void Conductor_OutsideThePublishedSizes(int gauge, string? laying, double? measured, double? limit)
+    public void Conductor_OutsideThePublishedSizes(int gauge, string? installationMethod, double? measured, double? limit)
     {
-        IReadOnlyList<Finding> found = Found(OnCable(gauge, laying is null ? null : Laying.LargeBundle));
+        IReadOnlyList<Finding> found = Found(OnCable(gauge, installationMethod is null ? null : InstallationMethod.LargeBundle));
         Assert.Equal(measured is null, found.Count == 0);
         if (measured is null) return;
         Finding finding = Assert.Single(found);
@@ -69,17 +69,17 @@ public class ValueOutsideValidatedRangeRuleTests
         Assert.Equal((SubjectKind.Cabinet, "flat cabinet"), (finding.About.Kind, finding.About.Name));
     }
 
-    // Where the laying decides and nobody declares it, the finding says what was taken.
+    // Where the installation method decides and nobody declares it, the finding says what was taken.
     [Fact]
     public void UndeclaredLaying_IsSaidWhereItDecides()
     {
-        string Message(Laying? laying) => Assert.Single(new ConductorOverAmpacityRule().Check(new Evidence(OnCable(24, laying, amperes: 9).Assess()))).Message;
+        string Message(InstallationMethod? installationMethod) => Assert.Single(new ConductorOverAmpacityRule().Check(new Evidence(OnCable(24, installationMethod, amperes: 9).Assess()))).Message;
         Assert.Contains("2 current-carrying conductors in a cable or raceway taken", Message(null), StringComparison.Ordinal);
-        Assert.DoesNotContain(" taken", Message(Laying.LargeBundle), StringComparison.Ordinal);
+        Assert.DoesNotContain(" taken", Message(InstallationMethod.LargeBundle), StringComparison.Ordinal);
     }
 
-    private static Site OnCable(int gauge, Laying? laying, double meters = 1, double amperes = 0.1) => new("site", [Condition.Day(At())], [Box()],
-        [new SiteRun(RunOrigin.Output(BoxName, 1), "end", new CableRun(Cable.Pair(WireSize.Awg(gauge), Stranding.Solid, ConductorMaterial.AnnealedCopper), Length.FromMeters(meters)), laying: laying)],
+    private static Site OnCable(int gauge, InstallationMethod? installationMethod, double meters = 1, double amperes = 0.1) => new("site", [Condition.Day(At())], [Box()],
+        [new SiteRun(RunOrigin.Output(BoxName, 1), "end", new CableRun(Cable.Pair(WireSize.Awg(gauge), Stranding.Solid, ConductorMaterial.AnnealedCopper), Length.FromMeters(meters)), installationMethod: installationMethod)],
         [new SiteDevice("camera 1", Camera(Amperes(amperes)), "end")]);
 
     private static IReadOnlyList<Finding> Found(Site site) => [.. new ValueOutsideValidatedRangeRule().Check(new Evidence(site.Assess()))];

@@ -35,7 +35,7 @@ public class WorstOfTwoTests
         ["more sun"] = ("sun-on-box-without-enclosure", Lit("worse", 900), Lit("better", 300), c => Star(Box(), c, (0, Camera(Amperes(1)))), double.NaN),
 
         // 12 V · I / (0.85 · 0.95) at 120 V: 1.2384 A of 10 A, 1.1146 A of 9 A; 0.8 A may be plugged in.
-        ["more from an outlet"] = ("outlet-overloaded", Mild, Less, c => Star(Box(Outlets.Sheet()).PluggedInto(Outlets.Rated(1)), c, (0, Camera(Infrared(9, 1)))), 12 * 10 / (0.85 * 0.95 * 120)),
+        ["more from a receptacle"] = ("receptacle-overloaded", Mild, Less, c => Star(Box(Receptacles.Sheet()).PluggedInto(Receptacles.Rated(1)), c, (0, Camera(Infrared(9, 1)))), 12 * 10 / (0.85 * 0.95 * 120)),
 
         // By the current above the ampacity, 10 A in 40 °C and 9 A in 20 °C on 24 AWG.
         ["farther above the ampacity"] = ("conductor-over-ampacity", new("worse", DrawShares.Infrared, At(cable: 40)), new("better", DrawShares.None, At(cable: 20)),

@@ -7,7 +7,7 @@ namespace CamPower.Tests.Conductors;
 /// <summary>What a conductor carries, against columns of tables that the library was not made from, and against the physics of air.</summary>
 public class AmpacityTests
 {
-    private static readonly Laying Cable = Laying.InCableOrRaceway(currentCarryingConductors: 2);
+    private static readonly InstallationMethod Cable = InstallationMethod.InCableOrRaceway(currentCarryingConductors: 2);
 
     // NEC Table 310.16, copper in 30 °C air, the columns of 60 and 75 °C as they were printed until 2008 (seen in a reprint, rows
     // S07-072 to 074). The model knows the 90 °C column alone. The table rounds to 5 A.
@@ -98,9 +98,9 @@ public class AmpacityTests
     public void Ampacity_HeatsToTheTemperatureItWasAskedFor(byte rise, byte ambient, byte gauge, byte conductors)
     {
         var wire = Copper(WireSize.Awg(10 + (gauge % 19)));
-        Laying laying = Laying.InCableOrRaceway(1 + (conductors % 60));
+        InstallationMethod installationMethod = InstallationMethod.InCableOrRaceway(1 + (conductors % 60));
         double air = (ambient / 5.0) - 10, hot = air + 0.5 + (rise / 4.0);
-        SelfHeating heat = laying.Heat(wire, ElectricCurrent.FromAmperes(Amperes(laying, wire, hot, air)), Temperature.FromDegreesCelsius(air));
+        SelfHeating heat = installationMethod.Heat(wire, ElectricCurrent.FromAmperes(Amperes(installationMethod, wire, hot, air)), Temperature.FromDegreesCelsius(air));
         Assert.Equal(hot, heat.ConductorTemperature!.Value.DegreesCelsius, 1e-6);
     }
 
@@ -111,7 +111,7 @@ public class AmpacityTests
         double air = ambient / 5.0;
         double most = Most(Cable, WireSize.Awg(thin), 70, air);
         Assert.True(Most(Cable, WireSize.Awg(thin), 70, air + 1) < most);
-        Assert.True(Most(Laying.InCableOrRaceway(4), WireSize.Awg(thin), 70, air) < most);
+        Assert.True(Most(InstallationMethod.InCableOrRaceway(4), WireSize.Awg(thin), 70, air) < most);
         Assert.True(Most(Cable, WireSize.Awg(thin - 1), 70, air) > most);
     }
 
@@ -181,10 +181,10 @@ public class AmpacityTests
         return StillAir.Ampacity(wire.ResistancePerLengthAt(Temperature.FromDegreesCelsius(90)).OhmsPerMeter, wire.Size.SolidDiameter.Meters, 90, 30);
     }
 
-    private static double Most(Laying laying, WireSize size, double highest, double ambient) => Amperes(laying, Copper(size), highest, ambient);
+    private static double Most(InstallationMethod installationMethod, WireSize size, double highest, double ambient) => Amperes(installationMethod, Copper(size), highest, ambient);
 
-    private static double Amperes(Laying laying, Conductor conductor, double highest, double ambient) =>
-        laying.Ampacity(conductor, Temperature.FromDegreesCelsius(highest), Temperature.FromDegreesCelsius(ambient)).Amperes;
+    private static double Amperes(InstallationMethod installationMethod, Conductor conductor, double highest, double ambient) =>
+        installationMethod.Ampacity(conductor, Temperature.FromDegreesCelsius(highest), Temperature.FromDegreesCelsius(ambient)).Amperes;
 
     private static Conductor Copper(WireSize size) => new(size, Stranding.Solid, ConductorMaterial.AnnealedCopper);
 }

@@ -41,7 +41,7 @@ public class IecAmpacityTests
     [InlineData(50, 0.71)]
     [InlineData(60, 0.50)]
     public void OtherAir_IsTheFactorOfItsTable(double celsius, double factor) =>
-        Assert.Equal(factor, Most(Laying.OnWall(), 2.5, celsius) / Most(Laying.OnWall(), 2.5, 30), 0.006);
+        Assert.Equal(factor, Most(InstallationMethod.OnWall(), 2.5, celsius) / Most(InstallationMethod.OnWall(), 2.5, 30), 0.006);
 
     // Table B.52.17, item 1, from memory. Bunched cables share a surface: n of them keep at least 1/√n of the current each.
     [Theory]
@@ -61,7 +61,7 @@ public class IecAmpacityTests
     [InlineData(20, 0.38)]
     public void BunchedCircuits_CarryLess(int circuits, double factor)
     {
-        Assert.Equal(factor, Most(Laying.InConduitOnWall(circuits), 4, 30) / Most(Laying.InConduitOnWall(), 4, 30), 1e-9);
+        Assert.Equal(factor, Most(InstallationMethod.InConduitOnWall(circuits), 4, 30) / Most(InstallationMethod.InConduitOnWall(), 4, 30), 1e-9);
         Assert.InRange(factor, 1 / Math.Sqrt(circuits), 1);
     }
 
@@ -71,28 +71,28 @@ public class IecAmpacityTests
     [InlineData(2.5)]
     [InlineData(4)]
     public void ConduitOnWall_IsNearTheGaugesOfTheOtherTable(double size) =>
-        Assert.Equal(Most(Laying.InCableOrRaceway(2), size, 30), Most(Laying.InConduitOnWall(), size, 30), 0.08 * Most(Laying.InConduitOnWall(), size, 30));
+        Assert.Equal(Most(InstallationMethod.InCableOrRaceway(2), size, 30), Most(InstallationMethod.InConduitOnWall(), size, 30), 0.08 * Most(InstallationMethod.InConduitOnWall(), size, 30));
 
     [Fact]
     public void MoreWallAroundIt_CarriesLess_AndMoreMetalMore()
     {
-        Assert.All(Sizes, s => Assert.True(Most(Laying.InInsulatedWall(), s, 30) < Most(Laying.InConduitOnWall(), s, 30) && Most(Laying.InConduitOnWall(), s, 30) < Most(Laying.OnWall(), s, 30)));
-        Assert.All(Sizes.Zip(Sizes.Skip(1)), x => Assert.True(Most(Laying.OnWall(), x.First, 30) < Most(Laying.OnWall(), x.Second, 30)));
+        Assert.All(Sizes, s => Assert.True(Most(InstallationMethod.InInsulatedWall(), s, 30) < Most(InstallationMethod.InConduitOnWall(), s, 30) && Most(InstallationMethod.InConduitOnWall(), s, 30) < Most(InstallationMethod.OnWall(), s, 30)));
+        Assert.All(Sizes.Zip(Sizes.Skip(1)), x => Assert.True(Most(InstallationMethod.OnWall(), x.First, 30) < Most(InstallationMethod.OnWall(), x.Second, 30)));
     }
 
     [Fact]
     public void Methods_AreNamed_AndRefuseWhatTheTableEndsBefore()
     {
         Assert.Equal(["installation method A2", "installation method B2, 3 circuits bunched", "installation method C"],
-            new[] { Laying.InInsulatedWall(), Laying.InConduitOnWall(3), Laying.OnWall() }.Select(l => l.Name));
-        Assert.All(new[] { 0, 21 }, count => Assert.Throws<ArgumentOutOfRangeException>("circuits", () => Laying.OnWall(count)));
-        Assert.Equal(CitationKind.FromMemory, Laying.OnWall().Source.Kind);
-        Assert.False(Laying.OnWall().Covers(WireSize.SquareMillimeters(25)));
+            new[] { InstallationMethod.InInsulatedWall(), InstallationMethod.InConduitOnWall(3), InstallationMethod.OnWall() }.Select(l => l.Name));
+        Assert.All(new[] { 0, 21 }, count => Assert.Throws<ArgumentOutOfRangeException>("circuits", () => InstallationMethod.OnWall(count)));
+        Assert.Equal(CitationKind.FromMemory, InstallationMethod.OnWall().Source.Kind);
+        Assert.False(InstallationMethod.OnWall().Covers(WireSize.SquareMillimeters(25)));
     }
 
-    private static Laying Of(string method) => method switch { "A2" => Laying.InInsulatedWall(), "B2" => Laying.InConduitOnWall(), _ => Laying.OnWall() };
+    private static InstallationMethod Of(string method) => method switch { "A2" => InstallationMethod.InInsulatedWall(), "B2" => InstallationMethod.InConduitOnWall(), _ => InstallationMethod.OnWall() };
 
-    private static double Most(Laying laying, double squareMillimeters, double air) => laying.Ampacity(
+    private static double Most(InstallationMethod installationMethod, double squareMillimeters, double air) => installationMethod.Ampacity(
         new Conductor(WireSize.SquareMillimeters(squareMillimeters), Stranding.Solid, ConductorMaterial.AnnealedCopper),
         Temperature.FromDegreesCelsius(70), Temperature.FromDegreesCelsius(air)).Amperes;
 }

@@ -10,7 +10,7 @@ namespace CamPower.Tests.Conductors;
 /// <summary>The estimate of self-heating against published corrections and currents that it was not made from.</summary>
 public class SelfHeatingTests
 {
-    private static readonly Laying Cable = Laying.InCableOrRaceway(currentCarryingConductors: 2);
+    private static readonly InstallationMethod Cable = InstallationMethod.InCableOrRaceway(currentCarryingConductors: 2);
 
     private static readonly Conductor Eighteen = Copper(WireSize.Awg(18));
 
@@ -52,7 +52,7 @@ public class SelfHeatingTests
     [InlineData("FAA", 24, 2.5, 70, 105)]
     [InlineData("FAA", 20, 4, 70, 105)]
     public void Heat_AtAPublishedCurrent_ReachesThePublishedTemperature(string table, int gauge, double amperes, double ambient, double hot) =>
-        Assert.Equal(hot, Hot(table == "NEC" ? Cable : Laying.LargeBundle, Copper(WireSize.Awg(gauge)), amperes, ambient), 1e-9);
+        Assert.Equal(hot, Hot(table == "NEC" ? Cable : InstallationMethod.LargeBundle, Copper(WireSize.Awg(gauge)), amperes, ambient), 1e-9);
 
     // By hand: θ = 60/(14²·0.026711) = 11.461 K·m/W; at 7 A 11.764 K as at 20 °C; 20 + (10 + 11.764)/(1 − 0.046233) = 42.82 °C.
     [Fact]
@@ -83,7 +83,7 @@ public class SelfHeatingTests
     [InlineData(41, 4.9)]
     [InlineData(1000, 4.9)]
     public void Bundling_LowersTheCurrentForTheSameTemperature(int conductors, double amperes) =>
-        Assert.Equal(90, Hot(Laying.InCableOrRaceway(conductors), Eighteen, amperes, 30), 1e-9);
+        Assert.Equal(90, Hot(InstallationMethod.InCableOrRaceway(conductors), Eighteen, amperes, 30), 1e-9);
 
     [Fact]
     public void Heat_OfNoCurrent_IsTheAmbient()
@@ -99,8 +99,8 @@ public class SelfHeatingTests
     {
         Assert.False(Cable.Heat(Eighteen, ElectricCurrent.FromAmperes(1), Temperature.FromDegreesCelsius(40)).Matters);
         Conductor thin = Copper(WireSize.Awg(24));
-        Assert.True(Laying.LargeBundle.Heat(thin, ElectricCurrent.FromAmperes(2), Temperature.FromDegreesCelsius(40)).Matters);
-        Assert.False(Laying.LargeBundle.Heat(thin, ElectricCurrent.FromAmperes(2), Temperature.FromDegreesCelsius(40), mattersFrom: Ratio.FromPercent(20)).Matters);
+        Assert.True(InstallationMethod.LargeBundle.Heat(thin, ElectricCurrent.FromAmperes(2), Temperature.FromDegreesCelsius(40)).Matters);
+        Assert.False(InstallationMethod.LargeBundle.Heat(thin, ElectricCurrent.FromAmperes(2), Temperature.FromDegreesCelsius(40), mattersFrom: Ratio.FromPercent(20)).Matters);
     }
 
     [Fact]
@@ -130,7 +130,7 @@ public class SelfHeatingTests
         Assert.True(Cable.Covers(WireSize.Awg(19)) && Cable.Covers(WireSize.Awg(28)));
         Assert.False(Cable.Covers(WireSize.Awg(29)) || Cable.Covers(WireSize.Awg(9)) || Cable.Covers(default));
         Assert.True(Cable.IsEstimatedAt(WireSize.Awg(19)) && !Cable.IsEstimatedAt(WireSize.Awg(18)) && !Cable.IsEstimatedAt(WireSize.Awg(29)));
-        Assert.True(Laying.LargeBundle.Covers(WireSize.Awg(24)) && Laying.LargeBundle.IsEstimatedAt(WireSize.Awg(25)));
+        Assert.True(InstallationMethod.LargeBundle.Covers(WireSize.Awg(24)) && InstallationMethod.LargeBundle.IsEstimatedAt(WireSize.Awg(25)));
     }
 
     [Fact]
@@ -141,7 +141,7 @@ public class SelfHeatingTests
         Assert.Throws<ArgumentException>(() => Lay(one, two, one));
         Assert.Equal(90, Hot(Lay(two, one), Copper(WireSize.Awg(18)), 14, 30), 1e-9);
 
-        static Laying Lay(params AmpacityPoint[] points) => new("mine", points, Temperature.FromDegreesCelsius(90), Temperature.FromDegreesCelsius(30),
+        static InstallationMethod Lay(params AmpacityPoint[] points) => new("mine", points, Temperature.FromDegreesCelsius(90), Temperature.FromDegreesCelsius(30),
             new Citation("mine", CitationKind.Declared));
     }
 
@@ -167,7 +167,7 @@ public class SelfHeatingTests
     {
         double amperes = tenths / 20.0;
         Assert.True(Hot(Cable, Eighteen, amperes, 30) < Hot(Cable, Eighteen, amperes + 0.05, 30));
-        Assert.True(Hot(Cable, Eighteen, amperes, 30) <= Hot(Laying.InCableOrRaceway(12), Eighteen, amperes, 30));
+        Assert.True(Hot(Cable, Eighteen, amperes, 30) <= Hot(InstallationMethod.InCableOrRaceway(12), Eighteen, amperes, 30));
     }
 
     // An independent integration, fourth-order Runge-Kutta, of C·dT/dt = I²·r(T) − (T − Ta)/θ. By hand: θ of 18 AWG in a cable is
@@ -249,7 +249,7 @@ public class SelfHeatingTests
         Quantities.Refusal.AssertNames(() => heat.TimeTo(Temperature.FromDegreesCelsius(250.5), heat.Ambient), "limit", "250.5 °C");
     }
 
-    private static double Hot(Laying laying, Conductor conductor, double amperes, double ambient) => laying
+    private static double Hot(InstallationMethod installationMethod, Conductor conductor, double amperes, double ambient) => installationMethod
         .Heat(conductor, ElectricCurrent.FromAmperes(amperes), Temperature.FromDegreesCelsius(ambient)).ConductorTemperature?.DegreesCelsius ?? double.PositiveInfinity;
 
     private static Conductor Copper(WireSize size) => new(size, Stranding.Solid, ConductorMaterial.AnnealedCopper);

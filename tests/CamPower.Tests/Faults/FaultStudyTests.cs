@@ -18,13 +18,13 @@ public class FaultStudyTests
         ShortCircuit far = study.AtFarEnd;
         Assert.Equal(3.701, far.Largest!.Value.Amperes, 0.001);
         Assert.Equal(3.205, far.Smallest.Amperes, 0.001);
-        Assert.Equal(ClearingVerdict.MayClear, far.Verdict);
+        Assert.Equal(OperatingVerdict.MayClear, far.Verdict);
         Assert.Null(far.Opening.Latest);
         Assert.Equal(0.05, far.Opening.Earliest!.Value.Seconds);
         Assert.Equal(WithstandVerdict.Unknown, far.WithstandVerdict);
 
         // At the terminals the same fuse is gone in 10 ms: 240 A. The cable that begins there carries it too, and its insulation is not stated.
-        Assert.Equal(ClearingVerdict.Clears, study.AtTerminals.Verdict);
+        Assert.Equal(OperatingVerdict.Clears, study.AtTerminals.Verdict);
         Assert.Equal(240, study.AtTerminals.Largest!.Value.Amperes, 1e-9);
         Assert.Equal(0.01, study.AtTerminals.Opening.Latest!.Value.Seconds);
         Assert.Equal(WithstandVerdict.Unknown, study.AtTerminals.WithstandVerdict);
@@ -38,8 +38,8 @@ public class FaultStudyTests
     {
         Supply adapter = SmallFault.Source(OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(2)));
         FaultStudy resettable = SmallFault.Study(SmallFault.Run(1), SmallDevices.Generic(1.10), adapter);
-        Assert.All(resettable.Shorts, s => Assert.Equal(ClearingVerdict.MayClear, s.Verdict));
-        Assert.All(SmallFault.Study(SmallFault.Run(1), SmallFault.QuickActing(2), adapter).Shorts, s => Assert.Equal(ClearingVerdict.DoesNotClear, s.Verdict));
+        Assert.All(resettable.Shorts, s => Assert.Equal(OperatingVerdict.MayClear, s.Verdict));
+        Assert.All(SmallFault.Study(SmallFault.Run(1), SmallFault.QuickActing(2), adapter).Shorts, s => Assert.Equal(OperatingVerdict.DoesNotClear, s.Verdict));
     }
 
     // The same run as above, 3.70 A cold and 3.20 A hot, whatever a supply that holds 2 A makes of it.
@@ -84,14 +84,14 @@ public class FaultStudyTests
     {
         Fuse low = SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 2, breaking: 35);
         FaultStudy study = SmallFault.Study(SmallFault.Run(50), low, SmallFault.Source(ohms: 0.05));
-        Assert.Equal(ClearingVerdict.MayClear, study.AtTerminals.Verdict);
+        Assert.Equal(OperatingVerdict.MayClear, study.AtTerminals.Verdict);
         Assert.False(study.AtTerminals.IsWithinBreakingCapacity);
         Assert.True(study.AtTerminals.IsWithinVoltageRating);
         Assert.True(study.AtFarEnd.IsWithinBreakingCapacity);
 
         ShortCircuit tooHigh = SmallFault.Study(Runs.OfOhms(1), SmallDevices.Generic(1.10), SmallFault.Source(volts: 24)).AtFarEnd;
-        Assert.Equal(ClearingVerdict.MayClear, tooHigh.Verdict);
-        Assert.Equal(ClearingVerdict.Clears, tooHigh.Opening.Verdict);
+        Assert.Equal(OperatingVerdict.MayClear, tooHigh.Verdict);
+        Assert.Equal(OperatingVerdict.Clears, tooHigh.Opening.Verdict);
         Assert.False(tooHigh.IsWithinVoltageRating);
         Assert.Null(tooHigh.IsWithinBreakingCapacity);
 
@@ -110,7 +110,7 @@ public class FaultStudyTests
         Supply source = SmallFault.Source(isLimited ? OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(9)) : null, percent: 2);
         foreach (ProtectiveDevice device in new ProtectiveDevice[] { SmallFault.QuickActing(1), SmallDevices.Fuse(FuseCharacteristic.UlFast, 2), SmallDevices.Resettable(least: 0.1, greatest: 0.1) })
         {
-            ShortCircuit[] shorts = [.. Enumerable.Range(1, 120).Select(i => SmallFault.Study(SmallFault.Run(2.5 * i), device, source, SmallFault.Between(-10, 50), Laying.LargeBundle).AtFarEnd)];
+            ShortCircuit[] shorts = [.. Enumerable.Range(1, 120).Select(i => SmallFault.Study(SmallFault.Run(2.5 * i), device, source, SmallFault.Between(-10, 50), InstallationMethod.LargeBundle).AtFarEnd)];
             Assert.All(shorts.Zip(shorts.Skip(1)), pair =>
             {
                 Assert.True(pair.Second.LargestProspective!.Value.Amperes < pair.First.LargestProspective!.Value.Amperes);
@@ -120,8 +120,8 @@ public class FaultStudyTests
                 Assert.True(Seconds(pair.Second.Opening.Earliest) >= Seconds(pair.First.Opening.Earliest));
                 Assert.True(Seconds(pair.Second.Opening.Latest) >= Seconds(pair.First.Opening.Latest));
             });
-            Assert.Equal(ClearingVerdict.DoesNotClear, shorts[^1].Verdict);
-            Assert.Equal(ClearingVerdict.Clears, shorts[0].Verdict);
+            Assert.Equal(OperatingVerdict.DoesNotClear, shorts[^1].Verdict);
+            Assert.Equal(OperatingVerdict.Clears, shorts[0].Verdict);
         }
     }
 

@@ -55,7 +55,7 @@ public class FaultsAgainstNgspiceTests
     [Fact]
     public void ShortThatWarmsItsCable_SettlesAsSimulated()
     {
-        ShortCircuit fault = WarmingFaultTests.Short(Laying.InCableOrRaceway(2));
+        ShortCircuit fault = WarmingFaultTests.Short(InstallationMethod.InCableOrRaceway(2));
         Assert.Equal(Simulated("short-warms-its-cable", "first"), fault.Largest!.Value.Amperes, 1e-3);
         Assert.Equal(Simulated("short-warms-its-cable", "settled"), fault.Smallest.Amperes, 1e-3);
     }
@@ -66,7 +66,7 @@ public class FaultsAgainstNgspiceTests
     [InlineData("end", 120)]
     public void AConductor_WarmsAsSimulated(string value, double seconds)
     {
-        SelfHeating heat = Laying.InCableOrRaceway(2).Heat(Runs.Eighteen.Outgoing, ElectricCurrent.FromAmperes(20), Temperature.FromDegreesCelsius(30));
+        SelfHeating heat = InstallationMethod.InCableOrRaceway(2).Heat(Runs.Eighteen.Outgoing, ElectricCurrent.FromAmperes(20), Temperature.FromDegreesCelsius(30));
         Assert.Equal(Simulated("conductor-warms", value), heat.TemperatureAfter(Duration.FromSeconds(seconds), heat.Ambient)!.Value.DegreesCelsius, 0.03);
     }
 

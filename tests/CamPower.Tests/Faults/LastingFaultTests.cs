@@ -8,7 +8,7 @@ namespace CamPower.Tests.Faults;
 /// air (NEC Table 310.16, see SelfHeatingTests), 20.948 mΩ/m at 20 °C and 2.8537 J/(K·m); the air and the conductor are at 30 °C.</summary>
 public class LastingFaultTests
 {
-    private static readonly Laying Cable = Laying.InCableOrRaceway(currentCarryingConductors: 2);
+    private static readonly InstallationMethod Cable = InstallationMethod.InCableOrRaceway(currentCarryingConductors: 2);
 
     // 10 A: x = 24.01 K, 20 + 34.01/(1 − 24.01 × 0.00393) = 57.6 °C, below 70 °C. 13 A: 80.2 °C. 20 A: 190 °C, above 160 °C. 25 A: beyond
     // 250 °C. 33 A: x·α above 1, it runs away. Nothing reaches k²S² = 8960 A²s within 5 s.
@@ -32,9 +32,9 @@ public class LastingFaultTests
     {
         Fuse slow = SmallDevices.Fuse(FuseCharacteristic.UlFast, 7.5);
         Assert.Equal(WithstandVerdict.HotterThanInService, Study(15, slow, Cable).AtFarEnd.WithstandVerdict);
-        ShortCircuit unknown = Study(15, slow, laying: null).AtFarEnd;
+        ShortCircuit unknown = Study(15, slow, installationMethod: null).AtFarEnd;
         Assert.Equal(WithstandVerdict.Unknown, unknown.WithstandVerdict);
-        Assert.Equal(FaultData.Laying, unknown.Missing & ~FaultData.OutputCapacitance);
+        Assert.Equal(FaultData.InstallationMethod, unknown.Missing & ~FaultData.OutputCapacitance);
         Assert.Null(unknown.IfItLasts);
 
         // 20 A for 2 min: 30 + 160.3 × (1 − e^(−120 × 0.019036)) = 174 °C, above 160 °C; for 40 s 115 °C. At the third of the time it stands.
@@ -42,7 +42,7 @@ public class LastingFaultTests
         Assert.Equal(WithstandVerdict.HotterThanInService, Study(20, Custom(10, 40), Cable).AtFarEnd.WithstandVerdict);
     }
 
-    // Without a laying no heat is taken to leave: 10 A for 8 s are 0.763 K/s, 36 °C. That is enough to say that it stands.
+    // Without an installation method no heat is taken to leave: 10 A for 8 s are 0.763 K/s, 36 °C. That is enough to say that it stands.
     [Fact]
     public void WithoutALaying_TheAdiabaticBoundMayBeEnough()
     {
@@ -77,12 +77,12 @@ public class LastingFaultTests
         Assert.Equal(WithstandVerdict.HotterThanInService, fault.WithstandVerdict);
     }
 
-    private static FaultStudy Study(double amperes, ProtectiveDevice device, Laying? laying, Insulation? insulation = null) => SmallFault.Study(
-        Eighteen(insulation ?? Insulation.Pvc70), device, SmallFault.Source(OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(amperes))), SmallFault.Between(30, 30), laying);
+    private static FaultStudy Study(double amperes, ProtectiveDevice device, InstallationMethod? installationMethod, Insulation? insulation = null) => SmallFault.Study(
+        Eighteen(insulation ?? Insulation.Pvc70), device, SmallFault.Source(OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(amperes))), SmallFault.Between(30, 30), installationMethod);
 
     private static CableRun Eighteen(Insulation insulation) => new(
         CamPower.Cable.Pair(WireSize.Awg(18), Stranding.Solid, ConductorMaterial.AnnealedCopper, insulation: insulation), oneWayLength: Length.FromMeters(1));
 
     private static Fuse Custom(double rated, double seconds) => SmallDevices.Fuse(
-        new FuseCharacteristic("mine", SmallDevices.Amperes(1), SmallDevices.Amperes(20), new FuseGate(2, null, Duration.FromSeconds(seconds), SmallDevices.Sheet)), rated);
+        new FuseCharacteristic("mine", SmallDevices.Amperes(1), SmallDevices.Amperes(20), new FuseTimeLimit(2, null, Duration.FromSeconds(seconds), SmallDevices.Sheet)), rated);
 }

@@ -31,9 +31,9 @@ public class SharedSupplyTests
     public void AFuse_IsNotCertainToOpenWhereTheSupplyStopsFirst()
     {
         Assert.Equal(60.5 / 7.5 / 7.5, Short(Behavior("hiccup"), Quick(2), others: 1).Opening.Latest!.Value.Seconds, 1e-9);
-        Assert.Equal(ClearingVerdict.MayClear, Short(Behavior("hiccup"), Quick(2)).Verdict);
+        Assert.Equal(OperatingVerdict.MayClear, Short(Behavior("hiccup"), Quick(2)).Verdict);
         ShortCircuit shut = Short(Behavior("shutdown"), Quick(2));
-        Assert.Equal(ClearingVerdict.MayClear, shut.Verdict);
+        Assert.Equal(OperatingVerdict.MayClear, shut.Verdict);
         Assert.Equal(60.5, shut.LetThrough!.Value.AmpereSquaredSeconds, 1e-6);
     }
 
@@ -59,7 +59,7 @@ public class SharedSupplyTests
         Overload four = TwoOutputs(Behavior("hiccup"), Quick(2), others: 2, ohms: 1.6).Assess().StudyFaults().Outputs[0].OverloadOf(Ratio.FromDecimalFractions(4));
         Assert.Equal(8, four.Drawn.Amperes, 1e-12);
         Assert.Equal(8 * Math.Sqrt(0.2), four.Smallest.Amperes, 1e-9);
-        Assert.Equal(ClearingVerdict.MayClear, four.Verdict);
+        Assert.Equal(OperatingVerdict.MayClear, four.Verdict);
     }
 
     internal static ShortCircuit Short(OverloadBehavior overload, ProtectiveDevice device, double others = 2, double ohms = 1.6) =>

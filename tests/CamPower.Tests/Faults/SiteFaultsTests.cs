@@ -103,14 +103,14 @@ public class SiteFaultsTests
         SiteShort fault = ShortAt(TwoOutputs(ElectronicLimitTests.Limit(), OverloadBehavior.ConstantCurrent(Nine)), "one");
         Assert.Equal(RailState.StaysUp, fault.Rail.State);
         Assert.Empty(fault.Rail.Dark);
-        Assert.Equal(ClearingVerdict.Clears, fault.Fault.Verdict);
+        Assert.Equal(OperatingVerdict.Clears, fault.Fault.Verdict);
     }
 
     [Fact]
     public void Undeclared_IsNamedAndNotGuessed()
     {
         OutputFaults output = TwoOutputs(device: null).Assess().StudyFaults().Outputs[0];
-        Assert.All(output.Shorts, s => Assert.Equal(ClearingVerdict.None, s.Fault.Verdict));
+        Assert.All(output.Shorts, s => Assert.Equal(OperatingVerdict.None, s.Fault.Verdict));
         Assert.True(output.Missing.HasFlag(FaultData.Protection | FaultData.Overload));
         Assert.All(output.InConditions, c => Assert.False(c.MayTrip));
     }
@@ -152,7 +152,7 @@ public class SiteFaultsTests
     {
         Overload overload = TwoOutputs(SmallFault.QuickActing(2), OverloadBehavior.Unlimited).Assess().StudyFaults().Outputs[0].OverloadOf(Ratio.FromPercent(200));
         Assert.Equal(4, overload.Drawn.Amperes, 1e-12);
-        Assert.Equal(ClearingVerdict.MayClear, overload.Verdict);
+        Assert.Equal(OperatingVerdict.MayClear, overload.Verdict);
         Quantities.Refusal.AssertNames(() => TwoOutputs(null).Assess().StudyFaults().Outputs[0].OverloadOf(Ratio.Zero), "multipleOfLimit", "0");
     }
 
@@ -167,7 +167,7 @@ public class SiteFaultsTests
             [new SiteDevice("first", Camera(Watts(12)), "one")]);
         OutputFaults output = site.Assess().StudyFaults().Outputs[0];
         Assert.True(output.Missing.HasFlag(FaultData.DeviceTemperature));
-        Assert.All(output.Shorts, s => Assert.Equal(ClearingVerdict.None, s.Fault.Verdict));
+        Assert.All(output.Shorts, s => Assert.Equal(OperatingVerdict.None, s.Fault.Verdict));
         Assert.Equal(carried, output.InConditions[0].Carried is ElectricCurrent found ? Math.Round(found.Amperes, 9) : null);
     }
 

@@ -24,8 +24,8 @@ internal static class SmallFault
     internal static Cable Pair(double squareMillimeters, Insulation? insulation = null) => Cable.Pair(
         WireSize.SquareMillimeters(squareMillimeters), Stranding.Solid, ConductorMaterial.AnnealedCopper, insulation: insulation ?? Insulation.Pvc70);
 
-    internal static FaultStudy Study(CableRun run, ProtectiveDevice? device, Supply? source = null, FaultConditions[]? conditions = null, Laying? laying = null) =>
-        new(run, source ?? Source(), device, conditions ?? Between(), laying);
+    internal static FaultStudy Study(CableRun run, ProtectiveDevice? device, Supply? source = null, FaultConditions[]? conditions = null, InstallationMethod? installationMethod = null) =>
+        new(run, source ?? Source(), device, conditions ?? Between(), installationMethod);
 
     /// <summary>A study of a fault behind a resistance: no cable, 12 V, the rest of the loop as a joint.</summary>
     internal static ShortCircuit Behind(double ohms, ProtectiveDevice device, OverloadBehavior? overload = null, double farads = 0) =>

@@ -13,27 +13,27 @@ public class WarmingFaultTests
     [Fact]
     public void AWarmCable_MayKeepAFuseFromOpening()
     {
-        ShortCircuit fault = Short(Laying.InCableOrRaceway(2));
+        ShortCircuit fault = Short(InstallationMethod.InCableOrRaceway(2));
         Assert.Equal(4.49, fault.Largest!.Value.Amperes, 0.01);
         Assert.Equal(3.967, fault.Smallest.Amperes, 0.005);
-        Assert.Equal(ClearingVerdict.MayClear, fault.Verdict);
+        Assert.Equal(OperatingVerdict.MayClear, fault.Verdict);
         Assert.Null(fault.Opening.Latest);
         Assert.Null(fault.LetThrough);
-        Assert.False(fault.Missing.HasFlag(FaultData.Laying));
+        Assert.False(fault.Missing.HasFlag(FaultData.InstallationMethod));
     }
 
     // 13.5 m are 2.274 Ω: 5.14 A at first, and 43.9 K leave 12/(0.06 + 2.667) = 4.40 A. 10.5 m are 1.769 Ω: 6.56 A at first, and within 2 s.
     // Where nobody says how it lies it is taken to lie in a large bundle, which leaves it warmer; within a gate of 2 s no heat leaves it either way.
     [Theory]
-    [InlineData(15.5, false, ClearingVerdict.MayClear)]
-    [InlineData(13.5, true, ClearingVerdict.Clears)]
-    [InlineData(13.5, false, ClearingVerdict.MayClear)]
-    [InlineData(10.5, false, ClearingVerdict.Clears)]
-    public void TheLaying_DecidesWhatTakesLonger(double meters, bool isLaid, ClearingVerdict verdict)
+    [InlineData(15.5, false, OperatingVerdict.MayClear)]
+    [InlineData(13.5, true, OperatingVerdict.Clears)]
+    [InlineData(13.5, false, OperatingVerdict.MayClear)]
+    [InlineData(10.5, false, OperatingVerdict.Clears)]
+    public void TheLaying_DecidesWhatTakesLonger(double meters, bool isLaid, OperatingVerdict verdict)
     {
-        ShortCircuit fault = Short(isLaid ? Laying.InCableOrRaceway(2) : null, meters);
+        ShortCircuit fault = Short(isLaid ? InstallationMethod.InCableOrRaceway(2) : null, meters);
         Assert.Equal(verdict, fault.Verdict);
-        if (isLaid || verdict == ClearingVerdict.Clears) Assert.True(fault.Smallest.Amperes > 12 / (0.06 + (meters * 2 * 0.0842 * 1.2)));
+        if (isLaid || verdict == OperatingVerdict.Clears) Assert.True(fault.Smallest.Amperes > 12 / (0.06 + (meters * 2 * 0.0842 * 1.2)));
     }
 
     // 28 AWG, 5.6 A: 2.8 times a fuse F of 2 A, within 2 s at first. Copper of 0.0804 mm² warms by (5.6/0.0804)²·0.01724/3.45 = 24 K/s, so that within those
@@ -43,8 +43,8 @@ public class WarmingFaultTests
     {
         Cable thin = Cable.Pair(WireSize.Awg(28), Stranding.Solid, ConductorMaterial.AnnealedCopper, insulation: Insulation.Pvc70);
         double meters = ((12 / 5.6) - 0.06) / new CableRun(thin, Length.FromMeters(1)).LoopResistanceAt(SmallDevices.Room).Ohms;
-        Assert.Equal(ClearingVerdict.MayClear, Short(Laying.InCableOrRaceway(2), meters, thin).Verdict);
-        Assert.Equal(ClearingVerdict.Clears, Short(Laying.InCableOrRaceway(2), meters * 0.7, thin).Verdict);
+        Assert.Equal(OperatingVerdict.MayClear, Short(InstallationMethod.InCableOrRaceway(2), meters, thin).Verdict);
+        Assert.Equal(OperatingVerdict.Clears, Short(InstallationMethod.InCableOrRaceway(2), meters * 0.7, thin).Verdict);
     }
 
     // What the supply limits is not lowered by a few ohms more: 4.3 A behind 12 V and 1.4 Ω, cold or warm; 2.15 times a fuse F of 2 A.
@@ -52,12 +52,12 @@ public class WarmingFaultTests
     public void ACurrentThatTheSupplyHolds_StaysWhileTheConductorsWarm()
     {
         Supply holding = SmallFault.Source(OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(4.3)), ohms: 0.01);
-        ShortCircuit fault = Short(Laying.InCableOrRaceway(2), 8, source: holding);
+        ShortCircuit fault = Short(InstallationMethod.InCableOrRaceway(2), 8, source: holding);
         Assert.Equal(4.3, fault.Smallest.Amperes, 1e-9);
         Assert.Equal(1800 * 4.2 * 4.2 / 4.3 / 4.3, fault.Opening.Latest!.Value.Seconds, 1e-6);
     }
 
-    internal static ShortCircuit Short(Laying? laying, double meters = 15.5, Cable? cable = null, Supply? source = null) => new FaultStudy(
+    internal static ShortCircuit Short(InstallationMethod? installationMethod, double meters = 15.5, Cable? cable = null, Supply? source = null) => new FaultStudy(
         new CableRun(cable ?? Cable.Pair(WireSize.Awg(24), Stranding.Solid, ConductorMaterial.AnnealedCopper, insulation: Insulation.Pvc70), Length.FromMeters(meters)),
-        source ?? SmallFault.Source(ohms: 0.01), SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 2, ohms: 0.05), SmallFault.Between(20, 20), laying).AtFarEnd;
+        source ?? SmallFault.Source(ohms: 0.01), SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 2, ohms: 0.05), SmallFault.Between(20, 20), installationMethod).AtFarEnd;
 }

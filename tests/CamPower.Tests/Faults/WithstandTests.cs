@@ -95,12 +95,12 @@ public class WithstandTests
     [InlineData(0, WithstandVerdict.Stands)]
     public void Withstand_IsTheWorstJustBelowALimit(double percent, WithstandVerdict verdict)
     {
-        var limits = new FuseCharacteristic("mine", SmallDevices.Amperes(1), SmallDevices.Amperes(20), new FuseGate(2, null, Duration.FromSeconds(600), SmallDevices.Sheet),
-            new FuseGate(4, null, Duration.FromSeconds(1), SmallDevices.Sheet));
+        var limits = new FuseCharacteristic("mine", SmallDevices.Amperes(1), SmallDevices.Amperes(20), new FuseTimeLimit(2, null, Duration.FromSeconds(600), SmallDevices.Sheet),
+            new FuseTimeLimit(4, null, Duration.FromSeconds(1), SmallDevices.Sheet));
         Cable cable = Cable.Pair(WireSize.Awg(12), Stranding.Solid, ConductorMaterial.AnnealedCopper, insulation: Insulation.Pvc70);
         double volts = percent > 0 ? 12 : 7.8;
         ShortCircuit fault = SmallFault.Study(new CableRun(cable, Length.FromMeters(0.001)), SmallDevices.Fuse(limits, 10), SmallFault.Source(volts: volts, ohms: 0.36, percent: percent),
-            SmallFault.Between(30, 30), Laying.InCableOrRaceway(2)).AtFarEnd;
+            SmallFault.Between(30, 30), InstallationMethod.InCableOrRaceway(2)).AtFarEnd;
         Assert.Equal(240_000, fault.LetThrough!.Value.AmpereSquaredSeconds, 100.0);
         Assert.Equal(verdict, fault.WithstandVerdict);
     }
@@ -115,7 +115,7 @@ public class WithstandTests
     public void LetThrough_IsHeldAgainstEachPieceFromItsOrigin(double first, double second, bool stands)
     {
         CableRun run = SmallFault.Run(0.5, first).Then(new CableSegment(SmallFault.Pair(second), Length.FromMeters(9)));
-        FaultStudy study = SmallFault.Study(run, SmallDevices.Fuse(FuseCharacteristic.IecTimeLag, 5), laying: Laying.LargeBundle);
+        FaultStudy study = SmallFault.Study(run, SmallDevices.Fuse(FuseCharacteristic.IecTimeLag, 5), installationMethod: InstallationMethod.LargeBundle);
         Assert.Equal(["terminals", "change of cable", "far end"], study.Shorts.Select(s => s.Place));
         Assert.Equal(first >= 0.5, study.AtTerminals.WithstandVerdict == WithstandVerdict.Stands);
         Assert.Equal(stands, study.Shorts[1].WithstandVerdict == WithstandVerdict.Stands);

@@ -92,5 +92,5 @@ public class WrongEndTests
     }
 
     private static FaultStudy Study(ProtectiveDevice device, bool? winter = null) => SmallFault.Study(SmallFault.Run(17, 0.75), device, SmallFault.Source(volts: 12.5, ohms: Source, percent: 4),
-        [.. new[] { SmallFault.In(-7, 8), SmallFault.In(43, 37) }.Where((_, season) => winter is not bool wanted || wanted == (season == 0))], Laying.InCableOrRaceway(2));
+        [.. new[] { SmallFault.In(-7, 8), SmallFault.In(43, 37) }.Where((_, season) => winter is not bool wanted || wanted == (season == 0))], InstallationMethod.InCableOrRaceway(2));
 }

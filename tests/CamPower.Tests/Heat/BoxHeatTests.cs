@@ -128,7 +128,7 @@ public class BoxHeatTests
     {
         var curve = new ShareCurve<Ratio>(new(Ratio.FromPercent(20), Ratio.FromPercent(80)), new(Ratio.FromPercent(100), Ratio.FromPercent(90)));
         Supply plain = Dc(amperes: 10);
-        BoxInCondition box = Boxed(new Supply("supply", plain.Output, plain.Derating, new SupplyInlet(efficiency: curve)), At(), amperes);
+        BoxInCondition box = Boxed(new Supply("supply", plain.Output, plain.Derating, new SupplyInput(efficiency: curve)), At(), amperes);
         Assert.Equal(watts, (double)box.Losses!.Supply.Watts, 1e-9);
         Assert.Equal((isAtLeast, isAtLeast), (box.Losses.IsAtLeast, box.IsInsideAtLeast));
         Assert.Equal(OnWall.HeatedBy(box.Losses.Total, Celsius(25)).Inside.DegreesCelsius, box.InsideTemperature!.Value.DegreesCelsius, 1e-9);
@@ -164,7 +164,7 @@ public class BoxHeatTests
     {
         Supply plain = Dc(amperes: 10);
         var curve = new ShareCurve<Ratio>(new(Ratio.FromPercent(20), Ratio.FromPercent(60)), new(Ratio.FromPercent(100), Ratio.FromPercent(70)));
-        var supply = new Supply("supply", plain.Output, plain.Derating, new SupplyInlet(efficiency: curve));
+        var supply = new Supply("supply", plain.Output, plain.Derating, new SupplyInput(efficiency: curve));
         string[] within = Found(9.99), beyond = Found(10.03);
         Assert.Contains("box-too-hot", within);
         Assert.Equal(within.Append("box-temperature-unknown").Order(), beyond.Order());

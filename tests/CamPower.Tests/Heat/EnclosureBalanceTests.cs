@@ -20,12 +20,12 @@ public class EnclosureBalanceTests
     [InlineData(45, 0.175)]
     [InlineData(70, 0.21)]
     [InlineData(85, 0.231)]
-    public void GreatestResistance_GrowsWithTheAir(double celsius, double ohms) =>
-        Assert.Equal(ohms, SmallDevices.Generic(1.10).GreatestResistanceIn(Temperature.FromDegreesCelsius(celsius)).Ohms, 1e-12);
+    public void MaximumResistance_GrowsWithTheAir(double celsius, double ohms) =>
+        Assert.Equal(ohms, SmallDevices.Generic(1.10).MaximumResistanceIn(Temperature.FromDegreesCelsius(celsius)).Ohms, 1e-12);
 
     [Fact]
-    public void GreatestResistance_IsRefusedOutsideTheCurve() =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => SmallDevices.Generic(1.10).GreatestResistanceIn(Temperature.FromDegreesCelsius(85.1)));
+    public void MaximumResistance_IsRefusedOutsideTheCurve() =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => SmallDevices.Generic(1.10).MaximumResistanceIn(Temperature.FromDegreesCelsius(85.1)));
 
     // Found another way: by halving between the air around and 200 °C, with the losses written down anew.
     [Theory]

@@ -9,12 +9,12 @@ public class ElectronicLimitTests
 {
     // 1.5 A ± 10 %: up to 1.35 A nothing, from 1.65 A on within 50 ms, in between perhaps.
     [Theory]
-    [InlineData(1.35, ClearingVerdict.DoesNotClear, null)]
-    [InlineData(1.36, ClearingVerdict.MayClear, null)]
-    [InlineData(1.64, ClearingVerdict.MayClear, null)]
-    [InlineData(1.65, ClearingVerdict.Clears, 0.05)]
-    [InlineData(40, ClearingVerdict.Clears, 0.05)]
-    public void Opening_FollowsTheToleranceOfItsLimit(double amperes, ClearingVerdict verdict, double? latest)
+    [InlineData(1.35, OperatingVerdict.DoesNotClear, null)]
+    [InlineData(1.36, OperatingVerdict.MayClear, null)]
+    [InlineData(1.64, OperatingVerdict.MayClear, null)]
+    [InlineData(1.65, OperatingVerdict.Clears, 0.05)]
+    [InlineData(40, OperatingVerdict.Clears, 0.05)]
+    public void Opening_FollowsTheToleranceOfItsLimit(double amperes, OperatingVerdict verdict, double? latest)
     {
         OpeningTimes opening = Limit().OpeningAt(Amperes(amperes), Room);
         Assert.Equal(verdict, opening.Verdict);
@@ -36,8 +36,8 @@ public class ElectronicLimitTests
         Assert.False(retrying.IsLatched);
         Assert.Equal(2, retrying.RetriesAfter!.Value.Seconds);
         Assert.True(latched.IsLatched);
-        Assert.Equal(0.04, latched.LeastResistance.Ohms);
-        Assert.Equal(0.04, latched.GreatestResistance.Ohms);
+        Assert.Equal(0.04, latched.MinimumResistance.Ohms);
+        Assert.Equal(0.04, latched.MaximumResistance.Ohms);
         Assert.Equal(30, latched.VoltageRating!.Value.Volts);
         Assert.Null(latched.BreakingCapacity);
         Assert.Equal((1.5, 0.1, 0.05), (latched.Limit.Amperes, latched.Tolerance.DecimalFractions, latched.OpensWithin.Seconds));

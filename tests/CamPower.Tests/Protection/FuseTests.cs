@@ -10,25 +10,25 @@ public class FuseTests
     // By hand: the limit below gives the latest time, t2·(I2/I)², and 10 ms at the least (IEC 60269-1, from memory); the limit above the earliest. IEC 60127-2 F:
     // 1.5 (60 min to nothing), 2.1 (to 30 min), 2.75 (0.05 s to 2 s), 4 (0.01 s to 0.3 s), 10 (to 0.02 s). T: 2.1 (120 s), 4 (3 s). UL 248-14: 1.1, 1.35 (3600 s), 2 (120 s).
     [Theory]
-    [InlineData("IEC F", 1.0, ClearingVerdict.DoesNotClear, null, null)]
-    [InlineData("IEC F", 1.01, ClearingVerdict.MayClear, 3600.0, null)]
-    [InlineData("IEC F", 1.6, ClearingVerdict.MayClear, 0.05, null)]
-    [InlineData("IEC F", 2.099, ClearingVerdict.MayClear, 0.05, null)]
-    [InlineData("IEC F", 2.5, ClearingVerdict.Clears, 0.05, 1800 * 0.84 * 0.84)]
-    [InlineData("IEC F", 3.0, ClearingVerdict.Clears, 0.01, 2 * 7.5625 / 9)]
-    [InlineData("IEC F", 8.0, ClearingVerdict.Clears, 0.0, 0.075)]
-    [InlineData("IEC F", 12.5, ClearingVerdict.Clears, 0.0, 0.0128)]
-    [InlineData("IEC F", 50.0, ClearingVerdict.Clears, 0.0, 0.01)]
-    [InlineData("IEC T", 2.5, ClearingVerdict.Clears, 0.6, 120 * 0.84 * 0.84)]
-    [InlineData("IEC T", 5.0, ClearingVerdict.Clears, 0.02, 1.92)]
-    [InlineData("UL fast", 1.0, ClearingVerdict.DoesNotClear, null, null)]
-    [InlineData("UL fast", 1.05, ClearingVerdict.MayClear, 14400.0, null)]
-    [InlineData("UL fast", 1.2, ClearingVerdict.MayClear, 0.0, null)]
-    [InlineData("UL fast", 1.5, ClearingVerdict.Clears, 0.0, 2916.0)]
-    [InlineData("UL slow", 1.5, ClearingVerdict.Clears, 5.0, 2916.0)]
-    [InlineData("UL slow", 7.0, ClearingVerdict.Clears, 0.0, 480.0 / 49)]
-    [InlineData("UL fast", 8.0, ClearingVerdict.Clears, 0.0, 7.5)]
-    public void Opening_IsBoundedByTheLimits(string gates, double multiple, ClearingVerdict verdict, double? earliest, double? latest)
+    [InlineData("IEC F", 1.0, OperatingVerdict.DoesNotClear, null, null)]
+    [InlineData("IEC F", 1.01, OperatingVerdict.MayClear, 3600.0, null)]
+    [InlineData("IEC F", 1.6, OperatingVerdict.MayClear, 0.05, null)]
+    [InlineData("IEC F", 2.099, OperatingVerdict.MayClear, 0.05, null)]
+    [InlineData("IEC F", 2.5, OperatingVerdict.Clears, 0.05, 1800 * 0.84 * 0.84)]
+    [InlineData("IEC F", 3.0, OperatingVerdict.Clears, 0.01, 2 * 7.5625 / 9)]
+    [InlineData("IEC F", 8.0, OperatingVerdict.Clears, 0.0, 0.075)]
+    [InlineData("IEC F", 12.5, OperatingVerdict.Clears, 0.0, 0.0128)]
+    [InlineData("IEC F", 50.0, OperatingVerdict.Clears, 0.0, 0.01)]
+    [InlineData("IEC T", 2.5, OperatingVerdict.Clears, 0.6, 120 * 0.84 * 0.84)]
+    [InlineData("IEC T", 5.0, OperatingVerdict.Clears, 0.02, 1.92)]
+    [InlineData("UL fast", 1.0, OperatingVerdict.DoesNotClear, null, null)]
+    [InlineData("UL fast", 1.05, OperatingVerdict.MayClear, 14400.0, null)]
+    [InlineData("UL fast", 1.2, OperatingVerdict.MayClear, 0.0, null)]
+    [InlineData("UL fast", 1.5, OperatingVerdict.Clears, 0.0, 2916.0)]
+    [InlineData("UL slow", 1.5, OperatingVerdict.Clears, 5.0, 2916.0)]
+    [InlineData("UL slow", 7.0, OperatingVerdict.Clears, 0.0, 480.0 / 49)]
+    [InlineData("UL fast", 8.0, OperatingVerdict.Clears, 0.0, 7.5)]
+    public void Opening_IsBoundedByTheLimits(string gates, double multiple, OperatingVerdict verdict, double? earliest, double? latest)
     {
         OpeningTimes opening = SmallDevices.Fuse(SmallDevices.Characteristic(gates), 2).OpeningAt(SmallDevices.Amperes(2 * multiple), SmallDevices.Room);
         Assert.Equal(verdict, opening.Verdict);
@@ -48,8 +48,8 @@ public class FuseTests
     [Fact]
     public void AdiabaticBound_NeverContradictsALimit()
     {
-        var odd = new FuseCharacteristic("odd", SmallDevices.Amperes(0.5), SmallDevices.Amperes(5), new FuseGate(2, null, Duration.FromSeconds(10), SmallDevices.Sheet),
-            new FuseGate(4, Duration.FromSeconds(4), Duration.FromSeconds(5), SmallDevices.Sheet));
+        var odd = new FuseCharacteristic("odd", SmallDevices.Amperes(0.5), SmallDevices.Amperes(5), new FuseTimeLimit(2, null, Duration.FromSeconds(10), SmallDevices.Sheet),
+            new FuseTimeLimit(4, Duration.FromSeconds(4), Duration.FromSeconds(5), SmallDevices.Sheet));
         OpeningTimes opening = SmallDevices.Fuse(odd, 3).OpeningAt(SmallDevices.Amperes(12), SmallDevices.Room);
         Assert.Equal((4, 4), (opening.Earliest!.Value.Seconds, opening.Latest!.Value.Seconds));
     }
@@ -121,8 +121,8 @@ public class FuseTests
             Assert.True((pair.Second.Latest?.Seconds ?? double.PositiveInfinity) <= (pair.First.Latest?.Seconds ?? double.PositiveInfinity));
             Assert.True((pair.First.Earliest?.Seconds ?? double.PositiveInfinity) <= (pair.First.Latest?.Seconds ?? double.PositiveInfinity));
         });
-        Assert.Equal(ClearingVerdict.DoesNotClear, openings[0].Verdict);
-        Assert.Equal(ClearingVerdict.Clears, openings[^1].Verdict);
+        Assert.Equal(OperatingVerdict.DoesNotClear, openings[0].Verdict);
+        Assert.Equal(OperatingVerdict.Clears, openings[^1].Verdict);
     }
 
     [Theory]
@@ -136,7 +136,7 @@ public class FuseTests
     [Fact]
     public void NoDevice_NeverClears()
     {
-        Assert.Equal(ClearingVerdict.DoesNotClear, ProtectiveDevice.None.OpeningAt(SmallDevices.Amperes(1e6), SmallDevices.Room).Verdict);
+        Assert.Equal(OperatingVerdict.DoesNotClear, ProtectiveDevice.None.OpeningAt(SmallDevices.Amperes(1e6), SmallDevices.Room).Verdict);
         Assert.Null(ProtectiveDevice.None.BreakingCapacity);
         Assert.Equal("no protective device", ProtectiveDevice.None.ToString());
     }

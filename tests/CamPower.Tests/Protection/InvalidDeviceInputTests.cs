@@ -35,10 +35,10 @@ public class InvalidDeviceInputTests
         ["breaking capacity of nothing"] = (() => CamPower.Fuse.IecLowBreakingCapacity(Amperes(0)), "ratedCurrent", "0 A"),
         ["no hold current"] = (() => Resettable(hold: 0), "holdCurrent", "0 A"),
         ["trip at the hold current"] = (() => Resettable(trip: 1), "tripCurrent", "1 A"),
-        ["timed below the trip current"] = (() => Resettable(timed: 1.5), "timedCurrent", "1.5 A"),
+        ["timed below the trip current"] = (() => Resettable(timed: 1.5), "testCurrent", "1.5 A"),
         ["trips at once"] = (() => Resettable(seconds: 0), "longestTimeToTrip", "0 s"),
-        ["negative resistance"] = (() => Resettable(least: -0.5), "leastResistance", "-0.5 Ω"),
-        ["resistance upside down"] = (() => Resettable(greatest: 0.01), "greatestResistance", "0.01 Ω"),
+        ["negative resistance"] = (() => Resettable(least: -0.5), "minimumResistance", "-0.5 Ω"),
+        ["resistance upside down"] = (() => Resettable(greatest: 0.01), "maximumResistance", "0.01 Ω"),
         ["tripped at no power"] = (() => Resettable(trippedWatts: 0), "trippedPower", "0 W"),
         ["tripped behind nothing"] = (() => Resettable(trippedWatts: 1).StaysTripped(ElectricPotential.Zero, ElectricResistance.Zero), "source", "0 V"),
         ["limit of nothing"] = (() => ElectronicLimitTests.Limit(amperes: 0), "limit", "0 A"),
@@ -81,14 +81,14 @@ public class InvalidDeviceInputTests
         Assert.Throws<ArgumentException>(() => Curve((20, 1)));
         Assert.Throws<ArgumentException>(() => Curve((20, 1), (20, 0.9)));
         Assert.Throws<ArgumentNullException>(() => new AmbientCurve(null!));
-        Assert.Throws<ArgumentNullException>(() => new FuseGate(2, Duration.FromSeconds(1), null, null!));
+        Assert.Throws<ArgumentNullException>(() => new FuseTimeLimit(2, Duration.FromSeconds(1), null, null!));
         Assert.Throws<ArgumentNullException>(() => Fuse(null!, 2));
     }
 
-    private static FuseGate Gate(double multiple, double? from, double? to) =>
+    private static FuseTimeLimit Gate(double multiple, double? from, double? to) =>
         new(multiple, from is double f ? Duration.FromSeconds(f) : null, to is double t ? Duration.FromSeconds(t) : null, Sheet);
 
-    private static FuseCharacteristic Of(double from, double to, params FuseGate[] gates) => new("class", Amperes(from), Amperes(to), gates);
+    private static FuseCharacteristic Of(double from, double to, params FuseTimeLimit[] gates) => new("class", Amperes(from), Amperes(to), gates);
 
     private static Temperature Celsius(double degrees) => Temperature.FromDegreesCelsius(degrees);
 }

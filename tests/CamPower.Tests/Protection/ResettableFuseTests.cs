@@ -28,22 +28,22 @@ public class ResettableFuseTests
 
     // A supply in current limit at 2 A need not trip a 1.1 A device in a cool box; in air of 40 °C its trip current is 1.76 A.
     [Theory]
-    [InlineData(20, 1.10, ClearingVerdict.DoesNotClear)]
-    [InlineData(20, 1.11, ClearingVerdict.MayClear)]
-    [InlineData(20, 2.00, ClearingVerdict.MayClear)]
-    [InlineData(40, 2.00, ClearingVerdict.Clears)]
-    [InlineData(40, 0.87, ClearingVerdict.DoesNotClear)]
-    [InlineData(40, 0.89, ClearingVerdict.MayClear)]
-    public void Verdict_IsThatOfAThermometer(double celsius, double amperes, ClearingVerdict verdict) => Assert.Equal(verdict,
+    [InlineData(20, 1.10, OperatingVerdict.DoesNotClear)]
+    [InlineData(20, 1.11, OperatingVerdict.MayClear)]
+    [InlineData(20, 2.00, OperatingVerdict.MayClear)]
+    [InlineData(40, 2.00, OperatingVerdict.Clears)]
+    [InlineData(40, 0.87, OperatingVerdict.DoesNotClear)]
+    [InlineData(40, 0.89, OperatingVerdict.MayClear)]
+    public void Verdict_IsThatOfAThermometer(double celsius, double amperes, OperatingVerdict verdict) => Assert.Equal(verdict,
         SmallDevices.Generic(1.10).OpeningAt(SmallDevices.Amperes(amperes), Temperature.FromDegreesCelsius(celsius)).Verdict);
 
     // It trips for certain above its trip current, but the sheet bounds the time from 8 A on only.
     [Fact]
-    public void TimeToTrip_IsKnownFromTheTimedCurrentOn()
+    public void TimeToTrip_IsKnownFromTheTestCurrentOn()
     {
         ResettableFuse fuse = SmallDevices.Generic(1.10);
         OpeningTimes between = fuse.OpeningAt(SmallDevices.Amperes(5), SmallDevices.Room);
-        Assert.Equal(ClearingVerdict.Clears, between.Verdict);
+        Assert.Equal(OperatingVerdict.Clears, between.Verdict);
         Assert.Null(between.Latest);
         Assert.Equal(2.3, fuse.OpeningAt(SmallDevices.Amperes(8), SmallDevices.Room).Latest!.Value.Seconds);
     }
@@ -94,8 +94,8 @@ public class ResettableFuseTests
     {
         // Reference row S09-048: 0.050 to 0.140 Ω.
         ResettableFuse fuse = SmallDevices.Generic(1.10);
-        Assert.Equal(0.050, fuse.LeastResistance.Ohms);
-        Assert.Equal(0.140, fuse.GreatestResistance.Ohms);
+        Assert.Equal(0.050, fuse.MinimumResistance.Ohms);
+        Assert.Equal(0.140, fuse.MaximumResistance.Ohms);
         Assert.Equal(16, fuse.VoltageRating!.Value.Volts);
         Assert.Null(fuse.BreakingCapacity);
     }

@@ -55,7 +55,7 @@ internal static class SourcesPage
         page.Append("\n## Gates of fuses\n\n| fuses | current over rated | not before | not after | source | kind |\n| --- | ---: | ---: | ---: | --- | --- |\n");
         foreach ((string member, FuseCharacteristic fuses) in MembersOf<FuseCharacteristic>(typeof(FuseCharacteristic)))
         {
-            foreach (FuseGate gate in fuses.Gates)
+            foreach (FuseTimeLimit gate in fuses.TimeLimits)
             {
                 Row(page, $"`{member}`", gate.Multiple.ToString("G9", CultureInfo.InvariantCulture), Seconds(gate.NotBefore), Seconds(gate.NotAfter),
                     gate.Source.ToString(), Words(gate.Source.Kind));

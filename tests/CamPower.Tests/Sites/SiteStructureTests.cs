@@ -23,7 +23,7 @@ public class SiteStructureTests
     [Fact]
     public void RepeatedNames_AreFaultsOfTheSecond()
     {
-        IReadOnlyList<SiteFault> faults = SiteStructure.FindFaults([Day, Day], [Box(), Box()], [From(1, "a")], [At("x", "a"), At("y", "a"), At("x", "a")], [], []);
+        IReadOnlyList<SiteError> faults = SiteStructure.FindFaults([Day, Day], [Box(), Box()], [From(1, "a")], [At("x", "a"), At("y", "a"), At("x", "a")], [], []);
         AssertFaults(faults, (SitePart.Conditions, 1, "Name", "day"), (SitePart.Boxes, 1, "Name", "box"), (SitePart.Devices, 2, "Name", "x"));
     }
 
@@ -48,7 +48,7 @@ public class SiteStructureTests
     [Fact]
     public void CableOutsideItsRange_IsAFaultOfTheCondition()
     {
-        IReadOnlyList<SiteFault> faults = SiteStructure.FindFaults([Day, new Condition("frost", DrawShares.None, At(cable: -70))], [Box()], [From(1, "a")], [], [], []);
+        IReadOnlyList<SiteError> faults = SiteStructure.FindFaults([Day, new Condition("frost", DrawShares.None, At(cable: -70))], [Box()], [From(1, "a")], [], [], []);
         AssertFaults(faults, (SitePart.Conditions, 1, "At", "-70 °C"));
     }
 
@@ -58,7 +58,7 @@ public class SiteStructureTests
         Condition frost = new("day", DrawShares.None, At(cable: -70));
         SiteRun[] runs = [From(9, "a"), From(1, "a"), Behind("ring", "ring"), Behind("nowhere", "b")];
         SiteDevice[] devices = [At("x", "a"), At("x", "elsewhere")];
-        IReadOnlyList<SiteFault> faults = SiteStructure.FindFaults([Day, frost], [Box(), Box()], runs, devices, [], []);
+        IReadOnlyList<SiteError> faults = SiteStructure.FindFaults([Day, frost], [Box(), Box()], runs, devices, [], []);
         AssertFaults(faults,
             (SitePart.Conditions, 1, "Name", "day"), (SitePart.Boxes, 1, "Name", "box"), (SitePart.Devices, 1, "Name", "x"), (SitePart.Runs, 1, "To", "a"),
             (SitePart.Runs, 0, "From", "output 9"), (SitePart.Runs, 2, "From", "ring"), (SitePart.Runs, 3, "From", "nowhere"),
@@ -99,7 +99,7 @@ public class SiteStructureTests
         Assert.Equal(["x", "y"], assessment.Boxes[0].Outputs[0].Devices.Select(d => d.Name));
     }
 
-    private static IReadOnlyList<SiteFault> Find(IReadOnlyList<SiteRun> runs, IReadOnlyList<SiteDevice> devices) => SiteStructure.FindFaults([Day], [Box()], runs, devices, [], []);
+    private static IReadOnlyList<SiteError> Find(IReadOnlyList<SiteRun> runs, IReadOnlyList<SiteDevice> devices) => SiteStructure.FindFaults([Day], [Box()], runs, devices, [], []);
 
     private static SiteRun From(int output, string to) => new(RunOrigin.Output(BoxName, output), to, Runs.OfOhms(1));
 
@@ -109,7 +109,7 @@ public class SiteStructureTests
 
     private static Surroundings At(double cable = 20) => SmallSite.At(cable);
 
-    private static void AssertFaults(IReadOnlyList<SiteFault> faults, params (SitePart Part, int Index, string Member, string Mentions)[] expected)
+    private static void AssertFaults(IReadOnlyList<SiteError> faults, params (SitePart Part, int Index, string Member, string Mentions)[] expected)
     {
         Assert.Equal(expected.Select(e => (e.Part, e.Index, e.Member)), faults.Select(f => (f.Part, f.Index, f.Member)));
         Assert.All(expected.Zip(faults), pair =>

@@ -31,7 +31,7 @@ internal static class SmallSite
         "supply", Output(volts, amperes, percent, kind), Derating.GenericEnclosed);
 
     /// <summary>The same supply with one efficiency at every load.</summary>
-    internal static Supply WithEfficiency(this Supply supply, double efficiency) => new(supply.Name, supply.Output, supply.Derating, new SupplyInlet(
+    internal static Supply WithEfficiency(this Supply supply, double efficiency) => new(supply.Name, supply.Output, supply.Derating, new SupplyInput(
         efficiency: new ShareCurve<Ratio>(new(Ratio.Zero, Ratio.FromDecimalFractions(efficiency)), new(Ratio.FromPercent(100), Ratio.FromDecimalFractions(efficiency)))));
 
     private static SupplyOutput Output(double volts, double amperes, double percent, CurrentKind kind) => kind == CurrentKind.Ac

@@ -31,7 +31,7 @@ public class AdapterComparingTests
         Assert.Equal(0.125, (double)adapters.CableLoss.Watts, 1e-9);
         Assert.Equal([1, 2], adapters.Supplies.Select(b => b.Box.Supply.Output.RatedCurrent.Amperes));
         Assert.Equal((30, 50), (Math.Round(central.Loading!.Value.Percent, 9), Math.Round(adapters.Loading!.Value.Percent, 9)));
-        Assert.Equal("central: 1 of 2 in their windows, worst margin -0.50 V (camera 2, day), most loaded box 30 %, supplies and outlets: 1, 0 m of cable losing 2.3 W", comparison.ToString().Split('\n')[0]);
+        Assert.Equal("central: 1 of 2 in their windows, worst margin -0.50 V (camera 2, day), most loaded box 30 %, supplies and receptacles: 1, 0 m of cable losing 2.3 W", comparison.ToString().Split('\n')[0]);
     }
 
     // The whole power that the sources give, less what the devices take, counted apart from the figure.

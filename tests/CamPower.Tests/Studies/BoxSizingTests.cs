@@ -62,9 +62,9 @@ public class BoxSizingTests
     [InlineData(60.0, null)]
     public void InAnEnclosure_TheEfficiencyMustBeDeclaredUpToTheLoad(double? upToPercent, string? has)
     {
-        var inlet = upToPercent is double percent ? new SupplyInlet(efficiency: new ShareCurve<Ratio>(
+        var input = upToPercent is double percent ? new SupplyInput(efficiency: new ShareCurve<Ratio>(
             new(Ratio.Zero, Ratio.FromPercent(90)), new(Ratio.FromPercent(percent), Ratio.FromPercent(90)))) : null;
-        DistributionBox offered = DistributionBox.WithEqualOutputs("offered", new Supply("supply", Dc(amperes: 5).Output, Derating.GenericEnclosed, inlet), 4, Amps(2));
+        DistributionBox offered = DistributionBox.WithEqualOutputs("offered", new Supply("supply", Dc(amperes: 5).Output, Derating.GenericEnclosed, input), 4, Amps(2));
         var enclosure = new Enclosure(Length.FromMeters(0.3), Length.FromMeters(0.4), Length.FromMeters(0.15), EnclosureWall.PaintedSteel, EnclosureFaces.OnWall);
         BoxChoice choice = Star(Box().In(enclosure), [Condition.Day(At())], (0, Camera(Amperes(1.5))), (0, Camera(Amperes(1.5)))).SmallestBoxFor(BoxName, [offered], NoRoom);
         Assert.Equal(has is null ? [] : new[] { $"how warm it gets inside is not known: its efficiency is declared up to {has} of its rating, and 60 % is wanted in day" },
@@ -76,8 +76,8 @@ public class BoxSizingTests
     public void GenericBoxes_KnowHowWarmTheyGet()
     {
         Supply supply = BoxCatalog.Generic[1].Supply;
-        Assert.Equal(85, supply.Inlet!.EfficiencyAt(Ratio.FromPercent(75))!.Value.Percent, 1e-9);
-        Assert.Equal(60, supply.Inlet.PowerFactorAt(Ratio.FromPercent(100))!.Value.Percent, 1e-9);
+        Assert.Equal(85, supply.Input!.EfficiencyAt(Ratio.FromPercent(75))!.Value.Percent, 1e-9);
+        Assert.Equal(60, supply.Input.PowerFactorAt(Ratio.FromPercent(100))!.Value.Percent, 1e-9);
     }
 
     // 1.2 A are too much for any output of 1.1 A, whatever the supply.

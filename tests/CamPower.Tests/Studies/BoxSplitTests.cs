@@ -97,27 +97,27 @@ public class BoxSplitTests
 
     // How a run lies and what somebody tied are what they were; the tie's unused end lands on an output that is free.
     [Fact]
-    public void LayingAndTies_GoWithTheOutputs()
+    public void InstallationMethodAndTies_GoWithTheOutputs()
     {
         Site three = Of([3, 3, 3]);
-        Site site = new("site", three.Conditions, three.Boxes, three.Runs.Select(r => new SiteRun(r.From, r.To, r.Run, laying: Laying.LargeBundle)), three.Devices,
+        Site site = new("site", three.Conditions, three.Boxes, three.Runs.Select(r => new SiteRun(r.From, r.To, r.Run, installationMethod: InstallationMethod.LargeBundle)), three.Devices,
             ties: [new OutputTie(BoxName, 1, BoxName, 2), new OutputTie(BoxName, 3, BoxName, 40), new OutputTie(BoxName, 40, BoxName, 41)]);
         BoxSplit split = site.SplitFor(BoxName, [Box("b", 4, 5, 5)], NoRoom);
         Assert.Equal(3, split.Boxes.Count);
-        Assert.All(split.Site.Runs, run => Assert.Same(Laying.LargeBundle, run.Laying));
+        Assert.All(split.Site.Runs, run => Assert.Same(InstallationMethod.LargeBundle, run.InstallationMethod));
         Assert.Equal(["tie of box 1 output 1 and box 2 output 1", "tie of box 3 output 1 and box 3 output 2", "tie of box 3 output 2 and box 3 output 3"], split.Site.Ties.Select(t => t.ToString()));
         Assert.Equal(3, RuleSet.Standard.Check(split.Site.Assess()).Count(f => f.Rule == "outputs-tied-together"));
     }
 
-    // What hangs on the wall and at the outlet in the place of the present box is there and at that outlet.
+    // What hangs on the wall and at the receptacle in the place of the present box is there and at that receptacle.
     [Fact]
-    public void EnclosureAndOutlet_AreThoseOfThePresentBox_WhereTheCatalogDeclaresNone()
+    public void EnclosureAndReceptacle_AreThoseOfThePresentBox_WhereTheCatalogDeclaresNone()
     {
-        var outlet = new Outlet("outlet", Volts(120), Amps(15));
-        Site site = Star(SmallSite.Box(Dc().WithEfficiency(0.9)).In(Outdoors).PluggedInto(outlet), [Condition.Day(At())], (0, Camera(Amperes(3))), (0, Camera(Amperes(3))));
+        var receptacle = new Receptacle("receptacle", Volts(120), Amps(15));
+        Site site = Star(SmallSite.Box(Dc().WithEfficiency(0.9)).In(Outdoors).PluggedInto(receptacle), [Condition.Day(At())], (0, Camera(Amperes(3))), (0, Camera(Amperes(3))));
         BoxSplit split = site.SplitFor(BoxName, [DistributionBox.WithEqualOutputs("b", Dc(amperes: 5).WithEfficiency(0.9), 4, Amps(5))], NoRoom);
         Assert.Equal(2, split.Boxes.Count);
-        Assert.All(split.Site.Boxes, b => Assert.Equal((outlet, 0.3), (b.Outlet, b.Enclosure!.Width.Meters)));
+        Assert.All(split.Site.Boxes, b => Assert.Equal((receptacle, 0.3), (b.Receptacle, b.Enclosure!.Width.Meters)));
     }
 
     // Rated from −20 °C, and the whole load warms the box to that in 25 °C of frost: one box is the answer, none feeds a camera alone.

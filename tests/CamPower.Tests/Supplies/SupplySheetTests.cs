@@ -10,7 +10,7 @@ using static CamPower.Tests.Sites.SmallSite;
 
 namespace CamPower.Tests.Supplies;
 
-/// <summary>What a data sheet says beyond voltage and current: derating by line and altitude, the inlet, the fault side, terminals.</summary>
+/// <summary>What a data sheet says beyond voltage and current: derating by line and altitude, the input, the fault side, terminals.</summary>
 public class SupplySheetTests
 {
     // Generic ambient curve; 80 % at 90 V, all of it from 115 V on; 5 K for every 1000 m above 2000 m.
@@ -57,9 +57,9 @@ public class SupplySheetTests
     [InlineData(90, 4)]
     [InlineData(264, 4)]
     [InlineData(264.1, 0)]
-    public void OutsideItsInlet_NothingIsRated(double line, double amperes)
+    public void OutsideItsInput_NothingIsRated(double line, double amperes)
     {
-        var supply = new Supply("s", Dc(amperes: 4).Output, Derating.GenericEnclosed, new SupplyInlet(Range(90, 264)));
+        var supply = new Supply("s", Dc(amperes: 4).Output, Derating.GenericEnclosed, new SupplyInput(Range(90, 264)));
         Assert.Equal(amperes, supply.DeratedCurrentAt(Temperature.FromDegreesCelsius(25), Volts(line)).Amperes);
         BoxInCondition solved = Star(Box(supply), [Condition.Day(At()).AtLine(Volts(line))], (0, Camera(Amperes(1)))).Assess().Boxes[0].Worst;
         Assert.Equal(amperes, solved.DeratedRating.Amperes);
@@ -101,7 +101,7 @@ public class SupplySheetTests
         var mountain = new Site(valley.Name, valley.Conditions, valley.Boxes, valley.Runs, valley.Devices, altitude: Length.FromMeters(4000));
         Assert.Equal([2.5, 2.25], mountain.With(valley.Boxes[0]).Assess().Boxes[0].InConditions.Select(c => Math.Round(c.DeratedRating.Amperes, 9)));
         Finding finding = Assert.Single(RuleSet.Standard.Check(mountain.Assess()), f => f.Rule == "supply-above-derated-rating");
-        Assert.Contains("2.25 A at 55 °C and 102.5 V at its inlet, 4000 m above the sea", finding.ToString(), StringComparison.Ordinal);
+        Assert.Contains("2.25 A at 55 °C and 102.5 V at its input, 4000 m above the sea", finding.ToString(), StringComparison.Ordinal);
     }
 
     // Nothing but a cooler, lower or better-fed supply keeps more of its rating, and no share leaves 0 to 1.
@@ -136,9 +136,9 @@ public class SupplySheetTests
     {
         var curve = new ShareCurve<Ratio>(new(Ratio.FromPercent(20), Ratio.FromPercent(80)), new(Ratio.FromPercent(100), Ratio.FromPercent(88)));
         Ratio load = Ratio.FromPercent(loadPercent);
-        Assert.Equal(efficiencyPercent, Rounded(new SupplyInlet(efficiency: curve).EfficiencyAt(load)));
-        Assert.Equal(efficiencyPercent, Rounded(new SupplyInlet(powerFactor: curve).PowerFactorAt(load)));
-        Assert.Null(new SupplyInlet(efficiency: curve).PowerFactorAt(load));
+        Assert.Equal(efficiencyPercent, Rounded(new SupplyInput(efficiency: curve).EfficiencyAt(load)));
+        Assert.Equal(efficiencyPercent, Rounded(new SupplyInput(powerFactor: curve).PowerFactorAt(load)));
+        Assert.Null(new SupplyInput(efficiency: curve).PowerFactorAt(load));
 
         static double? Rounded(Ratio? share) => share is Ratio known ? Math.Round(known.Percent, 9) : null;
     }
@@ -155,7 +155,7 @@ public class SupplySheetTests
     {
         var output = new DcOutput(Volts(12), ElectricCurrent.FromAmperes(5), Ratio.FromPercent(2), Range(11, 15), Volts(12.5), Ratio.FromPercent(1),
             ElectricResistance.FromMilliohms(20), OverloadBehavior.Unlimited, ElectricCapacitance.FromMicrofarads(2200));
-        Supply supply = new Supply("s", output, Full, new SupplyInlet(Range(90, 264))).SetTo(Volts(14));
+        Supply supply = new Supply("s", output, Full, new SupplyInput(Range(90, 264))).SetTo(Volts(14));
         var set = (DcOutput)supply.Output;
         Assert.Equal(14, set.SetPoint.Volts);
         Assert.Equal((13.72, 14.28), (Math.Round(set.LowestVoltage.Volts, 9), Math.Round(set.HighestVoltage.Volts, 9)));
@@ -163,7 +163,7 @@ public class SupplySheetTests
         Assert.Equal((output.Nominal, output.RatedCurrent, output.Tolerance, output.Ripple), (set.Nominal, set.RatedCurrent, set.Tolerance, set.Ripple));
         Assert.Equal((output.SourceResistance, output.Overload, output.Capacitance), (set.SourceResistance, set.Overload, set.Capacitance));
         Assert.Same(Full, supply.Derating);
-        Assert.NotNull(supply.Inlet);
+        Assert.NotNull(supply.Input);
     }
 
     // A transformer's short is its voltage over its resistance: 24 V behind 0.1 Ω and a joint of 0.5 Ω.

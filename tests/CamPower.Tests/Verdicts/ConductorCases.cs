@@ -14,7 +14,7 @@ internal static class ConductorCases
             Star(1).WithBox(b => b with { OutputLimit = 4.5, Protection = Parts.Electronic(5) })
                 .EachDrop(d => d.Drawing(4) with
                 {
-                    Kind = DeviceKind.Other, Cable = Parts.Pair(22), Laying = Laying.LargeBundle, Meters = 2, Accepts = (9, 15),
+                    Kind = DeviceKind.Other, Cable = Parts.Pair(22), InstallationMethod = InstallationMethod.LargeBundle, Meters = 2, Accepts = (9, 15),
                         Starts = (8, 7),
                 }))
             .Danger("conductor-over-ampacity", "box output 1 to camera 1 place", 4, 2.68)

@@ -25,7 +25,7 @@ internal sealed record Drop
 
     internal double JointOhms { get; init; }
 
-    internal Laying? Laying { get; init; } = Parts.InItsOwnCable;
+    internal InstallationMethod? InstallationMethod { get; init; } = Parts.InItsOwnCable;
 
     internal DeviceKind Kind { get; init; } = DeviceKind.Camera;
 
@@ -70,7 +70,7 @@ internal sealed record Drop
         CableRun run = JointOhms > 0
             ? new CableRun(segment, new Joint("splice", ElectricResistance.FromOhms(JointOhms))) : new CableRun(segment);
         return new SiteRun(Behind is null ? RunOrigin.Output(Box, Output) : RunOrigin.Junction($"{Behind} place"), Place, run,
-            returnAt: ReturnsAt is null ? null : $"{ReturnsAt} place", laying: Laying);
+            returnAt: ReturnsAt is null ? null : $"{ReturnsAt} place", installationMethod: InstallationMethod);
     }
 
     internal SiteDevice ToDevice() =>

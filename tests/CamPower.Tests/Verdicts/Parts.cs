@@ -7,7 +7,7 @@ namespace CamPower.Tests.Verdicts;
 /// <summary>Cables and protective devices of which every number is declared.</summary>
 internal static class Parts
 {
-    internal static Laying InItsOwnCable { get; } = Laying.InCableOrRaceway(currentCarryingConductors: 2);
+    internal static InstallationMethod InItsOwnCable { get; } = InstallationMethod.InCableOrRaceway(currentCarryingConductors: 2);
 
     /// <summary>Re-rating of a fuse as its sheet may have it: the rating at 23 °C, 2 % less for 10 K more.</summary>
     private static AmbientCurve FuseCurve { get; } = new(new Citation("data sheet of the fuse, invented", CitationKind.Declared),

@@ -30,7 +30,7 @@ internal sealed record PowerBox
 
     internal double? RipplePercent { get; init; } = 0.5;
 
-    internal (double Lowest, double Highest) Inlet { get; init; } = (90, 264);
+    internal (double Lowest, double Highest) Input { get; init; } = (90, 264);
 
     internal double Efficiency { get; init; } = 0.88;
 
@@ -50,7 +50,7 @@ internal sealed record PowerBox
 
     internal Cabinet? Cabinet { get; init; }
 
-    internal Outlet? Outlet { get; init; }
+    internal Receptacle? Receptacle { get; init; }
 
     internal DistributionBox ToBox()
     {
@@ -61,12 +61,12 @@ internal sealed record PowerBox
                     Terminals);
         if (Enclosure is not null) box = box.In(Enclosure);
         if (Cabinet is not null) box = box.In(Cabinet);
-        return Outlet is null ? box : box.PluggedInto(Outlet);
+        return Receptacle is null ? box : box.PluggedInto(Receptacle);
     }
 
     private Supply Supply() =>
-        new($"{Volts} V {Rated} A", Kind == CurrentKind.Dc ? Dc() : Ac(), Derating.GenericEnclosed, new SupplyInlet(
-        new VoltageRange(V(Inlet.Lowest), V(Inlet.Highest)), efficiency: Flat(Efficiency), powerFactor: Flat(0.95)));
+        new($"{Volts} V {Rated} A", Kind == CurrentKind.Dc ? Dc() : Ac(), Derating.GenericEnclosed, new SupplyInput(
+        new VoltageRange(V(Input.Lowest), V(Input.Highest)), efficiency: Flat(Efficiency), powerFactor: Flat(0.95)));
 
     private DcOutput Dc() => new(V(Volts), ElectricCurrent.FromAmperes(Rated), Ratio.FromPercent(TolerancePercent),
         trim: Trim is { } trim ? new VoltageRange(V(trim.Lowest), V(trim.Highest)) : null,

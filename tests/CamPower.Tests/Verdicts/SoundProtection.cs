@@ -21,13 +21,13 @@ internal static class SoundProtection
             Fused(4, Parts.Quick(1)).WithBox(b => b with { Volts = 24 })
                 .EachDrop(d => d with { Meters = 60, Accepts = (20, 28), Starts = (18, 16) })),
         new("four cameras of 48 V on 100 m of 20 AWG",
-            "6 W take 0.13 A; a short takes 47 V / 7.4 Ω = 6.3 A: 0.3 s; 49 V is touchable (60 V DC, IEC 60335-1).",
+            "6 W take 0.13 A; a short takes 47 V / 7.4 Ω = 6.3 A: 0.3 s; 49 V is accessible (60 V DC, IEC 60335-1).",
             Fused(4, Parts.Quick(1)).WithBox(b => b with { Volts = 48 })
                 .EachDrop(d => d with { Meters = 100, Cable = Parts.Pair(20), Accepts = (40, 57), Starts = (38, 36) })),
         new("category cable, four wires each way, at 24 V",
             "Four of 84.2 mΩ/m are 21 mΩ/m: 50 m have 2.3 Ω hot, 6 W lose 0.6 V, and a short takes 9.8 A: 0.3 s.",
             Fused(4, Parts.Quick(1)).WithBox(b => b with { Volts = 24 })
-                .EachDrop(d => d with { Meters = 50, Cable = Ganged(24, 4), Laying = Laying.LargeBundle, Accepts = (20, 28),
+                .EachDrop(d => d with { Meters = 50, Cable = Ganged(24, 4), InstallationMethod = InstallationMethod.LargeBundle, Accepts = (20, 28),
                     Starts = (18, 16) })),
         new("four cameras on 24 V AC behind fuses F1A",
             "A transformer with 0.2 Ω gives 22.8 V / (0.32 + 0.92) Ω = 18 A into the farthest short: 20 ms; that AC is solved with RMS "

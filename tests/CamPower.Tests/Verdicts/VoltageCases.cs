@@ -36,7 +36,7 @@ internal static class VoltageCases
             "58 V + 5 % are 60.9 V: bare parts that people can touch may have 60 V DC (IEC 60335-1, 3.4.2).",
             Star(1).WithBox(b => b with { Volts = 58, TolerancePercent = 5 })
                 .EachDrop(d => d with { Accepts = (40, 62), Starts = (38, 36) }))
-            .Caution("voltage-above-touchable", "box", 60.9, 60),
+            .Caution("voltage-above-accessible", "box", 60.9, 60),
     ];
 
     private static Installation SetUp(double meters) => Star(1).WithBox(b => b with { Trim = (12, 14), SetTo = 13.1 })

@@ -27,16 +27,16 @@ internal static class WiringCases
             Star(1).WithBox(b => b with { Volts = 24 })
                 .EachDrop(d => d with { Accepts = (20, 28), Starts = (18, 16), Plug = Connector.UnifiedBarrels[2] }))
             .Caution("connector-outside-voltage-class", "camera 1", 24, 13.5),
-        new VerdictCase("supply for 100 V to 132 V in an outlet of 230 V", "It bursts (common practice, no source).",
-            Plugged(230, 100, 132)).Danger("outlet-voltage-outside-supply-range", "box", 230, 132),
-        new VerdictCase("supply for 200 V to 240 V in an outlet of 120 V", "It does not run (common practice, no source).",
-            Plugged(120, 200, 240)).Failure("outlet-voltage-outside-supply-range", "box", 120, 200),
+        new VerdictCase("supply for 100 V to 132 V in a receptacle of 230 V", "It bursts (common practice, no source).",
+            Plugged(230, 100, 132)).Danger("receptacle-voltage-outside-supply-range", "box", 230, 132),
+        new VerdictCase("supply for 200 V to 240 V in a receptacle of 120 V", "It does not run (common practice, no source).",
+            Plugged(120, 200, 240)).Failure("receptacle-voltage-outside-supply-range", "box", 120, 200),
     ];
 
     private static Installation Plugged(double volts, double lowest, double highest) => Star(2).WithBox(b => b with
     {
-        Inlet = (lowest, highest),
-        Outlet = new Outlet("outlet", UnitsNet.ElectricPotential.FromVolts(volts), UnitsNet.ElectricCurrent.FromAmperes(15)),
+        Input = (lowest, highest),
+        Receptacle = new Receptacle("receptacle", UnitsNet.ElectricPotential.FromVolts(volts), UnitsNet.ElectricCurrent.FromAmperes(15)),
     });
 
     private static Installation Powered(CurrentKind kind, bool acceptsAc) => Star(1)

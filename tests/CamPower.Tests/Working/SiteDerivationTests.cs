@@ -47,7 +47,7 @@ public class SiteDerivationTests
     [InlineData(400)]
     public void Explain_OfAWarmConductor_EndsAtItsTemperature(double amperes)
     {
-        SelfHeating heat = Laying.InCableOrRaceway(16).Heat(CableCatalog.Pair18.Outgoing.InParallel(2), ElectricCurrent.FromAmperes(amperes), Temperature.FromDegreesCelsius(45));
+        SelfHeating heat = InstallationMethod.InCableOrRaceway(16).Heat(CableCatalog.Pair18.Outgoing.InParallel(2), ElectricCurrent.FromAmperes(amperes), Temperature.FromDegreesCelsius(45));
         Derivation derivation = heat.Explain();
         Steps.AssertEvaluate(derivation);
         Assert.Equal(heat.ConductorTemperature is null ? 1 : 2, derivation.Steps.Count);

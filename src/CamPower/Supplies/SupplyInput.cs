@@ -8,24 +8,24 @@ namespace CamPower;
 /// <remarks>Immutable. Every part may be left out: null where the data sheet does not say.</remarks>
 /// <example>
 /// <code>
-/// var inlet = new SupplyInlet(new VoltageRange(ElectricPotential.FromVolts(90), ElectricPotential.FromVolts(264)),
+/// var input = new SupplyInput(new VoltageRange(ElectricPotential.FromVolts(90), ElectricPotential.FromVolts(264)),
 ///     efficiency: new ShareCurve&lt;Ratio>(
 ///         new(Ratio.FromPercent(20), Ratio.FromPercent(80)), new(Ratio.FromPercent(100), Ratio.FromPercent(88))));
-/// Ratio? efficiency = inlet.EfficiencyAt(load: Ratio.FromPercent(60));   // 84 %
+/// Ratio? efficiency = input.EfficiencyAt(load: Ratio.FromPercent(60));   // 84 %
 /// </code>
 /// </example>
-public sealed class SupplyInlet
+public sealed class SupplyInput
 {
     // Nothing is loaded to ten times its rating for long, and a share of 0 would ask for an infinite input.
     private const double HighestLoad = 10, LeastShare = 1e-6;
 
-    /// <summary>Describes an inlet.</summary>
+    /// <summary>Describes an input.</summary>
     /// <param name="voltage">The voltage that it accepts, RMS if alternating. [V]</param>
     /// <param name="inrushCurrent">The peak current as it is switched on cold, above 0. [A]</param>
     /// <param name="efficiency">Power out over power in, above 0, against the load: the current over the rated current, from 0 to 10.</param>
     /// <param name="powerFactor">Power in over apparent power in, above 0, against the load: the current over the rated current, from 0 to 10.</param>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
-    public SupplyInlet(VoltageRange? voltage = null, ElectricCurrent? inrushCurrent = null, ShareCurve<Ratio>? efficiency = null,
+    public SupplyInput(VoltageRange? voltage = null, ElectricCurrent? inrushCurrent = null, ShareCurve<Ratio>? efficiency = null,
         ShareCurve<Ratio>? powerFactor = null)
     {
         if (inrushCurrent is ElectricCurrent peak) Require.Positive(peak.Amperes, nameof(inrushCurrent), "A");
@@ -68,7 +68,7 @@ public sealed class SupplyInlet
     /// <summary>What is known of it, in the invariant culture; never throws.</summary>
     public override string ToString() => string.Join(", ", new[]
     {
-        Voltage?.ToString() ?? "inlet of unknown voltage",
+        Voltage?.ToString() ?? "input of unknown voltage",
         InrushCurrent is ElectricCurrent peak ? FormattableString.Invariant($"inrush {peak.Amperes:G6} A") : null,
         Efficiency is null ? null : $"efficiency {Efficiency}",
         PowerFactor is null ? null : $"power factor {PowerFactor}",

@@ -2,9 +2,9 @@ namespace CamPower.Sites;
 
 /// <summary>A reason why parts do not make up a site: a name used twice, a reference to nothing.</summary>
 /// <remarks>Immutable.</remarks>
-public sealed class SiteFault
+public sealed class SiteError
 {
-    internal SiteFault(SitePart part, int index, string member, string message)
+    internal SiteError(SitePart part, int index, string member, string message)
     {
         Part = part;
         Index = index;
@@ -18,7 +18,7 @@ public sealed class SiteFault
     /// <summary>The place in that list, from 0.</summary>
     public int Index { get; }
 
-    /// <summary>The member that is wrong, as the property is called: "Name", "From", "To", "ReturnAt", "At", "Device", "Ground", "Box", "Cabinet", "Outlet", "One", "Other".</summary>
+    /// <summary>The member that is wrong, as the property is called: "Name", "From", "To", "ReturnAt", "At", "Device", "Ground", "Box", "Cabinet", "Receptacle", "One", "Other".</summary>
     public string Member { get; }
 
     /// <summary>What is wrong.</summary>

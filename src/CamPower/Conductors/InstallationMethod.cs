@@ -19,11 +19,11 @@ namespace CamPower;
 /// </remarks>
 /// <example>
 /// <code>
-/// Laying duct = Laying.InCableOrRaceway(currentCarryingConductors: 8);
+/// InstallationMethod duct = InstallationMethod.InCableOrRaceway(currentCarryingConductors: 8);
 /// SelfHeating heat = duct.Heat(conductor, ElectricCurrent.FromAmperes(3), ambient: Temperature.FromDegreesCelsius(40));
 /// </code>
 /// </example>
-public sealed class Laying
+public sealed class InstallationMethod
 {
     // NEC 310.15(C)(1): up to so many current-carrying conductors, this share of the current.
     private static readonly (int UpTo, double Share)[] NecAdjustment =
@@ -46,7 +46,7 @@ public sealed class Laying
 
     private readonly List<(double LogArea, double LogTheta)> _points;
 
-    /// <summary>Describes a way of laying by published currents.</summary>
+    /// <summary>Describes a way of installation method by published currents.</summary>
     /// <param name="name">How it is called. Not empty.</param>
     /// <param name="points">Published currents of copper conductors, at least two sizes, each once.</param>
     /// <param name="conductor">Temperature that a conductor reaches at them. [any temperature unit]</param>
@@ -55,7 +55,7 @@ public sealed class Laying
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty, or fewer than two sizes are given, or one twice.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A temperature is outside the range of copper, or the air is no cooler.</exception>
-    public Laying(string name, IEnumerable<AmpacityPoint> points, Temperature conductor, Temperature air, Citation source)
+    public InstallationMethod(string name, IEnumerable<AmpacityPoint> points, Temperature conductor, Temperature air, Citation source)
     {
         Name = Require.Name(name, nameof(name));
         Points = Require.Items(points, nameof(points));
@@ -75,7 +75,7 @@ public sealed class Laying
     /// </summary>
     /// <remarks>The harshest of the two, and the only one for thin wires: a bundle of category cables.
     /// Source: <see cref="Sources.AircraftBundles"/>.</remarks>
-    public static Laying LargeBundle { get; } = new("large bundle",
+    public static InstallationMethod LargeBundle { get; } = new("large bundle",
         Copper((24, 2.5), (22, 3), (20, 4), (16, 7), (14, 10), (12, 13), (10, 17)),
         Temperature.FromDegreesCelsius(105), Temperature.FromDegreesCelsius(70), Sources.AircraftBundles);
 
@@ -96,11 +96,11 @@ public sealed class Laying
     /// <param name="currentCarryingConductors">How many conductors in it carry current, at least 1: two a pair.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="currentCarryingConductors"/> is below 1.</exception>
     /// <remarks>Source: <see cref="Sources.NecAmpacity"/>.</remarks>
-    public static Laying InCableOrRaceway(int currentCarryingConductors)
+    public static InstallationMethod InCableOrRaceway(int currentCarryingConductors)
     {
         Require.Positive(currentCarryingConductors, nameof(currentCarryingConductors), "");
         double share = NecAdjustment.First(a => currentCarryingConductors <= a.UpTo).Share;
-        return new Laying(FormattableString.Invariant($"{currentCarryingConductors} current-carrying conductors in a cable or raceway"),
+        return new InstallationMethod(FormattableString.Invariant($"{currentCarryingConductors} current-carrying conductors in a cable or raceway"),
             Copper((18, 14 * share), (16, 18 * share), (14, 25 * share), (12, 30 * share), (10, 40 * share)),
             Temperature.FromDegreesCelsius(90), Temperature.FromDegreesCelsius(30), Sources.NecAmpacity);
     }
@@ -109,17 +109,17 @@ public sealed class Laying
     /// <param name="circuits">How many loaded circuits are bunched, from 1 to 20: one a pair.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="circuits"/> is outside that range.</exception>
     /// <remarks>The least of the three methods. Source: <see cref="Sources.IecAmpacity"/>, every value from memory.</remarks>
-    public static Laying InInsulatedWall(int circuits = 1) => Method("A2", circuits, row => row.InsulatedWall);
+    public static InstallationMethod InInsulatedWall(int circuits = 1) => Method("A2", circuits, row => row.InsulatedWall);
 
     /// <summary>In conduit or trunking on a wall, installation method B2; from 1.5 mm² to 16 mm² by the table.</summary>
     /// <inheritdoc cref="InInsulatedWall" path="/param|/exception"/>
     /// <remarks>Source: <see cref="Sources.IecAmpacity"/>, every value from memory.</remarks>
-    public static Laying InConduitOnWall(int circuits = 1) => Method("B2", circuits, row => row.ConduitOnWall);
+    public static InstallationMethod InConduitOnWall(int circuits = 1) => Method("B2", circuits, row => row.ConduitOnWall);
 
     /// <summary>Fixed directly on a wall, installation method C; from 1.5 mm² to 16 mm² by the table.</summary>
     /// <inheritdoc cref="InInsulatedWall" path="/param|/exception"/>
     /// <remarks>The most of the three methods. Source: <see cref="Sources.IecAmpacity"/>, every value from memory.</remarks>
-    public static Laying OnWall(int circuits = 1) => Method("C", circuits, row => row.OnWall);
+    public static InstallationMethod OnWall(int circuits = 1) => Method("C", circuits, row => row.OnWall);
 
     /// <summary>Whether the published currents, or the estimate for thin wires below them, reach to a size.</summary>
     /// <param name="size">The size of a wire.</param>
@@ -175,7 +175,7 @@ public sealed class Laying
     /// <remarks>A code may allow less, never more: see <see cref="SmallConductors"/>.</remarks>
     /// <example>
     /// 18 AWG copper of 60 °C in 40 °C air, alone in its cable, carries 8.5 A:
-    /// <code>ElectricCurrent most = Laying.InCableOrRaceway(2).Ampacity(conductor, Temperature.FromDegreesCelsius(60), Temperature.FromDegreesCelsius(40));</code>
+    /// <code>ElectricCurrent most = InstallationMethod.InCableOrRaceway(2).Ampacity(conductor, Temperature.FromDegreesCelsius(60), Temperature.FromDegreesCelsius(40));</code>
     /// </example>
     public ElectricCurrent Ampacity(Conductor conductor, Temperature highest, Temperature ambient)
     {
@@ -214,10 +214,10 @@ public sealed class Laying
         return Math.Exp(leftTheta + ((rightTheta - leftTheta) * (logArea - leftArea) / (rightArea - leftArea)));
     }
 
-    private static Laying Method(string method, int circuits, Func<(double SquareMillimeters, double InsulatedWall, double ConduitOnWall, double OnWall), double> amperes)
+    private static InstallationMethod Method(string method, int circuits, Func<(double SquareMillimeters, double InsulatedWall, double ConduitOnWall, double OnWall), double> amperes)
     {
         double share = IecGrouping.First(g => Require.Within(circuits, 1, 20, nameof(circuits), "") <= g.UpTo).Share;
-        return new Laying(circuits == 1 ? $"installation method {method}" : FormattableString.Invariant($"installation method {method}, {circuits} circuits bunched"),
+        return new InstallationMethod(circuits == 1 ? $"installation method {method}" : FormattableString.Invariant($"installation method {method}, {circuits} circuits bunched"),
             IecAmpacity.Select(row => new AmpacityPoint(WireSize.SquareMillimeters(row.SquareMillimeters), ElectricCurrent.FromAmperes(share * amperes(row)))),
             Temperature.FromDegreesCelsius(70), Temperature.FromDegreesCelsius(30), Sources.IecAmpacity);
     }

@@ -1,7 +1,7 @@
 namespace CamPower;
 
 /// <summary>Whether a protective device interrupts a current.</summary>
-public enum ClearingVerdict
+public enum OperatingVerdict
 {
     /// <summary>No verdict: the default value of <see cref="OpeningTimes"/>.</summary>
     None,

@@ -4,9 +4,9 @@ namespace CamPower.Files;
 
 /// <summary>One thing that is wrong in a site file, and where.</summary>
 /// <remarks>Immutable.</remarks>
-public sealed class SiteFileFault
+public sealed class SiteFileError
 {
-    internal SiteFileFault(string path, int line, int column, string message)
+    internal SiteFileError(string path, int line, int column, string message)
     {
         Path = path;
         Line = line;

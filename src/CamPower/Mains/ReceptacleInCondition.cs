@@ -5,11 +5,11 @@ using UnitsNet;
 
 namespace CamPower.Mains;
 
-/// <summary>An outlet in a condition: what each box that is plugged into it takes.</summary>
+/// <summary>A receptacle in a condition: what each box that is plugged into it takes.</summary>
 /// <remarks>Immutable. Currents of several boxes are added as if they were in phase, which is the most that they can make.</remarks>
-public sealed class OutletInCondition
+public sealed class ReceptacleInCondition
 {
-    internal OutletInCondition(Condition condition, double lineVolts, IReadOnlyList<LineDraw> draws)
+    internal ReceptacleInCondition(Condition condition, double lineVolts, IReadOnlyList<LineDraw> draws)
     {
         Condition = condition;
         LineVoltage = ElectricPotential.FromVolts(lineVolts);
@@ -21,7 +21,7 @@ public sealed class OutletInCondition
     /// <summary>The condition.</summary>
     public Condition Condition { get; }
 
-    /// <summary>Voltage of the line: the condition's where it states one, else the outlet's. [V, RMS]</summary>
+    /// <summary>Voltage of the line: the condition's where it states one, else the receptacle's. [V, RMS]</summary>
     public ElectricPotential LineVoltage { get; }
 
     /// <summary>What each box takes, in the site's order.</summary>

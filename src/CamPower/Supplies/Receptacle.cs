@@ -4,35 +4,35 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>An outlet that boxes are plugged into.</summary>
+/// <summary>A receptacle that boxes are plugged into.</summary>
 /// <remarks>
 /// Immutable. What else is plugged into it, or shares its circuit, is not known here. The circuit behind it, its protection
 /// and its earthing are for a licensed electrician and the local code.
 /// </remarks>
 /// <example>
 /// <code>
-/// var outlet = new Outlet("office outlet", ElectricPotential.FromVolts(120), ElectricCurrent.FromAmperes(15));
-/// ElectricCurrent most = outlet.MostCurrent;    // 12 A
-/// DistributionBox plugged = box.PluggedInto(outlet);
+/// var receptacle = new Receptacle("office receptacle", ElectricPotential.FromVolts(120), ElectricCurrent.FromAmperes(15));
+/// ElectricCurrent most = receptacle.MostCurrent;    // 12 A
+/// DistributionBox plugged = box.PluggedInto(receptacle);
 /// </code>
 /// </example>
-public sealed class Outlet
+public sealed class Receptacle
 {
-    /// <summary>Describes an outlet.</summary>
+    /// <summary>Describes a receptacle.</summary>
     /// <param name="name">How it is called on the site. Not empty.</param>
     /// <param name="voltage">The nominal voltage of the line, RMS, above 0 and at most 1000 V; a condition may state another. [V]</param>
     /// <param name="rating">The current that it is rated for, above 0. [A]</param>
     /// <param name="share">The share of its rating that may be plugged in for good, above 0 and at most 1; null for
-    /// <see cref="SupplyConstants.OutletShare"/>. The local code may allow all of it. [1]</param>
+    /// <see cref="SupplyConstants.ReceptacleShare"/>. The local code may allow all of it. [1]</param>
     /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
-    public Outlet(string name, ElectricPotential voltage, ElectricCurrent rating, Ratio? share = null)
+    public Receptacle(string name, ElectricPotential voltage, ElectricCurrent rating, Ratio? share = null)
     {
         Name = Require.Name(name, nameof(name));
         Volts = Require.Positive(Require.Within(voltage.Volts, 0, 1000, nameof(voltage), "V"), nameof(voltage), "V");
         Require.Positive(rating.Amperes, nameof(rating), "A");
-        Share = share ?? Ratio.FromPercent(SupplyConstants.OutletShare.Value);
+        Share = share ?? Ratio.FromPercent(SupplyConstants.ReceptacleShare.Value);
         Require.Positive(Require.Within(Share.DecimalFractions, 0, 1, nameof(share), string.Empty), nameof(share), string.Empty);
         Voltage = voltage;
         Rating = rating;
@@ -52,7 +52,7 @@ public sealed class Outlet
     public Ratio Share { get; }
 
     /// <summary>The most current that may be plugged in: the share of the rating. [A]</summary>
-    /// <remarks>Source: <see cref="SupplyConstants.OutletShare"/>, unless the share is your own.</remarks>
+    /// <remarks>Source: <see cref="SupplyConstants.ReceptacleShare"/>, unless the share is your own.</remarks>
     public ElectricCurrent MostCurrent => ElectricCurrent.FromAmperes(MostAmperes);
 
     internal double Volts { get; }

@@ -1,0 +1,15 @@
+using System.Collections.Generic;
+using CamPower.Mains;
+using CamPower.Tests.Mains;
+
+namespace CamPower.Tests;
+
+/// <summary>One of each public type of receptacles and of what boxes take from them.</summary>
+internal static class ReceptacleSamples
+{
+    internal static IEnumerable<object> All()
+    {
+        ReceptacleAssessment receptacle = Receptacles.Plugged(amperes: 2.5).Assess().StudyReceptacles()[0];
+        return [receptacle, receptacle.Receptacle, receptacle.Worst, receptacle.Worst.Draws[0]];
+    }
+}
