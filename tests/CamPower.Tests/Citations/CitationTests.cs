@@ -53,7 +53,7 @@ public class CitationTests
 
     private static CitedValue Named(string constant) => (CitedValue)typeof(ConductorConstants).GetProperty(constant)!.GetValue(null)!;
 
-    private static IEnumerable<T> All<T>() => typeof(Citation).Assembly.GetExportedTypes()
+    private static IEnumerable<T> All<T>() => typeof(Citation).Assembly.GetTypes()
         .SelectMany(t => t.GetProperties(BindingFlags.Public | BindingFlags.Static))
         .Where(p => p.PropertyType == typeof(T))
         .Select(p => (T)p.GetValue(null)!);

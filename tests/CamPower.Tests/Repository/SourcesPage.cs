@@ -18,9 +18,9 @@ internal static class SourcesPage
     /// <summary>Every public static <see cref="Citation"/> of <see cref="Sources"/>, by member name.</summary>
     public static IReadOnlyList<(string Member, Citation Value)> Citations { get; } = [.. MembersOf<Citation>(typeof(Sources))];
 
-    /// <summary>Every public static <see cref="CitedValue"/> of the assembly, by type and member name.</summary>
+    /// <summary>Every static <see cref="CitedValue"/> of the assembly, by type and member name.</summary>
     public static IReadOnlyList<(string Member, CitedValue Value)> Values { get; } =
-        [.. Library.GetExportedTypes().OrderBy(t => t.FullName, StringComparer.Ordinal).SelectMany(MembersOf<CitedValue>)];
+        [.. Library.GetTypes().OrderBy(t => t.FullName, StringComparer.Ordinal).SelectMany(MembersOf<CitedValue>)];
 
     public static string Text()
     {
