@@ -49,9 +49,9 @@ public class RoundTripTests
     {
         Site site = SiteFile.Read(Samples.Full).Site!;
         Same.Assert(Condition.Day(new Surroundings(Temperature.FromDegreesFahrenheit(104), Temperature.FromDegreesCelsius(45), Temperature.FromKelvins(308.15), Irradiance.FromWattsPerSquareMeter(800))).AtLine(ElectricPotential.FromVolts(104)), site.Conditions[0]);
-        Assert.Equal(DrawShares.Infrared | DrawShares.Motor, site.Conditions[1].On);
+        Assert.Equal(LoadComponents.Infrared | LoadComponents.Motor, site.Conditions[1].On);
         Assert.Equal("heated night", site.Conditions[2].Name);
-        Assert.Equal(DrawShares.Infrared | DrawShares.Heater, site.Conditions[2].On);
+        Assert.Equal(LoadComponents.Infrared | LoadComponents.Heater, site.Conditions[2].On);
     }
 
     [Fact]

@@ -20,7 +20,7 @@ internal static class SiteSamples
         var supply = new Supply("12.5 V", new DcOutput(ElectricPotential.FromVolts(12.5), ElectricCurrent.FromAmperes(1.5), Ratio.FromPercent(2.5)), Derating.GenericEnclosed,
             new SupplyInput(new VoltageRange(ElectricPotential.FromVolts(90.5), ElectricPotential.FromVolts(264)), ElectricCurrent.FromAmperes(30.5), Efficiency, Efficiency));
         DistributionBox box = DistributionBox.WithEqualOutputs("box", supply, outputs: 2, ElectricCurrent.FromAmperes(0.25));
-        var device = new Device("dome", DeviceKind.Camera, new ShareDraw(Load.ConstantPower(Power.FromWatts(9.5))),
+        var device = new Device("dome", DeviceKind.Camera, new ComponentDraw(Load.ConstantPower(Power.FromWatts(9.5))),
             dcInput: new VoltageRange(ElectricPotential.FromVolts(10.8), ElectricPotential.FromVolts(13.2)));
         var run = new SiteRun(RunOrigin.Output("box", 1), "door", Runs.OfOhms(1.25));
         var night = Condition.Night(new Surroundings(Temperature.FromDegreesCelsius(20.5), Temperature.FromDegreesCelsius(20), Temperature.FromDegreesCelsius(20)));

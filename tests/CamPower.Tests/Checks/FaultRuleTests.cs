@@ -40,7 +40,7 @@ public class FaultRuleTests
     public void WhatIsMissing_NamesOutputsAndDevices()
     {
         Fuse fuse = SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 2);
-        var surging = new Device("model", DeviceKind.Camera, new ShareDraw(Amperes(0.1)), Wide, starting: Starts(9, 8), inrush: new Inrush(ElectricCurrent.FromAmperes(20), Duration.FromMilliseconds(5)));
+        var surging = new Device("model", DeviceKind.Camera, new ComponentDraw(Amperes(0.1)), Wide, starting: Starts(9, 8), inrush: new Inrush(ElectricCurrent.FromAmperes(20), Duration.FromMilliseconds(5)));
         Device quiet = Camera(Amperes(0.1), starting: Starts(9, 8)), silent = Camera(Amperes(0.1));
         var site = new Site("yard", [Condition.Day(At())], [SmallFaultSite.Box(fuse, OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(30)), outputs: 4)],
             [.. new[] { 1, 2, 4 }.Select(n => new SiteRun(RunOrigin.Output(BoxName, n), $"end {n}", new CableRun(Cable.Pair(WireSize.Awg(18), Stranding.Solid, ConductorMaterial.AnnealedCopper), Length.FromMeters(2))))],

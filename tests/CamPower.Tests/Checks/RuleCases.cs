@@ -164,7 +164,7 @@ internal static class RuleCases
     private static Site DcCamera(bool acceptsDc) => Powered(CurrentKind.Dc, acceptsAc: true, acceptsDc);
 
     private static Site Powered(CurrentKind kind, bool acceptsAc, bool acceptsDc) => Single(1,
-        new Device("model", DeviceKind.Camera, new ShareDraw(Watts(3)), acceptsDc ? Wide : null, acceptsAc ? Wide : null), Dc(kind: kind), Day, Night);
+        new Device("model", DeviceKind.Camera, new ComponentDraw(Watts(3)), acceptsDc ? Wide : null, acceptsAc ? Wide : null), Dc(kind: kind), Day, Night);
 
     private static Site Polarized(bool leadsReversed) => new("site", [Day], [Box()],
         [new SiteRun(RunOrigin.Output(BoxName, 1), "end", Runs.OfOhms(0.1))], [new SiteDevice("camera 1", Camera(Watts(3)), "end", leadsReversed)]);
@@ -199,12 +199,12 @@ internal static class RuleCases
     private static Site Infrared(double ohms, double watts) => Single(ohms, Camera(AtNight(watts)), null, Day, Night);
 
     private static Site Started(double ohms, double watts, double turnOn, double dropOut) =>
-        Single(ohms, Camera(AtNight(watts), starting: Starts(turnOn, dropOut, SoftStart.No)), null, Night);
+        Single(ohms, Camera(AtNight(watts), starting: Starts(turnOn, dropOut, soft: false)), null, Night);
 
     private static Site Windowed(double ohms, double watts, double lowest, double highest) =>
         Single(ohms, Camera(AtNight(watts), Range(lowest, highest)), null, Day, Night);
 
-    private static Site LightLoad(double highest) => Single(2, Camera(new ShareDraw(Amperes(0.1), infrared: Amperes(1)), Range(5, highest)), Dc(percent: 10), Day, Night);
+    private static Site LightLoad(double highest) => Single(2, Camera(new ComponentDraw(Amperes(0.1), infrared: Amperes(1)), Range(5, highest)), Dc(percent: 10), Day, Night);
 
     private static Site Limited(double amperes) => new("site", [Day], [new DistributionBox(BoxName, LimitedOutputs.Holding(12, 4, amperes),
             [new BoxOutput(1, ElectricCurrent.FromAmperes(4), ProtectiveDevice.None, PowerLimitClass.LimitedPowerSourceIec60950)])],
@@ -239,7 +239,7 @@ internal static class RuleCases
     private static Site AtBox(double celsius) => Star(Box(), [Condition.Day(At(box: celsius)), Night], (0, Camera(Amperes(1))));
 
     // 12 V and 1 A at 90 % lose 4/3 W.
-    private static HeatedEnclosure WarmBox => Sheet(0.1).HeatedBy(Power.FromWatts(12 * ((1 / 0.9) - 1)), Temperature.FromDegreesCelsius(50));
+    private static HeatedEnclosure WarmBox => HeatedEnclosure.Of(Sheet(0.1), Power.FromWatts(12 * ((1 / 0.9) - 1)), Temperature.FromDegreesCelsius(50));
 
     private static Site NearlyTooHot(double above)
     {
@@ -264,7 +264,7 @@ internal static class RuleCases
     {
         var supply = new Supply("supply", new DcOutput(Volts(12), ElectricCurrent.FromAmperes(10), Ratio.Zero,
             overload: OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(limit)), rise: Duration.FromSeconds(0.1)), Derating.GenericEnclosed);
-        var starting = new Starting(Volts(6), Volts(6), SoftStart.Yes, delay: Duration.Zero);
+        var starting = new Starting(Volts(6), Volts(6), softStart: true, delay: Duration.Zero);
         return Shared(0, Box(supply, outputs: 8), [Night], [.. Enumerable.Repeat(Camera(AtNight(watts: 9.6), starting: starting), 8)]);
     }
 
@@ -272,9 +272,9 @@ internal static class RuleCases
 
     private static Site ThinAt(double ohms) => Single(ohms, Camera(AtNight(amperes: 1), Range(10, 13)), null, Day, Night);
 
-    private static Site Many(DeviceKind third) => Shared(0, Box(outputs: 2), [Day], Camera(Watts(1)), Camera(Watts(1)), Camera(new ShareDraw(Watts(1)), kind: third));
+    private static Site Many(DeviceKind third) => Shared(0, Box(outputs: 2), [Day], Camera(Watts(1)), Camera(Watts(1)), Camera(new ComponentDraw(Watts(1)), kind: third));
 
-    private static Site Recorder(DistributionBox box) => Star(box, [Day], (0, Camera(new ShareDraw(Watts(9)), kind: DeviceKind.Recorder)));
+    private static Site Recorder(DistributionBox box) => Star(box, [Day], (0, Camera(new ComponentDraw(Watts(9)), kind: DeviceKind.Recorder)));
 
     private static Site Lead(bool extended)
     {
@@ -287,7 +287,7 @@ internal static class RuleCases
     {
         var size = WireSize.SquareMillimeters(1.5);
         Conductor wire = ofTable
-            ? Iec60228.Maximum(size, Stranding.IecClass5, ConductorMaterial.AnnealedCopper)
+            ? Conductor.AtIecMaximum(size, Stranding.IecClass5, ConductorMaterial.AnnealedCopper)
             : new Conductor(size, Stranding.IecClass5, ConductorMaterial.AnnealedCopper);
         return OnRun(new CableRun(new CableSegment(Pair(ConductorMaterial.AnnealedCopper), Length.FromMeters(1)), new CableSegment(new Cable(wire, wire), Length.FromMeters(1))));
     }
@@ -300,5 +300,5 @@ internal static class RuleCases
     private static Cable Pair(ConductorMaterial material, bool isPreTerminated = false) => Cable.Pair(WireSize.Awg(18), Stranding.Solid, material, isPreTerminated);
 
     // Next to nothing by day, so that the night is the condition that is named.
-    private static ShareDraw AtNight(double watts = 0, double amperes = 0) => new(Load.None, infrared: Watts(watts) + Amperes(amperes));
+    private static ComponentDraw AtNight(double watts = 0, double amperes = 0) => new(Load.None, infrared: Watts(watts) + Amperes(amperes));
 }

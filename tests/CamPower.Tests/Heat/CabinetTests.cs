@@ -23,7 +23,7 @@ public class CabinetTests
     public void TwoBoxes_HeatAsOneWithTheSummedLosses()
     {
         BoxInCondition[] both = Solved(Box("a", 12, 0.9, 4).In(Cabinet), Box("b", 24, 0.8, 2).In(Cabinet));
-        double expected = OnWall.HeatedBy(Power.FromWatts((48 / 9.0) + 12 + 2), Air).Inside.DegreesCelsius;
+        double expected = HeatedEnclosure.Of(OnWall, Power.FromWatts((48 / 9.0) + 12 + 2), Air).Inside.DegreesCelsius;
         Assert.All(both, box => Assert.Equal(expected, box.InsideTemperature!.Value.DegreesCelsius, 1e-9));
         Assert.Equal([12, 48 / 9.0], both.Select(b => Math.Round((double)b.Losses!.Neighbors.Watts, 9)).ToArray(), (a, b) => Math.Abs(a - b) < 1e-6);
         Assert.All(both, box => Assert.Equal((48 / 9.0) + 14, (double)box.Losses!.Total.Watts, 1e-9));

@@ -50,7 +50,7 @@ public class ReceptacleTests
     [Fact]
     public void LineVoltage_IsTheConditionsWhereItStatesOne_AndALowOneTakesMore()
     {
-        var low = new Condition("brownout", DrawShares.None, At(), lineVoltage: Volts(100));
+        var low = new Condition("brownout", LoadComponents.None, At(), lineVoltage: Volts(100));
         ReceptacleAssessment receptacle = Receptacles.Plugged(amperes: 10, conditions: [Condition.Day(At()), low]).Assess().StudyReceptacles()[0];
         Assert.Equal([120, 100], receptacle.InConditions.Select(c => c.LineVoltage.Volts));
         Assert.Same(low, receptacle.Worst.Condition);

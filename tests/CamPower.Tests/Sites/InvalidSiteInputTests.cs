@@ -33,7 +33,8 @@ public class InvalidSiteInputTests
         ["set under the trim"] = (() => Trimmed(Range(11, 14), 10.5), "setPoint", "10.5 V"),
         ["set over the trim"] = (() => Trimmed(Range(11, 14), 14.5), "setPoint", "14.5 V"),
         ["set over 1 MV"] = (() => Trimmed(Range(11, 1e300), 1e250), "setPoint", "1E+250 V"),
-        ["derating share above 1"] = (() => Point(20, 1.5), "share", "1.5"),
+        ["derating share above 1"] = (() => _ = new Derating(new(Point(20, 1.5), Point(30, 1))), "ambient", "1.5"),
+        ["share above 5"] = (() => Point(20, 5.5), "share", "5.5"),
         ["negative derating share"] = (() => Point(20, -0.5), "share", "-0.5"),
         ["derating under absolute zero"] = (() => _ = new Derating(new(Point(-273.5, 1), Point(20, 1))), "ambient", "-273.5 °C"),
         ["derating beyond all heat"] = (() => _ = new Derating(new(Point(20, 1), Point(1000.5, 1))), "ambient", "1000.5 °C"),
@@ -60,17 +61,16 @@ public class InvalidSiteInputTests
         ["box of no outputs"] = (() => Box(outputs: 0), "outputs", "0 outputs"),
         ["box of too many outputs"] = (() => Box(outputs: 1001), "outputs", "1001 outputs"),
         ["run from output 0"] = (() => RunOrigin.Output(BoxName, 0), "number", "0"),
-        ["share that does not exist"] = (() => _ = new Condition("c", (DrawShares)16, At()), "on", "16"),
-        ["more of what does not exist"] = (() => Day.With((DrawShares)32), "on", "32"),
-        ["negative shares"] = (() => _ = new Condition("c", (DrawShares)(-1), At()), "on", "-1"),
+        ["share that does not exist"] = (() => _ = new Condition("c", (LoadComponents)16, At()), "on", "16"),
+        ["more of what does not exist"] = (() => Day.With((LoadComponents)32), "on", "32"),
+        ["negative shares"] = (() => _ = new Condition("c", (LoadComponents)(-1), At()), "on", "-1"),
         ["label over 1 GW"] = (() => _ = new LabelDraw(Volts(1e200), ElectricCurrent.FromAmperes(1e200), InputStage.Switching), "current", "1E+200 A"),
         ["label over 1 GA"] = (() => _ = new LabelDraw(Volts(1e-3), ElectricCurrent.FromAmperes(1e10), InputStage.Linear), "current", "10000000000 A"),
     };
 
     private static readonly Dictionary<string, (Action Call, string Parameter)> Unknown = new()
     {
-        ["kind of a device"] = (() => Camera(new ShareDraw(Load.None), kind: (DeviceKind)7), "kind"),
-        ["soft start"] = (() => Starts(9, 8, (SoftStart)7), "softStart"),
+        ["kind of a device"] = (() => Camera(new ComponentDraw(Load.None), kind: (DeviceKind)7), "kind"),
     };
 
     private static readonly Dictionary<string, Action> Missing = new()
@@ -111,7 +111,7 @@ public class InvalidSiteInputTests
         ["one box to look at"] = () => SiteStructure.FindFaults([], [null!], [], [], [], []),
         ["one run to look at"] = () => SiteStructure.FindFaults([], [], [null!], [], [], []),
         ["one device to look at"] = () => SiteStructure.FindFaults([], [], [], [null!], [], []),
-        ["site to assess"] = () => SiteAssessing.Assess(null!),
+        ["site to assess"] = () => SiteQuestions.Assess(null!),
     };
 
     public static TheoryData<string> Impossible => [.. Cases.Keys];

@@ -48,14 +48,14 @@ public class SiteStructureTests
     [Fact]
     public void CableOutsideItsRange_IsAFaultOfTheCondition()
     {
-        IReadOnlyList<SiteError> faults = SiteStructure.FindFaults([Day, new Condition("frost", DrawShares.None, At(cable: -70))], [Box()], [From(1, "a")], [], [], []);
+        IReadOnlyList<SiteError> faults = SiteStructure.FindFaults([Day, new Condition("frost", LoadComponents.None, At(cable: -70))], [Box()], [From(1, "a")], [], [], []);
         AssertFaults(faults, (SitePart.Conditions, 1, "At", "-70 °C"));
     }
 
     [Fact]
     public void AllFaultsAtOnce_AreFound_AndTheSiteNamesThemAll()
     {
-        Condition frost = new("day", DrawShares.None, At(cable: -70));
+        Condition frost = new("day", LoadComponents.None, At(cable: -70));
         SiteRun[] runs = [From(9, "a"), From(1, "a"), Behind("ring", "ring"), Behind("nowhere", "b")];
         SiteDevice[] devices = [At("x", "a"), At("x", "elsewhere")];
         IReadOnlyList<SiteError> faults = SiteStructure.FindFaults([Day, frost], [Box(), Box()], runs, devices, [], []);
@@ -71,7 +71,7 @@ public class SiteStructureTests
 
     [Fact]
     public void Faults_AreSaidTheSameInEveryCulture() => Cultures.AssertSame(() => string.Join("|",
-        SiteStructure.FindFaults([new Condition("frost", DrawShares.None, At(cable: -70.5))], [Box()], [From(5, "i"), Behind("I", "j")], [At("x", "ı")], [], [])));
+        SiteStructure.FindFaults([new Condition("frost", LoadComponents.None, At(cable: -70.5))], [Box()], [From(5, "i"), Behind("I", "j")], [At("x", "ı")], [], [])));
 
     [Fact]
     public void Site_KeepsItsOwnLists()

@@ -25,7 +25,7 @@ internal static class SmallSite
     internal static Surroundings At(double cable = 20, double box = 25) => new(
         Temperature.FromDegreesCelsius(cable), Temperature.FromDegreesCelsius(box), Temperature.FromDegreesCelsius(20));
 
-    internal static Starting Starts(double turnOn, double dropOut, SoftStart soft = SoftStart.Yes) => new(Volts(turnOn), Volts(dropOut), soft);
+    internal static Starting Starts(double turnOn, double dropOut, bool? soft = true) => new(Volts(turnOn), Volts(dropOut), soft);
 
     internal static Supply Dc(double volts = 12, double amperes = 100, double percent = 0, CurrentKind kind = CurrentKind.Dc) => new(
         "supply", Output(volts, amperes, percent, kind), Derating.GenericEnclosed);
@@ -50,7 +50,7 @@ internal static class SmallSite
 
     internal static DistributionBox Adapter(Supply? supply = null) => DistributionBox.Adapter(BoxName, supply ?? Dc());
 
-    internal static Device Camera(Load draw, VoltageRange? window = null, Starting? starting = null) => Camera(new ShareDraw(draw), window, starting);
+    internal static Device Camera(Load draw, VoltageRange? window = null, Starting? starting = null) => Camera(new ComponentDraw(draw), window, starting);
 
     internal static Device Camera(Draw draw, VoltageRange? window = null, Starting? starting = null, DeviceKind kind = DeviceKind.Camera) =>
         new("model", kind, draw, dcInput: window ?? Wide, starting: starting);

@@ -150,7 +150,7 @@ public class BoxSizingTests
     public void ImpossibleArguments_Throw()
     {
         Site site = Of(Cameras(1, 0.1));
-        Assert.Throws<ArgumentNullException>("site", () => BoxSizing.SmallestBoxFor(null!, BoxName, [], Common));
+        Assert.Throws<ArgumentNullException>("site", () => SiteQuestions.SmallestBoxFor(null!, BoxName, [], Common));
         Assert.Throws<ArgumentNullException>("catalog", () => site.SmallestBoxFor(BoxName, null!, Common));
         Assert.Throws<ArgumentNullException>("policy", () => site.SmallestBoxFor(BoxName, [], null!));
         Assert.Throws<ArgumentException>("boxName", () => site.SmallestBoxFor("no such box", [], Common));

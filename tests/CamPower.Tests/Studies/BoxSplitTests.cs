@@ -220,7 +220,7 @@ public class BoxSplitTests
     public void ImpossibleArguments_Throw()
     {
         Site site = Of([0.1]);
-        Assert.Throws<ArgumentNullException>("site", () => BoxSizing.SplitFor(null!, BoxName, [], Common));
+        Assert.Throws<ArgumentNullException>("site", () => SiteQuestions.SplitFor(null!, BoxName, [], Common));
         Assert.Throws<ArgumentNullException>("catalog", () => site.SplitFor(BoxName, null!, Common));
         Assert.Throws<ArgumentNullException>("policy", () => site.SplitFor(BoxName, [], null!));
         Assert.Throws<ArgumentException>("boxName", () => site.SplitFor("no such box", [], Common));

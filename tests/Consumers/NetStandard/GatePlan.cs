@@ -38,7 +38,7 @@ public static class GatePlan
     private static Site Gate()
     {
         var dome = new Device("infrared dome", DeviceKind.Camera,
-            new ShareDraw(Load.ConstantPower(Power.FromWatts(3.6)), infrared: Load.ConstantPower(Power.FromWatts(4.8))),
+            new ComponentDraw(Load.ConstantPower(Power.FromWatts(3.6)), infrared: Load.ConstantPower(Power.FromWatts(4.8))),
             dcInput: new VoltageRange(ElectricPotential.FromVolts(10.8), ElectricPotential.FromVolts(13.2)));
         var output = new DcOutput(ElectricPotential.FromVolts(12), ElectricCurrent.FromAmperes(5), tolerance: Ratio.FromPercent(2),
             trim: new VoltageRange(ElectricPotential.FromVolts(12), ElectricPotential.FromVolts(14)));

@@ -81,7 +81,7 @@ internal static class ReturnSites
     {
         var any = new VoltageRange(ElectricPotential.FromVolts(5), ElectricPotential.FromVolts(60));
         string name = FormattableString.Invariant($"camera {number}");
-        return new SiteDevice(name, new Device(name, DeviceKind.Camera, new ShareDraw(load), dcInput: any, acInput: any, starting: starting), at: FormattableString.Invariant($"{number}"));
+        return new SiteDevice(name, new Device(name, DeviceKind.Camera, new ComponentDraw(load), dcInput: any, acInput: any, starting: starting), at: FormattableString.Invariant($"{number}"));
     }
 
     internal static VideoLink Link(int camera, string ground, double ohms) =>

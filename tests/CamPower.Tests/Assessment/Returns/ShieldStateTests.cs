@@ -9,8 +9,8 @@ namespace CamPower.Tests.Assessment.Returns;
 /// <summary>Shields of cameras that are off or cannot be fed, and what people may call things.</summary>
 public class ShieldStateTests
 {
-    private static readonly Starting NeverAgain = new(ElectricPotential.FromVolts(13), ElectricPotential.FromVolts(8), SoftStart.Yes);
-    private static readonly Starting AtNineVolts = new(ElectricPotential.FromVolts(9), ElectricPotential.FromVolts(8), SoftStart.Yes);
+    private static readonly Starting NeverAgain = new(ElectricPotential.FromVolts(13), ElectricPotential.FromVolts(8), true);
+    private static readonly Starting AtNineVolts = new(ElectricPotential.FromVolts(9), ElectricPotential.FromVolts(8), true);
 
     // A camera under its drop-out voltage draws nothing: the shields carry what the other one sends.
     [Fact]
