@@ -17,7 +17,7 @@ internal static class MadeUpSite
     private static readonly VoltageRange Accepted = new(ElectricPotential.FromVolts(10.8), ElectricPotential.FromVolts(13.2));
 
     /// <summary>What most sites declare: no protection, no overload behavior, nothing of the cables' insulation, of heat or of inrush.</summary>
-    internal static Site Sparse(SiteSize size) => Of(size, box => DistributionBox.WithEqualOutputs(
+    internal static Site Sparse(SiteSize size) => Of(size, box => DistributionBox.OfEqualOutputs(
         box, Supply(size, new DcOutput(ElectricPotential.FromVolts(SetVolts), Rated(size), Ratio.FromPercent(1))), size.Outputs, ElectricCurrent.FromAmperes(OutputAmperes)),
         Cable.Pair(WireSize.Awg(16), Stranding.ClassB, ConductorMaterial.AnnealedCopper), installationMethod: null, Camera(null, inrush: null));
 
@@ -34,7 +34,7 @@ internal static class MadeUpSite
         var enclosure = new Enclosure(Length.FromMeters(1), Length.FromMeters(1), Length.FromMeters(0.4), EnclosureWall.PaintedSteel, EnclosureFaces.OnWall);
         var terminals = new TerminalRange(WireSize.Awg(24), WireSize.Awg(12));
         return Of(size,
-            box => DistributionBox.WithEqualOutputs(box, Supply(size, output, input), size.Outputs, ElectricCurrent.FromAmperes(OutputAmperes), fuse, terminals).In(enclosure),
+            box => DistributionBox.OfEqualOutputs(box, Supply(size, output, input), size.Outputs, ElectricCurrent.FromAmperes(OutputAmperes), fuse, terminals).WithEnclosure(enclosure),
             Cable.Pair(WireSize.Awg(16), Stranding.ClassB, ConductorMaterial.AnnealedCopper, insulation: Insulation.Pvc70), InstallationMethod.LargeBundle,
             Camera(true, new Inrush(ElectricCurrent.FromAmperes(5), Duration.FromMilliseconds(0.2))));
     }

@@ -25,7 +25,7 @@ public static class RandomSites
             Device[] models = Many(1, 4, i => Model(Name("model", i)));
             Cabinet[] cabinets = [.. Many(0, 2, i => new Cabinet(Name("cabinet", i), Enclosure()))];
             Receptacle[] receptacles = Many(1, 3, i => new Receptacle(Name("receptacle", i), Volts(100, 240), Amperes(1, 30), Chance(0.5) ? Ratio.FromPercent(Number(50, 100)) : null));
-            DistributionBox[] boxes = Many(1, 3, i => Chance(0.4) ? Box(Name("box", i), cabinets).PluggedInto(Pick(receptacles)) : Box(Name("box", i), cabinets));
+            DistributionBox[] boxes = Many(1, 3, i => Chance(0.4) ? Box(Name("box", i), cabinets).WithReceptacle(Pick(receptacles)) : Box(Name("box", i), cabinets));
             var runs = new List<SiteRun>();
             for (int i = 0, count = _random.Next(0, 7); i < count; i++)
             {
@@ -159,8 +159,8 @@ public static class RandomSites
             };
         }
 
-        private DistributionBox Box(string name, Cabinet[] cabinets) => cabinets.Length > 0 && Chance(0.5) ? Bare(name).In(Pick(cabinets))
-            : Chance(0.4) ? Bare(name).In(Enclosure()) : Bare(name);
+        private DistributionBox Box(string name, Cabinet[] cabinets) => cabinets.Length > 0 && Chance(0.5) ? Bare(name).WithCabinet(Pick(cabinets))
+            : Chance(0.4) ? Bare(name).WithEnclosure(Enclosure()) : Bare(name);
 
         private Enclosure Enclosure() => new(Side(), Side(), Side(), Chance(0.5) ? Wall() : Pick(EnclosureWall.PaintedSteel, EnclosureWall.GalvanizedSteel, EnclosureWall.NewGalvanizedSteel, EnclosureWall.Plastic),
             Chance(0.5) ? (EnclosureFaces)_random.Next(1, 64) : Pick(EnclosureFaces.OnWall, EnclosureFaces.InRowOnWall, EnclosureFaces.OnFloor, EnclosureFaces.FreeInAir),
@@ -175,7 +175,7 @@ public static class RandomSites
         private DistributionBox Bare(string name) => _random.Next(3) switch
         {
             0 => DistributionBox.Adapter(name, Supply(), Protection(name), Claimed()),
-            1 => DistributionBox.WithEqualOutputs(name, Supply(), _random.Next(1, 20), Amperes(0.1, 3), Protection(name), Maybe(Terminals), Claimed()),
+            1 => DistributionBox.OfEqualOutputs(name, Supply(), _random.Next(1, 20), Amperes(0.1, 3), Protection(name), Maybe(Terminals), Claimed()),
             _ => new DistributionBox(name, Supply(), Many(1, 5, i => new BoxOutput(i + 1, Amperes(0.1, 3), Protection($"{name}, output {i}"), Claimed())), Maybe(Terminals)),
         };
 

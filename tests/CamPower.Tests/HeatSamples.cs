@@ -13,7 +13,7 @@ internal static class HeatSamples
             EnclosureFaces.OnWall, Area.FromSquareMeters(0.1), Power.FromWatts(2.5), isVentilated: true);
         HeatedEnclosure heated = HeatedEnclosure.Of(enclosure, Power.FromWatts(12.5), Temperature.FromDegreesCelsius(30.5), Irradiance.FromWattsPerSquareMeter(850.5));
         BoxInCondition box = new Site("shed", [Condition.Day(new Surroundings(heated.Ambient, heated.Ambient, heated.Ambient))],
-            [SmallSite.Box(SmallSite.Dc().WithEfficiency(0.85)).In(enclosure)], [], []).Assess().Boxes[0].Worst;
+            [SmallSite.Box(SmallSite.Dc().WithEfficiency(0.85)).WithEnclosure(enclosure)], [], []).Assess().Boxes[0].Worst;
         return [box, box.Losses!, enclosure, new Cabinet("cabinet", enclosure), enclosure.Wall, heated, .. heated.Breaches, new Surroundings(heated.Ambient, heated.Ambient, heated.Ambient, Irradiance.FromWattsPerSquareMeter(850.5))];
     }
 }

@@ -106,7 +106,7 @@ public sealed class Condition
     /// <summary>The same condition with another voltage at the inputs of the supplies: a low line.</summary>
     /// <param name="lineVoltage">The voltage, RMS if alternating, from 1 nV to 1 MV. [V]</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="lineVoltage"/> is outside its range.</exception>
-    public Condition AtLine(ElectricPotential lineVoltage) => new(Name, On, At, MotorsMoving, Duration, lineVoltage);
+    public Condition WithLineVoltage(ElectricPotential lineVoltage) => new(Name, On, At, MotorsMoving, Duration, lineVoltage);
 
     /// <summary>The name; never throws.</summary>
     public override string ToString() => Name;

@@ -74,7 +74,7 @@ public static class SiteQuestions
     /// <example>
     /// <code>
     /// TrimWindow window = site.TrimWindowOf("yard box");
-    /// Site trimmed = site.With(window.Box.SetTo(window.Middle));
+    /// Site trimmed = site.With(window.Box.WithSetPoint(window.Middle));
     /// </code>
     /// </example>
     public static TrimWindow TrimWindowOf(this Site site, string boxName, CancellationToken cancellationToken = default)

@@ -13,7 +13,7 @@ namespace CamPower;
 /// <code>
 /// var receptacle = new Receptacle("office receptacle", ElectricPotential.FromVolts(120), ElectricCurrent.FromAmperes(15));
 /// ElectricCurrent most = receptacle.MostCurrent;    // 12 A
-/// DistributionBox plugged = box.PluggedInto(receptacle);
+/// DistributionBox plugged = box.WithReceptacle(receptacle);
 /// </code>
 /// </example>
 public sealed class Receptacle

@@ -81,7 +81,7 @@ public class CancellationTests
             overload: OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(30))), Derating.GenericEnclosed);
         var pair = Cable.Pair(WireSize.Awg(16), Stranding.ClassB, ConductorMaterial.AnnealedCopper);
         Condition[] conditions = [.. Enumerable.Range(0, 3).Select(i => new Condition(FormattableString.Invariant($"night {i}"), LoadComponents.Infrared, SmallSite.At()))];
-        return new Site("shared", conditions, [DistributionBox.WithEqualOutputs(SmallSite.BoxName, supply, cameras, ElectricCurrent.FromAmperes(2))],
+        return new Site("shared", conditions, [DistributionBox.OfEqualOutputs(SmallSite.BoxName, supply, cameras, ElectricCurrent.FromAmperes(2))],
             Enumerable.Range(1, cameras).Select(i => new SiteRun(RunOrigin.Output(SmallSite.BoxName, i), At(i), new CableRun(pair, Length.FromMeters(meters)), i > 1 ? At(i - 1) : null)),
             Enumerable.Range(1, cameras).Select(i => new SiteDevice(At(i), camera, At(i))));
 

@@ -62,7 +62,7 @@ public class ConditionsApartTests
         var output = new DcOutput(Volts(12.5), ElectricCurrent.FromAmperes(4), Ratio.FromPercent(1), overload: OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(4.4)));
         var supply = new Supply("supply", output, derating, Dc().WithEfficiency(0.85).Input);
         var enclosure = new Enclosure(Length.FromMeters(0.3), Length.FromMeters(0.4), Length.FromMeters(0.15), EnclosureWall.PaintedSteel, EnclosureFaces.OnWall);
-        DistributionBox box = SmallSite.Box(supply, protection: ResettableFuse.Generic16Volt[5], limit: 2).In(enclosure);
+        DistributionBox box = SmallSite.Box(supply, protection: ResettableFuse.Generic16Volt[5], limit: 2).WithEnclosure(enclosure);
         var draw = new ComponentDraw(Watts(5), infrared: Watts(4), motor: Watts(3), heater: Ohms(30), startUp: Watts(2));
         Device camera = Camera(draw, Range(9, 15), Starts(9, 7));
         var run = new CableRun(Runs.Eighteen, Length.FromMeters(18));

@@ -53,7 +53,7 @@ public class FaultRuleTests
     [Fact]
     public void AnAdapterThatDoesNotSay_IsNotKnown()
     {
-        Site silent = Single(DistributionBox.Adapter(BoxName, Dc(), ProtectiveDevice.None)), box = Single(DistributionBox.WithEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(1), ProtectiveDevice.None));
+        Site silent = Single(DistributionBox.Adapter(BoxName, Dc(), ProtectiveDevice.None)), box = Single(DistributionBox.OfEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(1), ProtectiveDevice.None));
         Assert.Empty(Rule("protection-missing", silent));
         Assert.Single(Rule("faults-unknown", silent));
         Assert.Single(Rule("protection-missing", box));
@@ -67,7 +67,7 @@ public class FaultRuleTests
     public void ShareOfTheRating_IsOfFusesThatAreRatedByWhatOpensThem(string kind, bool isFound)
     {
         FuseCharacteristic gates = kind switch { "IEC" => FuseCharacteristic.IecTimeLag, "UL" => FuseCharacteristic.UlFast, _ => FuseCharacteristic.Blade };
-        DistributionBox box = DistributionBox.WithEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(5), SmallDevices.Fuse(gates, 3));
+        DistributionBox box = DistributionBox.OfEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(5), SmallDevices.Fuse(gates, 3));
         Assert.Equal(isFound, Rule("fuse-above-continuous-share", Star(box, [Condition.Day(At())], (0, Camera(Amperes(2.4))))).Length > 0);
     }
 

@@ -141,8 +141,8 @@ internal static class RuleCases
     {
         var enclosure = new Enclosure(Length.FromMeters(0.3), Length.FromMeters(0.4), Length.FromMeters(0.15), EnclosureWall.PaintedSteel, EnclosureFaces.OnWall);
         Cabinet cabinet = new("cabinet", enclosure), other = isShared ? cabinet : new("other cabinet", enclosure);
-        DistributionBox Bank(string name, Supply supply) => DistributionBox.WithEqualOutputs(name, supply.WithEfficiency(0.9), 4, ElectricCurrent.FromAmperes(1));
-        return new Site("site", [Day], [Bank("bank A", Dc()).In(cabinet), Bank("bank B", Dc(volts, kind: kind)).In(other)], [], []);
+        DistributionBox Bank(string name, Supply supply) => DistributionBox.OfEqualOutputs(name, supply.WithEfficiency(0.9), 4, ElectricCurrent.FromAmperes(1));
+        return new Site("site", [Day], [Bank("bank A", Dc()).WithCabinet(cabinet), Bank("bank B", Dc(volts, kind: kind)).WithCabinet(other)], [], []);
     }
 
     // A receptacle of 120 V, and a supply for 100 V and more.
@@ -182,7 +182,7 @@ internal static class RuleCases
     {
         var fuse = new Fuse("fuse", ElectricCurrent.FromAmperes(amperes), FuseCharacteristic.Blade, Volts(32), ElectricCurrent.FromAmperes(1000), ElectricResistance.Zero);
         Cable thin = Cable.Pair(WireSize.Awg(20), Stranding.Solid, ConductorMaterial.AnnealedCopper);
-        return new Site("site", [Day], [DistributionBox.WithEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(3), protection: fuse)],
+        return new Site("site", [Day], [DistributionBox.OfEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(3), protection: fuse)],
             [new SiteRun(RunOrigin.Output(BoxName, 1), "end", new CableRun(thin, Length.FromMeters(1)))], [new SiteDevice("camera 1", Camera(Watts(3)), "end")]);
     }
 
@@ -190,7 +190,7 @@ internal static class RuleCases
         new Device("model", DeviceKind.Camera, AtNight(amperes: amperes), Wide, connector: connector), Dc(volts), Day, Night);
 
     private static Site Landed(int gauge) => new("site", [Day],
-        [DistributionBox.WithEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(3), terminals: new TerminalRange(WireSize.Awg(24), WireSize.Awg(14)))],
+        [DistributionBox.OfEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(3), terminals: new TerminalRange(WireSize.Awg(24), WireSize.Awg(14)))],
         [new SiteRun(RunOrigin.Output(BoxName, 1), "end", new CableRun(Cable.Pair(WireSize.Awg(gauge), Stranding.Solid, ConductorMaterial.AnnealedCopper), Length.FromMeters(1)))],
         [new SiteDevice("camera 1", Camera(Watts(3)), "end")]);
 
@@ -246,7 +246,7 @@ internal static class RuleCases
         Temperature highest = Temperature.FromDegreesCelsius(WarmBox.Inside.DegreesCelsius + (WarmBox.Rise.Kelvins / 4) + above);
         var derating = new Derating(new ShareCurve<Temperature>(new(Temperature.FromDegreesCelsius(-40), Ratio.FromPercent(100)), new(highest, Ratio.FromPercent(100))));
         Supply efficient = Dc().WithEfficiency(0.9);
-        return Star(Box(new Supply("supply", efficient.Output, derating, efficient.Input)).In(Sheet(0.1)), [Condition.Day(At(box: 50)), Night], (0, Camera(Amperes(1))));
+        return Star(Box(new Supply("supply", efficient.Output, derating, efficient.Input)).WithEnclosure(Sheet(0.1)), [Condition.Day(At(box: 50)), Night], (0, Camera(Amperes(1))));
     }
 
     private static Enclosure Sheet(double depth) =>
@@ -256,7 +256,7 @@ internal static class RuleCases
     {
         Supply supply = isEfficiencyDeclared ? Dc().WithEfficiency(0.9) : Dc();
         Enclosure enclosure = Sheet(depth);
-        return Star(Box(supply).In(enclosure), [Day, Night], (0, Camera(Amperes(1))));
+        return Star(Box(supply).WithEnclosure(enclosure), [Day, Night], (0, Camera(Amperes(1))));
     }
 
     // None waits before it starts, and the supply takes a tenth of a second to rise.

@@ -35,7 +35,7 @@ public class WorstOfTwoTests
         ["more sun"] = ("sun-on-box-without-enclosure", Lit("worse", 900), Lit("better", 300), c => Star(Box(), c, (0, Camera(Amperes(1)))), double.NaN),
 
         // 12 V · I / (0.85 · 0.95) at 120 V: 1.2384 A of 10 A, 1.1146 A of 9 A; 0.8 A may be plugged in.
-        ["more from a receptacle"] = ("receptacle-overloaded", Mild, Less, c => Star(Box(Receptacles.Sheet()).PluggedInto(Receptacles.Rated(1)), c, (0, Camera(Infrared(9, 1)))), 12 * 10 / (0.85 * 0.95 * 120)),
+        ["more from a receptacle"] = ("receptacle-overloaded", Mild, Less, c => Star(Box(Receptacles.Sheet()).WithReceptacle(Receptacles.Rated(1)), c, (0, Camera(Infrared(9, 1)))), 12 * 10 / (0.85 * 0.95 * 120)),
 
         // By the current above the ampacity, 10 A in 40 °C and 9 A in 20 °C on 24 AWG.
         ["farther above the ampacity"] = ("conductor-over-ampacity", new("worse", LoadComponents.Infrared, At(cable: 40)), new("better", LoadComponents.None, At(cable: 20)),
@@ -104,7 +104,7 @@ public class WorstOfTwoTests
         var terminals = new TerminalRange(WireSize.Awg(24), WireSize.Awg(14));
         var run = new CableRun(new Cable(Copper(outgoing), Copper(returning)), Length.FromMeters(1));
         Device plain = Camera(Amperes(0.1)), plugged = new("model", DeviceKind.Camera, new ComponentDraw(Amperes(0.1)), Wide, connector: new Connector("screws", Sources.CommonPractice, wires: terminals));
-        DistributionBox box = DistributionBox.WithEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(3), terminals: terminals);
+        DistributionBox box = DistributionBox.OfEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(3), terminals: terminals);
         foreach (Site site in new[] { Fed(run, plain, box), Fed(run, plugged, Box()) })
         {
             Finding? found = RuleSet.Standard.Check(site.Assess()).SingleOrDefault(f => f.Rule == "terminal-wrong-size");

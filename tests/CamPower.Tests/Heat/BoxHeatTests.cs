@@ -48,7 +48,7 @@ public class BoxHeatTests
     [Fact]
     public void Inside_IsThatOfTheAltitudeOfTheSite()
     {
-        Site low = Star(Box(Dc(amperes: 10).WithEfficiency(0.85)).In(OnWall), [Condition.Day(At(box: 31))], (0, Camera(Amperes(4))));
+        Site low = Star(Box(Dc(amperes: 10).WithEfficiency(0.85)).WithEnclosure(OnWall), [Condition.Day(At(box: 31))], (0, Camera(Amperes(4))));
         var high = new Site(low.Name, low.Conditions, low.Boxes, low.Runs, low.Devices, altitude: Length.FromMeters(2600));
         BoxInCondition atSea = low.Assess().Boxes[0].Worst, above = high.Assess().Boxes[0].Worst;
         Assert.Equal(HeatedEnclosure.Of(OnWall, above.Losses!.Total, Celsius(31), altitude: Length.FromMeters(2600)).Inside.DegreesCelsius, above.InsideTemperature!.Value.DegreesCelsius, 1e-9);
@@ -72,7 +72,7 @@ public class BoxHeatTests
         ];
         Device camera = Camera(new ComponentDraw(Amperes(3), infrared: Amperes(2), motor: Amperes(0.5)));
         var order = new[] { three[first], three[second], three[third] };
-        BoxAssessment box = Star(Box(Dc(amperes: 10).WithEfficiency(0.85)).In(lit), order.Select(o => o.Condition), (0, camera)).Assess().Boxes[0];
+        BoxAssessment box = Star(Box(Dc(amperes: 10).WithEfficiency(0.85)).WithEnclosure(lit), order.Select(o => o.Condition), (0, camera)).Assess().Boxes[0];
         foreach (((Condition condition, double amperes, double sun, double air), BoxInCondition solved) in order.Zip(box.InConditions))
         {
             // 12 V · I · (1/0.85 − 1) and 2 W beside.
@@ -141,7 +141,7 @@ public class BoxHeatTests
     {
         var moving = new Condition("one moves", LoadComponents.Motor, At(), motorsMoving: 1);
         Device camera = Camera(new ComponentDraw(Amperes(0.5), motor: Amperes(0.5)));
-        DistributionBox box = Box(Dc(amperes: 10).WithEfficiency(0.5)).In(OnWall);
+        DistributionBox box = Box(Dc(amperes: 10).WithEfficiency(0.5)).WithEnclosure(OnWall);
         BoxInCondition solved = Star(box, [moving], (0, camera), (0, camera), (0, camera)).Assess().Boxes[0].Worst;
         Assert.Equal(12 * 2, (double)solved.Losses!.Supply.Watts, 1e-9);
     }
@@ -153,7 +153,7 @@ public class BoxHeatTests
         Supply supply = Dc(amperes: 10).WithEfficiency(0.85);
         var lit = new Enclosure(OnWall.Width, OnWall.Height, OnWall.Depth, OnWall.Wall, OnWall.FreeFaces, Area.FromSquareMeters(0.12));
         Surroundings shade = At(box: 45), sun = new(shade.Cable, shade.Box, shade.Camera, Irradiance.FromWattsPerSquareMeter(CamPower.Heat.HeatConstants.PeakSun.Value));
-        string[] Findings(Surroundings at) => [.. Rules.Check(Star(Box(supply).In(lit), [Condition.Day(at)], (0, Camera(Amperes(4)))).Assess()).Select(f => f.Rule)];
+        string[] Findings(Surroundings at) => [.. Rules.Check(Star(Box(supply).WithEnclosure(lit), [Condition.Day(at)], (0, Camera(Amperes(4)))).Assess()).Select(f => f.Rule)];
         Assert.Empty(Findings(shade));
         Assert.Equal(["box-too-hot"], Findings(sun));
     }
@@ -169,7 +169,7 @@ public class BoxHeatTests
         Assert.Contains("box-too-hot", within);
         Assert.Equal(within.Append("box-temperature-unknown").Order(), beyond.Order());
 
-        string[] Found(double amperes) => [.. RuleSet.Standard.Check(Star(Box(supply).In(OnWall), [Condition.Day(At(box: 45))], (0, Camera(Amperes(amperes)))).Assess()).Select(f => f.Rule)];
+        string[] Found(double amperes) => [.. RuleSet.Standard.Check(Star(Box(supply).WithEnclosure(OnWall), [Condition.Day(At(box: 45))], (0, Camera(Amperes(amperes)))).Assess()).Select(f => f.Rule)];
     }
 
     // The generic resettable fuse of 1.10 A holds 0.35 of it, 0.385 A, at the end of its curve, 85 °C: in 86 °C at most that.
@@ -180,7 +180,7 @@ public class BoxHeatTests
     public void HotterThanItsCurve_AResettableFuseCarriesNoMore(double celsius, double amperes, bool trips)
     {
         var hardy = new Derating(new ShareCurve<Temperature>(new(Celsius(-40), Ratio.FromPercent(100)), new(Celsius(100), Ratio.FromPercent(100))));
-        DistributionBox box = DistributionBox.WithEqualOutputs(BoxName, new Supply("supply", Dc().Output, hardy), 1, ElectricCurrent.FromAmperes(1.1), Ptc);
+        DistributionBox box = DistributionBox.OfEqualOutputs(BoxName, new Supply("supply", Dc().Output, hardy), 1, ElectricCurrent.FromAmperes(1.1), Ptc);
         SiteAssessment solved = Star(box, [Condition.Day(At(box: celsius))], (0, Camera(Amperes(amperes)))).Assess();
         Assert.Equal(trips, RuleSet.Standard.Check(solved).Any(f => f.Rule == "nuisance-trip" && f.Severity == Severity.Failure));
         if (celsius > 85) Assert.Equal(0.385, solved.StudyFaults().Outputs[0].InConditions[0].Carried!.Value.Amperes, 1e-9);
@@ -250,18 +250,18 @@ public class BoxHeatTests
     public void SmallestBox_CountsTheHeatOfEachSupply()
     {
         DistributionBox[] catalog = [Candidate("wasteful", 10, 0.7), Candidate("thrifty", 11, 0.95)];
-        Site site = Star(Box(Dc().WithEfficiency(0.9)).In(OnWall), [Condition.Day(At(box: 40))], (0, Camera(Amperes(7.5))));
+        Site site = Star(Box(Dc().WithEfficiency(0.9)).WithEnclosure(OnWall), [Condition.Day(At(box: 40))], (0, Camera(Amperes(7.5))));
         Assert.Equal("thrifty", site.SmallestBoxFor(BoxName, catalog, SizingPolicy.CommonPractice).Chosen!.Name);
         Site open = Star(Box(Dc().WithEfficiency(0.9)), site.Conditions, (0, Camera(Amperes(7.5))));
         Assert.Equal("wasteful", open.SmallestBoxFor(BoxName, catalog, SizingPolicy.CommonPractice).Chosen!.Name);
     }
 
     private static DistributionBox Candidate(string name, double amperes, double efficiency) =>
-        DistributionBox.WithEqualOutputs(name, Dc(amperes: amperes).WithEfficiency(efficiency), 4, ElectricCurrent.FromAmperes(9));
+        DistributionBox.OfEqualOutputs(name, Dc(amperes: amperes).WithEfficiency(efficiency), 4, ElectricCurrent.FromAmperes(9));
 
     private static BoxInCondition Boxed(Supply supply, Surroundings at, params double[] amperes)
     {
-        DistributionBox box = DistributionBox.WithEqualOutputs(BoxName, supply, amperes.Length, ElectricCurrent.FromAmperes(50), Ptc).In(OnWall);
+        DistributionBox box = DistributionBox.OfEqualOutputs(BoxName, supply, amperes.Length, ElectricCurrent.FromAmperes(50), Ptc).WithEnclosure(OnWall);
         return Star(box, [Condition.Day(at)], [.. amperes.Select(a => (0.0, Camera(Amperes(a))))]).Assess().Boxes[0].Worst;
     }
 

@@ -108,7 +108,7 @@ public class EnclosureBalanceTests
 
     private static BoxInCondition Solved(Enclosure enclosure, ProtectiveDevice device, double amperes, int outputs, double around, double efficiency = Efficiency)
     {
-        DistributionBox box = DistributionBox.WithEqualOutputs(BoxName, Dc(amperes: 100).WithEfficiency(efficiency), outputs, ElectricCurrent.FromAmperes(50), device).In(enclosure);
+        DistributionBox box = DistributionBox.OfEqualOutputs(BoxName, Dc(amperes: 100).WithEfficiency(efficiency), outputs, ElectricCurrent.FromAmperes(50), device).WithEnclosure(enclosure);
         return Star(box, [Condition.Day(At(box: around))], [.. Enumerable.Repeat((0.0, Camera(Amperes(amperes))), outputs)]).Assess().Boxes[0].Worst;
     }
 }

@@ -54,7 +54,7 @@ public class InvalidSiteInputTests
         ["efficiency at negative load"] = (() => _ = new SupplyInput(efficiency: ByLoad(-0.5, 1)), "efficiency", "-0.5"),
         ["asked at negative load"] = (() => new SupplyInput().EfficiencyAt(Ratio.FromPercent(-50)), "load", "-0.5"),
         ["terminal range upside down"] = (() => _ = new TerminalRange(WireSize.SquareMillimeters(2.5), WireSize.SquareMillimeters(1.5)), "largest", "1.5 mm²"),
-        ["condition at no line"] = (() => Day.AtLine(Volts(0)), "lineVoltage", "0 V"),
+        ["condition at no line"] = (() => Day.WithLineVoltage(Volts(0)), "lineVoltage", "0 V"),
         ["site above Everest"] = (() => _ = new Site("s", [Day], [Box()], [Run], [], altitude: Length.FromMeters(9000.5)), "altitude", "9000.5 m"),
         ["output number 0"] = (() => _ = new BoxOutput(0, Ampere), "number", "0"),
         ["output of no current"] = (() => _ = new BoxOutput(1, ElectricCurrent.Zero), "limit", "0 A"),
@@ -103,14 +103,6 @@ public class InvalidSiteInputTests
         ["one box"] = () => _ = new Site("s", [Day], [null!], [Run], []),
         ["one run"] = () => _ = new Site("s", [Day], [Box()], [null!], []),
         ["one device"] = () => _ = new Site("s", [Day], [Box()], [Run], [null!]),
-        ["conditions to look at"] = () => SiteStructure.FindFaults(null!, [], [], [], [], []),
-        ["boxes to look at"] = () => SiteStructure.FindFaults([], null!, [], [], [], []),
-        ["runs to look at"] = () => SiteStructure.FindFaults([], [], null!, [], [], []),
-        ["devices to look at"] = () => SiteStructure.FindFaults([], [], [], null!, [], []),
-        ["one condition to look at"] = () => SiteStructure.FindFaults([null!], [], [], [], [], []),
-        ["one box to look at"] = () => SiteStructure.FindFaults([], [null!], [], [], [], []),
-        ["one run to look at"] = () => SiteStructure.FindFaults([], [], [null!], [], [], []),
-        ["one device to look at"] = () => SiteStructure.FindFaults([], [], [], [null!], [], []),
         ["site to assess"] = () => SiteQuestions.Assess(null!),
     };
 
@@ -155,7 +147,7 @@ public class InvalidSiteInputTests
     {
         Assert.Throws<ArgumentException>(() => new Supply(name, Output, Generic));
         Assert.Throws<ArgumentException>(() => DistributionBox.Adapter(name, Dc()));
-        Assert.Throws<ArgumentException>(() => DistributionBox.WithEqualOutputs(name, Dc(), 2, Ampere));
+        Assert.Throws<ArgumentException>(() => DistributionBox.OfEqualOutputs(name, Dc(), 2, Ampere));
         Assert.Throws<ArgumentException>(() => RunOrigin.Output(name, 1));
         Assert.Throws<ArgumentException>(() => RunOrigin.Junction(name));
         Assert.Throws<ArgumentException>(() => new SiteRun(RunOrigin.Junction("a"), name, Runs.OfOhms(1)));
@@ -168,7 +160,7 @@ public class InvalidSiteInputTests
     public void OtherImpossibleThings_AreRefused()
     {
         Assert.Throws<ArgumentException>(() => Trimmed(null, 12));
-        Assert.Throws<ArgumentException>(() => Dc(kind: CurrentKind.Ac).SetTo(Volts(12)));
+        Assert.Throws<ArgumentException>(() => Dc(kind: CurrentKind.Ac).WithSetPoint(Volts(12)));
         Assert.Throws<ArgumentException>(() => new ShareCurve<Temperature>(Point(0, 1)));
         Assert.Throws<ArgumentException>(() => new ShareCurve<Temperature>(Point(0, 1), Point(0, 0.5)));
         Assert.Throws<ArgumentException>(() => new ShareCurve<Temperature>(Point(0, 1), Point(20, 1), Point(10, 0.5)));

@@ -176,8 +176,8 @@ public class TrimWindowTests
         Assert.Throws<ArgumentNullException>("boxName", () => site.TrimWindowOf(null!));
         Assert.Throws<ArgumentException>("boxName", () => site.TrimWindowOf("no such box"));
         Assert.Throws<ArgumentException>("box", () => site.With(DistributionBox.Adapter("no such box", Dc())));
-        Assert.Throws<ArgumentException>("setPoint", () => site.Boxes[0].SetTo(Volts(12)));
-        Assert.Throws<ArgumentOutOfRangeException>("setPoint", () => Trimmable(1, 12, 14).SetTo(Volts(14.001)));
+        Assert.Throws<ArgumentException>("setPoint", () => site.Boxes[0].WithSetPoint(Volts(12)));
+        Assert.Throws<ArgumentOutOfRangeException>("setPoint", () => Trimmable(1, 12, 14).WithSetPoint(Volts(14.001)));
     }
 
     private static void AssertLimit(TrimLimit limit, double volts, TrimBound bound, string? device, string? condition)

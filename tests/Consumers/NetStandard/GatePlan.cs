@@ -44,7 +44,7 @@ public static class GatePlan
             trim: new VoltageRange(ElectricPotential.FromVolts(12), ElectricPotential.FromVolts(14)));
         var supply = new Supply("12 V, 5 A", output, Derating.GenericEnclosed);
         return new Site("gate", [Condition.Day(Mild), Condition.Night(Mild)],
-            [DistributionBox.WithEqualOutputs("gate box", supply, outputs: 4, limit: ElectricCurrent.FromAmperes(1.1))],
+            [DistributionBox.OfEqualOutputs("gate box", supply, outputs: 4, limit: ElectricCurrent.FromAmperes(1.1))],
             [new SiteRun(RunOrigin.Output("gate box", 1), to: "post", new CableRun(CableCatalog.Pair18, Length.FromFeet(140)))],
             [new SiteDevice("post camera", dome, at: "post")]);
     }
