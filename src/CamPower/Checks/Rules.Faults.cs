@@ -1,6 +1,7 @@
 using System;
 using System.Linq;
 using CamPower.Checks;
+using CamPower.Protection;
 using UnitsNet;
 using static System.FormattableString;
 
@@ -97,12 +98,12 @@ public static partial class Rules
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="loading"/> is outside that range.</exception>
     public static Rule FuseAboveContinuousPolicy(Ratio? loading = null)
     {
-        Ratio policy = loading ?? Ratio.FromPercent(Protection.ProtectionConstants.FuseContinuousShare.Value);
+        Ratio policy = loading ?? Ratio.FromPercent(ProtectionConstants.FuseContinuousShare.Value);
         double share = Require.Positive(Require.Within(policy.DecimalFractions, 0, 1, nameof(loading), ""), nameof(loading), "");
         return new SimpleRule("fuse-above-continuous-policy", Severity.Caution,
             "The continuous current of a fuse is above the policy percent of its rating. Start-up and conditions shorter than 3 h do not count.",
             "Use the next larger fuse that the cable allows.",
-            Protection.ProtectionConstants.FuseContinuousShare.Source, limit: policy, check: (rule, evidence) =>
+            ProtectionConstants.FuseContinuousShare.Source, limit: policy, check: (rule, evidence) =>
                 from output in evidence.Faults.Outputs
                 where output.Output.Protection is Fuse { Characteristic.CarriesItsRating: false }
                 let worst = output.InConditions.Where(IsContinuousLoad).OrderByDescending(c => c.ShareOfRating!.Value.DecimalFractions).FirstOrDefault()
@@ -141,5 +142,5 @@ public static partial class Rules
 
     // A current above the rating is another rule's.
     private static bool IsContinuousLoad(ProtectionInCondition condition) => condition.ShareOfRating is not null && !condition.MayTrip
-        && !condition.Condition.On.HasFlag(DrawShares.StartUp) && condition.Condition.IsContinuous;
+        && !condition.Condition.On.HasFlag(LoadComponents.StartUp) && condition.Condition.IsContinuous;
 }

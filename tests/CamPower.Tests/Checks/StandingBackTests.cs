@@ -66,7 +66,7 @@ public class StandingBackTests
     [Fact]
     public void ASilentRule_SilencesNobody()
     {
-        Site site = Star(Box(Dc(amperes: 10)), [Hot, Night], (0, Camera(new ShareDraw(Amperes(1), infrared: Amperes(7.5)))));
+        Site site = Star(Box(Dc(amperes: 10)), [Hot, Night], (0, Camera(new ComponentDraw(Amperes(1), infrared: Amperes(7.5)))));
         Assert.Equal([("supply-too-hot", "day"), ("supply-above-headroom-policy", "night")], WithoutFaultsUnknown.Check(site.Assess()).Select(f => (f.Rule, f.Condition!.Name)));
         Assert.Equal([("supply-above-derated-rating", "day")], WithoutFaultsUnknown.Without("supply-too-hot").Check(site.Assess()).Select(f => (f.Rule, f.Condition!.Name)));
     }
