@@ -39,7 +39,8 @@ internal static class CheckConstants
     public static CitedValue RideThrough { get; } =
         new("Time that a device rides through without its supply", 20, "ms", Sources.RideThroughPolicy);
 
-    /// <summary>Highest current at which a protective device is certain to open, in multiples of the ampacity of its conductor. [1]</summary>
+    /// <summary>Highest current at which a protective device is certain to open, in multiples of the ampacity of its conductor.
+    /// [1]</summary>
     public static CitedValue CertainOpening { get; } =
         new("Current at which a protective device is certain to open over the ampacity of its conductor, at most", 1.45, "1",
             Sources.OverloadCoordination);

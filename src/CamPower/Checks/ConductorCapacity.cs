@@ -4,8 +4,8 @@ namespace CamPower.Checks;
 
 /// <summary>Ampacity of a conductor of a run against the temperature of its air, by insulation and installation method.</summary>
 /// <remarks>What is not stated is assumed: an insulation of 60 °C; gauge sizes alone in a cable or raceway; for metric sizes the least
-/// favorable method of the table, or the most favorable where that is asked for. A conductor below the smallest known size
-/// carries no more than that size.</remarks>
+/// favorable method of the table, or the most favorable where that is asked for. A conductor below the smallest known size carries no more
+/// than that size.</remarks>
 internal readonly struct ConductorCapacity
 {
     private static readonly InstallationMethod Alone = InstallationMethod.InCableOrRaceway(currentCarryingConductors: 2);
@@ -30,11 +30,13 @@ internal readonly struct ConductorCapacity
         _amperesPerRootKelvin = _installationMethod.Amperes(known, _highestCelsius, _highestCelsius - 1);
     }
 
-    /// <summary>The least ampacity where the installation method is not stated; null where nothing is known of a conductor so large.</summary>
+    /// <summary>The least ampacity where the installation method is not stated; null where nothing is known of a conductor so
+    /// large.</summary>
     internal static ConductorCapacity? Of(SiteRun run, Cable cable, Conductor conductor) =>
         In(run.InstallationMethod ?? Least(conductor), run.InstallationMethod is not null, cable, conductor);
 
-    /// <summary>The largest ampacity where the installation method is not stated; null where nothing is known of a conductor so large.</summary>
+    /// <summary>The largest ampacity where the installation method is not stated; null where nothing is known of a conductor so
+    /// large.</summary>
     internal static ConductorCapacity? AtMostOf(SiteRun run, Cable cable, Conductor conductor) =>
         In(run.InstallationMethod ?? (IsMetric(conductor) ? MostMetric : Alone), run.InstallationMethod is not null, cable, conductor);
 

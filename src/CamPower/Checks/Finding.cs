@@ -69,7 +69,8 @@ public sealed class Finding
     /// <summary>Source of the limit.</summary>
     public Citation Source { get; }
 
-    /// <summary>The same fact about the same thing in other conditions, worst first. One of them is given where another rule replaces this one.</summary>
+    /// <summary>The same fact about the same thing in other conditions, worst first. One of them is given where another rule replaces this
+    /// one.</summary>
     internal IReadOnlyList<Finding> Elsewhere { get; }
 
     /// <summary>Severity, subject and message in one line; never throws.</summary>

@@ -4,7 +4,8 @@ using CamPower.Checks;
 namespace CamPower;
 
 /// <summary>A check that a person must do on site: look, pull or measure.</summary>
-/// <remarks>Immutable. A <see cref="Rule"/> finds its answers in the data of a site; an inspection has no answer until a person has done it.</remarks>
+/// <remarks>Immutable. A <see cref="Rule"/> finds its answers in the data of a site; an inspection has no answer until a person has done
+/// it.</remarks>
 /// <example>
 /// <code>
 /// foreach (Inspection item in InspectionList.Standard.Items) Console.WriteLine($"[ ] {item.Look}\n    {item.Why} {item.Caution}");

@@ -3,12 +3,13 @@ using System.Collections.Generic;
 using System.Linq;
 using CamPower.Checks;
 using CamPower.Protection;
+using static System.FormattableString;
 
 namespace CamPower;
 
 /// <summary>What a person must inspect before a site is energized and during maintenance.</summary>
-/// <remarks>Immutable. It adds to the <see cref="RuleSet"/>: a site without findings needs it too. Work on mains and inside enclosures is for
-/// people whom the local code allows to do it.</remarks>
+/// <remarks>Immutable. It adds to the <see cref="RuleSet"/>: a site without findings needs it too. Work on mains and inside enclosures is
+/// for people whom the local code allows to do it.</remarks>
 /// <example>
 /// <code>
 /// var mine = new InspectionList([.. InspectionList.Standard.Items,
@@ -18,7 +19,8 @@ namespace CamPower;
 /// </example>
 public sealed class InspectionList
 {
-    private const string Isolated = "First isolate the box from the mains and prove it dead. Capacitors hold their charge for a while, batteries always.";
+    private const string Isolated =
+        "First isolate the box from the mains and prove it dead. Capacitors hold their charge for a while, batteries always.";
 
     /// <summary>Makes a list.</summary>
     /// <param name="items">The inspections, no identifier twice.</param>
@@ -46,7 +48,8 @@ public sealed class InspectionList
             Isolated, Sources.CommonPractice),
         new("knockout-without-bushing",
             "Look at every cable where it enters metal. It has a bushing, gland or clamp, and no open knockout is left.",
-            "The edge cuts through the insulation and connects a conductor to the box. An open knockout lets in fingers, insects and water.",
+            "The edge cuts through the insulation and connects a conductor to the box. " +
+            "An open knockout lets in fingers, insects and water.",
             Isolated, Sources.CableEntries),
         new("loose-metal-in-box",
             "Look for filings, strands, screws and washers on the bottom and on the circuit boards.",
@@ -57,13 +60,16 @@ public sealed class InspectionList
             "Mains terminals are behind the lid. An open lid lets in water and children.",
             "Do not drill into or change an enclosure: its protection was tested as it is sold.", Sources.CommonPractice),
         new("tug-test",
-            "Pull at every conductor, one by one, in the direction of its cable. None moves. Tighten a loose one to the torque that the maker of the terminal states, not by feel. "
-                + FormattableString.Invariant($"Where no torque is stated, use {ProtectionConstants.SmallTerminalTorque.Value} N·m for M2.5 or {ProtectionConstants.TerminalTorque.Value} N·m for M3. ")
-                + FormattableString.Invariant($"For a slotted screw of 18 to 10 AWG use {ProtectionConstants.SlottedTerminalTorque.Value} lb-in (from memory)."),
+            "Pull at every conductor, one by one, in the direction of its cable. None moves. " +
+            "Tighten a loose one to the torque that the maker of the terminal states, not by feel. " +
+            Invariant($"Where no torque is stated, use {ProtectionConstants.SmallTerminalTorque.Value} N·m for M2.5 ") +
+            Invariant($"or {ProtectionConstants.TerminalTorque.Value} N·m for M3. ") +
+            Invariant($"For a slotted screw of 18 to 10 AWG use {ProtectionConstants.SlottedTerminalTorque.Value} lb-in (from memory)."),
             "A loose contact has ohms in place of milliohms. It lowers the voltage of the camera and heats itself.",
             Isolated, Sources.TerminalWorkmanship),
         new("polarity-measured",
-            "Before you connect a device, measure at its plug, with the red probe on the positive contact. The reading is positive and within the range of the device.",
+            "Before you connect a device, measure at its plug, with the red probe on the positive contact. " +
+            "The reading is positive and within the range of the device.",
             "Reversed leads or a wrong voltage can destroy a camera at once.",
             "The circuit is live. Use insulated probes, and do not measure on the mains side without training.", Sources.CommonPractice),
     ]);

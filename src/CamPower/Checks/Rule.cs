@@ -6,7 +6,8 @@ using UnitsNet;
 namespace CamPower;
 
 /// <summary>One thing to check on a solved site. Derive from it to add a rule of your own.</summary>
-/// <remarks>A rule holds no state that changes: many threads may ask it at once. The rules of this package are in <see cref="Rules"/>.</remarks>
+/// <remarks>A rule holds no state that changes: many threads may ask it at once. The rules of this package are in
+/// <see cref="Rules"/>.</remarks>
 /// <example>
 /// <code>
 /// public sealed class NoMotors() : Rule("no-motors", Severity.Note,
@@ -58,10 +59,12 @@ public abstract class Rule
     /// <summary>The limit that the rule itself sets; null where the data of the site sets it.</summary>
     public virtual IQuantity? Limit => null;
 
-    /// <summary>Whether it looks for data that is not stated. Its findings show neither that something is wrong nor that it is safe.</summary>
+    /// <summary>Whether it looks for data that is not stated. Its findings show neither that something is wrong nor that it is
+    /// safe.</summary>
     public virtual bool IsAboutWhatIsNotStated => false;
 
-    /// <summary>Identifiers of rules that replace this one: where one of them has a finding about a thing, this one gives none about it.</summary>
+    /// <summary>Identifiers of rules that replace this one: where one of them has a finding about a thing, this one gives none about
+    /// it.</summary>
     /// <remarks>A <see cref="RuleSet"/> applies it among its own rules. A rule that is asked alone gives all its findings.</remarks>
     public virtual IReadOnlyList<string> StandsBackFor => [];
 
@@ -92,7 +95,8 @@ public abstract class Rule
         Condition? condition = null, Severity? severity = null, string? remedy = null) =>
         new(this, about, message, measured, limit, condition, severity, remedy);
 
-    /// <summary>Makes one finding of a fact that was found in several conditions: the worst condition in which no other rule replaces this one.</summary>
+    /// <summary>Makes one finding of a fact that was found in several conditions: the worst condition in which no other rule replaces this
+    /// one.</summary>
     /// <param name="worstFirst">A finding for each condition in which the fact was found, the worst first.</param>
     /// <returns>One finding, or none where <paramref name="worstFirst"/> is empty.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="worstFirst"/> is null.</exception>

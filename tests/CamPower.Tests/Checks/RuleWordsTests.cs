@@ -18,7 +18,8 @@ public class RuleWordsTests
     public void RuleAndItsFinding_KeepTheWords(string id)
     {
         Rule rule = RuleSet.Standard.Rules.Single(r => r.Id == id);
-        Assert.Empty(Wording.Faults(rule.Id.Replace('-', ' ') + ".", Elsewhere).Where(fault => !fault.StartsWith("no capital", System.StringComparison.Ordinal) && !fault.Contains("\"thin\"", System.StringComparison.Ordinal)));
+        Assert.Empty(Wording.Faults(rule.Id.Replace('-', ' ') + ".", Elsewhere).Where(fault => !fault.StartsWith("no " +
+            "capital", System.StringComparison.Ordinal) && !fault.Contains("\"thin\"", System.StringComparison.Ordinal)));
         Assert.Empty(Wording.Faults(rule.Purpose, Elsewhere));
         Assert.Empty(Wording.Faults(rule.Remedy, InAFinding));
         Assert.Empty(FaultsOf(RuleCases.All.Single(c => c.Rule == id).Fires));
@@ -37,7 +38,8 @@ public class RuleWordsTests
     [InlineData("The device opens.", "device opens")]
     [InlineData("Use a thicker conductor.", "thicker")]
     [InlineData("It has 1 outputs.", "1 outputs")]
-    [InlineData("It draws one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen A.", "21 words")]
+    [InlineData("It draws one two three four five six seven eight nine ten eleven twelve " +
+        "thirteen fourteen fifteen sixteen seventeen eighteen A.", "21 words")]
     [InlineData("It has no end", "no full stop")]
     public void Wording_NamesWhatIsWrong(string text, string fault) =>
         Assert.Contains(Wording.Faults(text, InAFinding), found => found.Contains(fault, System.StringComparison.Ordinal));

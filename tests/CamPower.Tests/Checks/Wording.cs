@@ -32,7 +32,8 @@ internal static class Wording
             (@"\bsees?\b", "gets"),
             (@"\bwould\b|\blast word\b|\bno more\b|\bany more\b|\bfor ever\b", "present tense, plain words"),
             (@"\bovercurrent device\b", "overcurrent protective device"),
-            (@"(?<!protective )\bdevices? (of (a )?(higher|lower)|(that )?(interrupt|open|operate|trip|melt)s?\b)", "fuse, resettable fuse or protective device"),
+            (@"(?<!protective )\bdevices? (of (a )?(higher|lower)|(that )?(interrupt|open|operate|trip|melt)s?\b)", "fuse, " +
+                "resettable fuse or protective device"),
             (@"\b1 (devices|outputs|boxes|runs|cameras|shields)\b", "singular"),
             (@"\s\s|\s[.,;]|\.\.|;\.", "one space, one mark"),
         }.Select(pair => (new Regex(pair.Not, Options), pair.But)),
@@ -42,12 +43,14 @@ internal static class Wording
     internal static IEnumerable<string> FaultsOf(IEnumerable<Finding> findings, Site site)
     {
         List<string> names = [.. NamesIn(site)];
-        return findings.SelectMany(f => Faults(f.Message, 20, names).Concat(Faults(f.Remedy, 20, names)).Select(fault => $"{f.Rule}: {fault}"));
+        return findings.SelectMany(f =>
+            Faults(f.Message, 20, names).Concat(Faults(f.Remedy, 20, names)).Select(fault => $"{f.Rule}: {fault}"));
     }
 
     /// <summary>What is wrong with a text, in words; nothing where it keeps the rules.</summary>
     /// <param name="text">The sentences.</param>
-    /// <param name="most">Words that a sentence may have. A name, a list of names and a number with its unit are a word each; what is in parentheses is none.</param>
+    /// <param name="most">Words that a sentence may have. A name, a list of names and a number with its unit are a word each; what is in
+    /// parentheses is none.</param>
     /// <param name="names">Names that the text may hold, which somebody else chose.</param>
     internal static IEnumerable<string> Faults(string text, int most, IEnumerable<string>? names = null)
     {
@@ -73,7 +76,8 @@ internal static class Wording
     {
         IEnumerable<object?> things =
         [
-            site.Name, .. site.Boxes.SelectMany(b => new object?[] { b.Name, b.Supply, b.Cabinet, b.Terminals }.Concat(b.Outputs.Select(o => o.Protection))),
+            site.Name, .. site.Boxes
+                .SelectMany(b => new object?[] { b.Name, b.Supply, b.Cabinet, b.Terminals }.Concat(b.Outputs.Select(o => o.Protection))),
             .. site.Devices.SelectMany(d => new object?[] { d.Name, d.Model, d.Model.Connector }), .. site.VideoLinks,
             .. site.Runs.SelectMany(r => new object?[] { r.From, r.To, r.InstallationMethod }),
             .. site.Runs.SelectMany(r => r.Run.Segments).SelectMany(s => s.Cable.Conductors),
