@@ -11,12 +11,12 @@ public sealed class BreakingCapacityRule() : Rule("breaking-capacity-exceeded", 
 {
     /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence) =>
-        from output in Require.NotNull(evidence, nameof(evidence)).Faults.Outputs
+        from output in Require.NotNull(evidence, nameof(evidence)).Faults
         where output.Output.Protection?.BreakingCapacity is not null
-        let worst = output.Shorts.Where(s => s.Fault.IsWithinBreakingCapacity == false).OrderByDescending(s => s.Fault.Largest!.Value.Amperes).FirstOrDefault()
+        let worst = output.Shorts.Where(s => s.IsWithinBreakingCapacity == false).OrderByDescending(s => s.Largest!.Value.Amperes).FirstOrDefault()
         where worst is not null
         let capacity = output.Output.Protection!.BreakingCapacity!.Value
         select Find(Subject.Of(output.Box, output.Output),
-            Invariant($"A short at {worst.Fault.Place} draws up to {worst.Fault.Largest!.Value.Amperes:0.0} A: {output.Output.Protection} interrupts {capacity.Amperes:0.0} A."),
-            worst.Fault.Largest, capacity);
+            Invariant($"A short at {worst.Place} draws up to {worst.Largest!.Value.Amperes:0.0} A: {output.Output.Protection} interrupts {capacity.Amperes:0.0} A."),
+            worst.Largest, capacity);
 }

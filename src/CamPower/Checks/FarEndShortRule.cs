@@ -21,9 +21,9 @@ public sealed class FarEndShortRule() : Rule("far-end-short-does-not-clear", Sev
 
     /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence) =>
-        from output in Require.NotNull(evidence, nameof(evidence)).Faults.Outputs
+        from output in Require.NotNull(evidence, nameof(evidence)).Faults
         where output.Output.Protection is not null && !ReferenceEquals(output.Output.Protection, ProtectiveDevice.None)
-        let worst = output.Shorts.Where(s => Lasts(s.Fault)).OrderByDescending(s => SeverityOf(output, s.Fault)).ThenBy(s => s.Fault.Smallest.Amperes).FirstOrDefault()?.Fault
+        let worst = output.Shorts.Where(s => Lasts(s)).OrderByDescending(s => SeverityOf(output, s)).ThenBy(s => s.Smallest.Amperes).FirstOrDefault()
         where worst is not null
         select Find(Subject.Of(output.Box, output.Output),
             Invariant($"A short at {worst.Place} draws as little as {worst.Smallest.Amperes:0.00} A: {output.Output.Protection} {worst.Opening}{FaultRuleText.Undeclared(worst)}. ") +

@@ -28,7 +28,7 @@ public sealed class FaultsUnknownRule() : Rule("faults-unknown", Severity.Note,
     /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence)
     {
-        List<string> unknown = [.. OfOutputs(Require.NotNull(evidence, nameof(evidence)).Faults.Outputs), .. OfStarts(evidence)];
+        List<string> unknown = [.. OfOutputs(Require.NotNull(evidence, nameof(evidence)).Faults), .. OfStarts(evidence)];
         if (unknown.Count > 0) yield return Find(new Subject(SubjectKind.Site, evidence.Assessment.Site.Name), "Not stated: " + string.Join("; ", unknown) + ".");
     }
 
@@ -51,7 +51,7 @@ public sealed class FaultsUnknownRule() : Rule("faults-unknown", Severity.Note,
     }
 
     // A device that is not stated is asked for already.
-    private static IEnumerable<string> OfDevices(Evidence evidence, Func<ProtectionInCondition, Judgment?> fact, string allows) => evidence.Faults.Outputs
+    private static IEnumerable<string> OfDevices(Evidence evidence, Func<ProtectionInCondition, Judgment?> fact, string allows) => evidence.Faults
         .Where(output => output.Output.Protection is not null)
         .Select(output => (Output: output, Missing: output.InConditions.Select(fact).FirstOrDefault(judgment => judgment?.Verdict == Verdict.Unknown)?.NotStated))
         .Where(x => x.Missing is not null)

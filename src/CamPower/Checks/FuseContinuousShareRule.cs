@@ -38,7 +38,7 @@ public sealed class FuseContinuousShareRule : Rule
 
     /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence) =>
-        from output in Require.NotNull(evidence, nameof(evidence)).Faults.Outputs
+        from output in Require.NotNull(evidence, nameof(evidence)).Faults
         where output.Output.Protection is Fuse { Characteristic.CarriesItsRating: false }
         let worst = output.InConditions.Where(IsContinuous).OrderByDescending(c => c.ShareOfRating!.Value.DecimalFractions).FirstOrDefault()
         where worst is not null && Limits.IsAbove(worst.ShareOfRating!.Value.DecimalFractions, _share)

@@ -12,13 +12,13 @@ public sealed class LetThroughRule() : Rule("conductor-cannot-stand-let-through"
 {
     /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence) =>
-        from output in Require.NotNull(evidence, nameof(evidence)).Faults.Outputs
+        from output in Require.NotNull(evidence, nameof(evidence)).Faults
         where output.Output.Protection is not null && !ReferenceEquals(output.Output.Protection, ProtectiveDevice.None)
-        let worst = output.Shorts.FirstOrDefault(s => s.Fault.WithstandVerdict == WithstandVerdict.DoesNotStand)
+        let worst = output.Shorts.FirstOrDefault(s => s.WithstandVerdict == WithstandVerdict.DoesNotStand)
         where worst is not null
         select Find(Subject.Of(output.Box, output.Output), Invariant(
-            $"A short at {worst.Fault.Place} draws up to {worst.Fault.Largest!.Value.Amperes:0.0} A: {output.Output.Protection} {worst.Fault.Opening}. By then a conductor may be past the limit of its insulation."),
-            remedy: RemedyOf(worst.Fault));
+            $"A short at {worst.Place} draws up to {worst.Largest!.Value.Amperes:0.0} A: {output.Output.Protection} {worst.Opening}. By then a conductor may be past the limit of its insulation."),
+            remedy: RemedyOf(worst));
 
     private static string? RemedyOf(ShortCircuit fault) => fault is { LetThrough: JouleIntegral most, Withstand: not null }
         ? Invariant($"Use a smaller or faster protective device, or conductors that withstand {most.AmpereSquaredSeconds:G3} A²·s.")

@@ -16,7 +16,7 @@ public sealed class NuisanceTripRule() : Rule("nuisance-trip", Severity.Failure,
 {
     /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence) =>
-        from alike in Require.NotNull(evidence, nameof(evidence)).Faults.Outputs.Where(o => o.Output.Protection is not null).GroupBy(output => (output.Box, output.Output.Protection))
+        from alike in Require.NotNull(evidence, nameof(evidence)).Faults.Where(o => o.Output.Protection is not null).GroupBy(output => (output.Box, output.Output.Protection))
         from finding in new[] { InService(alike) ?? NearlyInService(alike), AtStart(alike, Verdict.Violated) ?? AtStart(alike, Verdict.ThinMargin) }
         where finding is not null
         select finding;

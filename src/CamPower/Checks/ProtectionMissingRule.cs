@@ -11,10 +11,10 @@ public sealed class ProtectionMissingRule() : Rule("protection-missing", Severit
 {
     /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence) =>
-        from output in Require.NotNull(evidence, nameof(evidence)).Faults.Outputs
+        from output in Require.NotNull(evidence, nameof(evidence)).Faults
         where ReferenceEquals(output.Output.Protection, ProtectiveDevice.None) && !(output.Box.IsAdapter && output.MissingForVerdict != FaultData.None)
-        let worst = output.Shorts.FirstOrDefault(s => s.Fault.WithstandVerdict is not (WithstandVerdict.Stands or WithstandVerdict.NoConductor))
+        let worst = output.Shorts.FirstOrDefault(s => s.WithstandVerdict is not (WithstandVerdict.Stands or WithstandVerdict.NoConductor))
         where worst is not null
         select Find(Subject.Of(output.Box, output.Output),
-            $"Nothing interrupts a short at {worst.Fault.Place}. The conductors {FaultRuleText.Withstand(worst.Fault)}.");
+            $"Nothing interrupts a short at {worst.Place}. The conductors {FaultRuleText.Withstand(worst)}.");
 }
