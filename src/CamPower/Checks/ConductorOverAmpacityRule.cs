@@ -12,7 +12,7 @@ namespace CamPower.Checks;
 /// <remarks>
 /// An insulation that is not stated counts as one of 60 °C. Where the way a run lies is not stated, one of gauge sizes counts as alone in a cable or
 /// raceway; of metric sizes the most favorable installation method decides on danger, and the least favorable one alone gives a caution.
-/// Copper and aluminum from 18 AWG to 10 AWG are held to their continuous load too (<see cref="SmallConductors"/>), except behind an output of Class 2;
+/// Copper and aluminum from 18 AWG to 10 AWG are held to their continuous load too (<see cref="Conductor.NecLargestProtection"/>), except behind an output of Class 2;
 /// in a condition that is stated to be shorter than 3 h to what protects them at most. Of sizes larger
 /// than the installationMethod covers (<see cref="InstallationMethod.Covers"/>) nothing is said here; smaller ones are held to the smallest that it covers.
 /// <see cref="ValueOutsideValidatedRangeRule"/> names both. The local code is the last word.

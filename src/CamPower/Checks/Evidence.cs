@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Threading;
+using CamPower.Faults;
 using CamPower.Mains;
 
 namespace CamPower;
@@ -25,8 +26,8 @@ public sealed class Evidence
     {
         Assessment = Require.NotNull(assessment, nameof(assessment));
         CancellationToken = cancellationToken;
-        _faults = new Lazy<SiteFaults>(() => assessment.StudyFaults(cancellationToken));
-        _receptacles = new Lazy<IReadOnlyList<ReceptacleAssessment>>(assessment.StudyReceptacles);
+        _faults = new Lazy<SiteFaults>(() => SiteFaultStudy.Of(assessment, cancellationToken));
+        _receptacles = new Lazy<IReadOnlyList<ReceptacleAssessment>>(() => ReceptacleStudy.Of(assessment));
     }
 
     /// <summary>The site solved in every condition.</summary>

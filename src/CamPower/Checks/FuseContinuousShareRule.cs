@@ -49,6 +49,6 @@ public sealed class FuseContinuousShareRule : Rule
 
     // A current above the rating is another rule's.
     private static bool IsContinuous(ProtectionInCondition condition) => condition.ShareOfRating is not null && !condition.MayTrip
-        && !condition.Condition.On.HasFlag(DrawShares.StartUp)
+        && !condition.Condition.On.HasFlag(LoadComponents.StartUp)
         && condition.Condition.IsContinuous;
 }

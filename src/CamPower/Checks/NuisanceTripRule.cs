@@ -8,7 +8,7 @@ namespace CamPower.Checks;
 
 /// <summary>A protective device that may open though nothing is wrong: under the current of a condition, or when all behind it starts at once.</summary>
 /// <remarks>At the temperature of its box. Outputs of a box that have the same device are one finding, of the one that is worst off. A start that takes more
-/// of a fuse's melting I²t than the policy allows (<see cref="CamPower.Protection.ProtectionConstants.InrushShare"/>) is a Caution. Of a start nothing is said where no device states its inrush,
+/// of a fuse's melting I²t than the policy allows (<see cref="Sources.InrushPractice"/>) is a Caution. Of a start nothing is said where no device states its inrush,
 /// or it is not known what the protective device withstands: see <see cref="FaultsUnknownRule"/>.</remarks>
 public sealed class NuisanceTripRule() : Rule("nuisance-trip", Severity.Failure,
     "In some condition, or when all its devices start at once, an output takes more than its protective device is certain to carry at the temperature of the box.",

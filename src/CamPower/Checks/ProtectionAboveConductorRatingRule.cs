@@ -12,7 +12,7 @@ namespace CamPower.Checks;
 /// <remarks>
 /// A source that cannot exceed what a conductor carries protects it (IEC 60364-4-43, 436): the greatest current that the supply keeps up in an overload caps
 /// that of the device. A nameplate caps nothing. A fuse counts by its rated current, a resettable one by what it holds, an electronic limit by the most that its tolerance lets pass for good. The conductor counts by what its
-/// insulation withstands where the cable is warmest, and by the largest device that a code allows a size of the American wire gauge (<see cref="SmallConductors"/>), whichever
+/// insulation withstands where the cable is warmest, and by the largest device that a code allows a size of the American wire gauge (<see cref="Conductor.NecLargestProtection"/>), whichever
 /// is less. A return conductor that several outputs share carries what all their devices let pass (431.2). Besides, the current at which the device opens for certain may be 1.45 times what the insulation stands (<see cref="CheckConstants.CertainOpening"/>, from memory): that of a
 /// fuse to IEC 60127 is 2.1 times its rating. What nobody declares is taken as in <see cref="ConductorOverAmpacityRule"/>.
 /// </remarks>

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using CamPower.Protection;
 using static System.FormattableString;
 
 namespace CamPower.Checks;

@@ -174,7 +174,7 @@ public class ConductorRuleTests
 
     private static IReadOnlyList<Finding> Protected(ProtectiveDevice? device, Cable? thin = null)
     {
-        DistributionBox box = DistributionBox.WithEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(5), device);
+        DistributionBox box = DistributionBox.OfEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(5), device);
         Cable thick = Cable.Pair(WireSize.Awg(14), Stranding.Solid, ConductorMaterial.AnnealedCopper);
         var site = new Site("site", [Condition.Day(At(20)), Condition.Night(At(40))], [box],
             [new SiteRun(RunOrigin.Output(BoxName, 1), "end", new CableRun(new CableSegment(thick, Length.FromMeters(2)), new CableSegment(thin ?? Thin, Length.FromMeters(1))))],

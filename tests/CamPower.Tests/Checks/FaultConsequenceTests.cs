@@ -144,7 +144,7 @@ public class FaultConsequenceTests
         [.. new[] { 1, 2 }.Select(n => new SiteRun(RunOrigin.Output(BoxName, n), $"end {n}", Cabled(18, rest: null), installationMethod: InstallationMethod.InCableOrRaceway(2)))],
         [.. new[] { 1, 2 }.Select(n => new SiteDevice($"camera {n}", Camera(Amperes(0.1), starting: Starts(9, 8)), $"end {n}"))]);
 
-    private static DistributionBox Box(OverloadBehavior? overload, ProtectiveDevice device, double volts = 12, double sourceOhms = 0.1) => DistributionBox.WithEqualOutputs(BoxName,
+    private static DistributionBox Box(OverloadBehavior? overload, ProtectiveDevice device, double volts = 12, double sourceOhms = 0.1) => DistributionBox.OfEqualOutputs(BoxName,
         new Supply("supply", new DcOutput(Volts(volts), ElectricCurrent.FromAmperes(100), Ratio.Zero, sourceResistance: ElectricResistance.FromOhms(sourceOhms), overload: overload), Derating.GenericEnclosed),
         2, ElectricCurrent.FromAmperes(50), device);
 

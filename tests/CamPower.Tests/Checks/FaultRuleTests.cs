@@ -40,7 +40,7 @@ public class FaultRuleTests
     public void WhatIsMissing_NamesOutputsAndDevices()
     {
         Fuse fuse = SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 2);
-        var surging = new Device("model", DeviceKind.Camera, new ShareDraw(Amperes(0.1)), Wide, starting: Starts(9, 8), inrush: new Inrush(ElectricCurrent.FromAmperes(20), Duration.FromMilliseconds(5)));
+        var surging = new Device("model", DeviceKind.Camera, new ComponentDraw(Amperes(0.1)), Wide, starting: Starts(9, 8), inrush: new Inrush(ElectricCurrent.FromAmperes(20), Duration.FromMilliseconds(5)));
         Device quiet = Camera(Amperes(0.1), starting: Starts(9, 8)), silent = Camera(Amperes(0.1));
         var site = new Site("yard", [Condition.Day(At())], [SmallFaultSite.Box(fuse, OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(30)), outputs: 4)],
             [.. new[] { 1, 2, 4 }.Select(n => new SiteRun(RunOrigin.Output(BoxName, n), $"end {n}", new CableRun(Cable.Pair(WireSize.Awg(18), Stranding.Solid, ConductorMaterial.AnnealedCopper), Length.FromMeters(2))))],
@@ -53,7 +53,7 @@ public class FaultRuleTests
     [Fact]
     public void AnAdapterThatDoesNotSay_IsNotKnown()
     {
-        Site silent = Single(DistributionBox.Adapter(BoxName, Dc(), ProtectiveDevice.None)), box = Single(DistributionBox.WithEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(1), ProtectiveDevice.None));
+        Site silent = Single(DistributionBox.Adapter(BoxName, Dc(), ProtectiveDevice.None)), box = Single(DistributionBox.OfEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(1), ProtectiveDevice.None));
         Assert.Empty(Rule("protection-missing", silent));
         Assert.Single(Rule("faults-unknown", silent));
         Assert.Single(Rule("protection-missing", box));
@@ -67,7 +67,7 @@ public class FaultRuleTests
     public void ShareOfTheRating_IsOfFusesThatAreRatedByWhatOpensThem(string kind, bool isFound)
     {
         FuseCharacteristic gates = kind switch { "IEC" => FuseCharacteristic.IecTimeLag, "UL" => FuseCharacteristic.UlFast, _ => FuseCharacteristic.Blade };
-        DistributionBox box = DistributionBox.WithEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(5), SmallDevices.Fuse(gates, 3));
+        DistributionBox box = DistributionBox.OfEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(5), SmallDevices.Fuse(gates, 3));
         Assert.Equal(isFound, Rule("fuse-above-continuous-share", Star(box, [Condition.Day(At())], (0, Camera(Amperes(2.4))))).Length > 0);
     }
 

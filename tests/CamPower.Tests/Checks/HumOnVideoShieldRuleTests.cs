@@ -57,7 +57,7 @@ public class HumOnVideoShieldRuleTests
     {
         Load half = Load.ConstantCurrent(ElectricCurrent.FromAmperes(0.5));
         var any = new VoltageRange(ElectricPotential.FromVolts(5), ElectricPotential.FromVolts(60));
-        var camera = new Device("camera", DeviceKind.Camera, new ShareDraw(half, infrared: half), dcInput: any);
+        var camera = new Device("camera", DeviceKind.Camera, new ComponentDraw(half, infrared: half), dcInput: any);
         var site = new Site("shed", [Condition.Day(Mild), Condition.Night(Mild)], [Box("a", 12, ripplePercent: 3.4)], [Run("a", 1, "1", 1.0)],
             [new SiteDevice("camera 1", camera, at: "1")], [Link(1, "g", 0.9)], [Bond("g", "a", 0.1)]);
         Assert.Equal("night", new HumOnVideoShieldRule().Check(new Evidence(site.Assess())).Single().Condition!.Name);

@@ -55,7 +55,7 @@ public class NuisanceTripRuleTests
     [InlineData(60, true)]
     public void AShortCondition_IsHeldAgainstTheEarliestTrip(double seconds, bool isFound)
     {
-        var start = new Condition("start", DrawShares.None, At(box: 20), duration: Duration.FromSeconds(seconds));
+        var start = new Condition("start", LoadComponents.None, At(box: 20), duration: Duration.FromSeconds(seconds));
         Assert.Equal(isFound, Found(Shared(0, Boxed(SmallDevices.Generic(1.10)), [start], Draws(1.18))).Count == 1);
     }
 
@@ -92,7 +92,7 @@ public class NuisanceTripRuleTests
         Assert.Empty(Found([ProtectiveDevice.None], Draws(0.1, new Inrush(ElectricCurrent.FromAmperes(200), Duration.FromMilliseconds(5)))));
     }
 
-    private static Device Draws(double amperes, Inrush? inrush = null) => new("model", DeviceKind.Camera, new ShareDraw(Amperes(amperes)), Wide, inrush: inrush);
+    private static Device Draws(double amperes, Inrush? inrush = null) => new("model", DeviceKind.Camera, new ComponentDraw(Amperes(amperes)), Wide, inrush: inrush);
 
     private static DistributionBox Boxed(params ProtectiveDevice?[] devices) =>
         new(BoxName, Dc(), devices.Select((device, i) => new BoxOutput(i + 1, ElectricCurrent.FromAmperes(50), device)));

@@ -58,7 +58,7 @@ public class OneCauseOneFindingTests
     [Fact]
     public void NotUp_IsNotAlsoAnUndervoltage()
     {
-        var draw = new ShareDraw(Watts(2), infrared: Watts(10.5));
+        var draw = new ComponentDraw(Watts(2), infrared: Watts(10.5));
         Assert.Equal(["settles-below-drop-out"], Ids(Single(2.6, Camera(draw, Range(10, 20), Starts(9, 8)), null, Day, Night)));
     }
 
@@ -66,7 +66,7 @@ public class OneCauseOneFindingTests
     [Fact]
     public void NotUpAtNight_AndTooLowByDay_AreTwoFindings()
     {
-        var draw = new ShareDraw(Watts(9), infrared: Watts(3.5));
+        var draw = new ComponentDraw(Watts(9), infrared: Watts(3.5));
         IReadOnlyList<Finding> found = Rules.Check(Single(2.6, Camera(draw, Range(10, 20), Starts(9, 8)), null, Day, Night).Assess());
         Assert.Equal([("settles-below-drop-out", "night"), ("undervoltage", "day")], found.Select(f => (f.Rule, f.Condition!.Name)));
         Assert.Equal((12 + Math.Sqrt(144 - 93.6)) / 2, (double)found[1].Measured!.Value, 1e-9);
@@ -76,7 +76,7 @@ public class OneCauseOneFindingTests
     [Fact]
     public void ThinMargin_IsOfTheLowestSupplyVoltageInTheWorstCondition()
     {
-        var draw = new ShareDraw(Load.None, infrared: Amperes(1));
+        var draw = new ComponentDraw(Load.None, infrared: Amperes(1));
         Finding found = Assert.Single(Rules.Check(Single(1, Camera(draw, Range(10.2, 14)), Dc(percent: 5), Day, Night).Assess()));
         Assert.Equal("thin-voltage-margin", found.Rule);
         Assert.Equal(Night.Name, found.Condition!.Name);

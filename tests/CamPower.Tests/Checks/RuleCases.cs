@@ -141,8 +141,8 @@ internal static class RuleCases
     {
         var enclosure = new Enclosure(Length.FromMeters(0.3), Length.FromMeters(0.4), Length.FromMeters(0.15), EnclosureWall.PaintedSteel, EnclosureFaces.OnWall);
         Cabinet cabinet = new("cabinet", enclosure), other = isShared ? cabinet : new("other cabinet", enclosure);
-        DistributionBox Bank(string name, Supply supply) => DistributionBox.WithEqualOutputs(name, supply.WithEfficiency(0.9), 4, ElectricCurrent.FromAmperes(1));
-        return new Site("site", [Day], [Bank("bank A", Dc()).In(cabinet), Bank("bank B", Dc(volts, kind: kind)).In(other)], [], []);
+        DistributionBox Bank(string name, Supply supply) => DistributionBox.OfEqualOutputs(name, supply.WithEfficiency(0.9), 4, ElectricCurrent.FromAmperes(1));
+        return new Site("site", [Day], [Bank("bank A", Dc()).WithCabinet(cabinet), Bank("bank B", Dc(volts, kind: kind)).WithCabinet(other)], [], []);
     }
 
     // A receptacle of 120 V, and a supply for 100 V and more.
@@ -164,7 +164,7 @@ internal static class RuleCases
     private static Site DcCamera(bool acceptsDc) => Powered(CurrentKind.Dc, acceptsAc: true, acceptsDc);
 
     private static Site Powered(CurrentKind kind, bool acceptsAc, bool acceptsDc) => Single(1,
-        new Device("model", DeviceKind.Camera, new ShareDraw(Watts(3)), acceptsDc ? Wide : null, acceptsAc ? Wide : null), Dc(kind: kind), Day, Night);
+        new Device("model", DeviceKind.Camera, new ComponentDraw(Watts(3)), acceptsDc ? Wide : null, acceptsAc ? Wide : null), Dc(kind: kind), Day, Night);
 
     private static Site Polarized(bool leadsReversed) => new("site", [Day], [Box()],
         [new SiteRun(RunOrigin.Output(BoxName, 1), "end", Runs.OfOhms(0.1))], [new SiteDevice("camera 1", Camera(Watts(3)), "end", leadsReversed)]);
@@ -182,7 +182,7 @@ internal static class RuleCases
     {
         var fuse = new Fuse("fuse", ElectricCurrent.FromAmperes(amperes), FuseCharacteristic.Blade, Volts(32), ElectricCurrent.FromAmperes(1000), ElectricResistance.Zero);
         Cable thin = Cable.Pair(WireSize.Awg(20), Stranding.Solid, ConductorMaterial.AnnealedCopper);
-        return new Site("site", [Day], [DistributionBox.WithEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(3), protection: fuse)],
+        return new Site("site", [Day], [DistributionBox.OfEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(3), protection: fuse)],
             [new SiteRun(RunOrigin.Output(BoxName, 1), "end", new CableRun(thin, Length.FromMeters(1)))], [new SiteDevice("camera 1", Camera(Watts(3)), "end")]);
     }
 
@@ -190,7 +190,7 @@ internal static class RuleCases
         new Device("model", DeviceKind.Camera, AtNight(amperes: amperes), Wide, connector: connector), Dc(volts), Day, Night);
 
     private static Site Landed(int gauge) => new("site", [Day],
-        [DistributionBox.WithEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(3), terminals: new TerminalRange(WireSize.Awg(24), WireSize.Awg(14)))],
+        [DistributionBox.OfEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(3), terminals: new TerminalRange(WireSize.Awg(24), WireSize.Awg(14)))],
         [new SiteRun(RunOrigin.Output(BoxName, 1), "end", new CableRun(Cable.Pair(WireSize.Awg(gauge), Stranding.Solid, ConductorMaterial.AnnealedCopper), Length.FromMeters(1)))],
         [new SiteDevice("camera 1", Camera(Watts(3)), "end")]);
 
@@ -199,12 +199,12 @@ internal static class RuleCases
     private static Site Infrared(double ohms, double watts) => Single(ohms, Camera(AtNight(watts)), null, Day, Night);
 
     private static Site Started(double ohms, double watts, double turnOn, double dropOut) =>
-        Single(ohms, Camera(AtNight(watts), starting: Starts(turnOn, dropOut, SoftStart.No)), null, Night);
+        Single(ohms, Camera(AtNight(watts), starting: Starts(turnOn, dropOut, soft: false)), null, Night);
 
     private static Site Windowed(double ohms, double watts, double lowest, double highest) =>
         Single(ohms, Camera(AtNight(watts), Range(lowest, highest)), null, Day, Night);
 
-    private static Site LightLoad(double highest) => Single(2, Camera(new ShareDraw(Amperes(0.1), infrared: Amperes(1)), Range(5, highest)), Dc(percent: 10), Day, Night);
+    private static Site LightLoad(double highest) => Single(2, Camera(new ComponentDraw(Amperes(0.1), infrared: Amperes(1)), Range(5, highest)), Dc(percent: 10), Day, Night);
 
     private static Site Limited(double amperes) => new("site", [Day], [new DistributionBox(BoxName, LimitedOutputs.Holding(12, 4, amperes),
             [new BoxOutput(1, ElectricCurrent.FromAmperes(4), ProtectiveDevice.None, PowerLimitClass.LimitedPowerSourceIec60950)])],
@@ -239,14 +239,14 @@ internal static class RuleCases
     private static Site AtBox(double celsius) => Star(Box(), [Condition.Day(At(box: celsius)), Night], (0, Camera(Amperes(1))));
 
     // 12 V and 1 A at 90 % lose 4/3 W.
-    private static HeatedEnclosure WarmBox => Sheet(0.1).HeatedBy(Power.FromWatts(12 * ((1 / 0.9) - 1)), Temperature.FromDegreesCelsius(50));
+    private static HeatedEnclosure WarmBox => HeatedEnclosure.Of(Sheet(0.1), Power.FromWatts(12 * ((1 / 0.9) - 1)), Temperature.FromDegreesCelsius(50));
 
     private static Site NearlyTooHot(double above)
     {
         Temperature highest = Temperature.FromDegreesCelsius(WarmBox.Inside.DegreesCelsius + (WarmBox.Rise.Kelvins / 4) + above);
         var derating = new Derating(new ShareCurve<Temperature>(new(Temperature.FromDegreesCelsius(-40), Ratio.FromPercent(100)), new(highest, Ratio.FromPercent(100))));
         Supply efficient = Dc().WithEfficiency(0.9);
-        return Star(Box(new Supply("supply", efficient.Output, derating, efficient.Input)).In(Sheet(0.1)), [Condition.Day(At(box: 50)), Night], (0, Camera(Amperes(1))));
+        return Star(Box(new Supply("supply", efficient.Output, derating, efficient.Input)).WithEnclosure(Sheet(0.1)), [Condition.Day(At(box: 50)), Night], (0, Camera(Amperes(1))));
     }
 
     private static Enclosure Sheet(double depth) =>
@@ -256,7 +256,7 @@ internal static class RuleCases
     {
         Supply supply = isEfficiencyDeclared ? Dc().WithEfficiency(0.9) : Dc();
         Enclosure enclosure = Sheet(depth);
-        return Star(Box(supply).In(enclosure), [Day, Night], (0, Camera(Amperes(1))));
+        return Star(Box(supply).WithEnclosure(enclosure), [Day, Night], (0, Camera(Amperes(1))));
     }
 
     // None waits before it starts, and the supply takes a tenth of a second to rise.
@@ -264,7 +264,7 @@ internal static class RuleCases
     {
         var supply = new Supply("supply", new DcOutput(Volts(12), ElectricCurrent.FromAmperes(10), Ratio.Zero,
             overload: OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(limit)), rise: Duration.FromSeconds(0.1)), Derating.GenericEnclosed);
-        var starting = new Starting(Volts(6), Volts(6), SoftStart.Yes, delay: Duration.Zero);
+        var starting = new Starting(Volts(6), Volts(6), softStart: true, delay: Duration.Zero);
         return Shared(0, Box(supply, outputs: 8), [Night], [.. Enumerable.Repeat(Camera(AtNight(watts: 9.6), starting: starting), 8)]);
     }
 
@@ -272,9 +272,9 @@ internal static class RuleCases
 
     private static Site ThinAt(double ohms) => Single(ohms, Camera(AtNight(amperes: 1), Range(10, 13)), null, Day, Night);
 
-    private static Site Many(DeviceKind third) => Shared(0, Box(outputs: 2), [Day], Camera(Watts(1)), Camera(Watts(1)), Camera(new ShareDraw(Watts(1)), kind: third));
+    private static Site Many(DeviceKind third) => Shared(0, Box(outputs: 2), [Day], Camera(Watts(1)), Camera(Watts(1)), Camera(new ComponentDraw(Watts(1)), kind: third));
 
-    private static Site Recorder(DistributionBox box) => Star(box, [Day], (0, Camera(new ShareDraw(Watts(9)), kind: DeviceKind.Recorder)));
+    private static Site Recorder(DistributionBox box) => Star(box, [Day], (0, Camera(new ComponentDraw(Watts(9)), kind: DeviceKind.Recorder)));
 
     private static Site Lead(bool extended)
     {
@@ -287,7 +287,7 @@ internal static class RuleCases
     {
         var size = WireSize.SquareMillimeters(1.5);
         Conductor wire = ofTable
-            ? Iec60228.Maximum(size, Stranding.IecClass5, ConductorMaterial.AnnealedCopper)
+            ? Conductor.AtIecMaximum(size, Stranding.IecClass5, ConductorMaterial.AnnealedCopper)
             : new Conductor(size, Stranding.IecClass5, ConductorMaterial.AnnealedCopper);
         return OnRun(new CableRun(new CableSegment(Pair(ConductorMaterial.AnnealedCopper), Length.FromMeters(1)), new CableSegment(new Cable(wire, wire), Length.FromMeters(1))));
     }
@@ -300,5 +300,5 @@ internal static class RuleCases
     private static Cable Pair(ConductorMaterial material, bool isPreTerminated = false) => Cable.Pair(WireSize.Awg(18), Stranding.Solid, material, isPreTerminated);
 
     // Next to nothing by day, so that the night is the condition that is named.
-    private static ShareDraw AtNight(double watts = 0, double amperes = 0) => new(Load.None, infrared: Watts(watts) + Amperes(amperes));
+    private static ComponentDraw AtNight(double watts = 0, double amperes = 0) => new(Load.None, infrared: Watts(watts) + Amperes(amperes));
 }

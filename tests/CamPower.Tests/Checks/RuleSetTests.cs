@@ -75,7 +75,7 @@ public class RuleSetTests
     [Fact]
     public void RuleOfOnesOwn_SpeaksBesideTheOthers()
     {
-        Site site = Star((0, Camera(new ShareDraw(Watts(3), motor: Watts(1)))), (0, Camera(Watts(3))));
+        Site site = Star((0, Camera(new ComponentDraw(Watts(3), motor: Watts(1)))), (0, Camera(Watts(3))));
         Finding finding = Assert.Single(Rules.With(new NoMotorsRule()).Check(site.Assess()));
         Assert.Equal("no-motors", finding.Rule);
         Assert.Equal("camera 1", finding.About.Name);
@@ -153,9 +153,9 @@ public class RuleSetTests
                 new SiteRun(RunOrigin.Output("lead", 1), "d", Runs.OfOhms(0)), new SiteRun(RunOrigin.Output("ac", 1), "e", Runs.OfOhms(0)),
             ],
             [
-                new SiteDevice("one", Camera(new ShareDraw(Watts(4), infrared: Watts(3)), Range(10.8, 13), Starts(10, 9)), "a"),
-                new SiteDevice("two", Camera(Watts(6), Range(10.8, 13), Starts(11.5, 8, SoftStart.No)), "b"),
-                new SiteDevice("recorder", Camera(new ShareDraw(Watts(30), motor: Watts(5)), Range(10, 13.5), kind: DeviceKind.Recorder), "c"),
+                new SiteDevice("one", Camera(new ComponentDraw(Watts(4), infrared: Watts(3)), Range(10.8, 13), Starts(10, 9)), "a"),
+                new SiteDevice("two", Camera(Watts(6), Range(10.8, 13), Starts(11.5, 8, soft: false)), "b"),
+                new SiteDevice("recorder", Camera(new ComponentDraw(Watts(30), motor: Watts(5)), Range(10, 13.5), kind: DeviceKind.Recorder), "c"),
                 new SiteDevice("three", Camera(Watts(15), Range(10.8, 13)), "d"), new SiteDevice("four", Camera(Watts(15), Range(20, 30)), "d"),
                 new SiteDevice("five", Camera(Watts(15)), "e"),
             ]);

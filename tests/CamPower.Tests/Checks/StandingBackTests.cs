@@ -67,7 +67,7 @@ public class StandingBackTests
     [Fact]
     public void ASilentRule_SilencesNobody()
     {
-        Site site = Star(Box(Dc(amperes: 10)), [Hot, Night], (0, Camera(new ShareDraw(Amperes(1), infrared: Amperes(7.5)))));
+        Site site = Star(Box(Dc(amperes: 10)), [Hot, Night], (0, Camera(new ComponentDraw(Amperes(1), infrared: Amperes(7.5)))));
         Assert.Equal([("box-too-hot", "day"), ("supply-above-headroom-policy", "night")], Rules.Check(site.Assess()).Select(f => (f.Rule, f.Condition!.Name)));
         Assert.Equal([("supply-above-derated-rating", "day")], Rules.Without("box-too-hot").Check(site.Assess()).Select(f => (f.Rule, f.Condition!.Name)));
     }

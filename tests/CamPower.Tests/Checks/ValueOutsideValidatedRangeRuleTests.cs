@@ -43,7 +43,7 @@ public class ValueOutsideValidatedRangeRuleTests
     [InlineData(-41, true)]
     public void Device_OutsideItsAmbientCurve(double celsius, bool isFound)
     {
-        DistributionBox box = DistributionBox.WithEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(5), SmallDevices.Generic(1.10));
+        DistributionBox box = DistributionBox.OfEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(5), SmallDevices.Generic(1.10));
         IReadOnlyList<Finding> found = Found(Star(box, [Condition.Day(At()), Condition.Night(At(box: celsius))], (0, Camera(Amperes(0.1))), (0, Camera(Amperes(0.1)))));
         Assert.Equal(isFound, found.Count == 1);
         if (!isFound) return;
@@ -54,7 +54,7 @@ public class ValueOutsideValidatedRangeRuleTests
     [Fact]
     public void Device_OfOneOutputIsNamedByIt()
     {
-        DistributionBox box = DistributionBox.WithEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(5), SmallDevices.Generic(1.10));
+        DistributionBox box = DistributionBox.OfEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(5), SmallDevices.Generic(1.10));
         Assert.Equal("box output 1", Assert.Single(Found(Star(box, [Condition.Day(At(box: 90))], (0, Camera(Amperes(0.1)))))).About.Name);
     }
 
@@ -64,7 +64,7 @@ public class ValueOutsideValidatedRangeRuleTests
     {
         var cabinet = new Cabinet("flat cabinet", new Enclosure(Length.FromMeters(0.3), Length.FromMeters(0.4), Length.FromMeters(0.08), EnclosureWall.PaintedSteel, EnclosureFaces.OnWall));
         var site = new Site("site", [Condition.Day(At())], [.. new[] { "a", "b" }.Select(name =>
-            DistributionBox.WithEqualOutputs(name, Dc().WithEfficiency(0.9), 1, ElectricCurrent.FromAmperes(5)).In(cabinet))], [], []);
+            DistributionBox.OfEqualOutputs(name, Dc().WithEfficiency(0.9), 1, ElectricCurrent.FromAmperes(5)).WithCabinet(cabinet))], [], []);
         Finding finding = Assert.Single(Found(site));
         Assert.Equal((SubjectKind.Cabinet, "flat cabinet"), (finding.About.Kind, finding.About.Name));
     }

@@ -138,7 +138,7 @@ public class SiteFaultsTests
     [InlineData(5, true)]
     public void NuisanceTrip_NeedsTheTime(double hours, bool mayTrip)
     {
-        var night = new Condition("night", DrawShares.None, SmallSite.At(), duration: Duration.FromHours(hours));
+        var night = new Condition("night", LoadComponents.None, SmallSite.At(), duration: Duration.FromHours(hours));
         var site = new Site("site", [night], [Box(SmallDevices.Fuse(FuseCharacteristic.UlFast, 1), OverloadBehavior.Unlimited)], [Run(RunOrigin.Output(BoxName, 1), "one", 0)],
             [new SiteDevice("first", Camera(Amperes(1.05)), "one")]);
         ProtectionInCondition condition = site.Assess().StudyFaults().Outputs[0].InConditions[0];
@@ -172,5 +172,5 @@ public class SiteFaultsTests
     }
 
     [Fact]
-    public void NoAssessment_IsRefused() => Assert.Throws<ArgumentNullException>(() => SiteFaulting.StudyFaults(null!));
+    public void NoAssessment_IsRefused() => Assert.Throws<ArgumentNullException>(() => SiteQuestions.StudyFaults(null!));
 }

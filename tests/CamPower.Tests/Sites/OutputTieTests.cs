@@ -15,9 +15,9 @@ public class OutputTieTests
     [Fact]
     public void TieToNothing_IsAFaultOfTheSite()
     {
-        var faults = SiteStructure.FindFaults([], [Box(), Old], [], [], [], [], [new OutputTie("box", 5, "older adapter", 1), new OutputTie("box", 4, "old adapter", 1)]);
-        Assert.Equal([(SitePart.Ties, 0, "One", "box has 4 outputs, there is no output 5"), (SitePart.Ties, 0, "Other", "there is no box named older adapter")],
-            faults.Select(f => (f.Part, f.Index, f.Member, f.Message)));
+        var faults = ErrorsOf([], [Box(), Old], [], [], [], [], [new OutputTie("box", 5, "older adapter", 1), new OutputTie("box", 4, "old adapter", 1)]);
+        Assert.Equal([("ties", 0, "One", "box has 4 outputs, there is no output 5"), ("ties", 0, "Other", "there is no box named older adapter")],
+            faults.Select(f => (f.List, f.Index, f.Member, f.Message)));
     }
 
     [Fact]

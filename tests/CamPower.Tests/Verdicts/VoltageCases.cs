@@ -31,7 +31,7 @@ internal static class VoltageCases
                 + "0.14 Ω it would be 10.81 V.",
             Star(1).WithBox(b => b with { Outputs = 1, Protection = Parts.Resettable(1.1) })
                 .EachDrop(d => d.Drawing(0.6) with { Meters = 31.15 })
-                .In(Year.At("hot attic", DrawShares.None, 45, 60), Year.WinterNight)).Failure("undervoltage", "camera 1", 10.78, 10.8),
+                .In(Year.At("hot attic", LoadComponents.None, 45, 60), Year.WinterNight)).Failure("undervoltage", "camera 1", 10.78, 10.8),
         new VerdictCase("58 V within reach",
             "58 V + 5 % are 60.9 V: bare parts that people can touch may have 60 V DC (IEC 60335-1, 3.4.2).",
             Star(1).WithBox(b => b with { Volts = 58, TolerancePercent = 5 })

@@ -6,13 +6,13 @@ namespace CamPower;
 /// <remarks>Immutable. Each share is any <see cref="Load"/> but a larger-of one; in watts or in amperes, as the data sheet has it.</remarks>
 /// <example>
 /// <code>
-/// var draw = new ShareDraw(Load.ConstantPower(Power.FromWatts(4)), infrared: Load.ConstantPower(Power.FromWatts(5)));
-/// Load atNight = draw.LoadWith(DrawShares.Infrared);   // 9 W
+/// var draw = new ComponentDraw(Load.ConstantPower(Power.FromWatts(4)), infrared: Load.ConstantPower(Power.FromWatts(5)));
+/// Load atNight = draw.LoadWith(LoadComponents.Infrared);   // 9 W
 /// </code>
 /// </example>
-public sealed class ShareDraw : Draw
+public sealed class ComponentDraw : Draw
 {
-    internal const int AllShares = (int)(DrawShares.Infrared | DrawShares.Motor | DrawShares.Heater | DrawShares.StartUp);
+    internal const int AllShares = (int)(LoadComponents.Infrared | LoadComponents.Motor | LoadComponents.Heater | LoadComponents.StartUp);
 
     // Every combination is added up once, here: asking for one later costs nothing.
     private readonly Load[] _byShares = new Load[AllShares + 1];
@@ -25,7 +25,7 @@ public sealed class ShareDraw : Draw
     /// <param name="startUp">What starting adds; null for none.</param>
     /// <exception cref="ArgumentNullException"><paramref name="baseDraw"/> is null.</exception>
     /// <exception cref="InvalidOperationException">A share is a larger-of load.</exception>
-    public ShareDraw(Load baseDraw, Load? infrared = null, Load? motor = null, Load? heater = null, Load? startUp = null)
+    public ComponentDraw(Load baseDraw, Load? infrared = null, Load? motor = null, Load? heater = null, Load? startUp = null)
     {
         Base = Require.NotNull(baseDraw, nameof(baseDraw));
         Infrared = infrared ?? Load.None;
@@ -33,7 +33,7 @@ public sealed class ShareDraw : Draw
         Heater = heater ?? Load.None;
         StartUp = startUp ?? Load.None;
         HasMotor = motor is not null;
-        for (int shares = 0; shares <= AllShares; shares++) _byShares[shares] = Total((DrawShares)shares);
+        for (int shares = 0; shares <= AllShares; shares++) _byShares[shares] = Total((LoadComponents)shares);
     }
 
     /// <summary>What it always draws.</summary>
@@ -59,17 +59,17 @@ public sealed class ShareDraw : Draw
 
     /// <inheritdoc/>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="shares"/> names a share that does not exist.</exception>
-    public override Load LoadWith(DrawShares shares) =>
+    public override Load LoadWith(LoadComponents shares) =>
         _byShares[(int)Require.Within((int)shares, 0, AllShares, nameof(shares), "")];
 
     /// <summary>The shares in words; never throws.</summary>
     public override string ToString() => $"base {Base}, infrared {Infrared}, motor {Motor}, heater {Heater}, start-up {StartUp}";
 
-    private Load Total(DrawShares shares)
+    private Load Total(LoadComponents shares)
     {
-        return Base + Of(DrawShares.Infrared, Infrared) + Of(DrawShares.Motor, Motor)
-            + Of(DrawShares.Heater, Heater) + Of(DrawShares.StartUp, StartUp);
+        return Base + Of(LoadComponents.Infrared, Infrared) + Of(LoadComponents.Motor, Motor)
+            + Of(LoadComponents.Heater, Heater) + Of(LoadComponents.StartUp, StartUp);
 
-        Load Of(DrawShares share, Load load) => shares.HasFlag(share) ? load : Load.None;
+        Load Of(LoadComponents share, Load load) => shares.HasFlag(share) ? load : Load.None;
     }
 }

@@ -1,24 +1,16 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
-using CamPower.Mains;
 
-namespace CamPower;
+namespace CamPower.Mains;
 
 /// <summary>Works out what the boxes of a site take from their receptacles.</summary>
-public static class SiteReceptacles
+internal static class ReceptacleStudy
 {
     /// <summary>Every receptacle that a box is plugged into, in the order of the boxes, in every condition.</summary>
-    /// <param name="assessment">The solved site.</param>
-    /// <exception cref="ArgumentNullException"><paramref name="assessment"/> is null.</exception>
-    /// <example>
-    /// <code>
-    /// foreach (ReceptacleAssessment receptacle in site.Assess().StudyReceptacles()) Console.WriteLine(receptacle);
-    /// </code>
-    /// </example>
-    public static IReadOnlyList<ReceptacleAssessment> StudyReceptacles(this SiteAssessment assessment)
+    internal static IReadOnlyList<ReceptacleAssessment> Of(SiteAssessment assessment)
     {
-        IReadOnlyList<Condition> conditions = Require.NotNull(assessment, nameof(assessment)).Site.Conditions;
+        IReadOnlyList<Condition> conditions = assessment.Site.Conditions;
         return Array.AsReadOnly([.. assessment.Boxes.Where(b => b.Box.Receptacle is not null).GroupBy(b => b.Box.Receptacle!)
             .Select(plugged => new ReceptacleAssessment(plugged.Key, Array.AsReadOnly([.. conditions.Select((condition, c) => In(condition, c, plugged))])))]);
     }

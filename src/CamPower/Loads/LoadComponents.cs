@@ -4,7 +4,7 @@ namespace CamPower;
 
 /// <summary>The shares of a device's draw that a condition turns on. The base draw is always on.</summary>
 [Flags]
-public enum DrawShares
+public enum LoadComponents
 {
     /// <summary>The base draw alone.</summary>
     None = 0,

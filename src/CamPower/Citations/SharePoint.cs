@@ -9,14 +9,16 @@ namespace CamPower;
 public sealed class SharePoint<TQuantity>
     where TQuantity : struct, IQuantity
 {
+    private const double LargestShare = 5;
+
     /// <summary>States a point.</summary>
     /// <param name="at">Where the share holds, finite.</param>
-    /// <param name="share">The share, from 0 to 1. [1]</param>
+    /// <param name="share">The share, from 0 to 5: above 1 where more than the rated current is left, in cold air. [1]</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public SharePoint(TQuantity at, Ratio share)
     {
         Number = Require.Finite(NumberOf(at), nameof(at), string.Empty);
-        ShareOfWhole = Require.Within(share.DecimalFractions, 0, 1, nameof(share), "");
+        ShareOfWhole = Require.Within(share.DecimalFractions, 0, LargestShare, nameof(share), "");
         At = at;
         Share = share;
     }

@@ -7,17 +7,37 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>Asks a run how far it can be taken: how long, how thin, how much load, from how little voltage, how hot.</summary>
+/// <summary>Asks a run what a load at its far end gets, and how far it can be taken: how long, how small, how much load, from how little voltage, how hot.</summary>
 /// <remarks>
-/// Every question is the inverse of <see cref="CableRunFeeding.Feed"/>, in closed form: the load line solved for the
+/// Every question of how far is the inverse of <see cref="Feed"/>, in closed form: the load line solved for the
 /// thing asked for. The answer says what limits it, and holds when it is fed forward. A limit is the lowest voltage
 /// accepted at the load, a largest drop, or both; where the run would collapse first, collapse is the limit.
 /// Source: <see cref="Sources.Kirchhoff"/>.
 /// </remarks>
-public static class CableRunLimits
+public static class CableRunQuestions
 {
     private const double MostMeters = 1e6, MostWatts = 1e9, LeastVolts = 1e-9, MostVolts = 1e6;
     private const double SquareMillimeters = 1e6, LeastSquareMillimeters = 1e-3, MostSquareMillimeters = 1e6;
+
+    /// <summary>The run at one conductor temperature, ready to be asked about many loads and voltages.</summary>
+    /// <param name="run">The run.</param>
+    /// <param name="conductorTemperature">Temperature of every conductor of the run, inside their materials' ranges.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="run"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="conductorTemperature"/> is outside a material's range.</exception>
+    public static PreparedRun At(this CableRun run, Temperature conductorTemperature) =>
+        new(Require.NotNull(run, nameof(run)), run.CelsiusOf(conductorTemperature, nameof(conductorTemperature)));
+
+    /// <summary>What a load at the far end of the run gets.</summary>
+    /// <param name="run">The run.</param>
+    /// <param name="load">The load.</param>
+    /// <param name="from">Voltage at the source end, from 1 nV to 1 MV. [V]</param>
+    /// <param name="conductorAt">Temperature of every conductor of the run, inside their materials' ranges.</param>
+    /// <returns>The answer, also where the run cannot carry the load.</returns>
+    /// <exception cref="ArgumentNullException">A reference is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    /// <example>250 ft of 18 AWG solid copper at 20 °C, 9 W and 12 V give 8.70 V at the load.</example>
+    public static RunResult Feed(this CableRun run, Load load, ElectricPotential from, Temperature conductorAt) =>
+        new PreparedRun(Require.NotNull(run, nameof(run)), run.CelsiusOf(conductorAt, nameof(conductorAt))).Feed(load, from);
 
     /// <summary>How long the run may be, one way.</summary>
     /// <param name="run">The run; its last length of cable is made longer or shorter, everything else in it stays.</param>
@@ -57,7 +77,7 @@ public static class CableRunLimits
 
     /// <summary>The thinnest standard size that every conductor of the run may have.</summary>
     /// <param name="run">The run; strandings, materials, lengths and joints stay, the sizes of its conductors do not matter.</param>
-    /// <param name="series">The series to choose from: any of those that <see cref="StandardSizes"/> lists.</param>
+    /// <param name="series">The series to choose from: any but <see cref="WireSizeSeries.None"/>.</param>
     /// <param name="load">The load at its far end.</param>
     /// <param name="from">Voltage at the source end, from 1 nV to 1 MV. [V]</param>
     /// <param name="accepted">How little voltage is accepted at the load.</param>
@@ -70,7 +90,7 @@ public static class CableRunLimits
     public static RunAnswer<WireSize> ThinnestSize(this CableRun run, WireSizeSeries series, Load load, ElectricPotential from,
         VoltageLimit accepted, Temperature conductorAt)
     {
-        IReadOnlyList<WireSize> sizes = StandardSizes.In(series);
+        IReadOnlyList<WireSize> sizes = WireSize.Standard(series);
         return sizes.Count > 0
             ? run.ThinnestSize(sizes, load, from, accepted, conductorAt)
             : throw new ArgumentOutOfRangeException(nameof(series), series, "The series has no standard sizes.");

@@ -2,33 +2,18 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using System.Threading;
-using CamPower.Faults;
 using CamPower.Sites;
 using UnitsNet;
 
-namespace CamPower;
+namespace CamPower.Faults;
 
 /// <summary>Studies the faults of a site.</summary>
-public static class SiteFaulting
+internal static class SiteFaultStudy
 {
     /// <summary>A short at every place of every used output: terminals, joints, junctions and cameras.</summary>
-    /// <param name="assessment">The solved site.</param>
-    /// <param name="cancellationToken">Breaks off the study of a short, which starts when it is first asked for and then throws <see cref="OperationCanceledException"/>.</param>
-    /// <exception cref="ArgumentNullException"><paramref name="assessment"/> is null.</exception>
-    /// <remarks>
-    /// Over the real way of runs. A run that shares another's negative counts by its own outgoing pole and that other way back, and is
-    /// shorted at its end alone; what video shields carry back is left out, so that the least current is not overstated.
-    /// The least current is what a supply in overload leaves while its other outputs take the most that they do in any condition; for the largest they take nothing.
-    /// </remarks>
-    /// <example>
-    /// <code>
-    /// SiteFaults faults = site.Assess().StudyFaults();
-    /// foreach (OutputFaults output in faults.Outputs) Console.WriteLine(output);
-    /// </code>
-    /// </example>
-    public static SiteFaults StudyFaults(this SiteAssessment assessment, CancellationToken cancellationToken = default)
+    internal static SiteFaults Of(SiteAssessment assessment, CancellationToken cancellationToken)
     {
-        Site site = Require.NotNull(assessment, nameof(assessment)).Site;
+        Site site = assessment.Site;
         var feeds = site.Feeds.SelectMany(group => group.Feeds, (group, feed) => (group, feed)).ToDictionary(x => (x.feed.Box, x.feed.Output.Number));
         return new SiteFaults(assessment, Array.AsReadOnly([.. assessment.Boxes.SelectMany(box =>
         {
