@@ -10,7 +10,7 @@ namespace CamPower;
 /// <remarks>Immutable. It may come to hold more; a rule takes from it what it needs.</remarks>
 /// <example>
 /// <code>
-/// IEnumerable&lt;Finding&gt; found = new SupplyHeadroomRule().Check(new Evidence(site.Assess()));
+/// IEnumerable&lt;Finding&gt; found = Rules.Undervoltage.Check(new Evidence(site.Assess()));
 /// </code>
 /// </example>
 public sealed class Evidence

@@ -123,7 +123,7 @@ public class CurrentTests
         var lamp = new ComponentDraw(Load.None, infrared: Amperes(12));
         SiteAssessment assessment = Star(Box(Dc(amperes: 10)), [day, night], (0, Camera(lamp))).Assess();
         Assert.Equal(expected, assessment.Boxes[0].Worst.Condition.Name);
-        Assert.Contains(Rules.Check(assessment), f => f.Rule == (atNight > 70 ? "box-too-hot" : "supply-above-derated-rating") && f.Condition == night);
+        Assert.Contains(WithoutFaultsUnknown.Check(assessment), f => f.Rule == (atNight > 70 ? "supply-too-hot" : "supply-above-derated-rating") && f.Condition == night);
     }
 
     [Fact]
@@ -134,7 +134,7 @@ public class CurrentTests
         Assert.Equal(0, assessment.Boxes[0].Outputs.Single().Worst.Current.Amperes);
         Assert.Empty(assessment.Boxes[1].Outputs);
         Assert.Equal(0, assessment.Boxes[1].Worst.TotalCurrent.Amperes);
-        Assert.Empty(Rules.Check(assessment));
+        Assert.Empty(WithoutFaultsUnknown.Check(assessment));
     }
 
     [Fact]

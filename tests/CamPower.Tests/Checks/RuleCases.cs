@@ -27,7 +27,7 @@ internal static class RuleCases
     [
         new("ac-into-dc-device", Severity.Danger, AcCamera(acceptsAc: false), DcCamera(acceptsDc: true), "camera 1"),
         new("dc-into-ac-device", Severity.Failure, DcCamera(acceptsDc: false), DcCamera(acceptsDc: true), "camera 1"),
-        new("mixed-voltages-in-one-box", Severity.Caution, Banks(24, CurrentKind.Dc, isShared: true), Banks(12, CurrentKind.Dc, isShared: true), "cabinet"),
+        new("mixed-voltages-in-one-cabinet", Severity.Caution, Banks(24, CurrentKind.Dc, isShared: true), Banks(12, CurrentKind.Dc, isShared: true), "cabinet"),
         new("supply-voltage-too-high", Severity.Danger, TooHigh(13.2 + Hair), TooHigh(13.2), "camera 1", 13.2 + Hair, 13.2),
 
         // 3 Ω carries 12²/(4·3) = 12 W.
@@ -45,7 +45,7 @@ internal static class RuleCases
         new("overvoltage-at-light-load", Severity.Danger, LightLoad(13 - Hair), LightLoad(13 + Hair), "camera 1", 13, 13 - Hair),
 
         // 12 V and 10 %, which its own draw brings down to 13 V.
-        new("overvoltage-before-it-draws", Severity.Caution, LightLoad(13.2 - Hair), LightLoad(13.2 + Hair), "camera 1", 13.2, 13.2 - Hair),
+        new("overvoltage-at-no-load", Severity.Caution, LightLoad(13.2 - Hair), LightLoad(13.2 + Hair), "camera 1", 13.2, 13.2 - Hair),
 
         // 12 V at 5 A are the 60 VA that an inherently limited source of 12 V may give: 5 VA a volt, IEC 60950-1 Table 2B.
         new("power-limit-exceeded", Severity.Danger, Limited(5 + Hair), Limited(5), "box output 1", 60 + (12 * Hair), 60, "VA"),
@@ -62,11 +62,11 @@ internal static class RuleCases
         new("conductor-over-ampacity", Severity.Danger, OnCable(5.6 + Hair), OnCable(5.6 - Hair), "box output 1 to end", 5.6 + Hair, 5.6, "A", "night"),
 
         // A 5 A fuse is the most for 20 AWG (FAA AC 43.13-1B Table 11-3).
-        new("protection-above-conductor-rating", Severity.Danger, Fused(5 + Hair), Fused(5), "box output 1", 5 + Hair, 5, "A"),
+        new("protection-above-conductor-ampacity", Severity.Danger, Fused(5 + Hair), Fused(5), "box output 1", 5 + Hair, 5, "A"),
         new("connector-overloaded", Severity.Failure, Plugged(2 + Hair, Connector.UnifiedBarrels[2]), Plugged(2, Connector.UnifiedBarrels[2]), "camera 1", 2 + Hair, 2, "A", "night"),
 
         // EIAJ RC-5320A class 4 ends at 13.5 V.
-        new("connector-outside-voltage-class", Severity.Caution, Plugged(1, Connector.UnifiedBarrels[2], 13.5 + Hair), Plugged(1, Connector.UnifiedBarrels[2], 13.5), "camera 1",
+        new("voltage-outside-connector-class", Severity.Caution, Plugged(1, Connector.UnifiedBarrels[2], 13.5 + Hair), Plugged(1, Connector.UnifiedBarrels[2], 13.5), "camera 1",
             13.5 + Hair, 13.5),
 
         // 12 AWG is 3.309 mm² (ASTM B258).
@@ -74,24 +74,24 @@ internal static class RuleCases
 
         // 20 A in 18 AWG of PVC in a cable settle near 170 °C, 10 A near 43 °C: see LastingFaultTests.
         new("protection-missing", Severity.Danger, Guarded(ProtectiveDevice.None, 20), Guarded(ProtectiveDevice.None, 10), "box output 1"),
-        new("device-voltage-rating-exceeded", Severity.Danger, Guarded(Quick(2, volts: 12 - Hair)), Guarded(Quick(2, volts: 12)), "box output 1", 12, 12 - Hair),
+        new("protection-voltage-rating-exceeded", Severity.Danger, Guarded(Quick(2, volts: 12 - Hair)), Guarded(Quick(2, volts: 12)), "box output 1", 12, 12 - Hair),
 
         // 12 V behind 0.1 Ω.
         new("breaking-capacity-exceeded", Severity.Danger, Guarded(Quick(2, breaking: 120 - Hair)), Guarded(Quick(2, breaking: 120)), "box output 1", 120, 120 - Hair, "A"),
 
         // A fuse of 7 A (UL 248-14) may take 2 min at 25 A, and 18 AWG has no steady temperature there; one of 5 A (IEC 60127-2 F) 0.3 s.
-        new("conductor-cannot-stand-let-through", Severity.Danger, Guarded(SmallDevices.Fuse(FuseCharacteristic.UlFast, 7), 28), Guarded(Quick(5), 28), "box output 1"),
+        new("let-through-above-conductor-withstand", Severity.Danger, Guarded(SmallDevices.Fuse(FuseCharacteristic.UlFast, 7), 28), Guarded(Quick(5), 28), "box output 1"),
 
         // A fuse F of 2 A opens for certain from 4.2 A on, and in 30 min then.
-        new("far-end-short-does-not-clear", Severity.Note, Guarded(Quick(2), 4.2 - Hair), Guarded(Quick(2), 4.2 + Hair), "box output 1", 4.2 - Hair, Unit: "A"),
+        new("short-may-not-be-interrupted", Severity.Note, Guarded(Quick(2), 4.2 - Hair), Guarded(Quick(2), 4.2 + Hair), "box output 1", 4.2 - Hair, Unit: "A"),
         new("nuisance-trip", Severity.Failure, Guarded(Quick(1), drawn: 1 + Hair), Guarded(Quick(1), drawn: 1), "box output 1", 1 + Hair, 1, "A", "night"),
         new("output-overloaded", Severity.Failure, OnOutput(1, 1 - Hair), OnOutput(1, 1), "box output 1", 1, 1 - Hair, "A", "night"),
 
         // The generic curve ends at 70 °C (common practice, no source).
-        new("box-too-hot", Severity.Failure, AtBox(70 + Hair), AtBox(70), "box", 70 + Hair, 70, "°C", "day"),
+        new("supply-too-hot", Severity.Failure, AtBox(70 + Hair), AtBox(70), "box", 70 + Hair, 70, "°C", "day"),
         // The model is good to a quarter of the rise (common practice, no source): a supply that is rated to run up to a quarter of the rise above what is worked out.
         new("thin-heat-margin", Severity.Caution, NearlyTooHot(-Hair), NearlyTooHot(Hair), "box", WarmBox.Inside.DegreesCelsius, WarmBox.Inside.DegreesCelsius - Hair, "°C", "day"),
-        new("box-temperature-unknown", Severity.Caution, Enclosed(0.1, isEfficiencyDeclared: false), Enclosed(0.1, isEfficiencyDeclared: true), "box"),
+        new("enclosure-temperature-unknown", Severity.Caution, Enclosed(0.1, isEfficiencyDeclared: false), Enclosed(0.1, isEfficiencyDeclared: true), "box"),
 
         // All of it is declared of the neighbor.
         new("faults-unknown", Severity.Note, OnOutput(1, 50), Neighbors(Quick(0.85)), "site"),
@@ -116,10 +116,10 @@ internal static class RuleCases
         new("supply-above-headroom-policy", Severity.Caution, Loaded(8 + Hair, 10, Night), Loaded(8, 10, Night), "box", 8 + Hair, 8, "A", "night"),
 
         // A supply that holds 9 A opens a fuse F of 2 A within 0.3 s, one of 0.85 A within 20 ms, beside the 0.1 A of the other camera as well.
-        new("short-drags-rail-down", Severity.Caution, Neighbors(Quick(2)), Neighbors(Quick(0.85)), "box", Condition: "night"),
+        new("short-collapses-supply-voltage", Severity.Caution, Neighbors(Quick(2)), Neighbors(Quick(0.85)), "box", Condition: "night"),
 
         // 75 % of 4 A (common practice); a fuse to IEC 60127 carries its rating.
-        new("fuse-above-continuous-share", Severity.Caution, Guarded(Blade(4), drawn: 3 + Hair), Guarded(Blade(4), drawn: 3), "box output 1", 3 + Hair, 3, "A", "night"),
+        new("fuse-above-continuous-policy", Severity.Caution, Guarded(Blade(4), drawn: 3 + Hair), Guarded(Blade(4), drawn: 3), "box output 1", 3 + Hair, 3, "A", "night"),
 
         // 2 % above 10 V is 10.2 V: what 1 A over 1.8 Ω leaves.
         new("thin-voltage-margin", Severity.Caution, ThinAt(1.8 + Hair), ThinAt(1.8 - Hair), "camera 1", 10.2 - Hair, 10.2, Condition: "night"),
@@ -129,7 +129,7 @@ internal static class RuleCases
         new("copper-clad-aluminum", Severity.Caution, Of(ConductorMaterial.CopperCladAluminum15), Of(ConductorMaterial.AnnealedCopper), "box output 1 to end"),
 
         // A third of 1 A along 0.9 Ω is 0.3 V: 10 mV are a thirtieth of it.
-        new("hum-on-video-shield", Severity.Caution, Hum(3.3334), Hum(3.3333), "camera 1", 0.0100002, 0.01, Condition: "day"),
+        new("ground-loop-hum", Severity.Caution, Hum(3.3334), Hum(3.3333), "camera 1", 0.0100002, 0.01, Condition: "day"),
         new("mixed-resistance-bases", Severity.Note, Tail(ofTable: true), Tail(ofTable: false), "box output 1 to end"),
         new("sun-on-box-without-enclosure", Severity.Note, Sunlit(Hair), Sunlit(0), "box", Condition: "day"),
         new("value-outside-validated-range", Severity.Caution, Enclosed(0.1 - Hair), Enclosed(0.1), "box", 0.1 - Hair, 0.1, "m"),

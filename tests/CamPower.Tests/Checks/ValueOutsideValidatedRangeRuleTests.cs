@@ -1,7 +1,6 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
-using CamPower.Checks;
 using CamPower.Tests.Protection;
 using CamPower.Tests.Sites;
 using UnitsNet;
@@ -73,14 +72,14 @@ public class ValueOutsideValidatedRangeRuleTests
     [Fact]
     public void UndeclaredLaying_IsSaidWhereItDecides()
     {
-        string Message(InstallationMethod? installationMethod) => Assert.Single(new ConductorOverAmpacityRule().Check(new Evidence(OnCable(24, installationMethod, amperes: 9).Assess()))).Message;
-        Assert.Contains("2 current-carrying conductors in a cable or raceway taken", Message(null), StringComparison.Ordinal);
-        Assert.DoesNotContain(" taken", Message(InstallationMethod.LargeBundle), StringComparison.Ordinal);
+        string Message(InstallationMethod? installationMethod) => Assert.Single(Rules.ConductorOverAmpacity.Check(new Evidence(OnCable(24, installationMethod, amperes: 9).Assess()))).Message;
+        Assert.Contains("2 current-carrying conductors in a cable or raceway (assumed)", Message(null), StringComparison.Ordinal);
+        Assert.DoesNotContain("raceway (assumed)", Message(InstallationMethod.LargeBundle), StringComparison.Ordinal);
     }
 
     private static Site OnCable(int gauge, InstallationMethod? installationMethod, double meters = 1, double amperes = 0.1) => new("site", [Condition.Day(At())], [Box()],
         [new SiteRun(RunOrigin.Output(BoxName, 1), "end", new CableRun(Cable.Pair(WireSize.Awg(gauge), Stranding.Solid, ConductorMaterial.AnnealedCopper), Length.FromMeters(meters)), installationMethod: installationMethod)],
         [new SiteDevice("camera 1", Camera(Amperes(amperes)), "end")]);
 
-    private static IReadOnlyList<Finding> Found(Site site) => [.. new ValueOutsideValidatedRangeRule().Check(new Evidence(site.Assess()))];
+    private static IReadOnlyList<Finding> Found(Site site) => [.. Rules.ValueOutsideValidatedRange.Check(new Evidence(site.Assess()))];
 }

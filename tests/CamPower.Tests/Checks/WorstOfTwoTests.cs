@@ -1,7 +1,6 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
-using CamPower.Checks;
 using CamPower.Tests.Protection;
 using CamPower.Tests.Mains;
 using CamPower.Tests.Sites;
@@ -30,7 +29,7 @@ public class WorstOfTwoTests
             c => Star(Box(Dc(amperes: 10)), c, (0, Camera(Infrared(9, 2)))), 9),
         ["more of the headroom"] = ("supply-above-headroom-policy", Mild, Less, c => Star(Box(Dc(amperes: 10)), c, (0, Camera(Infrared(8.5, 1)))), 9.5),
         ["more of a split adapter"] = ("split-adapter-beyond-rating", Mild, Less, c => Shared(0, Adapter(Dc(amperes: 2)), c, Camera(Infrared(1.1, 1)), Camera(Infrared(1.1, 1))), 4.2),
-        ["hotter"] = ("box-too-hot", new("worse", LoadComponents.None, At(box: 75)), new("better", LoadComponents.None, At(box: 72)), c => Star(Box(), c, (0, Camera(Amperes(1)))), 75),
+        ["hotter"] = ("supply-too-hot", new("worse", LoadComponents.None, At(box: 75)), new("better", LoadComponents.None, At(box: 72)), c => Star(Box(), c, (0, Camera(Amperes(1)))), 75),
         ["colder"] = ("supply-above-derated-rating", new("worse", LoadComponents.None, At(box: -30)), new("better", LoadComponents.None, At(box: -25)), c => Star(Box(), c, (0, Camera(Amperes(1)))), -30),
         ["more sun"] = ("sun-on-box-without-enclosure", Lit("worse", 900), Lit("better", 300), c => Star(Box(), c, (0, Camera(Amperes(1)))), double.NaN),
 
@@ -67,7 +66,7 @@ public class WorstOfTwoTests
         foreach (int[] gauges in new int[][] { [18, 24], [24, 18] })
         {
             var run = new CableRun([.. gauges.Select(g => new CableSegment(Cable.Pair(Copper(g)), Length.FromMeters(1)))]);
-            Assert.Contains("24 AWG", Assert.Single(new ConductorOverAmpacityRule().Check(new Evidence(Fed(run, Amperes(9)).Assess()))).Message, StringComparison.Ordinal);
+            Assert.Contains("24 AWG", Assert.Single(Rules.ConductorOverAmpacity.Check(new Evidence(Fed(run, Amperes(9)).Assess()))).Message, StringComparison.Ordinal);
         }
     }
 
@@ -77,7 +76,7 @@ public class WorstOfTwoTests
     [InlineData(24, 10)]
     public void TheSmallerOfTwoConductors_IsTold(int outgoing, int returning)
     {
-        Finding found = Assert.Single(new ConductorOverAmpacityRule().Check(new Evidence(OnCables([Less], Infrared(9, 0), Copper(outgoing), Copper(returning)).Assess())));
+        Finding found = Assert.Single(Rules.ConductorOverAmpacity.Check(new Evidence(OnCables([Less], Infrared(9, 0), Copper(outgoing), Copper(returning)).Assess())));
         Assert.Contains("24 AWG", found.Message, StringComparison.Ordinal);
     }
 
@@ -123,7 +122,7 @@ public class WorstOfTwoTests
     {
         var condition = new Condition("motion", LoadComponents.None, At(), duration: hours is double h ? Duration.FromHours(h) : null);
         Site site = Star(Box(protection: SmallDevices.Fuse(FuseCharacteristic.Blade, 4)), [condition], (0, Camera(Amperes(3.1))));
-        Assert.Equal(isFound, RuleSet.Standard.Check(site.Assess()).Any(f => f.Rule == "fuse-above-continuous-share"));
+        Assert.Equal(isFound, RuleSet.Standard.Check(site.Assess()).Any(f => f.Rule == "fuse-above-continuous-policy"));
     }
 
     private static ComponentDraw Infrared(double amperes, double more) => new(Amperes(amperes), infrared: Amperes(more));

@@ -69,9 +69,9 @@ public class CabinetTests
         Site site = Site(Box("a", 12, 0.9, 1).WithCabinet(Cabinet), DistributionBox.OfEqualOutputs("b", Dc(12, 10), 1, ElectricCurrent.FromAmperes(5)).WithCabinet(Cabinet));
         SiteAssessment solved = site.Assess();
         Assert.All(solved.Boxes, b => Assert.Null(b.Worst.InsideTemperature));
-        Finding finding = Assert.Single(RuleSet.Standard.Check(solved), f => f.Rule == "box-temperature-unknown");
+        Finding finding = Assert.Single(RuleSet.Standard.Check(solved), f => f.Rule == "enclosure-temperature-unknown");
         Assert.Equal("b", finding.About.Name);
-        Assert.Contains("how warm cabinet gets, with all that stands in it, is not known", finding.Message, StringComparison.Ordinal);
+        Assert.Contains("the temperature in cabinet is unknown", finding.Message, StringComparison.Ordinal);
     }
 
     [Fact]

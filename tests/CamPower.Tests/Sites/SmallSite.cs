@@ -40,7 +40,7 @@ internal static class SmallSite
         : new DcOutput(Volts(volts), ElectricCurrent.FromAmperes(amperes), Ratio.FromPercent(percent));
 
     /// <summary>All rules but the one that speaks of boxes of which nothing on faults is declared, as that of nearly every site here.</summary>
-    internal static RuleSet Rules { get; } = RuleSet.Standard.Without("faults-unknown");
+    internal static RuleSet WithoutFaultsUnknown { get; } = RuleSet.Standard.Without("faults-unknown");
 
     internal static DistributionBox Box(Supply? supply = null, int outputs = 4, double limit = 50, ProtectiveDevice? protection = null) =>
         DistributionBox.OfEqualOutputs(BoxName, supply ?? Dc(), outputs, ElectricCurrent.FromAmperes(limit), protection);

@@ -44,7 +44,7 @@ internal static class LoadCases
                     .Failure("connector-overloaded", "camera 1", 2.2, 2),
         new VerdictCase("UL fuse loaded to 80 %", "0.80 A of 1 A for hours: 75 % by UL practice (common practice).",
             Fused(1, Parts.UlFast(1)).EachDrop(d => d.Drawing(0.8) with { Meters = 8 }).In(Year.At("room", LoadComponents.None, 25, 23)))
-            .Caution("fuse-above-continuous-share", "box output 1", 0.8, 0.75),
+            .Caution("fuse-above-continuous-policy", "box output 1", 0.8, 0.75),
         new VerdictCase("fuse F0.5A with 0.53 A in 35 °C", "0.5 A less 2 % for 10 K above 23 °C: 0.488 A; 0.53 A at night.",
             Fused(1, Parts.Quick(0.5))).Failure("nuisance-trip", "box output 1", null, 0.488),
     ];

@@ -2,6 +2,7 @@ using System;
 using System.Linq;
 using CamPower.Sites;
 using UnitsNet;
+using CamPower.Tests.Sites;
 using static CamPower.Tests.Assessment.Returns.ReturnSites;
 
 namespace CamPower.Tests.Assessment.Returns;

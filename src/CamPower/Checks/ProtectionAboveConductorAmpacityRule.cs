@@ -8,19 +8,11 @@ using static System.FormattableString;
 
 namespace CamPower.Checks;
 
-/// <summary>A protective device that carries more continuously than a conductor behind it does: the conductor would burn first.</summary>
-/// <remarks>
-/// A source that cannot exceed what a conductor carries protects it (IEC 60364-4-43, 436): the greatest current that the supply keeps up in an overload caps
-/// that of the device. A nameplate caps nothing. A fuse counts by its rated current, a resettable one by what it holds, an electronic limit by the most that its tolerance lets pass for good. The conductor counts by what its
-/// insulation withstands where the cable is warmest, and by the largest device that a code allows a size of the American wire gauge (<see cref="Conductor.NecLargestProtection"/>), whichever
-/// is less. A return conductor that several outputs share carries what all their devices let pass (431.2). Besides, the current at which the device opens for certain may be 1.45 times what the insulation stands (<see cref="CheckConstants.CertainOpening"/>, from memory): that of a
-/// fuse to IEC 60127 is 2.1 times its rating. What nobody declares is taken as in <see cref="ConductorOverAmpacityRule"/>.
-/// </remarks>
-public sealed class ProtectionAboveConductorRatingRule() : Rule("protection-above-conductor-rating", Severity.Danger,
-    "The protective device of an output carries more than the thinnest conductor behind it, or opens for certain far above that only: an overload heats the cable and nothing opens.",
+/// <summary>The check of <see cref="Rules.ProtectionAboveConductorAmpacity"/>.</summary>
+internal sealed class ProtectionAboveConductorAmpacityRule() : Rule("protection-above-conductor-ampacity", Severity.Danger,
+    "A protective device carries more than the smallest conductor behind it, or is certain to open only far above that. An overload heats the cable and nothing opens.",
     "Use a smaller protective device, or a larger conductor all the way to the camera.", Sources.OverloadCoordination)
 {
-    /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence)
     {
         Site site = Require.NotNull(evidence, nameof(evidence)).Assessment.Site;
@@ -40,7 +32,7 @@ public sealed class ProtectionAboveConductorRatingRule() : Rule("protection-abov
     private Finding? Judge(OutputFeed feed, double warmest, double cap)
     {
         if (feed.Output.Protection is not ProtectiveDevice device || ReferenceEquals(device, ProtectiveDevice.None)) return null;
-        (SiteRun? run, double amperes) = Weakest(feed, (run, cable, conductor) => Stands(run, cable, conductor, warmest));
+        (SiteRun? run, double amperes) = Weakest(feed, (run, cable, conductor) => AmpacityOf(run, cable, conductor, warmest));
         bool isProtectedBySource = !double.IsInfinity(cap) && !Limits.IsAbove(cap, amperes);
         return isProtectedBySource ? null : Carried(feed, device, warmest, cap) ?? (run is null ? null : Opening(feed, device, (run, amperes), warmest, cap));
     }
@@ -49,10 +41,10 @@ public sealed class ProtectionAboveConductorRatingRule() : Rule("protection-abov
     private Finding? Carried(OutputFeed feed, ProtectiveDevice device, double warmest, double cap)
     {
         double rated = Math.Min(device.MostCarriedAmperes(currentFactor: 1), cap);
-        (SiteRun? run, double amperes) = Weakest(feed, (run, cable, conductor) => Math.Min(Stands(run, cable, conductor, warmest), CapOf(conductor)));
+        (SiteRun? run, double amperes) = Weakest(feed, (run, cable, conductor) => Math.Min(AmpacityOf(run, cable, conductor, warmest), CapOf(conductor)));
         if (run is null || double.IsInfinity(rated) || !Limits.IsAbove(rated, amperes)) return null;
         return Find(Subject.Of(feed.Box, feed.Output),
-            Invariant($"Its {device} lets {rated:0.##} A flow continuously. The run from {run.From} to {run.To} carries {amperes:0.00} A at {warmest:0.#} °C."),
+            Invariant($"Its {device} carries {rated:0.##} A continuously. The run from {run.From} to {run.To} may carry {amperes:0.00} A at {warmest:0.#} °C."),
             ElectricCurrent.FromAmperes(rated), ElectricCurrent.FromAmperes(amperes));
     }
 
@@ -61,20 +53,23 @@ public sealed class ProtectionAboveConductorRatingRule() : Rule("protection-abov
         double certain = Math.Min(device.CertainAmperes(currentFactor: 1), cap), share = CheckConstants.CertainOpening.Value;
         if (double.IsInfinity(certain) || !Limits.IsAbove(certain, share * weakest.Amperes)) return null;
         return Find(Subject.Of(feed.Box, feed.Output),
-            Invariant($"Its {device} is certain to open from {certain:0.##} A on: more than {share:0.##} times the {weakest.Amperes:0.00} A that the run from {weakest.Run.From} to {weakest.Run.To} carries at {warmest:0.#} °C."),
+            Invariant($"Its {device} is certain to open only from {certain:0.##} A. The run from {weakest.Run.From} to {weakest.Run.To} may carry ") +
+            Invariant($"{weakest.Amperes:0.00} A at {warmest:0.#} °C; {share:0.##} times that is {share * weakest.Amperes:0.00} A."),
             ElectricCurrent.FromAmperes(certain), ElectricCurrent.FromAmperes(share * weakest.Amperes));
     }
 
-    // What several devices let pass together comes back through one conductor; a supply cannot give more than its limit, however many outputs it has.
+    // What several protective devices carry together comes back through one conductor; a supply cannot give more than its limit, however many outputs it has.
     private Finding? CommonReturn(FeedGroup group, double warmest, Dictionary<(DistributionBox, int), double> caps)
     {
         foreach ((SiteRun run, List<OutputFeed> feeds) in CommonReturns(group))
         {
             double amperes = feeds.GroupBy(feed => feed.Box).Sum(box => Math.Min(
                 box.Sum(feed => feed.Output.Protection?.MostCarriedAmperes(currentFactor: 1) ?? double.PositiveInfinity), caps[(box.Key, box.First().Output.Number)]));
-            double carries = run.Run.Segments.Where(s => s.OneWayLength.Meters > 0).Select(s => Stands(run, s.Cable, s.Cable.Return, warmest)).DefaultIfEmpty(double.PositiveInfinity).Min();
+            double carries = run.Run.Segments.Where(s => s.OneWayLength.Meters > 0).Select(s => AmpacityOf(run, s.Cable, s.Cable.Return, warmest)).DefaultIfEmpty(double.PositiveInfinity).Min();
             if (double.IsInfinity(amperes) || !Limits.IsAbove(amperes, carries)) continue;
-            return Find(Subject.Of(run), Invariant($"The devices of {feeds.Count} outputs let {amperes:0.##} A return through it together. Its return conductor carries {carries:0.00} A at {warmest:0.#} °C."),
+            return Find(Subject.Of(run),
+                Invariant($"The protective devices of {feeds.Count} outputs together carry {amperes:0.##} A. ") +
+                Invariant($"Its return conductor may carry {carries:0.00} A at {warmest:0.#} °C."),
                 ElectricCurrent.FromAmperes(amperes), ElectricCurrent.FromAmperes(carries));
         }
 
@@ -104,7 +99,7 @@ public sealed class ProtectionAboveConductorRatingRule() : Rule("protection-abov
         return returning.Where(pair => pair.Value.Count > 1).Select(pair => (pair.Key, pair.Value));
     }
 
-    // The code's largest device binds the American sizes alone, and not a Class 2 circuit.
+    // The code's largest protective device binds the American sizes alone, and not a Class 2 circuit.
     private static double CapOf(Conductor conductor) =>
         conductor.Size.Series == WireSizeSeries.Awg && SmallConductors.ProtectionAmperes(conductor) is double most ? most : double.PositiveInfinity;
 
@@ -131,6 +126,6 @@ public sealed class ProtectionAboveConductorRatingRule() : Rule("protection-abov
         return (weakest, least);
     }
 
-    private static double Stands(SiteRun run, Cable cable, Conductor conductor, double warmest) =>
+    private static double AmpacityOf(SiteRun run, Cable cable, Conductor conductor, double warmest) =>
         ConductorCapacity.Of(run, cable, conductor)?.AmperesIn(warmest) ?? double.PositiveInfinity;
 }

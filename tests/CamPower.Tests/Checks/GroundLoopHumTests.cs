@@ -1,33 +1,32 @@
 using System.Linq;
-using CamPower.Checks;
 using UnitsNet;
 using static CamPower.Tests.Assessment.Returns.ReturnSites;
 
 namespace CamPower.Tests.Checks;
 
 /// <summary>Hum on a video shield: fired just above its limit, not just below it, and never by guess.</summary>
-public class HumOnVideoShieldRuleTests
+public class GroundLoopHumTests
 {
     // By hand: a third of 1 A along 0.9 Ω is 0.3 V; 3.4 % of it is 10.2 mV, and 3.3 % is 9.9 mV.
     [Fact]
     public void ShieldAboveTheLimit_IsFound_AndJustBelowIsNot()
     {
-        Finding finding = Assert.Single(new HumOnVideoShieldRule().Check(new Evidence(Site(3.4).Assess())));
+        Finding finding = Assert.Single(Rules.GroundLoopHum().Check(new Evidence(Site(3.4).Assess())));
         Assert.Equal(Severity.Caution, finding.Severity);
         Assert.Equal("camera 1", finding.About.Name);
         Assert.Equal("day", finding.Condition!.Name);
         Assert.Equal(10.2, ((ElectricPotential)finding.Measured!).Millivolts, 1e-9);
         Assert.Equal(10, ((ElectricPotential)finding.Limit!).Millivolts, 1e-9);
         Assert.Contains("10.2 mV", finding.Message, System.StringComparison.Ordinal);
-        Assert.Empty(new HumOnVideoShieldRule().Check(new Evidence(Site(3.3).Assess())));
+        Assert.Empty(Rules.GroundLoopHum().Check(new Evidence(Site(3.3).Assess())));
     }
 
     // The clamp removes a DC shift, however large, and of a ripple that nobody declares nothing is known.
     [Fact]
     public void DcShiftAlone_IsNotHum()
     {
-        Assert.Empty(new HumOnVideoShieldRule().Check(new Evidence(Site(0).Assess())));
-        Assert.Empty(new HumOnVideoShieldRule().Check(new Evidence(Site(null).Assess())));
+        Assert.Empty(Rules.GroundLoopHum().Check(new Evidence(Site(0).Assess())));
+        Assert.Empty(Rules.GroundLoopHum().Check(new Evidence(Site(null).Assess())));
     }
 
     // Two boxes that share a ground and one that shares nothing: the two whose ripple drives current through shields, and no other, once for the site.
@@ -38,7 +37,7 @@ public class HumOnVideoShieldRuleTests
             [Run("a", 1, "1", 1.0), Run("b", 1, "2", 2.0), Run("c", 1, "3", 1.0), Run("d", 1, "4", 1.0)], [Amperes(1, 1), Amperes(2, 1), Amperes(3, 1), Amperes(4, 1)],
             [Link(1, "g", 0.9), Link(2, "g", 0.9), Link(3, "g", 0.9)], [Bond("g", "a", 0.1)]);
         Finding finding = Assert.Single(RuleSet.Standard.Check(site.Assess()), f => f.Rule == "ground-loop-hum-unknown");
-        Assert.Equal("The hum on 3 video shields is not known. Not stated: ripple of a, c.", finding.Message);
+        Assert.Equal("The ground-loop hum on 3 video shields is unknown. Not stated: ripple of a, c.", finding.Message);
         Assert.True(finding.IsNotStated);
         Assert.DoesNotContain(RuleSet.Standard.Check(Site(0).Assess()), f => f.IsNotStated && f.Rule != "faults-unknown");
     }
@@ -46,9 +45,9 @@ public class HumOnVideoShieldRuleTests
     [Fact]
     public void LimitOfOnesOwn_Binds()
     {
-        Assert.Empty(new HumOnVideoShieldRule(ElectricPotential.FromMillivolts(11)).Check(new Evidence(Site(3.4).Assess())));
-        Assert.Single(new HumOnVideoShieldRule(ElectricPotential.FromMillivolts(9)).Check(new Evidence(Site(3.3).Assess())));
-        Assert.Throws<System.ArgumentOutOfRangeException>(() => new HumOnVideoShieldRule(ElectricPotential.Zero));
+        Assert.Empty(Rules.GroundLoopHum(ElectricPotential.FromMillivolts(11)).Check(new Evidence(Site(3.4).Assess())));
+        Assert.Single(Rules.GroundLoopHum(ElectricPotential.FromMillivolts(9)).Check(new Evidence(Site(3.3).Assess())));
+        Assert.Throws<System.ArgumentOutOfRangeException>(() => Rules.GroundLoopHum(ElectricPotential.Zero));
     }
 
     // 1 A by night and 0.5 A by day: the worst condition is named.
@@ -60,7 +59,7 @@ public class HumOnVideoShieldRuleTests
         var camera = new Device("camera", DeviceKind.Camera, new ComponentDraw(half, infrared: half), dcInput: any);
         var site = new Site("shed", [Condition.Day(Mild), Condition.Night(Mild)], [Box("a", 12, ripplePercent: 3.4)], [Run("a", 1, "1", 1.0)],
             [new SiteDevice("camera 1", camera, at: "1")], [Link(1, "g", 0.9)], [Bond("g", "a", 0.1)]);
-        Assert.Equal("night", new HumOnVideoShieldRule().Check(new Evidence(site.Assess())).Single().Condition!.Name);
+        Assert.Equal("night", Rules.GroundLoopHum().Check(new Evidence(site.Assess())).Single().Condition!.Name);
     }
 
     private static Site Site(double? ripplePercent) =>
