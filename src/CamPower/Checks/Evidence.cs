@@ -15,7 +15,7 @@ namespace CamPower;
 /// </example>
 public sealed class Evidence
 {
-    private readonly Lazy<SiteFaults> _faults;
+    private readonly Lazy<IReadOnlyList<OutputFaults>> _faults;
     private readonly Lazy<IReadOnlyList<ReceptacleAssessment>> _receptacles;
 
     /// <summary>The evidence that a solved site is.</summary>
@@ -26,7 +26,7 @@ public sealed class Evidence
     {
         Assessment = Require.NotNull(assessment, nameof(assessment));
         CancellationToken = cancellationToken;
-        _faults = new Lazy<SiteFaults>(() => SiteFaultStudy.Of(assessment, cancellationToken));
+        _faults = new Lazy<IReadOnlyList<OutputFaults>>(() => SiteFaultStudy.Of(assessment, cancellationToken));
         _receptacles = new Lazy<IReadOnlyList<ReceptacleAssessment>>(() => ReceptacleStudy.Of(assessment));
     }
 
@@ -34,7 +34,7 @@ public sealed class Evidence
     public SiteAssessment Assessment { get; }
 
     /// <summary>The faults of its outputs, studied once, when they are first asked for.</summary>
-    public SiteFaults Faults => _faults.Value;
+    public IReadOnlyList<OutputFaults> Faults => _faults.Value;
 
     /// <summary>What its boxes take from their receptacles, studied once, when it is first asked for.</summary>
     public IReadOnlyList<ReceptacleAssessment> Receptacles => _receptacles.Value;

@@ -25,7 +25,7 @@ internal sealed class FaultsUnknownRule() : Rule("faults-unknown", Severity.Note
 
     public override IEnumerable<Finding> Check(Evidence evidence)
     {
-        List<string> unknown = [.. OfOutputs(Require.NotNull(evidence, nameof(evidence)).Faults.Outputs), .. OfStarts(evidence)];
+        List<string> unknown = [.. OfOutputs(Require.NotNull(evidence, nameof(evidence)).Faults), .. OfStarts(evidence)];
         if (unknown.Count > 0) yield return Find(new Subject(SubjectKind.Site, evidence.Assessment.Site.Name), string.Join(" ", unknown));
     }
 
@@ -48,7 +48,7 @@ internal sealed class FaultsUnknownRule() : Rule("faults-unknown", Severity.Note
     }
 
     // A protective device that is not stated is asked for already.
-    private static IEnumerable<string> OfProtection(Evidence evidence, Func<ProtectionInCondition, Judgment?> fact, string decides) => evidence.Faults.Outputs
+    private static IEnumerable<string> OfProtection(Evidence evidence, Func<ProtectionInCondition, Judgment?> fact, string decides) => evidence.Faults
         .Where(output => output.Output.Protection is not null)
         .Select(output => (Output: output, Missing: output.InConditions.Select(fact).FirstOrDefault(judgment => judgment?.Verdict == Verdict.Unknown)?.NotStated))
         .Where(x => x.Missing is not null)
