@@ -1,18 +1,21 @@
 using System.Collections.Generic;
+using System.Text;
 using System.Threading.Tasks;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Http.Timeouts;
 
 namespace PlanService;
 
-/// <summary>An answer that is whole before its first byte is sent: when the time is over while it is sent, nothing of it is missing.</summary>
+/// <summary>An answer that is whole before its first byte is sent: when the time is over meanwhile, nothing of it is missing.</summary>
 internal sealed record Answer(byte[] Body, string ContentType, int Status = StatusCodes.Status200OK) : IResult
 {
-    // Names in a page come from the file: should one ever get past the escaping, nothing of it runs or loads. Styles and pictures are inline.
-    private const string Policy = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'; sandbox";
+    // Names in a page come from the file: should one get past the escaping, nothing of it runs or loads. Styles and pictures are inline.
+    private const string Policy =
+        "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'; sandbox";
 
     /// <summary>The answer as a page that a browser may show and do nothing else with.</summary>
-    public static Answer Page(string html) => new(System.Text.Encoding.UTF8.GetBytes(html), "text/html; charset=utf-8") { Headers = [new("Content-Security-Policy", Policy)] };
+    public static Answer Page(string html) =>
+        new(Encoding.UTF8.GetBytes(html), "text/html; charset=utf-8") { Headers = [new("Content-Security-Policy", Policy)] };
 
     private IReadOnlyList<KeyValuePair<string, string>> Headers { get; init; } = [];
 

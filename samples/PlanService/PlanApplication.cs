@@ -71,7 +71,7 @@ public static class PlanApplication
         });
         services.AddRateLimiter(o =>
         {
-            o.OnRejected = (context, _) => new ValueTask(PlanProblem.WriteAsync(context.HttpContext, StatusCodes.Status503ServiceUnavailable, limits));
+            o.OnRejected = async (context, _) => await PlanProblem.TooBusy(context.HttpContext).ExecuteAsync(context.HttpContext);
             // Nobody waits here, for the library ends what waits too long with 200 and nothing: a site waits in WorkingPlaces.
             o.AddConcurrencyLimiter(PlanEndpoints.OneOfSeveral, l => l.PermitLimit = limits.AtOnce);
         });

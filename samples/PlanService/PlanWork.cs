@@ -20,7 +20,8 @@ namespace PlanService;
 internal sealed class PlanWork(PlanLimits limits, WorkingPlaces places, IOptions<JsonOptions> json)
 {
     /// <summary>The forms of an answer.</summary>
-    public static readonly MediaTypeHeaderValue Json = MediaTypeHeaderValue.Parse("application/json; charset=utf-8"), Html = MediaTypeHeaderValue.Parse("text/html; charset=utf-8");
+    public static readonly MediaTypeHeaderValue
+        Json = MediaTypeHeaderValue.Parse("application/json; charset=utf-8"), Html = MediaTypeHeaderValue.Parse("text/html; charset=utf-8");
 
     /// <summary>Receives a site file, waits for a place, works it out and gives the whole answer.</summary>
     /// <param name="request">The request with the site file.</param>
@@ -32,13 +33,14 @@ internal sealed class PlanWork(PlanLimits limits, WorkingPlaces places, IOptions
     {
         HttpContext context = request.HttpContext;
         context.Response.Headers.Append(HeaderNames.Vary, HeaderNames.Accept);
-        if (!IsUtf8Json(request)) return PlanProblem.Of(StatusCodes.Status415UnsupportedMediaType, "A site file is application/json in UTF-8.");
+        if (!IsUtf8Json(request)) return PlanProblem.OfMediaType();
         if (IsCompressed(request)) return PlanProblem.OfEncoding(context);
         MediaTypeHeaderValue? form = Accepted.BestOf(forms, request.GetTypedHeaders().Accept);
-        if (form is null) return PlanProblem.Of(StatusCodes.Status406NotAcceptable, $"The answer is {string.Join(" or ", forms.Select(f => f.MediaType))}.");
+        if (form is null) return PlanProblem.OfForms(forms);
 
         using MemoryStream body = await ReceiveAsync(request.BodyReader, cancellation);
-        Answer? whole = await places.DoAsync(() => Checked(body, (evidence, findings) => answer(evidence, findings, form), cancellation), cancellation);
+        Answer? whole = await places.DoAsync(
+            () => Checked(body, (evidence, findings) => answer(evidence, findings, form), cancellation), cancellation);
         return whole ?? PlanProblem.TooBusy(context);
     }
 
@@ -66,7 +68,10 @@ internal sealed class PlanWork(PlanLimits limits, WorkingPlaces places, IOptions
     private Answer Checked(MemoryStream body, Func<Evidence, IReadOnlyList<Finding>, Answer> answer, CancellationToken cancellation)
     {
         SiteFileResult file = SiteFile.Read(body, new SiteFileOptions { MaxBytes = limits.MaxBytes });
-        if (!file.TryGetSite(out Site? site)) return new Answer(Bytes(SiteFileProblem.Of(file.Faults)), "application/problem+json", StatusCodes.Status400BadRequest);
+        if (!file.TryGetSite(out Site? site))
+        {
+            return new Answer(Bytes(SiteFileProblem.Of(file.Faults)), "application/problem+json", StatusCodes.Status400BadRequest);
+        }
 
         var evidence = new Evidence(site.Assess(cancellation), cancellation);
         return answer(evidence, RuleSet.Standard.Check(evidence));

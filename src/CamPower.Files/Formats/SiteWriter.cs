@@ -41,7 +41,8 @@ internal sealed class SiteWriter
     {
         if (NameFormat.SteeringCharacterOf(name) is string character)
         {
-            throw new ArgumentException($"A name holds the control or direction character {character}: a site file cannot express it.", nameof(name));
+            throw new ArgumentException(
+                $"A name holds the control or direction character {character}: a site file cannot express it.", nameof(name));
         }
 
         // The writer would put another character in the place of half a pair.
