@@ -7,7 +7,7 @@ using Xunit.Abstractions;
 namespace CamPower.Mutants;
 
 /// <summary>What xunit tells of one run: how long each test took, and what failed. It may end at the first failure.</summary>
-internal sealed class TestRun(bool endAtFailure) : IMessageSink, IDisposable
+internal sealed class TestRun(bool endAtFailure, Recorder? recorder = null) : IMessageSink, IDisposable
 {
     private readonly ManualResetEventSlim _finished = new();
 
@@ -21,10 +21,14 @@ internal sealed class TestRun(bool endAtFailure) : IMessageSink, IDisposable
     {
         switch (message)
         {
+            case ITestCaseStarting:
+                recorder?.Starts();
+                break;
             case ITestFailed failed:
                 Failed.Add(failed.TestCase);
                 return !endAtFailure;
             case ITestCaseFinished finished:
+                recorder?.Ends(finished.TestCase);
                 Seconds[finished.TestCase.UniqueID] = (double)finished.ExecutionTime;
                 break;
             case ITestAssemblyFinished:

@@ -14,15 +14,15 @@ internal sealed class WorkerProcess : IDisposable
 
     private Process? _process;
 
-    /// <summary>A process of its own for one mutant: the whole suite, everything made with the mutant on.</summary>
+    /// <summary>A process of its own for one mutant, so that everything is made with the mutant on.</summary>
     public static string TryAlone(Mutant mutant)
     {
-        using var worker = new WorkerProcess { _process = Start(mutant.Id.ToString(CultureInfo.InvariantCulture), mutant.Room) };
+        using var worker = new WorkerProcess { _process = Start(mutant.Id.ToString(CultureInfo.InvariantCulture)) };
         return worker.Answer() ?? "killed by the end of the process";
     }
 
-    /// <summary>The quick tests in a process that goes on living.</summary>
-    /// <returns>One line: killed, survived or contaminated, and the test.</returns>
+    /// <summary>The tests that reach it, in a process that goes on living.</summary>
+    /// <returns>One line: killed, survived, unreached, alone or contaminated, and the test.</returns>
     public string Try(Mutant mutant)
     {
         Prepare();
