@@ -10,6 +10,9 @@ namespace CamPower.Mutants;
 /// <summary>The process that loads the mutated library and runs the tests; it is asked on its input and answers on its output.</summary>
 internal sealed class Worker : IDisposable
 {
+    /// <summary>The answer where a test computes for far longer than without a mutant: the process ends with it.</summary>
+    public const string Endless = "killed by a test that does not end";
+
     private const int MostKillers = 50;
 
     // What a kill costs hangs on the slowest test that had to run: the fastest go first, in a few lots.
@@ -146,7 +149,8 @@ internal sealed class Worker : IDisposable
     // Tests that do not end cannot be stopped but with the process: whoever asked starts another.
     private void GiveUp()
     {
-        Say("killed", "by a test that does not end");
+        _answers.WriteLine(Endless);
+        _answers.Flush();
         Environment.Exit(0);
     }
 }
