@@ -51,13 +51,14 @@ internal sealed class Recording
 
     public double SecondsOf(ITestCase test) => _tests.GetValueOrDefault(test.UniqueID).Seconds;
 
-    public bool Reaches(ITestCase test, int mutant) => _tests.TryGetValue(test.UniqueID, out (double, HashSet<int> Reached) told) && told.Reached.Contains(mutant);
+    /// <summary>A test that is not known may reach anything.</summary>
+    public bool Reaches(ITestCase test, int mutant) => !_tests.TryGetValue(test.UniqueID, out (double, HashSet<int> Reached) told) || told.Reached.Contains(mutant);
 
     /// <summary>It stands where something is made once in a process, a static member or data that tests share: who uses that is not recorded.</summary>
     public bool IsOnce(int mutant) => _tests[Once].Reached.Contains(mutant);
 
-    /// <summary>More than any tests take that come to an end: several times what they took, and the compiler's time.</summary>
-    public TimeSpan LimitOf(IEnumerable<ITestCase> tests) => TimeSpan.FromSeconds(20 + (5 * tests.Sum(SecondsOf)));
+    /// <summary>More time of the processor than any tests take that come to an end: twice what they took by the clock, and some for the compiler.</summary>
+    public TimeSpan LimitOf(IEnumerable<ITestCase> tests, double compilerSeconds) => TimeSpan.FromSeconds(compilerSeconds + (2 * tests.Sum(SecondsOf)));
 
     private static TestRun Run(TestSuite suite, IEnumerable<Xunit.Sdk.IXunitTestCase> tests, Recorder recorder)
     {

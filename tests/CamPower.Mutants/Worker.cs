@@ -15,6 +15,9 @@ internal sealed class Worker : IDisposable
 
     private const int MostKillers = 50;
 
+    // For the compiler: in a process that has just started, and in one that has run the tests before.
+    private const double ColdSeconds = 60, WarmSeconds = 5;
+
     // What a kill costs hangs on the slowest test that had to run: the fastest go first, in a few lots.
     private static readonly double[] LotSeconds = [0.005, 0.05, 0.25, 1, double.PositiveInfinity];
 
@@ -22,6 +25,8 @@ internal sealed class Worker : IDisposable
     private readonly TestSuite _suite;
     private readonly Recording _recording;
     private readonly Dictionary<string, List<IXunitTestCase>> _killers = new(StringComparer.Ordinal);
+
+    private double _compilerSeconds = ColdSeconds;
 
     private Worker(TextWriter answers, TestSuite suite)
     {
@@ -68,6 +73,7 @@ internal sealed class Worker : IDisposable
     {
         // What a process makes once is made while no mutant is on.
         FirstFailure([.. Sound().Where(_recording.IsQuick)], out _);
+        _compilerSeconds = WarmSeconds;
         Say("ready", "");
         while (Console.In.ReadLine() is string asked)
         {
@@ -142,7 +148,7 @@ internal sealed class Worker : IDisposable
         ended = true;
         if (tests.Count == 0) return null;
         TestRun run = _suite.Start(tests, endAtFailure: true);
-        ended = run.EndsWithin(_recording.LimitOf(tests));
+        ended = run.EndsWithin(_recording.LimitOf(tests, _compilerSeconds));
         return ended ? run.Failed.FirstOrDefault() as IXunitTestCase : null;
     }
 

@@ -40,6 +40,24 @@ public class UnlikeProtectionTests
         Assert.Equal((9 * 0.11 * 1.1) + (25 * 0.14 * (1 + (0.01 * (inside - 20)))), (double)box.Losses!.Devices.Watts, 1e-5);
     }
 
+    // Of two boxes in one cabinet only one has a resettable fuse, which gets as warm as both make it.
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void ABoxWithoutResettableFuses_DoesNotKeepItsNeighborCool(bool isPlainFirst)
+    {
+        var cabinet = new Cabinet("cabinet", OnWall);
+        DistributionBox plain = In(cabinet, "plain", null), warming = In(cabinet, "warming", SmallDevices.Generic(1.10));
+        var site = new Site("site", [Condition.Day(At(box: 28))], isPlainFirst ? [plain, warming] : [warming, plain],
+            [new SiteRun(RunOrigin.Output("plain", 1), "p", Runs.OfOhms(0)), new SiteRun(RunOrigin.Output("warming", 1), "w", Runs.OfOhms(0))],
+            [new SiteDevice("one", Camera(Amperes(3)), "p"), new SiteDevice("other", Camera(Amperes(5)), "w")]);
+        BoxInCondition box = site.Assess().Boxes.Single(b => b.Box.Name == "warming").Worst;
+        Assert.Equal(25 * 0.14 * (1 + (0.01 * (box.InsideTemperature!.Value.DegreesCelsius - 20))), (double)box.Losses!.Devices.Watts, 1e-5);
+
+        static DistributionBox In(Cabinet cabinet, string name, ProtectiveDevice? device) =>
+            DistributionBox.WithEqualOutputs(name, Dc(amperes: 10).WithEfficiency(0.9), 1, SmallDevices.Amperes(50), device).In(cabinet);
+    }
+
     private static BoxInCondition Boxed((ProtectiveDevice Device, double Amperes)[] outputs)
     {
         var box = new DistributionBox(BoxName, Dc(amperes: 10).WithEfficiency(0.9), [.. outputs.Select((o, i) => new BoxOutput(i + 1, SmallDevices.Amperes(50), o.Device))]);
