@@ -57,13 +57,10 @@ internal sealed class Recording
     /// <summary>It stands where something is made once in a process, a static member or data that tests share: who uses that is not recorded.</summary>
     public bool IsOnce(int mutant) => _tests[Once].Reached.Contains(mutant);
 
-    /// <summary>More time of the processor than any tests take that come to an end: twice what they took by the clock, and some for the compiler.</summary>
-    public TimeSpan LimitOf(IEnumerable<ITestCase> tests, double compilerSeconds) => TimeSpan.FromSeconds(compilerSeconds + (2 * tests.Sum(SecondsOf)));
-
     private static TestRun Run(TestSuite suite, IEnumerable<Xunit.Sdk.IXunitTestCase> tests, Recorder recorder)
     {
         TestRun run = suite.Start(tests, endAtFailure: false, recorder);
-        if (!run.EndsWithin(TimeSpan.MaxValue)) throw new InvalidOperationException("Never.");
+        if (!run.Ends(_ => TimeSpan.MaxValue)) throw new InvalidOperationException("Never.");
         return run;
     }
 

@@ -3,6 +3,7 @@ using System.Collections.Generic;
 using System.Globalization;
 using System.IO;
 using System.Linq;
+using Xunit.Abstractions;
 using Xunit.Sdk;
 
 namespace CamPower.Mutants;
@@ -16,7 +17,7 @@ internal sealed class Worker : IDisposable
     private const int MostKillers = 50;
 
     // For the compiler: in a process that has just started, and in one that has run the tests before.
-    private const double ColdSeconds = 60, WarmSeconds = 5;
+    private const double ColdSeconds = 20, WarmSeconds = 3;
 
     // What a kill costs hangs on the slowest test that had to run: the fastest go first, in a few lots.
     private static readonly double[] LotSeconds = [0.005, 0.05, 0.25, 1, double.PositiveInfinity];
@@ -148,9 +149,12 @@ internal sealed class Worker : IDisposable
         ended = true;
         if (tests.Count == 0) return null;
         TestRun run = _suite.Start(tests, endAtFailure: true);
-        ended = run.EndsWithin(_recording.LimitOf(tests, _compilerSeconds));
+        ended = run.Ends(LimitOf);
         return ended ? run.Failed.FirstOrDefault() as IXunitTestCase : null;
     }
+
+    // More time of the processor than a test takes that comes to an end: several times what it took by the clock, and some for the compiler.
+    private TimeSpan LimitOf(ITestCase test) => TimeSpan.FromSeconds(_compilerSeconds + (3 * _recording.SecondsOf(test)));
 
     // Tests that do not end cannot be stopped but with the process: whoever asked starts another.
     private void GiveUp()
