@@ -62,7 +62,7 @@ internal sealed class Worker : IDisposable
         foreach (string failed in Recording.Make(suite, recorder)) answers.WriteLine($"note fails on the sound library, and is left out: {failed}");
     }
 
-    private IEnumerable<IXunitTestCase> Sound() => _suite.Cases.Where(_recording.IsSound);
+    private IEnumerable<IXunitTestCase> OfUse() => _suite.Cases.Where(_recording.IsOfUse);
 
     private void Say(string what, string about)
     {
@@ -73,7 +73,7 @@ internal sealed class Worker : IDisposable
     private void Serve()
     {
         // What a process makes once is made while no mutant is on.
-        FirstFailure([.. Sound().Where(_recording.IsQuick)], out _);
+        FirstFailure([.. OfUse().Where(_recording.IsQuick)], out _);
         _compilerSeconds = WarmSeconds;
         Say("ready", "");
         while (Console.In.ReadLine() is string asked)
@@ -87,7 +87,7 @@ internal sealed class Worker : IDisposable
     private void Try(int mutant, string room)
     {
         if (!_killers.TryGetValue(room, out List<IXunitTestCase>? killers)) _killers[room] = killers = [];
-        IXunitTestCase[] reaching = [.. Sound().Where(t => _recording.Reaches(t, mutant))];
+        IXunitTestCase[] reaching = [.. OfUse().Where(t => _recording.Reaches(t, mutant))];
         foreach (List<IXunitTestCase> tests in Lots(reaching.Except(killers)).Prepend([.. killers.Intersect(reaching)]))
         {
             while (Fails(mutant, tests) is IXunitTestCase failed)
@@ -128,7 +128,7 @@ internal sealed class Worker : IDisposable
     // The mutant has been on from the beginning and stays so. All quick tests, for they may use what it made once without reaching it.
     private void TryAlone(int mutant)
     {
-        foreach (List<IXunitTestCase> some in Lots(Sound().Where(t => _recording.IsQuick(t) || _recording.Reaches(t, mutant))))
+        foreach (List<IXunitTestCase> some in Lots(OfUse().Where(t => _recording.IsQuick(t) || _recording.Reaches(t, mutant))))
         {
             while (FirstFailure(some, out bool ended) is var failed)
             {
