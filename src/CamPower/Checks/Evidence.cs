@@ -15,7 +15,7 @@ namespace CamPower;
 /// </example>
 public sealed class Evidence
 {
-    private readonly Lazy<SiteFaults> _faults;
+    private readonly Lazy<IReadOnlyList<OutputFaults>> _faults;
     private readonly Lazy<IReadOnlyList<ReceptacleAssessment>> _receptacles;
 
     /// <summary>Makes the evidence of a solved site.</summary>
@@ -26,7 +26,7 @@ public sealed class Evidence
     {
         Assessment = Require.NotNull(assessment, nameof(assessment));
         CancellationToken = cancellationToken;
-        _faults = new Lazy<SiteFaults>(() => SiteFaultStudy.Of(assessment, cancellationToken));
+        _faults = new Lazy<IReadOnlyList<OutputFaults>>(() => SiteFaultStudy.Of(assessment, cancellationToken));
         _receptacles = new Lazy<IReadOnlyList<ReceptacleAssessment>>(() => ReceptacleStudy.Of(assessment));
     }
 
@@ -34,7 +34,7 @@ public sealed class Evidence
     public SiteAssessment Assessment { get; }
 
     /// <summary>The faults of its outputs. They are studied once, at the first use.</summary>
-    public SiteFaults Faults => _faults.Value;
+    public IReadOnlyList<OutputFaults> Faults => _faults.Value;
 
     /// <summary>What its boxes draw from their receptacles. It is studied once, at the first use.</summary>
     public IReadOnlyList<ReceptacleAssessment> Receptacles => _receptacles.Value;

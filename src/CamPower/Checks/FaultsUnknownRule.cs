@@ -25,7 +25,7 @@ internal sealed class FaultsUnknownRule() : Rule("faults-unknown", Severity.Note
 
     public override IEnumerable<Finding> Check(Evidence evidence)
     {
-        List<Unknown> unknown = [.. OfOutputs(Require.NotNull(evidence, nameof(evidence)).Faults.Outputs), .. OfStarts(evidence)];
+        List<Unknown> unknown = [.. OfOutputs(Require.NotNull(evidence, nameof(evidence)).Faults), .. OfStarts(evidence)];
         if (unknown.Count == 0) yield break;
         IEnumerable<string> sentences = unknown.GroupBy(item => item.Decides, StringComparer.Ordinal)
             .Select(alike => $"Not stated: {string.Join("; ", WithPlaces(alike))}, to judge {alike.Key}.");
@@ -53,7 +53,7 @@ internal sealed class FaultsUnknownRule() : Rule("faults-unknown", Severity.Note
 
     // A protective device that is not stated is asked for already.
     private static IEnumerable<Unknown> OfProtection(Evidence evidence, Func<ProtectionInCondition, Judgment?> fact, string decides) =>
-        from output in evidence.Faults.Outputs
+        from output in evidence.Faults
         where output.Output.Protection is not null
         let missing = output.InConditions.Select(fact).FirstOrDefault(judgment => judgment?.Verdict == Verdict.Unknown)?.NotStated
         where missing is not null

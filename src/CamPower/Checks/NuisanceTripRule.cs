@@ -13,7 +13,7 @@ internal sealed class NuisanceTripRule() : Rule("nuisance-trip", Severity.Failur
     Sources.DeviceCarriesItsRating)
 {
     public override IEnumerable<Finding> Check(Evidence evidence) =>
-        from alike in Require.NotNull(evidence, nameof(evidence)).Faults.Outputs.Where(o => o.Output.Protection is not null)
+        from alike in Require.NotNull(evidence, nameof(evidence)).Faults.Where(o => o.Output.Protection is not null)
             .GroupBy(output => (output.Box, output.Output.Protection))
         let inService = InService(alike) ?? NearlyInService(alike)
         let atStart = AtStart(alike, Verdict.Violated) ?? AtStart(alike, Verdict.ThinMargin)
