@@ -41,14 +41,18 @@ internal static class CheckConstants
 
     /// <summary>The current at which a protective device opens for certain, over what its conductor carries, at most. [1]</summary>
     public static CitedValue CertainOpening { get; } =
-        new("Current that opens a protective device for certain over what its conductor carries, at most", 1.45, "1", Sources.OverloadCoordination);
+        new("Current that opens a protective device for certain over what its conductor carries, at most", 1.45, "1",
+            Sources.OverloadCoordination);
 
     /// <summary>Power in a poor contact that does no harm. [W]</summary>
-    public static CitedValue HarmlessSpot { get; } = new("Power in a poor contact that does no harm, at most", 15, "W", Sources.HotSpotPolicy);
+    public static CitedValue HarmlessSpot { get; } =
+        new("Power in a poor contact that does no harm, at most", 15, "W", Sources.HotSpotPolicy);
 
     /// <summary>Power in a poor contact that is a hot spot and no more. [W]</summary>
-    public static CitedValue HotSpot { get; } = new("Power in a poor contact that is a hot spot and no more, at most", 100, "W", Sources.HotSpotPolicy);
+    public static CitedValue HotSpot { get; } =
+        new("Power in a poor contact that is a hot spot and no more, at most", 100, "W", Sources.HotSpotPolicy);
 
     /// <summary>From when on a load is continuous. [h]</summary>
-    public static CitedValue ContinuousFrom { get; } = new("Shortest continuous load", Condition.ContinuousFromHours, "h", Sources.NecContinuousLoad);
+    public static CitedValue ContinuousFrom { get; } =
+        new("Shortest continuous load", Condition.ContinuousFromHours, "h", Sources.NecContinuousLoad);
 }

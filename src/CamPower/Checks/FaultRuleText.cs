@@ -4,7 +4,8 @@ namespace CamPower.Checks;
 internal static class FaultRuleText
 {
     /// <summary>Why it is not certain to operate, after how it operates: an installation method is not stated.</summary>
-    internal static string NotStated(Overcurrent fault) => fault.Opening.Verdict == OperatingVerdict.MayClear && fault.Missing.HasFlag(FaultData.InstallationMethod)
+    internal static string NotStated(Overcurrent fault) =>
+        fault.Opening.Verdict == OperatingVerdict.MayClear && fault.Missing.HasFlag(FaultData.InstallationMethod)
         ? " (installation method not stated)"
         : string.Empty;
 

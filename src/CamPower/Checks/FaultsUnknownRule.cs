@@ -36,21 +36,34 @@ internal sealed class FaultsUnknownRule() : Rule("faults-unknown", Severity.Note
         select NotStated(FaultDataText.Words(item.Data), Places(lacking), item.Decides);
 
     // A conductor is asked for only once the verdict on the protective device is known.
-    private static FaultData MissingOf(OutputFaults output) => output.MissingForVerdict != FaultData.None ? output.MissingForVerdict : output.Missing;
+    private static FaultData MissingOf(OutputFaults output) =>
+        output.MissingForVerdict != FaultData.None ? output.MissingForVerdict : output.Missing;
 
     private static IEnumerable<string> OfStarts(Evidence evidence)
     {
         List<SiteDevice> silent = [.. evidence.Assessment.Site.Devices.Where(d => d.Model.Starting is null)];
-        if (silent.Count > 0) yield return NotStated("turn-on and drop-out voltage", string.Join(", ", silent.Select(d => d.Name)), "whether they start");
+        if (silent.Count > 0)
+        {
+            yield return NotStated("turn-on and drop-out voltage", string.Join(", ", silent.Select(d => d.Name)), "whether they start");
+        }
 
-        foreach (string text in OfProtection(evidence, condition => condition.Start, "whether a start opens the protective device")) yield return text;
-        foreach (string text in OfProtection(evidence, condition => condition.Load, "whether the protective device carries the current")) yield return text;
+        foreach (string text in OfProtection(evidence, condition => condition.Start, "whether a start opens the protective device"))
+        {
+            yield return text;
+        }
+
+        foreach (string text in OfProtection(evidence, condition => condition.Load, "whether the protective device carries the current"))
+        {
+            yield return text;
+        }
     }
 
     // A protective device that is not stated is asked for already.
-    private static IEnumerable<string> OfProtection(Evidence evidence, Func<ProtectionInCondition, Judgment?> fact, string decides) => evidence.Faults
+    private static IEnumerable<string> OfProtection(Evidence evidence, Func<ProtectionInCondition, Judgment?> fact, string decides) =>
+        evidence.Faults
         .Where(output => output.Output.Protection is not null)
-        .Select(output => (Output: output, Missing: output.InConditions.Select(fact).FirstOrDefault(judgment => judgment?.Verdict == Verdict.Unknown)?.NotStated))
+        .Select(output => (Output: output, Missing: output.InConditions.Select(fact)
+            .FirstOrDefault(judgment => judgment?.Verdict == Verdict.Unknown)?.NotStated))
         .Where(x => x.Missing is not null)
         .GroupBy(x => x.Missing!, x => x.Output, StringComparer.Ordinal)
         .Select(alike => NotStated(alike.Key, Places([.. alike]), decides));

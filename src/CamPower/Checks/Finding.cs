@@ -8,7 +8,8 @@ namespace CamPower;
 /// <remarks>Immutable. Made by a <see cref="Rule"/>.</remarks>
 public sealed class Finding
 {
-    internal Finding(Rule rule, Subject about, string message, IQuantity? measured, IQuantity? limit, Condition? condition, Severity? severity, string? remedy)
+    internal Finding(Rule rule, Subject about, string message, IQuantity? measured, IQuantity? limit, Condition? condition,
+        Severity? severity, string? remedy)
     {
         Rule = rule.Id;
         Severity = Require.Known(severity ?? rule.Severity, nameof(severity));
@@ -68,7 +69,8 @@ public sealed class Finding
     /// <summary>Where the limit comes from.</summary>
     public Citation Source { get; }
 
-    /// <summary>The same fact about the same thing in other conditions, worst first: one of them speaks where this one is spoken for.</summary>
+    /// <summary>The same fact about the same thing in other conditions, worst first: one of them speaks where this one is spoken
+    /// for.</summary>
     internal IReadOnlyList<Finding> Elsewhere { get; }
 
     /// <summary>Severity, subject and message in one line; never throws.</summary>

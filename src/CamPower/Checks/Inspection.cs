@@ -4,7 +4,8 @@ using CamPower.Checks;
 namespace CamPower;
 
 /// <summary>Something that no number tells and only a person can answer, by looking at it, pulling at it or measuring it on site.</summary>
-/// <remarks>Immutable. A <see cref="Rule"/> works its findings out of a site's data; an inspection has no answer until somebody has been there.</remarks>
+/// <remarks>Immutable. A <see cref="Rule"/> works its findings out of a site's data; an inspection has no answer until somebody has been
+/// there.</remarks>
 /// <example>
 /// <code>
 /// foreach (Inspection item in InspectionList.Standard.Items) Console.WriteLine($"[ ] {item.Look}\n    {item.Why} {item.Caution}");
@@ -19,7 +20,8 @@ public sealed class Inspection
     /// <param name="caution">What to mind while looking, in a sentence.</param>
     /// <param name="source">Where the demand comes from.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
-    /// <exception cref="ArgumentException">A text is empty, or the identifier holds anything else than small letters, digits and hyphens.</exception>
+    /// <exception cref="ArgumentException">A text is empty, or the identifier holds anything else than small letters, digits and
+    /// hyphens.</exception>
     public Inspection(string id, string look, string why, string caution, Citation source)
     {
         Id = Identifier.Of(id, nameof(id));

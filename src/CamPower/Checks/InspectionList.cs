@@ -18,7 +18,8 @@ namespace CamPower;
 /// </example>
 public sealed class InspectionList
 {
-    private const string Isolated = "Isolate the box from the mains and prove it dead first; capacitors hold their charge for a while, batteries always.";
+    private const string Isolated =
+        "Isolate the box from the mains and prove it dead first; capacitors hold their charge for a while, batteries always.";
 
     /// <summary>Makes a list.</summary>
     /// <param name="items">The inspections, no identifier twice.</param>
@@ -27,7 +28,10 @@ public sealed class InspectionList
     public InspectionList(IEnumerable<Inspection> items)
     {
         Items = Require.Items(items, nameof(items));
-        if (Identifier.FirstRepeated(Items.Select(i => i.Id)) is string repeated) throw new ArgumentException($"The inspection {repeated} is there twice.", nameof(items));
+        if (Identifier.FirstRepeated(Items.Select(i => i.Id)) is string repeated)
+        {
+            throw new ArgumentException($"The inspection {repeated} is there twice.", nameof(items));
+        }
     }
 
     /// <summary>The inspections of this package.</summary>
@@ -54,14 +58,20 @@ public sealed class InspectionList
             "Behind the lid are mains terminals; a lid that stands open lets in water and children.",
             "Do not drill into or change an enclosure: its protection is tested as it is sold.", Sources.CommonPractice),
         new("tug-test",
-            "Pull at every conductor, one by one, in the direction of its cable: none moves. Tighten a loose one to the torque that the terminal's maker states, not by feel; "
-                + FormattableString.Invariant($"where nothing is stated, {ProtectionConstants.SmallTerminalTorque.Value} N·m for M2.5, {ProtectionConstants.TerminalTorque.Value} N·m for M3, {ProtectionConstants.SlottedTerminalTorque.Value} lb-in for a slotted screw of 18 to 10 AWG (from memory)."),
+            "Pull at every conductor, one by one, in the direction of its cable: none moves. "
+                + "Tighten a loose one to the torque that the terminal's maker states, not by feel; "
+                + FormattableString.Invariant($"where nothing is stated, {ProtectionConstants.SmallTerminalTorque.Value} N·m for M2.5, ")
+                    + FormattableString.Invariant($"{ProtectionConstants.TerminalTorque.Value} N·m for M3, ")
+                    + FormattableString.Invariant(
+                    $"{ProtectionConstants.SlottedTerminalTorque.Value} lb-in for a slotted screw of 18 to 10 AWG (from memory)."),
             "A loose contact has ohms in place of milliohms: it drops the camera's voltage and heats itself.",
             Isolated, Sources.TerminalWorkmanship),
         new("polarity-measured",
-            "Measure at every device's plug before it is connected, red probe on what should be positive: the reading is positive, and inside the device's range.",
+            "Measure at every device's plug before it is connected, "
+                + "red probe on what should be positive: the reading is positive, and inside the device's range.",
             "A camera that is connected with its leads reversed may be destroyed at once, and one of the wrong voltage too.",
-            "The circuit is live: use insulated probes, and do not measure on the mains side without the training for it.", Sources.CommonPractice),
+            "The circuit is live: use insulated probes, and do not measure on the mains side without the training for it.",
+                Sources.CommonPractice),
     ]);
 
     /// <summary>The inspections, in the order in which a person goes through them.</summary>

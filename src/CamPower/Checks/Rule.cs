@@ -9,7 +9,8 @@ namespace CamPower;
 /// <remarks>A rule holds no state that changes: it may be asked by many threads at once.</remarks>
 /// <example>
 /// <code>
-/// public sealed class NoMotors() : Rule("no-motors", Severity.Note, "Motors are not allowed here.", "Choose a fixed camera.", Sources.CommonPractice)
+/// public sealed class NoMotors() : Rule("no-motors", Severity.Note, "Motors are not allowed here.", "Choose a fixed camera.",
+///     Sources.CommonPractice)
 /// {
 ///     public override IEnumerable&lt;Finding&gt; Check(Evidence evidence) =>
 ///         from device in evidence.Assessment.Devices
@@ -27,7 +28,8 @@ public abstract class Rule
     /// <param name="remedy">What to do about its findings.</param>
     /// <param name="source">Where its limit comes from.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
-    /// <exception cref="ArgumentException">A text is empty, or the identifier holds anything else than small letters, digits and hyphens.</exception>
+    /// <exception cref="ArgumentException">A text is empty, or the identifier holds anything else than small letters, digits and
+    /// hyphens.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="severity"/> is none of those there are.</exception>
     protected Rule(string id, Severity severity, string purpose, string remedy, Citation source)
     {
@@ -59,13 +61,16 @@ public abstract class Rule
     /// <summary>Whether it speaks of what is not stated: its findings show nothing to be wrong, and nothing to be safe.</summary>
     public virtual bool IsAboutWhatIsNotStated => false;
 
-    /// <summary>Identifiers of the rules that speak for this one: of a thing about which one of them found something, this one says nothing.</summary>
-    /// <remarks>A <see cref="RuleSet"/> applies it among the rules that are in it. A rule that is asked by itself says all that it finds.</remarks>
+    /// <summary>Identifiers of the rules that speak for this one: of a thing about which one of them found something, this one says
+    /// nothing.</summary>
+    /// <remarks>A <see cref="RuleSet"/> applies it among the rules that are in it. A rule that is asked by itself says all that it
+    /// finds.</remarks>
     public virtual IReadOnlyList<string> StandsBackFor => [];
 
-    /// <summary>Identifiers of the rules that speak for this one in a condition: about a thing in a condition in which one of them found something about
-    /// it, this one says nothing; in the other conditions it does.</summary>
-    /// <remarks>A <see cref="RuleSet"/> applies it among the rules that are in it. A finding in no single condition meets all of them.</remarks>
+    /// <summary>Identifiers of the rules that speak for this one in a condition: about a thing in a condition in which one of them found
+    /// something about it, this one says nothing; in the other conditions it does.</summary>
+    /// <remarks>A <see cref="RuleSet"/> applies it among the rules that are in it. A finding in no single condition meets all of
+    /// them.</remarks>
     public virtual IReadOnlyList<string> StandsBackInConditionsOf => [];
 
     /// <summary>All that the rule finds, one finding for each fact about a thing.</summary>
@@ -86,10 +91,12 @@ public abstract class Rule
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException">A text is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="severity"/> is none of those there are.</exception>
-    protected internal Finding Find(Subject about, string message, IQuantity? measured = null, IQuantity? limit = null, Condition? condition = null,
+    protected internal Finding Find(
+        Subject about, string message, IQuantity? measured = null, IQuantity? limit = null, Condition? condition = null,
         Severity? severity = null, string? remedy = null) => new(this, about, message, measured, limit, condition, severity, remedy);
 
-    /// <summary>One finding of a fact about a thing that was found in several conditions: the worst, or the next one where the rule stands back in that condition.</summary>
+    /// <summary>One finding of a fact about a thing that was found in several conditions: the worst, or the next one where the rule stands
+    /// back in that condition.</summary>
     /// <param name="worstFirst">A finding for each condition in which the fact was found, the worst first.</param>
     /// <returns>The finding, or none where there are none.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="worstFirst"/> is null.</exception>

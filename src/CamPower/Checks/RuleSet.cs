@@ -27,8 +27,13 @@ public sealed class RuleSet
     public RuleSet(IEnumerable<Rule> rules)
     {
         Rules = Require.Items(rules, nameof(rules));
-        if (Identifier.FirstRepeated(Rules.Select(r => r.Id)) is string repeated) throw new ArgumentException($"The rule {repeated} is there twice.", nameof(rules));
-        _speakersFirst = StandingBack.SpeakersFirst(Rules) ?? throw new ArgumentException("Some rules stand back for each other: none of them would speak.", nameof(rules));
+        if (Identifier.FirstRepeated(Rules.Select(r => r.Id)) is string repeated)
+        {
+            throw new ArgumentException($"The rule {repeated} is there twice.", nameof(rules));
+        }
+
+        _speakersFirst = StandingBack.SpeakersFirst(Rules)
+            ?? throw new ArgumentException("Some rules stand back for each other: none of them would speak.", nameof(rules));
     }
 
     /// <summary>All rules of this package (<see cref="CamPower.Rules"/>), with their default limits.</summary>

@@ -10,7 +10,8 @@ internal sealed class StandingBack
 {
     private readonly Dictionary<(string Rule, SubjectKind Kind, string Name), List<Finding>> _spoken = [];
 
-    /// <summary>The rules in an order in which each comes after those for which it stands back; null where some stand back for each other.</summary>
+    /// <summary>The rules in an order in which each comes after those for which it stands back; null where some stand back for each
+    /// other.</summary>
     internal static IReadOnlyList<Rule>? SpeakersFirst(IReadOnlyList<Rule> rules)
     {
         var ordered = new List<Rule>(rules.Count);
@@ -33,7 +34,8 @@ internal sealed class StandingBack
         foreach (Finding finding in found)
         {
             if (rule.StandsBackFor.Any(id => SpokenBy(id, finding.About).Count > 0)) continue;
-            Finding? heard = Finding.Worst(InConditions(finding).Where(f => !rule.StandsBackInConditionsOf.Any(id => IsSpokenIn(f.Condition, SpokenBy(id, f.About)))));
+            Finding? heard = Finding.Worst(
+                InConditions(finding).Where(f => !rule.StandsBackInConditionsOf.Any(id => IsSpokenIn(f.Condition, SpokenBy(id, f.About)))));
             if (heard is null) continue;
             Remember(heard);
             yield return heard;
@@ -47,7 +49,8 @@ internal sealed class StandingBack
     private static bool IsSpokenIn(Condition? condition, List<Finding> spoken) =>
         spoken.SelectMany(InConditions).Any(f => f.Condition is null || condition is null || ReferenceEquals(f.Condition, condition));
 
-    private List<Finding> SpokenBy(string id, Subject about) => _spoken.TryGetValue((id, about.Kind, about.Name), out List<Finding>? spoken) ? spoken : [];
+    private List<Finding> SpokenBy(string id, Subject about) =>
+        _spoken.TryGetValue((id, about.Kind, about.Name), out List<Finding>? spoken) ? spoken : [];
 
     private void Remember(Finding heard)
     {
