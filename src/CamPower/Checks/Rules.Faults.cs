@@ -1,6 +1,7 @@
 using System;
 using System.Linq;
 using CamPower.Checks;
+using CamPower.Protection;
 using UnitsNet;
 using static System.FormattableString;
 
@@ -19,16 +20,17 @@ public static partial class Rules
             from output in evidence.Faults
             where ReferenceEquals(output.Output.Protection, ProtectiveDevice.None)
                 && !(output.Box.IsAdapter && output.MissingForVerdict != FaultData.None)
-            let worst = output.Shorts.FirstOrDefault(
-                s => s.WithstandVerdict is not (WithstandVerdict.Stands or WithstandVerdict.NoConductor))
+            let worst = output.Shorts
+                .FirstOrDefault(s => s.WithstandVerdict is not (WithstandVerdict.Stands or WithstandVerdict.NoConductor))
             where worst is not null
             select rule.Find(Subject.Of(output.Box, output.Output),
-                $"Nothing interrupts a short at {worst.Place}. The conductors {FaultRuleText.Withstand(worst)}."));
+                $"Nothing interrupts a short at {FaultRuleText.Place(worst)}. " +
+                $"The conductors {FaultRuleText.Withstand(worst)}."));
 
     /// <summary>A supply gives more voltage than the protective device at an output is rated to interrupt.</summary>
     public static Rule ProtectionVoltageRatingExceeded { get; } = new SimpleRule("protection-voltage-rating-exceeded", Severity.Danger,
-        "A supply gives more voltage than the rating of the protective device at an output. "
-            + "The protective device may arc instead of opening.",
+        "A supply gives more voltage than the rating of the protective device at an output. " +
+        "The protective device may arc instead of opening.",
         "Use a protective device with a higher voltage rating.",
         Sources.DeviceVoltageRating, (rule, evidence) =>
             from box in evidence.Assessment.Boxes
@@ -36,8 +38,8 @@ public static partial class Rules
             let rating = output.Output.Protection?.VoltageRating
             where rating is not null && Limits.IsAbove(box.Box.Supply.Output.HighestVolts, rating.Value.Volts)
             select rule.Find(Subject.Of(box.Box, output.Output),
-                Invariant($"Its supply gives up to {box.Box.Supply.Output.HighestVolts:0.00} V; ")
-                    + Invariant($"{output.Output.Protection} interrupts at most {rating.Value.Volts:0.##} V."),
+                Invariant($"Its supply gives up to {box.Box.Supply.Output.HighestVolts:0.00} V; ") +
+                Invariant($"its protective device ({output.Output.Protection}) interrupts at most {rating.Value.Volts:0.##} V."),
                 box.Box.Supply.Output.HighestVoltage, rating));
 
     /// <summary>The prospective current of a short is above the breaking capacity of its protective device.</summary>
@@ -47,13 +49,13 @@ public static partial class Rules
         Sources.Iec60127BreakingCapacity, (rule, evidence) =>
             from output in evidence.Faults
             where output.Output.Protection?.BreakingCapacity is not null
-            let worst = output.Shorts.Where(s => s.IsWithinBreakingCapacity == false).OrderByDescending(s => s.Largest!.Value.Amperes)
-                .FirstOrDefault()
+            let worst = output.Shorts.Where(s => s.IsWithinBreakingCapacity == false)
+                .OrderByDescending(s => s.Largest!.Value.Amperes).FirstOrDefault()
             where worst is not null
             let capacity = output.Output.Protection!.BreakingCapacity!.Value
             select rule.Find(Subject.Of(output.Box, output.Output),
-                Invariant($"A short at {worst.Place} draws up to {worst.Largest!.Value.Amperes:0.0} A; ")
-                    + Invariant($"{output.Output.Protection} interrupts at most {capacity.Amperes:0.0} A."),
+                Invariant($"A short at {FaultRuleText.Place(worst)} draws up to {worst.Largest!.Value.Amperes:0.0} A; ") +
+                Invariant($"its {FaultRuleText.Protection(output)} interrupts at most {capacity.Amperes:0.0} A."),
                 worst.Largest, capacity));
 
     /// <summary>The let-through I²t of a short, or its lasting current, may heat a conductor above the limit of its insulation.</summary>
@@ -68,12 +70,11 @@ public static partial class Rules
             let worst = output.Shorts.FirstOrDefault(s => s.WithstandVerdict == WithstandVerdict.DoesNotStand)
             where worst is not null
             select rule.Find(Subject.Of(output.Box, output.Output),
-                Invariant($"A short at {worst.Place} draws up to {worst.Largest!.Value.Amperes:0.0} A; ")
-                    + Invariant($"{output.Output.Protection} {worst.Opening}. ") +
-                "Until then a conductor may be heated above the limit of its insulation.",
+                Invariant($"A short at {FaultRuleText.Place(worst)} draws up to {worst.Largest!.Value.Amperes:0.0} A; ") +
+                $"its {FaultRuleText.Protection(output)} {worst.Opening}. " +
+                "Until then a conductor may heat above the limit of its insulation.",
                 remedy: worst is { LetThrough: JouleIntegral most, Withstand: not null }
-                    ? Invariant(
-                        $"Use a smaller or faster protective device, or conductors that withstand {most.AmpereSquaredSeconds:G3} A²·s.")
+                    ? $"Use a smaller or faster protective device, or conductors that withstand {FaultRuleText.Integral(most)}."
                     : null));
 
     /// <summary>A short on what an output feeds may last, because nothing is certain to interrupt it.</summary>
@@ -86,7 +87,7 @@ public static partial class Rules
     /// </remarks>
     public static Rule ShortMayNotBeInterrupted { get; } = new ShortMayNotBeInterruptedRule();
 
-    /// <summary>A protective device may open in normal service: at the current of a condition, or when all devices on it start at
+    /// <summary>A protective device may open in normal service: at the current of a condition, or when all its devices start at
     /// once.</summary>
     /// <remarks>At the temperature of its box. Outputs of a box with the same protective device are one finding, of the worst output. A
     /// start above the policy percent of a fuse's melting I²t is a Caution. Nothing is said of a start where no device states its inrush,
@@ -109,13 +110,13 @@ public static partial class Rules
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="loading"/> is outside that range.</exception>
     public static Rule FuseAboveContinuousPolicy(Ratio? loading = null)
     {
-        Ratio policy = loading ?? Ratio.FromPercent(Protection.ProtectionConstants.FuseContinuousShare.Value);
+        Ratio policy = loading ?? Ratio.FromPercent(ProtectionConstants.FuseContinuousShare.Value);
         double share = Require.Positive(Require.Within(policy.DecimalFractions, 0, 1, nameof(loading), ""), nameof(loading), "");
         return new SimpleRule("fuse-above-continuous-policy", Severity.Caution,
-            "The continuous current of a fuse is above the policy percent of its rating. "
-                + "Start-up and conditions shorter than 3 h do not count.",
+            "The continuous current of a fuse is above the policy percent of its rating. " +
+            "Start-up and conditions shorter than 3 h do not count.",
             "Use the next larger fuse that the cable allows.",
-            Protection.ProtectionConstants.FuseContinuousShare.Source, limit: policy, check: (rule, evidence) =>
+            ProtectionConstants.FuseContinuousShare.Source, limit: policy, check: (rule, evidence) =>
                 from output in evidence.Faults
                 where output.Output.Protection is Fuse { Characteristic.CarriesItsRating: false }
                 let worst = output.InConditions.Where(IsContinuousLoad).OrderByDescending(c => c.ShareOfRating!.Value.DecimalFractions)
@@ -125,7 +126,8 @@ public static partial class Rules
                 select rule.Find(Subject.Of(output.Box, output.Output),
                     Invariant(
                         $"It draws {worst.Current.Amperes:0.00} A in \"{worst.Condition}\"; policy maximum {maximum.Amperes:0.00} A: ") +
-                    Invariant($"{share * 100:0.#} % of the {worst.Carried!.Value.Amperes:0.00} A of {output.Output.Protection}."),
+                    Invariant($"{share * 100:0.#} % of {worst.Carried!.Value.Amperes:0.00} A, ") +
+                    $"the rating of its fuse ({output.Output.Protection}) in that air.",
                     worst.Current, maximum, worst.Condition));
     }
 

@@ -17,20 +17,16 @@ public static partial class Rules
     internal static IReadOnlyList<Rule> Standard() =>
     [
         AcIntoDcDevice, ReversedPolarity, DcIntoAcDevice, VoltageAboveExtraLow(), OutputsTiedTogether, MixedVoltagesInOneCabinet,
-            SupplyVoltageTooHigh,
-        NoOperatingPoint, UnloadedVoltageBelowTurnOn, SettlesBelowDropOut, TurnOnBelowUnstableVoltage, Undervoltage, OvervoltageAtLightLoad,
-        PowerLimitExceeded,
+        SupplyVoltageTooHigh, NoOperatingPoint, UnloadedVoltageBelowTurnOn, SettlesBelowDropOut, TurnOnBelowUnstableVoltage,
+        Undervoltage, OvervoltageAtLightLoad, PowerLimitExceeded,
         ProtectionMissing, ProtectionVoltageRatingExceeded, BreakingCapacityExceeded, LetThroughAboveConductorWithstand,
-            ShortMayNotBeInterrupted,
-        NuisanceTrip, OutputOverloaded, ConductorOverAmpacity, ProtectionAboveConductorAmpacity, ConnectorOverloaded,
-            VoltageOutsideConnectorClass,
-        TerminalWrongSize,
+        ShortMayNotBeInterrupted, NuisanceTrip, OutputOverloaded, ConductorOverAmpacity, ProtectionAboveConductorAmpacity,
+        ConnectorOverloaded, VoltageOutsideConnectorClass, TerminalWrongSize,
         SupplyTooHot, EnclosureTemperatureUnknown, FaultsUnknown, ReceptacleVoltageOutsideSupplyRange, ReceptacleOverloaded,
         SupplyAboveDeratedRating, SplitAdapterBeyondRating, StartBeyondSupplyLimit, SupplyAboveHeadroomPolicy(),
-            ShortCollapsesSupplyVoltage(),
-        FuseAboveContinuousPolicy(), VoltageAboveAccessible, ThinHeatMargin, ThinVoltageMargin(), OvervoltageAtNoLoad, GroundLoopHum(),
-        MoreCamerasThanOutputs, RecorderOnCameraOutput, PreTerminatedCableExtended, CopperCladAluminum, SunOnBoxWithoutEnclosure,
-            AcSolvedWithRms,
-        MixedResistanceBases, ReceptacleLoadUnknown, GroundLoopHumUnknown, ValueOutsideValidatedRange,
+        ShortCollapsesSupplyVoltage(), FuseAboveContinuousPolicy(), VoltageAboveAccessible, ThinHeatMargin, ThinVoltageMargin(),
+        OvervoltageAtNoLoad, GroundLoopHum(), MoreCamerasThanOutputs, RecorderOnCameraOutput, PreTerminatedCableExtended,
+        CopperCladAluminum, SunOnBoxWithoutEnclosure, AcSolvedWithRms, MixedResistanceBases, ReceptacleLoadUnknown,
+        GroundLoopHumUnknown, ValueOutsideValidatedRange,
     ];
 }

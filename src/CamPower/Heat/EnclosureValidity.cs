@@ -13,7 +13,7 @@ internal static class EnclosureValidity
     {
         if (enclosure.IsVentilated)
         {
-            yield return new ValidityBreach("vents or a fan: the model is of a sealed enclosure, and hotter", Sources.EnclosureRange);
+            yield return new ValidityBreach("vents or a fan: the model is for a sealed enclosure, which is hotter", Sources.EnclosureRange);
         }
 
         double shortest = Math.Min(enclosure.WidthMeters, Math.Min(enclosure.HeightMeters, enclosure.DepthMeters));

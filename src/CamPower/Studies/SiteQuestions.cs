@@ -81,7 +81,7 @@ public static class SiteQuestions
     /// </example>
     public static TrimWindow TrimWindowOf(this Site site, string boxName, CancellationToken cancellationToken = default)
     {
-        DistributionBox box = BoxOf(site, boxName);
+        DistributionBox box = Require.NotNull(site, nameof(site)).BoxNamed(boxName, nameof(boxName));
         return new TrimSearch(site, box, cancellationToken).Window();
     }
 
@@ -107,7 +107,7 @@ public static class SiteQuestions
     /// </example>
     public static BoxChoice SmallestBoxFor(this Site site, string boxName, IEnumerable<DistributionBox> catalog, SizingPolicy policy)
     {
-        DistributionBox box = BoxOf(site, boxName);
+        DistributionBox box = Require.NotNull(site, nameof(site)).BoxNamed(boxName, nameof(boxName));
         return new BoxTrial(site, box, Require.NotNull(policy, nameof(policy))).Choose(Require.Items(catalog, nameof(catalog)));
     }
 
@@ -138,7 +138,7 @@ public static class SiteQuestions
     /// </example>
     public static BoxSplit SplitFor(this Site site, string boxName, IEnumerable<DistributionBox> catalog, SizingPolicy policy)
     {
-        DistributionBox box = BoxOf(site, boxName);
+        DistributionBox box = Require.NotNull(site, nameof(site)).BoxNamed(boxName, nameof(boxName));
         return new BoxSplitSearch(site, box, Require.NotNull(policy, nameof(policy)), Require.Items(catalog, nameof(catalog))).Split();
     }
 
@@ -153,7 +153,8 @@ public static class SiteQuestions
     /// SupplyLayout adapters = site.LayoutWithAdapters("yard box", [oneAmpere, twoAmperes], lead, SizingPolicy.CommonPractice);
     /// </code>
     /// </example>
-    public static SupplyLayout LayoutOf(this Site site, string boxName) => new(site, AdapterTrial.FedBy(site, FeedingBox(site, boxName)));
+    public static SupplyLayout LayoutOf(this Site site, string boxName) =>
+        new(Require.NotNull(site, nameof(site)), AdapterTrial.FedBy(site, FeedingBox(site, boxName)));
 
     /// <summary>The same devices with an adapter for each in the place of the box, at the same conditions.</summary>
     /// <param name="site">The site.</param>
@@ -177,7 +178,7 @@ public static class SiteQuestions
     public static SupplyLayout LayoutWithAdapters(
         this Site site, string boxName, IEnumerable<Supply> adapters, CableRun lead, SizingPolicy policy)
     {
-        DistributionBox box = FeedingBox(site, boxName);
+        DistributionBox box = FeedingBox(Require.NotNull(site, nameof(site)), boxName);
         Supply[] offered = [.. Require.Items(adapters, nameof(adapters))
             .Where(a => a.Output.Kind == box.Supply.Output.Kind && a.Output.NominalVolts.Equals(box.Supply.Output.NominalVolts))
             .OrderBy(a => a.Output.RatedAmperes)];
@@ -189,12 +190,9 @@ public static class SiteQuestions
         return new AdapterTrial(site, box, offered, Require.NotNull(lead, nameof(lead)), Require.NotNull(policy, nameof(policy))).Layout();
     }
 
-    private static DistributionBox BoxOf(Site site, string boxName) =>
-        Require.NotNull(site, nameof(site)).BoxNamed(boxName, nameof(boxName));
-
     private static DistributionBox FeedingBox(Site site, string boxName)
     {
-        DistributionBox box = BoxOf(site, boxName);
+        DistributionBox box = Require.NotNull(site, nameof(site)).BoxNamed(boxName, nameof(boxName));
         return AdapterTrial.FedBy(site, box).Count > 0 ? box : throw new ArgumentException($"{boxName} feeds no device.", nameof(boxName));
     }
 }
