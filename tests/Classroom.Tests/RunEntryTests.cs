@@ -63,9 +63,12 @@ public class RunEntryTests
     public void WindowUpsideDown_IsAFaultOfItsUpperEnd()
     {
         var entry = new RunEntry();
-        (entry.Lowest.Text, entry.Highest.Text) = ("13", "11");
-        Assert.Null(entry.Solve());
-        Assert.Equal("Camera accepts to must be 13 V or more, but is 11 V.", entry.Highest.Fault);
+        foreach (string highest in new[] { "11", "13" })
+        {
+            (entry.Lowest.Text, entry.Highest.Text) = ("13", highest);
+            Assert.Null(entry.Solve());
+            Assert.Equal($"Camera accepts to must be more than 13 V, but is {highest} V.", entry.Highest.Fault);
+        }
     }
 
     [Fact]

@@ -109,10 +109,14 @@ public sealed class RunEntry
 
     private VoltageRange? ReadWindow()
     {
-        bool isKnown = Lowest.TryMake(v => ElectricPotential.FromVolts(v), out ElectricPotential lowest, new("Camera accepts from", "V", 0, IsAbove: true));
-        isKnown &= Highest.TryMake(v => ElectricPotential.FromVolts(v), out ElectricPotential highest,
-            new("Camera accepts to", "V", isKnown ? lowest.Volts : 0));
-        return isKnown ? new VoltageRange(lowest, highest) : null;
+        if (!Lowest.TryMake(v => ElectricPotential.FromVolts(v), out ElectricPotential lowest, new("Camera accepts from", "V", 0, IsAbove: true)))
+        {
+            Highest.TryMake(v => v, out double _, new("Camera accepts to", "V", 0, IsAbove: true));
+            return null;
+        }
+
+        FieldRange above = new("Camera accepts to", "V", lowest.Volts, IsAbove: true);
+        return Highest.TryMake(v => new VoltageRange(lowest, ElectricPotential.FromVolts(v)), out VoltageRange? window, above) ? window : null;
     }
 
     private Load MakeLoad(double value) => LoadKind switch
