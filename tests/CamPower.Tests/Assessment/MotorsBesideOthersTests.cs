@@ -10,9 +10,9 @@ public class MotorsBesideOthersTests
     // At rest 0.5 + 0.3 + 0.15, 0.6 and 0.7 + 0.25 + 0.35 A; the motors add 0.2, 0.7 and 0.4 A.
     private static readonly Device[] Three =
     [
-        Camera(new ShareDraw(Amperes(0.5), infrared: Amperes(0.3), motor: Amperes(0.2), heater: Amperes(0.15))),
-        Camera(new ShareDraw(Amperes(0.6), motor: Amperes(0.7))),
-        Camera(new ShareDraw(Amperes(0.7), infrared: Amperes(0.25), motor: Amperes(0.4), heater: Amperes(0.35))),
+        Camera(new ComponentDraw(Amperes(0.5), infrared: Amperes(0.3), motor: Amperes(0.2), heater: Amperes(0.15))),
+        Camera(new ComponentDraw(Amperes(0.6), motor: Amperes(0.7))),
+        Camera(new ComponentDraw(Amperes(0.7), infrared: Amperes(0.25), motor: Amperes(0.4), heater: Amperes(0.35))),
     ];
 
     // All at one place on one output: those move that add most.
@@ -61,7 +61,7 @@ public class MotorsBesideOthersTests
         Assert.Equal(2.85 + 0.7, box.Worst.TotalCurrent.Amperes, 1e-9);
     }
 
-    private static Condition Moving(int? count) => new("moving", DrawShares.Infrared | DrawShares.Heater | DrawShares.Motor, At(), count);
+    private static Condition Moving(int? count) => new("moving", LoadComponents.Infrared | LoadComponents.Heater | LoadComponents.Motor, At(), count);
 
     private static void AssertEqual(double[] expected, double[] found)
     {

@@ -32,7 +32,7 @@ public class UnstableVoltageTests
             [new SiteDevice("a", Camera(Amperes(1), Range(1, 60)), "a"), new SiteDevice("b", TwentyWatts(turnOn), "b")]));
     }
 
-    private static Device TwentyWatts(double turnOn) => Camera(Watts(20), Range(1, 60), Starts(turnOn, 1, SoftStart.No));
+    private static Device TwentyWatts(double turnOn) => Camera(Watts(20), Range(1, 60), Starts(turnOn, 1, false));
 
     private static void AssertUnstable(double? expected, Site site)
     {

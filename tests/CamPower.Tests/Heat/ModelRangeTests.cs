@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace CamPower.Tests.Heat;
 
-/// <summary>The range of the model of an enclosure includes its ends, those of the table of air: 200 K outside, 400 K inside.</summary>
+/// <summary>The range of the model of an enclosure includes its ends: 200 K outside, 400 K inside, of the table of air that it was held against.</summary>
 public class ModelRangeTests
 {
     // Nothing is lost, so that the inside is the air around.
@@ -14,7 +14,7 @@ public class ModelRangeTests
     [InlineData(400 - 273.15, true)]
     [InlineData(400 - 273.14, false)]
     public void TheEndsOfTheTable_AreInside(double celsius, bool isInside) =>
-        Assert.Equal(isInside, Painted(sunlit: 0).HeatedBy(Power.Zero, Temperature.FromDegreesCelsius(celsius)).Breaches.Count == 0);
+        Assert.Equal(isInside, HeatedEnclosure.Of(Painted(sunlit: 0), Power.Zero, Temperature.FromDegreesCelsius(celsius)).Breaches.Count == 0);
 
     // A film that carries nothing has no convection: none of air that stands still on a wall as warm as it.
     [Fact]
@@ -32,11 +32,10 @@ public class ModelRangeTests
     {
         Enclosure enclosure = Painted(sunlit: 0.12);
         Temperature air = Temperature.FromDegreesCelsius(30);
-        HeatedEnclosure lit = enclosure.HeatedBy(Power.FromWatts(12.5), air, Irradiance.FromWattsPerSquareMeter(900));
-        Assert.EndsWith(": 12.5 W lost in it, 64.8 W from the sun", lit.ToString(), StringComparison.Ordinal);
-        Assert.EndsWith(": 12.5 W lost in it", enclosure.HeatedBy(Power.FromWatts(12.5), air).ToString(), StringComparison.Ordinal);
+        Assert.EndsWith(": 12.5 W lost in it, 64.8 W from the sun", HeatedEnclosure.Of(enclosure, Power.FromWatts(12.5), air, Irradiance.FromWattsPerSquareMeter(900)).ToString(), StringComparison.Ordinal);
+        Assert.EndsWith(": 12.5 W lost in it", HeatedEnclosure.Of(enclosure, Power.FromWatts(12.5), air).ToString(), StringComparison.Ordinal);
     }
 
-    private static Enclosure Painted(double sunlit) => new(Length.FromMeters(0.4), Length.FromMeters(0.5), Length.FromMeters(0.2),
-        EnclosureWall.PaintedSteel, EnclosureFaces.OnWall, sunlit > 0 ? Area.FromSquareMeters(sunlit) : null);
+    private static Enclosure Painted(double sunlit) => new(Length.FromMeters(0.4), Length.FromMeters(0.5), Length.FromMeters(0.2), EnclosureWall.PaintedSteel,
+        EnclosureFaces.OnWall, sunlit > 0 ? Area.FromSquareMeters(sunlit) : null);
 }
