@@ -23,9 +23,7 @@ internal static class BoxSection
         if (box.Outputs.Count > 0) blocks.Add(new Pictures([Chart.OneLine(evidence.Assessment, box, findings)], AreWide: true));
         if (devices.Length > 0)
         {
-            blocks.Add(new DataTable(
-                $"Devices on {box.Box}: what they get from the lowest voltage of the supply, and the most that they may see",
-                DeviceRow.Columns, [.. devices.Select(DeviceRow.Of)]));
+            blocks.Add(new DataTable($"Devices on {box.Box}: what they get from the lowest voltage of the supply, and the most that they may see", DeviceRow.Columns, [.. devices.Select(DeviceRow.Of)]));
         }
 
         if (box.Outputs.Count > 0)
@@ -45,30 +43,21 @@ internal static class BoxSection
         Site site = evidence.Assessment.Site;
         SupplyOutput output = box.Box.Supply.Output;
         yield return new("Supply", box.Box.Supply.Name);
-        yield return new("Gives", Invariant($"{output.LowestVoltage.Volts:0.00} V to {output.HighestVoltage.Volts:0.00} V ")
-            + Invariant($"{(output.Kind == CurrentKind.Dc ? "DC" : "AC")}, at most {output.RatedCurrent.Amperes:0.##} A"));
+        yield return new("Gives", Invariant($"{output.LowestVoltage.Volts:0.00} V to {output.HighestVoltage.Volts:0.00} V {(output.Kind == CurrentKind.Dc ? "DC" : "AC")}, at most {output.RatedCurrent.Amperes:0.##} A"));
         if (output is DcOutput dc)
         {
             yield return new("Set to", Invariant($"{dc.SetPoint.Volts:0.00} V"));
-            if (dc.Trim is not null && box.Outputs.Count > 0)
-            {
-                yield return new("Trim window", Trim(site.TrimWindowOf(box.Box.Name, evidence.CancellationToken)));
-            }
+            if (dc.Trim is not null && box.Outputs.Count > 0) yield return new("Trim window", Trim(site.TrimWindowOf(box.Box.Name, evidence.CancellationToken)));
         }
 
         if (box.Box.Enclosure is Enclosure enclosure) yield return new("Enclosure", enclosure.ToString());
         if (box.Box.Cabinet is Cabinet cabinet) yield return new("Cabinet", Shared(site, box.Box, cabinet));
-        if (box.InConditions.Select(c => c.Heat).OfType<HeatedEnclosure>().OrderByDescending(h => h.Inside.DegreesCelsius)
-            .FirstOrDefault() is HeatedEnclosure hottest)
+        if (box.InConditions.Select(c => c.Heat).OfType<HeatedEnclosure>().OrderByDescending(h => h.Inside.DegreesCelsius).FirstOrDefault() is HeatedEnclosure hottest)
         {
             yield return new("Hottest inside", hottest.ToString());
         }
 
-        if (box.Box.Receptacle is Receptacle receptacle)
-        {
-            yield return new("Receptacle", evidence.Receptacles.First(o => o.Receptacle == receptacle).ToString());
-        }
-
+        if (box.Box.Receptacle is Receptacle receptacle) yield return new("Receptacle", evidence.Receptacles.First(o => o.Receptacle == receptacle).ToString());
         yield return new("Outputs in use", Invariant($"{box.Outputs.Count} of {box.Box.Outputs.Count}"));
     }
 
@@ -80,8 +69,7 @@ internal static class BoxSection
 
     private static string Trim(TrimWindow window) => window.IsEmpty
         ? Invariant($"none: {window.Conflict.Volts:0.00} V short. At least {window.Lowest}, at most {window.Highest}")
-        : Invariant($"{window.Lowest} to {window.Highest}; the middle is {window.Middle.Volts:0.00} V")
-            + (window.HighestBeforeLoad.SetPoint < window.Highest.SetPoint ? $"; without load at most {window.HighestBeforeLoad}" : "");
+        : Invariant($"{window.Lowest} to {window.Highest}; the middle is {window.Middle.Volts:0.00} V{(window.HighestBeforeLoad.SetPoint < window.Highest.SetPoint ? $"; without load at most {window.HighestBeforeLoad}" : "")}");
 
     private static IReadOnlyList<string> SupplyRow(BoxInCondition box) =>
     [
@@ -109,8 +97,7 @@ internal static class BoxSection
 
     // One picture an output where a device does not do well, in the worst condition of each of its devices.
     private static IEnumerable<Chart> VoltagesAlong(BoxAssessment box, DeviceAssessment[] devices) => box.Outputs
-        .Select(output => devices.Where(d => d.Output == output.Output && d.Verdict != Verdict.Holds).Select(d => d.Worst).Where(HasProfile)
-            .ToList())
+        .Select(output => devices.Where(d => d.Output == output.Output && d.Verdict != Verdict.Holds).Select(d => d.Worst).Where(HasProfile).ToList())
         .Where(worst => worst.Count > 0)
         .Select(worst => Chart.VoltageAlong(worst));
 
@@ -118,13 +105,8 @@ internal static class BoxSection
 
     private static DataTable? PowerLimits(BoxAssessment box)
     {
-        List<IReadOnlyList<string>> rows =
-            [.. box.Box.Outputs.Where(o => o.ClaimedClass is not null)
-            .Select(o => box.Box.AssessPowerLimit(o.Number, o.ClaimedClass!.Value)).Select(PowerLimitRow)];
-        return rows.Count == 0
-            ? null
-            : new DataTable($"Outputs of {box.Box} that claim a power-limit class: numbers can refute one, never prove it",
-                [new("Output"), new("Class"), new("Numbers say")], rows);
+        List<IReadOnlyList<string>> rows = [.. box.Box.Outputs.Where(o => o.ClaimedClass is not null).Select(o => box.Box.AssessPowerLimit(o.Number, o.ClaimedClass!.Value)).Select(PowerLimitRow)];
+        return rows.Count == 0 ? null : new DataTable($"Outputs of {box.Box} that claim a power-limit class: numbers can refute one, never prove it", [new("Output"), new("Class"), new("Numbers say")], rows);
     }
 
     private static IReadOnlyList<string> PowerLimitRow(PowerLimitAssessment limit) =>

@@ -10,8 +10,7 @@ internal static class DeviceRow
 {
     internal static IReadOnlyList<Column> Columns { get; } =
     [
-        new("Device"), new("Output", true), new("Cable, one way"), new("Accepts, V"), new("Gets at worst, V", true), new("In"),
-            new("Margin, V", true), new("At light load, V", true), new("Starts"),
+        new("Device"), new("Output", true), new("Cable, one way"), new("Accepts, V"), new("Gets at worst, V", true), new("In"), new("Margin, V", true), new("At light load, V", true), new("Starts"),
     ];
 
     internal static IReadOnlyList<string> Of(DeviceAssessment device)
@@ -27,9 +26,7 @@ internal static class DeviceRow
             isUp ? Said.Volts(worst.Voltage) : Said.State(worst.State),
             worst.Condition.Name,
             isUp ? Said.SignedVolts(worst.Margin) : Said.Nothing,
-            worst.State == DeviceState.WrongCurrent
-                ? Said.Nothing
-                : Said.Volts(device.LightLoadVoltage) + (device.AtLightLoad.Verdict == Verdict.Violated ? ", too much" : string.Empty),
+            worst.State == DeviceState.WrongCurrent ? Said.Nothing : Said.Volts(device.LightLoadVoltage) + (device.AtLightLoad.Verdict == Verdict.Violated ? ", too much" : string.Empty),
             Starts(device),
         ];
     }

@@ -15,14 +15,12 @@ internal static class FaultTable
 
     private static DataTable Table(DistributionBox box, IReadOnlyList<OutputFaults> outputs) => new(
         $"Shorts on what the outputs of {box} feed",
-        [new("Output"), new("The short that is hardest to clear"), new("Conductors, wherever it is"), new("Supply meanwhile, at worst"),
-            new("Others that go dark")],
+        [new("Output"), new("The short that is hardest to clear"), new("Conductors, wherever it is"), new("Supply meanwhile, at worst"), new("Others that go dark")],
         [.. outputs.Select(o => Row(o, outputs.Sum(all => all.Assessment.Devices.Count)))]);
 
     private static IReadOnlyList<string> Row(OutputFaults output, int others)
     {
-        RailDuringFault worst = output.Shorts.Select(s => s.Rail).OrderByDescending(r => r.Dark.Count)
-            .ThenByDescending(r => r.BelowWindow.Count).First();
+        RailDuringFault worst = output.Shorts.Select(s => s.Rail).OrderByDescending(r => r.Dark.Count).ThenByDescending(r => r.BelowWindow.Count).First();
         return
         [
             Invariant($"{output.Output.Number}"),

@@ -55,8 +55,7 @@ internal static class Said
 
     internal static string Shares(LoadComponents on)
     {
-        string[] names = [.. new[] { (LoadComponents.Infrared, "infrared"), (LoadComponents.Motor, "motors"),
-            (LoadComponents.Heater, "heaters"), (LoadComponents.StartUp, "start-up") }
+        string[] names = [.. new[] { (LoadComponents.Infrared, "infrared"), (LoadComponents.Motor, "motors"), (LoadComponents.Heater, "heaters"), (LoadComponents.StartUp, "start-up") }
             .Where(x => on.HasFlag(x.Item1)).Select(x => x.Item2)];
         return names.Length == 0 ? "base draw alone" : string.Join(", ", names);
     }
@@ -65,8 +64,7 @@ internal static class Said
     internal static string Cable(IReadOnlyList<SiteRun> path)
     {
         List<CableSegment> segments = [.. path.SelectMany(run => run.Run.Segments)];
-        IEnumerable<string> conductors = segments.Select(s => s.Cable.Outgoing)
-            .Select(c => c.Size + (c.Material.IsCopperCladAluminum ? " copper-clad aluminum" : "")).Distinct(StringComparer.Ordinal);
+        IEnumerable<string> conductors = segments.Select(s => s.Cable.Outgoing).Select(c => c.Size + (c.Material.IsCopperCladAluminum ? " copper-clad aluminum" : "")).Distinct(StringComparer.Ordinal);
         Length total = segments.Select(s => s.OneWayLength).Aggregate((a, b) => a + b);
         return $"{string.Join(" + ", conductors)}, {total.ToString("s1", CultureInfo.InvariantCulture)}";
     }

@@ -51,21 +51,16 @@ internal static class Unstated
             from device in evidence.Assessment.Devices
             where string.Equals(device.Device.Name, shield.Link.Device, StringComparison.Ordinal)
             select ("ripple of the supply", device.Box.Name);
-        return faults.Concat(warmth).Concat(line).Concat(starts).Concat(starting).Concat(shields).Distinct()
-            .ToLookup(item => item.What, item => item.Where, StringComparer.Ordinal);
+        return faults.Concat(warmth).Concat(line).Concat(starts).Concat(starting).Concat(shields).Distinct().ToLookup(item => item.What, item => item.Where, StringComparer.Ordinal);
     }
 
     private static string Place(DistributionBox box, List<OutputFaults> outputs, int used) =>
-        outputs.Count == used
-            ? box.Name
-            : $"{box.Name} {(outputs.Count == 1 ? "output" : "outputs")} {Numbers([.. outputs.Select(o => o.Output.Number)])}";
+        outputs.Count == used ? box.Name : $"{box.Name} {(outputs.Count == 1 ? "output" : "outputs")} {Numbers([.. outputs.Select(o => o.Output.Number)])}";
 
     /// <summary>Numbers in rising order, those in a row joined: 3, 4, 5 and 8 are 3-5, 8.</summary>
     private static string Numbers(IReadOnlyList<int> numbers)
     {
-        IEnumerable<IGrouping<int, int>> rows = numbers.Select((number, place) => (number, place))
-            .GroupBy(x => x.number - x.place, x => x.number);
-        return string.Join(", ",
-            rows.Select(row => row.Count() == 1 ? Invariant($"{row.First()}") : Invariant($"{row.First()}-{row.Last()}")));
+        IEnumerable<IGrouping<int, int>> rows = numbers.Select((number, place) => (number, place)).GroupBy(x => x.number - x.place, x => x.number);
+        return string.Join(", ", rows.Select(row => row.Count() == 1 ? Invariant($"{row.First()}") : Invariant($"{row.First()}-{row.Last()}")));
     }
 }

@@ -62,8 +62,7 @@ internal static class MarkdownWriter
         foreach (IReadOnlyList<string> row in table.Rows) AppendRow(text, row.Select(Escaped));
     }
 
-    private static void AppendRow(StringBuilder text, IEnumerable<string> cells) =>
-        text.Append("| ").AppendJoin(" | ", cells).Append(" |\n");
+    private static void AppendRow(StringBuilder text, IEnumerable<string> cells) => text.Append("| ").AppendJoin(" | ", cells).Append(" |\n");
 
     private static void AppendGroup(StringBuilder text, FindingGroup group)
     {
@@ -84,8 +83,7 @@ internal static class MarkdownWriter
         {
             if (c is '<') escaped.Append("&lt;");
             else if (c is '&') escaped.Append("&amp;");
-            else if (c is '\\' or '`' or '*' or '_' or '{' or '}' or '[' or ']' or '#' or '|' or '~' or '>' or '$' or '!') escaped.Append(
-                '\\').Append(c);
+            else if (c is '\\' or '`' or '*' or '_' or '{' or '}' or '[' or ']' or '#' or '|' or '~' or '>' or '$' or '!') escaped.Append('\\').Append(c);
             else escaped.Append(c);
         }
 

@@ -27,8 +27,7 @@ internal static class PageStyle
         .number { text-align: right; font-variant-numeric: tabular-nums; }
         .findings { list-style: none; margin: 0; padding: 0; }
         .findings ul { margin: .5rem 0; padding-left: 1.2rem; }
-        .findings .danger, .findings .failure, .findings .caution,
-        .findings .note { border: 1px solid #8a8a8a; border-left-width: .5rem; padding: .5rem .75rem; margin: .6rem 0; }
+        .findings .danger, .findings .failure, .findings .caution, .findings .note { border: 1px solid #8a8a8a; border-left-width: .5rem; padding: .5rem .75rem; margin: .6rem 0; }
         .findings .danger { border-color: #8b0000; border-left-style: double; border-left-width: .9rem; }
         .findings .failure { border-color: #8b0000; }
         .findings .caution { border-color: #8a5a00; border-left-style: dashed; }

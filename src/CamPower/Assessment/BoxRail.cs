@@ -30,16 +30,11 @@ internal sealed class BoxRail
         _supply = box.Supply.Output;
         _lowest = groups.Count > 0 ? groups[0].Lowest : RailVolts.Lowest;
         Volts = _fullVolts = _lowest.Of(box);
-        if (groups.Any(g => g.Group.HasMotor))
-        {
-            _standingAmperes = groups.Sum(g => g.AmperesOfAll.Where((_, f) => ReferenceEquals(g.Group.Feeds[f].Box, box)).Sum()) - amperes;
-        }
-
+        if (groups.Any(g => g.Group.HasMotor)) _standingAmperes = groups.Sum(g => g.AmperesOfAll.Where((_, f) => ReferenceEquals(g.Group.Feeds[f].Box, box)).Sum()) - amperes;
         State = RailState.StaysUp;
         if (Limits.IsAbove(amperes, RailBalance.LimitOf(_supply)))
         {
-            _load = new RailLoad(_supply, _fullVolts,
-                [.. groups.Select(g => new RailBranch(g.Circuit, g.Lowest, box, g.Loads, cancellationToken))]);
+            _load = new RailLoad(_supply, _fullVolts, [.. groups.Select(g => new RailBranch(g.Circuit, g.Lowest, box, g.Loads, cancellationToken))]);
             State = Overloaded(_load);
         }
 
@@ -60,8 +55,7 @@ internal sealed class BoxRail
     /// <summary>What its devices take as it comes up, against what the supply gives there.</summary>
     internal Judgment StartingCurrent { get; }
 
-    /// <summary>What the inputs of its devices take together as they charge, against the limit above which the supply is off before they
-    /// have.</summary>
+    /// <summary>What the inputs of its devices take together as they charge, against the limit above which the supply is off before they have.</summary>
     internal Judgment StartingInrush { get; }
 
     /// <summary>What those take that a dip has not put off, against what the supply gives there.</summary>
@@ -78,11 +72,8 @@ internal sealed class BoxRail
         {
             RailState.Pulses => device.Not(DeviceState.Restarting),
             RailState.Off => device.Not(DeviceState.NeverUp),
-            RailState.Dragged when _on.TryGetValue(fed, out double volts) => device.State == DeviceState.Up
-                ? device.At(_lowest.With(_box, Volts), volts)
-                : device,
-            RailState.Dragged when fed.Device.Model.Starting is Starting starting =>
-                device.Not(Recovered >= starting.TurnOnVolts ? DeviceState.Restarting : DeviceState.NeverUp),
+            RailState.Dragged when _on.TryGetValue(fed, out double volts) => device.State == DeviceState.Up ? device.At(_lowest.With(_box, Volts), volts) : device,
+            RailState.Dragged when fed.Device.Model.Starting is Starting starting => device.Not(Recovered >= starting.TurnOnVolts ? DeviceState.Restarting : DeviceState.NeverUp),
             _ => device.Not(DeviceState.SupplyOverloaded),
         };
     }
@@ -117,37 +108,30 @@ internal sealed class BoxRail
     }
 
     // Where the rail comes back to once those have let go that were too much.
-    private double Recovered =>
-        Volts > 0 ? RailBalance.Between(_supply, _fullVolts, _fullVolts, 0, v => _load!.TakenAt(v, Volts) - _standingAmperes) : _fullVolts;
+    private double Recovered => Volts > 0 ? RailBalance.Between(_supply, _fullVolts, _fullVolts, 0, v => _load!.TakenAt(v, Volts) - _standingAmperes) : _fullVolts;
 
     // As the rail comes up each device begins to draw at its turn-on voltage, unless it waits until the rail has risen.
     private Judgment Starting(IReadOnlyList<GroupInCondition> groups) => WorstOf(groups, s => s.TurnOnVolts,
-        (s, v) => s.TurnOnVolts <= v && !Waits(s), s => _supply.RiseSeconds is null
-            || s.DelaySeconds is null, "how long its devices wait before they start, and how long the supply takes to rise");
+        (s, v) => s.TurnOnVolts <= v && !Waits(s), s => _supply.RiseSeconds is null || s.DelaySeconds is null, "how long its devices wait before they start, and how long the supply takes to rise");
 
-    // A supply that holds or folds back only takes longer. An electronic limit is taken to hold the least that it may; a rail that rises
-    // draws the charge out.
+    // A supply that holds or folds back only takes longer. An electronic limit is taken to hold the least that it may; a rail that rises draws the charge out.
     private Judgment Charging(IReadOnlyList<GroupInCondition> groups)
     {
         if (_supply.Overload?.Pulse is not Duration pulse) return default;
-        OutputFeed[] feeds = [.. groups.SelectMany(g => g.Group.Feeds)
-            .Where(f => ReferenceEquals(f.Box, _box) && InrushesOf(f).Length > 0)];
+        OutputFeed[] feeds = [.. groups.SelectMany(g => g.Group.Feeds).Where(f => ReferenceEquals(f.Box, _box) && InrushesOf(f).Length > 0)];
         if (feeds.Length == 0) return default;
         if (_supply.RiseSeconds is not double rise) return Judgment.Unknown("how long the supply takes to rise");
-        double amperes = feeds.Sum(
-            f => Math.Min(InrushesOf(f).Sum(i => Math.Min(i.PeakAmperes, ChargeOf(i) / rise)), HeldBy(f.Output.Protection)));
+        double amperes = feeds.Sum(f => Math.Min(InrushesOf(f).Sum(i => Math.Min(i.PeakAmperes, ChargeOf(i) / rise)), HeldBy(f.Output.Protection)));
         return feeds.Sum(f => InrushesOf(f).Sum(ChargeOf)) > amperes * pulse.Seconds
             ? Judgment.AtMost(amperes, _supply.Overload.LimitAmperes, _supply.Overload.LimitAmperes, a => ElectricCurrent.FromAmperes(a))
             : default;
     }
 
-    private static Inrush[] InrushesOf(OutputFeed feed) =>
-        [.. feed.Devices.Where(d => d.Accepted is not null).Select(d => d.Device.Model.Inrush).OfType<Inrush>()];
+    private static Inrush[] InrushesOf(OutputFeed feed) => [.. feed.Devices.Where(d => d.Accepted is not null).Select(d => d.Device.Model.Inrush).OfType<Inrush>()];
 
     private static double ChargeOf(Inrush inrush) => inrush.AmpereSquaredSeconds / inrush.PeakAmperes;
 
-    private static double HeldBy(ProtectiveDevice? device) =>
-        device is ElectronicLimit ? device.CarriedAmperes(1) : double.PositiveInfinity;
+    private static double HeldBy(ProtectiveDevice? device) => device is ElectronicLimit ? device.CarriedAmperes(1) : double.PositiveInfinity;
 
     private Judgment Returning(IReadOnlyList<GroupInCondition> groups) =>
         WorstOf(groups, s => s.DropOutVolts, (s, v) => s.DropOutVolts <= v, _ => false, string.Empty);
@@ -155,21 +139,16 @@ internal sealed class BoxRail
     private bool Waits(Starting starting) => starting.DelaySeconds > _supply.RiseSeconds;
 
     // At the voltage at which the supply is shortest of what is drawn; unknown where it is short only with those that may draw or not.
-    private Judgment WorstOf(
-        IReadOnlyList<GroupInCondition> groups, Func<Starting, double> stepOf, Func<Starting, double, bool> mayDraw,
-        Func<Starting, bool> isUncertain, string notStated)
+    private Judgment WorstOf(IReadOnlyList<GroupInCondition> groups, Func<Starting, double> stepOf, Func<Starting, double, bool> mayDraw, Func<Starting, bool> isUncertain, string notStated)
     {
         if (_supply.Overload?.Limit is null) return default;
-        FedDevice[] devices = [.. groups.SelectMany(g => g.Group.Devices)
-            .Where(d => ReferenceEquals(d.Box, _box) && d.Accepted is not null)];
+        FedDevice[] devices = [.. groups.SelectMany(g => g.Group.Devices).Where(d => ReferenceEquals(d.Box, _box) && d.Accepted is not null)];
         Judgment worst = default;
         double shortest = double.NegativeInfinity;
-        foreach (double volts in devices.Select(d => d.Device.Model.Starting).OfType<Starting>().Select(stepOf).Where(v => v < _fullVolts)
-            .Distinct())
+        foreach (double volts in devices.Select(d => d.Device.Model.Starting).OfType<Starting>().Select(stepOf).Where(v => v < _fullVolts).Distinct())
         {
             double given = RailBalance.GivenAt(_supply, _fullVolts, volts);
-            double taken = Taken(volts, d => Draws(d, volts)),
-                certain = Taken(volts, d => Draws(d, volts) && !(d.Device.Model.Starting is Starting s && isUncertain(s)));
+            double taken = Taken(volts, d => Draws(d, volts)), certain = Taken(volts, d => Draws(d, volts) && !(d.Device.Model.Starting is Starting s && isUncertain(s)));
             if (taken - given <= shortest) continue;
             shortest = taken - given;
             Judgment judged = Judgment.AtMost(certain, given, given, a => ElectricCurrent.FromAmperes(a));
@@ -178,9 +157,7 @@ internal sealed class BoxRail
 
         return worst;
 
-        bool Draws(FedDevice device, double volts) => device.Device.Model.Starting is Starting starting
-            ? mayDraw(starting, volts)
-            : device.Accepted?.LowestVolts <= volts;
+        bool Draws(FedDevice device, double volts) => device.Device.Model.Starting is Starting starting ? mayDraw(starting, volts) : device.Accepted?.LowestVolts <= volts;
 
         double Taken(double volts, Func<FedDevice, bool> draws) => groups.Sum(g => TakenBy(g, volts, draws)) - _standingAmperes;
     }

@@ -25,17 +25,14 @@ public sealed class OutputInCondition
     /// <summary>The current with everything on the output drawing; what its loads ask for where <see cref="IsDemandOnly"/>. [A]</summary>
     public ElectricCurrent Current => ElectricCurrent.FromAmperes(Amperes);
 
-    /// <summary>Whether the circuit has no operating point: the current is then what the loads ask for at the supply's voltage, and no
-    /// cable carries it.</summary>
+    /// <summary>Whether the circuit has no operating point: the current is then what the loads ask for at the supply's voltage, and no cable carries it.</summary>
     public bool IsDemandOnly { get; }
 
     /// <summary>The current against what the output may carry all the time.</summary>
     public Judgment OfLimit => LimitOf(_output);
 
-    /// <summary>The current against what the protective device of the output carries for good in the air of its box; a judgment of nothing
-    /// where it limits nothing.</summary>
-    /// <remarks>Where the temperature inside was calculated the margin is what the device no longer carries if the rise is a quarter
-    /// larger.</remarks>
+    /// <summary>The current against what the protective device of the output carries for good in the air of its box; a judgment of nothing where it limits nothing.</summary>
+    /// <remarks>Where the temperature inside was calculated the margin is what the device no longer carries if the rise is a quarter larger.</remarks>
     public Judgment OfProtection => ProtectionOf(_output);
 
     internal double Amperes { get; }

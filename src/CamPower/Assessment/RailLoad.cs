@@ -5,11 +5,10 @@ using CamPower.Supplies;
 
 namespace CamPower.Assessment;
 
-/// <summary>All that a box feeds in one condition, as the voltage at its terminals falls because its supply is asked for more than its
-/// limit.</summary>
+/// <summary>All that a box feeds in one condition, as the voltage at its terminals falls because its supply is asked for more than its limit.</summary>
 /// <remarks>
-/// From one voltage at which something lets go to the next, what is taken is convex: a tangent at the upper end says in most cases that
-/// there is no balance between them. Those tangents are worked out once, for whatever fault is added.
+/// From one voltage at which something lets go to the next, what is taken is convex: a tangent at the upper end says in most cases that there is no
+/// balance between them. Those tangents are worked out once, for whatever fault is added.
 /// </remarks>
 internal sealed class RailLoad
 {
@@ -25,11 +24,9 @@ internal sealed class RailLoad
         _supply = supply;
         FullVolts = fullVolts;
         Branches = branches;
-        _steps = new Lazy<double[]>(
-            () => [fullVolts, .. branches.SelectMany(b => b.Steps).Where(v => v < fullVolts).Distinct().OrderByDescending(v => v), 0]);
+        _steps = new Lazy<double[]>(() => [fullVolts, .. branches.SelectMany(b => b.Steps).Where(v => v < fullVolts).Distinct().OrderByDescending(v => v), 0]);
         _atFull = new Lazy<double>(() => TakenAt(fullVolts, fullVolts));
-        _taken = new Lazy<(double, double)[]>(
-            () => Array.ConvertAll(_steps.Value, v => (TakenAt(v, v), TakenAt(v * (1 - TangentStep), v))));
+        _taken = new Lazy<(double, double)[]>(() => Array.ConvertAll(_steps.Value, v => (TakenAt(v, v), TakenAt(v * (1 - TangentStep), v))));
     }
 
     internal double FullVolts { get; }
@@ -60,8 +57,7 @@ internal sealed class RailLoad
         {
             double down = from, to = steps[step + 1];
             if (HasNone(step, from, to)) continue;
-            double volts = RailBalance.Between(
-                _supply, FullVolts, from, to, v => TakenAt(v, down) - (without?.AmperesAt(v, down) ?? 0) + added(v));
+            double volts = RailBalance.Between(_supply, FullVolts, from, to, v => TakenAt(v, down) - (without?.AmperesAt(v, down) ?? 0) + added(v));
             if (volts > 0) return new RailRest(volts, isBalance: true);
         }
 
@@ -70,13 +66,10 @@ internal sealed class RailLoad
         bool HasNone(int at, double from, double to)
         {
             if (!steps[at].Equals(from)) return false;
-            double left = from * (1 - TangentStep),
-                atFrom = Missing(from, _taken.Value[at].At),
-                atLeft = Missing(left, _taken.Value[at].Below);
+            double left = from * (1 - TangentStep), atFrom = Missing(from, _taken.Value[at].At), atLeft = Missing(left, _taken.Value[at].Below);
             return atFrom > 0 && atLeft > 0 && !(left - (atLeft * (from - left) / (atFrom - atLeft)) > to && atFrom > atLeft);
 
-            double Missing(double v, double taken) => taken - (without?.AmperesAt(v, from) ?? 0)
-                + added(v) - RailBalance.GivenAt(_supply, FullVolts, v);
+            double Missing(double v, double taken) => taken - (without?.AmperesAt(v, from) ?? 0) + added(v) - RailBalance.GivenAt(_supply, FullVolts, v);
         }
     }
 }

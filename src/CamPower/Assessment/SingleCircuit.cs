@@ -33,8 +33,7 @@ internal sealed class SingleCircuit : FeedCircuit
         return new PreparedRun(way, CableCelsius).Feed(loads[0], ElectricPotential.FromVolts(Source(rail))).Explain();
     }
 
-    internal override double? MostWatts(int device, RailVolts rail, Load[] loads) =>
-        RunKernel.MostWatts(Source(rail), Ohms(rail), loads[0]);
+    internal override double? MostWatts(int device, RailVolts rail, Load[] loads) => RunKernel.MostWatts(Source(rail), Ohms(rail), loads[0]);
 
     internal override double UnloadedVolts(int device, RailVolts rail, Load[] loads) => Source(rail);
 

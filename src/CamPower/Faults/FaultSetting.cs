@@ -7,8 +7,7 @@ using UnitsNet;
 
 namespace CamPower.Faults;
 
-/// <summary>What stands behind and before every fault of one output: the supply, the protective device, and the temperatures of each
-/// condition.</summary>
+/// <summary>What stands behind and before every fault of one output: the supply, the protective device, and the temperatures of each condition.</summary>
 /// <remarks>
 /// Where a device or an overload behavior is not stated, the currents are worked out without either, and no verdict is given.
 /// A supply that has a limit of its own keeps its tolerance up to it, so that a source resistance is needed of an unlimited one
@@ -62,8 +61,7 @@ internal sealed class FaultSetting
     /// <summary>Whether the limit of the supply is known, so that the largest current is one and not only a bound.</summary>
     internal bool KnowsSupply => (Missing & (FaultData.Overload | FaultData.SourceResistance)) == FaultData.None;
 
-    /// <summary>The greatest current that the supply keeps up in an overload; infinite where none is stated: a nameplate is no limit.
-    /// [A]</summary>
+    /// <summary>The greatest current that the supply keeps up in an overload; infinite where none is stated: a nameplate is no limit. [A]</summary>
     /// <remarks>What its capacitors discharge is counted apart.</remarks>
     internal double GreatestSustainedAmperes => _overload.LimitAmperes;
 
@@ -76,8 +74,7 @@ internal sealed class FaultSetting
     internal double MostProspective(FaultLoop loop) => Output.HighestVolts / (_sourceOhms + LeastOhms(loop));
 
     /// <summary>The least prospective current of a fault: that of the resistances alone. [A]</summary>
-    internal double LeastProspective(FaultLoop loop) =>
-        Output.LowestVolts / (_sourceOhms + Conditions.Max(c => GreatestOhms(loop.OhmsIn(c), c)));
+    internal double LeastProspective(FaultLoop loop) => Output.LowestVolts / (_sourceOhms + Conditions.Max(c => GreatestOhms(loop.OhmsIn(c), c)));
 
     /// <summary>The greatest resistance of a loop beside the device, source included. [Ω]</summary>
     internal double GreatestRest(FaultLoop loop) => _sourceOhms + Conditions.Max(loop.OhmsIn);
@@ -85,32 +82,26 @@ internal sealed class FaultSetting
     /// <summary>Resistance of device and way to a fault where it is least. [Ω]</summary>
     internal double LeastOhms(FaultLoop loop) => Device.LeastOhms + Conditions.Min(loop.OhmsIn);
 
-    /// <summary>The largest current of the output capacitors' discharge; infinite where no resistance is stated that limits it.
-    /// [A]</summary>
+    /// <summary>The largest current of the output capacitors' discharge; infinite where no resistance is stated that limits it. [A]</summary>
     internal double DischargePeak(FaultLoop loop) =>
         double.IsInfinity(Device.MostAmperes) && _farads > 0 ? Output.HighestVolts / LeastOhms(loop) : 0;
 
-    /// <summary>The most power that a short with a resistance of its own keeps up at a place, whatever that resistance; infinite where
-    /// nothing that is stated bounds it. [W]</summary>
+    /// <summary>The most power that a short with a resistance of its own keeps up at a place, whatever that resistance; infinite where nothing that is stated bounds it. [W]</summary>
     /// <remarks>Maximum power transfer, V²/4R, or less where the supply or an electronic limit holds the current below V/2R.</remarks>
     internal double PoorShortWatts(FaultLoop loop)
     {
-        double volts = Output.HighestVolts,
-            ohms = _sourceOhms + LeastOhms(loop),
-            most = Math.Min(GreatestSustainedAmperes, Device.MostAmperes);
+        double volts = Output.HighestVolts, ohms = _sourceOhms + LeastOhms(loop), most = Math.Min(GreatestSustainedAmperes, Device.MostAmperes);
         double amperes = Math.Min(volts / (2 * ohms), most);
         return double.IsInfinity(amperes) ? double.PositiveInfinity : amperes * (volts - (amperes * ohms));
     }
 
-    /// <summary>The cases of a short at the end of a loop: in each condition the ends of the range of current, and where something changes
-    /// between them.</summary>
-    /// <remarks>The ends; the limit of the supply; what is left while the other outputs take most; just below every current at which the
-    /// device gets faster. Between these nothing gets worse.</remarks>
+    /// <summary>The cases of a short at the end of a loop: in each condition the ends of the range of current, and where something changes between them.</summary>
+    /// <remarks>The ends; the limit of the supply; what is left while the other outputs take most; just below every current at which the device gets
+    /// faster. Between these nothing gets worse.</remarks>
     internal FaultCase[] ShortCases(FaultLoop loop) => [.. Conditions.SelectMany(c => ShortCases(loop, c))];
 
     /// <summary>The cases of a short anywhere along a piece of cable, that at its end left out.</summary>
-    /// <remarks>What capacitors discharge counts as at its end: the closer to a supply of no resistance, the shorter what it
-    /// heats.</remarks>
+    /// <remarks>What capacitors discharge counts as at its end: the closer to a supply of no resistance, the shorter what it heats.</remarks>
     /// <param name="origin">The loop to where it begins.</param>
     /// <param name="end">The loop to where it ends.</param>
     internal FaultCase[] PieceCases(FaultLoop origin, FaultLoop end) => [.. Conditions.SelectMany(c =>
@@ -158,11 +149,9 @@ internal sealed class FaultSetting
 
     private End Least(double loopOhms, int c) => EndOf(Output.LowestVolts, GreatestOhms(loopOhms, c));
 
-    private double GreatestOhms(double loopOhms, int c) =>
-        loopOhms + (Device.GreatestOhms * (_air[c].DeviceCelsius is double known ? Device.ResistanceGrowthIn(known) : 1));
+    private double GreatestOhms(double loopOhms, int c) => loopOhms + (Device.GreatestOhms * (_air[c].DeviceCelsius is double known ? Device.ResistanceGrowthIn(known) : 1));
 
-    // The limit of the supply, where it lies between the ends or a device that limits lower may keep the supply from it; and the steps of
-    // the device.
+    // The limit of the supply, where it lies between the ends or a device that limits lower may keep the supply from it; and the steps of the device.
     private IEnumerable<LimitedCurrent> Between(End most, End least, LimitedCurrent? shared, int c)
     {
         double limit = _overload.LimitAmperes, low = Math.Min(least.Current.PeakAmperes, most.Current.PeakAmperes);
@@ -177,15 +166,11 @@ internal sealed class FaultSetting
         foreach (double amperes in steps.Where(s => s > low && s < high)) yield return LimitedCurrent.Steady(amperes);
         if (shared is not LimitedCurrent left || !(left.RmsAmperes > 0)) yield break;
         double peakOverRms = left.PeakAmperes / left.RmsAmperes;
-        foreach (double rms in steps.Where(s => s > left.RmsAmperes && s * peakOverRms < high))
-        {
-            yield return _overload.InOverload(rms * peakOverRms);
-        }
+        foreach (double rms in steps.Where(s => s > left.RmsAmperes && s * peakOverRms < high)) yield return _overload.InOverload(rms * peakOverRms);
     }
 
     // What a fault is left with while the other outputs take most.
-    private LimitedCurrent SharedAt(double loopOhms, int c) =>
-        _overload.InOverload(Rail!.FaultAmperes(GreatestOhms(loopOhms, c), Device.MostAmperes));
+    private LimitedCurrent SharedAt(double loopOhms, int c) => _overload.InOverload(Rail!.FaultAmperes(GreatestOhms(loopOhms, c), Device.MostAmperes));
 
     // As if the supply neither folded back nor paused.
     private double HeatingAt(double loopOhms, int c) =>

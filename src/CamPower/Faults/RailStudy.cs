@@ -8,10 +8,8 @@ using CamPower.Supplies;
 
 namespace CamPower.Faults;
 
-/// <summary>What the supply of a box does in one condition while an output of it is shorted, and what that does to what the others
-/// feed.</summary>
-/// <remarks>Every other output counts by its own way, out and back: what shared negatives carry of the faulted output too is left
-/// out.</remarks>
+/// <summary>What the supply of a box does in one condition while an output of it is shorted, and what that does to what the others feed.</summary>
+/// <remarks>Every other output counts by its own way, out and back: what shared negatives carry of the faulted output too is left out.</remarks>
 internal sealed class RailStudy
 {
     private readonly SupplyOutput _supply;
@@ -62,16 +60,13 @@ internal sealed class RailStudy
     /// <summary>Whether a fault takes the supply's voltage down, beside what the other outputs take. [A]</summary>
     internal bool IsOverloadedBy(double faultAmperes) => faultAmperes + _otherAmperes > RailBalance.LimitOf(_supply);
 
-    /// <summary>What a fault is left with by an overloaded supply, in a pulse where it pulses, while the other outputs take what they can.
-    /// [A]</summary>
+    /// <summary>What a fault is left with by an overloaded supply, in a pulse where it pulses, while the other outputs take what they can. [A]</summary>
     /// <param name="ohms">Resistance of device and way. [Ω]</param>
     /// <param name="mostAmperes">The most that the device lets through; infinite where it limits nothing. [A]</param>
     internal double FaultAmperes(double ohms, double mostAmperes)
     {
         double volts = Settled(ohms, mostAmperes);
-        return volts > 0
-            ? Math.Min(volts / ohms, mostAmperes)
-            : Math.Min(RailBalance.GivenAt(_supply, _supply.LowestVolts, volts), mostAmperes);
+        return volts > 0 ? Math.Min(volts / ohms, mostAmperes) : Math.Min(RailBalance.GivenAt(_supply, _supply.LowestVolts, volts), mostAmperes);
     }
 
     private IEnumerable<RailBranch> Others => _load.Branches.Where(branch => branch != _faulted);
@@ -112,9 +107,8 @@ internal sealed class RailStudy
         return new RailDuringFault(RailState.Dragged, volts, _condition, dark.AsReadOnly(), below.AsReadOnly());
     }
 
-    // Down to where the supply gives what the fault and the others take; no higher than where it gives the fault alone enough. What a
-    // device limits is level from its limit up, and not convex at the knee: the two parts are looked at one after the other. 0 where the
-    // fault alone is too much. [V]
+    // Down to where the supply gives what the fault and the others take; no higher than where it gives the fault alone enough. What a device limits is
+    // level from its limit up, and not convex at the knee: the two parts are looked at one after the other. 0 where the fault alone is too much. [V]
     private double Settled(double ohms, double mostAmperes)
     {
         double full = _supply.LowestVolts, knee = Math.Min(full, mostAmperes * ohms);

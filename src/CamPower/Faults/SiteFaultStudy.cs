@@ -14,8 +14,7 @@ internal static class SiteFaultStudy
     internal static IReadOnlyList<OutputFaults> Of(SiteAssessment assessment, CancellationToken cancellationToken)
     {
         Site site = assessment.Site;
-        var feeds = site.Feeds.SelectMany(group => group.Feeds, (group, feed) => (group, feed))
-            .ToDictionary(x => (x.feed.Box, x.feed.Output.Number));
+        var feeds = site.Feeds.SelectMany(group => group.Feeds, (group, feed) => (group, feed)).ToDictionary(x => (x.feed.Box, x.feed.Output.Number));
         return Array.AsReadOnly([.. assessment.Boxes.SelectMany(box =>
         {
             FaultAir[] air = AirOf(box);
@@ -27,8 +26,7 @@ internal static class SiteFaultStudy
         })]);
     }
 
-    private static OutputFaults Study(
-        SiteAssessment assessment, BoxAssessment box, OutputAssessment output, FaultAir[] air, FeedGroup group, OutputFeed feed,
+    private static OutputFaults Study(SiteAssessment assessment, BoxAssessment box, OutputAssessment output, FaultAir[] air, FeedGroup group, OutputFeed feed,
         CancellationToken cancellationToken)
     {
         ProtectiveDevice? device = output.Output.Protection;
@@ -38,8 +36,7 @@ internal static class SiteFaultStudy
 
         IReadOnlyList<ShortCircuit> Shorts() =>
             Array.AsReadOnly([.. new FeedPlaces(group, air).Of(feed).Select(place => new ShortCircuit(place.Loop, setting, place.Run,
-                Array.AsReadOnly([.. output.Devices.Where(
-                    d => place.IsEnd && string.Equals(d.At, place.Run!.To, StringComparison.Ordinal))]),
+                Array.AsReadOnly([.. output.Devices.Where(d => place.IsEnd && string.Equals(d.At, place.Run!.To, StringComparison.Ordinal))]),
                 () => rail.Value.During(setting.LeastOhms(place.Loop), setting.Device.MostAmperes)))]);
 
         FaultLoop Everything()

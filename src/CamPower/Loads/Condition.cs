@@ -3,8 +3,7 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>One state of the site that it must survive: which shares of the draw are on, how warm things are, how many motors
-/// move.</summary>
+/// <summary>One state of the site that it must survive: which shares of the draw are on, how warm things are, how many motors move.</summary>
 /// <remarks>
 /// Immutable. Four are given, and users make their own. No given condition turns the heater on by itself but
 /// the cold start: heater and hot copper do not meet unless somebody says so, with <see cref="With"/>.
@@ -20,8 +19,7 @@ public sealed class Condition
     /// <summary>From when on a load is continuous. [h]</summary>
     internal const double ContinuousFromHours = 3;
 
-    // A box of any size takes half an hour and more to warm: in five minutes less than the quarter of its rise by which the model may be
-    // off.
+    // A box of any size takes half an hour and more to warm: in five minutes less than the quarter of its rise by which the model may be off.
     private const double WarmingFromMinutes = 5;
 
     /// <summary>States a condition.</summary>
@@ -30,12 +28,10 @@ public sealed class Condition
     /// <param name="at">The temperatures.</param>
     /// <param name="motorsMoving">How many motors of the whole site move at once, at least 0; null for all of them.</param>
     /// <param name="duration">How long it lasts, at least 0; null when that is not known.</param>
-    /// <param name="lineVoltage">Voltage at the input of every supply, RMS if alternating, from 1 nV to 1 MV; null for its nominal one, at
-    /// which no supply is derated. [V]</param>
+    /// <param name="lineVoltage">Voltage at the input of every supply, RMS if alternating, from 1 nV to 1 MV; null for its nominal one, at which no supply is derated. [V]</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or <paramref name="on"/> names a share that does not
-    /// exist.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or <paramref name="on"/> names a share that does not exist.</exception>
     public Condition(string name, LoadComponents on, Surroundings at, int? motorsMoving = null, Duration? duration = null,
         ElectricPotential? lineVoltage = null)
     {
@@ -72,12 +68,10 @@ public sealed class Condition
 
     internal double? LineVolts { get; }
 
-    /// <summary>Whether it lasts: it is not stated to be shorter than a continuous load
-    /// (<see cref="Sources.NecContinuousLoad"/>).</summary>
+    /// <summary>Whether it lasts: it is not stated to be shorter than a continuous load (<see cref="Sources.NecContinuousLoad"/>).</summary>
     internal bool IsContinuous => !(Duration is Duration lasts && lasts.Hours < ContinuousFromHours);
 
-    /// <summary>Whether it warms an enclosure: it is not stated to be over before the enclosure takes it up
-    /// (<see cref="Sources.EnclosureWarming"/>).</summary>
+    /// <summary>Whether it warms an enclosure: it is not stated to be over before the enclosure takes it up (<see cref="Sources.EnclosureWarming"/>).</summary>
     internal bool WarmsEnclosures => !(Duration is Duration lasts && lasts.Minutes < WarmingFromMinutes);
 
     /// <summary>Day: the base draw alone.</summary>

@@ -12,8 +12,7 @@ namespace CamPower;
 /// </remarks>
 public sealed class BoxSplit
 {
-    internal BoxSplit(Site site, IReadOnlyList<BoxShare> boxes, IReadOnlyList<OutputAssessment> misfits, int leastNumber,
-        BoxShortfall? binding)
+    internal BoxSplit(Site site, IReadOnlyList<BoxShare> boxes, IReadOnlyList<OutputAssessment> misfits, int leastNumber, BoxShortfall? binding)
     {
         Site = site;
         Boxes = boxes;

@@ -10,8 +10,7 @@ internal sealed class TrimBreach(DeviceAssessment device, TrimBound bound, Condi
     /// <summary>The bound as a limit at the set point beyond which it is broken.</summary>
     internal TrimLimit At(double volts) => new(volts, bound, device.Device, condition);
 
-    /// <summary>Which of several at once is named: too low, the device behind the most resistance, which pulls the others down; too high,
-    /// the one behind the least.</summary>
+    /// <summary>Which of several at once is named: too low, the device behind the most resistance, which pulls the others down; too high, the one behind the least.</summary>
     internal double RankAt(double celsius)
     {
         double ohms = (device.Output.Protection?.GreatestOhms ?? 0) + device.Path.Sum(run => run.Run.OhmsAt(celsius));
@@ -37,11 +36,7 @@ internal sealed class TrimBreach(DeviceAssessment device, TrimBound bound, Condi
         if (device.State == DeviceState.SupplyOverloaded) return TrimBound.SupplyOverloaded;
         if (device.SolvedVoltage is null) return TrimBound.Collapse;
         if (device.Start == StartVerdict.SettlesBelowDropOut) return TrimBound.DropOut;
-        if (device.Start is StartVerdict.UnloadedBelowTurnOn or StartVerdict.TurnOnBelowUnstableVoltage or StartVerdict.HeldDownBySupply)
-        {
-            return TrimBound.Starting;
-        }
-
+        if (device.Start is StartVerdict.UnloadedBelowTurnOn or StartVerdict.TurnOnBelowUnstableVoltage or StartVerdict.HeldDownBySupply) return TrimBound.Starting;
         if (device.State != DeviceState.Up) return TrimBound.DropOut;
         return device.LowestVoltage(Ratio.Zero).IsViolated ? TrimBound.LowestVoltage : null;
     }

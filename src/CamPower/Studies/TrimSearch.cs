@@ -46,12 +46,9 @@ internal sealed class TrimSearch
     // Nothing is lost on the way while nothing is drawn.
     private TrimLimit BeforeLoad()
     {
-        FedDevice? first = _groups.SelectMany(g => g.Devices).Where(d => IsOfThisBox(d.Box) && d.Accepted is not null)
-            .OrderBy(d => d.Accepted!.HighestVolts).FirstOrDefault();
+        FedDevice? first = _groups.SelectMany(g => g.Devices).Where(d => IsOfThisBox(d.Box) && d.Accepted is not null).OrderBy(d => d.Accepted!.HighestVolts).FirstOrDefault();
         double volts = first?.Accepted!.HighestVolts / (1 + _box.Supply.Output.Tolerance.DecimalFractions) ?? double.PositiveInfinity;
-        return Limits.IsBelow(volts, _toVolts)
-            ? new TrimLimit(volts, TrimBound.NoLoadVoltage, first!.Device)
-            : new TrimLimit(_toVolts, TrimBound.SupplyRange);
+        return Limits.IsBelow(volts, _toVolts) ? new TrimLimit(volts, TrimBound.NoLoadVoltage, first!.Device) : new TrimLimit(_toVolts, TrimBound.SupplyRange);
     }
 
     // Seen from the side where nothing should be out: the last set point before something is.
@@ -108,9 +105,7 @@ internal sealed class TrimSearch
         while (true)
         {
             List<FeedGroup> groups = [.. site.Feeds.Where(g => g.Feeds.Any(f => boxes.Contains(f.Box)))];
-            List<DistributionBox> joined =
-                [.. site.Boxes.Where(b =>
-                boxes.Exists(known => ReferenceEquals(known, b) || (known.Cabinet is not null && known.Cabinet == b.Cabinet))
+            List<DistributionBox> joined = [.. site.Boxes.Where(b => boxes.Exists(known => ReferenceEquals(known, b) || (known.Cabinet is not null && known.Cabinet == b.Cabinet))
                 || groups.Exists(g => g.Feeds.Any(f => ReferenceEquals(f.Box, b))))];
             if (joined.Count == boxes.Count) return (groups, joined);
             boxes = joined;

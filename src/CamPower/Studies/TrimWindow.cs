@@ -4,8 +4,7 @@ using static System.FormattableString;
 
 namespace CamPower;
 
-/// <summary>Where a box may be set: every device that it feeds is up and inside its accepted range, in every condition of the
-/// site.</summary>
+/// <summary>Where a box may be set: every device that it feeds is up and inside its accepted range, in every condition of the site.</summary>
 /// <remarks>
 /// Immutable. A supply gives its set point within a tolerance: the lowest voltage of it counts for staying up, starting
 /// and undervoltage, the highest, at the least load and the coldest cable, for overvoltage. For the moment before a device draws anything
@@ -38,10 +37,9 @@ public sealed class TrimWindow
     /// <summary>The highest set point that will do, and what is out above it.</summary>
     public TrimLimit Highest { get; }
 
-    /// <summary>The highest set point at which no device sees more than it accepts even before it draws anything, and who does above
-    /// it.</summary>
-    /// <remarks>It may lie below <see cref="Highest"/>, and below <see cref="Lowest"/>: a device that is plugged in, or switched on, then
-    /// sees the whole voltage of the supply for a moment. Most inputs stand that; only the data sheet says so.</remarks>
+    /// <summary>The highest set point at which no device sees more than it accepts even before it draws anything, and who does above it.</summary>
+    /// <remarks>It may lie below <see cref="Highest"/>, and below <see cref="Lowest"/>: a device that is plugged in, or switched on, then sees
+    /// the whole voltage of the supply for a moment. Most inputs stand that; only the data sheet says so.</remarks>
     public TrimLimit HighestBeforeLoad { get; }
 
     /// <summary>Whether no set point will do: what the one limit asks for, the other does not allow.</summary>
@@ -58,8 +56,7 @@ public sealed class TrimWindow
 
     /// <summary>Whether a set point lies inside the window, its ends included.</summary>
     /// <param name="setPoint">The set point. [V]</param>
-    public bool Contains(ElectricPotential setPoint) =>
-        !Limits.IsBelow(setPoint.Volts, Lowest.Volts) && !Limits.IsAbove(setPoint.Volts, Highest.Volts);
+    public bool Contains(ElectricPotential setPoint) => !Limits.IsBelow(setPoint.Volts, Lowest.Volts) && !Limits.IsAbove(setPoint.Volts, Highest.Volts);
 
     /// <summary>Both ends, or what conflicts, in the invariant culture; never throws.</summary>
     public override string ToString() => IsEmpty

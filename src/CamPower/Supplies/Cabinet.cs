@@ -10,9 +10,8 @@ namespace CamPower;
 /// <example>
 /// <code>
 /// var cabinet = new Cabinet("gatehouse cabinet", enclosure);
-/// var limit = ElectricCurrent.FromAmperes(1.1);
-/// var bankA = DistributionBox.OfEqualOutputs("bank A", supply, outputs: 9, limit).WithCabinet(cabinet);
-/// var bankB = DistributionBox.OfEqualOutputs("bank B", supply, outputs: 9, limit).WithCabinet(cabinet);
+/// DistributionBox bankA = DistributionBox.OfEqualOutputs("bank A", supply, outputs: 9, ElectricCurrent.FromAmperes(1.1)).WithCabinet(cabinet);
+/// DistributionBox bankB = DistributionBox.OfEqualOutputs("bank B", supply, outputs: 9, ElectricCurrent.FromAmperes(1.1)).WithCabinet(cabinet);
 /// </code>
 /// </example>
 public sealed class Cabinet
