@@ -155,7 +155,7 @@ internal sealed class SiteSolver
         if (loads[0].Box.Enclosure is not Enclosure enclosure || LossesIn(index) is not List<BoxLosses> losses) return null;
 
         // What is over before the enclosure takes it up finds it as warm as that which lasts and loses most in it.
-        if (!condition.WarmsEnclosures && LossesOfWhatLasts() is List<BoxLosses> lasting) losses = lasting;
+        if (!EnclosureBalance.IsWarmedIn(condition) && LossesOfWhatLasts() is List<BoxLosses> lasting) losses = lasting;
         return EnclosureBalance.Of(enclosure, losses, condition.At, site.AltitudeMeters);
 
         List<BoxLosses>? LossesIn(int c)
@@ -164,7 +164,7 @@ internal sealed class SiteSolver
             return known.Count == loads.Length ? known : null;
         }
 
-        List<BoxLosses>? LossesOfWhatLasts() => Enumerable.Range(0, site.Conditions.Count).Where(c => site.Conditions[c].WarmsEnclosures).Select(LossesIn)
+        List<BoxLosses>? LossesOfWhatLasts() => Enumerable.Range(0, site.Conditions.Count).Where(c => EnclosureBalance.IsWarmedIn(site.Conditions[c])).Select(LossesIn)
             .OfType<List<BoxLosses>>().OrderByDescending(each => each.Sum(l => l.OwnWatts)).FirstOrDefault();
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Generic;
 using System.Linq;
+using UnitsNet;
 using static System.FormattableString;
 
 namespace CamPower.Checks;
@@ -13,9 +14,10 @@ public sealed class DeviceVoltageRatingRule() : Rule("device-voltage-rating-exce
     public override IEnumerable<Finding> Check(Evidence evidence) =>
         from box in Require.NotNull(evidence, nameof(evidence)).Assessment.Boxes
         from output in box.Outputs
-        let rating = output.Output.Protection?.VoltageRating
-        where rating is not null && Limits.IsAbove(box.Box.Supply.Output.HighestVolts, rating.Value.Volts)
+        let judged = output.Output.Protection?.JudgeVoltage(box.Box.Supply.Output.HighestVolts, box.Box.Supply.Output.Kind == CurrentKind.Dc)
+        where judged is { IsViolated: true }
+        let rating = (ElectricPotential)judged.Value.Limit!
         select Find(Subject.Of(box.Box, output.Output),
-            Invariant($"Its supply gives up to {box.Box.Supply.Output.HighestVolts:0.00} V: {output.Output.Protection} interrupts at most {rating.Value.Volts:0.##} V."),
-            box.Box.Supply.Output.HighestVoltage, rating);
+            Invariant($"Its supply gives up to {box.Box.Supply.Output.HighestVolts:0.00} V: {output.Output.Protection} interrupts at most {rating.Volts:0.##} V."),
+            judged.Value.Value, rating);
 }

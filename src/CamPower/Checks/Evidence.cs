@@ -1,6 +1,8 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using System.Threading;
+using CamPower.Checks;
 using CamPower.Mains;
 
 namespace CamPower;
@@ -16,6 +18,7 @@ public sealed class Evidence
 {
     private readonly Lazy<SiteFaults> _faults;
     private readonly Lazy<IReadOnlyList<ReceptacleAssessment>> _receptacles;
+    private readonly Lazy<IReadOnlyList<Unstated>> _unstated;
 
     /// <summary>The evidence that a solved site is.</summary>
     /// <param name="assessment">The solved site.</param>
@@ -27,6 +30,7 @@ public sealed class Evidence
         CancellationToken = cancellationToken;
         _faults = new Lazy<SiteFaults>(() => assessment.StudyFaults(cancellationToken));
         _receptacles = new Lazy<IReadOnlyList<ReceptacleAssessment>>(assessment.StudyReceptacles);
+        _unstated = new Lazy<IReadOnlyList<Unstated>>(() => Checks.Unstated.Of(this));
     }
 
     /// <summary>The site solved in every condition.</summary>
@@ -37,6 +41,11 @@ public sealed class Evidence
 
     /// <summary>What its boxes take from their receptacles, studied once, when it is first asked for.</summary>
     public IReadOnlyList<ReceptacleAssessment> Receptacles => _receptacles.Value;
+
+    /// <summary>What is not stated, so that a verdict is not known; of each, the boxes, outputs or models that it is not stated of.</summary>
+    public ILookup<string, string> NotStated => Unstated.ToLookup(item => item.What, item => item.Where, StringComparer.Ordinal);
+
+    internal IReadOnlyList<Unstated> Unstated => _unstated.Value;
 
     /// <summary>What breaks off a check of it, and the study of faults: a rule or a report that takes long asks it.</summary>
     public CancellationToken CancellationToken { get; }

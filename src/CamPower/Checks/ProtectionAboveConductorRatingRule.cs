@@ -49,7 +49,7 @@ public sealed class ProtectionAboveConductorRatingRule() : Rule("protection-abov
     private Finding? Carried(OutputFeed feed, ProtectiveDevice device, double warmest, double cap)
     {
         double rated = Math.Min(device.MostCarriedAmperes(currentFactor: 1), cap);
-        (SiteRun? run, double amperes) = Weakest(feed, (run, cable, conductor) => Math.Min(Stands(run, cable, conductor, warmest), CapOf(conductor)));
+        (SiteRun? run, double amperes) = Weakest(feed, (run, cable, conductor) => Math.Min(Stands(run, cable, conductor, warmest), CapOf(feed.Output, conductor)));
         if (run is null || double.IsInfinity(rated) || !Limits.IsAbove(rated, amperes)) return null;
         return Find(Subject.Of(feed.Box, feed.Output),
             Invariant($"Its {device} lets {rated:0.##} A flow continuously. The run from {run.From} to {run.To} carries {amperes:0.00} A at {warmest:0.#} °C."),
@@ -105,8 +105,8 @@ public sealed class ProtectionAboveConductorRatingRule() : Rule("protection-abov
     }
 
     // The code's largest device binds the American sizes alone, and not a Class 2 circuit.
-    private static double CapOf(Conductor conductor) =>
-        conductor.Size.Series == WireSizeSeries.Awg && SmallConductors.ProtectionAmperes(conductor) is double most ? most : double.PositiveInfinity;
+    private static double CapOf(BoxOutput output, Conductor conductor) => output.ClaimedClass != PowerLimitClass.Class2
+        && conductor.Size.Series == WireSizeSeries.Awg && SmallConductors.ProtectionAmperes(conductor) is double most ? most : double.PositiveInfinity;
 
     // Outputs that are tied together are fed by more than the one supply.
     private static double CapOf(Site site, OutputFaults output) => site.Ties.Count > 0 ? double.PositiveInfinity : output.GreatestSustainedAmperes;

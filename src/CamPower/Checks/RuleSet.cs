@@ -61,6 +61,7 @@ public sealed class RuleSet
         new ConnectorOutsideVoltageClassRule(),
         new TerminalWrongSizeRule(),
         new BoxTooHotRule(),
+        new BoxTooColdRule(),
         new BoxTemperatureUnknownRule(),
         new FaultsUnknownRule(),
         new ReceptacleVoltageRule(),

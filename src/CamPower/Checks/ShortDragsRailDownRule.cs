@@ -11,9 +11,6 @@ namespace CamPower.Checks;
 /// for they hang on one adapter then; a Failure where nothing is certain to end it. When it ends is not known where something is not stated: a Caution.</remarks>
 public sealed class ShortDragsRailDownRule : Rule
 {
-    // What is dark for longer than a minute is not dark for seconds.
-    private const double LongestDark = 60;
-
     private readonly double _seconds;
 
     /// <summary>The rule with the common 20 ms that a device is taken to ride through.</summary>
@@ -53,7 +50,7 @@ public sealed class ShortDragsRailDownRule : Rule
     private static Severity SeverityOf(OutputFaults output, ShortCircuit fault)
     {
         if (fault.Verdict == OperatingVerdict.None || ReferenceEquals(output.Output.Protection, ProtectiveDevice.None)) return Severity.Caution;
-        bool endsSoon = fault.Verdict == OperatingVerdict.Clears && !(fault.Opening.Latest is Duration latest && latest.Seconds > LongestDark);
+        bool endsSoon = fault.Verdict == OperatingVerdict.Clears && !(fault.Opening.Latest is Duration latest && latest.Seconds > CheckConstants.LongestDark.Value);
         return endsSoon ? Severity.Caution : Severity.Failure;
     }
 

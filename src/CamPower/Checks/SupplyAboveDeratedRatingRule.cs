@@ -7,26 +7,23 @@ namespace CamPower.Checks;
 
 /// <summary>A supply that is asked for more than it may give at the temperature in its box, or for anything in air that is too cold for it.</summary>
 public sealed class SupplyAboveDeratedRatingRule() : Rule("supply-above-derated-rating", Severity.Failure,
-    "The total of a box is above what its supply may deliver there; in air that is colder than any in which it is rated to run that is nothing.",
-    "Use a stronger supply or one that is rated for where it stands; cool a box that is too warm for its supply, put one that is too cold where it is warmer; or spread the load over two boxes.",
+    "The total of a box is above what its supply may deliver there.",
+    "Use a stronger supply or one that is rated for where it stands; cool a box that is too warm for its supply; or spread the load over two boxes.",
     Sources.GenericDerating)
 {
     /// <inheritdoc/>
-    public override IReadOnlyList<string> StandsBackInConditionsOf => ["receptacle-voltage-outside-supply-range", "box-too-hot", "split-adapter-beyond-rating"];
+    public override IReadOnlyList<string> StandsBackInConditionsOf => ["receptacle-voltage-outside-supply-range", "box-too-hot", "box-too-cold", "split-adapter-beyond-rating"];
 
     /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence)
     {
         SiteAssessment assessment = Require.NotNull(evidence, nameof(evidence)).Assessment;
-        return assessment.Boxes.SelectMany(box => Worst(Colds(box)).Concat(Worst(Overloads(box).Select(c => Overload(box.Box, c, assessment.Site)))));
+        return assessment.Boxes.SelectMany(box => Worst(Overloads(box).Select(c => Overload(box.Box, c, assessment.Site))));
     }
 
     /// <summary>The conditions in which a supply is asked for more than it may deliver, not being too cold for all, the worst first.</summary>
     internal static IEnumerable<BoxInCondition> Overloads(BoxAssessment box) => box.InConditions
-        .Where(c => !c.ColdestAir.IsViolated && c.Load(Ratio.FromPercent(100)).IsViolated).OrderByDescending(c => c.Amperes / c.DeratedAmperes).ThenByDescending(c => c.Amperes);
-
-    private IEnumerable<Finding> Colds(BoxAssessment box) => box.InConditions.Where(c => c.ColdestAir.IsViolated).OrderBy(c => c.SupplyCelsius).Select(c => Find(Subject.Of(box.Box),
-        TooCold(box.Box, c), c.ColdestAir.Value, c.ColdestAir.Limit, c.Condition));
+        .Where(c => c.Load(Ratio.FromPercent(100)).IsViolated).OrderByDescending(c => c.Amperes / c.DeratedAmperes).ThenByDescending(c => c.Amperes);
 
     private Finding Overload(DistributionBox box, BoxInCondition worst, Site site) => Find(Subject.Of(box),
         Invariant($"Its outputs {(worst.IsDemandOnly ? "ask for" : "take")} {worst.Amperes:0.00} A in \"{worst.Condition}\"; its supply may deliver {worst.DeratedAmperes:0.00} A at {Where(worst, box.Supply.Output, site)}.{Then(worst.Rail)}"),
@@ -41,9 +38,6 @@ public sealed class SupplyAboveDeratedRatingRule() : Rule("supply-above-derated-
         RailState.Off => " It shuts down, and its devices go dark.",
         _ => " What it does then is not stated.",
     };
-
-    private static string TooCold(DistributionBox box, BoxInCondition cold) => Invariant(
-        $"The air {BoxTooHotRule.Where(box, cold)} is at {cold.SupplyCelsius:0.#} °C in \"{cold.Condition}\"; its supply is rated to run from {cold.LowestCelsius:0.#} °C.");
 
     private static string Where(BoxInCondition box, SupplyOutput supply, Site site)
     {

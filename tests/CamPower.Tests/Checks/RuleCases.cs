@@ -89,6 +89,9 @@ internal static class RuleCases
 
         // The generic curve ends at 70 °C (common practice, no source).
         new("box-too-hot", Severity.Failure, AtBox(70 + Hair), AtBox(70), "box", 70 + Hair, 70, "°C", "day"),
+
+        // The generic curve begins at -20 °C (common practice, no source).
+        new("box-too-cold", Severity.Failure, AtBox(-20 - Hair), AtBox(-20), "box", -20 - Hair, -20, "°C", "day"),
         // The model is good to a quarter of the rise (common practice, no source): a supply that is rated to run up to a quarter of the rise above what is worked out.
         new("thin-heat-margin", Severity.Caution, NearlyTooHot(-Hair), NearlyTooHot(Hair), "box", WarmBox.Inside.DegreesCelsius, WarmBox.Inside.DegreesCelsius - Hair, "°C", "day"),
         new("box-temperature-unknown", Severity.Caution, Enclosed(0.1, isEfficiencyDeclared: false), Enclosed(0.1, isEfficiencyDeclared: true), "box"),

@@ -25,7 +25,7 @@ public class StandingBackTests
         { "2.5 A on an adapter of 2 A", "supply-above-derated-rating", "output-overloaded" },
         { "12 A on a box of 10 A", "supply-above-derated-rating", "supply-above-headroom-policy" },
         { "75 °C", "box-too-hot", "supply-above-derated-rating" },
-        { "-25 °C", "supply-above-derated-rating", "supply-above-headroom-policy" },
+        { "-25 °C", "box-too-cold", "supply-above-derated-rating" },
         { "11 V of 11.5 V", "undervoltage", "thin-voltage-margin" },
         { "13 W over 3 ohm", "no-operating-point", "settles-below-drop-out" },
     };
@@ -70,6 +70,15 @@ public class StandingBackTests
         Site site = Star(Box(Dc(amperes: 10)), [Hot, Night], (0, Camera(new ShareDraw(Amperes(1), infrared: Amperes(7.5)))));
         Assert.Equal([("box-too-hot", "day"), ("supply-above-headroom-policy", "night")], Rules.Check(site.Assess()).Select(f => (f.Rule, f.Condition!.Name)));
         Assert.Equal([("supply-above-derated-rating", "day")], Rules.Without("box-too-hot").Check(site.Assess()).Select(f => (f.Rule, f.Condition!.Name)));
+    }
+
+    // Of a box that is too cold on one night the load of the other days is judged as ever (common practice: 80 % of 10 A).
+    [Fact]
+    public void ABoxThatIsTooCold_SpeaksForThatConditionAlone()
+    {
+        Site site = Star(Box(Dc(amperes: 10), limit: 8), [Condition.Day(At()), Cold], (0, Camera(Amperes(8.5))));
+        Assert.Equal([("box-too-cold", "night"), ("output-overloaded", "day"), ("supply-above-headroom-policy", "day")],
+            Rules.Check(site.Assess()).Select(f => (f.Rule, f.Condition!.Name)).Order());
     }
 
     // Of two hot conditions the hotter is told, and the other one is spoken for as well.

@@ -100,6 +100,34 @@ public class FaultStudyTests
         Assert.False(SmallFault.Study(Runs.OfOhms(1), SmallDevices.Generic(1.10), SmallFault.Source(volts: 16, percent: 5)).AtFarEnd.IsWithinVoltageRating);
     }
 
+    // A glass fuse of 250 V AC says nothing of 24 V DC, unless its sheet states 63 V DC; above 250 V it is refuted by that (rating of the sheet).
+    [Theory]
+    [InlineData(24, 63.0, CurrentKind.Dc, true)]
+    [InlineData(72, 63.0, CurrentKind.Dc, false)]
+    [InlineData(24, null, CurrentKind.Dc, null)]
+    [InlineData(251, null, CurrentKind.Dc, false)]
+    [InlineData(72, null, CurrentKind.Ac, true)]
+    public void AcRatingOfAFuse_IsNoDcRating(double volts, double? rated, CurrentKind kind, bool? isWithin)
+    {
+        Fuse fuse = SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 2, dcVolts: rated);
+        SupplyOutput output = kind == CurrentKind.Dc
+            ? new DcOutput(ElectricPotential.FromVolts(volts), ElectricCurrent.FromAmperes(10), Ratio.Zero, overload: OverloadBehavior.Unlimited, sourceResistance: ElectricResistance.FromOhms(0.1))
+            : new AcOutput(ElectricPotential.FromVolts(volts), ElectricCurrent.FromAmperes(10), Ratio.Zero, ElectricResistance.FromOhms(0.1), OverloadBehavior.Unlimited);
+        ShortCircuit fault = SmallFault.Study(Runs.OfOhms(1), fuse, new Supply("supply", output, Derating.GenericEnclosed)).AtFarEnd;
+        Assert.Equal(isWithin, fault.IsWithinVoltageRating);
+        Assert.Equal(isWithin is null, fault.Missing.HasFlag(FaultData.DcVoltageRating));
+    }
+
+    // Tripped by its sheet at 8 A: a battery of 12 V and 0.1 Ω gives 80 A at the terminals, and 7.5 A behind 1.5 Ω.
+    [Fact]
+    public void AResettableFuseWithoutALargestCurrent_IsShownToInterruptItsTestCurrent()
+    {
+        FaultStudy study = SmallFault.Study(Runs.OfOhms(1.5), SmallDevices.Generic(1.10));
+        Assert.True(study.AtTerminals.Missing.HasFlag(FaultData.MaximumCurrent));
+        Assert.False(study.AtFarEnd.Missing.HasFlag(FaultData.MaximumCurrent));
+        Assert.False(SmallFault.Study(Runs.OfOhms(1.5), SmallDevices.Resettable(1.1)).AtTerminals.Missing.HasFlag(FaultData.MaximumCurrent));
+    }
+
     // Current falls with distance where the supply gives what the resistances allow or holds a limit; a fuse then never clears
     // sooner, nor surer, farther out. Foldback and hiccup let a farther short draw more: there it is no law.
     [Theory]

@@ -58,6 +58,10 @@ internal static class ShortCases
         new VerdictCase("blade fuse of 32 V at 48 V", "It may arc instead of opening.",
             Fused(1, Parts.Blade(3)).WithBox(b => b with { Volts = 48 }).EachDrop(d => d with { Accepts = (40, 57), Starts = (38, 36) }))
             .Danger("device-voltage-rating-exceeded", "box output 1", null, 32),
+        new VerdictCase("glass fuse of 250 V AC and 63 V DC at 72 V DC",
+            "Its sheet states 63 V DC: a direct current has no zero at which the arc goes out. 73 V is above 60 V DC (IEC 60335-1) as well.",
+            Fused(1, Parts.Quick(2)).WithBox(b => b with { Volts = 72 }).EachDrop(d => d with { Accepts = (60, 80), Starts = (58, 50) }))
+            .Danger("device-voltage-rating-exceeded", "box output 1", null, 63).Caution("voltage-above-accessible", "box"),
         new VerdictCase("resettable fuse of 16 V at 24 V", "Tripped it has nearly all of the 24 V across it.",
             Star(1).WithBox(b => b with { Volts = 24, Outputs = 1, Protection = Parts.Resettable(1.1) })
                 .EachDrop(d => d with { Accepts = (20, 28), Starts = (18, 16) }))
