@@ -71,6 +71,7 @@ public sealed class RuleSet
         new StartBeyondSupplyLimitRule(),
         new SupplyHeadroomRule(),
         new ShortDragsRailDownRule(),
+        new InrushDipRule(),
         new FuseContinuousShareRule(),
         new VoltageAboveAccessibleRule(),
         new ThinHeatMarginRule(),

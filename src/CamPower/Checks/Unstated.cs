@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using CamPower.Assessment;
 using CamPower.Faults;
 using static System.FormattableString;
 
@@ -18,7 +19,7 @@ internal readonly record struct Unstated(string What, string Where, string Allow
     /// <summary>All that is not stated of a site and leaves a verdict unknown, each once.</summary>
     internal static IReadOnlyList<Unstated> Of(Evidence evidence)
     {
-        IEnumerable<Unstated> found = OfFaults(evidence).Concat(OfProtection(evidence)).Concat(OfStarts(evidence.Assessment))
+        IEnumerable<Unstated> found = OfFaults(evidence).Concat(OfProtection(evidence)).Concat(OfStarts(evidence.Assessment)).Concat(OfInrush(evidence.Assessment))
             .Concat(OfHeat(evidence.Assessment)).Concat(OfReceptacles(evidence)).Concat(OfShields(evidence.Assessment));
         return [.. found.Distinct()];
     }
@@ -56,6 +57,14 @@ internal readonly record struct Unstated(string What, string Where, string Allow
             if (missing is not null) yield return new Unstated(missing, box.Box.Name, WhetherItStarts);
         }
     }
+
+    // The drop-out voltage is asked for already.
+    private static IEnumerable<Unstated> OfInrush(SiteAssessment assessment) =>
+        from device in assessment.Devices
+        where device.Device.Model.Starting is not null
+        let missing = device.InConditions.Select(c => c.DuringInrush.NotStated).FirstOrDefault(text => text is not null)
+        where missing is not null
+        select new Unstated(missing, string.Equals(missing, InrushDips.SupplyNotStated, StringComparison.Ordinal) ? device.Box.Name : device.Device.Model.Name, "whether an inrush restarts it");
 
     private static IEnumerable<Unstated> OfHeat(SiteAssessment assessment) =>
         from box in assessment.Boxes

@@ -18,7 +18,7 @@ public static class SiteFaulting
     /// <remarks>
     /// Over the real way of runs. A run that shares another's negative counts by its own outgoing pole and that other way back, and is
     /// shorted at its end alone; what video shields carry back is left out, so that the least current is not overstated.
-    /// The least current is what a supply in overload leaves while its other outputs take the most that they do in any condition; for the largest they take nothing.
+    /// The least current is what a supply in overload leaves while its other outputs take the most that they do in that condition; for the largest they take nothing.
     /// </remarks>
     /// <example>
     /// <code>
@@ -36,23 +36,27 @@ public static class SiteFaulting
             return box.Outputs.Select(output =>
             {
                 (FeedGroup group, OutputFeed feed) = feeds[(box.Box, output.Output.Number)];
-                return Study(assessment, box, output, air, group, feed, cancellationToken);
+                return Study(box, output, air, group, feed, cancellationToken);
             });
         })]));
     }
 
-    private static OutputFaults Study(SiteAssessment assessment, BoxAssessment box, OutputAssessment output, FaultAir[] air, FeedGroup group, OutputFeed feed,
+    private static OutputFaults Study(BoxAssessment box, OutputAssessment output, FaultAir[] air, FeedGroup group, OutputFeed feed,
         CancellationToken cancellationToken)
     {
         ProtectiveDevice? device = output.Output.Protection;
-        var rail = new Lazy<RailStudy>(() => new RailStudy(assessment, box, output.Output, cancellationToken));
-        var setting = new FaultSetting(box.Box.Supply.Output, device, air, rail);
+        Lazy<RailStudy>[] rails = Array.ConvertAll(air, a => new Lazy<RailStudy>(() => RailIn(a)));
+        var setting = new FaultSetting(box.Box.Supply.Output, device, air, rails);
         return new OutputFaults(output, setting, Shorts, Everything, () => ProtectionInCondition.AllOf(output, box));
 
         IReadOnlyList<SiteShort> Shorts() =>
             Array.AsReadOnly([.. new FeedPlaces(group, air).Of(feed).Select(place => new SiteShort(new ShortCircuit(place.Loop, setting), place.Run,
                 Array.AsReadOnly([.. output.Devices.Where(d => place.IsEnd && string.Equals(d.At, place.Run!.To, StringComparison.Ordinal))]),
-                () => rail.Value.During(setting.LeastOhms(place.Loop), setting.Device.MostAmperes)))]);
+                () => setting.RailDuring(place.Loop)))]);
+
+        // Of the conditions of one air that in which the other outputs take most.
+        RailStudy RailIn(FaultAir a) => Enumerable.Range(0, box.InConditions.Count).Where(c => AirOf(box.InConditions[c]) == a)
+            .Select(c => new RailStudy(box, output.Output, c, cancellationToken)).OrderByDescending(rail => rail.OtherAmperes).First();
 
         FaultLoop Everything()
         {
@@ -62,7 +66,9 @@ public static class SiteFaulting
         }
     }
 
+    private static FaultAir[] AirOf(BoxAssessment box) => [.. box.InConditions.Select(AirOf).Distinct()];
+
     // Losses on paper may warm a box beyond all measure: no device says anything of such air. A fault belongs to one condition.
-    private static FaultAir[] AirOf(BoxAssessment box) => [.. box.InConditions.Select(c => new FaultAir(c.Condition.At.CableCelsius,
-        c.IsInsideUnknown ? null : Math.Min(c.SupplyCelsius, Surroundings.Hottest))).Distinct()];
+    private static FaultAir AirOf(BoxInCondition box) =>
+        new(box.Condition.At.CableCelsius, box.IsInsideUnknown ? null : Math.Min(box.SupplyCelsius, Surroundings.Hottest));
 }

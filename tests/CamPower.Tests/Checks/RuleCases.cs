@@ -119,6 +119,9 @@ internal static class RuleCases
         new("supply-above-headroom-policy", Severity.Caution, Loaded(8 + Hair, 10, Night), Loaded(8, 10, Night), "box", 8 + Hair, 8, "A", "night"),
 
         // A supply that holds 9 A opens a fuse F of 2 A within 0.3 s, one of 0.85 A within 20 ms, beside the 0.1 A of the other camera as well.
+
+        // 8 A of 12 V are 1.5 Ω: behind 1 Ω and beside 0.5 A 6.9 V for 2 ms · 8/4.6.
+        new("inrush-dip", Severity.Caution, Dipped(0.016 / 4.6 - Hair), Dipped((0.016 / 4.6) + Hair), "camera 1", 0.016 / 4.6, (0.016 / 4.6) - Hair, "s", "day"),
         new("short-drags-rail-down", Severity.Caution, Neighbors(Quick(2)), Neighbors(Quick(0.85)), "box", Condition: "night"),
 
         // 75 % of 4 A (common practice); a fuse to IEC 60127 carries its rating.
@@ -238,6 +241,9 @@ internal static class RuleCases
     private static Site OnOutput(double amperes, double limit) => Star(Box(limit: limit), [Day, Night], (0, Camera(AtNight(amperes: amperes))));
 
     private static Site Loaded(double amperes, double rating, Condition condition) => Star(Box(Dc(amperes: rating)), [condition], (0, Camera(AtNight(amperes: amperes))));
+
+    private static Site Dipped(double holdUp) => Shared(1, Camera(Amperes(0.5), starting: new Starting(Volts(9), Volts(8), SoftStart.Yes, holdUp: Duration.FromSeconds(holdUp))),
+        new Device("charging", DeviceKind.Camera, new ShareDraw(Amperes(0.5)), dcInput: Wide, starting: Starts(6, 5), inrush: new Inrush(ElectricCurrent.FromAmperes(8), Duration.FromMilliseconds(2))));
 
     private static Site AtBox(double celsius) => Star(Box(), [Condition.Day(At(box: celsius)), Night], (0, Camera(Amperes(1))));
 

@@ -100,6 +100,29 @@ public class FaultStudyTests
         Assert.False(SmallFault.Study(Runs.OfOhms(1), SmallDevices.Generic(1.10), SmallFault.Source(volts: 16, percent: 5)).AtFarEnd.IsWithinVoltageRating);
     }
 
+    // 12 V behind 1.1 Ω would be 10.9 A. Held to 9 A and 10 %: from 8.1 A to 9.9 A, and a fuse F of 4 A opens for certain from 8.4 A.
+    [Fact]
+    public void TheToleranceOfTheLimit_WidensTheRange()
+    {
+        Supply source = SmallFault.Source(OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(9)).WithTolerance(Ratio.FromPercent(10)));
+        ShortCircuit fault = SmallFault.Study(Runs.OfOhms(1), SmallFault.QuickActing(4), source).AtFarEnd;
+        Assert.Equal(9.9, fault.Largest!.Value.Amperes, 1e-9);
+        Assert.Equal(8.1, fault.Smallest.Amperes, 1e-9);
+        Assert.Equal(OperatingVerdict.MayClear, fault.Verdict);
+        Supply exact = SmallFault.Source(OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(9)));
+        Assert.Equal(OperatingVerdict.Clears, SmallFault.Study(Runs.OfOhms(1), SmallFault.QuickActing(4), exact).AtFarEnd.Verdict);
+    }
+
+    // Folded back to 3 A and 10 %: behind 1.1 Ω, from 2.7/(1 − 5.4/10.91) = 5.35 A to 3.3/(1 − 6.6/10.91) = 8.35 A.
+    [Fact]
+    public void TheToleranceOfAFoldback_ScalesItsLine()
+    {
+        Supply source = SmallFault.Source(OverloadBehavior.Foldback(ElectricCurrent.FromAmperes(9), ElectricCurrent.FromAmperes(3)).WithTolerance(Ratio.FromPercent(10)));
+        ShortCircuit fault = SmallFault.Study(Runs.OfOhms(1), SmallFault.QuickActing(4), source).AtFarEnd;
+        Assert.Equal(2.7 / (1 - (5.4 / (12 / 1.1))), fault.Smallest.Amperes, 1e-9);
+        Assert.Equal(3.3 / (1 - (6.6 / (12 / 1.1))), fault.Largest!.Value.Amperes, 1e-9);
+    }
+
     // A glass fuse of 250 V AC says nothing of 24 V DC, unless its sheet states 63 V DC; above 250 V it is refuted by that (rating of the sheet).
     [Theory]
     [InlineData(24, 63.0, CurrentKind.Dc, true)]

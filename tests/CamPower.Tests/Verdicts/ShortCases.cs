@@ -49,9 +49,9 @@ internal static class ShortCases
             Star(4).WithBox(b => b with { Rated = 5, Overload = Parts.Holds(5.5), Protection = ProtectiveDevice.None }))
                 .Caution("short-drags-rail-down", "box"),
         new VerdictCase("short that pulls the supply down through its own resistance",
-            "0.3 Ω of leads before the box: 11.76 V / (0.3 + 0.06 + 0.37) Ω = 16 A, less than the 24 A held, leave the neighbors 6.9 V "
+            "0.3 Ω of leads before the box: 11.76 V / (0.3 + 0.06 + 0.37) Ω = 16 A, less than the 40 A held, leave the neighbors 6.9 V "
                 + "of their 8.5 V for the 0.3 s of F2A.",
-            Fused(4, Parts.Quick(2)).WithBox(b => b with { SourceOhms = 0.3 }).EachDrop(d => d with { Meters = 8, Accepts = (9, 14) }))
+            Fused(4, Parts.Quick(2)).WithBox(b => b with { SourceOhms = 0.3, Overload = Parts.Holds(40) }).EachDrop(d => d with { Meters = 8, Accepts = (9, 14) }))
                 .Caution("short-drags-rail-down", "box"),
         new VerdictCase("glass fuse behind a battery", "13.8 V / (0.025 + 0.06) Ω = 162 A; L breaks 35 A (IEC 60127-2).",
             Battery(Parts.Quick(2, breaking: 35))).Danger("breaking-capacity-exceeded", "box output 1", 162.3, 35),
