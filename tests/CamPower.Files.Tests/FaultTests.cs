@@ -148,7 +148,7 @@ public class FaultTests
     [InlineData("\"length\": \"180 ft\"", "\"length\": ¶\"long\"", "$.runs[0].parts[0].length", "'long' is not a length: write a number")]
     [InlineData("\"length\": \"180 ft\"", "\"length\": ¶\"180  ft\"", "$.runs[0].parts[0].length", "has the wrong unit")]
     [InlineData("\"size\": \"22 AWG\"", "\"size\": ¶\"99 AWG\"", "$.cables[2].size", "'99 AWG' is not a wire size")]
-    [InlineData("\"material\": \"copper-clad aluminum 10 %\"", "\"material\": ¶\"copper-clad aluminum 10 %\"", "$.cables[2].material", "did you mean 'copper-clad aluminum 10 %'?")]
+    [InlineData("\"material\": \"copper-clad aluminum 10 %\"", "\"material\": ¶\"copper-clad alumnium 10 %\"", "$.cables[2].material", "did you mean 'copper-clad aluminum 10 %'?")]
     [InlineData("\"stage\": \"linear\"", "\"stage\": ¶\"Linear\"", "$.models[1].label.stage", "did you mean 'linear'?")]
     [InlineData("\"given\": \"day\"", "\"given\": ¶\"dya\"", "$.conditions[0].given", "did you mean 'day'?")]
     [InlineData("\"also\": [\"heater\"]", "\"also\": [¶\"heating\"]", "$.conditions[2].also[0]", "did you mean 'heater'?")]
