@@ -10,7 +10,7 @@ public sealed class SplitAdapterRule() : Rule("split-adapter-beyond-rating", Sev
     "Give each camera an adapter of its own, or use a distribution box.", Sources.CommonPractice)
 {
     /// <inheritdoc/>
-    public override IReadOnlyList<string> StandsBackInConditionsOf => ["box-too-hot", "box-too-cold"];
+    public override IReadOnlyList<string> StandsBackInConditionsOf => ["receptacle-voltage-outside-supply-range", "box-too-hot", "box-too-cold"];
 
     /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence) => Require.NotNull(evidence, nameof(evidence)).Assessment.Boxes.Where(IsSplit)

@@ -36,7 +36,7 @@ public sealed class SupplyHeadroomRule : Rule
     public override IReadOnlyList<string> StandsBackFor => ["supply-above-derated-rating", "split-adapter-beyond-rating"];
 
     /// <inheritdoc/>
-    public override IReadOnlyList<string> StandsBackInConditionsOf => ["box-too-hot", "box-too-cold", "thin-heat-margin"];
+    public override IReadOnlyList<string> StandsBackInConditionsOf => ["receptacle-voltage-outside-supply-range", "box-too-hot", "box-too-cold", "thin-heat-margin"];
 
     /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence)

@@ -286,7 +286,7 @@ public static class Sources
     /// <summary>What a poor contact may dissipate at its spot.</summary>
     public static Citation HotSpotPolicy { get; } = new(
         "Default policy of this package, no source", CitationKind.CommonPractice, null,
-        "after the power-source classes PS1 and PS2 of IEC 62368-1, 15 W and 100 W, from memory; IEC 60364-4-43, 434 asks to interrupt what does harm");
+        "after the power-source classes PS1 and PS2 of IEC 62368-1, 15 W and 100 W, the second after 5 s, from memory; IEC 60364-4-43, 434 asks to interrupt what does harm");
 
     /// <summary>What a continuous load is.</summary>
     public static Citation NecContinuousLoad { get; } = new(
