@@ -20,7 +20,7 @@ internal sealed class FaultSetting
 
     private const double MostLasting = 1e6;
 
-    private const int Halvings = 40;
+    private const int Halvings = 60;
 
     private readonly OverloadBehavior _overload;
     private readonly OverloadBehavior[] _ends;
@@ -74,8 +74,18 @@ internal sealed class FaultSetting
     internal double GreatestSustainedAmperes => _overload.Highest.LimitAmperes;
 
     /// <summary>What the supply does while a short lasts: in the condition in which most devices suffer, with cold conductors to it.</summary>
-    internal RailDuringFault RailDuring(FaultLoop loop) => Conditions.OrderByDescending(c => _rails![c].Value.OtherAmperes)
-        .Select(c => _rails![c].Value.During(LeastOhms(loop, c), Device.MostAmperes)).OrderByDescending(rail => rail.Dark.Count + rail.BelowWindow.Count).First();
+    internal RailDuringFault RailDuring(FaultLoop loop)
+    {
+        RailDuringFault? worst = null;
+        foreach (int c in Conditions.OrderByDescending(c => _rails![c].Value.OtherAmperes))
+        {
+            RailDuringFault rail = _rails![c].Value.During(LeastOhms(loop, c), Device.MostAmperes);
+            if (worst is null || rail.Suffering > worst.Suffering) worst = rail;
+            if (worst.Suffering == _rails[c].Value.Others) break;
+        }
+
+        return worst!;
+    }
 
     // Null where there are no others, or it is not known what the supply does.
     private RailStudy? Rail(int c) => KnowsSupply && _rails?[c].Value is { HasOthers: true } rail ? rail : null;

@@ -37,6 +37,8 @@ public sealed class RailDuringFault
     /// <summary>Those that get less than they accept, and declare no drop-out voltage: whether they go dark is not known.</summary>
     public IReadOnlyList<SiteDevice> BelowWindow { get; }
 
+    internal int Suffering => Dark.Count + BelowWindow.Count;
+
     /// <summary>The state in words, in the invariant culture; never throws.</summary>
     public override string ToString() => State switch
     {

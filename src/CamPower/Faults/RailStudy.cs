@@ -19,6 +19,7 @@ internal sealed class RailStudy
     private readonly RailBranch? _faulted;
     private readonly double _otherAmperes, _sourceOhms;
     private readonly Lazy<bool> _isAnyStartUnknown;
+    private readonly Lazy<int> _others;
 
     /// <param name="box">The box.</param>
     /// <param name="output">The output that is shorted.</param>
@@ -34,7 +35,8 @@ internal sealed class RailStudy
         _condition = inCondition.Condition;
         _load = inCondition.OutputsAsItFalls;
         _faulted = _load.Branches.FirstOrDefault(b => b.IsOf(output));
-        _isAnyStartUnknown = new Lazy<bool>(() => Others.SelectMany(other => other.At(0)).Any(d => d.Device.Device.Model.Starting is null));
+        _others = new Lazy<int>(() => OtherBranches.SelectMany(other => other.At(0)).Count());
+        _isAnyStartUnknown = new Lazy<bool>(() => OtherBranches.SelectMany(other => other.At(0)).Any(d => d.Device.Device.Model.Starting is null));
         _otherAmperes = Math.Max(0, _load.AmperesAtFull - (_faulted?.AmperesAt(_load.FullVolts, _load.FullVolts) ?? 0));
     }
 
@@ -52,6 +54,9 @@ internal sealed class RailStudy
         if (_overload.Pulses) return Everybody(RailState.Pulses);
         return RailBalance.IsKnown(_supply) ? Dragged(ohms, mostAmperes) : Everybody(RailState.Unknown);
     }
+
+    /// <summary>How many devices at other outputs take anything.</summary>
+    internal int Others => _others.Value;
 
     /// <summary>What the other outputs take. [A]</summary>
     internal double OtherAmperes => _otherAmperes;
@@ -75,7 +80,7 @@ internal sealed class RailStudy
         return volts > 0 ? Math.Min(volts / ohms, mostAmperes) : Math.Min(GivenAt(volts), mostAmperes);
     }
 
-    private IEnumerable<RailBranch> Others => _load.Branches.Where(branch => branch != _faulted);
+    private IEnumerable<RailBranch> OtherBranches => _load.Branches.Where(branch => branch != _faulted);
 
     private double Prospective(double ohms, double mostAmperes) => Math.Min(_supply.HighestVolts / (_sourceOhms + ohms), mostAmperes);
 
@@ -91,7 +96,7 @@ internal sealed class RailStudy
     // Nobody has any voltage, or nobody knows.
     private RailDuringFault Everybody(RailState state)
     {
-        SiteDevice[] dark = state == RailState.Unknown ? [] : [.. Others.SelectMany(other => other.At(0)).Select(d => d.Device.Device)];
+        SiteDevice[] dark = state == RailState.Unknown ? [] : [.. OtherBranches.SelectMany(other => other.At(0)).Select(d => d.Device.Device)];
         return new RailDuringFault(state, () => 0, _condition, Array.AsReadOnly(dark), []);
     }
 
@@ -99,7 +104,7 @@ internal sealed class RailStudy
     {
         double volts = Settled(ohms, mostAmperes);
         List<SiteDevice> dark = [], below = [];
-        foreach ((FedDevice device, bool isOn, double has) in Others.SelectMany(other => other.At(volts)))
+        foreach ((FedDevice device, bool isOn, double has) in OtherBranches.SelectMany(other => other.At(volts)))
         {
             if (!isOn) dark.Add(device.Device);
             else if (device.Device.Model.Starting is null && Limits.IsBelow(has, device.Accepted!.LowestVolts)) below.Add(device.Device);

@@ -62,7 +62,7 @@ internal static class YardCases
             Star(1).EachDrop(d => d with { Meters = 15, JointOhms = 0.8 })).Caution("thin-voltage-margin", "camera 1", 10.94, 11.016),
         new VerdictCase("camera of 12 V on 15 m of one pair of 28 AWG",
             "426 mΩ/m: 6.6 Ω carry at most 11.76²/(4 x 6.7) = 5.2 W in summer, not 6 W; by day 3.5 W leave 9 V; in frost 6 W settle at 6.6 V.",
-            Star(1).WithBox(b => b with { OutputLimit = 1, Protection = Parts.Electronic(1.2) })
+            Star(1).WithBox(b => b with { OutputLimit = 1, Protection = Parts.Electronic(1.1) })
                 .EachDrop(d => d with { Cable = SoundYards.Ganged(28, 1), Meters = 15, Inrush = Parts.Surge(0.8, 0.001) }))
             .Failure("no-operating-point", "camera 1", 6, 5.17).Failure("undervoltage", "camera 1", null, 10.8)
             .Failure("settles-below-drop-out", "camera 1", null, 8.5),
