@@ -2,7 +2,6 @@
 #:package CamPower.Files@0.1.0
 // The rules of the house: one stricter, one dropped, one of our own. Usage: dotnet run own-rules.cs -- site.json
 using CamPower;
-using CamPower.Checks;
 using CamPower.Files;
 using UnitsNet;
 
@@ -14,7 +13,7 @@ if (!file.TryGetSite(out Site? site))
 }
 
 RuleSet house = RuleSet.Standard
-    .With(new SupplyHeadroomRule(Ratio.FromPercent(60)))
+    .With(Rules.SupplyAboveHeadroomPolicy(Ratio.FromPercent(60)))
     .Without("copper-clad-aluminum")
     .With(new LongRunRule(Length.FromMeters(60)));
 foreach (Finding finding in house.Check(site.Assess())) Console.WriteLine(finding);

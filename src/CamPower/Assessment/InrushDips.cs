@@ -100,7 +100,7 @@ internal sealed class InrushDips
         foreach ((FedDevice device, (int group, int index)) in _places.Where(p => ReferenceEquals(p.Key.Box, _box) && p.Key.Accepted is not null).Select(p => (p.Key, p.Value)))
         {
             if (device.Device.Model.Inrush is Inrush starting) yield return DipOf(device, group, index, starting, isSwitched: false, all - amperes[group], byRail);
-            bool isSwitchedOn = (_groups[group].Condition.On & (DrawShares.Infrared | DrawShares.Motor)) != DrawShares.None;
+            bool isSwitchedOn = (_groups[group].Condition.On & (LoadComponents.Infrared | LoadComponents.Motor)) != LoadComponents.None;
             if (isSwitchedOn && device.Device.Model.SwitchedInrush is Inrush switched) yield return DipOf(device, group, index, switched, isSwitched: true, all - amperes[group], byRail);
         }
     }

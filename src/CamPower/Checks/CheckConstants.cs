@@ -1,7 +1,7 @@
 namespace CamPower.Checks;
 
 /// <summary>The cited limits that rules set where nobody sets another.</summary>
-public static class CheckConstants
+internal static class CheckConstants
 {
     /// <summary>Share of its derated rating that a supply is loaded with. [%]</summary>
     public static CitedValue Headroom { get; } =

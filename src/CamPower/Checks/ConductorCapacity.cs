@@ -44,10 +44,10 @@ internal readonly struct ConductorCapacity
     /// <summary>What the capacity rests on, in words.</summary>
     internal string Basis(double airCelsius)
     {
-        string taken = _cable.Insulation is null ? ", not stated" : string.Empty;
+        string assumed = _cable.Insulation is null ? " (assumed)" : string.Empty;
         string smaller = _isSmaller ? ", as the smallest known size" : _installationMethod.IsEstimatedAt(_conductor.Size) ? ", estimated from a larger size" : string.Empty;
-        string lying = _isInstallationStated ? string.Empty : $", {_installationMethod} taken";
-        return FormattableString.Invariant($"{airCelsius:0.#} °C air, insulation {_highestCelsius:0.#} °C{taken}{smaller}{lying}");
+        string method = _isInstallationStated ? string.Empty : $", {_installationMethod} (assumed)";
+        return FormattableString.Invariant($"ampacity in {airCelsius:0.#} °C air, insulation {_highestCelsius:0.#} °C{assumed}{smaller}{method}");
     }
 
     private static bool IsMetric(Conductor conductor) => conductor.Size.Series is WireSizeSeries.SquareMillimeters or WireSizeSeries.Diameter;

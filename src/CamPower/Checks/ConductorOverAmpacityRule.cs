@@ -8,22 +8,13 @@ using static System.FormattableString;
 
 namespace CamPower.Checks;
 
-/// <summary>A conductor that carries more than its ampacity, the way it lies and as warm as the air is.</summary>
-/// <remarks>
-/// An insulation that is not stated counts as one of 60 °C. Where the way a run lies is not stated, one of gauge sizes counts as alone in a cable or
-/// raceway; of metric sizes the most favorable installation method decides on danger, and the least favorable one alone gives a caution.
-/// Copper and aluminum from 18 AWG to 10 AWG are held to their continuous load too (<see cref="SmallConductors"/>), except behind an output of Class 2;
-/// in a condition that is stated to be shorter than 3 h to what protects them at most. Of sizes larger
-/// than the installationMethod covers (<see cref="InstallationMethod.Covers"/>) nothing is said here; smaller ones are held to the smallest that it covers.
-/// <see cref="ValueOutsideValidatedRangeRule"/> names both. The local code is the last word.
-/// </remarks>
-public sealed class ConductorOverAmpacityRule() : Rule("conductor-over-ampacity", Severity.Danger,
-    "A conductor carries more current than its ampacity: its insulation ages, softens and may burn.",
-    "Use a larger conductor, insulation that is rated for more, or fewer devices on the run; take it out of the bundle.", Sources.NecAmpacity)
+/// <summary>The check of <see cref="Rules.ConductorOverAmpacity"/>.</summary>
+internal sealed class ConductorOverAmpacityRule() : Rule("conductor-over-ampacity", Severity.Danger,
+    "A conductor carries more current than its ampacity. Its insulation ages, softens and may burn.",
+    "Use a larger conductor, insulation with a higher rating, or fewer devices on the run. Take the cable out of a bundle.", Sources.NecAmpacity)
 {
-    private const string StateTheMethod = "State the installation method of the run; where it is the one taken here, use a larger conductor.";
+    private const string StateTheMethod = "State the installation method of the run. If it is the one assumed here, use a larger conductor.";
 
-    /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence)
     {
         SiteAssessment assessment = Require.NotNull(evidence, nameof(evidence)).Assessment;
@@ -39,7 +30,7 @@ public sealed class ConductorOverAmpacityRule() : Rule("conductor-over-ampacity"
     }
 
     private Finding Found(SiteRun run, Overload worst, Severity? severity, string? remedy) => Find(Subject.Of(run),
-        Invariant($"Its {worst.Conductor} carry {worst.Amperes:0.00} A in \"{worst.Condition}\"; ampacity {worst.Limit:0.00} A: {worst.Basis}."),
+        Invariant($"Its conductor, {worst.Conductor}, carries {worst.Amperes:0.00} A in \"{worst.Condition}\"; it may carry {worst.Limit:0.00} A. Basis: {worst.Basis}."),
         ElectricCurrent.FromAmperes(worst.Amperes), ElectricCurrent.FromAmperes(worst.Limit), worst.Condition, severity, remedy);
 
     private static Overload? WorstOn(RunTrial trial, Func<SiteRun, Cable, Conductor, ConductorCapacity?> capacityOf)

@@ -3,6 +3,7 @@ using System.Collections.Generic;
 using System.Linq;
 using System.Threading;
 using CamPower.Checks;
+using CamPower.Faults;
 using CamPower.Mains;
 
 namespace CamPower;
@@ -11,7 +12,7 @@ namespace CamPower;
 /// <remarks>Immutable. It may come to hold more; a rule takes from it what it needs.</remarks>
 /// <example>
 /// <code>
-/// IEnumerable&lt;Finding&gt; found = new SupplyHeadroomRule().Check(new Evidence(site.Assess()));
+/// IEnumerable&lt;Finding&gt; found = Rules.Undervoltage.Check(new Evidence(site.Assess()));
 /// </code>
 /// </example>
 public sealed class Evidence
@@ -28,8 +29,8 @@ public sealed class Evidence
     {
         Assessment = Require.NotNull(assessment, nameof(assessment));
         CancellationToken = cancellationToken;
-        _faults = new Lazy<SiteFaults>(() => assessment.StudyFaults(cancellationToken));
-        _receptacles = new Lazy<IReadOnlyList<ReceptacleAssessment>>(assessment.StudyReceptacles);
+        _faults = new Lazy<SiteFaults>(() => SiteFaultStudy.Of(assessment, cancellationToken));
+        _receptacles = new Lazy<IReadOnlyList<ReceptacleAssessment>>(() => ReceptacleStudy.Of(assessment));
         _unstated = new Lazy<IReadOnlyList<Unstated>>(() => Checks.Unstated.Of(this));
     }
 

@@ -86,13 +86,13 @@ public abstract class Rule
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException">A text is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="severity"/> is none of those there are.</exception>
-    protected Finding Find(Subject about, string message, IQuantity? measured = null, IQuantity? limit = null, Condition? condition = null,
+    protected internal Finding Find(Subject about, string message, IQuantity? measured = null, IQuantity? limit = null, Condition? condition = null,
         Severity? severity = null, string? remedy = null) => new(this, about, message, measured, limit, condition, severity, remedy);
 
     /// <summary>One finding of a fact about a thing that was found in several conditions: the worst, or the next one where the rule stands back in that condition.</summary>
     /// <param name="worstFirst">A finding for each condition in which the fact was found, the worst first.</param>
     /// <returns>The finding, or none where there are none.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="worstFirst"/> is null.</exception>
-    protected static IEnumerable<Finding> Worst(IEnumerable<Finding> worstFirst) =>
+    protected internal static IEnumerable<Finding> Worst(IEnumerable<Finding> worstFirst) =>
         Finding.Worst(Require.NotNull(worstFirst, nameof(worstFirst))) is Finding worst ? [worst] : [];
 }

@@ -12,7 +12,7 @@ namespace CamPower;
 /// <code>
 /// RuleSet mine = RuleSet.Standard
 ///     .Without("copper-clad-aluminum")
-///     .With(new SupplyHeadroomRule(Ratio.FromPercent(70)));
+///     .With(Rules.SupplyAboveHeadroomPolicy(Ratio.FromPercent(70)));
 /// IReadOnlyList&lt;Finding&gt; findings = mine.Check(site.Assess());
 /// </code>
 /// </example>
@@ -31,64 +31,8 @@ public sealed class RuleSet
         _speakersFirst = StandingBack.SpeakersFirst(Rules) ?? throw new ArgumentException("Some rules stand back for each other: none of them would speak.", nameof(rules));
     }
 
-    /// <summary>The rules of this package, with their default limits.</summary>
-    public static RuleSet Standard { get; } = new(
-    [
-        new AcIntoDcDeviceRule(),
-        new ReversedPolarityRule(),
-        new DcIntoAcDeviceRule(),
-        new VoltageAboveExtraLowRule(),
-        new OutputsTiedTogetherRule(),
-        new MixedVoltagesRule(),
-        new SupplyVoltageTooHighRule(),
-        new NoOperatingPointRule(),
-        new UnloadedBelowTurnOnRule(),
-        new SettlesBelowDropOutRule(),
-        new TurnOnBelowUnstableVoltageRule(),
-        new UndervoltageRule(),
-        new OvervoltageAtLightLoadRule(),
-        new PowerLimitExceededRule(),
-        new ProtectionMissingRule(),
-        new DeviceVoltageRatingRule(),
-        new BreakingCapacityRule(),
-        new LetThroughRule(),
-        new FarEndShortRule(),
-        new NuisanceTripRule(),
-        new OutputOverloadedRule(),
-        new ConductorOverAmpacityRule(),
-        new ProtectionAboveConductorRatingRule(),
-        new ConnectorOverloadedRule(),
-        new ConnectorOutsideVoltageClassRule(),
-        new TerminalWrongSizeRule(),
-        new BoxTooHotRule(),
-        new BoxTooColdRule(),
-        new BoxTemperatureUnknownRule(),
-        new FaultsUnknownRule(),
-        new ReceptacleVoltageRule(),
-        new ReceptacleOverloadedRule(),
-        new SupplyAboveDeratedRatingRule(),
-        new SplitAdapterRule(),
-        new StartBeyondSupplyLimitRule(),
-        new SupplyHeadroomRule(),
-        new ShortDragsRailDownRule(),
-        new InrushDipRule(),
-        new FuseContinuousShareRule(),
-        new VoltageAboveAccessibleRule(),
-        new ThinHeatMarginRule(),
-        new ThinVoltageMarginRule(),
-        new OvervoltageBeforeItDrawsRule(),
-        new HumOnVideoShieldRule(),
-        new MoreCamerasThanOutputsRule(),
-        new RecorderOnCameraOutputRule(),
-        new PreTerminatedCableExtendedRule(),
-        new CopperCladAluminumRule(),
-        new SunWithoutEnclosureRule(),
-        new AcSolvedWithRmsRule(),
-        new MixedResistanceBasesRule(),
-        new ReceptacleLoadUnknownRule(),
-        new ShieldHumUnknownRule(),
-        new ValueOutsideValidatedRangeRule(),
-    ]);
+    /// <summary>All rules of this package (<see cref="CamPower.Rules"/>), with their default limits.</summary>
+    public static RuleSet Standard { get; } = new(CamPower.Rules.Standard());
 
     /// <summary>The rules, in the order in which they are asked.</summary>
     public IReadOnlyList<Rule> Rules { get; }

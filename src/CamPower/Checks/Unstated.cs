@@ -7,12 +7,12 @@ using static System.FormattableString;
 
 namespace CamPower.Checks;
 
-/// <summary>Something that is not stated, of what it is not stated, and which verdict it would allow.</summary>
+/// <summary>Something that is not stated, of what it is not stated, and what cannot be judged without it.</summary>
 /// <param name="What">What is not stated.</param>
 /// <param name="Where">The box, the outputs or the model that it is not stated of.</param>
-/// <param name="Allows">What it would allow to say.</param>
+/// <param name="Decides">What cannot be judged without it.</param>
 /// <param name="HasRuleOfItsOwn">Whether another rule than <see cref="FaultsUnknownRule"/> speaks of it.</param>
-internal readonly record struct Unstated(string What, string Where, string Allows, bool HasRuleOfItsOwn = false)
+internal readonly record struct Unstated(string What, string Where, string Decides, bool HasRuleOfItsOwn = false)
 {
     private const string WhetherItStarts = "whether the devices start";
 
@@ -29,26 +29,26 @@ internal readonly record struct Unstated(string What, string Where, string Allow
         from box in evidence.Faults.Outputs.GroupBy(o => o.Box)
         let outputs = box.Where(o => o.Missing.HasFlag(item.Data)).ToList()
         where outputs.Count > 0
-        select new Unstated(item.Words, Place(box.Key, outputs, box.Count()), item.Allows);
+        select new Unstated(item.Words, Place(box.Key, outputs, box.Count()), item.Decides);
 
     // What a box does not say of its heat, and an output of its protective device, is asked for already.
     private static IEnumerable<Unstated> OfProtection(Evidence evidence)
     {
         const FaultData asked = FaultData.Protection | FaultData.DeviceTemperature;
         return
-            from fact in new (Func<ProtectionInCondition, Judgment?> Of, string Allows)[] { (c => c.Start, "whether a start opens it"), (c => c.Load, "whether it carries the current") }
+            from fact in new (Func<ProtectionInCondition, Judgment?> Of, string Decides)[] { (c => c.Start, "whether a start opens the protective device"), (c => c.Load, "whether the protective device carries the current") }
             from box in evidence.Faults.Outputs.GroupBy(o => o.Box)
             from alike in box.Where(o => (o.Missing & asked) == FaultData.None)
                 .Select(o => (Output: o, Missing: o.InConditions.Select(c => fact.Of(c)?.NotStated).FirstOrDefault(text => text is not null)))
                 .Where(x => x.Missing is not null and not BoxInCondition.InsideNotStated).GroupBy(x => x.Missing!, x => x.Output, StringComparer.Ordinal)
-            select new Unstated(alike.Key, Place(box.Key, [.. alike], box.Count()), fact.Allows);
+            select new Unstated(alike.Key, Place(box.Key, [.. alike], box.Count()), fact.Decides);
     }
 
     private static IEnumerable<Unstated> OfStarts(SiteAssessment assessment)
     {
         foreach (DeviceAssessment device in assessment.Devices.Where(d => d.Device.Model.Starting is null))
         {
-            yield return new Unstated("turn-on and drop-out voltage of the device", device.Device.Model.Name, "whether it starts");
+            yield return new Unstated("turn-on and drop-out voltage of the device", device.Device.Model.Name, "whether the device starts");
         }
 
         foreach (BoxAssessment box in assessment.Boxes)
@@ -64,7 +64,7 @@ internal readonly record struct Unstated(string What, string Where, string Allow
         where device.Device.Model.Starting is not null
         let missing = device.InConditions.Select(c => c.DuringInrush.NotStated).FirstOrDefault(text => text is not null)
         where missing is not null
-        select new Unstated(missing, string.Equals(missing, InrushDips.SupplyNotStated, StringComparison.Ordinal) ? device.Box.Name : device.Device.Model.Name, "whether an inrush restarts it");
+        select new Unstated(missing, string.Equals(missing, InrushDips.SupplyNotStated, StringComparison.Ordinal) ? device.Box.Name : device.Device.Model.Name, "whether an inrush restarts the device");
 
     private static IEnumerable<Unstated> OfHeat(SiteAssessment assessment) =>
         from box in assessment.Boxes

@@ -1,25 +1,20 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using CamPower.Protection;
 using static System.FormattableString;
 
 namespace CamPower.Checks;
 
-/// <summary>A model asked for something outside the range in which it was held against other figures, or in which anything is known.</summary>
-/// <remarks>
-/// The temperature inside an enclosure; what a conductor thinner or thicker than published currents carries, and how warm it gets in a fault
-/// that lasts; what a protective device carries in air beyond its ambient curve. Of an enclosure there is an answer all the
-/// same, and of a thinner conductor the bound that it carries no more than the thinnest that is known; otherwise there is none, and the rules that would need it say nothing.
-/// </remarks>
-public sealed class ValueOutsideValidatedRangeRule() : Rule("value-outside-validated-range", Severity.Caution,
-    "A model was asked for something outside the range in which it was held against other figures: its answer is a rough one, or there is none.",
-    "Take the answer as a rough one and measure on site; where there is none, take the value from the data sheet or the local code.", Sources.ValidatedRange)
+/// <summary>The check of <see cref="Rules.ValueOutsideValidatedRange"/>.</summary>
+internal sealed class ValueOutsideValidatedRangeRule() : Rule("value-outside-validated-range", Severity.Caution,
+    "A model is used outside the range in which it was compared with other figures. Its answer is rough, or there is none.",
+    "Treat the answer as rough and measure on site. Where there is none, use the data sheet or the local code.", Sources.ValidatedRange)
 {
-    /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence)
     {
         SiteAssessment assessment = Require.NotNull(evidence, nameof(evidence)).Assessment;
-        return Enclosures(assessment).Concat(assessment.Site.Runs.SelectMany(Conductors)).Concat(assessment.Boxes.SelectMany(Devices));
+        return Enclosures(assessment).Concat(assessment.Site.Runs.SelectMany(Conductors)).Concat(assessment.Boxes.SelectMany(ProtectiveDevices));
     }
 
     // Boxes of one cabinet have one enclosure, and the first speaks for it.
@@ -41,8 +36,8 @@ public sealed class ValueOutsideValidatedRangeRule() : Rule("value-outside-valid
             .Select(conductor => ConductorCapacity.BreachOf(run, conductor)).OfType<ValidityBreach>().GroupBy(b => b.What, StringComparer.Ordinal)
         select Find(Subject.Of(run), breaches.First());
 
-    // One device at several outputs of a box is one finding, in the condition in which it is farthest out.
-    private IEnumerable<Finding> Devices(BoxAssessment box) =>
+    // One protective device at several outputs of a box is one finding, in the condition in which it is farthest out.
+    private IEnumerable<Finding> ProtectiveDevices(BoxAssessment box) =>
         from alike in box.Outputs.Where(o => o.Output.Protection?.Ambient is not null).GroupBy(o => o.Output.Protection!)
         let farthest = (
             from inCondition in box.InConditions

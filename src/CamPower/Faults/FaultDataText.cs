@@ -6,10 +6,10 @@ namespace CamPower.Faults;
 /// <summary>What is missing, in words.</summary>
 internal static class FaultDataText
 {
-    private const string WhetherInterrupted = "whether a short is interrupted", HowMuch = "how much a short draws";
+    private const string WhetherInterrupted = "whether a short is interrupted", HowMuch = "the current of a short";
 
     /// <summary>What leaves a verdict unknown, and what it would allow to say.</summary>
-    internal static IReadOnlyList<(FaultData Data, string Words, string Allows)> ForVerdicts { get; } =
+    internal static IReadOnlyList<(FaultData Data, string Words, string Decides)> ForVerdicts { get; } =
     [
         (FaultData.Protection, "protective device", WhetherInterrupted),
         (FaultData.Overload, "overload behavior of the supply", HowMuch),

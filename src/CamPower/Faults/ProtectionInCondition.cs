@@ -75,7 +75,7 @@ public sealed class ProtectionInCondition
 
     /// <summary>Whether the device stays closed when all that the output feeds starts at once, as the share that the start takes of what it withstands; null where no device states its inrush.</summary>
     /// <remarks>
-    /// Of a fuse by its least melting I²t, of which a start may take 22 % (<see cref="ProtectionConstants.InrushShare"/>); where that is not stated,
+    /// Of a fuse by its least melting I²t, of which a start may take 22 % (<see cref="Sources.InrushPractice"/>); where that is not stated,
     /// by what its pre-arcing time limits allow. Of a resettable fuse by an estimate from its time to trip. Of an electronic limit it is not known
     /// where the peak is above its limit: it draws the inrush out, and does not hold it longer than its operating time.
     /// </remarks>

@@ -56,7 +56,7 @@ public class JudgmentsOfOwnersTests
         Site site = Site(Dc(amperes: 10), Camera(Amperes(amperes)));
         Assert.Equal(verdict, site.Assess().Boxes[0].Worst.Load(Ratio.FromDecimalFractions(headroom)).Verdict);
         var policy = new SizingPolicy(Ratio.Zero, Ratio.FromDecimalFractions(headroom));
-        DistributionBox offered = DistributionBox.WithEqualOutputs("offered", Dc(amperes: 10), 1, ElectricCurrent.FromAmperes(20));
+        DistributionBox offered = DistributionBox.OfEqualOutputs("offered", Dc(amperes: 10), 1, ElectricCurrent.FromAmperes(20));
         Assert.Equal(verdict == Verdict.Holds, site.SmallestBoxFor(BoxName, [offered], policy).Chosen is not null);
     }
 
@@ -128,7 +128,7 @@ public class JudgmentsOfOwnersTests
     {
         Supply supply = Dc(amperes: 5);
         var enclosure = new Enclosure(Length.FromMeters(0.3), Length.FromMeters(0.4), Length.FromMeters(0.15), EnclosureWall.PaintedSteel, EnclosureFaces.OnWall);
-        DistributionBox box = Box(efficiency is double share ? supply.WithEfficiency(share) : supply).In(enclosure);
+        DistributionBox box = Box(efficiency is double share ? supply.WithEfficiency(share) : supply).WithEnclosure(enclosure);
         return Star(box, [Condition.Day(At(box: celsius))], (0, Camera(Amperes(2)))).Assess().Boxes[0].Worst;
     }
 }

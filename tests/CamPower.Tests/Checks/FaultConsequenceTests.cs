@@ -11,7 +11,7 @@ namespace CamPower.Tests.Checks;
 /// <summary>What a fault does decides how severe it is, and what its remedy says ends it. Copper of 18 AWG under PVC in a cable, 12 V behind 0.1 Ω.</summary>
 public class FaultConsequenceTests
 {
-    private const string Lasting = "far-end-short-does-not-clear", Rail = "short-drags-rail-down", Above = "protection-above-conductor-rating", LetThrough = "conductor-cannot-stand-let-through";
+    private const string Lasting = "short-may-not-be-interrupted", Rail = "short-collapses-supply-voltage", Above = "protection-above-conductor-ampacity", LetThrough = "let-through-above-conductor-withstand";
 
     private static readonly Condition Day = Condition.Day(At(cable: 30, box: 20));
 
@@ -80,7 +80,7 @@ public class FaultConsequenceTests
     public void TheRemedyOfALastingShort_EndsIt(double rated, double limit)
     {
         Finding finding = Assert.Single(Found(Site(Holding(limit), SmallFault.QuickActing(rated)), Lasting));
-        double below = double.Parse(finding.Remedy.Split(["open below ", " A,"], StringSplitOptions.None)[1], System.Globalization.CultureInfo.InvariantCulture);
+        double below = double.Parse(finding.Remedy.Split(["open below ", " A."], StringSplitOptions.None)[1], System.Globalization.CultureInfo.InvariantCulture);
         Assert.InRange(below, limit - 0.01, limit);
         Assert.Empty(Found(Site(Holding(limit), ElectronicLimitTests.Limit(amperes: below / 1.1)), Lasting));
     }
@@ -144,7 +144,7 @@ public class FaultConsequenceTests
         [.. new[] { 1, 2 }.Select(n => new SiteRun(RunOrigin.Output(BoxName, n), $"end {n}", Cabled(18, rest: null), installationMethod: InstallationMethod.InCableOrRaceway(2)))],
         [.. new[] { 1, 2 }.Select(n => new SiteDevice($"camera {n}", Camera(Amperes(0.1), starting: Starts(9, 8)), $"end {n}"))]);
 
-    private static DistributionBox Box(OverloadBehavior? overload, ProtectiveDevice device, double volts = 12, double sourceOhms = 0.1) => DistributionBox.WithEqualOutputs(BoxName,
+    private static DistributionBox Box(OverloadBehavior? overload, ProtectiveDevice device, double volts = 12, double sourceOhms = 0.1) => DistributionBox.OfEqualOutputs(BoxName,
         new Supply("supply", new DcOutput(Volts(volts), ElectricCurrent.FromAmperes(100), Ratio.Zero, sourceResistance: ElectricResistance.FromOhms(sourceOhms), overload: overload), Derating.GenericEnclosed),
         2, ElectricCurrent.FromAmperes(50), device);
 

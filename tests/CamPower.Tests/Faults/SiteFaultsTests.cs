@@ -119,7 +119,7 @@ public class SiteFaultsTests
         Condition[] conditions = [Condition.Day(SmallSite.At(cable: -40)), Condition.Night(SmallSite.At(cable: 60))];
         var site = new Site("site", conditions, [Box(SmallFault.QuickActing(2), OverloadBehavior.Shutdown(ElectricCurrent.FromAmperes(limit), Duration.FromMilliseconds(50)), sourceOhms: null)],
             [new SiteRun(RunOrigin.Output(BoxName, 1), "one", new CableRun(SmallFault.Pair(0.5), Length.FromMeters(14.5))), Run(RunOrigin.Output(BoxName, 2), "two", 0)],
-            [new SiteDevice("first", Camera(Amperes(0.1)), "one"), new SiteDevice("second", Camera(new ShareDraw(Amperes(0.1), infrared: Amperes(2.9))), "two")]);
+            [new SiteDevice("first", Camera(Amperes(0.1)), "one"), new SiteDevice("second", Camera(new ComponentDraw(Amperes(0.1), infrared: Amperes(2.9))), "two")]);
         RailDuringFault rail = ShortAt(site, "one").Rail;
         Assert.Equal(state, rail.State);
         if (state == RailState.Off) Assert.Equal("day", rail.Condition.Name);
@@ -167,7 +167,7 @@ public class SiteFaultsTests
     [InlineData(5, true)]
     public void NuisanceTrip_NeedsTheTime(double hours, bool mayTrip)
     {
-        var night = new Condition("night", DrawShares.None, SmallSite.At(), duration: Duration.FromHours(hours));
+        var night = new Condition("night", LoadComponents.None, SmallSite.At(), duration: Duration.FromHours(hours));
         var site = new Site("site", [night], [Box(SmallDevices.Fuse(FuseCharacteristic.UlFast, 1), OverloadBehavior.Unlimited)], [Run(RunOrigin.Output(BoxName, 1), "one", 0)],
             [new SiteDevice("first", Camera(Amperes(1.05)), "one")]);
         ProtectionInCondition condition = site.Assess().StudyFaults().Outputs[0].InConditions[0];
@@ -201,5 +201,5 @@ public class SiteFaultsTests
     }
 
     [Fact]
-    public void NoAssessment_IsRefused() => Assert.Throws<ArgumentNullException>(() => SiteFaulting.StudyFaults(null!));
+    public void NoAssessment_IsRefused() => Assert.Throws<ArgumentNullException>(() => SiteQuestions.StudyFaults(null!));
 }

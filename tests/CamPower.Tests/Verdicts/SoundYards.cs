@@ -12,7 +12,7 @@ internal static class SoundYards
         new("resettable fuse of 1.85 A with 1.2 A in 50 °C",
             "70 % of 1.85 A are 1.295 A, less 5 points 1.2025 A (common practice, from memory); 0.117 Ω of it and 0.46 Ω of cable leave 11.07 V.",
             Star(1).WithBox(b => b with { Outputs = 1, Protection = Parts.Resettable(1.85) })
-                .EachDrop(d => d.Drawing(1.2) with { Meters = 10 }).In(Year.At("hot attic", DrawShares.None, 45, 50), Year.WinterNight)),
+                .EachDrop(d => d.Drawing(1.2) with { Meters = 10 }).In(Year.At("hot attic", LoadComponents.None, 45, 50), Year.WinterNight)),
         new("two boxes whose cameras meet at one recorder",
             "0.17 A of each return flow over a shield of 0.9 Ω: 0.15 V, of which 0.5 % of ripple are 0.8 mV of the policy's 10 mV.", Met()),
         new("three cameras along 45 m of 14 AWG at 24 V",
@@ -26,7 +26,7 @@ internal static class SoundYards
             {
                 Base = Watts(10), Infrared = Watts(5), Motor = Watts(8), Accepts = (20, 28), Starts = (18, 16), Meters = 25, Cable = Parts.Pair(16),
                 SwitchedInrush = new Inrush(ElectricCurrent.FromAmperes(3), Duration.FromMilliseconds(10)),
-            }).In(Year.SummerDay, Year.At("summer night with motion", DrawShares.Infrared | DrawShares.Motor, 30, 35))),
+            }).In(Year.SummerDay, Year.At("summer night with motion", LoadComponents.Infrared | LoadComponents.Motor, 30, 35))),
         new("heating cables on a supply that holds 11 A within 10 %",
             "Eight of 13 Ω take 7.5 A at 12.24 V: 75 % of 10 A, and 9.9 A are held for certain.",
             Star(8).WithBox(b => b with { Overload = Parts.Holds(11).WithTolerance(Ratio.FromPercent(10)) })
@@ -80,7 +80,7 @@ internal static class SoundYards
 
     internal static Installation Plugged(double line, double highest)
     {
-        var high = new Condition("high line", DrawShares.Infrared, Year.SummerNight.At, lineVoltage: ElectricPotential.FromVolts(line));
+        var high = new Condition("high line", LoadComponents.Infrared, Year.SummerNight.At, lineVoltage: ElectricPotential.FromVolts(line));
         return Star(2).WithBox(b => b with { Input = (90, highest), Receptacle = new Receptacle("receptacle", ElectricPotential.FromVolts(230), ElectricCurrent.FromAmperes(16)) })
             .In(Year.SummerDay, high);
     }
@@ -108,7 +108,7 @@ internal static class SoundYards
 
     private static Installation Frost() => Star(1).WithBox(b => b with { Volts = 24 })
         .EachDrop(d => d with { Base = Watts(4), Infrared = Watts(5), Heater = Watts(12), Accepts = (20, 28), Starts = (18, 16), Cable = Parts.Pair(16), Meters = 60 })
-        .In(Year.SummerDay, Year.At("night of frost", DrawShares.Infrared | DrawShares.Heater, cable: -30, box: -10));
+        .In(Year.SummerDay, Year.At("night of frost", LoadComponents.Infrared | LoadComponents.Heater, cable: -30, box: -10));
 
     private static Load Watts(double watts) => Load.ConstantPower(Power.FromWatts(watts));
 

@@ -12,7 +12,7 @@ internal static class YardCases
         new VerdictCase("resettable fuse of 1.1 A with 0.74 A in 50 °C",
             "It holds 0.77 A by its curve, and families differ by 5 points: 0.715 A for certain (common practice, from memory).",
             Star(1).WithBox(b => b with { Outputs = 1, OutputLimit = 1, Protection = Parts.Resettable(1.1) })
-                .EachDrop(d => d.Drawing(0.74) with { Meters = 10 }).In(Year.At("hot attic", DrawShares.None, 45, 50), Year.WinterNight))
+                .EachDrop(d => d.Drawing(0.74) with { Meters = 10 }).In(Year.At("hot attic", LoadComponents.None, 45, 50), Year.WinterNight))
             .Caution("nuisance-trip", "box output 1", 0.74, 0.715),
         new VerdictCase("20 m of 24 AWG in copper-clad aluminum",
             "84.2 mΩ/m x 1.55: 5.2 Ω, 5.7 Ω at 45 °C. 3.5 W leave 9.7 V of 10.8 V; 6 W settle at some 7.3 V at night, under the 8.5 V at which "
@@ -22,7 +22,7 @@ internal static class YardCases
             .Failure("undervoltage", "camera 1", null, 10.8),
         new VerdictCase("two boxes in one small cabinet in full sun",
             "1000 W/m² on 0.12 m² of light gray are some 70 W, and 20 W of losses: 90 W through 0.33 m² at some 7 W/m²K warm it by 40 K from 40 °C.",
-            InOneCabinet()).Failure("box-too-hot", "box", null, 70).Failure("box-too-hot", "other box", null, 70),
+            InOneCabinet()).Failure("supply-too-hot", "box", null, 70).Failure("supply-too-hot", "other box", null, 70),
         new VerdictCase("three cameras along 45 m of 18 AWG at 12 V",
             "15 m are 0.65 Ω: 1.8 A, 1.2 A and 0.6 A over each and 0.05 Ω of the limit leave 10.5 V, 9.6 V and 9.2 V of 10.8 V.", SoundYards.Along(12, Parts.Pair(18), 15))
             .Failure("undervoltage", "camera 1", 10.46, 10.8).Failure("undervoltage", "camera 2", 9.63, 10.8).Failure("undervoltage", "camera 3", 9.2, 10.8),
@@ -37,7 +37,7 @@ internal static class YardCases
             {
                 Base = Watts(5), Infrared = Load.None, Motor = Watts(4), Accepts = (10, 14), Meters = 25, HoldUpMilliseconds = 10,
                 SwitchedInrush = new Inrush(ElectricCurrent.FromAmperes(6), Duration.FromMilliseconds(20)),
-            }).In(Year.SummerDay, Year.At("night with motion", DrawShares.Motor, 30, 35))).Caution("inrush-dip", "camera 1", null, 0.01),
+            }).In(Year.SummerDay, Year.At("night with motion", LoadComponents.Motor, 30, 35))).Caution("inrush-below-drop-out", "camera 1", null, 0.01),
         new VerdictCase("supply of 10 A that holds 8 A within 10 %, asked for 7.5 A",
             "It holds 7.2 A for certain; eight cameras of 11 W take 8 x 11 W / 11.48 V = 7.66 A.",
             Star(8).WithBox(b => b with { Overload = Parts.Holds(8).WithTolerance(Ratio.FromPercent(10)) })
@@ -46,12 +46,12 @@ internal static class YardCases
             "Pulses of 11 A for 0.1 s every 1.5 s are 2.84 A RMS, 1.42 times the rating: the fuse may carry that for ever, and the others are dark. At the terminals "
                 + "a poor short draws up to 3.9 times the rating for more than 5 s: 7.8 A x 11.7 V = 91 W.",
             Fused(4, Parts.Lag(2)).WithBox(b => b with { Rated = 10, Overload = Parts.Pulses(11) }))
-            .Failure("short-drags-rail-down", "box").Caution("far-end-short-does-not-clear", "*"),
+            .Failure("short-collapses-supply-voltage", "box").Caution("short-may-not-be-interrupted", "*"),
         new VerdictCase("box that folds back to 3 A, with fuses T2A",
             "Into a short it gives little more than 3 A, 1.5 times the rating: an hour and more (IEC 60127-2), and the others are dark; "
                 + "a poor short gets up to 91 W, as above.",
             Fused(4, Parts.Lag(2)).WithBox(b => b with { Rated = 10, Overload = Parts.FoldsBack(11, 3) }))
-            .Failure("short-drags-rail-down", "box").Caution("far-end-short-does-not-clear", "*"),
+            .Failure("short-collapses-supply-voltage", "box").Caution("short-may-not-be-interrupted", "*"),
         new VerdictCase("camera of 18 W on 60 m of 20 AWG at 24 V AC",
             "33.3 mΩ/m: 4.4 Ω at 45 °C; 18 W leave (23.52 + √(23.52² - 4 x 4.4 x 18))/2 = 19.4 V of 20 V.",
             Star(1).WithBox(b => b with { Kind = CurrentKind.Ac, Volts = 24 })
@@ -81,14 +81,14 @@ internal static class YardCases
         {
             Boxes = [one.Boxes[0], one.Boxes[0] with { Name = "other box" }],
             Drops = [.. one.Drops, .. System.Linq.Enumerable.Select(one.Drops, d => d with { Name = $"other {d.Name}", Box = "other box" })],
-            Conditions = [Year.At("sunny day", DrawShares.None, 45, 40, sun: 1000), Year.WinterNight],
+            Conditions = [Year.At("sunny day", LoadComponents.None, 45, 40, sun: 1000), Year.WinterNight],
         };
     }
 
     private static Fuse WithoutDcRating() => new("UL fast 2 A, AC", ElectricCurrent.FromAmperes(2), FuseCharacteristic.UlFast, ElectricPotential.FromVolts(125),
         ElectricCurrent.FromAmperes(1000), ElectricResistance.FromMilliohms(60), JouleIntegral.FromAmpereSquaredSeconds(2),
-        new AmbientCurve(new Citation("data sheet of the fuse, invented", CitationKind.Declared),
-            new(Temperature.FromDegreesCelsius(-40), Ratio.FromPercent(110)), new(Temperature.FromDegreesCelsius(85), Ratio.FromPercent(90))));
+        new ShareCurve<Temperature>(new(Temperature.FromDegreesCelsius(-40), Ratio.FromPercent(110)), new(Temperature.FromDegreesCelsius(85), Ratio.FromPercent(90)))
+            .WithSource(new Citation("data sheet of the fuse, invented", CitationKind.Declared)));
 
     private static Load Watts(double watts) => Load.ConstantPower(Power.FromWatts(watts));
 }
