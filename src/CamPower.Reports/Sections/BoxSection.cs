@@ -30,7 +30,7 @@ internal static class BoxSection
         {
             blocks.Add(new DataTable($"Outputs of {box.Box} in use", OutputColumns, [.. box.Outputs.Select(OutputRow)]));
             blocks.Add(new DataTable($"Supply of {box.Box}, derated", SupplyColumns, [.. box.InConditions.Select(SupplyRow)]));
-            blocks.Add(FaultTable.Of(box.Box, [.. evidence.Faults.Outputs.Where(f => f.Box == box.Box)]));
+            blocks.Add(FaultTable.Of(box.Box, [.. evidence.Faults.Where(f => f.Box == box.Box)]));
             blocks.Add(new Pictures([.. VoltsOf(evidence.Assessment, box, devices), .. VoltagesAlong(box, devices)]));
         }
 

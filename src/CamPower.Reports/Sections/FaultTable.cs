@@ -9,8 +9,8 @@ namespace CamPower.Reports.Sections;
 internal static class FaultTable
 {
     internal static Block Of(DistributionBox box, IReadOnlyList<OutputFaults> outputs) =>
-        outputs.All(o => o.Weakest.Fault.Verdict == OperatingVerdict.None) && outputs.Select(o => o.Weakest.Fault.Missing).Distinct().Count() == 1
-            ? new Paragraph($"What a short does on these outputs is {WithoutPlace(outputs[0].Weakest.Fault)}.")
+        outputs.All(o => o.Weakest.Verdict == OperatingVerdict.None) && outputs.Select(o => o.Weakest.Missing).Distinct().Count() == 1
+            ? new Paragraph($"What a short does on these outputs is {WithoutPlace(outputs[0].Weakest)}.")
             : Table(box, outputs);
 
     private static DataTable Table(DistributionBox box, IReadOnlyList<OutputFaults> outputs) => new(
@@ -24,7 +24,7 @@ internal static class FaultTable
         return
         [
             Invariant($"{output.Output.Number}"),
-            output.Weakest.Fault.ToString(),
+            output.Weakest.ToString(),
             Conductors(output),
             worst.ToString(),
             Dark(worst, others - output.Assessment.Devices.Count),
@@ -43,7 +43,7 @@ internal static class FaultTable
 
     private static string Conductors(OutputFaults output)
     {
-        HashSet<WithstandVerdict> verdicts = [.. output.Shorts.Select(s => s.Fault.WithstandVerdict)];
+        HashSet<WithstandVerdict> verdicts = [.. output.Shorts.Select(s => s.WithstandVerdict)];
         if (verdicts.Contains(WithstandVerdict.DoesNotStand)) return "do not stand it";
         if (verdicts.Contains(WithstandVerdict.Unknown)) return "not known";
         return verdicts.Contains(WithstandVerdict.HotterThanInService) ? "hotter than they may be in service" : "stand it";

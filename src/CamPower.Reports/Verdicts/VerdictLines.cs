@@ -14,7 +14,7 @@ internal static class VerdictLines
         Ratio voltageMargin = LimitOf(Rules.ThinVoltageMargin()), headroom = LimitOf(Rules.SupplyAboveHeadroomPolicy());
         return evidence.Assessment.Devices.SelectMany(device => OfDevice(device, voltageMargin))
             .Concat(evidence.Assessment.Boxes.Where(box => box.Outputs.Count > 0).SelectMany(box => OfBox(box, headroom)))
-            .Concat(evidence.Faults.Outputs.SelectMany(OfOutput));
+            .Concat(evidence.Faults.SelectMany(OfOutput));
     }
 
     private static IEnumerable<VerdictLine> OfDevice(DeviceAssessment device, Ratio margin)

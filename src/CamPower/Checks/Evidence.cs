@@ -17,7 +17,7 @@ namespace CamPower;
 /// </example>
 public sealed class Evidence
 {
-    private readonly Lazy<SiteFaults> _faults;
+    private readonly Lazy<IReadOnlyList<OutputFaults>> _faults;
     private readonly Lazy<IReadOnlyList<ReceptacleAssessment>> _receptacles;
     private readonly Lazy<IReadOnlyList<Unstated>> _unstated;
 
@@ -29,7 +29,7 @@ public sealed class Evidence
     {
         Assessment = Require.NotNull(assessment, nameof(assessment));
         CancellationToken = cancellationToken;
-        _faults = new Lazy<SiteFaults>(() => SiteFaultStudy.Of(assessment, cancellationToken));
+        _faults = new Lazy<IReadOnlyList<OutputFaults>>(() => SiteFaultStudy.Of(assessment, cancellationToken));
         _receptacles = new Lazy<IReadOnlyList<ReceptacleAssessment>>(() => ReceptacleStudy.Of(assessment));
         _unstated = new Lazy<IReadOnlyList<Unstated>>(() => Checks.Unstated.Of(this));
     }
@@ -38,7 +38,7 @@ public sealed class Evidence
     public SiteAssessment Assessment { get; }
 
     /// <summary>The faults of its outputs, studied once, when they are first asked for.</summary>
-    public SiteFaults Faults => _faults.Value;
+    public IReadOnlyList<OutputFaults> Faults => _faults.Value;
 
     /// <summary>What its boxes take from their receptacles, studied once, when it is first asked for.</summary>
     public IReadOnlyList<ReceptacleAssessment> Receptacles => _receptacles.Value;

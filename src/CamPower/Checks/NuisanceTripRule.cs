@@ -12,7 +12,7 @@ internal sealed class NuisanceTripRule() : Rule("nuisance-trip", Severity.Failur
     "Use a protective device that carries this current in that air. Otherwise cool the box, or spread the load.", Sources.DeviceCarriesItsRating)
 {
     public override IEnumerable<Finding> Check(Evidence evidence) =>
-        from alike in Require.NotNull(evidence, nameof(evidence)).Faults.Outputs.Where(o => o.Output.Protection is not null).GroupBy(output => (output.Box, output.Output.Protection))
+        from alike in Require.NotNull(evidence, nameof(evidence)).Faults.Where(o => o.Output.Protection is not null).GroupBy(output => (output.Box, output.Output.Protection))
         from finding in new[] { InService(alike) ?? NearlyInService(alike), AtStart(alike, Verdict.Violated) ?? AtStart(alike, Verdict.ThinMargin) }
         where finding is not null
         select finding;

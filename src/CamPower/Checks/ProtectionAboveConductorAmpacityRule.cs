@@ -17,7 +17,7 @@ internal sealed class ProtectionAboveConductorAmpacityRule() : Rule("protection-
     {
         Site site = Require.NotNull(evidence, nameof(evidence)).Assessment.Site;
         double warmest = site.Conditions.Max(c => c.At.CableCelsius);
-        Dictionary<(DistributionBox, int), double> caps = evidence.Faults.Outputs.ToDictionary(o => (o.Box, o.Output.Number), o => CapOf(site, o));
+        Dictionary<(DistributionBox, int), double> caps = evidence.Faults.ToDictionary(o => (o.Box, o.Output.Number), o => CapOf(site, o));
         foreach (FeedGroup group in site.Feeds)
         {
             foreach (OutputFeed feed in group.Feeds)

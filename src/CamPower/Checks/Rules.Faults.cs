@@ -16,12 +16,12 @@ public static partial class Rules
         "An output has no protective device, and it is not certain that its conductors withstand a short continuously.",
         "Protect the output with a fuse or an electronic limit that protects its cable.",
         Sources.OvercurrentProtection, (rule, evidence) =>
-            from output in evidence.Faults.Outputs
+            from output in evidence.Faults
             where ReferenceEquals(output.Output.Protection, ProtectiveDevice.None) && !(output.Box.IsAdapter && output.MissingForVerdict != FaultData.None)
-            let worst = output.Shorts.FirstOrDefault(s => s.Fault.WithstandVerdict is not (WithstandVerdict.Stands or WithstandVerdict.NoConductor))
+            let worst = output.Shorts.FirstOrDefault(s => s.WithstandVerdict is not (WithstandVerdict.Stands or WithstandVerdict.NoConductor))
             where worst is not null
             select rule.Find(Subject.Of(output.Box, output.Output),
-                $"Nothing interrupts a short at {worst.Fault.Place}. The conductors {FaultRuleText.Withstand(worst.Fault)}."));
+                $"Nothing interrupts a short at {worst.Place}. The conductors {FaultRuleText.Withstand(worst)}."));
 
     /// <summary>A supply gives more voltage than the protective device at an output is rated to interrupt.</summary>
     public static Rule ProtectionVoltageRatingExceeded { get; } = new SimpleRule("protection-voltage-rating-exceeded", Severity.Danger,
@@ -42,14 +42,14 @@ public static partial class Rules
         "The current of a short is above the breaking capacity of the protective device. It may burst or continue to arc.",
         "Use a protective device with a higher breaking capacity, or a supply that limits its current.",
         Sources.Iec60127BreakingCapacity, (rule, evidence) =>
-            from output in evidence.Faults.Outputs
+            from output in evidence.Faults
             where output.Output.Protection?.BreakingCapacity is not null
-            let worst = output.Shorts.Where(s => s.Fault.IsWithinBreakingCapacity == false).OrderByDescending(s => s.Fault.Largest!.Value.Amperes).FirstOrDefault()
+            let worst = output.Shorts.Where(s => s.IsWithinBreakingCapacity == false).OrderByDescending(s => s.Largest!.Value.Amperes).FirstOrDefault()
             where worst is not null
             let capacity = output.Output.Protection!.BreakingCapacity!.Value
             select rule.Find(Subject.Of(output.Box, output.Output),
-                Invariant($"A short at {worst.Fault.Place} draws up to {worst.Fault.Largest!.Value.Amperes:0.0} A; {output.Output.Protection} interrupts at most {capacity.Amperes:0.0} A."),
-                worst.Fault.Largest, capacity));
+                Invariant($"A short at {worst.Place} draws up to {worst.Largest!.Value.Amperes:0.0} A; {output.Output.Protection} interrupts at most {capacity.Amperes:0.0} A."),
+                worst.Largest, capacity));
 
     /// <summary>The let-through I²t of a short, or its lasting current, may heat a conductor above the limit of its insulation.</summary>
     /// <remarks>The current is largest at the origin of each piece of cable: a short just behind a joint heats the cable that begins there.</remarks>
@@ -57,9 +57,9 @@ public static partial class Rules
         "A short may heat a conductor above the limit of its insulation before the protective device has operated.",
         "Use a smaller or faster protective device, or larger conductors.",
         Sources.AdiabaticWithstand, (rule, evidence) =>
-            from output in evidence.Faults.Outputs
+            from output in evidence.Faults
             where output.Output.Protection is not null && !ReferenceEquals(output.Output.Protection, ProtectiveDevice.None)
-            let worst = output.Shorts.FirstOrDefault(s => s.Fault.WithstandVerdict == WithstandVerdict.DoesNotStand)?.Fault
+            let worst = output.Shorts.FirstOrDefault(s => s.WithstandVerdict == WithstandVerdict.DoesNotStand)
             where worst is not null
             select rule.Find(Subject.Of(output.Box, output.Output),
                 Invariant($"A short at {worst.Place} draws up to {worst.Largest!.Value.Amperes:0.0} A; {output.Output.Protection} {worst.Opening}. ") +
@@ -104,7 +104,7 @@ public static partial class Rules
             "The continuous current of a fuse is above the policy percent of its rating. Start-up and conditions shorter than 3 h do not count.",
             "Use the next larger fuse that the cable allows.",
             Protection.ProtectionConstants.FuseContinuousShare.Source, limit: policy, check: (rule, evidence) =>
-                from output in evidence.Faults.Outputs
+                from output in evidence.Faults
                 where output.Output.Protection is Fuse { Characteristic.CarriesItsRating: false }
                 let worst = output.InConditions.Where(IsContinuousLoad).OrderByDescending(c => c.ShareOfRating!.Value.DecimalFractions).FirstOrDefault()
                 where worst is not null && Limits.IsAbove(worst.ShareOfRating!.Value.DecimalFractions, share)

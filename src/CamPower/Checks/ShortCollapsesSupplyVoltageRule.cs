@@ -24,17 +24,17 @@ internal sealed class ShortCollapsesSupplyVoltageRule : Rule
     public override IQuantity? Limit { get; }
 
     public override IEnumerable<Finding> Check(Evidence evidence) =>
-        from box in Require.NotNull(evidence, nameof(evidence)).Faults.Outputs.GroupBy(output => output.Box)
+        from box in Require.NotNull(evidence, nameof(evidence)).Faults.GroupBy(output => output.Box)
         where box.Key.Supply.Output.Overload is not null && box.Key.Outputs.Count > 1
-        let culprits = box.Select(output => (output, worst: output.Shorts.Where(TakesOthersDown).OrderByDescending(s => SeverityOf(output, s.Fault)).ThenByDescending(s => Taken(s.Rail)).FirstOrDefault()))
+        let culprits = box.Select(output => (output, worst: output.Shorts.Where(TakesOthersDown).OrderByDescending(s => SeverityOf(output, s)).ThenByDescending(s => Taken(s.Rail)).FirstOrDefault()))
             .Where(x => x.worst is not null).ToList()
         where culprits.Count > 0
-        let first = culprits.OrderByDescending(x => SeverityOf(x.output, x.worst!.Fault)).ThenByDescending(x => Taken(x.worst!.Rail)).First()
+        let first = culprits.OrderByDescending(x => SeverityOf(x.output, x.worst!)).ThenByDescending(x => Taken(x.worst!.Rail)).First()
         select Find(Subject.Of(box.Key),
-            Invariant($"During a short at {first.worst!.Fault.Place} on output {first.output.Output.Number} the supply {first.worst.Rail}. ") +
-            Invariant($"At other outputs {Devices(first.worst.Rail)}. {Ending(first.worst.Fault)} ") +
+            Invariant($"During a short at {first.worst!.Place} on output {first.output.Output.Number} the supply {first.worst.Rail}. ") +
+            Invariant($"At other outputs {Devices(first.worst.Rail)}. {Ending(first.worst)} ") +
             Invariant($"The same holds for shorts at {culprits.Count} of its {box.Count()} used outputs."),
-            condition: first.worst!.Rail.Condition, severity: SeverityOf(first.output, first.worst.Fault));
+            condition: first.worst!.Rail.Condition, severity: SeverityOf(first.output, first.worst));
 
     private static Severity SeverityOf(OutputFaults output, ShortCircuit fault)
     {
@@ -58,6 +58,6 @@ internal sealed class ShortCollapsesSupplyVoltageRule : Rule
         ? "It is unknown when the short ends."
         : $"The protective device {fault.Opening}.";
 
-    private bool TakesOthersDown(SiteShort fault) => Taken(fault.Rail) > 0
-        && !(fault.Fault.Verdict == OperatingVerdict.Clears && fault.Fault.Opening.Latest is Duration latest && latest.Seconds <= _seconds);
+    private bool TakesOthersDown(ShortCircuit fault) => Taken(fault.Rail) > 0
+        && !(fault.Verdict == OperatingVerdict.Clears && fault.Opening.Latest is Duration latest && latest.Seconds <= _seconds);
 }

@@ -14,9 +14,9 @@ internal sealed class ShortMayNotBeInterruptedRule() : Rule("short-may-not-be-in
     private static readonly double Harmless = CheckConstants.HarmlessSpot.Value, Hot = CheckConstants.HotSpot.Value;
 
     public override IEnumerable<Finding> Check(Evidence evidence) =>
-        from output in Require.NotNull(evidence, nameof(evidence)).Faults.Outputs
+        from output in Require.NotNull(evidence, nameof(evidence)).Faults
         where output.Output.Protection is not null && !ReferenceEquals(output.Output.Protection, ProtectiveDevice.None)
-        let worst = output.Shorts.Where(s => Lasts(s.Fault)).OrderByDescending(s => SeverityOf(output, s.Fault)).ThenBy(s => s.Fault.Smallest.Amperes).FirstOrDefault()?.Fault
+        let worst = output.Shorts.Where(s => Lasts(s)).OrderByDescending(s => SeverityOf(output, s)).ThenBy(s => s.Smallest.Amperes).FirstOrDefault()
         where worst is not null
         select Find(Subject.Of(output.Box, output.Output),
             Invariant($"A short at {worst.Place} draws at least {worst.Smallest.Amperes:0.00} A; {output.Output.Protection} {worst.Opening}{FaultRuleText.NotStated(worst)}. ") +

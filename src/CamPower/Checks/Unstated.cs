@@ -26,7 +26,7 @@ internal readonly record struct Unstated(string What, string Where, string Decid
 
     private static IEnumerable<Unstated> OfFaults(Evidence evidence) =>
         from item in FaultDataText.ForVerdicts
-        from box in evidence.Faults.Outputs.GroupBy(o => o.Box)
+        from box in evidence.Faults.GroupBy(o => o.Box)
         let outputs = box.Where(o => o.Missing.HasFlag(item.Data)).ToList()
         where outputs.Count > 0
         select new Unstated(item.Words, Place(box.Key, outputs, box.Count()), item.Decides);
@@ -37,7 +37,7 @@ internal readonly record struct Unstated(string What, string Where, string Decid
         const FaultData asked = FaultData.Protection | FaultData.DeviceTemperature;
         return
             from fact in new (Func<ProtectionInCondition, Judgment?> Of, string Decides)[] { (c => c.Start, "whether a start opens the protective device"), (c => c.Load, "whether the protective device carries the current") }
-            from box in evidence.Faults.Outputs.GroupBy(o => o.Box)
+            from box in evidence.Faults.GroupBy(o => o.Box)
             from alike in box.Where(o => (o.Missing & asked) == FaultData.None)
                 .Select(o => (Output: o, Missing: o.InConditions.Select(c => fact.Of(c)?.NotStated).FirstOrDefault(text => text is not null)))
                 .Where(x => x.Missing is not null and not BoxInCondition.InsideNotStated).GroupBy(x => x.Missing!, x => x.Output, StringComparer.Ordinal)

@@ -83,6 +83,12 @@ public sealed class FaultStudy
     /// <summary>A short at the terminals, behind the protective device.</summary>
     public ShortCircuit AtTerminals => Shorts[0];
 
+    /// <summary>The short that draws least: the one that is hardest to clear.</summary>
+    public ShortCircuit Weakest => Shorts.OrderBy(s => s.SmallestProspective?.Amperes ?? double.PositiveInfinity).First();
+
+    /// <summary>What a verdict that is not given would need; what could be narrowed.</summary>
+    public FaultData Missing => Shorts.Aggregate(FaultData.None, (all, s) => all | s.Missing);
+
     /// <summary>A short at the far end, where the camera is.</summary>
     public ShortCircuit AtFarEnd => Shorts[Shorts.Count - 1];
 

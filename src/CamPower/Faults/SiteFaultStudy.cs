@@ -11,11 +11,11 @@ namespace CamPower.Faults;
 internal static class SiteFaultStudy
 {
     /// <summary>A short at every place of every used output: terminals, joints, junctions and cameras.</summary>
-    internal static SiteFaults Of(SiteAssessment assessment, CancellationToken cancellationToken)
+    internal static IReadOnlyList<OutputFaults> Of(SiteAssessment assessment, CancellationToken cancellationToken)
     {
         Site site = assessment.Site;
         var feeds = site.Feeds.SelectMany(group => group.Feeds, (group, feed) => (group, feed)).ToDictionary(x => (x.feed.Box, x.feed.Output.Number));
-        return new SiteFaults(assessment, Array.AsReadOnly([.. assessment.Boxes.SelectMany(box =>
+        return Array.AsReadOnly([.. assessment.Boxes.SelectMany(box =>
         {
             FaultAir[] air = AirOf(box);
             return box.Outputs.Select(output =>
@@ -23,7 +23,7 @@ internal static class SiteFaultStudy
                 (FeedGroup group, OutputFeed feed) = feeds[(box.Box, output.Output.Number)];
                 return Study(box, output, air, group, feed, cancellationToken);
             });
-        })]));
+        })]);
     }
 
     private static OutputFaults Study(BoxAssessment box, OutputAssessment output, FaultAir[] air, FeedGroup group, OutputFeed feed,
@@ -34,8 +34,8 @@ internal static class SiteFaultStudy
         var setting = new FaultSetting(box.Box.Supply.Output, device, air, rails);
         return new OutputFaults(output, setting, Shorts, Everything, () => ProtectionInCondition.AllOf(output, box));
 
-        IReadOnlyList<SiteShort> Shorts() =>
-            Array.AsReadOnly([.. new FeedPlaces(group, air).Of(feed).Select(place => new SiteShort(new ShortCircuit(place.Loop, setting), place.Run,
+        IReadOnlyList<ShortCircuit> Shorts() =>
+            Array.AsReadOnly([.. new FeedPlaces(group, air).Of(feed).Select(place => new ShortCircuit(place.Loop, setting, place.Run,
                 Array.AsReadOnly([.. output.Devices.Where(d => place.IsEnd && string.Equals(d.At, place.Run!.To, StringComparison.Ordinal))]),
                 () => setting.RailDuring(place.Loop)))]);
 

@@ -35,14 +35,14 @@ public static class SiteQuestions
     /// Over the real way of runs. A run that shares another's negative counts by its own outgoing pole and that other way back, and is
     /// shorted at its end alone; what video shields carry back is left out, so that the least current is not overstated.
     /// The least current is what a supply in overload leaves while its other outputs take the most that they do in any condition; for the largest they take nothing.
+    /// <para>Faults start fires. A study on paper does not replace the local code and a licensed electrician.</para>
     /// </remarks>
     /// <example>
     /// <code>
-    /// SiteFaults faults = site.Assess().StudyFaults();
-    /// foreach (OutputFaults output in faults.Outputs) Console.WriteLine(output);
+    /// foreach (OutputFaults output in site.Assess().StudyFaults()) Console.WriteLine(output);
     /// </code>
     /// </example>
-    public static SiteFaults StudyFaults(this SiteAssessment assessment, CancellationToken cancellationToken = default) =>
+    public static IReadOnlyList<OutputFaults> StudyFaults(this SiteAssessment assessment, CancellationToken cancellationToken = default) =>
         SiteFaultStudy.Of(Require.NotNull(assessment, nameof(assessment)), cancellationToken);
 
     /// <summary>Every receptacle that a box is plugged into, in the order of the boxes, in every condition.</summary>
@@ -79,7 +79,7 @@ public static class SiteQuestions
     /// </example>
     public static TrimWindow TrimWindowOf(this Site site, string boxName, CancellationToken cancellationToken = default)
     {
-        DistributionBox box = Require.NotNull(site, nameof(site)).BoxNamed(Require.Name(boxName, nameof(boxName)), nameof(boxName));
+        DistributionBox box = BoxOf(site, boxName);
         return new TrimSearch(site, box, cancellationToken).Window();
     }
 
@@ -105,7 +105,7 @@ public static class SiteQuestions
     /// </example>
     public static BoxChoice SmallestBoxFor(this Site site, string boxName, IEnumerable<DistributionBox> catalog, SizingPolicy policy)
     {
-        DistributionBox box = Require.NotNull(site, nameof(site)).BoxNamed(Require.Name(boxName, nameof(boxName)), nameof(boxName));
+        DistributionBox box = BoxOf(site, boxName);
         return new BoxTrial(site, box, Require.NotNull(policy, nameof(policy))).Choose(Require.Items(catalog, nameof(catalog)));
     }
 
@@ -136,35 +136,51 @@ public static class SiteQuestions
     /// </example>
     public static BoxSplit SplitFor(this Site site, string boxName, IEnumerable<DistributionBox> catalog, SizingPolicy policy)
     {
-        DistributionBox box = Require.NotNull(site, nameof(site)).BoxNamed(Require.Name(boxName, nameof(boxName)), nameof(boxName));
+        DistributionBox box = BoxOf(site, boxName);
         return new BoxSplitSearch(site, box, Require.NotNull(policy, nameof(policy)), Require.Items(catalog, nameof(catalog))).Split();
     }
 
-    /// <summary>Compares a box of the site with one adapter for each device that it feeds, at the same conditions.</summary>
+    /// <summary>How a box of the site feeds its devices, in the figures that ways of feeding them are compared by.</summary>
+    /// <param name="site">The site.</param>
+    /// <param name="boxName">The name of the box.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">The site has no box of that name, or it feeds no device.</exception>
+    /// <example>
+    /// <code>
+    /// SupplyLayout central = site.LayoutOf("yard box");
+    /// SupplyLayout adapters = site.LayoutWithAdapters("yard box", [oneAmpere, twoAmperes], lead, SizingPolicy.CommonPractice);
+    /// </code>
+    /// </example>
+    public static SupplyLayout LayoutOf(this Site site, string boxName) => new(site, AdapterTrial.FedBy(site, FeedingBox(site, boxName)));
+
+    /// <summary>The same devices with an adapter for each in the place of the box, at the same conditions.</summary>
     /// <param name="site">The site.</param>
     /// <param name="boxName">The name of the box.</param>
     /// <param name="adapters">The supplies that there are as adapters, in any order; those of another voltage or kind of current are left out.</param>
     /// <param name="lead">The lead between an adapter and its device: the adapters stand near the devices.</param>
     /// <param name="policy">The loading that an adapter is chosen by; its spare outputs do not matter, for an adapter has none.</param>
-    /// <returns>Both in figures. A device that no adapter is strong enough for has the strongest, and the loading shows it.</returns>
+    /// <returns>The figures. A device that no adapter is strong enough for has the strongest, and the loading shows it.</returns>
     /// <remarks>Each device has the smallest adapter that feeds it. An adapter warms as the condition says for the box, so
-    /// state conditions that hold for both. Its negative floats: bonds to the box, and what is tied to its outputs, fall away with the box, shields stay.</remarks>
+    /// state conditions that hold for both. Its negative floats: bonds to the box, and what is tied to its outputs, fall away with the box, shields stay.
+    /// Where receptacles are, who may mount them and what it costs no figure here knows.</remarks>
     /// <exception cref="ArgumentNullException">An argument, or a supply, is null.</exception>
     /// <exception cref="ArgumentException">The site has no box of that name, it feeds no device, or no adapter gives its voltage and kind of current.</exception>
-    /// <example>
-    /// <code>
-    /// SupplyComparison comparison = site.CompareWithAdapters("yard box", [oneAmpere, twoAmperes], lead, SizingPolicy.CommonPractice);
-    /// Console.WriteLine(comparison.Adapters.DevicesInWindow);
-    /// </code>
-    /// </example>
-    public static SupplyComparison CompareWithAdapters(this Site site, string boxName, IEnumerable<Supply> adapters, CableRun lead, SizingPolicy policy)
+    /// <example><code>Console.WriteLine(site.LayoutWithAdapters("yard box", [oneAmpere], lead, SizingPolicy.CommonPractice).DevicesInWindow);</code></example>
+    public static SupplyLayout LayoutWithAdapters(this Site site, string boxName, IEnumerable<Supply> adapters, CableRun lead, SizingPolicy policy)
     {
-        DistributionBox box = Require.NotNull(site, nameof(site)).BoxNamed(Require.Name(boxName, nameof(boxName)), nameof(boxName));
+        DistributionBox box = FeedingBox(site, boxName);
         Supply[] offered = [.. Require.Items(adapters, nameof(adapters))
             .Where(a => a.Output.Kind == box.Supply.Output.Kind && a.Output.NominalVolts.Equals(box.Supply.Output.NominalVolts))
             .OrderBy(a => a.Output.RatedAmperes)];
         if (offered.Length == 0) throw new ArgumentException($"No adapter gives the voltage and kind of current of {boxName}.", nameof(adapters));
-        if (!site.Feeds.SelectMany(g => g.Feeds).Any(f => ReferenceEquals(f.Box, box) && f.Devices.Count > 0)) throw new ArgumentException($"{boxName} feeds no device.", nameof(boxName));
-        return new AdapterTrial(site, box, offered, Require.NotNull(lead, nameof(lead)), Require.NotNull(policy, nameof(policy))).Compare();
+        return new AdapterTrial(site, box, offered, Require.NotNull(lead, nameof(lead)), Require.NotNull(policy, nameof(policy))).Layout();
+    }
+
+    private static DistributionBox BoxOf(Site site, string boxName) => Require.NotNull(site, nameof(site)).BoxNamed(boxName, nameof(boxName));
+
+    private static DistributionBox FeedingBox(Site site, string boxName)
+    {
+        DistributionBox box = BoxOf(site, boxName);
+        return AdapterTrial.FedBy(site, box).Count > 0 ? box : throw new ArgumentException($"{boxName} feeds no device.", nameof(boxName));
     }
 }

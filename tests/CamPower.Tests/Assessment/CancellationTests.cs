@@ -25,7 +25,7 @@ public class CancellationTests
         SiteAssessment assessment = site.Assess();
         Assert.NotEmpty(RuleSet.Standard.Check(assessment));
         Assert.Throws<OperationCanceledException>(() => RuleSet.Standard.Check(assessment, Canceled));
-        Assert.Throws<OperationCanceledException>(() => assessment.StudyFaults(Canceled).Outputs[0].AtTerminals);
+        Assert.Throws<OperationCanceledException>(() => assessment.StudyFaults(Canceled)[0].AtTerminals);
     }
 
     [Fact]
@@ -40,7 +40,7 @@ public class CancellationTests
         SiteAssessment assessment = Shared(meters: 10, cameras: 140).Assess();
         IsBrokenOffSoon(token =>
         {
-            foreach (OutputFaults output in assessment.StudyFaults(token).Outputs) Assert.NotEmpty(output.Shorts);
+            foreach (OutputFaults output in assessment.StudyFaults(token)) Assert.NotEmpty(output.Shorts);
         });
     }
 

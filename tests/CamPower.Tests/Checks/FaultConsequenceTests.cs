@@ -28,7 +28,7 @@ public class FaultConsequenceTests
         Finding finding = Assert.Single(Found(site, Lasting));
         Assert.Equal(severity, finding.Severity);
         Assert.Equal(24 / ohms, ((ElectricCurrent)finding.Measured!).Amperes, 0.2);
-        Assert.Equal(576 / 4 / ohms, (double)site.Assess().StudyFaults().Outputs[0].AtTerminals.Fault.PoorShortPower!.Value.Watts, 1e-9);
+        Assert.Equal(576 / 4 / ohms, (double)site.Assess().StudyFaults()[0].AtTerminals.PoorShortPower!.Value.Watts, 1e-9);
     }
 
     // It is the place of the short that counts: behind 0.1 Ω and 5.9 Ω 6 W, at the terminals 360 W. A supply or an electronic limit that holds less than V/2R leaves I·(V − I·R).
@@ -42,7 +42,7 @@ public class FaultConsequenceTests
         Assert.Equal(1.65 * (12 - (1.65 * 0.14)), Power(Site(Holding(2.5), ElectronicLimitTests.Limit(amperes: 1.5))), 1e-9);
         Assert.Equal(360, Power(Site(OverloadBehavior.Unlimited, SmallFault.QuickActing(1.5))), 1e-9);
 
-        static double Power(Site site) => (double)site.Assess().StudyFaults().Outputs[0].AtTerminals.Fault.PoorShortPower!.Value.Watts;
+        static double Power(Site site) => (double)site.Assess().StudyFaults()[0].AtTerminals.PoorShortPower!.Value.Watts;
     }
 
     // IEC 60364-4-43, 436: 2.4 A or 9 A of a supply that 18 AWG carries continuously. The fuse need not open: a Note.
@@ -127,7 +127,7 @@ public class FaultConsequenceTests
 
         static ShortCircuit Long(params Condition[] conditions) => new Site("site", conditions, [SmallFaultSite.Box(SmallDevices.Generic(1.10), OverloadBehavior.Unlimited)],
             [new SiteRun(RunOrigin.Output(BoxName, 1), "end", SmallFault.Run(65), installationMethod: InstallationMethod.InCableOrRaceway(2))],
-            [new SiteDevice("camera", Camera(Amperes(0.1)), "end")]).Assess().StudyFaults().Outputs[0].Weakest.Fault;
+            [new SiteDevice("camera", Camera(Amperes(0.1)), "end")]).Assess().StudyFaults()[0].Weakest;
     }
 
     private static OverloadBehavior Holding(double amperes) => OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(amperes));

@@ -21,5 +21,5 @@ internal static class SmallFaultSite
 
     internal static Device Twelve(double? dropOut) => Camera(Watts(12), Range(10, 14), dropOut is double volts ? Starts(volts + 1, volts) : null);
 
-    internal static SiteShort ShortAt(Site site, string place) => site.Assess().StudyFaults().Outputs[0].Shorts.Single(s => s.Fault.Place == place);
+    internal static ShortCircuit ShortAt(Site site, string place) => site.Assess().StudyFaults()[0].Shorts.Single(s => s.Place == place);
 }

@@ -183,7 +183,7 @@ public class BoxHeatTests
         DistributionBox box = DistributionBox.OfEqualOutputs(BoxName, new Supply("supply", Dc().Output, hardy), 1, ElectricCurrent.FromAmperes(1.1), Ptc);
         SiteAssessment solved = Star(box, [Condition.Day(At(box: celsius))], (0, Camera(Amperes(amperes)))).Assess();
         Assert.Equal(trips, RuleSet.Standard.Check(solved).Any(f => f.Rule == "nuisance-trip" && f.Severity == Severity.Failure));
-        if (celsius > 85) Assert.Equal(0.385, solved.StudyFaults().Outputs[0].InConditions[0].Carried!.Value.Amperes, 1e-9);
+        if (celsius > 85) Assert.Equal(0.385, solved.StudyFaults()[0].InConditions[0].Carried!.Value.Amperes, 1e-9);
     }
 
     // Rated from −20 °C: below it nothing may be drawn, and a mountain does not warm it, though its 5 K count at the hot end.

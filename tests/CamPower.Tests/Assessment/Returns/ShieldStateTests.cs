@@ -67,7 +67,7 @@ public class ShieldStateTests
     public void Return_ThatReachesNoBoxOfItsOwn_IsAFault(string returnAt, string words)
     {
         SiteRun[] runs = [Run("a", 1, "1", 1.0, returnAt), Next("1", "2", 1.0), Run("b", 1, "3", 1.0)];
-        SiteError fault = Assert.Single(SmallSite.ErrorsOf([Condition.Day(Mild)], [Box("a", 12), Box("b", 12)], runs, [], [], []));
+        SiteError fault = Assert.Single(Sites.SmallSite.ErrorsOf([Condition.Day(Mild)], [Box("a", 12), Box("b", 12)], runs, [], [], []));
         Assert.Equal("ReturnAt", fault.Member);
         Assert.Contains(words, fault.Message, StringComparison.Ordinal);
     }

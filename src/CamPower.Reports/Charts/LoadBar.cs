@@ -5,18 +5,18 @@ using static System.FormattableString;
 namespace CamPower.Reports.Charts;
 
 /// <summary>One row of a chart of loads: a share of the limit in each condition, null where the limit is nothing.</summary>
-internal sealed record LoadRow(string Label, string Name, IReadOnlyList<double?> Percents)
+internal sealed record LoadBar(string Label, string Name, IReadOnlyList<double?> Percents)
 {
-    internal static LoadRow Of(OutputAssessment output)
+    internal static LoadBar Of(OutputAssessment output)
     {
         string name = output.Devices.Count == 1 ? output.Devices[0].Name : Invariant($"{output.Devices.Count} devices");
-        return new LoadRow(
+        return new LoadBar(
             ChartFrame.RowLabel(Invariant($"{output.Output.Number} {name}")),
             Invariant($"Output {output.Output.Number}, {name}"),
             [.. output.InConditions.Select(c => (double?)(c.Current.Amperes / output.Output.Limit.Amperes * 100))]);
     }
 
-    internal static LoadRow Of(BoxAssessment box) => new(
+    internal static LoadBar Of(BoxAssessment box) => new(
         "supply", "The supply", [.. box.InConditions.Select(c => Share(c.TotalCurrent.Amperes, c.DeratedRating.Amperes))]);
 
     /// <summary>The most of its shares, in a sentence.</summary>
