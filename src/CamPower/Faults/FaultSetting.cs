@@ -148,10 +148,10 @@ internal sealed class FaultSetting
             Rail(c)?.IsOverloadedBy(drawn) == true ? alone.Concat(alone.Select(current => _overload.InOverload(current.PeakAmperes))) : alone;
     }
 
-    // The largest current that the device may let flow for longer than the time after which the power of a spot is measured; infinite where it may let any.
+    // The largest current that the device may let flow for longer than the time after which the power of a spot is measured; infinite where it may let any, or limits it itself.
     private double LastingAmperes()
     {
-        if (!AllowsVerdict || double.IsInfinity(Device.CertainAmperes(currentFactor: 1))) return double.PositiveInfinity;
+        if (!AllowsVerdict || !double.IsInfinity(Device.MostAmperes) || double.IsInfinity(Device.CertainAmperes(currentFactor: 1))) return double.PositiveInfinity;
         double factor = _factors.SelectMany(f => f).Max(), interrupted = Device.CertainAmperes(factor);
         while (!IsInterrupted(interrupted))
         {

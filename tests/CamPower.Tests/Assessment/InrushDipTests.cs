@@ -50,7 +50,7 @@ public class InrushDipTests
     [InlineData(3.5, Verdict.Holds)]
     public void AComponentSwitchedOn_PullsDownItsOwnTerminals(double holdUp, Verdict verdict)
     {
-        var switching = new Device("model", DeviceKind.Camera, new ComponentDraw(Amperes(0.5)), dcInput: Wide, starting: new Starting(Volts(9), Volts(8), SoftStart.Yes, holdUp: Duration.FromMilliseconds(holdUp)),
+        var switching = new Device("model", DeviceKind.Camera, new ComponentDraw(Amperes(0.5)), dcInput: Wide, starting: new Starting(Volts(9), Volts(8), softStart: true, holdUp: Duration.FromMilliseconds(holdUp)),
             switchedInrush: new Inrush(ElectricCurrent.FromAmperes(8), Duration.FromMilliseconds(2)));
         DeviceAssessment device = Single(1, switching, null, Condition.Day(At()), Condition.Night(At())).Assess().Devices[0];
         Assert.Equal(default, device.InConditions[0].DuringInrush);
@@ -65,7 +65,7 @@ public class InrushDipTests
         var limit = new ElectronicLimit("limit", ElectricCurrent.FromAmperes(2), Ratio.Zero, Duration.FromMilliseconds(50), ElectricResistance.Zero, Volts(60));
         var output = new DcOutput(Volts(12), ElectricCurrent.FromAmperes(3), Ratio.Zero, overload: OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(3)));
         DistributionBox box = Box(new Supply("supply", output, Derating.GenericEnclosed), protection: limit);
-        Device running = Camera(Amperes(0.5), starting: new Starting(Volts(9), Volts(8), SoftStart.Yes, holdUp: Duration.FromMilliseconds(10)));
+        Device running = Camera(Amperes(0.5), starting: new Starting(Volts(9), Volts(8), softStart: true, holdUp: Duration.FromMilliseconds(10)));
         Judgment apart = Star(box, [Condition.Day(At())], (0, running), (0, Charging())).Assess().Devices[0].Worst.DuringInrush;
         Assert.Equal(12, ((ElectricPotential)apart.Value!).Volts, 1e-9);
         Judgment together = Shared(0, box, [Condition.Day(At())], running, Charging()).Assess().Devices[0].Worst.DuringInrush;

@@ -60,7 +60,7 @@ public class FaultRuleTests
         string message = Unknown(site).Message;
         Assert.Equal(["protective device", "overload behavior of the supply"], evidence.NotStated.Select(what => what.Key));
         Assert.All(evidence.NotStated, what => Assert.Contains($"{what.Key} ({string.Join(", ", what)})", message, StringComparison.Ordinal));
-        Site warm = Star(Box(Dc()).In(new Enclosure(Length.FromMeters(0.3), Length.FromMeters(0.4), Length.FromMeters(0.15), EnclosureWall.PaintedSteel, EnclosureFaces.OnWall)),
+        Site warm = Star(Box(Dc()).WithEnclosure(new Enclosure(Length.FromMeters(0.3), Length.FromMeters(0.4), Length.FromMeters(0.15), EnclosureWall.PaintedSteel, EnclosureFaces.OnWall)),
             [Condition.Day(At())], (0, Camera(Amperes(1))));
         Assert.Equal(["box"], new Evidence(warm.Assess()).NotStated["efficiency of the supply"]);
         Assert.DoesNotContain("efficiency", Unknown(warm).Message, StringComparison.Ordinal);

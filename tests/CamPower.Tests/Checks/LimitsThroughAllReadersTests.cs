@@ -56,7 +56,7 @@ public class LimitsThroughAllReadersTests
         DistributionBox box = Box(protection: ResettableFuse.Generic16Volt[1]);
         Site site = Star(box, [Condition.Day(At(box: 50))], (0, Camera(Amperes(0.77 + outside))));
         SiteAssessment solved = site.Assess();
-        ProtectionInCondition protection = solved.StudyFaults().Outputs[0].InConditions[0];
+        ProtectionInCondition protection = solved.StudyFaults()[0].InConditions[0];
         Assert.Equal(solved.Boxes[0].Outputs[0].Worst.OfProtection, protection.Load);
         Assert.Equal(keeps ? Verdict.ThinMargin : Verdict.Violated, protection.Load.Verdict);
         Assert.Equal(!keeps, protection.MayTrip);
@@ -72,9 +72,9 @@ public class LimitsThroughAllReadersTests
     public void ADeviceInAirThatIsNotKnown_IsUnknownUntilItIsBroken(double amperes, Verdict verdict)
     {
         var enclosure = new Enclosure(Length.FromMeters(0.3), Length.FromMeters(0.4), Length.FromMeters(0.15), EnclosureWall.PaintedSteel, EnclosureFaces.OnWall);
-        SiteAssessment solved = Star(Box(protection: ResettableFuse.Generic16Volt[1]).In(enclosure), [Condition.Day(At(box: 50))], (0, Camera(Amperes(amperes)))).Assess();
+        SiteAssessment solved = Star(Box(protection: ResettableFuse.Generic16Volt[1]).WithEnclosure(enclosure), [Condition.Day(At(box: 50))], (0, Camera(Amperes(amperes)))).Assess();
         Assert.Equal(verdict, solved.Boxes[0].Outputs[0].Worst.OfProtection.Verdict);
-        Assert.Equal(verdict, solved.StudyFaults().Outputs[0].InConditions[0].Load.Verdict);
+        Assert.Equal(verdict, solved.StudyFaults()[0].InConditions[0].Load.Verdict);
         Assert.Equal(verdict == Verdict.Violated, WithoutFaultsUnknown.Check(solved).Any(f => f.Rule == "nuisance-trip" && f.Severity == Severity.Failure));
     }
 

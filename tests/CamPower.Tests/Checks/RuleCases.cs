@@ -242,7 +242,7 @@ internal static class RuleCases
 
     private static Site Loaded(double amperes, double rating, Condition condition) => Star(Box(Dc(amperes: rating)), [condition], (0, Camera(AtNight(amperes: amperes))));
 
-    private static Site Dipped(double holdUp) => Shared(1, Camera(Amperes(0.5), starting: new Starting(Volts(9), Volts(8), SoftStart.Yes, holdUp: Duration.FromSeconds(holdUp))),
+    private static Site Dipped(double holdUp) => Shared(1, Camera(Amperes(0.5), starting: new Starting(Volts(9), Volts(8), softStart: true, holdUp: Duration.FromSeconds(holdUp))),
         new Device("charging", DeviceKind.Camera, new ComponentDraw(Amperes(0.5)), dcInput: Wide, starting: Starts(6, 5), inrush: new Inrush(ElectricCurrent.FromAmperes(8), Duration.FromMilliseconds(2))));
 
     private static Site AtBox(double celsius) => Star(Box(), [Condition.Day(At(box: celsius)), Night], (0, Camera(Amperes(1))));

@@ -76,7 +76,7 @@ public class StandingBackTests
     public void ABoxThatIsTooCold_SpeaksForThatConditionAlone()
     {
         Site site = Star(Box(Dc(amperes: 10), limit: 8), [Condition.Day(At()), Cold], (0, Camera(Amperes(8.5))));
-        Assert.Equal([("supply-too-cold", "night"), ("output-overloaded", "day"), ("supply-above-headroom-policy", "day")],
+        Assert.Equal([("output-overloaded", "day"), ("supply-above-headroom-policy", "day"), ("supply-too-cold", "night")],
             WithoutFaultsUnknown.Check(site.Assess()).Select(f => (f.Rule, f.Condition!.Name)).Order());
     }
 
