@@ -5,7 +5,24 @@ using CamPower;
 using CamPower.Files;
 using UnitsNet;
 
-SiteFileResult file = SiteFile.Read(File.ReadAllText(args[0]));
+if (args is not [string path] || !File.Exists(path))
+{
+    Console.Error.WriteLine(args.Length == 1 ? $"File not found: {args[0]}" : "Usage: dotnet run own-rules.cs -- site.json");
+    return 3;
+}
+
+SiteFileResult file;
+try
+{
+    using FileStream stream = File.OpenRead(path);
+    file = SiteFile.Read(stream);
+}
+catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+{
+    Console.Error.WriteLine(e.Message);
+    return 3;
+}
+
 if (!file.TryGetSite(out Site? site))
 {
     Console.Error.WriteLine(file);

@@ -191,6 +191,9 @@ public class FaultTests
     [InlineData("\"name\": \"mast camera\"", "\"name\": ¶\"slipway camera\"", "$.devices[2].name", "the name slipway camera is used twice")]
     [InlineData("\"name\": \"frosty night\"", "\"name\": ¶\"day\"", "$.conditions[3].name", "the name day is used twice")]
     [InlineData("\"name\": \"mast camera\"", "\"name\": ¶\" \"", "$.devices[2].name", "a name must not be empty")]
+    [InlineData("\"name\": \"mast camera\"", "\"name\": ¶\"mast\\u001b[2Jcamera\"", "$.devices[2].name", "a name must not hold the control or direction character U+001B")]
+    [InlineData("\"name\": \"mast camera\"", "\"name\": ¶\"mast\u202Eamerac\"", "$.devices[2].name", "a name must not hold the control or direction character U+202E")]
+    [InlineData("\"name\": \"mast camera\"", "\"name\": ¶\"mast\\tcamera\"", "$.devices[2].name", "a name must not hold the control or direction character U+0009")]
     // Nothing to work with.
     [InlineData("{ \"cable\": \"odd pair\", \"length\": \"25 m\" }", "", "$.runs[2].parts", "A run needs at least one length of cable", "", "\"to\": \"mast\", \"parts\": [", "\"to\": \"mast\", \"parts\": ¶[")]
     [InlineData("\"dc\": { \"lowest\": \"11 V\", \"highest\": \"14 V\" },", "", "$.models[2].dc", "needs a DC input, an AC input or both", "", "{ \"name\": \"yard recorder\"", "¶{ \"name\": \"yard recorder\"")]

@@ -15,7 +15,7 @@ public static class RandomSites
 
     private sealed class Maker(int seed)
     {
-        private static readonly string[] OddNames = ["é", "Łódź", "with \"quotes\"", "back\\slash", "tab\there", "\U0001F4F7", "it's", "<b>&", "  spaced  ", "İıßς", "مرحبا"];
+        private static readonly string[] OddNames = ["é", "Łódź", "with \"quotes\"", "back\\slash", "no\u00A0break", "\U0001F4F7", "it's", "<b>&", "  spaced  ", "İıßς", "مرحبا"];
 
         private readonly Random _random = new(seed);
 

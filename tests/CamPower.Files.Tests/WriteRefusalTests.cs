@@ -138,6 +138,13 @@ public class WriteRefusalTests
         Assert.Throws<ArgumentNullException>(() => SiteFile.Read("{}", null!));
     }
 
+    [Fact]
+    public void ANameThatNoFileMayHold_IsRefused()
+    {
+        Site site = RoundTripTests.SiteOf(new Cable(Plain, Plain));
+        AssertRefused<ArgumentException>(new Site("yard\u202E", site.Conditions, site.Boxes, site.Runs, []), "U+202E");
+    }
+
     private static Device Model(string name, double watts, DeviceKind kind = DeviceKind.Camera) => new(name, kind, new ComponentDraw(Load.ConstantPower(Power.FromWatts(watts))),
         new VoltageRange(ElectricPotential.FromVolts(11), ElectricPotential.FromVolts(13)));
 

@@ -11,26 +11,36 @@ namespace CamPower.Checks;
 /// <summary>The check of <see cref="Rules.ConductorOverAmpacity"/>.</summary>
 internal sealed class ConductorOverAmpacityRule() : Rule("conductor-over-ampacity", Severity.Danger,
     "A conductor carries more current than its ampacity. Its insulation ages, softens and may burn.",
-    "Use a larger conductor, insulation with a higher rating, or fewer devices on the run. Take the cable out of a bundle.", Sources.NecAmpacity)
+    "Use a larger conductor, insulation with a higher rating, or fewer devices on the run. Take the cable out of a bundle.",
+    Sources.NecAmpacity)
 {
-    private const string StateTheMethod = "State the installation method of the run. If it is the one assumed here, use a larger conductor.";
+    private const string StateTheMethod =
+        "State the installation method of the run. If it is the one assumed here, use a larger conductor.";
 
     public override IEnumerable<Finding> Check(Evidence evidence)
     {
         SiteAssessment assessment = Require.NotNull(evidence, nameof(evidence)).Assessment;
         var currents = new RunCurrents(assessment);
-        HashSet<SiteRun> class2 = [.. assessment.Site.Feeds.SelectMany(group => group.Feeds).Where(f => f.Output.ClaimedClass == PowerLimitClass.Class2).SelectMany(f => f.Runs)];
+        HashSet<SiteRun> class2 = [.. assessment.Site.Feeds.SelectMany(group => group.Feeds)
+            .Where(f => f.Output.ClaimedClass == PowerLimitClass.Class2).SelectMany(f => f.Runs)];
         for (int i = 0; i < assessment.Site.Runs.Count; i++)
         {
             SiteRun run = assessment.Site.Runs[i];
             var trial = new RunTrial(i, run, assessment.Site.Conditions, currents, isCapped: !class2.Contains(run));
-            if (WorstOn(trial, ConductorCapacity.AtMostOf) is Overload certain) yield return Found(run, certain, severity: null, remedy: null);
-            else if (WorstOn(trial, ConductorCapacity.Of) is Overload possible) yield return Found(run, possible, Severity.Caution, StateTheMethod);
+            if (WorstOn(trial, ConductorCapacity.AtMostOf) is Overload certain)
+            {
+                yield return Found(run, certain, severity: null, remedy: null);
+            }
+            else if (WorstOn(trial, ConductorCapacity.Of) is Overload possible)
+            {
+                yield return Found(run, possible, Severity.Caution, StateTheMethod);
+            }
         }
     }
 
     private Finding Found(SiteRun run, Overload worst, Severity? severity, string? remedy) => Find(Subject.Of(run),
-        Invariant($"Its conductor, {worst.Conductor}, carries {worst.Amperes:0.00} A in \"{worst.Condition}\"; it may carry {worst.Limit:0.00} A. Basis: {worst.Basis}."),
+        Invariant($"Its conductor, {worst.Conductor}, carries {worst.Amperes:0.00} A in \"{worst.Condition}\"; ") +
+        Invariant($"it may carry {worst.Limit:0.00} A. Basis: {worst.Basis}."),
         ElectricCurrent.FromAmperes(worst.Amperes), ElectricCurrent.FromAmperes(worst.Limit), worst.Condition, severity, remedy);
 
     private static Overload? WorstOn(RunTrial trial, Func<SiteRun, Cable, Conductor, ConductorCapacity?> capacityOf)
@@ -51,15 +61,18 @@ internal sealed class ConductorOverAmpacityRule() : Rule("conductor-over-ampacit
     private static Overload? WorstIn(Conductor conductor, bool isReturn, RunTrial trial, ConductorCapacity? known)
     {
         if (known is not ConductorCapacity capacity) return null;
-        double? continuous = trial.IsCapped ? SmallConductors.ContinuousAmperes(conductor) : null, brief = continuous is null ? null : SmallConductors.ProtectionAmperes(conductor);
+        double? continuous = trial.IsCapped ? SmallConductors.ContinuousAmperes(conductor) : null;
+        double? brief = continuous is null ? null : SmallConductors.ProtectionAmperes(conductor);
         Overload? worst = null;
         for (int c = 0; c < trial.Conditions.Count; c++)
         {
-            double amperes = trial.Currents.Amperes(trial.Index, isReturn, c), air = trial.Conditions[c].At.CableCelsius, ampacity = capacity.AmperesIn(air);
+            double amperes = trial.Currents.Amperes(trial.Index, isReturn, c), air = trial.Conditions[c].At.CableCelsius;
+            double ampacity = capacity.AmperesIn(air);
             bool lasts = trial.Conditions[c].IsContinuous;
             double load = (lasts ? continuous : brief) ?? double.PositiveInfinity, limit = Math.Min(load, ampacity);
             if (!Limits.IsAbove(amperes, limit) || worst?.Excess >= amperes - limit) continue;
-            worst = new Overload(conductor, trial.Conditions[c], amperes, limit, load < ampacity ? lasts ? "continuous load of its size" : "largest load of its size" : capacity.Basis(air));
+            string ofSize = lasts ? "largest continuous load of its size" : "largest load of its size";
+            worst = new Overload(conductor, trial.Conditions[c], amperes, limit, load < ampacity ? ofSize : capacity.Basis(air));
         }
 
         return worst;

@@ -8,8 +8,8 @@ using CamPower.Mains;
 
 namespace CamPower;
 
-/// <summary>What a rule looks at.</summary>
-/// <remarks>Immutable. It may come to hold more; a rule takes from it what it needs.</remarks>
+/// <summary>What a rule looks at: a solved site and the studies of it.</summary>
+/// <remarks>Immutable. Later versions may add members.</remarks>
 /// <example>
 /// <code>
 /// IEnumerable&lt;Finding&gt; found = Rules.Undervoltage.Check(new Evidence(site.Assess()));
@@ -21,9 +21,9 @@ public sealed class Evidence
     private readonly Lazy<IReadOnlyList<ReceptacleAssessment>> _receptacles;
     private readonly Lazy<IReadOnlyList<Unstated>> _unstated;
 
-    /// <summary>The evidence that a solved site is.</summary>
+    /// <summary>Makes the evidence of a solved site.</summary>
     /// <param name="assessment">The solved site.</param>
-    /// <param name="cancellationToken">Breaks off a check of it, and the study of faults.</param>
+    /// <param name="cancellationToken">Cancels a check of it, and the study of faults.</param>
     /// <exception cref="ArgumentNullException"><paramref name="assessment"/> is null.</exception>
     public Evidence(SiteAssessment assessment, CancellationToken cancellationToken = default)
     {
@@ -37,18 +37,18 @@ public sealed class Evidence
     /// <summary>The site solved in every condition.</summary>
     public SiteAssessment Assessment { get; }
 
-    /// <summary>The faults of its outputs, studied once, when they are first asked for.</summary>
+    /// <summary>The faults of its outputs. They are studied once, at the first use.</summary>
     public IReadOnlyList<OutputFaults> Faults => _faults.Value;
 
-    /// <summary>What its boxes take from their receptacles, studied once, when it is first asked for.</summary>
+    /// <summary>What its boxes draw from their receptacles. It is studied once, at the first use.</summary>
     public IReadOnlyList<ReceptacleAssessment> Receptacles => _receptacles.Value;
 
-    /// <summary>What is not stated, so that a verdict is not known; of each, the boxes, outputs or models that it is not stated of.</summary>
+    /// <summary>What is not stated and leaves a verdict unknown; of each, the boxes, outputs or models that it is not stated of.</summary>
     public ILookup<string, string> NotStated => Unstated.ToLookup(item => item.What, item => item.Where, StringComparer.Ordinal);
 
     internal IReadOnlyList<Unstated> Unstated => _unstated.Value;
 
-    /// <summary>What breaks off a check of it, and the study of faults: a rule or a report that takes long asks it.</summary>
+    /// <summary>Cancels a check of it, and the study of faults. A rule or a report that takes long asks it.</summary>
     public CancellationToken CancellationToken { get; }
 
     /// <summary>The name of the site; never throws.</summary>

@@ -12,9 +12,16 @@ internal sealed class FaultsUnknownRule() : Rule("faults-unknown", Severity.Note
 
     public override IEnumerable<Finding> Check(Evidence evidence)
     {
-        List<string> unknown = [.. Require.NotNull(evidence, nameof(evidence)).Unstated.Where(item => !item.HasRuleOfItsOwn)
-            .GroupBy(item => (item.What, item.Decides))
-            .Select(alike => $"Not stated: {alike.Key.What} ({string.Join(", ", alike.Select(item => item.Where))}), to judge {alike.Key.Decides}.")];
-        if (unknown.Count > 0) yield return Find(new Subject(SubjectKind.Site, evidence.Assessment.Site.Name), string.Join(" ", unknown));
+        List<Unstated> unknown = [.. Require.NotNull(evidence, nameof(evidence)).Unstated.Where(item => !item.HasRuleOfItsOwn)];
+        if (unknown.Count == 0) yield break;
+        IEnumerable<string> sentences = unknown.GroupBy(item => item.Decides, StringComparer.Ordinal)
+            .Select(alike => $"Not stated: {string.Join("; ", WithPlaces(alike))}, to judge {alike.Key}.");
+        yield return Find(new Subject(SubjectKind.Site, evidence.Assessment.Site.Name), string.Join(" ", sentences));
     }
+
+    // What is missing at the same places is named together.
+    private static IEnumerable<string> WithPlaces(IEnumerable<Unstated> unknown) =>
+        unknown.GroupBy(item => item.What, item => item.Where, StringComparer.Ordinal)
+            .GroupBy(what => string.Join(", ", what), what => what.Key, StringComparer.Ordinal)
+            .Select(alike => $"{string.Join(", ", alike)} ({alike.Key})");
 }

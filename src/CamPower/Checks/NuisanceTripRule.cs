@@ -9,40 +9,49 @@ namespace CamPower.Checks;
 /// <summary>The check of <see cref="Rules.NuisanceTrip"/>.</summary>
 internal sealed class NuisanceTripRule() : Rule("nuisance-trip", Severity.Failure,
     "An output draws more than its protective device is certain to carry in the air of the box, in a condition or at a start.",
-    "Use a protective device that carries this current in that air. Otherwise cool the box, or spread the load.", Sources.DeviceCarriesItsRating)
+    "Use a protective device that carries this current in that air. Otherwise cool the box, or spread the load.",
+    Sources.DeviceCarriesItsRating)
 {
     public override IEnumerable<Finding> Check(Evidence evidence) =>
-        from alike in Require.NotNull(evidence, nameof(evidence)).Faults.Where(o => o.Output.Protection is not null).GroupBy(output => (output.Box, output.Output.Protection))
-        from finding in new[] { InService(alike) ?? NearlyInService(alike), AtStart(alike, Verdict.Violated) ?? AtStart(alike, Verdict.ThinMargin) }
+        from alike in Require.NotNull(evidence, nameof(evidence)).Faults.Where(o => o.Output.Protection is not null)
+            .GroupBy(output => (output.Box, output.Output.Protection))
+        let inService = InService(alike) ?? NearlyInService(alike)
+        let atStart = AtStart(alike, Verdict.Violated) ?? AtStart(alike, Verdict.ThinMargin)
+        from finding in new[] { inService, atStart }
         where finding is not null
         select finding;
 
     private Finding? InService(IEnumerable<OutputFaults> alike)
     {
-        List<(OutputFaults Output, ProtectionInCondition Worst)> tripping = Worst(alike, c => c.MayTrip, (_, c) => c.Current.Amperes / c.Carried!.Value.Amperes);
+        List<(OutputFaults Output, ProtectionInCondition Worst)> tripping =
+            Worst(alike, c => c.MayTrip, (_, c) => c.Current.Amperes / c.Carried!.Value.Amperes);
         if (tripping.Count == 0) return null;
         (OutputFaults output, ProtectionInCondition worst) = tripping[0];
         return Find(About(tripping),
             Invariant($"{Who(tripping)} draws {worst.Current.Amperes:0.00} A in \"{worst.Condition}\"; ") +
-            Invariant($"{output.Output.Protection} carries {worst.Carried!.Value.Amperes:0.00} A in that air and {worst.Opening}.{Others(tripping)}"),
+            Invariant($"its {FaultRuleText.Protection(output)} carries {worst.Carried!.Value.Amperes:0.00} A in that air ") +
+            $"and {worst.Opening}.{Others(tripping)}",
             worst.Current, worst.Carried, worst.Condition);
     }
 
     private Finding? NearlyInService(IEnumerable<OutputFaults> alike)
     {
-        List<(OutputFaults Output, ProtectionInCondition Worst)> close = Worst(alike, c => c.Load.Verdict == Verdict.ThinMargin, (_, c) => c.Current.Amperes / c.Carried!.Value.Amperes);
+        List<(OutputFaults Output, ProtectionInCondition Worst)> close =
+            Worst(alike, c => c.Load.Verdict == Verdict.ThinMargin, (_, c) => c.Current.Amperes / c.Carried!.Value.Amperes);
         if (close.Count == 0) return null;
         (OutputFaults output, ProtectionInCondition worst) = close[0];
         double certain = ((ElectricCurrent)worst.Load.PolicyLimit!).Amperes;
         return Find(About(close),
             Invariant($"{Who(close)} draws {worst.Current.Amperes:0.00} A in \"{worst.Condition}\"; policy maximum {certain:0.00} A: ") +
-            Invariant($"{output.Output.Protection} carries {worst.Carried!.Value.Amperes:0.00} A in that air, less the tolerance of its ambient curve.{Others(close)}"),
+            Invariant($"{worst.Carried!.Value.Amperes:0.00} A of its {FaultRuleText.Protection(output)} in that air, ") +
+            $"less the tolerance.{Others(close)}",
             worst.Current, worst.Load.PolicyLimit, worst.Condition, Severity.Caution);
     }
 
     private Finding? AtStart(IEnumerable<OutputFaults> alike, Verdict verdict)
     {
-        List<(OutputFaults Output, ProtectionInCondition Worst)> tripping = Worst(alike, c => c.Start?.Verdict == verdict, (_, c) => ShareOf(c));
+        List<(OutputFaults Output, ProtectionInCondition Worst)> tripping =
+            Worst(alike, c => c.Start?.Verdict == verdict, (_, c) => ShareOf(c));
         if (tripping.Count == 0) return null;
         (OutputFaults output, ProtectionInCondition worst) = tripping[0];
         Inrush inrush = output.Inrush!;
@@ -50,9 +59,10 @@ internal sealed class NuisanceTripRule() : Rule("nuisance-trip", Severity.Failur
         bool isThin = verdict == Verdict.ThinMargin;
         string policy = isThin ? Invariant($"; policy maximum {((Ratio)start.PolicyLimit!).Percent:0} %") : string.Empty;
         return Find(About(tripping),
-            Invariant($"{Who(tripping)} draws up to {inrush.PeakAmperes:0.##} A and {inrush.AmpereSquaredSeconds:G3} A²·s in \"{worst.Condition}\" ") +
-            Invariant($"when all its devices start at once.{NotAllStated(output)} ") +
-            Invariant($"That is {100 * ShareOf(worst):0} % of what {output.Output.Protection} withstands{Basis(output.Output.Protection!)}{policy}.{Others(tripping)}"),
+            Invariant($"{Who(tripping)} draws up to {inrush.PeakAmperes:0.##} A and {FaultRuleText.Integral(inrush.Integral)} ") +
+            $"in \"{worst.Condition}\" when all its devices start at once.{NotAllStated(output)} " +
+            Invariant($"That is {100 * ShareOf(worst):0} % of what its {FaultRuleText.Protection(output)} withstands") +
+            $"{Basis(output.Output.Protection!)}{policy}.{Others(tripping)}",
             start.Value, isThin ? start.PolicyLimit : start.Limit, worst.Condition, isThin ? Severity.Caution : Severity.Failure,
             "Use a slower protective device, or devices that start one after the other.");
     }
@@ -60,8 +70,8 @@ internal sealed class NuisanceTripRule() : Rule("nuisance-trip", Severity.Failur
     private static double ShareOf(ProtectionInCondition condition) => ((Ratio)condition.Start!.Value.Value!).DecimalFractions;
 
     // For each output the condition that is worst, the output that is worst off first.
-    private static List<(OutputFaults Output, ProtectionInCondition Worst)> Worst(IEnumerable<OutputFaults> outputs, Func<ProtectionInCondition, bool> mayTrip,
-        Func<OutputFaults, ProtectionInCondition, double> excess) =>
+    private static List<(OutputFaults Output, ProtectionInCondition Worst)> Worst(IEnumerable<OutputFaults> outputs,
+        Func<ProtectionInCondition, bool> mayTrip, Func<OutputFaults, ProtectionInCondition, double> excess) =>
         [.. outputs.Select(o => (Output: o, Worst: o.InConditions.Where(mayTrip).OrderByDescending(c => excess(o, c)).FirstOrDefault()!))
             .Where(x => x.Worst is not null).OrderByDescending(x => excess(x.Output, x.Worst))];
 
@@ -71,9 +81,12 @@ internal sealed class NuisanceTripRule() : Rule("nuisance-trip", Severity.Failur
     private static string Who(List<(OutputFaults Output, ProtectionInCondition Worst)> tripping) =>
         tripping.Count == 1 ? "It" : Invariant($"Output {tripping[0].Output.Output.Number}");
 
-    private static string Others(List<(OutputFaults Output, ProtectionInCondition Worst)> tripping) => tripping.Count == 1
-        ? string.Empty
-        : Invariant($" The same holds for {tripping.Count} outputs of this box: {string.Join(", ", tripping.Select(x => x.Output.Output.Number).OrderBy(n => n))}.");
+    private static string Others(List<(OutputFaults Output, ProtectionInCondition Worst)> tripping)
+    {
+        IEnumerable<int> numbers = tripping.Select(x => x.Output.Output.Number).OrderBy(n => n);
+        return tripping.Count == 1 ? string.Empty
+            : Invariant($" The same holds for {tripping.Count} outputs of this box: {string.Join(", ", numbers)}.");
+    }
 
     private static string NotAllStated(OutputFaults output)
     {

@@ -15,17 +15,22 @@ internal sealed class OutputsTiedTogetherRule() : Rule("outputs-tied-together", 
     {
         Site site = Require.NotNull(evidence, nameof(evidence)).Assessment.Site;
         return site.Ties.Select(tie => tie.IsWithinOneBox
-            ? Find(Named(site, tie.OneBox, tie.OneOutput), Invariant($"It is joined to output {tie.OtherOutput} of the same box; a fault is fed through both protective devices."))
+            ? Find(Named(site, tie.OneBox, tie.OneOutput),
+                Invariant($"It is joined to output {tie.OtherOutput} of the same box; a fault is fed through both protective devices."))
             : BackFeed(site, tie));
     }
 
     private Finding BackFeed(Site site, OutputTie tie)
     {
-        SupplyOutput one = site.BoxNamed(tie.OneBox, nameof(tie)).Supply.Output, other = site.BoxNamed(tie.OtherBox, nameof(tie)).Supply.Output;
-        if (one.Kind != other.Kind) return Find(Named(site, tie.OneBox, tie.OneOutput), Invariant($"It is joined to {tie.OtherBox} output {tie.OtherOutput}: AC and DC in one circuit."));
+        SupplyOutput one = site.BoxNamed(tie.OneBox, nameof(tie)).Supply.Output;
+        SupplyOutput other = site.BoxNamed(tie.OtherBox, nameof(tie)).Supply.Output;
+        Subject about = Named(site, tie.OneBox, tie.OneOutput);
+        string joined = Invariant($"It is joined to {tie.OtherBox} output {tie.OtherOutput}");
+        if (one.Kind != other.Kind) return Find(about, $"{joined}: AC and DC in one circuit.");
         double above = one.HighestVolts - other.LowestVolts, below = other.HighestVolts - one.LowestVolts;
-        return Find(Named(site, tie.OneBox, tie.OneOutput),
-            Invariant($"It is joined to {tie.OtherBox} output {tie.OtherOutput}. {(above >= below ? tie.OneBox : tie.OtherBox)} can be {Math.Max(above, below):0.##} V higher and feed back into the other."),
+        string higher = above >= below ? tie.OneBox : tie.OtherBox;
+        return Find(about,
+            Invariant($"{joined}. The supply of {higher} can be {Math.Max(above, below):0.##} V higher and feed back into the other."),
             ElectricPotential.FromVolts(Math.Max(above, below)), ElectricPotential.Zero);
     }
 

@@ -20,23 +20,31 @@ public static partial class Rules
             from output in evidence.Assessment.Boxes.SelectMany(b => b.Outputs)
             // The one output of an adapter is the adapter.
             let about = output.Box.IsAdapter ? Subject.Of(output.Box) : Subject.Of(output.Box, output.Output)
-            from finding in Rule.Worst(output.InConditions.Where(c => c.OfLimit.IsViolated).OrderByDescending(c => c.Amperes).Select(c => rule.Find(about,
-                Invariant($"{(c.IsDemandOnly ? "Its devices ask for" : "It carries")} {c.Amperes:0.00} A in \"{c.Condition}\"; its limit is {output.Output.LimitAmperes:0.##} A."),
-                c.OfLimit.Value, c.OfLimit.Limit, c.Condition)))
+            from finding in Rule.Worst(
+                from c in output.InConditions
+                where c.OfLimit.IsViolated
+                orderby c.Amperes descending
+                select rule.Find(about,
+                    Invariant($"{(c.IsDemandOnly ? "Its devices need" : "It carries")} {c.Amperes:0.00} A in \"{c.Condition}\"; ") +
+                    Invariant($"its limit is {output.Output.LimitAmperes:0.##} A."),
+                    c.OfLimit.Value, c.OfLimit.Limit, c.Condition))
             select finding);
 
     /// <summary>A supply is loaded above its rating at the temperature of its box.</summary>
     public static Rule SupplyAboveDeratedRating { get; } = new SimpleRule("supply-above-derated-rating", Severity.Failure,
         "The total current of a box is above the derated rating of its supply.",
         "Use a supply with a higher rating there, or spread the load over two boxes. Cool a box that is too warm.",
-        Sources.GenericDerating, standsBackInConditionsOf: ["receptacle-voltage-outside-supply-range", "supply-too-hot", "supply-too-cold", "split-adapter-beyond-rating"],
+        Sources.GenericDerating,
+        standsBackInConditionsOf:
+            ["receptacle-voltage-outside-supply-range", "supply-too-hot", "supply-too-cold", "split-adapter-beyond-rating"],
         check: (rule, evidence) => evidence.Assessment.Boxes.SelectMany(box => Rule.Worst(
             Overloads(box).Select(c => rule.Find(Subject.Of(box.Box),
-                Invariant($"Its outputs {Draw(c)} {c.Amperes:0.00} A in \"{c.Condition}\"; its supply can give {c.DeratedAmperes:0.00} A. ") +
+                Invariant($"Its outputs {Draw(c)} {c.Amperes:0.00} A in \"{c.Condition}\"; ") +
+                Invariant($"its supply can give {c.DeratedAmperes:0.00} A. ") +
                 Invariant($"Derated for {DeratedFor(c, box.Box.Supply.Output, evidence.Assessment.Site)}.{Then(c.Rail)}"),
                 c.TotalCurrent, c.DeratedRating, c.Condition)))));
 
-    /// <summary>One adapter is split between several devices that together ask for more than it can give.</summary>
+    /// <summary>One adapter is split between several devices that together need more than it can give.</summary>
     public static Rule SplitAdapterBeyondRating { get; } = new SimpleRule("split-adapter-beyond-rating", Severity.Failure,
         "One adapter is split between devices that together draw more than it can give.",
         "Give each camera its own adapter, or use a distribution box.",
@@ -45,7 +53,8 @@ public static partial class Rules
             from box in evidence.Assessment.Boxes
             where box.Box.IsAdapter && box.Outputs.Count == 1 && box.Outputs[0].Devices.Count > 1
             from finding in Rule.Worst(Overloads(box).Select(c => rule.Find(Subject.Of(box.Box),
-                Invariant($"Its {box.Outputs[0].Devices.Count} devices {Draw(c)} {c.Amperes:0.00} A in \"{c.Condition}\"; it can give {c.DeratedAmperes:0.00} A.{Then(c.Rail)}"),
+                Invariant($"Its {box.Outputs[0].Devices.Count} devices {Draw(c)} {c.Amperes:0.00} A in \"{c.Condition}\"; ") +
+                Invariant($"it can give {c.DeratedAmperes:0.00} A.{Then(c.Rail)}"),
                 c.TotalCurrent, c.DeratedRating, c.Condition)))
             select finding);
 
@@ -71,7 +80,8 @@ public static partial class Rules
                     orderby c.Amperes / c.DeratedAmperes descending, c.Amperes descending
                     let maximum = ((ElectricCurrent)load.PolicyLimit!).Amperes
                     select rule.Find(Subject.Of(box.Box),
-                        Invariant($"Its outputs draw {c.Amperes:0.00} A in \"{c.Condition}\"; policy maximum {maximum:0.00} A: {HeadroomOf(c, maximum, share)}."),
+                        Invariant($"Its outputs draw {c.Amperes:0.00} A in \"{c.Condition}\"; ") +
+                        Invariant($"policy maximum {maximum:0.00} A: {HeadroomOf(c, maximum, share)}."),
                         load.Value, load.PolicyLimit, c.Condition))
                 select finding);
     }
@@ -79,14 +89,17 @@ public static partial class Rules
     /// <summary>The boxes on a receptacle draw more current than it may carry continuously.</summary>
     public static Rule ReceptacleOverloaded { get; } = new SimpleRule("receptacle-overloaded", Severity.Danger,
         "The boxes on a receptacle draw more current than it may carry continuously.",
-        "Spread the boxes over receptacles of other circuits. Leave work on the circuit to a licensed electrician, and follow the local code.",
+        "Spread the boxes over receptacles of other circuits. " +
+        "Leave work on the circuit to a licensed electrician, and follow the local code.",
         Sources.NecReceptacle, (rule, evidence) =>
             from receptacle in evidence.Receptacles
             let worst = receptacle.Worst
             where Limits.IsAbove(worst.KnownAmperes, receptacle.Receptacle.MostAmperes)
             select rule.Find(Subject.Of(receptacle.Receptacle),
-                Invariant($"Its boxes draw {(worst.IsKnown ? "" : "at least ")}{worst.KnownAmperes:0.00} A at {worst.LineVoltage.Volts:0.#} V in \"{worst.Condition}\"; ") +
-                Invariant($"it may carry {receptacle.Receptacle.MostAmperes:0.00} A, {receptacle.Receptacle.Share.Percent:0.#} % of its rating."),
+                Invariant($"Its boxes draw {(worst.IsKnown ? "" : "at least ")}{worst.KnownAmperes:0.00} A ") +
+                Invariant($"at {worst.LineVoltage.Volts:0.#} V in \"{worst.Condition}\"; ") +
+                Invariant($"it may carry {receptacle.Receptacle.MostAmperes:0.00} A, ") +
+                Invariant($"{receptacle.Receptacle.Share.Percent:0.#} % of its rating."),
                 worst.KnownCurrent, receptacle.Receptacle.MostCurrent, worst.Condition));
 
     /// <summary>The current that a box draws from its receptacle is unknown.</summary>
@@ -97,19 +110,22 @@ public static partial class Rules
             from receptacle in evidence.Receptacles
             let unknown = receptacle.InConditions.FirstOrDefault(c => !c.IsKnown)
             where unknown is not null
-            select rule.Find(Subject.Of(receptacle.Receptacle), $"{string.Join("; ", unknown.Draws.Where(d => d.Amperes is null))}.", condition: unknown.Condition));
+            let draws = unknown.Draws.Where(d => d.Amperes is null).Select(d => $"{d}.")
+            select rule.Find(Subject.Of(receptacle.Receptacle), string.Join(" ", draws), condition: unknown.Condition));
 
     /// <summary>A supply does not accept the voltage of the receptacle that it is plugged into.</summary>
     /// <remarks>Above its range it is destroyed, and may burn. Below its range it does not run, which is a Failure.</remarks>
-    public static Rule ReceptacleVoltageOutsideSupplyRange { get; } = new SimpleRule("receptacle-voltage-outside-supply-range", Severity.Danger,
-        "The voltage of a receptacle is outside the input range of a supply on it. Above its range a supply is destroyed and may burn. Below it, it does not run.",
-        "Unplug it. Use a supply for the voltage of the receptacle. Set a line voltage selector before you plug the supply in.",
-        Sources.SupplyInputVoltage, (rule, evidence) =>
-            from receptacle in evidence.Receptacles
-            from box in receptacle.Worst.Draws.Select(d => d.Box)
-            from finding in OfLine(rule, receptacle, box, d => d.HighestLine, "at most", Severity.Danger)
-                .Concat(OfLine(rule, receptacle, box, d => d.LowestLine, "at least", Severity.Failure))
-            select finding);
+    public static Rule ReceptacleVoltageOutsideSupplyRange { get; } =
+        new SimpleRule("receptacle-voltage-outside-supply-range", Severity.Danger,
+            "The voltage of a receptacle is outside the input range of a supply on it. " +
+            "Above its range a supply is destroyed and may burn. Below its range it does not run.",
+            "Unplug it. Use a supply for the voltage of the receptacle. Set a line voltage selector before you plug the supply in.",
+            Sources.SupplyInputVoltage, (rule, evidence) =>
+                from receptacle in evidence.Receptacles
+                from box in receptacle.Worst.Draws.Select(d => d.Box)
+                from finding in OfLine(rule, receptacle, box, d => d.HighestLine, "at most", Severity.Danger)
+                    .Concat(OfLine(rule, receptacle, box, d => d.LowestLine, "at least", Severity.Failure))
+                select finding);
 
     /// <summary>An output cannot be of the power-limit class that it claims: see <see cref="PowerLimitAssessment"/>.</summary>
     /// <remarks>Outputs of a box that are alike are one finding, of the box.</remarks>
@@ -118,20 +134,25 @@ public static partial class Rules
         "Check the listing on the product. Until then, wire the output by the local code as one that is not limited.",
         Sources.PowerLimitClasses, (rule, evidence) =>
             from box in evidence.Assessment.Boxes
-            from alike in box.Outputs.Select(o => o.Output).Where(o => o.ClaimedClass is not null).GroupBy(o => (o.ClaimedClass, o.LimitAmperes, o.Protection))
+            from alike in box.Outputs.Select(o => o.Output).Where(o => o.ClaimedClass is not null)
+                .GroupBy(o => (o.ClaimedClass, o.LimitAmperes, o.Protection))
             let assessed = box.Box.AssessPowerLimit(alike.First().Number, alike.First().ClaimedClass!.Value)
             where assessed.Verdict == PowerLimitVerdict.Exceeds
             let figure = assessed.Routes[assessed.Routes.Count - 1].Deciding.First()
             let isOne = alike.Count() == 1
             let who = isOne ? "It claims" : Invariant($"{alike.Count()} of its outputs claim")
             select rule.Find(isOne ? Subject.Of(assessed.Box, assessed.Output) : Subject.Of(assessed.Box),
-                $"{who} to be {assessed.ClassName}: {string.Join("; ", assessed.Routes)}.", figure.Least, figure.Limit));
+                $"{who} to be {assessed.ClassName}. " +
+                $"{string.Join(". ", assessed.Routes.Select(route => Capitalized(route.ToString())))}.", figure.Least, figure.Limit));
 
-    // The conditions in which a supply is asked for more than it can give, the worst first.
+    internal static string Capitalized(string text) => char.ToUpperInvariant(text[0]) + text.Substring(1);
+
+    // The conditions in which a supply is loaded above what it can give, the worst first.
     private static IEnumerable<BoxInCondition> Overloads(BoxAssessment box) => box.InConditions
-        .Where(c => c.Load(Ratio.FromPercent(100)).IsViolated).OrderByDescending(c => c.Amperes / c.DeratedAmperes).ThenByDescending(c => c.Amperes);
+        .Where(c => c.Load(Ratio.FromPercent(100)).IsViolated)
+        .OrderByDescending(c => c.Amperes / c.DeratedAmperes).ThenByDescending(c => c.Amperes);
 
-    private static string Draw(BoxInCondition box) => box.IsDemandOnly ? "ask for" : "draw";
+    private static string Draw(BoxInCondition box) => box.IsDemandOnly ? "need" : "draw";
 
     // What becomes of the voltage of an overloaded supply, as a sentence after a space; nothing where it stays up.
     private static string Then(RailState rail) => rail switch
@@ -148,16 +169,18 @@ public static partial class Rules
         string line = box.Condition.LineVolts is double volts ? Invariant($", {volts:0.#} V at its input") : string.Empty;
         string altitude = site.Altitude is null ? string.Empty : Invariant($", an altitude of {site.AltitudeMeters:0} m");
         string set = output.SetAmperes < output.RatedAmperes ? Invariant($", a set point of {output.SetVolts:0.##} V") : string.Empty;
-        return Invariant($"{(box.IsInsideAtLeast ? "at least " : "")}{box.SupplyCelsius:0.#} °C{(box.Heat is null ? "" : " inside")}{line}{altitude}{set}");
+        string inside = box.Heat is null ? string.Empty : " inside";
+        return Invariant($"{(box.IsInsideAtLeast ? "at least " : "")}{box.SupplyCelsius:0.#} °C{inside}{line}{altitude}{set}");
     }
 
     // Of a calculated temperature, the rating that is left where its rise is a quarter more may be the smaller one.
-    private static string HeadroomOf(BoxInCondition box, double maximum, double share) => Limits.IsBelow(maximum, box.DeratedAmperes * share)
-        ? Invariant($"{box.DeratedAmperes:0.00} A derated for {box.UncertainKelvins:0.0#} K more")
-        : Invariant($"{share * 100:0.#} % of {box.DeratedAmperes:0.00} A");
+    private static string HeadroomOf(BoxInCondition box, double maximum, double share) =>
+        Limits.IsBelow(maximum, box.DeratedAmperes * share)
+            ? Invariant($"{box.DeratedAmperes:0.00} A derated for {box.UncertainKelvins:0.0#} K more")
+            : Invariant($"{share * 100:0.#} % of {box.DeratedAmperes:0.00} A");
 
-    private static IEnumerable<Finding> OfLine(Rule rule, ReceptacleAssessment receptacle, DistributionBox box, Func<LineDraw, Judgment> judged,
-        string bound, Severity severity) => Rule.Worst(
+    private static IEnumerable<Finding> OfLine(Rule rule, ReceptacleAssessment receptacle, DistributionBox box,
+        Func<LineDraw, Judgment> judged, string bound, Severity severity) => Rule.Worst(
         from inCondition in receptacle.InConditions
         let judgment = judged(inCondition.Draws.Single(d => d.Box == box))
         where judgment.IsViolated
@@ -165,6 +188,7 @@ public static partial class Rules
         let accepted = (ElectricPotential)judgment.Limit!
         orderby Math.Abs(line.Volts - accepted.Volts) descending
         select rule.Find(Subject.Of(box),
-            Invariant($"Its receptacle has {line.Volts:0.#} V in \"{inCondition.Condition}\"; its supply accepts {bound} {accepted.Volts:0.#} V."),
+            Invariant($"Its receptacle has {line.Volts:0.#} V in \"{inCondition.Condition}\"; ") +
+            Invariant($"its supply accepts {bound} {accepted.Volts:0.#} V."),
             line, accepted, inCondition.Condition, severity));
 }

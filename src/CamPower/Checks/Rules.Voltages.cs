@@ -30,7 +30,8 @@ public static partial class Rules
                 let limit = output is AcOutput ? acVolts : dcVolts
                 where Limits.IsAbove(output.HighestVolts, limit)
                 select rule.Find(Subject.Of(box.Box),
-                    Invariant($"It gives up to {output.HighestVolts:0.#} V {(output is AcOutput ? "AC" : "DC")}; extra-low voltage is at most {limit:0.#} V."),
+                    Invariant($"It gives up to {output.HighestVolts:0.#} V {(output is AcOutput ? "AC" : "DC")}; ") +
+                    Invariant($"extra-low voltage is at most {limit:0.#} V."),
                     output.HighestVoltage, ElectricPotential.FromVolts(limit)));
     }
 
@@ -38,7 +39,8 @@ public static partial class Rules
     /// <remarks>The rule's <see cref="Rule.Limit"/> is the direct voltage; the crest of an alternating voltage has its own limit.</remarks>
     public static Rule VoltageAboveAccessible { get; } = new SimpleRule("voltage-above-accessible", Severity.Caution,
         "A supply of extra-low voltage can give more voltage than accessible bare parts may have. Many codes set a limit here too.",
-        "Cover terminals and bare ends, and keep them dry. Work on them with the supply off. Check what the local code requires at this voltage.",
+        "Cover terminals and bare ends, and keep them dry. Work on them with the supply off. " +
+        "Check what the local code requires at this voltage.",
         CheckConstants.AccessibleDirectVoltage.Source,
         limit: ElectricPotential.FromVolts(CheckConstants.AccessibleDirectVoltage.Value),
         standsBackFor: ["voltage-above-extra-low"],
@@ -50,11 +52,12 @@ public static partial class Rules
             let limit = (isAlternating ? CheckConstants.AccessibleCrestVoltage : CheckConstants.AccessibleDirectVoltage).Value
             where Limits.IsAbove(volts, limit)
             select rule.Find(Subject.Of(box.Box),
-                Invariant($"It gives up to {volts:0.#} V{(isAlternating ? " at the crest" : " DC")}; an accessible bare part may have at most {limit:0.#} V."),
+                Invariant($"It gives up to {volts:0.#} V{(isAlternating ? " at the crest" : " DC")}; ") +
+                Invariant($"an accessible bare part may have at most {limit:0.#} V."),
                 ElectricPotential.FromVolts(volts), ElectricPotential.FromVolts(limit)));
 
-    /// <summary>The voltage of a supply, as marked and as set, is above the highest that a device accepts: it is the wrong supply.</summary>
-    /// <remarks>A supply that is only set too high is not the wrong supply: it can be set lower.</remarks>
+    /// <summary>The voltage of a supply, as marked and as set, is above the highest that a device accepts.</summary>
+    /// <remarks>It is the wrong supply. One that is only set too high is not: it can be set lower.</remarks>
     public static Rule SupplyVoltageTooHigh { get; } = new SimpleRule("supply-voltage-too-high", Severity.Danger,
         "The voltage of a supply, as marked and as set, is above the highest that a device accepts.",
         "Do not energize. Connect the device to a supply of its rated voltage.",
@@ -63,16 +66,18 @@ public static partial class Rules
             where device.OfSupply.IsViolated
             let volts = (ElectricPotential)device.OfSupply.Value!
             select rule.Find(Subject.Of(device.Device),
-                Invariant($"{device.Box} gives {volts.Volts:0.##} V; this device accepts at most {device.Worst.Accepted!.HighestVolts:0.##} V."),
+                Invariant($"{device.Box} gives {volts.Volts:0.##} V; ") +
+                Invariant($"this device accepts at most {device.Worst.Accepted!.HighestVolts:0.##} V."),
                 volts, device.OfSupply.Limit));
 
-    /// <summary>A cable run cannot carry the power that its devices ask for, at any voltage.</summary>
+    /// <summary>A cable run cannot carry the power that its devices need, at any voltage.</summary>
     public static Rule NoOperatingPoint { get; } = new SimpleRule("no-operating-point", Severity.Failure,
-        "A run cannot carry the power that its devices ask for, at any voltage.",
+        "A run cannot carry the power that its devices need, at any voltage.",
         "Use a larger or shorter conductor, a higher supply voltage, or less load on the run.",
         Sources.MaximumPower, (rule, evidence) => evidence.Assessment.Devices.SelectMany(device => Rule.Worst(device.InConditions
             .Where(c => c.State != DeviceState.WrongCurrent && c.SolvedVoltage is null).OrderBy(SpareWatts)
-            .Select(c => rule.Find(Subject.Of(c.Device), WithoutOperatingPoint(c), c.MostPower is null ? null : c.Load.PowerShare, c.MostPower, c.Condition)))));
+            .Select(c => rule.Find(Subject.Of(c.Device), WithoutOperatingPoint(c),
+                c.MostPower is null ? null : c.Load.PowerShare, c.MostPower, c.Condition)))));
 
     /// <summary>A device is up, but gets less than the lowest voltage that it accepts.</summary>
     public static Rule Undervoltage { get; } = new SimpleRule("undervoltage", Severity.Failure,
@@ -83,7 +88,8 @@ public static partial class Rules
             let lowest = LowestUp(device)
             where lowest?.LowestVoltage(Ratio.Zero).IsViolated == true
             select rule.Find(Subject.Of(device.Device),
-                Invariant($"It gets {lowest.UpVolts:0.00} V in \"{lowest.Condition}\"; it needs at least {lowest.Accepted!.LowestVolts:0.##} V."),
+                Invariant($"It gets {lowest.UpVolts:0.00} V in \"{lowest.Condition}\"; ") +
+                Invariant($"it needs at least {lowest.Accepted!.LowestVolts:0.##} V."),
                 lowest.Voltage, lowest.Accepted.Lowest, lowest.Condition));
 
     /// <summary>A device gets its lowest accepted voltage, but not the margin above it that a policy asks for.</summary>
@@ -105,7 +111,8 @@ public static partial class Rules
                 where judged.IsThin || judged.IsViolated
                 let minimum = ((ElectricPotential)judged.PolicyLimit!).Volts
                 select rule.Find(Subject.Of(device.Device),
-                    Invariant($"It gets {lowest.UpVolts:0.00} V in \"{lowest.Condition}\"; policy minimum {minimum:0.00} V: {lowest.Accepted!.LowestVolts:0.##} V + {percent:0.##} %."),
+                    Invariant($"It gets {lowest.UpVolts:0.00} V in \"{lowest.Condition}\"; ") +
+                    Invariant($"policy minimum {minimum:0.00} V: {lowest.Accepted!.LowestVolts:0.##} V + {percent:0.##} %."),
                     judged.Value, judged.PolicyLimit, lowest.Condition));
     }
 
@@ -118,7 +125,8 @@ public static partial class Rules
             from device in evidence.Assessment.Devices
             where device.AtLightLoad.IsViolated
             select rule.Find(Subject.Of(device.Device),
-                Invariant($"It gets up to {device.LightLoadVolts:0.00} V at light load; it accepts at most {device.Worst.Accepted!.HighestVolts:0.##} V."),
+                Invariant($"It gets up to {device.LightLoadVolts:0.00} V at light load; ") +
+                Invariant($"it accepts at most {device.Worst.Accepted!.HighestVolts:0.##} V."),
                 device.AtLightLoad.Value, device.AtLightLoad.Limit));
 
     /// <summary>A device gets more voltage than it accepts until it draws current: at power-up, or while it is off.</summary>
@@ -130,15 +138,16 @@ public static partial class Rules
             from device in evidence.Assessment.Devices
             where device.BeforeItDraws.IsViolated
             select rule.Find(Subject.Of(device.Device),
-                Invariant($"It gets up to {device.NoLoadVoltage.Volts:0.00} V before it draws current; it accepts at most {device.Worst.Accepted!.HighestVolts:0.##} V."),
+                Invariant($"It gets up to {device.NoLoadVoltage.Volts:0.00} V before it draws current; ") +
+                Invariant($"it accepts at most {device.Worst.Accepted!.HighestVolts:0.##} V."),
                 device.BeforeItDraws.Value, device.BeforeItDraws.Limit));
 
-    // What is left once it has what it asks for: negative. A run that carries it at no power beside the others has nothing for it.
+    // What is left once it has the power that it needs: negative. A run that carries the other devices at no power has nothing for it.
     private static double SpareWatts(DeviceInCondition device) => (double)((device.MostPower ?? Power.Zero) - device.Load.PowerShare).Watts;
 
     private static string WithoutOperatingPoint(DeviceInCondition device) => device.MostPower is Power maximum
-        ? Invariant($"It asks for {device.Load} in \"{device.Condition}\"; the maximum power of its run is {(double)maximum.Watts:0.##} W.")
-        : Invariant($"It asks for {device.Load} in \"{device.Condition}\"; its run cannot carry that together with the other devices.");
+        ? Invariant($"It needs {device.Load} in \"{device.Condition}\"; the maximum power of its run is {(double)maximum.Watts:0.##} W.")
+        : Invariant($"It needs {device.Load} in \"{device.Condition}\"; its run cannot carry that together with the other devices.");
 
     // The condition with the lowest voltage among those in which the device is up, or null.
     private static DeviceInCondition? LowestUp(DeviceAssessment device)

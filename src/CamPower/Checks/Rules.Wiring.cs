@@ -38,17 +38,19 @@ public static partial class Rules
             select rule.Find(Subject.Of(device.Device), $"Its leads from {Subject.Of(device.Box, device.Output)} are reversed."));
 
     /// <summary>Outputs are joined: two supplies in parallel, of which one feeds back into the other, or two outputs of one box.</summary>
-    /// <remarks>The voltage found is how far one supply can be above the other: the highest of one less the lowest of the other.
-    /// The data sheet says so where supplies may work in parallel; drop the rule for them.</remarks>
+    /// <remarks>The voltage found is how far one supply can be above the other: the highest of one less the lowest of the other. The data
+    /// sheet says so where supplies may work in parallel; drop the rule for them.</remarks>
     public static Rule OutputsTiedTogether { get; } = new OutputsTiedTogetherRule();
 
     /// <summary>A cabinet holds outputs of several nominal voltages, or of DC and AC.</summary>
     public static Rule MixedVoltagesInOneCabinet { get; } = new SimpleRule("mixed-voltages-in-one-cabinet", Severity.Caution,
         "A cabinet holds outputs of different nominal voltages, or of DC and AC. A wire on the wrong output can destroy its device.",
-        "Give each voltage its own cabinet, or mark the voltage and DC or AC on every output and wire. Measure at the end of a cable before you connect a device.",
+        "Give each voltage its own cabinet, or mark the voltage and DC or AC on every output and wire. " +
+        "Measure at the end of a cable before you connect a device.",
         Sources.CommonPractice, (rule, evidence) =>
             from cabinet in evidence.Assessment.Site.Cabinets
-            let voltages = evidence.Assessment.Site.Boxes.Where(b => ReferenceEquals(b.Cabinet, cabinet)).GroupBy(b => NominalVoltage(b.Supply.Output))
+            let voltages = evidence.Assessment.Site.Boxes.Where(b => ReferenceEquals(b.Cabinet, cabinet))
+                .GroupBy(b => NominalVoltage(b.Supply.Output))
                 .Select(alike => $"{alike.Key} ({string.Join(", ", alike)})").ToList()
             where voltages.Count > 1
             select rule.Find(Subject.Of(cabinet), $"It holds outputs of {string.Join(" and of ", voltages)}."));
@@ -63,7 +65,8 @@ public static partial class Rules
             let cameras = box.Outputs.Sum(o => o.Devices.Count(d => d.Model.Kind == DeviceKind.Camera))
             let outputs = box.Box.Outputs.Count
             where cameras > outputs
-            select rule.Find(Subject.Of(box.Box), Invariant($"It feeds {cameras} cameras from {outputs} {(outputs == 1 ? "output" : "outputs")}."),
+            select rule.Find(Subject.Of(box.Box),
+                Invariant($"It feeds {cameras} cameras from {outputs} {(outputs == 1 ? "output" : "outputs")}."),
                 Scalar.FromAmount(cameras), Scalar.FromAmount(outputs)));
 
     /// <summary>A recorder is on an output that is meant for a camera.</summary>
@@ -87,12 +90,14 @@ public static partial class Rules
             let most = MostDrawn(device)
             where Limits.IsAbove(most.AmperesDrawn, rated)
             select rule.Find(Subject.Of(device.Device),
-                Invariant($"It draws {most.AmperesDrawn:0.00} A in \"{most.Condition}\"; its {connector} is rated for {rated:0.##} A."),
+                Invariant($"It draws {most.AmperesDrawn:0.00} A in \"{most.Condition}\"; ") +
+                Invariant($"its connector ({connector}) is rated for {rated:0.##} A."),
                 ElectricCurrent.FromAmperes(most.AmperesDrawn), ElectricCurrent.FromAmperes(rated), most.Condition));
 
     /// <summary>The nominal voltage of a supply is outside the voltage class of the connector that carries it.</summary>
     public static Rule VoltageOutsideConnectorClass { get; } = new SimpleRule("voltage-outside-connector-class", Severity.Caution,
-        "The nominal voltage of a supply is outside the voltage class of the device's connector. The plug fits supplies of another voltage.",
+        "The nominal voltage of a supply is outside the voltage class of the device's connector. " +
+        "The plug fits supplies of another voltage.",
         "Use a connector of the supply's voltage class.",
         Sources.UnifiedBarrelPlugs, (rule, evidence) =>
             from device in evidence.Assessment.Devices
@@ -103,7 +108,7 @@ public static partial class Rules
             let isAbove = Limits.IsAbove(volts, promised.HighestVolts)
             where isAbove || Limits.IsBelow(volts, promised.LowestVolts)
             select rule.Find(Subject.Of(device.Device),
-                Invariant($"{device.Box} gives {volts:0.##} V; its {connector} is for {promised}."),
+                Invariant($"{device.Box} gives {volts:0.##} V; its connector ({connector}) is for {promised}."),
                 ElectricPotential.FromVolts(volts), isAbove ? promised.Highest : promised.Lowest));
 
     /// <summary>A conductor is smaller or larger than the terminal at its end accepts.</summary>
@@ -117,7 +122,8 @@ public static partial class Rules
         Sources.CommonPractice, (rule, evidence) => evidence.Assessment.Devices.Select(d => d.Path)
             .Where(path => path.Sum(run => run.Run.Segments.Count()) > 1)
             .SelectMany(path => path.Where(run => run.Run.Segments.Any(s => s.Cable.IsPreTerminated))).Distinct()
-            .Select(run => rule.Find(Subject.Of(run), $"The pre-terminated cable from {run.From} to {run.To} is joined to another cable.")));
+            .Select(run => rule.Find(Subject.Of(run),
+                $"The pre-terminated cable from {run.From} to {run.To} is joined to another cable.")));
 
     /// <summary>A run has conductors of copper-clad aluminum, which look like copper.</summary>
     public static Rule CopperCladAluminum { get; } = new SimpleRule("copper-clad-aluminum", Severity.Caution,
@@ -145,7 +151,7 @@ public static partial class Rules
             "have AC runs, calculated with RMS values at unity power factor; rectifier inputs get less voltage"));
 
     /// <summary>A video shield has more voltage at mains frequency than a policy allows: a bar rolls through the picture.</summary>
-    /// <remarks>Where the ripple of a supply is not stated, nothing is known of a shield: <see cref="GroundLoopHumUnknown"/> names those.</remarks>
+    /// <remarks>Where the ripple of a supply is not stated, the hum is unknown: see <see cref="GroundLoopHumUnknown"/>.</remarks>
     /// <param name="limit">Maximum RMS voltage along a shield, above 0; null for 10 mV. [V]</param>
     /// <exception cref="System.ArgumentOutOfRangeException"><paramref name="limit"/> is not above 0, or not finite.</exception>
     public static Rule GroundLoopHum(ElectricPotential? limit = null)
@@ -153,8 +159,10 @@ public static partial class Rules
         ElectricPotential policy = limit ?? ElectricPotential.FromMillivolts(CheckConstants.ShieldHum.Value);
         double maximum = Require.Positive(policy.Volts, nameof(limit), "V");
         return new SimpleRule("ground-loop-hum", Severity.Caution,
-            "The return current causes more voltage at mains frequency on a video shield than the policy allows. A bar rolls through the picture.",
-            "Use a supply with less ripple or a larger negative conductor, or isolate the camera's video ground. Keep protective earth connected.",
+            "The return current causes more voltage at mains frequency on a video shield than the policy allows. " +
+            "A bar rolls through the picture.",
+            "Use a supply with less ripple or a larger negative conductor, or isolate the camera's video ground. " +
+            "Keep protective earth connected.",
             CheckConstants.ShieldHum.Source, limit: policy, check: (rule, evidence) =>
                 from shield in evidence.Assessment.Shields
                 let worst = shield.InConditions.OrderByDescending(s => s.MainsVolts ?? 0).First()
@@ -162,7 +170,8 @@ public static partial class Rules
                 let volts = worst.MainsVolts!.Value
                 where Limits.IsAbove(volts, maximum)
                 select rule.Find(new Subject(SubjectKind.Device, shield.Link.Device),
-                    Invariant($"The {shield.Link} has {volts * 1000:0.0} mV at mains frequency in \"{worst.Condition}\"; policy maximum {maximum * 1000:0.0} mV."),
+                    Invariant($"The {shield.Link} has {volts * 1000:0.0} mV at mains frequency in \"{worst.Condition}\"; ") +
+                    Invariant($"policy maximum {maximum * 1000:0.0} mV."),
                     ElectricPotential.FromVolts(volts).ToUnit(policy.Unit), policy, worst.Condition));
     }
 
@@ -172,23 +181,29 @@ public static partial class Rules
         "Take the ripple from the data sheet of the supply, or look at the picture at commissioning.",
         CheckConstants.ShieldHum.Source, isAboutWhatIsNotStated: true, check: (rule, evidence) =>
         {
-            List<FeedGroup> unknown = [.. evidence.Assessment.Site.Feeds.Where(group => group.Links.Count > 0 && WithoutRipple(group).Any())];
+            List<FeedGroup> unknown =
+                [.. evidence.Assessment.Site.Feeds.Where(group => group.Links.Count > 0 && WithoutRipple(group).Any())];
             if (unknown.Count == 0) return [];
             int shields = unknown.Sum(group => group.Links.Count);
             string boxes = string.Join(", ", unknown.SelectMany(WithoutRipple).Distinct());
             return [rule.Find(new Subject(SubjectKind.Site, evidence.Assessment.Site.Name),
-                Invariant($"The ground-loop hum on {shields} video {(shields == 1 ? "shield" : "shields")} is unknown. Not stated: ripple of {boxes}."))];
+                Invariant($"The ground-loop hum on {shields} video {(shields == 1 ? "shield" : "shields")} is unknown. ") +
+                Invariant($"Not stated: ripple of {boxes}."))];
         });
 
     // One finding of one cause: of the thing itself where there is one, of the site where there are several.
-    private static IEnumerable<Finding> FindAlike(Rule rule, Site site, IEnumerable<Subject> things, string plural, string one, string several)
+    private static IEnumerable<Finding> FindAlike(Rule rule, Site site, IEnumerable<Subject> things, string plural, string one,
+        string several)
     {
         List<Subject> all = [.. things];
         if (all.Count == 1) yield return rule.Find(all[0], $"It {one}.");
-        if (all.Count > 1) yield return rule.Find(new Subject(SubjectKind.Site, site.Name), Invariant($"{all.Count} {plural} {several}: {string.Join(", ", all)}."));
+        if (all.Count < 2) yield break;
+        yield return rule.Find(new Subject(SubjectKind.Site, site.Name),
+            Invariant($"{all.Count} {plural} {several}: {string.Join(", ", all)}."));
     }
 
-    private static string NominalVoltage(SupplyOutput output) => Invariant($"{output.NominalVolts:R} V {(output.Kind == CurrentKind.Dc ? "DC" : "AC")}");
+    private static string NominalVoltage(SupplyOutput output) =>
+        Invariant($"{output.NominalVolts:R} V {(output.Kind == CurrentKind.Dc ? "DC" : "AC")}");
 
     private static bool IsCopperClad(SiteRun run) =>
         run.Run.Segments.Any(s => s.Cable.Outgoing.Material.IsCopperCladAluminum || s.Cable.Return.Material.IsCopperCladAluminum);

@@ -18,7 +18,8 @@ internal sealed class TerminalWrongSizeRule() : Rule("terminal-wrong-size", Seve
             if (feed.Box.Terminals is not TerminalRange terminals) continue;
             for (int i = 0; i < feed.Runs.Count && feed.Parents[i] < 0; i++)
             {
-                if (Misfit(feed.Runs[i].Run.Segments.First().Cable, terminals) is Conductor wrong) yield return Find(feed.Runs[i], wrong, terminals, $"the terminals of {feed.Box}");
+                if (Misfit(feed.Runs[i].Run.Segments.First().Cable, terminals) is not Conductor wrong) continue;
+                yield return Find(feed.Runs[i], wrong, terminals, $"the terminals of {feed.Box}");
             }
         }
 
@@ -26,7 +27,8 @@ internal sealed class TerminalWrongSizeRule() : Rule("terminal-wrong-size", Seve
         {
             if (device.Device.Model.Connector?.Wires is not TerminalRange wires) continue;
             SiteRun run = device.Path[device.Path.Count - 1];
-            if (Misfit(run.Run.Segments.Last().Cable, wires) is Conductor wrong) yield return Find(run, wrong, wires, $"the {device.Device.Model.Connector} of {device.Device}");
+            if (Misfit(run.Run.Segments.Last().Cable, wires) is not Conductor wrong) continue;
+            yield return Find(run, wrong, wires, $"the connector ({device.Device.Model.Connector}) of {device.Device}");
         }
     }
 
@@ -39,7 +41,8 @@ internal sealed class TerminalWrongSizeRule() : Rule("terminal-wrong-size", Seve
     private static bool Fits(Conductor conductor, TerminalRange terminal) =>
         !IsTooSmall(conductor, terminal) && !Limits.IsAbove(conductor.Size.SquareMeters * conductor.Count, terminal.Largest.SquareMeters);
 
-    private static bool IsTooSmall(Conductor conductor, TerminalRange terminal) => Limits.IsBelow(conductor.Size.SquareMeters, terminal.Smallest.SquareMeters);
+    private static bool IsTooSmall(Conductor conductor, TerminalRange terminal) =>
+        Limits.IsBelow(conductor.Size.SquareMeters, terminal.Smallest.SquareMeters);
 
     private Finding Find(SiteRun run, Conductor wrong, TerminalRange terminal, string where)
     {

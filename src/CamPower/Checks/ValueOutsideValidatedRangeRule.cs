@@ -14,7 +14,8 @@ internal sealed class ValueOutsideValidatedRangeRule() : Rule("value-outside-val
     public override IEnumerable<Finding> Check(Evidence evidence)
     {
         SiteAssessment assessment = Require.NotNull(evidence, nameof(evidence)).Assessment;
-        return Enclosures(assessment).Concat(assessment.Site.Runs.SelectMany(Conductors)).Concat(assessment.Boxes.SelectMany(ProtectiveDevices));
+        return Enclosures(assessment).Concat(assessment.Site.Runs.SelectMany(Conductors))
+            .Concat(assessment.Boxes.SelectMany(ProtectiveDevices));
     }
 
     // Boxes of one cabinet have one enclosure, and the first speaks for it.
@@ -23,7 +24,8 @@ internal sealed class ValueOutsideValidatedRangeRule() : Rule("value-outside-val
         let box = boxes.First()
         from breaches in BreachesOf(box).GroupBy(b => b.Breach.What, StringComparer.Ordinal)
         let isEverywhere = breaches.Count() == box.InConditions.Count
-        select Find(box.Box.Cabinet is Cabinet cabinet ? Subject.Of(cabinet) : Subject.Of(box.Box), breaches.First().Breach, isEverywhere ? null : breaches.First().Condition);
+        let about = box.Box.Cabinet is Cabinet cabinet ? Subject.Of(cabinet) : Subject.Of(box.Box)
+        select Find(about, breaches.First().Breach, isEverywhere ? null : breaches.First().Condition);
 
     private static IEnumerable<(Condition Condition, ValidityBreach Breach)> BreachesOf(BoxAssessment box) =>
         from inCondition in box.InConditions
@@ -33,7 +35,8 @@ internal sealed class ValueOutsideValidatedRangeRule() : Rule("value-outside-val
 
     private IEnumerable<Finding> Conductors(SiteRun run) =>
         from breaches in run.Run.Segments.Where(s => s.OneWayLength.Meters > 0).SelectMany(s => s.Cable.Conductors)
-            .Select(conductor => ConductorCapacity.BreachOf(run, conductor)).OfType<ValidityBreach>().GroupBy(b => b.What, StringComparer.Ordinal)
+            .Select(conductor => ConductorCapacity.BreachOf(run, conductor)).OfType<ValidityBreach>()
+            .GroupBy(b => b.What, StringComparer.Ordinal)
         select Find(Subject.Of(run), breaches.First());
 
     // One protective device at several outputs of a box is one finding, in the condition in which it is farthest out.
@@ -47,7 +50,9 @@ internal sealed class ValueOutsideValidatedRangeRule() : Rule("value-outside-val
             orderby Math.Abs(inCondition.SupplyCelsius - Celsius.Of((UnitsNet.Temperature)breach.Limit!)) descending
             select (inCondition.Condition, Breach: breach)).FirstOrDefault()
         where farthest.Breach is not null
-        select Find(alike.Count() == 1 ? Subject.Of(box.Box, alike.First().Output) : Subject.Of(box.Box), farthest.Breach, farthest.Condition);
+        let about = alike.Count() == 1 ? Subject.Of(box.Box, alike.First().Output) : Subject.Of(box.Box)
+        select Find(about, farthest.Breach, farthest.Condition);
 
-    private Finding Find(Subject about, ValidityBreach breach, Condition? condition = null) => Find(about, $"{breach}.", breach.Value, breach.Limit, condition);
+    private Finding Find(Subject about, ValidityBreach breach, Condition? condition = null) =>
+        Find(about, $"{Rules.Capitalized(breach.ToString())}.", breach.Value, breach.Limit, condition);
 }

@@ -152,7 +152,7 @@ public sealed class InstallationMethod
     {
         if (Covers(conductor.Size)) return null;
         bool isThin = Math.Log(conductor.Size.SquareMeters) < _points[0].LogArea;
-        return new ValidityBreach($"what {conductor} carry, {this}", isThin ? Sources.ThinConductor : Source, conductor.Size.Area,
+        return new ValidityBreach($"ampacity of {conductor}, {this}", isThin ? Sources.ThinConductor : Source, conductor.Size.Area,
             Area.FromSquareMillimeters((isThin ? ThinnestCovered : ThickestCovered) * 1e6));
     }
 

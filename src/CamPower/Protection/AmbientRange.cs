@@ -18,6 +18,6 @@ internal static class AmbientRange
 
     /// <summary>How far the air around a device is outside the curve; null where it is not.</summary>
     internal static ValidityBreach? BreachAt(this ShareCurve<Temperature> curve, double celsius, ProtectiveDevice device) => curve.Covers(celsius) ? null
-        : new ValidityBreach($"what {device} carries in its air", curve.Source ?? Sources.DeviceCarriesItsRating, Temperature.FromDegreesCelsius(celsius),
+        : new ValidityBreach($"air around {device}", curve.Source ?? Sources.DeviceCarriesItsRating, Temperature.FromDegreesCelsius(celsius),
             Temperature.FromDegreesCelsius(celsius < curve.Lowest ? curve.Lowest : curve.Highest));
 }

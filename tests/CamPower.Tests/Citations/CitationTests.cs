@@ -54,7 +54,7 @@ public class CitationTests
     private static CitedValue Named(string constant) => (CitedValue)typeof(ConductorConstants).GetProperty(constant, BindingFlags.NonPublic | BindingFlags.Static)!.GetValue(null)!;
 
     private static IEnumerable<T> All<T>() => typeof(Citation).Assembly.GetTypes()
-        .SelectMany(t => t.GetProperties(BindingFlags.Public | BindingFlags.Static))
-        .Where(p => p.PropertyType == typeof(T))
+        .SelectMany(t => t.GetProperties(BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Static))
+        .Where(p => p.PropertyType == typeof(T) && p.GetIndexParameters().Length == 0)
         .Select(p => (T)p.GetValue(null)!);
 }

@@ -29,9 +29,11 @@ public partial class PublicTypesTests
     [Fact]
     public void NoTwoTypes_ShareANameOrDifferByAPlural()
     {
+        // A static class that gives values of a type may be called as many of it, as Rules of Rule.
         string[] names = [.. typeof(Load).Assembly.GetTypes().Where(t => !t.IsNested && Word().IsMatch(t.Name) && !t.Name.Contains('<', StringComparison.Ordinal)).Select(NameOf)];
         Assert.Empty(names.GroupBy(name => name, StringComparer.Ordinal).Where(g => g.Count() > 1).Select(g => g.Key));
-        Assert.Empty(Public.Where(name => Public.Contains(name + "s")));
+        IEnumerable<string> givers = typeof(Load).Assembly.GetExportedTypes().Where(t => t.IsAbstract && t.IsSealed).Select(NameOf);
+        Assert.Empty(Public.Except(givers).Where(name => name.EndsWith('s') && Public.Contains(name[..^1])));
     }
 
     private static string NameOf(Type type) => type.Name.Split('`')[0];

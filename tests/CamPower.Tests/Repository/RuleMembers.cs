@@ -10,9 +10,11 @@ internal static class RuleMembers
     /// <summary>Each member with its rule, of a method the rule with its default limit.</summary>
     internal static IReadOnlyList<(string Member, string Text, Rule Rule)> All { get; } =
     [
-        .. typeof(Rules).GetProperties(BindingFlags.Public | BindingFlags.Static).Select(p => (p.Name, $"Rules.{p.Name}", (Rule)p.GetValue(null)!)),
+        .. typeof(Rules).GetProperties(BindingFlags.Public | BindingFlags.Static)
+            .Select(p => (p.Name, $"Rules.{p.Name}", (Rule)p.GetValue(null)!)),
         .. typeof(Rules).GetMethods(BindingFlags.Public | BindingFlags.Static).Where(m => !m.IsSpecialName)
-            .Select(m => (m.Name, $"Rules.{m.Name}({string.Join(", ", m.GetParameters().Select(p => p.Name))})", (Rule)m.Invoke(null, new object?[m.GetParameters().Length])!)),
+            .Select(m => (m.Name, $"Rules.{m.Name}({string.Join(", ", m.GetParameters().Select(p => p.Name))})", (Rule)m
+                .Invoke(null, new object?[m.GetParameters().Length])!)),
     ];
 
     /// <summary>How code names a rule.</summary>

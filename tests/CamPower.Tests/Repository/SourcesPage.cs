@@ -18,7 +18,7 @@ internal static class SourcesPage
     /// <summary>Every public static <see cref="Citation"/> of <see cref="Sources"/>, by member name.</summary>
     public static IReadOnlyList<(string Member, Citation Value)> Citations { get; } = [.. MembersOf<Citation>(typeof(Sources))];
 
-    /// <summary>Every static <see cref="CitedValue"/> of the assembly, by type and member name.</summary>
+    /// <summary>Every static <see cref="CitedValue"/> of the assembly, internal ones too, by type and member name.</summary>
     public static IReadOnlyList<(string Member, CitedValue Value)> Values { get; } =
         [.. Library.GetTypes().OrderBy(t => t.FullName, StringComparer.Ordinal).SelectMany(MembersOf<CitedValue>)];
 
