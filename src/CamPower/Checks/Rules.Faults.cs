@@ -35,12 +35,14 @@ public static partial class Rules
         Sources.DeviceVoltageRating, (rule, evidence) =>
             from box in evidence.Assessment.Boxes
             from output in box.Outputs
-            let rating = output.Output.Protection?.VoltageRating
-            where rating is not null && Limits.IsAbove(box.Box.Supply.Output.HighestVolts, rating.Value.Volts)
+            let supply = box.Box.Supply.Output
+            let judged = output.Output.Protection?.JudgeVoltage(supply.HighestVolts, supply.Kind == CurrentKind.Dc)
+            where judged is { IsViolated: true }
+            let rating = (ElectricPotential)judged.Value.Limit!
             select rule.Find(Subject.Of(box.Box, output.Output),
                 Invariant($"Its supply gives up to {box.Box.Supply.Output.HighestVolts:0.00} V; ") +
-                Invariant($"its protective device ({output.Output.Protection}) interrupts at most {rating.Value.Volts:0.##} V."),
-                box.Box.Supply.Output.HighestVoltage, rating));
+                Invariant($"its protective device ({output.Output.Protection}) interrupts at most {rating.Volts:0.##} V."),
+                judged.Value.Value, rating));
 
     /// <summary>The prospective current of a short is above the breaking capacity of its protective device.</summary>
     public static Rule BreakingCapacityExceeded { get; } = new SimpleRule("breaking-capacity-exceeded", Severity.Danger,
