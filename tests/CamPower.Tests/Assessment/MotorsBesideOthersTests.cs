@@ -4,15 +4,15 @@ using static CamPower.Tests.Sites.SmallSite;
 
 namespace CamPower.Tests.Assessment;
 
-/// <summary>Three cameras with unlike motors beside infrared and heaters, of which none, one, two or all move: the others stand, and go on with the rest.</summary>
+/// <summary>Three cameras with unlike motors beside infrared and heaters, of which none, one, two or all move.</summary>
 public class MotorsBesideOthersTests
 {
     // At rest 0.5 + 0.3 + 0.15, 0.6 and 0.7 + 0.25 + 0.35 A; the motors add 0.2, 0.7 and 0.4 A.
     private static readonly Device[] Three =
     [
-        Camera(new ShareDraw(Amperes(0.5), infrared: Amperes(0.3), motor: Amperes(0.2), heater: Amperes(0.15))),
-        Camera(new ShareDraw(Amperes(0.6), motor: Amperes(0.7))),
-        Camera(new ShareDraw(Amperes(0.7), infrared: Amperes(0.25), motor: Amperes(0.4), heater: Amperes(0.35))),
+        Camera(new ComponentDraw(Amperes(0.5), infrared: Amperes(0.3), motor: Amperes(0.2), heater: Amperes(0.15))),
+        Camera(new ComponentDraw(Amperes(0.6), motor: Amperes(0.7))),
+        Camera(new ComponentDraw(Amperes(0.7), infrared: Amperes(0.25), motor: Amperes(0.4), heater: Amperes(0.35))),
     ];
 
     // All at one place on one output: those move that add most.
@@ -50,7 +50,10 @@ public class MotorsBesideOthersTests
     public void OnTwoOutputs_OneMoves(int ofTwo, int ofOne)
     {
         var site = new Site("site", [Moving(1)], [Box()],
-            [new SiteRun(RunOrigin.Output(BoxName, ofTwo), "two", Runs.OfOhms(0.1)), new SiteRun(RunOrigin.Output(BoxName, ofOne), "one", Runs.OfOhms(0.1))],
+            [
+                new SiteRun(RunOrigin.Output(BoxName, ofTwo), "two", Runs.OfOhms(0.1)),
+                new SiteRun(RunOrigin.Output(BoxName, ofOne), "one", Runs.OfOhms(0.1)),
+            ],
             [new SiteDevice("a", Three[0], "two"), new SiteDevice("b", Three[1], "two"), new SiteDevice("c", Three[2], "one")]);
         BoxAssessment box = site.Assess().Boxes[0];
         Assert.Equal(0.95 + 1.3, box.Outputs.Single(o => o.Output.Number == ofTwo).Worst.Current.Amperes, 1e-9);
@@ -58,7 +61,7 @@ public class MotorsBesideOthersTests
         Assert.Equal(2.85 + 0.7, box.Worst.TotalCurrent.Amperes, 1e-9);
     }
 
-    private static Condition Moving(int? count) => new("moving", DrawShares.Infrared | DrawShares.Heater | DrawShares.Motor, At(), count);
+    private static Condition Moving(int? count) => new("moving", LoadComponents.Infrared | LoadComponents.Heater | LoadComponents.Motor, At(), count);
 
     private static void AssertEqual(double[] expected, double[] found)
     {

@@ -81,7 +81,7 @@ internal static class Wording
                 .SelectMany(b => new object?[] { b.Name, b.Supply, b.Cabinet, b.Terminals }.Concat(b.Outputs.Select(o => o.Protection))),
             .. site.Devices.SelectMany(d => new object?[] { d.Name, d.Model, d.Model.Connector }), .. site.VideoLinks,
             .. site.Runs.SelectMany(r => new object?[] { r.From, r.To, r.InstallationMethod }),
-            .. site.Runs.SelectMany(r => r.Run.Segments).SelectMany(s => s.Cable.Conductors),
+            .. site.Runs.SelectMany(r => r.Run.Segments).SelectMany(s => new[] { s.Cable.Outgoing, s.Cable.Return }),
             .. site.Boxes.Select(b => b.Receptacle?.Name),
         ];
         return things.Select(thing => thing?.ToString() ?? string.Empty);

@@ -43,8 +43,8 @@ public class LossesInWordsTests
     public void InACabinet_TheyCountTheNeighbors(double neighborAmperes, string expected, string supply)
     {
         var cabinet = new Cabinet("cabinet", OnWall);
-        DistributionBox a = DistributionBox.WithEqualOutputs("a", Dc(amperes: 10).WithEfficiency(0.9), 1, SmallDevices.Amperes(50)).In(cabinet);
-        DistributionBox b = DistributionBox.WithEqualOutputs("b", Dc(amperes: 10).WithEfficiency(0.8), 1, SmallDevices.Amperes(50)).In(cabinet);
+        DistributionBox a = DistributionBox.OfEqualOutputs("a", Dc(amperes: 10).WithEfficiency(0.9), 1, SmallDevices.Amperes(50)).WithCabinet(cabinet);
+        DistributionBox b = DistributionBox.OfEqualOutputs("b", Dc(amperes: 10).WithEfficiency(0.8), 1, SmallDevices.Amperes(50)).WithCabinet(cabinet);
         var site = new Site("site", [Condition.Day(At())], [a, b], [new SiteRun(RunOrigin.Output("a", 1), "a", Runs.OfOhms(0)), new SiteRun(RunOrigin.Output("b", 1), "b", Runs.OfOhms(0))],
             [new SiteDevice("at a", Camera(Amperes(3)), "a"), new SiteDevice("at b", Camera(Amperes(neighborAmperes)), "b")]);
         BoxLosses losses = site.Assess().Boxes[0].Worst.Losses!;
@@ -56,7 +56,7 @@ public class LossesInWordsTests
 
     private static BoxLosses Boxed(double amperes, ProtectiveDevice? device)
     {
-        DistributionBox box = DistributionBox.WithEqualOutputs(BoxName, Dc(amperes: 10).WithEfficiency(0.9), 1, SmallDevices.Amperes(50), device).In(OnWall);
+        DistributionBox box = DistributionBox.OfEqualOutputs(BoxName, Dc(amperes: 10).WithEfficiency(0.9), 1, SmallDevices.Amperes(50), device).WithEnclosure(OnWall);
         return Star(box, [Condition.Day(At())], (0, Camera(Amperes(amperes)))).Assess().Boxes[0].Worst.Losses!;
     }
 }

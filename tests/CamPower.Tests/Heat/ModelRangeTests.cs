@@ -14,7 +14,7 @@ public class ModelRangeTests
     [InlineData(400 - 273.15, true)]
     [InlineData(400 - 273.14, false)]
     public void TheEndsOfTheTable_AreInside(double celsius, bool isInside) =>
-        Assert.Equal(isInside, Painted(sunlit: 0).HeatedBy(Power.Zero, Temperature.FromDegreesCelsius(celsius)).Breaches.Count == 0);
+        Assert.Equal(isInside, HeatedEnclosure.Of(Painted(sunlit: 0), Power.Zero, Temperature.FromDegreesCelsius(celsius)).Breaches.Count == 0);
 
     // A film that carries nothing has no convection: none of air that stands still on a wall as warm as it.
     [Fact]
@@ -32,8 +32,8 @@ public class ModelRangeTests
     {
         Enclosure enclosure = Painted(sunlit: 0.12);
         Temperature air = Temperature.FromDegreesCelsius(30);
-        Assert.EndsWith(": 12.5 W lost in it, 64.8 W from the sun", enclosure.HeatedBy(Power.FromWatts(12.5), air, Irradiance.FromWattsPerSquareMeter(900)).ToString(), StringComparison.Ordinal);
-        Assert.EndsWith(": 12.5 W lost in it", enclosure.HeatedBy(Power.FromWatts(12.5), air).ToString(), StringComparison.Ordinal);
+        Assert.EndsWith(": 12.5 W lost in it, 64.8 W from the sun", HeatedEnclosure.Of(enclosure, Power.FromWatts(12.5), air, Irradiance.FromWattsPerSquareMeter(900)).ToString(), StringComparison.Ordinal);
+        Assert.EndsWith(": 12.5 W lost in it", HeatedEnclosure.Of(enclosure, Power.FromWatts(12.5), air).ToString(), StringComparison.Ordinal);
     }
 
     private static Enclosure Painted(double sunlit) => new(Length.FromMeters(0.4), Length.FromMeters(0.5), Length.FromMeters(0.2), EnclosureWall.PaintedSteel,

@@ -55,12 +55,12 @@ public class UnlikeProtectionTests
         Assert.Equal(25 * 0.14 * (1 + (0.01 * (box.InsideTemperature!.Value.DegreesCelsius - 20))), (double)box.Losses!.Devices.Watts, 1e-5);
 
         static DistributionBox In(Cabinet cabinet, string name, ProtectiveDevice? device) =>
-            DistributionBox.WithEqualOutputs(name, Dc(amperes: 10).WithEfficiency(0.9), 1, SmallDevices.Amperes(50), device).In(cabinet);
+            DistributionBox.OfEqualOutputs(name, Dc(amperes: 10).WithEfficiency(0.9), 1, SmallDevices.Amperes(50), device).WithCabinet(cabinet);
     }
 
     private static BoxInCondition Boxed((ProtectiveDevice Device, double Amperes)[] outputs)
     {
         var box = new DistributionBox(BoxName, Dc(amperes: 10).WithEfficiency(0.9), [.. outputs.Select((o, i) => new BoxOutput(i + 1, SmallDevices.Amperes(50), o.Device))]);
-        return Star(box.In(OnWall), [Condition.Day(At(box: 28))], [.. outputs.Select(o => (0.0, Camera(Amperes(o.Amperes))))]).Assess().Boxes[0].Worst;
+        return Star(box.WithEnclosure(OnWall), [Condition.Day(At(box: 28))], [.. outputs.Select(o => (0.0, Camera(Amperes(o.Amperes))))]).Assess().Boxes[0].Worst;
     }
 }

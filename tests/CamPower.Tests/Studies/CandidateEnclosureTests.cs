@@ -22,7 +22,7 @@ public class CandidateEnclosureTests
     [InlineData(null, null, true)]
     public void EachIsAsWarmAsWhereItStands(string? present, string? own, bool fits)
     {
-        DistributionBox offered = In(own, DistributionBox.WithEqualOutputs("offered", Dc(amperes: 10).WithEfficiency(0.85), 2, ElectricCurrent.FromAmperes(9)));
+        DistributionBox offered = In(own, DistributionBox.OfEqualOutputs("offered", Dc(amperes: 10).WithEfficiency(0.85), 2, ElectricCurrent.FromAmperes(9)));
         Site site = Star(In(present, Box(Dc(amperes: 20).WithEfficiency(0.85))), [Condition.Day(At(box: 40))], (0, Camera(Amperes(7.9))));
         BoxChoice choice = site.SmallestBoxFor(BoxName, [offered], SizingPolicy.CommonPractice);
         Assert.Equal(fits, choice.Chosen is not null);
@@ -31,8 +31,8 @@ public class CandidateEnclosureTests
 
     private static DistributionBox In(string? enclosure, DistributionBox box) => enclosure switch
     {
-        "small" => box.In(Small),
-        "large" => box.In(Large),
+        "small" => box.WithEnclosure(Small),
+        "large" => box.WithEnclosure(Large),
         _ => box,
     };
 

@@ -17,7 +17,7 @@ public class WorstShieldTests
         var at = new Surroundings(Temperature.FromDegreesCelsius(20), Temperature.FromDegreesCelsius(20), Temperature.FromDegreesCelsius(20));
         Condition[] conditions = [Condition.Day(at), Condition.Night(at)];
         var any = new VoltageRange(ElectricPotential.FromVolts(5), ElectricPotential.FromVolts(60));
-        var draw = new ShareDraw(Load.ConstantCurrent(ElectricCurrent.FromAmperes(0.4)), infrared: Load.ConstantCurrent(ElectricCurrent.FromAmperes(0.6)));
+        var draw = new ComponentDraw(Load.ConstantCurrent(ElectricCurrent.FromAmperes(0.4)), infrared: Load.ConstantCurrent(ElectricCurrent.FromAmperes(0.6)));
         var camera = new SiteDevice("camera 1", new Device("camera", DeviceKind.Camera, draw, dcInput: any, acInput: any), "1");
         ShieldAssessment shield = new Site("returns", isNightFirst ? [.. conditions.Reverse()] : conditions, [ReturnSites.Box("a", 24, kind: kind)], [ReturnSites.Run("a", 1, "1", 1.0)], [camera],
             [ReturnSites.Link(1, "g", 0.9)], [ReturnSites.Bond("g", "a", 0.1)]).Assess().Shields[0];
