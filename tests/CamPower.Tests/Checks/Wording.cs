@@ -62,7 +62,7 @@ internal static class Wording
             if (not.Match(ours) is { Success: true } found) yield return $"\"{found.Value}\" ({but}): {text}";
         }
 
-        foreach (string sentence in Regex.Split(ours, @"(?<=[.!?])\s+(?=[A-Z""])"))
+        foreach (string sentence in Regex.Split(ours, @"(?<=[.!?])\s+(?=[A-Z""])|(?<=Not stated: [^.]*;)\s"))
         {
             int words = Count(sentence);
             if (words > most) yield return $"{words} words: {sentence}";
