@@ -114,7 +114,7 @@ internal sealed class BoxRail
 
     // As the rail comes up each device begins to draw at its turn-on voltage, unless it waits until the rail has risen.
     private Judgment Starting(IReadOnlyList<GroupInCondition> groups) => WorstOf(groups, s => s.TurnOnVolts,
-        (s, v) => s.TurnOnVolts <= v && !Waits(s), s => _supply.RiseSeconds is null || s.DelaySeconds is null, "how long its devices wait before they start, and how long the supply takes to rise");
+        (s, v) => s.TurnOnVolts <= v && !Waits(s), s => _supply.RiseSeconds is null || s.DelaySeconds is null, "start delay of its devices, rise time of the supply");
 
     // A supply that holds or folds back only takes longer. An electronic limit is taken to hold the least that it may; a rail that rises draws the charge out.
     private Judgment Charging(IReadOnlyList<GroupInCondition> groups)
@@ -122,7 +122,7 @@ internal sealed class BoxRail
         if (_supply.Overload?.Pulse is not Duration pulse) return default;
         OutputFeed[] feeds = [.. groups.SelectMany(g => g.Group.Feeds).Where(f => ReferenceEquals(f.Box, _box) && InrushesOf(f).Length > 0)];
         if (feeds.Length == 0) return default;
-        if (_supply.RiseSeconds is not double rise) return Judgment.Unknown("how long the supply takes to rise");
+        if (_supply.RiseSeconds is not double rise) return Judgment.Unknown("rise time of the supply");
         double amperes = feeds.Sum(f => Math.Min(InrushesOf(f).Sum(i => Math.Min(i.PeakAmperes, ChargeOf(i) / rise)), HeldBy(f.Output.Protection)));
         return feeds.Sum(f => InrushesOf(f).Sum(ChargeOf)) > amperes * pulse.Seconds
             ? Judgment.AtMost(amperes, _supply.Overload.Lowest.LimitAmperes, _supply.Overload.Lowest.LimitAmperes, a => ElectricCurrent.FromAmperes(a))
