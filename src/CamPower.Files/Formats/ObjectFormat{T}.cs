@@ -130,6 +130,12 @@ internal sealed class ObjectFormat<T> : Format<T>
         {
             string name = child.Name!;
             if (_byName.TryGetValue(name, out Member? member)) at.Take(member, child);
+            else if (OldName.Of(name, _byName.Keys) is string now)
+            {
+                // Read as what it is now: what it holds may be wrong as well.
+                child.FaultOfName($"{Phrase.Quoted(name)} is now called {Phrase.Quoted(now)}");
+                at.Take(_byName[now], child);
+            }
             else child.FaultOfName((unknown ??= new(StringComparer.Ordinal)).Add(name)
                 ? $"there is no member {Phrase.Quoted(name)} here{Hint(name)}"
                 : $"{Phrase.Quoted(name)} is written twice in the same object");

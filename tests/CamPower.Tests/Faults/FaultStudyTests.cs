@@ -37,7 +37,7 @@ public class FaultStudyTests
     public void AdapterInCurrentLimit_ProtectsNothing()
     {
         Supply adapter = SmallFault.Source(OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(2)));
-        FaultStudy resettable = SmallFault.Study(SmallFault.Run(1), SmallDevices.Generic(1.10), adapter);
+        FaultStudy resettable = SmallFault.Study(SmallFault.Run(1), SmallDevices.Printed(1.10), adapter);
         Assert.All(resettable.Shorts, s => Assert.Equal(OperatingVerdict.MayClear, s.Verdict));
         Assert.All(SmallFault.Study(SmallFault.Run(1), SmallFault.QuickActing(2), adapter).Shorts, s => Assert.Equal(OperatingVerdict.DoesNotClear, s.Verdict));
     }
@@ -73,7 +73,7 @@ public class FaultStudyTests
     [Fact]
     public void Range_HoldsTheToleranceAndTheDevicesResistance()
     {
-        ShortCircuit fault = SmallFault.Study(Runs.OfOhms(1), SmallDevices.Generic(1.10), SmallFault.Source(percent: 5)).AtFarEnd;
+        ShortCircuit fault = SmallFault.Study(Runs.OfOhms(1), SmallDevices.Printed(1.10), SmallFault.Source(percent: 5)).AtFarEnd;
         Assert.Equal(12.6 / 1.15, fault.Largest!.Value.Amperes, 1e-9);
         Assert.Equal(11.4 / 1.24, fault.Smallest.Amperes, 1e-9);
     }
@@ -89,15 +89,15 @@ public class FaultStudyTests
         Assert.True(study.AtTerminals.IsWithinVoltageRating);
         Assert.True(study.AtFarEnd.IsWithinBreakingCapacity);
 
-        ShortCircuit tooHigh = SmallFault.Study(Runs.OfOhms(1), SmallDevices.Generic(1.10), SmallFault.Source(volts: 24)).AtFarEnd;
+        ShortCircuit tooHigh = SmallFault.Study(Runs.OfOhms(1), SmallDevices.Printed(1.10), SmallFault.Source(volts: 24)).AtFarEnd;
         Assert.Equal(OperatingVerdict.MayClear, tooHigh.Verdict);
         Assert.Equal(OperatingVerdict.Clears, tooHigh.Opening.Verdict);
         Assert.False(tooHigh.IsWithinVoltageRating);
         Assert.Null(tooHigh.IsWithinBreakingCapacity);
 
         // The top of the tolerance counts: 16 V and 5 % are 16.8 V.
-        Assert.True(SmallFault.Study(Runs.OfOhms(1), SmallDevices.Generic(1.10), SmallFault.Source(volts: 16)).AtFarEnd.IsWithinVoltageRating);
-        Assert.False(SmallFault.Study(Runs.OfOhms(1), SmallDevices.Generic(1.10), SmallFault.Source(volts: 16, percent: 5)).AtFarEnd.IsWithinVoltageRating);
+        Assert.True(SmallFault.Study(Runs.OfOhms(1), SmallDevices.Printed(1.10), SmallFault.Source(volts: 16)).AtFarEnd.IsWithinVoltageRating);
+        Assert.False(SmallFault.Study(Runs.OfOhms(1), SmallDevices.Printed(1.10), SmallFault.Source(volts: 16, percent: 5)).AtFarEnd.IsWithinVoltageRating);
     }
 
     // Current falls with distance where the supply gives what the resistances allow or holds a limit; a fuse then never clears

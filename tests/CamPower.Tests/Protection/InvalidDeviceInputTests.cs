@@ -17,7 +17,7 @@ public class InvalidDeviceInputTests
         ["factor of zero"] = (() => Curve((20, 0), (30, 1)), "factor", "0"),
         ["factor above 5"] = (() => Curve((20, 5.5), (30, 1)), "factor", "5.5"),
         ["colder than the curve"] = (() => AmbientCurve.GenericResettable.FactorAt(Celsius(-40.5)), "ambient", "-40.5 °C"),
-        ["hotter than the curve"] = (() => Generic(1.1).HoldCurrentAt(Celsius(85.5)), "ambient", "85.5 °C"),
+        ["hotter than the curve"] = (() => Printed(1.1).HoldCurrentAt(Celsius(85.5)), "ambient", "85.5 °C"),
         ["fuse hotter than its curve"] = (() => Fuse(F, 2, rerating: Curve((0, 1), (60, 0.8))).OpeningAt(Amperes(3), Celsius(60.5)), "ambient", "60.5 °C"),
         ["gate at the rated current"] = (() => Gate(1, 1, 2), "multiple", "1"),
         ["gate at NaN"] = (() => Gate(double.NaN, 1, 2), "multiple", "NaN"),
