@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using CamPower.Reports.Sections;
 using static System.FormattableString;
 
 namespace CamPower.Reports.Verdicts;
@@ -55,12 +56,5 @@ internal static class Unstated
     }
 
     private static string Place(DistributionBox box, List<OutputFaults> outputs, int used) =>
-        outputs.Count == used ? box.Name : $"{box.Name} {(outputs.Count == 1 ? "output" : "outputs")} {Numbers([.. outputs.Select(o => o.Output.Number)])}";
-
-    /// <summary>Numbers in rising order, those in a row joined: 3, 4, 5 and 8 are 3-5, 8.</summary>
-    private static string Numbers(IReadOnlyList<int> numbers)
-    {
-        IEnumerable<IGrouping<int, int>> rows = numbers.Select((number, place) => (number, place)).GroupBy(x => x.number - x.place, x => x.number);
-        return string.Join(", ", rows.Select(row => row.Count() == 1 ? Invariant($"{row.First()}") : Invariant($"{row.First()}-{row.Last()}")));
-    }
+        outputs.Count == used ? box.Name : $"{box.Name} {(outputs.Count == 1 ? "output" : "outputs")} {Said.Numbers([.. outputs.Select(o => o.Output.Number)])}";
 }
