@@ -150,7 +150,7 @@ internal sealed class ObjectFormat<T> : Format<T>
 
     private static void NoteMissing(IEnumerable<Member> needed, Place at)
     {
-        foreach (Member member in needed.Where(m => !m.IsGiven(at))) at[member].Fault($"missing member {Phrase.Quoted(member.Name)}");
+        foreach (Member member in needed.Where(m => !m.IsGiven(at))) at[member].FaultOnce($"missing member {Phrase.Quoted(member.Name)}");
     }
 
     private void CheckForms(Place at)
