@@ -17,9 +17,9 @@ internal static class MadeUpSite
     private static readonly VoltageRange Accepted = new(ElectricPotential.FromVolts(10.8), ElectricPotential.FromVolts(13.2));
 
     /// <summary>What most sites declare: no protection, no overload behavior, nothing of the cables' insulation, of heat or of inrush.</summary>
-    internal static Site Sparse(SiteSize size) => Of(size, box => DistributionBox.WithEqualOutputs(
+    internal static Site Sparse(SiteSize size) => Of(size, box => DistributionBox.OfEqualOutputs(
         box, Supply(size, new DcOutput(ElectricPotential.FromVolts(SetVolts), Rated(size), Ratio.FromPercent(1))), size.Outputs, ElectricCurrent.FromAmperes(OutputAmperes)),
-        Cable.Pair(WireSize.Awg(16), Stranding.ClassB, ConductorMaterial.AnnealedCopper), installationMethod: null, Camera(SoftStart.Unknown, inrush: null));
+        Cable.Pair(WireSize.Awg(16), Stranding.ClassB, ConductorMaterial.AnnealedCopper), installationMethod: null, Camera(null, inrush: null));
 
     /// <summary>Everything that can be declared of protection, overload, source, cables, installation method, enclosures and inrush.</summary>
     internal static Site Declared(SiteSize size)
@@ -34,9 +34,9 @@ internal static class MadeUpSite
         var enclosure = new Enclosure(Length.FromMeters(1), Length.FromMeters(1), Length.FromMeters(0.4), EnclosureWall.PaintedSteel, EnclosureFaces.OnWall);
         var terminals = new TerminalRange(WireSize.Awg(24), WireSize.Awg(12));
         return Of(size,
-            box => DistributionBox.WithEqualOutputs(box, Supply(size, output, input), size.Outputs, ElectricCurrent.FromAmperes(OutputAmperes), fuse, terminals).In(enclosure),
+            box => DistributionBox.OfEqualOutputs(box, Supply(size, output, input), size.Outputs, ElectricCurrent.FromAmperes(OutputAmperes), fuse, terminals).WithEnclosure(enclosure),
             Cable.Pair(WireSize.Awg(16), Stranding.ClassB, ConductorMaterial.AnnealedCopper, insulation: Insulation.Pvc70), InstallationMethod.LargeBundle,
-            Camera(SoftStart.Yes, new Inrush(ElectricCurrent.FromAmperes(5), Duration.FromMilliseconds(0.2))));
+            Camera(true, new Inrush(ElectricCurrent.FromAmperes(5), Duration.FromMilliseconds(0.2))));
     }
 
     private static ElectricCurrent Rated(SiteSize size) => OutputAmperes * size.Outputs * ElectricCurrent.FromAmperes(1);
@@ -44,8 +44,8 @@ internal static class MadeUpSite
     private static Supply Supply(SiteSize size, DcOutput output, SupplyInput? input = null) =>
         new(FormattableString.Invariant($"{Rated(size).Amperes:G4} A"), output, Derating.GenericEnclosed, input);
 
-    private static Device Camera(SoftStart softStart, Inrush? inrush) => new("dome", DeviceKind.Camera,
-        new ShareDraw(Load.ConstantPower(Power.FromWatts(3.6)), infrared: Load.ConstantPower(Power.FromWatts(4.8)), startUp: Load.ConstantPower(Power.FromWatts(0.4))),
+    private static Device Camera(bool? softStart, Inrush? inrush) => new("dome", DeviceKind.Camera,
+        new ComponentDraw(Load.ConstantPower(Power.FromWatts(3.6)), infrared: Load.ConstantPower(Power.FromWatts(4.8)), startUp: Load.ConstantPower(Power.FromWatts(0.4))),
         Accepted, starting: new Starting(ElectricPotential.FromVolts(9), ElectricPotential.FromVolts(8), softStart), inrush: inrush);
 
     private static Site Of(SiteSize size, Func<string, DistributionBox> box, Cable cable, InstallationMethod? installationMethod, Device camera)

@@ -68,9 +68,9 @@ internal static class Program
     {
         DcNetworkBuilder builder = tree.Describe();
         DcNetwork network = builder.Build("0");
-        double[] times = Fastest(network.Nodes.Count, () => network.Solve(), () => builder.Build("0"), () => tree.Describe());
+        double[] times = Fastest(network.NodeNames.Count, () => network.Solve(), () => builder.Build("0"), () => tree.Describe());
         Console.WriteLine(FormattableString.Invariant(
-            $"{name}, {network.Nodes.Count} nodes: Solve {times[0] * 1e3:F3} ms, Build {times[1] * 1e3:F3} ms: {times[1] / times[0]:F1} times; describing {times[2] * 1e3:F3} ms"));
+            $"{name}, {network.NodeNames.Count} nodes: Solve {times[0] * 1e3:F3} ms, Build {times[1] * 1e3:F3} ms: {times[1] / times[0]:F1} times; describing {times[2] * 1e3:F3} ms"));
     }
 
     private static void RadialAgainstNgspice()
@@ -92,12 +92,12 @@ internal static class Program
 
     private static void MeshAgainstNgspice(string name, DcNetwork network)
     {
-        double[] solve = Fastest(network.Nodes.Count, () => network.Solve());
+        double[] solve = Fastest(network.NodeNames.Count, () => network.Solve());
         Circuit circuit = network.Circuit;
-        double[] plan = Fastest(network.Nodes.Count, () => Mesh.TryCreate(circuit, new bool[circuit.SourceCount]));
-        double simulator = Enumerable.Range(0, network.Nodes.Count > 10_000 ? 2 : 5).Min(_ => Ngspice.AnalysisMilliseconds(network));
+        double[] plan = Fastest(network.NodeNames.Count, () => Mesh.TryCreate(circuit, new bool[circuit.SourceCount]));
+        double simulator = Enumerable.Range(0, network.NodeNames.Count > 10_000 ? 2 : 5).Min(_ => Ngspice.AnalysisMilliseconds(network));
         Console.WriteLine(FormattableString.Invariant(
-            $"{name}, {network.Nodes.Count} nodes: {network.Solve().Iterations} iterations, set-up {plan[0] * 1e3:F2} ms, Solve {solve[0] * 1e3:F2} ms, ngspice {simulator:F0} ms: {simulator / ((solve[0] + plan[0]) * 1e3):F1} times, set-up included"));
+            $"{name}, {network.NodeNames.Count} nodes: {network.Solve().Iterations} iterations, set-up {plan[0] * 1e3:F2} ms, Solve {solve[0] * 1e3:F2} ms, ngspice {simulator:F0} ms: {simulator / ((solve[0] + plan[0]) * 1e3):F1} times, set-up included"));
     }
 
     // Interleaved rounds, so that a change of the machine's speed meets all alike; the fastest of each, for on a shared

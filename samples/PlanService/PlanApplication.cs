@@ -1,7 +1,6 @@
 using System;
 using System.Text.Encodings.Web;
 using System.Text.Json.Serialization;
-using System.Threading.RateLimiting;
 using System.Threading.Tasks;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Diagnostics;
@@ -29,21 +28,22 @@ public static class PlanApplication
             ContentRootPath = AppContext.BaseDirectory,
         });
         PlanLimits limits = builder.Configuration.GetSection("Limits").Get<PlanLimits>() ?? new PlanLimits();
+        if (limits.Error() is string error) throw new InvalidOperationException(error);
         // Nobody but this machine is served unless somebody says so.
         if (string.IsNullOrEmpty(builder.Configuration[WebHostDefaults.ServerUrlsKey])) builder.WebHost.UseUrls("http://127.0.0.1:5080");
         builder.WebHost.ConfigureKestrel(server =>
         {
             server.AddServerHeader = false;
             server.Limits.MaxRequestBodySize = limits.MaxBytes;
+            server.Limits.RequestHeadersTimeout = limits.Timeout;
         });
         builder.Logging.AddFilter("Microsoft.AspNetCore", LogLevel.Warning);
-        // A client's own fault is its answer, not an error of the service.
-        builder.Logging.AddFilter("Microsoft.AspNetCore.Diagnostics.ExceptionHandlerMiddleware", LogLevel.None);
+        // What a client did is its answer, and no error of the service: a request that takes too long would be logged with a stack trace.
+        builder.Logging.AddFilter("Microsoft.AspNetCore.Http.Timeouts.RequestTimeoutsMiddleware", LogLevel.None);
         AddServices(builder.Services, limits);
 
         WebApplication app = builder.Build();
-        // Also for a client that asked for a page: a problem is always told in the one form.
-        app.UseStatusCodePages(context => Results.Problem(statusCode: context.HttpContext.Response.StatusCode).ExecuteAsync(context.HttpContext));
+        app.UseStatusCodePages(context => PlanProblem.WriteAsync(context.HttpContext, context.HttpContext.Response.StatusCode, limits));
         app.UseExceptionHandler();
         app.UseRequestTimeouts();
         app.UseRateLimiter();
@@ -56,9 +56,14 @@ public static class PlanApplication
     {
         services.AddSingleton(limits);
         services.AddSingleton<WorkingPlaces>();
-        services.AddProblemDetails();
-        services.Configure<ExceptionHandlerOptions>(o => o.StatusCodeSelector = e =>
-            e is BadHttpRequestException bad ? bad.StatusCode : StatusCodes.Status500InternalServerError);
+        services.AddSingleton<PlanWork>();
+        services.AddHealthChecks();
+        services.Configure<ExceptionHandlerOptions>(o =>
+        {
+            o.StatusCodeSelector = e => e is BadHttpRequestException bad ? bad.StatusCode : StatusCodes.Status500InternalServerError;
+            o.ExceptionHandler = context => PlanProblem.WriteAsync(context, context.Response.StatusCode, limits);
+            o.SuppressDiagnosticsCallback = context => context.Exception is BadHttpRequestException;
+        });
         services.AddRequestTimeouts(o => o.DefaultPolicy = new RequestTimeoutPolicy
         {
             Timeout = limits.Timeout,
@@ -66,13 +71,9 @@ public static class PlanApplication
         });
         services.AddRateLimiter(o =>
         {
-            o.RejectionStatusCode = StatusCodes.Status503ServiceUnavailable;
-            o.AddConcurrencyLimiter(PlanEndpoints.OneOfSeveral, l =>
-            {
-                l.PermitLimit = limits.AtOnce;
-                l.QueueLimit = limits.Waiting;
-                l.QueueProcessingOrder = QueueProcessingOrder.OldestFirst;
-            });
+            o.OnRejected = async (context, _) => await PlanProblem.TooBusy(context.HttpContext).ExecuteAsync(context.HttpContext);
+            // Nobody waits here, for the library ends what waits too long with 200 and nothing: a site waits in WorkingPlaces.
+            o.AddConcurrencyLimiter(PlanEndpoints.OneOfSeveral, l => l.PermitLimit = limits.AtOnce);
         });
         services.ConfigureHttpJsonOptions(o =>
         {

@@ -1,5 +1,3 @@
-using System;
-using System.Collections.Generic;
 using System.Globalization;
 using System.IO;
 using System.Linq;
@@ -13,7 +11,6 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.OpenApi;
 using Microsoft.AspNetCore.Routing;
-using Microsoft.Net.Http.Headers;
 using Microsoft.OpenApi;
 using PlanService.Answers;
 
@@ -22,15 +19,15 @@ namespace PlanService;
 /// <summary>What the service answers. It keeps nothing between two requests, and writes no body anywhere.</summary>
 internal static class PlanEndpoints
 {
-    /// <summary>The policy under which a site file waits its turn.</summary>
+    /// <summary>The policy that bounds how many site files are taken in at once.</summary>
     public const string OneOfSeveral = "one of several";
 
     private const string Json = "application/json", Html = "text/html", SchemaJson = "application/schema+json", ProblemJson = "application/problem+json";
 
-    private static readonly MediaTypeHeaderValue JsonForm = MediaTypeHeaderValue.Parse(Json + "; charset=utf-8"), HtmlForm = MediaTypeHeaderValue.Parse(Html + "; charset=utf-8");
-
     public static void MapPlans(this IEndpointRouteBuilder app)
     {
+        app.MapGet("/", () => Answer.Page(StartPage.Html)).ExcludeFromDescription();
+        app.MapHealthChecks("/health");
         RouteGroupBuilder plans = app.MapGroup(string.Empty).WithTags("Plans");
         Describe(plans.MapPost("/assessments", AssessAsync))
             .WithName("AssessSite")
@@ -66,41 +63,18 @@ internal static class PlanEndpoints
         .ProducesProblem(StatusCodes.Status415UnsupportedMediaType)
         .ProducesProblem(StatusCodes.Status503ServiceUnavailable);
 
-    private static Task<IResult> AssessAsync(HttpRequest request, PlanLimits limits, WorkingPlaces places, CancellationToken cancellation) =>
-        AnswerAsync(request, limits, places, [JsonForm, HtmlForm], (evidence, findings, form) => form == HtmlForm
-            ? new ReportResult(new SiteReport(evidence, findings).ToHtml())
-            : TypedResults.Ok(SiteAnswer.Of(evidence, findings)), cancellation);
+    private static Task<IResult> AssessAsync(HttpRequest request, PlanWork work, CancellationToken cancellation) =>
+        work.AnswerAsync(request, [PlanWork.Json, PlanWork.Html], (evidence, findings, form) => form == PlanWork.Html
+            ? Answer.Page(new SiteReport(evidence, findings).ToHtml())
+            : work.Written(SiteAnswer.Of(evidence, findings)), cancellation);
 
-    private static Task<IResult> JudgeAsync(HttpRequest request, PlanLimits limits, WorkingPlaces places, CancellationToken cancellation) =>
-        AnswerAsync(request, limits, places, [JsonForm], (evidence, findings, _) =>
+    private static Task<IResult> JudgeAsync(HttpRequest request, PlanWork work, CancellationToken cancellation) =>
+        work.AnswerAsync(request, [PlanWork.Json], (evidence, findings, form) =>
         {
             using var json = new MemoryStream();
             new SiteReport(evidence, findings).WriteJson(json);
-            return Results.Bytes(json.ToArray(), JsonForm.ToString());
+            return new Answer(json.ToArray(), form.ToString());
         }, cancellation);
-
-    private static async Task<IResult> AnswerAsync(HttpRequest request, PlanLimits limits, WorkingPlaces places, IReadOnlyList<MediaTypeHeaderValue> forms,
-        Func<Evidence, IReadOnlyList<Finding>, MediaTypeHeaderValue, IResult> answer, CancellationToken cancellation)
-    {
-        request.HttpContext.Response.Headers.Append(HeaderNames.Vary, HeaderNames.Accept);
-        if (!IsUtf8Json(request)) return Problem(StatusCodes.Status415UnsupportedMediaType, "A site file is application/json in UTF-8.");
-        MediaTypeHeaderValue? form = Accepted.BestOf(forms, request.GetTypedHeaders().Accept);
-        if (form is null) return Problem(StatusCodes.Status406NotAcceptable, $"The answer is {string.Join(" or ", forms.Select(f => f.MediaType))}.");
-
-        using var body = new MemoryStream();
-        await request.Body.CopyToAsync(body, cancellation);
-        body.Position = 0;
-        return await places.DoAsync(() => Checked(body, limits, (evidence, findings) => answer(evidence, findings, form), cancellation), cancellation);
-    }
-
-    private static IResult Checked(MemoryStream body, PlanLimits limits, Func<Evidence, IReadOnlyList<Finding>, IResult> answer, CancellationToken cancellation)
-    {
-        SiteFileResult file = SiteFile.Read(body, new SiteFileOptions { MaxBytes = limits.MaxBytes });
-        if (!file.TryGetSite(out Site? site)) return TypedResults.Json(SiteFileProblem.Of(file.Faults), PlanJson.Default.SiteFileProblem, ProblemJson, StatusCodes.Status400BadRequest);
-
-        var evidence = new Evidence(site.Assess(cancellation), cancellation);
-        return answer(evidence, RuleSet.Standard.Check(evidence));
-    }
 
     // Two answers of one status: the second is not described by itself.
     private static Task DescribeHtml(OpenApiOperation operation, OpenApiOperationTransformerContext context, CancellationToken cancellation)
@@ -109,11 +83,4 @@ internal static class PlanEndpoints
             new OpenApiMediaType { Schema = new OpenApiSchema { Type = JsonSchemaType.String, Description = "The report: one page with its pictures in it, no script and nothing from outside." } };
         return Task.CompletedTask;
     }
-
-    private static bool IsUtf8Json(HttpRequest request) =>
-        MediaTypeHeaderValue.TryParse(request.ContentType, out MediaTypeHeaderValue? type)
-        && type.MediaType.Equals(Json, StringComparison.OrdinalIgnoreCase)
-        && (!type.Charset.HasValue || type.Charset.Equals("utf-8", StringComparison.OrdinalIgnoreCase));
-
-    private static IResult Problem(int status, string detail) => Results.Problem(detail, statusCode: status);
 }

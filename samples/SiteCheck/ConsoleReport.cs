@@ -68,7 +68,7 @@ internal sealed class ConsoleReport(SiteReport report, Evidence evidence, int wi
     private void WriteDetails(Page page, DistributionBox box)
     {
         if (box.Supply.Output is DcOutput { Trim: not null }) page.Text(TrimText(report.Assessment.Site.TrimWindowOf(box.Name)), indent: 2);
-        FaultTable.Write(page, [.. evidence.Faults.Outputs.Where(o => o.Box == box)]);
+        FaultTable.Write(page, [.. evidence.Faults.Where(o => o.Box == box)]);
     }
 
     private static void WriteBox(Page page, BoxAssessment box)

@@ -42,10 +42,10 @@ internal sealed record FaultLine
     public (string, string, string, string, string) Answer => (Kind, Opening, Conductors, Supply, Others);
 
     /// <summary>A short at an output, with so many devices at the others.</summary>
-    public static FaultLine Short(OutputFaults output, SiteShort fault, string kind, int others) => new(output, kind, fault.Fault)
+    public static FaultLine Short(OutputFaults output, ShortCircuit fault, string kind, int others) => new(output, kind, fault)
     {
-        Prospective = fault.Fault is { SmallestProspective: ElectricCurrent least, LargestProspective: ElectricCurrent most } ? new Spread(least.Amperes, most.Amperes) : null,
-        Conductors = fault.Run is null ? "" : FaultWords.Conductors(output.Shorts.Select(s => s.Fault.WithstandVerdict)),
+        Prospective = fault is { SmallestProspective: ElectricCurrent least, LargestProspective: ElectricCurrent most } ? new Spread(least.Amperes, most.Amperes) : null,
+        Conductors = fault.Run is null ? "" : FaultWords.Conductors(output.Shorts.Select(s => s.WithstandVerdict)),
         Supply = FaultWords.Supply(fault.Rail.State),
         SupplyVolts = fault.Rail is { State: RailState.StaysUp or RailState.Dragged, Voltage: ElectricPotential volts } ? new Spread(volts.Volts, volts.Volts) : null,
         Others = FaultWords.Others(fault.Rail, others),

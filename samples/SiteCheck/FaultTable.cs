@@ -2,7 +2,6 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using CamPower;
-using UnitsNet;
 
 namespace SiteCheck;
 
@@ -15,11 +14,9 @@ internal static class FaultTable
 
     private static readonly string[] Kinds = [Terminals, FarEnd, TwiceTheLimit];
 
-    private static readonly Ratio Twice = Ratio.FromDecimalFractions(2);
-
     public static void Write(Page page, IReadOnlyList<OutputFaults> outputs)
     {
-        if (outputs.All(o => o.AtTerminals.Fault.Verdict == OperatingVerdict.None))
+        if (outputs.All(o => o.AtTerminals.Verdict == OperatingVerdict.None))
         {
             page.Text("Faults: not known.", Indent);
             return;
@@ -44,7 +41,7 @@ internal static class FaultTable
     [
         FaultLine.Short(output, output.AtTerminals, Terminals, others),
         FaultLine.Short(output, output.Weakest, FarEnd, others),
-        FaultLine.Overload(output, output.OverloadOf(Twice), TwiceTheLimit),
+        FaultLine.Overload(output, output.OverloadOf(2 * output.Output.Limit), TwiceTheLimit),
     ];
 
     private static string[] Cells(FaultLine line) =>

@@ -5,16 +5,27 @@
 using CamPower;
 using CamPower.Files;
 
-if (args.Length != 1 || !File.Exists(args[0]))
+if (args is not [string path] || !File.Exists(path))
 {
-    Console.Error.WriteLine("Usage: dotnet run check-yard.cs -- site.json");
+    Console.Error.WriteLine(args.Length == 1 ? $"File not found: {args[0]}" : "Usage: dotnet run check-yard.cs -- site.json");
     return 3;
 }
 
-SiteFileResult file = SiteFile.Read(File.ReadAllText(args[0]));
+SiteFileResult file;
+try
+{
+    using FileStream stream = File.OpenRead(path);
+    file = SiteFile.Read(stream);
+}
+catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+{
+    Console.Error.WriteLine(e.Message);
+    return 3;
+}
+
 if (!file.TryGetSite(out Site? site))
 {
-    foreach (SiteFileError fault in file.Faults) Console.Error.WriteLine(fault);
+    Console.Error.WriteLine(file);
     return 3;
 }
 

@@ -1,30 +1,52 @@
 #!/usr/bin/env dotnet
-#:package CamPower@0.1.0
-// Which size will do, and how far each goes. Usage: dotnet run choose-gauge.cs -- [length] [power] [supply] [lowest voltage]
-using System.Globalization;
+#:package CamPower.Files@0.1.0
+// Which size will do, and how far each goes. Lengths come out in the unit that the length was given in.
 using CamPower;
+using CamPower.Files;
 using UnitsNet;
 using static System.FormattableString;
 
-CultureInfo invariant = CultureInfo.InvariantCulture;
-string Argument(int number, string usual) => args.Length > number ? args[number] : usual;
-Length length = Length.Parse(Argument(0, "120 ft"), invariant);
-Load camera = Load.ConstantPower(Power.Parse(Argument(1, "9 W"), invariant));
-ElectricPotential supply = ElectricPotential.Parse(Argument(2, "12 V"), invariant);
-VoltageLimit accepted = VoltageLimit.AtLeast(ElectricPotential.Parse(Argument(3, "10.8 V"), invariant));
-Temperature hot = Temperature.FromDegreesCelsius(40);
-
-Console.WriteLine(Invariant($"{camera} over {length}, from {supply}, {accepted}, conductors at {hot}, stranded copper"));
-Console.WriteLine($"thinnest AWG: {Run(WireSize.Awg(18)).ThinnestSize(WireSizeSeries.Awg, camera, supply, accepted, hot)}");
-Console.WriteLine($"thinnest mm²: {Run(WireSize.Awg(18)).ThinnestSize(WireSizeSeries.SquareMillimeters, camera, supply, accepted, hot)}");
-Console.WriteLine();
-Console.WriteLine("size     at the camera   goes as far as");
-foreach (int gauge in new[] { 22, 20, 18, 16, 14, 12 })
+const string Usage = "Usage: dotnet run choose-gauge.cs -- [length] [power] [supply] [lowest voltage], such as \"120 ft\" \"9 W\" \"12 V\" \"10.8 V\"";
+if (args.Length > 4)
 {
-    CableRun run = Run(WireSize.Awg(gauge));
-    RunResult fed = run.Feed(camera, supply, hot);
-    string volts = fed.HasOperatingPoint ? Invariant($"{fed.LoadVoltage.Volts:0.00} V") : "nothing";
-    Console.WriteLine(Invariant($"{gauge} AWG   {volts,13}   {run.LongestLength(camera, supply, accepted, hot).Value.Meters,12:0.0} m"));
+    Console.Error.WriteLine($"There are {args.Length} arguments; put quotes around each. {Usage}");
+    return 3;
 }
 
-CableRun Run(WireSize size) => new(Cable.Pair(size, Stranding.ClassB, ConductorMaterial.AnnealedCopper), length);
+try
+{
+    Print(Argument<Length>(0, "120 ft"), Argument<Power>(1, "9 W"), Argument<ElectricPotential>(2, "12 V"), Argument<ElectricPotential>(3, "10.8 V"));
+    return 0;
+}
+catch (Exception e) when (e is FormatException or ArgumentException)
+{
+    Console.Error.WriteLine($"{e.Message}\n{Usage}");
+    return 3;
+}
+
+// Written as in a site file: no comma, and a unit that the message names.
+T Argument<T>(int number, string usual)
+    where T : struct, IQuantity => QuantityText.Read<T>(args.Length > number ? args[number] : usual);
+
+static void Print(Length length, Power power, ElectricPotential supply, ElectricPotential lowest)
+{
+    Load camera = Load.ConstantPower(power);
+    VoltageLimit accepted = VoltageLimit.AtLeast(lowest);
+    Temperature hot = Temperature.FromDegreesCelsius(40);
+    CableRun Run(WireSize size) => new(Cable.Pair(size, Stranding.ClassB, ConductorMaterial.AnnealedCopper), length);
+    CableRun any = Run(WireSize.Awg(18));
+
+    Console.WriteLine(Invariant($"{camera} over {length}, from {supply}, {accepted}, conductors at {hot}, stranded copper"));
+    Console.WriteLine($"smallest AWG: {any.ThinnestSize(WireSizeSeries.Awg, camera, supply, accepted, hot)}");
+    Console.WriteLine($"smallest mm²: {any.ThinnestSize(WireSizeSeries.SquareMillimeters, camera, supply, accepted, hot)}");
+    Console.WriteLine();
+    Console.WriteLine("size     at the camera   goes as far as");
+    foreach (int gauge in new[] { 22, 20, 18, 16, 14, 12 })
+    {
+        CableRun run = Run(WireSize.Awg(gauge));
+        RunResult fed = run.Feed(camera, supply, hot);
+        string volts = fed.HasOperatingPoint ? Invariant($"{fed.LoadVoltage.Volts:0.00} V") : "nothing";
+        Length reach = run.LongestLength(camera, supply, accepted, hot).Value.ToUnit(length.Unit);
+        Console.WriteLine(Invariant($"{gauge} AWG   {volts,13}   {reach.Value,11:0.0} {Length.GetAbbreviation(length.Unit)}"));
+    }
+}

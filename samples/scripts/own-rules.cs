@@ -2,11 +2,27 @@
 #:package CamPower.Files@0.1.0
 // The rules of the house: one stricter, one dropped, one of our own. Usage: dotnet run own-rules.cs -- site.json
 using CamPower;
-using CamPower.Checks;
 using CamPower.Files;
 using UnitsNet;
 
-SiteFileResult file = SiteFile.Read(File.ReadAllText(args[0]));
+if (args is not [string path] || !File.Exists(path))
+{
+    Console.Error.WriteLine(args.Length == 1 ? $"File not found: {args[0]}" : "Usage: dotnet run own-rules.cs -- site.json");
+    return 3;
+}
+
+SiteFileResult file;
+try
+{
+    using FileStream stream = File.OpenRead(path);
+    file = SiteFile.Read(stream);
+}
+catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+{
+    Console.Error.WriteLine(e.Message);
+    return 3;
+}
+
 if (!file.TryGetSite(out Site? site))
 {
     Console.Error.WriteLine(file);
@@ -14,7 +30,7 @@ if (!file.TryGetSite(out Site? site))
 }
 
 RuleSet house = RuleSet.Standard
-    .With(new SupplyHeadroomRule(Ratio.FromPercent(60)))
+    .With(Rules.SupplyAboveHeadroomPolicy(Ratio.FromPercent(60)))
     .Without("copper-clad-aluminum")
     .With(new LongRunRule(Length.FromMeters(60)));
 foreach (Finding finding in house.Check(site.Assess())) Console.WriteLine(finding);

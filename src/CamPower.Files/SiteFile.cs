@@ -84,7 +84,7 @@ public static class SiteFile
     /// name is named by its conductors.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="site"/> is null.</exception>
     /// <exception cref="ArgumentException">Two cables, or two models, that differ have the same name; or a name is no
-    /// valid Unicode.</exception>
+    /// valid Unicode or holds a control or direction character.</exception>
     /// <exception cref="NotSupportedException">The format cannot express a part: a material, stranding or unit that it
     /// does not know. The message names it.</exception>
     public static string Write(Site site)

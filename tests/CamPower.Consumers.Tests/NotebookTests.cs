@@ -71,7 +71,7 @@ public sealed partial class NotebookTests(NotebookTests.Tool tool) : IClassFixtu
         string[] dashes = [.. Parts(svg, "polyline").Select(l => (string)l.Attribute("stroke-dasharray")!)];
         Assert.Equal(4, dashes.Distinct().Count());
         string[] texts = [.. Parts(svg, "text").Select(t => t.Value)];
-        Assert.All(new[] { "14 AWG", "16 AWG", "18 AWG", "20 AWG", "one-way length, m" }, t => Assert.Contains(t, texts));
+        Assert.All(new[] { "14 AWG", "16 AWG", "18 AWG", "20 AWG", "one-way length, ft" }, t => Assert.Contains(t, texts));
     }
 
     [Fact]

@@ -148,6 +148,7 @@ public class FaultTests
     [InlineData("\"length\": \"180 ft\"", "\"length\": ¶\"long\"", "$.runs[0].parts[0].length", "'long' is not a length: write a number")]
     [InlineData("\"length\": \"180 ft\"", "\"length\": ¶\"180  ft\"", "$.runs[0].parts[0].length", "has the wrong unit")]
     [InlineData("\"size\": \"22 AWG\"", "\"size\": ¶\"99 AWG\"", "$.cables[2].size", "'99 AWG' is not a wire size")]
+    [InlineData("\"material\": \"copper-clad aluminum 10 %\"", "\"material\": ¶\"copper-clad alumnium 10 %\"", "$.cables[2].material", "did you mean 'copper-clad aluminum 10 %'?")]
     [InlineData("\"stage\": \"linear\"", "\"stage\": ¶\"Linear\"", "$.models[1].label.stage", "did you mean 'linear'?")]
     [InlineData("\"given\": \"day\"", "\"given\": ¶\"dya\"", "$.conditions[0].given", "did you mean 'day'?")]
     [InlineData("\"also\": [\"heater\"]", "\"also\": [¶\"heating\"]", "$.conditions[2].also[0]", "did you mean 'heater'?")]
@@ -190,6 +191,9 @@ public class FaultTests
     [InlineData("\"name\": \"mast camera\"", "\"name\": ¶\"slipway camera\"", "$.devices[2].name", "the name slipway camera is used twice")]
     [InlineData("\"name\": \"frosty night\"", "\"name\": ¶\"day\"", "$.conditions[3].name", "the name day is used twice")]
     [InlineData("\"name\": \"mast camera\"", "\"name\": ¶\" \"", "$.devices[2].name", "a name must not be empty")]
+    [InlineData("\"name\": \"mast camera\"", "\"name\": ¶\"mast\\u001b[2Jcamera\"", "$.devices[2].name", "a name must not hold the control or direction character U+001B")]
+    [InlineData("\"name\": \"mast camera\"", "\"name\": ¶\"mast\u202Eamerac\"", "$.devices[2].name", "a name must not hold the control or direction character U+202E")]
+    [InlineData("\"name\": \"mast camera\"", "\"name\": ¶\"mast\\tcamera\"", "$.devices[2].name", "a name must not hold the control or direction character U+0009")]
     // Nothing to work with.
     [InlineData("{ \"cable\": \"odd pair\", \"length\": \"25 m\" }", "", "$.runs[2].parts", "A run needs at least one length of cable", "", "\"to\": \"mast\", \"parts\": [", "\"to\": \"mast\", \"parts\": ¶[")]
     [InlineData("\"dc\": { \"lowest\": \"11 V\", \"highest\": \"14 V\" },", "", "$.models[2].dc", "needs a DC input, an AC input or both", "", "{ \"name\": \"yard recorder\"", "¶{ \"name\": \"yard recorder\"")]

@@ -15,7 +15,7 @@ public static class RandomSites
 
     private sealed class Maker(int seed)
     {
-        private static readonly string[] OddNames = ["é", "Łódź", "with \"quotes\"", "back\\slash", "tab\there", "\U0001F4F7", "it's", "<b>&", "  spaced  ", "İıßς", "مرحبا"];
+        private static readonly string[] OddNames = ["é", "Łódź", "with \"quotes\"", "back\\slash", "no\u00A0break", "\U0001F4F7", "it's", "<b>&", "  spaced  ", "İıßς", "مرحبا"];
 
         private readonly Random _random = new(seed);
 
@@ -25,7 +25,7 @@ public static class RandomSites
             Device[] models = Many(1, 4, i => Model(Name("model", i)));
             Cabinet[] cabinets = [.. Many(0, 2, i => new Cabinet(Name("cabinet", i), Enclosure()))];
             Receptacle[] receptacles = Many(1, 3, i => new Receptacle(Name("receptacle", i), Volts(100, 240), Amperes(1, 30), Chance(0.5) ? Ratio.FromPercent(Number(50, 100)) : null));
-            DistributionBox[] boxes = Many(1, 3, i => Chance(0.4) ? Box(Name("box", i), cabinets).PluggedInto(Pick(receptacles)) : Box(Name("box", i), cabinets));
+            DistributionBox[] boxes = Many(1, 3, i => Chance(0.4) ? Box(Name("box", i), cabinets).WithReceptacle(Pick(receptacles)) : Box(Name("box", i), cabinets));
             var runs = new List<SiteRun>();
             for (int i = 0, count = _random.Next(0, 7); i < count; i++)
             {
@@ -78,9 +78,9 @@ public static class RandomSites
 
         private Conductor Wire() => _random.Next(4) switch
         {
-            0 => Iec60228.Maximum(WireSize.SquareMillimeters(1.5), Pick(Stranding.IecClass1, Stranding.IecClass2, Stranding.IecClass5), ConductorMaterial.AnnealedCopper),
-            1 => Iec60228.CoatedCopperMaximum(WireSize.SquareMillimeters(0.75), Stranding.IecClass5),
-            2 => NecTable8.CoatedCopper(WireSize.Awg(14), Stranding.ClassB),
+            0 => Conductor.AtIecMaximum(WireSize.SquareMillimeters(1.5), Pick(Stranding.IecClass1, Stranding.IecClass2, Stranding.IecClass5), ConductorMaterial.AnnealedCopper),
+            1 => Conductor.CoatedAtIecMaximum(WireSize.SquareMillimeters(0.75), Stranding.IecClass5),
+            2 => Conductor.NecCoatedCopper(WireSize.Awg(14), Stranding.ClassB),
             _ => new Conductor(Size(), Lay(), Metal()),
         } is var one && Chance(0.3) ? one.InParallel(_random.Next(1, 9)) : one;
 
@@ -120,7 +120,7 @@ public static class RandomSites
 
         private LabelDraw Label() => new(Volts(5, 30), Amperes(0, 3), Pick(Enum.GetValues<InputStage>()));
 
-        private ShareDraw Shares() => new(Load(), Maybe(Load), Maybe(Load), Maybe(Load), Maybe(Load));
+        private ComponentDraw Shares() => new(Load(), Maybe(Load), Maybe(Load), Maybe(Load), Maybe(Load));
 
         private Load Load()
         {
@@ -134,7 +134,7 @@ public static class RandomSites
         private Starting Starting()
         {
             double volts = Number(3, 20);
-            return new Starting(ElectricPotential.FromVolts(volts), ElectricPotential.FromMillivolts(volts * 1000 * _random.NextDouble()), Pick(Enum.GetValues<SoftStart>()), Chance(0.5) ? Time() : null, Chance(0.5) ? Time() : null);
+            return new Starting(ElectricPotential.FromVolts(volts), ElectricPotential.FromMillivolts(volts * 1000 * _random.NextDouble()), Pick<bool?>(null, false, true), Chance(0.5) ? Time() : null, Chance(0.5) ? Time() : null);
         }
 
         private VoltageRange Range()
@@ -143,7 +143,7 @@ public static class RandomSites
             return new VoltageRange(ElectricPotential.FromVolts(volts), Chance(0.5) ? ElectricPotential.FromVolts(volts * 1.3) : ElectricPotential.FromKilovolts(volts * 0.0013));
         }
 
-        private Condition Condition(string name) => new(name, (DrawShares)_random.Next(0, 16), new Surroundings(Warm(), Warm(), Warm(), Chance(0.3) ? Irradiance.FromWattsPerSquareMeter(Number(0, 1200)) : null),
+        private Condition Condition(string name) => new(name, (LoadComponents)_random.Next(0, 16), new Surroundings(Warm(), Warm(), Warm(), Chance(0.3) ? Irradiance.FromWattsPerSquareMeter(Number(0, 1200)) : null),
             Chance(0.5) ? _random.Next(0, 5) : null,
             Chance(0.5) ? Duration.From(Number(0, 100), Pick(DurationUnit.Second, DurationUnit.Minute, DurationUnit.Hour, DurationUnit.Day)) : null,
             Chance(0.3) ? Volts(80, 270) : null);
@@ -159,8 +159,8 @@ public static class RandomSites
             };
         }
 
-        private DistributionBox Box(string name, Cabinet[] cabinets) => cabinets.Length > 0 && Chance(0.5) ? Bare(name).In(Pick(cabinets))
-            : Chance(0.4) ? Bare(name).In(Enclosure()) : Bare(name);
+        private DistributionBox Box(string name, Cabinet[] cabinets) => cabinets.Length > 0 && Chance(0.5) ? Bare(name).WithCabinet(Pick(cabinets))
+            : Chance(0.4) ? Bare(name).WithEnclosure(Enclosure()) : Bare(name);
 
         private Enclosure Enclosure() => new(Side(), Side(), Side(), Chance(0.5) ? Wall() : Pick(EnclosureWall.PaintedSteel, EnclosureWall.GalvanizedSteel, EnclosureWall.NewGalvanizedSteel, EnclosureWall.Plastic),
             Chance(0.5) ? (EnclosureFaces)_random.Next(1, 64) : Pick(EnclosureFaces.OnWall, EnclosureFaces.InRowOnWall, EnclosureFaces.OnFloor, EnclosureFaces.FreeInAir),
@@ -175,7 +175,7 @@ public static class RandomSites
         private DistributionBox Bare(string name) => _random.Next(3) switch
         {
             0 => DistributionBox.Adapter(name, Supply(), Protection(name), Claimed()),
-            1 => DistributionBox.WithEqualOutputs(name, Supply(), _random.Next(1, 20), Amperes(0.1, 3), Protection(name), Maybe(Terminals), Claimed()),
+            1 => DistributionBox.OfEqualOutputs(name, Supply(), _random.Next(1, 20), Amperes(0.1, 3), Protection(name), Maybe(Terminals), Claimed()),
             _ => new DistributionBox(name, Supply(), Many(1, 5, i => new BoxOutput(i + 1, Amperes(0.1, 3), Protection($"{name}, output {i}"), Claimed())), Maybe(Terminals)),
         };
 
@@ -209,12 +209,13 @@ public static class RandomSites
                 Chance(0.5) ? Power.FromWatts((decimal)_random.Next(100, 3000) / 1000) : null);
         }
 
-        private AmbientCurve Thermal()
+        private ShareCurve<Temperature> Thermal()
         {
-            if (Chance(0.5)) return AmbientCurve.GenericResettable;
+            if (Chance(0.5)) return ResettableFuse.GenericThermal;
             double from = Number(-40, 0);
-            return new AmbientCurve(new Citation(Name("sheet", 0), CitationKind.Declared),
-                Many(2, 5, i => new AmbientPoint(Temperature.FromDegreesCelsius(from + (20 * i)), Ratio.FromPercent(Number(20, 160)))));
+            var source = new Citation(Name("sheet", 0), CitationKind.Declared);
+            return new ShareCurve<Temperature>(
+                Many(2, 5, i => new SharePoint<Temperature>(Temperature.FromDegreesCelsius(from + (20 * i)), Ratio.FromPercent(Number(20, 160))))).WithSource(source);
         }
 
         private ElectricResistance Ohms() => ElectricResistance.From(Number(0.01, 50), Pick(ElectricResistanceUnit.Milliohm, ElectricResistanceUnit.Ohm));

@@ -48,10 +48,10 @@ public class RoundTripTests
     public void GivenConditions_AreThoseOfTheLibrary()
     {
         Site site = SiteFile.Read(Samples.Full).Site!;
-        Same.Assert(Condition.Day(new Surroundings(Temperature.FromDegreesFahrenheit(104), Temperature.FromDegreesCelsius(45), Temperature.FromKelvins(308.15), Irradiance.FromWattsPerSquareMeter(800))).AtLine(ElectricPotential.FromVolts(104)), site.Conditions[0]);
-        Assert.Equal(DrawShares.Infrared | DrawShares.Motor, site.Conditions[1].On);
+        Same.Assert(Condition.Day(new Surroundings(Temperature.FromDegreesFahrenheit(104), Temperature.FromDegreesCelsius(45), Temperature.FromKelvins(308.15), Irradiance.FromWattsPerSquareMeter(800))).WithLineVoltage(ElectricPotential.FromVolts(104)), site.Conditions[0]);
+        Assert.Equal(LoadComponents.Infrared | LoadComponents.Motor, site.Conditions[1].On);
         Assert.Equal("heated night", site.Conditions[2].Name);
-        Assert.Equal(DrawShares.Infrared | DrawShares.Heater, site.Conditions[2].On);
+        Assert.Equal(LoadComponents.Infrared | LoadComponents.Heater, site.Conditions[2].On);
     }
 
     [Fact]
@@ -73,7 +73,7 @@ public class RoundTripTests
         var supply = new Supply("12 V", new DcOutput(ElectricPotential.FromVolts(12), ElectricCurrent.FromAmperes(9), Ratio.FromPercent(2)), Derating.GenericEnclosed);
         var warm = Temperature.FromDegreesCelsius(20);
         return new Site("site", [Condition.Day(new Surroundings(warm, warm, warm))],
-            [DistributionBox.WithEqualOutputs("box", supply, 20, ElectricCurrent.FromAmperes(1))],
+            [DistributionBox.OfEqualOutputs("box", supply, 20, ElectricCurrent.FromAmperes(1))],
             cables.Select((cable, i) => new SiteRun(RunOrigin.Output("box", i + 1), FormattableString.Invariant($"end {i}"), new CableRun(cable, Length.FromMeters(10)))), []);
     }
 

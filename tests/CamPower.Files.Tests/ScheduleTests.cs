@@ -39,7 +39,7 @@ public class ScheduleTests
         Assert.Equal(["quay box output 1 to ramp", "quay box output 2 to kiosk"], site.Runs.Select(r => r.ToString()));
         Assert.Equal("dome", site.Devices[0].Model.Name);
         Assert.Equal((6.5, 10.5, 14.0), (6.5, site.Devices[1].Model.DcInput!.Lowest.Volts, site.Devices[1].Model.DcInput!.Highest.Volts));
-        Assert.Equal(6.5m, ((ShareDraw)site.Devices[1].Model.Draw).Base.PowerShare.Watts);
+        Assert.Equal(6.5m, ((ComponentDraw)site.Devices[1].Model.Draw).Base.PowerShare.Watts);
         CableSegment segment = Assert.Single(site.Runs[0].Run.Segments);
         Assert.Equal((120, "18 AWG/2 stranded"), (segment.OneWayLength.Feet, segment.Cable.Name));
         Assert.Equal(36.5, site.Runs[1].Run.Segments.Single().OneWayLength.Meters);
@@ -159,7 +159,7 @@ public class ScheduleTests
     private static Site WithHomeRuns(Site site, Random random)
     {
         string[] odd = ["mast, old", "the \"eye\"", "two\r\nlines", " spaced ", "é;ß", "=1+1", "\U0001F4F7"];
-        var watts = new Device("6500 mW camera, 10.5 V to 14 V", DeviceKind.Camera, new ShareDraw(Load.ConstantPower(Power.FromMilliwatts(6500))),
+        var watts = new Device("6500 mW camera, 10.5 V to 14 V", DeviceKind.Camera, new ComponentDraw(Load.ConstantPower(Power.FromMilliwatts(6500))),
             new VoltageRange(ElectricPotential.FromVolts(10.5), ElectricPotential.FromVolts(14)));
         List<Device> models = [watts, .. site.Devices.Select(d => d.Model)];
         List<Cable> cables = [CableCatalog.Pair16, .. site.Runs.SelectMany(r => r.Run.Segments).Select(s => s.Cable).Where(c => c.Name is not null and not "16 AWG/2 stranded")];

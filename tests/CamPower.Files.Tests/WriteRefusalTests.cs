@@ -73,7 +73,7 @@ public class WriteRefusalTests
         Site site = RoundTripTests.SiteOf(new Cable(Plain, Plain));
         SiteRun run = site.Runs[0];
         Site Lying(InstallationMethod installationMethod) => new(site.Name, site.Conditions, site.Boxes, [new SiteRun(run.From, run.To, run.Run, installationMethod: installationMethod)], []);
-        InstallationMethod Of(string name, double amperes, InstallationMethod like) => new(name, [.. like.Points.Skip(1), new AmpacityPoint(like.Points[0].Size, ElectricCurrent.FromAmperes(amperes))],
+        InstallationMethod Of(string name, double amperes, InstallationMethod like) => new(name, like.Points.ToDictionary(p => p.Key, p => p.Key == like.Points.Keys.Min() ? ElectricCurrent.FromAmperes(amperes) : p.Value),
             Temperature.FromDegreesCelsius(70), Temperature.FromDegreesCelsius(30), like.Source);
 
         AssertRefused<NotSupportedException>(Lying(Of("tray", 9, InstallationMethod.OnWall())), "tray");
@@ -100,8 +100,8 @@ public class WriteRefusalTests
     [Fact]
     public void ASourceOfAnAmbientCurveThatIsNoTitle_IsRefused()
     {
-        AmbientCurve Of(Citation source) => new(source, Point(0, 110), Point(25, 100));
-        static AmbientPoint Point(double celsius, double percent) => new(Temperature.FromDegreesCelsius(celsius), Ratio.FromPercent(percent));
+        ShareCurve<Temperature> Of(Citation source) => new ShareCurve<Temperature>(Point(0, 110), Point(25, 100)).WithSource(source);
+        static SharePoint<Temperature> Point(double celsius, double percent) => new(Temperature.FromDegreesCelsius(celsius), Ratio.FromPercent(percent));
         AssertRefused<NotSupportedException>(Protected(Fuse("fuse", rerating: Of(CamPower.Sources.CommonPractice))), "Common practice");
         AssertRefused<NotSupportedException>(Protected(Fuse("fuse", rerating: Of(new Citation("sheet", CitationKind.Declared, locator: "p. 3")))), "p. 3");
         Assert.NotEmpty(SiteFile.Write(Protected(Fuse("fuse", rerating: Of(new Citation("sheet", CitationKind.Declared))))));
@@ -138,10 +138,17 @@ public class WriteRefusalTests
         Assert.Throws<ArgumentNullException>(() => SiteFile.Read("{}", null!));
     }
 
-    private static Device Model(string name, double watts, DeviceKind kind = DeviceKind.Camera) => new(name, kind, new ShareDraw(Load.ConstantPower(Power.FromWatts(watts))),
+    [Fact]
+    public void ANameThatNoFileMayHold_IsRefused()
+    {
+        Site site = RoundTripTests.SiteOf(new Cable(Plain, Plain));
+        AssertRefused<ArgumentException>(new Site("yard\u202E", site.Conditions, site.Boxes, site.Runs, []), "U+202E");
+    }
+
+    private static Device Model(string name, double watts, DeviceKind kind = DeviceKind.Camera) => new(name, kind, new ComponentDraw(Load.ConstantPower(Power.FromWatts(watts))),
         new VoltageRange(ElectricPotential.FromVolts(11), ElectricPotential.FromVolts(13)));
 
-    private static Fuse Fuse(string name, double amperes = 2, FuseCharacteristic? characteristic = null, AmbientCurve? rerating = null) => new(name,
+    private static Fuse Fuse(string name, double amperes = 2, FuseCharacteristic? characteristic = null, ShareCurve<Temperature>? rerating = null) => new(name,
         ElectricCurrent.FromAmperes(amperes), characteristic ?? FuseCharacteristic.IecQuickActing, ElectricPotential.FromVolts(250),
         ElectricCurrent.FromAmperes(35), ElectricResistance.Zero, rerating: rerating);
 

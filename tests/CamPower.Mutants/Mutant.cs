@@ -9,8 +9,7 @@ namespace CamPower.Mutants;
 /// <param name="Line">The line that it begins on.</param>
 /// <param name="Original">What the source says, on one line.</param>
 /// <param name="Mutated">What it says instead, on one line.</param>
-/// <param name="IsStatic">It stands where a static member gets its value, which happens once in a process.</param>
-internal sealed record Mutant(int Id, string Room, string File, int Line, string Original, string Mutated, bool IsStatic)
+internal sealed record Mutant(int Id, string Room, string File, int Line, string Original, string Mutated)
 {
     /// <summary>The line of a list: file, line, original and mutated with tabs between.</summary>
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{File}\t{Line}\t{Original}\t{Mutated}");

@@ -4,18 +4,27 @@ using System.Reflection;
 
 namespace CamPower.Mutants;
 
-/// <summary>Switches one mutant of the loaded library on: the field that Stryker's own code in it reads.</summary>
+/// <summary>Switches one mutant of the loaded library on, and asks which were reached: the fields that the code in it reads and writes.</summary>
 internal static class MutantSwitch
 {
+    /// <summary>The type that Stryker adds to the library.</summary>
+    public const string Type = "MutantControl";
+
+    /// <summary>More than any library has mutants.</summary>
+    public const int Most = 1 << 17;
+
     private const int None = -1;
 
-    private static readonly FieldInfo Field = Control().GetField("ActiveMutant", BindingFlags.Public | BindingFlags.Static)
-        ?? throw new InvalidOperationException("Stryker's switch has no field ActiveMutant: another version of it?");
+    private static readonly FieldInfo Active = Field(Rewriting.Active), Reached = Field(Rewriting.Reached);
 
-    public static void Set(int mutant) => Field.SetValue(null, mutant);
+    public static void Set(int mutant) => Active.SetValue(null, mutant);
 
     public static void Clear() => Set(None);
 
-    private static Type Control() => typeof(Cable).Assembly.GetTypes().SingleOrDefault(t => t.Name == "MutantControl")
-        ?? throw new InvalidOperationException("The loaded library is not a mutated one.");
+    /// <summary>From now on each mutant that is reached, on or off, is noted in the array.</summary>
+    public static void Record(bool[]? reached) => Reached.SetValue(null, reached);
+
+    private static FieldInfo Field(string name) =>
+        typeof(Cable).Assembly.GetTypes().SingleOrDefault(t => t.Name == Type)?.GetField(name, BindingFlags.Public | BindingFlags.Static)
+        ?? throw new InvalidOperationException($"The loaded library is not a mutated one, or its switch has no field {name}: another version of Stryker?");
 }

@@ -47,7 +47,8 @@ internal static class MutatedLibrary
         }
 
         File.Copy(Made, Path.Combine(RunFolder, Library), overwrite: true);
-        foreach (string assembly in (string[])[Library, "CamPower.Tests.dll"]) OptimizedAssembly.Make(Path.Combine(RunFolder, assembly));
+        Rewriting.OptimizeAndRecord(Path.Combine(RunFolder, Library));
+        Rewriting.Optimize(Path.Combine(RunFolder, "CamPower.Tests.dll"));
     }
 
     // One small test is all that Stryker itself runs; it leaves the mutated library beside the tests, and the sound one under another name.

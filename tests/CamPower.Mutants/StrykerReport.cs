@@ -4,9 +4,6 @@ using System.IO;
 using System.Linq;
 using System.Text.Json;
 using System.Text.RegularExpressions;
-using Microsoft.CodeAnalysis;
-using Microsoft.CodeAnalysis.CSharp;
-using Microsoft.CodeAnalysis.CSharp.Syntax;
 using Microsoft.CodeAnalysis.Text;
 
 namespace CamPower.Mutants;
@@ -27,7 +24,7 @@ internal static partial class StrykerReport
             string name = file.Name.Replace('\\', '/');
             name = name[(name.LastIndexOf(Sources, StringComparison.Ordinal) + Sources.Length)..];
             string room = name[..Math.Max(0, name.IndexOf('/', StringComparison.Ordinal))];
-            SyntaxTree source = CSharpSyntaxTree.ParseText(file.Value.GetProperty("source").GetString()!);
+            SourceText source = SourceText.From(file.Value.GetProperty("source").GetString()!);
             foreach (JsonElement found in file.Value.GetProperty("mutants").EnumerateArray().Where(ChangesNumberOrVerdict))
             {
                 if (found.GetProperty("status").GetString() == "CompileError") notBuilt[room] = notBuilt.GetValueOrDefault(room) + 1;
@@ -48,27 +45,18 @@ internal static partial class StrykerReport
 
     private static bool ChangesNumberOrVerdict(JsonElement mutant) => Kinds().IsMatch(mutant.GetProperty("mutatorName").GetString()!);
 
-    private static Mutant MutantIn(string file, string room, SyntaxTree source, JsonElement found)
+    private static Mutant MutantIn(string file, string room, SourceText source, JsonElement found)
     {
         JsonElement location = found.GetProperty("location");
-        SourceText text = source.GetText();
-        TextSpan span = TextSpan.FromBounds(Position(text, location.GetProperty("start")), Position(text, location.GetProperty("end")));
+        TextSpan span = TextSpan.FromBounds(Position(source, location.GetProperty("start")), Position(source, location.GetProperty("end")));
         return new Mutant(
             int.Parse(found.GetProperty("id").GetString()!, System.Globalization.CultureInfo.InvariantCulture),
             room, file, location.GetProperty("start").GetProperty("line").GetInt32(),
-            OneLine(text.ToString(span)), OneLine(found.GetProperty("replacement").GetString()!), IsStatic(source.GetRoot().FindNode(span)));
+            OneLine(source.ToString(span)), OneLine(found.GetProperty("replacement").GetString()!));
     }
 
-    private static int Position(SourceText text, JsonElement at) =>
-        text.Lines[at.GetProperty("line").GetInt32() - 1].Start + at.GetProperty("column").GetInt32() - 1;
+    private static int Position(SourceText source, JsonElement at) =>
+        source.Lines[at.GetProperty("line").GetInt32() - 1].Start + at.GetProperty("column").GetInt32() - 1;
 
     private static string OneLine(string text) => Space().Replace(text, " ").Trim();
-
-    // In the initializer of a static field or property, or in a static constructor.
-    private static bool IsStatic(SyntaxNode node) => node.AncestorsAndSelf().Any(n => n is
-        EqualsValueClauseSyntax { Parent: VariableDeclaratorSyntax { Parent.Parent: FieldDeclarationSyntax field } } && IsStatic(field)
-        || (n is EqualsValueClauseSyntax { Parent: PropertyDeclarationSyntax property } && IsStatic(property))
-        || (n is ConstructorDeclarationSyntax constructor && IsStatic(constructor)));
-
-    private static bool IsStatic(MemberDeclarationSyntax member) => member.Modifiers.Any(SyntaxKind.StaticKeyword);
 }

@@ -1,15 +1,15 @@
 using System;
 using System.Collections.Generic;
-using System.Diagnostics;
 using System.Threading;
 using Xunit.Abstractions;
 
 namespace CamPower.Mutants;
 
 /// <summary>What xunit tells of one run: how long each test took, and what failed. It may end at the first failure.</summary>
-internal sealed class TestRun(bool endAtFailure) : IMessageSink, IDisposable
+internal sealed class TestRun(bool endAtFailure, Recorder? recorder = null) : IMessageSink, IDisposable
 {
     private readonly ManualResetEventSlim _finished = new();
+    private volatile Running? _running;
 
     /// <summary>The seconds of each test case, by its identifier.</summary>
     public Dictionary<string, double> Seconds { get; } = new(StringComparer.Ordinal);
@@ -21,10 +21,15 @@ internal sealed class TestRun(bool endAtFailure) : IMessageSink, IDisposable
     {
         switch (message)
         {
+            case ITestCaseStarting starting:
+                recorder?.Starts();
+                _running = new Running(starting.TestCase, Environment.CpuUsage.TotalTime);
+                break;
             case ITestFailed failed:
                 Failed.Add(failed.TestCase);
                 return !endAtFailure;
             case ITestCaseFinished finished:
+                recorder?.Ends(finished.TestCase);
                 Seconds[finished.TestCase.UniqueID] = (double)finished.ExecutionTime;
                 break;
             case ITestAssemblyFinished:
@@ -35,14 +40,13 @@ internal sealed class TestRun(bool endAtFailure) : IMessageSink, IDisposable
         return !(endAtFailure && Failed.Count > 0);
     }
 
-    /// <summary>Waits for the end; false when the process has by then computed for longer than the limit.</summary>
+    /// <summary>Waits for the end; false when a test has by then computed for longer than its limit.</summary>
     /// <remarks>Time of the processor, not of the clock: a busy machine makes nothing look endless.</remarks>
-    public bool EndsWithin(TimeSpan limit)
+    public bool Ends(Func<ITestCase, TimeSpan> limitOf)
     {
-        TimeSpan start = Computed();
         while (!_finished.Wait(TimeSpan.FromMilliseconds(200)))
         {
-            if (Computed() - start > limit) return false;
+            if (_running is Running running && Environment.CpuUsage.TotalTime - running.Since > limitOf(running.Test)) return false;
         }
 
         return true;
@@ -50,9 +54,5 @@ internal sealed class TestRun(bool endAtFailure) : IMessageSink, IDisposable
 
     public void Dispose() => _finished.Dispose();
 
-    private static TimeSpan Computed()
-    {
-        using var self = Process.GetCurrentProcess();
-        return self.TotalProcessorTime;
-    }
+    private sealed record Running(ITestCase Test, TimeSpan Since);
 }

@@ -57,15 +57,15 @@ internal sealed class Trial
     private void Try(int index)
     {
         Mutant mutant = _mutants[index];
-        string answer = mutant.IsStatic ? "survived" : TryQuickly(mutant);
-        // What is listed as equivalent need only outlive the quick tests; every other survivor meets the whole suite.
-        bool last = answer.StartsWith("killed", StringComparison.Ordinal) || (_asked.Equivalent.Holds(mutant) && !mutant.IsStatic);
-        _answers[index] = last ? answer : WorkerProcess.TryAlone(mutant);
+        string answer = TryTogether(mutant);
+        // What is listed as equivalent need only outlive the tests that reach it.
+        bool again = answer.StartsWith("contaminated", StringComparison.Ordinal) || (answer.StartsWith("alone", StringComparison.Ordinal) && !_asked.Equivalent.Holds(mutant));
+        _answers[index] = again ? WorkerProcess.TryAlone(mutant) : answer;
         int done = System.Threading.Interlocked.Increment(ref _done);
         Console.Error.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{done}/{_mutants.Count}\t{mutant}\t{_answers[index]}"));
     }
 
-    private string TryQuickly(Mutant mutant)
+    private string TryTogether(Mutant mutant)
     {
         WorkerProcess worker = _workers.Take();
         string answer = worker.Try(mutant);
@@ -79,14 +79,15 @@ internal sealed class Trial
     {
         var rooms = new List<RoomCount>();
         var survivors = new List<string> { "# file, line, original, mutated" };
+        var unreached = new List<string> { "# no test reaches these" };
         foreach (IGrouping<string, (Mutant Mutant, string Answer)> room in _mutants.Zip(_answers).GroupBy(m => m.First.Room))
         {
             var count = new RoomCount(room.Key, notBuilt.GetValueOrDefault(room.Key));
             rooms.Add(count);
-            foreach ((Mutant mutant, string answer) in room) Count(mutant, answer, count, survivors);
+            foreach ((Mutant mutant, string answer) in room) Count(mutant, answer, count, answer.StartsWith("unreached", StringComparison.Ordinal) ? unreached : survivors);
         }
 
-        File.WriteAllLines(MutatedLibrary.Survivors, survivors);
+        File.WriteAllLines(MutatedLibrary.Survivors, survivors.Concat(unreached));
         Console.WriteLine("| room | mutants | killed | survived | equivalent | share killed | not built |");
         Console.WriteLine("| --- | ---: | ---: | ---: | ---: | ---: | ---: |");
         foreach (RoomCount r in rooms)

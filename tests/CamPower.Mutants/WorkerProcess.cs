@@ -12,22 +12,27 @@ internal sealed class WorkerProcess : IDisposable
     // A test that computes without end is noticed by the worker; this is for one that waits without end.
     private static readonly TimeSpan MostSilence = TimeSpan.FromHours(1);
 
+    private const string Ended = "killed by the end of the process";
+
     private Process? _process;
 
-    /// <summary>A process of its own for one mutant: the whole suite, everything made with the mutant on.</summary>
+    /// <summary>A process of its own for one mutant, so that everything is made with the mutant on.</summary>
     public static string TryAlone(Mutant mutant)
     {
-        using var worker = new WorkerProcess { _process = Start(mutant.Id.ToString(CultureInfo.InvariantCulture), mutant.Room) };
-        return worker.Answer() ?? "killed by the end of the process";
+        using var worker = new WorkerProcess { _process = Start(mutant.Id.ToString(CultureInfo.InvariantCulture)) };
+        return worker.Answer() ?? Ended;
     }
 
-    /// <summary>The quick tests in a process that goes on living.</summary>
-    /// <returns>One line: killed, survived or contaminated, and the test.</returns>
+    /// <summary>The tests that reach it, in a process that goes on living.</summary>
+    /// <returns>One line: killed, survived, unreached, alone or contaminated, and the test.</returns>
     public string Try(Mutant mutant)
     {
         Prepare();
         _process!.StandardInput.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{mutant.Id} {mutant.Room}"));
-        return Answer() ?? "killed by the end of the process";
+        string answer = Answer() ?? Ended;
+        // A process that gives up has said so before it has ended.
+        if (answer is Ended or Worker.Endless) Dispose();
+        return answer;
     }
 
     /// <summary>Starts the worker, unless it runs, and waits until it has run the tests on the sound library.</summary>

@@ -76,7 +76,7 @@ internal static class Samples
     private static FaultStudy ShortsBehind(ProtectiveDevice device) => new(SplicedRun,
         new Supply("12 V, 20 A", new DcOutput(Volts(12), ElectricCurrent.FromAmperes(20), Ratio.FromPercent(2), sourceResistance: ElectricResistance.FromMilliohms(100),
             overload: OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(22))), Derating.GenericEnclosed),
-        device, [new FaultConditions(Temperature.FromDegreesCelsius(-10), Warm), new FaultConditions(Temperature.FromDegreesCelsius(60), Warm)]);
+        device, [new Surroundings(Temperature.FromDegreesCelsius(-10), Warm, Warm), new Surroundings(Temperature.FromDegreesCelsius(60), Warm, Warm)]);
 
     private static Cable Pair(int awg, ConductorMaterial material) => Cable.Pair(WireSize.Awg(awg), Stranding.ClassB, material);
 }

@@ -53,7 +53,7 @@ public class VerdictJsonTests
             foreach (BoxInCondition at in box.InConditions) AssertLine(at.Load(Ratio.FromPercent(80)), Of(lines, box.Box.Name), "current-of-supply", at.Condition.Name);
         }
 
-        foreach (OutputFaults output in report.Assessment.StudyFaults().Outputs)
+        foreach (OutputFaults output in report.Assessment.StudyFaults())
         {
             JsonNode[] own = Of(lines, Subject.Of(output.Box, output.Output).Name);
             foreach (OutputInCondition at in output.Assessment.InConditions) AssertLine(at.OfLimit, own, "current-of-output", at.Condition.Name);

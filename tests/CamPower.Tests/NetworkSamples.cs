@@ -15,6 +15,6 @@ internal static class NetworkSamples
             .AddLoad("camera", "post", "-", Load.ConstantPower(Power.FromWatts(9.5)));
         DcNetwork network = builder.Build(reference: "-");
         NetworkSolution solution = network.Solve();
-        return [builder, network, network.Sources[0], network.Branches[0], network.Loads[0], solution, solution.Balance];
+        return [builder, network, solution];
     }
 }

@@ -31,11 +31,11 @@ public class PublicSurfaceTests
         Feasible.Feed().Explain(), Feasible.Feed().Explain().Steps[0],
         Load.None, Nine, Nine + Load.ConstantCurrent(ElectricCurrent.FromAmperes(0.5)) + Load.ConstantResistance(ElectricResistance.FromOhms(24.5)),
         Load.LargerOf(Power.FromWatts(9.5), ElectricCurrent.FromAmperes(0.5)),
-        new ShareDraw(Nine, infrared: Nine), new LabelDraw(ElectricPotential.FromVolts(12.5), ElectricCurrent.FromAmperes(1.5), InputStage.Unknown),
+        new ComponentDraw(Nine, infrared: Nine), new LabelDraw(ElectricPotential.FromVolts(12.5), ElectricCurrent.FromAmperes(1.5), InputStage.Unknown),
         Mild, Condition.Night(Mild), new VoltageRange(ElectricPotential.FromVolts(10.8), ElectricPotential.FromVolts(13.2)),
-        new Starting(ElectricPotential.FromVolts(9.5), ElectricPotential.FromVolts(8.5), SoftStart.No),
-        new Device("dome", DeviceKind.Camera, new ShareDraw(Nine), dcInput: new VoltageRange(ElectricPotential.FromVolts(10.8), ElectricPotential.FromVolts(13.2))),
-        Sources.AnnealedCopper, CamPower.Conductors.ConductorConstants.ClassBLay, .. SiteSamples.All(), .. NetworkSamples.All(), .. LimitSamples.All(), .. StudySamples.All(), .. FaultSamples.All(), .. HeatSamples.All(), .. ReceptacleSamples.All(),
+        new Starting(ElectricPotential.FromVolts(9.5), ElectricPotential.FromVolts(8.5), softStart: false),
+        new Device("dome", DeviceKind.Camera, new ComponentDraw(Nine), dcInput: new VoltageRange(ElectricPotential.FromVolts(10.8), ElectricPotential.FromVolts(13.2))),
+        Sources.AnnealedCopper, .. SiteSamples.All(), .. NetworkSamples.All(), .. LimitSamples.All(), .. StudySamples.All(), .. FaultSamples.All(), .. HeatSamples.All(), .. ReceptacleSamples.All(),
     ];
 
     private static IEnumerable<Type> PublicTypes => typeof(Load).Assembly.GetExportedTypes();
@@ -143,5 +143,5 @@ public class PublicSurfaceTests
     private static OperatingPoint Point() => Feasible.Feed().TryGetOperatingPoint(out OperatingPoint point) ? point : throw new InvalidOperationException();
 
     private static StartResult Start() => Runs.OfOhms(1.25).At(Temperature.FromDegreesCelsius(20))
-        .Start(Nine, new Starting(ElectricPotential.FromVolts(9.5), ElectricPotential.FromVolts(8), SoftStart.No), ElectricPotential.FromVolts(12.5));
+        .Start(Nine, new Starting(ElectricPotential.FromVolts(9.5), ElectricPotential.FromVolts(8), softStart: false), ElectricPotential.FromVolts(12.5));
 }

@@ -19,8 +19,8 @@ internal static class SiteSamples
     {
         var supply = new Supply("12.5 V", new DcOutput(ElectricPotential.FromVolts(12.5), ElectricCurrent.FromAmperes(1.5), Ratio.FromPercent(2.5)), Derating.GenericEnclosed,
             new SupplyInput(new VoltageRange(ElectricPotential.FromVolts(90.5), ElectricPotential.FromVolts(264)), ElectricCurrent.FromAmperes(30.5), Efficiency, Efficiency));
-        DistributionBox box = DistributionBox.WithEqualOutputs("box", supply, outputs: 2, ElectricCurrent.FromAmperes(0.25));
-        var device = new Device("dome", DeviceKind.Camera, new ShareDraw(Load.ConstantPower(Power.FromWatts(9.5))),
+        DistributionBox box = DistributionBox.OfEqualOutputs("box", supply, outputs: 2, ElectricCurrent.FromAmperes(0.25));
+        var device = new Device("dome", DeviceKind.Camera, new ComponentDraw(Load.ConstantPower(Power.FromWatts(9.5))),
             dcInput: new VoltageRange(ElectricPotential.FromVolts(10.8), ElectricPotential.FromVolts(13.2)));
         var run = new SiteRun(RunOrigin.Output("box", 1), "door", Runs.OfOhms(1.25));
         var night = Condition.Night(new Surroundings(Temperature.FromDegreesCelsius(20.5), Temperature.FromDegreesCelsius(20), Temperature.FromDegreesCelsius(20)));
@@ -30,12 +30,11 @@ internal static class SiteSamples
         BoxAssessment solvedBox = assessment.Boxes[0];
         DeviceAssessment solvedDevice = assessment.Devices[0];
         Finding finding = RuleSet.Standard.Check(assessment)[0];
-        SiteError fault = SiteStructure.FindFaults([night], [box], [run, run], [], [], [])[0];
         return new object[]
         {
             supply, supply.Output, supply.Input!, new AcOutput(ElectricPotential.FromVolts(24.5), ElectricCurrent.FromAmperes(4), Ratio.Zero),
             supply.Derating, supply.Derating.Altitude!, supply.Derating.Ambient, supply.Derating.Ambient.Points[0], LowLine, Efficiency,
-            new TerminalRange(WireSize.Awg(24), WireSize.SquareMillimeters(1.5)), box, box.Outputs[0], run, run.From, site, site.Devices[0], site.VideoLinks[0], site.Bonds[0], fault,
+            new TerminalRange(WireSize.Awg(24), WireSize.SquareMillimeters(1.5)), box, box.Outputs[0], run, run.From, site, site.Devices[0], site.VideoLinks[0], site.Bonds[0],
             assessment, solvedBox, solvedBox.Worst, solvedBox.Outputs[0], solvedBox.Outputs[0].Worst, solvedDevice, solvedDevice.Worst,
             assessment.Shields[0], assessment.Shields[0].Worst, RuleSet.Standard, new Evidence(assessment), finding, finding.About,
             InspectionList.Standard, InspectionList.Standard.Items[0], Connector.UnifiedBarrels[2], new OutputTie("box", 1, "box", 2),

@@ -17,7 +17,7 @@ internal static class StudySamples
             .SmallestBoxFor(SmallSite.BoxName, BoxCatalog.Generic, SizingPolicy.CommonPractice);
         BoxSplit split = TrimSites.Star(TrimSites.Trimmable(1.5, 12, 14.5), [.. Enumerable.Repeat((1.25, camera), 4)])
             .SplitFor(SmallSite.BoxName, [BoxCatalog.Generic[0]], SizingPolicy.CommonPractice);
-        SupplyComparison comparison = TrimSites.Star(TrimSites.Trimmable(1.5, 12, 14.5), (1.25, camera)).CompareWithAdapters(SmallSite.BoxName, [SmallSite.Dc(amperes: 2.5)], Runs.OfOhms(0.125), SizingPolicy.CommonPractice);
-        return [comparison, comparison.Central, split, split.Boxes[0], split.Boxes[0].Outputs[0], window, window.Lowest, empty, empty.Highest, choice, choice.Candidates[0], choice.Binding[0], SizingPolicy.CommonPractice];
+        SupplyLayout layout = TrimSites.Star(TrimSites.Trimmable(1.5, 12, 14.5), (1.25, camera)).LayoutOf(SmallSite.BoxName);
+        return [layout, split, split.Boxes[0], split.Boxes[0].Outputs[0], window, window.Lowest, empty, empty.Highest, choice, choice.Candidates[0], choice.Binding[0], SizingPolicy.CommonPractice];
     }
 }

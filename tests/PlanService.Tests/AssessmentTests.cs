@@ -71,7 +71,7 @@ public class AssessmentTests(PlanServer server) : IClassFixture<PlanServer>
     public async Task Protection_IsWhatTheLibraryGives(string name)
     {
         JsonNode[] outputs = [.. (await AnswerAsync(name))["boxes"]!.AsArray().SelectMany(b => b!["outputs"]!.AsArray())!];
-        OutputFaults[] expected = [.. Assessed(name).StudyFaults().Outputs];
+        OutputFaults[] expected = [.. Assessed(name).StudyFaults()];
         Assert.NotEmpty(expected);
         Assert.Equal(expected.Select(o => o.Output.Protection?.Name), outputs.Select(o => (string?)o["protection"]));
         Assert.Equal(
@@ -87,21 +87,21 @@ public class AssessmentTests(PlanServer server) : IClassFixture<PlanServer>
     public async Task Shorts_AreWhatTheLibraryGives(string name)
     {
         JsonNode[] got = [.. (await AnswerAsync(name))["boxes"]!.AsArray().SelectMany(b => b!["outputs"]!.AsArray()).SelectMany(o => o!["shorts"]!.AsArray())!];
-        SiteShort[] expected = [.. Assessed(name).StudyFaults().Outputs.SelectMany(o => o.Shorts)];
+        ShortCircuit[] expected = [.. Assessed(name).StudyFaults().SelectMany(o => o.Shorts)];
         Assert.Equal(
-            expected.Select(s => (s.Fault.Place, s.Fault.SmallestProspective?.Amperes, s.Fault.LargestProspective?.Amperes, s.Fault.Smallest.Amperes, s.Fault.Largest?.Amperes)),
+            expected.Select(s => (s.Place, s.SmallestProspective?.Amperes, s.LargestProspective?.Amperes, s.Smallest.Amperes, s.Largest?.Amperes)),
             got.Select(s => ((string)s["place"]!, (double?)s["smallestProspectiveInAmperes"], (double?)s["largestProspectiveInAmperes"], (double)s["smallestInAmperes"]!, (double?)s["largestInAmperes"])));
         Assert.Equal(
-            expected.Select(s => (Plain(s.Fault.Verdict), Plain(s.Fault.WithstandVerdict), s.Fault.IsWithinBreakingCapacity, Plain(s.Rail.State), s.Rail.Voltage?.Volts, s.Rail.Condition.Name)),
+            expected.Select(s => (Plain(s.Verdict), Plain(s.WithstandVerdict), s.IsWithinBreakingCapacity, Plain(s.Rail.State), s.Rail.Voltage?.Volts, s.Rail.Condition.Name)),
             got.Select(s => (Plain(s["verdict"]), Plain(s["conductors"]), (bool?)s["isWithinBreakingCapacity"], Plain(s["supply"]!["state"]), (double?)s["supply"]!["voltageInVolts"], (string)s["supply"]!["condition"]!)));
         Assert.Equal(expected.Select(s => Names(s.Rail.Dark)), got.Select(s => Names(s["supply"]!["dark"])));
         Assert.Equal(expected.Select(s => Names(s.Rail.BelowWindow)), got.Select(s => Names(s["supply"]!["perhapsDark"])));
         Assert.Equal(expected.Select(s => Names(s.Devices)), got.Select(s => Names(s["devices"])));
         Assert.Equal(
-            expected.Select(s => s.Fault.Opening.Verdict == OperatingVerdict.None ? null : s.Fault.Opening.Latest?.Seconds),
+            expected.Select(s => s.Opening.Verdict == OperatingVerdict.None ? null : s.Opening.Latest?.Seconds),
             got.Select(s => (double?)s["latestInSeconds"]));
         Assert.All(expected.Zip(got), pair => Assert.Equal(
-            pair.First.Fault.Missing.ToString().Replace(" ", "", System.StringComparison.Ordinal),
+            pair.First.Missing.ToString().Replace(" ", "", System.StringComparison.Ordinal),
             pair.Second["missing"]!.AsArray().Count == 0 ? "None" : string.Join(',', pair.Second["missing"]!.AsArray().Select(m => Plain(m))),
             ignoreCase: true));
     }

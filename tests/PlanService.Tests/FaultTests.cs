@@ -56,6 +56,17 @@ public class FaultTests(PlanServer server) : IClassFixture<PlanServer>
         await AssertProblemAsync(response, status);
     }
 
+    // A name that steers a terminal or reads backwards: the service passes on what it was given to whoever reads.
+    [Theory]
+    [InlineData("\\u001b[2J")]
+    [InlineData("\u202E")]
+    [InlineData("\u2066")]
+    public async Task NameWithAControlOrDirectionCharacter_IsRefused(string inName)
+    {
+        JsonNode fault = Assert.Single((await ProblemAsync(PlanServer.SiteText("boat-shed.json").Replace("Boat shed", "Boat" + inName, System.StringComparison.Ordinal)))["faults"]!.AsArray())!;
+        Assert.Equal("$.name", (string)fault["path"]!);
+    }
+
     private async Task<JsonNode> ProblemAsync(string text)
     {
         using HttpResponseMessage response = await server.PostAsync(text);
@@ -69,6 +80,7 @@ public class FaultTests(PlanServer server) : IClassFixture<PlanServer>
         JsonNode problem = JsonNode.Parse(await response.Content.ReadAsStringAsync())!;
         Assert.Equal((int)status, (int)problem["status"]!);
         Assert.False(string.IsNullOrEmpty((string?)problem["title"]));
+        Assert.False(string.IsNullOrEmpty((string?)problem["detail"]));
         return problem;
     }
 }

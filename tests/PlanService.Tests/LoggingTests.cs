@@ -5,6 +5,7 @@ using System.Net.Http;
 using System.Threading.Tasks;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
+using PlanService.Load;
 
 namespace PlanService.Tests;
 
@@ -26,6 +27,29 @@ public class LoggingTests
         await server.DisposeAsync();
         Assert.Contains(log.Lines, l => l.Contains("The log is heard.", StringComparison.Ordinal));
         Assert.DoesNotContain(log.Lines, l => l.Contains(Secret, StringComparison.Ordinal));
+    }
+
+    // Slow, too large, cut short, compressed, malformed, unknown: each has its answer, and the operator no page of code to read.
+    [Fact]
+    public async Task WhatClientsDo_LeavesNoStackTraceInTheLog()
+    {
+        PlanServer server = await PlanServer.StartAsync("--Limits:Timeout", "00:00:01");
+        using var log = new Collected();
+        server.App.Services.GetRequiredService<ILoggerFactory>().AddProvider(log);
+        server.App.Logger.Log(LogLevel.Error, default, "The log is heard.", null, (text, _) => text);
+        var storm = new Storm(server.Client.BaseAddress!, 5);
+        await storm.SendSlowlyAsync();
+        await storm.SendHalfAsync();
+        await storm.AskAsync(HeavySite.Text, "application/json");
+        await storm.AskAsync("{", "text/html");
+        await storm.AskAsync(new string(' ', 70_000), "text/html");
+        using (await server.Client.GetAsync(new Uri("/nothing", UriKind.Relative)))
+        {
+        }
+
+        await server.DisposeAsync();
+        Assert.Contains(log.Lines, l => l.Contains("The log is heard.", StringComparison.Ordinal));
+        Assert.Empty(log.Lines.Where(l => l.Contains("   at ", StringComparison.Ordinal)));
     }
 
     private sealed class Collected : ILoggerProvider, ILogger

@@ -5,6 +5,7 @@ using System.IO;
 using System.Linq;
 using CamPower;
 using CamPower.Files;
+using CamPower.Tests.Checks;
 using CamPower.Tests.Repository;
 using UnitsNet;
 
@@ -43,6 +44,15 @@ public class BoatyardTests
     [Fact]
     public void YardAsFound_BreaksEveryRule() => Assert.Empty(
         RuleSet.Standard.Rules.Select(r => r.Id).Except(ExpectedFinding.TableOf("boatyard-as-found").Select(e => e.Rule)));
+
+    [Theory]
+    [InlineData("boatyard-as-found")]
+    [InlineData("boat-shed")]
+    public void Findings_AreShortAndInTheWordsOfTheTrade(string site)
+    {
+        Site read = Read(site);
+        Assert.Empty(Wording.FaultsOf(RuleSet.Standard.Check(read.Assess()), read));
+    }
 
     [Fact]
     public void BoatShed_HasNoFindings() => Assert.Empty(RuleSet.Standard.Check(Read("boat-shed").Assess()));

@@ -105,14 +105,14 @@ internal static class SingleFaults
             "overvoltage-at-light-load: office"),
 
         // 12 V and 2 % are 12.24 V; at -10 °C its 7 W lose 0.16 V on the way.
-        new("a camera that stands less before it draws", """models/dock camera with pan and tilt/dc/highest = "12.2 V" """, "overvoltage-before-it-draws: dock head"),
+        new("a camera that stands less before it draws", """models/dock camera with pan and tilt/dc/highest = "12.2 V" """, "overvoltage-at-no-load: dock head"),
 
         // 13.1 V and 1 % are 13.23 V: too much for the four with a label, for the others until they draw.
         new("the yard box trimmed up by a tenth of a volt", """boxes/yard box/supply/setPoint = "13.1 V" """,
         [
             .. new[] { "gate house", "shed loft", "workshop", "sail loft" }.Select(d => "overvoltage-at-light-load: " + d),
             .. new[] { "gate plate", "slipway head", "slipway foot", "crane", "shed door", "paint store", "fuel berth", "storage east", "storage west", "mast" }
-                .Select(d => "overvoltage-before-it-draws: " + d),
+                .Select(d => "overvoltage-at-no-load: " + d),
         ]),
 
         // 9 A are above the 8 A of a source limited by itself, in either standard; it has no device for the other table. 14 AWG carries 9 A for ever.
@@ -133,18 +133,18 @@ internal static class SingleFaults
             protectiveDevices/+ = { "name": "limit", "electronicLimit": { "limit": "3 A", "tolerance": "10 %", "opensWithin": "50 ms", "resistance": "10 mohm", "voltageRating": "12 V" } }
             boxes/dock adapter/leadProtection = "limit"
             """,
-            "device-voltage-rating-exceeded: dock adapter output 1"),
+            "protection-voltage-rating-exceeded: dock adapter output 1"),
 
         // A short at the terminals: the supply pulses at 26 A, and 26 A·√(0.1/1.5) = 6.7 A RMS trip the fuse for certain, but it takes up to 3.4 s, 5 s · (5.5 A/6.7 A)²; until then the others have
         // no voltage between the pulses. At night the bullet of output 4 takes 0.94 A, and it holds 0.935 A.
         new("resettable fuses in place of the electronic limits", """boxes/yard box/outputProtection = "generic 16 V resettable fuse, 1.10 A" """,
-            "short-drags-rail-down: yard box", "nuisance-trip: yard box output 4"),
+            "short-collapses-supply-voltage: yard box", "nuisance-trip: yard box output 4"),
         new("resettable fuses that interrupt 20 A",
             """
             protectiveDevices/+ = { "name": "weak resettable fuse", "resettable": { "holdCurrent": "1.1 A", "tripCurrent": "2.2 A", "testCurrent": "8 A", "longestTimeToTrip": "2.3 s", "minimumResistance": "50 mohm", "maximumResistance": "140 mohm", "thermal": "generic resettable", "maximumVoltage": "16 V", "maximumCurrent": "20 A" } }
             boxes/yard box/outputProtection = "weak resettable fuse"
             """,
-            [.. Outputs("breaking-capacity-exceeded", 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14), "short-drags-rail-down: yard box", "nuisance-trip: yard box"]),
+            [.. Outputs("breaking-capacity-exceeded", 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14), "short-collapses-supply-voltage: yard box", "nuisance-trip: yard box"]),
 
         // Its fuse is timed from 8 A on, 9.06 A at 5 °C, and a short draws up to 8.77 A. 20 AWG in a large bundle is 35 K warmer than the air by 4 A:
         // 168 K by 8.77 A, on 45 °C, and PVC stands 160 °C.
@@ -154,7 +154,7 @@ internal static class SingleFaults
             runs/boat shed loft/installationMethod = "large bundle"
             boxes/yard box/outputProtection = "slow resettable fuse"
             """,
-            "conductor-cannot-stand-let-through: yard box output 7", "short-drags-rail-down: yard box", "nuisance-trip: yard box"),
+            "let-through-above-conductor-withstand: yard box output 7", "short-collapses-supply-voltage: yard box", "nuisance-trip: yard box"),
 
         // 3.6 A are 1.14 times the fuse, and no gate says that it opens under 2.1 times.
         new("a fuse that its adapter cannot blow",
@@ -162,7 +162,7 @@ internal static class SingleFaults
             protectiveDevices/+ = { "name": "3.15 A quick fuse", "fuse": { "characteristic": "IEC 60127-2 F", "ratedCurrent": "3.15 A", "voltageRating": "250 V", "breakingCapacity": "35 A", "coldResistance": "10 mohm", "rerating": { "source": "data sheet of the fuse", "points": [{ "at": "-20 C", "share": "100 %" }, { "at": "85 C", "share": "100 %" }] } } }
             boxes/dock adapter/leadProtection = "3.15 A quick fuse"
             """,
-            "far-end-short-does-not-clear: dock adapter output 1"),
+            "short-may-not-be-interrupted: dock adapter output 1"),
 
         // 14 AWG under PVC of 70 °C carries 16 A in 45 °C. The adapter holds 36 A, 1.8 times the fuse, which may last 10 min. At the far end the pair,
         // 0.43 Ω by 120 °C, and 64 mΩ let 11.76 V drive 24 A, 1.2 times: no limit of a blade fuse says that it opens that.
@@ -172,8 +172,8 @@ internal static class SingleFaults
             boxes/dock adapter/leadProtection = "20 A blade fuse"
             boxes/dock adapter/supply/overload = { "constantCurrent": "36 A" }
             """,
-            "protection-above-conductor-rating: dock adapter output 1", "conductor-cannot-stand-let-through: dock adapter output 1",
-            "far-end-short-does-not-clear: dock adapter output 1"),
+            "protection-above-conductor-ampacity: dock adapter output 1", "let-through-above-conductor-withstand: dock adapter output 1",
+            "short-may-not-be-interrupted: dock adapter output 1"),
 
         // An adapter that limits itself in a way that nobody declares.
         new("an adapter whose sheet says nothing of overload", "boxes/dock adapter/supply/overload = nothing", "faults-unknown: Ternfield boatyard"),
@@ -192,7 +192,7 @@ internal static class SingleFaults
             protectiveDevices/+ = { "name": "2.5 A fast fuse", "fuse": { "characteristic": "UL 248-14 fast", "ratedCurrent": "2.5 A", "voltageRating": "250 V", "breakingCapacity": "35 A", "coldResistance": "10 mohm", "rerating": { "source": "data sheet of the fuse", "points": [{ "at": "-20 C", "share": "100 %" }, { "at": "85 C", "share": "100 %" }] } } }
             boxes/dock adapter/leadProtection = "2.5 A fast fuse"
             """,
-            "fuse-above-continuous-share: dock adapter output 1"),
+            "fuse-above-continuous-policy: dock adapter output 1"),
 
         // slipway foot takes 11 W over 1.484 Ω of cold 16 AWG and the limit: 0.961 A; the next one, fuel berth, 0.93 A.
         new("outputs of less current", """boxes/yard box/outputLimit = "0.94 A" """, "output-overloaded: yard box output 4"),
@@ -211,7 +211,7 @@ internal static class SingleFaults
 
         // Class 2 is 3.15 V to 6.3 V.
         new("a plug that promises 5 V", """models/heated box camera/connector = { "usual": "EIAJ RC-5320A class 2" }""",
-            "connector-outside-voltage-class: crane", "connector-outside-voltage-class: mast"),
+            "voltage-outside-connector-class: crane", "voltage-outside-connector-class: mast"),
 
         // 16 AWG is 1.31 mm²: neither 14 AWG nor 1.5 mm² goes in.
         new("terminals that a thick wire does not fit", """boxes/yard box/terminals/largest = "16 AWG" """,
@@ -225,7 +225,7 @@ internal static class SingleFaults
             conditions/day/sun = "1000 W/m2"
             boxes/dock adapter/enclosure = { "width": "200 mm", "height": "300 mm", "depth": "120 mm", "wall": "galvanized steel", "freeFaces": "on a wall", "sunlitArea": "0.06 m2" }
             """,
-            "box-too-hot: dock adapter", "sun-on-box-without-enclosure: yard box"),
+            "supply-too-hot: dock adapter", "sun-on-box-without-enclosure: yard box"),
 
         // The same with 0.03 m² in the sun: 24 W and 1.8 W of its own warm the walls by 22 K, the air inside by 2 K more: 69 °C, and a quarter of 24 K is not certain.
         new("an adapter in a box, half of it in the sun",
@@ -239,7 +239,7 @@ internal static class SingleFaults
             boxes/dock adapter/supply/input/efficiency = nothing
             boxes/dock adapter/enclosure = { "width": "200 mm", "height": "300 mm", "depth": "120 mm", "wall": "painted steel", "freeFaces": "on a wall" }
             """,
-            "box-temperature-unknown: dock adapter"),
+            "enclosure-temperature-unknown: dock adapter"),
         new("an adapter in a box flatter than any that the model was held against",
             """boxes/dock adapter/enclosure = { "width": "200 mm", "height": "300 mm", "depth": "80 mm", "wall": "painted steel", "freeFaces": "on a wall" }""",
             "value-outside-validated-range: dock adapter"),
@@ -258,7 +258,7 @@ internal static class SingleFaults
             videoLinks = [{ "device": "gate plate", "ground": "recorder chassis", "shieldResistance": "3 ohm" }]
             bonds = [{ "ground": "recorder chassis", "box": "yard box", "resistance": "50 mohm" }]
             """,
-            "hum-on-video-shield: gate plate"),
+            "ground-loop-hum: gate plate"),
 
         // The resistance of the shield is as it was, and nobody knows how much of the current is ripple.
         new("a camera whose shield is grounded, on a supply that states no ripple",
@@ -304,7 +304,7 @@ internal static class SingleFaults
             boxes/office adapter/cabinet = "office cabinet"
             boxes/+ = { "name": "intercom adapter", "adapter": true, "cabinet": "office cabinet", "supply": { "name": "24 V 1 A adapter", "output": "DC", "nominal": "24 V", "ratedCurrent": "1 A", "tolerance": "3 %", "derating": "generic enclosed", "overload": { "constantCurrent": "1.3 A" }, "input": { "efficiency": [{ "at": "10 %", "share": "80 %" }, { "at": "100 %", "share": "85 %" }] } } }
             """,
-            "mixed-voltages-in-one-box: office cabinet"),
+            "mixed-voltages-in-one-cabinet: office cabinet"),
 
         new("a model of which nobody noted when it starts", """models/indoor dome/starting = nothing""", "faults-unknown: Ternfield boatyard"),
 

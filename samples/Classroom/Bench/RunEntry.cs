@@ -19,8 +19,8 @@ public sealed class RunEntry
     /// <summary>Gauges and cross-sections that camera power is run on, thinnest first in each series.</summary>
     public static IReadOnlyList<WireSize> Sizes { get; } =
     [
-        .. StandardSizes.In(WireSizeSeries.Awg).Where(s => s >= WireSize.Awg(26) && s <= WireSize.Awg(8)),
-        .. StandardSizes.In(WireSizeSeries.SquareMillimeters).Where(s => s <= WireSize.SquareMillimeters(6)),
+        .. WireSize.Standard(WireSizeSeries.Awg).Where(s => s >= WireSize.Awg(26) && s <= WireSize.Awg(8)),
+        .. WireSize.Standard(WireSizeSeries.SquareMillimeters).Where(s => s <= WireSize.SquareMillimeters(6)),
     ];
 
     public static IReadOnlyList<Stranding> Strandings { get; } = [Stranding.Solid, Stranding.ClassB, Stranding.Flexible];

@@ -34,7 +34,7 @@ public sealed record BoxAnswer
     /// <summary>The used outputs.</summary>
     public required IReadOnlyList<OutputAnswer> Outputs { get; init; }
 
-    internal static BoxAnswer Of(BoxAssessment box, SiteFaults faults) => new()
+    internal static BoxAnswer Of(BoxAssessment box, IReadOnlyList<OutputFaults> faults) => new()
     {
         Name = box.Box.Name,
         WorstCondition = box.Worst.Condition.Name,
@@ -44,6 +44,6 @@ public sealed record BoxAnswer
         DeratedRatingInAmperes = box.Worst.DeratedRating.Amperes,
         IsDemandOnly = box.Worst.IsDemandOnly,
         InConditions = [.. box.InConditions.Select(BoxConditionAnswer.Of)],
-        Outputs = [.. faults.Outputs.Where(o => o.Box == box.Box).Select(OutputAnswer.Of)],
+        Outputs = [.. faults.Where(o => o.Box == box.Box).Select(OutputAnswer.Of)],
     };
 }

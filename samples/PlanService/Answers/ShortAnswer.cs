@@ -61,14 +61,13 @@ public sealed record ShortAnswer
     /// <summary>What the supply does meanwhile.</summary>
     public required RailAnswer Supply { get; init; }
 
-    internal static ShortAnswer Of(SiteShort fault)
+    internal static ShortAnswer Of(ShortCircuit current)
     {
-        ShortCircuit current = fault.Fault;
         bool isKnown = current.Opening.Verdict != OperatingVerdict.None;
         return new ShortAnswer
         {
             Place = current.Place,
-            Devices = [.. fault.Devices.Select(d => d.Name)],
+            Devices = [.. current.Devices.Select(d => d.Name)],
             DistanceInMeters = current.Distance.Meters,
             SmallestProspective = Written.TextOrNull(current.SmallestProspective),
             SmallestProspectiveInAmperes = current.SmallestProspective?.Amperes,
@@ -84,7 +83,7 @@ public sealed record ShortAnswer
             IsWithinBreakingCapacity = current.IsWithinBreakingCapacity,
             Conductors = Word.Of(current.WithstandVerdict),
             Missing = Word.OfFlags(current.Missing),
-            Supply = RailAnswer.Of(fault.Rail),
+            Supply = RailAnswer.Of(current.Rail),
         };
     }
 }

@@ -33,7 +33,7 @@ public sealed record SiteAnswer
 
     internal static SiteAnswer Of(Evidence evidence, IReadOnlyList<Finding> findings) => Of(evidence.Assessment, evidence.Faults, findings);
 
-    private static SiteAnswer Of(SiteAssessment assessment, SiteFaults faults, IReadOnlyList<Finding> findings) => new()
+    private static SiteAnswer Of(SiteAssessment assessment, IReadOnlyList<OutputFaults> faults, IReadOnlyList<Finding> findings) => new()
     {
         Site = assessment.Site.Name,
         Worst = findings.Count == 0 ? null : Word.Of(findings.Max(f => f.Severity)),

@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Linq;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
+using UnitsNet;
 
 namespace CamPower.Files.Formats;
 
@@ -48,7 +49,7 @@ internal sealed partial class InstallationMethodFormat() : TextFormat<Installati
     private static bool IsSame(InstallationMethod known, InstallationMethod value) =>
         string.Equals(known.Name, value.Name, StringComparison.Ordinal) && known.Source == value.Source
         && known.Points.Count == value.Points.Count
-        && known.Points.Zip(value.Points).All(p => p.First.Size == p.Second.Size && Number.IsSame(p.First.Current, p.Second.Current));
+        && known.Points.All(p => value.Points.TryGetValue(p.Key, out ElectricCurrent current) && Number.IsSame(p.Value, current));
 
     [GeneratedRegex($"^{Pattern}\\z", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Whole();

@@ -8,9 +8,9 @@ internal sealed class PublishedTable(string name, Func<WireSize, Stranding, Cond
 {
     internal static PublishedTable[] All { get; } =
     [
-        new("IEC 60228 maximum", Iec60228.Maximum),
-        new("IEC 60228 maximum, metal-coated", (size, stranding, _) => Iec60228.CoatedCopperMaximum(size, stranding)),
-        new("NEC Chapter 9 Table 8, coated", (size, stranding, _) => NecTable8.CoatedCopper(size, stranding)),
+        new("IEC 60228 maximum", Conductor.AtIecMaximum),
+        new("IEC 60228 maximum, metal-coated", (size, stranding, _) => Conductor.CoatedAtIecMaximum(size, stranding)),
+        new("NEC Chapter 9 Table 8, coated", (size, stranding, _) => Conductor.NecCoatedCopper(size, stranding)),
     ];
 
     internal string Name => name;

@@ -36,9 +36,15 @@ internal sealed class SiteWriter
     }
 
     /// <summary>Writes a name.</summary>
-    /// <exception cref="ArgumentException">The name is no valid Unicode.</exception>
+    /// <exception cref="ArgumentException">The name is no valid Unicode, or holds a character that no name in a file may hold.</exception>
     internal void WriteName(string name)
     {
+        if (NameFormat.SteeringCharacterOf(name) is string character)
+        {
+            throw new ArgumentException(
+                $"A name holds the control or direction character {character}: a site file cannot express it.", nameof(name));
+        }
+
         // The writer would put another character in the place of half a pair.
         for (int i = 0; i < name.Length; i++)
         {

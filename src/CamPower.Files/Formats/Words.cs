@@ -1,5 +1,6 @@
 using System;
 using System.Linq;
+using UnitsNet;
 
 namespace CamPower.Files.Formats;
 
@@ -35,11 +36,11 @@ internal static class Words
     internal static WordFormat<InputStage> Stage { get; } = new("an input stage",
         ("unknown", InputStage.Unknown), ("switching", InputStage.Switching), ("linear", InputStage.Linear));
 
-    internal static WordFormat<SoftStart> SoftStart { get; } = new("a soft start",
-        ("unknown", CamPower.SoftStart.Unknown), ("no", CamPower.SoftStart.No), ("yes", CamPower.SoftStart.Yes));
+    internal static WordFormat<bool?> SoftStart { get; } = new("a soft start",
+        ("unknown", null), ("no", false), ("yes", true));
 
-    internal static WordFormat<DrawShares> Shares { get; } = new("a share of the draw",
-        ("infrared", DrawShares.Infrared), ("motor", DrawShares.Motor), ("heater", DrawShares.Heater), ("startUp", DrawShares.StartUp));
+    internal static WordFormat<LoadComponents> Shares { get; } = new("a share of the draw",
+        ("infrared", LoadComponents.Infrared), ("motor", LoadComponents.Motor), ("heater", LoadComponents.Heater), ("startUp", LoadComponents.StartUp));
 
     /// <summary>The conditions that the library gives, each as what makes it from the temperatures.</summary>
     internal static WordFormat<Func<Surroundings, Condition>> GivenConditions { get; } = new("a given condition", Given(
@@ -55,8 +56,8 @@ internal static class Words
         ("limited power source (IEC 60950-1)", PowerLimitClass.LimitedPowerSourceIec60950),
         ("limited power source (IEC 62368-1)", PowerLimitClass.LimitedPowerSourceIec62368), ("Class 2", PowerLimitClass.Class2));
 
-    internal static WordFormat<AmbientCurve> Thermal { get; } = new(
-        "an ambient curve", ("generic resettable", AmbientCurve.GenericResettable));
+    internal static WordFormat<ShareCurve<Temperature>> Thermal { get; } = new(
+        "an ambient curve", ("generic resettable", ResettableFuse.GenericThermal));
 
     internal static WordFormat<FuseCharacteristic> Characteristic { get; } = new("a fuse characteristic", Named(c => c.Name,
         FuseCharacteristic.IecQuickActing, FuseCharacteristic.IecQuickActingTo100Milliamperes,

@@ -63,9 +63,9 @@ internal static class BoxFormats
         {
             CheckForms(at);
             DistributionBox box = Bare(at);
-            if (enclosure[at] is Enclosure around) box = box.In(around);
-            if (cabinet[at] is Cabinet shared) box = box.In(shared);
-            return receptacle[at] is Receptacle plug ? box.PluggedInto(plug) : box;
+            if (enclosure[at] is Enclosure around) box = box.WithEnclosure(around);
+            if (cabinet[at] is Cabinet shared) box = box.WithCabinet(shared);
+            return receptacle[at] is Receptacle plug ? box.WithReceptacle(plug) : box;
         };
 
         // Where several forms are given, nobody knows how many outputs were meant.
@@ -86,7 +86,7 @@ internal static class BoxFormats
             if (outputList.IsGiven(at)) return new DistributionBox(name[at], supply[at], outputList[at], terminals[at]);
             return adapter[at]
                 ? DistributionBox.Adapter(name[at], supply[at], ofLead[at], claimed[at])
-                : DistributionBox.WithEqualOutputs(
+                : DistributionBox.OfEqualOutputs(
                     name[at], supply[at], outputs[at], outputLimit[at], ofEach[at], terminals[at], claimed[at]);
         }
     });

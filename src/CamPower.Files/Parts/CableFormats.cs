@@ -15,7 +15,7 @@ internal static class CableFormats
         var stranding = o.Required("stranding", StrandingText, Words.Stranding, c => c.Stranding);
         var material = o.Required("material", "What the conductor is made of.", Words.Material, c => c.Material);
         var table = o.Optional("table", "The table that states the resistance, where it does not follow from the nominal area.",
-            Words.Table, c => c.Basis is NominalArea ? null : PublishedTable.Of(c));
+            Words.Table, c => c.Basis is TabulatedResistance ? PublishedTable.Of(c) : null);
         var wires = o.Optional("wires", "How many such wires in parallel the pole has; 1 where it is left out.", Quantities.Count,
             c => c.Count == 1 ? null : c.Count).Parameter("count");
         return at =>
@@ -76,7 +76,7 @@ internal static class CableFormats
     // Two conductors that one size, stranding and material describe.
     private static Conductor? PairOf(Cable cable)
     {
-        bool isPair = ReferenceEquals(cable.Outgoing, cable.Return) && cable.Outgoing is { Basis: NominalArea, Count: 1 };
+        bool isPair = ReferenceEquals(cable.Outgoing, cable.Return) && cable.Outgoing is { Basis: not TabulatedResistance, Count: 1 };
         return isPair && UsualOf(cable) is null ? cable.Outgoing : null;
     }
 

@@ -8,8 +8,8 @@ namespace CamPower.Files.Parts;
 /// <summary>Conditions. They are written with their name and the shares that are on: a given one is a way to write a file.</summary>
 internal static class ConditionFormats
 {
-    private static readonly Format<DrawShares> Shares = new MadeFormat<IReadOnlyList<DrawShares>, DrawShares>(
-        new ListFormat<DrawShares>(Words.Shares), shares => shares.Aggregate(DrawShares.None, (sum, share) => sum | share), OneByOne);
+    private static readonly Format<LoadComponents> Shares = new MadeFormat<IReadOnlyList<LoadComponents>, LoadComponents>(
+        new ListFormat<LoadComponents>(Words.Shares), shares => shares.Aggregate(LoadComponents.None, (sum, share) => sum | share), OneByOne);
 
     /// <summary>A condition.</summary>
     internal static ObjectFormat<Condition> Condition { get; } = new(o =>
@@ -18,7 +18,7 @@ internal static class ConditionFormats
             _ => null);
         var name = o.OfForm("name", "Name of the condition; a given one may have another name.", Words.Name, c => c.Name);
         var on = o.Optional("on", "The shares that are on beside the base draw.", Shares, c => c.On);
-        var also = o.Optional("also", "Shares that are on beside those of the given condition.", Shares, _ => (DrawShares?)null);
+        var also = o.Optional("also", "Shares that are on beside those of the given condition.", Shares, _ => (LoadComponents?)null);
         var motorsMoving = o.Optional("motorsMoving", "How many motors of the whole site move at once; all of them where this is left out.",
             Quantities.Count, c => c.MotorsMoving);
         var cable = o.Required("cable", "Temperature of the conductors.", Quantities.Temperature, c => c.At.Cable);
@@ -35,16 +35,16 @@ internal static class ConditionFormats
         {
             var surroundings = new Surroundings(cable[at], box[at], camera[at], sun[at]);
             Condition? known = given[at]?.Invoke(surroundings);
-            DrawShares shares = (known?.On ?? DrawShares.None) | (on[at] ?? DrawShares.None) | (also[at] ?? DrawShares.None);
+            LoadComponents shares = (known?.On ?? LoadComponents.None) | (on[at] ?? LoadComponents.None) | (also[at] ?? LoadComponents.None);
             string named = known is not null && !name.IsGiven(at) ? known.Name : name[at];
             return new Condition(named, shares, surroundings, motorsMoving[at], duration[at], lineVoltage[at]);
         };
     });
 
     // A share that the format does not know stays in the list, and is refused by name when it is written.
-    private static DrawShares[] OneByOne(DrawShares on)
+    private static LoadComponents[] OneByOne(LoadComponents on)
     {
-        DrawShares known = Enum.GetValues<DrawShares>().Aggregate((a, b) => a | b);
-        return [.. Enum.GetValues<DrawShares>().Append(on & ~known).Where(share => share != DrawShares.None && on.HasFlag(share))];
+        LoadComponents known = Enum.GetValues<LoadComponents>().Aggregate((a, b) => a | b);
+        return [.. Enum.GetValues<LoadComponents>().Append(on & ~known).Where(share => share != LoadComponents.None && on.HasFlag(share))];
     }
 }

@@ -10,39 +10,35 @@ internal static class CurveFormats
 {
     private const string AtText = "Where the share holds.", ShareText = "The share there.";
 
-    private static readonly ObjectFormat<AmbientPoint> AmbientPoint = new(o =>
-    {
-        var ambient = o.Required("at", AtText, Quantities.Temperature, p => p.Ambient).Parameter("ambient");
-        var factor = o.Required("share", ShareText, Quantities.Share, p => p.Factor).Parameter("factor");
-        return at => new AmbientPoint(ambient[at], factor[at]);
-    });
-
     /// <summary>How a protective device changes with the air around it.</summary>
-    internal static Format<AmbientCurve> Ambient { get; } = new NamedOrFullFormat<AmbientCurve>(
-        Words.Thermal, new ObjectFormat<AmbientCurve>(o =>
+    internal static Format<ShareCurve<Temperature>> Ambient { get; } = new NamedOrFullFormat<ShareCurve<Temperature>>(
+        Words.Thermal, new ObjectFormat<ShareCurve<Temperature>>(o =>
     {
         var source = o.Required("source", "Where the points come from: a data sheet.", Words.Name, TitleOf);
         var points = o.Required("points", "Points in rising temperature: the share of every rated current.",
-            new ListFormat<AmbientPoint>(AmbientPoint), c => c.Points);
-        return at => new AmbientCurve(new Citation(source[at], CitationKind.Declared), [.. points[at]]);
-    }) { Else = AmbientCurve.GenericResettable });
+            PointsOver(Quantities.Temperature, share => share), c => c.Points);
+        return at => new ShareCurve<Temperature>([.. points[at]]).WithSource(new Citation(source[at], CitationKind.Declared));
+    }) { Else = ResettableFuse.GenericThermal });
 
-    /// <summary>A curve over a quantity.</summary>
+    /// <summary>A curve over a quantity, of shares up to the whole.</summary>
     internal static Format<ShareCurve<T>> Of<T>(Format<T> over)
-        where T : struct, IQuantity
-    {
-        var point = new ObjectFormat<SharePoint<T>>(o =>
+        where T : struct, IQuantity => new MadeFormat<IReadOnlyList<SharePoint<T>>, ShareCurve<T>>(
+            PointsOver(over, AtMostWhole), points => new ShareCurve<T>([.. points]), curve => curve.Points);
+
+    private static ListFormat<SharePoint<T>> PointsOver<T>(Format<T> over, Func<Ratio, Ratio> allowed)
+        where T : struct, IQuantity => new(new ObjectFormat<SharePoint<T>>(o =>
         {
             var where = o.Required("at", AtText, over, p => p.At);
             var share = o.Required("share", ShareText, Quantities.Share, p => p.Share);
-            return at => new SharePoint<T>(where[at], share[at]);
-        });
-        return new MadeFormat<IReadOnlyList<SharePoint<T>>, ShareCurve<T>>(
-            new ListFormat<SharePoint<T>>(point), points => new ShareCurve<T>([.. points]), curve => curve.Points);
-    }
+            return at => new SharePoint<T>(where[at], allowed(share[at]));
+        }));
 
-    private static string TitleOf(AmbientCurve curve) => curve.Source is { Kind: CitationKind.Declared, Edition: null, Locator: null }
-        ? curve.Source.Title
+    private static Ratio AtMostWhole(Ratio share) => share.DecimalFractions <= 1
+        ? share
+        : throw new ArgumentOutOfRangeException(nameof(share), FormattableString.Invariant($"share must be from 0 to 1, but is {share.DecimalFractions}."));
+
+    private static string TitleOf(ShareCurve<Temperature> curve) => curve.Source is { Kind: CitationKind.Declared, Edition: null, Locator: null } declared
+        ? declared.Title
         : throw new NotSupportedException(
             $"A site file cannot express the source '{curve.Source}' of an ambient curve: it knows a title that is declared.");
 }

@@ -25,14 +25,14 @@ internal static class DeviceFormats
         return at => new TerminalRange(smallest[at], largest[at]);
     });
 
-    private static readonly ObjectFormat<ShareDraw> Shares = new(o =>
+    private static readonly ObjectFormat<ComponentDraw> Shares = new(o =>
     {
         var always = o.Required("base", "What it always draws.", Quantities.Load, d => d.Base);
         var infrared = o.Optional("infrared", "What the illuminators add.", Quantities.Load, d => IfAny(d.Infrared));
         var motor = o.Optional("motor", "What the motors add while they move.", Quantities.Load, d => d.HasMotor ? d.Motor : null);
         var heater = o.Optional("heater", "What the heater adds.", Quantities.Load, d => IfAny(d.Heater));
         var startUp = o.Optional("startUp", "What it draws above the base while it starts.", Quantities.Load, d => IfAny(d.StartUp));
-        return at => new ShareDraw(always[at], infrared[at], motor[at], heater[at], startUp[at]);
+        return at => new ComponentDraw(always[at], infrared[at], motor[at], heater[at], startUp[at]);
     });
 
     private static readonly ObjectFormat<LabelDraw> Label = new(o =>
@@ -50,7 +50,7 @@ internal static class DeviceFormats
             .Else(StandIn.HighVoltage);
         var dropOut = o.Required("dropOut", "Falling terminal voltage at which it stops.", Quantities.Voltage, s => s.DropOut)
             .Else(StandIn.LowVoltage);
-        var softStart = o.Required("softStart", "Whether the draw ramps up.", Words.SoftStart, s => s.SoftStart);
+        var softStart = o.Required("softStart", "Whether the draw ramps up.", Words.SoftStart, s => s.HasSoftStart);
         var delay = o.Optional("delay", "How long it waits after power comes before it draws.", Quantities.Duration, s => s.Delay);
         var holdUp = o.Optional("holdUp", "How long it runs on without power.", Quantities.Duration, s => s.HoldUp);
         return at => new Starting(turnOn[at], dropOut[at], softStart[at], delay[at], holdUp[at]);
@@ -93,7 +93,7 @@ internal static class DeviceFormats
         var dc = o.Optional("dc", "The DC voltage that it accepts.", VoltageRange, m => m.DcInput).Parameter("dcInput");
         var ac = o.Optional("ac", "The AC voltage that it accepts, RMS.", VoltageRange, m => m.AcInput).Parameter("acInput");
         var draw = o.OfForm("draw", "What it draws, in shares: in W constant power, in A constant current, in ohm constant resistance.",
-            Shares, m => m.Draw as ShareDraw);
+            Shares, m => m.Draw as ComponentDraw);
         var label = o.OfForm("label", "What its label says it draws: a total in the worst condition.", Label, m => m.Draw as LabelDraw);
         var starting = o.Optional("starting", "When it turns on and drops out.", Starting, m => m.Starting);
         var connector = o.Optional("connector", "The connector at which it takes its power.", Connector, m => m.Connector);
@@ -103,7 +103,7 @@ internal static class DeviceFormats
         return at => new Device(
             name[at], kind[at], label.IsGiven(at) && !draw.IsGiven(at) ? label[at] : draw[at],
             at[dc].IsFaulty ? StandIn.Range : dc[at], ac[at], starting[at], connector[at], inrush[at]);
-    }) { Else = new Device("stand-in", DeviceKind.Other, new ShareDraw(Load.None), StandIn.Range) };
+    }) { Else = new Device("stand-in", DeviceKind.Other, new ComponentDraw(Load.None), StandIn.Range) };
 
     /// <summary>The models of the devices.</summary>
     internal static PartList<Device> Models { get; } = new("model", Model, m => m.Name);

@@ -1,7 +1,8 @@
+using System;
 using System.Collections.Generic;
+using System.Globalization;
 using System.Linq;
 using CamPower.Files.Formats;
-using CamPower.Sites;
 
 namespace CamPower.Files.Parts;
 
@@ -17,34 +18,51 @@ internal static class StructureCheck
         var junctions = new KnownNames(runs.Select(r => r.To), runList, "to");
         var deviceNames = new KnownNames(devices.Select(d => d.Name), root.Member("devices"), "name");
         var grounds = new KnownNames(links.Select(l => l.Ground), linkList, "ground", mayBeLeftOut: true);
-        foreach (SiteError fault in SiteStructure.FindFaults(conditions, boxes, runs, devices, links, bonds, ties))
+        foreach (ArgumentException error in ErrorsOf(conditions, boxes, runs, devices, links, bonds, ties))
         {
-            int i = fault.Index;
-            Place part = root.Member(Lower(fault.Part.ToString())).Children[i], at = part.Member(Lower(fault.Member));
-            (KnownNames? known, string name, Place place) = (fault.Part, fault.Member) switch
+            // The core names the place like "runs[3].From".
+            string[] named = error.ParamName!.Split('[', ']', '.');
+            (string list, int i, string member) = (named[0], int.Parse(named[1], CultureInfo.InvariantCulture), Lower(named[^1]));
+            Place part = root.Member(list).Children[i], at = part.Member(member);
+            (KnownNames? known, string name, Place place) = (list, member) switch
             {
-                (SitePart.Runs, "From") when runs[i].From.JunctionName is string junction => (junctions, junction, at.Member("junction")),
-                (SitePart.Runs, "From") => Output(runs[i].From.BoxName!, at),
-                (SitePart.Runs, "ReturnAt") => (junctions, runs[i].ReturnAt!, at),
-                (SitePart.Devices, "At") => (junctions, devices[i].At, at),
-                (SitePart.VideoLinks, "Device") => (deviceNames, links[i].Device, at),
-                (SitePart.Bonds, "Ground") => (grounds, bonds[i].Ground, at),
-                (SitePart.Bonds, "Box") => (boxNames, bonds[i].Box, at),
-                (SitePart.Ties, "One") => Output(ties[i].OneBox, at),
-                (SitePart.Ties, "Other") => Output(ties[i].OtherBox, at),
-                (SitePart.Conditions, "At") => (null, string.Empty, part.Member("cable")),
+                ("runs", "from") when runs[i].From.JunctionName is string junction => (junctions, junction, at.Member("junction")),
+                ("runs", "from") => Output(runs[i].From.BoxName!, at),
+                ("runs", "returnAt") => (junctions, runs[i].ReturnAt!, at),
+                ("devices", "at") => (junctions, devices[i].At, at),
+                ("videoLinks", "device") => (deviceNames, links[i].Device, at),
+                ("bonds", "ground") => (grounds, bonds[i].Ground, at),
+                ("bonds", "box") => (boxNames, bonds[i].Box, at),
+                ("ties", "one") => Output(ties[i].OneBox, at),
+                ("ties", "other") => Output(ties[i].OtherBox, at),
+                ("conditions", "at") => (null, string.Empty, part.Member("cable")),
                 _ => (null, string.Empty, at),
             };
 
             // Where runs start is not known: a return may well come back to its box.
-            bool mayReturn = (fault.Part, fault.Member) is (SitePart.Runs, "ReturnAt") && junctions.Has(name)
-                && !KnownNames.AreSound(runList, "from");
-            if (known is null) place.FaultOnce(fault.Message);
-            else if (!mayReturn) known.NoteReference(name, place, fault.Message);
+            bool mayReturn = (list, member) is ("runs", "returnAt") && junctions.Has(name) && !KnownNames.AreSound(runList, "from");
+            string message = Phrase.MessageOf(error);
+            if (known is null) place.FaultOnce(message);
+            else if (!mayReturn) known.NoteReference(name, place, message);
         }
 
         (KnownNames?, string, Place) Output(string box, Place at) =>
             boxNames.Has(box) ? (null, box, at.Member("output")) : (boxNames, box, at.Member("box"));
+    }
+
+    private static IEnumerable<ArgumentException> ErrorsOf(IReadOnlyList<Condition> conditions, IReadOnlyList<DistributionBox> boxes,
+        IReadOnlyList<SiteRun> runs, IReadOnlyList<SiteDevice> devices, IReadOnlyList<VideoLink> links, IReadOnlyList<GroundBond> bonds,
+        IReadOnlyList<OutputTie> ties)
+    {
+        try
+        {
+            _ = new Site("stand-in", conditions.Count > 0 ? conditions : [Condition.Day(StandIn.Surroundings)], boxes, runs, devices, links, bonds, ties: ties);
+            return [];
+        }
+        catch (ArgumentException e) when (e.InnerException is AggregateException errors)
+        {
+            return errors.InnerExceptions.OfType<ArgumentException>();
+        }
     }
 
     private static string Lower(string word) => word.Length == 0 ? word : char.ToLowerInvariant(word[0]) + word[1..];

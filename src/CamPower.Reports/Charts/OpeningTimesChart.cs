@@ -47,7 +47,9 @@ internal static class OpeningTimesChart
     /// <summary>The current that the device carries for good. [A]</summary>
     private static double CarriedAmperes(ProtectiveDevice device, Temperature ambient) => device switch
     {
-        Fuse fuse => fuse.RatedCurrent.Amperes * (fuse.Rerating?.FactorAt(ambient).DecimalFractions ?? 1),
+        Fuse { Rerating: ShareCurve<Temperature> curve } fuse => fuse.RatedCurrent.Amperes * (curve.ShareAt(ambient)?.DecimalFractions
+            ?? throw new ArgumentOutOfRangeException(nameof(ambient), Invariant($"ambient must be on the curve of {fuse}, but is {ambient.DegreesCelsius:G6} °C."))),
+        Fuse fuse => fuse.RatedCurrent.Amperes,
         ResettableFuse resettable => resettable.HoldCurrentAt(ambient).Amperes,
         ElectronicLimit limit => limit.Limit.Amperes * (1 - limit.Tolerance.DecimalFractions),
         _ => throw new ArgumentException($"{device} never opens.", nameof(device)),

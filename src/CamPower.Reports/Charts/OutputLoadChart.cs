@@ -16,7 +16,7 @@ internal static class OutputLoadChart
     internal static Chart Of(BoxAssessment box)
     {
         string title = $"Load of {box.Box}";
-        List<LoadRow> rows = [.. box.Outputs.Select(LoadRow.Of), LoadRow.Of(box)];
+        List<LoadBar> rows = [.. box.Outputs.Select(LoadBar.Of), LoadBar.Of(box)];
         List<string> conditions = [.. box.InConditions.Select(c => c.Condition.Name)];
         List<string> words = [.. rows.Select(r => r.InWords())];
 

@@ -60,7 +60,7 @@ internal sealed class BoxSection(Evidence evidence, IReadOnlyList<Finding> findi
 
     private DeviceAssessment[] DevicesOf(BoxAssessment box) => [.. evidence.Assessment.Devices.Where(d => d.Box == box.Box).OrderBy(d => d.Output.Number)];
 
-    private OutputFaults[] FaultsOf(BoxAssessment box) => [.. evidence.Faults.Outputs.Where(f => f.Box == box.Box)];
+    private OutputFaults[] FaultsOf(BoxAssessment box) => [.. evidence.Faults.Where(f => f.Box == box.Box)];
 
     // A diagram without a mark says no more than the tables. On paper those of single outputs take more room than they are worth.
     private bool IsMarked(BoxAssessment box)

@@ -26,6 +26,6 @@ internal static class ConditionsSection
         Said.Celsius(condition.At.Camera),
         condition.At.Sun is Irradiance sun ? Invariant($"{sun.WattsPerSquareMeter:0}") : Said.Nothing,
         condition.LineVoltage is ElectricPotential line ? Invariant($"{line.Volts:0.#}") : "nominal",
-        !condition.On.HasFlag(DrawShares.Motor) ? Said.Nothing : condition.MotorsMoving is int motors ? Invariant($"{motors}") : "all",
+        !condition.On.HasFlag(LoadComponents.Motor) ? Said.Nothing : condition.MotorsMoving is int motors ? Invariant($"{motors}") : "all",
     ];
 }

@@ -33,7 +33,7 @@ internal static class FaultTable
         return
         [
             output.Output.Protection?.Name ?? "not stated",
-            output.Weakest.Fault.Verdict == OperatingVerdict.None ? "not known, see Not stated" : WithoutPlace(output.Weakest.Fault),
+            output.Weakest.Verdict == OperatingVerdict.None ? "not known, see Not stated" : WithoutPlace(output.Weakest),
             Conductors(output),
             worst.ToString(),
             Dark(worst, allDevices - output.Assessment.Devices.Count),
@@ -53,7 +53,7 @@ internal static class FaultTable
 
     private static string Conductors(OutputFaults output)
     {
-        HashSet<WithstandVerdict> verdicts = [.. output.Shorts.Select(s => s.Fault.WithstandVerdict)];
+        HashSet<WithstandVerdict> verdicts = [.. output.Shorts.Select(s => s.WithstandVerdict)];
         if (verdicts.Contains(WithstandVerdict.DoesNotStand)) return "do not withstand it";
         if (verdicts.Contains(WithstandVerdict.Unknown)) return "not known";
         return verdicts.Contains(WithstandVerdict.HotterThanInService) ? "hotter than allowed in service" : "withstand it";

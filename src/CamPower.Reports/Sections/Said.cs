@@ -60,9 +60,9 @@ internal static class Said
         _ => "no",
     };
 
-    internal static string Shares(DrawShares on)
+    internal static string Shares(LoadComponents on)
     {
-        string[] names = [.. new[] { (DrawShares.Infrared, "infrared"), (DrawShares.Motor, "motors"), (DrawShares.Heater, "heaters"), (DrawShares.StartUp, "start-up") }
+        string[] names = [.. new[] { (LoadComponents.Infrared, "infrared"), (LoadComponents.Motor, "motors"), (LoadComponents.Heater, "heaters"), (LoadComponents.StartUp, "start-up") }
             .Where(x => on.HasFlag(x.Item1)).Select(x => x.Item2)];
         return names.Length == 0 ? "base draw alone" : string.Join(", ", names);
     }

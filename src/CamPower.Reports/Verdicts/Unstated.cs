@@ -24,7 +24,7 @@ internal static class Unstated
     {
         IEnumerable<(string What, string Where)> faults =
             from data in OfFaults
-            from box in evidence.Faults.Outputs.GroupBy(o => o.Box)
+            from box in evidence.Faults.GroupBy(o => o.Box)
             let outputs = box.Where(o => o.Missing.HasFlag(data.Data)).ToList()
             where outputs.Count > 0
             select (data.Words, Place(box.Key, outputs, box.Count()));

@@ -1,7 +1,6 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
-using CamPower.Checks;
 using UnitsNet;
 
 namespace CamPower.Reports.Verdicts;
@@ -12,10 +11,10 @@ internal static class VerdictLines
 {
     internal static IEnumerable<VerdictLine> Of(Evidence evidence)
     {
-        Ratio voltageMargin = LimitOf(new ThinVoltageMarginRule()), headroom = LimitOf(new SupplyHeadroomRule());
+        Ratio voltageMargin = LimitOf(Rules.ThinVoltageMargin()), headroom = LimitOf(Rules.SupplyAboveHeadroomPolicy());
         return evidence.Assessment.Devices.SelectMany(device => OfDevice(device, voltageMargin))
             .Concat(evidence.Assessment.Boxes.Where(box => box.Outputs.Count > 0).SelectMany(box => OfBox(box, headroom)))
-            .Concat(evidence.Faults.Outputs.SelectMany(OfOutput));
+            .Concat(evidence.Faults.SelectMany(OfOutput));
     }
 
     private static IEnumerable<VerdictLine> OfDevice(DeviceAssessment device, Ratio margin)

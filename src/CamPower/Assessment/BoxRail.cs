@@ -43,7 +43,7 @@ internal sealed class BoxRail
         StartingInrush = Charging(groups);
 
         // What still starts has not run before: after a dip it starts again.
-        ReturningCurrent = groups.Any(g => !g.Condition.On.HasFlag(DrawShares.StartUp)) ? Returning(groups) : default;
+        ReturningCurrent = groups.Any(g => !g.Condition.On.HasFlag(LoadComponents.StartUp)) ? Returning(groups) : default;
     }
 
     /// <summary>What the voltage does.</summary>
@@ -85,7 +85,7 @@ internal sealed class BoxRail
         if (StartingCurrent.NotStated is not null) return device.Starting(StartVerdict.Unknown);
         if (!StartingCurrent.IsViolated) return device;
         DeviceInCondition held = device.Starting(StartVerdict.HeldDownBySupply);
-        return device.State == DeviceState.Up && device.Condition.On.HasFlag(DrawShares.StartUp)
+        return device.State == DeviceState.Up && device.Condition.On.HasFlag(LoadComponents.StartUp)
             ? held.Not(_supply.Overload!.ShutsDown ? DeviceState.NeverUp : DeviceState.Restarting)
             : held;
     }

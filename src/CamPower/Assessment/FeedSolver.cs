@@ -27,7 +27,7 @@ internal static class FeedSolver
                 : StartVerdict.Unknown;
         }
 
-        bool fromOff = group.Condition.On.HasFlag(DrawShares.StartUp);
+        bool fromOff = group.Condition.On.HasFlag(LoadComponents.StartUp);
         OnOffSequence? sequence = AllUp(startings, solved, verdicts, fromOff) ? null : new OnOffSequence(circuit, rail, startings, loads, fromOff, cancellationToken);
         var results = new DeviceInCondition[loads.Length];
         for (int i = 0; i < results.Length; i++)
@@ -85,7 +85,7 @@ internal static class FeedSolver
     }
 
     private static Load[] AtRest(Condition condition, FeedGroup group) =>
-        LoadsOf(group, draw => draw.LoadWith(condition.On & ~DrawShares.Motor));
+        LoadsOf(group, draw => draw.LoadWith(condition.On & ~LoadComponents.Motor));
 
     private static void LeaveAtRest(OutputFeed feed, int first, int moving, Load[] loads, Load[] atRest)
     {

@@ -139,7 +139,7 @@ internal sealed class OnOffSequence
         others[device] = _loads[device];
 
         // A device whose stable voltage lies under its turn-on voltage sinks to it and stays there.
-        double settled = starting.SoftStart == SoftStart.Yes ? 0 : _circuit.VoltsWith(device, _loads[device], _rail, others);
+        double settled = starting.HasSoftStart == true ? 0 : _circuit.VoltsWith(device, _loads[device], _rail, others);
         bool climbs = StartKernel.NeedsNoClimb(settled, starting) || _circuit.CanClimbFrom(starting.TurnOnVolts, device, _rail, others);
         _failsToClimb[device] |= !climbs;
         return climbs;

@@ -1,4 +1,5 @@
 using System;
+using CamPower.Protection;
 using UnitsNet;
 
 namespace CamPower;

@@ -1,54 +1,59 @@
 namespace CamPower.Checks;
 
-/// <summary>The cited limits that rules set where nobody sets another.</summary>
-public static class CheckConstants
+/// <summary>The default limits of rules, each with its source.</summary>
+internal static class CheckConstants
 {
-    /// <summary>Share of its derated rating that a supply is loaded with. [%]</summary>
+    /// <summary>Highest load of a supply in percent of its derated rating. [%]</summary>
     public static CitedValue Headroom { get; } =
-        new("Loading of a supply, share of its derated rating", 80, "%", Sources.HeadroomPolicy);
+        new("Load of a supply in percent of its derated rating, at most", 80, "%", Sources.HeadroomPolicy);
 
-    /// <summary>How far above the lowest voltage that it accepts a device should stay, as a share of that voltage. [%]</summary>
+    /// <summary>Margin above the lowest voltage that a device accepts, in percent of that voltage. [%]</summary>
     public static CitedValue VoltageMargin { get; } =
-        new("Margin above the lowest accepted voltage, share of that voltage", 2, "%", Sources.MarginPolicy);
+        new("Margin above the lowest accepted voltage, in percent of that voltage", 2, "%", Sources.MarginPolicy);
 
-    /// <summary>Highest temperature of an insulation that nobody declares. [°C]</summary>
-    public static CitedValue UndeclaredInsulation { get; } =
-        new("Highest temperature in service of an insulation that nobody declares", 60, "°C", Sources.UndeclaredInsulation);
+    /// <summary>Service temperature of an insulation that is not stated. [°C]</summary>
+    public static CitedValue UnstatedInsulation { get; } =
+        new("Highest temperature in service of an insulation that is not stated", 60, "°C", Sources.UndeclaredInsulation);
 
-    /// <summary>The highest direct voltage of extra-low voltage, free of ripple. [V]</summary>
+    /// <summary>Highest direct voltage of extra-low voltage, free of ripple. [V]</summary>
     public static CitedValue ExtraLowDirectVoltage { get; } =
         new("Safety extra-low voltage, DC", 120, "V", Sources.ExtraLowVoltage);
 
-    /// <summary>The highest alternating voltage of extra-low voltage, RMS. [V]</summary>
+    /// <summary>Highest alternating voltage of extra-low voltage, RMS. [V]</summary>
     public static CitedValue ExtraLowAlternatingVoltage { get; } =
         new("Safety extra-low voltage, AC, RMS", 50, "V", Sources.ExtraLowVoltage);
 
-    /// <summary>Direct voltage up to which a part may be touched. [V]</summary>
+    /// <summary>Highest direct voltage of an accessible bare part. [V]</summary>
     public static CitedValue AccessibleDirectVoltage { get; } =
-        new("Direct voltage of parts that may be touched", 60, "V", Sources.AccessibleVoltage);
+        new("Direct voltage of an accessible bare part", 60, "V", Sources.AccessibleVoltage);
 
-    /// <summary>Crest of an alternating voltage up to which a part may be touched. [V]</summary>
+    /// <summary>Highest crest of an alternating voltage of an accessible bare part. [V]</summary>
     public static CitedValue AccessibleCrestVoltage { get; } =
-        new("Crest of an alternating voltage of parts that may be touched", 42.4, "V", Sources.AccessibleVoltage);
+        new("Crest of an alternating voltage of an accessible bare part", 42.4, "V", Sources.AccessibleVoltage);
 
-    /// <summary>Voltage at mains frequency along a video shield. [mV, RMS]</summary>
+    /// <summary>Highest voltage at mains frequency along a video shield, RMS. [mV]</summary>
     public static CitedValue ShieldHum { get; } =
         new("Voltage at mains frequency along a video shield, RMS", 10, "mV", Sources.HumPolicy);
 
-    /// <summary>How long a device goes without its supply and stays up. [ms]</summary>
+    /// <summary>Time for which a device stays up without its supply. [ms]</summary>
     public static CitedValue RideThrough { get; } =
         new("Time that a device rides through without its supply", 20, "ms", Sources.RideThroughPolicy);
 
-    /// <summary>The current at which a protective device opens for certain, over what its conductor carries, at most. [1]</summary>
+    /// <summary>Highest current at which a protective device is certain to open, in multiples of the ampacity of its conductor.
+    /// [1]</summary>
     public static CitedValue CertainOpening { get; } =
-        new("Current that opens a protective device for certain over what its conductor carries, at most", 1.45, "1", Sources.OverloadCoordination);
+        new("Current at which a protective device is certain to open over the ampacity of its conductor, at most", 1.45, "1",
+            Sources.OverloadCoordination);
 
-    /// <summary>Power in a poor contact that does no harm. [W]</summary>
-    public static CitedValue HarmlessSpot { get; } = new("Power in a poor contact that does no harm, at most", 15, "W", Sources.HotSpotPolicy);
+    /// <summary>Power in a poor contact up to which it does no harm. [W]</summary>
+    public static CitedValue HarmlessSpot { get; } =
+        new("Power in a poor contact that does no harm, at most", 15, "W", Sources.HotSpotPolicy);
 
-    /// <summary>Power in a poor contact that is a hot spot and no more. [W]</summary>
-    public static CitedValue HotSpot { get; } = new("Power in a poor contact that is a hot spot and no more, at most", 100, "W", Sources.HotSpotPolicy);
+    /// <summary>Power in a poor contact up to which it is a hot spot, but no fire. [W]</summary>
+    public static CitedValue HotSpot { get; } =
+        new("Power in a poor contact that is a hot spot only, at most", 100, "W", Sources.HotSpotPolicy);
 
-    /// <summary>From when on a load is continuous. [h]</summary>
-    public static CitedValue ContinuousFrom { get; } = new("Shortest continuous load", Condition.ContinuousFromHours, "h", Sources.NecContinuousLoad);
+    /// <summary>Duration from which a load is continuous. [h]</summary>
+    public static CitedValue ContinuousFrom { get; } =
+        new("Shortest continuous load", Condition.ContinuousFromHours, "h", Sources.NecContinuousLoad);
 }

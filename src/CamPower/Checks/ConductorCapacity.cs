@@ -2,12 +2,14 @@ using System;
 
 namespace CamPower.Checks;
 
-/// <summary>What a conductor of a run carries as the air around it warms, by its insulation and the way it lies.</summary>
-/// <remarks>What is not stated is taken: an insulation of 60 °C; a cable of gauge sizes alone in a cable or raceway; of metric sizes the least of its table's installation methods,
-/// or the most where that is asked for. A wire smaller than the smallest of which something is known carries no more than that one.</remarks>
+/// <summary>Ampacity of a conductor of a run against the temperature of its air, by insulation and installation method.</summary>
+/// <remarks>What is not stated is assumed: an insulation of 60 °C; gauge sizes alone in a cable or raceway; for metric sizes the least
+/// favorable method of the table, or the most favorable where that is asked for. A conductor below the smallest known size carries no more
+/// than that size.</remarks>
 internal readonly struct ConductorCapacity
 {
-    private static readonly InstallationMethod Alone = InstallationMethod.InCableOrRaceway(currentCarryingConductors: 2), LeastMetric = InstallationMethod.InInsulatedWall(), MostMetric = InstallationMethod.OnWall();
+    private static readonly InstallationMethod Alone = InstallationMethod.InCableOrRaceway(currentCarryingConductors: 2);
+    private static readonly InstallationMethod LeastMetric = InstallationMethod.InInsulatedWall(), MostMetric = InstallationMethod.OnWall();
 
     private readonly InstallationMethod _installationMethod;
     private readonly bool _isInstallationStated, _isSmaller;
@@ -21,39 +23,49 @@ internal readonly struct ConductorCapacity
         _isInstallationStated = isInstallationStated;
         _cable = cable;
         _conductor = conductor;
-        double rating = cable.Insulation?.ServiceCelsius ?? CheckConstants.UndeclaredInsulation.Value;
+        double rating = cable.Insulation?.ServiceCelsius ?? CheckConstants.UnstatedInsulation.Value;
         _highestCelsius = Math.Min(rating, conductor.Material.ValidToCelsius);
         _isSmaller = !_installationMethod.Covers(conductor.Size);
-        _amperesPerRootKelvin = _installationMethod.Amperes(_isSmaller ? _installationMethod.ThinnestLike(conductor) : conductor, _highestCelsius, _highestCelsius - 1);
+        Conductor known = _isSmaller ? _installationMethod.ThinnestLike(conductor) : conductor;
+        _amperesPerRootKelvin = _installationMethod.Amperes(known, _highestCelsius, _highestCelsius - 1);
     }
 
-    /// <summary>The capacity, the least where the way it lies is not stated, or null where nothing is known of a conductor so large.</summary>
-    internal static ConductorCapacity? Of(SiteRun run, Cable cable, Conductor conductor) => In(run.InstallationMethod ?? Least(conductor), run.InstallationMethod is not null, cable, conductor);
+    /// <summary>The least ampacity where the installation method is not stated; null where nothing is known of a conductor so
+    /// large.</summary>
+    internal static ConductorCapacity? Of(SiteRun run, Cable cable, Conductor conductor) =>
+        In(run.InstallationMethod ?? Least(conductor), run.InstallationMethod is not null, cable, conductor);
 
-    /// <summary>The same, but the most where the way it lies is not stated.</summary>
+    /// <summary>The largest ampacity where the installation method is not stated; null where nothing is known of a conductor so
+    /// large.</summary>
     internal static ConductorCapacity? AtMostOf(SiteRun run, Cable cable, Conductor conductor) =>
         In(run.InstallationMethod ?? (IsMetric(conductor) ? MostMetric : Alone), run.InstallationMethod is not null, cable, conductor);
 
     /// <summary>Why nothing is known of a conductor of that size, or null where something is.</summary>
-    internal static ValidityBreach? BreachOf(SiteRun run, Conductor conductor) => (run.InstallationMethod ?? Least(conductor)).BreachOf(conductor);
+    internal static ValidityBreach? BreachOf(SiteRun run, Conductor conductor) =>
+        (run.InstallationMethod ?? Least(conductor)).BreachOf(conductor);
 
-    /// <summary>The most that it carries in air of a temperature. [A]</summary>
+    /// <summary>Ampacity in air of a temperature. [A]</summary>
     internal double AmperesIn(double airCelsius) =>
         airCelsius < _highestCelsius ? _amperesPerRootKelvin * Math.Sqrt(_highestCelsius - airCelsius) : 0;
 
-    /// <summary>What the capacity rests on, in words.</summary>
+    /// <summary>What the ampacity rests on, in words.</summary>
     internal string Basis(double airCelsius)
     {
-        string taken = _cable.Insulation is null ? ", not stated" : string.Empty;
-        string smaller = _isSmaller ? ", as the smallest known size" : _installationMethod.IsEstimatedAt(_conductor.Size) ? ", estimated from a larger size" : string.Empty;
-        string lying = _isInstallationStated ? string.Empty : $", {_installationMethod} taken";
-        return FormattableString.Invariant($"{airCelsius:0.#} °C air, insulation {_highestCelsius:0.#} °C{taken}{smaller}{lying}");
+        string assumed = _cable.Insulation is null ? " (assumed)" : string.Empty;
+        string smaller = _isSmaller ? ", as the smallest known size"
+            : _installationMethod.IsEstimatedAt(_conductor.Size) ? ", estimated from a larger size" : string.Empty;
+        string method = _isInstallationStated ? string.Empty : $", {_installationMethod} (assumed)";
+        return FormattableString.Invariant($"ampacity in {airCelsius:0.#} °C air, insulation {_highestCelsius:0.#} °C")
+            + assumed + smaller + method;
     }
 
-    private static bool IsMetric(Conductor conductor) => conductor.Size.Series is WireSizeSeries.SquareMillimeters or WireSizeSeries.Diameter;
+    private static bool IsMetric(Conductor conductor) =>
+        conductor.Size.Series is WireSizeSeries.SquareMillimeters or WireSizeSeries.Diameter;
 
     private static InstallationMethod Least(Conductor conductor) => IsMetric(conductor) ? LeastMetric : Alone;
 
     private static ConductorCapacity? In(InstallationMethod installationMethod, bool isStated, Cable cable, Conductor conductor) =>
-        installationMethod.Covers(conductor.Size) || installationMethod.IsThinner(conductor.Size) ? new ConductorCapacity(installationMethod, isStated, cable, conductor) : null;
+        installationMethod.Covers(conductor.Size) || installationMethod.IsThinner(conductor.Size)
+            ? new ConductorCapacity(installationMethod, isStated, cable, conductor)
+            : null;
 }

@@ -8,38 +8,39 @@ using static System.FormattableString;
 
 namespace CamPower.Checks;
 
-/// <summary>A conductor that carries more than its ampacity, the way it lies and as warm as the air is.</summary>
-/// <remarks>
-/// An insulation that is not stated counts as one of 60 °C. Where the way a run lies is not stated, one of gauge sizes counts as alone in a cable or
-/// raceway; of metric sizes the most favorable installation method decides on danger, and the least favorable one alone gives a caution.
-/// Copper and aluminum from 18 AWG to 10 AWG are held to their continuous load too (<see cref="SmallConductors"/>), except behind an output of Class 2;
-/// in a condition that is stated to be shorter than 3 h to what protects them at most. Of sizes larger
-/// than the installationMethod covers (<see cref="InstallationMethod.Covers"/>) nothing is said here; smaller ones are held to the smallest that it covers.
-/// <see cref="ValueOutsideValidatedRangeRule"/> names both. The local code is the last word.
-/// </remarks>
-public sealed class ConductorOverAmpacityRule() : Rule("conductor-over-ampacity", Severity.Danger,
-    "A conductor carries more current than its ampacity: its insulation ages, softens and may burn.",
-    "Use a larger conductor, insulation that is rated for more, or fewer devices on the run; take it out of the bundle.", Sources.NecAmpacity)
+/// <summary>The check of <see cref="Rules.ConductorOverAmpacity"/>.</summary>
+internal sealed class ConductorOverAmpacityRule() : Rule("conductor-over-ampacity", Severity.Danger,
+    "A conductor carries more current than its ampacity. Its insulation ages, softens and may burn.",
+    "Use a larger conductor, insulation with a higher rating, or fewer devices on the run. Take the cable out of a bundle.",
+    Sources.NecAmpacity)
 {
-    private const string StateTheMethod = "State the installation method of the run; where it is the one taken here, use a larger conductor.";
+    private const string StateTheMethod =
+        "State the installation method of the run. If it is the one assumed here, use a larger conductor.";
 
-    /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence)
     {
         SiteAssessment assessment = Require.NotNull(evidence, nameof(evidence)).Assessment;
         var currents = new RunCurrents(assessment);
-        HashSet<SiteRun> class2 = [.. assessment.Site.Feeds.SelectMany(group => group.Feeds).Where(f => f.Output.ClaimedClass == PowerLimitClass.Class2).SelectMany(f => f.Runs)];
+        HashSet<SiteRun> class2 = [.. assessment.Site.Feeds.SelectMany(group => group.Feeds)
+            .Where(f => f.Output.ClaimedClass == PowerLimitClass.Class2).SelectMany(f => f.Runs)];
         for (int i = 0; i < assessment.Site.Runs.Count; i++)
         {
             SiteRun run = assessment.Site.Runs[i];
             var trial = new RunTrial(i, run, assessment.Site.Conditions, currents, isCapped: !class2.Contains(run));
-            if (WorstOn(trial, ConductorCapacity.AtMostOf) is Overload certain) yield return Found(run, certain, severity: null, remedy: null);
-            else if (WorstOn(trial, ConductorCapacity.Of) is Overload possible) yield return Found(run, possible, Severity.Caution, StateTheMethod);
+            if (WorstOn(trial, ConductorCapacity.AtMostOf) is Overload certain)
+            {
+                yield return Found(run, certain, severity: null, remedy: null);
+            }
+            else if (WorstOn(trial, ConductorCapacity.Of) is Overload possible)
+            {
+                yield return Found(run, possible, Severity.Caution, StateTheMethod);
+            }
         }
     }
 
     private Finding Found(SiteRun run, Overload worst, Severity? severity, string? remedy) => Find(Subject.Of(run),
-        Invariant($"Its {worst.Conductor} carry {worst.Amperes:0.00} A in \"{worst.Condition}\"; ampacity {worst.Limit:0.00} A: {worst.Basis}."),
+        Invariant($"Its conductor, {worst.Conductor}, carries {worst.Amperes:0.00} A in \"{worst.Condition}\"; ") +
+        Invariant($"it may carry {worst.Limit:0.00} A. Basis: {worst.Basis}."),
         ElectricCurrent.FromAmperes(worst.Amperes), ElectricCurrent.FromAmperes(worst.Limit), worst.Condition, severity, remedy);
 
     private static Overload? WorstOn(RunTrial trial, Func<SiteRun, Cable, Conductor, ConductorCapacity?> capacityOf)
@@ -60,15 +61,18 @@ public sealed class ConductorOverAmpacityRule() : Rule("conductor-over-ampacity"
     private static Overload? WorstIn(Conductor conductor, bool isReturn, RunTrial trial, ConductorCapacity? known)
     {
         if (known is not ConductorCapacity capacity) return null;
-        double? continuous = trial.IsCapped ? SmallConductors.ContinuousAmperes(conductor) : null, brief = continuous is null ? null : SmallConductors.ProtectionAmperes(conductor);
+        double? continuous = trial.IsCapped ? SmallConductors.ContinuousAmperes(conductor) : null;
+        double? brief = continuous is null ? null : SmallConductors.ProtectionAmperes(conductor);
         Overload? worst = null;
         for (int c = 0; c < trial.Conditions.Count; c++)
         {
-            double amperes = trial.Currents.Amperes(trial.Index, isReturn, c), air = trial.Conditions[c].At.CableCelsius, ampacity = capacity.AmperesIn(air);
+            double amperes = trial.Currents.Amperes(trial.Index, isReturn, c), air = trial.Conditions[c].At.CableCelsius;
+            double ampacity = capacity.AmperesIn(air);
             bool lasts = trial.Conditions[c].IsContinuous;
             double load = (lasts ? continuous : brief) ?? double.PositiveInfinity, limit = Math.Min(load, ampacity);
             if (!Limits.IsAbove(amperes, limit) || worst?.Excess >= amperes - limit) continue;
-            worst = new Overload(conductor, trial.Conditions[c], amperes, limit, load < ampacity ? lasts ? "continuous load of its size" : "largest load of its size" : capacity.Basis(air));
+            string ofSize = lasts ? "largest continuous load of its size" : "largest load of its size";
+            worst = new Overload(conductor, trial.Conditions[c], amperes, limit, load < ampacity ? ofSize : capacity.Basis(air));
         }
 
         return worst;

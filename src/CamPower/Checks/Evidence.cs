@@ -1,44 +1,45 @@
 using System;
 using System.Collections.Generic;
 using System.Threading;
+using CamPower.Faults;
 using CamPower.Mains;
 
 namespace CamPower;
 
-/// <summary>What a rule looks at.</summary>
-/// <remarks>Immutable. It may come to hold more; a rule takes from it what it needs.</remarks>
+/// <summary>What a rule looks at: a solved site and the studies of it.</summary>
+/// <remarks>Immutable. Later versions may add members.</remarks>
 /// <example>
 /// <code>
-/// IEnumerable&lt;Finding&gt; found = new SupplyHeadroomRule().Check(new Evidence(site.Assess()));
+/// IEnumerable&lt;Finding&gt; found = Rules.Undervoltage.Check(new Evidence(site.Assess()));
 /// </code>
 /// </example>
 public sealed class Evidence
 {
-    private readonly Lazy<SiteFaults> _faults;
+    private readonly Lazy<IReadOnlyList<OutputFaults>> _faults;
     private readonly Lazy<IReadOnlyList<ReceptacleAssessment>> _receptacles;
 
-    /// <summary>The evidence that a solved site is.</summary>
+    /// <summary>Makes the evidence of a solved site.</summary>
     /// <param name="assessment">The solved site.</param>
-    /// <param name="cancellationToken">Breaks off a check of it, and the study of faults.</param>
+    /// <param name="cancellationToken">Cancels a check of it, and the study of faults.</param>
     /// <exception cref="ArgumentNullException"><paramref name="assessment"/> is null.</exception>
     public Evidence(SiteAssessment assessment, CancellationToken cancellationToken = default)
     {
         Assessment = Require.NotNull(assessment, nameof(assessment));
         CancellationToken = cancellationToken;
-        _faults = new Lazy<SiteFaults>(() => assessment.StudyFaults(cancellationToken));
-        _receptacles = new Lazy<IReadOnlyList<ReceptacleAssessment>>(assessment.StudyReceptacles);
+        _faults = new Lazy<IReadOnlyList<OutputFaults>>(() => SiteFaultStudy.Of(assessment, cancellationToken));
+        _receptacles = new Lazy<IReadOnlyList<ReceptacleAssessment>>(() => ReceptacleStudy.Of(assessment));
     }
 
     /// <summary>The site solved in every condition.</summary>
     public SiteAssessment Assessment { get; }
 
-    /// <summary>The faults of its outputs, studied once, when they are first asked for.</summary>
-    public SiteFaults Faults => _faults.Value;
+    /// <summary>The faults of its outputs. They are studied once, at the first use.</summary>
+    public IReadOnlyList<OutputFaults> Faults => _faults.Value;
 
-    /// <summary>What its boxes take from their receptacles, studied once, when it is first asked for.</summary>
+    /// <summary>What its boxes draw from their receptacles. It is studied once, at the first use.</summary>
     public IReadOnlyList<ReceptacleAssessment> Receptacles => _receptacles.Value;
 
-    /// <summary>What breaks off a check of it, and the study of faults: a rule or a report that takes long asks it.</summary>
+    /// <summary>Cancels a check of it, and the study of faults. A rule or a report that takes long asks it.</summary>
     public CancellationToken CancellationToken { get; }
 
     /// <summary>The name of the site; never throws.</summary>

@@ -1,20 +1,40 @@
+using System;
+
 namespace CamPower.Checks;
 
 /// <summary>Words that several rules on faults share.</summary>
 internal static class FaultRuleText
 {
-    /// <summary>Why it is not certain to operate where an installation method is not stated, after how it operates.</summary>
-    internal static string Undeclared(Overcurrent fault) => fault.Opening.Verdict == OperatingVerdict.MayClear && fault.Missing.HasFlag(FaultData.InstallationMethod)
-        ? " (installation method not stated)"
-        : string.Empty;
+    /// <summary>The protective device of an output with its name, after "its".</summary>
+    internal static string Protection(OutputFaults output) => $"protective device ({output.Output.Protection})";
+
+    /// <summary>The place of a fault after "at": with an article, unless it is a name.</summary>
+    internal static string Place(ShortCircuit fault) =>
+        fault.Place is "terminals" or "far end" || fault.Place.StartsWith("change of " +
+            "cable", StringComparison.Ordinal) ? $"the {fault.Place}" : fault.Place;
+
+    /// <summary>An I²t to three digits, without an exponent where it is large.</summary>
+    internal static string Integral(JouleIntegral integral)
+    {
+        double value = integral.AmpereSquaredSeconds, unit = Math.Pow(10, Math.Floor(Math.Log10(Math.Max(value, 1))) - 2);
+        return unit > 1
+            ? FormattableString.Invariant($"{Math.Round(value / unit) * unit:0} A²·s")
+            : FormattableString.Invariant($"{value:G3} A²·s");
+    }
+
+    /// <summary>Why it is not certain to operate, after how it operates: an installation method is not stated.</summary>
+    internal static string NotStated(Overcurrent fault) =>
+        fault.Opening.Verdict == OperatingVerdict.MayClear && fault.Missing.HasFlag(FaultData.InstallationMethod)
+            ? " (installation method not stated)"
+            : string.Empty;
 
     /// <summary>What the conductors do, after "the conductors".</summary>
     internal static string Withstand(Overcurrent fault) => fault.WithstandVerdict switch
     {
         WithstandVerdict.Stands => "withstand it",
-        WithstandVerdict.HotterThanInService => "get hotter than they may be in service",
+        WithstandVerdict.HotterThanInService => "get hotter than their limit in service",
         WithstandVerdict.DoesNotStand => "may not withstand it",
         WithstandVerdict.NoConductor => "do not carry it",
-        _ => "may or may not withstand it: insulation, installation method or overload behavior is not stated",
+        _ => "may not withstand it: insulation, installation method or overload behavior is not stated",
     };
 }

@@ -4,11 +4,12 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>One rule's answer about one thing: what was found, what is allowed, what to do.</summary>
-/// <remarks>Immutable. Made by a <see cref="Rule"/>.</remarks>
+/// <summary>What a rule found about one thing: the value found, the value allowed, and what to do.</summary>
+/// <remarks>Immutable. A <see cref="Rule"/> makes it.</remarks>
 public sealed class Finding
 {
-    internal Finding(Rule rule, Subject about, string message, IQuantity? measured, IQuantity? limit, Condition? condition, Severity? severity, string? remedy)
+    internal Finding(Rule rule, Subject about, string message, IQuantity? measured, IQuantity? limit, Condition? condition,
+        Severity? severity, string? remedy)
     {
         Rule = rule.Id;
         Severity = Require.Known(severity ?? rule.Severity, nameof(severity));
@@ -38,43 +39,44 @@ public sealed class Finding
         Elsewhere = elsewhere;
     }
 
-    /// <summary>Identifier of the rule, in words that callers may match on.</summary>
+    /// <summary>Identifier of the rule. Callers may match on it.</summary>
     public string Rule { get; }
 
-    /// <summary>What a person should do about it: that of its rule, unless this finding is milder or more pressing.</summary>
+    /// <summary>Its severity: that of its rule, unless this finding is less or more severe.</summary>
     public Severity Severity { get; }
 
-    /// <summary>Whether something is not stated, so that nothing was shown to be wrong, nor to be safe.</summary>
+    /// <summary>Whether it says that data is not stated. It then shows neither that something is wrong nor that it is safe.</summary>
     public bool IsNotStated { get; }
 
     /// <summary>The thing that it is about.</summary>
     public Subject About { get; }
 
-    /// <summary>What was found, in a sentence; the wording may change.</summary>
+    /// <summary>What was found, in sentences. The wording may change.</summary>
     public string Message { get; }
 
-    /// <summary>The value found, or null where nothing is measured.</summary>
+    /// <summary>The value found, or null where there is no number.</summary>
     public IQuantity? Measured { get; }
 
     /// <summary>The value allowed, of the same quantity as <see cref="Measured"/>, or null.</summary>
     public IQuantity? Limit { get; }
 
-    /// <summary>The condition in which it was found, or null where it holds in all.</summary>
+    /// <summary>The condition in which it was found, or null where it holds in all conditions.</summary>
     public Condition? Condition { get; }
 
     /// <summary>What to do.</summary>
     public string Remedy { get; }
 
-    /// <summary>Where the limit comes from.</summary>
+    /// <summary>Source of the limit.</summary>
     public Citation Source { get; }
 
-    /// <summary>The same fact about the same thing in other conditions, worst first: one of them speaks where this one is spoken for.</summary>
+    /// <summary>The same fact about the same thing in other conditions, worst first. One of them is given where another rule replaces this
+    /// one.</summary>
     internal IReadOnlyList<Finding> Elsewhere { get; }
 
     /// <summary>Severity, subject and message in one line; never throws.</summary>
     public override string ToString() => $"{Severity}: {About}: {Message}";
 
-    /// <summary>One finding of a fact that was found in several conditions, worst first; null of none.</summary>
+    /// <summary>Makes one finding of a fact that was found in several conditions, worst first; null where there are none.</summary>
     internal static Finding? Worst(IEnumerable<Finding> worstFirst)
     {
         List<Finding> all = [.. worstFirst];

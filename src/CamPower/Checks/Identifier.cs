@@ -3,7 +3,7 @@ using System.Collections.Generic;
 
 namespace CamPower.Checks;
 
-/// <summary>The one form of an identifier in words, of a rule or an inspection.</summary>
+/// <summary>Identifiers of rules and inspections: lowercase letters, digits and hyphens.</summary>
 internal static class Identifier
 {
     internal static string Of(string id, string parameter)
@@ -12,14 +12,14 @@ internal static class Identifier
         {
             if (c is not ((>= 'a' and <= 'z') or (>= '0' and <= '9') or '-'))
             {
-                throw new ArgumentException($"The identifier '{id}' may hold small letters, digits and hyphens only.", parameter);
+                throw new ArgumentException($"The identifier '{id}' may have only lowercase letters, digits and hyphens.", parameter);
             }
         }
 
         return id;
     }
 
-    /// <summary>The first identifier that is there twice, or null.</summary>
+    /// <summary>The first identifier that is used twice, or null.</summary>
     internal static string? FirstRepeated(IEnumerable<string> ids)
     {
         var seen = new HashSet<string>(StringComparer.Ordinal);

@@ -3,8 +3,9 @@ using CamPower.Checks;
 
 namespace CamPower;
 
-/// <summary>Something that no number tells and only a person can answer, by looking at it, pulling at it or measuring it on site.</summary>
-/// <remarks>Immutable. A <see cref="Rule"/> works its findings out of a site's data; an inspection has no answer until somebody has been there.</remarks>
+/// <summary>A check that a person must do on site: look, pull or measure.</summary>
+/// <remarks>Immutable. A <see cref="Rule"/> finds its answers in the data of a site; an inspection has no answer until a person has done
+/// it.</remarks>
 /// <example>
 /// <code>
 /// foreach (Inspection item in InspectionList.Standard.Items) Console.WriteLine($"[ ] {item.Look}\n    {item.Why} {item.Caution}");
@@ -13,13 +14,14 @@ namespace CamPower;
 public sealed class Inspection
 {
     /// <summary>States an inspection.</summary>
-    /// <param name="id">Identifier in words: small letters, digits and hyphens.</param>
-    /// <param name="look">What to look at and what should be seen, in a sentence.</param>
-    /// <param name="why">What happens otherwise, in a sentence.</param>
-    /// <param name="caution">What to mind while looking, in a sentence.</param>
-    /// <param name="source">Where the demand comes from.</param>
+    /// <param name="id">Identifier in words: lowercase letters, digits and hyphens.</param>
+    /// <param name="look">What to do and what the result should be. Not empty.</param>
+    /// <param name="why">What happens otherwise. Not empty.</param>
+    /// <param name="caution">What to take care of during the inspection. Not empty.</param>
+    /// <param name="source">Source of the requirement.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
-    /// <exception cref="ArgumentException">A text is empty, or the identifier holds anything else than small letters, digits and hyphens.</exception>
+    /// <exception cref="ArgumentException">A text is empty, or the identifier has characters other than lowercase letters, digits and
+    /// hyphens.</exception>
     public Inspection(string id, string look, string why, string caution, Citation source)
     {
         Id = Identifier.Of(id, nameof(id));
@@ -32,16 +34,16 @@ public sealed class Inspection
     /// <summary>Identifier in words.</summary>
     public string Id { get; }
 
-    /// <summary>What to look at and what should be seen.</summary>
+    /// <summary>What to do and what the result should be.</summary>
     public string Look { get; }
 
     /// <summary>What happens otherwise.</summary>
     public string Why { get; }
 
-    /// <summary>What to mind while looking.</summary>
+    /// <summary>What to take care of during the inspection.</summary>
     public string Caution { get; }
 
-    /// <summary>Where the demand comes from.</summary>
+    /// <summary>Source of the requirement.</summary>
     public Citation Source { get; }
 
     /// <summary>The identifier; never throws.</summary>

@@ -3,22 +3,24 @@ using System.Collections.Generic;
 using System.Linq;
 using CamPower.Checks;
 using CamPower.Protection;
+using static System.FormattableString;
 
 namespace CamPower;
 
-/// <summary>What a person must look at before a site is energized and when it is maintained.</summary>
-/// <remarks>Immutable. It stands beside the <see cref="RuleSet"/> and never answers itself: a site without findings still wants it.
-/// Work on mains and inside enclosures is for whom the local code allows it.</remarks>
+/// <summary>What a person must inspect before a site is energized and during maintenance.</summary>
+/// <remarks>Immutable. It adds to the <see cref="RuleSet"/>: a site without findings needs it too. Work on mains and inside enclosures is
+/// for people whom the local code allows to do it.</remarks>
 /// <example>
 /// <code>
 /// var mine = new InspectionList([.. InspectionList.Standard.Items,
 ///     new Inspection("drip-loop", "Look for a drip loop under every gland.", "Water runs along the cable into the box.",
-///         "Mind the ladder.", new Citation("House rule of the stable", CitationKind.CommonPractice))]);
+///         "Secure the ladder.", new Citation("House rule of the stable", CitationKind.CommonPractice))]);
 /// </code>
 /// </example>
 public sealed class InspectionList
 {
-    private const string Isolated = "Isolate the box from the mains and prove it dead first; capacitors hold their charge for a while, batteries always.";
+    private const string Isolated =
+        "First isolate the box from the mains and prove it dead. Capacitors hold their charge for a while, batteries always.";
 
     /// <summary>Makes a list.</summary>
     /// <param name="items">The inspections, no identifier twice.</param>
@@ -27,44 +29,52 @@ public sealed class InspectionList
     public InspectionList(IEnumerable<Inspection> items)
     {
         Items = Require.Items(items, nameof(items));
-        if (Identifier.FirstRepeated(Items.Select(i => i.Id)) is string repeated) throw new ArgumentException($"The inspection {repeated} is there twice.", nameof(items));
+        if (Identifier.FirstRepeated(Items.Select(i => i.Id)) is string repeated)
+        {
+            throw new ArgumentException($"The inspection {repeated} is in the list twice.", nameof(items));
+        }
     }
 
     /// <summary>The inspections of this package.</summary>
     public static InspectionList Standard { get; } = new(
     [
         new("bare-conductor-beyond-terminal",
-            "Look at every terminal from the side: no bare metal beyond the clamp, no strand outside it, no insulation under it.",
-            "A bare end or a single strand reaches the neighboring pole or the box and shorts it.",
+            "Look at every terminal from the side. No bare metal is beyond the clamp, no strand outside it, no insulation under it.",
+            "A bare end or a single strand touches the neighboring pole or the box and shorts it.",
             Isolated, Sources.TerminalWorkmanship),
         new("opposite-poles-side-by-side",
-            "Where a positive and a negative are landed side by side, look for a barrier, a ferrule or a sleeve between them.",
-            "One loose strand joins the two poles, in front of the output's protection or behind it.",
+            "Where a positive and a negative conductor are side by side, look for a barrier, a ferrule or a sleeve between them.",
+            "One loose strand joins the two poles, before or after the protective device of the output.",
             Isolated, Sources.CommonPractice),
         new("knockout-without-bushing",
-            "Look at every cable where it enters metal: a bushing, gland or clamp in the knockout, and no open knockout left.",
-            "The edge works through the insulation and puts a conductor on the box; an open knockout lets in fingers, insects and water.",
+            "Look at every cable where it enters metal. It has a bushing, gland or clamp, and no open knockout is left.",
+            "The edge cuts through the insulation and connects a conductor to the box. " +
+            "An open knockout lets in fingers, insects and water.",
             Isolated, Sources.CableEntries),
         new("loose-metal-in-box",
-            "Look for filings, strands, screws and washers, on the bottom and on the circuit boards.",
-            "Loose metal lies still until somebody moves the box, and then it bridges what it falls on.",
-            Isolated + " Do not blow it out with compressed air: take it out.", Sources.CommonPractice),
+            "Look for filings, strands, screws and washers on the bottom and on the circuit boards.",
+            "Loose metal moves when the box is moved, and then it shorts what it falls on.",
+            Isolated + " Do not use compressed air: take the metal out.", Sources.CommonPractice),
         new("lid-closed-and-locked",
-            "Look at lid, seal and lock: closed on its whole seal, every screw in place, no cable pinched.",
-            "Behind the lid are mains terminals; a lid that stands open lets in water and children.",
-            "Do not drill into or change an enclosure: its protection is tested as it is sold.", Sources.CommonPractice),
+            "Look at lid, seal and lock. The lid is closed on its whole seal, every screw is in place, and no cable is pinched.",
+            "Mains terminals are behind the lid. An open lid lets in water and children.",
+            "Do not drill into or change an enclosure: its protection was tested as it is sold.", Sources.CommonPractice),
         new("tug-test",
-            "Pull at every conductor, one by one, in the direction of its cable: none moves. Tighten a loose one to the torque that the terminal's maker states, not by feel; "
-                + FormattableString.Invariant($"where nothing is stated, {ProtectionConstants.SmallTerminalTorque.Value} N·m for M2.5, {ProtectionConstants.TerminalTorque.Value} N·m for M3, {ProtectionConstants.SlottedTerminalTorque.Value} lb-in for a slotted screw of 18 to 10 AWG (from memory)."),
-            "A loose contact has ohms in place of milliohms: it drops the camera's voltage and heats itself.",
+            "Pull at every conductor, one by one, in the direction of its cable. None moves. " +
+            "Tighten a loose one to the torque that the maker of the terminal states, not by feel. " +
+            Invariant($"Where no torque is stated, use {ProtectionConstants.SmallTerminalTorque.Value} N·m for M2.5 ") +
+            Invariant($"or {ProtectionConstants.TerminalTorque.Value} N·m for M3. ") +
+            Invariant($"For a slotted screw of 18 to 10 AWG use {ProtectionConstants.SlottedTerminalTorque.Value} lb-in (from memory)."),
+            "A loose contact has ohms in place of milliohms. It lowers the voltage of the camera and heats itself.",
             Isolated, Sources.TerminalWorkmanship),
         new("polarity-measured",
-            "Measure at every device's plug before it is connected, red probe on what should be positive: the reading is positive, and inside the device's range.",
-            "A camera that is connected with its leads reversed may be destroyed at once, and one of the wrong voltage too.",
-            "The circuit is live: use insulated probes, and do not measure on the mains side without the training for it.", Sources.CommonPractice),
+            "Before you connect a device, measure at its plug, with the red probe on the positive contact. " +
+            "The reading is positive and within the range of the device.",
+            "Reversed leads or a wrong voltage can destroy a camera at once.",
+            "The circuit is live. Use insulated probes, and do not measure on the mains side without training.", Sources.CommonPractice),
     ]);
 
-    /// <summary>The inspections, in the order in which a person goes through them.</summary>
+    /// <summary>The inspections, in the order in which a person does them.</summary>
     public IReadOnlyList<Inspection> Items { get; }
 
     /// <summary>The identifiers of the inspections; never throws.</summary>

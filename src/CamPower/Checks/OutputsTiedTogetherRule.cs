@@ -6,29 +6,31 @@ using static System.FormattableString;
 
 namespace CamPower.Checks;
 
-/// <summary>Outputs that somebody joined: two supplies in parallel, of which one feeds back into the other, or one output doubled.</summary>
-/// <remarks>The voltage found is by how much the one may be above the other: the highest of the one less the lowest of the other.
-/// Supplies that are made to work in parallel say so on their sheet; drop the rule for them.</remarks>
-public sealed class OutputsTiedTogetherRule() : Rule("outputs-tied-together", Severity.Danger,
-    "Two outputs are joined: the supply of the higher voltage feeds back into the other, and a fault is fed past both protective devices.",
-    "Do not energize: separate them, and spread the devices over the outputs instead.", Sources.CommonPractice)
+/// <summary>The check of <see cref="Rules.OutputsTiedTogether"/>.</summary>
+internal sealed class OutputsTiedTogetherRule() : Rule("outputs-tied-together", Severity.Danger,
+    "Two outputs are joined. The supply of higher voltage feeds back into the other, and a fault is fed through both protective devices.",
+    "Do not energize. Separate the outputs, and spread the devices over them.", Sources.CommonPractice)
 {
-    /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence)
     {
         Site site = Require.NotNull(evidence, nameof(evidence)).Assessment.Site;
         return site.Ties.Select(tie => tie.IsWithinOneBox
-            ? Find(Named(site, tie.OneBox, tie.OneOutput), Invariant($"It is joined to output {tie.OtherOutput} of the same box: a fault is fed through both protective devices."))
+            ? Find(Named(site, tie.OneBox, tie.OneOutput),
+                Invariant($"It is joined to output {tie.OtherOutput} of the same box; a fault is fed through both protective devices."))
             : BackFeed(site, tie));
     }
 
     private Finding BackFeed(Site site, OutputTie tie)
     {
-        SupplyOutput one = site.BoxNamed(tie.OneBox, nameof(tie)).Supply.Output, other = site.BoxNamed(tie.OtherBox, nameof(tie)).Supply.Output;
-        if (one.Kind != other.Kind) return Find(Named(site, tie.OneBox, tie.OneOutput), Invariant($"It is joined to {tie.OtherBox} output {tie.OtherOutput}: AC and DC in one circuit."));
+        SupplyOutput one = site.BoxNamed(tie.OneBox, nameof(tie)).Supply.Output;
+        SupplyOutput other = site.BoxNamed(tie.OtherBox, nameof(tie)).Supply.Output;
+        Subject about = Named(site, tie.OneBox, tie.OneOutput);
+        string joined = Invariant($"It is joined to {tie.OtherBox} output {tie.OtherOutput}");
+        if (one.Kind != other.Kind) return Find(about, $"{joined}: AC and DC in one circuit.");
         double above = one.HighestVolts - other.LowestVolts, below = other.HighestVolts - one.LowestVolts;
-        return Find(Named(site, tie.OneBox, tie.OneOutput),
-            Invariant($"It is joined to {tie.OtherBox} output {tie.OtherOutput}, and {(above >= below ? tie.OneBox : tie.OtherBox)} may be {Math.Max(above, below):0.##} V above the other and feed back into it."),
+        string higher = above >= below ? tie.OneBox : tie.OtherBox;
+        return Find(about,
+            Invariant($"{joined}. The supply of {higher} can be {Math.Max(above, below):0.##} V higher and feed back into the other."),
             ElectricPotential.FromVolts(Math.Max(above, below)), ElectricPotential.Zero);
     }
 

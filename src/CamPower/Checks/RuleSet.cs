@@ -6,13 +6,13 @@ using CamPower.Checks;
 
 namespace CamPower;
 
-/// <summary>The rules that a site is checked against.</summary>
-/// <remarks>Immutable: adding, dropping or changing a rule gives another set.</remarks>
+/// <summary>A set of rules that a site is checked against.</summary>
+/// <remarks>Immutable: <see cref="With"/> and <see cref="Without"/> return another set.</remarks>
 /// <example>
 /// <code>
 /// RuleSet mine = RuleSet.Standard
 ///     .Without("copper-clad-aluminum")
-///     .With(new SupplyHeadroomRule(Ratio.FromPercent(70)));
+///     .With(Rules.SupplyAboveHeadroomPolicy(Ratio.FromPercent(70)));
 /// IReadOnlyList&lt;Finding&gt; findings = mine.Check(site.Assess());
 /// </code>
 /// </example>
@@ -23,75 +23,26 @@ public sealed class RuleSet
     /// <summary>Makes a set.</summary>
     /// <param name="rules">The rules, no identifier twice.</param>
     /// <exception cref="ArgumentNullException"><paramref name="rules"/> or one of them is null.</exception>
-    /// <exception cref="ArgumentException">An identifier is used twice, or some rules stand back for each other.</exception>
+    /// <exception cref="ArgumentException">An identifier is used twice, or some rules replace each other.</exception>
     public RuleSet(IEnumerable<Rule> rules)
     {
         Rules = Require.Items(rules, nameof(rules));
-        if (Identifier.FirstRepeated(Rules.Select(r => r.Id)) is string repeated) throw new ArgumentException($"The rule {repeated} is there twice.", nameof(rules));
-        _speakersFirst = StandingBack.SpeakersFirst(Rules) ?? throw new ArgumentException("Some rules stand back for each other: none of them would speak.", nameof(rules));
+        if (Identifier.FirstRepeated(Rules.Select(r => r.Id)) is string repeated)
+        {
+            throw new ArgumentException($"The rule {repeated} is in the set twice.", nameof(rules));
+        }
+
+        _speakersFirst = StandingBack.SpeakersFirst(Rules)
+            ?? throw new ArgumentException("Some rules replace each other, so that none of them would give a finding.", nameof(rules));
     }
 
-    /// <summary>The rules of this package, with their default limits.</summary>
-    public static RuleSet Standard { get; } = new(
-    [
-        new AcIntoDcDeviceRule(),
-        new ReversedPolarityRule(),
-        new DcIntoAcDeviceRule(),
-        new VoltageAboveExtraLowRule(),
-        new OutputsTiedTogetherRule(),
-        new MixedVoltagesRule(),
-        new SupplyVoltageTooHighRule(),
-        new NoOperatingPointRule(),
-        new UnloadedBelowTurnOnRule(),
-        new SettlesBelowDropOutRule(),
-        new TurnOnBelowUnstableVoltageRule(),
-        new UndervoltageRule(),
-        new OvervoltageAtLightLoadRule(),
-        new PowerLimitExceededRule(),
-        new ProtectionMissingRule(),
-        new DeviceVoltageRatingRule(),
-        new BreakingCapacityRule(),
-        new LetThroughRule(),
-        new FarEndShortRule(),
-        new NuisanceTripRule(),
-        new OutputOverloadedRule(),
-        new ConductorOverAmpacityRule(),
-        new ProtectionAboveConductorRatingRule(),
-        new ConnectorOverloadedRule(),
-        new ConnectorOutsideVoltageClassRule(),
-        new TerminalWrongSizeRule(),
-        new BoxTooHotRule(),
-        new BoxTemperatureUnknownRule(),
-        new FaultsUnknownRule(),
-        new ReceptacleVoltageRule(),
-        new ReceptacleOverloadedRule(),
-        new SupplyAboveDeratedRatingRule(),
-        new SplitAdapterRule(),
-        new StartBeyondSupplyLimitRule(),
-        new SupplyHeadroomRule(),
-        new ShortDragsRailDownRule(),
-        new FuseContinuousShareRule(),
-        new VoltageAboveAccessibleRule(),
-        new ThinHeatMarginRule(),
-        new ThinVoltageMarginRule(),
-        new OvervoltageBeforeItDrawsRule(),
-        new HumOnVideoShieldRule(),
-        new MoreCamerasThanOutputsRule(),
-        new RecorderOnCameraOutputRule(),
-        new PreTerminatedCableExtendedRule(),
-        new CopperCladAluminumRule(),
-        new SunWithoutEnclosureRule(),
-        new AcSolvedWithRmsRule(),
-        new MixedResistanceBasesRule(),
-        new ReceptacleLoadUnknownRule(),
-        new ShieldHumUnknownRule(),
-        new ValueOutsideValidatedRangeRule(),
-    ]);
+    /// <summary>All rules of this package (<see cref="CamPower.Rules"/>), with their default limits.</summary>
+    public static RuleSet Standard { get; } = new(CamPower.Rules.Standard());
 
     /// <summary>The rules, in the order in which they are asked.</summary>
     public IReadOnlyList<Rule> Rules { get; }
 
-    /// <summary>The set with one more rule; one of the same identifier gives way to it, in its place.</summary>
+    /// <summary>Returns a set with one more rule; a rule of the same identifier is replaced in its place.</summary>
     /// <param name="rule">The rule.</param>
     /// <exception cref="ArgumentNullException"><paramref name="rule"/> is null.</exception>
     public RuleSet With(Rule rule)
@@ -102,10 +53,10 @@ public sealed class RuleSet
             : new RuleSet([.. Rules, rule]);
     }
 
-    /// <summary>The set without a rule.</summary>
+    /// <summary>Returns a set without a rule.</summary>
     /// <param name="id">Identifier of the rule.</param>
     /// <exception cref="ArgumentNullException"><paramref name="id"/> is null.</exception>
-    /// <exception cref="ArgumentException">The set holds no such rule.</exception>
+    /// <exception cref="ArgumentException">The set has no such rule.</exception>
     public RuleSet Without(string id)
     {
         Require.NotNull(id, nameof(id));
@@ -113,18 +64,18 @@ public sealed class RuleSet
         return new RuleSet(Rules.Where(r => !string.Equals(r.Id, id, StringComparison.Ordinal)));
     }
 
-    /// <summary>All that the rules find on a solved site, worst first; within a severity in the order of the rules.</summary>
-    /// <remarks>A rule is silent where it stands back for another of the set that speaks (<see cref="Rule.StandsBackFor"/>,
+    /// <summary>Checks a solved site: all findings of the rules, worst first, and of one severity in the order of the rules.</summary>
+    /// <remarks>A rule gives no finding where another rule of the set replaces it (<see cref="Rule.StandsBackFor"/>,
     /// <see cref="Rule.StandsBackInConditionsOf"/>).</remarks>
     /// <param name="assessment">The solved site.</param>
-    /// <param name="cancellationToken">Breaks it off between two findings, and the study of faults at any time.</param>
+    /// <param name="cancellationToken">Cancels the check between two findings, and the study of faults at any time.</param>
     /// <exception cref="ArgumentNullException"><paramref name="assessment"/> is null.</exception>
     /// <exception cref="OperationCanceledException"><paramref name="cancellationToken"/> was canceled.</exception>
     public IReadOnlyList<Finding> Check(SiteAssessment assessment, CancellationToken cancellationToken = default) =>
         Check(new Evidence(assessment, cancellationToken));
 
-    /// <summary>All that the rules find, worst first; within a severity in the order of the rules.</summary>
-    /// <param name="evidence">What they look at.</param>
+    /// <summary>Checks evidence: all findings of the rules, worst first, and of one severity in the order of the rules.</summary>
+    /// <param name="evidence">The solved site and the studies of it.</param>
     /// <exception cref="ArgumentNullException"><paramref name="evidence"/> is null.</exception>
     /// <exception cref="OperationCanceledException">The cancellation token of <paramref name="evidence"/> was canceled.</exception>
     public IReadOnlyList<Finding> Check(Evidence evidence)

@@ -5,8 +5,8 @@ using System.Linq;
 namespace CamPower.Checks;
 
 /// <summary>The current in each pole of each run in each condition: what the devices behind it draw.</summary>
-/// <remarks>At the lowest supply voltage, where all but a resistance draw most. Return current counts in the negatives alone,
-/// as if no shield took a share. What is not up draws nothing here: other rules speak of it.</remarks>
+/// <remarks>It is the current at the lowest supply voltage, where every load except a resistance draws most. Return current counts in the
+/// negative conductors only, as if shields carried none. A device that is not up draws nothing here: other rules name it.</remarks>
 internal sealed class RunCurrents
 {
     private readonly double[,] _outgoing, _return;
@@ -27,10 +27,10 @@ internal sealed class RunCurrents
         if (!AreBothWays) AddReturns(assessment, runTo);
     }
 
-    /// <summary>Whether each run returns what it carries out, no negative being shared.</summary>
+    /// <summary>Whether the return current of each run equals its outgoing current: no negative conductor is shared.</summary>
     internal bool AreBothWays { get; }
 
-    /// <summary>The current in a conductor of a run, given by its place in the site. [A]</summary>
+    /// <summary>Current in a conductor of a run, by the index of the run in the site. [A]</summary>
     internal double Amperes(int run, bool isReturn, int condition) => (isReturn ? _return : _outgoing)[run, condition];
 
     private void AddReturns(SiteAssessment assessment, Dictionary<string, int> runTo)

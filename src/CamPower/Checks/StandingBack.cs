@@ -4,13 +4,13 @@ using System.Linq;
 
 namespace CamPower.Checks;
 
-/// <summary>Leaves out of what the rules of a set find that for which another rule of the set speaks.</summary>
-/// <remarks>The rules are heard with the speakers first: a rule that is silent itself silences nobody.</remarks>
+/// <summary>Leaves out the findings of a rule where another rule of the set replaces it.</summary>
+/// <remarks>The rules that replace others are asked first. A finding that is left out does not replace another.</remarks>
 internal sealed class StandingBack
 {
     private readonly Dictionary<(string Rule, SubjectKind Kind, string Name), List<Finding>> _spoken = [];
 
-    /// <summary>The rules in an order in which each comes after those for which it stands back; null where some stand back for each other.</summary>
+    /// <summary>The rules in an order in which each comes after those that replace it; null where some replace each other.</summary>
     internal static IReadOnlyList<Rule>? SpeakersFirst(IReadOnlyList<Rule> rules)
     {
         var ordered = new List<Rule>(rules.Count);
@@ -27,13 +27,14 @@ internal sealed class StandingBack
         return ordered;
     }
 
-    /// <summary>What a rule says once those that were heard before have spoken.</summary>
+    /// <summary>The findings that are left of a rule, after those of the rules that were asked before.</summary>
     internal IEnumerable<Finding> Heard(Rule rule, IEnumerable<Finding> found)
     {
         foreach (Finding finding in found)
         {
             if (rule.StandsBackFor.Any(id => SpokenBy(id, finding.About).Count > 0)) continue;
-            Finding? heard = Finding.Worst(InConditions(finding).Where(f => !rule.StandsBackInConditionsOf.Any(id => IsSpokenIn(f.Condition, SpokenBy(id, f.About)))));
+            Finding? heard = Finding.Worst(InConditions(finding)
+                .Where(f => !rule.StandsBackInConditionsOf.Any(id => IsSpokenIn(f.Condition, SpokenBy(id, f.About)))));
             if (heard is null) continue;
             Remember(heard);
             yield return heard;
@@ -47,7 +48,8 @@ internal sealed class StandingBack
     private static bool IsSpokenIn(Condition? condition, List<Finding> spoken) =>
         spoken.SelectMany(InConditions).Any(f => f.Condition is null || condition is null || ReferenceEquals(f.Condition, condition));
 
-    private List<Finding> SpokenBy(string id, Subject about) => _spoken.TryGetValue((id, about.Kind, about.Name), out List<Finding>? spoken) ? spoken : [];
+    private List<Finding> SpokenBy(string id, Subject about) =>
+        _spoken.TryGetValue((id, about.Kind, about.Name), out List<Finding>? spoken) ? spoken : [];
 
     private void Remember(Finding heard)
     {

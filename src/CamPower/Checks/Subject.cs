@@ -7,21 +7,21 @@ namespace CamPower;
 public sealed class Subject
 {
     /// <summary>Names a thing.</summary>
-    /// <param name="kind">What sort of thing.</param>
-    /// <param name="name">How the site calls it. Not empty.</param>
+    /// <param name="kind">Kind of thing.</param>
+    /// <param name="name">Its name in the site. Not empty.</param>
     /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="kind"/> is none of those there are.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="kind"/> is not a defined value.</exception>
     public Subject(SubjectKind kind, string name)
     {
         Kind = Require.Known(kind, nameof(kind));
         Name = Require.Name(name, nameof(name));
     }
 
-    /// <summary>What sort of thing.</summary>
+    /// <summary>Kind of thing.</summary>
     public SubjectKind Kind { get; }
 
-    /// <summary>How the site calls it.</summary>
+    /// <summary>Its name in the site.</summary>
     public string Name { get; }
 
     /// <summary>A device.</summary>

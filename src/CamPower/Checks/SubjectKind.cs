@@ -1,9 +1,9 @@
 namespace CamPower;
 
-/// <summary>What sort of thing a finding is about.</summary>
+/// <summary>The kind of thing that a finding is about.</summary>
 public enum SubjectKind
 {
-    /// <summary>A camera or other device.</summary>
+    /// <summary>A camera, a recorder or another load.</summary>
     Device,
 
     /// <summary>A run of cable.</summary>

@@ -5,13 +5,11 @@ using UnitsNet;
 
 namespace CamPower.Checks;
 
-/// <summary>A wire that the terminal at its end is not made for: too thin to be held, or too thick to go in.</summary>
-/// <remarks>Wires in parallel count together where they must go in, and one by one where they must be held.</remarks>
-public sealed class TerminalWrongSizeRule() : Rule("terminal-wrong-size", Severity.Caution,
-    "A conductor is thinner or thicker than the terminal at its end takes: it works loose, or only some of its strands go in.",
-    "Land it through a ferrule or a splice of a size that the terminal takes; never cut strands away.", Sources.TerminalWorkmanship)
+/// <summary>The check of <see cref="Rules.TerminalWrongSize"/>.</summary>
+internal sealed class TerminalWrongSizeRule() : Rule("terminal-wrong-size", Severity.Caution,
+    "A conductor is smaller or larger than the terminal at its end accepts. It works loose, or only some of its strands go in.",
+    "Use a ferrule or a splice of a size that the terminal accepts. Never cut strands away.", Sources.TerminalWorkmanship)
 {
-    /// <inheritdoc/>
     public override IEnumerable<Finding> Check(Evidence evidence)
     {
         SiteAssessment assessment = Require.NotNull(evidence, nameof(evidence)).Assessment;
@@ -20,7 +18,8 @@ public sealed class TerminalWrongSizeRule() : Rule("terminal-wrong-size", Severi
             if (feed.Box.Terminals is not TerminalRange terminals) continue;
             for (int i = 0; i < feed.Runs.Count && feed.Parents[i] < 0; i++)
             {
-                if (Misfit(feed.Runs[i].Run.Segments.First().Cable, terminals) is Conductor wrong) yield return Find(feed.Runs[i], wrong, terminals, $"the terminals of {feed.Box}");
+                if (Misfit(feed.Runs[i].Run.Segments.First().Cable, terminals) is not Conductor wrong) continue;
+                yield return Find(feed.Runs[i], wrong, terminals, $"the terminals of {feed.Box}");
             }
         }
 
@@ -28,7 +27,8 @@ public sealed class TerminalWrongSizeRule() : Rule("terminal-wrong-size", Severi
         {
             if (device.Device.Model.Connector?.Wires is not TerminalRange wires) continue;
             SiteRun run = device.Path[device.Path.Count - 1];
-            if (Misfit(run.Run.Segments.Last().Cable, wires) is Conductor wrong) yield return Find(run, wrong, wires, $"the {device.Device.Model.Connector} of {device.Device}");
+            if (Misfit(run.Run.Segments.Last().Cable, wires) is not Conductor wrong) continue;
+            yield return Find(run, wrong, wires, $"the connector ({device.Device.Model.Connector}) of {device.Device}");
         }
     }
 
@@ -39,15 +39,16 @@ public sealed class TerminalWrongSizeRule() : Rule("terminal-wrong-size", Severi
     }
 
     private static bool Fits(Conductor conductor, TerminalRange terminal) =>
-        !IsTooThin(conductor, terminal) && !Limits.IsAbove(conductor.Size.SquareMeters * conductor.Count, terminal.Largest.SquareMeters);
+        !IsTooSmall(conductor, terminal) && !Limits.IsAbove(conductor.Size.SquareMeters * conductor.Count, terminal.Largest.SquareMeters);
 
-    private static bool IsTooThin(Conductor conductor, TerminalRange terminal) => Limits.IsBelow(conductor.Size.SquareMeters, terminal.Smallest.SquareMeters);
+    private static bool IsTooSmall(Conductor conductor, TerminalRange terminal) =>
+        Limits.IsBelow(conductor.Size.SquareMeters, terminal.Smallest.SquareMeters);
 
     private Finding Find(SiteRun run, Conductor wrong, TerminalRange terminal, string where)
     {
-        bool isThin = IsTooThin(wrong, terminal);
-        double area = wrong.Size.SquareMeters * (isThin ? 1 : wrong.Count);
-        return Find(Subject.Of(run), $"Its {wrong} end in {where}, which take {terminal}.",
-            Area.FromSquareMillimeters(area * 1e6), (isThin ? terminal.Smallest : terminal.Largest).Area);
+        bool isSmall = IsTooSmall(wrong, terminal);
+        double area = wrong.Size.SquareMeters * (isSmall ? 1 : wrong.Count);
+        return Find(Subject.Of(run), $"Its conductor, {wrong}, ends in {where}; accepted sizes are {terminal}.",
+            Area.FromSquareMillimeters(area * 1e6), (isSmall ? terminal.Smallest : terminal.Largest).Area);
     }
 }

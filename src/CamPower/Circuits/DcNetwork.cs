@@ -28,7 +28,7 @@ public sealed class DcNetwork
     private readonly NetworkPlan _plan;
 
     // Made when the first name is asked for: a network of which only totals are read needs none.
-    private readonly Lazy<NetworkNames> _sourceNames, _branchNames, _loadNames;
+    private readonly Lazy<NetworkNames> _sourceIndex, _branchIndex, _loadIndex;
 
     internal DcNetwork(Circuit circuit, NetworkNames nodes, string reference, IEnumerable<NetworkSource> sources,
         IEnumerable<NetworkBranch> branches, IEnumerable<NetworkLoad> loads)
@@ -38,10 +38,10 @@ public sealed class DcNetwork
         Sources = Array.AsReadOnly([.. sources]);
         Branches = Array.AsReadOnly([.. branches]);
         Loads = Array.AsReadOnly([.. loads]);
-        NodeNames = nodes;
-        _sourceNames = new Lazy<NetworkNames>(() => new NetworkNames("source", [.. Sources.Select(s => s.Name)]));
-        _branchNames = new Lazy<NetworkNames>(() => new NetworkNames("branch", [.. Branches.Select(b => b.Name)]));
-        _loadNames = new Lazy<NetworkNames>(() => new NetworkNames("load", [.. Loads.Select(l => l.Name)]));
+        NodeIndex = nodes;
+        _sourceIndex = new Lazy<NetworkNames>(() => new NetworkNames("source", [.. Sources.Select(s => s.Name)]));
+        _branchIndex = new Lazy<NetworkNames>(() => new NetworkNames("branch", [.. Branches.Select(b => b.Name)]));
+        _loadIndex = new Lazy<NetworkNames>(() => new NetworkNames("load", [.. Loads.Select(l => l.Name)]));
         _plan = (NetworkPlan?)Ladder.TryCreate(circuit) ?? Mesh.TryCreate(circuit, new bool[circuit.SourceCount])!;
     }
 
@@ -52,40 +52,49 @@ public sealed class DcNetwork
         Sources = other.Sources;
         Branches = other.Branches;
         Loads = Array.AsReadOnly(loads);
-        NodeNames = other.NodeNames;
-        _sourceNames = other._sourceNames;
-        _branchNames = other._branchNames;
-        _loadNames = other._loadNames;
+        NodeIndex = other.NodeIndex;
+        _sourceIndex = other._sourceIndex;
+        _branchIndex = other._branchIndex;
+        _loadIndex = other._loadIndex;
         _plan = other._plan;
     }
 
     /// <summary>Names of the nodes, in the order in which sources and branches first named them.</summary>
-    public IReadOnlyList<string> Nodes => NodeNames.All;
+    public IReadOnlyList<string> NodeNames => NodeIndex.All;
+
+    /// <summary>Names of the sources, in the order in which they were added.</summary>
+    public IReadOnlyList<string> SourceNames => SourceIndex.All;
+
+    /// <summary>Names of the branches, in the order in which they were added.</summary>
+    public IReadOnlyList<string> BranchNames => BranchIndex.All;
+
+    /// <summary>Names of the loads, in the order in which they were added.</summary>
+    public IReadOnlyList<string> LoadNames => LoadIndex.All;
 
     /// <summary>Name of the node at 0 V.</summary>
     public string Reference { get; }
 
     /// <summary>The sources, in the order in which they were added.</summary>
-    public IReadOnlyList<NetworkSource> Sources { get; }
+    internal IReadOnlyList<NetworkSource> Sources { get; }
 
     /// <summary>The branches, in the order in which they were added.</summary>
-    public IReadOnlyList<NetworkBranch> Branches { get; }
+    internal IReadOnlyList<NetworkBranch> Branches { get; }
 
     /// <summary>The loads, in the order in which they were added.</summary>
-    public IReadOnlyList<NetworkLoad> Loads { get; }
+    internal IReadOnlyList<NetworkLoad> Loads { get; }
 
     /// <summary>Whether it is solved as a tree of loops, in time linear in its size.</summary>
     public bool IsRadial => _plan is Ladder;
 
     internal Circuit Circuit => _circuit;
 
-    internal NetworkNames NodeNames { get; }
+    internal NetworkNames NodeIndex { get; }
 
-    internal NetworkNames SourceNames => _sourceNames.Value;
+    internal NetworkNames SourceIndex => _sourceIndex.Value;
 
-    internal NetworkNames BranchNames => _branchNames.Value;
+    internal NetworkNames BranchIndex => _branchIndex.Value;
 
-    internal NetworkNames LoadNames => _loadNames.Value;
+    internal NetworkNames LoadIndex => _loadIndex.Value;
 
     /// <summary>The same network with other loads in some of its places; what was worked out for its shape serves again.</summary>
     /// <param name="loads">By name of the load, what it is to draw. Loads not named stay as they are.</param>
@@ -96,7 +105,7 @@ public sealed class DcNetwork
         NetworkLoad[] changed = [.. Loads];
         foreach (KeyValuePair<string, Load> load in Require.NotNull(loads, nameof(loads)))
         {
-            int k = LoadNames.IndexOf(load.Key, nameof(loads));
+            int k = LoadIndex.IndexOf(load.Key, nameof(loads));
             changed[k] = new NetworkLoad(load.Key, changed[k].PositiveNode, changed[k].NegativeNode, Require.NotNull(load.Value, nameof(loads)));
         }
 
@@ -136,5 +145,5 @@ public sealed class DcNetwork
 
     /// <summary>How much there is of everything; never throws.</summary>
     public override string ToString() => FormattableString.Invariant(
-        $"{(IsRadial ? "radial" : "meshed")} network: {Nodes.Count} nodes, {Sources.Count} sources, {Branches.Count} branches, {Loads.Count} loads");
+        $"{(IsRadial ? "radial" : "meshed")} network: {NodeNames.Count} nodes, {Sources.Count} sources, {Branches.Count} branches, {Loads.Count} loads");
 }

@@ -4,7 +4,7 @@ namespace CamPower.Circuits;
 
 /// <summary>A resistance between two nodes of a network: one conductor of a cable, a joint, a tie.</summary>
 /// <remarks>Immutable; made by <see cref="DcNetworkBuilder"/>.</remarks>
-public sealed class NetworkBranch
+internal sealed class NetworkBranch
 {
     internal NetworkBranch(string name, string from, string to, double ohms)
     {
@@ -15,16 +15,16 @@ public sealed class NetworkBranch
     }
 
     /// <summary>Its name, unique in the network.</summary>
-    public string Name { get; }
+    internal string Name { get; }
 
     /// <summary>Name of the node where its current counts as going in.</summary>
-    public string From { get; }
+    internal string From { get; }
 
     /// <summary>Name of the node where its current counts as coming out.</summary>
-    public string To { get; }
+    internal string To { get; }
 
     /// <summary>Its resistance: 0, or from 1 nΩ to 1 TΩ. [Ω]</summary>
-    public ElectricResistance Resistance => ElectricResistance.FromOhms(Ohms);
+    internal ElectricResistance Resistance => ElectricResistance.FromOhms(Ohms);
 
     internal double Ohms { get; }
 

@@ -46,7 +46,7 @@ internal sealed class NetworkDerivation
         return steps
             .Concat(Enumerable.Range(0, _network.Sources.Count).Select(SourceStep))
             .Concat(Enumerable.Range(0, _network.Branches.Count).Select(BranchStep))
-            .Concat(_network.Nodes.Select(NodeStep).OfType<DerivationStep>())
+            .Concat(_network.NodeNames.Select(NodeStep).OfType<DerivationStep>())
             .Concat(PowerSteps())
             .Append(BalanceStep());
     }
@@ -137,16 +137,16 @@ internal sealed class NetworkDerivation
         }
 
         PowerBalance balance = _state.Balance();
-        yield return Step("P", "delivered", "Power that the sources deliver", delivered.Total, balance.DeliveredWatts, "W");
-        yield return Step("P", "taken", "Power that the loads take", taken.Total, balance.TakenWatts, "W");
-        yield return Step("P", "lost", "Power lost in branches and inside the sources", lost.Total, balance.LostWatts, "W");
+        yield return Step("P", "delivered", "Power that the sources deliver", delivered.Total, balance.Delivered, "W");
+        yield return Step("P", "taken", "Power that the loads take", taken.Total, balance.Taken, "W");
+        yield return Step("P", "lost", "Power lost in branches and inside the sources", lost.Total, balance.Lost, "W");
     }
 
     private DerivationStep BalanceStep()
     {
         PowerBalance balance = _state.Balance();
         return Step("P", "delivered", "The power balance: what is delivered is taken or lost",
-            new SymbolSum().Plus(Symbols.Of("P", "taken", balance.TakenWatts)).Plus(Symbols.Of("P", "lost", balance.LostWatts)).Total, balance.DeliveredWatts, "W");
+            new SymbolSum().Plus(Symbols.Of("P", "taken", balance.Taken)).Plus(Symbols.Of("P", "lost", balance.Lost)).Total, balance.Delivered, "W");
     }
 
     private string Conclusion()
@@ -184,7 +184,7 @@ internal sealed class NetworkDerivation
 
     private Symbols Node(string name) => Symbols.Of("V", name, Volts(name));
 
-    private double Volts(string node) => _state.NodeVolts[_network.NodeNames.IndexOf(node, nameof(node))];
+    private double Volts(string node) => _state.NodeVolts[_network.NodeIndex.IndexOf(node, nameof(node))];
 
     private static DerivationStep Step(string symbol, string name, string meaning, Symbols right, double value, string unit)
     {

@@ -2,7 +2,7 @@ namespace CamPower.Circuits;
 
 /// <summary>A load between two nodes of a network.</summary>
 /// <remarks>Immutable; made by <see cref="DcNetworkBuilder"/>.</remarks>
-public sealed class NetworkLoad
+internal sealed class NetworkLoad
 {
     internal NetworkLoad(string name, string positiveNode, string negativeNode, Load load)
     {
@@ -13,16 +13,16 @@ public sealed class NetworkLoad
     }
 
     /// <summary>Its name, unique in the network.</summary>
-    public string Name { get; }
+    internal string Name { get; }
 
     /// <summary>Name of the node at its positive terminal.</summary>
-    public string PositiveNode { get; }
+    internal string PositiveNode { get; }
 
     /// <summary>Name of the node at its negative terminal.</summary>
-    public string NegativeNode { get; }
+    internal string NegativeNode { get; }
 
     /// <summary>What it draws.</summary>
-    public Load Load { get; }
+    internal Load Load { get; }
 
     /// <summary>Name and terminals; never throws.</summary>
     public override string ToString() => $"{Name}: {PositiveNode} to {NegativeNode}";

@@ -40,9 +40,20 @@ public sealed class NetworkSolution
     /// <summary>Steps of Newton's method that the answer took.</summary>
     public int Iterations { get; }
 
-    /// <summary>Where the power goes. [W]</summary>
+    /// <summary>Power that the sources deliver, what their internal resistance loses included: the sum of E·I. [W]</summary>
     /// <exception cref="InvalidOperationException">There is no operating point.</exception>
-    public PowerBalance Balance => State.Balance();
+    public Power SourcePower => Power.FromWatts(Balance.Delivered);
+
+    /// <summary>Power that the loads take: the sum of V·I. [W]</summary>
+    /// <exception cref="InvalidOperationException">There is no operating point.</exception>
+    public Power LoadPower => Power.FromWatts(Balance.Taken);
+
+    /// <summary>Power lost in branches and inside the sources: the sum of I²·R. [W]</summary>
+    /// <exception cref="InvalidOperationException">There is no operating point.</exception>
+    public Power Loss => Power.FromWatts(Balance.Lost);
+
+    /// <summary>Where the power goes. [W]</summary>
+    internal PowerBalance Balance => State.Balance();
 
     private NetworkState State => _state ?? throw new InvalidOperationException(
         "The network has no operating point: it cannot carry its loads. Ask HasOperatingPoint first.");
@@ -51,19 +62,19 @@ public sealed class NetworkSolution
     /// <param name="node">Its name.</param>
     /// <exception cref="ArgumentException">The network has no such node.</exception>
     /// <exception cref="InvalidOperationException">There is no operating point.</exception>
-    public ElectricPotential VoltageAt(string node) => ElectricPotential.FromVolts(State.NodeVolts[Network.NodeNames.IndexOf(node, nameof(node))]);
+    public ElectricPotential VoltageAt(string node) => ElectricPotential.FromVolts(State.NodeVolts[Network.NodeIndex.IndexOf(node, nameof(node))]);
 
     /// <summary>Current in a branch, positive from its first node to its second. [A]</summary>
     /// <param name="branch">Its name.</param>
     /// <exception cref="ArgumentException">The network has no such branch.</exception>
     /// <exception cref="InvalidOperationException">There is no operating point.</exception>
-    public ElectricCurrent CurrentIn(string branch) => ElectricCurrent.FromAmperes(State.BranchAmperes[Network.BranchNames.IndexOf(branch, nameof(branch))]);
+    public ElectricCurrent CurrentIn(string branch) => ElectricCurrent.FromAmperes(State.BranchAmperes[Network.BranchIndex.IndexOf(branch, nameof(branch))]);
 
     /// <summary>Current that a source delivers; 0 for one that is blocked. [A]</summary>
     /// <param name="source">Its name.</param>
     /// <exception cref="ArgumentException">The network has no such source.</exception>
     /// <exception cref="InvalidOperationException">There is no operating point.</exception>
-    public ElectricCurrent CurrentFrom(string source) => ElectricCurrent.FromAmperes(State.SourceAmperes[Network.SourceNames.IndexOf(source, nameof(source))]);
+    public ElectricCurrent CurrentFrom(string source) => ElectricCurrent.FromAmperes(State.SourceAmperes[Network.SourceIndex.IndexOf(source, nameof(source))]);
 
     /// <summary>Voltage, current and power of a load.</summary>
     /// <param name="load">Its name.</param>
@@ -71,7 +82,7 @@ public sealed class NetworkSolution
     /// <exception cref="InvalidOperationException">There is no operating point.</exception>
     public OperatingPoint AtLoad(string load)
     {
-        int k = Network.LoadNames.IndexOf(load, nameof(load));
+        int k = Network.LoadIndex.IndexOf(load, nameof(load));
         return new OperatingPoint(State.LoadVolts[k], State.LoadAmperes[k]);
     }
 

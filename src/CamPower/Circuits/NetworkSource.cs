@@ -4,7 +4,7 @@ namespace CamPower.Circuits;
 
 /// <summary>A source of a network: a voltage behind a resistance, between two nodes.</summary>
 /// <remarks>Immutable; made by <see cref="DcNetworkBuilder"/>. It cannot sink current unless <see cref="MaySink"/> says so.</remarks>
-public sealed class NetworkSource
+internal sealed class NetworkSource
 {
     internal NetworkSource(string name, string positiveNode, string negativeNode, double volts, double ohms, bool maySink)
     {
@@ -17,22 +17,22 @@ public sealed class NetworkSource
     }
 
     /// <summary>Its name, unique in the network.</summary>
-    public string Name { get; }
+    internal string Name { get; }
 
     /// <summary>Name of the node at its positive terminal.</summary>
-    public string PositiveNode { get; }
+    internal string PositiveNode { get; }
 
     /// <summary>Name of the node at its negative terminal.</summary>
-    public string NegativeNode { get; }
+    internal string NegativeNode { get; }
 
     /// <summary>Voltage without load, above 0 and at most 1 MV. [V]</summary>
-    public ElectricPotential Voltage => ElectricPotential.FromVolts(Volts);
+    internal ElectricPotential Voltage => ElectricPotential.FromVolts(Volts);
 
     /// <summary>Internal resistance; 0 for an ideal source. [Ω]</summary>
-    public ElectricResistance Resistance => ElectricResistance.FromOhms(Ohms);
+    internal ElectricResistance Resistance => ElectricResistance.FromOhms(Ohms);
 
     /// <summary>Whether current may flow into it, as into a battery; otherwise it is blocked, as a power supply is.</summary>
-    public bool MaySink { get; }
+    internal bool MaySink { get; }
 
     internal double Volts { get; }
 

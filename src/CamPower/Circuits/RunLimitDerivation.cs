@@ -150,7 +150,7 @@ internal static class RunLimitDerivation
             ? Step("Vc", meaning, "min(a, Vs/2)", @"V_c = \min\left(a, \frac{V_s}{2}\right)", $"min({Number(left)}, {source}/2)", collapse, "V", Sources.MaximumPower)
             : Step("Vc", meaning, "a/(2*(1 + R*G))", @"V_c = \frac{a}{2\,(1 + R G)}", $"{Number(left)}/(2*{gain})", collapse, "V", Sources.MaximumPower);
         yield return LimitStep("max(Vmin, Vc)", @"\max(V_{min}, V_c)", $"max({Number(question.AcceptedVolts)}, {Number(collapse)})", volts);
-        if (!(CableRunLimits.MostWattsOf(question, ohms) >= 0)) yield break;
+        if (!(CableRunQuestions.MostWattsOf(question, ohms) >= 0)) yield break;
         string v = Number(volts);
         yield return beside.IsLargerOf
             ? Step("P", "Largest constant power", "V*(Vs - V)/R", @"P = \frac{V\,(V_s - V)}{R}", $"{v}*({source} - {v})/{r}", RunLimitKernel.WattsAt(vs, ohms, volts, beside), "W")

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using CamPower.Conductors;
 using UnitsNet;
 
 namespace CamPower.Circuits;

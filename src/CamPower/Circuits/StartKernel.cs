@@ -13,5 +13,5 @@ internal static class StartKernel
 
     /// <summary>Whether a device gets from its turn-on voltage to where it settles whatever the circuit gives on the way: with a soft start, or by sinking.</summary>
     internal static bool NeedsNoClimb(double settledVolts, Starting starting) =>
-        starting.SoftStart == SoftStart.Yes || (settledVolts > RunKernel.NoOperatingPoint && settledVolts <= starting.TurnOnVolts);
+        starting.HasSoftStart == true || (settledVolts > RunKernel.NoOperatingPoint && settledVolts <= starting.TurnOnVolts);
 }

@@ -3,9 +3,9 @@ using System;
 namespace CamPower;
 
 /// <summary>A physical constant, a table value or a limit together with its source.</summary>
-/// <remarks>Immutable. Every one that the package uses is a public static property of the room that uses it,
+/// <remarks>Immutable. Every one that the package uses is a static property of the constants of the room that uses it,
 /// and the page of sources is made from them.</remarks>
-public sealed class CitedValue
+internal sealed class CitedValue
 {
     /// <summary>Creates a cited value.</summary>
     /// <param name="name">What it is. Not empty.</param>
@@ -15,7 +15,7 @@ public sealed class CitedValue
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">A text is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="value"/> is NaN or infinite.</exception>
-    public CitedValue(string name, double value, string unit, Citation source)
+    internal CitedValue(string name, double value, string unit, Citation source)
     {
         Name = Require.Name(name, nameof(name));
         Unit = Require.Name(unit, nameof(unit));
@@ -24,16 +24,16 @@ public sealed class CitedValue
     }
 
     /// <summary>What it is.</summary>
-    public string Name { get; }
+    internal string Name { get; }
 
     /// <summary>The number, in <see cref="Unit"/>.</summary>
-    public double Value { get; }
+    internal double Value { get; }
 
     /// <summary>The unit as printed; "1" for a plain ratio.</summary>
-    public string Unit { get; }
+    internal string Unit { get; }
 
     /// <summary>Where it comes from.</summary>
-    public Citation Source { get; }
+    internal Citation Source { get; }
 
     /// <summary>Name, value and unit in the invariant culture; never throws.</summary>
     public override string ToString() => FormattableString.Invariant($"{Name}: {Value} {Unit}");

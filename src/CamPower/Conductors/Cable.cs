@@ -20,11 +20,11 @@ public sealed class Cable
     /// <param name="isPreTerminated">Whether it comes with its connectors on and may be neither cut nor extended.</param>
     /// <param name="name">How it is called; null to call it by its conductors.</param>
     /// <param name="insulation">The insulation of its conductors; null where nothing is known of it.</param>
-    /// <param name="coax">The coaxial cable in the same bundle, or null.</param>
+    /// <param name="coax">The coaxial cable in the same bundle, its shield as the return; null for none.</param>
     /// <param name="source">Where the construction is described, or null.</param>
     /// <exception cref="ArgumentNullException">A conductor is null.</exception>
     public Cable(Conductor outgoing, Conductor @return, bool isPreTerminated = false, string? name = null,
-        Insulation? insulation = null, Coax? coax = null, Citation? source = null)
+        Insulation? insulation = null, Cable? coax = null, Citation? source = null)
     {
         Outgoing = Require.NotNull(outgoing, nameof(outgoing));
         Return = Require.NotNull(@return, nameof(@return));
@@ -50,8 +50,13 @@ public sealed class Cable
     /// <summary>The insulation of its conductors, or null where nothing is known of it.</summary>
     public Insulation? Insulation { get; }
 
-    /// <summary>The coaxial cable in the same bundle, or null.</summary>
-    public Coax? Coax { get; }
+    /// <summary>The coaxial cable in the same bundle: its center conductor out, its shield back; null for none.</summary>
+    /// <remarks>
+    /// No supply current is meant for it, but where a camera's power negative and its video shield both return to the head
+    /// end, the return current divides between them by their conductances.
+    /// </remarks>
+    /// <example><code>LinearResistance shield = cable.Coax!.Return.ResistancePerLengthAt(Temperature.FromDegreesCelsius(20));</code></example>
+    public Cable? Coax { get; }
 
     /// <summary>Where the construction is described, or null.</summary>
     public Citation? Source { get; }
@@ -77,7 +82,7 @@ public sealed class Cable
     /// <summary>A cable of two equal conductors, such as those that a table describes.</summary>
     /// <param name="conductor">Each of the two.</param>
     /// <exception cref="ArgumentNullException"><paramref name="conductor"/> is null.</exception>
-    /// <example><code>Cable tinned = Cable.Pair(NecTable8.CoatedCopper(WireSize.Awg(18), Stranding.ClassB));</code></example>
+    /// <example><code>Cable tinned = Cable.Pair(Conductor.NecCoatedCopper(WireSize.Awg(18), Stranding.ClassB));</code></example>
     public static Cable Pair(Conductor conductor) => new(conductor, conductor);
 
     /// <summary>Several equal pairs ganged: one wire of each pair on the positive, the other on the negative.</summary>

@@ -5,16 +5,17 @@ namespace CamPower;
 
 /// <summary>A cable that a measured loop could be, and how far it is off.</summary>
 /// <remarks>Immutable. <see cref="CableIdentification"/> makes it.</remarks>
-/// <example><code>CableCandidate best = identification.Groups[0].Candidates[0];</code></example>
+/// <example><code>CableCandidate best = identification.Groups[0][0];</code></example>
 public sealed class CableCandidate
 {
     private readonly double _ohms, _deviation;
 
-    internal CableCandidate(Cable cable, double ohms, double measuredOhms)
+    internal CableCandidate(Cable cable, double ohms, double measuredOhms, double tolerance)
     {
         Cable = cable;
         _ohms = ohms;
         _deviation = (measuredOhms / ohms) - 1;
+        Fits = AbsoluteDeviation <= tolerance;
     }
 
     /// <summary>The cable.</summary>
@@ -25,6 +26,9 @@ public sealed class CableCandidate
 
     /// <summary>How far the reading is above what was expected, as a share of it; negative where it is below.</summary>
     public Ratio Deviation => Ratio.FromDecimalFractions(_deviation);
+
+    /// <summary>Whether the reading lies within the tolerance of it.</summary>
+    public bool Fits { get; }
 
     internal double Ohms => _ohms;
 

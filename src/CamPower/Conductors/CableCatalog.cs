@@ -94,7 +94,7 @@ public static class CableCatalog
     private static Cable CoaxWithPair(string name, Conductor center)
     {
         Conductor power = Copper(WireSize.Awg(18), Stranding.ClassB);
-        return new Cable(power, power, name: name, coax: new Coax("75 Ω coax", center, BraidedShield()), source: Sources.CableConstruction);
+        return new Cable(power, power, name: name, coax: new Cable(center, BraidedShield(), name: "75 Ω coax"), source: Sources.CableConstruction);
     }
 
     // A braid has no size of its own: 2 mm² of copper conduct as it does.

@@ -17,12 +17,12 @@ namespace CamPower;
 /// <code>
 /// var cable = CableIdentification.Of(ElectricResistance.FromOhms(2.03), oneWayLength: Length.FromFeet(100),
 ///     conductorAt: Temperature.FromDegreesCelsius(20), tolerance: Ratio.FromPercent(1));
-/// Console.WriteLine(cable.Groups[0]);
+/// foreach (CableCandidate candidate in cable.Groups[0]) Console.WriteLine(candidate);
 /// </code>
 /// </example>
 public sealed class CableIdentification
 {
-    private CableIdentification(ElectricResistance loop, Length oneWayLength, Temperature conductorAt, Ratio tolerance, IReadOnlyList<CableCandidateGroup> groups)
+    private CableIdentification(ElectricResistance loop, Length oneWayLength, Temperature conductorAt, Ratio tolerance, IReadOnlyList<IReadOnlyList<CableCandidate>> groups)
     {
         MeasuredLoop = loop;
         OneWayLength = oneWayLength;
@@ -54,11 +54,12 @@ public sealed class CableIdentification
     /// <summary>How far a reading may be off.</summary>
     public Ratio Tolerance { get; }
 
-    /// <summary>The candidates, nearest to the reading first, those together that no reading can separate; each once.</summary>
-    public IReadOnlyList<CableCandidateGroup> Groups { get; }
+    /// <summary>The candidates, each once, in groups that this reading cannot tell apart; the nearest group first.</summary>
+    /// <remarks>The first of a group is the nearest to the reading; the others lie within the tolerance of that one.</remarks>
+    public IReadOnlyList<IReadOnlyList<CableCandidate>> Groups { get; }
 
-    /// <summary>The groups that the reading fits; empty where it fits no candidate.</summary>
-    public IEnumerable<CableCandidateGroup> Fitting => Groups.Where(g => g.Fits);
+    /// <summary>The groups whose first candidate the reading fits; empty where it fits none.</summary>
+    public IEnumerable<IReadOnlyList<CableCandidate>> Fitting => Groups.Where(g => g[0].Fits);
 
     /// <summary>Ranks cables by a reading.</summary>
     /// <param name="measuredLoop">Resistance of the loop, far end shorted, leads taken off; above 0. [Ω]</param>
@@ -76,23 +77,23 @@ public sealed class CableIdentification
         double meters = Require.Positive(oneWayLength.Meters, nameof(oneWayLength), "m");
         double allowed = Require.Within(tolerance.DecimalFractions, 0, 0.5, nameof(tolerance), "");
         List<CableCandidate> ranked = [.. Require.Items(candidates ?? UsualCandidates, nameof(candidates))
-            .Select(cable => new CableCandidate(cable, meters * cable.LoopResistancePerLengthAt(conductorAt).OhmsPerMeter, measured))
+            .Select(cable => new CableCandidate(cable, meters * cable.LoopResistancePerLengthAt(conductorAt).OhmsPerMeter, measured, allowed))
             .OrderBy(candidate => candidate.AbsoluteDeviation)];
         if (ranked.Count == 0) throw new ArgumentException("At least one candidate is needed.", nameof(candidates));
         return new CableIdentification(measuredLoop, oneWayLength, conductorAt, tolerance, Array.AsReadOnly([.. Grouped(ranked, allowed)]));
     }
 
     /// <summary>The best group, or that nothing fits; never throws.</summary>
-    public override string ToString() => Groups[0].Fits ? Groups[0].ToString() : $"nothing fits; nearest is {Groups[0]}";
+    public override string ToString() => (Groups[0][0].Fits ? "" : "nothing fits; nearest is ") + string.Join(" or ", Groups[0]);
 
     // The nearest leads a group of all within the tolerance of it; of the rest the nearest leads the next.
-    private static IEnumerable<CableCandidateGroup> Grouped(List<CableCandidate> ranked, double tolerance)
+    private static IEnumerable<IReadOnlyList<CableCandidate>> Grouped(List<CableCandidate> ranked, double tolerance)
     {
         while (ranked.Count > 0)
         {
             CableCandidate leader = ranked[0];
             ILookup<bool, CableCandidate> split = ranked.ToLookup(c => IsInseparable(c, leader, tolerance));
-            yield return new CableCandidateGroup(Array.AsReadOnly([.. split[true]]), leader.AbsoluteDeviation <= tolerance);
+            yield return Array.AsReadOnly([.. split[true]]);
             ranked = [.. split[false]];
         }
     }

@@ -1,4 +1,5 @@
 using System;
+using CamPower.Conductors;
 using UnitsNet;
 
 namespace CamPower;
@@ -74,9 +75,68 @@ public sealed class Conductor
         ? LinearDensity.FromKilogramsPerMeter(Count * Size.SquareMeters * Stranding.LayFactor * density.KilogramsPerCubicMeter)
         : null;
 
+    /// <summary>The largest protective device that the US code allows a small conductor, wires in parallel counting together; null where no row reaches to it. [A]</summary>
+    /// <remarks>
+    /// Copper of 18, 16, 14, 12 and 10 AWG: 7, 10, 15, 20 and 30 A (<see cref="Sources.NecSmallConductors"/>, the first two from memory);
+    /// aluminum and copper-clad aluminum of 12 and 10 AWG: 15 and 25 A, of 14 AWG 10 A (from memory). For 22 and 20 AWG copper 5 A, from a
+    /// chart for aircraft (<see cref="Sources.AircraftProtectors"/>). A gauge between two rows has what the smaller one has. Other
+    /// materials, other series than the American wire gauge and Class 2 circuits are not bound by it.
+    /// <para>It is the last word only together with what the conductor carries (<see cref="InstallationMethod.Ampacity"/>), and the local code
+    /// is the last word on both.</para>
+    /// </remarks>
+    /// <example><code>ElectricCurrent? fuse = wire.NecLargestProtection;   // 7 A for 18 AWG copper</code></example>
+    public ElectricCurrent? NecLargestProtection => Amperes(SmallConductors.ProtectionAmperes(this));
+
+    /// <summary>The largest continuous load of a small conductor after the US code; null for any other. [A]</summary>
+    /// <remarks>
+    /// 80 % of <see cref="NecLargestProtection"/> from 18 AWG to under 14 AWG, of aluminum and copper-clad aluminum to under 12 AWG; all of it
+    /// up to 10 AWG. Sources: <see cref="Sources.NecSmallConductorsFromMemory"/>, <see cref="Sources.NecLoadOfSmallConductors"/>. Where a protective
+    /// device has to be larger than a continuous load, as the NEC wants of branch circuits, its largest rating leaves less.
+    /// </remarks>
+    /// <example><code>ElectricCurrent? load = wire.NecLargestContinuousLoad;   // 5.6 A for 18 AWG copper</code></example>
+    public ElectricCurrent? NecLargestContinuousLoad => Amperes(SmallConductors.ContinuousAmperes(this));
+
     internal double OhmsPerMeterAt20C { get; }
 
     internal double OhmsPerMeterPerKelvin => OhmsPerMeterAt20C * Material.TemperatureCoefficientAt20C;
+
+    /// <summary>A conductor of plain copper or of aluminum at the most resistance that IEC 60228 allows for its class, at 20 °C.</summary>
+    /// <param name="size">A size of the standard, from 0.5 to 50 mm²; aluminum from 10 mm².</param>
+    /// <param name="iecClass"><see cref="Stranding.IecClass1"/>, <see cref="Stranding.IecClass2"/> or <see cref="Stranding.IecClass5"/>.</param>
+    /// <param name="material"><see cref="ConductorMaterial.AnnealedCopper"/>, or <see cref="ConductorMaterial.Aluminum"/> in classes 1 and 2.</param>
+    /// <exception cref="ArgumentNullException">A reference is null.</exception>
+    /// <exception cref="ArgumentException">The standard has no such conductor, or none that is held here.</exception>
+    /// <remarks>
+    /// The standard fixes maxima, not areas: they lie 4 to 19 % above what the nominal area gives. Cells that were not seen in
+    /// print say so in their source: <see cref="Sources.Iec60228"/>, <see cref="Sources.Iec60228FromMemory"/>.
+    /// </remarks>
+    /// <example>
+    /// <code>
+    /// Conductor atMost = Conductor.AtIecMaximum(WireSize.SquareMillimeters(1.5), Stranding.IecClass5, ConductorMaterial.AnnealedCopper);   // 13.3 Ω/km
+    /// Conductor nominal = new Conductor(WireSize.SquareMillimeters(1.5), Stranding.IecClass5, ConductorMaterial.AnnealedCopper);          // 11.95 Ω/km
+    /// </code>
+    /// </example>
+    public static Conductor AtIecMaximum(WireSize size, Stranding iecClass, ConductorMaterial material) => Iec60228.Maximum(size, iecClass, material);
+
+    /// <summary>A conductor of metal-coated copper, such as tinned copper, at the most resistance that IEC 60228 allows for its class, at 20 °C.</summary>
+    /// <param name="size">A size of the standard, from 0.5 to 50 mm².</param>
+    /// <param name="iecClass"><see cref="Stranding.IecClass1"/> up to 16 mm², <see cref="Stranding.IecClass2"/> or <see cref="Stranding.IecClass5"/>.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="iecClass"/> is null.</exception>
+    /// <exception cref="ArgumentException">The standard has no such conductor, or none that is held here.</exception>
+    /// <remarks>Source: <see cref="Sources.Iec60228"/>.</remarks>
+    public static Conductor CoatedAtIecMaximum(WireSize size, Stranding iecClass) => Iec60228.CoatedCopperMaximum(size, iecClass);
+
+    /// <summary>A conductor of coated copper, such as tinned copper, as NEC Chapter 9 Table 8 gives it at 75 °C.</summary>
+    /// <param name="size">A gauge of the table: solid from 18 to 8 AWG, stranded from 18 to 4/0 AWG.</param>
+    /// <param name="stranding"><see cref="Stranding.Solid"/> or <see cref="Stranding.ClassB"/>.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="stranding"/> is null.</exception>
+    /// <exception cref="ArgumentException">The table has no such conductor, or none that is held here.</exception>
+    /// <remarks>
+    /// Coated copper is 2 to 6 % above uncoated by size and stranding, so each figure stands as printed. Uncoated copper and aluminum of
+    /// the same table follow from their nominal areas. Source: <see cref="Sources.NecTable8"/>, <see cref="Sources.NecTable8FromMemory"/>.
+    /// </remarks>
+    /// <example><code>Conductor tinned = Conductor.NecCoatedCopper(WireSize.Awg(18), Stranding.ClassB);   // 8.45 Ω/1000 ft at 75 °C</code></example>
+    public static Conductor NecCoatedCopper(WireSize size, Stranding stranding) => NecTable8.CoatedCopper(size, stranding);
 
     /// <summary>The same wire several times over, in parallel on one pole.</summary>
     /// <param name="count">How many of this conductor, from 1 to 1000.</param>
@@ -111,6 +171,8 @@ public sealed class Conductor
         string table = Basis is TabulatedResistance ? $" ({Basis.Name})" : string.Empty;
         return $"{times}{Size} {Stranding} {Material}{table}";
     }
+
+    private static ElectricCurrent? Amperes(double? amperes) => amperes is double known ? ElectricCurrent.FromAmperes(known) : null;
 
     internal double OhmsPerMeterAt(double celsius) => OhmsPerMeterAt20C + (OhmsPerMeterPerKelvin * (celsius - Celsius.Reference));
 }

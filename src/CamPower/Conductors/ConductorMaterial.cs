@@ -109,10 +109,10 @@ public sealed class ConductorMaterial
     /// <summary>Highest temperature at which the linear model is used. [°C]</summary>
     public Temperature ValidTo => Temperature.FromDegreesCelsius(ValidToCelsius);
 
-    /// <summary>Density, or null where it is not known. Sources of the given ones: <see cref="ConductorConstants"/>.</summary>
+    /// <summary>Density, or null where it is not known. Sources of the given ones: the page of sources.</summary>
     public Density? Density { get; }
 
-    /// <summary>Specific heat, or null where it is not known. Sources of the given ones: <see cref="ConductorConstants"/>.</summary>
+    /// <summary>Specific heat, or null where it is not known. Sources of the given ones: the page of sources.</summary>
     public SpecificEntropy? SpecificHeat { get; }
 
     /// <summary>Where the resistivity comes from.</summary>

@@ -3,7 +3,7 @@ using System.Linq;
 using CamPower.Conductors;
 using UnitsNet;
 
-namespace CamPower;
+namespace CamPower.Conductors;
 
 /// <summary>Conductors at the most resistance that IEC 60228 allows for their class, at 20 °C.</summary>
 /// <remarks>
@@ -12,13 +12,7 @@ namespace CamPower;
 /// aluminum from 10 mm². Cells that were not seen in print say so in their source.
 /// Source: <see cref="Sources.Iec60228"/>, <see cref="Sources.Iec60228FromMemory"/>.
 /// </remarks>
-/// <example>
-/// <code>
-/// Conductor atMost = Iec60228.Maximum(WireSize.SquareMillimeters(1.5), Stranding.IecClass5, ConductorMaterial.AnnealedCopper);   // 13.3 Ω/km
-/// Conductor nominal = new Conductor(WireSize.SquareMillimeters(1.5), Stranding.IecClass5, ConductorMaterial.AnnealedCopper);     // 11.95 Ω/km
-/// </code>
-/// </example>
-public static class Iec60228
+internal static class Iec60228
 {
     private static readonly Temperature At = Temperature.FromDegreesCelsius(20);
 
@@ -40,13 +34,8 @@ public static class Iec60228
     private static readonly Column CoatedClass5 = new("maximum, metal-coated",
         [(0.5, 40.1), (0.75, 26.7), (1, 20.0), (1.5, 13.7), (2.5, 8.21), (4, 5.09), (6, 3.39), (10, 1.95), (16, 1.24), (25, 0.795), (35, 0.565), (50, 0.393)], []);
 
-    /// <summary>A conductor of plain copper or of aluminum at the standard's maximum.</summary>
-    /// <param name="size">A size of the standard in mm².</param>
-    /// <param name="iecClass"><see cref="Stranding.IecClass1"/>, <see cref="Stranding.IecClass2"/> or <see cref="Stranding.IecClass5"/>.</param>
-    /// <param name="material"><see cref="ConductorMaterial.AnnealedCopper"/>, or <see cref="ConductorMaterial.Aluminum"/> in classes 1 and 2.</param>
-    /// <exception cref="ArgumentNullException">A reference is null.</exception>
-    /// <exception cref="ArgumentException">The standard has no such conductor, or none that is held here.</exception>
-    public static Conductor Maximum(WireSize size, Stranding iecClass, ConductorMaterial material)
+    /// <inheritdoc cref="Conductor.AtIecMaximum"/>
+    internal static Conductor Maximum(WireSize size, Stranding iecClass, ConductorMaterial material)
     {
         Require.NotNull(iecClass, nameof(iecClass));
         Require.NotNull(material, nameof(material));
@@ -57,12 +46,8 @@ public static class Iec60228
         return Held(column, size, iecClass, material);
     }
 
-    /// <summary>A conductor of metal-coated copper, such as tinned copper, at the standard's maximum.</summary>
-    /// <param name="size">A size of the standard in mm².</param>
-    /// <param name="iecClass"><see cref="Stranding.IecClass1"/> up to 16 mm², <see cref="Stranding.IecClass2"/> or <see cref="Stranding.IecClass5"/>.</param>
-    /// <exception cref="ArgumentNullException"><paramref name="iecClass"/> is null.</exception>
-    /// <exception cref="ArgumentException">The standard has no such conductor, or none that is held here.</exception>
-    public static Conductor CoatedCopperMaximum(WireSize size, Stranding iecClass)
+    /// <inheritdoc cref="Conductor.CoatedAtIecMaximum"/>
+    internal static Conductor CoatedCopperMaximum(WireSize size, Stranding iecClass)
     {
         Require.NotNull(iecClass, nameof(iecClass));
         Column? column = iecClass == Stranding.IecClass1 ? CoatedClass1

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Collections.ObjectModel;
 using System.Linq;
 using CamPower.Conductors;
 using UnitsNet;
@@ -48,25 +49,31 @@ public sealed class InstallationMethod
 
     /// <summary>Describes a way of installation method by published currents.</summary>
     /// <param name="name">How it is called. Not empty.</param>
-    /// <param name="points">Published currents of copper conductors, at least two sizes, each once.</param>
+    /// <param name="points">Published currents of copper conductors by their size, at least two sizes, each current above 0. [A]</param>
     /// <param name="conductor">Temperature that a conductor reaches at them. [any temperature unit]</param>
     /// <param name="air">Temperature of the air at them, below <paramref name="conductor"/>. [any temperature unit]</param>
     /// <param name="source">Where they are published.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
-    /// <exception cref="ArgumentException"><paramref name="name"/> is empty, or fewer than two sizes are given, or one twice.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A temperature is outside the range of copper, or the air is no cooler.</exception>
-    public InstallationMethod(string name, IEnumerable<AmpacityPoint> points, Temperature conductor, Temperature air, Citation source)
+    /// <exception cref="ArgumentException"><paramref name="name"/> is empty, or fewer than two sizes are given.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A temperature is outside the range of copper, the air is no cooler, or a size or current is not above 0.</exception>
+    public InstallationMethod(string name, IReadOnlyDictionary<WireSize, ElectricCurrent> points, Temperature conductor, Temperature air, Citation source)
     {
         Name = Require.Name(name, nameof(name));
-        Points = Require.Items(points, nameof(points));
+        foreach (KeyValuePair<WireSize, ElectricCurrent> point in Require.NotNull(points, nameof(points)))
+        {
+            Require.Positive(point.Key.SquareMeters, nameof(points), "m²");
+            Require.Positive(point.Value.Amperes, nameof(points), "A");
+        }
+
+        Points = new ReadOnlyDictionary<WireSize, ElectricCurrent>(points.ToDictionary(p => p.Key, p => p.Value));
         Source = Require.NotNull(source, nameof(source));
         double hot = ConductorMaterial.AnnealedCopper.CelsiusOf(conductor, nameof(conductor));
         double cool = ConductorMaterial.AnnealedCopper.CelsiusOf(air, nameof(air));
         if (hot <= cool) throw Require.OutOfRange(hot, nameof(conductor), "°C", FormattableString.Invariant($"above the air's {cool}"));
-        _points = [.. Points.Select(p => (Math.Log(p.Size.SquareMeters), Math.Log(Theta(p, hot, cool)))).OrderBy(p => p.Item1)];
+        _points = [.. Points.Select(p => (Math.Log(p.Key.SquareMeters), Math.Log(Theta(p.Key, p.Value.Amperes, hot, cool)))).OrderBy(p => p.Item1)];
         if (_points.Select(p => p.LogArea).Distinct().Count() < Math.Max(2, _points.Count))
         {
-            throw new ArgumentException("At least two sizes are needed, each once.", nameof(points));
+            throw new ArgumentException("At least two sizes are needed, and no two of one area.", nameof(points));
         }
     }
 
@@ -82,8 +89,8 @@ public sealed class InstallationMethod
     /// <summary>How it is called.</summary>
     public string Name { get; }
 
-    /// <summary>The published currents.</summary>
-    public IReadOnlyList<AmpacityPoint> Points { get; }
+    /// <summary>The published currents of copper conductors by their size. [A]</summary>
+    public IReadOnlyDictionary<WireSize, ElectricCurrent> Points { get; }
 
     /// <summary>Where they are published.</summary>
     public Citation Source { get; }
@@ -138,14 +145,14 @@ public sealed class InstallationMethod
 
     /// <summary>A conductor like another, of the thinnest size that is covered.</summary>
     internal Conductor ThinnestLike(Conductor conductor) =>
-        new Conductor(Points.Select(p => p.Size).Append(ThinnestEstimated).OrderBy(size => size.SquareMeters).First(), conductor.Stranding, conductor.Material).InParallel(conductor.Count);
+        new Conductor(Points.Keys.Append(ThinnestEstimated).OrderBy(size => size.SquareMeters).First(), conductor.Stranding, conductor.Material).InParallel(conductor.Count);
 
     /// <summary>How far the size of a conductor is outside what is covered; null where it is not.</summary>
     internal ValidityBreach? BreachOf(Conductor conductor)
     {
         if (Covers(conductor.Size)) return null;
         bool isThin = Math.Log(conductor.Size.SquareMeters) < _points[0].LogArea;
-        return new ValidityBreach($"what {conductor} carry, {this}", isThin ? Sources.ThinConductor : Source, conductor.Size.Area,
+        return new ValidityBreach($"ampacity of {conductor}, {this}", isThin ? Sources.ThinConductor : Source, conductor.Size.Area,
             Area.FromSquareMillimeters((isThin ? ThinnestCovered : ThickestCovered) * 1e6));
     }
 
@@ -153,7 +160,7 @@ public sealed class InstallationMethod
     /// <param name="conductor">The conductor; wires in parallel share the current. Its size is one that is covered.</param>
     /// <param name="current">Current through it, all the time; RMS where it alternates or pulses, at least 0. [A]</param>
     /// <param name="ambient">Temperature of the air around, in the range of the material. [any temperature unit]</param>
-    /// <param name="mattersFrom">Growth of resistance from which on it matters; null for <see cref="ConductorConstants.SelfHeatingMatters"/>.</param>
+    /// <param name="mattersFrom">Growth of resistance from which on it matters; null for 1 % (<see cref="Sources.SelfHeatingPolicy"/>).</param>
     /// <exception cref="ArgumentNullException"><paramref name="conductor"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or the published currents do not
     /// reach to the size (<see cref="Covers"/>).</exception>
@@ -172,7 +179,7 @@ public sealed class InstallationMethod
     /// <param name="ambient">Temperature of the air around, in the range of the material. [any temperature unit]</param>
     /// <exception cref="ArgumentNullException"><paramref name="conductor"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or the size is not covered (<see cref="Covers"/>).</exception>
-    /// <remarks>A code may allow less, never more: see <see cref="SmallConductors"/>.</remarks>
+    /// <remarks>A code may allow less, never more: see <see cref="Conductor.NecLargestProtection"/>.</remarks>
     /// <example>
     /// 18 AWG copper of 60 °C in 40 °C air, alone in its cable, carries 8.5 A:
     /// <code>ElectricCurrent most = InstallationMethod.InCableOrRaceway(2).Ampacity(conductor, Temperature.FromDegreesCelsius(60), Temperature.FromDegreesCelsius(40));</code>
@@ -191,10 +198,10 @@ public sealed class InstallationMethod
         highest > ambient ? conductor.Count * Math.Sqrt((highest - ambient) / (ThermalResistanceOf(conductor.Size) * conductor.Count * conductor.OhmsPerMeterAt(highest))) : 0;
 
     // Thermal resistance of a meter to the air. [K·m/W]
-    private static double Theta(AmpacityPoint point, double hot, double cool)
+    private static double Theta(WireSize size, double amperes, double hot, double cool)
     {
-        double ohmsPerMeter = new Conductor(point.Size, Stranding.Solid, ConductorMaterial.AnnealedCopper).OhmsPerMeterAt(hot);
-        return (hot - cool) / (point.Amperes * point.Amperes * ohmsPerMeter);
+        double ohmsPerMeter = new Conductor(size, Stranding.Solid, ConductorMaterial.AnnealedCopper).OhmsPerMeterAt(hot);
+        return (hot - cool) / (amperes * amperes * ohmsPerMeter);
     }
 
     /// <summary>Thermal resistance of a meter of wire of a size that is covered, to the air. [K·m/W]</summary>
@@ -218,10 +225,10 @@ public sealed class InstallationMethod
     {
         double share = IecGrouping.First(g => Require.Within(circuits, 1, 20, nameof(circuits), "") <= g.UpTo).Share;
         return new InstallationMethod(circuits == 1 ? $"installation method {method}" : FormattableString.Invariant($"installation method {method}, {circuits} circuits bunched"),
-            IecAmpacity.Select(row => new AmpacityPoint(WireSize.SquareMillimeters(row.SquareMillimeters), ElectricCurrent.FromAmperes(share * amperes(row)))),
+            IecAmpacity.ToDictionary(row => WireSize.SquareMillimeters(row.SquareMillimeters), row => ElectricCurrent.FromAmperes(share * amperes(row))),
             Temperature.FromDegreesCelsius(70), Temperature.FromDegreesCelsius(30), Sources.IecAmpacity);
     }
 
-    private static IEnumerable<AmpacityPoint> Copper(params (int Gauge, double Amperes)[] points) =>
-        points.Select(p => new AmpacityPoint(WireSize.Awg(p.Gauge), ElectricCurrent.FromAmperes(p.Amperes)));
+    private static Dictionary<WireSize, ElectricCurrent> Copper(params (int Gauge, double Amperes)[] points) =>
+        points.ToDictionary(p => WireSize.Awg(p.Gauge), p => ElectricCurrent.FromAmperes(p.Amperes));
 }

@@ -108,7 +108,7 @@ public sealed class Insulation
     /// <param name="current">The current, above 0. [A]</param>
     /// <exception cref="ArgumentNullException"><paramref name="conductor"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="current"/> is not above 0, or not finite.</exception>
-    /// <remarks>Beyond <see cref="ConductorConstants.LongestAdiabatic"/>, 5 s, heat leaves the conductor, and it stands the current longer than this says.</remarks>
+    /// <remarks>Beyond 5 s (<see cref="Sources.AdiabaticWithstand"/>) heat leaves the conductor, and it stands the current longer than this says.</remarks>
     /// <example>0.5 mm² of copper in PVC stands 100 A for 0.331 s.</example>
     public Duration? WithstandTime(Conductor conductor, ElectricCurrent current)
     {

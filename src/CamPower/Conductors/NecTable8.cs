@@ -3,7 +3,7 @@ using System.Linq;
 using CamPower.Conductors;
 using UnitsNet;
 
-namespace CamPower;
+namespace CamPower.Conductors;
 
 /// <summary>Coated copper as NEC Chapter 9 Table 8 gives it, at 75 °C.</summary>
 /// <remarks>
@@ -12,8 +12,7 @@ namespace CamPower;
 /// <see cref="Conductor(WireSize, Stranding, ConductorMaterial)"/>. Solid from 18 to 8 AWG, stranded from 18 to 4/0 AWG.
 /// Source: <see cref="Sources.NecTable8"/>, <see cref="Sources.NecTable8FromMemory"/>.
 /// </remarks>
-/// <example><code>Conductor tinned = NecTable8.CoatedCopper(WireSize.Awg(18), Stranding.ClassB);   // 8.45 Ω/1000 ft at 75 °C</code></example>
-public static class NecTable8
+internal static class NecTable8
 {
     private const int StrandedFromMemory = 14;
 
@@ -28,12 +27,8 @@ public static class NecTable8
         (2, 0.201), (1, 0.160), (0, 0.127), (-1, 0.101), (-2, 0.0797), (-3, 0.0626),
     ];
 
-    /// <summary>A conductor of coated copper, such as tinned copper.</summary>
-    /// <param name="size">A gauge of the table.</param>
-    /// <param name="stranding"><see cref="Stranding.Solid"/> or <see cref="Stranding.ClassB"/>.</param>
-    /// <exception cref="ArgumentNullException"><paramref name="stranding"/> is null.</exception>
-    /// <exception cref="ArgumentException">The table has no such conductor, or none that is held here.</exception>
-    public static Conductor CoatedCopper(WireSize size, Stranding stranding)
+    /// <inheritdoc cref="Conductor.NecCoatedCopper"/>
+    internal static Conductor CoatedCopper(WireSize size, Stranding stranding)
     {
         Require.NotNull(stranding, nameof(stranding));
         (int Gauge, double OhmsPer1000Feet)[] rows = stranding == Stranding.Solid ? Solid : stranding == Stranding.ClassB ? Stranded : [];

@@ -1,9 +1,8 @@
-namespace CamPower;
+namespace CamPower.Conductors;
 
 /// <summary>A resistance worked out from the nominal cross-section: ρ·k/A, where k is the lay factor of the stranding.</summary>
 /// <remarks>Immutable. Source: <see cref="Sources.Resistance"/>.</remarks>
-/// <example><code>bool isExpected = conductor.Basis is NominalArea;</code></example>
-public sealed class NominalArea : ResistanceBasis
+internal sealed class NominalArea : ResistanceBasis
 {
     private NominalArea()
     {

@@ -1,8 +1,10 @@
+using CamPower.Conductors;
+
 namespace CamPower;
 
 /// <summary>What a conductor's resistance is taken from: its nominal area, or a figure that a table states.</summary>
 /// <remarks>
-/// Immutable. The bases are <see cref="NominalArea"/> and <see cref="TabulatedResistance"/>; nothing else can be one.
+/// Immutable. Either the nominal area, ρ·k/A with the lay factor k of the stranding (<see cref="Sources.Resistance"/>), or a <see cref="TabulatedResistance"/>.
 /// They answer different questions: a standard's maximum is 4 to 19 % above what the nominal area gives, so a sum of
 /// both is neither what to expect nor what to fear. See <see cref="CableRun.MixesResistanceBases"/>.
 /// </remarks>

@@ -14,14 +14,7 @@ namespace CamPower.Conductors;
 /// It is the last word only together with what the conductor carries (<see cref="InstallationMethod.Ampacity"/>), and the local code is
 /// the last word on both.
 /// </remarks>
-/// <example>
-/// <code>
-/// var wire = new Conductor(WireSize.Awg(18), Stranding.ClassB, ConductorMaterial.AnnealedCopper);
-/// ElectricCurrent? fuse = SmallConductors.LargestProtection(wire);        // 7 A
-/// ElectricCurrent? load = SmallConductors.LargestContinuousLoad(wire);    // 5.6 A
-/// </code>
-/// </example>
-public static class SmallConductors
+internal static class SmallConductors
 {
     private static readonly (double SquareMeters, double Amperes)[] Copper = Rows((22, 5), (20, 5), (18, 7), (16, 10), (14, 15), (12, 20), (10, 30));
 
@@ -29,20 +22,7 @@ public static class SmallConductors
 
     private static readonly double From18Awg = WireSize.Awg(18).SquareMeters, From14Awg = WireSize.Awg(14).SquareMeters, From12Awg = WireSize.Awg(12).SquareMeters;
 
-    /// <summary>The largest protective device of a conductor, wires in parallel counting together; null where no row reaches to it. [A]</summary>
-    /// <param name="conductor">The conductor.</param>
-    /// <exception cref="ArgumentNullException"><paramref name="conductor"/> is null.</exception>
-    /// <remarks>Materials other than copper, aluminum and copper-clad aluminum, and sizes outside the rows or of another series than the American wire gauge, have none.</remarks>
-    public static ElectricCurrent? LargestProtection(Conductor conductor) => Current(ProtectionAmperes(Require.NotNull(conductor, nameof(conductor))));
-
-    /// <summary>The largest continuous load from 18 AWG to under 14 AWG, of aluminum and copper-clad aluminum to under 12 AWG, 80 % of its largest protective device, and up to 10 AWG all of that; null for any other. [A]</summary>
-    /// <param name="conductor">The conductor.</param>
-    /// <exception cref="ArgumentNullException"><paramref name="conductor"/> is null.</exception>
-    /// <remarks>Sources: <see cref="ConductorConstants.ContinuousShareOfSmallConductors"/>; <see cref="Sources.NecLoadOfSmallConductors"/>. Where a protective device has to be larger than
-    /// a continuous load, as the NEC wants of branch circuits, its largest rating leaves less.</remarks>
-    public static ElectricCurrent? LargestContinuousLoad(Conductor conductor) => Current(ContinuousAmperes(Require.NotNull(conductor, nameof(conductor))));
-
-    /// <inheritdoc cref="LargestProtection"/>
+    /// <inheritdoc cref="Conductor.NecLargestProtection"/>
     internal static double? ProtectionAmperes(Conductor conductor)
     {
         if (conductor.Size.Series != WireSizeSeries.Awg) return null;
@@ -57,7 +37,7 @@ public static class SmallConductors
         return each * conductor.Count;
     }
 
-    /// <inheritdoc cref="LargestContinuousLoad"/>
+    /// <inheritdoc cref="Conductor.NecLargestContinuousLoad"/>
     internal static double? ContinuousAmperes(Conductor conductor)
     {
         if (conductor.Size.SquareMeters < From18Awg) return null;
@@ -70,8 +50,6 @@ public static class SmallConductors
         if (ReferenceEquals(material, ConductorMaterial.AnnealedCopper) || ReferenceEquals(material, ConductorMaterial.HardDrawnCopper)) return Copper;
         return ReferenceEquals(material, ConductorMaterial.Aluminum) || material.IsCopperCladAluminum ? Aluminum : null;
     }
-
-    private static ElectricCurrent? Current(double? amperes) => amperes is double known ? ElectricCurrent.FromAmperes(known) : null;
 
     private static (double SquareMeters, double Amperes)[] Rows(params (int Gauge, double Amperes)[] rows) =>
         [.. rows.Select(r => (WireSize.Awg(r.Gauge).SquareMeters, r.Amperes))];

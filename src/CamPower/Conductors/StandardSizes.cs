@@ -11,12 +11,7 @@ namespace CamPower.Conductors;
 /// (<see cref="Sources.Iec60228"/>). Kcmil: 250 to 2000 (<see cref="Sources.KcmilSizes"/>). Diameters: 0.02 to 5 mm
 /// (<see cref="Sources.WireDiameters"/>).
 /// </remarks>
-/// <example>
-/// <code>
-/// WireSize metric = StandardSizes.Nearest(WireSize.Awg(18), WireSizeSeries.SquareMillimeters);   // 0.75 mm2
-/// </code>
-/// </example>
-public static class StandardSizes
+internal static class StandardSizes
 {
     private const double SameArea = 1e-12;
 
@@ -41,9 +36,8 @@ public static class StandardSizes
         1, 1.12, 1.25, 1.4, 1.6, 1.8, 2, 2.24, 2.5, 2.8, 3.15, 3.55, 4, 4.5, 5,
     }.Select(WireSize.Diameter));
 
-    /// <summary>The standard sizes of a series, thinnest first; none for <see cref="WireSizeSeries.None"/>.</summary>
-    /// <param name="series">The series.</param>
-    public static IReadOnlyList<WireSize> In(WireSizeSeries series) => series switch
+    /// <inheritdoc cref="WireSize.Standard"/>
+    internal static IReadOnlyList<WireSize> In(WireSizeSeries series) => series switch
     {
         WireSizeSeries.Awg => Awg,
         WireSizeSeries.SquareMillimeters => SquareMillimeters,
@@ -52,24 +46,18 @@ public static class StandardSizes
         _ => None,
     };
 
-    /// <summary>The next thicker standard size of the size's own series, or null where there is none.</summary>
-    /// <param name="size">A size, standard or not.</param>
-    public static WireSize? NextLarger(WireSize size) =>
+    /// <inheritdoc cref="WireSize.NextLarger"/>
+    internal static WireSize? NextLarger(WireSize size) =>
         In(size.Series).Select(s => (WireSize?)s).FirstOrDefault(s => s > size);
 
-    /// <summary>The next thinner standard size of the size's own series, or null where there is none.</summary>
-    /// <param name="size">A size, standard or not.</param>
-    public static WireSize? NextSmaller(WireSize size) =>
+    /// <inheritdoc cref="WireSize.NextSmaller"/>
+    internal static WireSize? NextSmaller(WireSize size) =>
         In(size.Series).Select(s => (WireSize?)s).LastOrDefault(s => s < size);
 
-    /// <summary>The standard size of a series whose area differs least; of two equally near ones the thicker.</summary>
-    /// <param name="size">A size of any series; not the default value.</param>
-    /// <param name="series">The series to choose from.</param>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="size"/> is the default value, or
-    /// <paramref name="series"/> has no sizes.</exception>
-    public static WireSize Nearest(WireSize size, WireSizeSeries series)
+    /// <inheritdoc cref="WireSize.NearestIn"/>
+    internal static WireSize NearestTo(WireSize size, WireSizeSeries series)
     {
-        double area = Require.Positive(size.SquareMeters, nameof(size), "m²");
+        double area = size.SquareMeters;
         IReadOnlyList<WireSize> sizes = In(series);
         if (sizes.Count == 0) throw new ArgumentOutOfRangeException(nameof(series), series, "The series has no sizes.");
         WireSize nearest = sizes[0];

@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using CamPower.Conductors;
@@ -10,7 +11,7 @@ namespace CamPower;
 /// <remarks>
 /// Ordered by area, smallest first. Two sizes are equal when they are the same size of the same series.
 /// The default value is no size: it has no area, and nothing accepts it. Source of the gauge:
-/// <see cref="Sources.AmericanWireGauge"/>. The standard sizes of each series are in <see cref="StandardSizes"/>.
+/// <see cref="Sources.AmericanWireGauge"/>. The standard sizes of each series: <see cref="Standard"/>.
 /// </remarks>
 /// <example>
 /// <code>
@@ -102,6 +103,30 @@ public readonly struct WireSize : IEquatable<WireSize>, IComparable<WireSize>
 
         return false;
     }
+
+    /// <summary>The standard sizes of a series, smallest first; none for <see cref="WireSizeSeries.None"/>.</summary>
+    /// <param name="series">The series.</param>
+    /// <remarks>
+    /// American wire gauge: 44 to 4/0 (<see cref="Sources.AmericanWireGauge"/>). Square millimeters: IEC 60228, 0.5 to 1000
+    /// (<see cref="Sources.Iec60228"/>). Kcmil: 250 to 2000 (<see cref="Sources.KcmilSizes"/>). Diameters: 0.02 to 5 mm
+    /// (<see cref="Sources.WireDiameters"/>).
+    /// </remarks>
+    public static IReadOnlyList<WireSize> Standard(WireSizeSeries series) => StandardSizes.In(series);
+
+    /// <summary>The next larger standard size of its own series, or null where there is none. It need not be a standard size itself.</summary>
+    public WireSize? NextLarger() => StandardSizes.NextLarger(this);
+
+    /// <summary>The next smaller standard size of its own series, or null where there is none. It need not be a standard size itself.</summary>
+    public WireSize? NextSmaller() => StandardSizes.NextSmaller(this);
+
+    /// <summary>The standard size of a series whose area differs least; of two equally near ones the larger.</summary>
+    /// <param name="series">The series to choose from.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="series"/> has no sizes.</exception>
+    /// <exception cref="InvalidOperationException">This is the default value: it has no area.</exception>
+    /// <example><code>WireSize metric = WireSize.Awg(18).NearestIn(WireSizeSeries.SquareMillimeters);   // 0.75 mm2</code></example>
+    public WireSize NearestIn(WireSizeSeries series) => SquareMeters > 0
+        ? StandardSizes.NearestTo(this, series)
+        : throw new InvalidOperationException("The default value of WireSize is no size: nothing is near it.");
 
     /// <inheritdoc/>
     public int CompareTo(WireSize other)

@@ -3,6 +3,13 @@ using System.Collections.Generic;
 
 namespace CamPower.Faults;
 
+#pragma warning disable MA0048 // A pole is held against the temperatures of each condition.
+
+/// <summary>The temperatures of one condition as a fault finds them.</summary>
+/// <param name="ConductorCelsius">Of the conductors, and of the air around them. [°C]</param>
+/// <param name="DeviceCelsius">Of the air around the protective device; null where it is not known. [°C]</param>
+internal readonly record struct FaultAir(double ConductorCelsius, double? DeviceCelsius);
+
 /// <summary>One pole of the way to a fault: its resistance in each condition, and its conductors, each kind once.</summary>
 internal sealed class FaultPole(double[] ohms, IReadOnlyList<LaidConductor> conductors)
 {

@@ -34,12 +34,12 @@ public sealed class FaultStudy
     /// <param name="run">The run; its cables say what their insulation is.</param>
     /// <param name="supply">The supply behind the fault. An alternating one counts by its RMS voltage, with resistance alone.</param>
     /// <param name="device">What is meant to interrupt it: <see cref="ProtectiveDevice.None"/> where there is nothing, null where nobody declares it.</param>
-    /// <param name="conditions">The temperatures of each condition, at least one, inside the ranges of the conductor materials and of the device.</param>
+    /// <param name="conditions">The temperatures of each condition, at least one: of the cable, inside the range of its materials, and in the box, around the device, inside the range of that. Seasons do not mix: each condition has its own.</param>
     /// <param name="installationMethod">How the run lies; null where it is not stated: of what lasts longer than 5 s little is then known.</param>
     /// <exception cref="ArgumentNullException">A reference other than <paramref name="device"/> and <paramref name="installationMethod"/> is null.</exception>
     /// <exception cref="ArgumentException">There are no conditions.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A temperature is outside the range of a material or of the device.</exception>
-    public FaultStudy(CableRun run, Supply supply, ProtectiveDevice? device, IEnumerable<FaultConditions> conditions, InstallationMethod? installationMethod = null)
+    public FaultStudy(CableRun run, Supply supply, ProtectiveDevice? device, IEnumerable<Surroundings> conditions, InstallationMethod? installationMethod = null)
     {
         Run = Require.NotNull(run, nameof(run));
         Supply = Require.NotNull(supply, nameof(supply));
@@ -47,13 +47,13 @@ public sealed class FaultStudy
         if (Conditions.Count == 0) throw new ArgumentException("A study needs at least one condition.", nameof(conditions));
         Device = device;
         InstallationMethod = installationMethod;
-        foreach (FaultConditions condition in Conditions)
+        foreach (Surroundings condition in Conditions)
         {
-            run.CelsiusOf(condition.Conductors, nameof(conditions));
-            device?.CurrentFactorAt(condition.Device, nameof(conditions));
+            run.CelsiusOf(condition.Cable, nameof(conditions));
+            device?.CurrentFactorAt(condition.Box, nameof(conditions));
         }
 
-        FaultAir[] air = [.. Conditions.Select(c => new FaultAir(Celsius.Of(c.Conductors), Celsius.Of(c.Device))).Distinct()];
+        FaultAir[] air = [.. Conditions.Select(c => new FaultAir(c.CableCelsius, c.BoxCelsius)).Distinct()];
         _setting = new FaultSetting(supply.Output, device, air);
         FaultLoop terminals = FaultLoop.AtTerminals(air.Length);
         var loops = new RunLoops(terminals, run, installationMethod, air);
@@ -72,7 +72,7 @@ public sealed class FaultStudy
     public ProtectiveDevice? Device { get; }
 
     /// <summary>The temperatures of each condition.</summary>
-    public IReadOnlyList<FaultConditions> Conditions { get; }
+    public IReadOnlyList<Surroundings> Conditions { get; }
 
     /// <summary>How the run lies, or null where it is not stated.</summary>
     public InstallationMethod? InstallationMethod { get; }
@@ -82,6 +82,12 @@ public sealed class FaultStudy
 
     /// <summary>A short at the terminals, behind the protective device.</summary>
     public ShortCircuit AtTerminals => Shorts[0];
+
+    /// <summary>The short that draws least: the one that is hardest to clear.</summary>
+    public ShortCircuit Weakest => Shorts.OrderBy(s => s.SmallestProspective?.Amperes ?? double.PositiveInfinity).First();
+
+    /// <summary>What a verdict that is not given would need; what could be narrowed.</summary>
+    public FaultData Missing => Shorts.Aggregate(FaultData.None, (all, s) => all | s.Missing);
 
     /// <summary>A short at the far end, where the camera is.</summary>
     public ShortCircuit AtFarEnd => Shorts[Shorts.Count - 1];

@@ -13,14 +13,14 @@ namespace CamPower;
 /// </remarks>
 /// <example>
 /// <code>
-/// foreach (SiteShort fault in output.Shorts) Console.WriteLine(fault);
-/// Overload twice = output.OverloadOf(Ratio.FromDecimalFractions(2));
+/// foreach (ShortCircuit fault in output.Shorts) Console.WriteLine($"{fault}; the supply {fault.Rail}");
+/// Overload twice = output.OverloadOf(2 * output.Output.Limit);
 /// </code>
 /// </example>
 public sealed class OutputFaults
 {
     private readonly FaultSetting _setting;
-    private readonly Lazy<IReadOnlyList<SiteShort>> _shorts;
+    private readonly Lazy<IReadOnlyList<ShortCircuit>> _shorts;
     private readonly Lazy<IReadOnlyList<ProtectionInCondition>> _inConditions;
     private readonly Func<FaultLoop> _everything;
     private readonly Lazy<bool> _isProtectedBySource;
@@ -30,12 +30,12 @@ public sealed class OutputFaults
     /// <param name="shorts">Studies the shorts: a site of many outputs is not kept waiting for those that nobody asks for.</param>
     /// <param name="everything">Gathers every conductor that the output feeds.</param>
     /// <param name="inConditions">The device in each condition.</param>
-    internal OutputFaults(OutputAssessment output, FaultSetting setting, Func<IReadOnlyList<SiteShort>> shorts, Func<FaultLoop> everything,
+    internal OutputFaults(OutputAssessment output, FaultSetting setting, Func<IReadOnlyList<ShortCircuit>> shorts, Func<FaultLoop> everything,
         Func<IReadOnlyList<ProtectionInCondition>> inConditions)
     {
         Assessment = output;
         _setting = setting;
-        _shorts = new Lazy<IReadOnlyList<SiteShort>>(shorts);
+        _shorts = new Lazy<IReadOnlyList<ShortCircuit>>(shorts);
         _inConditions = new Lazy<IReadOnlyList<ProtectionInCondition>>(inConditions);
         _everything = everything;
         _isProtectedBySource = new Lazy<bool>(WithstandsTheSource);
@@ -51,13 +51,13 @@ public sealed class OutputFaults
     public BoxOutput Output => Assessment.Output;
 
     /// <summary>A short at each place: the terminals, then every run's joints and end, a run after the one that feeds it.</summary>
-    public IReadOnlyList<SiteShort> Shorts => _shorts.Value;
+    public IReadOnlyList<ShortCircuit> Shorts => _shorts.Value;
 
     /// <summary>A short at the terminals, behind the protective device.</summary>
-    public SiteShort AtTerminals => Shorts[0];
+    public ShortCircuit AtTerminals => Shorts[0];
 
     /// <summary>The short that draws least: the one that is hardest to clear.</summary>
-    public SiteShort Weakest => Shorts.OrderBy(s => s.Fault.SmallestProspective?.Amperes ?? double.PositiveInfinity).First();
+    public ShortCircuit Weakest => Shorts.OrderBy(s => s.SmallestProspective?.Amperes ?? double.PositiveInfinity).First();
 
     /// <summary>The device under the current of each condition, in the site's order.</summary>
     public IReadOnlyList<ProtectionInCondition> InConditions => _inConditions.Value;
@@ -66,7 +66,7 @@ public sealed class OutputFaults
     public Inrush? Inrush => Assessment.Inrush;
 
     /// <summary>What a verdict that is not given would need; what could be narrowed.</summary>
-    public FaultData Missing => Shorts.Aggregate(FaultData.None, (all, s) => all | s.Fault.Missing);
+    public FaultData Missing => Shorts.Aggregate(FaultData.None, (all, s) => all | s.Missing);
 
     /// <summary>What any verdict would need and is not stated; nothing where verdicts are given.</summary>
     internal FaultData MissingForVerdict => _setting.MissingForVerdict;
@@ -77,15 +77,15 @@ public sealed class OutputFaults
     /// <summary>Whether its supply cannot exceed for long what every conductor behind it carries (IEC 60364-4-43, 436).</summary>
     internal bool IsProtectedBySource => _isProtectedBySource.Value;
 
-    /// <summary>What more current than the output's limit does, through the weakest of all conductors that it feeds.</summary>
-    /// <param name="multipleOfLimit">The current over the limit of the output, above 0. [1]</param>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="multipleOfLimit"/> is not above 0, or not finite.</exception>
-    public Overload OverloadOf(Ratio multipleOfLimit) =>
-        new(Require.Positive(multipleOfLimit.DecimalFractions, nameof(multipleOfLimit), "") * Output.LimitAmperes, _everything(), _setting);
+    /// <summary>What more current than there should be does, through the weakest of all conductors that it feeds: a multiple of the output's limit, say.</summary>
+    /// <param name="current">The current that is drawn, above 0; RMS where it alternates or pulses. [A]</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="current"/> is not above 0, or not finite.</exception>
+    public Overload OverloadOf(ElectricCurrent current) =>
+        new(Require.Positive(current.Amperes, nameof(current), "A"), _everything(), _setting);
 
     private bool WithstandsTheSource() => !double.IsInfinity(GreatestSustainedAmperes)
         && new Overload(GreatestSustainedAmperes, _everything(), _setting.Unprotected()).WithstandVerdict is WithstandVerdict.Stands or WithstandVerdict.NoConductor;
 
     /// <summary>The output and its weakest short in the invariant culture; never throws.</summary>
-    public override string ToString() => $"{Box} {Output}: {Weakest}";
+    public override string ToString() => $"{Box} {Output}: {Weakest}; the supply {Weakest.Rail}";
 }

@@ -46,7 +46,7 @@ public sealed class ProtectionInCondition
     /// <remarks>Hotter than its ambient curve goes, it carries at most what it does at the end of it. In a box whose inside is not known nothing is said of a device that has a curve.</remarks>
     internal static ProtectionInCondition Of(ProtectiveDevice? device, OutputInCondition drawn, BoxInCondition inBox, Inrush? inrush)
     {
-        double? factor = device?.Ambient is AmbientCurve curve ? (inBox.IsInsideUnknown ? null : curve.MostFactorAt(inBox.SupplyCelsius)) : 1;
+        double? factor = device?.Ambient is ShareCurve<Temperature> curve ? (inBox.IsInsideUnknown ? null : curve.MostFactorAt(inBox.SupplyCelsius)) : 1;
         if (device is null || factor is not double known)
         {
             Judgment unknown = Judgment.Unknown(device is null ? "protective device" : $"what {device} carries at the temperature of the box");
@@ -84,7 +84,7 @@ public sealed class ProtectionInCondition
 
     /// <summary>Whether the device stays closed when all that the output feeds starts at once, as the share that the start takes of what it withstands; null where no device states its inrush.</summary>
     /// <remarks>
-    /// Of a fuse by its least melting I²t, of which a start may take 22 % (<see cref="ProtectionConstants.InrushShare"/>); where that is not stated,
+    /// Of a fuse by its least melting I²t, of which a start may take 22 % (<see cref="Sources.InrushPractice"/>); where that is not stated,
     /// by what its pre-arcing time limits allow. Of a resettable fuse by an estimate from its time to trip. Of an electronic limit it is not known
     /// where the peak is above its limit: it draws the inrush out, and does not hold it longer than its operating time.
     /// </remarks>

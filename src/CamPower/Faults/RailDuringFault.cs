@@ -41,7 +41,7 @@ public sealed class RailDuringFault
     public override string ToString() => State switch
     {
         RailState.StaysUp => FormattableString.Invariant($"stays up at {_volts:0.00} V"),
-        RailState.Dragged => FormattableString.Invariant($"is dragged to {_volts:0.00} V"),
+        RailState.Dragged => FormattableString.Invariant($"dips to {_volts:0.00} V"),
         RailState.Pulses => "pulses",
         RailState.Off => "is off",
         _ => "is not known",

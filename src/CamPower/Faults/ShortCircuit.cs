@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using System.Linq;
 using CamPower.Faults;
 using UnitsNet;
@@ -10,12 +11,16 @@ namespace CamPower;
 /// cold ones at the highest; every answer holds for all of them.</remarks>
 public sealed class ShortCircuit : Overcurrent
 {
+    private readonly Lazy<RailDuringFault>? _rail;
     private readonly double _mostProspective, _leastProspective, _discharge, _poorShortWatts;
 
-    internal ShortCircuit(FaultLoop loop, FaultSetting setting)
+    internal ShortCircuit(FaultLoop loop, FaultSetting setting, SiteRun? run = null, IReadOnlyList<SiteDevice>? devices = null, Func<RailDuringFault>? rail = null)
         : base(setting, setting.ShortCases(loop), loop.Conductors, [.. loop.Pieces.Select(piece => (setting.PieceCases(loop, piece), piece.Conductors))])
     {
         Place = loop.Place;
+        Run = run;
+        Devices = devices ?? [];
+        _rail = rail is null ? null : new Lazy<RailDuringFault>(rail);
         Distance = Length.FromMeters(loop.Meters);
         _mostProspective = setting.MostProspective(loop);
         _leastProspective = setting.LeastProspective(loop);
@@ -31,6 +36,17 @@ public sealed class ShortCircuit : Overcurrent
 
     /// <summary>Where: "terminals", the name of a joint, "change of cable" or "far end"; on a site the name of a junction.</summary>
     public string Place { get; }
+
+    /// <summary>The run of the site that it is on; null at the terminals of an output, and where a run was studied without a site.</summary>
+    public SiteRun? Run { get; }
+
+    /// <summary>The devices of the site that are connected there; none at the terminals and at a joint.</summary>
+    public IReadOnlyList<SiteDevice> Devices { get; }
+
+    /// <summary>What the supply does while it lasts, and which devices at its other outputs go dark.</summary>
+    /// <exception cref="InvalidOperationException">A run was studied without a site: nothing is known of other outputs.</exception>
+    public RailDuringFault Rail => _rail?.Value ?? throw new InvalidOperationException(
+        "A run was studied without its site: nothing is known of the other outputs of its supply. Ask a site for its faults.");
 
     /// <summary>How far along the route, one way. [m]</summary>
     public Length Distance { get; }

@@ -11,7 +11,7 @@ internal static class EnclosureValidity
 
     internal static IEnumerable<ValidityBreach> Breaches(Enclosure enclosure, double ambientCelsius, double insideCelsius)
     {
-        if (enclosure.IsVentilated) yield return new ValidityBreach("vents or a fan: the model is of a sealed enclosure, and hotter", Sources.EnclosureRange);
+        if (enclosure.IsVentilated) yield return new ValidityBreach("vents or a fan: the model is for a sealed enclosure, which is hotter", Sources.EnclosureRange);
         double shortest = Math.Min(enclosure.WidthMeters, Math.Min(enclosure.HeightMeters, enclosure.DepthMeters));
         double longest = Math.Max(enclosure.WidthMeters, Math.Max(enclosure.HeightMeters, enclosure.DepthMeters));
         double coldest = HeatConstants.ColdestAir.Value - ZeroCelsius, hottest = HeatConstants.HottestAir.Value - ZeroCelsius;

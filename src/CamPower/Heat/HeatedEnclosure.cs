@@ -18,12 +18,14 @@ namespace CamPower;
 /// </remarks>
 /// <example>
 /// <code>
-/// HeatedEnclosure heated = enclosure.HeatedBy(Power.FromWatts(30), ambient: Temperature.FromDegreesCelsius(35));
+/// HeatedEnclosure heated = HeatedEnclosure.Of(enclosure, Power.FromWatts(30), ambient: Temperature.FromDegreesCelsius(35));
 /// Temperature inside = heated.Inside;
 /// </code>
 /// </example>
 public sealed class HeatedEnclosure
 {
+    private const double MostWatts = 1e15, StrongestSun = 2000;
+
     private readonly double _ambient;
 
     internal HeatedEnclosure(Enclosure enclosure, double losses, double ambientCelsius, double sunWattsPerSquareMeter, double altitudeMeters)
@@ -87,6 +89,28 @@ public sealed class HeatedEnclosure
     internal Film Outside { get; }
 
     internal Film InsideFilm { get; }
+
+    /// <summary>The steady temperatures of a sealed enclosure with heat lost in it, in still air.</summary>
+    /// <param name="enclosure">The enclosure. <see cref="Enclosure.OtherHeat"/> is not added here: it belongs to <paramref name="losses"/>.</param>
+    /// <param name="losses">All the heat lost in it, from 0 to 10¹⁵ W. [W]</param>
+    /// <param name="ambient">Temperature of the air around it, from absolute zero to 1000 °C.</param>
+    /// <param name="sun">Sunlight on <see cref="Enclosure.SunlitArea"/>, square to the light, from 0 to 2000 W/m²; null for none. [W/m²]</param>
+    /// <param name="altitude">Height above the sea, from -500 m to 9000 m; null for sea level. [m]</param>
+    /// <exception cref="ArgumentNullException"><paramref name="enclosure"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    /// <remarks>Outside the range of the model there is an answer too, and it says so: <see cref="HeatedEnclosure.Breaches"/>.</remarks>
+    /// <example>
+    /// <code>
+    /// HeatedEnclosure noon = HeatedEnclosure.Of(enclosure, Power.FromWatts(30), Temperature.FromDegreesCelsius(35), sun: Irradiance.FromWattsPerSquareMeter(1120));
+    /// </code>
+    /// </example>
+    public static HeatedEnclosure Of(Enclosure enclosure, Power losses, Temperature ambient, Irradiance? sun = null,
+        Length? altitude = null) => new(
+        Require.NotNull(enclosure, nameof(enclosure)),
+        Require.Within((double)losses.Watts, 0, MostWatts, nameof(losses), "W"),
+        Require.Within(Celsius.Of(ambient), Surroundings.AbsoluteZero, Surroundings.Hottest, nameof(ambient), "°C"),
+        Require.Within((sun ?? Irradiance.Zero).WattsPerSquareMeter, 0, StrongestSun, nameof(sun), "W/m²"),
+        altitude is Length height ? AltitudeDerating.MetersOf(height, nameof(altitude)) : 0);
 
     /// <summary>How the temperatures were worked out.</summary>
     /// <remarks>The film coefficients are those at the temperatures found: put in, they give these again.</remarks>

@@ -10,7 +10,7 @@ namespace CamPower;
 /// </remarks>
 /// <example>
 /// <code>
-/// Condition night = Condition.Night(winter).With(DrawShares.Heater);
+/// Condition night = Condition.Night(winter).With(LoadComponents.Heater);
 /// Condition oneMoves = Condition.NightWithMotion(summer, motorsMoving: 1);
 /// </code>
 /// </example>
@@ -32,11 +32,11 @@ public sealed class Condition
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or <paramref name="on"/> names a share that does not exist.</exception>
-    public Condition(string name, DrawShares on, Surroundings at, int? motorsMoving = null, Duration? duration = null,
+    public Condition(string name, LoadComponents on, Surroundings at, int? motorsMoving = null, Duration? duration = null,
         ElectricPotential? lineVoltage = null)
     {
         Name = Require.Name(name, nameof(name));
-        On = (DrawShares)(int)Require.Within((int)on, 0, ShareDraw.AllShares, nameof(on), "");
+        On = (LoadComponents)(int)Require.Within((int)on, 0, ComponentDraw.AllShares, nameof(on), "");
         At = Require.NotNull(at, nameof(at));
         if (motorsMoving is int count) Require.NotNegative(count, nameof(motorsMoving), "motors");
         if (duration is Duration length) Require.NotNegative(length.Seconds, nameof(duration), "s");
@@ -50,7 +50,7 @@ public sealed class Condition
     public string Name { get; }
 
     /// <summary>The shares that are on beside the base draw.</summary>
-    public DrawShares On { get; }
+    public LoadComponents On { get; }
 
     /// <summary>The temperatures.</summary>
     public Surroundings At { get; }
@@ -77,12 +77,12 @@ public sealed class Condition
     /// <summary>Day: the base draw alone.</summary>
     /// <param name="at">The temperatures.</param>
     /// <exception cref="ArgumentNullException"><paramref name="at"/> is null.</exception>
-    public static Condition Day(Surroundings at) => new("day", DrawShares.None, at);
+    public static Condition Day(Surroundings at) => new("day", LoadComponents.None, at);
 
     /// <summary>Night: infrared on.</summary>
     /// <param name="at">The temperatures.</param>
     /// <exception cref="ArgumentNullException"><paramref name="at"/> is null.</exception>
-    public static Condition Night(Surroundings at) => new("night", DrawShares.Infrared, at);
+    public static Condition Night(Surroundings at) => new("night", LoadComponents.Infrared, at);
 
     /// <summary>Night with motion: infrared on and motors moving.</summary>
     /// <param name="at">The temperatures.</param>
@@ -90,23 +90,23 @@ public sealed class Condition
     /// <exception cref="ArgumentNullException"><paramref name="at"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="motorsMoving"/> is negative.</exception>
     public static Condition NightWithMotion(Surroundings at, int? motorsMoving = null) =>
-        new("night with motion", DrawShares.Infrared | DrawShares.Motor, at, motorsMoving);
+        new("night with motion", LoadComponents.Infrared | LoadComponents.Motor, at, motorsMoving);
 
     /// <summary>Cold start of everything after a power cut: every share on, start-up included.</summary>
     /// <param name="at">The temperatures.</param>
     /// <exception cref="ArgumentNullException"><paramref name="at"/> is null.</exception>
     public static Condition ColdStart(Surroundings at) => new("cold start of everything",
-        DrawShares.Infrared | DrawShares.Motor | DrawShares.Heater | DrawShares.StartUp, at);
+        LoadComponents.Infrared | LoadComponents.Motor | LoadComponents.Heater | LoadComponents.StartUp, at);
 
     /// <summary>The same condition with more shares on.</summary>
     /// <param name="more">The shares to add.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="more"/> names a share that does not exist.</exception>
-    public Condition With(DrawShares more) => new(Name, On | more, At, MotorsMoving, Duration, LineVoltage);
+    public Condition With(LoadComponents more) => new(Name, On | more, At, MotorsMoving, Duration, LineVoltage);
 
     /// <summary>The same condition with another voltage at the inputs of the supplies: a low line.</summary>
     /// <param name="lineVoltage">The voltage, RMS if alternating, from 1 nV to 1 MV. [V]</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="lineVoltage"/> is outside its range.</exception>
-    public Condition AtLine(ElectricPotential lineVoltage) => new(Name, On, At, MotorsMoving, Duration, lineVoltage);
+    public Condition WithLineVoltage(ElectricPotential lineVoltage) => new(Name, On, At, MotorsMoving, Duration, lineVoltage);
 
     /// <summary>The name; never throws.</summary>
     public override string ToString() => Name;

@@ -7,7 +7,7 @@ namespace CamPower;
 /// <example>
 /// <code>
 /// var dome = new Device("infrared dome", DeviceKind.Camera,
-///     new ShareDraw(Load.ConstantPower(Power.FromWatts(4)), infrared: Load.ConstantPower(Power.FromWatts(5))),
+///     new ComponentDraw(Load.ConstantPower(Power.FromWatts(4)), infrared: Load.ConstantPower(Power.FromWatts(5))),
 ///     dcInput: new VoltageRange(ElectricPotential.FromVolts(10.8), ElectricPotential.FromVolts(13.2)));
 /// </code>
 /// </example>

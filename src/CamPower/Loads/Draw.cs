@@ -3,7 +3,7 @@ using System;
 namespace CamPower;
 
 /// <summary>What a device draws, as its papers say it: in shares, or as the total on its label.</summary>
-/// <remarks>Immutable. The two kinds are <see cref="ShareDraw"/> and <see cref="LabelDraw"/>; nothing else can be one.</remarks>
+/// <remarks>Immutable. The two kinds are <see cref="ComponentDraw"/> and <see cref="LabelDraw"/>; nothing else can be one.</remarks>
 public abstract class Draw
 {
     private protected Draw()
@@ -18,7 +18,7 @@ public abstract class Draw
 
     /// <summary>The load with the given shares on.</summary>
     /// <param name="shares">The shares that are on beside the base draw.</param>
-    public abstract Load LoadWith(DrawShares shares);
+    public abstract Load LoadWith(LoadComponents shares);
 
     /// <summary>The load in a condition, its own motor moving if the condition's motors do.</summary>
     /// <param name="condition">The condition.</param>

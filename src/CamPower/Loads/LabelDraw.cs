@@ -54,7 +54,7 @@ public sealed class LabelDraw : Draw
 
     /// <summary>The label's load, the same for any shares.</summary>
     /// <param name="shares">Not used: a label is a total.</param>
-    public override Load LoadWith(DrawShares shares) => _load;
+    public override Load LoadWith(LoadComponents shares) => _load;
 
     /// <summary>The label in words, in the invariant culture; never throws.</summary>
     public override string ToString() => FormattableString.Invariant($"label {Voltage.Volts:G6} V, {Current.Amperes:G6} A ({Stage})");

@@ -7,7 +7,7 @@ namespace CamPower;
 /// <remarks>Immutable. Both voltages are above 0; the drop-out is not above the turn-on.</remarks>
 /// <example>
 /// <code>
-/// var starting = new Starting(turnOn: ElectricPotential.FromVolts(9.5), dropOut: ElectricPotential.FromVolts(8), SoftStart.No);
+/// var starting = new Starting(turnOn: ElectricPotential.FromVolts(9.5), dropOut: ElectricPotential.FromVolts(8), softStart: false);
 /// </code>
 /// </example>
 public sealed class Starting
@@ -15,11 +15,11 @@ public sealed class Starting
     /// <summary>States the behavior.</summary>
     /// <param name="turnOn">Rising terminal voltage at which it starts, above 0. [V]</param>
     /// <param name="dropOut">Falling terminal voltage at which it stops, above 0 and not above <paramref name="turnOn"/>. [V]</param>
-    /// <param name="softStart">Whether the draw ramps up.</param>
+    /// <param name="softStart">Whether the input ramps its draw up, so that the voltage can follow it past the unstable one; null where it is not stated, which counts as no.</param>
     /// <param name="delay">How long it waits after power comes before it draws, at least 0; null where nobody declares it. [s]</param>
     /// <param name="holdUp">How long it runs on without power, at least 0; null where nobody declares it. [s]</param>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or <paramref name="softStart"/> is none of those there are.</exception>
-    public Starting(ElectricPotential turnOn, ElectricPotential dropOut, SoftStart softStart, Duration? delay = null, Duration? holdUp = null)
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    public Starting(ElectricPotential turnOn, ElectricPotential dropOut, bool? softStart, Duration? delay = null, Duration? holdUp = null)
     {
         TurnOnVolts = Require.Positive(turnOn.Volts, nameof(turnOn), "V");
         DropOutVolts = Require.Positive(dropOut.Volts, nameof(dropOut), "V");
@@ -30,7 +30,7 @@ public sealed class Starting
 
         TurnOn = turnOn;
         DropOut = dropOut;
-        SoftStart = Require.Known(softStart, nameof(softStart));
+        HasSoftStart = softStart;
         DelaySeconds = delay is Duration wait ? Require.NotNegative(wait.Seconds, nameof(delay), "s") : null;
         HoldUpSeconds = holdUp is Duration held ? Require.NotNegative(held.Seconds, nameof(holdUp), "s") : null;
         Delay = delay;
@@ -43,8 +43,8 @@ public sealed class Starting
     /// <summary>Falling terminal voltage at which it stops.</summary>
     public ElectricPotential DropOut { get; }
 
-    /// <summary>Whether the draw ramps up.</summary>
-    public SoftStart SoftStart { get; }
+    /// <summary>Whether the draw ramps up; null where it is not stated, which counts as no.</summary>
+    public bool? HasSoftStart { get; }
 
     /// <summary>How long it waits after power comes before it draws, or null where nobody declares it. [s]</summary>
     public Duration? Delay { get; }

@@ -71,7 +71,7 @@ public sealed class LineDraw
     /// <summary>The current and power, or what is not known, in the invariant culture; never throws.</summary>
     public override string ToString() => Amperes is double amperes
         ? FormattableString.Invariant($"{Box}: {amperes:0.000} A, {Watts!.Value:0.0} W")
-        : $"{Box}: not known, for want of its {Missing}";
+        : $"{Box}: current unknown; not stated: {Missing}";
 
     private string Missing => string.Join(" and ", new[] { _efficiency is null ? "efficiency" : null, _powerFactor is null ? "power factor" : null }
         .Where(part => part is not null)) + " at its load";

@@ -33,13 +33,13 @@ public sealed class Fuse : ProtectiveDevice
     /// <param name="breakingCapacity">The largest current that it interrupts, above 0. [A]</param>
     /// <param name="coldResistance">Its resistance cold, at least 0. [Ω]</param>
     /// <param name="leastMeltingIntegral">The least I²t that melts it, above 0, or null where none is stated; a typical value is none. [A²·s]</param>
-    /// <param name="rerating">How its rated current changes with ambient; null where the data sheet says nothing: what it carries is then known at the reference temperature of its standard alone.</param>
+    /// <param name="rerating">How its rated current changes with ambient, its shares above 0; null where the data sheet says nothing: what it carries is then known at the reference temperature of its standard alone.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public Fuse(string name, ElectricCurrent ratedCurrent, FuseCharacteristic characteristic, ElectricPotential voltageRating,
         ElectricCurrent breakingCapacity, ElectricResistance coldResistance, JouleIntegral? leastMeltingIntegral = null,
-        AmbientCurve? rerating = null)
+        ShareCurve<Temperature>? rerating = null)
         : base(name, voltageRating, breakingCapacity)
     {
         Characteristic = Require.NotNull(characteristic, nameof(characteristic));
@@ -50,7 +50,7 @@ public sealed class Fuse : ProtectiveDevice
         _breakingAmperes = breakingCapacity.Amperes;
         RatedCurrent = ratedCurrent;
         LeastMeltingIntegral = leastMeltingIntegral;
-        Rerating = rerating;
+        Rerating = rerating?.AboveZero(nameof(rerating));
     }
 
     /// <summary>Its rated current. [A]</summary>
@@ -64,9 +64,9 @@ public sealed class Fuse : ProtectiveDevice
     public JouleIntegral? LeastMeltingIntegral { get; }
 
     /// <summary>How its rated current changes with ambient, or null where that is not stated.</summary>
-    public AmbientCurve? Rerating { get; }
+    public ShareCurve<Temperature>? Rerating { get; }
 
-    internal override AmbientCurve? Ambient => Rerating;
+    internal override ShareCurve<Temperature>? Ambient => Rerating;
 
     /// <inheritdoc/>
     public override ElectricResistance MinimumResistance => _coldResistance;
@@ -117,7 +117,7 @@ public sealed class Fuse : ProtectiveDevice
 
     /// <summary>Judges an inrush by the melting I²t; pulses age a fuse, so a share of it is the policy.</summary>
     /// <remarks>Where it is not stated, the pre-arcing time limits say of some I²t that it does not melt the fuse: what keeps the policy
-    /// against that holds. Of more nothing is known, up to the I²t that opens it for certain. Source: <see cref="ProtectionConstants.InrushShare"/>.</remarks>
+    /// against that holds. Of more nothing is known, up to the I²t that opens it for certain. Source: <see cref="Sources.InrushPractice"/>.</remarks>
     internal override Judgment JudgeInrush(double peakAmperes, double ampereSquaredSeconds, double currentFactor)
     {
         double rated = _ratedAmperes * currentFactor, policy = ProtectionConstants.InrushShare.Value / 100;

@@ -78,11 +78,17 @@ public readonly struct OpeningTimes : IEquatable<OpeningTimes>
         one.Verdict > other.Verdict ? one.Verdict : other.Verdict,
         Math.Min(one.EarliestSeconds, other.EarliestSeconds), Math.Min(one.LatestSeconds, other.LatestSeconds));
 
-    private string Bounds => NotBefore + (double.IsInfinity(LatestSeconds)
-        ? ", no latest time stated"
-        : FormattableString.Invariant($", by {LatestSeconds:G6} s"));
+    // The latest time is infinite where none is stated.
+    private string Bounds => (EarliestSeconds > 0, double.IsInfinity(LatestSeconds)) switch
+    {
+        (false, true) => string.Empty,
+        (true, true) => $" after at least {Text(EarliestSeconds)}",
+        (false, false) => $" within {Text(LatestSeconds)}",
+        _ => $" after {Text(EarliestSeconds)} to {Text(LatestSeconds)}",
+    };
 
-    private string NotBefore => EarliestSeconds > 0 ? FormattableString.Invariant($", not before {EarliestSeconds:G6} s") : string.Empty;
+    private static string Text(double seconds) =>
+        seconds >= 100 ? FormattableString.Invariant($"{seconds:0} s") : FormattableString.Invariant($"{seconds:G3} s");
 
     private static Duration? Seconds(double seconds) => double.IsInfinity(seconds) ? null : Duration.FromSeconds(seconds);
 }

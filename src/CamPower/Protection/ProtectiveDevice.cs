@@ -45,7 +45,7 @@ public abstract class ProtectiveDevice
     internal virtual double ResistanceGrowsUpToCelsius => double.NegativeInfinity;
 
     /// <summary>How its rated currents change with the air around it, or null where they do not.</summary>
-    internal virtual AmbientCurve? Ambient => null;
+    internal virtual ShareCurve<Temperature>? Ambient => null;
 
     /// <summary>The most current that it lets through; infinite where it limits nothing. [A]</summary>
     internal virtual double MostAmperes => double.PositiveInfinity;
@@ -81,7 +81,7 @@ public abstract class ProtectiveDevice
     /// <summary>The ends of what the factor may be in air of a temperature, null where that is not known; none where nothing is known of it. [1]</summary>
     internal virtual double[] FactorsIn(double? airCelsius)
     {
-        if (Ambient is not AmbientCurve curve) return [1];
+        if (Ambient is not ShareCurve<Temperature> curve) return [1];
         return airCelsius is double celsius && curve.Covers(celsius) ? [curve.FactorAtCelsius(celsius, nameof(airCelsius))] : [];
     }
 

@@ -37,7 +37,7 @@ public sealed class ResettableFuse : ProtectiveDevice
     /// <param name="longestTimeToTrip">It has tripped by then at <paramref name="testCurrent"/>, above 0. [s]</param>
     /// <param name="minimumResistance">Its resistance new, at least 0. [Ω]</param>
     /// <param name="maximumResistance">Its resistance an hour after a trip, at least <paramref name="minimumResistance"/>. [Ω]</param>
-    /// <param name="thermal">How its currents change with ambient.</param>
+    /// <param name="thermal">How its currents change with ambient: a share above 0 of each at each temperature, such as <see cref="GenericThermal"/>.</param>
     /// <param name="maximumVoltage">The highest voltage that it stands tripped, above 0. [V]</param>
     /// <param name="maximumCurrent">The largest current that it interrupts, above 0; null where none is stated. [A]</param>
     /// <param name="trippedPower">The power that keeps it tripped, above 0; null where none is stated. [W]</param>
@@ -45,7 +45,7 @@ public sealed class ResettableFuse : ProtectiveDevice
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public ResettableFuse(string name, ElectricCurrent holdCurrent, ElectricCurrent tripCurrent, ElectricCurrent testCurrent,
-        Duration longestTimeToTrip, ElectricResistance minimumResistance, ElectricResistance maximumResistance, AmbientCurve thermal,
+        Duration longestTimeToTrip, ElectricResistance minimumResistance, ElectricResistance maximumResistance, ShareCurve<Temperature> thermal,
         ElectricPotential maximumVoltage, ElectricCurrent? maximumCurrent = null, Power? trippedPower = null)
         : base(name, maximumVoltage, maximumCurrent)
     {
@@ -56,7 +56,7 @@ public sealed class ResettableFuse : ProtectiveDevice
         _maximumAmperes = maximumCurrent?.Amperes ?? double.PositiveInfinity;
         LeastOhms = Require.NotNegative(minimumResistance.Ohms, nameof(minimumResistance), "Ω");
         GreatestOhms = Require.NotNegative(maximumResistance.Ohms, nameof(maximumResistance), "Ω");
-        Thermal = Require.NotNull(thermal, nameof(thermal));
+        Thermal = Require.NotNull(thermal, nameof(thermal)).AboveZero(nameof(thermal));
         if (_tripAmperes <= _holdAmperes) throw Require.OutOfRange(_tripAmperes, nameof(tripCurrent), "A", FormattableString.Invariant($"above {_holdAmperes}"));
         if (_testAmperes < _tripAmperes) throw Require.OutOfRange(_testAmperes, nameof(testCurrent), "A", FormattableString.Invariant($"at least {_tripAmperes}"));
         if (GreatestOhms < LeastOhms) throw Require.OutOfRange(GreatestOhms, nameof(maximumResistance), "Ω", FormattableString.Invariant($"at least {LeastOhms}"));
@@ -69,6 +69,13 @@ public sealed class ResettableFuse : ProtectiveDevice
         LongestTimeToTrip = longestTimeToTrip;
         TrippedPower = trippedPower;
     }
+
+    /// <summary>The thermal curve of a generic polymeric resettable fuse, from -40 °C to 85 °C: about 1 % less for every kelvin.</summary>
+    /// <remarks>Common practice, written down from memory; families differ by 0.05. The data sheet at hand goes before it.</remarks>
+    /// <example><code>Ratio? share = ResettableFuse.GenericThermal.ShareAt(Temperature.FromDegreesCelsius(55));   // 65 %</code></example>
+    public static ShareCurve<Temperature> GenericThermal { get; } = new ShareCurve<Temperature>(
+        Point(-40, 1.56), Point(-20, 1.37), Point(0, 1.18), Point(20, 1), Point(30, 0.90), Point(40, 0.80), Point(50, 0.70),
+        Point(60, 0.60), Point(70, 0.50), Point(85, 0.35)).WithSource(Sources.GenericResettableCurve, band: 0.05);
 
     /// <summary>Typical resettable fuses of the 16 V class, hold currents 0.90 A to 2.50 A, with the generic thermal curve.</summary>
     /// <remarks>
@@ -99,12 +106,12 @@ public sealed class ResettableFuse : ProtectiveDevice
     public Duration LongestTimeToTrip { get; }
 
     /// <summary>How its currents change with ambient.</summary>
-    public AmbientCurve Thermal { get; }
+    public ShareCurve<Temperature> Thermal { get; }
 
     /// <summary>The power that keeps it tripped, or null where none is stated. [W]</summary>
     public Power? TrippedPower { get; }
 
-    internal override AmbientCurve? Ambient => Thermal;
+    internal override ShareCurve<Temperature>? Ambient => Thermal;
 
     /// <inheritdoc/>
     public override ElectricResistance MinimumResistance { get; }
@@ -114,7 +121,7 @@ public sealed class ResettableFuse : ProtectiveDevice
 
     internal static double GrowthPerKelvin => ProtectionConstants.ResettableResistanceGrowth.Value / 100;
 
-    internal override double ResistanceGrowsUpToCelsius => Thermal.HottestCelsius;
+    internal override double ResistanceGrowsUpToCelsius => Thermal.Highest;
 
     internal override double LeastOhms { get; }
 
@@ -136,7 +143,7 @@ public sealed class ResettableFuse : ProtectiveDevice
     /// <param name="ambient">Temperature of the air around it, inside its thermal curve.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="ambient"/> is outside the curve.</exception>
     /// <remarks>
-    /// <see cref="MaximumResistance"/> up to 20 °C, and 1 % more for every kelvin above (<see cref="ProtectionConstants.ResettableResistanceGrowth"/>,
+    /// <see cref="MaximumResistance"/> up to 20 °C, and 1 % more for every kelvin above (<see cref="Sources.GenericResettableResistance"/>,
     /// common practice, from memory). What its own current adds near the hold current is not in it.
     /// </remarks>
     /// <example>0.14 Ω at 20 °C are 0.21 Ω in air of 70 °C.</example>
@@ -213,6 +220,9 @@ public sealed class ResettableFuse : ProtectiveDevice
         FormattableString.Invariant($"generic 16 V resettable fuse, {hold:0.00} A"),
         ElectricCurrent.FromAmperes(hold), ElectricCurrent.FromAmperes(2 * hold), ElectricCurrent.FromAmperes(5 * hold),
         Duration.FromSeconds(seconds), ElectricResistance.FromOhms(minimumOhms), ElectricResistance.FromOhms(maximumOhms),
-        AmbientCurve.GenericResettable,
+        GenericThermal,
         ElectricPotential.FromVolts(16));
+
+    private static SharePoint<Temperature> Point(double celsius, double share) =>
+        new(Temperature.FromDegreesCelsius(celsius), Ratio.FromDecimalFractions(share));
 }

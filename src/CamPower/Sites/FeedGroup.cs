@@ -50,12 +50,11 @@ internal sealed class FeedGroup
     // that are bonded to one box may close a ring of returns, and so may two boxes whose cameras share two grounds.
     private static void JoinThroughShields(Site site, FeedMerger groups)
     {
-        ILookup<string, string> devicesAt = site.Devices.ToLookup(d => d.Name, d => d.At, StringComparer.Ordinal);
         var grounds = new Dictionary<string, string>(StringComparer.Ordinal);
         var boxes = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (VideoLink link in site.VideoLinks)
         {
-            string junction = devicesAt[link.Device].First();
+            string junction = site.Index.Device(link.Device)!.At;
             Reach(grounds, link.Ground, junction);
             Reach(boxes, groups.BoxBehind(junction), junction);
         }

@@ -39,31 +39,30 @@ internal sealed class OutputFeed
 
     internal static IReadOnlyList<OutputFeed> AllOf(Site site)
     {
-        ILookup<string, SiteRun> byJunction = site.Runs.Where(r => r.From.JunctionName is not null).ToLookup(r => r.From.JunctionName!, StringComparer.Ordinal);
-        ILookup<(string, int), SiteRun> byOutput = site.Runs.Where(r => r.From.BoxName is not null).ToLookup(r => (r.From.BoxName!, r.From.OutputNumber));
-        ILookup<string, (SiteDevice Device, int Index)> devices = site.Devices.Select((d, i) => (d, i)).ToLookup(x => x.d.At, StringComparer.Ordinal);
+        SiteIndex index = site.Index;
         return site.Boxes
             .SelectMany(box => box.Outputs, (box, output) => (box, output))
-            .Where(x => byOutput.Contains((x.box.Name, x.output.Number)))
-            .Select(x => Grow(x.box, x.output, byOutput[(x.box.Name, x.output.Number)], byJunction, devices))
+            .Where(x => index.RunsFrom(x.box, x.output).Any())
+            .Select(x => Grow(x.box, x.output, index))
             .ToList().AsReadOnly();
     }
 
-    private static OutputFeed Grow(DistributionBox box, BoxOutput output, IEnumerable<SiteRun> first, ILookup<string, SiteRun> byJunction,
-        ILookup<string, (SiteDevice Device, int Index)> devices)
+    private static OutputFeed Grow(DistributionBox box, BoxOutput output, SiteIndex site)
     {
-        var runs = new List<SiteRun>(first);
+        var places = new List<int>(site.RunsFrom(box, output));
+        var runs = new List<SiteRun>(places.Select(run => site.Runs[run]));
         var parents = new List<int>(runs.Select(_ => -1));
         var fed = new List<FedDevice>();
         for (int i = 0; i < runs.Count; i++)
         {
-            foreach (SiteRun next in byJunction[runs[i].To])
+            foreach (int next in site.RunsBehind(places[i]))
             {
-                runs.Add(next);
+                places.Add(next);
+                runs.Add(site.Runs[next]);
                 parents.Add(i);
             }
 
-            foreach ((SiteDevice device, int index) in devices[runs[i].To]) fed.Add(new FedDevice(box, device, index, i, Path(runs, parents, i)));
+            foreach (int device in site.DevicesBehind(places[i])) fed.Add(new FedDevice(box, site.Devices[device], device, i, Path(runs, parents, i)));
         }
 
         return new OutputFeed(box, output, runs, parents, fed);

@@ -28,7 +28,8 @@ public sealed class Site
     /// <param name="ties">Outputs that somebody joined; null for none.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty, there is no condition, or the parts do
-    /// not make up a site: the message lists every fault that <see cref="SiteStructure.FindFaults"/> finds.</exception>
+    /// not make up a site: a name is used twice, something names what is not there, a run is not fed by one box. The message lists every such error;
+    /// the inner <see cref="AggregateException"/> holds an exception for each, with the place as its parameter: "runs[3].From".</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="altitude"/> is outside its range.</exception>
     public Site(string name, IEnumerable<Condition> conditions, IEnumerable<DistributionBox> boxes, IEnumerable<SiteRun> runs,
         IEnumerable<SiteDevice> devices, IEnumerable<VideoLink>? videoLinks = null, IEnumerable<GroundBond>? bonds = null,
@@ -43,8 +44,13 @@ public sealed class Site
         Bonds = Require.Items(bonds ?? [], nameof(bonds));
         Ties = Require.Items(ties ?? [], nameof(ties));
         if (Conditions.Count == 0) throw new ArgumentException("A site needs at least one condition.", nameof(conditions));
-        IReadOnlyList<SiteError> faults = SiteStructure.FindFaults(Conditions, Boxes, Runs, Devices, VideoLinks, Bonds, Ties);
-        if (faults.Count > 0) throw new ArgumentException("The parts do not make up a site: " + string.Join("; ", faults) + ".", nameof(runs));
+        Index = new SiteIndex(Conditions, Boxes, Runs, Devices, VideoLinks, Bonds, Ties);
+        SiteError[] errors = [.. new SiteStructure(Index).Errors()];
+        if (errors.Length > 0)
+        {
+            throw new ArgumentException("The parts do not make up a site: " + string.Join("; ", errors.AsEnumerable()) + ".", nameof(runs), new AggregateException(errors.Select(e => e.Exception)));
+        }
+
         Cabinets = Boxes.Select(b => b.Cabinet).OfType<Cabinet>().Distinct().ToList().AsReadOnly();
         Altitude = altitude;
         AltitudeMeters = altitude is Length height ? AltitudeDerating.MetersOf(height, nameof(altitude)) : 0;
@@ -83,6 +89,9 @@ public sealed class Site
 
     internal double AltitudeMeters { get; }
 
+    /// <summary>Where each name of its parts leads.</summary>
+    internal SiteIndex Index { get; }
+
     /// <summary>What its used outputs feed: one output a group, or several whose returns meet.</summary>
     internal IReadOnlyList<FeedGroup> Feeds { get; }
 
@@ -92,7 +101,7 @@ public sealed class Site
     /// <exception cref="ArgumentException">No box has that name, or a run starts at an output that the other box does not have.</exception>
     /// <example>
     /// <code>
-    /// Site raised = site.With(box.SetTo(ElectricPotential.FromVolts(13.2)));
+    /// Site raised = site.With(box.WithSetPoint(ElectricPotential.FromVolts(13.2)));
     /// </code>
     /// </example>
     public Site With(DistributionBox box)
@@ -111,6 +120,5 @@ public sealed class Site
 
     /// <summary>The box of a name.</summary>
     internal DistributionBox BoxNamed(string name, string parameter) =>
-        Boxes.FirstOrDefault(b => string.Equals(b.Name, Require.Name(name, parameter), StringComparison.Ordinal))
-            ?? throw new ArgumentException($"The site {Name} has no box named {name}.", parameter);
+        Index.Box(Require.Name(name, parameter)) ?? throw new ArgumentException($"The site {Name} has no box named {name}.", parameter);
 }

@@ -1,29 +1,17 @@
+using System;
+
 namespace CamPower.Sites;
 
 /// <summary>A reason why parts do not make up a site: a name used twice, a reference to nothing.</summary>
-/// <remarks>Immutable.</remarks>
-public sealed class SiteError
+/// <param name="List">The parameter of <see cref="Site"/> that is wrong.</param>
+/// <param name="Index">The place in that list, from 0.</param>
+/// <param name="Member">The member that is wrong, as the property is called.</param>
+/// <param name="Message">What is wrong.</param>
+internal sealed record SiteError(string List, int Index, string Member, string Message)
 {
-    internal SiteError(SitePart part, int index, string member, string message)
-    {
-        Part = part;
-        Index = index;
-        Member = member;
-        Message = message;
-    }
-
-    /// <summary>The list in which the fault lies.</summary>
-    public SitePart Part { get; }
-
-    /// <summary>The place in that list, from 0.</summary>
-    public int Index { get; }
-
-    /// <summary>The member that is wrong, as the property is called: "Name", "From", "To", "ReturnAt", "At", "Device", "Ground", "Box", "Cabinet", "Receptacle", "One", "Other".</summary>
-    public string Member { get; }
+    /// <summary>The error as it is thrown: its parameter reads like "runs[3].From".</summary>
+    internal ArgumentException Exception => new(Message, FormattableString.Invariant($"{List}[{Index}].{Member}"));
 
     /// <summary>What is wrong.</summary>
-    public string Message { get; }
-
-    /// <summary>What is wrong; never throws.</summary>
     public override string ToString() => Message;
 }

@@ -25,14 +25,18 @@ internal sealed class AdapterTrial
         _lead = lead;
         _policy = policy;
         _feeds = [.. site.Feeds.SelectMany(g => g.Feeds).Where(f => ReferenceEquals(f.Box, box))];
-        _devices = new HashSet<string>(_feeds.SelectMany(f => f.DevicesFed).Select(d => d.Name), StringComparer.Ordinal);
+        _devices = FedBy(site, box);
     }
 
-    internal SupplyComparison Compare()
+    /// <summary>The names of the devices that a box feeds.</summary>
+    internal static HashSet<string> FedBy(Site site, DistributionBox box) => new(
+        site.Feeds.SelectMany(g => g.Feeds).Where(f => ReferenceEquals(f.Box, box)).SelectMany(f => f.DevicesFed).Select(d => d.Name), StringComparer.Ordinal);
+
+    internal SupplyLayout Layout()
     {
         // Each supply for all devices at once: adapters know nothing of each other.
         var enough = _offered.Select(supply => DevicesFedWellBy(With(_ => supply))).ToList();
-        return new SupplyComparison(new SupplyLayout(_site, _devices), new SupplyLayout(With(Smallest), _devices));
+        return new SupplyLayout(With(Smallest), _devices);
 
         Supply Smallest(string device)
         {

@@ -27,7 +27,7 @@ public static class BoxCatalog
         var supply = new Supply(FormattableString.Invariant($"12 V {amperes} A supply"), output, Derating.GenericEnclosed,
             new SupplyInput(efficiency: Curve(StudyConstants.GenericEfficiencyAtTenth, StudyConstants.GenericEfficiencyAtHalf, StudyConstants.GenericEfficiencyAtRating),
                 powerFactor: Curve(StudyConstants.GenericPowerFactorAtTenth, StudyConstants.GenericPowerFactorAtHalf, StudyConstants.GenericPowerFactorAtRating)));
-        return DistributionBox.WithEqualOutputs(FormattableString.Invariant($"{outputs} outputs, {amperes} A"), supply, outputs,
+        return DistributionBox.OfEqualOutputs(FormattableString.Invariant($"{outputs} outputs, {amperes} A"), supply, outputs,
             ElectricCurrent.FromAmperes(StudyConstants.GenericOutputLimit.Value), Protection);
     }
 

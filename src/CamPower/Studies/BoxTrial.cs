@@ -18,7 +18,7 @@ internal sealed class BoxTrial(Site site, DistributionBox box, SizingPolicy poli
     {
         double wanted = box.Supply.Output.SetVolts;
         bool canBeSet = (candidate.Supply.Output as DcOutput)?.Trim?.Contains(wanted) == true;
-        return canBeSet ? candidate.Supply.SetTo(ElectricPotential.FromVolts(wanted)) : candidate.Supply;
+        return canBeSet ? candidate.Supply.WithSetPoint(ElectricPotential.FromVolts(wanted)) : candidate.Supply;
     }
 
     /// <summary>What speaks against a candidate whatever it is to feed: its voltage or its kind of current.</summary>
@@ -43,8 +43,8 @@ internal sealed class BoxTrial(Site site, DistributionBox box, SizingPolicy poli
     internal DistributionBox Placed(DistributionBox candidate)
     {
         DistributionBox placed = candidate.With(SupplyOf(candidate));
-        if (placed.Enclosure is null && box.Enclosure is Enclosure enclosure) placed = placed.In(enclosure);
-        return placed.Receptacle is null && box.Receptacle is Receptacle receptacle ? placed.PluggedInto(receptacle) : placed;
+        if (placed.Enclosure is null && box.Enclosure is Enclosure enclosure) placed = placed.WithEnclosure(enclosure);
+        return placed.Receptacle is null && box.Receptacle is Receptacle receptacle ? placed.WithReceptacle(receptacle) : placed;
     }
 
     /// <summary>What speaks against a candidate that feeds certain outputs, solved with it in the place of the box.</summary>

@@ -29,7 +29,7 @@ internal sealed class SplitSite(Site site, DistributionBox box, IReadOnlyList<(B
         bool areAlike = there.All(o => o.LimitAmperes.Equals(there[0].LimitAmperes) && ReferenceEquals(o.Protection, there[0].Protection));
         IEnumerable<OutputAssessment> wired = areAlike ? used : used.OrderByDescending(o => o.Worst.Amperes);
         IEnumerable<BoxOutput> taken = areAlike ? there : there.OrderByDescending(o => o.LimitAmperes);
-        return new BoxShare(offer.Box.Named(name), offer.Box.Name,
+        return new BoxShare(offer.Box.WithName(name), offer.Box.Name,
             Array.AsReadOnly([.. wired.Zip(taken, (from, to) => new MovedOutput(from.Output, to, from.Devices)).OrderBy(m => m.To.Number)]));
     }
 

@@ -1,49 +1,49 @@
 namespace CamPower.Studies;
 
 /// <summary>The cited numbers behind the choice of parts.</summary>
-public static class StudyConstants
+internal static class StudyConstants
 {
     /// <summary>Spare outputs of a box, as a share of those in use. [%]</summary>
-    public static CitedValue SpareOutputs { get; } =
+    internal static CitedValue SpareOutputs { get; } =
         new("Spare outputs of a box, share of those in use", 25, "%", Sources.SparePolicy);
 
     /// <summary>What an output of a generic box may carry all the time, by its resettable fuse. [A]</summary>
-    public static CitedValue GenericOutputLimit { get; } =
+    internal static CitedValue GenericOutputLimit { get; } =
         new("Limit of an output of a generic box", 1.1, "A", Sources.GenericBoxes);
 
     /// <summary>Lowest voltage that a generic box can be trimmed to, and its nominal one. [V]</summary>
-    public static CitedValue GenericTrimFrom { get; } =
+    internal static CitedValue GenericTrimFrom { get; } =
         new("Lowest trim of a generic 12 V box", 12, "V", Sources.GenericBoxes);
 
     /// <summary>Highest voltage that a generic box can be trimmed to. [V]</summary>
-    public static CitedValue GenericTrimTo { get; } =
+    internal static CitedValue GenericTrimTo { get; } =
         new("Highest trim of a generic 12 V box", 14, "V", Sources.GenericBoxes);
 
     /// <summary>How far the output of a generic box may be off its set point. [%]</summary>
-    public static CitedValue GenericTolerance { get; } =
+    internal static CitedValue GenericTolerance { get; } =
         new("Tolerance of a generic 12 V box", 2, "%", Sources.GenericBoxes);
 
     /// <summary>Efficiency of a generic box at a tenth of its rating. [%]</summary>
-    public static CitedValue GenericEfficiencyAtTenth { get; } =
+    internal static CitedValue GenericEfficiencyAtTenth { get; } =
         new("Efficiency of a generic box at a tenth of its rating", 75, "%", Sources.GenericBoxes);
 
     /// <summary>Efficiency of a generic box at half its rating. [%]</summary>
-    public static CitedValue GenericEfficiencyAtHalf { get; } =
+    internal static CitedValue GenericEfficiencyAtHalf { get; } =
         new("Efficiency of a generic box at half its rating", 85, "%", Sources.GenericBoxes);
 
     /// <summary>Efficiency of a generic box at its rating. [%]</summary>
-    public static CitedValue GenericEfficiencyAtRating { get; } =
+    internal static CitedValue GenericEfficiencyAtRating { get; } =
         new("Efficiency of a generic box at its rating", 85, "%", Sources.GenericBoxes);
 
     /// <summary>Power factor of a generic box at a tenth of its rating. [%]</summary>
-    public static CitedValue GenericPowerFactorAtTenth { get; } =
+    internal static CitedValue GenericPowerFactorAtTenth { get; } =
         new("Power factor of a generic box at a tenth of its rating", 45, "%", Sources.GenericBoxes);
 
     /// <summary>Power factor of a generic box at half its rating. [%]</summary>
-    public static CitedValue GenericPowerFactorAtHalf { get; } =
+    internal static CitedValue GenericPowerFactorAtHalf { get; } =
         new("Power factor of a generic box at half its rating", 55, "%", Sources.GenericBoxes);
 
     /// <summary>Power factor of a generic box at its rating. [%]</summary>
-    public static CitedValue GenericPowerFactorAtRating { get; } =
+    internal static CitedValue GenericPowerFactorAtRating { get; } =
         new("Power factor of a generic box at its rating", 60, "%", Sources.GenericBoxes);
 }

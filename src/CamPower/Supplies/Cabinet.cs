@@ -10,8 +10,8 @@ namespace CamPower;
 /// <example>
 /// <code>
 /// var cabinet = new Cabinet("gatehouse cabinet", enclosure);
-/// DistributionBox bankA = DistributionBox.WithEqualOutputs("bank A", supply, outputs: 9, ElectricCurrent.FromAmperes(1.1)).In(cabinet);
-/// DistributionBox bankB = DistributionBox.WithEqualOutputs("bank B", supply, outputs: 9, ElectricCurrent.FromAmperes(1.1)).In(cabinet);
+/// DistributionBox bankA = DistributionBox.OfEqualOutputs("bank A", supply, outputs: 9, ElectricCurrent.FromAmperes(1.1)).WithCabinet(cabinet);
+/// DistributionBox bankB = DistributionBox.OfEqualOutputs("bank B", supply, outputs: 9, ElectricCurrent.FromAmperes(1.1)).WithCabinet(cabinet);
 /// </code>
 /// </example>
 public sealed class Cabinet

@@ -72,7 +72,7 @@ public sealed class DcOutput : SupplyOutput
     /// <param name="setPoint">The voltage that it is adjusted to, inside <see cref="Trim"/>. [V]</param>
     /// <exception cref="ArgumentException">It has no trim range.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="setPoint"/> is outside the trim range.</exception>
-    public DcOutput SetTo(ElectricPotential setPoint) =>
+    public DcOutput WithSetPoint(ElectricPotential setPoint) =>
         new(Nominal, RatedCurrent, Tolerance, Trim, setPoint, Ripple, SourceResistance, Overload, Capacitance, RatedPower, Rise);
 
     private static double SetVoltsOf(ElectricPotential nominal, VoltageRange? trim, ElectricPotential? setPoint)

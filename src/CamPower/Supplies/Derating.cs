@@ -21,8 +21,8 @@ namespace CamPower;
 public sealed class Derating
 {
     /// <summary>States a derating.</summary>
-    /// <param name="ambient">The share by the temperature of the air around the supply, from absolute zero to 1000 °C.</param>
-    /// <param name="lineVoltage">The share by the voltage at the input, from 1 nV to 1 MV, over the whole range of the input; null where it makes no difference.</param>
+    /// <param name="ambient">The share, at most 1, by the temperature of the air around the supply, from absolute zero to 1000 °C.</param>
+    /// <param name="lineVoltage">The share, at most 1, by the voltage at the input, from 1 nV to 1 MV, over the whole range of the input; null where it makes no difference.</param>
     /// <param name="altitude">What altitude adds to the ambient; null where the data sheet does not say.</param>
     /// <exception cref="ArgumentNullException"><paramref name="ambient"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A point is outside its range.</exception>
@@ -30,7 +30,7 @@ public sealed class Derating
     {
         Ambient = Require.NotNull(ambient, nameof(ambient)).Checked(Surroundings.AbsoluteZero, Surroundings.Hottest, leastShare: 0, nameof(ambient), "°C");
         foreach (SharePoint<ElectricPotential> point in lineVoltage?.Points ?? []) Require.SourceVolts(point.Number, nameof(lineVoltage));
-        LineVoltage = lineVoltage;
+        LineVoltage = lineVoltage?.Checked(double.NegativeInfinity, double.PositiveInfinity, leastShare: 0, nameof(lineVoltage), "V");
         Altitude = altitude;
     }
 

@@ -10,7 +10,7 @@ namespace CamPower;
 /// enclosure are a box each, with outputs numbered from 1, in one <see cref="CamPower.Cabinet"/>.</remarks>
 /// <example>
 /// <code>
-/// DistributionBox box = DistributionBox.WithEqualOutputs("yard box", supply, outputs: 18, ElectricCurrent.FromAmperes(1.1));
+/// DistributionBox box = DistributionBox.OfEqualOutputs("yard box", supply, outputs: 18, ElectricCurrent.FromAmperes(1.1));
 /// DistributionBox adapter = DistributionBox.Adapter("office adapter", small);
 /// </code>
 /// </example>
@@ -83,7 +83,7 @@ public sealed class DistributionBox
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or <paramref name="claimedClass"/> is none of those there are.</exception>
-    public static DistributionBox WithEqualOutputs(string name, Supply supply, int outputs, ElectricCurrent limit,
+    public static DistributionBox OfEqualOutputs(string name, Supply supply, int outputs, ElectricCurrent limit,
         ProtectiveDevice? protection = null, TerminalRange? terminals = null, PowerLimitClass? claimedClass = null) => new(
         name, supply,
         Enumerable.Range(1, (int)Require.Within(outputs, 1, 1000, nameof(outputs), "outputs")).Select(n => new BoxOutput(n, limit, protection, claimedClass)),
@@ -106,7 +106,7 @@ public sealed class DistributionBox
     /// <param name="setPoint">The voltage that it is adjusted to, inside the trim range of its supply. [V]</param>
     /// <exception cref="ArgumentException">Its supply has no trim range.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="setPoint"/> is outside the trim range.</exception>
-    public DistributionBox SetTo(ElectricPotential setPoint) => With(Supply.SetTo(setPoint));
+    public DistributionBox WithSetPoint(ElectricPotential setPoint) => With(Supply.WithSetPoint(setPoint));
 
     /// <summary>What numbers can say of an output and a power-limit class: refuted, not refuted, or unknown.</summary>
     /// <param name="outputNumber">Number of the output, from 1.</param>
@@ -125,17 +125,17 @@ public sealed class DistributionBox
     /// <exception cref="ArgumentNullException"><paramref name="enclosure"/> is null.</exception>
     /// <example>
     /// <code>
-    /// DistributionBox onThePole = box.In(new Enclosure(Length.FromMillimeters(300), Length.FromMillimeters(400), Length.FromMillimeters(150),
+    /// DistributionBox onThePole = box.WithEnclosure(new Enclosure(Length.FromMillimeters(300), Length.FromMillimeters(400), Length.FromMillimeters(150),
     ///     EnclosureWall.PaintedSteel, EnclosureFaces.OnWall));
     /// </code>
     /// </example>
-    public DistributionBox In(Enclosure enclosure) => new(this) { Enclosure = Require.NotNull(enclosure, nameof(enclosure)), Cabinet = null };
+    public DistributionBox WithEnclosure(Enclosure enclosure) => new(this) { Enclosure = Require.NotNull(enclosure, nameof(enclosure)), Cabinet = null };
 
     /// <summary>The same box in a cabinet, which it shares with the other boxes that refer to it.</summary>
     /// <param name="cabinet">The cabinet.</param>
     /// <exception cref="ArgumentNullException"><paramref name="cabinet"/> is null.</exception>
-    /// <example><code>DistributionBox beside = box.In(cabinet);</code></example>
-    public DistributionBox In(Cabinet cabinet) => new(this) { Enclosure = Require.NotNull(cabinet, nameof(cabinet)).Enclosure, Cabinet = cabinet };
+    /// <example><code>DistributionBox beside = box.WithCabinet(cabinet);</code></example>
+    public DistributionBox WithCabinet(Cabinet cabinet) => new(this) { Enclosure = Require.NotNull(cabinet, nameof(cabinet)).Enclosure, Cabinet = cabinet };
 
     /// <summary>The same box plugged into a receptacle; several may be plugged into one.</summary>
     /// <param name="receptacle">The receptacle.</param>
@@ -143,15 +143,15 @@ public sealed class DistributionBox
     /// <example>
     /// <code>
     /// var receptacle = new Receptacle("office receptacle", ElectricPotential.FromVolts(120), ElectricCurrent.FromAmperes(15));
-    /// DistributionBox plugged = box.PluggedInto(receptacle);
+    /// DistributionBox plugged = box.WithReceptacle(receptacle);
     /// </code>
     /// </example>
-    public DistributionBox PluggedInto(Receptacle receptacle) => new(this) { Receptacle = Require.NotNull(receptacle, nameof(receptacle)) };
+    public DistributionBox WithReceptacle(Receptacle receptacle) => new(this) { Receptacle = Require.NotNull(receptacle, nameof(receptacle)) };
 
     /// <summary>The name; never throws.</summary>
     public override string ToString() => Name;
 
-    internal DistributionBox Named(string name) => new(this) { Name = name };
+    internal DistributionBox WithName(string name) => new(this) { Name = name };
 
     internal DistributionBox With(Supply supply) => new(this) { Supply = supply };
 

@@ -34,24 +34,23 @@ public sealed class EnclosureWall
     }
 
     /// <summary>Sheet steel with a coat of light gray paint or powder, inside and outside.</summary>
-    /// <remarks>Sources: <see cref="SupplyConstants.PaintEmissivity"/>, <see cref="SupplyConstants.LightGrayAbsorptance"/>.</remarks>
+    /// <remarks>Sources: <see cref="Sources.PaintEmissivity"/>, <see cref="Sources.LightGrayAbsorptance"/>.</remarks>
     public static EnclosureWall PaintedSteel { get; } =
         Of("painted steel", SupplyConstants.PaintEmissivity, SupplyConstants.LightGrayAbsorptance);
 
     /// <summary>Bare galvanized sheet steel that has lost its gloss.</summary>
-    /// <remarks>Sources: <see cref="SupplyConstants.GalvanizedEmissivity"/>, <see cref="SupplyConstants.GalvanizedAbsorptance"/>.
-    /// New and bright it radiates half as much: <see cref="SupplyConstants.NewGalvanizedEmissivity"/>.</remarks>
+    /// <remarks>Source: <see cref="Sources.GalvanizedSurface"/>.
+    /// New and bright it radiates half as much.</remarks>
     public static EnclosureWall GalvanizedSteel { get; } =
         Of("galvanized steel", SupplyConstants.GalvanizedEmissivity, SupplyConstants.GalvanizedAbsorptance);
 
     /// <summary>Bare galvanized sheet steel, new and bright: the hottest inside of those given.</summary>
-    /// <remarks>Sources: <see cref="SupplyConstants.NewGalvanizedEmissivity"/>, <see cref="SupplyConstants.NewGalvanizedAbsorptance"/>.</remarks>
+    /// <remarks>Source: <see cref="Sources.GalvanizedSurface"/>.</remarks>
     public static EnclosureWall NewGalvanizedSteel { get; } =
         Of("new galvanized steel", SupplyConstants.NewGalvanizedEmissivity, SupplyConstants.NewGalvanizedAbsorptance);
 
     /// <summary>Light gray plastic, 3 mm thick.</summary>
-    /// <remarks>Sources: <see cref="SupplyConstants.PlasticEmissivity"/>, <see cref="SupplyConstants.LightGrayAbsorptance"/>,
-    /// <see cref="SupplyConstants.PlasticThickness"/> over <see cref="SupplyConstants.PlasticConductivity"/>.</remarks>
+    /// <remarks>Sources: <see cref="Sources.PlasticEnclosure"/>, <see cref="Sources.LightGrayAbsorptance"/>.</remarks>
     public static EnclosureWall Plastic { get; } = Of("plastic", SupplyConstants.PlasticEmissivity, SupplyConstants.LightGrayAbsorptance,
         SupplyConstants.PlasticThickness.Value / 1000 / SupplyConstants.PlasticConductivity.Value);
 

@@ -1,5 +1,6 @@
 using System;
 using System.Globalization;
+using CamPower.Supplies;
 using UnitsNet;
 
 namespace CamPower;
@@ -21,8 +22,19 @@ public sealed class PowerLimitFigure
             : PowerLimitVerdict.WithinNumbers;
     }
 
-    /// <summary>What it is.</summary>
-    public PowerLimitQuantity Quantity { get; }
+    /// <summary>What it is, in words: "open-circuit voltage", "current", "apparent power".</summary>
+    public string Name => Quantity switch
+    {
+        PowerLimitQuantity.OpenCircuitVoltage => "open-circuit voltage",
+        PowerLimitQuantity.PeakVoltage => "peak voltage",
+        PowerLimitQuantity.Current => "current",
+        PowerLimitQuantity.ApparentPower => "apparent power",
+        PowerLimitQuantity.DeviceRating => "overcurrent device",
+        PowerLimitQuantity.DeviceOpening => "opening of the overcurrent device at 210 % of that",
+        _ => "nameplate current",
+    };
+
+    internal PowerLimitQuantity Quantity { get; }
 
     /// <summary>The least that it may be: a voltage, a current, an apparent power or a time.</summary>
     public IQuantity Least { get; }
@@ -49,19 +61,8 @@ public sealed class PowerLimitFigure
             PowerLimitVerdict.WithinNumbers => most,
             _ => $"{least} to {most}",
         };
-        return $"{Words} {found}, limit {Text(Limit)}";
+        return $"{Name} {found}, limit {Text(Limit)}";
     }
-
-    private string Words => Quantity switch
-    {
-        PowerLimitQuantity.OpenCircuitVoltage => "open-circuit voltage",
-        PowerLimitQuantity.PeakVoltage => "peak voltage",
-        PowerLimitQuantity.Current => "current",
-        PowerLimitQuantity.ApparentPower => "apparent power",
-        PowerLimitQuantity.DeviceRating => "overcurrent device",
-        PowerLimitQuantity.DeviceOpening => "opening of the overcurrent device at 210 % of that",
-        _ => "nameplate current",
-    };
 
     private static string Text(IQuantity quantity) => quantity.ToString("s3", CultureInfo.InvariantCulture);
 

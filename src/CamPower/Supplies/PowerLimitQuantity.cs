@@ -1,7 +1,7 @@
-namespace CamPower;
+namespace CamPower.Supplies;
 
 /// <summary>What a table of power limits sets a limit to.</summary>
-public enum PowerLimitQuantity
+internal enum PowerLimitQuantity
 {
     /// <summary>Voltage with nothing connected; RMS if alternating.</summary>
     OpenCircuitVoltage,

@@ -21,8 +21,10 @@ public sealed class PowerLimitRoute
     /// <summary>The class with its standard.</summary>
     public PowerLimitClass Class { get; }
 
-    /// <summary>Which of its two tables.</summary>
-    public PowerLimiting Limiting { get; }
+    /// <summary>Which of its two tables: true for that of a source limited by itself, false for that of one limited by an overcurrent device.</summary>
+    public bool IsInherentlyLimited => Limiting == PowerLimiting.Inherent;
+
+    internal PowerLimiting Limiting { get; }
 
     /// <summary>Every number that the table limits.</summary>
     public IReadOnlyList<PowerLimitFigure> Figures { get; }
@@ -35,7 +37,7 @@ public sealed class PowerLimitRoute
 
     /// <summary>The table and the figures that decide; never throws.</summary>
     public override string ToString() =>
-        $"{Standard}{(Limiting == PowerLimiting.Inherent ? "inherently limited" : "limited by an overcurrent device")}: {string.Join("; ", Deciding)}";
+        $"{Standard}{(IsInherentlyLimited ? "inherently limited" : "limited by an overcurrent device")}: {string.Join("; ", Deciding)}";
 
     private string Standard => Class switch
     {

@@ -1,7 +1,7 @@
-namespace CamPower;
+namespace CamPower.Supplies;
 
 /// <summary>The two ways in which a source may be limited: each class has a table for either.</summary>
-public enum PowerLimiting
+internal enum PowerLimiting
 {
     /// <summary>By itself, without an overcurrent device: IEC 62368-1 Table Q.1, IEC 60950-1 Table 2B; inherently limited in the NEC.</summary>
     Inherent,

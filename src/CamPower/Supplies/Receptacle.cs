@@ -13,7 +13,7 @@ namespace CamPower;
 /// <code>
 /// var receptacle = new Receptacle("office receptacle", ElectricPotential.FromVolts(120), ElectricCurrent.FromAmperes(15));
 /// ElectricCurrent most = receptacle.MostCurrent;    // 12 A
-/// DistributionBox plugged = box.PluggedInto(receptacle);
+/// DistributionBox plugged = box.WithReceptacle(receptacle);
 /// </code>
 /// </example>
 public sealed class Receptacle
@@ -23,7 +23,7 @@ public sealed class Receptacle
     /// <param name="voltage">The nominal voltage of the line, RMS, above 0 and at most 1000 V; a condition may state another. [V]</param>
     /// <param name="rating">The current that it is rated for, above 0. [A]</param>
     /// <param name="share">The share of its rating that may be plugged in for good, above 0 and at most 1; null for
-    /// <see cref="SupplyConstants.ReceptacleShare"/>. The local code may allow all of it. [1]</param>
+    /// 0.8 (<see cref="Sources.NecReceptacle"/>). The local code may allow all of it. [1]</param>
     /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
@@ -52,7 +52,7 @@ public sealed class Receptacle
     public Ratio Share { get; }
 
     /// <summary>The most current that may be plugged in: the share of the rating. [A]</summary>
-    /// <remarks>Source: <see cref="SupplyConstants.ReceptacleShare"/>, unless the share is your own.</remarks>
+    /// <remarks>Source: <see cref="Sources.NecReceptacle"/>, unless the share is your own.</remarks>
     public ElectricCurrent MostCurrent => ElectricCurrent.FromAmperes(MostAmperes);
 
     internal double Volts { get; }

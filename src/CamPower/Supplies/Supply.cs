@@ -54,9 +54,9 @@ public sealed class Supply
     /// <param name="setPoint">The voltage that it is adjusted to, inside the trim range of its output. [V]</param>
     /// <exception cref="ArgumentException">Its output has no trim range.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="setPoint"/> is outside the trim range.</exception>
-    /// <example><code>Supply raised = supply.SetTo(ElectricPotential.FromVolts(13.2));</code></example>
-    public Supply SetTo(ElectricPotential setPoint) => With(Output is DcOutput dc
-        ? dc.SetTo(setPoint)
+    /// <example><code>Supply raised = supply.WithSetPoint(ElectricPotential.FromVolts(13.2));</code></example>
+    public Supply WithSetPoint(ElectricPotential setPoint) => With(Output is DcOutput dc
+        ? dc.WithSetPoint(setPoint)
         : throw new ArgumentException("A supply of alternating current cannot be set to a voltage.", nameof(setPoint)));
 
     /// <summary>The name; never throws.</summary>

@@ -1,69 +1,69 @@
 namespace CamPower.Supplies;
 
 /// <summary>The cited numbers behind the supplies.</summary>
-public static class SupplyConstants
+internal static class SupplyConstants
 {
     /// <summary>Lowest ambient of the generic derating curve. [°C]</summary>
-    public static CitedValue GenericFrom { get; } =
+    internal static CitedValue GenericFrom { get; } =
         new("Lowest ambient of a generic enclosed supply", -20, "°C", Sources.GenericDerating);
 
     /// <summary>Highest ambient at which a generic enclosed supply gives its full rating. [°C]</summary>
-    public static CitedValue GenericFullTo { get; } =
+    internal static CitedValue GenericFullTo { get; } =
         new("Highest ambient at which a generic enclosed supply keeps its full rating", 50, "°C", Sources.GenericDerating);
 
     /// <summary>Highest ambient of the generic derating curve. [°C]</summary>
-    public static CitedValue GenericTo { get; } =
+    internal static CitedValue GenericTo { get; } =
         new("Highest ambient of a generic enclosed supply", 70, "°C", Sources.GenericDerating);
 
     /// <summary>Share of the rating at the highest ambient of the generic curve: 2.5 % lost per kelvin above 50 °C. [%]</summary>
-    public static CitedValue GenericShareAtHighest { get; } =
+    internal static CitedValue GenericShareAtHighest { get; } =
         new("Share of its rating that a generic enclosed supply keeps at its highest ambient", 50, "%", Sources.GenericDerating);
 
     /// <summary>Emissivity of paint and powder coats of every color. [1]</summary>
-    public static CitedValue PaintEmissivity { get; } =
+    internal static CitedValue PaintEmissivity { get; } =
         new("Emissivity of painted sheet steel", 0.9, "1", Sources.PaintEmissivity);
 
     /// <summary>Share of the sunlight that light gray takes up. [1]</summary>
-    public static CitedValue LightGrayAbsorptance { get; } =
+    internal static CitedValue LightGrayAbsorptance { get; } =
         new("Solar absorptance of light gray paint and plastic", 0.6, "1", Sources.LightGrayAbsorptance);
 
     /// <summary>Emissivity of weathered galvanized steel. [1]</summary>
-    public static CitedValue GalvanizedEmissivity { get; } =
+    internal static CitedValue GalvanizedEmissivity { get; } =
         new("Emissivity of weathered galvanized steel", 0.28, "1", Sources.GalvanizedSurface);
 
     /// <summary>Share of the sunlight that weathered galvanized steel takes up. [1]</summary>
-    public static CitedValue GalvanizedAbsorptance { get; } =
+    internal static CitedValue GalvanizedAbsorptance { get; } =
         new("Solar absorptance of weathered galvanized steel", 0.8, "1", Sources.GalvanizedSurface);
 
     /// <summary>Emissivity of new galvanized steel. [1]</summary>
-    public static CitedValue NewGalvanizedEmissivity { get; } =
+    internal static CitedValue NewGalvanizedEmissivity { get; } =
         new("Emissivity of new galvanized steel", 0.13, "1", Sources.GalvanizedSurface);
 
     /// <summary>Share of the sunlight that new galvanized steel takes up. [1]</summary>
-    public static CitedValue NewGalvanizedAbsorptance { get; } =
+    internal static CitedValue NewGalvanizedAbsorptance { get; } =
         new("Solar absorptance of new galvanized steel", 0.65, "1", Sources.GalvanizedSurface);
 
     /// <summary>Emissivity of plastic enclosures. [1]</summary>
-    public static CitedValue PlasticEmissivity { get; } =
+    internal static CitedValue PlasticEmissivity { get; } =
         new("Emissivity of a plastic enclosure", 0.9, "1", Sources.PlasticEnclosure);
 
     /// <summary>Thickness of the wall of a plastic enclosure. [mm]</summary>
-    public static CitedValue PlasticThickness { get; } =
+    internal static CitedValue PlasticThickness { get; } =
         new("Wall of a plastic enclosure", 3, "mm", Sources.PlasticEnclosure);
 
     /// <summary>Thermal conductivity of the plastic of enclosures. [W/(m·K)]</summary>
-    public static CitedValue PlasticConductivity { get; } =
+    internal static CitedValue PlasticConductivity { get; } =
         new("Thermal conductivity of the plastic of an enclosure", 0.2, "W/(m·K)", Sources.PlasticEnclosure);
 
     /// <summary>Altitude up to which a generic supply keeps its ambient rating. [m]</summary>
-    public static CitedValue GenericAltitudeFrom { get; } =
+    internal static CitedValue GenericAltitudeFrom { get; } =
         new("Altitude up to which a generic supply keeps its ambient rating", 2000, "m", Sources.GenericAltitudeDerating);
 
     /// <summary>By how much warmer the air counts for every 1000 m above that. [K]</summary>
-    public static CitedValue GenericAltitudeRise { get; } =
+    internal static CitedValue GenericAltitudeRise { get; } =
         new("By how much warmer the air counts to a generic supply for every 1000 m above that", 5, "K", Sources.GenericAltitudeDerating);
 
     /// <summary>Share of the rating of a receptacle that may be plugged in. [%]</summary>
-    public static CitedValue ReceptacleShare { get; } =
+    internal static CitedValue ReceptacleShare { get; } =
         new("Load plugged into a receptacle over its rating, at most", 80, "%", Sources.NecReceptacle);
 }

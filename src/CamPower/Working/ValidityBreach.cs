@@ -30,5 +30,5 @@ public sealed class ValidityBreach
     /// <summary>What is outside, its value and the range's end, in the invariant culture; never throws.</summary>
     public override string ToString() => Value is null || Limit is null
         ? What
-        : $"{What}: {Value.ToString("s4", CultureInfo.InvariantCulture)}, the range ends at {Limit.ToString("s4", CultureInfo.InvariantCulture)}";
+        : $"{What}: {Value.ToString("s4", CultureInfo.InvariantCulture)}; the range ends at {Limit.ToString("s4", CultureInfo.InvariantCulture)}";
 }

@@ -25,7 +25,7 @@ public class CancellationTests
         SiteAssessment assessment = site.Assess();
         Assert.NotEmpty(RuleSet.Standard.Check(assessment));
         Assert.Throws<OperationCanceledException>(() => RuleSet.Standard.Check(assessment, Canceled));
-        Assert.Throws<OperationCanceledException>(() => assessment.StudyFaults(Canceled).Outputs[0].AtTerminals);
+        Assert.Throws<OperationCanceledException>(() => assessment.StudyFaults(Canceled)[0].AtTerminals);
     }
 
     [Fact]
@@ -40,7 +40,7 @@ public class CancellationTests
         SiteAssessment assessment = Shared(meters: 10, cameras: 140).Assess();
         IsBrokenOffSoon(token =>
         {
-            foreach (OutputFaults output in assessment.StudyFaults(token).Outputs) Assert.NotEmpty(output.Shorts);
+            foreach (OutputFaults output in assessment.StudyFaults(token)) Assert.NotEmpty(output.Shorts);
         });
     }
 
@@ -76,12 +76,12 @@ public class CancellationTests
 
     private static Site Shared(double meters, int cameras = 48)
     {
-        Device camera = SmallSite.Camera(SmallSite.Watts(4.6), SmallSite.Range(10.8, 13.2), SmallSite.Starts(9, 8, SoftStart.Unknown));
+        Device camera = SmallSite.Camera(SmallSite.Watts(4.6), SmallSite.Range(10.8, 13.2), SmallSite.Starts(9, 8, soft: null));
         var supply = new Supply("supply", new DcOutput(SmallSite.Volts(12), ElectricCurrent.FromAmperes(50), Ratio.FromPercent(1), SmallSite.Range(12, 14),
             overload: OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(30))), Derating.GenericEnclosed);
         var pair = Cable.Pair(WireSize.Awg(16), Stranding.ClassB, ConductorMaterial.AnnealedCopper);
-        Condition[] conditions = [.. Enumerable.Range(0, 3).Select(i => new Condition(FormattableString.Invariant($"night {i}"), DrawShares.Infrared, SmallSite.At()))];
-        return new Site("shared", conditions, [DistributionBox.WithEqualOutputs(SmallSite.BoxName, supply, cameras, ElectricCurrent.FromAmperes(2))],
+        Condition[] conditions = [.. Enumerable.Range(0, 3).Select(i => new Condition(FormattableString.Invariant($"night {i}"), LoadComponents.Infrared, SmallSite.At()))];
+        return new Site("shared", conditions, [DistributionBox.OfEqualOutputs(SmallSite.BoxName, supply, cameras, ElectricCurrent.FromAmperes(2))],
             Enumerable.Range(1, cameras).Select(i => new SiteRun(RunOrigin.Output(SmallSite.BoxName, i), At(i), new CableRun(pair, Length.FromMeters(meters)), i > 1 ? At(i - 1) : null)),
             Enumerable.Range(1, cameras).Select(i => new SiteDevice(At(i), camera, At(i))));
 

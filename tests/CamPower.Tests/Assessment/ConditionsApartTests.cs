@@ -12,9 +12,9 @@ public class ConditionsApartTests
 {
     private static readonly Condition[] Three =
     [
-        new("cold", DrawShares.Heater, Air(-20, -15, 0)),
-        new("mild", DrawShares.Infrared | DrawShares.Motor, Air(25, 30, 200), motorsMoving: 1, lineVoltage: Volts(207)),
-        new("hot", DrawShares.Infrared | DrawShares.StartUp, Air(60, 45, 900), lineVoltage: Volts(253)),
+        new("cold", LoadComponents.Heater, Air(-20, -15, 0)),
+        new("mild", LoadComponents.Infrared | LoadComponents.Motor, Air(25, 30, 200), motorsMoving: 1, lineVoltage: Volts(207)),
+        new("hot", LoadComponents.Infrared | LoadComponents.StartUp, Air(60, 45, 900), lineVoltage: Volts(253)),
     ];
 
     public static TheoryData<int, int, int> Orders => new() { { 0, 1, 2 }, { 0, 2, 1 }, { 1, 0, 2 }, { 1, 2, 0 }, { 2, 0, 1 }, { 2, 1, 0 } };
@@ -62,8 +62,8 @@ public class ConditionsApartTests
         var output = new DcOutput(Volts(12.5), ElectricCurrent.FromAmperes(4), Ratio.FromPercent(1), overload: OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(4.4)));
         var supply = new Supply("supply", output, derating, Dc().WithEfficiency(0.85).Input);
         var enclosure = new Enclosure(Length.FromMeters(0.3), Length.FromMeters(0.4), Length.FromMeters(0.15), EnclosureWall.PaintedSteel, EnclosureFaces.OnWall);
-        DistributionBox box = SmallSite.Box(supply, protection: ResettableFuse.Generic16Volt[5], limit: 2).In(enclosure);
-        var draw = new ShareDraw(Watts(5), infrared: Watts(4), motor: Watts(3), heater: Ohms(30), startUp: Watts(2));
+        DistributionBox box = SmallSite.Box(supply, protection: ResettableFuse.Generic16Volt[5], limit: 2).WithEnclosure(enclosure);
+        var draw = new ComponentDraw(Watts(5), infrared: Watts(4), motor: Watts(3), heater: Ohms(30), startUp: Watts(2));
         Device camera = Camera(draw, Range(9, 15), Starts(9, 7));
         var run = new CableRun(Runs.Eighteen, Length.FromMeters(18));
         return new Site("site", conditions, [box],

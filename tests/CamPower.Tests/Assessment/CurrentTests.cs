@@ -54,7 +54,7 @@ public class CurrentTests
     [InlineData(0, 1.5)]
     public void MotorsMoving_AreThoseThatAddMost(int? motors, double expected)
     {
-        Condition motion = new("motion", DrawShares.Motor, At(), motors);
+        Condition motion = new("motion", LoadComponents.Motor, At(), motors);
         BoxAssessment box = Star(Box(), [motion], (0, Ptz(6)), (0, Ptz(12)), (0, Ptz(18))).Assess().Boxes[0];
         Assert.Equal(expected, box.Worst.TotalCurrent.Amperes, 1e-12);
 
@@ -66,7 +66,7 @@ public class CurrentTests
     [Fact]
     public void MotorsMoving_GoByAddedCurrentNotByPower()
     {
-        Condition motion = new("motion", DrawShares.Motor, At(), motorsMoving: 1);
+        Condition motion = new("motion", LoadComponents.Motor, At(), motorsMoving: 1);
         double Amps(double watts) => 2 * watts / (12 + System.Math.Sqrt(144 - (4 * 4 * watts)));
         double total = Star(Box(), [motion], (0, Ptz(3)), (4, Ptz(2.5))).Assess().Boxes[0].Worst.TotalCurrent.Amperes;
         Assert.True(Amps(8.5) - Amps(6) > 0.25, "The far motor adds more.");
@@ -76,7 +76,7 @@ public class CurrentTests
     [Fact]
     public void MotorsMoving_CountsInEachBoxByItself()
     {
-        Condition motion = new("motion", DrawShares.Motor, At(), motorsMoving: 1);
+        Condition motion = new("motion", LoadComponents.Motor, At(), motorsMoving: 1);
         var site = new Site("site", [motion], [DistributionBox.Adapter("one", Dc()), DistributionBox.Adapter("two", Dc())],
             [new SiteRun(RunOrigin.Output("one", 1), "p", Runs.OfOhms(0)), new SiteRun(RunOrigin.Output("two", 1), "q", Runs.OfOhms(0))],
             [new SiteDevice("a", Ptz(6), "p"), new SiteDevice("b", Ptz(12), "q")]);
@@ -87,14 +87,14 @@ public class CurrentTests
     [Fact]
     public void MotorsMoving_TurnsNothingOn()
     {
-        Condition still = new("still", DrawShares.Infrared, At(), motorsMoving: 5);
+        Condition still = new("still", LoadComponents.Infrared, At(), motorsMoving: 5);
         Assert.Equal(0.5, Star(Box(), [still], (0, Ptz(12))).Assess().Boxes[0].Worst.TotalCurrent.Amperes, 1e-12);
     }
 
     [Fact]
     public void MotorsMoving_None_HoldsForTheDevicesToo()
     {
-        Condition still = new("still", DrawShares.Motor, At(), motorsMoving: 0), all = new("all", DrawShares.Motor, At());
+        Condition still = new("still", LoadComponents.Motor, At(), motorsMoving: 0), all = new("all", LoadComponents.Motor, At());
         DeviceAssessment device = Star(Box(), [still, all], (1, Ptz(6))).Assess().Devices[0];
         Assert.Equal(6, (double)device.InConditions[0].Load.PowerShare.Watts);
         Assert.Equal(12, (double)device.InConditions[1].Load.PowerShare.Watts);
@@ -104,8 +104,8 @@ public class CurrentTests
     [Fact]
     public void WorstOfABox_GoesByWhatIsLeftOfTheRating()
     {
-        Condition cool = new("cool", DrawShares.Infrared, At(box: 40)), warm = new("warm", DrawShares.None, At(box: 65));
-        var draw = new ShareDraw(Amperes(4), infrared: Amperes(1));
+        Condition cool = new("cool", LoadComponents.Infrared, At(box: 40)), warm = new("warm", LoadComponents.None, At(box: 65));
+        var draw = new ComponentDraw(Amperes(4), infrared: Amperes(1));
         BoxAssessment box = Star(Box(Dc(amperes: 10)), [cool, warm], (0, Camera(draw))).Assess().Boxes[0];
         Assert.Same(warm, box.Worst.Condition);
         Assert.Equal(6.25, box.Worst.DeratedRating.Amperes, 1e-12);
@@ -120,10 +120,10 @@ public class CurrentTests
     public void WorstOfABox_IsNeverTheOneWithNothingDrawn(double byDay, double atNight, string expected)
     {
         Condition day = Condition.Day(At(box: byDay)), night = Condition.Night(At(box: atNight));
-        var lamp = new ShareDraw(Load.None, infrared: Amperes(12));
+        var lamp = new ComponentDraw(Load.None, infrared: Amperes(12));
         SiteAssessment assessment = Star(Box(Dc(amperes: 10)), [day, night], (0, Camera(lamp))).Assess();
         Assert.Equal(expected, assessment.Boxes[0].Worst.Condition.Name);
-        Assert.Contains(Rules.Check(assessment), f => f.Rule == (atNight > 70 ? "box-too-hot" : "supply-above-derated-rating") && f.Condition == night);
+        Assert.Contains(WithoutFaultsUnknown.Check(assessment), f => f.Rule == (atNight > 70 ? "supply-too-hot" : "supply-above-derated-rating") && f.Condition == night);
     }
 
     [Fact]
@@ -134,20 +134,20 @@ public class CurrentTests
         Assert.Equal(0, assessment.Boxes[0].Outputs.Single().Worst.Current.Amperes);
         Assert.Empty(assessment.Boxes[1].Outputs);
         Assert.Equal(0, assessment.Boxes[1].Worst.TotalCurrent.Amperes);
-        Assert.Empty(Rules.Check(assessment));
+        Assert.Empty(WithoutFaultsUnknown.Check(assessment));
     }
 
     [Fact]
     public void Loading_IsOfTheLimitOfTheOutput() => Assert.Equal(
         150, Star(Box(limit: 2), [Day], (0, Camera(Amperes(3)))).Assess().Boxes[0].Outputs[0].Loading.Percent, 1e-9);
 
-    private static Device Ptz(double motorWatts) => Camera(new ShareDraw(Watts(6), motor: Watts(motorWatts)));
+    private static Device Ptz(double motorWatts) => Camera(new ComponentDraw(Watts(6), motor: Watts(motorWatts)));
 
     // Two cameras of 0.4 A with motors of 0.8 A on one output, one of which moves: 0.4 + 0.4 + 0.8 A, in output and box.
     [Fact]
     public void MotorsLimit_CountsMotorsOfOneOutput()
     {
-        Device camera = Camera(new ShareDraw(Amperes(0.4), motor: Amperes(0.8)));
+        Device camera = Camera(new ComponentDraw(Amperes(0.4), motor: Amperes(0.8)));
         BoxAssessment box = Shared(1, Box(), [Condition.NightWithMotion(At(), motorsMoving: 1)], camera, camera).Assess().Boxes[0];
         Assert.Equal(1.6, box.Worst.TotalCurrent.Amperes, 1e-12);
         Assert.Equal(1.6, box.Outputs[0].Worst.Current.Amperes, 1e-12);

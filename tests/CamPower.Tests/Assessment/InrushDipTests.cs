@@ -19,7 +19,7 @@ public class InrushDipTests
     public void ANeighborOnTheSameRun_IsPulledDown(double dropOut, double? holdUp, Verdict verdict)
     {
         Duration? held = holdUp is double ms ? Duration.FromMilliseconds(ms) : null;
-        Device running = Camera(Amperes(0.5), starting: new Starting(Volts(9), Volts(dropOut), SoftStart.Yes, holdUp: held));
+        Device running = Camera(Amperes(0.5), starting: new Starting(Volts(9), Volts(dropOut), softStart: true, holdUp: held));
         Judgment judged = Shared(1, running, Charging()).Assess().Devices[0].Worst.DuringInrush;
         Assert.Equal(verdict, judged.Verdict);
         if (dropOut == 6) Assert.Equal(6.9, ((ElectricPotential)judged.Value!).Volts, 1e-9);
@@ -51,6 +51,6 @@ public class InrushDipTests
         Assert.Equal(default, assessment.Devices[1].Worst.DuringInrush);
     }
 
-    private static Device Charging() => new("model", DeviceKind.Camera, new ShareDraw(Amperes(0.5)), dcInput: Wide,
+    private static Device Charging() => new("model", DeviceKind.Camera, new ComponentDraw(Amperes(0.5)), dcInput: Wide,
         inrush: new Inrush(ElectricCurrent.FromAmperes(8), Duration.FromMilliseconds(2)));
 }

@@ -26,7 +26,7 @@ public class JudgmentsOfOwnersTests
         Assert.Equal(verdict, device.Verdict);
         Assert.Equal(isWell, !RuleSet.Standard.Check(assessment).Any(f => f.Rule.StartsWith("overvoltage", StringComparison.Ordinal)));
         Assert.Equal(isWell, !site.TrimWindowOf(BoxName).IsEmpty);
-        Assert.Equal(isWell ? 1 : 0, site.CompareWithAdapters(BoxName, [Dc(percent: 10)], Runs.OfOhms(0.01), SizingPolicy.CommonPractice).Central.DevicesInWindow);
+        Assert.Equal(isWell ? 1 : 0, site.LayoutOf(BoxName).DevicesInWindow);
     }
 
     // 1 A through 1 Ω leaves 11 V.
@@ -56,7 +56,7 @@ public class JudgmentsOfOwnersTests
         Site site = Site(Dc(amperes: 10), Camera(Amperes(amperes)));
         Assert.Equal(verdict, site.Assess().Boxes[0].Worst.Load(Ratio.FromDecimalFractions(headroom)).Verdict);
         var policy = new SizingPolicy(Ratio.Zero, Ratio.FromDecimalFractions(headroom));
-        DistributionBox offered = DistributionBox.WithEqualOutputs("offered", Dc(amperes: 10), 1, ElectricCurrent.FromAmperes(20));
+        DistributionBox offered = DistributionBox.OfEqualOutputs("offered", Dc(amperes: 10), 1, ElectricCurrent.FromAmperes(20));
         Assert.Equal(verdict == Verdict.Holds, site.SmallestBoxFor(BoxName, [offered], policy).Chosen is not null);
     }
 
@@ -126,7 +126,7 @@ public class JudgmentsOfOwnersTests
     {
         Supply supply = Dc(amperes: 5);
         var enclosure = new Enclosure(Length.FromMeters(0.3), Length.FromMeters(0.4), Length.FromMeters(0.15), EnclosureWall.PaintedSteel, EnclosureFaces.OnWall);
-        DistributionBox box = Box(efficiency is double share ? supply.WithEfficiency(share) : supply).In(enclosure);
+        DistributionBox box = Box(efficiency is double share ? supply.WithEfficiency(share) : supply).WithEnclosure(enclosure);
         return Star(box, [Condition.Day(At(box: celsius))], (0, Camera(Amperes(2)))).Assess().Boxes[0].Worst;
     }
 }

@@ -102,7 +102,7 @@ public class OverloadedSupplyTests
     [InlineData(2, DeviceState.Restarting)]
     public void OnlyAsManyMotorsAsMayMove_Count(int moving, DeviceState state)
     {
-        var draw = new ShareDraw(Watts(24), motor: Watts(24));
+        var draw = new ComponentDraw(Watts(24), motor: Watts(24));
         Site site = Star(BoxOf(OverloadBehavior.Hiccup(ElectricCurrent.FromAmperes(7.5), Duration.FromSeconds(0.1), Duration.FromSeconds(1))),
             [Condition.NightWithMotion(At(), moving)], (0, Camera(draw)), (0, Camera(draw)), (0, Camera(draw)));
         Assert.All(site.Assess().Devices, d => Assert.Equal(state, d.Worst.State));
@@ -118,7 +118,7 @@ public class OverloadedSupplyTests
     [InlineData(0.2, 0.05, StartVerdict.Starts)]
     public void Starting_IsHeldAgainstTheLimit(double? delay, double? rise, StartVerdict verdict)
     {
-        Starting starting = new(Volts(6), Volts(5), SoftStart.Yes, Seconds(delay));
+        Starting starting = new(Volts(6), Volts(5), true, Seconds(delay));
         DistributionBox box = BoxOf(OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(10.5)), rise: Seconds(rise), rated: 10);
         SiteAssessment assessment = Star(box, [Condition.ColdStart(At())], [.. Enumerable.Repeat((0.0, Camera(Watts(9.6), starting: starting)), 8)]).Assess();
         Assert.All(assessment.Devices, d => Assert.Equal(verdict, d.Worst.Start));
@@ -134,7 +134,7 @@ public class OverloadedSupplyTests
     [InlineData(9, true)]
     public void Starting_IsHeldAgainstTheFoldbackLine(double turnOn, bool starts)
     {
-        Starting starting = new(Volts(turnOn), Volts(5), SoftStart.No, Duration.Zero);
+        Starting starting = new(Volts(turnOn), Volts(5), false, Duration.Zero);
         DistributionBox box = BoxOf(OverloadBehavior.Foldback(ElectricCurrent.FromAmperes(10.5), ElectricCurrent.FromAmperes(4)), rise: Duration.FromSeconds(0.1), rated: 10);
         SiteAssessment assessment = Star(box, [Condition.Day(At())], [.. Enumerable.Repeat((0.0, Camera(Watts(9.6), starting: starting)), 6)]).Assess();
         Assert.All(assessment.Devices, d => Assert.Equal(starts, d.Worst.WouldStart));

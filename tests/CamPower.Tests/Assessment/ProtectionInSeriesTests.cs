@@ -1,6 +1,5 @@
 using System;
 using System.Linq;
-using CamPower.Checks;
 using CamPower.Tests.Protection;
 using UnitsNet;
 using static CamPower.Tests.Sites.SmallSite;

@@ -14,10 +14,10 @@ public class StateTests
     private static readonly Condition Day = Condition.Day(At()), Cold = Condition.ColdStart(At());
 
     [Theory]
-    [InlineData(SoftStart.Yes)]
-    [InlineData(SoftStart.No)]
-    [InlineData(SoftStart.Unknown)]
-    public void SettlingUnderTheDropOut_RestartsForEver(SoftStart soft)
+    [InlineData(true)]
+    [InlineData(false)]
+    [InlineData(null)]
+    public void SettlingUnderTheDropOut_RestartsForEver(bool? soft)
     {
         DeviceAssessment device = Single(2.6, Camera(Watts(12.5), starting: Starts(9.5, 8, soft)), null, Day, Cold).Assess().Devices[0];
         Assert.All(device.InConditions, found =>
@@ -52,12 +52,12 @@ public class StateTests
     }
 
     [Theory]
-    [InlineData(Unstable - 1e-6, SoftStart.Yes, DeviceState.Up, StartVerdict.Starts)]
-    [InlineData(Unstable - 1e-6, SoftStart.No, DeviceState.Restarting, StartVerdict.TurnOnBelowUnstableVoltage)]
-    [InlineData(Unstable - 1e-6, SoftStart.Unknown, DeviceState.Restarting, StartVerdict.TurnOnBelowUnstableVoltage)]
-    [InlineData(Unstable + 1e-6, SoftStart.No, DeviceState.Up, StartVerdict.Starts)]
-    [InlineData(Unstable + 1e-6, SoftStart.Unknown, DeviceState.Up, StartVerdict.Starts)]
-    public void SoftStart_MattersUnderTheUnstableVoltageAlone(double turnOn, SoftStart soft, DeviceState fromOff, StartVerdict verdict)
+    [InlineData(Unstable - 1e-6, true, DeviceState.Up, StartVerdict.Starts)]
+    [InlineData(Unstable - 1e-6, false, DeviceState.Restarting, StartVerdict.TurnOnBelowUnstableVoltage)]
+    [InlineData(Unstable - 1e-6, null, DeviceState.Restarting, StartVerdict.TurnOnBelowUnstableVoltage)]
+    [InlineData(Unstable + 1e-6, false, DeviceState.Up, StartVerdict.Starts)]
+    [InlineData(Unstable + 1e-6, null, DeviceState.Up, StartVerdict.Starts)]
+    public void SoftStart_MattersUnderTheUnstableVoltageAlone(double turnOn, bool? soft, DeviceState fromOff, StartVerdict verdict)
     {
         DeviceAssessment device = Single(2.6, Camera(Watts(12.5), starting: Starts(turnOn, 3, soft)), null, Day, Cold).Assess().Devices[0];
         Assert.Equal(DeviceState.Up, device.InConditions[0].State);
@@ -67,10 +67,10 @@ public class StateTests
 
     // The same device behind a junction is solved as a tree, and must not fare otherwise.
     [Theory]
-    [InlineData(Unstable - 1e-6, SoftStart.No, DeviceState.Restarting, StartVerdict.TurnOnBelowUnstableVoltage)]
-    [InlineData(Unstable + 1e-6, SoftStart.No, DeviceState.Up, StartVerdict.Starts)]
-    [InlineData(Unstable - 1e-6, SoftStart.Yes, DeviceState.Up, StartVerdict.Starts)]
-    public void SoftStart_InATreeAsOnOneRun(double turnOn, SoftStart soft, DeviceState expected, StartVerdict verdict)
+    [InlineData(Unstable - 1e-6, false, DeviceState.Restarting, StartVerdict.TurnOnBelowUnstableVoltage)]
+    [InlineData(Unstable + 1e-6, false, DeviceState.Up, StartVerdict.Starts)]
+    [InlineData(Unstable - 1e-6, true, DeviceState.Up, StartVerdict.Starts)]
+    public void SoftStart_InATreeAsOnOneRun(double turnOn, bool? soft, DeviceState expected, StartVerdict verdict)
     {
         Device camera = Camera(Watts(12.5), starting: Starts(turnOn, 3, soft));
         Site site = Shared(2.6, Box(), [Cold], camera, Camera(Load.None));
@@ -81,9 +81,9 @@ public class StateTests
 
     // A turn-on above the settled voltage: it comes on, sinks to 7.871 V and stays there.
     [Theory]
-    [InlineData(SoftStart.No)]
-    [InlineData(SoftStart.Yes)]
-    public void TurnOnAboveWhereItSettles_IsUp(SoftStart soft) =>
+    [InlineData(false)]
+    [InlineData(true)]
+    public void TurnOnAboveWhereItSettles_IsUp(bool? soft) =>
         Assert.Equal(DeviceState.Up, Only(Single(2.6, Camera(Watts(12.5), starting: Starts(11.9, 7.8, soft)), null, Cold)).State);
 
     [Fact]
@@ -241,7 +241,7 @@ public class StateTests
     [InlineData(1e-300)]
     public void TinyTurnOn_IsAnswered(double turnOn) => Assert.All(new[] { 2.6, 0 }, ohms =>
     {
-        Device camera = Camera(Watts(12), starting: Starts(turnOn, turnOn, SoftStart.No));
+        Device camera = Camera(Watts(12), starting: Starts(turnOn, turnOn, soft: false));
         Assert.Equal(ohms > 0 ? DeviceState.Restarting : DeviceState.Up, Shared(ohms, Box(), [Cold], camera, Camera(Load.None)).Assess().Devices[0].Worst.State);
     });
 
@@ -249,14 +249,14 @@ public class StateTests
     [Fact]
     public void Worst_GoesByStateThenByVoltage()
     {
-        var draw = new ShareDraw(Watts(2), infrared: Watts(10.5), motor: Watts(1));
-        Condition motion = new("motion", DrawShares.Motor, At()), night = Condition.Night(At());
+        var draw = new ComponentDraw(Watts(2), infrared: Watts(10.5), motor: Watts(1));
+        Condition motion = new("motion", LoadComponents.Motor, At()), night = Condition.Night(At());
         DeviceAssessment device = Single(2.6, Camera(draw, starting: Starts(9, 8)), null, Day, motion, night).Assess().Devices[0];
         Assert.Equal([DeviceState.Up, DeviceState.Up, DeviceState.Restarting], device.InConditions.Select(c => c.State));
         Assert.Same(device.InConditions[2], device.Worst);
         Assert.Same(motion, Single(2.6, Camera(draw, starting: Starts(9, 8)), null, Day, motion, Day2()).Assess().Devices[0].Worst.Condition);
 
-        static Condition Day2() => new("another day", DrawShares.None, At());
+        static Condition Day2() => new("another day", LoadComponents.None, At());
     }
 
     private static DeviceInCondition Only(Site site) => site.Assess().Devices.Single().Worst;

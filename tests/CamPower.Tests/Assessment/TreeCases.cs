@@ -28,7 +28,7 @@ public static class TreeCases
             double turnOn = volts * (0.2 + (0.79 * random.NextDouble()));
             bool declares = random.NextDouble() < declared;
             return new TreeDevice(random.Next(runs), heavy * volts * random.NextDouble(), random.NextDouble() < 0.3 ? heavy * random.NextDouble() : 0,
-                declares ? turnOn : 0, declares ? turnOn * (0.5 + (0.5 * random.NextDouble())) : 0, (SoftStart)random.Next(3));
+                declares ? turnOn : 0, declares ? turnOn * (0.5 + (0.5 * random.NextDouble())) : 0, random.Next(3) switch { 0 => null, 1 => false, _ => true });
         }
     }
 }

@@ -25,7 +25,7 @@ public class VoltageTests
     public void Voltage_IsOfTheLowestSupplyVoltageAndTheConditionsCable(double celsius)
     {
         double expected = ClosedForm(12.6 * 0.98, OhmsAt(celsius), 7);
-        DeviceInCondition found = Run(new ShareDraw(Watts(4), infrared: Watts(3)), Condition.Night(At(celsius))).InConditions[0];
+        DeviceInCondition found = Run(new ComponentDraw(Watts(4), infrared: Watts(3)), Condition.Night(At(celsius))).InConditions[0];
         Assert.Equal(expected, found.Voltage.Volts, 1e-3 * expected);
         Assert.Equal(7 / expected, found.Current.Amperes, 1e-3);
         Assert.Equal(expected - 2, found.Margin.Volts, 2e-3 * expected);
@@ -35,8 +35,8 @@ public class VoltageTests
     [Fact]
     public void LightLoadVoltage_IsOfTheHighestVoltageTheColdestCableAndTheBase()
     {
-        var draw = new ShareDraw(Watts(4), infrared: Watts(3), heater: Watts(9));
-        Condition hot = Condition.Night(At(cable: 60)), cold = Condition.NightWithMotion(At(cable: -20)).With(DrawShares.Heater);
+        var draw = new ComponentDraw(Watts(4), infrared: Watts(3), heater: Watts(9));
+        Condition hot = Condition.Night(At(cable: 60)), cold = Condition.NightWithMotion(At(cable: -20)).With(LoadComponents.Heater);
         double expected = ClosedForm(12.6 * 1.02, OhmsAt(-20), 4);
         Assert.All(new[] { Run(draw, hot, cold), Run(draw, cold, hot) }, d => Assert.Equal(expected, d.LightLoadVoltage.Volts, 2e-4 * expected));
         Assert.True(ClosedForm(12.6 * 1.02, OhmsAt(60), 4) < expected * (1 - 1e-3), "The cold cable must show.");
@@ -54,7 +54,7 @@ public class VoltageTests
     public void LightLoadVoltage_BesideALabel_CountsTheOthersBase()
     {
         Site site = Shared(2, Box(Dc(percent: 10)), [Condition.Day(At())],
-            Camera(new LabelDraw(Volts(12), ElectricCurrent.FromAmperes(1), InputStage.Unknown)), Camera(new ShareDraw(Amperes(1), heater: Amperes(1))));
+            Camera(new LabelDraw(Volts(12), ElectricCurrent.FromAmperes(1), InputStage.Unknown)), Camera(new ComponentDraw(Amperes(1), heater: Amperes(1))));
         Assert.All(site.Assess().Devices, d => Assert.Equal(11.2, d.LightLoadVoltage.Volts, 1e-12));
     }
 
@@ -98,7 +98,7 @@ public class VoltageTests
     [InlineData(14.3)]
     public void OneDevice_AsATreeOrAsASingleRun_IsTheSame(double watts)
     {
-        Device camera = Camera(Watts(watts) + Ohms(400), starting: Starts(5, 4, SoftStart.No));
+        Device camera = Camera(Watts(watts) + Ohms(400), starting: Starts(5, 4, soft: false));
         DeviceInCondition single = Single(2.5, camera).Assess().Devices[0].Worst;
         Site chain = new("site", [Condition.Day(At())], [Box()],
             [new SiteRun(RunOrigin.Output(BoxName, 1), "half", Runs.OfOhms(1)), new SiteRun(RunOrigin.Junction("half"), "end", Runs.OfOhms(1.5))],

@@ -1,6 +1,5 @@
 using System.Collections.Generic;
 using System.Linq;
-using CamPower.Checks;
 using CamPower.Tests.Sites;
 using UnitsNet;
 using static CamPower.Tests.Sites.SmallSite;
@@ -20,7 +19,7 @@ public class ConductorRuleTests
     {
         IReadOnlyList<Finding> found = Over(OnRun(Thin, amperes));
         Assert.Equal(isFound, found.Count > 0);
-        if (isFound) Assert.Contains("insulation 60 °C, not stated, estimated from a larger size", found[0].Message, System.StringComparison.Ordinal);
+        if (isFound) Assert.Contains("insulation 60 °C (assumed), estimated from a larger size", found[0].Message, System.StringComparison.Ordinal);
     }
 
     // 90 °C of insulation: √(50/60) of 4.931 A is 4.501 A.
@@ -174,12 +173,12 @@ public class ConductorRuleTests
 
     private static IReadOnlyList<Finding> Protected(ProtectiveDevice? device, Cable? thin = null)
     {
-        DistributionBox box = DistributionBox.WithEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(5), device);
+        DistributionBox box = DistributionBox.OfEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(5), device);
         Cable thick = Cable.Pair(WireSize.Awg(14), Stranding.Solid, ConductorMaterial.AnnealedCopper);
         var site = new Site("site", [Condition.Day(At(20)), Condition.Night(At(40))], [box],
             [new SiteRun(RunOrigin.Output(BoxName, 1), "end", new CableRun(new CableSegment(thick, Length.FromMeters(2)), new CableSegment(thin ?? Thin, Length.FromMeters(1))))],
             [new SiteDevice("camera 1", Camera(Amperes(0.1)), "end")]);
-        return [.. new ProtectionAboveConductorRatingRule().Check(new Evidence(site.Assess()))];
+        return [.. Rules.ProtectionAboveConductorAmpacity.Check(new Evidence(site.Assess()))];
     }
 
     private static Fuse Fuse(double amperes) => new("fuse", ElectricCurrent.FromAmperes(amperes), FuseCharacteristic.IecQuickActing,
@@ -194,5 +193,5 @@ public class ConductorRuleTests
 
     private static CableRun Run(Cable cable) => new(cable, Length.FromMeters(1));
 
-    private static IReadOnlyList<Finding> Over(Site site) => [.. new ConductorOverAmpacityRule().Check(new Evidence(site.Assess()))];
+    private static IReadOnlyList<Finding> Over(Site site) => [.. Rules.ConductorOverAmpacity.Check(new Evidence(site.Assess()))];
 }

@@ -13,14 +13,14 @@ public class FaultRuleTests
     // A supply that holds 9 A, shorted behind a fuse of 50 mΩ: 0.44 V. A camera that takes 0.3 A at any voltage and declares no drop-out wants 10 V, and whether it goes
     // dark nobody says; one that drops out at 8 V does.
     [Theory]
-    [InlineData(null, "1 device gets less than accepted")]
+    [InlineData(null, "1 device gets less voltage than accepted")]
     [InlineData(8.0, "1 device goes dark")]
     public void AShort_ThatLeavesTooLittle_IsNamedWithoutADropOutToo(double? dropOut, string words)
     {
         Device camera = Camera(Amperes(0.3), Range(10, 14), dropOut is double volts ? Starts(volts + 1, volts) : null);
         DistributionBox box = SmallFaultSite.Box(SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 8, ohms: 0.05), OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(9)));
-        Finding finding = Assert.Single(Rule("short-drags-rail-down", Star(box, [Condition.Day(At())], (0.5, camera), (0.5, camera))));
-        Assert.Contains($"and at other outputs {words}.", finding.Message, StringComparison.Ordinal);
+        Finding finding = Assert.Single(Rule("short-collapses-supply-voltage", Star(box, [Condition.Day(At())], (0.5, camera), (0.5, camera))));
+        Assert.Contains($" At other outputs {words}. ", finding.Message, StringComparison.Ordinal);
     }
 
     // One finding a site: what to state, for which outputs, and what it would allow. A verdict on the device comes first, the conductors next.
@@ -29,8 +29,8 @@ public class FaultRuleTests
     {
         Finding all = Unknown(SmallFaultSite.TwoOutputs(device: null));
         Assert.Equal((Severity.Note, "site"), (all.Severity, all.About.Name));
-        Assert.Equal("Not stated: protective device (box outputs 1-2), for whether a short is interrupted; " +
-            "overload behavior of the supply (box outputs 1-2), for how much a short draws.", all.Message);
+        Assert.Equal("Not stated: protective device (box outputs 1-2), to judge whether a short is interrupted. " +
+            "Not stated: overload behavior of the supply (box outputs 1-2), to judge the current of a short.", all.Message);
         Assert.StartsWith("Not stated: overload behavior of the supply (box outputs 1-2)", Unknown(SmallFaultSite.TwoOutputs(SmallFault.QuickActing(2))).Message, StringComparison.Ordinal);
         Assert.Empty(Rule("faults-unknown", SmallFaultSite.TwoOutputs(SmallFault.QuickActing(2), OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(30)))));
     }
@@ -40,20 +40,22 @@ public class FaultRuleTests
     public void WhatIsMissing_NamesOutputsAndDevices()
     {
         Fuse fuse = SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 2);
-        var surging = new Device("model", DeviceKind.Camera, new ShareDraw(Amperes(0.1)), Wide, starting: Starts(9, 8), inrush: new Inrush(ElectricCurrent.FromAmperes(20), Duration.FromMilliseconds(5)));
+        var surging = new Device("model", DeviceKind.Camera, new ComponentDraw(Amperes(0.1)), Wide, starting: Starts(9, 8), inrush: new Inrush(ElectricCurrent.FromAmperes(20), Duration.FromMilliseconds(5)));
         Device quiet = Camera(Amperes(0.1), starting: Starts(9, 8)), silent = Camera(Amperes(0.1));
         var site = new Site("yard", [Condition.Day(At())], [SmallFaultSite.Box(fuse, OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(30)), outputs: 4)],
             [.. new[] { 1, 2, 4 }.Select(n => new SiteRun(RunOrigin.Output(BoxName, n), $"end {n}", new CableRun(Cable.Pair(WireSize.Awg(18), Stranding.Solid, ConductorMaterial.AnnealedCopper), Length.FromMeters(2))))],
             [new SiteDevice("gate", quiet, "end 1"), new SiteDevice("mast", surging, "end 2"), new SiteDevice("shed", silent, "end 4")]);
-        Assert.Equal("Not stated: insulation (box outputs 1-2, 4), for whether the conductors withstand a short; installation method (box outputs 1-2, 4), for how hot a lasting short makes the conductors; " +
-            "turn-on and drop-out voltage (shed), for whether they start; melting I²t of fuse (box output 2), for whether a start opens it.", Unknown(site).Message);
+        Assert.Equal("Not stated: insulation (box outputs 1-2, 4), to judge whether the conductors withstand a short. " +
+            "Not stated: installation method (box outputs 1-2, 4), to judge how hot a lasting short makes the conductors. " +
+            "Not stated: turn-on and drop-out voltage (shed), to judge whether they start. " +
+            "Not stated: melting I²t of fuse (box output 2), to judge whether a start opens the protective device.", Unknown(site).Message);
     }
 
     // An adapter as a rule limits itself: that it does not say how is no danger by itself. One that says that it does not is.
     [Fact]
     public void AnAdapterThatDoesNotSay_IsNotKnown()
     {
-        Site silent = Single(DistributionBox.Adapter(BoxName, Dc(), ProtectiveDevice.None)), box = Single(DistributionBox.WithEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(1), ProtectiveDevice.None));
+        Site silent = Single(DistributionBox.Adapter(BoxName, Dc(), ProtectiveDevice.None)), box = Single(DistributionBox.OfEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(1), ProtectiveDevice.None));
         Assert.Empty(Rule("protection-missing", silent));
         Assert.Single(Rule("faults-unknown", silent));
         Assert.Single(Rule("protection-missing", box));
@@ -67,8 +69,8 @@ public class FaultRuleTests
     public void ShareOfTheRating_IsOfFusesThatAreRatedByWhatOpensThem(string kind, bool isFound)
     {
         FuseCharacteristic gates = kind switch { "IEC" => FuseCharacteristic.IecTimeLag, "UL" => FuseCharacteristic.UlFast, _ => FuseCharacteristic.Blade };
-        DistributionBox box = DistributionBox.WithEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(5), SmallDevices.Fuse(gates, 3));
-        Assert.Equal(isFound, Rule("fuse-above-continuous-share", Star(box, [Condition.Day(At())], (0, Camera(Amperes(2.4))))).Length > 0);
+        DistributionBox box = DistributionBox.OfEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(5), SmallDevices.Fuse(gates, 3));
+        Assert.Equal(isFound, Rule("fuse-above-continuous-policy", Star(box, [Condition.Day(At())], (0, Camera(Amperes(2.4))))).Length > 0);
     }
 
     private static Finding Unknown(Site site) => Assert.Single(Rule("faults-unknown", site));

@@ -61,10 +61,10 @@ public class LimitsThroughAllReadersTests
     private static void AssertVoltage(VoltageRange accepted, string rule, bool keeps)
     {
         Site site = Site(accepted);
-        SupplyComparison compared = site.CompareWithAdapters(BoxName, [Trimmable()], Short, Whole);
+        SupplyLayout adapters = site.LayoutWithAdapters(BoxName, [Trimmable()], Short, Whole);
         Assert.Equal(keeps, IsSilent(site, rule));
         Assert.Equal(keeps, site.TrimWindowOf(BoxName).Contains(Volts(12)));
-        Assert.Equal(keeps ? (1, 1) : (0, 0), (compared.Central.DevicesInWindow, compared.Adapters.DevicesInWindow));
+        Assert.Equal(keeps ? (1, 1) : (0, 0), (site.LayoutOf(BoxName).DevicesInWindow, adapters.DevicesInWindow));
     }
 
     private static void AssertRating(double amperes, double rated, double celsius, SizingPolicy policy, string rule, bool keeps)
@@ -78,11 +78,11 @@ public class LimitsThroughAllReadersTests
 
     // The weaker adapter where it will do, else the one of 1000 A.
     private static BoxAssessment Adapter(Site site, double rated, SizingPolicy policy) =>
-        Assert.Single(site.CompareWithAdapters(BoxName, [Dc(amperes: rated), Dc(amperes: 1000)], Short, policy).Adapters.Supplies);
+        Assert.Single(site.LayoutWithAdapters(BoxName, [Dc(amperes: rated), Dc(amperes: 1000)], Short, policy).Supplies);
 
     private static Site Site(VoltageRange accepted) => Star(Box(Trimmable()), [Condition.Day(At())], (0, Camera(Amperes(0.5), accepted)));
 
     private static Supply Trimmable() => new("supply", new DcOutput(Volts(12), ElectricCurrent.FromAmperes(100), Ratio.FromPercent(10), Range(9, 16)), Derating.GenericEnclosed);
 
-    private static bool IsSilent(Site site, string rule) => Rules.Check(site.Assess()).All(f => f.Rule != rule);
+    private static bool IsSilent(Site site, string rule) => WithoutFaultsUnknown.Check(site.Assess()).All(f => f.Rule != rule);
 }

@@ -20,7 +20,7 @@ public class OneCauseOneFindingTests
     [InlineData(24, CurrentKind.Ac, true, true)]
     [InlineData(24, CurrentKind.Ac, false, false)]
     public void MixedVoltages_AreOfOneCabinet(double volts, CurrentKind kind, bool isShared, bool isFound) =>
-        Assert.Equal(isFound, Ids(RuleCases.Banks(volts, kind, isShared)).Contains("mixed-voltages-in-one-box"));
+        Assert.Equal(isFound, Ids(RuleCases.Banks(volts, kind, isShared)).Contains("mixed-voltages-in-one-cabinet"));
 
     [Fact]
     public void SplitAdapter_IsNotAlsoAnOverloadedSupplyOrOutput() =>
@@ -58,7 +58,7 @@ public class OneCauseOneFindingTests
     [Fact]
     public void NotUp_IsNotAlsoAnUndervoltage()
     {
-        var draw = new ShareDraw(Watts(2), infrared: Watts(10.5));
+        var draw = new ComponentDraw(Watts(2), infrared: Watts(10.5));
         Assert.Equal(["settles-below-drop-out"], Ids(Single(2.6, Camera(draw, Range(10, 20), Starts(9, 8)), null, Day, Night)));
     }
 
@@ -66,8 +66,8 @@ public class OneCauseOneFindingTests
     [Fact]
     public void NotUpAtNight_AndTooLowByDay_AreTwoFindings()
     {
-        var draw = new ShareDraw(Watts(9), infrared: Watts(3.5));
-        IReadOnlyList<Finding> found = Rules.Check(Single(2.6, Camera(draw, Range(10, 20), Starts(9, 8)), null, Day, Night).Assess());
+        var draw = new ComponentDraw(Watts(9), infrared: Watts(3.5));
+        IReadOnlyList<Finding> found = WithoutFaultsUnknown.Check(Single(2.6, Camera(draw, Range(10, 20), Starts(9, 8)), null, Day, Night).Assess());
         Assert.Equal([("settles-below-drop-out", "night"), ("undervoltage", "day")], found.Select(f => (f.Rule, f.Condition!.Name)));
         Assert.Equal((12 + Math.Sqrt(144 - 93.6)) / 2, (double)found[1].Measured!.Value, 1e-9);
     }
@@ -76,8 +76,8 @@ public class OneCauseOneFindingTests
     [Fact]
     public void ThinMargin_IsOfTheLowestSupplyVoltageInTheWorstCondition()
     {
-        var draw = new ShareDraw(Load.None, infrared: Amperes(1));
-        Finding found = Assert.Single(Rules.Check(Single(1, Camera(draw, Range(10.2, 14)), Dc(percent: 5), Day, Night).Assess()));
+        var draw = new ComponentDraw(Load.None, infrared: Amperes(1));
+        Finding found = Assert.Single(WithoutFaultsUnknown.Check(Single(1, Camera(draw, Range(10.2, 14)), Dc(percent: 5), Day, Night).Assess()));
         Assert.Equal("thin-voltage-margin", found.Rule);
         Assert.Equal(Night.Name, found.Condition!.Name);
         Assert.Equal(10.4, (double)found.Measured!.Value, 1e-12);
@@ -103,27 +103,27 @@ public class OneCauseOneFindingTests
         Site site = new("site", [Day], [Box()],
             [new SiteRun(RunOrigin.Output(BoxName, 1), "a", lead), new SiteRun(RunOrigin.Junction("a"), "b", Runs.OfOhms(0.1)), new SiteRun(RunOrigin.Junction("a"), "c", Runs.OfOhms(0.1))],
             [new SiteDevice("x", Camera(Watts(1)), "b"), new SiteDevice("y", Camera(Watts(1)), "c")]);
-        Assert.Equal("box output 1 to a", Assert.Single(Rules.Check(site.Assess())).About.Name);
+        Assert.Equal("box output 1 to a", Assert.Single(WithoutFaultsUnknown.Check(site.Assess())).About.Name);
     }
 
     // What one cable of the trade does at many places is one finding with its list; at one place it is about that run.
     [Theory]
-    [InlineData(1, "box output 1 to place 1", "It holds copper-clad aluminum.")]
-    [InlineData(3, "site", "3 runs hold copper-clad aluminum: box output 1 to place 1, box output 2 to place 2, box output 3 to place 3.")]
+    [InlineData(1, "box output 1 to place 1", "It has conductors of copper-clad aluminum.")]
+    [InlineData(3, "site", "3 runs have conductors of copper-clad aluminum: box output 1 to place 1, box output 2 to place 2, box output 3 to place 3.")]
     public void AlikeRuns_AreOneFindingWithItsList(int runs, string about, string message)
     {
         var clad = new CableRun(Cable.Pair(WireSize.Awg(16), Stranding.Solid, ConductorMaterial.CopperCladAluminum10), Length.FromMeters(1));
         var site = new Site("site", [Day], [Box()], Enumerable.Range(0, runs).Select(i => new SiteRun(RunOrigin.Output(BoxName, i + 1), Place(i), clad)),
             Enumerable.Range(0, runs).Select(i => new SiteDevice(Name(i), Camera(Watts(1)), Place(i))));
-        Finding found = Assert.Single(Rules.Check(site.Assess()));
+        Finding found = Assert.Single(WithoutFaultsUnknown.Check(site.Assess()));
         Assert.Equal(("copper-clad-aluminum", about, message), (found.Rule, found.About.Name, found.Message));
     }
 
     // 100 W behind a supply of 5 A that shuts down at 5.5 A: the supply's finding, and no cable is blamed.
     [Theory]
     [InlineData("shutdown", "It shuts down, and its devices go dark.")]
-    [InlineData("hiccup", "It pulses, and its devices with it.")]
-    [InlineData(null, "What it does then is not stated.")]
+    [InlineData("hiccup", "Its voltage pulses, and its devices restart with it.")]
+    [InlineData(null, "Its overload behavior is not stated.")]
     public void OverloadedSupply_IsTheSuppliesFinding_AndSaysWhatFollows(string? overload, string then)
     {
         ElectricCurrent limit = ElectricCurrent.FromAmperes(5.5);
@@ -134,7 +134,7 @@ public class OneCauseOneFindingTests
             _ => null,
         };
         var supply = new Supply("supply", new DcOutput(Volts(12), ElectricCurrent.FromAmperes(5), Ratio.Zero, overload: behavior), Derating.GenericEnclosed);
-        Finding found = Assert.Single(Rules.Check(Star(Box(supply), [Day], (0.01, Camera(Watts(50))), (0.01, Camera(Watts(50)))).Assess()));
+        Finding found = Assert.Single(WithoutFaultsUnknown.Check(Star(Box(supply), [Day], (0.01, Camera(Watts(50))), (0.01, Camera(Watts(50)))).Assess()));
         Assert.Equal("supply-above-derated-rating", found.Rule);
         Assert.EndsWith(then, found.Message, StringComparison.Ordinal);
     }
@@ -149,7 +149,7 @@ public class OneCauseOneFindingTests
         var supply = new Supply("supply", new DcOutput(Volts(12), ElectricCurrent.FromAmperes(10), Ratio.Zero,
             overload: OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(limit))), Derating.GenericEnclosed);
         Site site = Shared(0, Box(supply, outputs: 8), [Day], [.. Enumerable.Repeat(Camera(Watts(9.6), starting: Starts(6, 5)), 8)]);
-        Finding? found = Rules.Check(site.Assess()).SingleOrDefault();
+        Finding? found = WithoutFaultsUnknown.Check(site.Assess()).SingleOrDefault();
         Assert.Equal(isFound, found is not null);
         if (found is null) return;
         Assert.Equal(("start-beyond-supply-limit", Severity.Caution), (found.Rule, found.Severity));
@@ -161,5 +161,5 @@ public class OneCauseOneFindingTests
     [Fact]
     public void SoundSite_HasNoFindings() => Assert.Empty(Ids(Chain((0.1, Camera(Watts(3), Range(9, 16), Starts(8, 7))), (0.1, Camera(Watts(3), Range(9, 16))))));
 
-    private static IEnumerable<string> Ids(Site site) => Rules.Check(site.Assess()).Select(f => f.Rule);
+    private static IEnumerable<string> Ids(Site site) => WithoutFaultsUnknown.Check(site.Assess()).Select(f => f.Rule);
 }

@@ -27,7 +27,7 @@ internal static class RuleCases
     [
         new("ac-into-dc-device", Severity.Danger, AcCamera(acceptsAc: false), DcCamera(acceptsDc: true), "camera 1"),
         new("dc-into-ac-device", Severity.Failure, DcCamera(acceptsDc: false), DcCamera(acceptsDc: true), "camera 1"),
-        new("mixed-voltages-in-one-box", Severity.Caution, Banks(24, CurrentKind.Dc, isShared: true), Banks(12, CurrentKind.Dc, isShared: true), "cabinet"),
+        new("mixed-voltages-in-one-cabinet", Severity.Caution, Banks(24, CurrentKind.Dc, isShared: true), Banks(12, CurrentKind.Dc, isShared: true), "cabinet"),
         new("supply-voltage-too-high", Severity.Danger, TooHigh(13.2 + Hair), TooHigh(13.2), "camera 1", 13.2 + Hair, 13.2),
 
         // 3 Ω carries 12²/(4·3) = 12 W.
@@ -45,7 +45,7 @@ internal static class RuleCases
         new("overvoltage-at-light-load", Severity.Danger, LightLoad(13 - Hair), LightLoad(13 + Hair), "camera 1", 13, 13 - Hair),
 
         // 12 V and 10 %, which its own draw brings down to 13 V.
-        new("overvoltage-before-it-draws", Severity.Caution, LightLoad(13.2 - Hair), LightLoad(13.2 + Hair), "camera 1", 13.2, 13.2 - Hair),
+        new("overvoltage-at-no-load", Severity.Caution, LightLoad(13.2 - Hair), LightLoad(13.2 + Hair), "camera 1", 13.2, 13.2 - Hair),
 
         // 12 V at 5 A are the 60 VA that an inherently limited source of 12 V may give: 5 VA a volt, IEC 60950-1 Table 2B.
         new("power-limit-exceeded", Severity.Danger, Limited(5 + Hair), Limited(5), "box output 1", 60 + (12 * Hair), 60, "VA"),
@@ -62,11 +62,11 @@ internal static class RuleCases
         new("conductor-over-ampacity", Severity.Danger, OnCable(5.6 + Hair), OnCable(5.6 - Hair), "box output 1 to end", 5.6 + Hair, 5.6, "A", "night"),
 
         // A 5 A fuse is the most for 20 AWG (FAA AC 43.13-1B Table 11-3).
-        new("protection-above-conductor-rating", Severity.Danger, Fused(5 + Hair), Fused(5), "box output 1", 5 + Hair, 5, "A"),
+        new("protection-above-conductor-ampacity", Severity.Danger, Fused(5 + Hair), Fused(5), "box output 1", 5 + Hair, 5, "A"),
         new("connector-overloaded", Severity.Failure, Plugged(2 + Hair, Connector.UnifiedBarrels[2]), Plugged(2, Connector.UnifiedBarrels[2]), "camera 1", 2 + Hair, 2, "A", "night"),
 
         // EIAJ RC-5320A class 4 ends at 13.5 V.
-        new("connector-outside-voltage-class", Severity.Caution, Plugged(1, Connector.UnifiedBarrels[2], 13.5 + Hair), Plugged(1, Connector.UnifiedBarrels[2], 13.5), "camera 1",
+        new("voltage-outside-connector-class", Severity.Caution, Plugged(1, Connector.UnifiedBarrels[2], 13.5 + Hair), Plugged(1, Connector.UnifiedBarrels[2], 13.5), "camera 1",
             13.5 + Hair, 13.5),
 
         // 12 AWG is 3.309 mm² (ASTM B258).
@@ -74,24 +74,24 @@ internal static class RuleCases
 
         // 20 A in 18 AWG of PVC in a cable settle near 170 °C, 10 A near 43 °C: see LastingFaultTests.
         new("protection-missing", Severity.Danger, Guarded(ProtectiveDevice.None, 20), Guarded(ProtectiveDevice.None, 10), "box output 1"),
-        new("device-voltage-rating-exceeded", Severity.Danger, Guarded(Quick(2, volts: 12 - Hair)), Guarded(Quick(2, volts: 12)), "box output 1", 12, 12 - Hair),
+        new("protection-voltage-rating-exceeded", Severity.Danger, Guarded(Quick(2, volts: 12 - Hair)), Guarded(Quick(2, volts: 12)), "box output 1", 12, 12 - Hair),
 
         // 12 V behind 0.1 Ω.
         new("breaking-capacity-exceeded", Severity.Danger, Guarded(Quick(2, breaking: 120 - Hair)), Guarded(Quick(2, breaking: 120)), "box output 1", 120, 120 - Hair, "A"),
 
         // A fuse of 7 A (UL 248-14) may take 2 min at 25 A, and 18 AWG has no steady temperature there; one of 5 A (IEC 60127-2 F) 0.3 s.
-        new("conductor-cannot-stand-let-through", Severity.Danger, Guarded(SmallDevices.Fuse(FuseCharacteristic.UlFast, 7), 28), Guarded(Quick(5), 28), "box output 1"),
+        new("let-through-above-conductor-withstand", Severity.Danger, Guarded(SmallDevices.Fuse(FuseCharacteristic.UlFast, 7), 28), Guarded(Quick(5), 28), "box output 1"),
 
         // A fuse F of 2 A opens for certain from 4.2 A on, and in 30 min then.
-        new("far-end-short-does-not-clear", Severity.Note, Guarded(Quick(2), 4.2 - Hair), Guarded(Quick(2), 4.2 + Hair), "box output 1", 4.2 - Hair, Unit: "A"),
+        new("short-may-not-be-interrupted", Severity.Note, Guarded(Quick(2), 4.2 - Hair), Guarded(Quick(2), 4.2 + Hair), "box output 1", 4.2 - Hair, Unit: "A"),
         new("nuisance-trip", Severity.Failure, Guarded(Quick(1), drawn: 1 + Hair), Guarded(Quick(1), drawn: 1), "box output 1", 1 + Hair, 1, "A", "night"),
         new("output-overloaded", Severity.Failure, OnOutput(1, 1 - Hair), OnOutput(1, 1), "box output 1", 1, 1 - Hair, "A", "night"),
 
         // The generic curve ends at 70 °C (common practice, no source).
-        new("box-too-hot", Severity.Failure, AtBox(70 + Hair), AtBox(70), "box", 70 + Hair, 70, "°C", "day"),
+        new("supply-too-hot", Severity.Failure, AtBox(70 + Hair), AtBox(70), "box", 70 + Hair, 70, "°C", "day"),
         // The model is good to a quarter of the rise (common practice, no source): a supply that is rated to run up to a quarter of the rise above what is worked out.
         new("thin-heat-margin", Severity.Caution, NearlyTooHot(-Hair), NearlyTooHot(Hair), "box", WarmBox.Inside.DegreesCelsius, WarmBox.Inside.DegreesCelsius - Hair, "°C", "day"),
-        new("box-temperature-unknown", Severity.Caution, Enclosed(0.1, isEfficiencyDeclared: false), Enclosed(0.1, isEfficiencyDeclared: true), "box"),
+        new("enclosure-temperature-unknown", Severity.Caution, Enclosed(0.1, isEfficiencyDeclared: false), Enclosed(0.1, isEfficiencyDeclared: true), "box"),
 
         // All of it is declared of the neighbor.
         new("faults-unknown", Severity.Note, OnOutput(1, 50), Neighbors(Quick(0.85)), "site"),
@@ -116,10 +116,10 @@ internal static class RuleCases
         new("supply-above-headroom-policy", Severity.Caution, Loaded(8 + Hair, 10, Night), Loaded(8, 10, Night), "box", 8 + Hair, 8, "A", "night"),
 
         // A supply that holds 9 A opens a fuse F of 2 A within 0.3 s, one of 0.85 A within 20 ms, beside the 0.1 A of the other camera as well.
-        new("short-drags-rail-down", Severity.Caution, Neighbors(Quick(2)), Neighbors(Quick(0.85)), "box", Condition: "night"),
+        new("short-collapses-supply-voltage", Severity.Caution, Neighbors(Quick(2)), Neighbors(Quick(0.85)), "box", Condition: "night"),
 
         // 75 % of 4 A (common practice); a fuse to IEC 60127 carries its rating.
-        new("fuse-above-continuous-share", Severity.Caution, Guarded(Blade(4), drawn: 3 + Hair), Guarded(Blade(4), drawn: 3), "box output 1", 3 + Hair, 3, "A", "night"),
+        new("fuse-above-continuous-policy", Severity.Caution, Guarded(Blade(4), drawn: 3 + Hair), Guarded(Blade(4), drawn: 3), "box output 1", 3 + Hair, 3, "A", "night"),
 
         // 2 % above 10 V is 10.2 V: what 1 A over 1.8 Ω leaves.
         new("thin-voltage-margin", Severity.Caution, ThinAt(1.8 + Hair), ThinAt(1.8 - Hair), "camera 1", 10.2 - Hair, 10.2, Condition: "night"),
@@ -129,7 +129,7 @@ internal static class RuleCases
         new("copper-clad-aluminum", Severity.Caution, Of(ConductorMaterial.CopperCladAluminum15), Of(ConductorMaterial.AnnealedCopper), "box output 1 to end"),
 
         // A third of 1 A along 0.9 Ω is 0.3 V: 10 mV are a thirtieth of it.
-        new("hum-on-video-shield", Severity.Caution, Hum(3.3334), Hum(3.3333), "camera 1", 0.0100002, 0.01, Condition: "day"),
+        new("ground-loop-hum", Severity.Caution, Hum(3.3334), Hum(3.3333), "camera 1", 0.0100002, 0.01, Condition: "day"),
         new("mixed-resistance-bases", Severity.Note, Tail(ofTable: true), Tail(ofTable: false), "box output 1 to end"),
         new("sun-on-box-without-enclosure", Severity.Note, Sunlit(Hair), Sunlit(0), "box", Condition: "day"),
         new("value-outside-validated-range", Severity.Caution, Enclosed(0.1 - Hair), Enclosed(0.1), "box", 0.1 - Hair, 0.1, "m"),
@@ -141,8 +141,8 @@ internal static class RuleCases
     {
         var enclosure = new Enclosure(Length.FromMeters(0.3), Length.FromMeters(0.4), Length.FromMeters(0.15), EnclosureWall.PaintedSteel, EnclosureFaces.OnWall);
         Cabinet cabinet = new("cabinet", enclosure), other = isShared ? cabinet : new("other cabinet", enclosure);
-        DistributionBox Bank(string name, Supply supply) => DistributionBox.WithEqualOutputs(name, supply.WithEfficiency(0.9), 4, ElectricCurrent.FromAmperes(1));
-        return new Site("site", [Day], [Bank("bank A", Dc()).In(cabinet), Bank("bank B", Dc(volts, kind: kind)).In(other)], [], []);
+        DistributionBox Bank(string name, Supply supply) => DistributionBox.OfEqualOutputs(name, supply.WithEfficiency(0.9), 4, ElectricCurrent.FromAmperes(1));
+        return new Site("site", [Day], [Bank("bank A", Dc()).WithCabinet(cabinet), Bank("bank B", Dc(volts, kind: kind)).WithCabinet(other)], [], []);
     }
 
     // A receptacle of 120 V, and a supply for 100 V and more.
@@ -164,7 +164,7 @@ internal static class RuleCases
     private static Site DcCamera(bool acceptsDc) => Powered(CurrentKind.Dc, acceptsAc: true, acceptsDc);
 
     private static Site Powered(CurrentKind kind, bool acceptsAc, bool acceptsDc) => Single(1,
-        new Device("model", DeviceKind.Camera, new ShareDraw(Watts(3)), acceptsDc ? Wide : null, acceptsAc ? Wide : null), Dc(kind: kind), Day, Night);
+        new Device("model", DeviceKind.Camera, new ComponentDraw(Watts(3)), acceptsDc ? Wide : null, acceptsAc ? Wide : null), Dc(kind: kind), Day, Night);
 
     private static Site Polarized(bool leadsReversed) => new("site", [Day], [Box()],
         [new SiteRun(RunOrigin.Output(BoxName, 1), "end", Runs.OfOhms(0.1))], [new SiteDevice("camera 1", Camera(Watts(3)), "end", leadsReversed)]);
@@ -182,7 +182,7 @@ internal static class RuleCases
     {
         var fuse = new Fuse("fuse", ElectricCurrent.FromAmperes(amperes), FuseCharacteristic.Blade, Volts(32), ElectricCurrent.FromAmperes(1000), ElectricResistance.Zero);
         Cable thin = Cable.Pair(WireSize.Awg(20), Stranding.Solid, ConductorMaterial.AnnealedCopper);
-        return new Site("site", [Day], [DistributionBox.WithEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(3), protection: fuse)],
+        return new Site("site", [Day], [DistributionBox.OfEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(3), protection: fuse)],
             [new SiteRun(RunOrigin.Output(BoxName, 1), "end", new CableRun(thin, Length.FromMeters(1)))], [new SiteDevice("camera 1", Camera(Watts(3)), "end")]);
     }
 
@@ -190,7 +190,7 @@ internal static class RuleCases
         new Device("model", DeviceKind.Camera, AtNight(amperes: amperes), Wide, connector: connector), Dc(volts), Day, Night);
 
     private static Site Landed(int gauge) => new("site", [Day],
-        [DistributionBox.WithEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(3), terminals: new TerminalRange(WireSize.Awg(24), WireSize.Awg(14)))],
+        [DistributionBox.OfEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(3), terminals: new TerminalRange(WireSize.Awg(24), WireSize.Awg(14)))],
         [new SiteRun(RunOrigin.Output(BoxName, 1), "end", new CableRun(Cable.Pair(WireSize.Awg(gauge), Stranding.Solid, ConductorMaterial.AnnealedCopper), Length.FromMeters(1)))],
         [new SiteDevice("camera 1", Camera(Watts(3)), "end")]);
 
@@ -199,12 +199,12 @@ internal static class RuleCases
     private static Site Infrared(double ohms, double watts) => Single(ohms, Camera(AtNight(watts)), null, Day, Night);
 
     private static Site Started(double ohms, double watts, double turnOn, double dropOut) =>
-        Single(ohms, Camera(AtNight(watts), starting: Starts(turnOn, dropOut, SoftStart.No)), null, Night);
+        Single(ohms, Camera(AtNight(watts), starting: Starts(turnOn, dropOut, soft: false)), null, Night);
 
     private static Site Windowed(double ohms, double watts, double lowest, double highest) =>
         Single(ohms, Camera(AtNight(watts), Range(lowest, highest)), null, Day, Night);
 
-    private static Site LightLoad(double highest) => Single(2, Camera(new ShareDraw(Amperes(0.1), infrared: Amperes(1)), Range(5, highest)), Dc(percent: 10), Day, Night);
+    private static Site LightLoad(double highest) => Single(2, Camera(new ComponentDraw(Amperes(0.1), infrared: Amperes(1)), Range(5, highest)), Dc(percent: 10), Day, Night);
 
     private static Site Limited(double amperes) => new("site", [Day], [new DistributionBox(BoxName, LimitedOutputs.Holding(12, 4, amperes),
             [new BoxOutput(1, ElectricCurrent.FromAmperes(4), ProtectiveDevice.None, PowerLimitClass.LimitedPowerSourceIec60950)])],
@@ -239,14 +239,14 @@ internal static class RuleCases
     private static Site AtBox(double celsius) => Star(Box(), [Condition.Day(At(box: celsius)), Night], (0, Camera(Amperes(1))));
 
     // 12 V and 1 A at 90 % lose 4/3 W.
-    private static HeatedEnclosure WarmBox => Sheet(0.1).HeatedBy(Power.FromWatts(12 * ((1 / 0.9) - 1)), Temperature.FromDegreesCelsius(50));
+    private static HeatedEnclosure WarmBox => HeatedEnclosure.Of(Sheet(0.1), Power.FromWatts(12 * ((1 / 0.9) - 1)), Temperature.FromDegreesCelsius(50));
 
     private static Site NearlyTooHot(double above)
     {
         Temperature highest = Temperature.FromDegreesCelsius(WarmBox.Inside.DegreesCelsius + (WarmBox.Rise.Kelvins / 4) + above);
         var derating = new Derating(new ShareCurve<Temperature>(new(Temperature.FromDegreesCelsius(-40), Ratio.FromPercent(100)), new(highest, Ratio.FromPercent(100))));
         Supply efficient = Dc().WithEfficiency(0.9);
-        return Star(Box(new Supply("supply", efficient.Output, derating, efficient.Input)).In(Sheet(0.1)), [Condition.Day(At(box: 50)), Night], (0, Camera(Amperes(1))));
+        return Star(Box(new Supply("supply", efficient.Output, derating, efficient.Input)).WithEnclosure(Sheet(0.1)), [Condition.Day(At(box: 50)), Night], (0, Camera(Amperes(1))));
     }
 
     private static Enclosure Sheet(double depth) =>
@@ -256,7 +256,7 @@ internal static class RuleCases
     {
         Supply supply = isEfficiencyDeclared ? Dc().WithEfficiency(0.9) : Dc();
         Enclosure enclosure = Sheet(depth);
-        return Star(Box(supply).In(enclosure), [Day, Night], (0, Camera(Amperes(1))));
+        return Star(Box(supply).WithEnclosure(enclosure), [Day, Night], (0, Camera(Amperes(1))));
     }
 
     // None waits before it starts, and the supply takes a tenth of a second to rise.
@@ -264,7 +264,7 @@ internal static class RuleCases
     {
         var supply = new Supply("supply", new DcOutput(Volts(12), ElectricCurrent.FromAmperes(10), Ratio.Zero,
             overload: OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(limit)), rise: Duration.FromSeconds(0.1)), Derating.GenericEnclosed);
-        var starting = new Starting(Volts(6), Volts(6), SoftStart.Yes, delay: Duration.Zero);
+        var starting = new Starting(Volts(6), Volts(6), softStart: true, delay: Duration.Zero);
         return Shared(0, Box(supply, outputs: 8), [Night], [.. Enumerable.Repeat(Camera(AtNight(watts: 9.6), starting: starting), 8)]);
     }
 
@@ -272,9 +272,9 @@ internal static class RuleCases
 
     private static Site ThinAt(double ohms) => Single(ohms, Camera(AtNight(amperes: 1), Range(10, 13)), null, Day, Night);
 
-    private static Site Many(DeviceKind third) => Shared(0, Box(outputs: 2), [Day], Camera(Watts(1)), Camera(Watts(1)), Camera(new ShareDraw(Watts(1)), kind: third));
+    private static Site Many(DeviceKind third) => Shared(0, Box(outputs: 2), [Day], Camera(Watts(1)), Camera(Watts(1)), Camera(new ComponentDraw(Watts(1)), kind: third));
 
-    private static Site Recorder(DistributionBox box) => Star(box, [Day], (0, Camera(new ShareDraw(Watts(9)), kind: DeviceKind.Recorder)));
+    private static Site Recorder(DistributionBox box) => Star(box, [Day], (0, Camera(new ComponentDraw(Watts(9)), kind: DeviceKind.Recorder)));
 
     private static Site Lead(bool extended)
     {
@@ -287,7 +287,7 @@ internal static class RuleCases
     {
         var size = WireSize.SquareMillimeters(1.5);
         Conductor wire = ofTable
-            ? Iec60228.Maximum(size, Stranding.IecClass5, ConductorMaterial.AnnealedCopper)
+            ? Conductor.AtIecMaximum(size, Stranding.IecClass5, ConductorMaterial.AnnealedCopper)
             : new Conductor(size, Stranding.IecClass5, ConductorMaterial.AnnealedCopper);
         return OnRun(new CableRun(new CableSegment(Pair(ConductorMaterial.AnnealedCopper), Length.FromMeters(1)), new CableSegment(new Cable(wire, wire), Length.FromMeters(1))));
     }
@@ -300,5 +300,5 @@ internal static class RuleCases
     private static Cable Pair(ConductorMaterial material, bool isPreTerminated = false) => Cable.Pair(WireSize.Awg(18), Stranding.Solid, material, isPreTerminated);
 
     // Next to nothing by day, so that the night is the condition that is named.
-    private static ShareDraw AtNight(double watts = 0, double amperes = 0) => new(Load.None, infrared: Watts(watts) + Amperes(amperes));
+    private static ComponentDraw AtNight(double watts = 0, double amperes = 0) => new(Load.None, infrared: Watts(watts) + Amperes(amperes));
 }

@@ -1,7 +1,6 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
-using CamPower.Checks;
 using CamPower.Tests.Sites;
 using UnitsNet;
 using static CamPower.Tests.Sites.SmallSite;
@@ -51,7 +50,7 @@ public class RuleSetTests
         Assert.Equal("no-motors", more.Rules[^1].Id);
         Assert.Equal(RuleSet.Standard.Rules.Count + 1, more.Rules.Count);
 
-        var stricter = new SupplyHeadroomRule(Ratio.FromPercent(50));
+        var stricter = Rules.SupplyAboveHeadroomPolicy(Ratio.FromPercent(50));
         RuleSet changed = RuleSet.Standard.With(stricter);
         Assert.Equal(RuleSet.Standard.Rules.Select(r => r.Id), changed.Rules.Select(r => r.Id));
         Assert.Same(stricter, changed.Rules.Single(r => r.Id == stricter.Id));
@@ -75,8 +74,8 @@ public class RuleSetTests
     [Fact]
     public void RuleOfOnesOwn_SpeaksBesideTheOthers()
     {
-        Site site = Star((0, Camera(new ShareDraw(Watts(3), motor: Watts(1)))), (0, Camera(Watts(3))));
-        Finding finding = Assert.Single(Rules.With(new NoMotorsRule()).Check(site.Assess()));
+        Site site = Star((0, Camera(new ComponentDraw(Watts(3), motor: Watts(1)))), (0, Camera(Watts(3))));
+        Finding finding = Assert.Single(WithoutFaultsUnknown.With(new NoMotorsRule()).Check(site.Assess()));
         Assert.Equal("no-motors", finding.Rule);
         Assert.Equal("camera 1", finding.About.Name);
         Assert.Equal("Choose a fixed camera.", finding.Remedy);
@@ -86,17 +85,17 @@ public class RuleSetTests
     [Fact]
     public void Policies_AreTheirLimits()
     {
-        Assert.Equal(80, Assert.IsType<Ratio>(new SupplyHeadroomRule().Limit).Percent);
-        Assert.Equal(2, Assert.IsType<Ratio>(new ThinVoltageMarginRule().Limit).Percent);
-        Assert.Null(new UndervoltageRule().Limit);
+        Assert.Equal(80, Assert.IsType<Ratio>(Rules.SupplyAboveHeadroomPolicy().Limit).Percent);
+        Assert.Equal(2, Assert.IsType<Ratio>(Rules.ThinVoltageMargin().Limit).Percent);
+        Assert.Null(Rules.Undervoltage.Limit);
 
         // 5 A of 10 A; 12 V of 10 V to 20 V.
         SiteAssessment half = Star(Box(Dc(amperes: 10)), [Condition.Day(At())], (0, Camera(Amperes(5), Range(10, 20)))).Assess();
-        Assert.Empty(Rules.Check(half));
-        Assert.Single(Empty.With(new SupplyHeadroomRule(Ratio.FromPercent(49.9))).Check(half));
-        Assert.Empty(Empty.With(new SupplyHeadroomRule(Ratio.FromPercent(50))).Check(half));
-        Assert.Single(Empty.With(new ThinVoltageMarginRule(Ratio.FromPercent(20.1))).Check(half));
-        Assert.Empty(Empty.With(new ThinVoltageMarginRule(Ratio.FromPercent(19.9))).Check(half));
+        Assert.Empty(WithoutFaultsUnknown.Check(half));
+        Assert.Single(Empty.With(Rules.SupplyAboveHeadroomPolicy(Ratio.FromPercent(49.9))).Check(half));
+        Assert.Empty(Empty.With(Rules.SupplyAboveHeadroomPolicy(Ratio.FromPercent(50))).Check(half));
+        Assert.Single(Empty.With(Rules.ThinVoltageMargin(Ratio.FromPercent(20.1))).Check(half));
+        Assert.Empty(Empty.With(Rules.ThinVoltageMargin(Ratio.FromPercent(19.9))).Check(half));
     }
 
     [Fact]
@@ -135,13 +134,13 @@ public class RuleSetTests
     [InlineData(-0.1)]
     [InlineData(1.01)]
     public void Headroom_IsAboveZeroAndAtMostOne(double share) =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => new SupplyHeadroomRule(Ratio.FromDecimalFractions(share)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Rules.SupplyAboveHeadroomPolicy(Ratio.FromDecimalFractions(share)));
 
     [Theory]
     [InlineData(-0.1)]
     [InlineData(1.01)]
     public void Margin_IsFromZeroToOne(double share) =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => new ThinVoltageMarginRule(Ratio.FromDecimalFractions(share)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Rules.ThinVoltageMargin(Ratio.FromDecimalFractions(share)));
 
     private static Site TroubledSite()
     {
@@ -153,9 +152,9 @@ public class RuleSetTests
                 new SiteRun(RunOrigin.Output("lead", 1), "d", Runs.OfOhms(0)), new SiteRun(RunOrigin.Output("ac", 1), "e", Runs.OfOhms(0)),
             ],
             [
-                new SiteDevice("one", Camera(new ShareDraw(Watts(4), infrared: Watts(3)), Range(10.8, 13), Starts(10, 9)), "a"),
-                new SiteDevice("two", Camera(Watts(6), Range(10.8, 13), Starts(11.5, 8, SoftStart.No)), "b"),
-                new SiteDevice("recorder", Camera(new ShareDraw(Watts(30), motor: Watts(5)), Range(10, 13.5), kind: DeviceKind.Recorder), "c"),
+                new SiteDevice("one", Camera(new ComponentDraw(Watts(4), infrared: Watts(3)), Range(10.8, 13), Starts(10, 9)), "a"),
+                new SiteDevice("two", Camera(Watts(6), Range(10.8, 13), Starts(11.5, 8, soft: false)), "b"),
+                new SiteDevice("recorder", Camera(new ComponentDraw(Watts(30), motor: Watts(5)), Range(10, 13.5), kind: DeviceKind.Recorder), "c"),
                 new SiteDevice("three", Camera(Watts(15), Range(10.8, 13)), "d"), new SiteDevice("four", Camera(Watts(15), Range(20, 30)), "d"),
                 new SiteDevice("five", Camera(Watts(15)), "e"),
             ]);
@@ -175,7 +174,7 @@ public class RuleSetTests
     {
         double lowest = Math.Round(volts * (100 - percent) / 100, 6), highest = Math.Round(volts * (100 + percent) / 100, 6);
         var label = new LabelDraw(Volts(volts), ElectricCurrent.FromAmperes(1), InputStage.Linear);
-        RuleSet withoutMargin = SmallSite.Rules.Without("thin-voltage-margin");
+        RuleSet withoutMargin = SmallSite.WithoutFaultsUnknown.Without("thin-voltage-margin");
         Assert.Empty(withoutMargin.Check(Single(0, Camera(label, Range(lowest, highest)), Dc(volts, percent: percent), Condition.Day(At())).Assess()));
         Assert.Empty(withoutMargin.Check(Shared(0, Box(limit: 0.3), [Condition.Day(At())], Camera(Amperes(0.1)), Camera(Amperes(0.1)), Camera(Amperes(0.1))).Assess()));
     }

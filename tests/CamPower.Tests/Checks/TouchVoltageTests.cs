@@ -20,7 +20,7 @@ public class TouchVoltageTests
     [InlineData(CurrentKind.Dc, 110, "voltage-above-extra-low")]
     public void EachLimit_HasItsRule(CurrentKind kind, double volts, string? rule)
     {
-        var camera = new Device("camera", DeviceKind.Camera, new ShareDraw(Watts(3)), Range(2, 200), Range(2, 200));
+        var camera = new Device("camera", DeviceKind.Camera, new ComponentDraw(Watts(3)), Range(2, 200), Range(2, 200));
         Site site = Single(0, camera, Dc(volts, percent: 10, kind: kind));
         Assert.Equal(rule is null ? [] : new[] { rule }, RuleSet.Standard.Check(site.Assess()).Select(f => f.Rule).Where(id => id.StartsWith("voltage-above", System.StringComparison.Ordinal)));
     }

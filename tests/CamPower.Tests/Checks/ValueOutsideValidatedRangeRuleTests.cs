@@ -1,7 +1,6 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
-using CamPower.Checks;
 using CamPower.Tests.Protection;
 using CamPower.Tests.Sites;
 using UnitsNet;
@@ -43,7 +42,7 @@ public class ValueOutsideValidatedRangeRuleTests
     [InlineData(-41, true)]
     public void Device_OutsideItsAmbientCurve(double celsius, bool isFound)
     {
-        DistributionBox box = DistributionBox.WithEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(5), SmallDevices.Printed(1.10));
+        DistributionBox box = DistributionBox.OfEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(5), SmallDevices.Printed(1.10));
         IReadOnlyList<Finding> found = Found(Star(box, [Condition.Day(At()), Condition.Night(At(box: celsius))], (0, Camera(Amperes(0.1))), (0, Camera(Amperes(0.1)))));
         Assert.Equal(isFound, found.Count == 1);
         if (!isFound) return;
@@ -54,7 +53,7 @@ public class ValueOutsideValidatedRangeRuleTests
     [Fact]
     public void Device_OfOneOutputIsNamedByIt()
     {
-        DistributionBox box = DistributionBox.WithEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(5), SmallDevices.Printed(1.10));
+        DistributionBox box = DistributionBox.OfEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(5), SmallDevices.Printed(1.10));
         Assert.Equal("box output 1", Assert.Single(Found(Star(box, [Condition.Day(At(box: 90))], (0, Camera(Amperes(0.1)))))).About.Name);
     }
 
@@ -64,7 +63,7 @@ public class ValueOutsideValidatedRangeRuleTests
     {
         var cabinet = new Cabinet("flat cabinet", new Enclosure(Length.FromMeters(0.3), Length.FromMeters(0.4), Length.FromMeters(0.08), EnclosureWall.PaintedSteel, EnclosureFaces.OnWall));
         var site = new Site("site", [Condition.Day(At())], [.. new[] { "a", "b" }.Select(name =>
-            DistributionBox.WithEqualOutputs(name, Dc().WithEfficiency(0.9), 1, ElectricCurrent.FromAmperes(5)).In(cabinet))], [], []);
+            DistributionBox.OfEqualOutputs(name, Dc().WithEfficiency(0.9), 1, ElectricCurrent.FromAmperes(5)).WithCabinet(cabinet))], [], []);
         Finding finding = Assert.Single(Found(site));
         Assert.Equal((SubjectKind.Cabinet, "flat cabinet"), (finding.About.Kind, finding.About.Name));
     }
@@ -73,14 +72,14 @@ public class ValueOutsideValidatedRangeRuleTests
     [Fact]
     public void UndeclaredLaying_IsSaidWhereItDecides()
     {
-        string Message(InstallationMethod? installationMethod) => Assert.Single(new ConductorOverAmpacityRule().Check(new Evidence(OnCable(24, installationMethod, amperes: 9).Assess()))).Message;
-        Assert.Contains("2 current-carrying conductors in a cable or raceway taken", Message(null), StringComparison.Ordinal);
-        Assert.DoesNotContain(" taken", Message(InstallationMethod.LargeBundle), StringComparison.Ordinal);
+        string Message(InstallationMethod? installationMethod) => Assert.Single(Rules.ConductorOverAmpacity.Check(new Evidence(OnCable(24, installationMethod, amperes: 9).Assess()))).Message;
+        Assert.Contains("2 current-carrying conductors in a cable or raceway (assumed)", Message(null), StringComparison.Ordinal);
+        Assert.DoesNotContain("raceway (assumed)", Message(InstallationMethod.LargeBundle), StringComparison.Ordinal);
     }
 
     private static Site OnCable(int gauge, InstallationMethod? installationMethod, double meters = 1, double amperes = 0.1) => new("site", [Condition.Day(At())], [Box()],
         [new SiteRun(RunOrigin.Output(BoxName, 1), "end", new CableRun(Cable.Pair(WireSize.Awg(gauge), Stranding.Solid, ConductorMaterial.AnnealedCopper), Length.FromMeters(meters)), installationMethod: installationMethod)],
         [new SiteDevice("camera 1", Camera(Amperes(amperes)), "end")]);
 
-    private static IReadOnlyList<Finding> Found(Site site) => [.. new ValueOutsideValidatedRangeRule().Check(new Evidence(site.Assess()))];
+    private static IReadOnlyList<Finding> Found(Site site) => [.. Rules.ValueOutsideValidatedRange.Check(new Evidence(site.Assess()))];
 }

@@ -39,7 +39,7 @@ public class RunFirstLookTests
     [InlineData(8.99, 1.298, 3.639, 13.713422)]
     public void Feed_LabelAtItsOwnVoltage_IsThere(double volts, double amperes, double ohms, double source)
     {
-        Load label = new LabelDraw(ElectricPotential.FromVolts(volts), ElectricCurrent.FromAmperes(amperes), InputStage.Unknown).LoadWith(DrawShares.None);
+        Load label = new LabelDraw(ElectricPotential.FromVolts(volts), ElectricCurrent.FromAmperes(amperes), InputStage.Unknown).LoadWith(LoadComponents.None);
         RunResult result = Runs.OfOhms(ohms).Feed(label, ElectricPotential.FromVolts(source), Temperature.FromDegreesCelsius(20));
         Assert.Equal(volts, result.LoadVoltage.Volts, 1e-9);
     }

@@ -142,8 +142,8 @@ public class RunPropertyTests
         Assert.Equal(whole.HasOperatingPoint, added.HasOperatingPoint);
         if (whole.HasOperatingPoint) Assert.Equal(whole.LoadVoltage.Volts, added.LoadVoltage.Volts, 1e-6 * c.Volts);
 
-        var draw = new ShareDraw(quarter, infrared: half, heater: quarter, motor: c.Load);
-        Load on = draw.LoadWith(DrawShares.Infrared | DrawShares.Heater);
+        var draw = new ComponentDraw(quarter, infrared: half, heater: quarter, motor: c.Load);
+        Load on = draw.LoadWith(LoadComponents.Infrared | LoadComponents.Heater);
         Assert.Equal(added.Load.Watts, on.Watts);
         Assert.Equal(added.Load.Amperes, on.Amperes);
         Assert.Equal(added.Load.Siemens, on.Siemens);

@@ -48,7 +48,7 @@ public class SameBitsTests
 
         void Ask(PreparedRun run)
         {
-            var starting = new Starting(ElectricPotential.FromVolts(9.5), ElectricPotential.FromVolts(8), SoftStart.Unknown);
+            var starting = new Starting(ElectricPotential.FromVolts(9.5), ElectricPotential.FromVolts(8), softStart: null);
             for (double watts = 0.7; watts < 40; watts *= 1.7)
             {
                 Load load = Load.ConstantPower(Power.FromWatts(watts)) + Load.ConstantCurrent(ElectricCurrent.FromAmperes(watts / 100));

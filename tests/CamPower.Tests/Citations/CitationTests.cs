@@ -8,7 +8,7 @@ namespace CamPower.Tests.Citations;
 
 public class CitationTests
 {
-    public static IEnumerable<CitedValue> Values => All<CitedValue>();
+    internal static IEnumerable<CitedValue> Values => All<CitedValue>();
 
     [Fact]
     public void CitedValues_EachHaveANameAUnitAndASource()
@@ -51,10 +51,10 @@ public class CitationTests
     public void CladCoefficients_AreTheMeanByConductance(string constant, double byHand) =>
         Assert.Equal(byHand, Named(constant).Value, 5e-8);
 
-    private static CitedValue Named(string constant) => (CitedValue)typeof(ConductorConstants).GetProperty(constant)!.GetValue(null)!;
+    private static CitedValue Named(string constant) => (CitedValue)typeof(ConductorConstants).GetProperty(constant, BindingFlags.NonPublic | BindingFlags.Static)!.GetValue(null)!;
 
-    private static IEnumerable<T> All<T>() => typeof(Citation).Assembly.GetExportedTypes()
-        .SelectMany(t => t.GetProperties(BindingFlags.Public | BindingFlags.Static))
-        .Where(p => p.PropertyType == typeof(T))
+    private static IEnumerable<T> All<T>() => typeof(Citation).Assembly.GetTypes()
+        .SelectMany(t => t.GetProperties(BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Static))
+        .Where(p => p.PropertyType == typeof(T) && p.GetIndexParameters().Length == 0)
         .Select(p => (T)p.GetValue(null)!);
 }

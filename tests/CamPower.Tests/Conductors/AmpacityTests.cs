@@ -138,9 +138,9 @@ public class AmpacityTests
     public void SmallConductors_AreProtectedAsTheCodeSays(string size, double protection, double? continuous)
     {
         Conductor wire = Copper(WireSize.Parse(size));
-        Assert.Equal(protection, SmallConductors.LargestProtection(wire)!.Value.Amperes);
-        Assert.Equal(continuous, SmallConductors.LargestContinuousLoad(wire)?.Amperes);
-        Assert.Equal(2 * protection, SmallConductors.LargestProtection(wire.InParallel(2))!.Value.Amperes);
+        Assert.Equal(protection, wire.NecLargestProtection!.Value.Amperes);
+        Assert.Equal(continuous, wire.NecLargestContinuousLoad?.Amperes);
+        Assert.Equal(2 * protection, wire.InParallel(2).NecLargestProtection!.Value.Amperes);
     }
 
     // NEC 2023, 240.4(D)(3), 14 AWG copper-clad aluminum: 10 A, 8 A continuously, from memory. A thinner one may not have more than copper.
@@ -156,9 +156,9 @@ public class AmpacityTests
         foreach (ConductorMaterial material in new[] { ConductorMaterial.Aluminum, ConductorMaterial.CopperCladAluminum10, ConductorMaterial.CopperCladAluminum15 })
         {
             var wire = new Conductor(WireSize.Awg(gauge), Stranding.Solid, material);
-            Assert.Equal(protection, SmallConductors.LargestProtection(wire)!.Value.Amperes);
-            Assert.Equal(continuous, SmallConductors.LargestContinuousLoad(wire)?.Amperes);
-            Assert.True(protection <= SmallConductors.LargestProtection(Copper(WireSize.Awg(gauge)))!.Value.Amperes);
+            Assert.Equal(protection, wire.NecLargestProtection!.Value.Amperes);
+            Assert.Equal(continuous, wire.NecLargestContinuousLoad?.Amperes);
+            Assert.True(protection <= Copper(WireSize.Awg(gauge)).NecLargestProtection!.Value.Amperes);
         }
     }
 
@@ -166,12 +166,10 @@ public class AmpacityTests
     public void SmallConductors_OfOtherMaterialsAndSizesAreNotNamed()
     {
         // The US code binds sizes of its own gauge: 1.5 mm² lies between 16 AWG and 14 AWG, and goes by a table of its own.
-        Assert.All(new[] { "1.5 mm2", "2.5 mm2", "1.6 mm wire", "10 kcmil" }, size => Assert.Null(SmallConductors.LargestProtection(Copper(WireSize.Parse(size)))));
-        Assert.All(new[] { "1.5 mm2", "2.5 mm2", "1.6 mm wire", "10 kcmil" }, size => Assert.Null(SmallConductors.LargestContinuousLoad(Copper(WireSize.Parse(size)))));
-        Assert.All(new[] { 8, 24 }, gauge => Assert.Null(SmallConductors.LargestProtection(Copper(WireSize.Awg(gauge)))));
-        Assert.Null(SmallConductors.LargestProtection(new Conductor(WireSize.Awg(14), Stranding.Solid, ConductorMaterial.CopperCladSteel40)));
-        Assert.Throws<ArgumentNullException>(() => SmallConductors.LargestProtection(null!));
-        Assert.Throws<ArgumentNullException>(() => SmallConductors.LargestContinuousLoad(null!));
+        Assert.All(new[] { "1.5 mm2", "2.5 mm2", "1.6 mm wire", "10 kcmil" }, size => Assert.Null(Copper(WireSize.Parse(size)).NecLargestProtection));
+        Assert.All(new[] { "1.5 mm2", "2.5 mm2", "1.6 mm wire", "10 kcmil" }, size => Assert.Null(Copper(WireSize.Parse(size)).NecLargestContinuousLoad));
+        Assert.All(new[] { 8, 24 }, gauge => Assert.Null(Copper(WireSize.Awg(gauge)).NecLargestProtection));
+        Assert.Null(new Conductor(WireSize.Awg(14), Stranding.Solid, ConductorMaterial.CopperCladSteel40).NecLargestProtection);
     }
 
     // A bare wire, so that the air is all there is: insulation only widens the surface.

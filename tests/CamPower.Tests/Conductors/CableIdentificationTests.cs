@@ -23,9 +23,9 @@ public class CableIdentificationTests
     {
         Cable cable = Known.First(c => c.ToString() == name);
         ElectricResistance loop = new CableRun(cable, oneWayLength: Hundred).LoopResistanceAt(Warm);
-        CableCandidateGroup best = CableIdentification.Of(loop, Hundred, Warm, Ratio.FromPercent(0.01), Known).Groups[0];
-        Assert.True(best.Fits);
-        CableCandidate found = best.Candidates.First(c => c.Cable == cable);
+        IReadOnlyList<CableCandidate> best = CableIdentification.Of(loop, Hundred, Warm, Ratio.FromPercent(0.01), Known).Groups[0];
+        Assert.True(best[0].Fits);
+        CableCandidate found = best.First(c => c.Cable == cable);
         Assert.Equal(0, found.Deviation.DecimalFractions, 1e-12);
         Assert.Equal(loop.Ohms, found.ExpectedLoop.Ohms, 1e-12 * loop.Ohms);
     }
@@ -36,9 +36,9 @@ public class CableIdentificationTests
     public void Of_EighteenCladOrTwentyCopper_IsOneGroup()
     {
         CableIdentification read = CableIdentification.Of(ElectricResistance.FromOhms(2.030), Hundred, Temperature.FromDegreesCelsius(20), Ratio.FromPercent(0.1));
-        string[] best = [.. read.Groups[0].Candidates.Select(c => c.Cable.ToString()).Order(StringComparer.Ordinal)];
+        string[] best = [.. read.Groups[0].Select(c => c.Cable.ToString()).Order(StringComparer.Ordinal)];
         Assert.Equal(["pair of 18 AWG solid copper-clad aluminum 10 %", "pair of 20 AWG solid annealed copper"], best);
-        Assert.True(read.Groups[0].Fits);
+        Assert.True(read.Groups[0][0].Fits);
         Assert.Single(read.Fitting);
     }
 
@@ -46,12 +46,12 @@ public class CableIdentificationTests
     [Fact]
     public void Of_ATolerance_WidensTheGroup()
     {
-        CableCandidateGroup sharp = Best(0.5), coarse = Best(3);
-        Assert.Equal("pair of 18 AWG solid annealed copper", sharp.Candidates[0].Cable.ToString());
-        Assert.DoesNotContain(sharp.Candidates, c => c.Cable.ToString() == "pair of 18 AWG class B stranded annealed copper");
-        Assert.Contains(coarse.Candidates, c => c.Cable.ToString() == "pair of 18 AWG class B stranded annealed copper");
+        IReadOnlyList<CableCandidate> sharp = Best(0.5), coarse = Best(3);
+        Assert.Equal("pair of 18 AWG solid annealed copper", sharp[0].Cable.ToString());
+        Assert.DoesNotContain(sharp, c => c.Cable.ToString() == "pair of 18 AWG class B stranded annealed copper");
+        Assert.Contains(coarse, c => c.Cable.ToString() == "pair of 18 AWG class B stranded annealed copper");
 
-        static CableCandidateGroup Best(double percent) =>
+        static IReadOnlyList<CableCandidate> Best(double percent) =>
             CableIdentification.Of(ElectricResistance.FromOhms(1.277), Hundred, Temperature.FromDegreesCelsius(20), Ratio.FromPercent(percent)).Groups[0];
     }
 
@@ -60,8 +60,8 @@ public class CableIdentificationTests
     {
         CableIdentification read = CableIdentification.Of(ElectricResistance.FromOhms(500), Hundred, Warm, Ratio.FromPercent(2));
         Assert.Empty(read.Fitting);
-        Assert.False(read.Groups[0].Fits);
-        Assert.Equal(WireSize.Awg(26), read.Groups[0].Candidates[0].Cable.Outgoing.Size);
+        Assert.False(read.Groups[0][0].Fits);
+        Assert.Equal(WireSize.Awg(26), read.Groups[0][0].Cable.Outgoing.Size);
         Assert.StartsWith("nothing fits", read.ToString(), StringComparison.Ordinal);
         Assert.Throws<ArgumentException>(() => CableIdentification.Of(ElectricResistance.FromOhms(1), Hundred, Warm, Ratio.Zero, []));
     }
@@ -72,16 +72,16 @@ public class CableIdentificationTests
     {
         double tolerance = (tenthsOfPercent % 60) / 1000.0;
         CableIdentification read = CableIdentification.Of(ElectricResistance.FromMilliohms(100 + (step.Get * 197 % 10_000)), Hundred, Warm, Ratio.FromDecimalFractions(tolerance));
-        List<CableCandidate> all = [.. read.Groups.SelectMany(g => g.Candidates)];
+        List<CableCandidate> all = [.. read.Groups.SelectMany(g => g)];
         Assert.Equal(CableIdentification.UsualCandidates.ToHashSet(), all.Select(c => c.Cable).ToHashSet());
         Assert.Equal(CableIdentification.UsualCandidates.Count, all.Count);
-        List<CableCandidate> leaders = [.. read.Groups.Select(g => g.Candidates[0])];
+        List<CableCandidate> leaders = [.. read.Groups.Select(g => g[0])];
         Assert.Equal(leaders.OrderBy(Off), leaders);
         Assert.All(read.Groups, g =>
         {
-            Assert.Equal(g.Candidates.OrderBy(Off), g.Candidates);
-            Assert.Equal(Off(g.Candidates[0]) <= tolerance, g.Fits);
-            Assert.All(g.Candidates, c => Assert.True(Apart(c, g.Candidates[0]) <= tolerance + 1e-12));
+            Assert.Equal(g.OrderBy(Off), g);
+            Assert.Equal(Off(g[0]) <= tolerance, g[0].Fits);
+            Assert.All(g, c => Assert.True(Apart(c, g[0]) <= tolerance + 1e-12));
         });
         for (int i = 1; i < leaders.Count; i++) Assert.True(leaders.Take(i).All(earlier => Apart(leaders[i], earlier) > tolerance));
 

@@ -32,7 +32,7 @@ public class CableTests
     [Fact]
     public void InParallel_OfParallelWires_Multiplies_AndKeepsTheBasis()
     {
-        Conductor limit = Iec60228.Maximum(WireSize.SquareMillimeters(1), Stranding.IecClass2, ConductorMaterial.AnnealedCopper);
+        Conductor limit = Conductor.AtIecMaximum(WireSize.SquareMillimeters(1), Stranding.IecClass2, ConductorMaterial.AnnealedCopper);
         Conductor six = limit.InParallel(2).InParallel(3);
         Assert.Equal(6, six.Count);
         Assert.Same(limit.Basis, six.Basis);
@@ -82,11 +82,11 @@ public class CableTests
     [Fact]
     public void Catalog_CoaxResistances_AreThoseOfItsConstruction()
     {
-        Assert.Equal(10.15, CableCatalog.CoaxWithPair18.Coax!.Center.ResistancePerLengthAt(Twenty).OhmsPer1000Feet, 0.05);
-        Assert.Equal(2.6, CableCatalog.CoaxWithPair18.Coax!.Shield.ResistancePerLengthAt(Twenty).OhmsPer1000Feet, 1e-9);
-        Assert.InRange(CableCatalog.SteelCoaxWithPair18.Coax!.Center.ResistancePerLengthAt(Twenty).OhmsPer1000Feet, 39, 49);
-        double shieldArea = CableCatalog.CoaxWithPair18.Coax!.Shield.Size.Area.SquareMillimeters;
-        Assert.Equal(1 / 58.0 / shieldArea, CableCatalog.CoaxWithPair18.Coax!.Shield.ResistancePerLengthAt(Twenty).OhmsPerMeter, 0.02 / 58 / shieldArea);
+        Assert.Equal(10.15, CableCatalog.CoaxWithPair18.Coax!.Outgoing.ResistancePerLengthAt(Twenty).OhmsPer1000Feet, 0.05);
+        Assert.Equal(2.6, CableCatalog.CoaxWithPair18.Coax!.Return.ResistancePerLengthAt(Twenty).OhmsPer1000Feet, 1e-9);
+        Assert.InRange(CableCatalog.SteelCoaxWithPair18.Coax!.Outgoing.ResistancePerLengthAt(Twenty).OhmsPer1000Feet, 39, 49);
+        double shieldArea = CableCatalog.CoaxWithPair18.Coax!.Return.Size.Area.SquareMillimeters;
+        Assert.Equal(1 / 58.0 / shieldArea, CableCatalog.CoaxWithPair18.Coax!.Return.ResistancePerLengthAt(Twenty).OhmsPerMeter, 0.02 / 58 / shieldArea);
     }
 
     // A coax in the bundle carries no supply current: the loop is that of the pair alone.

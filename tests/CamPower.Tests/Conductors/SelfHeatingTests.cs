@@ -136,12 +136,12 @@ public class SelfHeatingTests
     [Fact]
     public void Laying_OfOneSizeOrOneTwice_IsRefused()
     {
-        AmpacityPoint one = new(WireSize.Awg(18), ElectricCurrent.FromAmperes(14)), two = new(WireSize.Awg(16), ElectricCurrent.FromAmperes(18));
+        (WireSize Size, double Amperes) one = (WireSize.Awg(18), 14), two = (WireSize.Awg(16), 18);
         Assert.Throws<ArgumentException>(() => Lay(one));
         Assert.Throws<ArgumentException>(() => Lay(one, two, one));
         Assert.Equal(90, Hot(Lay(two, one), Copper(WireSize.Awg(18)), 14, 30), 1e-9);
 
-        static InstallationMethod Lay(params AmpacityPoint[] points) => new("mine", points, Temperature.FromDegreesCelsius(90), Temperature.FromDegreesCelsius(30),
+        static InstallationMethod Lay(params (WireSize Size, double Amperes)[] points) => new("mine", points.ToDictionary(p => p.Size, p => ElectricCurrent.FromAmperes(p.Amperes)), Temperature.FromDegreesCelsius(90), Temperature.FromDegreesCelsius(30),
             new Citation("mine", CitationKind.Declared));
     }
 

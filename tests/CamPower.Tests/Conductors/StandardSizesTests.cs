@@ -19,12 +19,12 @@ public class StandardSizesTests
     [MemberData(nameof(AllSeries))]
     public void Series_GoesUpwards_AndEachSizeIsNextToItsNeighbors(WireSizeSeries series)
     {
-        IReadOnlyList<WireSize> sizes = StandardSizes.In(series);
+        IReadOnlyList<WireSize> sizes = WireSize.Standard(series);
         Assert.All(sizes, s => Assert.Equal(series, s.Series));
         for (int i = 0; i < sizes.Count; i++)
         {
-            Assert.Equal(i == 0 ? null : sizes[i - 1], StandardSizes.NextSmaller(sizes[i]));
-            Assert.Equal(i == sizes.Count - 1 ? null : sizes[i + 1], StandardSizes.NextLarger(sizes[i]));
+            Assert.Equal(i == 0 ? null : sizes[i - 1], sizes[i].NextSmaller());
+            Assert.Equal(i == sizes.Count - 1 ? null : sizes[i + 1], sizes[i].NextLarger());
             Assert.True(i == 0 || sizes[i - 1] < sizes[i]);
         }
     }
@@ -37,8 +37,8 @@ public class StandardSizesTests
     [InlineData("0.8 mm wire", "1 mm wire", "0.9 mm wire")]
     public void Next_IsOneStep(string smaller, string larger, string between)
     {
-        Assert.Equal(between, StandardSizes.NextLarger(WireSize.Parse(smaller)).ToString());
-        Assert.Equal(between, StandardSizes.NextSmaller(WireSize.Parse(larger)).ToString());
+        Assert.Equal(between, WireSize.Parse(smaller).NextLarger().ToString());
+        Assert.Equal(between, WireSize.Parse(larger).NextSmaller().ToString());
     }
 
     [Theory]
@@ -48,17 +48,18 @@ public class StandardSizesTests
     [InlineData("260 kcmil", "250 kcmil", "300 kcmil")]
     public void Next_OfANonStandardSize_IsTheStandardOneBeside(string size, string? smaller, string? larger)
     {
-        Assert.Equal(smaller, StandardSizes.NextSmaller(WireSize.Parse(size))?.ToString());
-        Assert.Equal(larger, StandardSizes.NextLarger(WireSize.Parse(size))?.ToString());
+        Assert.Equal(smaller, WireSize.Parse(size).NextSmaller()?.ToString());
+        Assert.Equal(larger, WireSize.Parse(size).NextLarger()?.ToString());
     }
 
     [Fact]
     public void NoSeries_HasNoSizesAndNoNeighbors()
     {
-        Assert.Empty(StandardSizes.In(WireSizeSeries.None));
-        Assert.Null(StandardSizes.NextLarger(default));
-        Assert.Null(StandardSizes.NextSmaller(default));
-        Assert.Throws<ArgumentOutOfRangeException>(() => StandardSizes.Nearest(WireSize.Awg(18), WireSizeSeries.None));
+        Assert.Empty(WireSize.Standard(WireSizeSeries.None));
+        Assert.Null(default(WireSize).NextLarger());
+        Assert.Null(default(WireSize).NextSmaller());
+        Assert.Throws<ArgumentOutOfRangeException>(() => WireSize.Awg(18).NearestIn(WireSizeSeries.None));
+        Assert.Throws<InvalidOperationException>(() => default(WireSize).NearestIn(WireSizeSeries.Awg));
     }
 
     // 18 AWG is 0.823 mm² and 1.024 mm across; 1 mm² lies between 17 AWG (1.04) and 18 AWG (0.823); 120 mm² are 236.8 kcmil.
@@ -73,7 +74,7 @@ public class StandardSizesTests
     [InlineData("18 AWG", WireSizeSeries.Awg, "18 AWG")]
     [InlineData("44 AWG", WireSizeSeries.Kcmil, "250 kcmil")]
     public void Nearest_IsByArea(string size, WireSizeSeries series, string nearest) =>
-        Assert.Equal(nearest, StandardSizes.Nearest(WireSize.Parse(size), series).ToString());
+        Assert.Equal(nearest, WireSize.Parse(size).NearestIn(series).ToString());
 
     [SeededProperty(MaxTest = 300)]
     public void Nearest_LeavesNoNearerOne(PositiveInt micro)
@@ -81,8 +82,8 @@ public class StandardSizesTests
         WireSize size = WireSize.SquareMillimeters(micro.Get / 37.0);
         foreach (WireSizeSeries series in Every)
         {
-            double found = Math.Abs(StandardSizes.Nearest(size, series).Area.SquareMillimeters - size.Area.SquareMillimeters);
-            double least = StandardSizes.In(series).Min(s => Math.Abs(s.Area.SquareMillimeters - size.Area.SquareMillimeters));
+            double found = Math.Abs(size.NearestIn(series).Area.SquareMillimeters - size.Area.SquareMillimeters);
+            double least = WireSize.Standard(series).Min(s => Math.Abs(s.Area.SquareMillimeters - size.Area.SquareMillimeters));
             Assert.Equal(least, found, 1e-9 * size.Area.SquareMillimeters);
         }
     }
@@ -92,5 +93,5 @@ public class StandardSizesTests
     public void SquareMillimeters_HoldTheSizesOfIec60228() => Assert.All(
         ReferenceData.Rows.Where(r => r.Id.StartsWith("S04-", StringComparison.Ordinal) && r.Quantity.Contains("class", StringComparison.Ordinal)),
         r => Assert.Contains(WireSize.SquareMillimeters(double.Parse(Regex.Match(r.Quantity, @"([\d.]+) mm2$").Groups[1].Value, CultureInfo.InvariantCulture)),
-            StandardSizes.In(WireSizeSeries.SquareMillimeters)));
+            WireSize.Standard(WireSizeSeries.SquareMillimeters)));
 }

@@ -56,14 +56,15 @@ public class SharedSupplyTests
     [Fact]
     public void AnOverload_IsPulsedByTheOthersToo()
     {
-        Overload four = TwoOutputs(Behavior("hiccup"), Quick(2), others: 2, ohms: 1.6).Assess().StudyFaults().Outputs[0].OverloadOf(Ratio.FromDecimalFractions(4));
+        OutputFaults fed = TwoOutputs(Behavior("hiccup"), Quick(2), others: 2, ohms: 1.6).Assess().StudyFaults()[0];
+        Overload four = fed.OverloadOf(4 * fed.Output.Limit);
         Assert.Equal(8, four.Drawn.Amperes, 1e-12);
         Assert.Equal(8 * Math.Sqrt(0.2), four.Smallest.Amperes, 1e-9);
         Assert.Equal(OperatingVerdict.MayClear, four.Verdict);
     }
 
     internal static ShortCircuit Short(OverloadBehavior overload, ProtectiveDevice device, double others = 2, double ohms = 1.6) =>
-        ShortAt(TwoOutputs(overload, device, others, ohms), "one").Fault;
+        ShortAt(TwoOutputs(overload, device, others, ohms), "one");
 
     internal static OverloadBehavior Behavior(string name) => name switch
     {

@@ -20,14 +20,14 @@ public class SiteFaultsTests
         var site = new Site("site", [Condition.Day(SmallSite.At())], [Box(SmallFault.QuickActing(2), OverloadBehavior.Unlimited)],
             [Run(RunOrigin.Output(BoxName, 1), "hub", 0.5), Run(RunOrigin.Junction("hub"), "mast", 0.7), Run(RunOrigin.Junction("hub"), "gate", 0.3)],
             [new SiteDevice("mast camera", Twelve(8), "mast"), new SiteDevice("gate camera", Twelve(8), "gate")]);
-        OutputFaults output = Assert.Single(site.Assess().StudyFaults().Outputs);
-        Assert.Equal(["terminals", "loop on the way to hub", "hub", "loop on the way to mast", "mast", "loop on the way to gate", "gate"], output.Shorts.Select(s => s.Fault.Place));
-        double[] amperes = [.. output.Shorts.Select(s => s.Fault.Largest!.Value.Amperes)];
+        OutputFaults output = Assert.Single(site.Assess().StudyFaults());
+        Assert.Equal(["terminals", "loop on the way to hub", "hub", "loop on the way to mast", "mast", "loop on the way to gate", "gate"], output.Shorts.Select(s => s.Place));
+        double[] amperes = [.. output.Shorts.Select(s => s.Largest!.Value.Amperes)];
         Assert.All(new[] { 120, 120, 20, 20, 12 / 1.3, 20, 12 / 0.9 }.Zip(amperes), pair => Assert.Equal(pair.First, pair.Second, 1e-9));
         Assert.Equal(["mast camera"], output.Shorts[4].Devices.Select(d => d.Name));
         Assert.Empty(output.Shorts[2].Devices);
         Assert.Null(output.AtTerminals.Run);
-        Assert.Equal("mast", output.Weakest.Fault.Place);
+        Assert.Equal("mast", output.Weakest.Place);
         Assert.Equal("gate", output.Shorts[6].Run!.To);
     }
 
@@ -38,9 +38,9 @@ public class SiteFaultsTests
         var site = new Site("site", [Condition.Day(SmallSite.At())], [Box(SmallFault.QuickActing(2), OverloadBehavior.Unlimited)],
             [Run(RunOrigin.Output(BoxName, 1), "one", 0.5), Run(RunOrigin.Output(BoxName, 2), "two", 0.7, returnAt: "one")],
             [new SiteDevice("first", Twelve(8), "one"), new SiteDevice("second", Twelve(8), "two")]);
-        OutputFaults second = site.Assess().StudyFaults().Outputs[1];
-        Assert.Equal(["terminals", "two"], second.Shorts.Select(s => s.Fault.Place));
-        Assert.Equal(12 / (0.1 + 0.35 + 0.25), second.Weakest.Fault.Largest!.Value.Amperes, 1e-9);
+        OutputFaults second = site.Assess().StudyFaults()[1];
+        Assert.Equal(["terminals", "two"], second.Shorts.Select(s => s.Place));
+        Assert.Equal(12 / (0.1 + 0.35 + 0.25), second.Weakest.Largest!.Value.Amperes, 1e-9);
     }
 
     // A supply that holds 9 A, 0.5 Ω shorted: 4.5 V without the other camera, which is off below 8 V. Its own draw cannot raise it.
@@ -100,17 +100,17 @@ public class SiteFaultsTests
     [Fact]
     public void Rail_BehindAnElectronicLimit_StaysUp()
     {
-        SiteShort fault = ShortAt(TwoOutputs(ElectronicLimitTests.Limit(), OverloadBehavior.ConstantCurrent(Nine)), "one");
+        ShortCircuit fault = ShortAt(TwoOutputs(ElectronicLimitTests.Limit(), OverloadBehavior.ConstantCurrent(Nine)), "one");
         Assert.Equal(RailState.StaysUp, fault.Rail.State);
         Assert.Empty(fault.Rail.Dark);
-        Assert.Equal(OperatingVerdict.Clears, fault.Fault.Verdict);
+        Assert.Equal(OperatingVerdict.Clears, fault.Verdict);
     }
 
     [Fact]
     public void Undeclared_IsNamedAndNotGuessed()
     {
-        OutputFaults output = TwoOutputs(device: null).Assess().StudyFaults().Outputs[0];
-        Assert.All(output.Shorts, s => Assert.Equal(OperatingVerdict.None, s.Fault.Verdict));
+        OutputFaults output = TwoOutputs(device: null).Assess().StudyFaults()[0];
+        Assert.All(output.Shorts, s => Assert.Equal(OperatingVerdict.None, s.Verdict));
         Assert.True(output.Missing.HasFlag(FaultData.Protection | FaultData.Overload));
         Assert.All(output.InConditions, c => Assert.False(c.MayTrip));
     }
@@ -124,10 +124,10 @@ public class SiteFaultsTests
         var run = new CableRun(SmallFault.Pair(0.5), Length.FromMeters(10));
         var site = new Site("site", conditions, [Box(SmallDevices.Printed(1.10), OverloadBehavior.Unlimited)], [new SiteRun(RunOrigin.Output(BoxName, 1), "one", run)],
             [new SiteDevice("first", Camera(Watts(12)), "one")]);
-        OutputFaults output = site.Assess().StudyFaults().Outputs[0];
+        OutputFaults output = site.Assess().StudyFaults()[0];
         double ohms = 2 * 10 / 58.0 / 0.5;
-        Assert.Equal(12 / (0.1 + 0.05 + (ohms * (1 - (0.00393 * 30)))), output.Weakest.Fault.Largest!.Value.Amperes, 1e-9);
-        Assert.Equal(12 / (0.1 + (0.14 * 1.25) + (ohms * (1 + (0.00393 * 40)))), output.Weakest.Fault.Smallest.Amperes, 1e-9);
+        Assert.Equal(12 / (0.1 + 0.05 + (ohms * (1 - (0.00393 * 30)))), output.Weakest.Largest!.Value.Amperes, 1e-9);
+        Assert.Equal(12 / (0.1 + (0.14 * 1.25) + (ohms * (1 + (0.00393 * 40)))), output.Weakest.Smallest.Amperes, 1e-9);
         Assert.Equal([true, false], output.InConditions.Select(c => c.MayTrip));
         Assert.Equal(0.825, output.InConditions[0].Carried!.Value.Amperes, 1e-9);
     }
@@ -138,10 +138,10 @@ public class SiteFaultsTests
     [InlineData(5, true)]
     public void NuisanceTrip_NeedsTheTime(double hours, bool mayTrip)
     {
-        var night = new Condition("night", DrawShares.None, SmallSite.At(), duration: Duration.FromHours(hours));
+        var night = new Condition("night", LoadComponents.None, SmallSite.At(), duration: Duration.FromHours(hours));
         var site = new Site("site", [night], [Box(SmallDevices.Fuse(FuseCharacteristic.UlFast, 1), OverloadBehavior.Unlimited)], [Run(RunOrigin.Output(BoxName, 1), "one", 0)],
             [new SiteDevice("first", Camera(Amperes(1.05)), "one")]);
-        ProtectionInCondition condition = site.Assess().StudyFaults().Outputs[0].InConditions[0];
+        ProtectionInCondition condition = site.Assess().StudyFaults()[0].InConditions[0];
         Assert.Equal(mayTrip, condition.MayTrip);
         Assert.Equal(1.05, condition.ShareOfRating!.Value.DecimalFractions, 1e-12);
     }
@@ -150,10 +150,11 @@ public class SiteFaultsTests
     [Fact]
     public void Overload_IsAMultipleOfTheOutputsLimit()
     {
-        Overload overload = TwoOutputs(SmallFault.QuickActing(2), OverloadBehavior.Unlimited).Assess().StudyFaults().Outputs[0].OverloadOf(Ratio.FromPercent(200));
+        OutputFaults fed = TwoOutputs(SmallFault.QuickActing(2), OverloadBehavior.Unlimited).Assess().StudyFaults()[0];
+        Overload overload = fed.OverloadOf(2 * fed.Output.Limit);
         Assert.Equal(4, overload.Drawn.Amperes, 1e-12);
         Assert.Equal(OperatingVerdict.MayClear, overload.Verdict);
-        Quantities.Refusal.AssertNames(() => TwoOutputs(null).Assess().StudyFaults().Outputs[0].OverloadOf(Ratio.Zero), "multipleOfLimit", "0");
+        Quantities.Refusal.AssertNames(() => TwoOutputs(null).Assess().StudyFaults()[0].OverloadOf(ElectricCurrent.Zero), "current", "0 A");
     }
 
     // A device outside its ambient curve says nothing, and so does the study; but hotter than the curve it carries at most what it does
@@ -165,12 +166,12 @@ public class SiteFaultsTests
     {
         var site = new Site("site", [Condition.Day(SmallSite.At(box: boxCelsius))], [Box(SmallDevices.Printed(1.10), OverloadBehavior.Unlimited)], [Run(RunOrigin.Output(BoxName, 1), "one", 0)],
             [new SiteDevice("first", Camera(Watts(12)), "one")]);
-        OutputFaults output = site.Assess().StudyFaults().Outputs[0];
+        OutputFaults output = site.Assess().StudyFaults()[0];
         Assert.True(output.Missing.HasFlag(FaultData.DeviceTemperature));
-        Assert.All(output.Shorts, s => Assert.Equal(OperatingVerdict.None, s.Fault.Verdict));
+        Assert.All(output.Shorts, s => Assert.Equal(OperatingVerdict.None, s.Verdict));
         Assert.Equal(carried, output.InConditions[0].Carried is ElectricCurrent found ? Math.Round(found.Amperes, 9) : null);
     }
 
     [Fact]
-    public void NoAssessment_IsRefused() => Assert.Throws<ArgumentNullException>(() => SiteFaulting.StudyFaults(null!));
+    public void NoAssessment_IsRefused() => Assert.Throws<ArgumentNullException>(() => SiteQuestions.StudyFaults(null!));
 }

@@ -12,10 +12,10 @@ internal static class SmallFault
             capacitance: farads > 0 ? ElectricCapacitance.FromFarads(farads) : null), Derating.GenericEnclosed);
 
     /// <summary>A condition in which all is cold, and one in which all is hot.</summary>
-    internal static FaultConditions[] Between(double coldest = 20, double hottest = 20, double device = 20, double? deviceHottest = null) =>
+    internal static Surroundings[] Between(double coldest = 20, double hottest = 20, double device = 20, double? deviceHottest = null) =>
         [In(coldest, device), In(hottest, deviceHottest ?? device)];
 
-    internal static FaultConditions In(double conductors, double device) => new(Temperature.FromDegreesCelsius(conductors), Temperature.FromDegreesCelsius(device));
+    internal static Surroundings In(double conductors, double device) => new(Temperature.FromDegreesCelsius(conductors), Temperature.FromDegreesCelsius(device), camera: Temperature.FromDegreesCelsius(conductors));
 
     internal static CableRun Run(double meters, double squareMillimeters = 0.5, Insulation? insulation = null) =>
         new(Pair(squareMillimeters, insulation), oneWayLength: Length.FromMeters(meters));
@@ -24,7 +24,7 @@ internal static class SmallFault
     internal static Cable Pair(double squareMillimeters, Insulation? insulation = null) => Cable.Pair(
         WireSize.SquareMillimeters(squareMillimeters), Stranding.Solid, ConductorMaterial.AnnealedCopper, insulation: insulation ?? Insulation.Pvc70);
 
-    internal static FaultStudy Study(CableRun run, ProtectiveDevice? device, Supply? source = null, FaultConditions[]? conditions = null, InstallationMethod? installationMethod = null) =>
+    internal static FaultStudy Study(CableRun run, ProtectiveDevice? device, Supply? source = null, Surroundings[]? conditions = null, InstallationMethod? installationMethod = null) =>
         new(run, source ?? Source(), device, conditions ?? Between(), installationMethod);
 
     /// <summary>A study of a fault behind a resistance: no cable, 12 V, the rest of the loop as a joint.</summary>

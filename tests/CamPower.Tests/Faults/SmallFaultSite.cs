@@ -13,7 +13,7 @@ internal static class SmallFaultSite
         [Box(device, overload)], [Run(RunOrigin.Output(BoxName, 1), "one", 0.5), Run(RunOrigin.Output(BoxName, 2), "two", 0.5)],
         [new SiteDevice("first", Twelve(8), "one"), new SiteDevice("second", Twelve(declaresDropOut ? otherDropOut : null), "two")]);
 
-    internal static DistributionBox Box(ProtectiveDevice? device, OverloadBehavior? overload, int outputs = 2, double? sourceOhms = 0.1) => DistributionBox.WithEqualOutputs(BoxName,
+    internal static DistributionBox Box(ProtectiveDevice? device, OverloadBehavior? overload, int outputs = 2, double? sourceOhms = 0.1) => DistributionBox.OfEqualOutputs(BoxName,
         new Supply("supply", new DcOutput(Volts(12), ElectricCurrent.FromAmperes(10), Ratio.Zero,
             sourceResistance: sourceOhms is double ohms ? ElectricResistance.FromOhms(ohms) : null, overload: overload), Derating.GenericEnclosed), outputs, ElectricCurrent.FromAmperes(2), device);
 
@@ -21,5 +21,5 @@ internal static class SmallFaultSite
 
     internal static Device Twelve(double? dropOut) => Camera(Watts(12), Range(10, 14), dropOut is double volts ? Starts(volts + 1, volts) : null);
 
-    internal static SiteShort ShortAt(Site site, string place) => site.Assess().StudyFaults().Outputs[0].Shorts.Single(s => s.Fault.Place == place);
+    internal static ShortCircuit ShortAt(Site site, string place) => site.Assess().StudyFaults()[0].Shorts.Single(s => s.Place == place);
 }

@@ -39,7 +39,7 @@ public class EnclosureBalanceTests
     {
         Enclosure enclosure = Of(depth);
         double Lost(double inside) => (12 * amperes * outputs * ((1 / Efficiency) - 1)) + (outputs * amperes * amperes * 0.14 * (1 + (0.01 * (Math.Clamp(inside, 20, 85) - 20))));
-        double low = Halved(around, 200, air => enclosure.HeatedBy(Power.FromWatts(Lost(air)), Temperature.FromDegreesCelsius(around)).Inside.DegreesCelsius > air);
+        double low = Halved(around, 200, air => HeatedEnclosure.Of(enclosure, Power.FromWatts(Lost(air)), Temperature.FromDegreesCelsius(around)).Inside.DegreesCelsius > air);
         BoxInCondition box = Solved(enclosure, SmallDevices.Printed(1.10), amperes, outputs, around);
         Assert.Equal(low, box.InsideTemperature!.Value.DegreesCelsius, 1e-5);
         Assert.Equal(Lost(low), (double)box.Losses!.Total.Watts, 1e-5);
@@ -71,8 +71,7 @@ public class EnclosureBalanceTests
     public void CreepingEndsAtTheBound()
     {
         const double Lossless = 0.9999;
-        double Next(double amperes, double around, double air) => Felt.HeatedBy(
-            Power.FromWatts(18 * ((12 * amperes * ((1 / Lossless) - 1)) + (amperes * amperes * 0.14 * (1 + (0.01 * (air - 20)))))), Temperature.FromDegreesCelsius(around)).Inside.DegreesCelsius;
+        double Next(double amperes, double around, double air) => HeatedEnclosure.Of(Felt, Power.FromWatts(18 * ((12 * amperes * ((1 / Lossless) - 1)) + (amperes * amperes * 0.14 * (1 + (0.01 * (air - 20)))))), Temperature.FromDegreesCelsius(around)).Inside.DegreesCelsius;
         double amperes = Halved(0.5, 2, a => Next(a, -80, 21) - Next(a, -80, 20) < 0.999);
         double around = Halved(-120, -20, t => Next(amperes, t, 20) < 20.01);
         Assert.True(Next(amperes, around, 50) < 50);
@@ -109,7 +108,7 @@ public class EnclosureBalanceTests
 
     private static BoxInCondition Solved(Enclosure enclosure, ProtectiveDevice device, double amperes, int outputs, double around, double efficiency = Efficiency)
     {
-        DistributionBox box = DistributionBox.WithEqualOutputs(BoxName, Dc(amperes: 100).WithEfficiency(efficiency), outputs, ElectricCurrent.FromAmperes(50), device).In(enclosure);
+        DistributionBox box = DistributionBox.OfEqualOutputs(BoxName, Dc(amperes: 100).WithEfficiency(efficiency), outputs, ElectricCurrent.FromAmperes(50), device).WithEnclosure(enclosure);
         return Star(box, [Condition.Day(At(box: around))], [.. Enumerable.Repeat((0.0, Camera(Amperes(amperes))), outputs)]).Assess().Boxes[0].Worst;
     }
 }

@@ -61,7 +61,7 @@ public class EnclosureHeatTests
         var duct = new Enclosure(Length.FromMeters(0.75), Length.FromMeters(0.3), Length.FromMeters(meters), Wall(emissivity: 0.01),
             EnclosureFaces.Top | EnclosureFaces.Bottom | EnclosureFaces.Left | EnclosureFaces.Right);
         double radiated = 0.01 * 5.67e-8 * (Math.Pow(318.15, 4) - Math.Pow(288.15, 4)) * 2.1 * meters;
-        HeatedEnclosure heated = duct.HeatedBy(Power.FromWatts((246 * meters) + radiated), Celsius(15));
+        HeatedEnclosure heated = HeatedEnclosure.Of(duct, Power.FromWatts((246 * meters) + radiated), Celsius(15));
         Assert.Equal(45, heated.Skin.DegreesCelsius, 0.3);
         AssertWithin(4.23, heated.Outside.Side, 0.015);
         AssertWithin(5.47, heated.Outside.Top, 0.015);
@@ -109,7 +109,7 @@ public class EnclosureHeatTests
         var lit = Area.FromSquareMeters(width * height / 1e6);
         var enclosure = new Enclosure(Length.FromMillimeters(width), Length.FromMillimeters(height), Length.FromMillimeters(depth), sheet, free, lit);
         var sun = Irradiance.FromWattsPerSquareMeter(solar / lit.SquareMeters / sheet.SolarAbsorptance.DecimalFractions);
-        HeatedEnclosure heated = enclosure.HeatedBy(Power.FromWatts(watts), Celsius(ambient), sun);
+        HeatedEnclosure heated = HeatedEnclosure.Of(enclosure, Power.FromWatts(watts), Celsius(ambient), sun);
         Assert.Equal(solar, (double)heated.SolarGain.Watts, 1e-9);
         double other = new FaceByFace(enclosure, watts, ambient, solar).InsideCelsius();
         AssertWithin(other - ambient, heated.Rise.Kelvins, 0.04);
@@ -119,7 +119,7 @@ public class EnclosureHeatTests
     [Fact]
     public void SunAlone_WarmsTheInsideAsMuchAsTheSkin()
     {
-        HeatedEnclosure heated = Painted(sunlit: 0.12).HeatedBy(Power.Zero, Celsius(30), Irradiance.FromWattsPerSquareMeter(1000));
+        HeatedEnclosure heated = HeatedEnclosure.Of(Painted(sunlit: 0.12), Power.Zero, Celsius(30), Irradiance.FromWattsPerSquareMeter(1000));
         Assert.Equal(72, (double)heated.SolarGain.Watts, 1e-9);
         Assert.Equal(heated.Skin.DegreesCelsius, heated.Inside.DegreesCelsius, 1e-12);
         Assert.Equal(72, heated.Enclosure.FreeArea.SquareMeters * heated.Outside.Coefficient * heated.Rise.Kelvins, 1e-9);
@@ -132,15 +132,15 @@ public class EnclosureHeatTests
     {
         Length high = Length.FromMeters(2000);
         Assert.Equal(0.7846, new AirProperties(300, 0).KinematicViscosity / new AirProperties(300, 2000).KinematicViscosity, 1e-4);
-        double thick = Painted().HeatedBy(Power.FromWatts(30), Celsius(20)).Rise.Kelvins, thin = Painted().HeatedBy(Power.FromWatts(30), Celsius(20), altitude: high).Rise.Kelvins;
+        double thick = HeatedEnclosure.Of(Painted(), Power.FromWatts(30), Celsius(20)).Rise.Kelvins, thin = HeatedEnclosure.Of(Painted(), Power.FromWatts(30), Celsius(20), altitude: high).Rise.Kelvins;
         Assert.InRange(thin / thick, 1.02, 1 / 0.886);
-        Refused("altitude", () => Painted().HeatedBy(Power.Zero, Celsius(20), altitude: Length.FromMeters(9001)));
+        Refused("altitude", () => HeatedEnclosure.Of(Painted(), Power.Zero, Celsius(20), altitude: Length.FromMeters(9001)));
     }
 
     [Fact]
     public void NothingLostAndNoSun_IsTheAirAround()
     {
-        HeatedEnclosure heated = Painted(sunlit: 0.12).HeatedBy(Power.Zero, Celsius(31.5));
+        HeatedEnclosure heated = HeatedEnclosure.Of(Painted(sunlit: 0.12), Power.Zero, Celsius(31.5));
         Assert.Equal(31.5, heated.Inside.DegreesCelsius);
         Assert.Equal(0, heated.Rise.Kelvins);
     }
@@ -151,12 +151,12 @@ public class EnclosureHeatTests
     {
         var plastic = new Enclosure(Length.FromMeters(0.3), Length.FromMeters(0.5), Length.FromMeters(0.2), EnclosureWall.Plastic, EnclosureFaces.Front | EnclosureFaces.Left | EnclosureFaces.Right | EnclosureFaces.Bottom);
         Assert.Equal(0.41, plastic.FreeArea.SquareMeters, 1e-12);
-        HeatedEnclosure heated = plastic.HeatedBy(Power.FromWatts(15), Celsius(20));
+        HeatedEnclosure heated = HeatedEnclosure.Of(plastic, Power.FromWatts(15), Celsius(20));
         Assert.Equal(15 * 0.015 / 0.41, heated.SheetRise, 1e-12);
 
         // The film inside begins where the sheet ends.
         Assert.Equal(heated.Skin.Kelvins + heated.SheetRise, heated.InsideFilm.ColdKelvins, 1e-9);
-        Assert.Equal(0, Painted().HeatedBy(Power.FromWatts(15), Celsius(20)).SheetRise);
+        Assert.Equal(0, HeatedEnclosure.Of(Painted(), Power.FromWatts(15), Celsius(20)).SheetRise);
     }
 
     // Front 0.4 × 0.5, sides 0.2 × 0.5, lid 0.4 × 0.2.
@@ -171,15 +171,15 @@ public class EnclosureHeatTests
 
     [Theory]
     [InlineData(400, 500, 200, false, 25, 30, "")]
-    [InlineData(400, 500, 200, true, 25, 30, "vents or a fan: the model is of a sealed enclosure, and hotter")]
-    [InlineData(400, 500, 99, false, 25, 30, "shortest side of the enclosure: 0.099 m, the range ends at 0.1 m")]
+    [InlineData(400, 500, 200, true, 25, 30, "vents or a fan: the model is for a sealed enclosure, which is hotter")]
+    [InlineData(400, 500, 99, false, 25, 30, "shortest side of the enclosure: 0.099 m; the range ends at 0.1 m")]
     [InlineData(100, 2000, 100, false, 25, 30, "")]
-    [InlineData(100, 2001, 100, false, 25, 30, "longest side of the enclosure: 2.001 m, the range ends at 2 m")]
-    [InlineData(400, 500, 200, false, -80, 30, "air around the enclosure: -80 °C, the range ends at -73.15 °C")]
+    [InlineData(100, 2001, 100, false, 25, 30, "longest side of the enclosure: 2.001 m; the range ends at 2 m")]
+    [InlineData(400, 500, 200, false, -80, 30, "air around the enclosure: -80 °C; the range ends at -73.15 °C")]
     public void Breaches_NameWhatIsOutsideTheRange(double width, double height, double depth, bool ventilated, double ambient, double watts, string expected)
     {
         var enclosure = new Enclosure(Length.FromMillimeters(width), Length.FromMillimeters(height), Length.FromMillimeters(depth), EnclosureWall.PaintedSteel, EnclosureFaces.OnWall, isVentilated: ventilated);
-        HeatedEnclosure heated = enclosure.HeatedBy(Power.FromWatts(watts), Celsius(ambient));
+        HeatedEnclosure heated = HeatedEnclosure.Of(enclosure, Power.FromWatts(watts), Celsius(ambient));
         Assert.Equal(expected, string.Join("|", heated.Breaches));
         Assert.All(heated.Breaches, b => Assert.Same(Sources.EnclosureRange, b.Source));
     }
@@ -187,7 +187,7 @@ public class EnclosureHeatTests
     [Fact]
     public void Breaches_NameAnInsideBeyondTheTableOfAir()
     {
-        HeatedEnclosure heated = Painted().HeatedBy(Power.FromWatts(400), Celsius(45));
+        HeatedEnclosure heated = HeatedEnclosure.Of(Painted(), Power.FromWatts(400), Celsius(45));
         ValidityBreach breach = Assert.Single(heated.Breaches);
         Assert.Equal("air in the enclosure", breach.What);
         Assert.Equal(heated.Inside.DegreesCelsius, Assert.IsType<Temperature>(breach.Value).DegreesCelsius, 1e-9);
@@ -203,7 +203,7 @@ public class EnclosureHeatTests
     {
         EnclosureWall sheet = wall == "plastic" ? EnclosureWall.Plastic : EnclosureWall.PaintedSteel;
         var enclosure = new Enclosure(Length.FromMeters(0.4), Length.FromMeters(0.5), Length.FromMeters(0.2), sheet, EnclosureFaces.OnWall, Area.FromSquareMeters(0.2));
-        HeatedEnclosure heated = enclosure.HeatedBy(Power.FromWatts(watts), Celsius(ambient), Irradiance.FromWattsPerSquareMeter(sun));
+        HeatedEnclosure heated = HeatedEnclosure.Of(enclosure, Power.FromWatts(watts), Celsius(ambient), Irradiance.FromWattsPerSquareMeter(sun));
         Derivation derivation = heated.Explain();
         Steps.AssertEvaluate(derivation);
         Steps.AssertRenders(derivation);
@@ -219,9 +219,9 @@ public class EnclosureHeatTests
     [InlineData(1e-300, 20)]
     public void Inside_IsFiniteAtTheEndsOfEveryRange(double watts, double ambient)
     {
-        HeatedEnclosure heated = Painted(sunlit: 0.5).HeatedBy(Power.FromWatts(watts), Celsius(ambient), Irradiance.FromWattsPerSquareMeter(2000));
+        HeatedEnclosure heated = HeatedEnclosure.Of(Painted(sunlit: 0.5), Power.FromWatts(watts), Celsius(ambient), Irradiance.FromWattsPerSquareMeter(2000));
         Assert.True(double.IsFinite(heated.Inside.DegreesCelsius) && heated.Inside.DegreesCelsius >= ambient);
-        Assert.True(double.IsFinite(Painted().HeatedBy(Power.FromWatts(watts), Celsius(ambient)).Inside.DegreesCelsius));
+        Assert.True(double.IsFinite(HeatedEnclosure.Of(Painted(), Power.FromWatts(watts), Celsius(ambient)).Inside.DegreesCelsius));
     }
 
     [Fact]
@@ -240,16 +240,16 @@ public class EnclosureHeatTests
         Refused("freeFaces", () => new Enclosure(meter, meter, meter, wall, (EnclosureFaces)64));
         Refused("sunlitArea", () => new Enclosure(meter, meter, meter, wall, EnclosureFaces.OnWall, Area.FromSquareMeters(6.1)));
         Refused("otherHeat", () => new Enclosure(meter, meter, meter, wall, EnclosureFaces.OnWall, otherHeat: Power.FromWatts(-1)));
-        Refused("losses", () => Painted().HeatedBy(Power.FromWatts(-1), Celsius(20)));
-        Refused("ambient", () => Painted().HeatedBy(Power.FromWatts(1), Celsius(-274)));
-        Refused("sun", () => Painted().HeatedBy(Power.FromWatts(1), Celsius(20), Irradiance.FromWattsPerSquareMeter(2001)));
+        Refused("losses", () => HeatedEnclosure.Of(Painted(), Power.FromWatts(-1), Celsius(20)));
+        Refused("ambient", () => HeatedEnclosure.Of(Painted(), Power.FromWatts(1), Celsius(-274)));
+        Refused("sun", () => HeatedEnclosure.Of(Painted(), Power.FromWatts(1), Celsius(20), Irradiance.FromWattsPerSquareMeter(2001)));
         Refused("sun", () => new Surroundings(Celsius(20), Celsius(20), Celsius(20), Irradiance.FromWattsPerSquareMeter(-1)));
-        Assert.Throws<ArgumentNullException>(() => EnclosureHeating.HeatedBy(null!, Power.Zero, Celsius(20)));
+        Assert.Throws<ArgumentNullException>(() => HeatedEnclosure.Of(null!, Power.Zero, Celsius(20)));
     }
 
     private static void Refused(string parameter, Func<object> make) => Assert.Equal(parameter, Assert.Throws<ArgumentOutOfRangeException>(make).ParamName);
 
-    private static double Rise(Enclosure enclosure, double watts) => enclosure.HeatedBy(Power.FromWatts(watts), Celsius(30)).Rise.Kelvins;
+    private static double Rise(Enclosure enclosure, double watts) => HeatedEnclosure.Of(enclosure, Power.FromWatts(watts), Celsius(30)).Rise.Kelvins;
 
     private static Enclosure Painted(EnclosureFaces free = EnclosureFaces.OnWall, double? sunlit = null) => new(
         Length.FromMeters(0.4), Length.FromMeters(0.5), Length.FromMeters(0.2), EnclosureWall.PaintedSteel, free,

@@ -83,8 +83,8 @@ public class EnclosureLawTests
         internal HeatedEnclosure Heated()
         {
             var wall = new EnclosureWall("wall", Ratio.FromDecimalFractions(Emissivity), Ratio.FromPercent(60), ThermalResistance.FromSquareMeterKelvinsPerWatt(Resistance));
-            return new Enclosure(Length.FromMeters(W), Length.FromMeters(H), Length.FromMeters(D), wall, Free, Area.FromSquareMeters(0.01))
-                .HeatedBy(Power.FromWatts(Watts), Temperature.FromDegreesCelsius(Ambient), Irradiance.FromWattsPerSquareMeter(Sun));
+            var enclosure = new Enclosure(Length.FromMeters(W), Length.FromMeters(H), Length.FromMeters(D), wall, Free, Area.FromSquareMeters(0.01));
+            return HeatedEnclosure.Of(enclosure, Power.FromWatts(Watts), Temperature.FromDegreesCelsius(Ambient), Irradiance.FromWattsPerSquareMeter(Sun));
         }
     }
 }

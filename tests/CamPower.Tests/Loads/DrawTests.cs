@@ -6,7 +6,7 @@ public class DrawTests
 {
     private static readonly Surroundings Mild = new(Temperature.FromDegreesCelsius(20), Temperature.FromDegreesCelsius(20), Temperature.FromDegreesCelsius(20));
 
-    private static readonly ShareDraw Dome = new(Watts(4), infrared: Watts(5), motor: Watts(7), heater: Watts(11), startUp: Watts(13));
+    private static readonly ComponentDraw Dome = new(Watts(4), infrared: Watts(5), motor: Watts(7), heater: Watts(11), startUp: Watts(13));
 
     // By hand: 4; 4 + 5; 4 + 5 + 7; 4 + 5 + 7 + 11 + 13.
     [Fact]
@@ -16,10 +16,10 @@ public class DrawTests
         Assert.Equal(9, Dome.In(Condition.Night(Mild)).Watts);
         Assert.Equal(16, Dome.In(Condition.NightWithMotion(Mild)).Watts);
         Assert.Equal(40, Dome.In(Condition.ColdStart(Mild)).Watts);
-        Assert.Equal(20, Dome.In(Condition.Night(Mild).With(DrawShares.Heater)).Watts);
+        Assert.Equal(20, Dome.In(Condition.Night(Mild).With(LoadComponents.Heater)).Watts);
         Assert.Equal(4, Dome.Lightest.Watts);
         Assert.True(Dome.HasMotor);
-        Assert.False(new ShareDraw(Watts(4)).HasMotor);
+        Assert.False(new ComponentDraw(Watts(4)).HasMotor);
     }
 
     // "12 V, 1 A": 12 W to a switching input, 1 A to a linear one; nothing is added, and no least draw is promised.

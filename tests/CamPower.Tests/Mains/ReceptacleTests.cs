@@ -50,7 +50,7 @@ public class ReceptacleTests
     [Fact]
     public void LineVoltage_IsTheConditionsWhereItStatesOne_AndALowOneTakesMore()
     {
-        var low = new Condition("brownout", DrawShares.None, At(), lineVoltage: Volts(100));
+        var low = new Condition("brownout", LoadComponents.None, At(), lineVoltage: Volts(100));
         ReceptacleAssessment receptacle = Receptacles.Plugged(amperes: 10, conditions: [Condition.Day(At()), low]).Assess().StudyReceptacles()[0];
         Assert.Equal([120, 100], receptacle.InConditions.Select(c => c.LineVoltage.Volts));
         Assert.Same(low, receptacle.Worst.Condition);
@@ -97,7 +97,7 @@ public class ReceptacleTests
     public void KnownCurrent_IsTheLeastThatIsPluggedIn()
     {
         Receptacle receptacle = Receptacles.Rated(15);
-        DistributionBox known = Box(Receptacles.Sheet()).PluggedInto(receptacle), unknown = Box(Dc()).Named("unknown").PluggedInto(receptacle);
+        DistributionBox known = Box(Receptacles.Sheet()).WithReceptacle(receptacle), unknown = Box(Dc()).WithName("unknown").WithReceptacle(receptacle);
         ReceptacleInCondition worst = new Site("site", [Condition.Day(At())], [known, unknown], [], []).Assess().StudyReceptacles()[0].Worst;
         Assert.Null(worst.Current);
         Assert.Equal(worst.Draws[0].Current, worst.KnownCurrent);
@@ -122,9 +122,9 @@ public class ReceptacleTests
     [Fact]
     public void PluggedInto_KeepsTheRestOfTheBox()
     {
-        DistributionBox box = Box(), plugged = box.PluggedInto(Receptacles.Rated(15));
+        DistributionBox box = Box(), plugged = box.WithReceptacle(Receptacles.Rated(15));
         Assert.Same(box.Supply, plugged.Supply);
-        Assert.Same(plugged.Receptacle, plugged.Named("other").Receptacle);
+        Assert.Same(plugged.Receptacle, plugged.WithName("other").Receptacle);
         Assert.Null(box.Receptacle);
     }
 }

@@ -24,13 +24,13 @@ internal static class Receptacles
 
     /// <summary>One camera of constant current at the terminals of a box that is plugged into a receptacle.</summary>
     internal static Site Plugged(double amperes, Supply supply, double rating = 15, params Condition[] conditions) => Star(
-        Box(supply).PluggedInto(Rated(rating)), conditions.Length > 0 ? conditions : [Condition.Day(At())], (0, Camera(Amperes(amperes))));
+        Box(supply).WithReceptacle(Rated(rating)), conditions.Length > 0 ? conditions : [Condition.Day(At())], (0, Camera(Amperes(amperes))));
 
     /// <summary>A box for each, with one camera of constant current at its terminals.</summary>
     internal static Site Boxes(params (Receptacle? Receptacle, double Amperes)[] boxes) => new("site", [Condition.Day(At())],
-        boxes.Select((b, i) => b.Receptacle is null ? Named(i) : Named(i).PluggedInto(b.Receptacle)),
+        boxes.Select((b, i) => b.Receptacle is null ? Named(i) : Named(i).WithReceptacle(b.Receptacle)),
         boxes.Select((_, i) => new SiteRun(RunOrigin.Output(Named(i).Name, 1), Place(i), Runs.OfOhms(0))),
         boxes.Select((b, i) => new SiteDevice(Name(i), Camera(Amperes(b.Amperes)), Place(i))));
 
-    private static DistributionBox Named(int index) => Box(Sheet()).Named($"box {index + 1}");
+    private static DistributionBox Named(int index) => Box(Sheet()).WithName($"box {index + 1}");
 }

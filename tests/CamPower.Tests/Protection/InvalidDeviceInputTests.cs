@@ -14,9 +14,9 @@ public class InvalidDeviceInputTests
     private static readonly Dictionary<string, (Action Call, string Parameter, string Shown)> Cases = new()
     {
         ["negative I²t"] = (() => JouleIntegral.FromAmpereSquaredSeconds(-1.5), "value", "-1.5 A²·s"),
-        ["factor of zero"] = (() => Curve((20, 0), (30, 1)), "factor", "0"),
-        ["factor above 5"] = (() => Curve((20, 5.5), (30, 1)), "factor", "5.5"),
-        ["colder than the curve"] = (() => AmbientCurve.GenericResettable.FactorAt(Celsius(-40.5)), "ambient", "-40.5 °C"),
+        ["factor of zero"] = (() => Fuse(F, 2, rerating: Curve((20, 0), (30, 1))), "rerating", "0"),
+        ["factor above 5"] = (() => Curve((20, 5.5), (30, 1)), "share", "5.5"),
+        ["colder than the curve"] = (() => Printed(1.1).HoldCurrentAt(Celsius(-40.5)), "ambient", "-40.5 °C"),
         ["hotter than the curve"] = (() => Printed(1.1).HoldCurrentAt(Celsius(85.5)), "ambient", "85.5 °C"),
         ["fuse hotter than its curve"] = (() => Fuse(F, 2, rerating: Curve((0, 1), (60, 0.8))).OpeningAt(Amperes(3), Celsius(60.5)), "ambient", "60.5 °C"),
         ["gate at the rated current"] = (() => Gate(1, 1, 2), "multiple", "1"),
@@ -80,7 +80,7 @@ public class InvalidDeviceInputTests
     {
         Assert.Throws<ArgumentException>(() => Curve((20, 1)));
         Assert.Throws<ArgumentException>(() => Curve((20, 1), (20, 0.9)));
-        Assert.Throws<ArgumentNullException>(() => new AmbientCurve(null!));
+        Assert.Throws<ArgumentNullException>(() => new ShareCurve<Temperature>(null!));
         Assert.Throws<ArgumentNullException>(() => new FuseTimeLimit(2, Duration.FromSeconds(1), null, null!));
         Assert.Throws<ArgumentNullException>(() => Fuse(null!, 2));
     }

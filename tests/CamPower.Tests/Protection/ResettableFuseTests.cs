@@ -25,7 +25,7 @@ public class ResettableFuseTests
         Temperature ambient = Temperature.FromDegreesCelsius(celsius);
         Assert.Equal(1.10 * factor, fuse.HoldCurrentAt(ambient).Amperes, 1e-12);
         Assert.Equal(2.20 * factor, fuse.TripCurrentAt(ambient).Amperes, 1e-12);
-        Assert.Equal(factor, AmbientCurve.GenericResettable.FactorAt(ambient).DecimalFractions, 1e-12);
+        Assert.Equal(factor, ResettableFuse.GenericThermal.ShareAt(ambient)!.Value.DecimalFractions, 1e-12);
     }
 
     // A supply in current limit at 2 A need not trip a 1.1 A device in a cool box; in air of 40 °C its trip current is 1.76 A.

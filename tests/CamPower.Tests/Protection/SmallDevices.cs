@@ -24,7 +24,7 @@ internal static class SmallDevices
         _ => throw new ArgumentException($"'{name}' is no characteristic.", nameof(name)),
     };
 
-    internal static Fuse Fuse(FuseCharacteristic gates, double amperes, double? meltingIntegral = null, AmbientCurve? rerating = null,
+    internal static Fuse Fuse(FuseCharacteristic gates, double amperes, double? meltingIntegral = null, ShareCurve<Temperature>? rerating = null,
         double breaking = 1500, double volts = 250, double ohms = 0) =>
         new("fuse", Amperes(amperes), gates, ElectricPotential.FromVolts(volts), Amperes(breaking), ElectricResistance.FromOhms(ohms),
             meltingIntegral is double given ? JouleIntegral.FromAmpereSquaredSeconds(given) : null, rerating);
@@ -37,7 +37,7 @@ internal static class SmallDevices
     {
         (double seconds, double least, double greatest) = PrintedRows[hold];
         return new ResettableFuse(FormattableString.Invariant($"printed resettable fuse, {hold:0.00} A"), Amperes(hold), Amperes(2 * hold), Amperes(8), Duration.FromSeconds(seconds),
-            ElectricResistance.FromOhms(least), ElectricResistance.FromOhms(greatest), AmbientCurve.GenericResettable, ElectricPotential.FromVolts(16));
+            ElectricResistance.FromOhms(least), ElectricResistance.FromOhms(greatest), ResettableFuse.GenericThermal, ElectricPotential.FromVolts(16));
     }
 
     // Hold current: longest time to trip at 8 A, minimum and maximum resistance.
@@ -53,11 +53,11 @@ internal static class SmallDevices
 
     internal static ResettableFuse Resettable(double hold = 1, double trip = 2, double timed = 8, double seconds = 2, double least = 0.05, double greatest = 0.15,
         double? trippedWatts = null) => new("resettable", Amperes(hold), Amperes(trip), Amperes(timed), Duration.FromSeconds(seconds), ElectricResistance.FromOhms(least),
-        ElectricResistance.FromOhms(greatest), AmbientCurve.GenericResettable, ElectricPotential.FromVolts(16), Amperes(40),
+        ElectricResistance.FromOhms(greatest), ResettableFuse.GenericThermal, ElectricPotential.FromVolts(16), Amperes(40),
         trippedWatts is double watts ? Power.FromWatts(watts) : null);
 
-    internal static AmbientCurve Curve(params (double Celsius, double Factor)[] points) => new(Sheet,
-        [.. points.Select(p => new AmbientPoint(Temperature.FromDegreesCelsius(p.Celsius), Ratio.FromDecimalFractions(p.Factor)))]);
+    internal static ShareCurve<Temperature> Curve(params (double Celsius, double Factor)[] points) => new ShareCurve<Temperature>(
+        [.. points.Select(p => new SharePoint<Temperature>(Temperature.FromDegreesCelsius(p.Celsius), Ratio.FromDecimalFractions(p.Factor)))]).WithSource(Sheet);
 
     internal static ElectricCurrent Amperes(double amperes) => ElectricCurrent.FromAmperes(amperes);
 }

@@ -40,7 +40,6 @@ public class InvalidInputTests
         ["zero kcmil"] = (() => WireSize.Kcmil(0), "area", "0 kcmil"),
         ["infinite kcmil"] = (() => WireSize.Kcmil(double.PositiveInfinity), "area", "Infinity kcmil"),
         ["negative diameter"] = (() => WireSize.Diameter(-0.5), "millimeters", "-0.5 mm"),
-        ["nearest to no size"] = (() => StandardSizes.Nearest(default, WireSizeSeries.Awg), "size", "0 m²"),
         ["density of nothing"] = (() => Material(1e-8, 0.004, -50, 100, Density.FromKilogramsPerCubicMeter(0)), "density", "0 kg/m³"),
         ["negative specific heat"] = (() => Material(1e-8, 0.004, -50, 100, specificHeat: SpecificEntropy.FromJoulesPerKilogramKelvin(-1.5)), "specificHeat", "-1.5 J/(kg·K)"),
         ["table of no resistance"] = (() => TabulatedResistance.Typical("t", LinearResistance.FromOhmsPerMeter(0), Celsius(20), Source), "perLength", "0 Ω/m"),
@@ -49,8 +48,8 @@ public class InvalidInputTests
         ["no wires in parallel"] = (() => Wire.InParallel(0), "count", "0"),
         ["no pairs"] = (() => Cable.GangedPairs(Wire, pairs: 0), "pairs", "0"),
         ["five pairs of four"] = (() => CableCatalog.Category6(5), "pairs", "5"),
-        ["point of no current"] = (() => _ = new AmpacityPoint(WireSize.Awg(18), ElectricCurrent.Zero), "current", "0 A"),
-        ["point of no size"] = (() => _ = new AmpacityPoint(default, ElectricCurrent.FromAmperes(1)), "size", "0 m²"),
+        ["point of no current"] = (() => Lying(WireSize.Awg(18), 0), "points", "0 A"),
+        ["point of no size"] = (() => Lying(default, 1), "points", "0 m²"),
         ["laid in air as warm as the wire"] = (() => _ = new InstallationMethod("warm", InstallationMethod.LargeBundle.Points, Celsius(70), Celsius(70), Source), "conductor", "70 °C"),
         ["no conductors in a raceway"] = (() => InstallationMethod.InCableOrRaceway(0), "currentCarryingConductors", "0"),
         ["heat of a negative current"] = (() => InstallationMethod.LargeBundle.Heat(Wire, ElectricCurrent.FromAmperes(-1.5), Celsius(20)), "current", "-1.5 A"),
@@ -94,7 +93,7 @@ public class InvalidInputTests
         ["chain too hot"] = (() => new CameraChain(new ChainLink(Runs.OfOhms(1), Nine)).Feed(Volts(12), Celsius(250.5)), "conductorAt", "250.5 °C"),
         ["link of negative length"] = (() => _ = new ChainLink(Runs.Eighteen, Length.FromMeters(-1.5), Nine), "oneWayLength", "-1.5 m"),
         ["profile before the source"] = (() => Prepared.Feed(Nine, Volts(12)).Profile().VoltageAt(Length.FromMeters(-1.5)), "distance", "-1.5 m"),
-        ["started from nothing"] = (() => Prepared.Start(Nine, new Starting(Volts(9), Volts(8), SoftStart.No), Volts(0)), "from", "0 V"),
+        ["started from nothing"] = (() => Prepared.Start(Nine, new Starting(Volts(9), Volts(8), softStart: false), Volts(0)), "from", "0 V"),
         ["negative power"] = (() => Load.ConstantPower(Power.FromWatts(-1.5)), "power", "-1.5 W"),
         ["power over 1 GW"] = (() => Load.ConstantPower(Power.FromWatts(1000000000.5)), "power", "1000000000.5 W"),
         ["negative current"] = (() => Load.ConstantCurrent(ElectricCurrent.FromAmperes(-1.5)), "current", "-1.5 A"),
@@ -104,10 +103,10 @@ public class InvalidInputTests
         ["current at no voltage"] = (() => Nine.CurrentAt(Volts(0)), "terminalVoltage", "0 V"),
         ["label of no voltage"] = (() => _ = new LabelDraw(Volts(0), ElectricCurrent.FromAmperes(1), InputStage.Linear), "voltage", "0 V"),
         ["label of negative current"] = (() => _ = new LabelDraw(Volts(12), ElectricCurrent.FromAmperes(-1.5), InputStage.Linear), "current", "-1.5 A"),
-        ["shares that do not exist"] = (() => new ShareDraw(Nine).LoadWith((DrawShares)16), "shares", "16"),
-        ["turn-on of nothing"] = (() => _ = new Starting(Volts(0), Volts(8), SoftStart.No), "turnOn", "0 V"),
-        ["drop-out of nothing"] = (() => _ = new Starting(Volts(9), Volts(0), SoftStart.No), "dropOut", "0 V"),
-        ["drop-out above turn-on"] = (() => _ = new Starting(Volts(9), Volts(9.5), SoftStart.No), "dropOut", "9.5 V"),
+        ["shares that do not exist"] = (() => new ComponentDraw(Nine).LoadWith((LoadComponents)16), "shares", "16"),
+        ["turn-on of nothing"] = (() => _ = new Starting(Volts(0), Volts(8), softStart: false), "turnOn", "0 V"),
+        ["drop-out of nothing"] = (() => _ = new Starting(Volts(9), Volts(0), softStart: false), "dropOut", "0 V"),
+        ["drop-out above turn-on"] = (() => _ = new Starting(Volts(9), Volts(9.5), softStart: false), "dropOut", "9.5 V"),
         ["window from nothing"] = (() => _ = new VoltageRange(Volts(0), Volts(13.2)), "lowest", "0 V"),
         ["window upside down"] = (() => _ = new VoltageRange(Volts(13.2), Volts(10.8)), "highest", "10.8 V"),
         ["window of negative end"] = (() => _ = new VoltageRange(Volts(10.8), Volts(-1.5)), "highest", "-1.5 V"),
@@ -115,7 +114,7 @@ public class InvalidInputTests
         ["box above 1000 °C"] = (() => _ = new Surroundings(Celsius(20), Celsius(1000.5), Celsius(20)), "box", "1000.5 °C"),
         ["camera below absolute zero"] = (() => _ = new Surroundings(Celsius(20), Celsius(20), Celsius(-273.5)), "camera", "-273.5 °C"),
         ["fewer than no motors"] = (() => Condition.NightWithMotion(Mild, motorsMoving: -1), "motorsMoving", "-1 motors"),
-        ["negative duration"] = (() => _ = new Condition("night", DrawShares.None, Mild, duration: Duration.FromSeconds(-1.5)), "duration", "-1.5 s"),
+        ["negative duration"] = (() => _ = new Condition("night", LoadComponents.None, Mild, duration: Duration.FromSeconds(-1.5)), "duration", "-1.5 s"),
         ["NaN constant"] = (() => _ = new CitedValue("constant", double.NaN, "V", Source), "value", "NaN V"),
     };
 
@@ -126,14 +125,12 @@ public class InvalidInputTests
         ["stranding"] = () => _ = new Conductor(WireSize.Awg(18), null!, ConductorMaterial.AnnealedCopper),
         ["table of a conductor"] = () => _ = new Conductor(WireSize.Awg(18), Stranding.Solid, ConductorMaterial.AnnealedCopper, null!),
         ["source of a table"] = () => TabulatedResistance.Typical("t", LinearResistance.FromOhmsPerMeter(1), Celsius(20), null!),
-        ["class"] = () => Iec60228.Maximum(WireSize.SquareMillimeters(1), null!, ConductorMaterial.AnnealedCopper),
-        ["metal of a class"] = () => Iec60228.Maximum(WireSize.SquareMillimeters(1), Stranding.IecClass1, null!),
-        ["class of coated copper"] = () => Iec60228.CoatedCopperMaximum(WireSize.SquareMillimeters(1), null!),
-        ["stranding of the table"] = () => NecTable8.CoatedCopper(WireSize.Awg(18), null!),
+        ["class"] = () => Conductor.AtIecMaximum(WireSize.SquareMillimeters(1), null!, ConductorMaterial.AnnealedCopper),
+        ["metal of a class"] = () => Conductor.AtIecMaximum(WireSize.SquareMillimeters(1), Stranding.IecClass1, null!),
+        ["class of coated copper"] = () => Conductor.CoatedAtIecMaximum(WireSize.SquareMillimeters(1), null!),
+        ["stranding of the table"] = () => Conductor.NecCoatedCopper(WireSize.Awg(18), null!),
         ["wire of pairs"] = () => Cable.GangedPairs(null!, 2),
         ["conductor of a pair"] = () => Cable.Pair(null!),
-        ["center"] = () => _ = new Coax("coax", null!, Wire),
-        ["shield"] = () => _ = new Coax("coax", Wire, null!),
         ["heated conductor"] = () => InstallationMethod.LargeBundle.Heat(null!, ElectricCurrent.Zero, Celsius(20)),
         ["published currents"] = () => _ = new InstallationMethod("l", null!, Celsius(90), Celsius(30), Source),
         ["one candidate"] = () => CableIdentification.Of(ElectricResistance.FromOhms(1), Length.FromMeters(1), Celsius(20), Ratio.Zero, [null!]),
@@ -144,20 +141,20 @@ public class InvalidInputTests
         ["parts"] = () => _ = new CableRun(null!),
         ["one part"] = () => _ = new CableRun([null!]),
         ["next part"] = () => Runs.OfOhms(1).Then(null!),
-        ["run"] = () => CableRunFeeding.At(null!, Celsius(20)),
+        ["run"] = () => CableRunQuestions.At(null!, Celsius(20)),
         ["load"] = () => Prepared.Feed(null!, Volts(12)),
         ["starting"] = () => Prepared.Start(Nine, null!, Volts(12)),
         ["accepted"] = () => Runs.OfOhms(1).LongestLength(Nine, Volts(12), null!, Celsius(20)),
         ["load of a limit"] = () => Runs.OfOhms(1).HighestTemperature(null!, Volts(12), Limit),
-        ["run of a limit"] = () => CableRunLimits.LargestPower(null!, Nine, Volts(12), Limit, Celsius(20)),
+        ["run of a limit"] = () => CableRunQuestions.LargestPower(null!, Nine, Volts(12), Limit, Celsius(20)),
         ["other limit"] = () => Limit.And(null!),
         ["links"] = () => _ = new CameraChain(null!),
         ["next link"] = () => new CameraChain(new ChainLink(Runs.OfOhms(1), Nine)).Then(null!),
         ["run of a link"] = () => _ = new ChainLink(null!, Nine),
         ["load of a link"] = () => _ = new ChainLink(Runs.OfOhms(1), null!),
         ["other load"] = () => Nine.Plus(null!),
-        ["base draw"] = () => _ = new ShareDraw(null!),
-        ["condition"] = () => new ShareDraw(Nine).In(null!),
+        ["base draw"] = () => _ = new ComponentDraw(null!),
+        ["condition"] = () => new ComponentDraw(Nine).In(null!),
         ["surroundings"] = () => Condition.Day(null!),
         ["draw"] = () => _ = new Device("dome", DeviceKind.Camera, null!, dcInput: new VoltageRange(Volts(10), Volts(14))),
         ["wire size text"] = () => WireSize.Parse(null!),
@@ -197,8 +194,8 @@ public class InvalidInputTests
         Assert.Throws<ArgumentException>(() => new Stranding(name, 1, Source));
         Assert.Throws<ArgumentException>(() => new Citation(name, CitationKind.Declared));
         Assert.Throws<ArgumentException>(() => new CitedValue("constant", 1, name, Source));
-        Assert.Throws<ArgumentException>(() => Condition.Day(Mild).With(DrawShares.None).Name.Length == 0 ? null : new Condition(name, DrawShares.None, Mild));
-        Assert.Throws<ArgumentException>(() => new Device(name, DeviceKind.Other, new ShareDraw(Nine), dcInput: new VoltageRange(Volts(10), Volts(14))));
+        Assert.Throws<ArgumentException>(() => Condition.Day(Mild).With(LoadComponents.None).Name.Length == 0 ? null : new Condition(name, LoadComponents.None, Mild));
+        Assert.Throws<ArgumentException>(() => new Device(name, DeviceKind.Other, new ComponentDraw(Nine), dcInput: new VoltageRange(Volts(10), Volts(14))));
     }
 
     [Fact]
@@ -207,10 +204,10 @@ public class InvalidInputTests
         Assert.Throws<ArgumentException>(() => new CameraChain());
         Assert.Throws<ArgumentOutOfRangeException>(() => Runs.OfOhms(1).ThinnestSize(WireSizeSeries.None, Nine, Volts(12), Limit, Celsius(20)));
         Assert.Throws<ArgumentException>(() => new CableRun(new Joint("alone", ElectricResistance.Zero)));
-        Assert.Throws<ArgumentException>(() => new Device("dome", DeviceKind.Camera, new ShareDraw(Nine)));
+        Assert.Throws<ArgumentException>(() => new Device("dome", DeviceKind.Camera, new ComponentDraw(Nine)));
         Assert.Throws<ArgumentOutOfRangeException>(() => new LabelDraw(Volts(12), ElectricCurrent.FromAmperes(1), (InputStage)7));
         Assert.Throws<InvalidOperationException>(() => Nine + Load.LargerOf(Power.FromWatts(1), ElectricCurrent.FromAmperes(1)));
-        Assert.Throws<InvalidOperationException>(() => new ShareDraw(Load.LargerOf(Power.FromWatts(1), ElectricCurrent.FromAmperes(1))));
+        Assert.Throws<InvalidOperationException>(() => new ComponentDraw(Load.LargerOf(Power.FromWatts(1), ElectricCurrent.FromAmperes(1))));
         var cold = new CableSegment(Cable.Pair(WireSize.Awg(18), Stranding.Solid, Material(1e-8, 0, -200, -100)), Length.FromMeters(1));
         Assert.Throws<ArgumentException>(() => Runs.OfOhms(1).Then(cold));
     }
@@ -222,4 +219,7 @@ public class InvalidInputTests
     private static Temperature Celsius(double degrees) => Temperature.FromDegreesCelsius(degrees);
 
     private static ElectricPotential Volts(double volts) => ElectricPotential.FromVolts(volts);
+
+    private static InstallationMethod Lying(WireSize size, double amperes) => new("mine",
+        new Dictionary<WireSize, ElectricCurrent> { [WireSize.Awg(10)] = ElectricCurrent.FromAmperes(40), [size] = ElectricCurrent.FromAmperes(amperes) }, Celsius(90), Celsius(30), Source);
 }

@@ -4,8 +4,9 @@ using System.Globalization;
 using System.Linq;
 using System.Text.RegularExpressions;
 using CamPower.Conductors;
-using CamPower.Tests.Protection;
+using CamPower.Supplies;
 using CamPower.Tests.Mains;
+using CamPower.Tests.Protection;
 using CamPower.Tests.Supplies;
 using UnitsNet;
 
@@ -51,9 +52,9 @@ internal static class Calculator
         "ConductorMaterial.TemperatureCoefficientAt20C" => Material(a[0]).TemperatureCoefficientAt20C,
         "ConductorMaterial.Density" => Material(a[0]).Density!.Value.KilogramsPerCubicMeter,
         "ConductorMaterial.SpecificHeat" => Material(a[0]).SpecificHeat!.Value.JoulesPerKilogramKelvin,
-        "Iec60228.Maximum" => Iec60228.Maximum(Size(a[2]), Lay(a[1]), Material(a[0])).ResistancePerLengthAt(Degrees("20")).OhmsPerMeter,
-        "Iec60228.CoatedCopperMaximum" => Iec60228.CoatedCopperMaximum(Size(a[1]), Lay(a[0])).ResistancePerLengthAt(Degrees("20")).OhmsPerMeter,
-        "NecTable8.CoatedCopper" => NecTable8.CoatedCopper(Size(a[1]), Lay(a[0])).ResistancePerLengthAt(Degrees(a[2])).OhmsPerMeter,
+        "Conductor.AtIecMaximum" => Conductor.AtIecMaximum(Size(a[2]), Lay(a[1]), Material(a[0])).ResistancePerLengthAt(Degrees("20")).OhmsPerMeter,
+        "Conductor.CoatedAtIecMaximum" => Conductor.CoatedAtIecMaximum(Size(a[1]), Lay(a[0])).ResistancePerLengthAt(Degrees("20")).OhmsPerMeter,
+        "Conductor.NecCoatedCopper" => Conductor.NecCoatedCopper(Size(a[1]), Lay(a[0])).ResistancePerLengthAt(Degrees(a[2])).OhmsPerMeter,
         "ConductorMaterial.GrowthPerKelvin" => Slope(Material(a[0])) / Material(a[0]).ResistivityAt(Degrees(a[1])).OhmMeters,
         "ConductorMaterial.InferredZero" => (Material(a[0]).ResistivityAt(Degrees("0")).OhmMeters / Slope(Material(a[0]))),
         "LinearResistance.Over" => LinearResistance.FromOhmsPerMeter(Evaluate(a[0])).Over(Length.FromMeters(Evaluate(a[1]))).Ohms,

@@ -11,7 +11,7 @@ internal sealed record InventoryEntry(string Id, string Use, string Detail)
     internal bool IsCalculated => Use is "computed" or "from-memory";
 
     /// <summary>Whether the library is asked for a standard's maximum itself, and not for the nominal value under it.</summary>
-    internal bool StatesTheMaximum => Detail.StartsWith("Iec60228.", StringComparison.Ordinal);
+    internal bool StatesTheMaximum => Detail.Contains("AtIecMaximum", StringComparison.Ordinal);
 
     internal string Expression => Detail.Split(" | ")[0];
 

@@ -36,7 +36,7 @@ internal static class RulesPage
             }
 
             page.Append(CultureInfo.InvariantCulture, $"- Source: {rule.Source}\n");
-            if (rule.GetType().IsPublic) page.Append(CultureInfo.InvariantCulture, $"- Class: `{rule.GetType().Name}`\n");
+            page.Append(CultureInfo.InvariantCulture, $"- In code: `{RuleMembers.Of(rule)}`\n");
         }
 
         page.Append("""

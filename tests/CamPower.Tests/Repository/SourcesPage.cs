@@ -11,16 +11,16 @@ namespace CamPower.Tests.Repository;
 /// <summary>The page of sources, made from what the assembly declares.</summary>
 internal static class SourcesPage
 {
-    private const BindingFlags PublicStatic = BindingFlags.Public | BindingFlags.Static | BindingFlags.DeclaredOnly;
+    private const BindingFlags AnyStatic = BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Static | BindingFlags.DeclaredOnly;
 
     private static readonly Assembly Library = typeof(Citation).Assembly;
 
     /// <summary>Every public static <see cref="Citation"/> of <see cref="Sources"/>, by member name.</summary>
     public static IReadOnlyList<(string Member, Citation Value)> Citations { get; } = [.. MembersOf<Citation>(typeof(Sources))];
 
-    /// <summary>Every public static <see cref="CitedValue"/> of the assembly, by type and member name.</summary>
+    /// <summary>Every static <see cref="CitedValue"/> of the assembly, internal ones too, by type and member name.</summary>
     public static IReadOnlyList<(string Member, CitedValue Value)> Values { get; } =
-        [.. Library.GetExportedTypes().OrderBy(t => t.FullName, StringComparer.Ordinal).SelectMany(MembersOf<CitedValue>)];
+        [.. Library.GetTypes().OrderBy(t => t.FullName, StringComparer.Ordinal).SelectMany(MembersOf<CitedValue>)];
 
     public static string Text()
     {
@@ -66,7 +66,7 @@ internal static class SourcesPage
     }
 
     private static IEnumerable<(string Member, T Value)> MembersOf<T>(Type type) where T : class => type
-        .GetProperties(PublicStatic)
+        .GetProperties(AnyStatic)
         .Where(p => p.PropertyType == typeof(T) && p.GetIndexParameters().Length == 0)
         .OrderBy(p => p.Name, StringComparer.Ordinal)
         .Select(p => (type == typeof(Sources) ? p.Name : $"{type.Name}.{p.Name}", (T)p.GetValue(null)!));

@@ -33,7 +33,8 @@ public class InvalidSiteInputTests
         ["set under the trim"] = (() => Trimmed(Range(11, 14), 10.5), "setPoint", "10.5 V"),
         ["set over the trim"] = (() => Trimmed(Range(11, 14), 14.5), "setPoint", "14.5 V"),
         ["set over 1 MV"] = (() => Trimmed(Range(11, 1e300), 1e250), "setPoint", "1E+250 V"),
-        ["derating share above 1"] = (() => Point(20, 1.5), "share", "1.5"),
+        ["derating share above 1"] = (() => _ = new Derating(new(Point(20, 1.5), Point(30, 1))), "ambient", "1.5"),
+        ["share above 5"] = (() => Point(20, 5.5), "share", "5.5"),
         ["negative derating share"] = (() => Point(20, -0.5), "share", "-0.5"),
         ["derating under absolute zero"] = (() => _ = new Derating(new(Point(-273.5, 1), Point(20, 1))), "ambient", "-273.5 °C"),
         ["derating beyond all heat"] = (() => _ = new Derating(new(Point(20, 1), Point(1000.5, 1))), "ambient", "1000.5 °C"),
@@ -53,24 +54,23 @@ public class InvalidSiteInputTests
         ["efficiency at negative load"] = (() => _ = new SupplyInput(efficiency: ByLoad(-0.5, 1)), "efficiency", "-0.5"),
         ["asked at negative load"] = (() => new SupplyInput().EfficiencyAt(Ratio.FromPercent(-50)), "load", "-0.5"),
         ["terminal range upside down"] = (() => _ = new TerminalRange(WireSize.SquareMillimeters(2.5), WireSize.SquareMillimeters(1.5)), "largest", "1.5 mm²"),
-        ["condition at no line"] = (() => Day.AtLine(Volts(0)), "lineVoltage", "0 V"),
+        ["condition at no line"] = (() => Day.WithLineVoltage(Volts(0)), "lineVoltage", "0 V"),
         ["site above Everest"] = (() => _ = new Site("s", [Day], [Box()], [Run], [], altitude: Length.FromMeters(9000.5)), "altitude", "9000.5 m"),
         ["output number 0"] = (() => _ = new BoxOutput(0, Ampere), "number", "0"),
         ["output of no current"] = (() => _ = new BoxOutput(1, ElectricCurrent.Zero), "limit", "0 A"),
         ["box of no outputs"] = (() => Box(outputs: 0), "outputs", "0 outputs"),
         ["box of too many outputs"] = (() => Box(outputs: 1001), "outputs", "1001 outputs"),
         ["run from output 0"] = (() => RunOrigin.Output(BoxName, 0), "number", "0"),
-        ["share that does not exist"] = (() => _ = new Condition("c", (DrawShares)16, At()), "on", "16"),
-        ["more of what does not exist"] = (() => Day.With((DrawShares)32), "on", "32"),
-        ["negative shares"] = (() => _ = new Condition("c", (DrawShares)(-1), At()), "on", "-1"),
+        ["share that does not exist"] = (() => _ = new Condition("c", (LoadComponents)16, At()), "on", "16"),
+        ["more of what does not exist"] = (() => Day.With((LoadComponents)32), "on", "32"),
+        ["negative shares"] = (() => _ = new Condition("c", (LoadComponents)(-1), At()), "on", "-1"),
         ["label over 1 GW"] = (() => _ = new LabelDraw(Volts(1e200), ElectricCurrent.FromAmperes(1e200), InputStage.Switching), "current", "1E+200 A"),
         ["label over 1 GA"] = (() => _ = new LabelDraw(Volts(1e-3), ElectricCurrent.FromAmperes(1e10), InputStage.Linear), "current", "10000000000 A"),
     };
 
     private static readonly Dictionary<string, (Action Call, string Parameter)> Unknown = new()
     {
-        ["kind of a device"] = (() => Camera(new ShareDraw(Load.None), kind: (DeviceKind)7), "kind"),
-        ["soft start"] = (() => Starts(9, 8, (SoftStart)7), "softStart"),
+        ["kind of a device"] = (() => Camera(new ComponentDraw(Load.None), kind: (DeviceKind)7), "kind"),
     };
 
     private static readonly Dictionary<string, Action> Missing = new()
@@ -103,15 +103,7 @@ public class InvalidSiteInputTests
         ["one box"] = () => _ = new Site("s", [Day], [null!], [Run], []),
         ["one run"] = () => _ = new Site("s", [Day], [Box()], [null!], []),
         ["one device"] = () => _ = new Site("s", [Day], [Box()], [Run], [null!]),
-        ["conditions to look at"] = () => SiteStructure.FindFaults(null!, [], [], [], [], []),
-        ["boxes to look at"] = () => SiteStructure.FindFaults([], null!, [], [], [], []),
-        ["runs to look at"] = () => SiteStructure.FindFaults([], [], null!, [], [], []),
-        ["devices to look at"] = () => SiteStructure.FindFaults([], [], [], null!, [], []),
-        ["one condition to look at"] = () => SiteStructure.FindFaults([null!], [], [], [], [], []),
-        ["one box to look at"] = () => SiteStructure.FindFaults([], [null!], [], [], [], []),
-        ["one run to look at"] = () => SiteStructure.FindFaults([], [], [null!], [], [], []),
-        ["one device to look at"] = () => SiteStructure.FindFaults([], [], [], [null!], [], []),
-        ["site to assess"] = () => SiteAssessing.Assess(null!),
+        ["site to assess"] = () => SiteQuestions.Assess(null!),
     };
 
     public static TheoryData<string> Impossible => [.. Cases.Keys];
@@ -155,7 +147,7 @@ public class InvalidSiteInputTests
     {
         Assert.Throws<ArgumentException>(() => new Supply(name, Output, Generic));
         Assert.Throws<ArgumentException>(() => DistributionBox.Adapter(name, Dc()));
-        Assert.Throws<ArgumentException>(() => DistributionBox.WithEqualOutputs(name, Dc(), 2, Ampere));
+        Assert.Throws<ArgumentException>(() => DistributionBox.OfEqualOutputs(name, Dc(), 2, Ampere));
         Assert.Throws<ArgumentException>(() => RunOrigin.Output(name, 1));
         Assert.Throws<ArgumentException>(() => RunOrigin.Junction(name));
         Assert.Throws<ArgumentException>(() => new SiteRun(RunOrigin.Junction("a"), name, Runs.OfOhms(1)));
@@ -168,7 +160,7 @@ public class InvalidSiteInputTests
     public void OtherImpossibleThings_AreRefused()
     {
         Assert.Throws<ArgumentException>(() => Trimmed(null, 12));
-        Assert.Throws<ArgumentException>(() => Dc(kind: CurrentKind.Ac).SetTo(Volts(12)));
+        Assert.Throws<ArgumentException>(() => Dc(kind: CurrentKind.Ac).WithSetPoint(Volts(12)));
         Assert.Throws<ArgumentException>(() => new ShareCurve<Temperature>(Point(0, 1)));
         Assert.Throws<ArgumentException>(() => new ShareCurve<Temperature>(Point(0, 1), Point(0, 0.5)));
         Assert.Throws<ArgumentException>(() => new ShareCurve<Temperature>(Point(0, 1), Point(20, 1), Point(10, 0.5)));

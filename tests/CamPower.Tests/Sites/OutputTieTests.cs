@@ -1,6 +1,5 @@
 using System;
 using System.Linq;
-using CamPower.Checks;
 using CamPower.Sites;
 using UnitsNet;
 using static CamPower.Tests.Sites.SmallSite;
@@ -15,9 +14,9 @@ public class OutputTieTests
     [Fact]
     public void TieToNothing_IsAFaultOfTheSite()
     {
-        var faults = SiteStructure.FindFaults([], [Box(), Old], [], [], [], [], [new OutputTie("box", 5, "older adapter", 1), new OutputTie("box", 4, "old adapter", 1)]);
-        Assert.Equal([(SitePart.Ties, 0, "One", "box has 4 outputs, there is no output 5"), (SitePart.Ties, 0, "Other", "there is no box named older adapter")],
-            faults.Select(f => (f.Part, f.Index, f.Member, f.Message)));
+        var faults = ErrorsOf([], [Box(), Old], [], [], [], [], [new OutputTie("box", 5, "older adapter", 1), new OutputTie("box", 4, "old adapter", 1)]);
+        Assert.Equal([("ties", 0, "One", "box has 4 outputs, there is no output 5"), ("ties", 0, "Other", "there is no box named older adapter")],
+            faults.Select(f => (f.List, f.Index, f.Member, f.Message)));
     }
 
     [Fact]
@@ -46,7 +45,7 @@ public class OutputTieTests
     public void BackFeed_IsFromTheHigherSupply(string one, int oneOutput, string other, int otherOutput)
     {
         Finding finding = Assert.Single(Found(new OutputTie(one, oneOutput, other, otherOutput)));
-        Assert.Contains("old adapter may be 2.3 V above the other and feed back", finding.Message, StringComparison.Ordinal);
+        Assert.Contains("old adapter can be 2.3 V higher and feed back", finding.Message, StringComparison.Ordinal);
         Assert.Equal(2.3, ((ElectricPotential)finding.Measured!).Volts, 1e-9);
     }
 
@@ -62,10 +61,10 @@ public class OutputTieTests
     public void AlternatingAndDirectCurrent_AreNamed()
     {
         var site = new Site("site", [Condition.Day(At())], [Box(), DistributionBox.Adapter("transformer", Dc(kind: CurrentKind.Ac))], [], [], ties: [new OutputTie("box", 1, "transformer", 1)]);
-        Assert.Contains("AC and DC", Assert.Single(new OutputsTiedTogetherRule().Check(new Evidence(site.Assess()))).Message, StringComparison.Ordinal);
+        Assert.Contains("AC and DC", Assert.Single(Rules.OutputsTiedTogether.Check(new Evidence(site.Assess()))).Message, StringComparison.Ordinal);
     }
 
-    private static Finding[] Found(params OutputTie[] ties) => [.. new OutputsTiedTogetherRule().Check(new Evidence(With(ties).Assess()))];
+    private static Finding[] Found(params OutputTie[] ties) => [.. Rules.OutputsTiedTogether.Check(new Evidence(With(ties).Assess()))];
 
     private static Site With(params OutputTie[] ties) => new("site", [Condition.Day(At())], [Box(), Old],
         [new SiteRun(RunOrigin.Output(BoxName, 1), "end", Runs.OfOhms(0.1))], [new SiteDevice("camera 1", Camera(Watts(3)), "end")], ties: ties);

@@ -23,55 +23,57 @@ public class SiteStructureTests
     [Fact]
     public void RepeatedNames_AreFaultsOfTheSecond()
     {
-        IReadOnlyList<SiteError> faults = SiteStructure.FindFaults([Day, Day], [Box(), Box()], [From(1, "a")], [At("x", "a"), At("y", "a"), At("x", "a")], [], []);
-        AssertFaults(faults, (SitePart.Conditions, 1, "Name", "day"), (SitePart.Boxes, 1, "Name", "box"), (SitePart.Devices, 2, "Name", "x"));
+        IReadOnlyList<SiteError> faults = ErrorsOf([Day, Day], [Box(), Box()], [From(1, "a")], [At("x", "a"), At("y", "a"), At("x", "a")], [], []);
+        AssertFaults(faults, ("conditions", 1, "Name", "day"), ("boxes", 1, "Name", "box"), ("devices", 2, "Name", "x"));
     }
 
     [Fact]
     public void NamesDifferByTheirLetters_CaseIncluded() => Assert.Empty(Find([From(1, "a"), From(2, "A")], [At("x", "a"), At("X", "A")]));
 
     [Fact]
-    public void JunctionFedTwice_IsAFault() => AssertFaults(Find([From(1, "a"), From(2, "a")], []), (SitePart.Runs, 1, "To", "a"));
+    public void JunctionFedTwice_IsAFault() => AssertFaults(Find([From(1, "a"), From(2, "a")], []), ("runs", 1, "To", "a"));
 
     [Fact]
     public void UnknownBoxOutputAndJunction_AreFaults() => AssertFaults(
         Find([new SiteRun(RunOrigin.Output("shed", 1), "a", Runs.OfOhms(1)), From(5, "b"), Behind("nowhere", "c")], [At("x", "elsewhere")]),
-        (SitePart.Runs, 0, "From", "shed"), (SitePart.Runs, 1, "From", "4 outputs"), (SitePart.Runs, 2, "From", "nowhere"), (SitePart.Devices, 0, "At", "elsewhere"));
+        ("runs", 0, "From", "shed"), ("runs", 1, "From", "4 outputs"), ("runs", 2, "From", "nowhere"), ("devices", 0, "At", "elsewhere"));
 
     // A ring of one, of two, and a run that hangs on a ring: no box feeds any of them.
     [Fact]
     public void Rings_AreFaultsOfEveryRunThatComesFromOne() => AssertFaults(
         Find([Behind("a", "a"), Behind("c", "b"), Behind("b", "c"), Behind("c", "d"), From(1, "e")], []),
-        (SitePart.Runs, 0, "From", "a"), (SitePart.Runs, 1, "From", "b"), (SitePart.Runs, 2, "From", "c"), (SitePart.Runs, 3, "From", "d"));
+        ("runs", 0, "From", "a"), ("runs", 1, "From", "b"), ("runs", 2, "From", "c"), ("runs", 3, "From", "d"));
 
     // Copper and copper-clad aluminum are modeled from -60 °C on; -70 °C is outside.
     [Fact]
     public void CableOutsideItsRange_IsAFaultOfTheCondition()
     {
-        IReadOnlyList<SiteError> faults = SiteStructure.FindFaults([Day, new Condition("frost", DrawShares.None, At(cable: -70))], [Box()], [From(1, "a")], [], [], []);
-        AssertFaults(faults, (SitePart.Conditions, 1, "At", "-70 °C"));
+        IReadOnlyList<SiteError> faults = ErrorsOf([Day, new Condition("frost", LoadComponents.None, At(cable: -70))], [Box()], [From(1, "a")], [], [], []);
+        AssertFaults(faults, ("conditions", 1, "At", "-70 °C"));
     }
 
     [Fact]
     public void AllFaultsAtOnce_AreFound_AndTheSiteNamesThemAll()
     {
-        Condition frost = new("day", DrawShares.None, At(cable: -70));
+        Condition frost = new("day", LoadComponents.None, At(cable: -70));
         SiteRun[] runs = [From(9, "a"), From(1, "a"), Behind("ring", "ring"), Behind("nowhere", "b")];
         SiteDevice[] devices = [At("x", "a"), At("x", "elsewhere")];
-        IReadOnlyList<SiteError> faults = SiteStructure.FindFaults([Day, frost], [Box(), Box()], runs, devices, [], []);
+        IReadOnlyList<SiteError> faults = ErrorsOf([Day, frost], [Box(), Box()], runs, devices, [], []);
         AssertFaults(faults,
-            (SitePart.Conditions, 1, "Name", "day"), (SitePart.Boxes, 1, "Name", "box"), (SitePart.Devices, 1, "Name", "x"), (SitePart.Runs, 1, "To", "a"),
-            (SitePart.Runs, 0, "From", "output 9"), (SitePart.Runs, 2, "From", "ring"), (SitePart.Runs, 3, "From", "nowhere"),
-            (SitePart.Devices, 1, "At", "elsewhere"), (SitePart.Conditions, 1, "At", "-70 °C"));
+            ("conditions", 1, "Name", "day"), ("boxes", 1, "Name", "box"), ("devices", 1, "Name", "x"), ("runs", 1, "To", "a"),
+            ("runs", 0, "From", "output 9"), ("runs", 2, "From", "ring"), ("runs", 3, "From", "nowhere"),
+            ("devices", 1, "At", "elsewhere"), ("conditions", 1, "At", "-70 °C"));
         Assert.Equal(faults.Count, faults.Select(f => f.Message).Distinct().Count());
 
-        string message = Assert.Throws<ArgumentException>(() => new Site("s", [Day, frost], [Box(), Box()], runs, devices)).Message;
-        Assert.All(faults, f => Assert.Contains(f.Message, message, StringComparison.Ordinal));
+        ArgumentException refused = Assert.Throws<ArgumentException>(() => new Site("s", [Day, frost], [Box(), Box()], runs, devices));
+        Assert.All(faults, f => Assert.Contains(f.Message, refused.Message, StringComparison.Ordinal));
+        Assert.Equal(["conditions[1].Name", "boxes[1].Name", "devices[1].Name", "runs[1].To", "runs[0].From", "runs[2].From", "runs[3].From", "devices[1].At", "conditions[1].At"],
+            Assert.IsType<AggregateException>(refused.InnerException).InnerExceptions.Select(e => Assert.IsType<ArgumentException>(e).ParamName));
     }
 
     [Fact]
     public void Faults_AreSaidTheSameInEveryCulture() => Cultures.AssertSame(() => string.Join("|",
-        SiteStructure.FindFaults([new Condition("frost", DrawShares.None, At(cable: -70.5))], [Box()], [From(5, "i"), Behind("I", "j")], [At("x", "ı")], [], [])));
+        ErrorsOf([new Condition("frost", LoadComponents.None, At(cable: -70.5))], [Box()], [From(5, "i"), Behind("I", "j")], [At("x", "ı")], [], [])));
 
     [Fact]
     public void Site_KeepsItsOwnLists()
@@ -99,7 +101,7 @@ public class SiteStructureTests
         Assert.Equal(["x", "y"], assessment.Boxes[0].Outputs[0].Devices.Select(d => d.Name));
     }
 
-    private static IReadOnlyList<SiteError> Find(IReadOnlyList<SiteRun> runs, IReadOnlyList<SiteDevice> devices) => SiteStructure.FindFaults([Day], [Box()], runs, devices, [], []);
+    private static IReadOnlyList<SiteError> Find(IReadOnlyList<SiteRun> runs, IReadOnlyList<SiteDevice> devices) => ErrorsOf([Day], [Box()], runs, devices, [], []);
 
     private static SiteRun From(int output, string to) => new(RunOrigin.Output(BoxName, output), to, Runs.OfOhms(1));
 
@@ -109,9 +111,9 @@ public class SiteStructureTests
 
     private static Surroundings At(double cable = 20) => SmallSite.At(cable);
 
-    private static void AssertFaults(IReadOnlyList<SiteError> faults, params (SitePart Part, int Index, string Member, string Mentions)[] expected)
+    private static void AssertFaults(IReadOnlyList<SiteError> faults, params (string List, int Index, string Member, string Mentions)[] expected)
     {
-        Assert.Equal(expected.Select(e => (e.Part, e.Index, e.Member)), faults.Select(f => (f.Part, f.Index, f.Member)));
+        Assert.Equal(expected.Select(e => (e.List, e.Index, e.Member)), faults.Select(f => (f.List, f.Index, f.Member)));
         Assert.All(expected.Zip(faults), pair =>
         {
             Assert.Contains(pair.First.Mentions, pair.Second.Message, StringComparison.Ordinal);

@@ -1,5 +1,6 @@
 using System.Collections.Generic;
 using System.Linq;
+using CamPower.Sites;
 using UnitsNet;
 
 namespace CamPower.Tests.Sites;
@@ -25,7 +26,7 @@ internal static class SmallSite
     internal static Surroundings At(double cable = 20, double box = 25) => new(
         Temperature.FromDegreesCelsius(cable), Temperature.FromDegreesCelsius(box), Temperature.FromDegreesCelsius(20));
 
-    internal static Starting Starts(double turnOn, double dropOut, SoftStart soft = SoftStart.Yes) => new(Volts(turnOn), Volts(dropOut), soft);
+    internal static Starting Starts(double turnOn, double dropOut, bool? soft = true) => new(Volts(turnOn), Volts(dropOut), soft);
 
     internal static Supply Dc(double volts = 12, double amperes = 100, double percent = 0, CurrentKind kind = CurrentKind.Dc) => new(
         "supply", Output(volts, amperes, percent, kind), Derating.GenericEnclosed);
@@ -39,10 +40,10 @@ internal static class SmallSite
         : new DcOutput(Volts(volts), ElectricCurrent.FromAmperes(amperes), Ratio.FromPercent(percent));
 
     /// <summary>All rules but the one that speaks of boxes of which nothing on faults is declared, as that of nearly every site here.</summary>
-    internal static RuleSet Rules { get; } = RuleSet.Standard.Without("faults-unknown");
+    internal static RuleSet WithoutFaultsUnknown { get; } = RuleSet.Standard.Without("faults-unknown");
 
     internal static DistributionBox Box(Supply? supply = null, int outputs = 4, double limit = 50, ProtectiveDevice? protection = null) =>
-        DistributionBox.WithEqualOutputs(BoxName, supply ?? Dc(), outputs, ElectricCurrent.FromAmperes(limit), protection);
+        DistributionBox.OfEqualOutputs(BoxName, supply ?? Dc(), outputs, ElectricCurrent.FromAmperes(limit), protection);
 
     /// <summary>A protective device that matters by its resistance alone.</summary>
     internal static ElectronicLimit SeriesOhms(double ohms) => new("limit", ElectricCurrent.FromAmperes(1e6), Ratio.Zero, Duration.FromSeconds(1),
@@ -50,7 +51,7 @@ internal static class SmallSite
 
     internal static DistributionBox Adapter(Supply? supply = null) => DistributionBox.Adapter(BoxName, supply ?? Dc());
 
-    internal static Device Camera(Load draw, VoltageRange? window = null, Starting? starting = null) => Camera(new ShareDraw(draw), window, starting);
+    internal static Device Camera(Load draw, VoltageRange? window = null, Starting? starting = null) => Camera(new ComponentDraw(draw), window, starting);
 
     internal static Device Camera(Draw draw, VoltageRange? window = null, Starting? starting = null, DeviceKind kind = DeviceKind.Camera) =>
         new("model", kind, draw, dcInput: window ?? Wide, starting: starting);
@@ -83,4 +84,9 @@ internal static class SmallSite
     internal static string Name(int index) => $"camera {index + 1}";
 
     internal static string Place(int index) => $"place {index + 1}";
+
+    /// <summary>Why parts do not make up a site.</summary>
+    internal static IReadOnlyList<SiteError> ErrorsOf(IReadOnlyList<Condition> conditions, IReadOnlyList<DistributionBox> boxes, IReadOnlyList<SiteRun> runs,
+        IReadOnlyList<SiteDevice> devices, IReadOnlyList<VideoLink> links, IReadOnlyList<GroundBond> bonds, IReadOnlyList<OutputTie>? ties = null) =>
+        [.. new SiteStructure(new SiteIndex(conditions, boxes, runs, devices, links, bonds, ties ?? [])).Errors()];
 }

@@ -20,8 +20,7 @@ public class AdapterComparingTests
     [Fact]
     public void Figures_OfBothWays()
     {
-        SupplyComparison comparison = TwoCameras().CompareWithAdapters(BoxName, [Dc(amperes: 2), Dc(amperes: 1), Dc(24, 1)], Lead, Common);
-        SupplyLayout central = comparison.Central, adapters = comparison.Adapters;
+        SupplyLayout central = TwoCameras().LayoutOf(BoxName), adapters = TwoCameras().LayoutWithAdapters(BoxName, [Dc(amperes: 2), Dc(amperes: 1), Dc(24, 1)], Lead, Common);
         Assert.Equal((2, 1, 1), (central.Devices, central.DevicesInWindow, central.Supplies.Count));
         Assert.Equal((2, 2, 2), (adapters.Devices, adapters.DevicesInWindow, adapters.Supplies.Count));
         Assert.Equal(-0.5, central.WorstMargin!.Value.Volts, 1e-12);
@@ -31,7 +30,7 @@ public class AdapterComparingTests
         Assert.Equal(0.125, (double)adapters.CableLoss.Watts, 1e-9);
         Assert.Equal([1, 2], adapters.Supplies.Select(b => b.Box.Supply.Output.RatedCurrent.Amperes));
         Assert.Equal((30, 50), (Math.Round(central.Loading!.Value.Percent, 9), Math.Round(adapters.Loading!.Value.Percent, 9)));
-        Assert.Equal("central: 1 of 2 in their windows, worst margin -0.50 V (camera 2, day), most loaded box 30 %, supplies and receptacles: 1, 0 m of cable losing 2.3 W", comparison.ToString().Split('\n')[0]);
+        Assert.Equal("1 of 2 in their windows, worst margin -0.50 V (camera 2, day), most loaded box 30 %, supplies and receptacles: 1, 0 m of cable losing 2.3 W", central.ToString());
     }
 
     // The whole power that the sources give, less what the devices take, counted apart from the figure.
@@ -39,7 +38,7 @@ public class AdapterComparingTests
     public void CableLoss_IsWhatSourcesGiveAndDevicesDoNotGet()
     {
         Site chain = Chain(Box(), [Condition.Day(At())], (0.5, Camera(Amperes(1))), (0.7, Camera(Watts(6))), (0.9, Camera(Ohms(30))));
-        SupplyLayout central = chain.CompareWithAdapters(BoxName, [Dc(amperes: 5)], Lead, Common).Central;
+        SupplyLayout central = chain.LayoutOf(BoxName);
         double given = central.Supplies[0].Worst.TotalCurrent.Amperes * 12;
         double taken = central.Assessment.Devices.Sum(d => d.Worst.Voltage.Volts * d.Worst.Current.Amperes);
         Assert.Equal(given - taken, (double)central.CableLoss.Watts, 1e-9);
@@ -48,7 +47,7 @@ public class AdapterComparingTests
     [Fact]
     public void DeviceTooStrongForEveryAdapter_HasTheStrongest_AndShowsIt()
     {
-        SupplyLayout adapters = TwoCameras().CompareWithAdapters(BoxName, [Dc(amperes: 0.7)], Lead, Common).Adapters;
+        SupplyLayout adapters = TwoCameras().LayoutWithAdapters(BoxName, [Dc(amperes: 0.7)], Lead, Common);
         Assert.Equal(100 / 0.7, adapters.Loading!.Value.Percent, 1e-9);
         Assert.Equal("adapter of camera 2", adapters.MostLoaded.Box.Name);
     }
@@ -57,7 +56,7 @@ public class AdapterComparingTests
     [Fact]
     public void DeviceThatIsNotUp_LeavesNoMargin()
     {
-        SupplyLayout central = Star((2, Camera(Amperes(7)))).CompareWithAdapters(BoxName, [Dc(amperes: 10)], Lead, Common).Central;
+        SupplyLayout central = Star((2, Camera(Amperes(7)))).LayoutOf(BoxName);
         Assert.Equal((0, null), (central.DevicesInWindow, central.WorstMargin));
         Assert.Contains("none, not all are up", central.ToString(), StringComparison.Ordinal);
     }
@@ -69,7 +68,7 @@ public class AdapterComparingTests
         Site two = TwoCameras();
         var site = new Site("site", two.Conditions, [.. two.Boxes, ReturnSites.Box("a", 12)], two.Runs, two.Devices.Select((d, i) => new SiteDevice(d.Name, d.Model, d.At, leadsReversed: i == 0)),
             ties: [new OutputTie("a", 1, "a", 2), new OutputTie(BoxName, 1, "a", 3)]);
-        SupplyLayout adapters = site.CompareWithAdapters(BoxName, [Dc(amperes: 2)], Lead, Common).Adapters;
+        SupplyLayout adapters = site.LayoutWithAdapters(BoxName, [Dc(amperes: 2)], Lead, Common);
         Assert.Equal(1, adapters.DevicesInWindow);
         Assert.True(adapters.Site.Devices[0].LeadsReversed);
         Assert.Equal("tie of a output 1 and a output 2", Assert.Single(adapters.Site.Ties).ToString());
@@ -82,7 +81,7 @@ public class AdapterComparingTests
         Site site = ReturnSites.Of([ReturnSites.Box("a", 12), ReturnSites.Box("adapter of camera 1", 12)],
             [ReturnSites.Run("a", 1, "1", 1), ReturnSites.Run("adapter of camera 1", 1, "2", 1)], [ReturnSites.Amperes(1, 1), ReturnSites.Amperes(2, 1)],
             [ReturnSites.Link(1, "g", 0.9), ReturnSites.Link(2, "g", 0.9)], [ReturnSites.Bond("g", "a", 0.1), ReturnSites.Bond("g", "adapter of camera 1", 0.1)]);
-        SupplyLayout adapters = site.CompareWithAdapters("a", [Dc(amperes: 5)], Lead, Common).Adapters;
+        SupplyLayout adapters = site.LayoutWithAdapters("a", [Dc(amperes: 5)], Lead, Common);
         Assert.Equal(["adapter of camera 1", "adapter of camera 1 *"], adapters.Site.Boxes.Select(b => b.Name));
         Assert.Equal((1, 2), (adapters.Devices, adapters.Assessment.Devices.Count));
         Assert.Equal("adapter of camera 1", Assert.Single(adapters.Site.Bonds).Box);
@@ -92,12 +91,12 @@ public class AdapterComparingTests
     public void ImpossibleArguments_Throw()
     {
         Site site = TwoCameras();
-        Assert.Throws<ArgumentException>("boxName", () => site.CompareWithAdapters("no such box", [Dc()], Lead, Common));
-        Assert.Throws<ArgumentException>("adapters", () => site.CompareWithAdapters(BoxName, [Dc(24)], Lead, Common));
-        Assert.Throws<ArgumentNullException>("lead", () => site.CompareWithAdapters(BoxName, [Dc()], null!, Common));
-        Assert.Throws<ArgumentNullException>("policy", () => site.CompareWithAdapters(BoxName, [Dc()], Lead, null!));
+        Assert.Throws<ArgumentException>("boxName", () => site.LayoutWithAdapters("no such box", [Dc()], Lead, Common));
+        Assert.Throws<ArgumentException>("adapters", () => site.LayoutWithAdapters(BoxName, [Dc(24)], Lead, Common));
+        Assert.Throws<ArgumentNullException>("lead", () => site.LayoutWithAdapters(BoxName, [Dc()], null!, Common));
+        Assert.Throws<ArgumentNullException>("policy", () => site.LayoutWithAdapters(BoxName, [Dc()], Lead, null!));
         var idle = new Site("idle", [Condition.Day(At())], [Box()], [], []);
-        Assert.Throws<ArgumentException>("boxName", () => idle.CompareWithAdapters(BoxName, [Dc()], Lead, Common));
+        Assert.Throws<ArgumentException>("boxName", () => idle.LayoutWithAdapters(BoxName, [Dc()], Lead, Common));
     }
 
     private static Site TwoCameras() => Star(Box(Dc(amperes: 5)), [Condition.Day(At())],

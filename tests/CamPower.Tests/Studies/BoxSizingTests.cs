@@ -48,7 +48,7 @@ public class BoxSizingTests
     [Fact]
     public void ProtectiveDevice_MustCarryItsOutput_AtTheTemperatureOfTheBox()
     {
-        DistributionBox offered = DistributionBox.WithEqualOutputs("offered", Dc(amperes: 10), 4, Amps(1.1), ResettableFuse.Generic16Volt[1]);
+        DistributionBox offered = DistributionBox.OfEqualOutputs("offered", Dc(amperes: 10), 4, Amps(1.1), ResettableFuse.Generic16Volt[1]);
         Assert.Equal("offered", Of(Cameras(2, 0.76, 50)).SmallestBoxFor(BoxName, [offered], NoRoom).Chosen?.Name);
         BoxShortfall binding = Assert.Single(Of(Cameras(2, 0.78, 50)).SmallestBoxFor(BoxName, [offered], NoRoom).Binding);
         Assert.Equal("a protective device may open: it carries 0.77 A, and 0.78 A is wanted in day", binding.ToString());
@@ -64,9 +64,9 @@ public class BoxSizingTests
     {
         var input = upToPercent is double percent ? new SupplyInput(efficiency: new ShareCurve<Ratio>(
             new(Ratio.Zero, Ratio.FromPercent(90)), new(Ratio.FromPercent(percent), Ratio.FromPercent(90)))) : null;
-        DistributionBox offered = DistributionBox.WithEqualOutputs("offered", new Supply("supply", Dc(amperes: 5).Output, Derating.GenericEnclosed, input), 4, Amps(2));
+        DistributionBox offered = DistributionBox.OfEqualOutputs("offered", new Supply("supply", Dc(amperes: 5).Output, Derating.GenericEnclosed, input), 4, Amps(2));
         var enclosure = new Enclosure(Length.FromMeters(0.3), Length.FromMeters(0.4), Length.FromMeters(0.15), EnclosureWall.PaintedSteel, EnclosureFaces.OnWall);
-        BoxChoice choice = Star(Box().In(enclosure), [Condition.Day(At())], (0, Camera(Amperes(1.5))), (0, Camera(Amperes(1.5)))).SmallestBoxFor(BoxName, [offered], NoRoom);
+        BoxChoice choice = Star(Box().WithEnclosure(enclosure), [Condition.Day(At())], (0, Camera(Amperes(1.5))), (0, Camera(Amperes(1.5)))).SmallestBoxFor(BoxName, [offered], NoRoom);
         Assert.Equal(has is null ? [] : new[] { $"how warm it gets inside is not known: its efficiency is declared up to {has} of its rating, and 60 % is wanted in day" },
             choice.Binding.Select(b => b.ToString()));
     }
@@ -105,12 +105,12 @@ public class BoxSizingTests
     [Fact]
     public void Supply_IsSetAsThePresentOne_WhereItsTrimAllows()
     {
-        Site site = Star(Box(TrimSites.Trimmable(0, 12, 14).SetTo(Volts(13))), [Condition.Day(At())], (2, Camera(Watts(12))));
+        Site site = Star(Box(TrimSites.Trimmable(0, 12, 14).WithSetPoint(Volts(13))), [Condition.Day(At())], (2, Camera(Watts(12))));
         Assert.Equal(12 / 10.772001872658, Needed(TrimSites.Trimmable(0, 12, 14)), 1e-9);
         Assert.Equal(12 / 9.464101615138, Needed(Dc()), 1e-9);
 
         double Needed(Supply supply) =>
-            ((ElectricCurrent)site.SmallestBoxFor(BoxName, [DistributionBox.WithEqualOutputs("x", supply, 1, Amps(0.5))], NoRoom).Binding.Single().Needed).Amperes;
+            ((ElectricCurrent)site.SmallestBoxFor(BoxName, [DistributionBox.OfEqualOutputs("x", supply, 1, Amps(0.5))], NoRoom).Binding.Single().Needed).Amperes;
     }
 
     [Theory]
@@ -150,7 +150,7 @@ public class BoxSizingTests
     public void ImpossibleArguments_Throw()
     {
         Site site = Of(Cameras(1, 0.1));
-        Assert.Throws<ArgumentNullException>("site", () => BoxSizing.SmallestBoxFor(null!, BoxName, [], Common));
+        Assert.Throws<ArgumentNullException>("site", () => SiteQuestions.SmallestBoxFor(null!, BoxName, [], Common));
         Assert.Throws<ArgumentNullException>("catalog", () => site.SmallestBoxFor(BoxName, null!, Common));
         Assert.Throws<ArgumentNullException>("policy", () => site.SmallestBoxFor(BoxName, [], null!));
         Assert.Throws<ArgumentException>("boxName", () => site.SmallestBoxFor("no such box", [], Common));

@@ -115,8 +115,8 @@ public class BoxSplitTests
     public void EnclosureAndReceptacle_AreThoseOfThePresentBox_WhereTheCatalogDeclaresNone()
     {
         var receptacle = new Receptacle("receptacle", Volts(120), Amps(15));
-        Site site = Star(SmallSite.Box(Dc().WithEfficiency(0.9)).In(Outdoors).PluggedInto(receptacle), [Condition.Day(At())], (0, Camera(Amperes(3))), (0, Camera(Amperes(3))));
-        BoxSplit split = site.SplitFor(BoxName, [DistributionBox.WithEqualOutputs("b", Dc(amperes: 5).WithEfficiency(0.9), 4, Amps(5))], NoRoom);
+        Site site = Star(SmallSite.Box(Dc().WithEfficiency(0.9)).WithEnclosure(Outdoors).WithReceptacle(receptacle), [Condition.Day(At())], (0, Camera(Amperes(3))), (0, Camera(Amperes(3))));
+        BoxSplit split = site.SplitFor(BoxName, [DistributionBox.OfEqualOutputs("b", Dc(amperes: 5).WithEfficiency(0.9), 4, Amps(5))], NoRoom);
         Assert.Equal(2, split.Boxes.Count);
         Assert.All(split.Site.Boxes, b => Assert.Equal((receptacle, 0.3), (b.Receptacle, b.Enclosure!.Width.Meters)));
     }
@@ -127,7 +127,7 @@ public class BoxSplitTests
     [InlineData(-25)]
     public void InTheCold_WhatWarmsTheBoxTogether_IsNotTornApart(double celsius)
     {
-        DistributionBox box = SmallSite.Box(Dc(amperes: 10).WithEfficiency(0.8), outputs: 9, limit: 1.1).In(Outdoors);
+        DistributionBox box = SmallSite.Box(Dc(amperes: 10).WithEfficiency(0.8), outputs: 9, limit: 1.1).WithEnclosure(Outdoors);
         Site site = Star(box, [Condition.Night(At(box: celsius))], [.. Enumerable.Repeat((0.0, Camera(Watts(9))), 6)]);
         Assert.Equal(BoxName, site.SmallestBoxFor(BoxName, [box], Common).Chosen?.Name);
         BoxSplit split = site.SplitFor(BoxName, [box], Common);
@@ -141,7 +141,7 @@ public class BoxSplitTests
     [InlineData(75)]
     public void WhereNoBoxMayRun_AllAreMisfits(double celsius)
     {
-        DistributionBox box = SmallSite.Box(Dc(amperes: 10).WithEfficiency(0.8), outputs: 9, limit: 1.1).In(Outdoors);
+        DistributionBox box = SmallSite.Box(Dc(amperes: 10).WithEfficiency(0.8), outputs: 9, limit: 1.1).WithEnclosure(Outdoors);
         BoxSplit split = Star(box, [Condition.Night(At(box: celsius))], [.. Enumerable.Repeat((0.0, Camera(Watts(9))), 6)]).SplitFor(BoxName, [box], Common);
         Assert.Equal((0, 6), (split.Boxes.Count, split.Misfits.Count));
     }
@@ -221,7 +221,7 @@ public class BoxSplitTests
     public void ImpossibleArguments_Throw()
     {
         Site site = Of([0.1]);
-        Assert.Throws<ArgumentNullException>("site", () => BoxSizing.SplitFor(null!, BoxName, [], Common));
+        Assert.Throws<ArgumentNullException>("site", () => SiteQuestions.SplitFor(null!, BoxName, [], Common));
         Assert.Throws<ArgumentNullException>("catalog", () => site.SplitFor(BoxName, null!, Common));
         Assert.Throws<ArgumentNullException>("policy", () => site.SplitFor(BoxName, [], null!));
         Assert.Throws<ArgumentException>("boxName", () => site.SplitFor("no such box", [], Common));
@@ -231,7 +231,7 @@ public class BoxSplitTests
 
     private static ElectricCurrent Amps(double amperes) => ElectricCurrent.FromAmperes(amperes);
 
-    private static DistributionBox Box(string name, int outputs, double amperes, double limit) => DistributionBox.WithEqualOutputs(name, Dc(amperes: amperes), outputs, Amps(limit));
+    private static DistributionBox Box(string name, int outputs, double amperes, double limit) => DistributionBox.OfEqualOutputs(name, Dc(amperes: amperes), outputs, Amps(limit));
 
     private static Site Of(IEnumerable<double> amperes, double boxCelsius = 25) =>
         Star(SmallSite.Box(outputs: 64), [Condition.Day(At(box: boxCelsius))], [.. amperes.Select(a => (0.0, Camera(Amperes(a))))]);
@@ -239,7 +239,7 @@ public class BoxSplitTests
     // Each output joins a group that is there, or begins one.
     // The generic boxes without their resettable fuses.
     private static IEnumerable<DistributionBox> Unprotected(Func<DistributionBox, Supply> supply) => BoxCatalog.Generic
-        .Select(b => DistributionBox.WithEqualOutputs(b.Name, supply(b), b.Outputs.Count, b.Outputs[0].Limit));
+        .Select(b => DistributionBox.OfEqualOutputs(b.Name, supply(b), b.Outputs.Count, b.Outputs[0].Limit));
 
     private static IEnumerable<List<List<double>>> Groupings(double[] amperes, int count)
     {

@@ -33,7 +33,7 @@ public class TrimPropertyTests
     [InlineData(2.5)]
     public void SharedReturns_AgreeWithTrying(double farOhms)
     {
-        Device camera = SmallSite.Camera(new ShareDraw(SmallSite.Watts(3), infrared: SmallSite.Watts(5)), SmallSite.Range(10.8, 13.2), SmallSite.Starts(9, 8));
+        Device camera = SmallSite.Camera(new ComponentDraw(SmallSite.Watts(3), infrared: SmallSite.Watts(5)), SmallSite.Range(10.8, 13.2), SmallSite.Starts(9, 8));
         Site star = TrimSites.Star(TrimSites.Trimmable(1, 10, 16), (0.3, camera), (farOhms, camera));
         Site site = new("site", star.Conditions, star.Boxes, star.Runs, star.Devices,
             [.. star.Devices.Select(d => new VideoLink(d.Name, "recorder", ElectricResistance.FromOhms(2)))]);

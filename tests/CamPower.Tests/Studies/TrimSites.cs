@@ -29,7 +29,7 @@ internal static class TrimSites
     /// <summary>Whether every device of the box is up, starts and is inside its range with the box set to a voltage.</summary>
     internal static bool AllAreIn(Site site, ElectricPotential setPoint) => Solved(site, setPoint).Devices.Where(d => d.Box.Name == SmallSite.BoxName).All(IsIn);
 
-    internal static SiteAssessment Solved(Site site, ElectricPotential setPoint) => site.With(site.Boxes[0].SetTo(setPoint)).Assess();
+    internal static SiteAssessment Solved(Site site, ElectricPotential setPoint) => site.With(site.Boxes[0].WithSetPoint(setPoint)).Assess();
 
     internal static bool IsIn(DeviceAssessment device) =>
         device.InConditions.All(IsIn) && IsNotTooHigh(device);

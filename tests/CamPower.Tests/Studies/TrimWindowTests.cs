@@ -15,8 +15,8 @@ public class TrimWindowTests
 
     // Far: 8 W at night over 2 Ω at 10.8 V: 10.8 + 2·8/10.8 = 12.281481 V, of which the supply may give 99 %: 12.405537 V.
     // Near: 2.64 W by day over 0.5 Ω at 13.2 V: 13.2 + 0.5·2.64/13.2 = 13.3 V, of which it may give 101 %: 13.168317 V.
-    private static readonly (double, Device) Near = (0.5, Camera(new ShareDraw(Watts(2.64), infrared: Watts(2)), Range(10.8, 13.2)));
-    private static readonly (double, Device) Far = (2, Camera(new ShareDraw(Watts(3), infrared: Watts(5)), Range(10.8, 13.2)));
+    private static readonly (double, Device) Near = (0.5, Camera(new ComponentDraw(Watts(2.64), infrared: Watts(2)), Range(10.8, 13.2)));
+    private static readonly (double, Device) Far = (2, Camera(new ComponentDraw(Watts(3), infrared: Watts(5)), Range(10.8, 13.2)));
     private const double FarNeeds = 12.405536849981292, NearAllows = 13.168316831683168;
 
     [Fact]
@@ -51,7 +51,7 @@ public class TrimWindowTests
     [Fact]
     public void Empty_NamesWhoConflicts_AndByHowMuch()
     {
-        (double, Device) near = (0.5, Camera(new ShareDraw(Watts(2.64)), Range(10.8, 12.2)));
+        (double, Device) near = (0.5, Camera(new ComponentDraw(Watts(2.64)), Range(10.8, 12.2)));
         TrimWindow window = Star(Trimmable(1, 12, 14), near, Far).TrimWindowOf(BoxName);
         Assert.True(window.IsEmpty);
         AssertLimit(window.Lowest, FarNeeds, TrimBound.LowestVoltage, "camera 2", "night");
@@ -73,11 +73,11 @@ public class TrimWindowTests
     // What each bound asks of the source over 2.6 Ω and 12.5 W: drop-out 8 V, 8 + 2.6·12.5/8 = 12.0625 V; turn-on 12.5 V, that;
     // turn-on 4 V without a soft start, 4 + 2.6·12.5/4 = 12.125 V; nothing declared, 2·√(2.6·12.5) = 11.401754 V. Over 0.98.
     [Theory]
-    [InlineData(9.5, 8, SoftStart.Yes, 12.0625, TrimBound.DropOut)]
-    [InlineData(12.5, 8, SoftStart.Yes, 12.5, TrimBound.Starting)]
-    [InlineData(4, 3, SoftStart.No, 12.125, TrimBound.Starting)]
-    [InlineData(0, 0, SoftStart.Yes, 11.401754250991380, TrimBound.Collapse)]
-    public void Bottom_IsNamed(double turnOn, double dropOut, SoftStart soft, double sourceVolts, TrimBound bound)
+    [InlineData(9.5, 8, true, 12.0625, TrimBound.DropOut)]
+    [InlineData(12.5, 8, true, 12.5, TrimBound.Starting)]
+    [InlineData(4, 3, false, 12.125, TrimBound.Starting)]
+    [InlineData(0, 0, true, 11.401754250991380, TrimBound.Collapse)]
+    public void Bottom_IsNamed(double turnOn, double dropOut, bool? soft, double sourceVolts, TrimBound bound)
     {
         Device camera = Camera(Watts(12.5), starting: turnOn > 0 ? Starts(turnOn, dropOut, soft) : null);
         TrimWindow window = Single(2.6, camera, Trimmable(2, 10, 20)).TrimWindowOf(BoxName);
@@ -161,7 +161,7 @@ public class TrimWindowTests
     [Fact]
     public void DeviceOfTheWrongCurrent_IsLeftOut()
     {
-        var acOnly = new Device("model", DeviceKind.Camera, new ShareDraw(Watts(50)), acInput: Range(20, 28));
+        var acOnly = new Device("model", DeviceKind.Camera, new ComponentDraw(Watts(50)), acInput: Range(20, 28));
         TrimWindow window = Star(Trimmable(1, 12, 14), Near, Far, (1, acOnly)).TrimWindowOf(BoxName);
         Assert.Equal(FarNeeds, window.Lowest.SetPoint.Volts, Close);
         Assert.Equal(NearAllows, window.Highest.SetPoint.Volts, Close);
@@ -180,12 +180,12 @@ public class TrimWindowTests
     public void ImpossibleArguments_Throw()
     {
         Site site = Star(Near);
-        Assert.Throws<ArgumentNullException>("site", () => SiteTrimming.TrimWindowOf(null!, BoxName));
+        Assert.Throws<ArgumentNullException>("site", () => SiteQuestions.TrimWindowOf(null!, BoxName));
         Assert.Throws<ArgumentNullException>("boxName", () => site.TrimWindowOf(null!));
         Assert.Throws<ArgumentException>("boxName", () => site.TrimWindowOf("no such box"));
         Assert.Throws<ArgumentException>("box", () => site.With(DistributionBox.Adapter("no such box", Dc())));
-        Assert.Throws<ArgumentException>("setPoint", () => site.Boxes[0].SetTo(Volts(12)));
-        Assert.Throws<ArgumentOutOfRangeException>("setPoint", () => Trimmable(1, 12, 14).SetTo(Volts(14.001)));
+        Assert.Throws<ArgumentException>("setPoint", () => site.Boxes[0].WithSetPoint(Volts(12)));
+        Assert.Throws<ArgumentOutOfRangeException>("setPoint", () => Trimmable(1, 12, 14).WithSetPoint(Volts(14.001)));
     }
 
     private static void AssertLimit(TrimLimit limit, double volts, TrimBound bound, string? device, string? condition)

@@ -1,5 +1,6 @@
 using System;
 using System.Linq;
+using CamPower.Supplies;
 using CamPower.Tests.Protection;
 using UnitsNet;
 

@@ -61,7 +61,7 @@ public class SupplySheetTests
     {
         var supply = new Supply("s", Dc(amperes: 4).Output, Derating.GenericEnclosed, new SupplyInput(Range(90, 264)));
         Assert.Equal(amperes, supply.DeratedCurrentAt(Temperature.FromDegreesCelsius(25), Volts(line)).Amperes);
-        BoxInCondition solved = Star(Box(supply), [Condition.Day(At()).AtLine(Volts(line))], (0, Camera(Amperes(1)))).Assess().Boxes[0].Worst;
+        BoxInCondition solved = Star(Box(supply), [Condition.Day(At()).WithLineVoltage(Volts(line))], (0, Camera(Amperes(1)))).Assess().Boxes[0].Worst;
         Assert.Equal(amperes, solved.DeratedRating.Amperes);
     }
 
@@ -75,12 +75,12 @@ public class SupplySheetTests
     public void TrimmedUp_ItKeepsItsPower(double setPoint, double? ratedWatts, double amperes)
     {
         var output = new DcOutput(Volts(12), ElectricCurrent.FromAmperes(10), Ratio.Zero, Range(11, 14), ratedPower: ratedWatts is double watts ? Power.FromWatts(watts) : null);
-        Supply supply = new Supply("s", output, Derating.GenericEnclosed).SetTo(Volts(setPoint));
+        Supply supply = new Supply("s", output, Derating.GenericEnclosed).WithSetPoint(Volts(setPoint));
         Assert.Equal(amperes, supply.DeratedCurrentAt(Temperature.FromDegreesCelsius(25)).Amperes, 1e-9);
 
         Site site = Star(Box(supply), [Condition.Day(At())], (0, Camera(Amperes(amperes + 0.01))));
         Finding finding = Assert.Single(RuleSet.Standard.Check(site.Assess()), f => f.Rule == "supply-above-derated-rating");
-        Assert.Equal(amperes < 10, finding.Message.EndsWith("set to 14 V by its rated power.", StringComparison.Ordinal));
+        Assert.Equal(amperes < 10, finding.Message.Contains(", a set point of 14 V.", StringComparison.Ordinal));
         Assert.Equal(amperes < 10 ? amperes : 10, ((ElectricCurrent)finding.Limit!).Amperes, 1e-9);
     }
 
@@ -94,14 +94,14 @@ public class SupplySheetTests
     {
         var supply = new Supply("s", Dc(amperes: 4).Output, Full);
         Condition warm = Condition.Day(At(box: 55));
-        Site valley = Star(Box(supply), [warm, Condition.Night(warm.At).AtLine(Volts(102.5))], (0, Camera(Amperes(3))));
+        Site valley = Star(Box(supply), [warm, Condition.Night(warm.At).WithLineVoltage(Volts(102.5))], (0, Camera(Amperes(3))));
         Assert.Equal([3.5, 3.15], valley.Assess().Boxes[0].InConditions.Select(c => Math.Round(c.DeratedRating.Amperes, 9)));
         Assert.DoesNotContain("supply-above-derated-rating", RuleSet.Standard.Check(valley.Assess()).Select(f => f.Rule));
 
         var mountain = new Site(valley.Name, valley.Conditions, valley.Boxes, valley.Runs, valley.Devices, altitude: Length.FromMeters(4000));
         Assert.Equal([2.5, 2.25], mountain.With(valley.Boxes[0]).Assess().Boxes[0].InConditions.Select(c => Math.Round(c.DeratedRating.Amperes, 9)));
         Finding finding = Assert.Single(RuleSet.Standard.Check(mountain.Assess()), f => f.Rule == "supply-above-derated-rating");
-        Assert.Contains("2.25 A at 55 °C and 102.5 V at its input, 4000 m above the sea", finding.ToString(), StringComparison.Ordinal);
+        Assert.Contains("2.25 A. Derated for 55 °C, 102.5 V at its input, an altitude of 4000 m.", finding.ToString(), StringComparison.Ordinal);
     }
 
     // Nothing but a cooler, lower or better-fed supply keeps more of its rating, and no share leaves 0 to 1.
@@ -155,7 +155,7 @@ public class SupplySheetTests
     {
         var output = new DcOutput(Volts(12), ElectricCurrent.FromAmperes(5), Ratio.FromPercent(2), Range(11, 15), Volts(12.5), Ratio.FromPercent(1),
             ElectricResistance.FromMilliohms(20), OverloadBehavior.Unlimited, ElectricCapacitance.FromMicrofarads(2200));
-        Supply supply = new Supply("s", output, Full, new SupplyInput(Range(90, 264))).SetTo(Volts(14));
+        Supply supply = new Supply("s", output, Full, new SupplyInput(Range(90, 264))).WithSetPoint(Volts(14));
         var set = (DcOutput)supply.Output;
         Assert.Equal(14, set.SetPoint.Volts);
         Assert.Equal((13.72, 14.28), (Math.Round(set.LowestVoltage.Volts, 9), Math.Round(set.HighestVoltage.Volts, 9)));
@@ -179,13 +179,13 @@ public class SupplySheetTests
     {
         ResettableFuse fuse = ResettableFuse.Generic16Volt[1];
         var terminals = new TerminalRange(WireSize.Awg(24), WireSize.Awg(14));
-        DistributionBox box = DistributionBox.WithEqualOutputs("b", Dc(), 3, ElectricCurrent.FromAmperes(1.1), fuse, terminals);
+        DistributionBox box = DistributionBox.OfEqualOutputs("b", Dc(), 3, ElectricCurrent.FromAmperes(1.1), fuse, terminals);
         Assert.All(box.Outputs, o => Assert.Same(fuse, o.Protection));
         Assert.Same(terminals, box.Terminals);
         Assert.Null(Box().Outputs[0].Protection);
         Assert.Same(ProtectiveDevice.None, DistributionBox.Adapter("a", Dc(), ProtectiveDevice.None).Outputs[0].Protection);
         var trimmed = new Supply("s", new DcOutput(Volts(12), ElectricCurrent.FromAmperes(5), Ratio.Zero, Range(11, 15)), Derating.GenericEnclosed);
-        DistributionBox set = new DistributionBox("b", trimmed, [new BoxOutput(1, ElectricCurrent.FromAmperes(1), fuse)], terminals).SetTo(Volts(14));
+        DistributionBox set = new DistributionBox("b", trimmed, [new BoxOutput(1, ElectricCurrent.FromAmperes(1), fuse)], terminals).WithSetPoint(Volts(14));
         Assert.Same(fuse, set.Outputs[0].Protection);
         Assert.Same(terminals, set.Terminals);
     }

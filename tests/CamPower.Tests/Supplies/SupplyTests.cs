@@ -49,7 +49,7 @@ public class SupplyTests
         {
             DistributionBox box = SmallSite.Box(SmallSite.Dc(amperes: rating), outputs, limit: 5);
             Site site = SmallSite.Star(box, [Condition.Day(SmallSite.At())], [.. Enumerable.Repeat((0.0, SmallSite.Camera(SmallSite.Amperes(each))), outputs)]);
-            RuleSet rules = loadingPercent < 100 ? SmallSite.Rules : SmallSite.Rules.Without("supply-above-headroom-policy");
+            RuleSet rules = loadingPercent < 100 ? SmallSite.WithoutFaultsUnknown : SmallSite.WithoutFaultsUnknown.Without("supply-above-headroom-policy");
             return [.. rules.Check(site.Assess()).Select(f => f.Rule)];
         }
     }

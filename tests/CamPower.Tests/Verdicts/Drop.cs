@@ -45,7 +45,7 @@ internal sealed record Drop
 
     internal (double TurnOn, double DropOut)? Starts { get; init; } = (9.5, 8.5);
 
-    internal SoftStart SoftStart { get; init; } = SoftStart.Yes;
+    internal bool? SoftStart { get; init; } = true;
 
     internal double? DelaySeconds { get; init; }
 
@@ -74,7 +74,7 @@ internal sealed record Drop
     }
 
     internal SiteDevice ToDevice() =>
-        new(Name, new Device($"model of {Name}", Kind, new ShareDraw(Base, Infrared, Motor, Heater, StartUp),
+        new(Name, new Device($"model of {Name}", Kind, new ComponentDraw(Base, Infrared, Motor, Heater, StartUp),
         Range(Accepts), Range(AcceptsAc), Starting(), Plug, Inrush), Place, LeadsReversed);
 
     private Starting? Starting() => Starts is { } starts

@@ -11,7 +11,7 @@ internal static class LoadCases
         new VerdictCase("output beyond its limit", "6 W at 11.27 V are 0.53 A of 0.50 A.",
             Star(1).WithBox(b => b with { OutputLimit = 0.5 })).Failure("output-overloaded", "box output 1", 0.5326, 0.5),
         new VerdictCase("supply beyond its rating in the heat", "10 A are 7.5 A at 60 °C (half at 70 °C; common practice): 8 x 1.0 A.",
-            Star(8).EachDrop(d => d.Drawing(1) with { Meters = 8 }).In(Year.At("hot attic", DrawShares.None, 45, 60), Year.WinterNight))
+            Star(8).EachDrop(d => d.Drawing(1) with { Meters = 8 }).In(Year.At("hot attic", LoadComponents.None, 45, 60), Year.WinterNight))
             .Failure("supply-above-derated-rating", "box", 8, 7.5),
         new VerdictCase("supply with too little in hand", "4 x 1.1 A are 4.4 A of 5 A: 88 % (common practice: 80 %).",
             Star(4).WithBox(b => b with { Rated = 5, Overload = Parts.Holds(5.5) }).EachDrop(d => d.Drawing(1.1) with { Meters = 8 }))
@@ -43,8 +43,8 @@ internal static class LoadCases
                 .EachDrop(d => d.Drawing(2.2) with { Meters = 4, Plug = Connector.UnifiedBarrels[2] }))
                     .Failure("connector-overloaded", "camera 1", 2.2, 2),
         new VerdictCase("UL fuse loaded to 80 %", "0.80 A of 1 A for hours: 75 % by UL practice (common practice).",
-            Fused(1, Parts.UlFast(1)).EachDrop(d => d.Drawing(0.8) with { Meters = 8 }).In(Year.At("room", DrawShares.None, 25, 23)))
-            .Caution("fuse-above-continuous-share", "box output 1", 0.8, 0.75),
+            Fused(1, Parts.UlFast(1)).EachDrop(d => d.Drawing(0.8) with { Meters = 8 }).In(Year.At("room", LoadComponents.None, 25, 23)))
+            .Caution("fuse-above-continuous-policy", "box output 1", 0.8, 0.75),
         new VerdictCase("fuse F0.5A with 0.53 A in 35 °C", "0.5 A less 2 % for 10 K above 23 °C: 0.488 A; 0.53 A at night.",
             Fused(1, Parts.Quick(0.5))).Failure("nuisance-trip", "box output 1", null, 0.488),
     ];

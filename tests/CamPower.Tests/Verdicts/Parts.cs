@@ -11,8 +11,8 @@ internal static class Parts
     internal static InstallationMethod InItsOwnCable { get; } = InstallationMethod.InCableOrRaceway(currentCarryingConductors: 2);
 
     /// <summary>Re-rating of a fuse as its sheet may have it: the rating at 23 °C, 2 % less for 10 K more.</summary>
-    private static AmbientCurve FuseCurve { get; } = new(new Citation("data sheet of the fuse, invented", CitationKind.Declared),
-        Point(-40, 1.126), Point(23, 1), Point(83, 0.88));
+    private static ShareCurve<Temperature> FuseCurve { get; } =
+        new ShareCurve<Temperature>(Point(-40, 1.126), Point(23, 1), Point(83, 0.88)).WithSource(new Citation("data sheet of the fuse, invented", CitationKind.Declared));
 
     internal static OverloadBehavior Holds(double amperes) => OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(amperes));
 
@@ -70,6 +70,6 @@ internal static class Parts
         ElectricPotential.FromVolts(volts), ElectricCurrent.FromAmperes(breaking), ElectricResistance.FromOhms(0.12 / amperes),
         melting is double integral ? JouleIntegral.FromAmpereSquaredSeconds(integral) : null, FuseCurve);
 
-    private static AmbientPoint Point(double celsius, double factor) =>
+    private static SharePoint<Temperature> Point(double celsius, double factor) =>
         new(Temperature.FromDegreesCelsius(celsius), Ratio.FromDecimalFractions(factor));
 }

@@ -59,9 +59,9 @@ internal sealed record PowerBox
             : new DistributionBox(Name, Supply(),
                 Enumerable.Range(1, Outputs).Select(n => new BoxOutput(n, ElectricCurrent.FromAmperes(OutputLimit), Protection, Claims)),
                     Terminals);
-        if (Enclosure is not null) box = box.In(Enclosure);
-        if (Cabinet is not null) box = box.In(Cabinet);
-        return Receptacle is null ? box : box.PluggedInto(Receptacle);
+        if (Enclosure is not null) box = box.WithEnclosure(Enclosure);
+        if (Cabinet is not null) box = box.WithCabinet(Cabinet);
+        return Receptacle is null ? box : box.WithReceptacle(Receptacle);
     }
 
     private Supply Supply() =>

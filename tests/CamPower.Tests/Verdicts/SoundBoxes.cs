@@ -24,9 +24,9 @@ internal static class SoundBoxes
         new("box loaded to exactly 80 % of what it may give at 60 °C",
             "Full rating to 50 °C and half of it at 70 °C (common practice, no source): 7.5 A of 10 A at 60 °C, and 6 x 1.0 A are 80 % "
                 + "of them.",
-            Star(6).EachDrop(d => d.Drawing(1) with { Meters = 8 }).In(Year.At("hot attic", DrawShares.None, 45, 60), Year.WinterNight)),
+            Star(6).EachDrop(d => d.Drawing(1) with { Meters = 8 }).In(Year.At("hot attic", LoadComponents.None, 45, 60), Year.WinterNight)),
         new("box at the coldest that it is rated for", "-20 °C is the cold end of the generic curve (common practice, no source).",
-            Star(4).In(Year.At("frost", DrawShares.Infrared, -20, -20), Year.SummerNight)),
+            Star(4).In(Year.At("frost", LoadComponents.Infrared, -20, -20), Year.SummerNight)),
         new("box that pulses in overload, with electronic limits",
             "A short takes 1.65 A and the other three 1.6 A: 3.3 A do not reach the 11 A at which it pulses.", Star(4)
                 .WithBox(b => b with { Overload = Parts.Pulses(11) })),
@@ -40,7 +40,7 @@ internal static class SoundBoxes
             "800 W/m² on 0.06 m² of light gray (0.6) are 29 W, with the losses 31 W: some 15 K above 30 °C, where the supply may give "
                 + "all of its rating.",
             Star(4).WithBox(b => b with { Enclosure = Parts.Steel(0.3, 0.4, 0.15, sunlit: 0.06) })
-                .In(Year.At("sunny day", DrawShares.None, 45, 30, sun: 800), Year.SummerNight, Year.WinterNight)),
+                .In(Year.At("sunny day", LoadComponents.None, 45, 30, sun: 800), Year.SummerNight, Year.WinterNight)),
         new("two voltages in two cabinets",
             "Nobody lands a wire on the wrong bank where each has a cabinet of its own (common practice, no source).",
             TwoBanks(isShared: false)),
@@ -93,8 +93,8 @@ internal static class SoundBoxes
             Base = Watts(10), Infrared = Watts(5), Motor = Watts(8), Heater = Watts(12), Accepts = (20, 28), Starts = (18, 16),
                 Meters = 30, Cable = Parts.Pair(16),
         })
-        .In(Year.SummerDay, Year.At("summer night with motion", DrawShares.Infrared | DrawShares.Motor, 30, 35),
-            Year.At("winter night with motion", DrawShares.Infrared | DrawShares.Motor | DrawShares.Heater, -10, 10));
+        .In(Year.SummerDay, Year.At("summer night with motion", LoadComponents.Infrared | LoadComponents.Motor, 30, 35),
+            Year.At("winter night with motion", LoadComponents.Infrared | LoadComponents.Motor | LoadComponents.Heater, -10, 10));
 
     private static Load Watts(double watts) => Load.ConstantPower(Power.FromWatts(watts));
 }

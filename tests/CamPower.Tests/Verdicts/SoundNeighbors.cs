@@ -26,15 +26,15 @@ internal static class SoundNeighbors
             }).In(Year.SummerNight, Year.ColdStart)),
         new("eight cameras that start at 9.5 V behind a limit of 10.5 A", "8 x 9.6 W / 9.5 V = 8.1 A of 10.5 A.",
             Star(8).WithBox(b => b with { Overload = Parts.Holds(10.5), OutputLimit = 2, Protection = Parts.Electronic(2.5) })
-                .EachDrop(d => d.OfWatts(9.6) with { Meters = 10, Accepts = (9, 14), SoftStart = SoftStart.No })),
+                .EachDrop(d => d.OfWatts(9.6) with { Meters = 10, Accepts = (9, 14), SoftStart = false })),
         new("box at 50 °C with 80 % of its rating", "The generic curve keeps the whole rating to 50 °C (common practice, no source).",
-            Star(8).EachDrop(d => d.Drawing(1) with { Meters = 8 }).In(Year.At("hot attic", DrawShares.None, 45, 50), Year.WinterNight)),
+            Star(8).EachDrop(d => d.Drawing(1) with { Meters = 8 }).In(Year.At("hot attic", LoadComponents.None, 45, 50), Year.WinterNight)),
         new("fuse F1A with 0.9 A in 40 °C",
             "1 A less 2 % for 10 K above 23 °C: 0.966 A; IEC 60127 fuses carry their rating, no 75 % applies.",
             Fused(4, Parts.Quick(1)).EachDrop(d => d.Drawing(0.9) with { Meters = 8 })),
         new("fuse of unknown re-rating in 60 °C",
             "What F1A carries at 60 °C is not stated; 0.5 A are half of its rating. Not known is a Note.",
-            Fused(1, Parts.Unrerated(1)).EachDrop(d => d.Drawing(0.5)).In(Year.At("hot attic", DrawShares.None, 45, 60))),
+            Fused(1, Parts.Unrerated(1)).EachDrop(d => d.Drawing(0.5)).In(Year.At("hot attic", LoadComponents.None, 45, 60))),
         new("adapter split between two cameras of 0.8 A", "1.6 A are 80 % of 2 A.", Split()),
         new("blade fuse of 5 A on 18 AWG",
             "5 A of the 7 A of NEC 240.4(D)(1) (from memory); 24 A are 4.8 times that: 0.5 s, 288 A²s of 8959 A²s.",
@@ -45,7 +45,7 @@ internal static class SoundNeighbors
             + "The cap of American sizes does not bind it.",
             Fused(1, Parts.Quick(6.3)).WithBox(b => b with { OutputLimit = 5 })
                 .EachDrop(d => d.Drawing(1) with { Cable = Parts.MetricPair(0.75), Meters = 5 })
-                .In(Year.At("30 °C", DrawShares.None, cable: 30, box: 23))),
+                .In(Year.At("30 °C", LoadComponents.None, cable: 30, box: 23))),
         new("30 m of 22 AWG behind F1A and 24 A",
             "24 A open it in 20 ms: 12 A²s of 1405 A²s; 3.3 A at the end are 3.3 times its rating: 2 s, and the rail holds.",
             Fused(4, Parts.Quick(1))

@@ -7,7 +7,7 @@ namespace CamPower.Tests.Verdicts;
 /// <summary>Sound protection: fuses, limits and conductors that fit each other, and shorts that hurt nobody.</summary>
 internal static class SoundProtection
 {
-    private static readonly Condition Room = Year.At("room", DrawShares.None, cable: 25, box: 23);
+    private static readonly Condition Room = Year.At("room", LoadComponents.None, cable: 25, box: 23);
 
     internal static IReadOnlyList<VerdictCase> All { get; } =
     [
@@ -76,7 +76,7 @@ internal static class SoundProtection
             "70 % of 1.1 A are 0.77 A; the curves of families differ by 5 points: 0.715 A at the least (common practice, from memory).",
             Star(1).WithBox(b => b with { Outputs = 1, OutputLimit = 1, Protection = Parts.Resettable(1.1) })
                 .EachDrop(d => d.Drawing(0.65) with { Meters = 10 })
-                .In(Year.At("hot attic", DrawShares.None, 45, 50), Year.WinterNight)),
+                .In(Year.At("hot attic", LoadComponents.None, 45, 50), Year.WinterNight)),
         new("fuse that a short at the far end never opens, and nobody minds",
             "11.76 V / 7.4 Ω = 1.6 A: F1A opens for certain from 2.1 A. 20 AWG carries 6 A; the rail holds; the spot gets at most "
                 + "12.24² / (4 x 6.0) = 6.2 W: a Note.",
@@ -85,7 +85,7 @@ internal static class SoundProtection
             "20 AWG, 67.6 m: 2.20 A in summer of 60 °C, where F1A needs 1.94 A; 2.99 A in winter of -20 °C, where it needs 2.28 A. "
                 + "Summer's cable meets no winter's box.",
             Fused(1, Parts.Quick(1)).WithDrop(1, BellWire(67.6))
-                .In(Year.At("summer", DrawShares.None, 60, 60), Year.At("winter", DrawShares.None, -20, -20))),
+                .In(Year.At("summer", LoadComponents.None, 60, 60), Year.At("winter", LoadComponents.None, -20, -20))),
         new("inrush of 1 µs on a fuse that states no melting integral",
             "5 A for 1 µs are 25 µA²s: no fuse of 1 A feels it. Strictly it is unknown, and what is unknown is a Note.",
             Fused(4, Parts.Quick(1, melting: null)).EachDrop(d => d with { Inrush = Parts.Surge(5, 25e-6) })),
@@ -123,7 +123,7 @@ internal static class SoundProtection
         .EachDrop(d => d.Drawing(amperes) with
         {
             Kind = DeviceKind.Other, Cable = Parts.MetricPair(area), Meters = 5, Accepts = (20, 28), Starts = (18, 16),
-        }).In(Year.At("30 °C", DrawShares.None, cable: 30, box: 23));
+        }).In(Year.At("30 °C", LoadComponents.None, cable: 30, box: 23));
 
     private static Installation MetricElectronic(double area, double amperes) => Metric(area, amperes)
         .WithBox(b => b with { Protection = Parts.Electronic(19) });

@@ -25,13 +25,13 @@ internal static class VoltageCases
             SetUp(meters: 2)).Danger("overvoltage-at-light-load", "camera 1", 13.33, 13.2),
         new VerdictCase("camera that sees too much until it draws",
             "13.36 V unloaded; 3.5 W lose 0.21 V and more on 20 m: 13.15 V of 13.2 V.",
-            SetUp(meters: 20)).Caution("overvoltage-before-it-draws", "camera 1", 13.36, 13.2),
+            SetUp(meters: 20)).Caution("overvoltage-at-no-load", "camera 1", 13.36, 13.2),
         new VerdictCase("resettable fuse that has grown in the heat",
             "0.14 Ω at 20 °C are 0.196 Ω at 60 °C (1 % a kelvin, common practice): 11.76 - 0.6 x (1.433 + 0.196 + 0.01) = 10.78 V; with "
                 + "0.14 Ω it would be 10.81 V.",
             Star(1).WithBox(b => b with { Outputs = 1, Protection = Parts.Resettable(1.1) })
                 .EachDrop(d => d.Drawing(0.6) with { Meters = 31.15 })
-                .In(Year.At("hot attic", DrawShares.None, 45, 60), Year.WinterNight)).Failure("undervoltage", "camera 1", 10.78, 10.8),
+                .In(Year.At("hot attic", LoadComponents.None, 45, 60), Year.WinterNight)).Failure("undervoltage", "camera 1", 10.78, 10.8),
         new VerdictCase("58 V within reach",
             "58 V + 5 % are 60.9 V: bare parts that people can touch may have 60 V DC (IEC 60335-1, 3.4.2).",
             Star(1).WithBox(b => b with { Volts = 58, TolerancePercent = 5 })

@@ -19,14 +19,14 @@ internal static class WiringCases
         new VerdictCase("two outputs tied together", "12.24 V feed 11.76 V, past both limits (common practice, no source).", Tied())
             .Danger("outputs-tied-together", "box output 2"),
         new VerdictCase("two voltages in one cabinet", "A wire on the wrong bank destroys a camera (common practice, no source).",
-            SoundBoxes.TwoBanks(isShared: true)).Caution("mixed-voltages-in-one-box", "cabinet"),
+            SoundBoxes.TwoBanks(isShared: true)).Caution("mixed-voltages-in-one-cabinet", "cabinet"),
         new VerdictCase("hum on a shield",
             "0.53 A x 0.46/(0.46 + 1.0) = 0.17 A on a shield of 0.9 Ω: 0.15 V, and 10 % of ripple make 15 mV of it; the policy is 10 mV.",
-            SoundBoxes.Shielded(ripple: 10)).Caution("hum-on-video-shield", "camera 1", null, 0.01),
+            SoundBoxes.Shielded(ripple: 10)).Caution("ground-loop-hum", "camera 1", null, 0.01),
         new VerdictCase("plug of the 12 V class on 24 V", "EIAJ RC-5320A class 4 ends at 13.5 V.",
             Star(1).WithBox(b => b with { Volts = 24 })
                 .EachDrop(d => d with { Accepts = (20, 28), Starts = (18, 16), Plug = Connector.UnifiedBarrels[2] }))
-            .Caution("connector-outside-voltage-class", "camera 1", 24, 13.5),
+            .Caution("voltage-outside-connector-class", "camera 1", 24, 13.5),
         new VerdictCase("supply for 100 V to 132 V in a receptacle of 230 V", "It bursts (common practice, no source).",
             Plugged(230, 100, 132)).Danger("receptacle-voltage-outside-supply-range", "box", 230, 132),
         new VerdictCase("supply for 200 V to 240 V in a receptacle of 120 V", "It does not run (common practice, no source).",

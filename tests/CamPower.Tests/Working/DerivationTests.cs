@@ -21,8 +21,8 @@ public class DerivationTests
         .Then(new Joint("plug", ElectricResistance.Zero));
 
     private static readonly CableRun Tabulated = new CableRun(
-            new Cable(NecTable8.CoatedCopper(WireSize.Awg(18), Stranding.ClassB).InParallel(2),
-                Iec60228.Maximum(WireSize.SquareMillimeters(1.5), Stranding.IecClass5, ConductorMaterial.AnnealedCopper)), oneWayLength: Length.FromMeters(31.4))
+            new Cable(Conductor.NecCoatedCopper(WireSize.Awg(18), Stranding.ClassB).InParallel(2),
+                Conductor.AtIecMaximum(WireSize.SquareMillimeters(1.5), Stranding.IecClass5, ConductorMaterial.AnnealedCopper)), oneWayLength: Length.FromMeters(31.4))
         .Then(new CableSegment(CableCatalog.Category5e(4), oneWayLength: Length.FromFeet(15)));
 
     private static readonly Load Nine = Load.ConstantPower(Power.FromWatts(9));

@@ -10,7 +10,7 @@ public class LimitDerivationTests
 {
     private static readonly Temperature Forty = Temperature.FromDegreesCelsius(40);
 
-    private static readonly Starting Starting = new(ElectricPotential.FromVolts(9.5), ElectricPotential.FromVolts(8), SoftStart.No);
+    private static readonly Starting Starting = new(ElectricPotential.FromVolts(9.5), ElectricPotential.FromVolts(8), false);
 
     // The last step of the question's own, its unit, and the answer in that unit.
     [SeededProperty(Arbitrary = [typeof(LimitCases)], MaxTest = 1000)]
@@ -42,12 +42,12 @@ public class LimitDerivationTests
     }
 
     [Theory]
-    [InlineData(12, 12.5, 9.5, 8, SoftStart.No)]
-    [InlineData(12, 12.5, 9.5, 7.8, SoftStart.No)]
-    [InlineData(12, 13.9, 9.5, 1, SoftStart.Yes)]
-    [InlineData(12, 12.5, 12.1, 8, SoftStart.Yes)]
-    [InlineData(12, 12.5, 4.0, 3, SoftStart.No)]
-    public void Explain_Start_ComparesInNumbers(double source, double watts, double turnOn, double dropOut, SoftStart soft)
+    [InlineData(12, 12.5, 9.5, 8, false)]
+    [InlineData(12, 12.5, 9.5, 7.8, false)]
+    [InlineData(12, 13.9, 9.5, 1, true)]
+    [InlineData(12, 12.5, 12.1, 8, true)]
+    [InlineData(12, 12.5, 4.0, 3, false)]
+    public void Explain_Start_ComparesInNumbers(double source, double watts, double turnOn, double dropOut, bool? soft)
     {
         var starting = new Starting(ElectricPotential.FromVolts(turnOn), ElectricPotential.FromVolts(dropOut), soft);
         StartResult result = Runs.OfOhms(2.6).At(Forty).Start(Load.ConstantPower(Power.FromWatts(watts)), starting, ElectricPotential.FromVolts(source));

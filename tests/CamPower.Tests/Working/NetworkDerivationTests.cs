@@ -62,16 +62,16 @@ public class NetworkDerivationTests
         NetworkSolution solution = Examples["more is more"].Solve();
         IReadOnlyList<DerivationStep> steps = solution.Explain().Steps;
         DcNetwork network = solution.Network;
-        Assert.Equal((2 * network.Loads.Count) + network.Sources.Count + network.Branches.Count + network.Nodes.Count + 4, steps.Count);
+        Assert.Equal((2 * network.Loads.Count) + network.Sources.Count + network.Branches.Count + network.NodeNames.Count + 4, steps.Count);
         foreach (NetworkLoad load in network.Loads)
         {
             Assert.Equal(solution.AtLoad(load.Name).Voltage.Volts, steps.First(s => s.Symbol == $"V({load.Name})").Value);
             Assert.Equal(solution.AtLoad(load.Name).Current.Amperes, steps.First(s => s.Symbol == $"I({load.Name})").Value);
         }
 
-        Assert.All(network.Nodes, node => Assert.Single(steps, s => s.Meaning == $"Kirchhoff's current law at {node}"));
+        Assert.All(network.NodeNames, node => Assert.Single(steps, s => s.Meaning == $"Kirchhoff's current law at {node}"));
         Assert.All(network.Branches, branch => Assert.Single(steps, s => s.Meaning == $"Kirchhoff's voltage law over {branch.Name}"));
-        Assert.Equal((double)solution.Balance.Delivered.Watts, steps[^1].Value, 1e-12);
+        Assert.Equal(solution.Balance.Delivered, steps[^1].Value, 1e-12);
     }
 
     // The current law at a node is an equation of all that meets there: no term may be missing.

@@ -38,13 +38,13 @@ public static class GatePlan
     private static Site Gate()
     {
         var dome = new Device("infrared dome", DeviceKind.Camera,
-            new ShareDraw(Load.ConstantPower(Power.FromWatts(3.6)), infrared: Load.ConstantPower(Power.FromWatts(4.8))),
+            new ComponentDraw(Load.ConstantPower(Power.FromWatts(3.6)), infrared: Load.ConstantPower(Power.FromWatts(4.8))),
             dcInput: new VoltageRange(ElectricPotential.FromVolts(10.8), ElectricPotential.FromVolts(13.2)));
         var output = new DcOutput(ElectricPotential.FromVolts(12), ElectricCurrent.FromAmperes(5), tolerance: Ratio.FromPercent(2),
             trim: new VoltageRange(ElectricPotential.FromVolts(12), ElectricPotential.FromVolts(14)));
         var supply = new Supply("12 V, 5 A", output, Derating.GenericEnclosed);
         return new Site("gate", [Condition.Day(Mild), Condition.Night(Mild)],
-            [DistributionBox.WithEqualOutputs("gate box", supply, outputs: 4, limit: ElectricCurrent.FromAmperes(1.1))],
+            [DistributionBox.OfEqualOutputs("gate box", supply, outputs: 4, limit: ElectricCurrent.FromAmperes(1.1))],
             [new SiteRun(RunOrigin.Output("gate box", 1), to: "post", new CableRun(CableCatalog.Pair18, Length.FromFeet(140)))],
             [new SiteDevice("post camera", dome, at: "post")]);
     }

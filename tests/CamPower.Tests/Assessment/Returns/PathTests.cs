@@ -36,7 +36,7 @@ public class PathTests
     public void NothingBalances_TheLongerWayLetsGoFirst()
     {
         Load three = Load.ConstantCurrent(ElectricCurrent.FromAmperes(3));
-        Starting starting = SmallSite.Starts(8, 5.5, SoftStart.No);
+        Starting starting = SmallSite.Starts(8, 5.5, soft: false);
         Site site = Of([Box("a", 48)], [Run("a", 1, "1", 12), Run("a", 2, "2", 16, "1")], [Device(1, three, starting), Device(2, three, starting)]);
         DeviceInCondition[] found = [.. site.Assess().Devices.Select(d => d.Worst)];
         Assert.Equal(DeviceState.Up, found[0].State);
@@ -50,7 +50,7 @@ public class PathTests
     public void UnstableVoltage_InATree_IsThatBesideTheOthers()
     {
         Site site = Of([Box("a", 12)], [Run("a", 1, "1", 1), Next("1", "2", 1.6)],
-            [Amperes(1, 0.5), Device(2, Load.ConstantPower(Power.FromWatts(12.5)), SmallSite.Starts(4.9, 3, SoftStart.No))]);
+            [Amperes(1, 0.5), Device(2, Load.ConstantPower(Power.FromWatts(12.5)), SmallSite.Starts(4.9, 3, soft: false))]);
         DeviceInCondition found = site.Assess().Devices[1].Worst;
         Assert.Equal(StartVerdict.TurnOnBelowUnstableVoltage, found.Start);
         Assert.Equal(6.5, found.SolvedVoltage!.Value.Volts, 1e-9);

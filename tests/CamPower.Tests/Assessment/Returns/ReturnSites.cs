@@ -58,7 +58,7 @@ internal static class ReturnSites
         new("returns", [Condition.Day(Mild)], boxes, runs, devices, links, bonds);
 
     internal static DistributionBox Box(string name, double volts, double? ripplePercent = null, CurrentKind kind = CurrentKind.Dc) =>
-        DistributionBox.WithEqualOutputs(name, new Supply($"{name} supply", Output(volts, ripplePercent, kind), Derating.GenericEnclosed), outputs: 4, ElectricCurrent.FromAmperes(5));
+        DistributionBox.OfEqualOutputs(name, new Supply($"{name} supply", Output(volts, ripplePercent, kind), Derating.GenericEnclosed), outputs: 4, ElectricCurrent.FromAmperes(5));
 
     /// <summary>A box whose outputs have protective devices of these resistances.</summary>
     private static DistributionBox Box(string name, double volts, double[] protection) => new(name, new Supply($"{name} supply", Output(volts, null, CurrentKind.Dc), Derating.GenericEnclosed),
@@ -81,7 +81,7 @@ internal static class ReturnSites
     {
         var any = new VoltageRange(ElectricPotential.FromVolts(5), ElectricPotential.FromVolts(60));
         string name = FormattableString.Invariant($"camera {number}");
-        return new SiteDevice(name, new Device(name, DeviceKind.Camera, new ShareDraw(load), dcInput: any, acInput: any, starting: starting), at: FormattableString.Invariant($"{number}"));
+        return new SiteDevice(name, new Device(name, DeviceKind.Camera, new ComponentDraw(load), dcInput: any, acInput: any, starting: starting), at: FormattableString.Invariant($"{number}"));
     }
 
     internal static VideoLink Link(int camera, string ground, double ohms) =>

@@ -2,6 +2,7 @@ using System;
 using System.Linq;
 using CamPower.Sites;
 using UnitsNet;
+using CamPower.Tests.Sites;
 using static CamPower.Tests.Assessment.Returns.ReturnSites;
 
 namespace CamPower.Tests.Assessment.Returns;
@@ -9,8 +10,8 @@ namespace CamPower.Tests.Assessment.Returns;
 /// <summary>Shields of cameras that are off or cannot be fed, and what people may call things.</summary>
 public class ShieldStateTests
 {
-    private static readonly Starting NeverAgain = new(ElectricPotential.FromVolts(13), ElectricPotential.FromVolts(8), SoftStart.Yes);
-    private static readonly Starting AtNineVolts = new(ElectricPotential.FromVolts(9), ElectricPotential.FromVolts(8), SoftStart.Yes);
+    private static readonly Starting NeverAgain = new(ElectricPotential.FromVolts(13), ElectricPotential.FromVolts(8), true);
+    private static readonly Starting AtNineVolts = new(ElectricPotential.FromVolts(9), ElectricPotential.FromVolts(8), true);
 
     // A camera under its drop-out voltage draws nothing: the shields carry what the other one sends.
     [Fact]
@@ -66,7 +67,7 @@ public class ShieldStateTests
     public void Return_ThatReachesNoBoxOfItsOwn_IsAFault(string returnAt, string words)
     {
         SiteRun[] runs = [Run("a", 1, "1", 1.0, returnAt), Next("1", "2", 1.0), Run("b", 1, "3", 1.0)];
-        SiteError fault = Assert.Single(SiteStructure.FindFaults([Condition.Day(Mild)], [Box("a", 12), Box("b", 12)], runs, [], [], []));
+        SiteError fault = Assert.Single(Sites.SmallSite.ErrorsOf([Condition.Day(Mild)], [Box("a", 12), Box("b", 12)], runs, [], [], []));
         Assert.Equal("ReturnAt", fault.Member);
         Assert.Contains(words, fault.Message, StringComparison.Ordinal);
     }

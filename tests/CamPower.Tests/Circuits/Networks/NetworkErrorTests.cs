@@ -86,7 +86,7 @@ public class NetworkErrorTests
             DcNetworkBuilder builder = Supply().AddBranch("taken -", "s-", "t", Ohms(1));
             Assert.ThrowsAny<ArgumentException>(() => call(builder));
             Assert.Equal("network so far: 1 sources, 1 branches, 0 loads", builder.ToString());
-            Assert.Equal(["s+", "s-", "t"], builder.Build("s-").Nodes);
+            Assert.Equal(["s+", "s-", "t"], builder.Build("s-").NodeNames);
             builder.AddBranch("run +", "s+", "c+", Ohms(1)).AddBranch("run -", "s-", "c-", Ohms(1)).AddBranch("second", "s+", "x", Ohms(1)).Build("s-");
         }
     }
@@ -165,7 +165,7 @@ public class NetworkErrorTests
         DcNetworkBuilder builder = Supply();
         DcNetwork network = builder.Build("s-");
         builder.AddBranch("more", "s+", "a", Ohms(1)).AddLoad("camera", "a", "s-", Load.None);
-        Assert.Equal(["s+", "s-"], network.Nodes);
+        Assert.Equal(["s+", "s-"], network.NodeNames);
         Assert.Empty(network.Branches);
         Assert.Empty(network.Loads);
         Assert.Throws<ArgumentException>(() => network.Solve().VoltageAt("a"));

@@ -83,7 +83,7 @@ public class NetworkLawTests
             .Build("c-").Solve();
         Assert.Equal(24, solution.VoltageAt("c+").Volts);
         Assert.Equal(0, solution.CurrentFrom("supply").Amperes);
-        Assert.Equal(0, (double)solution.Balance.Delivered.Watts);
+        Assert.Equal(0, solution.Balance.Delivered);
     }
 
     // A branch of no resistance: its current is known all the same, from what lies behind it.
@@ -117,7 +117,7 @@ public class NetworkLawTests
     {
         NetworkSolution solution = With(With(network, "load 1", one), "load 5", other).Solve();
         var volts = new List<double>();
-        foreach (string node in network.Nodes) volts.Add(solution.VoltageAt(node).Volts);
+        foreach (string node in network.NodeNames) volts.Add(solution.VoltageAt(node).Volts);
         return [.. volts];
     }
 

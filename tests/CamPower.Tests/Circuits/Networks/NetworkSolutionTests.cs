@@ -26,9 +26,9 @@ public class NetworkSolutionTests
         DcNetwork network = Network(shape, seed, 0.9);
         NetworkSolution solution = network.Solve();
         Assert.True(solution.HasOperatingPoint);
-        double delivered = (double)solution.Balance.Delivered.Watts;
-        Assert.InRange((double)solution.Balance.Residual.Watts / delivered, -1e-10, 1e-10);
-        foreach (string node in network.Nodes) Assert.InRange(NetCurrent(network, solution, node), -1e-10, 1e-10);
+        double delivered = solution.Balance.Delivered;
+        Assert.InRange(solution.Balance.Residual / delivered, -1e-10, 1e-10);
+        foreach (string node in network.NodeNames) Assert.InRange(NetCurrent(network, solution, node), -1e-10, 1e-10);
     }
 
     // Ohm's law in every branch and source and each load's own law, which conservation alone would not see.
@@ -67,7 +67,7 @@ public class NetworkSolutionTests
     {
         DcNetwork network = Network(shape, seed, 0.9);
         NetworkSolution expected = network.Solve(), actual = Backwards(network).Solve();
-        foreach (string node in network.Nodes) Assert.Equal(Volts(expected, node), Volts(actual, node), 1e-10);
+        foreach (string node in network.NodeNames) Assert.Equal(Volts(expected, node), Volts(actual, node), 1e-10);
     }
 
     // The two ways of solving are independent of each other: one conductor described as two in parallel makes a mesh of a tree.
@@ -89,7 +89,7 @@ public class NetworkSolutionTests
                 .Build("n0");
             Assert.False(mesh.IsRadial);
             NetworkSolution expected = network.Solve(), actual = mesh.Solve();
-            foreach (string node in network.Nodes) Assert.Equal(Volts(expected, node), Volts(actual, node), 1e-10);
+            foreach (string node in network.NodeNames) Assert.Equal(Volts(expected, node), Volts(actual, node), 1e-10);
         }
     }
 

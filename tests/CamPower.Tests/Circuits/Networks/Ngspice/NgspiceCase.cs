@@ -10,7 +10,7 @@ internal sealed record NgspiceCase(string Name, DcNetwork Network)
     internal NetworkSolution Solution { get; } = Network.Solve();
 
     /// <summary>The nodes that the simulator is asked for: all but the reference, by name in the network.</summary>
-    internal IEnumerable<string> Nodes => Network.Nodes.Where(node => node != Network.Reference);
+    internal IEnumerable<string> Nodes => Network.NodeNames.Where(node => node != Network.Reference);
 
     internal string Deck() => NgspiceNetlist.Write(Name, Network, Solution.BlockedSources);
 }

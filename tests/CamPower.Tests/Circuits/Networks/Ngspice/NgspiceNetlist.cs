@@ -80,7 +80,7 @@ internal static class NgspiceNetlist
         Line(deck, $".control");
         Line(deck, $"op");
         Line(deck, $"set numdgt=15");
-        foreach (string node in network.Nodes.Where(node => node != network.Reference)) Line(deck, $"print v({Node(network, node)})");
+        foreach (string node in network.NodeNames.Where(node => node != network.Reference)) Line(deck, $"print v({Node(network, node)})");
         Line(deck, $"quit");
         Line(deck, $".endc");
         Line(deck, $".end");

@@ -1,0 +1,144 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Conductors;
+using CamPower.Sites;
+using UnitsNet;
+using static System.FormattableString;
+
+namespace CamPower.Checks;
+
+/// <summary>The check of <see cref="Rules.ProtectionAboveConductorAmpacity"/>.</summary>
+internal sealed class ProtectionAboveConductorAmpacityRule() : Rule("protection-above-conductor-ampacity", Severity.Danger,
+    "A protective device carries more than the smallest conductor behind it, or is certain to open only far above that. " +
+    "An overload heats the cable and nothing opens.",
+    "Use a smaller protective device, or a larger conductor all the way to the camera.", Sources.OverloadCoordination)
+{
+    public override IEnumerable<Finding> Check(Evidence evidence)
+    {
+        Site site = Require.NotNull(evidence, nameof(evidence)).Assessment.Site;
+        double warmest = site.Conditions.Max(c => c.At.CableCelsius);
+        Dictionary<(DistributionBox, int), double> caps = evidence.Faults
+            .ToDictionary(o => (o.Box, o.Output.Number), o => CapOf(site, o));
+        foreach (FeedGroup group in site.Feeds)
+        {
+            foreach (OutputFeed feed in group.Feeds)
+            {
+                if (Judge(feed, warmest, caps[(feed.Box, feed.Output.Number)]) is Finding finding) yield return finding;
+            }
+
+            if (group.SharesReturns && CommonReturn(group, warmest, caps) is Finding common) yield return common;
+        }
+    }
+
+    private Finding? Judge(OutputFeed feed, double warmest, double cap)
+    {
+        if (feed.Output.Protection is not ProtectiveDevice device || ReferenceEquals(device, ProtectiveDevice.None)) return null;
+        (SiteRun? run, double amperes) = Weakest(feed, (run, cable, conductor) => AmpacityOf(run, cable, conductor, warmest));
+        bool isProtectedBySource = !double.IsInfinity(cap) && !Limits.IsAbove(cap, amperes);
+        if (isProtectedBySource) return null;
+        return Carried(feed, device, warmest, cap) ?? (run is null ? null : Opening(feed, device, (run, amperes), warmest, cap));
+    }
+
+    // Its rated current, whatever the air around it: in a cold box it carries still more.
+    private Finding? Carried(OutputFeed feed, ProtectiveDevice device, double warmest, double cap)
+    {
+        double rated = Math.Min(device.MostCarriedAmperes(currentFactor: 1), cap);
+        (SiteRun? run, double amperes) =
+            Weakest(feed, (run, cable, conductor) => Math.Min(AmpacityOf(run, cable, conductor, warmest), CapOf(conductor)));
+        if (run is null || double.IsInfinity(rated) || !Limits.IsAbove(rated, amperes)) return null;
+        return Find(Subject.Of(feed.Box, feed.Output),
+            Invariant($"Its protective device ({device}) carries {rated:0.##} A continuously. ") +
+            Invariant($"The run from {run.From} to {run.To} may carry {amperes:0.00} A at {warmest:0.#} °C."),
+            ElectricCurrent.FromAmperes(rated), ElectricCurrent.FromAmperes(amperes));
+    }
+
+    private Finding? Opening(OutputFeed feed, ProtectiveDevice device, (SiteRun Run, double Amperes) weakest, double warmest, double cap)
+    {
+        double certain = Math.Min(device.CertainAmperes(currentFactor: 1), cap), share = CheckConstants.CertainOpening.Value;
+        if (double.IsInfinity(certain) || !Limits.IsAbove(certain, share * weakest.Amperes)) return null;
+        return Find(Subject.Of(feed.Box, feed.Output),
+            Invariant($"Its protective device ({device}) is certain to open only from {certain:0.##} A. ") +
+            Invariant($"The run from {weakest.Run.From} to {weakest.Run.To} may carry {weakest.Amperes:0.00} A at {warmest:0.#} °C; ") +
+            Invariant($"{share:0.##} times that is {share * weakest.Amperes:0.00} A."),
+            ElectricCurrent.FromAmperes(certain), ElectricCurrent.FromAmperes(share * weakest.Amperes));
+    }
+
+    // What several protective devices carry together returns through one conductor; a supply gives at most its limit to all outputs.
+    private Finding? CommonReturn(FeedGroup group, double warmest, Dictionary<(DistributionBox, int), double> caps)
+    {
+        foreach ((SiteRun run, List<OutputFeed> feeds) in CommonReturns(group))
+        {
+            double amperes = feeds.GroupBy(feed => feed.Box).Sum(box => Math.Min(
+                box.Sum(feed => feed.Output.Protection?.MostCarriedAmperes(currentFactor: 1) ?? double.PositiveInfinity),
+                caps[(box.Key, box.First().Output.Number)]));
+            double carries = run.Run.Segments.Where(s => s.OneWayLength.Meters > 0)
+                .Select(s => AmpacityOf(run, s.Cable, s.Cable.Return, warmest)).DefaultIfEmpty(double.PositiveInfinity).Min();
+            if (double.IsInfinity(amperes) || !Limits.IsAbove(amperes, carries)) continue;
+            return Find(Subject.Of(run),
+                Invariant($"The protective devices of {feeds.Count} outputs together carry {amperes:0.##} A. ") +
+                Invariant($"Its return conductor may carry {carries:0.00} A at {warmest:0.#} °C."),
+                ElectricCurrent.FromAmperes(amperes), ElectricCurrent.FromAmperes(carries));
+        }
+
+        return null;
+    }
+
+    // Each run through whose return conductor several outputs return.
+    private static IEnumerable<(SiteRun Run, List<OutputFeed> Feeds)> CommonReturns(FeedGroup group)
+    {
+        var runs = group.Feeds.SelectMany(feed => feed.Runs).ToDictionary(run => run.To, StringComparer.Ordinal);
+        var returning = new Dictionary<SiteRun, List<OutputFeed>>();
+        foreach (OutputFeed feed in group.Feeds)
+        {
+            var passed = new HashSet<SiteRun>();
+            foreach (SiteRun first in feed.Runs)
+            {
+                for (SiteRun? run = first; run is not null && passed.Add(run);)
+                {
+                    run = (run.ReturnAt ?? run.From.JunctionName) is string next ? runs[next] : null;
+                }
+            }
+
+            foreach (SiteRun run in passed.Where(run => run.ReturnAt is null))
+            {
+                if (!returning.TryGetValue(run, out List<OutputFeed>? feeds)) returning.Add(run, feeds = []);
+                feeds.Add(feed);
+            }
+        }
+
+        return returning.Where(pair => pair.Value.Count > 1).Select(pair => (pair.Key, pair.Value));
+    }
+
+    // The code's largest protective device binds the American sizes alone, and not a Class 2 circuit.
+    private static double CapOf(Conductor conductor) =>
+        conductor.Size.Series == WireSizeSeries.Awg ? SmallConductors.ProtectionAmperes(conductor) ?? double.PositiveInfinity
+            : double.PositiveInfinity;
+
+    // Outputs that are tied together are fed by more than the one supply.
+    private static double CapOf(Site site, OutputFaults output) =>
+        site.Ties.Count > 0 ? double.PositiveInfinity : output.GreatestSustainedAmperes;
+
+    private static (SiteRun? Run, double Amperes) Weakest(OutputFeed feed, Func<SiteRun, Cable, Conductor, double> rating)
+    {
+        SiteRun? weakest = null;
+        double least = double.PositiveInfinity;
+        foreach (SiteRun run in feed.Runs)
+        {
+            foreach (CableSegment segment in run.Run.Segments)
+            {
+                if (!(segment.OneWayLength.Meters > 0)) continue;
+                foreach (Conductor conductor in segment.Cable.Conductors)
+                {
+                    double amperes = rating(run, segment.Cable, conductor);
+                    if (amperes < least) (weakest, least) = (run, amperes);
+                }
+            }
+        }
+
+        return (weakest, least);
+    }
+
+    private static double AmpacityOf(SiteRun run, Cable cable, Conductor conductor, double warmest) =>
+        ConductorCapacity.Of(run, cable, conductor)?.AmperesIn(warmest) ?? double.PositiveInfinity;
+}

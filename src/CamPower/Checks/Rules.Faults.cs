@@ -1,0 +1,162 @@
+using System;
+using System.Linq;
+using CamPower.Checks;
+using CamPower.Protection;
+using UnitsNet;
+using static System.FormattableString;
+
+namespace CamPower;
+
+/// <content>Rules on shorts, overloads, protective devices and what conductors withstand.</content>
+public static partial class Rules
+{
+    /// <summary>An output has no protective device, and its conductors may not withstand a short continuously.</summary>
+    /// <remarks>A source that cannot exceed their ampacity protects them (IEC 60364-4-43, 436). An adapter usually limits itself; where it
+    /// is not stated how, <see cref="FaultsUnknown"/> names it.</remarks>
+    public static Rule ProtectionMissing { get; } = new SimpleRule("protection-missing", Severity.Danger,
+        "An output has no protective device, and it is not certain that its conductors withstand a short continuously.",
+        "Protect the output with a fuse or an electronic limit that protects its cable.",
+        Sources.OvercurrentProtection, (rule, evidence) =>
+            from output in evidence.Faults
+            where ReferenceEquals(output.Output.Protection, ProtectiveDevice.None)
+                && !(output.Box.IsAdapter && output.MissingForVerdict != FaultData.None)
+            let worst = output.Shorts
+                .FirstOrDefault(s => s.WithstandVerdict is not (WithstandVerdict.Stands or WithstandVerdict.NoConductor))
+            where worst is not null
+            select rule.Find(Subject.Of(output.Box, output.Output),
+                $"Nothing interrupts a short at {FaultRuleText.Place(worst)}. " +
+                $"The conductors {FaultRuleText.Withstand(worst)}."));
+
+    /// <summary>A supply gives more voltage than the protective device at an output is rated to interrupt.</summary>
+    public static Rule ProtectionVoltageRatingExceeded { get; } = new SimpleRule("protection-voltage-rating-exceeded", Severity.Danger,
+        "A supply gives more voltage than the rating of the protective device at an output. " +
+        "The protective device may arc instead of opening.",
+        "Use a protective device with a higher voltage rating.",
+        Sources.DeviceVoltageRating, (rule, evidence) =>
+            from box in evidence.Assessment.Boxes
+            from output in box.Outputs
+            let rating = output.Output.Protection?.VoltageRating
+            where rating is not null && Limits.IsAbove(box.Box.Supply.Output.HighestVolts, rating.Value.Volts)
+            select rule.Find(Subject.Of(box.Box, output.Output),
+                Invariant($"Its supply gives up to {box.Box.Supply.Output.HighestVolts:0.00} V; ") +
+                Invariant($"its protective device ({output.Output.Protection}) interrupts at most {rating.Value.Volts:0.##} V."),
+                box.Box.Supply.Output.HighestVoltage, rating));
+
+    /// <summary>The prospective current of a short is above the breaking capacity of its protective device.</summary>
+    public static Rule BreakingCapacityExceeded { get; } = new SimpleRule("breaking-capacity-exceeded", Severity.Danger,
+        "The current of a short is above the breaking capacity of the protective device. It may burst or continue to arc.",
+        "Use a protective device with a higher breaking capacity, or a supply that limits its current.",
+        Sources.Iec60127BreakingCapacity, (rule, evidence) =>
+            from output in evidence.Faults
+            where output.Output.Protection?.BreakingCapacity is not null
+            let worst = output.Shorts.Where(s => s.IsWithinBreakingCapacity == false)
+                .OrderByDescending(s => s.Largest!.Value.Amperes).FirstOrDefault()
+            where worst is not null
+            let capacity = output.Output.Protection!.BreakingCapacity!.Value
+            select rule.Find(Subject.Of(output.Box, output.Output),
+                Invariant($"A short at {FaultRuleText.Place(worst)} draws up to {worst.Largest!.Value.Amperes:0.0} A; ") +
+                Invariant($"its {FaultRuleText.Protection(output)} interrupts at most {capacity.Amperes:0.0} A."),
+                worst.Largest, capacity));
+
+    /// <summary>The let-through I²t of a short, or its lasting current, may heat a conductor above the limit of its insulation.</summary>
+    /// <remarks>The current is largest at the origin of each piece of cable: a short just behind a joint heats the cable that begins
+    /// there.</remarks>
+    public static Rule LetThroughAboveConductorWithstand { get; } = new SimpleRule("let-through-above-conductor-withstand", Severity.Danger,
+        "A short may heat a conductor above the limit of its insulation before the protective device has operated.",
+        "Use a smaller or faster protective device, or larger conductors.",
+        Sources.AdiabaticWithstand, (rule, evidence) =>
+            from output in evidence.Faults
+            where output.Output.Protection is not null && !ReferenceEquals(output.Output.Protection, ProtectiveDevice.None)
+            let worst = output.Shorts.FirstOrDefault(s => s.WithstandVerdict == WithstandVerdict.DoesNotStand)
+            where worst is not null
+            select rule.Find(Subject.Of(output.Box, output.Output),
+                Invariant($"A short at {FaultRuleText.Place(worst)} draws up to {worst.Largest!.Value.Amperes:0.0} A; ") +
+                $"its {FaultRuleText.Protection(output)} {worst.Opening}. " +
+                "Until then a conductor may heat above the limit of its insulation.",
+                remedy: worst is { LetThrough: JouleIntegral most, Withstand: not null }
+                    ? $"Use a smaller or faster protective device, or conductors that withstand {FaultRuleText.Integral(most)}."
+                    : null));
+
+    /// <summary>A short on what an output feeds may last, because nothing is certain to interrupt it.</summary>
+    /// <remarks>
+    /// A dead short that the conductors withstand continuously does no harm; a poor one is a hot spot. A hot spot is a Note where the
+    /// source protects the conductors (IEC 60364-4-43, 436) and up to 15 W, a Caution up to 100 W, and a Failure above. Conductors hotter
+    /// than they may be in service are a Failure too. Where the output feeds several devices, the others go dark with it: at least a
+    /// Caution. Conductors that may pass the limit of their insulation belong to <see cref="LetThroughAboveConductorWithstand"/>, devices
+    /// at other outputs to <see cref="ShortCollapsesSupplyVoltage"/>.
+    /// </remarks>
+    public static Rule ShortMayNotBeInterrupted { get; } = new ShortMayNotBeInterruptedRule();
+
+    /// <summary>A protective device may open in normal service: at the current of a condition, or when all its devices start at once.</summary>
+    /// <remarks>At the temperature of its box. Outputs of a box with the same protective device are one finding, of the worst output. A
+    /// start above the policy percent of a fuse's melting I²t is a Caution. Nothing is said of a start where no device states its inrush,
+    /// or where it is not known what the protective device withstands: see <see cref="FaultsUnknown"/>.</remarks>
+    public static Rule NuisanceTrip { get; } = new NuisanceTripRule();
+
+    /// <summary>A short at one output takes down devices at other outputs, or gives them less voltage than they accept.</summary>
+    /// <remarks>A Caution where the protective device is certain to operate within a minute, and where the shorted output has none, as on
+    /// one adapter. A Failure where nothing is certain to end it. A Caution where the end is unknown because data is not stated.</remarks>
+    /// <param name="rideThrough">How long a device stays up without its supply, at least 0; null for 20 ms. [s]</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="rideThrough"/> is negative, or not finite.</exception>
+    public static Rule ShortCollapsesSupplyVoltage(Duration? rideThrough = null) =>
+        new ShortCollapsesSupplyVoltageRule(rideThrough ?? Duration.FromMilliseconds(CheckConstants.RideThrough.Value));
+
+    /// <summary>A fuse carries more of its rating continuously than a policy allows.</summary>
+    /// <remarks>It covers fuses to UL 248-14 and blade fuses, which are tested closed at 1.1 times their rating. A fuse that stays closed
+    /// at 1.5 times its rating for an hour, as in IEC 60127, may carry its rating, and nothing is said of it.</remarks>
+    /// <param name="loading">Highest load in percent of the rating, re-rated for the temperature of the box, above 0 and at most 100 %;
+    /// null for 75 %.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="loading"/> is outside that range.</exception>
+    public static Rule FuseAboveContinuousPolicy(Ratio? loading = null)
+    {
+        Ratio policy = loading ?? Ratio.FromPercent(ProtectionConstants.FuseContinuousShare.Value);
+        double share = Require.Positive(Require.Within(policy.DecimalFractions, 0, 1, nameof(loading), ""), nameof(loading), "");
+        return new SimpleRule("fuse-above-continuous-policy", Severity.Caution,
+            "The continuous current of a fuse is above the policy percent of its rating. " +
+            "Start-up and conditions shorter than 3 h do not count.",
+            "Use the next larger fuse that the cable allows.",
+            ProtectionConstants.FuseContinuousShare.Source, limit: policy, check: (rule, evidence) =>
+                from output in evidence.Faults
+                where output.Output.Protection is Fuse { Characteristic.CarriesItsRating: false }
+                let worst = output.InConditions.Where(IsContinuousLoad).OrderByDescending(c => c.ShareOfRating!.Value.DecimalFractions)
+                    .FirstOrDefault()
+                where worst is not null && Limits.IsAbove(worst.ShareOfRating!.Value.DecimalFractions, share)
+                let maximum = share * worst.Carried!.Value
+                select rule.Find(Subject.Of(output.Box, output.Output),
+                    Invariant($"It draws {worst.Current.Amperes:0.00} A in \"{worst.Condition}\"; policy maximum {maximum.Amperes:0.00} A: ") +
+                    Invariant($"{share * 100:0.#} % of {worst.Carried!.Value.Amperes:0.00} A, ") +
+                    $"the rating of its fuse ({output.Output.Protection}) in that air.",
+                    worst.Current, maximum, worst.Condition));
+    }
+
+    /// <summary>A conductor carries more current than its ampacity, in its installation method and air temperature.</summary>
+    /// <remarks>
+    /// An insulation that is not stated counts as 60 °C. Where the installation method is not stated, gauge sizes count as alone in a cable
+    /// or raceway; of metric sizes the most favorable method decides on danger, and the least favorable one gives a Caution. Copper and
+    /// aluminum from 18 AWG to 10 AWG are held to their continuous load too, except behind an output of Class 2; in a condition stated to
+    /// be shorter than 3 h, to their largest protective device. Nothing is said here of larger sizes than the method covers; smaller ones
+    /// count as the smallest that it covers. <see cref="ValueOutsideValidatedRange"/> names both. The local code decides.
+    /// </remarks>
+    public static Rule ConductorOverAmpacity { get; } = new ConductorOverAmpacityRule();
+
+    /// <summary>A protective device carries more continuously than a conductor behind it.</summary>
+    /// <remarks>
+    /// A source that cannot exceed the ampacity of a conductor protects it (IEC 60364-4-43, 436): the greatest current that the supply
+    /// sustains in an overload caps that of the protective device. A nameplate caps nothing. A fuse counts by its rated current, a
+    /// resettable fuse by its hold current, an electronic limit by the upper end of its tolerance. A conductor counts by its ampacity where
+    /// its cable is warmest, and by the largest protective device that a code allows for its AWG size, whichever is less. A return
+    /// conductor that several outputs share carries the current of all of them (431.2). The current at which the protective device opens
+    /// for certain may be 1.45 times the ampacity (from memory); for a fuse to IEC 60127 it is 2.1 times its rating. What is not stated
+    /// counts as in <see cref="ConductorOverAmpacity"/>.
+    /// </remarks>
+    public static Rule ProtectionAboveConductorAmpacity { get; } = new ProtectionAboveConductorAmpacityRule();
+
+    /// <summary>Data is not stated that verdicts on shorts, heat in conductors or starting need: one finding for the site.</summary>
+    /// <remarks>It names what to state, for which output or device, and which verdict that allows. Insulation and installation method are
+    /// asked for only where a verdict depends on them.</remarks>
+    public static Rule FaultsUnknown { get; } = new FaultsUnknownRule();
+
+    // A current above the rating is another rule's.
+    private static bool IsContinuousLoad(ProtectionInCondition condition) => condition.ShareOfRating is not null && !condition.MayTrip
+        && !condition.Condition.On.HasFlag(LoadComponents.StartUp) && condition.Condition.IsContinuous;
+}

@@ -1,0 +1,83 @@
+using System.Linq;
+using CamPower.Checks;
+using static System.FormattableString;
+
+namespace CamPower;
+
+/// <content>Rules on heat in enclosures and on the range in which models hold.</content>
+public static partial class Rules
+{
+    /// <summary>A supply is in air that is hotter than it is rated for.</summary>
+    public static Rule SupplyTooHot { get; } = new SimpleRule("supply-too-hot", Severity.Failure,
+        "The air around a supply, inside its enclosure where it has one, is hotter than the supply is rated for.",
+        "Take heat out of the box, shade it, or use a larger enclosure with more free faces. " +
+        "Otherwise use a supply rated for hotter air. Do not open an outdoor enclosure to cool it.",
+        Sources.GenericDerating, (rule, evidence) => evidence.Assessment.Boxes.SelectMany(box => Rule.Worst(
+            from c in box.InConditions
+            where c.HottestAir.IsViolated
+            orderby c.SupplyCelsius descending
+            select rule.Find(Subject.Of(box.Box),
+                Invariant($"The air {AirOf(box.Box, c)} is at {(c.IsInsideAtLeast ? "least " : "")}{c.SupplyCelsius:0.#} °C ") +
+                Invariant($"in \"{c.Condition}\"; its supply is rated up to {c.HighestCelsius:0.#} °C."),
+                c.HottestAir.Value, c.HottestAir.Limit, c.Condition))));
+
+    /// <summary>The calculated air in an enclosure is cooler than its supply is rated for, but by less than the model's uncertainty.</summary>
+    public static Rule ThinHeatMargin { get; } = new SimpleRule("thin-heat-margin", Severity.Caution,
+        "The air in an enclosure is cooler than its supply is rated for, but by less than the uncertainty of the heat model.",
+        "Measure the temperature inside on a hot day, take heat out of the box, or use a larger enclosure.",
+        Sources.EnclosureHeatBalance, standsBackFor: ["supply-too-hot"],
+        check: (rule, evidence) => evidence.Assessment.Boxes.SelectMany(box => Rule.Worst(
+            from c in box.InConditions
+            where c.HottestAir.IsThin || (c.HottestAir.IsViolated && c.UncertainKelvins > 0)
+            orderby c.SupplyCelsius + c.UncertainKelvins descending
+            select rule.Find(Subject.Of(box.Box),
+                Invariant($"The air {AirOf(box.Box, c)} is at {c.SupplyCelsius:0.0#} °C in \"{c.Condition}\"; ") +
+                Invariant($"policy maximum {c.HighestCelsius - c.UncertainKelvins:0.0#} °C: ") +
+                Invariant($"{c.HighestCelsius:0.#} °C − {c.UncertainKelvins:0.0#} K."),
+                c.HottestAir.Value, c.HottestAir.PolicyLimit, c.Condition))));
+
+    /// <summary>The temperature in an enclosure is unknown, because the efficiency of a supply is not stated at its load.</summary>
+    public static Rule EnclosureTemperatureUnknown { get; } = new SimpleRule("enclosure-temperature-unknown", Severity.Caution,
+        "The efficiency of a supply in an enclosure is not stated at its load. " +
+        "The temperature inside is unknown, or only a lower bound is known. The supply is derated for cooler air.",
+        "Take the efficiency from the data sheet of the supply, up to its load here, or measure the temperature inside.",
+        Sources.EnclosureHeatBalance, isAboutWhatIsNotStated: true, check: (rule, evidence) =>
+            from box in evidence.Assessment.Boxes
+            let unknown = box.InConditions.FirstOrDefault(c => c.AreOwnLossesUnknown || c.AreOwnLossesAtLeast)
+            where unknown is not null
+            let place = box.Box.Cabinet is Cabinet cabinet ? cabinet.ToString() : "its enclosure"
+            let bound = unknown.IsInsideUnknown ? string.Empty : Invariant($", but at least {unknown.SupplyCelsius:0.#} °C")
+            select unknown.AreOwnLossesUnknown
+                ? rule.Find(Subject.Of(box.Box), $"The efficiency of its supply is not stated; the temperature in {place} is unknown.")
+                : rule.Find(Subject.Of(box.Box),
+                    Invariant($"In \"{unknown.Condition}\" its supply gives {unknown.Amperes:0.00} A, above its last stated efficiency. ") +
+                    $"The temperature in {place} is unknown{bound}.", condition: unknown.Condition));
+
+    /// <summary>The sun shines, and no enclosure is stated for a box: the sun does not heat it in the calculation.</summary>
+    /// <remarks>An adapter is left out: it counts as indoors or in the shade.</remarks>
+    public static Rule SunOnBoxWithoutEnclosure { get; } = new SimpleRule("sun-on-box-without-enclosure", Severity.Note,
+        "The sun shines in some condition, and no enclosure is stated for a box. The box counts as in the shade.",
+        "If the box hangs in the sun, state its enclosure and sunlit area, or the temperature measured in it. In the shade, do nothing.",
+        Sources.EnclosureHeatBalance, (rule, evidence) =>
+            from box in evidence.Assessment.Boxes
+            where box.Box.Enclosure is null && !box.Box.IsAdapter && box.Outputs.Count > 0
+            let sunny = box.InConditions.Where(c => c.Condition.At.SunWattsPerSquareMeter > 0)
+                .OrderByDescending(c => c.Condition.At.SunWattsPerSquareMeter).FirstOrDefault()
+            where sunny is not null
+            select rule.Find(Subject.Of(box.Box),
+                Invariant($"The sun shines with {sunny.Condition.At.SunWattsPerSquareMeter:0} W/m² in \"{sunny.Condition}\". ") +
+                Invariant($"Its enclosure is not stated; the box counts as in the shade, in air of {sunny.Condition.At.BoxCelsius:0.#} °C."),
+                condition: sunny.Condition));
+
+    /// <summary>A model was used outside the range in which it was compared with other figures, or in which anything is known.</summary>
+    /// <remarks>
+    /// It covers the temperature in an enclosure, the ampacity of a conductor smaller or larger than published ones and its temperature in
+    /// a lasting fault, and a protective device in air beyond its ambient curve. An enclosure and a smaller conductor still get an answer:
+    /// the conductor counts as the smallest known one. For the others there is none, and the rules that need it say nothing.
+    /// </remarks>
+    public static Rule ValueOutsideValidatedRange { get; } = new ValueOutsideValidatedRangeRule();
+
+    // Where the air is that derates a supply, after "the air".
+    private static string AirOf(DistributionBox box, BoxInCondition inCondition) =>
+        inCondition.Heat is null ? "around it" : box.Cabinet is Cabinet cabinet ? $"in {cabinet}" : "in its enclosure";
+}

@@ -1,0 +1,84 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Checks;
+using UnitsNet;
+using static System.FormattableString;
+
+namespace CamPower;
+
+/// <content>Rules on whether devices start and stay on.</content>
+public static partial class Rules
+{
+    /// <summary>A device never gets its turn-on voltage, not even before it draws current.</summary>
+    public static Rule UnloadedVoltageBelowTurnOn { get; } = NotStarting("unloaded-voltage-below-turn-on", StartVerdict.UnloadedBelowTurnOn,
+        "The voltage at a device is below its turn-on voltage even before the device draws current.",
+        "Set the supply higher if it can be trimmed, or use a higher supply voltage within the device's range. " +
+        "Otherwise move other devices off this run.",
+        (device, starting) => (device.UnloadedVolts, starting.TurnOnVolts),
+        (condition, volts, limit) => volts > 0
+            ? Invariant($"It gets {volts:0.##} V before it draws current in \"{condition}\"; ") +
+                Invariant($"it turns on at {limit:0.##} V and does not start.")
+            : Invariant($"It gets no steady voltage in \"{condition}\" because other devices draw too much; ") +
+                Invariant($"it turns on at {limit:0.##} V."));
+
+    /// <summary>A device turns on, pulls its voltage below its drop-out voltage, and restarts again and again.</summary>
+    public static Rule SettlesBelowDropOut { get; } = NotStarting("settles-below-drop-out", StartVerdict.SettlesBelowDropOut,
+        "With a device on, its voltage settles below its drop-out voltage. The device restarts again and again.",
+        "Use a larger or shorter conductor, or start with less load on. " +
+        "If the supply can be trimmed, set it higher, within the range of every device.",
+        (device, starting) => (device.SolvedVolts, starting.DropOutVolts),
+        (condition, volts, limit) => volts > 0
+            ? Invariant($"Its voltage settles at {volts:0.##} V in \"{condition}\"; it drops out at {limit:0.##} V and cannot stay on.")
+            : Invariant($"Its voltage does not settle in \"{condition}\"; it drops out at {limit:0.##} V and cannot stay on."));
+
+    /// <summary>A device pulls its own voltage down at the moment it turns on.</summary>
+    public static Rule TurnOnBelowUnstableVoltage { get; } =
+        NotStarting("turn-on-below-unstable-voltage", StartVerdict.TurnOnBelowUnstableVoltage,
+            "A device turns on at a voltage from which its own load pulls the voltage down. It has no stated soft start.",
+            "Use a larger or shorter conductor, or a device with a soft start or a higher turn-on voltage.",
+            (device, starting) => (starting.TurnOnVolts, device.UnstableVoltage!.Value.Volts),
+            (condition, volts, limit) =>
+                Invariant($"It turns on at {volts:0.##} V in \"{condition}\"; below {limit:0.##} V its own load pulls its voltage down."));
+
+    /// <summary>The limit of a supply holds down the devices that start on it, as it comes up or after a dip of its voltage.</summary>
+    public static Rule StartBeyondSupplyLimit { get; } = new SimpleRule("start-beyond-supply-limit", Severity.Failure,
+        "As a supply comes up, or after a dip of its voltage, its devices draw more than its current limit. " +
+        "They do not start, or are off for seconds.",
+        "Use a supply with a higher current limit, or spread the devices over two supplies. " +
+        "Otherwise use devices that start one after the other.",
+        Sources.Kirchhoff, standsBackInConditionsOf: ["supply-above-derated-rating", "split-adapter-beyond-rating"],
+        check: (rule, evidence) => evidence.Assessment.Boxes.SelectMany(box =>
+        {
+            List<Finding> starting = [.. BeyondLimit(rule, box, c => c.StartingCurrent, "as they start", severity: null)];
+            if (starting.Count > 0) return starting;
+            starting = [.. BeyondLimit(rule, box, c => c.StartingInrush, "as their inputs charge", severity: null)];
+            return starting.Count > 0 ? starting : BeyondLimit(rule, box, c => c.ReturningCurrent, "after a dip", Severity.Caution);
+        }));
+
+    // The voltage found is 0 where there is none.
+    private static SimpleRule NotStarting(string id, StartVerdict reason, string purpose, string remedy,
+        Func<DeviceInCondition, Starting, (double Volts, double Limit)> compared, Func<Condition, double, double, string> message) =>
+        new(id, Severity.Failure, purpose, remedy, Sources.Kirchhoff, standsBackInConditionsOf: ["no-operating-point"],
+            check: (rule, evidence) => evidence.Assessment.Devices.SelectMany(device => Rule.Worst(
+                from c in device.InConditions
+                where c.Start == reason
+                let found = compared(c, c.Device.Model.Starting!)
+                select rule.Find(Subject.Of(c.Device), message(c.Condition, found.Volts, found.Limit),
+                    found.Volts > 0 ? ElectricPotential.FromVolts(found.Volts) : null,
+                    ElectricPotential.FromVolts(found.Limit), c.Condition))));
+
+    // After a dip alone they are off for seconds: once they have dropped out the voltage comes back, and they start.
+    private static IEnumerable<Finding> BeyondLimit(Rule rule, BoxAssessment box, Func<BoxInCondition, Judgment> judged, string when,
+        Severity? severity) => Rule.Worst(
+            from inCondition in box.InConditions
+            let judgment = judged(inCondition)
+            where judgment.IsViolated
+            let drawn = (ElectricCurrent)judgment.Value!
+            let given = (ElectricCurrent)judgment.Limit!
+            orderby drawn.Amperes - given.Amperes descending
+            select rule.Find(Subject.Of(box.Box),
+                Invariant($"Its devices draw {drawn.Amperes:0.00} A {when} in \"{inCondition.Condition}\"; ") +
+                Invariant($"its supply can give {given.Amperes:0.00} A."),
+                drawn, given, inCondition.Condition, severity));
+}

@@ -1,0 +1,203 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Checks;
+using CamPower.Mains;
+using UnitsNet;
+using static System.FormattableString;
+
+namespace CamPower;
+
+/// <content>Rules on the load of outputs, supplies and receptacles.</content>
+public static partial class Rules
+{
+    /// <summary>An output carries more current than its limit.</summary>
+    public static Rule OutputOverloaded { get; } = new SimpleRule("output-overloaded", Severity.Failure,
+        "An output of a box carries more current than its limit.",
+        "Move a device to another output, or use a distribution box with a higher limit at each output.",
+        Sources.CommonPractice, standsBackFor: ["supply-above-derated-rating", "split-adapter-beyond-rating"],
+        check: (rule, evidence) =>
+            from output in evidence.Assessment.Boxes.SelectMany(b => b.Outputs)
+            // The one output of an adapter is the adapter.
+            let about = output.Box.IsAdapter ? Subject.Of(output.Box) : Subject.Of(output.Box, output.Output)
+            from finding in Rule.Worst(
+                from c in output.InConditions
+                where c.OfLimit.IsViolated
+                orderby c.Amperes descending
+                select rule.Find(about,
+                    Invariant($"{(c.IsDemandOnly ? "Its devices need" : "It carries")} {c.Amperes:0.00} A in \"{c.Condition}\"; ") +
+                    Invariant($"its limit is {output.Output.LimitAmperes:0.##} A."),
+                    c.OfLimit.Value, c.OfLimit.Limit, c.Condition))
+            select finding);
+
+    /// <summary>A supply is loaded above its rating at the temperature of its box, or is in air that is too cold for it.</summary>
+    public static Rule SupplyAboveDeratedRating { get; } = new SimpleRule("supply-above-derated-rating", Severity.Failure,
+        "The total current of a box is above the derated rating of its supply. In air colder than its rated range a supply has no rating.",
+        "Use a supply with a higher rating there, or spread the load over two boxes. " +
+        "Cool a box that is too warm. Move one that is too cold to a warmer place.",
+        Sources.GenericDerating,
+        standsBackInConditionsOf: ["receptacle-voltage-outside-supply-range", "supply-too-hot", "split-adapter-beyond-rating"],
+        check: (rule, evidence) => evidence.Assessment.Boxes.SelectMany(box => Rule.Worst(TooCold(rule, box)).Concat(Rule.Worst(
+            Overloads(box).Select(c => rule.Find(Subject.Of(box.Box),
+                Invariant($"Its outputs {Draw(c)} {c.Amperes:0.00} A in \"{c.Condition}\"; ") +
+                Invariant($"its supply can give {c.DeratedAmperes:0.00} A. ") +
+                Invariant($"Derated for {DeratedFor(c, box.Box.Supply.Output, evidence.Assessment.Site)}.{Then(c.Rail)}"),
+                c.TotalCurrent, c.DeratedRating, c.Condition))))));
+
+    /// <summary>One adapter is split between several devices that together need more than it can give.</summary>
+    public static Rule SplitAdapterBeyondRating { get; } = new SimpleRule("split-adapter-beyond-rating", Severity.Failure,
+        "One adapter is split between devices that together draw more than it can give.",
+        "Give each camera its own adapter, or use a distribution box.",
+        Sources.CommonPractice, standsBackInConditionsOf: ["supply-too-hot"],
+        check: (rule, evidence) =>
+            from box in evidence.Assessment.Boxes
+            where box.Box.IsAdapter && box.Outputs.Count == 1 && box.Outputs[0].Devices.Count > 1
+            from finding in Rule.Worst(Overloads(box).Select(c => rule.Find(Subject.Of(box.Box),
+                Invariant($"Its {box.Outputs[0].Devices.Count} devices {Draw(c)} {c.Amperes:0.00} A in \"{c.Condition}\"; ") +
+                Invariant($"it can give {c.DeratedAmperes:0.00} A.{Then(c.Rail)}"),
+                c.TotalCurrent, c.DeratedRating, c.Condition)))
+            select finding);
+
+    /// <summary>A supply is within its derated rating, but loaded above a policy of headroom.</summary>
+    /// <param name="loading">Highest load in percent of the derated rating, above 0 and at most 100 %; null for 80 %.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="loading"/> is outside that range.</exception>
+    public static Rule SupplyAboveHeadroomPolicy(Ratio? loading = null)
+    {
+        Ratio policy = loading ?? Ratio.FromPercent(CheckConstants.Headroom.Value);
+        double share = Require.Positive(Require.Within(policy.DecimalFractions, 0, 1, nameof(loading), ""), nameof(loading), "");
+        return new SimpleRule("supply-above-headroom-policy", Severity.Caution,
+            "The total current of a box is within the derated rating of its supply, but above the headroom policy.",
+            "Use the next larger supply, or spread the load.",
+            CheckConstants.Headroom.Source, limit: policy,
+            standsBackFor: ["supply-above-derated-rating", "split-adapter-beyond-rating"],
+            standsBackInConditionsOf: ["supply-too-hot", "thin-heat-margin"],
+            check: (rule, evidence) =>
+                from box in evidence.Assessment.Boxes
+                from finding in Rule.Worst(
+                    from c in box.InConditions
+                    let load = c.Load(policy)
+                    where load.IsThin || load.IsViolated
+                    orderby c.Amperes / c.DeratedAmperes descending, c.Amperes descending
+                    let maximum = ((ElectricCurrent)load.PolicyLimit!).Amperes
+                    select rule.Find(Subject.Of(box.Box),
+                        Invariant($"Its outputs draw {c.Amperes:0.00} A in \"{c.Condition}\"; ") +
+                        Invariant($"policy maximum {maximum:0.00} A: {HeadroomOf(c, maximum, share)}."),
+                        load.Value, load.PolicyLimit, c.Condition))
+                select finding);
+    }
+
+    /// <summary>The boxes on a receptacle draw more current than it may carry continuously.</summary>
+    public static Rule ReceptacleOverloaded { get; } = new SimpleRule("receptacle-overloaded", Severity.Danger,
+        "The boxes on a receptacle draw more current than it may carry continuously.",
+        "Spread the boxes over receptacles of other circuits. " +
+        "Leave work on the circuit to a licensed electrician, and follow the local code.",
+        Sources.NecReceptacle, (rule, evidence) =>
+            from receptacle in evidence.Receptacles
+            let worst = receptacle.Worst
+            where Limits.IsAbove(worst.KnownAmperes, receptacle.Receptacle.MostAmperes)
+            select rule.Find(Subject.Of(receptacle.Receptacle),
+                Invariant($"Its boxes draw {(worst.IsKnown ? "" : "at least ")}{worst.KnownAmperes:0.00} A ") +
+                Invariant($"at {worst.LineVoltage.Volts:0.#} V in \"{worst.Condition}\"; ") +
+                Invariant($"it may carry {receptacle.Receptacle.MostAmperes:0.00} A, ") +
+                Invariant($"{receptacle.Receptacle.Share.Percent:0.#} % of its rating."),
+                worst.KnownCurrent, receptacle.Receptacle.MostCurrent, worst.Condition));
+
+    /// <summary>The current that a box draws from its receptacle is unknown.</summary>
+    public static Rule ReceptacleLoadUnknown { get; } = new SimpleRule("receptacle-load-unknown", Severity.Note,
+        "The current that a box draws from its receptacle is unknown. Efficiency or power factor of its supply is not stated at its load.",
+        "Take both from the data sheet of the supply, or measure the current at the receptacle.",
+        Sources.PowerFactor, isAboutWhatIsNotStated: true, check: (rule, evidence) =>
+            from receptacle in evidence.Receptacles
+            let unknown = receptacle.InConditions.FirstOrDefault(c => !c.IsKnown)
+            where unknown is not null
+            let draws = unknown.Draws.Where(d => d.Amperes is null).Select(d => $"{d}.")
+            select rule.Find(Subject.Of(receptacle.Receptacle), string.Join(" ", draws), condition: unknown.Condition));
+
+    /// <summary>A supply does not accept the voltage of the receptacle that it is plugged into.</summary>
+    /// <remarks>Above its range it is destroyed, and may burn. Below its range it does not run, which is a Failure.</remarks>
+    public static Rule ReceptacleVoltageOutsideSupplyRange { get; } =
+        new SimpleRule("receptacle-voltage-outside-supply-range", Severity.Danger,
+            "The voltage of a receptacle is outside the input range of a supply on it. " +
+            "Above its range a supply is destroyed and may burn. Below its range it does not run.",
+            "Unplug it. Use a supply for the voltage of the receptacle. Set a line voltage selector before you plug the supply in.",
+            Sources.SupplyInputVoltage, (rule, evidence) =>
+                from receptacle in evidence.Receptacles
+                from box in receptacle.Worst.Draws.Select(d => d.Box)
+                from finding in OfLine(rule, receptacle, box, d => d.HighestLine, "at most", Severity.Danger)
+                    .Concat(OfLine(rule, receptacle, box, d => d.LowestLine, "at least", Severity.Failure))
+                select finding);
+
+    /// <summary>An output cannot be of the power-limit class that it claims: see <see cref="PowerLimitAssessment"/>.</summary>
+    /// <remarks>Outputs of a box that are alike are one finding, of the box.</remarks>
+    public static Rule PowerLimitExceeded { get; } = new SimpleRule("power-limit-exceeded", Severity.Danger,
+        "An output claims to be a limited power source or Class 2, but its numbers are above the limits.",
+        "Check the listing on the product. Until then, wire the output by the local code as one that is not limited.",
+        Sources.PowerLimitClasses, (rule, evidence) =>
+            from box in evidence.Assessment.Boxes
+            from alike in box.Outputs.Select(o => o.Output).Where(o => o.ClaimedClass is not null)
+                .GroupBy(o => (o.ClaimedClass, o.LimitAmperes, o.Protection))
+            let assessed = box.Box.AssessPowerLimit(alike.First().Number, alike.First().ClaimedClass!.Value)
+            where assessed.Verdict == PowerLimitVerdict.Exceeds
+            let figure = assessed.Routes[assessed.Routes.Count - 1].Deciding.First()
+            let isOne = alike.Count() == 1
+            let who = isOne ? "It claims" : Invariant($"{alike.Count()} of its outputs claim")
+            select rule.Find(isOne ? Subject.Of(assessed.Box, assessed.Output) : Subject.Of(assessed.Box),
+                $"{who} to be {assessed.ClassName}. " +
+                $"{string.Join(". ", assessed.Routes.Select(route => Capitalized(route.ToString())))}.", figure.Least, figure.Limit));
+
+    internal static string Capitalized(string text) => char.ToUpperInvariant(text[0]) + text.Substring(1);
+
+    // The conditions in which a supply is loaded above what it can give, where it is not too cold for all, the worst first.
+    private static IEnumerable<BoxInCondition> Overloads(BoxAssessment box) => box.InConditions
+        .Where(c => !c.ColdestAir.IsViolated && c.Load(Ratio.FromPercent(100)).IsViolated)
+        .OrderByDescending(c => c.Amperes / c.DeratedAmperes).ThenByDescending(c => c.Amperes);
+
+    private static IEnumerable<Finding> TooCold(Rule rule, BoxAssessment box) =>
+        from c in box.InConditions
+        where c.ColdestAir.IsViolated
+        orderby c.SupplyCelsius
+        select rule.Find(Subject.Of(box.Box),
+            Invariant($"The air {AirOf(box.Box, c)} is at {c.SupplyCelsius:0.#} °C in \"{c.Condition}\"; ") +
+            Invariant($"its supply is rated from {c.LowestCelsius:0.#} °C."),
+            c.ColdestAir.Value, c.ColdestAir.Limit, c.Condition);
+
+    private static string Draw(BoxInCondition box) => box.IsDemandOnly ? "need" : "draw";
+
+    // What becomes of the voltage of an overloaded supply, as a sentence after a space; nothing where it stays up.
+    private static string Then(RailState rail) => rail switch
+    {
+        RailState.StaysUp => string.Empty,
+        RailState.Dragged => " Its voltage falls.",
+        RailState.Pulses => " Its voltage pulses, and its devices restart with it.",
+        RailState.Off => " It shuts down, and its devices go dark.",
+        _ => " Its overload behavior is not stated.",
+    };
+
+    private static string DeratedFor(BoxInCondition box, SupplyOutput output, Site site)
+    {
+        string line = box.Condition.LineVolts is double volts ? Invariant($", {volts:0.#} V at its input") : string.Empty;
+        string altitude = site.Altitude is null ? string.Empty : Invariant($", an altitude of {site.AltitudeMeters:0} m");
+        string set = output.SetAmperes < output.RatedAmperes ? Invariant($", a set point of {output.SetVolts:0.##} V") : string.Empty;
+        string inside = box.Heat is null ? string.Empty : " inside";
+        return Invariant($"{(box.IsInsideAtLeast ? "at least " : "")}{box.SupplyCelsius:0.#} °C{inside}{line}{altitude}{set}");
+    }
+
+    // Of a calculated temperature, the rating that is left where its rise is a quarter more may be the smaller one.
+    private static string HeadroomOf(BoxInCondition box, double maximum, double share) =>
+        Limits.IsBelow(maximum, box.DeratedAmperes * share)
+            ? Invariant($"{box.DeratedAmperes:0.00} A derated for {box.UncertainKelvins:0.0#} K more")
+            : Invariant($"{share * 100:0.#} % of {box.DeratedAmperes:0.00} A");
+
+    private static IEnumerable<Finding> OfLine(Rule rule, ReceptacleAssessment receptacle, DistributionBox box,
+        Func<LineDraw, Judgment> judged, string bound, Severity severity) => Rule.Worst(
+        from inCondition in receptacle.InConditions
+        let judgment = judged(inCondition.Draws.Single(d => d.Box == box))
+        where judgment.IsViolated
+        let line = (ElectricPotential)judgment.Value!
+        let accepted = (ElectricPotential)judgment.Limit!
+        orderby Math.Abs(line.Volts - accepted.Volts) descending
+        select rule.Find(Subject.Of(box),
+            Invariant($"Its receptacle has {line.Volts:0.#} V in \"{inCondition.Condition}\"; ") +
+            Invariant($"its supply accepts {bound} {accepted.Volts:0.#} V."),
+            line, accepted, inCondition.Condition, severity));
+}

@@ -1,0 +1,163 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Checks;
+using UnitsNet;
+using static System.FormattableString;
+
+namespace CamPower;
+
+/// <content>Rules on the voltage of supplies and at devices.</content>
+public static partial class Rules
+{
+    /// <summary>A supply gives more voltage than extra-low voltage may have.</summary>
+    /// <remarks>A direct voltage counts as free of ripple. The rule's <see cref="Rule.Limit"/> is the direct voltage.</remarks>
+    /// <param name="direct">Highest direct voltage, above 0; null for 120 V. [V]</param>
+    /// <param name="alternating">Highest alternating voltage, RMS, above 0; null for 50 V. [V]</param>
+    /// <exception cref="ArgumentOutOfRangeException">A voltage is not above 0, or not finite.</exception>
+    public static Rule VoltageAboveExtraLow(ElectricPotential? direct = null, ElectricPotential? alternating = null)
+    {
+        ElectricPotential dc = direct ?? ElectricPotential.FromVolts(CheckConstants.ExtraLowDirectVoltage.Value);
+        ElectricPotential ac = alternating ?? ElectricPotential.FromVolts(CheckConstants.ExtraLowAlternatingVoltage.Value);
+        double dcVolts = Require.Positive(dc.Volts, nameof(direct), "V"), acVolts = Require.Positive(ac.Volts, nameof(alternating), "V");
+        return new SimpleRule("voltage-above-extra-low", Severity.Danger,
+            "A supply can give more voltage than extra-low voltage may have. Treat its insulation, enclosure and wiring as mains work.",
+            "Do not energize. Use a supply of extra-low voltage, or have the circuit wired by the local code for this voltage.",
+            CheckConstants.ExtraLowDirectVoltage.Source, limit: dc,
+            check: (rule, evidence) =>
+                from box in evidence.Assessment.Boxes
+                let output = box.Box.Supply.Output
+                let limit = output is AcOutput ? acVolts : dcVolts
+                where Limits.IsAbove(output.HighestVolts, limit)
+                select rule.Find(Subject.Of(box.Box),
+                    Invariant($"It gives up to {output.HighestVolts:0.#} V {(output is AcOutput ? "AC" : "DC")}; ") +
+                    Invariant($"extra-low voltage is at most {limit:0.#} V."),
+                    output.HighestVoltage, ElectricPotential.FromVolts(limit)));
+    }
+
+    /// <summary>A supply of extra-low voltage gives more than an accessible bare part may have.</summary>
+    /// <remarks>The rule's <see cref="Rule.Limit"/> is the direct voltage; the crest of an alternating voltage has its own limit.</remarks>
+    public static Rule VoltageAboveAccessible { get; } = new SimpleRule("voltage-above-accessible", Severity.Caution,
+        "A supply of extra-low voltage can give more voltage than accessible bare parts may have. Many codes set a limit here too.",
+        "Cover terminals and bare ends, and keep them dry. Work on them with the supply off. " +
+        "Check what the local code requires at this voltage.",
+        CheckConstants.AccessibleDirectVoltage.Source,
+        limit: ElectricPotential.FromVolts(CheckConstants.AccessibleDirectVoltage.Value),
+        standsBackFor: ["voltage-above-extra-low"],
+        check: (rule, evidence) =>
+            from box in evidence.Assessment.Boxes
+            let output = box.Box.Supply.Output
+            let isAlternating = output is AcOutput
+            let volts = output.HighestVolts * (isAlternating ? Math.Sqrt(2) : 1)
+            let limit = (isAlternating ? CheckConstants.AccessibleCrestVoltage : CheckConstants.AccessibleDirectVoltage).Value
+            where Limits.IsAbove(volts, limit)
+            select rule.Find(Subject.Of(box.Box),
+                Invariant($"It gives up to {volts:0.#} V{(isAlternating ? " at the crest" : " DC")}; ") +
+                Invariant($"an accessible bare part may have at most {limit:0.#} V."),
+                ElectricPotential.FromVolts(volts), ElectricPotential.FromVolts(limit)));
+
+    /// <summary>The voltage of a supply, as marked and as set, is above the highest that a device accepts.</summary>
+    /// <remarks>It is the wrong supply. One that is only set too high is not: it can be set lower.</remarks>
+    public static Rule SupplyVoltageTooHigh { get; } = new SimpleRule("supply-voltage-too-high", Severity.Danger,
+        "The voltage of a supply, as marked and as set, is above the highest that a device accepts.",
+        "Do not energize. Connect the device to a supply of its rated voltage.",
+        Sources.CommonPractice, (rule, evidence) =>
+            from device in evidence.Assessment.Devices
+            where device.OfSupply.IsViolated
+            let volts = (ElectricPotential)device.OfSupply.Value!
+            select rule.Find(Subject.Of(device.Device),
+                Invariant($"{device.Box} gives {volts.Volts:0.##} V; ") +
+                Invariant($"this device accepts at most {device.Worst.Accepted!.HighestVolts:0.##} V."),
+                volts, device.OfSupply.Limit));
+
+    /// <summary>A cable run cannot carry the power that its devices need, at any voltage.</summary>
+    public static Rule NoOperatingPoint { get; } = new SimpleRule("no-operating-point", Severity.Failure,
+        "A run cannot carry the power that its devices need, at any voltage.",
+        "Use a larger or shorter conductor, a higher supply voltage, or less load on the run.",
+        Sources.MaximumPower, (rule, evidence) => evidence.Assessment.Devices.SelectMany(device => Rule.Worst(device.InConditions
+            .Where(c => c.State != DeviceState.WrongCurrent && c.SolvedVoltage is null).OrderBy(SpareWatts)
+            .Select(c => rule.Find(Subject.Of(c.Device), WithoutOperatingPoint(c),
+                c.MostPower is null ? null : c.Load.PowerShare, c.MostPower, c.Condition)))));
+
+    /// <summary>A device is up, but gets less than the lowest voltage that it accepts.</summary>
+    public static Rule Undervoltage { get; } = new SimpleRule("undervoltage", Severity.Failure,
+        "In some condition a device gets less than the lowest voltage that it accepts.",
+        "Use a larger or shorter conductor. If the supply can be trimmed, set it higher, within the range of every device.",
+        Sources.Kirchhoff, (rule, evidence) =>
+            from device in evidence.Assessment.Devices
+            let lowest = LowestUp(device)
+            where lowest?.LowestVoltage(Ratio.Zero).IsViolated == true
+            select rule.Find(Subject.Of(device.Device),
+                Invariant($"It gets {lowest.UpVolts:0.00} V in \"{lowest.Condition}\"; ") +
+                Invariant($"it needs at least {lowest.Accepted!.LowestVolts:0.##} V."),
+                lowest.Voltage, lowest.Accepted.Lowest, lowest.Condition));
+
+    /// <summary>A device gets its lowest accepted voltage, but not the margin above it that a policy asks for.</summary>
+    /// <param name="margin">Margin in percent of the lowest accepted voltage, from 0 to 100 %; null for 2 %.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="margin"/> is outside that range.</exception>
+    public static Rule ThinVoltageMargin(Ratio? margin = null)
+    {
+        Ratio policy = margin ?? Ratio.FromPercent(CheckConstants.VoltageMargin.Value);
+        double percent = 100 * Require.Within(policy.DecimalFractions, 0, 1, nameof(margin), "");
+        return new SimpleRule("thin-voltage-margin", Severity.Caution,
+            "The voltage at a device is within its range, but below the policy margin above the lowest that it accepts.",
+            "Use the next larger conductor, or measure the voltage in its worst condition at commissioning.",
+            CheckConstants.VoltageMargin.Source, limit: policy, standsBackFor: ["undervoltage"],
+            check: (rule, evidence) =>
+                from device in evidence.Assessment.Devices
+                let lowest = LowestUp(device)
+                where lowest is not null
+                let judged = lowest.LowestVoltage(policy)
+                where judged.IsThin || judged.IsViolated
+                let minimum = ((ElectricPotential)judged.PolicyLimit!).Volts
+                select rule.Find(Subject.Of(device.Device),
+                    Invariant($"It gets {lowest.UpVolts:0.00} V in \"{lowest.Condition}\"; ") +
+                    Invariant($"policy minimum {minimum:0.00} V: {lowest.Accepted!.LowestVolts:0.##} V + {percent:0.##} %."),
+                    judged.Value, judged.PolicyLimit, lowest.Condition));
+    }
+
+    /// <summary>A device gets more voltage than it accepts when the load is light and the cable is cold.</summary>
+    public static Rule OvervoltageAtLightLoad { get; } = new SimpleRule("overvoltage-at-light-load", Severity.Danger,
+        "At the highest supply voltage and the lightest load, a device gets more voltage than it accepts.",
+        "Do not energize. Set the supply lower. If far devices then get too little, give them larger conductors or their own supply.",
+        Sources.Kirchhoff, standsBackFor: ["supply-voltage-too-high"],
+        check: (rule, evidence) =>
+            from device in evidence.Assessment.Devices
+            where device.AtLightLoad.IsViolated
+            select rule.Find(Subject.Of(device.Device),
+                Invariant($"It gets up to {device.LightLoadVolts:0.00} V at light load; ") +
+                Invariant($"it accepts at most {device.Worst.Accepted!.HighestVolts:0.##} V."),
+                device.AtLightLoad.Value, device.AtLightLoad.Limit));
+
+    /// <summary>A device gets more voltage than it accepts until it draws current: at power-up, or while it is off.</summary>
+    public static Rule OvervoltageAtNoLoad { get; } = new SimpleRule("overvoltage-at-no-load", Severity.Caution,
+        "Before a device draws current, it gets more voltage than it accepts. The cable drops the excess only while the device runs.",
+        "Set the supply lower and use a larger conductor. Otherwise make sure that the device withstands this voltage while it is off.",
+        Sources.Kirchhoff, standsBackFor: ["supply-voltage-too-high", "overvoltage-at-light-load"],
+        check: (rule, evidence) =>
+            from device in evidence.Assessment.Devices
+            where device.BeforeItDraws.IsViolated
+            select rule.Find(Subject.Of(device.Device),
+                Invariant($"It gets up to {device.NoLoadVoltage.Volts:0.00} V before it draws current; ") +
+                Invariant($"it accepts at most {device.Worst.Accepted!.HighestVolts:0.##} V."),
+                device.BeforeItDraws.Value, device.BeforeItDraws.Limit));
+
+    // What is left once it has the power that it needs: negative. A run that carries the other devices at no power has nothing for it.
+    private static double SpareWatts(DeviceInCondition device) => (double)((device.MostPower ?? Power.Zero) - device.Load.PowerShare).Watts;
+
+    private static string WithoutOperatingPoint(DeviceInCondition device) => device.MostPower is Power maximum
+        ? Invariant($"It needs {device.Load} in \"{device.Condition}\"; the maximum power of its run is {(double)maximum.Watts:0.##} W.")
+        : Invariant($"It needs {device.Load} in \"{device.Condition}\"; its run cannot carry that together with the other devices.");
+
+    // The condition with the lowest voltage among those in which the device is up, or null.
+    private static DeviceInCondition? LowestUp(DeviceAssessment device)
+    {
+        DeviceInCondition? lowest = null;
+        foreach (DeviceInCondition candidate in device.InConditions)
+        {
+            if (candidate.State == DeviceState.Up && (lowest is null || candidate.IsWorseThan(lowest))) lowest = candidate;
+        }
+
+        return lowest;
+    }
+}

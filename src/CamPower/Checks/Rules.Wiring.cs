@@ -1,0 +1,228 @@
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Checks;
+using CamPower.Sites;
+using UnitsNet;
+using static System.FormattableString;
+
+namespace CamPower;
+
+/// <content>Rules on what is connected to what, and with which cable.</content>
+public static partial class Rules
+{
+    /// <summary>A device that accepts DC only is on AC: half of each cycle is reversed.</summary>
+    public static Rule AcIntoDcDevice { get; } = new SimpleRule("ac-into-dc-device", Severity.Danger,
+        "An AC supply feeds a device that accepts DC only.",
+        "Do not energize. Connect the device to a DC supply of its rated voltage.",
+        Sources.CommonPractice, (rule, evidence) =>
+            from device in evidence.Assessment.Devices
+            where device.Box.Supply.Output is AcOutput && device.Device.Model.AcInput is null
+            select rule.Find(Subject.Of(device.Device), $"{device.Box} gives AC; {device.Device.Model} accepts DC only."));
+
+    /// <summary>A device that accepts AC only is on DC.</summary>
+    public static Rule DcIntoAcDevice { get; } = new SimpleRule("dc-into-ac-device", Severity.Failure,
+        "A DC supply feeds a device that accepts AC only.",
+        "Connect the device to an AC supply of its rated voltage.",
+        Sources.CommonPractice, (rule, evidence) =>
+            from device in evidence.Assessment.Devices
+            where device.Box.Supply.Output is DcOutput && device.Device.Model.DcInput is null
+            select rule.Find(Subject.Of(device.Device), $"{device.Box} gives DC; {device.Device.Model} accepts AC only."));
+
+    /// <summary>The leads of a device on DC were seen or measured to be reversed.</summary>
+    public static Rule ReversedPolarity { get; } = new SimpleRule("reversed-polarity", Severity.Danger,
+        "The leads of a device on DC are reversed. The device may be destroyed at once, or its protection diode may short the output.",
+        "Do not energize. Swap the leads, measure the polarity at the plug, and then connect the device.",
+        Sources.CommonPractice, (rule, evidence) =>
+            from device in evidence.Assessment.Devices
+            where device.Device.LeadsReversed && device.Box.Supply.Output is DcOutput
+            select rule.Find(Subject.Of(device.Device), $"Its leads from {Subject.Of(device.Box, device.Output)} are reversed."));
+
+    /// <summary>Outputs are joined: two supplies in parallel, of which one feeds back into the other, or two outputs of one box.</summary>
+    /// <remarks>The voltage found is how far one supply can be above the other: the highest of one less the lowest of the other. The data
+    /// sheet says so where supplies may work in parallel; drop the rule for them.</remarks>
+    public static Rule OutputsTiedTogether { get; } = new OutputsTiedTogetherRule();
+
+    /// <summary>A cabinet holds outputs of several nominal voltages, or of DC and AC.</summary>
+    public static Rule MixedVoltagesInOneCabinet { get; } = new SimpleRule("mixed-voltages-in-one-cabinet", Severity.Caution,
+        "A cabinet holds outputs of different nominal voltages, or of DC and AC. A wire on the wrong output can destroy its device.",
+        "Give each voltage its own cabinet, or mark the voltage and DC or AC on every output and wire. " +
+        "Measure at the end of a cable before you connect a device.",
+        Sources.CommonPractice, (rule, evidence) =>
+            from cabinet in evidence.Assessment.Site.Cabinets
+            let voltages = evidence.Assessment.Site.Boxes.Where(b => ReferenceEquals(b.Cabinet, cabinet))
+                .GroupBy(b => NominalVoltage(b.Supply.Output))
+                .Select(alike => $"{alike.Key} ({string.Join(", ", alike)})").ToList()
+            where voltages.Count > 1
+            select rule.Find(Subject.Of(cabinet), $"It holds outputs of {string.Join(" and of ", voltages)}."));
+
+    /// <summary>A box feeds more cameras than it has outputs, so that some share an output.</summary>
+    public static Rule MoreCamerasThanOutputs { get; } = new SimpleRule("more-cameras-than-outputs", Severity.Caution,
+        "A box feeds more cameras than it has outputs. A fault on one camera turns off the others on its output.",
+        "Use a distribution box with more outputs, or a second distribution box.",
+        Sources.CommonPractice, (rule, evidence) =>
+            from box in evidence.Assessment.Boxes
+            where !box.Box.IsAdapter
+            let cameras = box.Outputs.Sum(o => o.Devices.Count(d => d.Model.Kind == DeviceKind.Camera))
+            let outputs = box.Box.Outputs.Count
+            where cameras > outputs
+            select rule.Find(Subject.Of(box.Box),
+                Invariant($"It feeds {cameras} cameras from {outputs} {(outputs == 1 ? "output" : "outputs")}."),
+                Scalar.FromAmount(cameras), Scalar.FromAmount(outputs)));
+
+    /// <summary>A recorder is on an output that is meant for a camera.</summary>
+    public static Rule RecorderOnCameraOutput { get; } = new SimpleRule("recorder-on-camera-output", Severity.Caution,
+        "A recorder is on an output of a camera box. Its disks draw a large start-up current, and it joins the returns of the cameras.",
+        "Give the recorder its own supply.",
+        Sources.CommonPractice, (rule, evidence) =>
+            from device in evidence.Assessment.Devices
+            where device.Device.Model.Kind == DeviceKind.Recorder && !device.Box.IsAdapter
+            select rule.Find(Subject.Of(device.Device), $"It is a recorder on {Subject.Of(device.Box, device.Output)}."));
+
+    /// <summary>A connector is rated for less current than its device draws.</summary>
+    public static Rule ConnectorOverloaded { get; } = new SimpleRule("connector-overloaded", Severity.Failure,
+        "A device draws more current than its connector is rated for. The contact heats, loses its spring force and heats more.",
+        "Use a connector that is rated for the current at both ends, such as a screw terminal.",
+        Sources.ConnectorRating, (rule, evidence) =>
+            from device in evidence.Assessment.Devices
+            let connector = device.Device.Model.Connector
+            where connector?.RatedAmperes is not null
+            let rated = connector.RatedAmperes!.Value
+            let most = MostDrawn(device)
+            where Limits.IsAbove(most.AmperesDrawn, rated)
+            select rule.Find(Subject.Of(device.Device),
+                Invariant($"It draws {most.AmperesDrawn:0.00} A in \"{most.Condition}\"; ") +
+                Invariant($"its connector ({connector}) is rated for {rated:0.##} A."),
+                ElectricCurrent.FromAmperes(most.AmperesDrawn), ElectricCurrent.FromAmperes(rated), most.Condition));
+
+    /// <summary>The nominal voltage of a supply is outside the voltage class of the connector that carries it.</summary>
+    public static Rule VoltageOutsideConnectorClass { get; } = new SimpleRule("voltage-outside-connector-class", Severity.Caution,
+        "The nominal voltage of a supply is outside the voltage class of the device's connector. " +
+        "The plug fits supplies of another voltage.",
+        "Use a connector of the supply's voltage class.",
+        Sources.UnifiedBarrelPlugs, (rule, evidence) =>
+            from device in evidence.Assessment.Devices
+            let connector = device.Device.Model.Connector
+            let promised = connector?.VoltageClass
+            where promised is not null
+            let volts = device.Box.Supply.Output.NominalVolts
+            let isAbove = Limits.IsAbove(volts, promised.HighestVolts)
+            where isAbove || Limits.IsBelow(volts, promised.LowestVolts)
+            select rule.Find(Subject.Of(device.Device),
+                Invariant($"{device.Box} gives {volts:0.##} V; its connector ({connector}) is for {promised}."),
+                ElectricPotential.FromVolts(volts), isAbove ? promised.Highest : promised.Lowest));
+
+    /// <summary>A conductor is smaller or larger than the terminal at its end accepts.</summary>
+    /// <remarks>Wires in parallel count together for the largest size, and one by one for the smallest.</remarks>
+    public static Rule TerminalWrongSize { get; } = new TerminalWrongSizeRule();
+
+    /// <summary>A pre-terminated cable is extended with another cable.</summary>
+    public static Rule PreTerminatedCableExtended { get; } = new SimpleRule("pre-terminated-cable-extended", Severity.Caution,
+        "A pre-terminated cable is extended with another cable. Its small conductors and the extra connectors add resistance.",
+        "Use one length of cable from the box to the device, sized for the whole length.",
+        Sources.CommonPractice, (rule, evidence) => evidence.Assessment.Devices.Select(d => d.Path)
+            .Where(path => path.Sum(run => run.Run.Segments.Count()) > 1)
+            .SelectMany(path => path.Where(run => run.Run.Segments.Any(s => s.Cable.IsPreTerminated))).Distinct()
+            .Select(run => rule.Find(Subject.Of(run),
+                $"The pre-terminated cable from {run.From} to {run.To} is joined to another cable.")));
+
+    /// <summary>A run has conductors of copper-clad aluminum, which look like copper.</summary>
+    public static Rule CopperCladAluminum { get; } = new SimpleRule("copper-clad-aluminum", Severity.Caution,
+        "A run is of copper-clad aluminum. It has 55 to 59 % more resistance than copper of the same gauge, and is weaker at terminals.",
+        "Use copper. Where the cable stays, check that the terminals are rated for it, and measure the loop resistance.",
+        Sources.CopperCladAluminum, (rule, evidence) => FindAlike(rule, evidence.Assessment.Site,
+            evidence.Assessment.Site.Runs.Where(IsCopperClad).Select(Subject.Of),
+            "runs", "has conductors of copper-clad aluminum", "have conductors of copper-clad aluminum"));
+
+    /// <summary>A run has nominal resistances in one part and a table's maximum values in another.</summary>
+    public static Rule MixedResistanceBases { get; } = new SimpleRule("mixed-resistance-bases", Severity.Note,
+        "A run mixes nominal resistances with values of a table. Its sum is neither the expected reading nor the worst case.",
+        "State the whole run on one basis: nominal for the expected reading, a standard's maximum for the worst case.",
+        Sources.Resistance, (rule, evidence) => FindAlike(rule, evidence.Assessment.Site,
+            evidence.Assessment.Site.Runs.Where(run => run.Run.MixesResistanceBases).Select(Subject.Of),
+            "runs", "mixes nominal and tabulated resistances", "mix nominal and tabulated resistances"));
+
+    /// <summary>An AC supply is calculated less exactly than a DC supply.</summary>
+    public static Rule AcSolvedWithRms { get; } = new SimpleRule("ac-solved-with-rms", Severity.Note,
+        "An AC supply is calculated with RMS values at unity power factor. Rectifier inputs get less voltage than calculated.",
+        "Leave a margin. A rectifier input charges at the crest, and the crest drops more than the RMS value.",
+        Sources.CommonPractice, (rule, evidence) => FindAlike(rule, evidence.Assessment.Site,
+            evidence.Assessment.Boxes.Where(FeedsAcDevices).Select(b => Subject.Of(b.Box)), "boxes",
+            "has AC runs, calculated with RMS values at unity power factor; rectifier inputs get less voltage",
+            "have AC runs, calculated with RMS values at unity power factor; rectifier inputs get less voltage"));
+
+    /// <summary>A video shield has more voltage at mains frequency than a policy allows: a bar rolls through the picture.</summary>
+    /// <remarks>Where the ripple of a supply is not stated, the hum is unknown: see <see cref="GroundLoopHumUnknown"/>.</remarks>
+    /// <param name="limit">Maximum RMS voltage along a shield, above 0; null for 10 mV. [V]</param>
+    /// <exception cref="System.ArgumentOutOfRangeException"><paramref name="limit"/> is not above 0, or not finite.</exception>
+    public static Rule GroundLoopHum(ElectricPotential? limit = null)
+    {
+        ElectricPotential policy = limit ?? ElectricPotential.FromMillivolts(CheckConstants.ShieldHum.Value);
+        double maximum = Require.Positive(policy.Volts, nameof(limit), "V");
+        return new SimpleRule("ground-loop-hum", Severity.Caution,
+            "The return current causes more voltage at mains frequency on a video shield than the policy allows. " +
+            "A bar rolls through the picture.",
+            "Use a supply with less ripple or a larger negative conductor, or isolate the camera's video ground. " +
+            "Keep protective earth connected.",
+            CheckConstants.ShieldHum.Source, limit: policy, check: (rule, evidence) =>
+                from shield in evidence.Assessment.Shields
+                let worst = shield.InConditions.OrderByDescending(s => s.MainsVolts ?? 0).First()
+                where worst.MainsVolts is not null
+                let volts = worst.MainsVolts!.Value
+                where Limits.IsAbove(volts, maximum)
+                select rule.Find(new Subject(SubjectKind.Device, shield.Link.Device),
+                    Invariant($"The {shield.Link} has {volts * 1000:0.0} mV at mains frequency in \"{worst.Condition}\"; ") +
+                    Invariant($"policy maximum {maximum * 1000:0.0} mV."),
+                    ElectricPotential.FromVolts(volts).ToUnit(policy.Unit), policy, worst.Condition));
+    }
+
+    /// <summary>The hum on video shields is unknown, because the ripple of a supply is not stated.</summary>
+    public static Rule GroundLoopHumUnknown { get; } = new SimpleRule("ground-loop-hum-unknown", Severity.Note,
+        "The ground-loop hum on video shields is unknown. The ripple of a supply that drives current through them is not stated.",
+        "Take the ripple from the data sheet of the supply, or look at the picture at commissioning.",
+        CheckConstants.ShieldHum.Source, isAboutWhatIsNotStated: true, check: (rule, evidence) =>
+        {
+            List<FeedGroup> unknown =
+                [.. evidence.Assessment.Site.Feeds.Where(group => group.Links.Count > 0 && WithoutRipple(group).Any())];
+            if (unknown.Count == 0) return [];
+            int shields = unknown.Sum(group => group.Links.Count);
+            string boxes = string.Join(", ", unknown.SelectMany(WithoutRipple).Distinct());
+            return [rule.Find(new Subject(SubjectKind.Site, evidence.Assessment.Site.Name),
+                Invariant($"The ground-loop hum on {shields} video {(shields == 1 ? "shield" : "shields")} is unknown. ") +
+                Invariant($"Not stated: ripple of {boxes}."))];
+        });
+
+    // One finding of one cause: of the thing itself where there is one, of the site where there are several.
+    private static IEnumerable<Finding> FindAlike(Rule rule, Site site, IEnumerable<Subject> things, string plural, string one,
+        string several)
+    {
+        List<Subject> all = [.. things];
+        if (all.Count == 1) yield return rule.Find(all[0], $"It {one}.");
+        if (all.Count < 2) yield break;
+        yield return rule.Find(new Subject(SubjectKind.Site, site.Name),
+            Invariant($"{all.Count} {plural} {several}: {string.Join(", ", all)}."));
+    }
+
+    private static string NominalVoltage(SupplyOutput output) =>
+        Invariant($"{output.NominalVolts:R} V {(output.Kind == CurrentKind.Dc ? "DC" : "AC")}");
+
+    private static bool IsCopperClad(SiteRun run) =>
+        run.Run.Segments.Any(s => s.Cable.Outgoing.Material.IsCopperCladAluminum || s.Cable.Return.Material.IsCopperCladAluminum);
+
+    private static bool FeedsAcDevices(BoxAssessment box) =>
+        box.Box.Supply.Output is AcOutput && box.Outputs.Any(o => o.Devices.Any(d => d.Model.AcInput is not null));
+
+    // DC boxes whose ripple is not stated, in the order of their outputs.
+    private static IEnumerable<DistributionBox> WithoutRipple(FeedGroup group) =>
+        group.Feeds.Select(feed => feed.Box).Where(box => box.Supply.Output is DcOutput { Ripple: null });
+
+    private static DeviceInCondition MostDrawn(DeviceAssessment device)
+    {
+        DeviceInCondition most = device.InConditions[0];
+        foreach (DeviceInCondition candidate in device.InConditions)
+        {
+            if (candidate.AmperesDrawn > most.AmperesDrawn) most = candidate;
+        }
+
+        return most;
+    }
+}

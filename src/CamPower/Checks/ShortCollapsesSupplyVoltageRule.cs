@@ -1,0 +1,73 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using UnitsNet;
+using static System.FormattableString;
+
+namespace CamPower.Checks;
+
+/// <summary>The check of <see cref="Rules.ShortCollapsesSupplyVoltage"/>.</summary>
+internal sealed class ShortCollapsesSupplyVoltageRule : Rule
+{
+    // What is off for longer than a minute is not off for seconds.
+    private const double LongestDark = 60;
+
+    private readonly double _seconds;
+
+    internal ShortCollapsesSupplyVoltageRule(Duration rideThrough)
+        : base("short-collapses-supply-voltage", Severity.Caution,
+            "A short at one output collapses the supply voltage for longer than devices at other outputs ride through. " +
+            "They go dark, or get less voltage than they accept.",
+            "Put an electronic limit below the limit of the supply on each output. " +
+            "Otherwise use a supply with enough current to operate the protective device.",
+            CheckConstants.RideThrough.Source)
+    {
+        _seconds = Require.NotNegative(rideThrough.Seconds, nameof(rideThrough), "s");
+        Limit = rideThrough;
+    }
+
+    public override IQuantity? Limit { get; }
+
+    public override IEnumerable<Finding> Check(Evidence evidence) =>
+        from box in Require.NotNull(evidence, nameof(evidence)).Faults.GroupBy(output => output.Box)
+        where box.Key.Supply.Output.Overload is not null && box.Key.Outputs.Count > 1
+        let culprits = box.Select(output => (output, worst: WorstOf(output))).Where(x => x.worst is not null).ToList()
+        where culprits.Count > 0
+        let first = culprits.OrderByDescending(x => SeverityOf(x.output, x.worst!)).ThenByDescending(x => Taken(x.worst!.Rail)).First()
+        select Find(Subject.Of(box.Key),
+            Invariant($"During a short at {FaultRuleText.Place(first.worst!)} on output {first.output.Output.Number} ") +
+            $"the supply {first.worst.Rail}. At other outputs {Devices(first.worst.Rail)}. {Ending(first.worst)} " +
+            Invariant($"The same holds for shorts at {culprits.Count} of its {box.Count()} used outputs."),
+            condition: first.worst!.Rail.Condition, severity: SeverityOf(first.output, first.worst));
+
+    private static Severity SeverityOf(OutputFaults output, ShortCircuit fault)
+    {
+        bool isUnknown = fault.Verdict == OperatingVerdict.None;
+        if (isUnknown || ReferenceEquals(output.Output.Protection, ProtectiveDevice.None)) return Severity.Caution;
+        bool endsSoon = fault.Verdict == OperatingVerdict.Clears
+            && !(fault.Opening.Latest is Duration latest && latest.Seconds > LongestDark);
+        return endsSoon ? Severity.Caution : Severity.Failure;
+    }
+
+    private static int Taken(RailDuringFault rail) => rail.Dark.Count + rail.BelowWindow.Count;
+
+    // Where the drop-out voltage of a device is not stated, it is known only that it gets less than it accepts.
+    private static string Devices(RailDuringFault rail)
+    {
+        string dark = Invariant($"{rail.Dark.Count} {(rail.Dark.Count == 1 ? "device goes" : "devices go")} dark");
+        string get = rail.BelowWindow.Count == 1 ? "device gets" : "devices get";
+        string below = Invariant($"{rail.BelowWindow.Count} {get} less voltage than accepted");
+        if (rail.BelowWindow.Count == 0) return dark;
+        return rail.Dark.Count == 0 ? below : $"{dark} and {below}";
+    }
+
+    private static string Ending(ShortCircuit fault) => fault.Verdict == OperatingVerdict.None
+        ? "It is unknown when the short ends."
+        : $"The protective device {fault.Opening}.";
+
+    private ShortCircuit? WorstOf(OutputFaults output) => output.Shorts.Where(TakesOthersDown)
+        .OrderByDescending(s => SeverityOf(output, s)).ThenByDescending(s => Taken(s.Rail)).FirstOrDefault();
+
+    private bool TakesOthersDown(ShortCircuit fault) => Taken(fault.Rail) > 0
+        && !(fault.Verdict == OperatingVerdict.Clears && fault.Opening.Latest is Duration latest && latest.Seconds <= _seconds);
+}

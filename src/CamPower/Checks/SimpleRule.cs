@@ -1,0 +1,23 @@
+using System;
+using System.Collections.Generic;
+using UnitsNet;
+
+namespace CamPower.Checks;
+
+/// <summary>A rule that is stated by its words and a function.</summary>
+/// <remarks>A rule whose check needs functions of its own is a class on <see cref="Rule"/> instead.</remarks>
+internal sealed class SimpleRule(string id, Severity severity, string purpose, string remedy, Citation source,
+    Func<Rule, Evidence, IEnumerable<Finding>> check, IQuantity? limit = null, bool isAboutWhatIsNotStated = false,
+    IReadOnlyList<string>? standsBackFor = null, IReadOnlyList<string>? standsBackInConditionsOf = null)
+    : Rule(id, severity, purpose, remedy, source)
+{
+    public override IQuantity? Limit { get; } = limit;
+
+    public override bool IsAboutWhatIsNotStated { get; } = isAboutWhatIsNotStated;
+
+    public override IReadOnlyList<string> StandsBackFor { get; } = standsBackFor ?? [];
+
+    public override IReadOnlyList<string> StandsBackInConditionsOf { get; } = standsBackInConditionsOf ?? [];
+
+    public override IEnumerable<Finding> Check(Evidence evidence) => check(this, Require.NotNull(evidence, nameof(evidence)));
+}

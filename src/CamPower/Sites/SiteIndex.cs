@@ -1,0 +1,85 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+
+namespace CamPower.Sites;
+
+/// <summary>The parts of a site and where each name leads: worked out once, when the site is made.</summary>
+/// <remarks>Of several parts of one name the first is found: <see cref="SiteStructure"/> refuses the others.</remarks>
+internal sealed class SiteIndex
+{
+    /// <summary>The place of what is not there.</summary>
+    internal const int None = -1;
+
+    private readonly Dictionary<string, int> _boxes, _runs, _devices;
+    private readonly HashSet<string> _grounds;
+    private readonly ILookup<int, int> _runsBehind, _devicesBehind;
+    private readonly ILookup<(string, int), int> _runsFrom;
+
+    internal SiteIndex(IReadOnlyList<Condition> conditions, IReadOnlyList<DistributionBox> boxes, IReadOnlyList<SiteRun> runs,
+        IReadOnlyList<SiteDevice> devices, IReadOnlyList<VideoLink> videoLinks, IReadOnlyList<GroundBond> bonds, IReadOnlyList<OutputTie> ties)
+    {
+        Conditions = conditions;
+        Boxes = boxes;
+        Runs = runs;
+        Devices = devices;
+        VideoLinks = videoLinks;
+        Bonds = bonds;
+        Ties = ties;
+        _boxes = Places(boxes.Select(b => b.Name));
+        _runs = Places(runs.Select(r => r.To));
+        _devices = Places(devices.Select(d => d.Name));
+        _grounds = new HashSet<string>(videoLinks.Select(l => l.Ground), StringComparer.Ordinal);
+        _runsBehind = Enumerable.Range(0, runs.Count).ToLookup(i => runs[i].From.JunctionName is string junction ? RunTo(junction) : None);
+        _runsFrom = _runsBehind[None].Where(i => runs[i].From.BoxName is not null).ToLookup(i => (runs[i].From.BoxName!, runs[i].From.OutputNumber));
+        _devicesBehind = Enumerable.Range(0, devices.Count).ToLookup(i => RunTo(devices[i].At));
+    }
+
+    internal IReadOnlyList<Condition> Conditions { get; }
+
+    internal IReadOnlyList<DistributionBox> Boxes { get; }
+
+    internal IReadOnlyList<SiteRun> Runs { get; }
+
+    internal IReadOnlyList<SiteDevice> Devices { get; }
+
+    internal IReadOnlyList<VideoLink> VideoLinks { get; }
+
+    internal IReadOnlyList<GroundBond> Bonds { get; }
+
+    internal IReadOnlyList<OutputTie> Ties { get; }
+
+    /// <summary>The box of a name, or null.</summary>
+    internal DistributionBox? Box(string name) => _boxes.TryGetValue(name, out int place) ? Boxes[place] : null;
+
+    /// <summary>The device of a name, or null.</summary>
+    internal SiteDevice? Device(string name) => _devices.TryGetValue(name, out int place) ? Devices[place] : null;
+
+    /// <summary>Whether a shield ends at a ground of a name.</summary>
+    internal bool HasGround(string name) => _grounds.Contains(name);
+
+    /// <summary>The place of the run that ends at a junction, or <see cref="None"/>.</summary>
+    internal int RunTo(string junction) => _runs.TryGetValue(junction, out int place) ? place : None;
+
+    /// <summary>The runs that start at the output of a box.</summary>
+    internal IEnumerable<int> RunsFrom(DistributionBox box, BoxOutput output) => _runsFrom[(box.Name, output.Number)];
+
+    /// <summary>The runs that start where a run ends.</summary>
+    internal IEnumerable<int> RunsBehind(int run) => _runsBehind[run];
+
+    /// <summary>The devices where a run ends.</summary>
+    internal IEnumerable<int> DevicesBehind(int run) => _devicesBehind[run];
+
+    private static Dictionary<string, int> Places(IEnumerable<string> names)
+    {
+        var places = new Dictionary<string, int>(StringComparer.Ordinal);
+        int place = 0;
+        foreach (string name in names)
+        {
+            if (!places.ContainsKey(name)) places.Add(name, place);
+            place++;
+        }
+
+        return places;
+    }
+}

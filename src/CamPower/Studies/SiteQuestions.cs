@@ -1,0 +1,186 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using System.Threading;
+using CamPower.Assessment;
+using CamPower.Faults;
+using CamPower.Mains;
+using CamPower.Studies;
+
+namespace CamPower;
+
+/// <summary>Asks a site: solved in every condition, its faults, its receptacles, where a supply may be set, which box it needs.</summary>
+/// <remarks>Every question stands here, each answered by the room that the answer belongs to.</remarks>
+public static class SiteQuestions
+{
+    /// <summary>The site solved in every one of its conditions.</summary>
+    /// <param name="site">The site.</param>
+    /// <param name="cancellationToken">Breaks it off; a large site whose returns are shared takes long.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="site"/> is null.</exception>
+    /// <exception cref="OperationCanceledException"><paramref name="cancellationToken"/> was canceled.</exception>
+    /// <example>
+    /// <code>
+    /// SiteAssessment assessment = site.Assess();
+    /// foreach (DeviceAssessment device in assessment.Devices) Console.WriteLine(device.Worst);
+    /// </code>
+    /// </example>
+    public static SiteAssessment Assess(this Site site, CancellationToken cancellationToken = default) =>
+        SiteSolver.Solve(Require.NotNull(site, nameof(site)), cancellationToken);
+
+    /// <summary>A short at every place of every used output: terminals, joints, junctions and cameras.</summary>
+    /// <param name="assessment">The solved site.</param>
+    /// <param name="cancellationToken">Breaks off the study of a short, which starts when it is first asked for and then throws <see cref="OperationCanceledException"/>.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="assessment"/> is null.</exception>
+    /// <remarks>
+    /// Over the real way of runs. A run that shares another's negative counts by its own outgoing pole and that other way back, and is
+    /// shorted at its end alone; what video shields carry back is left out, so that the least current is not overstated.
+    /// The least current is what a supply in overload leaves while its other outputs take the most that they do in any condition; for the largest they take nothing.
+    /// <para>Faults start fires. A study on paper does not replace the local code and a licensed electrician.</para>
+    /// </remarks>
+    /// <example>
+    /// <code>
+    /// foreach (OutputFaults output in site.Assess().StudyFaults()) Console.WriteLine(output);
+    /// </code>
+    /// </example>
+    public static IReadOnlyList<OutputFaults> StudyFaults(this SiteAssessment assessment, CancellationToken cancellationToken = default) =>
+        SiteFaultStudy.Of(Require.NotNull(assessment, nameof(assessment)), cancellationToken);
+
+    /// <summary>Every receptacle that a box is plugged into, in the order of the boxes, in every condition.</summary>
+    /// <param name="assessment">The solved site.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="assessment"/> is null.</exception>
+    /// <example>
+    /// <code>
+    /// foreach (ReceptacleAssessment receptacle in site.Assess().StudyReceptacles()) Console.WriteLine(receptacle);
+    /// </code>
+    /// </example>
+    public static IReadOnlyList<ReceptacleAssessment> StudyReceptacles(this SiteAssessment assessment) =>
+        ReceptacleStudy.Of(Require.NotNull(assessment, nameof(assessment)));
+
+    /// <summary>The interval of set point in which every device of a box is up and inside its accepted range, in every condition.</summary>
+    /// <param name="site">The site. The other boxes keep their set points.</param>
+    /// <param name="boxName">The name of the box or adapter.</param>
+    /// <param name="cancellationToken">Breaks it off; a large site whose returns are shared takes long.</param>
+    /// <returns>The window with the limit at each end named; it may be empty.</returns>
+    /// <remarks>
+    /// The whole site is solved at set points, and each end found by bisection to 1 nV. With one return a device more
+    /// source voltage always means more voltage at every device, so what is inside the ends holds throughout. Where
+    /// returns are shared that is no law: the range is walked in a hundred steps first, and a spot between two steps can
+    /// be missed. A device that does not accept the supply's kind of current is left out: no set point helps it.
+    /// Limits are sought up to 100 kV; one that says so is never met.
+    /// </remarks>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">The site has no box of that name.</exception>
+    /// <exception cref="OperationCanceledException"><paramref name="cancellationToken"/> was canceled.</exception>
+    /// <example>
+    /// <code>
+    /// TrimWindow window = site.TrimWindowOf("yard box");
+    /// Site trimmed = site.With(window.Box.WithSetPoint(window.Middle));
+    /// </code>
+    /// </example>
+    public static TrimWindow TrimWindowOf(this Site site, string boxName, CancellationToken cancellationToken = default)
+    {
+        DistributionBox box = BoxOf(site, boxName);
+        return new TrimSearch(site, box, cancellationToken).Window();
+    }
+
+    /// <summary>The smallest box of a catalog that can feed what a box of the site feeds.</summary>
+    /// <param name="site">The site, its runs included: a device at the end of a long cable draws more.</param>
+    /// <param name="boxName">The name of the box that is to be chosen.</param>
+    /// <param name="catalog">The boxes to choose from, in any order. They may bear any names.</param>
+    /// <param name="policy">The room that it must leave.</param>
+    /// <returns>The choice, and of every box of the catalog why it will or will not do; none is an answer.</returns>
+    /// <remarks>
+    /// The site is solved with each supply in the place of the present one, set as that is where its trim range allows and
+    /// as it is listed otherwise; a box that declares no enclosure is taken to stand in that of the present one. A box in an
+    /// enclosure whose efficiency is not declared up to its load will not do: nobody knows how warm it gets inside. Outputs may be wired anew: the strongest gets the largest current. Whether the devices
+    /// get enough voltage is not a matter of size: <see cref="TrimWindowOf"/> answers that.
+    /// </remarks>
+    /// <exception cref="ArgumentNullException">An argument, or a box of the catalog, is null.</exception>
+    /// <exception cref="ArgumentException">The site has no box of that name.</exception>
+    /// <example>
+    /// <code>
+    /// BoxChoice choice = site.SmallestBoxFor("yard box", BoxCatalog.Generic, SizingPolicy.CommonPractice);
+    /// foreach (BoxCandidate candidate in choice.Candidates) Console.WriteLine(candidate);
+    /// </code>
+    /// </example>
+    public static BoxChoice SmallestBoxFor(this Site site, string boxName, IEnumerable<DistributionBox> catalog, SizingPolicy policy)
+    {
+        DistributionBox box = BoxOf(site, boxName);
+        return new BoxTrial(site, box, Require.NotNull(policy, nameof(policy))).Choose(Require.Items(catalog, nameof(catalog)));
+    }
+
+    /// <summary>The fewest boxes of a catalog that can feed what a box of the site feeds, and what goes to which.</summary>
+    /// <param name="site">The site, its runs included.</param>
+    /// <param name="boxName">The name of the box that is to be divided.</param>
+    /// <param name="catalog">The boxes to choose from, each as often as wanted, in any order.</param>
+    /// <param name="policy">The room that each must leave.</param>
+    /// <returns>The boxes, a lower bound on their number with what sets it, and the site with them; none is an answer.</returns>
+    /// <remarks>
+    /// Each box must pass what <see cref="SmallestBoxFor"/> asks for. Outputs whose returns meet stay together. The bound is
+    /// what the whole needs over what the best box of the catalog has, in outputs and in current; where no way of dividing
+    /// the outputs among so many boxes is left untried and none will do, it rises by one. A search that would take too long
+    /// ends with more boxes than the bound, and says so. The same input always gives the same boxes. Where the boxes hang,
+    /// and whether the devices get enough voltage, is not asked: the runs stay as they are. Each box that brings no enclosure of its own
+    /// is taken to hang in one like the present one, alone in it also where the present one stands in a cabinet beside others; one that
+    /// declares no receptacle is plugged into that of the present one. What somebody tied stays tied: an end at an output that feeds
+    /// nothing goes to a free one of the same box as the other end, and the tie falls away where there is none.
+    /// </remarks>
+    /// <exception cref="ArgumentNullException">An argument, or a box of the catalog, is null.</exception>
+    /// <exception cref="ArgumentException">The site has no box of that name.</exception>
+    /// <example>
+    /// <code>
+    /// BoxSplit split = site.SplitFor("yard box", BoxCatalog.Generic, SizingPolicy.CommonPractice);
+    /// Console.WriteLine($"{split.Boxes.Count} boxes, proven least: {split.IsProvenLeast}");
+    /// SiteAssessment divided = split.Site.Assess();
+    /// </code>
+    /// </example>
+    public static BoxSplit SplitFor(this Site site, string boxName, IEnumerable<DistributionBox> catalog, SizingPolicy policy)
+    {
+        DistributionBox box = BoxOf(site, boxName);
+        return new BoxSplitSearch(site, box, Require.NotNull(policy, nameof(policy)), Require.Items(catalog, nameof(catalog))).Split();
+    }
+
+    /// <summary>How a box of the site feeds its devices, in the figures that ways of feeding them are compared by.</summary>
+    /// <param name="site">The site.</param>
+    /// <param name="boxName">The name of the box.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">The site has no box of that name, or it feeds no device.</exception>
+    /// <example>
+    /// <code>
+    /// SupplyLayout central = site.LayoutOf("yard box");
+    /// SupplyLayout adapters = site.LayoutWithAdapters("yard box", [oneAmpere, twoAmperes], lead, SizingPolicy.CommonPractice);
+    /// </code>
+    /// </example>
+    public static SupplyLayout LayoutOf(this Site site, string boxName) => new(site, AdapterTrial.FedBy(site, FeedingBox(site, boxName)));
+
+    /// <summary>The same devices with an adapter for each in the place of the box, at the same conditions.</summary>
+    /// <param name="site">The site.</param>
+    /// <param name="boxName">The name of the box.</param>
+    /// <param name="adapters">The supplies that there are as adapters, in any order; those of another voltage or kind of current are left out.</param>
+    /// <param name="lead">The lead between an adapter and its device: the adapters stand near the devices.</param>
+    /// <param name="policy">The loading that an adapter is chosen by; its spare outputs do not matter, for an adapter has none.</param>
+    /// <returns>The figures. A device that no adapter is strong enough for has the strongest, and the loading shows it.</returns>
+    /// <remarks>Each device has the smallest adapter that feeds it. An adapter warms as the condition says for the box, so
+    /// state conditions that hold for both. Its negative floats: bonds to the box, and what is tied to its outputs, fall away with the box, shields stay.
+    /// Where receptacles are, who may mount them and what it costs no figure here knows.</remarks>
+    /// <exception cref="ArgumentNullException">An argument, or a supply, is null.</exception>
+    /// <exception cref="ArgumentException">The site has no box of that name, it feeds no device, or no adapter gives its voltage and kind of current.</exception>
+    /// <example><code>Console.WriteLine(site.LayoutWithAdapters("yard box", [oneAmpere], lead, SizingPolicy.CommonPractice).DevicesInWindow);</code></example>
+    public static SupplyLayout LayoutWithAdapters(this Site site, string boxName, IEnumerable<Supply> adapters, CableRun lead, SizingPolicy policy)
+    {
+        DistributionBox box = FeedingBox(site, boxName);
+        Supply[] offered = [.. Require.Items(adapters, nameof(adapters))
+            .Where(a => a.Output.Kind == box.Supply.Output.Kind && a.Output.NominalVolts.Equals(box.Supply.Output.NominalVolts))
+            .OrderBy(a => a.Output.RatedAmperes)];
+        if (offered.Length == 0) throw new ArgumentException($"No adapter gives the voltage and kind of current of {boxName}.", nameof(adapters));
+        return new AdapterTrial(site, box, offered, Require.NotNull(lead, nameof(lead)), Require.NotNull(policy, nameof(policy))).Layout();
+    }
+
+    private static DistributionBox BoxOf(Site site, string boxName) => Require.NotNull(site, nameof(site)).BoxNamed(boxName, nameof(boxName));
+
+    private static DistributionBox FeedingBox(Site site, string boxName)
+    {
+        DistributionBox box = BoxOf(site, boxName);
+        return AdapterTrial.FedBy(site, box).Count > 0 ? box : throw new ArgumentException($"{boxName} feeds no device.", nameof(boxName));
+    }
+}

@@ -1,0 +1,50 @@
+using System;
+using System.Collections.Generic;
+using System.IO;
+using System.Linq;
+using System.Text.RegularExpressions;
+
+namespace CamPower.Tests.Repository;
+
+/// <summary>The house stays small, and what is public is where a reader meets it.</summary>
+public partial class PublicTypesTests
+{
+    private const int Most = 150;
+
+    // What is made from the code names everything, and shows nothing.
+    private static readonly string[] MadeFromTheCode = ["docs/sources.md", "docs/rules.md"];
+
+    private static IReadOnlyList<string> Public { get; } = [.. typeof(Load).Assembly.GetExportedTypes().Where(t => !t.IsNested).Select(NameOf)];
+
+    [Fact]
+    public void PublicTypes_AreAtMost150() => Assert.InRange(Public.Count, 1, Most);
+
+    [Fact]
+    public void EachPublicType_IsNamedInAPageASampleOrATestOfAConsumer()
+    {
+        HashSet<string> words = [.. Shown().SelectMany(file => Word().Matches(File.ReadAllText(file)).Select(m => m.Value))];
+        Assert.Empty(Public.Where(name => !words.Contains(name)));
+    }
+
+    [Fact]
+    public void NoTwoTypes_ShareANameOrDifferByAPlural()
+    {
+        // A static class that gives values of a type may be called as many of it, as Rules of Rule.
+        string[] names = [.. typeof(Load).Assembly.GetTypes().Where(t => !t.IsNested && Word().IsMatch(t.Name) && !t.Name.Contains('<', StringComparison.Ordinal)).Select(NameOf)];
+        Assert.Empty(names.GroupBy(name => name, StringComparer.Ordinal).Where(g => g.Count() > 1).Select(g => g.Key));
+        IEnumerable<string> givers = typeof(Load).Assembly.GetExportedTypes().Where(t => t.IsAbstract && t.IsSealed).Select(NameOf);
+        Assert.Empty(Public.Except(givers).Where(name => name.EndsWith('s') && Public.Contains(name[..^1])));
+    }
+
+    private static string NameOf(Type type) => type.Name.Split('`')[0];
+
+    private static IEnumerable<string> Shown() => RepositoryFiles.Under("docs", ".md")
+        .Append(RepositoryFiles.PathOf("README.md"))
+        .Concat(RepositoryFiles.Under("samples", ".cs", ".razor", ".ipynb", ".dib", ".md"))
+        .Concat(RepositoryFiles.Under("tests/Consumers", ".cs"))
+        .Concat(RepositoryFiles.Under("tests/CamPower.Consumers.Tests", ".cs"))
+        .Where(file => !MadeFromTheCode.Contains(Path.GetRelativePath(RepositoryFiles.Root, file).Replace('\\', '/')));
+
+    [GeneratedRegex(@"\w+")]
+    private static partial Regex Word();
+}
