@@ -9,7 +9,7 @@ namespace CamPower.Mutants;
 internal sealed class Arguments
 {
     private const string Usage =
-        "Usage: [--room Heat] [--room Faults] [--sample N] [--list known.txt] [--again survivors.txt] [--jobs N]. Without a room, every room.";
+        "Usage: [--room Heat] [--room Faults] [--sample N] [--list known.txt] [--again survivors.txt] [--jobs N]. Every room without one.";
 
     private readonly List<string> _rooms = [];
 
@@ -60,5 +60,6 @@ internal sealed class Arguments
         }
     }
 
-    private static int Whole(string text) => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int number) ? number : 0;
+    private static int Whole(string text) =>
+        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int number) ? number : 0;
 }

@@ -6,7 +6,7 @@ using System.Linq;
 namespace CamPower.Mutants;
 
 /// <summary>A list of mutants: one a line, with tabs between file, line, original, mutated and, where asked for, a reason.</summary>
-/// <remarks>Lines of a file move, so that a mutant is known by its file and its two texts. A line that begins with # is a comment.</remarks>
+/// <remarks>Lines of a file move, so that a mutant is known by its file and its two texts. A line with # is a comment.</remarks>
 internal sealed class MutantList
 {
     public static readonly MutantList Empty = new([]);
@@ -25,7 +25,8 @@ internal sealed class MutantList
         string[] fields = line.Split('\t');
         if (fields.Length < (withReason ? 5 : 4) || fields.Any(string.IsNullOrWhiteSpace))
         {
-            throw new InvalidOperationException($"A mutant wants file, line, original, mutated{(withReason ? " and a reason" : "")}: {line}");
+            string reason = withReason ? " and a reason" : "";
+            throw new InvalidOperationException($"A mutant wants file, line, original, mutated{reason}: {line}");
         }
 
         return (fields[0], fields[2], fields[3]);

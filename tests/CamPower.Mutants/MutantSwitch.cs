@@ -4,7 +4,7 @@ using System.Reflection;
 
 namespace CamPower.Mutants;
 
-/// <summary>Switches one mutant of the loaded library on, and asks which were reached: the fields that the code in it reads and writes.</summary>
+/// <summary>Switches one mutant of the loaded library on, and asks which were reached: fields of the code in it.</summary>
 internal static class MutantSwitch
 {
     /// <summary>The type that Stryker adds to the library.</summary>
@@ -26,5 +26,5 @@ internal static class MutantSwitch
 
     private static FieldInfo Field(string name) =>
         typeof(Cable).Assembly.GetTypes().SingleOrDefault(t => t.Name == Type)?.GetField(name, BindingFlags.Public | BindingFlags.Static)
-        ?? throw new InvalidOperationException($"The loaded library is not a mutated one, or its switch has no field {name}: another version of Stryker?");
+        ?? throw new InvalidOperationException($"The library is no mutated one, or its switch has no {name}: another Stryker?");
 }

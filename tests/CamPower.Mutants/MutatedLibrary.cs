@@ -7,7 +7,7 @@ using CamPower.Tests.Repository;
 
 namespace CamPower.Mutants;
 
-/// <summary>The library with every mutant in it, each off until it is switched on, as Stryker writes it; beside the tests that were just built.</summary>
+/// <summary>The library with every mutant in it, each off until it is switched on, as Stryker writes it; beside the tests.</summary>
 internal static class MutatedLibrary
 {
     private const string Library = "CamPower.dll";

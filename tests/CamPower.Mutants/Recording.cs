@@ -19,16 +19,14 @@ internal sealed class Recording
 
     private Recording(Dictionary<string, (double Seconds, HashSet<int> Reached)> tests) => _tests = tests;
 
-    /// <summary>Beside the folder of the run, so that the next run finds it, unless the tests or the library have changed by then.</summary>
+    /// <summary>Beside the folder of the run, so that the next run finds it unless the tests or the library have changed.</summary>
     public static string Path { get; } = System.IO.Path.GetFullPath(System.IO.Path.Combine(AppContext.BaseDirectory, "..",
         $"reached-{HashOf(typeof(Tests.PublicSurfaceTests))[..8]}-{HashOf(typeof(Cable))[..8]}.txt"));
 
     public static Recording Read() => new(File.ReadLines(Path).Select(l => l.Split('\t')).ToDictionary(
-        f => f[0],
-        f => (double.Parse(f[1], CultureInfo.InvariantCulture), f[2].Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(Number).ToHashSet()),
-        StringComparer.Ordinal));
+        f => f[0], f => (double.Parse(f[1], CultureInfo.InvariantCulture), NumbersIn(f[2])), StringComparer.Ordinal));
 
-    /// <summary>Runs everything on the sound library and keeps what it tells; a test that fails is said to take no number of seconds.</summary>
+    /// <summary>Runs everything on the sound library and keeps what it tells; a test that fails takes no number of seconds.</summary>
     /// <returns>The names of the tests that failed.</returns>
     public static IReadOnlyList<string> Make(TestSuite suite, Recorder recorder)
     {
@@ -37,14 +35,15 @@ internal sealed class Recording
         using TestRun quick = Run(suite, suite.Cases.Where(t => all.Seconds.GetValueOrDefault(t.UniqueID) < QuickSeconds), recorder);
         foreach (ITestCase failed in all.Failed.Concat(quick.Failed)) all.Seconds[failed.UniqueID] = double.NaN;
 
-        // Made once in a process: what was reached outside of the tests, not again by the same test, or by no quick one.
-        HashSet<int> once = [.. recorder.Outside, .. quick.Seconds.Keys.SelectMany(t => cold[t].Except(recorder.OfTest[t]))];
-        once.UnionWith(cold.Values.SelectMany(r => r).Except(quick.Seconds.Keys.SelectMany(t => recorder.OfTest[t])));
-        File.WriteAllLines(Path, cold.Select(t => Line(t.Key, all.Seconds[t.Key], t.Value.Union(recorder.OfTest[t.Key]))).Append(Line(Once, 0, once)));
+        // Made once in a process: no test reaches it that ran before.
+        IEnumerable<int> once = recorder.Outside.Union(cold.Values.SelectMany(r => r))
+            .Except(quick.Seconds.Keys.SelectMany(t => recorder.OfTest[t]));
+        File.WriteAllLines(Path, cold
+            .Select(t => Line(t.Key, all.Seconds[t.Key], t.Value.Union(recorder.OfTest[t.Key]))).Append(Line(Once, 0, once)));
         return [.. all.Failed.Concat(quick.Failed).Select(f => f.DisplayName).Distinct(StringComparer.Ordinal)];
     }
 
-    /// <summary>It passes on the sound library, and does not take so long that every survivor would cost a minute; one that is not known there counts as such.</summary>
+    /// <summary>It passes on the sound library, and does not take so long that every survivor would cost a minute.</summary>
     public bool IsOfUse(ITestCase test) => !(SecondsOf(test) > MostSeconds) && !double.IsNaN(SecondsOf(test));
 
     public bool IsQuick(ITestCase test) => SecondsOf(test) < QuickSeconds;
@@ -52,9 +51,11 @@ internal sealed class Recording
     public double SecondsOf(ITestCase test) => _tests.GetValueOrDefault(test.UniqueID).Seconds;
 
     /// <summary>A test that is not known may reach anything.</summary>
-    public bool Reaches(ITestCase test, int mutant) => !_tests.TryGetValue(test.UniqueID, out (double, HashSet<int> Reached) told) || told.Reached.Contains(mutant);
+    public bool Reaches(ITestCase test, int mutant) =>
+        !_tests.TryGetValue(test.UniqueID, out (double, HashSet<int> Reached) told) || told.Reached.Contains(mutant);
 
-    /// <summary>It stands where something is made once in a process, a static member or data that tests share: who uses that is not recorded.</summary>
+    /// <summary>It stands where something is made once in a process: a static member, or data that tests share.</summary>
+    /// <remarks>Who uses what was made there is not recorded.</remarks>
     public bool IsOnce(int mutant) => _tests[Once].Reached.Contains(mutant);
 
     private static TestRun Run(TestSuite suite, IEnumerable<Xunit.Sdk.IXunitTestCase> tests, Recorder recorder)
@@ -67,7 +68,8 @@ internal sealed class Recording
     private static string Line(string test, double seconds, IEnumerable<int> reached) =>
         string.Create(CultureInfo.InvariantCulture, $"{test}\t{seconds}\t{string.Join(' ', reached)}");
 
-    private static int Number(string text) => int.Parse(text, NumberStyles.None, CultureInfo.InvariantCulture);
+    private static HashSet<int> NumbersIn(string text) => [.. text.Split(' ', StringSplitOptions.RemoveEmptyEntries)
+        .Select(number => int.Parse(number, NumberStyles.None, CultureInfo.InvariantCulture))];
 
     private static string HashOf(Type type) => Convert.ToHexString(SHA256.HashData(File.ReadAllBytes(type.Assembly.Location)));
 }

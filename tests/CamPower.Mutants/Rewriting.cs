@@ -15,7 +15,7 @@ internal static class Rewriting
     /// <summary>The field of Stryker's switch that says which mutant is on.</summary>
     public const string Active = "ActiveMutant";
 
-    /// <summary>Lets the runtime optimize an assembly that was compiled for debugging, as Stryker's always is: the tests then take a fraction of the time.</summary>
+    /// <summary>Lets the runtime optimize an assembly that was compiled for debugging: the tests take a fraction of the time.</summary>
     public static void Optimize(string path)
     {
         using AssemblyDefinition assembly = Read(path);
@@ -23,7 +23,7 @@ internal static class Rewriting
         assembly.Write(path);
     }
 
-    /// <summary>The same for the mutated library; and its switch, which says of a mutant whether it is on, notes that it was asked.</summary>
+    /// <summary>The same for the mutated library; and its switch, asked whether a mutant is on, notes that it was asked.</summary>
     public static void OptimizeAndRecord(string path)
     {
         using AssemblyDefinition assembly = Read(path);
@@ -41,10 +41,12 @@ internal static class Rewriting
     // if (Reached != null) Reached[id] = true; return id == ActiveMutant;
     private static void Record(TypeDefinition control)
     {
-        var reached = new FieldDefinition(Reached, FieldAttributes.Public | FieldAttributes.Static, new ArrayType(control.Module.TypeSystem.Boolean));
+        var flags = new ArrayType(control.Module.TypeSystem.Boolean);
+        var reached = new FieldDefinition(Reached, FieldAttributes.Public | FieldAttributes.Static, flags);
         control.Fields.Add(reached);
-        MethodBody body = control.Methods.Single(m => m.Name == "IsActive").Body = new MethodBody(control.Methods.Single(m => m.Name == "IsActive"));
-        ILProcessor code = body.GetILProcessor();
+        MethodDefinition isActive = control.Methods.Single(m => m.Name == "IsActive");
+        isActive.Body = new MethodBody(isActive);
+        ILProcessor code = isActive.Body.GetILProcessor();
         Instruction answer = code.Create(OpCodes.Ldarg_0);
         code.Emit(OpCodes.Ldsfld, reached);
         code.Emit(OpCodes.Brfalse, answer);

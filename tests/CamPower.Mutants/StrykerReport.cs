@@ -13,7 +13,7 @@ internal static partial class StrykerReport
 {
     private const string Sources = "src/CamPower/";
 
-    /// <summary>The mutants of a report, in its order; those that did not compile are not in the mutated library, and are counted apart.</summary>
+    /// <summary>The mutants of a report, in its order; those that did not compile are not in the library, and are counted apart.</summary>
     public static (IReadOnlyList<Mutant> Mutants, IReadOnlyDictionary<string, int> NotBuilt) Read(string path)
     {
         using JsonDocument report = JsonDocument.Parse(File.ReadAllText(path));
@@ -36,7 +36,8 @@ internal static partial class StrykerReport
     }
 
     // Arithmetic, comparison and logic, whatever form they take; not wording, nor statements and blocks left out.
-    [GeneratedRegex(@"^(Arithmetic|Equality|Logical|Boolean|Bitwise|Conditional|Negate|Math|Is |Relational)|(Minus|Plus|Not|Increment|Decrement|Assignment)Expression"
+    [GeneratedRegex(@"^(Arithmetic|Equality|Logical|Boolean|Bitwise|Conditional|Negate|Math|Is |Relational)"
+        + @"|(Minus|Plus|Not|Increment|Decrement|Assignment)Expression"
         + @"|^Linq method mutation \((Min|Max|MinBy|MaxBy|Sum|Average|Any|All)\(")]
     private static partial Regex Kinds();
 

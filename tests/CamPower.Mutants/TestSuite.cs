@@ -14,7 +14,8 @@ internal sealed class TestSuite : IDisposable
     public TestSuite()
     {
         using var found = new DiscoveredTests();
-        using ITestFrameworkDiscoverer discoverer = _framework.GetDiscoverer(new ReflectionAssemblyInfo(typeof(PublicSurfaceTests).Assembly));
+        var assembly = new ReflectionAssemblyInfo(typeof(PublicSurfaceTests).Assembly);
+        using ITestFrameworkDiscoverer discoverer = _framework.GetDiscoverer(assembly);
         discoverer.Find(includeSourceInformation: false, found, new TestOptions());
         Cases = found.Wait();
     }

@@ -29,7 +29,8 @@ internal sealed class Trial
     {
         MutatedLibrary.Prepare();
         (IReadOnlyList<Mutant> all, IReadOnlyDictionary<string, int> notBuilt) = StrykerReport.Read(MutatedLibrary.Report);
-        if (asked.Rooms.FirstOrDefault(r => all.All(m => m.Room != r)) is string room) throw new InvalidOperationException($"No mutant is in a room {room}.");
+        string? unknown = asked.Rooms.FirstOrDefault(r => all.All(m => m.Room != r));
+        if (unknown is not null) throw new InvalidOperationException($"No mutant is in a room {unknown}.");
 
         var trial = new Trial(asked, [.. all.GroupBy(m => m.Room).Where(r => asked.Rooms.Count == 0 || asked.Rooms.Contains(r.Key))
             .SelectMany(r => r.Where(m => asked.Again?.Holds(m) != false).Where((_, i) => i % asked.Sample == 0))]);
@@ -59,7 +60,8 @@ internal sealed class Trial
         Mutant mutant = _mutants[index];
         string answer = TryTogether(mutant);
         // What is listed as equivalent need only outlive the tests that reach it.
-        bool again = answer.StartsWith("contaminated", StringComparison.Ordinal) || (answer.StartsWith("alone", StringComparison.Ordinal) && !_asked.Equivalent.Holds(mutant));
+        bool isAlone = answer.StartsWith("alone", StringComparison.Ordinal) && !_asked.Equivalent.Holds(mutant);
+        bool again = isAlone || answer.StartsWith("contaminated", StringComparison.Ordinal);
         _answers[index] = again ? WorkerProcess.TryAlone(mutant) : answer;
         int done = System.Threading.Interlocked.Increment(ref _done);
         Console.Error.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{done}/{_mutants.Count}\t{mutant}\t{_answers[index]}"));
@@ -84,7 +86,10 @@ internal sealed class Trial
         {
             var count = new RoomCount(room.Key, notBuilt.GetValueOrDefault(room.Key));
             rooms.Add(count);
-            foreach ((Mutant mutant, string answer) in room) Count(mutant, answer, count, answer.StartsWith("unreached", StringComparison.Ordinal) ? unreached : survivors);
+            foreach ((Mutant mutant, string answer) in room)
+            {
+                Count(mutant, answer, count, answer.StartsWith("unreached", StringComparison.Ordinal) ? unreached : survivors);
+            }
         }
 
         File.WriteAllLines(MutatedLibrary.Survivors, survivors.Concat(unreached));

@@ -59,7 +59,10 @@ internal sealed class Worker : IDisposable
     {
         using var recorder = new Recorder();
         using var suite = new TestSuite();
-        foreach (string failed in Recording.Make(suite, recorder)) answers.WriteLine($"note fails on the sound library, and is left out: {failed}");
+        foreach (string failed in Recording.Make(suite, recorder))
+        {
+            answers.WriteLine($"note fails on the sound library, and is left out: {failed}");
+        }
     }
 
     private IEnumerable<IXunitTestCase> OfUse() => _suite.Cases.Where(_recording.IsOfUse);
@@ -153,7 +156,7 @@ internal sealed class Worker : IDisposable
         return ended ? run.Failed.FirstOrDefault() as IXunitTestCase : null;
     }
 
-    // More time of the processor than a test takes that comes to an end: several times what it took by the clock, and some for the compiler.
+    // More time of the processor than a test takes that comes to an end: three times what it took by the clock, and some for the compiler.
     private TimeSpan LimitOf(ITestCase test) => TimeSpan.FromSeconds(_compilerSeconds + (3 * _recording.SecondsOf(test)));
 
     // Tests that do not end cannot be stopped but with the process: whoever asked starts another.

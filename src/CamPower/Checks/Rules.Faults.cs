@@ -89,7 +89,8 @@ public static partial class Rules
     /// </remarks>
     public static Rule ShortMayNotBeInterrupted { get; } = new ShortMayNotBeInterruptedRule();
 
-    /// <summary>A protective device may open in normal service: at the current of a condition, or when all its devices start at once.</summary>
+    /// <summary>A protective device may open in normal service: at the current of a condition, or when all its devices start at
+    /// once.</summary>
     /// <remarks>At the temperature of its box. Outputs of a box with the same protective device are one finding, of the worst output. A
     /// start above the policy percent of a fuse's melting I²t is a Caution. Nothing is said of a start where no device states its inrush,
     /// or where it is not known what the protective device withstands: see <see cref="FaultsUnknown"/>.</remarks>
@@ -125,7 +126,8 @@ public static partial class Rules
                 where worst is not null && Limits.IsAbove(worst.ShareOfRating!.Value.DecimalFractions, share)
                 let maximum = share * worst.Carried!.Value
                 select rule.Find(Subject.Of(output.Box, output.Output),
-                    Invariant($"It draws {worst.Current.Amperes:0.00} A in \"{worst.Condition}\"; policy maximum {maximum.Amperes:0.00} A: ") +
+                    Invariant(
+                        $"It draws {worst.Current.Amperes:0.00} A in \"{worst.Condition}\"; policy maximum {maximum.Amperes:0.00} A: ") +
                     Invariant($"{share * 100:0.#} % of {worst.Carried!.Value.Amperes:0.00} A, ") +
                     $"the rating of its fuse ({output.Output.Protection}) in that air.",
                     worst.Current, maximum, worst.Condition));

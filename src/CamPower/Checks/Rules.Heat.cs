@@ -79,7 +79,8 @@ public static partial class Rules
             where sunny is not null
             select rule.Find(Subject.Of(box.Box),
                 Invariant($"The sun shines with {sunny.Condition.At.SunWattsPerSquareMeter:0} W/m² in \"{sunny.Condition}\". ") +
-                Invariant($"Its enclosure is not stated; the box counts as in the shade, in air of {sunny.Condition.At.BoxCelsius:0.#} °C."),
+                Invariant(
+                    $"Its enclosure is not stated; the box counts as in the shade, in air of {sunny.Condition.At.BoxCelsius:0.#} °C."),
                 condition: sunny.Condition));
 
     /// <summary>A model was used outside the range in which it was compared with other figures, or in which anything is known.</summary>

@@ -4,7 +4,7 @@ using static CamPower.Tests.Sites.SmallSite;
 
 namespace CamPower.Tests.Assessment;
 
-/// <summary>Three cameras with unlike motors beside infrared and heaters, of which none, one, two or all move: the others stand, and go on with the rest.</summary>
+/// <summary>Three cameras with unlike motors beside infrared and heaters, of which none, one, two or all move.</summary>
 public class MotorsBesideOthersTests
 {
     // At rest 0.5 + 0.3 + 0.15, 0.6 and 0.7 + 0.25 + 0.35 A; the motors add 0.2, 0.7 and 0.4 A.
@@ -50,7 +50,10 @@ public class MotorsBesideOthersTests
     public void OnTwoOutputs_OneMoves(int ofTwo, int ofOne)
     {
         var site = new Site("site", [Moving(1)], [Box()],
-            [new SiteRun(RunOrigin.Output(BoxName, ofTwo), "two", Runs.OfOhms(0.1)), new SiteRun(RunOrigin.Output(BoxName, ofOne), "one", Runs.OfOhms(0.1))],
+            [
+                new SiteRun(RunOrigin.Output(BoxName, ofTwo), "two", Runs.OfOhms(0.1)),
+                new SiteRun(RunOrigin.Output(BoxName, ofOne), "one", Runs.OfOhms(0.1)),
+            ],
             [new SiteDevice("a", Three[0], "two"), new SiteDevice("b", Three[1], "two"), new SiteDevice("c", Three[2], "one")]);
         BoxAssessment box = site.Assess().Boxes[0];
         Assert.Equal(0.95 + 1.3, box.Outputs.Single(o => o.Output.Number == ofTwo).Worst.Current.Amperes, 1e-9);

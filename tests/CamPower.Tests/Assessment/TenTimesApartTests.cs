@@ -6,8 +6,9 @@ using static CamPower.Tests.Sites.SmallSite;
 namespace CamPower.Tests.Assessment;
 
 /// <summary>
-/// A resettable fuse of 0.05 Ω new and 0.5 Ω after a trip: the greatest where devices go dark, the least where they see too much, on every kind of feed.
-/// By hand, 12 V without tolerance, constant currents, a box of 30 °C: 0.5 Ω are 0.55 Ω there (1 % a kelvin above 20 °C, common practice), 0.05 Ω stay what they are.
+/// A resettable fuse of 0.05 Ω new and 0.5 Ω after a trip: the greatest where devices go dark, the least where they see too much,
+/// on every kind of feed. By hand, 12 V without tolerance, constant currents, a box of 30 °C: 0.5 Ω are 0.55 Ω there (1 % a kelvin
+/// above 20 °C, common practice), 0.05 Ω stay what they are.
 /// </summary>
 public class TenTimesApartTests
 {
@@ -37,10 +38,12 @@ public class TenTimesApartTests
     [Fact]
     public void OutputsThatShareANegative()
     {
-        SiteAssessment found = Of([Out(1, "a", 1.3), new SiteRun(RunOrigin.Output(BoxName, 2), "b", Runs.OfOhms(0.6), returnAt: "a")], (0.8, "a"), (0.4, "b"));
+        var second = new SiteRun(RunOrigin.Output(BoxName, 2), "b", Runs.OfOhms(0.6), returnAt: "a");
+        SiteAssessment found = Of([Out(1, "a", 1.3), second], (0.8, "a"), (0.4, "b"));
         const double back = 0.65 * 1.2;
         double[] lost = [(0.8 * 0.65) + back, (0.4 * 0.3) + back], amperes = [0.8, 0.4];
-        AssertVolts(found, [.. lost.Select((v, i) => 12 - (amperes[i] * Greatest) - v)], [.. lost.Select((v, i) => 12 - (amperes[i] * Least) - v)]);
+        AssertVolts(found,
+            [.. lost.Select((v, i) => 12 - (amperes[i] * Greatest) - v)], [.. lost.Select((v, i) => 12 - (amperes[i] * Least) - v)]);
     }
 
     private static void AssertVolts(SiteAssessment found, double[] worst, double[] lightLoad)
@@ -54,7 +57,8 @@ public class TenTimesApartTests
 
     private static SiteRun Out(int output, string to, double ohms) => new(RunOrigin.Output(BoxName, output), to, Runs.OfOhms(ohms));
 
-    private static SiteAssessment Of(SiteRun[] runs, params (double Amperes, string At)[] devices) => new Site("site", [Condition.Day(At(box: 30))],
+    private static SiteAssessment Of(SiteRun[] runs, params (double Amperes, string At)[] devices) => new Site(
+        "site", [Condition.Day(At(box: 30))],
         [Box(protection: SmallDevices.Resettable(hold: 5, trip: 10, timed: 15, least: Least, greatest: 0.5))],
         runs, devices.Select(d => new SiteDevice(d.At, Camera(Amperes(d.Amperes)), d.At))).Assess();
 }

@@ -4,7 +4,7 @@ using static CamPower.Tests.Sites.SmallSite;
 
 namespace CamPower.Tests.Assessment;
 
-/// <summary>The voltage under which a camera of 20 W pulls itself down, beside a neighbor of 1 A: the lower root of V² − E·V + R·P = 0.</summary>
+/// <summary>The voltage under which a camera of 20 W pulls itself down beside one of 1 A: the lower root of V² − E·V + R·P = 0.</summary>
 public class UnstableVoltageTests
 {
     // Both at the end of 1 Ω: V = 12 − 1·(1 + 20/V), so E = 11 V: 8.70 V and 2.30 V.
@@ -25,7 +25,10 @@ public class UnstableVoltageTests
     {
         double lower = (11.5 - Math.Sqrt((11.5 * 11.5) - (4 * 0.8 * 20))) / 2;
         AssertUnstable(isUnstable ? lower : null, new Site("site", [Condition.Day(At())], [Box()],
-            [new SiteRun(RunOrigin.Output(BoxName, 1), "a", Runs.OfOhms(1)), new SiteRun(RunOrigin.Output(BoxName, 2), "b", Runs.OfOhms(0.6), returnAt: "a")],
+            [
+                new SiteRun(RunOrigin.Output(BoxName, 1), "a", Runs.OfOhms(1)),
+                new SiteRun(RunOrigin.Output(BoxName, 2), "b", Runs.OfOhms(0.6), returnAt: "a"),
+            ],
             [new SiteDevice("a", Camera(Amperes(1), Range(1, 60)), "a"), new SiteDevice("b", TwentyWatts(turnOn), "b")]));
     }
 
