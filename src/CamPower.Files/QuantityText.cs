@@ -17,7 +17,8 @@ public static class QuantityText
     private static readonly object[] Formats =
     [
         Quantities.Length, Quantities.Voltage, Quantities.Current, Quantities.Resistance, Quantities.Power, Quantities.Temperature,
-        Quantities.Share, Quantities.Duration, Quantities.Capacitance, Quantities.Rise, Quantities.Area, Quantities.Sunlight, Quantities.Insulance,
+        Quantities.Share, Quantities.Duration, Quantities.Capacitance, Quantities.Rise, Quantities.Area, Quantities.Sunlight,
+            Quantities.Insulance,
     ];
 
     /// <summary>Reads a quantity: a number with a decimal point, at most one space, and a unit.</summary>

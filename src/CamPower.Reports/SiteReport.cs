@@ -27,7 +27,6 @@ public sealed class SiteReport
 {
     private readonly Evidence _evidence;
     private readonly Lazy<IReadOnlyList<Section>> _sections;
-    private readonly Lazy<ILookup<string, string>> _notStated;
 
     /// <summary>Puts a report together.</summary>
     /// <param name="assessment">The solved site.</param>
@@ -50,7 +49,6 @@ public sealed class SiteReport
         _evidence = Given.NotNull(evidence, nameof(evidence));
         Findings = Given.Items(findings, nameof(findings));
         _sections = new Lazy<IReadOnlyList<Section>>(() => [.. Sections()]);
-        _notStated = new Lazy<ILookup<string, string>>(() => Unstated.Of(_evidence));
     }
 
     /// <summary>The solved site.</summary>
@@ -70,7 +68,7 @@ public sealed class SiteReport
     public string FindingSummary => Verdicts.Headline.Counts(Findings);
 
     /// <summary>What is not stated, so that a verdict is not known; of each, the boxes, outputs or models that it is not stated of.</summary>
-    public ILookup<string, string> NotStated => _notStated.Value;
+    public ILookup<string, string> NotStated => _evidence.NotStated;
 
     private string Title => $"Camera power at {Assessment.Site.Name}";
 

@@ -73,7 +73,7 @@ public class FaultTests
     [InlineData("\"within\": \"50 ms\"", "\"within\": ¶\"0 ms\"", "$.boxes[4].supply.overload.within", "within must be above 0 s")]
     [InlineData("\"sourceResistance\": \"20 mohm\"", "\"sourceResistance\": ¶\"0 ohm\"", "$.boxes[0].supply.sourceResistance", "sourceResistance must be from")]
     [InlineData("\"capacitance\": \"4700 uF\"", "\"capacitance\": ¶\"4700 uf\"", "$.boxes[0].supply.capacitance", "only the case of 'uf' is not that of 'uF'")]
-    [InlineData("\"capacitance\": \"4700 uF\"", "\"capacitance\": ¶\"0 F\"", "$.boxes[0].supply.capacitance", "capacitance must be above 0 F")]
+    [InlineData("\"capacitance\": \"4700 uF\"", "\"capacitance\": ¶\"-1 F\"", "$.boxes[0].supply.capacitance", "capacitance must be at least 0 F")]
     [InlineData("\"overload\": \"unlimited\"", "\"overload\": \"unlimited\", \"capacitance\": ¶\"1 mF\"", "$.boxes[1].supply.capacitance", "only a DC output has a capacitance")]
     [InlineData("\"rise\": \"30 ms\"", "\"rise\": ¶\"-30 ms\"", "$.boxes[0].supply.rise", "rise must be at least 0 s, but is -0.03 s")]
     [InlineData("\"rise\": \"1 ms\"", "\"rise\": ¶\"-1 ms\"", "$.boxes[1].supply.rise", "rise must be at least 0 s, but is -0.001 s")]

@@ -101,7 +101,7 @@ public static class RandomSites
         private Device Model(string name)
         {
             VoltageRange? dc = Chance(0.8) ? Range() : null;
-            return new Device(name, Pick(Enum.GetValues<DeviceKind>()), Chance(0.3) ? Label() : Shares(), dc, dc is null || Chance(0.3) ? Range() : null, Chance(0.5) ? Starting() : null, Chance(0.4) ? Plug() : null, Chance(0.4) ? Inrush() : null);
+            return new Device(name, Pick(Enum.GetValues<DeviceKind>()), Chance(0.3) ? Label() : Shares(), dc, dc is null || Chance(0.3) ? Range() : null, Chance(0.5) ? Starting() : null, Chance(0.4) ? Plug() : null, Chance(0.4) ? Inrush() : null, Chance(0.4) ? Inrush() : null);
         }
 
         private Inrush Inrush() => Chance(0.5) ? new(Amperes(1, 60), Time()) : new(Amperes(1, 60), JouleIntegral.FromAmpereSquaredSeconds(Number(0.01, 50)));
@@ -198,7 +198,7 @@ public static class RandomSites
             FuseCharacteristic gates = Pick(FuseCharacteristic.IecQuickActing, FuseCharacteristic.IecQuickActingTo100Milliamperes, FuseCharacteristic.IecTimeLag,
                 FuseCharacteristic.IecTimeLagTo100Milliamperes, FuseCharacteristic.UlFast, FuseCharacteristic.UlTimeDelay, FuseCharacteristic.Blade);
             return new Fuse(name, ElectricCurrent.FromAmperes(Number(gates.RatedFrom.Amperes, gates.RatedTo.Amperes)), gates, Volts(16, 250), Amperes(10, 1500), Ohms(),
-                Chance(0.3) ? JouleIntegral.FromAmpereSquaredSeconds(Number(0.01, 50)) : null, Maybe(Thermal));
+                Chance(0.3) ? JouleIntegral.FromAmpereSquaredSeconds(Number(0.01, 50)) : null, Maybe(Thermal), Chance(0.5) ? Volts(16, 63) : null);
         }
 
         private ResettableFuse Resettable(string name)
@@ -234,7 +234,9 @@ public static class RandomSites
             return new Supply(Name("supply", 0), output, Derating(), Maybe(Input));
         }
 
-        private OverloadBehavior? Overload()
+        private OverloadBehavior? Overload() => Limited() is { Limit: not null } limited && Chance(0.5) ? limited.WithTolerance(Ratio.FromPercent(Number(1, 20))) : Limited();
+
+        private OverloadBehavior? Limited()
         {
             ElectricCurrent limit = Amperes(2, 30);
             return _random.Next(6) switch

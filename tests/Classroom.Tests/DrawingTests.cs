@@ -106,4 +106,28 @@ public class DrawingTests
 
     private static IEnumerable<(double X, double Y)> Points(string path) => path.Split(' ').Select(p => p[1..].Split(','))
         .Select(p => (double.Parse(p[0], CultureInfo.InvariantCulture), double.Parse(p[1], CultureInfo.InvariantCulture)));
+
+    // 10.56 V of 9 W over 120 ft from 12 V: the README works it out by hand; the window begins at 10.8 V.
+    [Fact]
+    public void Profile_ShowsTheWindowOfTheCamera_AndSaysWhatIsMissing()
+    {
+        var entry = new RunEntry();
+        RunResult result = entry.Solve()!.Value;
+        var drawing = new ProfileDrawing(result, LengthScale.Feet, entry.Window);
+        Assert.Equal([10.8, 13.2], drawing.Accepted.Select(a => a.Volts));
+        Assert.EndsWith("10.80 V to 13.20 V: it gets 0.24 V too little.", drawing.Description, StringComparison.Ordinal);
+        Assert.True(drawing.Frame.Up > 13.2);
+    }
+
+    [Fact]
+    public void Profile_DrawsTheKeptRunOnTheSameAxes()
+    {
+        var entry = new RunEntry();
+        RunResult kept = entry.Solve()!.Value;
+        entry.Length.Text = "60";
+        var drawing = new ProfileDrawing(entry.Solve()!.Value, LengthScale.Feet, entry.Window, kept);
+        Assert.Equal(120, drawing.Frame.Across, 1e-9);
+        Assert.NotNull(drawing.Kept);
+        Assert.Equal(drawing.Frame.X(60), drawing.End, 1e-9);
+    }
 }

@@ -7,6 +7,7 @@ using System.Xml.Linq;
 using CamPower;
 using CamPower.Files;
 using CamPower.Reports;
+using CamPower.Tests.Repository;
 
 namespace PlanService.Tests;
 
@@ -23,6 +24,15 @@ public class PageTests(PlanServer server) : IClassFixture<PlanServer>
         Assert.Equal(HttpStatusCode.OK, response.StatusCode);
         SiteAssessment expected = SiteFile.Read(site).Site!.Assess();
         Assert.Equal(new SiteReport(expected, RuleSet.Standard.Check(expected)).ToHtml(), await response.Content.ReadAsStringAsync());
+    }
+
+    // What a report looks like, for whoever reads the docs.
+    [Theory]
+    [InlineData("slip-gate")]
+    public async Task PageOfTheDocs_IsWhatTheServiceGives(string name)
+    {
+        using HttpResponseMessage response = await server.PostAsync(PlanServer.SiteText(name + ".json"), "text/html");
+        GeneratedPage.AssertCurrent($"docs/pages/{name}.html", await response.EnsureSuccessStatusCode().Content.ReadAsStringAsync());
     }
 
     // Nothing that a name in a file might smuggle in runs or loads; that the styles and pictures show is seen in a browser.

@@ -51,7 +51,7 @@ public class BoatyardTests
     public void Findings_AreShortAndInTheWordsOfTheTrade(string site)
     {
         Site read = Read(site);
-        Assert.Empty(Wording.FaultsOf(RuleSet.Standard.Check(read.Assess()), read));
+        Assert.Equal(string.Empty, string.Join("\n", Wording.FaultsOf(RuleSet.Standard.Check(read.Assess()), read)));
     }
 
     [Fact]

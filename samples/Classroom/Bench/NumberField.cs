@@ -7,24 +7,33 @@ namespace Classroom.Bench;
 /// <summary>A number as somebody types it, and what is wrong with it.</summary>
 public sealed class NumberField(string text)
 {
-    private const string NotANumber = "Write a plain number, such as 120 or 12.5.";
+    private const string NotANumber = "Write a plain number with a decimal point, such as 120 or 12.5.";
     private const string FrameworkPart = " (Parameter";
 
     public string Text { get; set; } = text;
 
-    /// <summary>What is wrong, in the library's own words where the library refused it, or null.</summary>
+    /// <summary>What is wrong, in the field's own name and unit where its range says so, or in the library's words; null where nothing is.</summary>
     public string? Fault { get; private set; }
 
     public bool TryRead(out double value) =>
         double.TryParse(Text, NumberStyles.Float, CultureInfo.InvariantCulture, out value) && double.IsFinite(value);
 
     /// <summary>Reads the number and makes a thing of it; what cannot be made leaves its fault behind.</summary>
-    public bool TryMake<T>(Func<double, T> make, [NotNullWhen(true)] out T? made) where T : notnull
+    /// <param name="make">Makes it of a number in the range.</param>
+    /// <param name="made">What was made.</param>
+    /// <param name="range">What the field takes.</param>
+    public bool TryMake<T>(Func<double, T> make, [NotNullWhen(true)] out T? made, FieldRange? range = null) where T : notnull
     {
         made = default;
         if (!TryRead(out double value))
         {
-            Fault = NotANumber;
+            Fault = range?.NotANumber ?? NotANumber;
+            return false;
+        }
+
+        if (range?.Holds(value) == false)
+        {
+            Fault = range.Refusal(value);
             return false;
         }
 

@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Linq;
 using CamPower;
@@ -37,6 +38,15 @@ public sealed class RunEntry
 
     public NumberField Supply { get; } = new("12");
 
+    /// <summary>The lowest voltage that the camera accepts.</summary>
+    public NumberField Lowest { get; } = new("10.8");
+
+    /// <summary>The highest voltage that the camera accepts.</summary>
+    public NumberField Highest { get; } = new("13.2");
+
+    /// <summary>What the camera accepts; null while one of the two has a fault.</summary>
+    public VoltageRange? Window { get; private set; }
+
     /// <summary>The number of the load; each kind of load keeps its own.</summary>
     public NumberField Load => _loads[LoadKind];
 
@@ -71,11 +81,42 @@ public sealed class RunEntry
     {
         var cable = Cable.Pair(Size, Stranding, Material);
         var bare = new CableRun(cable, oneWayLength: UnitsNet.Length.Zero);
-        bool solvable = Length.TryMake(v => new CableRun(cable, LengthScale.From(v)), out CableRun? run)
-            & Load.TryMake(MakeLoad, out Load? load)
-            & Temperature.TryMake(v => bare.At(TemperatureScale.From(v)).Feed(CamPower.Load.None, ElectricPotential.FromVolts(1)).ConductorTemperature, out Temperature hot)
-            & Supply.TryMake(v => bare.At(UnitsNet.Temperature.FromDegreesCelsius(20)).Feed(CamPower.Load.None, ElectricPotential.FromVolts(v)).SourceVoltage, out ElectricPotential from);
-        return solvable ? run!.Feed(load!, from, conductorAt: hot) : null;
+        bool solvable = Length.TryMake(v => new CableRun(cable, LengthScale.From(v)), out CableRun? run, new("Length, one way", LengthScale.Symbol, 0))
+            & Load.TryMake(MakeLoad, out Load? load, LoadRange)
+            & Temperature.TryMake(v => ConductorAt(bare, TemperatureScale.From(v)), out Temperature hot, TemperatureRange)
+            & Supply.TryMake(v => SourceOf(bare, v), out ElectricPotential from, new("Supply voltage", "V", 0, IsAbove: true));
+        Window = ReadWindow();
+        return solvable && Window is not null ? run!.Feed(load!, from, conductorAt: hot) : null;
+    }
+
+    /// <summary>The run in a line, in the units that are chosen.</summary>
+    public override string ToString() => FormattableString.Invariant(
+        $"{Length.Text} {LengthScale.Symbol} of {Size}, {Stranding.Name} {Material.Name}, {Temperature.Text} {TemperatureScale.Symbol}, {Supply.Text} V, {Load.Text} {LoadUnit}");
+
+    /// <summary>The unit of the load's number.</summary>
+    public string LoadUnit => LoadKind switch { LoadKind.ConstantPower => "W", LoadKind.ConstantCurrent => "A", _ => "Ω" };
+
+    private FieldRange LoadRange => new("Load", LoadUnit, 0, IsAbove: LoadKind == LoadKind.ConstantResistance);
+
+    private FieldRange TemperatureRange => new("Conductor temperature", TemperatureScale.Symbol,
+        TemperatureScale.In(Material.ValidFrom), TemperatureScale.In(Material.ValidTo));
+
+    private static Temperature ConductorAt(CableRun bare, Temperature temperature) =>
+        bare.At(temperature).Feed(CamPower.Load.None, ElectricPotential.FromVolts(1)).ConductorTemperature;
+
+    private static ElectricPotential SourceOf(CableRun bare, double volts) =>
+        bare.At(UnitsNet.Temperature.FromDegreesCelsius(20)).Feed(CamPower.Load.None, ElectricPotential.FromVolts(volts)).SourceVoltage;
+
+    private VoltageRange? ReadWindow()
+    {
+        if (!Lowest.TryMake(v => ElectricPotential.FromVolts(v), out ElectricPotential lowest, new("Camera accepts from", "V", 0, IsAbove: true)))
+        {
+            Highest.TryMake(v => v, out double _, new("Camera accepts to", "V", 0, IsAbove: true));
+            return null;
+        }
+
+        FieldRange above = new("Camera accepts to", "V", lowest.Volts, IsAbove: true);
+        return Highest.TryMake(v => new VoltageRange(lowest, ElectricPotential.FromVolts(v)), out VoltageRange? window, above) ? window : null;
     }
 
     private Load MakeLoad(double value) => LoadKind switch

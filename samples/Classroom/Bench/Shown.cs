@@ -33,6 +33,20 @@ public static class Shown
         return FormattableString.Invariant($"{times:0.00} times the load");
     }
 
+    /// <summary>Whether the load is inside what the camera accepts, and by how much.</summary>
+    public static string Window(RunResult result, VoltageRange window)
+    {
+        string accepted = $"{Volts(window.Lowest.Volts)} to {Volts(window.Highest.Volts)}";
+        if (!result.TryGetOperatingPoint(out OperatingPoint point)) return accepted;
+        double low = window.Lowest.Volts - point.Voltage.Volts, high = point.Voltage.Volts - window.Highest.Volts;
+        return (low > 0, high > 0) switch
+        {
+            (true, _) => $"{accepted}: it gets {Volts(low)} too little",
+            (_, true) => $"{accepted}: it gets {Volts(high)} too much",
+            _ => $"{accepted}: inside, {Volts(Math.Min(-low, -high))} from the nearer end",
+        };
+    }
+
     /// <summary>The answer in a few words.</summary>
     public static string Brief(RunResult result) => result.TryGetOperatingPoint(out OperatingPoint point)
         ? $"{Volts(point.Voltage.Volts)} at the load, {Amperes(point.Current.Amperes)}"

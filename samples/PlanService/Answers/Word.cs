@@ -1,7 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
-using System.Text;
+using System.Text.Json;
 
 namespace PlanService.Answers;
 
@@ -9,17 +9,7 @@ namespace PlanService.Answers;
 internal static class Word
 {
     public static string Of<T>(T member)
-        where T : struct, Enum
-    {
-        var word = new StringBuilder();
-        foreach (char c in member.ToString())
-        {
-            if (char.IsUpper(c) && word.Length > 0) word.Append('-');
-            word.Append(char.ToLowerInvariant(c));
-        }
-
-        return word.ToString();
-    }
+        where T : struct, Enum => JsonNamingPolicy.KebabCaseLower.ConvertName(member.ToString());
 
     /// <summary>Each flag that is set, as words.</summary>
     public static IReadOnlyList<string> OfFlags<T>(T flags)

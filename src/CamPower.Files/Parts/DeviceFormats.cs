@@ -99,10 +99,13 @@ internal static class DeviceFormats
         var connector = o.Optional("connector", "The connector at which it takes its power.", Connector, m => m.Connector);
         var inrush = o.Optional("inrush", "What its input draws in the first moments; left out where it is not stated.", Inrush,
             m => m.Inrush);
+        var switchedInrush = o.Optional("switchedInrush",
+            "What it draws above its running current in the first moments when its illuminators or motors are switched on.", Inrush,
+            m => m.SwitchedInrush);
         o.OneOf(new Form(draw), new Form(label));
         return at => new Device(
             name[at], kind[at], label.IsGiven(at) && !draw.IsGiven(at) ? label[at] : draw[at],
-            at[dc].IsFaulty ? StandIn.Range : dc[at], ac[at], starting[at], connector[at], inrush[at]);
+            at[dc].IsFaulty ? StandIn.Range : dc[at], ac[at], starting[at], connector[at], inrush[at], switchedInrush[at]);
     }) { Else = new Device("stand-in", DeviceKind.Other, new ComponentDraw(Load.None), StandIn.Range) };
 
     /// <summary>The models of the devices.</summary>

@@ -38,8 +38,10 @@ internal static class ProtectionFormats
         var characteristic = o.Required("characteristic", "The time limits of its standard.", Words.Characteristic, f => f.Characteristic)
             .Else(StandIn.Characteristic);
         var ratedCurrent = o.Required("ratedCurrent", "Its rated current.", Quantities.Current, f => f.RatedCurrent);
-        var voltageRating = o.Required("voltageRating", "The highest voltage that it interrupts.", Quantities.Voltage,
+        var voltageRating = o.Required("voltageRating", "The highest AC voltage that it interrupts.", Quantities.Voltage,
             f => f.VoltageRating!.Value);
+        var dcVoltageRating = o.Optional("dcVoltageRating", "The highest DC voltage that it interrupts.", Quantities.Voltage,
+            f => f.DcVoltageRating);
         var breakingCapacity = o.Required("breakingCapacity", "The largest current that it interrupts.", Quantities.Current,
             f => f.BreakingCapacity!.Value);
         var coldResistance = o.Required("coldResistance", "Its resistance cold.", Quantities.Resistance, f => f.MinimumResistance);
@@ -49,7 +51,7 @@ internal static class ProtectionFormats
             f => f.Rerating);
         return at => new Fuse(
             name[at.Parent!], ratedCurrent.Or(at, characteristic[at].RatedFrom), characteristic[at], voltageRating[at],
-            breakingCapacity[at], coldResistance[at], melting[at], rerating[at]);
+            breakingCapacity[at], coldResistance[at], melting[at], rerating[at], dcVoltageRating[at]);
     });
 
     private static ObjectFormat<ResettableFuse> ResettableNamed(Member<string> name) => new(o =>

@@ -102,14 +102,18 @@ internal static class SupplyFormats
             b => b is { Pulse: not null, Period: null } ? b.Limit : null);
         var within = o.OfForm("within", "The longest time until it has shut down.", Quantities.Duration,
             b => b.Period is null ? b.Pulse : null).Else(StandIn.LongTime);
+        var tolerance = o.Optional("tolerance", "How far its currents may be off.", Quantities.Share,
+            b => b.Tolerance.DecimalFractions > 0 ? b.Tolerance : null);
         o.OneOf(new Form(constant), new Form(foldback, shortCircuit), new Form(hiccup, pulse, period), new Form(shutdown, within));
-        return at =>
+        return at => tolerance[at] is Ratio share ? Stated(at).WithTolerance(share) : Stated(at);
+
+        OverloadBehavior Stated(Place at)
         {
             if (constant.IsGiven(at)) return OverloadBehavior.ConstantCurrent(constant[at]);
             if (foldback.IsGiven(at)) return OverloadBehavior.Foldback(foldback[at], shortCircuit[at]);
             if (hiccup.IsGiven(at)) return OverloadBehavior.Hiccup(hiccup[at], pulse[at], period[at]);
             return shutdown.IsGiven(at) ? OverloadBehavior.Shutdown(shutdown[at], within[at]) : OverloadBehavior.Unlimited;
-        };
+        }
 
         Member<ElectricCurrent> Limit(string member, string description, System.Func<OverloadBehavior, ElectricCurrent?> get) =>
             o.OfForm(member, description, Quantities.Current, get).Else(StandIn.HighCurrent).Parameter("limit");

@@ -1,7 +1,6 @@
 using System;
 using System.IO;
 using System.Linq;
-using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using UnitsNet;
@@ -119,17 +118,6 @@ internal sealed class VerdictWriter
         _json.WriteEndObject();
     }
 
-    /// <summary>A member of an enumeration as words: small letters and hyphens.</summary>
     private static string Word<T>(T member)
-        where T : struct, Enum
-    {
-        var word = new StringBuilder();
-        foreach (char c in member.ToString())
-        {
-            if (char.IsUpper(c) && word.Length > 0) word.Append('-');
-            word.Append(char.ToLowerInvariant(c));
-        }
-
-        return word.ToString();
-    }
+        where T : struct, Enum => JsonNamingPolicy.KebabCaseLower.ConvertName(member.ToString());
 }

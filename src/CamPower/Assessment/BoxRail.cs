@@ -13,11 +13,12 @@ internal sealed class BoxRail
 {
     private readonly SupplyOutput _supply;
     private readonly RailLoad? _load;
+    private readonly Lazy<RailBranch[]> _branches;
     private readonly RailVolts _lowest;
     private readonly double _fullVolts;
     private readonly DistributionBox _box;
     private readonly double _standingAmperes;
-    private readonly InrushDips _dips;
+    private readonly InrushDips? _dips;
     private readonly Dictionary<FedDevice, double> _on = [];
 
     /// <param name="box">The box.</param>
@@ -31,14 +32,15 @@ internal sealed class BoxRail
         _lowest = groups.Count > 0 ? groups[0].Lowest : RailVolts.Lowest;
         Volts = _fullVolts = _lowest.Of(box);
         if (groups.Any(g => g.Group.HasMotor)) _standingAmperes = groups.Sum(g => g.AmperesOfAll.Where((_, f) => ReferenceEquals(g.Group.Feeds[f].Box, box)).Sum()) - amperes;
+        _branches = new Lazy<RailBranch[]>(() => [.. groups.Select(g => new RailBranch(g.Circuit, g.Lowest, box, g.Loads, cancellationToken))]);
         State = RailState.StaysUp;
         if (Limits.IsAbove(amperes, RailBalance.LimitOf(_supply)))
         {
-            _load = new RailLoad(_supply, _fullVolts, [.. groups.Select(g => new RailBranch(g.Circuit, g.Lowest, box, g.Loads, cancellationToken))]);
+            _load = new RailLoad(GivenAt, _fullVolts, _branches.Value);
             State = Overloaded(_load);
         }
 
-        _dips = new InrushDips(box, groups, _fullVolts, State != RailState.StaysUp);
+        _dips = State == RailState.StaysUp ? new InrushDips(box, groups, _fullVolts) : null;
         StartingCurrent = Starting(groups);
         StartingInrush = Charging(groups);
 
@@ -62,7 +64,7 @@ internal sealed class BoxRail
     internal Judgment ReturningCurrent { get; }
 
     /// <summary>The voltage of a device while a neighbor draws its inrush.</summary>
-    internal Judgment DuringInrush(FedDevice device) => _dips.On(device);
+    internal Judgment DuringInrush(FedDevice device) => _dips?.On(device) ?? default;
 
     /// <summary>A device as it is behind this rail, given what it is behind one that stays up.</summary>
     internal DeviceInCondition With(DeviceInCondition device, FedDevice fed)
@@ -108,7 +110,7 @@ internal sealed class BoxRail
     }
 
     // Where the rail comes back to once those have let go that were too much.
-    private double Recovered => Volts > 0 ? RailBalance.Between(_supply, _fullVolts, _fullVolts, 0, v => _load!.TakenAt(v, Volts) - _standingAmperes) : _fullVolts;
+    private double Recovered => Volts > 0 ? RailBalance.Between(GivenAt, _fullVolts, _fullVolts, 0, v => _load!.TakenAt(v, Volts) - _standingAmperes) : _fullVolts;
 
     // As the rail comes up each device begins to draw at its turn-on voltage, unless it waits until the rail has risen.
     private Judgment Starting(IReadOnlyList<GroupInCondition> groups) => WorstOf(groups, s => s.TurnOnVolts,
@@ -123,7 +125,7 @@ internal sealed class BoxRail
         if (_supply.RiseSeconds is not double rise) return Judgment.Unknown("how long the supply takes to rise");
         double amperes = feeds.Sum(f => Math.Min(InrushesOf(f).Sum(i => Math.Min(i.PeakAmperes, ChargeOf(i) / rise)), HeldBy(f.Output.Protection)));
         return feeds.Sum(f => InrushesOf(f).Sum(ChargeOf)) > amperes * pulse.Seconds
-            ? Judgment.AtMost(amperes, _supply.Overload.LimitAmperes, _supply.Overload.LimitAmperes, a => ElectricCurrent.FromAmperes(a))
+            ? Judgment.AtMost(amperes, _supply.Overload.Lowest.LimitAmperes, _supply.Overload.Lowest.LimitAmperes, a => ElectricCurrent.FromAmperes(a))
             : default;
     }
 
@@ -138,31 +140,42 @@ internal sealed class BoxRail
 
     private bool Waits(Starting starting) => starting.DelaySeconds > _supply.RiseSeconds;
 
-    // At the voltage at which the supply is shortest of what is drawn; unknown where it is short only with those that may draw or not.
+    private double GivenAt(double volts) => RailBalance.GivenAt(_supply, _fullVolts, volts);
+
+    // A device at whose terminals a voltage is needed has more at the box: with that of the box counted as if it were at the terminals more is drawn than
+    // ever flows. What that lets pass passes; otherwise the voltages of the box count at which the devices let go.
     private Judgment WorstOf(IReadOnlyList<GroupInCondition> groups, Func<Starting, double> stepOf, Func<Starting, double, bool> mayDraw, Func<Starting, bool> isUncertain, string notStated)
     {
         if (_supply.Overload?.Limit is null) return default;
-        FedDevice[] devices = [.. groups.SelectMany(g => g.Group.Devices).Where(d => ReferenceEquals(d.Box, _box) && d.Accepted is not null)];
-        Judgment worst = default;
-        double shortest = double.NegativeInfinity;
-        foreach (double volts in devices.Select(d => d.Device.Model.Starting).OfType<Starting>().Select(stepOf).Where(v => v < _fullVolts).Distinct())
+        double[] turning = [.. groups.SelectMany(g => g.Group.Devices).Where(d => ReferenceEquals(d.Box, _box) && d.Accepted is not null)
+            .Select(d => d.Device.Model.Starting).OfType<Starting>().Select(stepOf).Distinct()];
+        Judgment most = WorstAt(turning, (volts, draws) => groups.Sum(g => TakenBy(g, volts, draws)));
+        return most.Verdict is Verdict.Violated || most.NotStated is not null
+            ? WorstAt(turning.Concat(_branches.Value.SelectMany(b => b.Steps)).Distinct(), (volts, draws) => _branches.Value.Sum(b => b.AmperesOf(volts, draws)))
+            : most;
+
+        // At the voltage at which the supply is shortest of what is drawn; unknown where it is short only with those that may draw or not.
+        Judgment WorstAt(IEnumerable<double> steps, Func<double, Func<FedDevice, bool>, double> takenBy)
         {
-            double given = RailBalance.GivenAt(_supply, _fullVolts, volts);
-            double taken = Taken(volts, d => Draws(d, volts)), certain = Taken(volts, d => Draws(d, volts) && !(d.Device.Model.Starting is Starting s && isUncertain(s)));
-            if (taken - given <= shortest) continue;
-            shortest = taken - given;
-            Judgment judged = Judgment.AtMost(certain, given, given, a => ElectricCurrent.FromAmperes(a));
-            worst = !judged.IsViolated && Limits.IsAbove(taken, given) ? Judgment.Unknown(notStated) : judged;
+            Judgment worst = default;
+            double shortest = double.NegativeInfinity;
+            foreach (double volts in steps.Where(v => v < _fullVolts))
+            {
+                double given = GivenAt(volts), taken = takenBy(volts, d => Draws(d, volts)) - _standingAmperes;
+                double certain = takenBy(volts, d => Draws(d, volts) && !(d.Device.Model.Starting is Starting s && isUncertain(s))) - _standingAmperes;
+                if (taken - given <= shortest) continue;
+                shortest = taken - given;
+                Judgment judged = Judgment.AtMost(certain, given, given, a => ElectricCurrent.FromAmperes(a));
+                worst = !judged.IsViolated && Limits.IsAbove(taken, given) ? Judgment.Unknown(notStated) : judged;
+            }
+
+            return worst;
         }
 
-        return worst;
-
         bool Draws(FedDevice device, double volts) => device.Device.Model.Starting is Starting starting ? mayDraw(starting, volts) : device.Accepted?.LowestVolts <= volts;
-
-        double Taken(double volts, Func<FedDevice, bool> draws) => groups.Sum(g => TakenBy(g, volts, draws)) - _standingAmperes;
     }
 
-    // What has no operating point there is counted with what it asks for.
+    // What has no operating point there is counted with the most that it asks for.
     private double TakenBy(GroupInCondition group, double volts, Func<FedDevice, bool> draws)
     {
         IReadOnlyList<FedDevice> devices = group.Group.Devices;
@@ -171,7 +184,7 @@ internal sealed class BoxRail
         double amperes = 0;
         for (int i = 0; i < loads.Length; i++)
         {
-            if (ReferenceEquals(devices[i].Box, _box)) amperes += loads[i].AmperesAt(solved[i] > 0 ? solved[i] : volts);
+            if (ReferenceEquals(devices[i].Box, _box)) amperes += loads[i].AmperesAt(solved[i] > 0 ? solved[i] : Math.Min(volts, devices[i].Device.Model.Starting?.DropOutVolts ?? volts));
         }
 
         return amperes;

@@ -91,8 +91,9 @@ public sealed class DeviceInCondition
         ? WouldStart && !LowestVoltage(Ratio.Zero).IsViolated ? Verdict.Holds : Verdict.Violated
         : State == DeviceState.SupplyOverloaded ? Verdict.Unknown : Verdict.Violated;
 
-    /// <summary>Its voltage while another device of its box draws the inrush that it declares, against its own drop-out voltage; where it is under that, how long it lasts against how long the device runs on.</summary>
-    /// <remarks>The neighbor that pulls it down most, through the cables that they share and the source. A judgment of nothing where it is not up, and where no other device declares an inrush.</remarks>
+    /// <summary>Its voltage during an inrush on its box, against its own drop-out voltage; where it is under that, how long it lasts against how long the device runs on.</summary>
+    /// <remarks>The inrush that pulls it down most, through the cables that they share and the source: that of another device, or its own where a component of
+    /// it is switched on. A judgment of nothing where it is not up, and where no inrush is stated.</remarks>
     public Judgment DuringInrush => State == DeviceState.Up ? _dips?.Invoke() ?? default : default;
 
     /// <summary>Its voltage against the lowest that it accepts; a judgment of nothing where it is not up.</summary>

@@ -64,6 +64,9 @@ internal abstract class FeedCircuit
     /// <summary>Fills in the voltage of every device, or 0 for each and word that there is no operating point.</summary>
     internal abstract bool TrySolve(RailVolts rail, Load[] loads, double[] deviceVolts);
 
+    /// <summary>The lowest voltage of the source at which a device has at least a voltage, on the stable branch; null where others share its way. [V]</summary>
+    internal virtual double? LowestSourceVolts(double deviceVolts, RailVolts rail, Load load) => null;
+
     /// <summary>The most constant power that one device could draw beside its other shares, or null where it shares its way with others. [W]</summary>
     internal virtual double? MostWatts(int device, RailVolts rail, Load[] loads) => null;
 

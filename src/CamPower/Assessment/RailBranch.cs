@@ -15,7 +15,7 @@ namespace CamPower.Assessment;
 internal sealed class RailBranch
 {
     private const int Halvings = 48;
-    private const double LeastShare = 1e-6;
+    private const double LeastShare = 1e-6, JustAbove = 1 + 1e-9;
 
     private readonly FeedCircuit _circuit;
     private readonly RailVolts _rail;
@@ -58,6 +58,15 @@ internal sealed class RailBranch
         return amperes;
     }
 
+    /// <summary>What those draw that are still on just above a voltage on the way down; without a balance what they ask for. [A]</summary>
+    internal double AmperesOf(double volts, Func<FedDevice, bool> draws)
+    {
+        Load[] on = [.. (StageAt(volts * JustAbove).Loads ?? _loads).Select((load, i) => draws(_circuit.Group.Devices[i]) ? load : Load.None)];
+        var deviceVolts = new double[on.Length];
+        if (!TrySolve(volts, on, deviceVolts)) Array.Clear(deviceVolts, 0, deviceVolts.Length);
+        return _devices.Sum(i => on[i].AmperesAt(deviceVolts[i] > 0 ? deviceVolts[i] : volts));
+    }
+
     /// <summary>The devices that take anything at first: on at a voltage on the way down, with what they have there, or off.</summary>
     internal IEnumerable<(FedDevice Device, bool IsOn, double Volts)> At(double volts)
     {
@@ -84,6 +93,13 @@ internal sealed class RailBranch
     {
         var on = (Load[])_loads.Clone();
         double full = _rail.Of(_box), from = full;
+        if (on.Length == 1 && CanLetGo(0, on) && _circuit.LowestSourceVolts(DropOutOf(0), _rail, on[0]) is double lowest)
+        {
+            yield return new Stage(Math.Min(lowest, full), on);
+            yield return new Stage(0, [Load.None]);
+            yield break;
+        }
+
         while (true)
         {
             if (IsHeldAt(LeastShare * full, on))

@@ -1,7 +1,6 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
-using CamPower.Supplies;
 
 namespace CamPower.Assessment;
 
@@ -12,20 +11,24 @@ namespace CamPower.Assessment;
 /// </remarks>
 internal sealed class RailLoad
 {
-    private const double TangentStep = 1e-4;
+    private const double TangentStep = 1e-4, JustAbove = 1 + 1e-9;
 
-    private readonly SupplyOutput _supply;
+    private readonly Func<double, double> _given;
     private readonly Lazy<double[]> _steps;
-    private readonly Lazy<double> _atFull;
+    private readonly Lazy<double> _atFull, _atFirstStep;
     private readonly Lazy<(double At, double Below)[]> _taken;
 
-    internal RailLoad(SupplyOutput supply, double fullVolts, IReadOnlyList<RailBranch> branches)
+    /// <param name="given">What the supply gives at a voltage. [A]</param>
+    /// <param name="fullVolts">The voltage from which it falls. [V]</param>
+    /// <param name="branches">What it feeds.</param>
+    internal RailLoad(Func<double, double> given, double fullVolts, IReadOnlyList<RailBranch> branches)
     {
-        _supply = supply;
+        _given = given;
         FullVolts = fullVolts;
         Branches = branches;
         _steps = new Lazy<double[]>(() => [fullVolts, .. branches.SelectMany(b => b.Steps).Where(v => v < fullVolts).Distinct().OrderByDescending(v => v), 0]);
         _atFull = new Lazy<double>(() => TakenAt(fullVolts, fullVolts));
+        _atFirstStep = new Lazy<double>(() => FirstStepVolts > 0 ? TakenAt(FirstStepVolts, FirstStepVolts * JustAbove) : 0);
         _taken = new Lazy<(double, double)[]>(() => Array.ConvertAll(_steps.Value, v => (TakenAt(v, v), TakenAt(v * (1 - TangentStep), v))));
     }
 
@@ -35,6 +38,12 @@ internal sealed class RailLoad
 
     /// <summary>What all of it takes while the voltage stays up. [A]</summary>
     internal double AmperesAtFull => _atFull.Value;
+
+    /// <summary>The highest voltage at which anything lets go on the way down; 0 where nothing does. [V]</summary>
+    internal double FirstStepVolts => _steps.Value[1];
+
+    /// <summary>What all of it takes there, while it is still on. [A]</summary>
+    internal double TakenAtFirstStep => _atFirstStep.Value;
 
     /// <summary>What all of it takes at a voltage, those off that let go on the way down to another one. [A]</summary>
     internal double TakenAt(double volts, double downToVolts)
@@ -57,7 +66,7 @@ internal sealed class RailLoad
         {
             double down = from, to = steps[step + 1];
             if (HasNone(step, from, to)) continue;
-            double volts = RailBalance.Between(_supply, FullVolts, from, to, v => TakenAt(v, down) - (without?.AmperesAt(v, down) ?? 0) + added(v));
+            double volts = RailBalance.Between(_given, FullVolts, from, to, v => TakenAt(v, down) - (without?.AmperesAt(v, down) ?? 0) + added(v));
             if (volts > 0) return new RailRest(volts, isBalance: true);
         }
 
@@ -69,7 +78,7 @@ internal sealed class RailLoad
             double left = from * (1 - TangentStep), atFrom = Missing(from, _taken.Value[at].At), atLeft = Missing(left, _taken.Value[at].Below);
             return atFrom > 0 && atLeft > 0 && !(left - (atLeft * (from - left) / (atFrom - atLeft)) > to && atFrom > atLeft);
 
-            double Missing(double v, double taken) => taken - (without?.AmperesAt(v, from) ?? 0) + added(v) - RailBalance.GivenAt(_supply, FullVolts, v);
+            double Missing(double v, double taken) => taken - (without?.AmperesAt(v, from) ?? 0) + added(v) - _given(v);
         }
     }
 }

@@ -1,3 +1,4 @@
+using System;
 using CamPower.Circuits;
 using CamPower.Sites;
 using UnitsNet;
@@ -7,6 +8,8 @@ namespace CamPower.Assessment;
 /// <summary>One run with one device at its end, in closed form.</summary>
 internal sealed class SingleCircuit : FeedCircuit
 {
+    private const double AboveFold = 1 + 1e-6;
+
     private readonly double _ohmsAtLowest, _ohmsAtHighest;
 
     internal SingleCircuit(FeedGroup group, double cableCelsius, AirOfBoxes air)
@@ -31,6 +34,15 @@ internal sealed class SingleCircuit : FeedCircuit
         CableRun run = Group.Feeds[0].Runs[0].Run;
         CableRun way = ProtectionOf(Group.Feeds[0]) is Joint protection ? new CableRun([protection, .. run.Parts]) : run;
         return new PreparedRun(way, CableCelsius).Feed(loads[0], ElectricPotential.FromVolts(Source(rail))).Explain();
+    }
+
+    // Behind R a load of P, I and G has its least source voltage at V² = R·P/(1 + R·G), where the two branches meet: just above that.
+    internal override double? LowestSourceVolts(double deviceVolts, RailVolts rail, Load load)
+    {
+        if (load.IsLargerOf) return null;
+        double ohms = Ohms(rail), fold = Math.Sqrt(ohms * load.Watts / (1 + (ohms * load.Siemens)));
+        double volts = Math.Max(deviceVolts, fold * AboveFold);
+        return volts + (ohms * load.AmperesAt(volts));
     }
 
     internal override double? MostWatts(int device, RailVolts rail, Load[] loads) => RunKernel.MostWatts(Source(rail), Ohms(rail), loads[0]);

@@ -141,7 +141,7 @@ internal sealed class SiteSolver
 
     // What is up takes its part, each output by its own way out and back.
     private RailLoad AsItFalls(DistributionBox box, int condition, SortedDictionary<int, DeviceAssessment> devices) =>
-        new(box.Supply.Output, _lowest.Of(box), [.. _groupsOf![box].SelectMany(g => g[condition].Group.Feeds).Where(f => ReferenceEquals(f.Box, box)).Select(feed =>
+        new(v => RailBalance.GivenInFault(box.Supply.Output, _lowest.Of(box), v), _lowest.Of(box), [.. _groupsOf![box].SelectMany(g => g[condition].Group.Feeds).Where(f => ReferenceEquals(f.Box, box)).Select(feed =>
         {
             var circuit = FeedCircuit.WithOwnReturns(feed, _site.Conditions[condition].At.CableCelsius, _air[condition]);
             return new RailBranch(circuit, _lowest, box, [.. feed.Devices.Select(d => devices[d.SiteIndex].InConditions[condition]).Select(d => d.State == DeviceState.Up ? d.Load : Load.None)], CancellationToken.None);
@@ -155,7 +155,7 @@ internal sealed class SiteSolver
         if (loads[0].Box.Enclosure is not Enclosure enclosure || LossesIn(index) is not List<BoxLosses> losses) return null;
 
         // What is over before the enclosure takes it up finds it as warm as that which lasts and loses most in it.
-        if (!condition.WarmsEnclosures && LossesOfWhatLasts() is List<BoxLosses> lasting) losses = lasting;
+        if (!EnclosureBalance.IsWarmedIn(condition) && LossesOfWhatLasts() is List<BoxLosses> lasting) losses = lasting;
         return EnclosureBalance.Of(enclosure, losses, condition.At, site.AltitudeMeters);
 
         List<BoxLosses>? LossesIn(int c)
@@ -164,7 +164,7 @@ internal sealed class SiteSolver
             return known.Count == loads.Length ? known : null;
         }
 
-        List<BoxLosses>? LossesOfWhatLasts() => Enumerable.Range(0, site.Conditions.Count).Where(c => site.Conditions[c].WarmsEnclosures).Select(LossesIn)
+        List<BoxLosses>? LossesOfWhatLasts() => Enumerable.Range(0, site.Conditions.Count).Where(c => EnclosureBalance.IsWarmedIn(site.Conditions[c])).Select(LossesIn)
             .OfType<List<BoxLosses>>().OrderByDescending(each => each.Sum(l => l.OwnWatts)).FirstOrDefault();
     }
 }

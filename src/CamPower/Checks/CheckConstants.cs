@@ -39,6 +39,10 @@ internal static class CheckConstants
     public static CitedValue RideThrough { get; } =
         new("Time that a device rides through without its supply", 20, "ms", Sources.RideThroughPolicy);
 
+    /// <summary>How long a device may be dark and come back by itself, so that it counts as dark for seconds. [s]</summary>
+    public static CitedValue LongestDark { get; } =
+        new("Time for which a device is dark for seconds only, at most", 60, "s", Sources.DarkForSeconds);
+
     /// <summary>Highest current at which a protective device is certain to open, in multiples of the ampacity of its conductor.
     /// [1]</summary>
     public static CitedValue CertainOpening { get; } =

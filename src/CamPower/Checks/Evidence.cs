@@ -1,6 +1,8 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using System.Threading;
+using CamPower.Checks;
 using CamPower.Faults;
 using CamPower.Mains;
 
@@ -17,6 +19,7 @@ public sealed class Evidence
 {
     private readonly Lazy<IReadOnlyList<OutputFaults>> _faults;
     private readonly Lazy<IReadOnlyList<ReceptacleAssessment>> _receptacles;
+    private readonly Lazy<IReadOnlyList<Unstated>> _unstated;
 
     /// <summary>Makes the evidence of a solved site.</summary>
     /// <param name="assessment">The solved site.</param>
@@ -28,6 +31,7 @@ public sealed class Evidence
         CancellationToken = cancellationToken;
         _faults = new Lazy<IReadOnlyList<OutputFaults>>(() => SiteFaultStudy.Of(assessment, cancellationToken));
         _receptacles = new Lazy<IReadOnlyList<ReceptacleAssessment>>(() => ReceptacleStudy.Of(assessment));
+        _unstated = new Lazy<IReadOnlyList<Unstated>>(() => Checks.Unstated.Of(this));
     }
 
     /// <summary>The site solved in every condition.</summary>
@@ -38,6 +42,11 @@ public sealed class Evidence
 
     /// <summary>What its boxes draw from their receptacles. It is studied once, at the first use.</summary>
     public IReadOnlyList<ReceptacleAssessment> Receptacles => _receptacles.Value;
+
+    /// <summary>What is not stated and leaves a verdict unknown; of each, the boxes, outputs or models that it is not stated of.</summary>
+    public ILookup<string, string> NotStated => Unstated.ToLookup(item => item.What, item => item.Where, StringComparer.Ordinal);
+
+    internal IReadOnlyList<Unstated> Unstated => _unstated.Value;
 
     /// <summary>Cancels a check of it, and the study of faults. A rule or a report that takes long asks it.</summary>
     public CancellationToken CancellationToken { get; }

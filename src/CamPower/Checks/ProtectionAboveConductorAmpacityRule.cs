@@ -45,7 +45,7 @@ internal sealed class ProtectionAboveConductorAmpacityRule() : Rule("protection-
     {
         double rated = Math.Min(device.MostCarriedAmperes(currentFactor: 1), cap);
         (SiteRun? run, double amperes) =
-            Weakest(feed, (run, cable, conductor) => Math.Min(AmpacityOf(run, cable, conductor, warmest), CapOf(conductor)));
+            Weakest(feed, (run, cable, conductor) => Math.Min(AmpacityOf(run, cable, conductor, warmest), CapOf(feed.Output, conductor)));
         if (run is null || double.IsInfinity(rated) || !Limits.IsAbove(rated, amperes)) return null;
         return Find(Subject.Of(feed.Box, feed.Output),
             Invariant($"Its protective device ({device}) carries {rated:0.##} A continuously. ") +
@@ -111,9 +111,9 @@ internal sealed class ProtectionAboveConductorAmpacityRule() : Rule("protection-
     }
 
     // The code's largest protective device binds the American sizes alone, and not a Class 2 circuit.
-    private static double CapOf(Conductor conductor) =>
-        conductor.Size.Series == WireSizeSeries.Awg ? SmallConductors.ProtectionAmperes(conductor) ?? double.PositiveInfinity
-            : double.PositiveInfinity;
+    private static double CapOf(BoxOutput output, Conductor conductor) =>
+        output.ClaimedClass != PowerLimitClass.Class2 && conductor.Size.Series == WireSizeSeries.Awg
+            ? SmallConductors.ProtectionAmperes(conductor) ?? double.PositiveInfinity : double.PositiveInfinity;
 
     // Outputs that are tied together are fed by more than the one supply.
     private static double CapOf(Site site, OutputFaults output) =>

@@ -35,12 +35,14 @@ public static partial class Rules
         Sources.DeviceVoltageRating, (rule, evidence) =>
             from box in evidence.Assessment.Boxes
             from output in box.Outputs
-            let rating = output.Output.Protection?.VoltageRating
-            where rating is not null && Limits.IsAbove(box.Box.Supply.Output.HighestVolts, rating.Value.Volts)
+            let supply = box.Box.Supply.Output
+            let judged = output.Output.Protection?.JudgeVoltage(supply.HighestVolts, supply.Kind == CurrentKind.Dc)
+            where judged is { IsViolated: true }
+            let rating = (ElectricPotential)judged.Value.Limit!
             select rule.Find(Subject.Of(box.Box, output.Output),
                 Invariant($"Its supply gives up to {box.Box.Supply.Output.HighestVolts:0.00} V; ") +
-                Invariant($"its protective device ({output.Output.Protection}) interrupts at most {rating.Value.Volts:0.##} V."),
-                box.Box.Supply.Output.HighestVoltage, rating));
+                Invariant($"its protective device ({output.Output.Protection}) interrupts at most {rating.Volts:0.##} V."),
+                judged.Value.Value, rating));
 
     /// <summary>The prospective current of a short is above the breaking capacity of its protective device.</summary>
     public static Rule BreakingCapacityExceeded { get; } = new SimpleRule("breaking-capacity-exceeded", Severity.Danger,
@@ -87,7 +89,8 @@ public static partial class Rules
     /// </remarks>
     public static Rule ShortMayNotBeInterrupted { get; } = new ShortMayNotBeInterruptedRule();
 
-    /// <summary>A protective device may open in normal service: at the current of a condition, or when all its devices start at once.</summary>
+    /// <summary>A protective device may open in normal service: at the current of a condition, or when all its devices start at
+    /// once.</summary>
     /// <remarks>At the temperature of its box. Outputs of a box with the same protective device are one finding, of the worst output. A
     /// start above the policy percent of a fuse's melting I²t is a Caution. Nothing is said of a start where no device states its inrush,
     /// or where it is not known what the protective device withstands: see <see cref="FaultsUnknown"/>.</remarks>
@@ -123,7 +126,8 @@ public static partial class Rules
                 where worst is not null && Limits.IsAbove(worst.ShareOfRating!.Value.DecimalFractions, share)
                 let maximum = share * worst.Carried!.Value
                 select rule.Find(Subject.Of(output.Box, output.Output),
-                    Invariant($"It draws {worst.Current.Amperes:0.00} A in \"{worst.Condition}\"; policy maximum {maximum.Amperes:0.00} A: ") +
+                    Invariant(
+                        $"It draws {worst.Current.Amperes:0.00} A in \"{worst.Condition}\"; policy maximum {maximum.Amperes:0.00} A: ") +
                     Invariant($"{share * 100:0.#} % of {worst.Carried!.Value.Amperes:0.00} A, ") +
                     $"the rating of its fuse ({output.Output.Protection}) in that air.",
                     worst.Current, maximum, worst.Condition));

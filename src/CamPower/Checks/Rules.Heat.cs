@@ -21,6 +21,19 @@ public static partial class Rules
                 Invariant($"in \"{c.Condition}\"; its supply is rated up to {c.HighestCelsius:0.#} °C."),
                 c.HottestAir.Value, c.HottestAir.Limit, c.Condition))));
 
+    /// <summary>A supply is in air that is colder than it is rated for.</summary>
+    public static Rule SupplyTooCold { get; } = new SimpleRule("supply-too-cold", Severity.Failure,
+        "The air around a supply, inside its enclosure where it has one, is colder than the supply is rated for.",
+        "Move the box to a warmer place. Otherwise use a supply rated for colder air.",
+        Sources.GenericDerating, (rule, evidence) => evidence.Assessment.Boxes.SelectMany(box => Rule.Worst(
+            from c in box.InConditions
+            where c.ColdestAir.IsViolated
+            orderby c.SupplyCelsius
+            select rule.Find(Subject.Of(box.Box),
+                Invariant($"The air {AirOf(box.Box, c)} is at {c.SupplyCelsius:0.#} °C in \"{c.Condition}\"; ") +
+                Invariant($"its supply is rated from {c.LowestCelsius:0.#} °C."),
+                c.ColdestAir.Value, c.ColdestAir.Limit, c.Condition))));
+
     /// <summary>The calculated air in an enclosure is cooler than its supply is rated for, but by less than the model's uncertainty.</summary>
     public static Rule ThinHeatMargin { get; } = new SimpleRule("thin-heat-margin", Severity.Caution,
         "The air in an enclosure is cooler than its supply is rated for, but by less than the uncertainty of the heat model.",
@@ -66,7 +79,8 @@ public static partial class Rules
             where sunny is not null
             select rule.Find(Subject.Of(box.Box),
                 Invariant($"The sun shines with {sunny.Condition.At.SunWattsPerSquareMeter:0} W/m² in \"{sunny.Condition}\". ") +
-                Invariant($"Its enclosure is not stated; the box counts as in the shade, in air of {sunny.Condition.At.BoxCelsius:0.#} °C."),
+                Invariant(
+                    $"Its enclosure is not stated; the box counts as in the shade, in air of {sunny.Condition.At.BoxCelsius:0.#} °C."),
                 condition: sunny.Condition));
 
     /// <summary>A model was used outside the range in which it was compared with other figures, or in which anything is known.</summary>

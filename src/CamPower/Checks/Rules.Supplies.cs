@@ -30,25 +30,25 @@ public static partial class Rules
                     c.OfLimit.Value, c.OfLimit.Limit, c.Condition))
             select finding);
 
-    /// <summary>A supply is loaded above its rating at the temperature of its box, or is in air that is too cold for it.</summary>
+    /// <summary>A supply is loaded above its rating at the temperature of its box.</summary>
     public static Rule SupplyAboveDeratedRating { get; } = new SimpleRule("supply-above-derated-rating", Severity.Failure,
-        "The total current of a box is above the derated rating of its supply. In air colder than its rated range a supply has no rating.",
-        "Use a supply with a higher rating there, or spread the load over two boxes. " +
-        "Cool a box that is too warm. Move one that is too cold to a warmer place.",
+        "The total current of a box is above the derated rating of its supply.",
+        "Use a supply with a higher rating there, or spread the load over two boxes. Cool a box that is too warm.",
         Sources.GenericDerating,
-        standsBackInConditionsOf: ["receptacle-voltage-outside-supply-range", "supply-too-hot", "split-adapter-beyond-rating"],
-        check: (rule, evidence) => evidence.Assessment.Boxes.SelectMany(box => Rule.Worst(TooCold(rule, box)).Concat(Rule.Worst(
+        standsBackInConditionsOf:
+            ["receptacle-voltage-outside-supply-range", "supply-too-hot", "supply-too-cold", "split-adapter-beyond-rating"],
+        check: (rule, evidence) => evidence.Assessment.Boxes.SelectMany(box => Rule.Worst(
             Overloads(box).Select(c => rule.Find(Subject.Of(box.Box),
                 Invariant($"Its outputs {Draw(c)} {c.Amperes:0.00} A in \"{c.Condition}\"; ") +
                 Invariant($"its supply can give {c.DeratedAmperes:0.00} A. ") +
                 Invariant($"Derated for {DeratedFor(c, box.Box.Supply.Output, evidence.Assessment.Site)}.{Then(c.Rail)}"),
-                c.TotalCurrent, c.DeratedRating, c.Condition))))));
+                c.TotalCurrent, c.DeratedRating, c.Condition)))));
 
     /// <summary>One adapter is split between several devices that together need more than it can give.</summary>
     public static Rule SplitAdapterBeyondRating { get; } = new SimpleRule("split-adapter-beyond-rating", Severity.Failure,
         "One adapter is split between devices that together draw more than it can give.",
         "Give each camera its own adapter, or use a distribution box.",
-        Sources.CommonPractice, standsBackInConditionsOf: ["supply-too-hot"],
+        Sources.CommonPractice, standsBackInConditionsOf: ["receptacle-voltage-outside-supply-range", "supply-too-hot", "supply-too-cold"],
         check: (rule, evidence) =>
             from box in evidence.Assessment.Boxes
             where box.Box.IsAdapter && box.Outputs.Count == 1 && box.Outputs[0].Devices.Count > 1
@@ -70,7 +70,7 @@ public static partial class Rules
             "Use the next larger supply, or spread the load.",
             CheckConstants.Headroom.Source, limit: policy,
             standsBackFor: ["supply-above-derated-rating", "split-adapter-beyond-rating"],
-            standsBackInConditionsOf: ["supply-too-hot", "thin-heat-margin"],
+            standsBackInConditionsOf: ["receptacle-voltage-outside-supply-range", "supply-too-hot", "supply-too-cold", "thin-heat-margin"],
             check: (rule, evidence) =>
                 from box in evidence.Assessment.Boxes
                 from finding in Rule.Worst(
@@ -147,19 +147,10 @@ public static partial class Rules
 
     internal static string Capitalized(string text) => char.ToUpperInvariant(text[0]) + text.Substring(1);
 
-    // The conditions in which a supply is loaded above what it can give, where it is not too cold for all, the worst first.
+    // The conditions in which a supply is loaded above what it can give, the worst first.
     private static IEnumerable<BoxInCondition> Overloads(BoxAssessment box) => box.InConditions
-        .Where(c => !c.ColdestAir.IsViolated && c.Load(Ratio.FromPercent(100)).IsViolated)
+        .Where(c => c.Load(Ratio.FromPercent(100)).IsViolated)
         .OrderByDescending(c => c.Amperes / c.DeratedAmperes).ThenByDescending(c => c.Amperes);
-
-    private static IEnumerable<Finding> TooCold(Rule rule, BoxAssessment box) =>
-        from c in box.InConditions
-        where c.ColdestAir.IsViolated
-        orderby c.SupplyCelsius
-        select rule.Find(Subject.Of(box.Box),
-            Invariant($"The air {AirOf(box.Box, c)} is at {c.SupplyCelsius:0.#} °C in \"{c.Condition}\"; ") +
-            Invariant($"its supply is rated from {c.LowestCelsius:0.#} °C."),
-            c.ColdestAir.Value, c.ColdestAir.Limit, c.Condition);
 
     private static string Draw(BoxInCondition box) => box.IsDemandOnly ? "need" : "draw";
 

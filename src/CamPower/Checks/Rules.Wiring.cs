@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Linq;
 using CamPower.Checks;
@@ -50,7 +51,7 @@ public static partial class Rules
         Sources.CommonPractice, (rule, evidence) =>
             from cabinet in evidence.Assessment.Site.Cabinets
             let voltages = evidence.Assessment.Site.Boxes.Where(b => ReferenceEquals(b.Cabinet, cabinet))
-                .GroupBy(b => NominalVoltage(b.Supply.Output))
+                .GroupBy(b => NominalVoltage(b.Supply.Output), StringComparer.Ordinal)
                 .Select(alike => $"{alike.Key} ({string.Join(", ", alike)})").ToList()
             where voltages.Count > 1
             select rule.Find(Subject.Of(cabinet), $"It holds outputs of {string.Join(" and of ", voltages)}."));

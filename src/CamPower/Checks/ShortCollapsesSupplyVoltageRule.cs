@@ -9,9 +9,6 @@ namespace CamPower.Checks;
 /// <summary>The check of <see cref="Rules.ShortCollapsesSupplyVoltage"/>.</summary>
 internal sealed class ShortCollapsesSupplyVoltageRule : Rule
 {
-    // What is off for longer than a minute is not off for seconds.
-    private const double LongestDark = 60;
-
     private readonly double _seconds;
 
     internal ShortCollapsesSupplyVoltageRule(Duration rideThrough)
@@ -45,7 +42,7 @@ internal sealed class ShortCollapsesSupplyVoltageRule : Rule
         bool isUnknown = fault.Verdict == OperatingVerdict.None;
         if (isUnknown || ReferenceEquals(output.Output.Protection, ProtectiveDevice.None)) return Severity.Caution;
         bool endsSoon = fault.Verdict == OperatingVerdict.Clears
-            && !(fault.Opening.Latest is Duration latest && latest.Seconds > LongestDark);
+            && !(fault.Opening.Latest is Duration latest && latest.Seconds > CheckConstants.LongestDark.Value);
         return endsSoon ? Severity.Caution : Severity.Failure;
     }
 

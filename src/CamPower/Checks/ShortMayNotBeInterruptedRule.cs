@@ -25,7 +25,8 @@ internal sealed class ShortMayNotBeInterruptedRule() : Rule("short-may-not-be-in
             $"{Spot(worst)} The conductors {FaultRuleText.Withstand(worst)}.",
             worst.Smallest, severity: SeverityOf(output, worst), remedy: RemedyOf(worst));
 
-    // A short above the rating of its protective device, one that lasts for a known time, and one that burns its conductors have other rules.
+    // A short above the rating of its protective device, one that lasts for a known time, and one that burns its conductors have other
+    // rules.
     private static bool Lasts(ShortCircuit fault) => fault.Opening.Verdict is OperatingVerdict.DoesNotClear or OperatingVerdict.MayClear
         && fault.LetThrough is null && fault.WithstandVerdict != WithstandVerdict.DoesNotStand;
 

@@ -268,7 +268,7 @@ public static class Sources
 
     /// <summary>The voltage that a protective device interrupts.</summary>
     public static Citation DeviceVoltageRating { get; } = new(
-        "Data sheet of the protective device", CitationKind.Declared, null, "rated voltage: the highest at which it interrupts");
+        "Data sheet of the protective device", CitationKind.Declared, null, "rated voltage: the highest at which it interrupts, stated apart for AC and DC; the DC rating of a glass fuse is far below its AC rating");
 
     /// <summary>The current that a protective device carries.</summary>
     public static Citation DeviceCarriesItsRating { get; } = new(
@@ -278,10 +278,15 @@ public static class Sources
     public static Citation RideThroughPolicy { get; } = new(
         "Default policy of this package, no source", CitationKind.CommonPractice, null, "20 ms, one period of 50 Hz; set your own");
 
+    /// <summary>How long a device is dark before somebody has to look after it.</summary>
+    public static Citation DarkForSeconds { get; } = new(
+        "Common practice, no source", CitationKind.CommonPractice, null,
+        "a camera takes about a minute to start: a gap of up to 60 s looks like a restart, a longer one like a failure");
+
     /// <summary>What a poor contact may dissipate at its spot.</summary>
     public static Citation HotSpotPolicy { get; } = new(
         "Default policy of this package, no source", CitationKind.CommonPractice, null,
-        "after the power-source classes PS1 and PS2 of IEC 62368-1, 15 W and 100 W, from memory; IEC 60364-4-43, 434 asks to interrupt what does harm");
+        "after the power-source classes PS1 and PS2 of IEC 62368-1, 15 W and 100 W, the second after 5 s, from memory; IEC 60364-4-43, 434 asks to interrupt what does harm");
 
     /// <summary>What a continuous load is.</summary>
     public static Citation NecContinuousLoad { get; } = new(
@@ -395,9 +400,9 @@ public static class Sources
         "Annex F.3.3, marking of rated voltage: equipment is for the range on its label and no other");
 
     /// <summary>How long an enclosure takes to warm.</summary>
-    internal static Citation EnclosureWarming { get; } = new(
+    public static Citation EnclosureWarming { get; } = new(
         "Common practice, no source", CitationKind.CommonPractice, null,
-        "heat capacity of a box and its supply over what its faces give off: half an hour and more; what is over in 5 min does not warm it");
+        "heat capacity of a box and its supply over what its faces give off: half an hour and more; in 5 min it warms by less than the quarter of its rise by which the model may be off");
 
     /// <summary>Emissivity of paint.</summary>
     public static Citation PaintEmissivity { get; } = new(

@@ -29,4 +29,10 @@ public enum FaultData
 
     /// <summary>The capacitance across the supply's terminals: what it discharges is then left out.</summary>
     OutputCapacitance = 64,
+
+    /// <summary>The largest current that the protective device interrupts, where a short may draw more than it is tested with.</summary>
+    MaximumCurrent = 128,
+
+    /// <summary>The DC voltage that the protective device interrupts, where it is rated for AC alone.</summary>
+    DcVoltageRating = 256,
 }

@@ -18,21 +18,28 @@ internal sealed class FaultSetting
     // Just below a step of the device, by more than a multiple may be rounded, its latest time is the longer one.
     private const double JustBelow = 1 - 1e-8;
 
+    private const double MostLasting = 1e6;
+
+    private const int Halvings = 60;
+
     private readonly OverloadBehavior _overload;
+    private readonly OverloadBehavior[] _ends;
     private readonly double _sourceOhms, _farads;
     private readonly IReadOnlyList<FaultAir> _air;
     private readonly double[][] _factors;
-    private readonly Lazy<RailStudy>? _rail;
+    private readonly IReadOnlyList<Lazy<RailStudy>>? _rails;
+    private readonly Lazy<double> _lasting;
 
     /// <param name="output">The supply's output.</param>
     /// <param name="device">The protective device; null where it is not stated.</param>
     /// <param name="air">The temperatures of each condition, each pair once.</param>
-    /// <param name="rail">What the other outputs of the supply do meanwhile; null where there are none.</param>
-    internal FaultSetting(SupplyOutput output, ProtectiveDevice? device, IReadOnlyList<FaultAir> air, Lazy<RailStudy>? rail = null)
+    /// <param name="rails">What the other outputs of the supply do meanwhile, for each of those temperatures; null where there are none.</param>
+    internal FaultSetting(SupplyOutput output, ProtectiveDevice? device, IReadOnlyList<FaultAir> air, IReadOnlyList<Lazy<RailStudy>>? rails = null)
     {
         Output = output;
         Device = device ?? ProtectiveDevice.None;
         _overload = output.Overload ?? OverloadBehavior.Unlimited;
+        _ends = ReferenceEquals(_overload.Lowest, _overload.Highest) ? [_overload] : [_overload.Lowest, _overload.Highest];
         _sourceOhms = output.SourceResistance?.Ohms ?? 0;
         _farads = (output as DcOutput)?.Capacitance?.Farads ?? 0;
         _air = air;
@@ -42,7 +49,8 @@ internal sealed class FaultSetting
             | (output.SourceResistance is null && output.Overload?.Limit is null ? FaultData.SourceResistance : FaultData.None)
             | (output is DcOutput { Capacitance: null } ? FaultData.OutputCapacitance : FaultData.None)
             | (_factors.Any(f => f.Length == 0) ? FaultData.DeviceTemperature : FaultData.None);
-        _rail = rail;
+        _rails = rails;
+        _lasting = new Lazy<double>(LastingAmperes);
     }
 
     internal SupplyOutput Output { get; }
@@ -63,10 +71,24 @@ internal sealed class FaultSetting
 
     /// <summary>The greatest current that the supply keeps up in an overload; infinite where none is stated: a nameplate is no limit. [A]</summary>
     /// <remarks>What its capacitors discharge is counted apart.</remarks>
-    internal double GreatestSustainedAmperes => _overload.LimitAmperes;
+    internal double GreatestSustainedAmperes => _overload.Highest.LimitAmperes;
+
+    /// <summary>What the supply does while a short lasts: in the condition in which most devices suffer, with cold conductors to it.</summary>
+    internal RailDuringFault RailDuring(FaultLoop loop)
+    {
+        RailDuringFault? worst = null;
+        foreach (int c in Conditions.OrderByDescending(c => _rails![c].Value.OtherAmperes))
+        {
+            RailDuringFault rail = _rails![c].Value.During(LeastOhms(loop, c), Device.MostAmperes);
+            if (worst is null || rail.Suffering > worst.Suffering) worst = rail;
+            if (worst.Suffering == _rails[c].Value.Others) break;
+        }
+
+        return worst!;
+    }
 
     // Null where there are no others, or it is not known what the supply does.
-    private RailStudy? Rail => KnowsSupply && _rail?.Value is { HasOthers: true } rail ? rail : null;
+    private RailStudy? Rail(int c) => KnowsSupply && _rails?[c].Value is { HasOthers: true } rail ? rail : null;
 
     private IEnumerable<int> Conditions => Enumerable.Range(0, _air.Count);
 
@@ -80,17 +102,18 @@ internal sealed class FaultSetting
     internal double GreatestRest(FaultLoop loop) => _sourceOhms + Conditions.Max(loop.OhmsIn);
 
     /// <summary>Resistance of device and way to a fault where it is least. [Ω]</summary>
-    internal double LeastOhms(FaultLoop loop) => Device.LeastOhms + Conditions.Min(loop.OhmsIn);
+    internal double LeastOhms(FaultLoop loop) => Conditions.Min(c => LeastOhms(loop, c));
 
     /// <summary>The largest current of the output capacitors' discharge; infinite where no resistance is stated that limits it. [A]</summary>
     internal double DischargePeak(FaultLoop loop) =>
         double.IsInfinity(Device.MostAmperes) && _farads > 0 ? Output.HighestVolts / LeastOhms(loop) : 0;
 
     /// <summary>The most power that a short with a resistance of its own keeps up at a place, whatever that resistance; infinite where nothing that is stated bounds it. [W]</summary>
-    /// <remarks>Maximum power transfer, V²/4R, or less where the supply or an electronic limit holds the current below V/2R.</remarks>
+    /// <remarks>Maximum power transfer, V²/4R, or less where the supply or an electronic limit holds the current below V/2R, or the device interrupts that
+    /// sooner than a power counts by which a spot is classed.</remarks>
     internal double PoorShortWatts(FaultLoop loop)
     {
-        double volts = Output.HighestVolts, ohms = _sourceOhms + LeastOhms(loop), most = Math.Min(GreatestSustainedAmperes, Device.MostAmperes);
+        double volts = Output.HighestVolts, ohms = _sourceOhms + LeastOhms(loop), most = Math.Min(Math.Min(GreatestSustainedAmperes, Device.MostAmperes), _lasting.Value);
         double amperes = Math.Min(volts / (2 * ohms), most);
         return double.IsInfinity(amperes) ? double.PositiveInfinity : amperes * (volts - (amperes * ohms));
     }
@@ -106,9 +129,9 @@ internal sealed class FaultSetting
     /// <param name="end">The loop to where it ends.</param>
     internal FaultCase[] PieceCases(FaultLoop origin, FaultLoop end) => [.. Conditions.SelectMany(c =>
     {
-        End most = Most(origin, c), least = Least(end.OhmsIn(c), c);
-        CurrentSurge surge = Most(end, c).Surge;
-        return Between(most, least, shared: null, c).Prepend(most.Current).SelectMany(current => Cases(current, surge, c));
+        Ends[] ends = [.. _ends.Select(overload => new Ends(Most(origin, c, overload), Least(end.OhmsIn(c), c, overload)))];
+        CurrentSurge surge = Most(end, c, _overload.Highest).Surge;
+        return ends.Select(e => e.Most.Current).Concat(Between(ends, shared: null, c)).SelectMany(current => Cases(current, surge, c));
     })];
 
     /// <summary>The same without a protective device.</summary>
@@ -118,26 +141,53 @@ internal sealed class FaultSetting
     internal FaultCase[] OverloadCases(double amperes)
     {
         double drawn = Math.Min(amperes, Device.MostAmperes);
-        LimitedCurrent alone = _overload.Limited(drawn);
-        LimitedCurrent[] currents = Rail?.IsOverloadedBy(drawn) == true ? [alone, _overload.InOverload(alone.PeakAmperes)] : [alone];
-        return [.. Conditions.SelectMany(c => currents.SelectMany(current => Cases(current, CurrentSurge.None, c)))];
+        LimitedCurrent[] alone = [.. _ends.Select(overload => overload.Limited(drawn))];
+        return [.. Conditions.SelectMany(c => Currents(c).SelectMany(current => Cases(current, CurrentSurge.None, c)))];
+
+        IEnumerable<LimitedCurrent> Currents(int c) =>
+            Rail(c)?.IsOverloadedBy(drawn) == true ? alone.Concat(alone.Select(current => _overload.InOverload(current.PeakAmperes))) : alone;
+    }
+
+    // The largest current that the device may let flow for longer than the time after which the power of a spot is measured; infinite where it may let any, or limits it itself.
+    private double LastingAmperes()
+    {
+        if (!AllowsVerdict || !double.IsInfinity(Device.MostAmperes) || double.IsInfinity(Device.CertainAmperes(currentFactor: 1))) return double.PositiveInfinity;
+        double factor = _factors.SelectMany(f => f).Max(), interrupted = Device.CertainAmperes(factor);
+        while (!IsInterrupted(interrupted))
+        {
+            interrupted *= 2;
+            if (interrupted > MostLasting) return double.PositiveInfinity;
+        }
+
+        double lasting = Device.CarriedAmperes(factor);
+        for (int halving = 0; halving < Halvings; halving++)
+        {
+            double middle = (lasting + interrupted) / 2;
+            if (IsInterrupted(middle)) interrupted = middle;
+            else lasting = middle;
+        }
+
+        return interrupted;
+
+        bool IsInterrupted(double amperes) => Device.OpeningAt(amperes, factor).LatestSeconds <= ProtectionConstants.SpotTime.Value;
     }
 
     private IEnumerable<FaultCase> ShortCases(FaultLoop loop, int c)
     {
         double ohms = loop.OhmsIn(c), celsius = _air[c].ConductorCelsius;
-        End most = Most(loop, c), least = Least(ohms, c);
-        bool isShared = Rail?.IsOverloadedBy(Math.Min(Output.HighestVolts / (Device.LeastOhms + ohms), Device.MostAmperes)) == true;
+        Ends[] ends = [.. _ends.Select(overload => new Ends(Most(loop, c, overload), Least(ohms, c, overload)))];
+        bool isShared = Rail(c)?.IsTakenDownBy(LeastOhms(loop, c), Device.MostAmperes) == true;
         LimitedCurrent? shared = isShared ? SharedAt(ohms, c) : null;
-        FaultWarming alone = new(loop, ohms, warm => HeatingAt(warm, c), warm => Least(warm, c).Current, celsius);
         FaultWarming beside = new(loop, ohms, warm => HeatingAt(warm, c), warm => SharedAt(warm, c), celsius);
         return
         [
-            .. Cases(most.Current, most.Surge, c),
-            .. Cases(least.Current, least.Surge, c, alone),
-            .. shared is LimitedCurrent left ? Cases(left, least.Surge, c, beside) : [],
-            .. Between(most, least, shared, c).SelectMany(current => Cases(current, most.Surge, c)),
+            .. ends.SelectMany(e => Cases(e.Most.Current, e.Most.Surge, c)),
+            .. ends.SelectMany((e, i) => Cases(e.Least.Current, e.Least.Surge, c, Alone(_ends[i]))),
+            .. shared is LimitedCurrent left ? Cases(left, ends[0].Least.Surge, c, beside) : [],
+            .. Between(ends, shared, c).SelectMany(current => Cases(current, ends[ends.Length - 1].Most.Surge, c)),
         ];
+
+        FaultWarming Alone(OverloadBehavior overload) => new(loop, ohms, warm => HeatingAt(warm, c), warm => Least(warm, c, overload).Current, celsius);
     }
 
     private IEnumerable<FaultCase> Cases(LimitedCurrent current, CurrentSurge surge, int c, FaultWarming? warming = null) =>
@@ -145,47 +195,68 @@ internal sealed class FaultSetting
 
     private double[] FactorsIn(int c) => _factors[c].Length == 0 ? [1] : _factors[c];
 
-    private End Most(FaultLoop loop, int c) => EndOf(Output.HighestVolts, Device.LeastOhms + loop.OhmsIn(c));
+    private double LeastOhms(FaultLoop loop, int c) => Device.LeastOhms + loop.OhmsIn(c);
 
-    private End Least(double loopOhms, int c) => EndOf(Output.LowestVolts, GreatestOhms(loopOhms, c));
+    private End Most(FaultLoop loop, int c, OverloadBehavior overload) => EndOf(Output.HighestVolts, LeastOhms(loop, c), overload);
+
+    private End Least(double loopOhms, int c, OverloadBehavior overload) => EndOf(Output.LowestVolts, GreatestOhms(loopOhms, c), overload);
 
     private double GreatestOhms(double loopOhms, int c) => loopOhms + (Device.GreatestOhms * (_air[c].DeviceCelsius is double known ? Device.ResistanceGrowthIn(known) : 1));
 
     // The limit of the supply, where it lies between the ends or a device that limits lower may keep the supply from it; and the steps of the device.
-    private IEnumerable<LimitedCurrent> Between(End most, End least, LimitedCurrent? shared, int c)
+    private IEnumerable<LimitedCurrent> Between(Ends[] ends, LimitedCurrent? shared, int c)
     {
-        double limit = _overload.LimitAmperes, low = Math.Min(least.Current.PeakAmperes, most.Current.PeakAmperes);
-        double high = Math.Max(most.Current.PeakAmperes, least.Current.PeakAmperes);
-        if (limit < most.Prospective && (limit > least.Prospective || !double.IsInfinity(Device.MostAmperes)))
+        double low = ends.Min(e => e.Lowest), high = ends.Max(e => e.Highest);
+        for (int i = 0; i < ends.Length; i++)
         {
+            double limit = _ends[i].LimitAmperes;
+            if (!(limit < ends[i].Most.Prospective) || (limit <= ends[i].Least.Prospective && double.IsInfinity(Device.MostAmperes))) continue;
             high = Math.Max(high, limit);
             yield return LimitedCurrent.Steady(limit);
         }
 
+        bool pulses = shared is { PulseSeconds: < double.PositiveInfinity };
+        if (shared is LimitedCurrent steady && !pulses) low = Math.Min(low, steady.PeakAmperes);
         double[] steps = [.. FactorsIn(c).SelectMany(Device.StepsAt).Select(s => s * JustBelow)];
         foreach (double amperes in steps.Where(s => s > low && s < high)) yield return LimitedCurrent.Steady(amperes);
-        if (shared is not LimitedCurrent left || !(left.RmsAmperes > 0)) yield break;
+        if (shared is not LimitedCurrent left || !pulses || !(left.RmsAmperes > 0)) yield break;
         double peakOverRms = left.PeakAmperes / left.RmsAmperes;
         foreach (double rms in steps.Where(s => s > left.RmsAmperes && s * peakOverRms < high)) yield return _overload.InOverload(rms * peakOverRms);
     }
 
-    // What a fault is left with while the other outputs take most.
-    private LimitedCurrent SharedAt(double loopOhms, int c) => _overload.InOverload(Rail!.FaultAmperes(GreatestOhms(loopOhms, c), Device.MostAmperes));
+    // What a fault is left with while the other outputs take what they can. Below its limit a supply does not pulse.
+    private LimitedCurrent SharedAt(double loopOhms, int c)
+    {
+        double ohms = GreatestOhms(loopOhms, c), amperes = Rail(c)!.FaultAmperes(ohms, Device.MostAmperes);
+        return Rail(c)!.IsOverloadedBy(Device.LeastOhms + loopOhms, Device.MostAmperes) ? _overload.InOverload(amperes) : LimitedCurrent.Steady(amperes);
+    }
 
     // As if the supply neither folded back nor paused.
     private double HeatingAt(double loopOhms, int c) =>
-        Math.Min(Math.Min(Output.LowestVolts / (_sourceOhms + GreatestOhms(loopOhms, c)), _overload.LimitAmperes), Device.MostAmperes);
+        Math.Min(Math.Min(Output.LowestVolts / (_sourceOhms + GreatestOhms(loopOhms, c)), GreatestSustainedAmperes), Device.MostAmperes);
 
-    private End EndOf(double volts, double ohms)
+    private End EndOf(double volts, double ohms, OverloadBehavior overload)
     {
         // A device that limits below the supply's limit keeps the supply from it.
         double unlimited = volts / (_sourceOhms + ohms), prospective = Math.Min(unlimited, Device.MostAmperes);
-        bool isOverloaded = prospective > _overload.LimitAmperes;
-        LimitedCurrent current = isOverloaded ? _overload.Limited(unlimited) : LimitedCurrent.Steady(prospective);
+        bool isOverloaded = prospective > overload.LimitAmperes;
+        LimitedCurrent current = isOverloaded ? overload.Limited(unlimited) : LimitedCurrent.Steady(prospective);
         CurrentSurge surge = double.IsInfinity(Device.MostAmperes)
             ? CurrentSurge.Discharge(_farads, volts, ohms, isOverloaded ? double.PositiveInfinity : _sourceOhms, current.PeakAmperes)
             : CurrentSurge.None;
         return new End(prospective, current, surge);
+    }
+
+    /// <summary>The two ends of a range of currents, the supply at one end of its tolerance.</summary>
+    private readonly struct Ends(End most, End least)
+    {
+        internal End Most => most;
+
+        internal End Least => least;
+
+        internal double Lowest => Math.Min(most.Current.PeakAmperes, least.Current.PeakAmperes);
+
+        internal double Highest => Math.Max(most.Current.PeakAmperes, least.Current.PeakAmperes);
     }
 
     private readonly struct End(double prospective, LimitedCurrent current, CurrentSurge surge)

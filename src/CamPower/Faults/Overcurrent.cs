@@ -33,13 +33,16 @@ public abstract class Overcurrent
         Smallest = ElectricCurrent.FromAmperes(_knowsSupply ? cases.Min(c => c.RmsAmperes) : 0);
         Opening = setting.AllowsVerdict ? OpeningTimes.AnyOf([.. cases.Select(c => c.Opening)]) : default;
         IsWithinBreakingCapacity = WithinBreakingCapacity(setting);
-        IsWithinVoltageRating = setting.Device.VoltageRating is ElectricPotential rating ? !Limits.IsAbove(setting.Output.HighestVolts, rating.Volts) : null;
+        Judgment voltage = setting.Device.JudgeVoltage(setting.Output.HighestVolts, setting.Output.Kind == CurrentKind.Dc);
+        IsWithinVoltageRating = voltage.Value is null ? null : !voltage.IsViolated;
         Withstand = conductors.Length > 0 && conductors.All(c => c.WithstandIntegral is not null)
             ? JouleIntegral.FromAmpereSquaredSeconds(conductors.Min(c => c.WithstandIntegral!.Value))
             : null;
         WithstandVerdict = conductors.Length == 0 ? WithstandVerdict.NoConductor : Worst(setting, heated);
         IfItLasts = _knowsSupply ? Hottest(heated) : null;
-        Missing = setting.Missing | (cases.Any(c => c.NeedsInstallationMethod) ? FaultData.InstallationMethod : FaultData.None)
+        Missing = setting.Missing | (voltage.NotStated is null ? FaultData.None : FaultData.DcVoltageRating)
+            | (_knowsSupply && !setting.Device.IsShownToInterrupt(_peak) ? FaultData.MaximumCurrent : FaultData.None)
+            | (cases.Any(c => c.NeedsInstallationMethod) ? FaultData.InstallationMethod : FaultData.None)
             | (WithstandVerdict == WithstandVerdict.Unknown ? conductors.Aggregate(FaultData.None, (all, c) => all | c.Missing) : FaultData.None);
     }
 

@@ -14,53 +14,45 @@ namespace CamPower;
 public sealed class ProtectionInCondition
 {
     private readonly double _carried;
-    private readonly bool _standsDuration;
 
-    /// <param name="output">The output in the condition.</param>
-    /// <param name="load">The current against what the device carries continuously.</param>
-    /// <param name="carried">What it carries; infinite where nothing limits it, or it is not known. [A]</param>
-    /// <param name="opening">When it opens at the current.</param>
-    /// <param name="ratedAmperes">The rated current of a fuse; infinite for another device. [A]</param>
-    /// <param name="start">What becomes of the start of all devices at once; null where none states its inrush.</param>
-    /// <param name="standsDuration">Whether it stands the current for as long as the condition is declared to last.</param>
-    internal ProtectionInCondition(OutputInCondition output, Judgment load, double carried, OpeningTimes opening, double ratedAmperes, Judgment? start, bool standsDuration)
+    private ProtectionInCondition(OutputInCondition drawn, Judgment load, double carried, OpeningTimes opening, double ratedAmperes, Judgment? start)
     {
-        _standsDuration = standsDuration;
-        Condition = output.Condition;
-        Current = output.Current;
+        Condition = drawn.Condition;
+        Current = drawn.Current;
         _carried = carried;
         Load = load;
-        Opening = output.IsDemandOnly ? default : opening;
+        Opening = opening;
         Start = start;
-        ShareOfRating = double.IsInfinity(ratedAmperes) ? null : Ratio.FromDecimalFractions(output.Amperes / ratedAmperes);
+        ShareOfRating = double.IsInfinity(ratedAmperes) ? null : Ratio.FromDecimalFractions(drawn.Amperes / ratedAmperes);
     }
 
     /// <summary>The device of an output in each condition of its box.</summary>
     internal static IReadOnlyList<ProtectionInCondition> AllOf(OutputAssessment output, BoxAssessment box)
     {
         Inrush? inrush = output.Inrush;
-        return Array.AsReadOnly([.. output.InConditions.Zip(box.InConditions, (drawn, inBox) => Of(output.Output.Protection, drawn, inBox, inrush))]);
+        return Array.AsReadOnly([.. output.InConditions.Zip(box.InConditions, (drawn, inBox) => Of(output.Output, drawn, inBox, inrush))]);
     }
 
-    /// <summary>A device under the current of an output, and the inrush of all that it feeds, in one condition of its box; null where nobody declares one.</summary>
-    /// <remarks>Hotter than its ambient curve goes, it carries at most what it does at the end of it. In a box whose inside is not known nothing is said of a device that has a curve.</remarks>
-    internal static ProtectionInCondition Of(ProtectiveDevice? device, OutputInCondition drawn, BoxInCondition inBox, Inrush? inrush)
+    /// <summary>The device of an output, or of another in its place, under the current and the inrush of all that it feeds, in one condition of its box.</summary>
+    internal static ProtectionInCondition Of(BoxOutput output, OutputInCondition drawn, BoxInCondition inBox, Inrush? inrush)
     {
-        double? factor = device?.Ambient is ShareCurve<Temperature> curve ? (inBox.IsInsideUnknown ? null : curve.MostFactorAt(inBox.SupplyCelsius)) : 1;
-        if (device is null || factor is not double known)
+        Judgment load = drawn.ProtectionOf(output);
+        if (output.Protection is not ProtectiveDevice device || device.MostFactorIn(inBox.SupplyCelsius) is not double factor)
         {
-            Judgment unknown = Judgment.Unknown(device is null ? "protective device" : $"what {device} carries at the temperature of the box");
-            return new ProtectionInCondition(drawn, unknown, double.PositiveInfinity, default, double.PositiveInfinity, inrush is null ? null : unknown, standsDuration: false);
+            return new ProtectionInCondition(drawn, load, double.PositiveInfinity, default, double.PositiveInfinity, inrush is null ? null : Judgment.Unknown(load.NotStated!));
         }
 
-        double carried = device.CarriedAmperes(known), certain = device.CarriedAmperes(known - Math.Min(known, device.Ambient?.Band ?? 0));
-        Judgment load = Judgment.AtMost(drawn.Amperes, carried, certain, amperes => ElectricCurrent.FromAmperes(amperes));
-        if (device is Fuse fuse && !load.IsViolated && !IsRated(fuse, inBox)) (load, carried) = (Judgment.Unknown($"re-rating of {device}"), double.PositiveInfinity);
-        Judgment? start = inrush is null ? null : device.JudgeInrush(inrush.PeakAmperes, inrush.AmpereSquaredSeconds, known);
-        OpeningTimes opening = device.OpeningAt(drawn.Amperes, known);
-        bool standsDuration = drawn.Condition.Duration is Duration lasts
-            && (lasts.Seconds <= opening.EarliestSeconds || device.JudgeInrush(drawn.Amperes, drawn.Amperes * drawn.Amperes * lasts.Seconds, known).Verdict is Verdict.Holds or Verdict.ThinMargin);
-        return new ProtectionInCondition(drawn, load, carried, opening, device is Fuse ? carried : double.PositiveInfinity, start, standsDuration);
+        double carried = load.Verdict == Verdict.Unknown ? double.PositiveInfinity : device.CarriedAmperes(factor);
+        return new ProtectionInCondition(drawn, load, carried, drawn.IsDemandOnly ? default : device.OpeningAt(drawn.Amperes, factor),
+            device is Fuse ? carried : double.PositiveInfinity, StartOf(device, factor, inBox, inrush));
+    }
+
+    // In warmer air than is known a device stands no more.
+    private static Judgment? StartOf(ProtectiveDevice device, double factor, BoxInCondition inBox, Inrush? inrush)
+    {
+        if (inrush is null) return null;
+        Judgment start = device.JudgeInrush(inrush.PeakAmperes, inrush.AmpereSquaredSeconds, factor);
+        return inBox.IsInsideUnknown && device.Ambient is not null && !start.IsViolated ? Judgment.Unknown(BoxInCondition.InsideNotStated) : start;
     }
 
     /// <summary>The condition.</summary>
@@ -69,8 +61,7 @@ public sealed class ProtectionInCondition
     /// <summary>The current of the output. [A]</summary>
     public ElectricCurrent Current { get; }
 
-    /// <summary>The current against what the device is certain to carry continuously at the temperature of the box; the margin is how far its ambient curve may be off.</summary>
-    /// <remarks>A fuse of unstated re-rating is known near the reference temperature of its standard, and in colder air, where it carries no less.</remarks>
+    /// <summary>The current against what the device carries continuously, as <see cref="OutputInCondition.OfProtection"/> judges it.</summary>
     public Judgment Load { get; }
 
     /// <summary>What the device carries continuously at the temperature of the box; null where nothing limits it, or it is not known. [A]</summary>
@@ -99,12 +90,7 @@ public sealed class ProtectionInCondition
     };
 
     /// <summary>Whether the device may open though nothing is wrong: within the duration of the condition, where that is known.</summary>
-    /// <remarks>A short condition is held against the time before which the device does not open, and its I²t against what it stands of an <see cref="StandsInrush">inrush</see>.</remarks>
-    public bool MayTrip => !_standsDuration && Opening.Verdict is (OperatingVerdict.MayClear or OperatingVerdict.Clears);
-
-    // In colder air than that of its tests a fuse carries no less than its rating.
-    private static bool IsRated(Fuse fuse, BoxInCondition inBox) => !inBox.IsInsideUnknown
-        && (fuse.IsRatedIn(inBox.SupplyCelsius) || inBox.SupplyCelsius < fuse.Characteristic.ReferenceCelsius);
+    public bool MayTrip => Load.IsViolated;
 
     /// <summary>Condition, current and what the device does, in the invariant culture; never throws.</summary>
     public override string ToString() => FormattableString.Invariant($"{Condition}: {Current.Amperes:0.###} A, {Opening}");

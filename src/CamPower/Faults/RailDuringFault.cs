@@ -6,17 +6,17 @@ using UnitsNet;
 namespace CamPower;
 
 /// <summary>What a supply does while a short at one of its outputs lasts, and which devices at its other outputs go dark.</summary>
-/// <remarks>Immutable. In the condition in which the other outputs take most, with cold conductors to the short and the supply at the
+/// <remarks>Immutable. In the condition in which most devices suffer, with its conductors to the short and the supply at the
 /// low end of its tolerance. Where a device lets go on the way down and might come back, the moment counts at which it lets go. It lasts until the short is cleared; what the inputs of the devices hold for milliseconds is not
 /// counted.</remarks>
 public sealed class RailDuringFault
 {
-    private readonly double _volts;
+    private readonly Lazy<double> _volts;
 
-    internal RailDuringFault(RailState state, double volts, Condition condition, IReadOnlyList<SiteDevice> dark, IReadOnlyList<SiteDevice> belowWindow)
+    internal RailDuringFault(RailState state, Func<double> volts, Condition condition, IReadOnlyList<SiteDevice> dark, IReadOnlyList<SiteDevice> belowWindow)
     {
         State = state;
-        _volts = volts;
+        _volts = new Lazy<double>(volts);
         Condition = condition;
         Dark = dark;
         BelowWindow = belowWindow;
@@ -26,9 +26,9 @@ public sealed class RailDuringFault
     public RailState State { get; }
 
     /// <summary>The voltage at the terminals of the other outputs; 0 where the supply pulses or is off, null where it is not known. [V]</summary>
-    public ElectricPotential? Voltage => State == RailState.Unknown ? null : ElectricPotential.FromVolts(_volts);
+    public ElectricPotential? Voltage => State == RailState.Unknown ? null : ElectricPotential.FromVolts(_volts.Value);
 
-    /// <summary>The condition in which the other outputs take most.</summary>
+    /// <summary>The condition in which most devices suffer; where they suffer alike, the one in which they take most.</summary>
     public Condition Condition { get; }
 
     /// <summary>The devices at other outputs of the supply that were up and drop out.</summary>
@@ -37,11 +37,13 @@ public sealed class RailDuringFault
     /// <summary>Those that get less than they accept, and declare no drop-out voltage: whether they go dark is not known.</summary>
     public IReadOnlyList<SiteDevice> BelowWindow { get; }
 
+    internal int Suffering => Dark.Count + BelowWindow.Count;
+
     /// <summary>The state in words, in the invariant culture; never throws.</summary>
     public override string ToString() => State switch
     {
-        RailState.StaysUp => FormattableString.Invariant($"stays up at {_volts:0.00} V"),
-        RailState.Dragged => FormattableString.Invariant($"dips to {_volts:0.00} V"),
+        RailState.StaysUp => FormattableString.Invariant($"stays up at {_volts.Value:0.00} V"),
+        RailState.Dragged => FormattableString.Invariant($"dips to {_volts.Value:0.00} V"),
         RailState.Pulses => "pulses",
         RailState.Off => "is off",
         _ => "is not known",

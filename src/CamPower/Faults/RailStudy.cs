@@ -17,28 +17,26 @@ internal sealed class RailStudy
     private readonly Condition _condition;
     private readonly RailLoad _load;
     private readonly RailBranch? _faulted;
-    private readonly double _otherAmperes;
+    private readonly double _otherAmperes, _sourceOhms;
+    private readonly Lazy<bool> _isAnyStartUnknown;
+    private readonly Lazy<int> _others;
 
-    /// <summary>The study in the condition in which the other outputs take most.</summary>
-    internal RailStudy(SiteAssessment assessment, BoxAssessment box, BoxOutput output, CancellationToken cancellationToken)
-        : this(assessment, box, output, WorstFor(box, output), cancellationToken)
-    {
-    }
-
-    /// <param name="assessment">The solved site.</param>
     /// <param name="box">The box.</param>
     /// <param name="output">The output that is shorted.</param>
     /// <param name="condition">Index of the condition.</param>
     /// <param name="cancellationToken">Breaks it off.</param>
-    internal RailStudy(SiteAssessment assessment, BoxAssessment box, BoxOutput output, int condition, CancellationToken cancellationToken)
+    internal RailStudy(BoxAssessment box, BoxOutput output, int condition, CancellationToken cancellationToken)
     {
         cancellationToken.ThrowIfCancellationRequested();
         BoxInCondition inCondition = box.InConditions[condition];
         _supply = box.Box.Supply.Output;
         _overload = _supply.Overload;
+        _sourceOhms = _supply.SourceResistance?.Ohms ?? 0;
         _condition = inCondition.Condition;
         _load = inCondition.OutputsAsItFalls;
         _faulted = _load.Branches.FirstOrDefault(b => b.IsOf(output));
+        _others = new Lazy<int>(() => OtherBranches.SelectMany(other => other.At(0)).Count());
+        _isAnyStartUnknown = new Lazy<bool>(() => OtherBranches.SelectMany(other => other.At(0)).Any(d => d.Device.Device.Model.Starting is null));
         _otherAmperes = Math.Max(0, _load.AmperesAtFull - (_faulted?.AmperesAt(_load.FullVolts, _load.FullVolts) ?? 0));
     }
 
@@ -51,14 +49,27 @@ internal sealed class RailStudy
     internal RailDuringFault During(double ohms, double mostAmperes)
     {
         if (_overload is null) return Everybody(RailState.Unknown);
-        if (!IsOverloadedBy(Math.Min(_supply.HighestVolts / ohms, mostAmperes))) return StaysUp();
+        if (!IsOverloadedBy(ohms, mostAmperes)) return MayDarken(ohms, mostAmperes) ? Dragged(ohms, mostAmperes) : StaysUp(ohms, mostAmperes);
         if (_overload.ShutsDown) return Everybody(RailState.Off);
         if (_overload.Pulses) return Everybody(RailState.Pulses);
         return RailBalance.IsKnown(_supply) ? Dragged(ohms, mostAmperes) : Everybody(RailState.Unknown);
     }
 
-    /// <summary>Whether a fault takes the supply's voltage down, beside what the other outputs take. [A]</summary>
+    /// <summary>How many devices at other outputs take anything.</summary>
+    internal int Others => _others.Value;
+
+    /// <summary>What the other outputs take. [A]</summary>
+    internal double OtherAmperes => _otherAmperes;
+
+    /// <summary>Whether a current asks the supply for more than its limit, beside what the other outputs take. [A]</summary>
     internal bool IsOverloadedBy(double faultAmperes) => faultAmperes + _otherAmperes > RailBalance.LimitOf(_supply);
+
+    /// <summary>The same of a resistance behind the output's device that is shorted.</summary>
+    internal bool IsOverloadedBy(double ohms, double mostAmperes) => IsOverloadedBy(Prospective(ohms, mostAmperes));
+
+    /// <summary>Whether such a short takes the supply's voltage down: by its limit, or beyond its rating by its source resistance.</summary>
+    internal bool IsTakenDownBy(double ohms, double mostAmperes) => IsOverloadedBy(ohms, mostAmperes)
+        || (_sourceOhms > 0 && Prospective(ohms, mostAmperes) + _otherAmperes > _supply.RatedAmperes);
 
     /// <summary>What a fault is left with by an overloaded supply, in a pulse where it pulses, while the other outputs take what they can. [A]</summary>
     /// <param name="ohms">Resistance of device and way. [Ω]</param>
@@ -66,45 +77,41 @@ internal sealed class RailStudy
     internal double FaultAmperes(double ohms, double mostAmperes)
     {
         double volts = Settled(ohms, mostAmperes);
-        return volts > 0 ? Math.Min(volts / ohms, mostAmperes) : Math.Min(RailBalance.GivenAt(_supply, _supply.LowestVolts, volts), mostAmperes);
+        return volts > 0 ? Math.Min(volts / ohms, mostAmperes) : Math.Min(GivenAt(volts), mostAmperes);
     }
 
-    private IEnumerable<RailBranch> Others => _load.Branches.Where(branch => branch != _faulted);
+    private IEnumerable<RailBranch> OtherBranches => _load.Branches.Where(branch => branch != _faulted);
 
-    private static int WorstFor(BoxAssessment box, BoxOutput output)
-    {
-        OutputAssessment own = box.Outputs.First(o => o.Output == output);
-        int worst = 0;
-        for (int c = 1; c < box.InConditions.Count; c++)
-        {
-            if (Of(c) > Of(worst)) worst = c;
-        }
+    private double Prospective(double ohms, double mostAmperes) => Math.Min(_supply.HighestVolts / (_sourceOhms + ohms), mostAmperes);
 
-        return worst;
+    private double GivenAt(double volts) => RailBalance.GivenInFault(_supply, _supply.LowestVolts, volts);
 
-        double Of(int condition) => box.InConditions[condition].Amperes - own.InConditions[condition].Amperes;
-    }
+    // Below its limit a supply loses what its resistance takes: nobody lets go while it gives enough at the first voltage at which anybody would.
+    private bool MayDarken(double ohms, double mostAmperes) => _sourceOhms > 0 && HasOthers && (_isAnyStartUnknown.Value
+        || _load.TakenAtFirstStep + Math.Min(_load.FirstStepVolts / ohms, mostAmperes) > GivenAt(_load.FirstStepVolts));
 
-    private RailDuringFault StaysUp() => new(RailState.StaysUp, _supply.LowestVolts, _condition, [], []);
+    private RailDuringFault StaysUp(double ohms, double mostAmperes) =>
+        new(RailState.StaysUp, () => _sourceOhms > 0 ? Settled(ohms, mostAmperes) : _supply.LowestVolts, _condition, [], []);
 
     // Nobody has any voltage, or nobody knows.
     private RailDuringFault Everybody(RailState state)
     {
-        SiteDevice[] dark = state == RailState.Unknown ? [] : [.. Others.SelectMany(other => other.At(0)).Select(d => d.Device.Device)];
-        return new RailDuringFault(state, 0, _condition, Array.AsReadOnly(dark), []);
+        SiteDevice[] dark = state == RailState.Unknown ? [] : [.. OtherBranches.SelectMany(other => other.At(0)).Select(d => d.Device.Device)];
+        return new RailDuringFault(state, () => 0, _condition, Array.AsReadOnly(dark), []);
     }
 
     private RailDuringFault Dragged(double ohms, double mostAmperes)
     {
         double volts = Settled(ohms, mostAmperes);
         List<SiteDevice> dark = [], below = [];
-        foreach ((FedDevice device, bool isOn, double has) in Others.SelectMany(other => other.At(volts)))
+        foreach ((FedDevice device, bool isOn, double has) in OtherBranches.SelectMany(other => other.At(volts)))
         {
             if (!isOn) dark.Add(device.Device);
             else if (device.Device.Model.Starting is null && Limits.IsBelow(has, device.Accepted!.LowestVolts)) below.Add(device.Device);
         }
 
-        return new RailDuringFault(RailState.Dragged, volts, _condition, dark.AsReadOnly(), below.AsReadOnly());
+        RailState state = dark.Count + below.Count > 0 || IsOverloadedBy(ohms, mostAmperes) ? RailState.Dragged : RailState.StaysUp;
+        return new RailDuringFault(state, () => volts, _condition, dark.AsReadOnly(), below.AsReadOnly());
     }
 
     // Down to where the supply gives what the fault and the others take; no higher than where it gives the fault alone enough. What a device limits is
@@ -117,7 +124,7 @@ internal sealed class RailStudy
 
         double Rest(double from, Func<double, double> fault)
         {
-            double most = RailBalance.Between(_supply, full, from, 0, fault);
+            double most = RailBalance.Between(GivenAt, full, from, 0, fault);
             return most > 0 ? _load.Rest(most, fault, _faulted).Volts : 0;
         }
     }

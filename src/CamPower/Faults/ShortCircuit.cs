@@ -12,7 +12,8 @@ namespace CamPower;
 public sealed class ShortCircuit : Overcurrent
 {
     private readonly Lazy<RailDuringFault>? _rail;
-    private readonly double _mostProspective, _leastProspective, _discharge, _poorShortWatts;
+    private readonly double _mostProspective, _leastProspective, _discharge;
+    private readonly Lazy<double> _poorShortWatts;
 
     internal ShortCircuit(FaultLoop loop, FaultSetting setting, SiteRun? run = null, IReadOnlyList<SiteDevice>? devices = null, Func<RailDuringFault>? rail = null)
         : base(setting, setting.ShortCases(loop), loop.Conductors, [.. loop.Pieces.Select(piece => (setting.PieceCases(loop, piece), piece.Conductors))])
@@ -25,7 +26,7 @@ public sealed class ShortCircuit : Overcurrent
         _mostProspective = setting.MostProspective(loop);
         _leastProspective = setting.LeastProspective(loop);
         _discharge = setting.DischargePeak(loop);
-        _poorShortWatts = setting.PoorShortWatts(loop);
+        _poorShortWatts = new Lazy<double>(() => setting.PoorShortWatts(loop));
         if (setting.Device is ResettableFuse fuse)
         {
             ElectricResistance rest = ElectricResistance.FromOhms(setting.GreatestRest(loop));
@@ -64,9 +65,9 @@ public sealed class ShortCircuit : Overcurrent
     /// <remarks>A poor contact is the hot spot that a dead short is not: V²/4R, or less where the supply or an electronic limit holds the current
     /// (<see cref="Sources.MaximumPower"/>).</remarks>
     /// <example>12 V behind 1 Ω: 36 W in a short of 1 Ω; behind a supply that holds 2 A 20 W in one of 5 Ω.</example>
-    public Power? PoorShortPower => double.IsInfinity(_poorShortWatts) ? null : Power.FromWatts(_poorShortWatts);
+    public Power? PoorShortPower => double.IsInfinity(PoorShortWatts) ? null : Power.FromWatts(PoorShortWatts);
 
-    internal double PoorShortWatts => _poorShortWatts;
+    internal double PoorShortWatts => _poorShortWatts.Value;
 
     /// <summary>Whether a resettable fuse stays tripped while the short lasts; null for another device, and where no tripped power is stated.</summary>
     public bool? StaysTripped { get; }

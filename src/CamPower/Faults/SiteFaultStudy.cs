@@ -21,23 +21,27 @@ internal static class SiteFaultStudy
             return box.Outputs.Select(output =>
             {
                 (FeedGroup group, OutputFeed feed) = feeds[(box.Box, output.Output.Number)];
-                return Study(assessment, box, output, air, group, feed, cancellationToken);
+                return Study(box, output, air, group, feed, cancellationToken);
             });
         })]);
     }
 
-    private static OutputFaults Study(SiteAssessment assessment, BoxAssessment box, OutputAssessment output, FaultAir[] air, FeedGroup group, OutputFeed feed,
+    private static OutputFaults Study(BoxAssessment box, OutputAssessment output, FaultAir[] air, FeedGroup group, OutputFeed feed,
         CancellationToken cancellationToken)
     {
         ProtectiveDevice? device = output.Output.Protection;
-        var rail = new Lazy<RailStudy>(() => new RailStudy(assessment, box, output.Output, cancellationToken));
-        var setting = new FaultSetting(box.Box.Supply.Output, device, air, rail);
+        Lazy<RailStudy>[] rails = Array.ConvertAll(air, a => new Lazy<RailStudy>(() => RailIn(a)));
+        var setting = new FaultSetting(box.Box.Supply.Output, device, air, rails);
         return new OutputFaults(output, setting, Shorts, Everything, () => ProtectionInCondition.AllOf(output, box));
 
         IReadOnlyList<ShortCircuit> Shorts() =>
             Array.AsReadOnly([.. new FeedPlaces(group, air).Of(feed).Select(place => new ShortCircuit(place.Loop, setting, place.Run,
                 Array.AsReadOnly([.. output.Devices.Where(d => place.IsEnd && string.Equals(d.At, place.Run!.To, StringComparison.Ordinal))]),
-                () => rail.Value.During(setting.LeastOhms(place.Loop), setting.Device.MostAmperes)))]);
+                () => setting.RailDuring(place.Loop)))]);
+
+        // Of the conditions of one air that in which the other outputs take most.
+        RailStudy RailIn(FaultAir a) => Enumerable.Range(0, box.InConditions.Count).Where(c => AirOf(box.InConditions[c]) == a)
+            .Select(c => new RailStudy(box, output.Output, c, cancellationToken)).OrderByDescending(rail => rail.OtherAmperes).First();
 
         FaultLoop Everything()
         {
@@ -47,7 +51,9 @@ internal static class SiteFaultStudy
         }
     }
 
+    private static FaultAir[] AirOf(BoxAssessment box) => [.. box.InConditions.Select(AirOf).Distinct()];
+
     // Losses on paper may warm a box beyond all measure: no device says anything of such air. A fault belongs to one condition.
-    private static FaultAir[] AirOf(BoxAssessment box) => [.. box.InConditions.Select(c => new FaultAir(c.Condition.At.CableCelsius,
-        c.IsInsideUnknown ? null : Math.Min(c.SupplyCelsius, Surroundings.Hottest))).Distinct()];
+    private static FaultAir AirOf(BoxInCondition box) =>
+        new(box.Condition.At.CableCelsius, box.IsInsideUnknown ? null : Math.Min(box.SupplyCelsius, Surroundings.Hottest));
 }

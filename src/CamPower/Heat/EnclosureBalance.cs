@@ -1,5 +1,6 @@
 using System.Collections.Generic;
 using System.Linq;
+using UnitsNet;
 
 namespace CamPower.Heat;
 
@@ -28,6 +29,10 @@ internal sealed class EnclosureBalance
 
     /// <summary>What each box loses, beside the others.</summary>
     internal IReadOnlyList<BoxLosses> Losses { get; }
+
+    /// <summary>Whether a condition warms an enclosure: it is not stated to be over before the enclosure takes it up.</summary>
+    internal static bool IsWarmedIn(Condition condition) =>
+        !(condition.Duration is Duration lasts && lasts.Minutes < HeatConstants.WarmingFrom.Value);
 
     /// <summary>The balance of an enclosure and the losses of the boxes in it.</summary>
     internal static EnclosureBalance Of(Enclosure enclosure, IReadOnlyList<BoxLosses> losses, Surroundings at, double altitudeMeters)

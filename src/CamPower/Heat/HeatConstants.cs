@@ -63,6 +63,10 @@ internal static class HeatConstants
     internal static CitedValue ModelUncertainty { get; } =
         new("Uncertainty of the temperature in a modeled enclosure, share of its rise", 25, "%", Sources.EnclosureRange);
 
+    /// <summary>Shortest time in which a load warms an enclosure by more than the model may be off. [min]</summary>
+    public static CitedValue WarmingFrom { get; } =
+        new("Shortest time in which a load warms an enclosure", 5, "min", Sources.EnclosureWarming);
+
     /// <summary>The strongest sunlight that equipment is tested with. [W/m²]</summary>
     internal static CitedValue PeakSun { get; } =
         new("Sunlight square to its direction, peak", 1120, "W/m²", Sources.PeakSun);

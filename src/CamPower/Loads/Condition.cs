@@ -19,9 +19,6 @@ public sealed class Condition
     /// <summary>From when on a load is continuous. [h]</summary>
     internal const double ContinuousFromHours = 3;
 
-    // A box of any size takes half an hour and more to warm: in five minutes less than the quarter of its rise by which the model may be off.
-    private const double WarmingFromMinutes = 5;
-
     /// <summary>States a condition.</summary>
     /// <param name="name">How it is called. Not empty.</param>
     /// <param name="on">The shares that are on beside the base draw.</param>
@@ -70,9 +67,6 @@ public sealed class Condition
 
     /// <summary>Whether it lasts: it is not stated to be shorter than a continuous load (<see cref="Sources.NecContinuousLoad"/>).</summary>
     internal bool IsContinuous => !(Duration is Duration lasts && lasts.Hours < ContinuousFromHours);
-
-    /// <summary>Whether it warms an enclosure: it is not stated to be over before the enclosure takes it up (<see cref="Sources.EnclosureWarming"/>).</summary>
-    internal bool WarmsEnclosures => !(Duration is Duration lasts && lasts.Minutes < WarmingFromMinutes);
 
     /// <summary>Day: the base draw alone.</summary>
     /// <param name="at">The temperatures.</param>

@@ -16,7 +16,8 @@ namespace CamPower;
 /// <code>
 /// var amperes = ElectricCurrent.FromAmperes(2);
 /// var fuse = new Fuse("F2AL", amperes, FuseCharacteristic.IecQuickActing, ElectricPotential.FromVolts(250),
-///     Fuse.IecLowBreakingCapacity(amperes), coldResistance: ElectricResistance.FromMilliohms(50));
+///     Fuse.IecLowBreakingCapacity(amperes), coldResistance: ElectricResistance.FromMilliohms(50),
+///     dcVoltageRating: ElectricPotential.FromVolts(63));
 /// OpeningTimes opening = fuse.OpeningAt(ElectricCurrent.FromAmperes(9), Temperature.FromDegreesCelsius(25));
 /// </code>
 /// </example>
@@ -29,29 +30,37 @@ public sealed class Fuse : ProtectiveDevice
     /// <param name="name">How it is called. Not empty.</param>
     /// <param name="ratedCurrent">Its rated current, inside the characteristic's range. [A]</param>
     /// <param name="characteristic">Its time limits.</param>
-    /// <param name="voltageRating">The highest voltage that it interrupts, above 0. [V]</param>
+    /// <param name="voltageRating">The highest AC voltage that it interrupts, above 0; of a fuse that is rated for DC alone, that. [V]</param>
     /// <param name="breakingCapacity">The largest current that it interrupts, above 0. [A]</param>
     /// <param name="coldResistance">Its resistance cold, at least 0. [Ω]</param>
     /// <param name="leastMeltingIntegral">The least I²t that melts it, above 0, or null where none is stated; a typical value is none. [A²·s]</param>
     /// <param name="rerating">How its rated current changes with ambient, its shares above 0; null where the data sheet says nothing: what it carries is then known at the reference temperature of its standard alone.</param>
+    /// <param name="dcVoltageRating">The highest DC voltage that it interrupts, above 0; null where the data sheet states none. [V]</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public Fuse(string name, ElectricCurrent ratedCurrent, FuseCharacteristic characteristic, ElectricPotential voltageRating,
         ElectricCurrent breakingCapacity, ElectricResistance coldResistance, JouleIntegral? leastMeltingIntegral = null,
-        ShareCurve<Temperature>? rerating = null)
+        ShareCurve<Temperature>? rerating = null, ElectricPotential? dcVoltageRating = null)
         : base(name, voltageRating, breakingCapacity)
     {
         Characteristic = Require.NotNull(characteristic, nameof(characteristic));
         _ratedAmperes = Require.Within(ratedCurrent.Amperes, characteristic.RatedFromAmperes, characteristic.RatedToAmperes, nameof(ratedCurrent), "A");
         _coldOhms = Require.NotNegative(coldResistance.Ohms, nameof(coldResistance), "Ω");
         if (leastMeltingIntegral is JouleIntegral given) Require.Positive(given.AmpereSquaredSeconds, nameof(leastMeltingIntegral), "A²·s");
+        if (dcVoltageRating is ElectricPotential volts) Require.Positive(volts.Volts, nameof(dcVoltageRating), "V");
         _coldResistance = coldResistance;
         _breakingAmperes = breakingCapacity.Amperes;
         RatedCurrent = ratedCurrent;
         LeastMeltingIntegral = leastMeltingIntegral;
         Rerating = rerating?.AboveZero(nameof(rerating));
+        DcVoltageRating = dcVoltageRating;
     }
+
+    /// <summary>The highest DC voltage that it interrupts; null where none is stated. [V]</summary>
+    /// <remarks>A direct current has no zero at which its arc goes out: a rating for AC says nothing of DC below it
+    /// (<see cref="Sources.DeviceVoltageRating"/>).</remarks>
+    public ElectricPotential? DcVoltageRating { get; }
 
     /// <summary>Its rated current. [A]</summary>
     public ElectricCurrent RatedCurrent { get; }
@@ -65,6 +74,8 @@ public sealed class Fuse : ProtectiveDevice
 
     /// <summary>How its rated current changes with ambient, or null where that is not stated.</summary>
     public ShareCurve<Temperature>? Rerating { get; }
+
+    private protected override ElectricPotential? RatingFor(bool isDirect) => isDirect ? DcVoltageRating : VoltageRating;
 
     internal override ShareCurve<Temperature>? Ambient => Rerating;
 

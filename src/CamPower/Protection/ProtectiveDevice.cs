@@ -37,6 +37,20 @@ public abstract class ProtectiveDevice
     /// <summary>Its greatest resistance while it carries current. [Ω]</summary>
     public virtual ElectricResistance MaximumResistance => ElectricResistance.FromOhms(GreatestOhms);
 
+    /// <summary>The highest voltage of a kind of current that it is stated to interrupt; null where none is stated. [V]</summary>
+    private protected virtual ElectricPotential? RatingFor(bool isDirect) => VoltageRating;
+
+    /// <summary>A voltage against its rating: unknown where it is rated for the other kind of current alone.</summary>
+    internal Judgment JudgeVoltage(double volts, bool isDirect)
+    {
+        if ((RatingFor(isDirect) ?? VoltageRating) is not ElectricPotential rating) return default;
+        Judgment judged = Judgment.AtMost(volts, rating.Volts, rating.Volts, v => ElectricPotential.FromVolts(v));
+        return RatingFor(isDirect) is null && !judged.IsViolated ? Judgment.Unknown($"DC voltage rating of {Name}") : judged;
+    }
+
+    /// <summary>Whether its sheet shows that it interrupts a current, or that it does not.</summary>
+    internal virtual bool IsShownToInterrupt(double amperes) => true;
+
     internal abstract double LeastOhms { get; }
 
     internal abstract double GreatestOhms { get; }
@@ -46,6 +60,9 @@ public abstract class ProtectiveDevice
 
     /// <summary>How its rated currents change with the air around it, or null where they do not.</summary>
     internal virtual ShareCurve<Temperature>? Ambient => null;
+
+    /// <summary>The largest share of its currents in some air; hotter than its curve goes what it has at the end of it, and null in colder air than any of it.</summary>
+    internal double? MostFactorIn(double airCelsius) => Ambient is ShareCurve<Temperature> curve ? curve.MostFactorAt(airCelsius) : 1;
 
     /// <summary>The most current that it lets through; infinite where it limits nothing. [A]</summary>
     internal virtual double MostAmperes => double.PositiveInfinity;

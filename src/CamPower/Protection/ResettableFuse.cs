@@ -108,6 +108,9 @@ public sealed class ResettableFuse : ProtectiveDevice
     /// <summary>The power that keeps it tripped, or null where none is stated. [W]</summary>
     public Power? TrippedPower { get; }
 
+    /// <summary>Where no largest current is stated, the one of its test is the largest that it is known to interrupt.</summary>
+    internal override bool IsShownToInterrupt(double amperes) => BreakingCapacity is not null || !Limits.IsAbove(amperes, _testAmperes);
+
     internal override ShareCurve<Temperature>? Ambient => Thermal;
 
     /// <inheritdoc/>

@@ -74,19 +74,19 @@ internal sealed class BoxTrial(Site site, DistributionBox box, SizingPolicy poli
     // In the order in which outputs are wired where they differ. What a finding says of a condition or of the start of all counts here too.
     private static BoxShortfall? ProtectionTooWeak(DistributionBox candidate, BoxAssessment solved) => solved.Outputs
         .OrderByDescending(o => o.Worst.Amperes)
-        .Zip(candidate.Outputs.OrderByDescending(o => o.LimitAmperes), (used, output) => Tripping(used, output.Protection, solved))
+        .Zip(candidate.Outputs.OrderByDescending(o => o.LimitAmperes), (used, output) => Tripping(used, output, solved))
         .SelectMany(tripping => tripping)
         .OrderByDescending(shortfall => ((ElectricCurrent)shortfall.Needed).Amperes / ((ElectricCurrent)shortfall.Has).Amperes)
         .FirstOrDefault();
 
-    private static IEnumerable<BoxShortfall> Tripping(OutputAssessment used, ProtectiveDevice? device, BoxAssessment solved)
+    private static IEnumerable<BoxShortfall> Tripping(OutputAssessment used, BoxOutput output, BoxAssessment solved)
     {
         Inrush? inrush = used.Inrush;
         for (int c = 0; c < solved.InConditions.Count; c++)
         {
-            var protection = ProtectionInCondition.Of(device, used.InConditions[c], solved.InConditions[c], inrush);
+            var protection = ProtectionInCondition.Of(output, used.InConditions[c], solved.InConditions[c], inrush);
             if (protection.MayTrip) yield return new BoxShortfall(BoxConstraint.Protection, protection.Current, protection.Carried!.Value, protection.Condition);
-            if (protection.StandsInrush == false) yield return new BoxShortfall(BoxConstraint.Protection, inrush!.Peak, protection.Carried!.Value, protection.Condition);
+            if (protection.StandsInrush == false) yield return new BoxShortfall(BoxConstraint.Protection, inrush!.Peak, protection.Carried ?? ElectricCurrent.FromAmperes(output.Protection!.CarriedAmperes(currentFactor: 1)), protection.Condition);
         }
     }
 

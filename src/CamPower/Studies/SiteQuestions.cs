@@ -29,12 +29,14 @@ public static class SiteQuestions
 
     /// <summary>A short at every place of every used output: terminals, joints, junctions and cameras.</summary>
     /// <param name="assessment">The solved site.</param>
-    /// <param name="cancellationToken">Breaks off the study of a short, which starts when it is first asked for and then throws <see cref="OperationCanceledException"/>.</param>
+    /// <param name="cancellationToken">Breaks off the study of a short, which starts when it is first asked for and then throws
+    /// <see cref="OperationCanceledException"/>.</param>
     /// <exception cref="ArgumentNullException"><paramref name="assessment"/> is null.</exception>
     /// <remarks>
     /// Over the real way of runs. A run that shares another's negative counts by its own outgoing pole and that other way back, and is
-    /// shorted at its end alone; what video shields carry back is left out, so that the least current is not overstated.
-    /// The least current is what a supply in overload leaves while its other outputs take the most that they do in any condition; for the largest they take nothing.
+    /// shorted at its end alone; what video shields carry back is left out, so that the least current is not overstated. The least current
+    /// is what a supply in overload leaves while its other outputs take the most that they do in any condition; for the largest they take
+    /// nothing.
     /// <para>Faults start fires. A study on paper does not replace the local code and a licensed electrician.</para>
     /// </remarks>
     /// <example>
@@ -79,7 +81,7 @@ public static class SiteQuestions
     /// </example>
     public static TrimWindow TrimWindowOf(this Site site, string boxName, CancellationToken cancellationToken = default)
     {
-        DistributionBox box = BoxOf(site, boxName);
+        DistributionBox box = Require.NotNull(site, nameof(site)).BoxNamed(boxName, nameof(boxName));
         return new TrimSearch(site, box, cancellationToken).Window();
     }
 
@@ -90,10 +92,10 @@ public static class SiteQuestions
     /// <param name="policy">The room that it must leave.</param>
     /// <returns>The choice, and of every box of the catalog why it will or will not do; none is an answer.</returns>
     /// <remarks>
-    /// The site is solved with each supply in the place of the present one, set as that is where its trim range allows and
-    /// as it is listed otherwise; a box that declares no enclosure is taken to stand in that of the present one. A box in an
-    /// enclosure whose efficiency is not declared up to its load will not do: nobody knows how warm it gets inside. Outputs may be wired anew: the strongest gets the largest current. Whether the devices
-    /// get enough voltage is not a matter of size: <see cref="TrimWindowOf"/> answers that.
+    /// The site is solved with each supply in the place of the present one, set as that is where its trim range allows and as it is listed
+    /// otherwise; a box that declares no enclosure is taken to stand in that of the present one. A box in an enclosure whose efficiency is
+    /// not declared up to its load will not do: nobody knows how warm it gets inside. Outputs may be wired anew: the strongest gets the
+    /// largest current. Whether the devices get enough voltage is not a matter of size: <see cref="TrimWindowOf"/> answers that.
     /// </remarks>
     /// <exception cref="ArgumentNullException">An argument, or a box of the catalog, is null.</exception>
     /// <exception cref="ArgumentException">The site has no box of that name.</exception>
@@ -105,7 +107,7 @@ public static class SiteQuestions
     /// </example>
     public static BoxChoice SmallestBoxFor(this Site site, string boxName, IEnumerable<DistributionBox> catalog, SizingPolicy policy)
     {
-        DistributionBox box = BoxOf(site, boxName);
+        DistributionBox box = Require.NotNull(site, nameof(site)).BoxNamed(boxName, nameof(boxName));
         return new BoxTrial(site, box, Require.NotNull(policy, nameof(policy))).Choose(Require.Items(catalog, nameof(catalog)));
     }
 
@@ -136,7 +138,7 @@ public static class SiteQuestions
     /// </example>
     public static BoxSplit SplitFor(this Site site, string boxName, IEnumerable<DistributionBox> catalog, SizingPolicy policy)
     {
-        DistributionBox box = BoxOf(site, boxName);
+        DistributionBox box = Require.NotNull(site, nameof(site)).BoxNamed(boxName, nameof(boxName));
         return new BoxSplitSearch(site, box, Require.NotNull(policy, nameof(policy)), Require.Items(catalog, nameof(catalog))).Split();
     }
 
@@ -151,36 +153,46 @@ public static class SiteQuestions
     /// SupplyLayout adapters = site.LayoutWithAdapters("yard box", [oneAmpere, twoAmperes], lead, SizingPolicy.CommonPractice);
     /// </code>
     /// </example>
-    public static SupplyLayout LayoutOf(this Site site, string boxName) => new(site, AdapterTrial.FedBy(site, FeedingBox(site, boxName)));
+    public static SupplyLayout LayoutOf(this Site site, string boxName) =>
+        new(Require.NotNull(site, nameof(site)), AdapterTrial.FedBy(site, FeedingBox(site, boxName)));
 
     /// <summary>The same devices with an adapter for each in the place of the box, at the same conditions.</summary>
     /// <param name="site">The site.</param>
     /// <param name="boxName">The name of the box.</param>
-    /// <param name="adapters">The supplies that there are as adapters, in any order; those of another voltage or kind of current are left out.</param>
+    /// <param name="adapters">The supplies that there are as adapters, in any order; those of another voltage or kind of current are left
+    /// out.</param>
     /// <param name="lead">The lead between an adapter and its device: the adapters stand near the devices.</param>
     /// <param name="policy">The loading that an adapter is chosen by; its spare outputs do not matter, for an adapter has none.</param>
     /// <returns>The figures. A device that no adapter is strong enough for has the strongest, and the loading shows it.</returns>
-    /// <remarks>Each device has the smallest adapter that feeds it. An adapter warms as the condition says for the box, so
-    /// state conditions that hold for both. Its negative floats: bonds to the box, and what is tied to its outputs, fall away with the box, shields stay.
+    /// <remarks>Each device has the smallest adapter that feeds it. An adapter warms as the condition says for the box, so state conditions
+    /// that hold for both. Its negative floats: bonds to the box, and what is tied to its outputs, fall away with the box, shields stay.
     /// Where receptacles are, who may mount them and what it costs no figure here knows.</remarks>
     /// <exception cref="ArgumentNullException">An argument, or a supply, is null.</exception>
-    /// <exception cref="ArgumentException">The site has no box of that name, it feeds no device, or no adapter gives its voltage and kind of current.</exception>
-    /// <example><code>Console.WriteLine(site.LayoutWithAdapters("yard box", [oneAmpere], lead, SizingPolicy.CommonPractice).DevicesInWindow);</code></example>
-    public static SupplyLayout LayoutWithAdapters(this Site site, string boxName, IEnumerable<Supply> adapters, CableRun lead, SizingPolicy policy)
+    /// <exception cref="ArgumentException">The site has no box of that name, it feeds no device, or no adapter gives its voltage and kind
+    /// of current.</exception>
+    /// <example>
+    /// <code>
+    /// Console.WriteLine(site.LayoutWithAdapters("yard box", [oneAmpere], lead, SizingPolicy.CommonPractice).DevicesInWindow);
+    /// </code>
+    /// </example>
+    public static SupplyLayout LayoutWithAdapters(
+        this Site site, string boxName, IEnumerable<Supply> adapters, CableRun lead, SizingPolicy policy)
     {
-        DistributionBox box = FeedingBox(site, boxName);
+        DistributionBox box = FeedingBox(Require.NotNull(site, nameof(site)), boxName);
         Supply[] offered = [.. Require.Items(adapters, nameof(adapters))
             .Where(a => a.Output.Kind == box.Supply.Output.Kind && a.Output.NominalVolts.Equals(box.Supply.Output.NominalVolts))
             .OrderBy(a => a.Output.RatedAmperes)];
-        if (offered.Length == 0) throw new ArgumentException($"No adapter gives the voltage and kind of current of {boxName}.", nameof(adapters));
+        if (offered.Length == 0)
+        {
+            throw new ArgumentException($"No adapter gives the voltage and kind of current of {boxName}.", nameof(adapters));
+        }
+
         return new AdapterTrial(site, box, offered, Require.NotNull(lead, nameof(lead)), Require.NotNull(policy, nameof(policy))).Layout();
     }
 
-    private static DistributionBox BoxOf(Site site, string boxName) => Require.NotNull(site, nameof(site)).BoxNamed(boxName, nameof(boxName));
-
     private static DistributionBox FeedingBox(Site site, string boxName)
     {
-        DistributionBox box = BoxOf(site, boxName);
+        DistributionBox box = Require.NotNull(site, nameof(site)).BoxNamed(boxName, nameof(boxName));
         return AdapterTrial.FedBy(site, box).Count > 0 ? box : throw new ArgumentException($"{boxName} feeds no device.", nameof(boxName));
     }
 }

@@ -17,18 +17,27 @@ internal sealed class TrimBreach(DeviceAssessment device, TrimBound bound, Condi
         return bound == TrimBound.HighestVoltage ? -ohms : ohms;
     }
 
-    /// <summary>Where a device is not up, does not start or is under the voltage that it accepts.</summary>
-    internal static IEnumerable<TrimBreach> TooLow(DeviceAssessment device)
+    /// <summary>Where a device is not up, does not start or is under the voltage that it accepts, and a higher set point may help.</summary>
+    /// <param name="device">The device.</param>
+    /// <param name="overloaded">The conditions in which its supply is overloaded because it is set too high.</param>
+    internal static IEnumerable<TrimBreach> TooLow(DeviceAssessment device, ICollection<Condition> overloaded) =>
+        from inCondition in device.InConditions
+        where !overloaded.Contains(inCondition.Condition)
+        let bound = BoundUnder(inCondition)
+        where bound is not null
+        select new TrimBreach(device, bound.Value, inCondition.Condition);
+
+    /// <summary>Where a device sees more than it accepts at light load, or suffers from a supply that a lower set point would relieve.</summary>
+    /// <param name="device">The device.</param>
+    /// <param name="overloaded">The conditions in which its supply is overloaded because it is set too high.</param>
+    internal static IEnumerable<TrimBreach> TooHigh(DeviceAssessment device, ICollection<Condition> overloaded)
     {
-        foreach (DeviceInCondition inCondition in device.InConditions)
+        if (device.AtLightLoad.IsViolated) yield return new TrimBreach(device, TrimBound.HighestVoltage);
+        foreach (DeviceInCondition suffering in device.InConditions.Where(c => overloaded.Contains(c.Condition) && BoundUnder(c) is not null))
         {
-            if (BoundUnder(inCondition) is TrimBound bound) yield return new TrimBreach(device, bound, inCondition.Condition);
+            yield return new TrimBreach(device, TrimBound.SupplyOverloaded, suffering.Condition);
         }
     }
-
-    /// <summary>Where a device sees more than it accepts at light load.</summary>
-    internal static IEnumerable<TrimBreach> TooHigh(DeviceAssessment device) =>
-        device.AtLightLoad.IsViolated ? [new TrimBreach(device, TrimBound.HighestVoltage)] : [];
 
     private static TrimBound? BoundUnder(DeviceInCondition device)
     {

@@ -10,7 +10,7 @@ namespace CamPower.Studies;
 /// <summary>Finds the trim window of a box by solving what it feeds at one set point after another.</summary>
 internal sealed class TrimSearch
 {
-    private const double CloseVolts = 1e-9, LeastVolts = 1e-6, MostVolts = 1e5;
+    private const double CloseVolts = 1e-9, SlopeStep = 1e-3, LeastVolts = 1e-6, MostVolts = 1e5;
     private const int StepsOfSharedReturns = 100;
 
     private readonly Site _site;
@@ -52,7 +52,7 @@ internal sealed class TrimSearch
     }
 
     // Seen from the side where nothing should be out: the last set point before something is.
-    private TrimLimit Limit(Func<DeviceAssessment, IEnumerable<TrimBreach>> breaches, double safe, double end, double retreat)
+    private TrimLimit Limit(Breaches breaches, double safe, double end, double retreat)
     {
         double inside = safe;
         while (IsOut(breaches, inside))
@@ -73,7 +73,7 @@ internal sealed class TrimSearch
         return new TrimLimit(end, TrimBound.SupplyRange);
     }
 
-    private TrimLimit Narrowed(Func<DeviceAssessment, IEnumerable<TrimBreach>> breaches, double inside, double outside)
+    private TrimLimit Narrowed(Breaches breaches, double inside, double outside)
     {
         while (Math.Abs(outside - inside) > CloseVolts)
         {
@@ -86,16 +86,34 @@ internal sealed class TrimSearch
         return BreachesAt(breaches, outside).OrderByDescending(b => b.RankAt(_coldestCelsius)).First().At(inside);
     }
 
-    private bool IsOut(Func<DeviceAssessment, IEnumerable<TrimBreach>> breaches, double volts) => BreachesAt(breaches, volts).Any();
+    private bool IsOut(Breaches breaches, double volts) => BreachesAt(breaches, volts).Any();
+
+    private IEnumerable<TrimBreach> BreachesAt(Breaches breaches, double volts)
+    {
+        SiteAssessment solved = SolvedAt(volts);
+        HashSet<Condition> overloaded = OverloadedBySettingAt(volts, solved);
+        return solved.Devices.Where(device => IsOfThisBox(device.Box)).SelectMany(device => breaches(device, overloaded));
+    }
+
+    // Resistances take more the higher the supply is set, constant powers less: the slope says which side overloads it.
+    private HashSet<Condition> OverloadedBySettingAt(double volts, SiteAssessment solved)
+    {
+        List<BoxInCondition> overloaded = [.. Box(solved).InConditions.Where(c => c.Rail != RailState.StaysUp)];
+        if (overloaded.Count == 0) return [];
+        BoxAssessment lower = Box(SolvedAt(volts * (1 - SlopeStep)));
+        return [.. overloaded.Select(c => c.Condition).Where((_, i) => AmperesIn(lower, overloaded[i].Condition) < overloaded[i].Amperes)];
+
+        BoxAssessment Box(SiteAssessment site) => site.Boxes.Single(b => IsOfThisBox(b.Box));
+
+        static double AmperesIn(BoxAssessment box, Condition condition) => box.InConditions.Single(c => ReferenceEquals(c.Condition, condition)).Amperes;
+    }
 
     // The box set to a voltage, whether or not its supply can be.
-    private IEnumerable<TrimBreach> BreachesAt(Func<DeviceAssessment, IEnumerable<TrimBreach>> breaches, double volts)
+    private SiteAssessment SolvedAt(double volts)
     {
         double share = _box.Supply.Output.Tolerance.DecimalFractions;
         RailVolts lowest = RailVolts.Lowest.With(_box, volts * (1 - share)), highest = RailVolts.Highest.With(_box, volts * (1 + share));
-        return new SiteSolver(_site, _groups, _boxes, lowest, highest, _cancellationToken).Solve().Devices
-            .Where(device => IsOfThisBox(device.Box))
-            .SelectMany(breaches);
+        return new SiteSolver(_site, _groups, _boxes, lowest, highest, _cancellationToken).Solve();
     }
 
     // What hangs together with it through shared returns, and through the air of a cabinet.
@@ -113,4 +131,6 @@ internal sealed class TrimSearch
     }
 
     private bool IsOfThisBox(DistributionBox box) => ReferenceEquals(box, _box);
+
+    private delegate IEnumerable<TrimBreach> Breaches(DeviceAssessment device, ICollection<Condition> overloaded);
 }

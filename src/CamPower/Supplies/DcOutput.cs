@@ -26,7 +26,7 @@ public sealed class DcOutput : SupplyOutput
     /// <param name="ripple">RMS ripple at mains frequency or its double, over the output voltage, from 0 to 1; null where nobody declares it. [1]</param>
     /// <param name="sourceResistance">Resistance behind the terminals in a fault, from 1 µΩ to 100 MΩ; null where the data sheet does not say. [Ω]</param>
     /// <param name="overload">What it does in overload; null where the data sheet does not say.</param>
-    /// <param name="capacitance">Capacitance across the terminals, above 0; null where the data sheet does not say. [F]</param>
+    /// <param name="capacitance">Capacitance across the terminals, at least 0; null where the data sheet does not say. [F]</param>
     /// <param name="ratedPower">Rated output power, above 0; null where the data sheet does not say: nominal voltage times rated current then. [W]</param>
     /// <param name="rise">How long it takes from nothing to its voltage when it is switched on, at least 0; null where the data sheet does not say. [s]</param>
     /// <exception cref="ArgumentException">A set point is given without a trim range.</exception>
@@ -37,7 +37,7 @@ public sealed class DcOutput : SupplyOutput
         : base(nominal, ratedCurrent, tolerance, SetVoltsOf(nominal, trim, setPoint), sourceResistance, overload, rise)
     {
         if (ripple is Ratio share) Require.Within(share.DecimalFractions, 0, 1, nameof(ripple), "");
-        if (capacitance is ElectricCapacitance size) Require.Positive(size.Farads, nameof(capacitance), "F");
+        if (capacitance is ElectricCapacitance size) Require.NotNegative(size.Farads, nameof(capacitance), "F");
         double watts = ratedPower is Power power ? Require.Positive((double)power.Watts, nameof(ratedPower), "W") : NominalVolts * RatedAmperes;
         SetAmperes = Math.Min(RatedAmperes, watts / SetVolts);
         RatedPower = ratedPower;

@@ -24,7 +24,7 @@ internal sealed class OutputDelivery
         RatedAmperes = Math.Min(supply.RatedAmperes, output.LimitAmperes);
 
         double ohms = supply.SourceResistance?.Ohms ?? 0;
-        double most = Math.Min(supply.Overload?.LimitAmperes ?? double.PositiveInfinity, MostThrough(output.Protection));
+        double most = Math.Min(supply.Overload?.Highest.LimitAmperes ?? double.PositiveInfinity, MostThrough(output.Protection));
         double limit = LeastLimit(supply);
         bool isBeyondRating = limit > supply.RatedAmperes;
         double least = Math.Min(limit, LeastThrough(output));
@@ -57,7 +57,7 @@ internal sealed class OutputDelivery
     {
         null => supply.RatedAmperes,
         { Limit: null } when supply.SourceResistance is null => supply.RatedAmperes,
-        OverloadBehavior overload => overload.LimitAmperes,
+        OverloadBehavior overload => overload.Lowest.LimitAmperes,
     };
 
     private static double LeastThrough(BoxOutput output) => output.Protection switch

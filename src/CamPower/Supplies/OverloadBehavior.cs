@@ -21,9 +21,10 @@ public sealed class OverloadBehavior
     private readonly double _shortAmperes, _pulseSeconds, _periodSeconds, _duty;
     private readonly string _words;
 
-    private OverloadBehavior(string words, ElectricCurrent? limit = null, ElectricCurrent? shortCircuit = null, Duration? pulse = null, Duration? period = null)
+    private OverloadBehavior(string words, ElectricCurrent? limit = null, ElectricCurrent? shortCircuit = null, Duration? pulse = null, Duration? period = null, Ratio tolerance = default)
     {
         _words = words;
+        Tolerance = tolerance;
         LimitAmperes = limit?.Amperes ?? double.PositiveInfinity;
         _shortAmperes = shortCircuit?.Amperes ?? LimitAmperes;
         _pulseSeconds = pulse?.Seconds ?? double.PositiveInfinity;
@@ -33,6 +34,9 @@ public sealed class OverloadBehavior
         ShortCircuitCurrent = shortCircuit;
         Pulse = pulse;
         Period = period;
+        double share = tolerance.DecimalFractions;
+        Lowest = share > 0 ? Scaled(1 - share) : this;
+        Highest = share > 0 ? Scaled(1 + share) : this;
     }
 
     /// <summary>No limit at all: a battery, or a transformer without protection.</summary>
@@ -49,6 +53,15 @@ public sealed class OverloadBehavior
 
     /// <summary>From one pulse to the next; null where there is no next one. [s]</summary>
     public Duration? Period { get; }
+
+    /// <summary>How far its currents may be off: for loads it holds the least that it may, for faults it gives the most. [1]</summary>
+    public Ratio Tolerance { get; }
+
+    /// <summary>The same with the least current that its tolerance leaves.</summary>
+    internal OverloadBehavior Lowest { get; }
+
+    /// <summary>The same with the most current that its tolerance leaves.</summary>
+    internal OverloadBehavior Highest { get; }
 
     internal double LimitAmperes { get; }
 
@@ -104,8 +117,19 @@ public sealed class OverloadBehavior
         return new(FormattableString.Invariant($"shuts down above {amperes:G6} A within {on:G6} s"), limit, pulse: within);
     }
 
+    /// <summary>The same behavior with a tolerance of its currents.</summary>
+    /// <param name="tolerance">How far the limit, and a current into a short, may be off, from 0 to 0.9. [1]</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="tolerance"/> is outside its range.</exception>
+    /// <example><code>OverloadBehavior held = OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(11)).WithTolerance(Ratio.FromPercent(10));</code></example>
+    public OverloadBehavior WithTolerance(Ratio tolerance)
+    {
+        Require.Within(tolerance.DecimalFractions, 0, 0.9, nameof(tolerance), "");
+        return new(_words, Limit, ShortCircuitCurrent, Pulse, Period, tolerance);
+    }
+
     /// <summary>The behavior in words, in the invariant culture; never throws.</summary>
-    public override string ToString() => _words;
+    public override string ToString() =>
+        Tolerance.DecimalFractions > 0 ? FormattableString.Invariant($"{_words} ± {Tolerance.Percent:G3} %") : _words;
 
     /// <summary>What flows where the resistances alone would let a current flow.</summary>
     internal LimitedCurrent Limited(double prospectiveAmperes)
@@ -118,6 +142,8 @@ public sealed class OverloadBehavior
 
     /// <summary>What flows into a fault that gets a current of an overloaded supply, as long as that gives any.</summary>
     internal LimitedCurrent InOverload(double amperes) => new(amperes, amperes * Math.Sqrt(_duty), _pulseSeconds, _periodSeconds);
+
+    private OverloadBehavior Scaled(double share) => new(_words, Limit * share, ShortCircuitCurrent * share, Pulse, Period);
 
     private static double Positive(ElectricCurrent current, string parameter) => Require.Positive(current.Amperes, parameter, "A");
 }

@@ -71,7 +71,7 @@ public sealed class Supply
         Delivered(Derating.LargestShareFrom(celsius, lineVolts, altitudeMeters), lineVolts);
 
     private double Delivered(double share, double? lineVolts) =>
-        Accepts(lineVolts) ? Math.Min(Output.SetAmperes * share, Output.Overload?.LimitAmperes ?? double.PositiveInfinity) : 0;
+        Accepts(lineVolts) ? Math.Min(Output.SetAmperes * share, Output.Overload?.Lowest.LimitAmperes ?? double.PositiveInfinity) : 0;
 
     private bool Accepts(double? lineVolts) => lineVolts is not double volts || Input?.Voltage?.Contains(volts) != false;
 

@@ -3,7 +3,8 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>One value outside the range in which a model was held against anything: the answer may still be right, but nobody vouches for it.</summary>
+/// <summary>One value outside the range in which a model was held against anything: the answer may still be right, but nobody vouches for
+/// it.</summary>
 /// <remarks>Immutable.</remarks>
 public sealed class ValidityBreach
 {
@@ -30,5 +31,6 @@ public sealed class ValidityBreach
     /// <summary>What is outside, its value and the range's end, in the invariant culture; never throws.</summary>
     public override string ToString() => Value is null || Limit is null
         ? What
-        : $"{What}: {Value.ToString("s4", CultureInfo.InvariantCulture)}; the range ends at {Limit.ToString("s4", CultureInfo.InvariantCulture)}";
+        : $"{What}: {Value.ToString("s4", CultureInfo.InvariantCulture)}; "
+            + $"the range ends at {Limit.ToString("s4", CultureInfo.InvariantCulture)}";
 }

@@ -44,6 +44,34 @@ public class InrushDipTests
         }
     }
 
+    // Its own illuminators switched on at night: 1.5 Ω beside its 0.5 A behind 1 Ω, the same 6.9 V at its own terminals; by day they stay off.
+    [Theory]
+    [InlineData(3.4, Verdict.Violated)]
+    [InlineData(3.5, Verdict.Holds)]
+    public void AComponentSwitchedOn_PullsDownItsOwnTerminals(double holdUp, Verdict verdict)
+    {
+        var switching = new Device("model", DeviceKind.Camera, new ComponentDraw(Amperes(0.5)), dcInput: Wide, starting: new Starting(Volts(9), Volts(8), softStart: true, holdUp: Duration.FromMilliseconds(holdUp)),
+            switchedInrush: new Inrush(ElectricCurrent.FromAmperes(8), Duration.FromMilliseconds(2)));
+        DeviceAssessment device = Single(1, switching, null, Condition.Day(At()), Condition.Night(At())).Assess().Devices[0];
+        Assert.Equal(default, device.InConditions[0].DuringInrush);
+        Assert.Equal(verdict, device.InConditions[1].DuringInrush.Verdict);
+        Assert.Equal(2 * 8 / 4.6, ((Duration)device.InConditions[1].DuringInrush.Value!).Milliseconds, 1e-9);
+    }
+
+    // An electronic limit of 2 A lets no more of it pass: 2.5 A are held by 3 A. What else hangs on that output has nothing meanwhile: 8 A for 2 ms at 2 A are 8 ms.
+    [Fact]
+    public void AnElectronicLimit_KeepsTheInrushFromTheOthers()
+    {
+        var limit = new ElectronicLimit("limit", ElectricCurrent.FromAmperes(2), Ratio.Zero, Duration.FromMilliseconds(50), ElectricResistance.Zero, Volts(60));
+        var output = new DcOutput(Volts(12), ElectricCurrent.FromAmperes(3), Ratio.Zero, overload: OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(3)));
+        DistributionBox box = Box(new Supply("supply", output, Derating.GenericEnclosed), protection: limit);
+        Device running = Camera(Amperes(0.5), starting: new Starting(Volts(9), Volts(8), softStart: true, holdUp: Duration.FromMilliseconds(10)));
+        Judgment apart = Star(box, [Condition.Day(At())], (0, running), (0, Charging())).Assess().Devices[0].Worst.DuringInrush;
+        Assert.Equal(12, ((ElectricPotential)apart.Value!).Volts, 1e-9);
+        Judgment together = Shared(0, box, [Condition.Day(At())], running, Charging()).Assess().Devices[0].Worst.DuringInrush;
+        Assert.Equal(8, ((Duration)together.Value!).Milliseconds, 1e-9);
+    }
+
     [Fact]
     public void NobodyElsesInrush_IsNoJudgment()
     {

@@ -152,6 +152,52 @@ public class OverloadedSupplyTests
         Assert.Equal(Verdict.Holds, assessment.Boxes[0].Worst.StartingCurrent.Verdict);
     }
 
+    // 9 W behind 1.5 Ω at 8 V: 1.125 A, and 8 + 1.5·1.125 = 9.6875 V at the box, below which the cameras let go. Four take 4.5 A there; with those 8 V at the box
+    // they would ask for 6.45 A.
+    [Theory]
+    [InlineData(4.6, Verdict.Holds)]
+    [InlineData(4.4, Verdict.Violated)]
+    public void ComingBackFromADip_CountsTheVoltageAtTheTerminals(double limit, Verdict verdict)
+    {
+        DistributionBox box = BoxOf(OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(limit)), rated: 4.3);
+        BoxInCondition solved = Star(box, [Condition.Day(At())], [.. Enumerable.Repeat((1.5, Camera(Watts(9), starting: Starts(9, 8))), 4)]).Assess().Boxes[0].Worst;
+        Assert.Equal(verdict, solved.ReturningCurrent.Verdict);
+        Assert.Equal(4.5, ((ElectricCurrent)solved.ReturningCurrent.Value!).Amperes, 1e-7);
+    }
+
+    // The same where two cameras share a run of 0.75 Ω: 2·9 W at 8 V are 2.25 A and 9.6875 V as well.
+    [Fact]
+    public void ComingBackFromADip_CountsThoseThatShareARunTogether()
+    {
+        DistributionBox box = BoxOf(OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(2.2)), rated: 2.1);
+        Device camera = Camera(Watts(9), starting: Starts(9, 8));
+        BoxInCondition solved = Shared(0.75, box, [Condition.Day(At())], camera, camera).Assess().Boxes[0].Worst;
+        Assert.Equal(Verdict.Violated, solved.ReturningCurrent.Verdict);
+        Assert.Equal(2.25, ((ElectricCurrent)solved.ReturningCurrent.Value!).Amperes, 1e-7);
+    }
+
+    // 8.5 A and 10 % hold 7.65 A for certain: 8 A are more, and no less than 7.6 A are delivered. Without a tolerance 8.5 A hold them.
+    [Theory]
+    [InlineData(0, 8, RailState.StaysUp)]
+    [InlineData(10, 8, RailState.Dragged)]
+    [InlineData(10, 7.6, RailState.StaysUp)]
+    public void ALoadIsHeldByTheLeastThatTheLimitMayBe(double percent, double amperes, RailState rail)
+    {
+        OverloadBehavior limit = OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(8.5)).WithTolerance(Ratio.FromPercent(percent));
+        BoxInCondition box = Star(BoxOf(limit, rated: 10), [Condition.Day(At())], (0, Camera(Ohms(12 / amperes)))).Assess().Boxes[0].Worst;
+        Assert.Equal(rail, box.Rail);
+        Assert.Equal(percent > 0 ? 7.65 : 8.5, box.DeratedRating.Amperes, 1e-12);
+    }
+
+    [Fact]
+    public void ATolerance_IsKeptAndRefused()
+    {
+        OverloadBehavior held = OverloadBehavior.Foldback(ElectricCurrent.FromAmperes(8), ElectricCurrent.FromAmperes(2)).WithTolerance(Ratio.FromPercent(10));
+        Assert.Equal("folds back from 8 A to 2 A ± 10 %", held.ToString());
+        Assert.Equal((8, 2, 10), (held.Limit!.Value.Amperes, held.ShortCircuitCurrent!.Value.Amperes, held.Tolerance.Percent));
+        Quantities.Refusal.AssertNames(() => held.WithTolerance(Ratio.FromPercent(91)), "tolerance", "0.91");
+    }
+
     private static Site Cameras(int count, Load load, OverloadBehavior? overload, double ohms = 0, double boxCelsius = 25, double? sourceOhms = null) =>
         Star(BoxOf(overload, sourceOhms), [Condition.Day(At(box: boxCelsius))], [.. Enumerable.Repeat((ohms, Camera(load, starting: Starts(9, 8))), count)]);
 

@@ -23,15 +23,15 @@ public class FaultRuleTests
         Assert.Contains($" At other outputs {words}. ", finding.Message, StringComparison.Ordinal);
     }
 
-    // One finding a site: what to state, for which outputs, and what it would allow. A verdict on the device comes first, the conductors next.
+    // One finding a site: what to state, for which outputs, and what it would allow.
     [Fact]
     public void WhatIsMissing_IsOneFinding()
     {
         Finding all = Unknown(SmallFaultSite.TwoOutputs(device: null));
         Assert.Equal((Severity.Note, "site"), (all.Severity, all.About.Name));
-        Assert.Equal("Not stated: protective device (box outputs 1-2), to judge whether a short is interrupted. " +
-            "Not stated: overload behavior of the supply (box outputs 1-2), to judge the current of a short.", all.Message);
-        Assert.StartsWith("Not stated: overload behavior of the supply (box outputs 1-2)", Unknown(SmallFaultSite.TwoOutputs(SmallFault.QuickActing(2))).Message, StringComparison.Ordinal);
+        Assert.Equal("Not stated: protective device (box), to judge whether a short is interrupted. " +
+            "Not stated: overload behavior of the supply (box), to judge the current of a short.", all.Message);
+        Assert.StartsWith("Not stated: overload behavior of the supply (box)", Unknown(SmallFaultSite.TwoOutputs(SmallFault.QuickActing(2))).Message, StringComparison.Ordinal);
         Assert.Empty(Rule("faults-unknown", SmallFaultSite.TwoOutputs(SmallFault.QuickActing(2), OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(30)))));
     }
 
@@ -45,10 +45,25 @@ public class FaultRuleTests
         var site = new Site("yard", [Condition.Day(At())], [SmallFaultSite.Box(fuse, OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(30)), outputs: 4)],
             [.. new[] { 1, 2, 4 }.Select(n => new SiteRun(RunOrigin.Output(BoxName, n), $"end {n}", new CableRun(Cable.Pair(WireSize.Awg(18), Stranding.Solid, ConductorMaterial.AnnealedCopper), Length.FromMeters(2))))],
             [new SiteDevice("gate", quiet, "end 1"), new SiteDevice("mast", surging, "end 2"), new SiteDevice("shed", silent, "end 4")]);
-        Assert.Equal("Not stated: insulation (box outputs 1-2, 4), to judge whether the conductors withstand a short. " +
-            "Not stated: installation method (box outputs 1-2, 4), to judge how hot a lasting short makes the conductors. " +
-            "Not stated: turn-on and drop-out voltage (shed), to judge whether they start. " +
-            "Not stated: melting I²t of fuse (box output 2), to judge whether a start opens the protective device.", Unknown(site).Message);
+        Assert.Equal("Not stated: cable insulation (box), to judge whether the conductors withstand a short. " +
+            "Not stated: installation method of the cable (box), to judge how hot a lasting short makes the conductors. " +
+            "Not stated: melting I²t of fuse (box output 2), to judge whether a start opens the protective device. " +
+            "Not stated: turn-on and drop-out voltage of the device (model), to judge whether the device starts.", Unknown(site).Message);
+    }
+
+    // The rule, the report and whoever else asks read one list; what a rule of its own speaks of stands in the list as well.
+    [Fact]
+    public void WhatIsMissing_IsOneListForAllReaders()
+    {
+        Site site = SmallFaultSite.TwoOutputs(device: null);
+        var evidence = new Evidence(site.Assess());
+        string message = Unknown(site).Message;
+        Assert.Equal(["protective device", "overload behavior of the supply"], evidence.NotStated.Select(what => what.Key));
+        Assert.All(evidence.NotStated, what => Assert.Contains($"{what.Key} ({string.Join(", ", what)})", message, StringComparison.Ordinal));
+        Site warm = Star(Box(Dc()).WithEnclosure(new Enclosure(Length.FromMeters(0.3), Length.FromMeters(0.4), Length.FromMeters(0.15), EnclosureWall.PaintedSteel, EnclosureFaces.OnWall)),
+            [Condition.Day(At())], (0, Camera(Amperes(1))));
+        Assert.Equal(["box"], new Evidence(warm.Assess()).NotStated["efficiency of the supply"]);
+        Assert.DoesNotContain("efficiency", Unknown(warm).Message, StringComparison.Ordinal);
     }
 
     // An adapter as a rule limits itself: that it does not say how is no danger by itself. One that says that it does not is.

@@ -48,6 +48,36 @@ public class LimitsThroughAllReadersTests
         Assert.Equal(keeps, site.SmallestBoxFor(BoxName, [box], Whole).Chosen is not null);
     }
 
+    // A resettable fuse of 1.10 A holds 0.77 A at 50 °C (0.70 of it): the output, its study of faults, the rule and the sizing read one verdict.
+    [Theory]
+    [MemberData(nameof(Outside))]
+    public void HoldOfAResettableFuse(double outside, bool keeps)
+    {
+        DistributionBox box = Box(protection: ResettableFuse.Generic16Volt[1]);
+        Site site = Star(box, [Condition.Day(At(box: 50))], (0, Camera(Amperes(0.77 + outside))));
+        SiteAssessment solved = site.Assess();
+        ProtectionInCondition protection = solved.StudyFaults()[0].InConditions[0];
+        Assert.Equal(solved.Boxes[0].Outputs[0].Worst.OfProtection, protection.Load);
+        Assert.Equal(keeps ? Verdict.ThinMargin : Verdict.Violated, protection.Load.Verdict);
+        Assert.Equal(!keeps, protection.MayTrip);
+        Assert.Equal(keeps ? Severity.Caution : Severity.Failure, WithoutFaultsUnknown.Check(solved).Single(f => f.Rule == "nuisance-trip").Severity);
+        Assert.Equal(keeps, site.SmallestBoxFor(BoxName, [box], Whole).Chosen is not null);
+    }
+
+    // In a box of which no efficiency is stated the air is at least as warm as around it: what trips there trips for certain.
+    [Theory]
+    [InlineData(0.77, Verdict.ThinMargin)]
+    [InlineData(0.7, Verdict.Unknown)]
+    [InlineData(0.78, Verdict.Violated)]
+    public void ADeviceInAirThatIsNotKnown_IsUnknownUntilItIsBroken(double amperes, Verdict verdict)
+    {
+        var enclosure = new Enclosure(Length.FromMeters(0.3), Length.FromMeters(0.4), Length.FromMeters(0.15), EnclosureWall.PaintedSteel, EnclosureFaces.OnWall);
+        SiteAssessment solved = Star(Box(protection: ResettableFuse.Generic16Volt[1]).WithEnclosure(enclosure), [Condition.Day(At(box: 50))], (0, Camera(Amperes(amperes)))).Assess();
+        Assert.Equal(verdict, solved.Boxes[0].Outputs[0].Worst.OfProtection.Verdict);
+        Assert.Equal(verdict, solved.StudyFaults()[0].InConditions[0].Load.Verdict);
+        Assert.Equal(verdict == Verdict.Violated, WithoutFaultsUnknown.Check(solved).Any(f => f.Rule == "nuisance-trip" && f.Severity == Severity.Failure));
+    }
+
     // A supply of 12.5 A gives 9.375 A at 60 °C by the generic curve (common practice, no source).
     [Theory]
     [MemberData(nameof(Outside))]

@@ -89,6 +89,9 @@ internal static class RuleCases
 
         // The generic curve ends at 70 °C (common practice, no source).
         new("supply-too-hot", Severity.Failure, AtBox(70 + Hair), AtBox(70), "box", 70 + Hair, 70, "°C", "day"),
+
+        // The generic curve begins at -20 °C (common practice, no source).
+        new("supply-too-cold", Severity.Failure, AtBox(-20 - Hair), AtBox(-20), "box", -20 - Hair, -20, "°C", "day"),
         // The model is good to a quarter of the rise (common practice, no source): a supply that is rated to run up to a quarter of the rise above what is worked out.
         new("thin-heat-margin", Severity.Caution, NearlyTooHot(-Hair), NearlyTooHot(Hair), "box", WarmBox.Inside.DegreesCelsius, WarmBox.Inside.DegreesCelsius - Hair, "°C", "day"),
         new("enclosure-temperature-unknown", Severity.Caution, Enclosed(0.1, isEfficiencyDeclared: false), Enclosed(0.1, isEfficiencyDeclared: true), "box"),
@@ -117,6 +120,9 @@ internal static class RuleCases
 
         // A supply that holds 9 A opens a fuse F of 2 A within 0.3 s, one of 0.85 A within 20 ms, beside the 0.1 A of the other camera as well.
         new("short-collapses-supply-voltage", Severity.Caution, Neighbors(Quick(2)), Neighbors(Quick(0.85)), "box", Condition: "night"),
+
+        // 8 A of 12 V are 1.5 Ω: behind 1 Ω and beside 0.5 A 6.9 V for 2 ms · 8/4.6.
+        new("inrush-below-drop-out", Severity.Caution, Dipped(0.016 / 4.6 - Hair), Dipped((0.016 / 4.6) + Hair), "camera 1", 0.016 / 4.6, (0.016 / 4.6) - Hair, "s", "day"),
 
         // 75 % of 4 A (common practice); a fuse to IEC 60127 carries its rating.
         new("fuse-above-continuous-policy", Severity.Caution, Guarded(Blade(4), drawn: 3 + Hair), Guarded(Blade(4), drawn: 3), "box output 1", 3 + Hair, 3, "A", "night"),
@@ -235,6 +241,9 @@ internal static class RuleCases
     private static Site OnOutput(double amperes, double limit) => Star(Box(limit: limit), [Day, Night], (0, Camera(AtNight(amperes: amperes))));
 
     private static Site Loaded(double amperes, double rating, Condition condition) => Star(Box(Dc(amperes: rating)), [condition], (0, Camera(AtNight(amperes: amperes))));
+
+    private static Site Dipped(double holdUp) => Shared(1, Camera(Amperes(0.5), starting: new Starting(Volts(9), Volts(8), softStart: true, holdUp: Duration.FromSeconds(holdUp))),
+        new Device("charging", DeviceKind.Camera, new ComponentDraw(Amperes(0.5)), dcInput: Wide, starting: Starts(6, 5), inrush: new Inrush(ElectricCurrent.FromAmperes(8), Duration.FromMilliseconds(2))));
 
     private static Site AtBox(double celsius) => Star(Box(), [Condition.Day(At(box: celsius)), Night], (0, Camera(Amperes(1))));
 

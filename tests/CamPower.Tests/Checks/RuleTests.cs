@@ -70,6 +70,7 @@ public class RuleTests
             "m" => Assert.IsType<Length>(found).Meters,
             "mm²" => Assert.IsType<Area>(found).SquareMillimeters,
             "W" => (double)Assert.IsType<Power>(found).Watts,
+            "s" => Assert.IsType<Duration>(found).Seconds,
             "VA" => Assert.IsType<ElectricApparentPower>(found).Voltamperes,
             _ => Assert.IsType<Scalar>(found).Amount,
         };

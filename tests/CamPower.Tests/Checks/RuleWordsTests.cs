@@ -18,20 +18,20 @@ public class RuleWordsTests
     public void RuleAndItsFinding_KeepTheWords(string id)
     {
         Rule rule = RuleSet.Standard.Rules.Single(r => r.Id == id);
-        Assert.Empty(Wording.Faults(rule.Id.Replace('-', ' ') + ".", Elsewhere).Where(fault => !fault.StartsWith("no " +
-            "capital", System.StringComparison.Ordinal) && !fault.Contains("\"thin\"", System.StringComparison.Ordinal)));
-        Assert.Empty(Wording.Faults(rule.Purpose, Elsewhere));
-        Assert.Empty(Wording.Faults(rule.Remedy, InAFinding));
-        Assert.Empty(FaultsOf(RuleCases.All.Single(c => c.Rule == id).Fires));
+        // A thin margin is the term; nothing else is thin.
+        AssertNone(Wording.Faults($"Rule {rule.Id.Replace('-', ' ').Replace("thin ", "small ", System.StringComparison.Ordinal)}.", Elsewhere));
+        AssertNone(Wording.Faults(rule.Purpose, Elsewhere));
+        AssertNone(Wording.Faults(rule.Remedy, InAFinding));
+        AssertNone(FaultsOf(RuleCases.All.Single(c => c.Rule == id).Fires));
     }
 
     [Theory]
     [MemberData(nameof(Installations))]
     public void FindingsOfAnInstallation_KeepTheWords(string name) =>
-        Assert.Empty(FaultsOf(VerdictTable.All.Single(c => c.Name == name).Installation.ToSite()));
+        AssertNone(FaultsOf(VerdictTable.All.Single(c => c.Name == name).Installation.ToSite()));
 
     [Fact]
-    public void Inspections_KeepTheWords() => Assert.Empty(InspectionList.Standard.Items
+    public void Inspections_KeepTheWords() => AssertNone(InspectionList.Standard.Items
         .SelectMany(item => new[] { item.Look, item.Why, item.Caution }).SelectMany(text => Wording.Faults(text, Elsewhere)));
 
     [Theory]
@@ -47,7 +47,9 @@ public class RuleWordsTests
     [Theory]
     [InlineData("Its protective device opens within 1.4 s at 11 A.")]
     [InlineData("It draws 1.50 A in \"a night with a very long name that somebody declares\"; its limit is 1.1 A (as the sheet says).")]
-    public void Wording_TakesWhatIsRight(string text) => Assert.Empty(Wording.Faults(text, InAFinding));
+    public void Wording_TakesWhatIsRight(string text) => AssertNone(Wording.Faults(text, InAFinding));
+
+    private static void AssertNone(IEnumerable<string> faults) => Assert.Equal(string.Empty, string.Join("\n", faults));
 
     private static IEnumerable<string> FaultsOf(Site site) => Wording.FaultsOf(RuleSet.Standard.Check(site.Assess()), site);
 }

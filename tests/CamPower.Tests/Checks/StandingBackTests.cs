@@ -24,7 +24,7 @@ public class StandingBackTests
         { "2.5 A on an adapter of 2 A", "supply-above-derated-rating", "output-overloaded" },
         { "12 A on a box of 10 A", "supply-above-derated-rating", "supply-above-headroom-policy" },
         { "75 °C", "supply-too-hot", "supply-above-derated-rating" },
-        { "-25 °C", "supply-above-derated-rating", "supply-above-headroom-policy" },
+        { "-25 °C", "supply-too-cold", "supply-above-derated-rating" },
         { "11 V of 11.5 V", "undervoltage", "thin-voltage-margin" },
         { "13 W over 3 ohm", "no-operating-point", "settles-below-drop-out" },
     };
@@ -69,6 +69,15 @@ public class StandingBackTests
         Site site = Star(Box(Dc(amperes: 10)), [Hot, Night], (0, Camera(new ComponentDraw(Amperes(1), infrared: Amperes(7.5)))));
         Assert.Equal([("supply-too-hot", "day"), ("supply-above-headroom-policy", "night")], WithoutFaultsUnknown.Check(site.Assess()).Select(f => (f.Rule, f.Condition!.Name)));
         Assert.Equal([("supply-above-derated-rating", "day")], WithoutFaultsUnknown.Without("supply-too-hot").Check(site.Assess()).Select(f => (f.Rule, f.Condition!.Name)));
+    }
+
+    // Of a box that is too cold on one night the load of the other days is judged as ever (common practice: 80 % of 10 A).
+    [Fact]
+    public void ABoxThatIsTooCold_SpeaksForThatConditionAlone()
+    {
+        Site site = Star(Box(Dc(amperes: 10), limit: 8), [Condition.Day(At()), Cold], (0, Camera(Amperes(8.5))));
+        Assert.Equal([("output-overloaded", "day"), ("supply-above-headroom-policy", "day"), ("supply-too-cold", "night")],
+            WithoutFaultsUnknown.Check(site.Assess()).Select(f => (f.Rule, f.Condition!.Name)).Order());
     }
 
     // Of two hot conditions the hotter is told, and the other one is spoken for as well.

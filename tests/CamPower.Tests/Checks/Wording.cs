@@ -22,7 +22,7 @@ internal static class Wording
             (@"\b(nobody|somebody|whoever)\b", "not stated, unknown"),
             (@"\bfor want of\b", "because ... is not stated"),
             (@"\brails?\b|\bdrag\w*", "supply voltage, dip, collapse"),
-            (@"\bhum on\b", "ground-loop hum"),
+            (@"(?<!ground-loop )\bhum on\b", "ground-loop hum"),
             (@"\bmost power\b", "maximum power"),
             (@"\btimed current\b|\b(least|greatest) resistance\b", "test current; minimum, maximum resistance"),
             (@"\binlets?\b|\boutlets?\b", "input, receptacle, output"),
@@ -56,6 +56,7 @@ internal static class Wording
     {
         string ours = (names ?? []).Where(n => n.Length > 0).Distinct().OrderByDescending(n => n.Length)
             .Aggregate(text, (left, name) => Regex.Replace(left, $@"(?<!\w){Regex.Escape(name)}(?!\w)", "N"));
+        ours = Regex.Replace(ours, @"""[^""]*""", "N");
         foreach ((Regex not, string but) in Words)
         {
             if (not.Match(ours) is { Success: true } found) yield return $"\"{found.Value}\" ({but}): {text}";
@@ -89,7 +90,6 @@ internal static class Wording
     private static int Count(string sentence)
     {
         string left = Regex.Replace(sentence, @"\([^()]*\)", "");
-        left = Regex.Replace(left, @"""[^""]*""", "N");
         left = Regex.Replace(left, @"\b\d[\d.,E+-]* ?(V DC|V AC|W/m²|A²·s|N·m|lb-in|mm²|°C|AWG|mV|mΩ|VA|ms|Ω|%|[VAWKmhs])(?!\w)", "1");
         left = Regex.Replace(left, @"\b[N\d][\d-]*(,? (and )?[N\d][\d-]*\b)+", "N");
         return Regex.Matches(left, @"[\w°²]+(?:[-'/.·×][\w°²]+)*").Count;

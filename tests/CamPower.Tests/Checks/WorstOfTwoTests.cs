@@ -30,7 +30,7 @@ public class WorstOfTwoTests
         ["more of the headroom"] = ("supply-above-headroom-policy", Mild, Less, c => Star(Box(Dc(amperes: 10)), c, (0, Camera(Infrared(8.5, 1)))), 9.5),
         ["more of a split adapter"] = ("split-adapter-beyond-rating", Mild, Less, c => Shared(0, Adapter(Dc(amperes: 2)), c, Camera(Infrared(1.1, 1)), Camera(Infrared(1.1, 1))), 4.2),
         ["hotter"] = ("supply-too-hot", new("worse", LoadComponents.None, At(box: 75)), new("better", LoadComponents.None, At(box: 72)), c => Star(Box(), c, (0, Camera(Amperes(1)))), 75),
-        ["colder"] = ("supply-above-derated-rating", new("worse", LoadComponents.None, At(box: -30)), new("better", LoadComponents.None, At(box: -25)), c => Star(Box(), c, (0, Camera(Amperes(1)))), -30),
+        ["colder"] = ("supply-too-cold", new("worse", LoadComponents.None, At(box: -30)), new("better", LoadComponents.None, At(box: -25)), c => Star(Box(), c, (0, Camera(Amperes(1)))), -30),
         ["more sun"] = ("sun-on-box-without-enclosure", Lit("worse", 900), Lit("better", 300), c => Star(Box(), c, (0, Camera(Amperes(1)))), double.NaN),
 
         // 12 V · I / (0.85 · 0.95) at 120 V: 1.2384 A of 10 A, 1.1146 A of 9 A; 0.8 A may be plugged in.

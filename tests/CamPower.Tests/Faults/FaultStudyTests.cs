@@ -100,6 +100,70 @@ public class FaultStudyTests
         Assert.False(SmallFault.Study(Runs.OfOhms(1), SmallDevices.Generic(1.10), SmallFault.Source(volts: 16, percent: 5)).AtFarEnd.IsWithinVoltageRating);
     }
 
+    // 12 V behind 1.1 Ω would be 10.9 A. Held to 9 A and 10 %: from 8.1 A to 9.9 A, and a fuse F of 4 A opens for certain from 8.4 A.
+    [Fact]
+    public void TheToleranceOfTheLimit_WidensTheRange()
+    {
+        Supply source = SmallFault.Source(OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(9)).WithTolerance(Ratio.FromPercent(10)));
+        ShortCircuit fault = SmallFault.Study(Runs.OfOhms(1), SmallFault.QuickActing(4), source).AtFarEnd;
+        Assert.Equal(9.9, fault.Largest!.Value.Amperes, 1e-9);
+        Assert.Equal(8.1, fault.Smallest.Amperes, 1e-9);
+        Assert.Equal(OperatingVerdict.MayClear, fault.Verdict);
+        Supply exact = SmallFault.Source(OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(9)));
+        Assert.Equal(OperatingVerdict.Clears, SmallFault.Study(Runs.OfOhms(1), SmallFault.QuickActing(4), exact).AtFarEnd.Verdict);
+    }
+
+    // Folded back to 3 A and 10 %: behind 1.1 Ω, from 2.7/(1 − 5.4/10.91) = 5.35 A to 3.3/(1 − 6.6/10.91) = 8.35 A.
+    [Fact]
+    public void TheToleranceOfAFoldback_ScalesItsLine()
+    {
+        Supply source = SmallFault.Source(OverloadBehavior.Foldback(ElectricCurrent.FromAmperes(9), ElectricCurrent.FromAmperes(3)).WithTolerance(Ratio.FromPercent(10)));
+        ShortCircuit fault = SmallFault.Study(Runs.OfOhms(1), SmallFault.QuickActing(4), source).AtFarEnd;
+        Assert.Equal(2.7 / (1 - (5.4 / (12 / 1.1))), fault.Smallest.Amperes, 1e-9);
+        Assert.Equal(3.3 / (1 - (6.6 / (12 / 1.1))), fault.Largest!.Value.Amperes, 1e-9);
+    }
+
+    // Behind 0.1 Ω of 12 V a poor short could have 360 W. A fuse T of 2 A interrupts by 10·(2.75/m)² s, 5 s at m = 3.889: up to 7.778 A last, 7.778·(12 − 0.7778) = 87.3 W.
+    // The resettable fuse of 1.1 A trips at its 8 A within 2.3 s, at less nobody says when: 8 A through 0.1 Ω and its own 0.05 Ω leave 86.4 W.
+    [Fact]
+    public void APoorShort_IsCountedWithWhatTheDeviceLetsFlowForMoreThanFiveSeconds()
+    {
+        ShortCircuit fuse = SmallFault.Study(Runs.OfOhms(1), SmallDevices.Fuse(FuseCharacteristic.IecTimeLag, 2)).AtTerminals;
+        double lasting = 2 * 2.75 * Math.Sqrt(2);
+        Assert.Equal(lasting * (12 - (0.1 * lasting)), (double)fuse.PoorShortPower!.Value.Watts, 1e-6);
+        ShortCircuit resettable = SmallFault.Study(Runs.OfOhms(1), SmallDevices.Generic(1.10)).AtTerminals;
+        Assert.Equal(8 * (12 - (0.15 * 8)), (double)resettable.PoorShortPower!.Value.Watts, 1e-6);
+        Assert.Equal(360, (double)SmallFault.Study(Runs.OfOhms(1), ProtectiveDevice.None).AtTerminals.PoorShortPower!.Value.Watts, 1e-9);
+    }
+
+    // A glass fuse of 250 V AC says nothing of 24 V DC, unless its sheet states 63 V DC; above 250 V it is refuted by that (rating of the sheet).
+    [Theory]
+    [InlineData(24, 63.0, CurrentKind.Dc, true)]
+    [InlineData(72, 63.0, CurrentKind.Dc, false)]
+    [InlineData(24, null, CurrentKind.Dc, null)]
+    [InlineData(251, null, CurrentKind.Dc, false)]
+    [InlineData(72, null, CurrentKind.Ac, true)]
+    public void AcRatingOfAFuse_IsNoDcRating(double volts, double? rated, CurrentKind kind, bool? isWithin)
+    {
+        Fuse fuse = SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 2, dcVolts: rated);
+        SupplyOutput output = kind == CurrentKind.Dc
+            ? new DcOutput(ElectricPotential.FromVolts(volts), ElectricCurrent.FromAmperes(10), Ratio.Zero, overload: OverloadBehavior.Unlimited, sourceResistance: ElectricResistance.FromOhms(0.1))
+            : new AcOutput(ElectricPotential.FromVolts(volts), ElectricCurrent.FromAmperes(10), Ratio.Zero, ElectricResistance.FromOhms(0.1), OverloadBehavior.Unlimited);
+        ShortCircuit fault = SmallFault.Study(Runs.OfOhms(1), fuse, new Supply("supply", output, Derating.GenericEnclosed)).AtFarEnd;
+        Assert.Equal(isWithin, fault.IsWithinVoltageRating);
+        Assert.Equal(isWithin is null, fault.Missing.HasFlag(FaultData.DcVoltageRating));
+    }
+
+    // Tripped by its sheet at 8 A: a battery of 12 V and 0.1 Ω gives 80 A at the terminals, and 7.5 A behind 1.5 Ω.
+    [Fact]
+    public void AResettableFuseWithoutALargestCurrent_IsShownToInterruptItsTestCurrent()
+    {
+        FaultStudy study = SmallFault.Study(Runs.OfOhms(1.5), SmallDevices.Generic(1.10));
+        Assert.True(study.AtTerminals.Missing.HasFlag(FaultData.MaximumCurrent));
+        Assert.False(study.AtFarEnd.Missing.HasFlag(FaultData.MaximumCurrent));
+        Assert.False(SmallFault.Study(Runs.OfOhms(1.5), SmallDevices.Resettable(1.1)).AtTerminals.Missing.HasFlag(FaultData.MaximumCurrent));
+    }
+
     // Current falls with distance where the supply gives what the resistances allow or holds a limit; a fuse then never clears
     // sooner, nor surer, farther out. Foldback and hiccup let a farther short draw more: there it is no law.
     [Theory]

@@ -96,6 +96,35 @@ public class SiteFaultsTests
         static RailState State(OverloadBehavior? overload) => ShortAt(TwoOutputs(SmallFault.QuickActing(2), overload), "one").Rail.State;
     }
 
+    // 20 A, less than the 30 A held, take 2 V in the 0.1 Ω of the source: with the other camera off (12 − V)/0.1 = V/0.5 leaves 10 V. A camera that
+    // drops out at 9.5 V lets go at 9.5 + 0.5·12/9.5 = 10.13 V; one that drops out at 8 V stays on: V = 10 - I/12 and (V - I/2)·I = 12 give I = 1.2983 A and 9.8918 V.
+    [Theory]
+    [InlineData(9.5, RailState.Dragged, 10)]
+    [InlineData(8, RailState.StaysUp, 9.8918)]
+    public void Rail_SagsByTheSourceResistanceBelowTheLimit(double dropOut, RailState state, double volts)
+    {
+        RailDuringFault rail = ShortAt(TwoOutputs(SmallFault.QuickActing(2), OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(30)), dropOut), "one").Rail;
+        Assert.Equal(state, rail.State);
+        Assert.Equal(volts, rail.Voltage!.Value.Volts, 1e-3);
+        Assert.Equal(state == RailState.Dragged ? 1 : 0, rail.Dark.Count);
+    }
+
+    // 14.5 m of 0.5 mm² are 1.0 Ω: 12/0.764 = 15.7 A at -40 °C while the other takes 0.1 A, and 12/1.157 = 10.4 A at 60 °C while it takes 3 A: 16 A hold both.
+    // 14 A hold the summer alone, and it is the winter's short that takes the other down.
+    [Theory]
+    [InlineData(16, RailState.StaysUp)]
+    [InlineData(14, RailState.Off)]
+    public void Rail_IsThatOfTheFaultsOwnCondition(double limit, RailState state)
+    {
+        Condition[] conditions = [Condition.Day(SmallSite.At(cable: -40)), Condition.Night(SmallSite.At(cable: 60))];
+        var site = new Site("site", conditions, [Box(SmallFault.QuickActing(2), OverloadBehavior.Shutdown(ElectricCurrent.FromAmperes(limit), Duration.FromMilliseconds(50)), sourceOhms: null)],
+            [new SiteRun(RunOrigin.Output(BoxName, 1), "one", new CableRun(SmallFault.Pair(0.5), Length.FromMeters(14.5))), Run(RunOrigin.Output(BoxName, 2), "two", 0)],
+            [new SiteDevice("first", Camera(Amperes(0.1)), "one"), new SiteDevice("second", Camera(new ComponentDraw(Amperes(0.1), infrared: Amperes(2.9))), "two")]);
+        RailDuringFault rail = ShortAt(site, "one").Rail;
+        Assert.Equal(state, rail.State);
+        if (state == RailState.Off) Assert.Equal("day", rail.Condition.Name);
+    }
+
     // An electronic limit of at most 1.65 A keeps the fault from the supply: 1.65 A and the other camera's 1.04 A are less than 9 A.
     [Fact]
     public void Rail_BehindAnElectronicLimit_StaysUp()

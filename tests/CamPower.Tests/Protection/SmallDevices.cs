@@ -24,9 +24,10 @@ internal static class SmallDevices
     };
 
     internal static Fuse Fuse(FuseCharacteristic gates, double amperes, double? meltingIntegral = null, ShareCurve<Temperature>? rerating = null,
-        double breaking = 1500, double volts = 250, double ohms = 0) =>
+        double breaking = 1500, double volts = 250, double ohms = 0, double? dcVolts = double.PositiveInfinity) =>
         new("fuse", Amperes(amperes), gates, ElectricPotential.FromVolts(volts), Amperes(breaking), ElectricResistance.FromOhms(ohms),
-            meltingIntegral is double given ? JouleIntegral.FromAmpereSquaredSeconds(given) : null, rerating);
+            meltingIntegral is double given ? JouleIntegral.FromAmpereSquaredSeconds(given) : null, rerating,
+            dcVolts is double direct ? ElectricPotential.FromVolts(Math.Min(direct, volts)) : null);
 
     internal static ResettableFuse Generic(double hold) => ResettableFuse.Generic16Volt.Single(f => Math.Abs(f.HoldCurrent.Amperes - hold) < 1e-9);
 

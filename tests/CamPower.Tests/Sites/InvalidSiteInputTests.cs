@@ -47,7 +47,7 @@ public class InvalidSiteInputTests
         ["source of no resistance"] = (() => With(source: ElectricResistance.Zero), "sourceResistance", "0 Ω"),
         ["source of no resistance, AC"] = (() => _ = new AcOutput(Volts(24), Ampere, Ratio.Zero, ElectricResistance.Zero), "sourceResistance", "0 Ω"),
         ["more ripple than voltage"] = (() => With(ripple: Ratio.FromPercent(150)), "ripple", "1.5"),
-        ["no capacitance"] = (() => With(capacitance: ElectricCapacitance.Zero), "capacitance", "0 F"),
+        ["negative capacitance"] = (() => With(capacitance: ElectricCapacitance.FromFarads(-1)), "capacitance", "-1 F"),
         ["no inrush"] = (() => _ = new SupplyInput(inrushCurrent: ElectricCurrent.Zero), "inrushCurrent", "0 A"),
         ["no efficiency"] = (() => _ = new SupplyInput(efficiency: ByLoad(0.5, 0)), "efficiency", "0"),
         ["no power factor"] = (() => _ = new SupplyInput(powerFactor: ByLoad(0.5, 0)), "powerFactor", "0"),

@@ -33,6 +33,20 @@ public class TrimWindowTests
         Assert.Equal("box: 12.406 V (camera 2, night: lowest voltage) to 13.168 V (camera 1, light load: highest voltage); without load at most 13.069 V (camera 1, before it draws: highest voltage)", window.ToString());
     }
 
+    // A resistance takes more the higher the supply is set: 6 Ω behind 0.5 Ω take its 2 A at 2·6.5 = 13 V. A constant power takes less: 26 W
+    // take 2 A at 13 V.
+    [Fact]
+    public void WhatOverloadsASupplySetHigh_BindsTheTop()
+    {
+        var supply = new Supply("supply", new DcOutput(Volts(12), ElectricCurrent.FromAmperes(2), Ratio.Zero, Range(12, 14)), Derating.GenericEnclosed);
+        TrimWindow heater = Star(supply, (0.5, Camera(Ohms(6)))).TrimWindowOf(BoxName);
+        AssertLimit(heater.Lowest, 12, TrimBound.SupplyRange, null, null);
+        AssertLimit(heater.Highest, 13, TrimBound.SupplyOverloaded, "camera 1", "day");
+        TrimWindow camera = Star(supply, (0, Camera(Watts(26)))).TrimWindowOf(BoxName);
+        AssertLimit(camera.Lowest, 13, TrimBound.SupplyOverloaded, "camera 1", "day");
+        AssertLimit(camera.Highest, 14, TrimBound.SupplyRange, null, null);
+    }
+
     // Plugged in, a device sees all of the supply before it draws: 13.2 V over 1.01, 13.0693 V, also where no set point so low would do; of two devices
     // the more delicate. Where the range of the supply ends below that, nothing is said.
     [Theory]

@@ -53,6 +53,10 @@ internal sealed record Drop
 
     internal Inrush? Inrush { get; init; } = new(ElectricCurrent.FromAmperes(1.2), JouleIntegral.FromAmpereSquaredSeconds(0.003));
 
+    internal double? HoldUpMilliseconds { get; init; }
+
+    internal Inrush? SwitchedInrush { get; init; }
+
     internal bool LeadsReversed { get; init; }
 
     internal string Place => $"{Name} place";
@@ -75,11 +79,12 @@ internal sealed record Drop
 
     internal SiteDevice ToDevice() =>
         new(Name, new Device($"model of {Name}", Kind, new ComponentDraw(Base, Infrared, Motor, Heater, StartUp),
-        Range(Accepts), Range(AcceptsAc), Starting(), Plug, Inrush), Place, LeadsReversed);
+        Range(Accepts), Range(AcceptsAc), Starting(), Plug, Inrush, SwitchedInrush), Place, LeadsReversed);
 
     private Starting? Starting() => Starts is { } starts
         ? new Starting(ElectricPotential.FromVolts(starts.TurnOn), ElectricPotential.FromVolts(starts.DropOut), SoftStart,
-            delay: DelaySeconds is double delay ? Duration.FromSeconds(delay) : null)
+            delay: DelaySeconds is double delay ? Duration.FromSeconds(delay) : null,
+            holdUp: HoldUpMilliseconds is double held ? Duration.FromMilliseconds(held) : null)
         : null;
 
     private static VoltageRange? Range((double Lowest, double Highest)? volts) => volts is { } range

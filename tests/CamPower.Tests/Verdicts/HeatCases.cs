@@ -12,7 +12,7 @@ internal static class HeatCases
             Star(4).In(Year.At("under the roof", LoadComponents.None, 45, 72), Year.WinterNight)).Failure("supply-too-hot", "box", 72, 70),
         new VerdictCase("box in air of -25 °C", "No generic supply is rated below -20 °C: it may not start (common practice, no source).",
             Star(4).In(Year.At("hard frost", LoadComponents.Infrared, -25, -25), Year.SummerNight))
-                .Failure("supply-above-derated-rating", "box"),
+                .Failure("supply-too-cold", "box", -25, -20),
         new VerdictCase("small cupboard in full sun with a switch in it",
             "1000 W/m² on 0.12 m² of light gray are 72 W, 20 W of a switch and 3 W of losses: 95 W through 0.18 m² at some 7 W/m²K warm "
                 + "by 75 K, from 40 °C.",

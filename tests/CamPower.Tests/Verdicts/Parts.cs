@@ -37,7 +37,7 @@ internal static class Parts
     internal static Fuse Unrerated(double amperes) =>
         new($"F{amperes}A, no re-rating", ElectricCurrent.FromAmperes(amperes), FuseCharacteristic.IecQuickActing,
         ElectricPotential.FromVolts(250), ElectricCurrent.FromAmperes(1500), ElectricResistance.FromOhms(0.12 / amperes),
-            JouleIntegral.FromAmpereSquaredSeconds(0.5));
+            JouleIntegral.FromAmpereSquaredSeconds(0.5), dcVoltageRating: ElectricPotential.FromVolts(63));
 
     internal static Fuse Lag(double amperes) => Of($"T{amperes}A", amperes, FuseCharacteristic.IecTimeLag, 5 * amperes * amperes, 1500);
 
@@ -45,7 +45,7 @@ internal static class Parts
         Of($"UL fast {amperes} A", amperes, FuseCharacteristic.UlFast, 0.5 * amperes * amperes, 1000);
 
     internal static Fuse Blade(double amperes) =>
-        Of($"blade {amperes} A", amperes, FuseCharacteristic.Blade, 2 * amperes * amperes, 1000, volts: 32);
+        Of($"blade {amperes} A", amperes, FuseCharacteristic.Blade, 2 * amperes * amperes, 1000, volts: 32, dcVolts: 32);
 
     internal static ResettableFuse Resettable(double holdAmperes) =>
         ResettableFuse.Generic16Volt.Single(f => Math.Abs(f.HoldCurrent.Amperes - holdAmperes) < 1e-9);
@@ -64,10 +64,12 @@ internal static class Parts
         Length.FromMeters(width), Length.FromMeters(height), Length.FromMeters(depth), EnclosureWall.PaintedSteel, EnclosureFaces.OnWall,
         sunlit > 0 ? Area.FromSquareMeters(sunlit) : null, otherWatts > 0 ? Power.FromWatts(otherWatts) : null);
 
-    private static Fuse Of(string name, double amperes, FuseCharacteristic kind, double? melting, double breaking, double volts = 250) =>
+    private static Fuse Of(string name, double amperes, FuseCharacteristic kind, double? melting, double breaking, double volts = 250,
+        double dcVolts = 63) =>
         new(name, ElectricCurrent.FromAmperes(amperes), kind,
         ElectricPotential.FromVolts(volts), ElectricCurrent.FromAmperes(breaking), ElectricResistance.FromOhms(0.12 / amperes),
-        melting is double integral ? JouleIntegral.FromAmpereSquaredSeconds(integral) : null, FuseCurve);
+        melting is double integral ? JouleIntegral.FromAmpereSquaredSeconds(integral) : null, FuseCurve,
+        dcVoltageRating: ElectricPotential.FromVolts(dcVolts));
 
     private static SharePoint<Temperature> Point(double celsius, double factor) =>
         new(Temperature.FromDegreesCelsius(celsius), Ratio.FromDecimalFractions(factor));

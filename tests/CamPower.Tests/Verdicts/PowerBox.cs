@@ -40,6 +40,9 @@ internal sealed record PowerBox
 
     internal double OutputLimit { get; init; } = 1.3;
 
+    /// <summary>What the second output may carry where it is not that of the others. [A]</summary>
+    internal double? SecondOutputLimit { get; init; }
+
     internal ProtectiveDevice? Protection { get; init; } = Parts.Electronic(1.5);
 
     internal PowerLimitClass? Claims { get; init; }
@@ -57,7 +60,7 @@ internal sealed record PowerBox
         DistributionBox box = IsAdapter
             ? DistributionBox.Adapter(Name, Supply(), Protection, Claims)
             : new DistributionBox(Name, Supply(),
-                Enumerable.Range(1, Outputs).Select(n => new BoxOutput(n, ElectricCurrent.FromAmperes(OutputLimit), Protection, Claims)),
+                Enumerable.Range(1, Outputs).Select(n => new BoxOutput(n, ElectricCurrent.FromAmperes(n == 2 ? SecondOutputLimit ?? OutputLimit : OutputLimit), Protection, Claims)),
                     Terminals);
         if (Enclosure is not null) box = box.WithEnclosure(Enclosure);
         if (Cabinet is not null) box = box.WithCabinet(Cabinet);

@@ -49,15 +49,19 @@ internal static class ShortCases
             Star(4).WithBox(b => b with { Rated = 5, Overload = Parts.Holds(5.5), Protection = ProtectiveDevice.None }))
                 .Caution("short-collapses-supply-voltage", "box"),
         new VerdictCase("short that pulls the supply down through its own resistance",
-            "0.3 Ω of leads before the box: 11.76 V / (0.3 + 0.06 + 0.37) Ω = 16 A, less than the 24 A held, leave the neighbors 6.9 V "
+            "0.3 Ω of leads before the box: 11.76 V / (0.3 + 0.06 + 0.37) Ω = 16 A, less than the 40 A held, leave the neighbors 6.9 V "
                 + "of their 8.5 V for the 0.3 s of F2A.",
-            Fused(4, Parts.Quick(2)).WithBox(b => b with { SourceOhms = 0.3 }).EachDrop(d => d with { Meters = 8, Accepts = (9, 14) }))
+            Fused(4, Parts.Quick(2)).WithBox(b => b with { SourceOhms = 0.3, Overload = Parts.Holds(40) }).EachDrop(d => d with { Meters = 8, Accepts = (9, 14) }))
                 .Caution("short-collapses-supply-voltage", "box"),
         new VerdictCase("glass fuse behind a battery", "13.8 V / (0.025 + 0.06) Ω = 162 A; L breaks 35 A (IEC 60127-2).",
             Battery(Parts.Quick(2, breaking: 35))).Danger("breaking-capacity-exceeded", "box output 1", 162.3, 35),
         new VerdictCase("blade fuse of 32 V at 48 V", "It may arc instead of opening.",
             Fused(1, Parts.Blade(3)).WithBox(b => b with { Volts = 48 }).EachDrop(d => d with { Accepts = (40, 57), Starts = (38, 36) }))
             .Danger("protection-voltage-rating-exceeded", "box output 1", null, 32),
+        new VerdictCase("glass fuse of 250 V AC and 63 V DC at 72 V DC",
+            "Its sheet states 63 V DC: a direct current has no zero at which the arc goes out. 73 V is above 60 V DC (IEC 60335-1) as well.",
+            Fused(1, Parts.Quick(2)).WithBox(b => b with { Volts = 72 }).EachDrop(d => d with { Accepts = (60, 80), Starts = (58, 50) }))
+            .Danger("protection-voltage-rating-exceeded", "box output 1", null, 63).Caution("voltage-above-accessible", "box"),
         new VerdictCase("resettable fuse of 16 V at 24 V", "Tripped it has nearly all of the 24 V across it.",
             Star(1).WithBox(b => b with { Volts = 24, Outputs = 1, Protection = Parts.Resettable(1.1) })
                 .EachDrop(d => d with { Accepts = (20, 28), Starts = (18, 16) }))

@@ -11,6 +11,10 @@ internal static class SoundProtection
 
     internal static IReadOnlyList<VerdictCase> All { get; } =
     [
+        new VerdictCase("Class 2 output of up to 7.15 A on 18 AWG",
+            "240.4(D)(1) caps 18 AWG at 7 A, and does not bind a Class 2 circuit (NEC 725, from memory); at 45 °C 18 AWG carries 9 A. "
+                + "87 VA of 100 VA, 7.15 A of 8 A, 5 x 12 = 60 VA on the nameplate.",
+            Star(1).WithBox(b => b with { OutputLimit = 5, Protection = Parts.Electronic(6.5), Claims = PowerLimitClass.Class2 })),
         new("four cameras behind fuses F1A",
             "A short at the far end takes 11.76 V / (0.92 + 0.13) Ω = 11.2 A, more than ten times the rating: 20 ms (IEC 60127-2), and "
                 + "the supply holds 24 A.",

@@ -1,0 +1,96 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Assessment;
+using CamPower.Faults;
+using static System.FormattableString;
+
+namespace CamPower.Checks;
+
+/// <summary>Something that is not stated, of what it is not stated, and what cannot be judged without it.</summary>
+/// <param name="What">What is not stated.</param>
+/// <param name="Where">The box, the outputs or the model that it is not stated of.</param>
+/// <param name="Decides">What cannot be judged without it.</param>
+/// <param name="HasRuleOfItsOwn">Whether another rule than <see cref="FaultsUnknownRule"/> speaks of it.</param>
+internal readonly record struct Unstated(string What, string Where, string Decides, bool HasRuleOfItsOwn = false)
+{
+    private const string WhetherItStarts = "whether the devices start";
+
+    /// <summary>All that is not stated of a site and leaves a verdict unknown, each once.</summary>
+    internal static IReadOnlyList<Unstated> Of(Evidence evidence)
+    {
+        IEnumerable<Unstated> found = OfFaults(evidence).Concat(OfProtection(evidence)).Concat(OfStarts(evidence.Assessment)).Concat(OfInrush(evidence.Assessment))
+            .Concat(OfHeat(evidence.Assessment)).Concat(OfReceptacles(evidence)).Concat(OfShields(evidence.Assessment));
+        return [.. found.Distinct()];
+    }
+
+    private static IEnumerable<Unstated> OfFaults(Evidence evidence) =>
+        from item in FaultDataText.ForVerdicts
+        from box in evidence.Faults.GroupBy(o => o.Box)
+        let outputs = box.Where(o => o.Missing.HasFlag(item.Data)).ToList()
+        where outputs.Count > 0
+        select new Unstated(item.Words, Place(box.Key, outputs, box.Count()), item.Decides);
+
+    // What a box does not say of its heat, and an output of its protective device, is asked for already.
+    private static IEnumerable<Unstated> OfProtection(Evidence evidence)
+    {
+        const FaultData asked = FaultData.Protection | FaultData.DeviceTemperature;
+        return
+            from fact in new (Func<ProtectionInCondition, Judgment?> Of, string Decides)[] { (c => c.Start, "whether a start opens the protective device"), (c => c.Load, "whether the protective device carries the current") }
+            from box in evidence.Faults.GroupBy(o => o.Box)
+            from alike in box.Where(o => (o.Missing & asked) == FaultData.None)
+                .Select(o => (Output: o, Missing: o.InConditions.Select(c => fact.Of(c)?.NotStated).FirstOrDefault(text => text is not null)))
+                .Where(x => x.Missing is not null and not BoxInCondition.InsideNotStated).GroupBy(x => x.Missing!, x => x.Output, StringComparer.Ordinal)
+            select new Unstated(alike.Key, Place(box.Key, [.. alike], box.Count()), fact.Decides);
+    }
+
+    private static IEnumerable<Unstated> OfStarts(SiteAssessment assessment)
+    {
+        foreach (DeviceAssessment device in assessment.Devices.Where(d => d.Device.Model.Starting is null))
+        {
+            yield return new Unstated("turn-on and drop-out voltage of the device", device.Device.Model.Name, "whether the device starts");
+        }
+
+        foreach (BoxAssessment box in assessment.Boxes)
+        {
+            string? missing = box.InConditions.Select(c => c.StartingCurrent.NotStated ?? c.StartingInrush.NotStated).FirstOrDefault(text => text is not null);
+            if (missing is not null) yield return new Unstated(missing, box.Box.Name, WhetherItStarts);
+        }
+    }
+
+    // The drop-out voltage is asked for already.
+    private static IEnumerable<Unstated> OfInrush(SiteAssessment assessment) =>
+        from device in assessment.Devices
+        where device.Device.Model.Starting is not null
+        let missing = device.InConditions.Select(c => c.DuringInrush.NotStated).FirstOrDefault(text => text is not null)
+        where missing is not null
+        select new Unstated(missing, string.Equals(missing, InrushDips.SupplyNotStated, StringComparison.Ordinal) ? device.Box.Name : device.Device.Model.Name, "whether an inrush restarts the device");
+
+    private static IEnumerable<Unstated> OfHeat(SiteAssessment assessment) =>
+        from box in assessment.Boxes
+        where box.InConditions.Any(c => c.IsWarmerThanKnown)
+        select new Unstated("efficiency of the supply", box.Box.Name, "how warm the enclosure gets", HasRuleOfItsOwn: true);
+
+    private static IEnumerable<Unstated> OfReceptacles(Evidence evidence) =>
+        from receptacle in evidence.Receptacles
+        from draw in receptacle.Worst.Draws
+        where draw.Current is null
+        select new Unstated("power factor of the supply", draw.Box.Name, "what the receptacle carries", HasRuleOfItsOwn: true);
+
+    private static IEnumerable<Unstated> OfShields(SiteAssessment assessment) =>
+        from shield in assessment.Shields
+        where shield.Worst.MainsFrequencyVoltage is null
+        from device in assessment.Devices
+        where string.Equals(device.Device.Name, shield.Link.Device, StringComparison.Ordinal)
+        select new Unstated("ripple of the supply", device.Box.Name, "how much hum the shields carry", HasRuleOfItsOwn: true);
+
+    // The box alone where it holds of every output in use; outputs in a row are a range.
+    private static string Place(DistributionBox box, IReadOnlyList<OutputFaults> outputs, int used)
+    {
+        if (outputs.Count == used) return box.Name;
+        IEnumerable<IGrouping<int, int>> rows = outputs.Select(o => o.Output.Number).OrderBy(number => number)
+            .Select((number, place) => (number, place)).GroupBy(x => x.number - x.place, x => x.number);
+        string numbers = string.Join(", ", rows.Select(row => row.Count() == 1 ? Invariant($"{row.First()}") : Invariant($"{row.First()}-{row.Last()}")));
+        return $"{box.Name} {(outputs.Count == 1 ? "output" : "outputs")} {numbers}";
+    }
+}
