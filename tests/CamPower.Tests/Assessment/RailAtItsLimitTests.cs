@@ -59,10 +59,10 @@ public class RailAtItsLimitTests
     }
 
     // 9.6 W from 6 V behind 0.5 Ω have 3 + √(9 − 4.8) = 5.049 V there and take 1.901 A; behind 1 Ω nothing balances at 6 V, and they
-    // count with the 1.6 A that they ask for.
+    // count with the most that they ask for, 9.6 W at the 5 V at which they drop out.
     [Theory]
     [InlineData(0.5, 9.6 / 5.04939015)]
-    [InlineData(1.0, 1.6)]
+    [InlineData(1.0, 9.6 / 5)]
     public void AStart_IsSeenThroughTheCable(double ohms, double amperes)
     {
         Judgment start = Starting(OverloadBehavior.ConstantCurrent(Amps(1.5)), (ohms, Camera(Watts(9.6), starting: AtOnce(6, 5))));
