@@ -1,4 +1,5 @@
 using System;
+using System.Globalization;
 
 namespace SiteCheck;
 
@@ -18,9 +19,25 @@ internal sealed record Arguments
 
     public bool IsHelp { get; private init; }
 
+    /// <summary>A schedule that belongs to the site file.</summary>
+    public string? SchedulePath { get; private init; }
+
+    /// <summary>Where the site is written to as a small site file and a schedule: both names without their endings.</summary>
+    public string? SplitPath { get; private init; }
+
     public string? HtmlPath { get; private init; }
 
     public string? MarkdownPath { get; private init; }
+
+    /// <summary>What stands at the head of a report.</summary>
+    public string? Author { get; private init; }
+
+    public string? Revision { get; private init; }
+
+    public DateOnly? Date { get; private init; }
+
+    /// <summary>Whether a report shows the volts along every run.</summary>
+    public bool HasProfiles { get; private init; }
 
     /// <summary>What is wrong with the command line; null where nothing is.</summary>
     public string? Error { get; private init; }
@@ -37,7 +54,14 @@ internal sealed record Arguments
                 "--details" => read with { HasDetails = true },
                 "--json" => read.Printing(Printed.Json),
                 "--csv" => read.Printing(Printed.Csv),
-                "--html" or "--markdown" when i + 1 == args.Length => Wrong($"{args[i]} takes the name of a file"),
+                "--profiles" => read with { HasProfiles = true },
+                "--html" or "--markdown" or "--schedule" or "--split" when i + 1 == args.Length => Wrong($"{args[i]} takes the name of a file"),
+                "--author" or "--revision" or "--date" when i + 1 == args.Length => Wrong($"{args[i]} takes a text"),
+                "--schedule" => read with { SchedulePath = args[++i], Error = Repeated(read.SchedulePath, "--schedule") },
+                "--split" => read with { SplitPath = args[++i], Error = Repeated(read.SplitPath, "--split") },
+                "--author" => read with { Author = args[++i], Error = Repeated(read.Author, "--author") },
+                "--revision" => read with { Revision = args[++i], Error = Repeated(read.Revision, "--revision") },
+                "--date" => read.Dated(args[++i]),
                 "--html" => read with { HtmlPath = args[++i], Error = Repeated(read.HtmlPath, "--html") },
                 "--markdown" => read with { MarkdownPath = args[++i], Error = Repeated(read.MarkdownPath, "--markdown") },
                 string option when option.StartsWith('-') => Wrong($"Unknown option {option}"),
@@ -49,6 +73,11 @@ internal sealed record Arguments
 
         Arguments Wrong(string error) => read with { Error = error };
     }
+
+    private Arguments Dated(string text) =>
+        DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly date)
+            ? this with { Date = date, Error = Date is null ? null : "--date is given twice" }
+            : this with { Error = $"--date takes a date such as 2026-03-09, not {text}" };
 
     private Arguments Printing(Printed what) =>
         this with { Printed = what, Error = Printed == Printed.Text || Printed == what ? null : "--json and --csv both print: ask for one of them" };

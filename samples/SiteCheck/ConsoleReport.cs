@@ -103,9 +103,17 @@ internal sealed class ConsoleReport(SiteReport report, Evidence evidence, int wi
     }
 
     // The middle leaves the most room on both sides.
-    private static string TrimText(TrimWindow window) => window.IsEmpty
-        ? Invariant($"No set point is right for all: at least {Text(window.Lowest)}, at most {Text(window.Highest)}.")
-        : Invariant($"Set it to {window.Middle.Volts:0.00} V: at least {Text(window.Lowest)}, at most {Text(window.Highest)}.");
+    private static string TrimText(TrimWindow window)
+    {
+        if (!window.IsEmpty) return Invariant($"Set it to {window.Middle.Volts:0.00} V: {Ends(window)}.");
+        string conflict = $"No set point is right for all: {Ends(window)}.";
+        if (window.OfOthers is not TrimWindow others) return conflict;
+        return others.IsEmpty
+            ? $"{conflict} There is none without {window.Spoiler} either."
+            : $"{conflict} {window.Spoiler} spoils it. For the others: {Ends(others)}.";
+    }
+
+    private static string Ends(TrimWindow window) => $"at least {Text(window.Lowest)}, at most {Text(window.Highest)}";
 
     private static string Voltage(SupplyOutput output) =>
         output is DcOutput dc ? Invariant($"set to {dc.SetPoint.Volts:0.##} V") : Invariant($"{output.Nominal.Volts:0.##} V AC");

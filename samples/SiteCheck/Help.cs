@@ -16,10 +16,21 @@ internal static class Help
                              SiteCheck yard.json --json > yard.verdicts.json
           --csv              print the schedule, a row for each device
                              SiteCheck yard.json --csv > yard.csv
+          --schedule FILE    read the cameras from a schedule beside the site file
+                             SiteCheck yard.json --schedule yard.csv
+          --split NAME       write a small site file and a schedule too
+                             SiteCheck yard.json --split small
           --html FILE        write the report as one page too
                              SiteCheck yard.json --html yard.html
           --markdown FILE    write the report as Markdown too
                              SiteCheck yard.json --markdown yard.md
+          --profiles         show the volts along every run in the report
+                             SiteCheck yard.json --html yard.html --profiles
+          --date DATE, --author TEXT, --revision TEXT
+                             print them at the head of the report
+                             SiteCheck yard.json --html yard.html --date 2026-03-09
+                             SiteCheck yard.json --html yard.html --author "A. Tern"
+                             SiteCheck yard.json --html yard.html --revision B
           --help             print this
                              SiteCheck --help
 

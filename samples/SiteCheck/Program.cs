@@ -32,25 +32,48 @@ ExitStatus Run()
     }
 
     if (!File.Exists(path)) return Refused($"File not found: {path}");
+    if (arguments.SchedulePath is string missing && !File.Exists(missing)) return Refused($"File not found: {missing}");
+    SiteFileResult read = Read();
+    string names = arguments.SchedulePath is string csv ? $"{path} with {csv}" : path;
+    return read.TryGetSite(out Site? site) ? Check(site) : Refused([$"{names} cannot be read:", .. read.Faults.Select(fault => $"  {fault}")]);
+}
+
+SiteFileResult Read()
+{
     using FileStream file = File.OpenRead(path);
-    SiteFileResult read = SiteFile.Read(file);
-    return read.TryGetSite(out Site? site) ? Check(site) : Refused([$"{path} cannot be read:", .. read.Faults.Select(fault => $"  {fault}")]);
+    if (arguments.SchedulePath is null) return SiteFile.Read(file);
+    using FileStream schedule = File.OpenRead(arguments.SchedulePath);
+    return SiteSchedule.Read(file, schedule);
 }
 
 ExitStatus Check(Site site)
 {
     var evidence = new Evidence(site.Assess());
     IReadOnlyList<Finding> findings = RuleSet.Standard.Check(evidence);
-    var report = new SiteReport(evidence, findings);
+    var report = new SiteReport(evidence, findings)
+    {
+        Author = arguments.Author,
+        Date = arguments.Date,
+        Revision = arguments.Revision,
+        HasEveryProfile = arguments.HasProfiles,
+    };
     Print(report, evidence);
     if (arguments.HtmlPath is string html) File.WriteAllText(html, report.ToHtml());
     if (arguments.MarkdownPath is string markdown) File.WriteAllText(markdown, report.ToMarkdown());
+    if (arguments.SplitPath is string split) Split(site, split);
     return findings.Select(f => f.Severity).DefaultIfEmpty(Severity.Note).Max() switch
     {
         Severity.Note => ExitStatus.Fine,
         Severity.Caution => ExitStatus.Cautions,
         _ => ExitStatus.Failures,
     };
+}
+
+void Split(Site site, string name)
+{
+    (string json, string csv) = SiteSchedule.Write(site);
+    File.WriteAllText(name + ".json", json);
+    File.WriteAllText(name + ".csv", csv);
 }
 
 void Print(SiteReport report, Evidence evidence)

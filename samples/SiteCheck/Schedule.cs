@@ -7,12 +7,13 @@ using CamPower.Reports;
 
 namespace SiteCheck;
 
-/// <summary>The schedule of a site as CSV, by RFC 4180: a row for each device, units in the headings.</summary>
+/// <summary>The schedule of a site with what each device gets, as CSV by RFC 4180: a row for each device, units in the headings.</summary>
+/// <remarks>The first columns are those of a schedule that <see cref="CamPower.Files.SiteSchedule"/> reads; it passes over the others.</remarks>
 internal static class Schedule
 {
     private static readonly string[] Headings =
     [
-        "device", "model", "box", "output", "cable", "length", "lowest voltage (V)", "highest voltage (V)", "accepts from (V)", "accepts to (V)",
+        "name", "model", "box", "output", "cable", "length", "lowest voltage (V)", "highest voltage (V)", "accepts from (V)", "accepts to (V)",
         "output current (A)", "output limit (A)", "verdict",
     ];
 
@@ -22,6 +23,7 @@ internal static class Schedule
     private static string[] Cells(DeviceLine line, IReadOnlyList<Finding> findings)
     {
         DeviceAssessment device = line.Device;
+        CableSegment[] segments = [.. device.Path.SelectMany(run => run.Run.Segments)];
         VoltageRange? accepted = device.Worst.Accepted;
         return
         [
@@ -29,8 +31,8 @@ internal static class Schedule
             device.Device.Model.Name,
             line.Box.Box.Name,
             line.Output.Output.Number.ToString(CultureInfo.InvariantCulture),
-            Spoken.Cable(device.Path),
-            Spoken.Distance(device.Path),
+            string.Join(" + ", segments.Select(s => s.Cable.Name ?? s.Cable.ToString())),
+            segments.Length == 1 ? Spoken.Exact(segments[0].OneWayLength) : Spoken.Distance(device.Path),
             device.Worst.State == DeviceState.Up ? Number(device.Worst.Voltage.Volts) : "",
             device.Worst.State == DeviceState.WrongCurrent ? "" : Number(device.LightLoadVoltage.Volts),
             accepted is null ? "" : Number(accepted.Lowest.Volts),

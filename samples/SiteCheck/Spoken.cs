@@ -20,6 +20,15 @@ internal static class Spoken
     public static string Length(Length length) =>
         length.Unit is LengthUnit.Foot or LengthUnit.Inch ? Invariant($"{length.Feet:0.#} ft") : Invariant($"{length.Meters:0.#} m");
 
+    /// <summary>A length with every digit, as a schedule has it.</summary>
+    public static string Exact(Length length) => length.Unit switch
+    {
+        LengthUnit.Foot => Invariant($"{length.Feet:R} ft"),
+        LengthUnit.Inch => Invariant($"{length.Inches:R} in"),
+        LengthUnit.Yard => Invariant($"{length.Yards:R} yd"),
+        _ => Invariant($"{length.Meters:R} m"),
+    };
+
     /// <summary>What a rule measured, as far as it is of a kind that is short to say; else nothing.</summary>
     public static string Short(IQuantity? quantity) => quantity switch
     {

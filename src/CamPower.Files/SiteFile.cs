@@ -1,8 +1,10 @@
 using System;
+using System.Collections.Generic;
 using System.IO;
 using System.Text;
 using CamPower.Files.Formats;
 using CamPower.Files.Parts;
+using CamPower.Files.Schedules;
 
 namespace CamPower.Files;
 
@@ -39,10 +41,15 @@ public static class SiteFile
     {
         ArgumentNullException.ThrowIfNull(json);
         ArgumentNullException.ThrowIfNull(options);
+        return ReadText(json, csv: null, options);
+    }
+
+    private static SiteFileResult ReadText(string json, string? csv, SiteFileOptions options)
+    {
         if (json.Length > options.MaxBytes) return TooLarge(options);
         try
         {
-            return Read(StrictUtf8.GetBytes(json), options);
+            return Read(StrictUtf8.GetBytes(json), options, csv);
         }
         catch (EncoderFallbackException e)
         {
@@ -68,10 +75,7 @@ public static class SiteFile
     {
         ArgumentNullException.ThrowIfNull(utf8Json);
         ArgumentNullException.ThrowIfNull(options);
-        using var bytes = new MemoryStream();
-        var buffer = new byte[16 * 1024];
-        for (int read; bytes.Length <= options.MaxBytes && (read = utf8Json.Read(buffer)) > 0;) bytes.Write(buffer, 0, read);
-        return Read(bytes.ToArray(), options);
+        return Read(Bytes(utf8Json, options), options);
     }
 
     /// <summary>Writes a site as the text of a file: indented, lines ended by LF, the same text for the same site.</summary>
@@ -89,18 +93,55 @@ public static class SiteFile
         return SiteFormat.Text(site);
     }
 
-    private static SiteFileResult Read(byte[] utf8, SiteFileOptions options)
+    /// <summary>Reads a site file with a schedule.</summary>
+    internal static SiteFileResult Read(string json, string csv, SiteFileOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(json);
+        ArgumentNullException.ThrowIfNull(csv);
+        if (csv.Length > options.MaxBytes) return TooLarge(options, "schedule");
+        return ReadText(json, csv, options);
+    }
+
+    /// <inheritdoc cref="Read(string, string, SiteFileOptions)"/>
+    internal static SiteFileResult Read(Stream utf8Json, Stream utf8Csv, SiteFileOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(utf8Json);
+        ArgumentNullException.ThrowIfNull(utf8Csv);
+        byte[] csv = Bytes(utf8Csv, options);
+        if (csv.Length > options.MaxBytes) return TooLarge(options, "schedule");
+        try
+        {
+            return Read(Bytes(utf8Json, options), options, StrictUtf8.GetString(csv));
+        }
+        catch (DecoderFallbackException)
+        {
+            return OneFault(new SourceText(default), 0, "the schedule is not UTF-8; save it as CSV UTF-8");
+        }
+    }
+
+    private static byte[] Bytes(Stream stream, SiteFileOptions options)
+    {
+        using var bytes = new MemoryStream();
+        var buffer = new byte[16 * 1024];
+        for (int read; bytes.Length <= options.MaxBytes && (read = stream.Read(buffer)) > 0;) bytes.Write(buffer, 0, read);
+        return bytes.ToArray();
+    }
+
+    private static SiteFileResult Read(byte[] utf8, SiteFileOptions options, string? csv = null)
     {
         if (utf8.Length > options.MaxBytes) return TooLarge(options);
         // Some editors write a byte-order mark before the text: it is not part of it.
         ReadOnlyMemory<byte> text = utf8.AsMemory(utf8.AsSpan().StartsWith(Encoding.UTF8.Preamble) ? Encoding.UTF8.Preamble.Length : 0);
         var reading = new SiteReading(new SourceText(text), options.MaxDepth);
-        Site? site = JsonTree.Read(reading) is Place root ? SiteFormat.Read(root) : null;
-        return new SiteFileResult(site, reading.Faults());
+        Place? root = JsonTree.Read(reading);
+        if (root is not null && csv is not null) ScheduleReading.Add(csv, root);
+        Site? site = root is null ? null : SiteFormat.Read(root);
+        IReadOnlyList<SiteFileError> faults = reading.Faults();
+        return new SiteFileResult(faults.Count == 0 ? site : null, faults);
     }
 
-    private static SiteFileResult TooLarge(SiteFileOptions options) => OneFault(new SourceText(default), 0,
-        FormattableString.Invariant($"the file is too large: more than {options.MaxBytes} bytes are not read"));
+    private static SiteFileResult TooLarge(SiteFileOptions options, string what = "file") => OneFault(new SourceText(default), 0,
+        FormattableString.Invariant($"the {what} is too large: more than {options.MaxBytes} bytes are not read"));
 
     private static SiteFileResult OneFault(SourceText source, int offset, string message)
     {

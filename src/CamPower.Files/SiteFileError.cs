@@ -14,8 +14,15 @@ public sealed class SiteFileError
         Message = message;
     }
 
+    internal SiteFileError(Formats.Cell cell, string message)
+        : this(cell.Path, cell.Row, cell.Column, message) => IsOfSchedule = true;
+
+    /// <summary>Whether it is in a schedule (<see cref="SiteSchedule"/>): line and column are then row and column of the table.</summary>
+    public bool IsOfSchedule { get; }
+
     /// <summary>The JSON path of the value, as RFC 9535 writes it: <c>$.runs[3].from.output</c>.
-    /// A missing member has the path that it should have.</summary>
+    /// A missing member has the path that it should have.
+    /// In a schedule the cell: <c>schedule, row 4, column F (length)</c>.</summary>
     public string Path { get; }
 
     /// <summary>The line, from 1. A missing member has the place of the object that lacks it.</summary>
@@ -28,5 +35,7 @@ public sealed class SiteFileError
     public string Message { get; }
 
     /// <summary>Place and message in one line, in the invariant culture; never throws.</summary>
-    public override string ToString() => FormattableString.Invariant($"{Path} (line {Line}, column {Column}): {Message}");
+    public override string ToString() => IsOfSchedule
+        ? $"{Path}: {Message}"
+        : FormattableString.Invariant($"{Path} (line {Line}, column {Column}): {Message}");
 }

@@ -12,7 +12,7 @@ namespace CamPower.Reports;
 
 /// <summary>A solved site with its findings, to be read and printed.</summary>
 /// <remarks>
-/// Immutable. At a glance, what to put right, the conditions, each box with its devices, outputs, supply and shorts, video shields, cautions. Names are
+/// Immutable. At a glance, findings, what is not stated, the conditions, the boxes with devices, supplies and shorts, video shields, cautions. Names are
 /// written as the site has them, escaped where the form asks for it; a character that no page may hold becomes a replacement
 /// character. The text depends neither on the machine nor on the culture nor on the day.
 /// </remarks>
@@ -57,6 +57,18 @@ public sealed class SiteReport
     /// <summary>What was found on it.</summary>
     public IReadOnlyList<Finding> Findings { get; }
 
+    /// <summary>Who answers for it, as printed at its head; null where nobody is named.</summary>
+    public string? Author { get; init; }
+
+    /// <summary>Its date, as printed at its head; null where none is given.</summary>
+    public DateOnly? Date { get; init; }
+
+    /// <summary>Its revision, as printed at its head, such as "B"; null where none is given.</summary>
+    public string? Revision { get; init; }
+
+    /// <summary>Whether every output has a picture of the volts along its runs, and not only one with a device whose voltage is wrong.</summary>
+    public bool HasEveryProfile { get; init; }
+
     /// <summary>What to know first: "Do not energize.", else whether to correct something before use, and "Not shown to be safe: 3 items not stated." or "No danger found in what was checked."</summary>
     /// <remarks>Whether it may be energized is for the local code and for who works on it.</remarks>
     public string Headline => Verdicts.Headline.Of(Findings, NotStated.Count);
@@ -97,8 +109,9 @@ public sealed class SiteReport
     {
         yield return SummarySection.Of(this);
         yield return FindingsSection.Of(Findings);
+        if (NotStated.Count > 0) yield return NotStatedSection.Of(this);
         yield return ConditionsSection.Of(Assessment.Site);
-        foreach (BoxAssessment box in Assessment.Boxes) yield return BoxSection.Of(_evidence, box, Findings);
+        foreach (Section boxes in new BoxSection(_evidence, Findings, HasEveryProfile).All()) yield return boxes;
         if (Assessment.Shields.Count > 0) yield return ShieldsSection.Of(Assessment.Shields);
         yield return CautionsSection.Of();
     }

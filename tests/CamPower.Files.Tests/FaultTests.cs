@@ -9,8 +9,8 @@ public class FaultTests
     [Theory]
     // Unknown property, with the nearest known name.
     [InlineData("\"to\": \"mast\"", "\"to\": \"mast\", ¶\"color\": \"red\"", "$.runs[2].color", "there is no member 'color' here; the members are from, to, parts, returnAt and installationMethod")]
-    [InlineData("\"outputs\": 18", "\"outputs\": 18, ¶\"outputLimt\": 1", "$.boxes[0].outputLimt", "did you mean 'outputLimit'?")]
-    [InlineData("\"outputs\": 18", "\"outputs\": 18, ¶\"odd 'name'\": 1", "$.boxes[0]['odd \\'name\\'']", "there is no member")]
+    [InlineData("\"outputs\": 16", "\"outputs\": 18, ¶\"outputLimt\": 1", "$.boxes[0].outputLimt", "did you mean 'outputLimit'?")]
+    [InlineData("\"outputs\": 16", "\"outputs\": 18, ¶\"odd 'name'\": 1", "$.boxes[0]['odd \\'name\\'']", "there is no member")]
     // Duplicate property.
     [InlineData("\"to\": \"mast\"", "\"to\": \"mast\", ¶\"to\": \"mast\"", "$.runs[2].to", "'to' is written twice in the same object")]
     // Dangling references, with the nearest known name.
@@ -21,7 +21,7 @@ public class FaultTests
     [InlineData("\"at\": \"mast\"", "\"at\": ¶\"mats\"", "$.devices[2].at", "no run ends at a junction named mats; did you mean 'mast'?")]
     [InlineData("\"output\": 2", "\"output\": ¶3", "$.runs[2].from.output", "odd box has 2 outputs, there is no output 3")]
     [InlineData("\"other\": { \"box\": \"spare box\"", "\"other\": { \"box\": ¶\"spar box\"", "$.ties[0].other.box", "there is no box named spar box; did you mean 'spare box'?")]
-    [InlineData("\"one\": { \"box\": \"yard box\", \"output\": 3", "\"one\": { \"box\": \"yard box\", \"output\": ¶19", "$.ties[0].one.output", "yard box has 18 outputs, there is no output 19")]
+    [InlineData("\"one\": { \"box\": \"yard box\", \"output\": 3", "\"one\": { \"box\": \"yard box\", \"output\": ¶19", "$.ties[0].one.output", "yard box has 16 outputs, there is no output 19")]
     [InlineData("\"one\": { \"box\": \"yard box\", \"output\": 3", "\"one\": { \"box\": \"yard box\", \"output\": ¶0", "$.ties[0].one.output", "output must be from 1")]
     [InlineData("\"other\": { \"box\": \"spare box\", \"output\": 1 }", "\"other\": ¶{ \"box\": \"yard box\", \"output\": 3 }", "$.ties[0].other", "an output is not joined to itself")]
     // What the cable and the connector are made for.
@@ -51,7 +51,7 @@ public class FaultTests
     [InlineData("\"setPoint\": \"12.6 V\"", "\"setPoint\": ¶\"15 V\"", "$.boxes[0].supply.setPoint", "setPoint must be from 12 V to 14 V")]
     [InlineData("\"trim\": { \"lowest\": \"12 V\", \"highest\": \"14 V\" }, \"setPoint\": \"12.6 V\"", "\"setPoint\": ¶\"12.6 V\"", "$.boxes[0].supply.setPoint", "A set point needs a trim range")]
     [InlineData("\"ratedCurrent\": \"20 A\", \"tolerance\": \"2 %\"", "\"ratedCurrent\": \"20 A\", \"tolerance\": ¶\"60 %\"", "$.boxes[0].supply.tolerance", "tolerance must be from 0")]
-    [InlineData("\"outputs\": 18", "\"outputs\": ¶0", "$.boxes[0].outputs", "outputs must be from 1 outputs to 1000 outputs")]
+    [InlineData("\"outputs\": 16", "\"outputs\": ¶0", "$.boxes[0].outputs", "outputs must be from 1 outputs to 1000 outputs")]
     [InlineData("\"outputLimit\": \"1.1 A\", ", "\"outputLimit\": ¶\"0 A\", ", "$.boxes[0].outputLimit", "outputLimit must be above 0 A")]
     [InlineData("{ \"limit\": \"2 A\" }", "{ \"limit\": ¶\"0 A\" }", "$.boxes[1].outputList[1].limit", "limit must be above 0 A")]
     [InlineData("{ \"limit\": \"1.1 A\", \"protection\": \"quick fuse 2 A\", \"claimedClass\": \"limited power source\" }, { \"limit\": \"2 A\" }", "", "$.boxes[1].outputList", "a box needs at least one output", "", "\"outputList\": [", "\"outputList\": ¶[")]
@@ -92,7 +92,7 @@ public class FaultTests
     [InlineData("\"name\": \"odd box\"", "\"name\": \"odd box\", \"claimedClass\": ¶\"Class 2\"", "$.boxes[1].claimedClass", "outputs that are listed claim it one by one")]
     [InlineData("\"leadProtection\": \"none\"", "\"leadProtection\": ¶\"None\"", "$.boxes[2].leadProtection", "did you mean 'none'?")]
     [InlineData("\"name\": \"resettable 0.75 A\"", "\"name\": ¶\"none\"", "$.protectiveDevices[1].name", "the name 'none' is used twice", "$.boxes[3].leadProtection")]
-    [InlineData("\"outputs\": 18", "\"outputs\": 18, \"leadProtection\": ¶\"none\"", "$.boxes[0].leadProtection", "only one of these can be given")]
+    [InlineData("\"outputs\": 16", "\"outputs\": 18, \"leadProtection\": ¶\"none\"", "$.boxes[0].leadProtection", "only one of these can be given")]
     [InlineData("\"leadProtection\": \"none\"", "\"leadProtection\": \"none\", \"terminals\": ¶{ \"smallest\": \"24 AWG\", \"largest\": \"14 AWG\" }", "$.boxes[2].terminals", "an adapter has no terminals")]
     [InlineData("\"largest\": \"14 AWG\"", "\"largest\": ¶\"26 AWG\"", "$.boxes[0].terminals.largest", "largest must be at least 0.20")]
     [InlineData("\"characteristic\": \"IEC 60127-2 F\"", "\"characteristic\": ¶\"IEC 60127-2 G\"", "$.protectiveDevices[0].fuse.characteristic", "did you mean 'IEC 60127-2 F'?")]
@@ -159,9 +159,9 @@ public class FaultTests
     [InlineData("{ \"joint\": \"gel splice\", \"resistance\": \"10 mohm\" }", "¶{}", "$.runs[1].parts[1]", "missing: cable and length, joint and resistance or usualJoint")]
     // Wrong JSON type.
     [InlineData("\"length\": \"180 ft\"", "\"length\": ¶180", "$.runs[0].parts[0].length", "expected text: a length in m, cm, mm, km, ft, in or yd, but found a number")]
-    [InlineData("\"outputs\": 18", "\"outputs\": ¶\"18\"", "$.boxes[0].outputs", "expected a whole number, but found text")]
-    [InlineData("\"outputs\": 18", "\"outputs\": ¶18.5", "$.boxes[0].outputs", "'18.5' is not a whole number")]
-    [InlineData("\"outputs\": 18", "\"outputs\": ¶18000000000", "$.boxes[0].outputs", "is not a whole number")]
+    [InlineData("\"outputs\": 16", "\"outputs\": ¶\"18\"", "$.boxes[0].outputs", "expected a whole number, but found text")]
+    [InlineData("\"outputs\": 16", "\"outputs\": ¶18.5", "$.boxes[0].outputs", "'18.5' is not a whole number")]
+    [InlineData("\"outputs\": 16", "\"outputs\": ¶18000000000", "$.boxes[0].outputs", "is not a whole number")]
     [InlineData("\"preTerminated\": true", "\"preTerminated\": ¶\"yes\"", "$.cables[2].preTerminated", "expected true or false, but found text")]
     [InlineData("\"preTerminated\": true", "\"preTerminated\": ¶null", "$.cables[2].preTerminated", "expected true or false, but found null")]
     [InlineData("\"also\": [\"heater\"]", "\"also\": ¶\"heater\"", "$.conditions[2].also", "expected a list, but found text")]
@@ -171,7 +171,7 @@ public class FaultTests
     [InlineData("\"formatVersion\": 1", "\"formatVersion\": ¶2", "$.formatVersion", "version 2 is unknown")]
     // Members that exclude each other.
     [InlineData("\"draw\": { \"base\": \"18 W\" }", "\"draw\": { \"base\": \"18 W\" }, \"label\": ¶{ \"voltage\": \"12 V\", \"current\": \"1 A\", \"stage\": \"linear\" }", "$.models[2].label", "only one of these can be given: draw or label")]
-    [InlineData("\"outputs\": 18", "\"adapter\": ¶true, \"outputs\": 18", "$.boxes[0].adapter", "only one of these can be given: outputs and outputLimit or adapter")]
+    [InlineData("\"outputs\": 16", "\"adapter\": ¶true, \"outputs\": 18", "$.boxes[0].adapter", "only one of these can be given: outputs and outputLimit or adapter")]
     [InlineData("\"junction\": \"slipway\" }", "\"junction\": ¶\"slipway\", \"box\": \"yard box\" }", "$.runs[1].from.junction", "only one of these")]
     [InlineData("\"on\": [\"infrared\", \"heater\"]", "\"on\": ¶[], \"given\": \"night\"", "$.conditions[3].on", "only one of these can be given: given or on")]
     [InlineData("\"name\": \"frosty night\", ", "", "$.conditions[3].name", "missing member 'name'", "", "{ \"on\": [\"infrared\", \"heater\"]", "¶{ \"on\": [\"infrared\", \"heater\"]")]

@@ -47,8 +47,8 @@ public class SchemaTests
     [InlineData("\"motor\": [\"6 W\", \"0.1 A\"]", "\"motor\": [\"6 W\", \"0.1 V\"]")]
     [InlineData("\"stage\": \"linear\"", "\"stage\": \"Linear\"")]
     [InlineData("\"draw\": { \"base\": \"18 W\" }", "\"draw\": { \"base\": \"18 W\" }, \"label\": { \"voltage\": \"12 V\", \"current\": \"1 A\", \"stage\": \"linear\" }")]
-    [InlineData("\"outputs\": 18,", "\"adapter\": true,")]
-    [InlineData("\"outputs\": 18,", "")]
+    [InlineData("\"outputs\": 16,", "\"adapter\": true,")]
+    [InlineData("\"outputs\": 16,", "")]
     [InlineData("\"formatVersion\": 1", "\"formatVersion\": 2")]
     [InlineData("\"name\": \"frosty night\", ", "")]
     public void WhatReadRejectsByItself_TheSchemaRejects(string piece, string with)

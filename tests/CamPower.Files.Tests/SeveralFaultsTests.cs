@@ -52,7 +52,7 @@ public class SeveralFaultsTests
     [InlineData("\"smallest\": \"24 AWG\"", "\"smallest\": \"24\"", "$.boxes[0].terminals.smallest")]
     [InlineData("\"largest\": \"14 AWG\"", "\"largest\": \"14\"", "$.boxes[0].terminals.largest")]
     [InlineData("\"altitude\": \"2300 m\"", "\"altitude\": \"2300\"", "$.altitude")]
-    [InlineData("\"outputs\": 18, \"outputLimit\": \"1.1 A\"", "\"outputs\": 0, \"outputLimit\": \"1.1 A\"", "$.boxes[0].outputs")]
+    [InlineData("\"outputs\": 16, \"outputLimit\": \"1.1 A\"", "\"outputs\": 0, \"outputLimit\": \"1.1 A\"", "$.boxes[0].outputs")]
     // Where a name is missing, the reference to it is not to blame.
     [InlineData("\"name\": \"yard pair\"", "\"name\": 1", "$.cables[0].name")]
     [InlineData("\"name\": \"infrared dome\"", "\"name\": null", "$.models[0].name")]

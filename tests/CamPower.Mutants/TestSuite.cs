@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Threading;
 using CamPower.Tests;
 using Xunit.Abstractions;
 using Xunit.Sdk;
@@ -26,7 +27,10 @@ internal sealed class TestSuite : IDisposable
     public TestRun Start(IEnumerable<IXunitTestCase> cases, bool endAtFailure, Recorder? recorder = null)
     {
         var run = new TestRun(endAtFailure, recorder);
-        _framework.GetExecutor(typeof(PublicSurfaceTests).Assembly.GetName()).RunTests(cases, run, new TestOptions());
+        ITestFrameworkExecutor executor = _framework.GetExecutor(typeof(PublicSurfaceTests).Assembly.GetName());
+
+        // On a thread of its own: xunit runs tests on the one that asks, and whoever waits for the end must see one that does not end.
+        new Thread(() => executor.RunTests(cases, run, new TestOptions())) { IsBackground = true }.Start();
         return run;
     }
 

@@ -57,11 +57,12 @@ public sealed partial class ReportTests(Chromium chromium) : IAsyncLifetime
     }
 
     [Theory]
+    // The boatyard takes at most five sheets, with everything wrong that a rule knows at most nine.
     [InlineData("A4", 210, 297)]
     [InlineData("Letter", 215.9, 279.4)]
     public async Task Printed_NothingIsCutOff(string paper, double width, double height)
     {
-        foreach (string site in new[] { "PlanService/slip-gate", "SiteCheck/sites/boatyard-as-found" })
+        foreach ((string site, int mostSheets) in new[] { ("PlanService/slip-gate", 3), ("SiteCheck/sites/boatyard", 5), ("SiteCheck/sites/boatyard-as-found", 9) })
         {
             IPage page = await PageAsync((int)((width - MarginsMillimeters) * PixelsPerMillimeter));
             await page.SetContentAsync((await ReportAsync(site)).Html);
@@ -70,7 +71,7 @@ public sealed partial class ReportTests(Chromium chromium) : IAsyncLifetime
 
             byte[] printed = await page.PdfAsync(new() { Format = paper, PreferCSSPageSize = false, Path = Chromium.PicturePath($"report-{Path.GetFileName(site)}-{paper}.pdf") });
             double[][] sheets = [.. MediaBox().Matches(Encoding.Latin1.GetString(printed)).Select(m => new[] { Points(m, 1), Points(m, 2) })];
-            Assert.NotEmpty(sheets);
+            Assert.InRange(sheets.Length, 1, mostSheets);
             Assert.All(sheets, sheet => Assert.Equal([width * 72 / 25.4, height * 72 / 25.4], sheet, (a, b) => Math.Abs(a - b) < 1.5));
 
             // A strip of paper would cut something off: the measure sees it.

@@ -32,11 +32,11 @@ public class BoatyardTests
     }
 
     [Fact]
-    public void Boatyard_IsSixteenCamerasOnABoxOfEighteenAndTwoAdapters()
+    public void Boatyard_IsSixteenCamerasOnABoxOfSixteenAndTwoAdapters()
     {
         Site yard = Read("boatyard");
         Assert.Equal(16, yard.Devices.Count(d => d.Model.Kind == DeviceKind.Camera));
-        Assert.Equal([18, 1, 1], yard.Boxes.Select(b => b.Outputs.Count));
+        Assert.Equal([16, 1, 1], yard.Boxes.Select(b => b.Outputs.Count));
         Assert.Equal(2, yard.Boxes.Count(b => b.IsAdapter));
     }
 

@@ -114,11 +114,11 @@ public class ProgramTests
     {
         IReadOnlyList<string> lines = Run(PathOf("boatyard"), "--csv").Lines;
         IReadOnlyList<DeviceAssessment> devices = ReportOf("boatyard").Assessment.Devices;
-        Assert.Equal("device,model,box,output,cable,length,lowest voltage (V),highest voltage (V),accepts from (V),accepts to (V),output current (A),output limit (A),verdict", lines[0]);
+        Assert.Equal("name,model,box,output,cable,length,lowest voltage (V),highest voltage (V),accepts from (V),accepts to (V),output current (A),output limit (A),verdict", lines[0]);
         Assert.Equal(devices.Select(d => d.Device.Name).Order(), lines.Skip(1).Select(line => line.Split(',')[0]).Order());
         Assert.All(lines, line => Assert.Equal(13, line.Split(',').Length));
         DeviceAssessment foot = devices.Single(d => d.Device.Name == "slipway foot");
-        Assert.Contains(string.Create(CultureInfo.InvariantCulture, $"slipway foot,{foot.Device.Model.Name},yard box,4,16 AWG,190 ft,{foot.Worst.Voltage.Volts:0.###},"), string.Join('\n', lines), StringComparison.Ordinal);
+        Assert.Contains(string.Create(CultureInfo.InvariantCulture, $"slipway foot,{foot.Device.Model.Name},yard box,4,{foot.Path[0].Run.Segments.First().Cable.Name},190 ft,{foot.Worst.Voltage.Volts:0.###},"), string.Join('\n', lines), StringComparison.Ordinal);
     }
 
     // RFC 4180: a cell with a comma or a quotation mark stands in quotation marks.
@@ -157,6 +157,9 @@ public class ProgramTests
 
     [Theory]
     [InlineData("--html takes the name of a file", "--html")]
+    [InlineData("--schedule takes the name of a file", "--schedule")]
+    [InlineData("--date takes a date such as 2026-03-09, not 9.3.2026", "--date", "9.3.2026")]
+    [InlineData("--author is given twice", "--author", "A", "--author", "B")]
     [InlineData("Unknown option --pdf", "--pdf", "yard.pdf")]
     [InlineData("The site file is given twice", "one.json", "two.json")]
     [InlineData("--json and --csv both print", "--json", "--csv")]
@@ -176,7 +179,7 @@ public class ProgramTests
         ProgramRun run = Run("--help");
         Assert.Equal(0, run.Exit);
         AssertPlain(run);
-        foreach (string option in new[] { "--details", "--json", "--csv", "--html", "--markdown", "--help" })
+        foreach (string option in new[] { "--details", "--json", "--csv", "--schedule", "--split", "--html", "--markdown", "--profiles", "--date", "--author", "--revision", "--help" })
         {
             Assert.Contains(run.Lines, line => line.Trim().StartsWith("SiteCheck", StringComparison.Ordinal) && line.Contains(option, StringComparison.Ordinal));
             Assert.Contains(option, File.ReadAllText(RepositoryFiles.PathOf("samples/SiteCheck/README.md")), StringComparison.Ordinal);
@@ -197,6 +200,33 @@ public class ProgramTests
         Assert.Empty(run.Printed);
         Assert.Contains("$.runs[0].parts[0].length (line 24,", run.Errors, StringComparison.Ordinal);
         Assert.Contains("$.devices[0].at (line 25,", run.Errors, StringComparison.Ordinal);
+    }
+
+    // The yard as a small site file and a schedule is the same yard, and an error in the schedule is told by its cell.
+    [Fact]
+    public void Schedule_IsWrittenAndRead()
+    {
+        string name = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName());
+        try
+        {
+            ProgramRun whole = Run(PathOf("boatyard"), "--split", name);
+            Assert.Equal(0, whole.Exit);
+            string csv = File.ReadAllText(name + ".csv");
+            Assert.Contains("\r\nmast,", csv, StringComparison.Ordinal);
+            Assert.DoesNotContain("\"name\": \"mast\"", File.ReadAllText(name + ".json"), StringComparison.Ordinal);
+            ProgramRun split = Run(name + ".json", "--schedule", name + ".csv");
+            Assert.Equal((0, whole.Lines.Take(4)), (split.Exit, split.Lines.Take(4)));
+
+            File.WriteAllText(name + ".csv", "\uFEFF" + csv.Replace(",120 ft,", ",\"120,5 ft\",", StringComparison.Ordinal).Replace("\r\n", "\n", StringComparison.Ordinal));
+            ProgramRun wrong = Run(name + ".json", "--schedule", name + ".csv");
+            Assert.Equal(3, wrong.Exit);
+            Assert.Matches(@"schedule, row \d+, column I \(length\): '120,5 ft' has a comma", wrong.Errors);
+        }
+        finally
+        {
+            File.Delete(name + ".json");
+            File.Delete(name + ".csv");
+        }
     }
 
     [Fact]

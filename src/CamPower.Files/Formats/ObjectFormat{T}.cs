@@ -130,6 +130,12 @@ internal sealed class ObjectFormat<T> : Format<T>
         {
             string name = child.Name!;
             if (_byName.TryGetValue(name, out Member? member)) at.Take(member, child);
+            else if (OldName.Of(name, _byName.Keys) is string now)
+            {
+                // Read as what it is now: what it holds may be wrong as well.
+                child.FaultOfName($"{Phrase.Quoted(name)} is now called {Phrase.Quoted(now)}");
+                at.Take(_byName[now], child);
+            }
             else child.FaultOfName((unknown ??= new(StringComparer.Ordinal)).Add(name)
                 ? $"there is no member {Phrase.Quoted(name)} here{Hint(name)}"
                 : $"{Phrase.Quoted(name)} is written twice in the same object");
@@ -144,7 +150,7 @@ internal sealed class ObjectFormat<T> : Format<T>
 
     private static void NoteMissing(IEnumerable<Member> needed, Place at)
     {
-        foreach (Member member in needed.Where(m => !m.IsGiven(at))) at[member].Fault($"missing member {Phrase.Quoted(member.Name)}");
+        foreach (Member member in needed.Where(m => !m.IsGiven(at))) at[member].FaultOnce($"missing member {Phrase.Quoted(member.Name)}");
     }
 
     private void CheckForms(Place at)

@@ -32,6 +32,9 @@ internal sealed class Place
     internal string? Name { get; }
     internal int Offset { get; }
 
+    /// <summary>The cell of a schedule that it was read from; null of what stands in the site file itself.</summary>
+    internal Cell? Cell { get => field ?? Parent?.Cell; init; }
+
     /// <summary>What stands there; <see cref="JsonTokenType.None"/> where something is missing.</summary>
     internal JsonTokenType Kind { get; }
 

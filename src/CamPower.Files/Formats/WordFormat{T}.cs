@@ -24,10 +24,11 @@ internal sealed class WordFormat<T>(string noun, params (string Word, T Value)[]
     internal override T Parse(string text)
     {
         int i = Array.FindIndex(table, row => string.Equals(row.Word, text, StringComparison.Ordinal));
-        return i >= 0
-            ? table[i].Value
-            : throw new FormatException(
-                $"{Phrase.Quoted(text)} is not {Description}{Phrase.DidYouMean(text, table.Select(row => row.Word))}");
+        if (i >= 0) return table[i].Value;
+        string[] known = [.. table.Select(row => row.Word)];
+        throw new FormatException(OldName.Of(text, known) is string now
+            ? $"{Phrase.Quoted(text)} is now called {Phrase.Quoted(now)}"
+            : $"{Phrase.Quoted(text)} is not {Description}{Phrase.DidYouMean(text, known)}");
     }
 
     internal override string Text(T value) => Array.Find(table, row => EqualityComparer<T>.Default.Equals(row.Value, value)).Word

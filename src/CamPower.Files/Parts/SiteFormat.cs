@@ -3,6 +3,7 @@ using System.Collections.Generic;
 using System.Linq;
 using System.Text.Json.Nodes;
 using CamPower.Files.Formats;
+using CamPower.Files.Schedules;
 
 namespace CamPower.Files.Parts;
 
@@ -68,9 +69,9 @@ internal static class SiteFormat
         var boxes = o.Required("boxes", "The distribution boxes and adapters.", new ListFormat<DistributionBox>(BoxFormats.Box),
             c => c.Site.Boxes);
         var runs = o.Required("runs", "The runs, each from an output or a junction to a junction.", new ListFormat<SiteRun>(RunFormats.Run),
-            c => c.Site.Runs);
+            c => c.Runs);
         var devices = o.Required("devices", "The devices, each at a junction.", new ListFormat<SiteDevice>(DeviceFormats.Device),
-            c => c.Site.Devices);
+            c => c.Devices);
         var links = o.Optional("videoLinks", "The shields of video cables, where power negative and video ground of a device are one.",
             new ListFormat<VideoLink>(VideoLink), c => IfAny(c.Site.VideoLinks));
         var bonds = o.Optional("bonds", "The connections from grounds where shields meet to the negatives of boxes.",
@@ -84,7 +85,7 @@ internal static class SiteFormat
             Site site = at.IsFaulty
                 ? other
                 : new Site(name[at], conditions[at], boxes[at], runs[at], devices[at], links[at], bonds[at], altitude[at], ties[at]);
-            return new Content(site, [], [], [], [], []);
+            return new Content(site, [], [], [], [], [], [], []);
         };
     });
 
@@ -95,10 +96,19 @@ internal static class SiteFormat
     internal static Site? Read(Place root) => File.Read(root) is Content content && !root.IsFaulty ? content.Site : null;
 
     /// <summary>The text of a site.</summary>
-    internal static string Text(Site site)
+    internal static string Text(Site site) => Texts(site, []).Json;
+
+    /// <summary>The text of a site without some runs and devices, and the schedule with these.</summary>
+    internal static (string Json, string Csv) Texts(Site site, IReadOnlyList<(SiteDevice Device, SiteRun Run)> rows)
     {
         var names = new PartNames();
-        return SiteWriter.Text(File, Content.Of(site, names), names);
+        Content all = Content.Of(site, names), small = all with
+        {
+            Runs = [.. site.Runs.Except(rows.Select(row => row.Run))],
+            Devices = [.. site.Devices.Except(rows.Select(row => row.Device))],
+            Models = [.. all.Models.Where(m => WattsModel.CellsOf(m) is null || site.Devices.Except(rows.Select(r => r.Device)).Any(d => d.Model == m))],
+        };
+        return (SiteWriter.Text(File, small, names), ScheduleWriter.Text(rows, names));
     }
 
     private static string SchemaText()
@@ -114,13 +124,15 @@ internal static class SiteFormat
 
     /// <summary>What a site file holds: a site, and beside it the parts that others refer to by name.</summary>
     private sealed record Content(
-        Site Site, IReadOnlyList<Cable> Cables, IReadOnlyList<Device> Models, IReadOnlyList<ProtectiveDevice> ProtectiveDevices,
+        Site Site, IReadOnlyList<SiteRun> Runs, IReadOnlyList<SiteDevice> Devices, IReadOnlyList<Cable> Cables, IReadOnlyList<Device> Models, IReadOnlyList<ProtectiveDevice> ProtectiveDevices,
         IReadOnlyList<Cabinet> Cabinets, IReadOnlyList<Receptacle> Receptacles)
     {
         /// <summary>What a file of a site holds, with a name for each part.</summary>
         /// <exception cref="ArgumentException">Two parts that differ have the same name.</exception>
         internal static Content Of(Site site, PartNames names) => new(
             site,
+            site.Runs,
+            site.Devices,
             names.Add(CableFormats.Cables, site.Runs.SelectMany(r => r.Run.Segments).Select(s => s.Cable)),
             names.Add(DeviceFormats.Models, site.Devices.Select(d => d.Model)),
             names.Add(ProtectionFormats.Devices, site.Boxes.SelectMany(b => b.Outputs, (_, o) => o.Protection).OfType<ProtectiveDevice>()),

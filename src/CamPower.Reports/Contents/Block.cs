@@ -31,5 +31,5 @@ internal sealed record DataTable(string Caption, IReadOnlyList<Column> Columns, 
 /// <summary>Findings by rule, each rule with what to do.</summary>
 internal sealed record FoundList(IReadOnlyList<FindingGroup> Groups) : Block;
 
-/// <summary>Charts side by side, as many as fit.</summary>
-internal sealed record Pictures(IReadOnlyList<Chart> Charts, bool AreWide = false) : Block;
+/// <summary>Charts side by side, as many as fit; wide ones below each other, with or without a place on paper.</summary>
+internal sealed record Pictures(IReadOnlyList<Chart> Charts, bool AreWide = false, bool ArePrinted = true) : Block;

@@ -8,7 +8,8 @@ namespace CamPower.Reports.Contents;
 /// <summary>What one rule found: what to do and where the limit comes from are said once.</summary>
 internal sealed record FindingGroup(Severity Severity, string Rule, string Remedy, string Source, IReadOnlyList<Finding> Findings)
 {
-    internal string Heading => Findings.Count == 1 ? Findings[0].About.Name : $"{Findings[0].About.Name} and {Said.Count(Findings.Count - 1, "other", "others")}";
+    /// <summary>The rule in words: "supply voltage too high".</summary>
+    internal string Heading => Rule.Replace('-', ' ');
 
     /// <summary>In order of severity, then as they were found first.</summary>
     internal static IReadOnlyList<FindingGroup> Of(IEnumerable<Finding> findings) =>
@@ -22,8 +23,8 @@ internal sealed record FindingGroup(Severity Severity, string Rule, string Remed
     internal static string Evidence(Finding finding)
     {
         var parts = new List<string>();
-        if (finding.Measured is IQuantity measured) parts.Add("found " + Said.Quantity(finding.Limit is null ? measured : measured.ToUnit(finding.Limit.Unit)));
-        if (finding.Limit is IQuantity limit) parts.Add("allowed " + Said.Quantity(limit));
+        if (finding.Measured is IQuantity measured) parts.Add("value " + Said.Quantity(finding.Limit is null ? measured : measured.ToUnit(finding.Limit.Unit)));
+        if (finding.Limit is IQuantity limit) parts.Add("limit " + Said.Quantity(limit));
         if (finding.Condition is Condition condition) parts.Add("in " + condition);
         return parts.Count == 0 ? string.Empty : $"({string.Join(", ", parts)})";
     }

@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Linq;
 using CamPower.Heat;
@@ -7,58 +8,98 @@ using static System.FormattableString;
 
 namespace CamPower.Reports.Sections;
 
-/// <summary>One box or adapter: how it is set, how far it is loaded, what its devices get.</summary>
-internal static class BoxSection
+/// <summary>A box, or several with little on them: how it is set, how far it is loaded, what its devices get.</summary>
+internal sealed class BoxSection(Evidence evidence, IReadOnlyList<Finding> findings, bool hasEveryProfile)
 {
+    private static readonly Column[] ConditionColumns =
+        [new("Condition"), new("Air inside, °C", true), new("Total, A", true), new("May deliver, A", true), new("Used, %", true)];
+
     private static readonly Column[] SupplyColumns =
-        [new("Condition"), new("Inside, °C", true), new("Total, A", true), new("May deliver, A", true), new("Used, %", true)];
+        [new("Box or adapter"), new("Supply"), new("Gives, V"), new("At worst, A"), new("In"), new("Air inside, °C", true), new("Set point, case, receptacle")];
 
-    private static readonly Column[] OutputColumns =
-        [new("Output"), new("Feeds"), new("Protection"), new("At most, A", true), new("In"), new("Limit, A", true), new("Used, %", true)];
-
-    internal static Section Of(Evidence evidence, BoxAssessment box, IReadOnlyList<Finding> findings)
+    /// <summary>A section for each box with several outputs in use, and one for all others.</summary>
+    internal IEnumerable<Section> All()
     {
-        DeviceAssessment[] devices = [.. evidence.Assessment.Devices.Where(d => d.Box == box.Box)];
-        var blocks = new List<Block> { new Facts([.. FactsOf(evidence, box)]) };
-        if (box.Outputs.Count > 0) blocks.Add(new Pictures([Chart.OneLine(evidence.Assessment, box, findings)], AreWide: true));
-        if (devices.Length > 0)
-        {
-            blocks.Add(new DataTable($"Devices on {box.Box}: what they get from the lowest voltage of the supply, and the most that they may see", DeviceRow.Columns, [.. devices.Select(DeviceRow.Of)]));
-        }
+        IReadOnlyList<BoxAssessment> boxes = evidence.Assessment.Boxes;
+        foreach (BoxAssessment box in boxes.Where(b => b.Outputs.Count > 1)) yield return Of(box);
+        BoxAssessment[] others = [.. boxes.Where(b => b.Outputs.Count <= 1)];
+        if (others.Length == 1) yield return Of(others[0]);
+        else if (others.Length > 1) yield return Of(others);
+    }
 
+    private Section Of(BoxAssessment box)
+    {
+        DeviceAssessment[] devices = DevicesOf(box);
+        var blocks = new List<Block> { new Facts([.. FactsOf(box)]) };
+        if (box.Outputs.Count > 0) blocks.Add(new Pictures([Chart.OneLine(evidence.Assessment, box, findings)], AreWide: true));
+        if (devices.Length > 0) blocks.Add(DeviceTable.Of(box, devices));
         if (box.Outputs.Count > 0)
         {
-            blocks.Add(new DataTable($"Outputs of {box.Box} in use", OutputColumns, [.. box.Outputs.Select(OutputRow)]));
-            blocks.Add(new DataTable($"Supply of {box.Box}, derated", SupplyColumns, [.. box.InConditions.Select(SupplyRow)]));
-            blocks.Add(FaultTable.Of(box.Box, [.. evidence.Faults.Where(f => f.Box == box.Box)]));
-            blocks.Add(new Pictures([.. VoltsOf(evidence.Assessment, box, devices), .. VoltagesAlong(box, devices)]));
+            blocks.Add(FaultTable.Of(box.Box, FaultsOf(box)));
+            blocks.Add(new DataTable($"Supply of {box.Box}, derated", ConditionColumns, [.. box.InConditions.Select(ConditionRow)]));
         }
 
-        if (PowerLimits(box) is DataTable limits) blocks.Add(limits);
+        blocks.AddRange(PowerLimits([box]));
+        blocks.AddRange(Charts([.. VoltsOf(box, devices), .. VoltagesAlong(box, devices)]));
         return new Section($"{(box.Box.IsAdapter ? "Adapter" : "Box")}: {box.Box}", blocks);
     }
 
-    private static IEnumerable<Fact> FactsOf(Evidence evidence, BoxAssessment box)
+    private Section Of(IReadOnlyList<BoxAssessment> boxes)
     {
-        Site site = evidence.Assessment.Site;
-        SupplyOutput output = box.Box.Supply.Output;
-        yield return new("Supply", box.Box.Supply.Name);
-        yield return new("Gives", Invariant($"{output.LowestVoltage.Volts:0.00} V to {output.HighestVoltage.Volts:0.00} V {(output.Kind == CurrentKind.Dc ? "DC" : "AC")}, at most {output.RatedCurrent.Amperes:0.##} A"));
-        if (output is DcOutput dc)
-        {
-            yield return new("Set to", Invariant($"{dc.SetPoint.Volts:0.00} V"));
-            if (dc.Trim is not null && box.Outputs.Count > 0) yield return new("Trim window", Trim(site.TrimWindowOf(box.Box.Name, evidence.CancellationToken)));
-        }
+        BoxAssessment[] used = [.. boxes.Where(b => b.Outputs.Count > 0)];
+        DeviceAssessment[] devices = [.. used.SelectMany(DevicesOf)];
+        var blocks = new List<Block> { new DataTable("Supplies, each in its worst condition", SupplyColumns, [.. boxes.Select(SupplyRow)]) };
+        if (devices.Length > 0) blocks.Add(DeviceTable.Of("Devices on them", devices, used));
+        if (used.Length > 0) blocks.Add(FaultTable.Of([.. used.SelectMany(FaultsOf)]));
+        blocks.AddRange(PowerLimits(boxes));
+        Chart[] diagrams = [.. used.Where(IsMarked).Select(box => Chart.OneLine(evidence.Assessment, box, findings))];
+        if (diagrams.Length > 0) blocks.Add(new Pictures(diagrams, AreWide: true, ArePrinted: false));
+        blocks.AddRange(Charts([.. used.SelectMany(box => VoltagesAlong(box, DevicesOf(box)))]));
+        return new Section(boxes.All(b => b.Box.IsAdapter) ? "Adapters" : "Adapters, and boxes with one output in use", blocks);
+    }
 
+    private DeviceAssessment[] DevicesOf(BoxAssessment box) => [.. evidence.Assessment.Devices.Where(d => d.Box == box.Box).OrderBy(d => d.Output.Number)];
+
+    private OutputFaults[] FaultsOf(BoxAssessment box) => [.. evidence.Faults.Where(f => f.Box == box.Box)];
+
+    // A diagram without a mark says no more than the tables. On paper those of single outputs take more room than they are worth.
+    private bool IsMarked(BoxAssessment box)
+    {
+        HashSet<string> names = [box.Box.Name, .. DevicesOf(box).Select(d => d.Device.Name), .. DevicesOf(box).SelectMany(d => d.Path).Select(run => Subject.Of(run).Name),
+            .. box.Outputs.Select(o => Subject.Of(box.Box, o.Output).Name)];
+        return findings.Any(f => f.Severity >= Severity.Caution && names.Contains(f.About.Name));
+    }
+
+    private IEnumerable<Fact> FactsOf(BoxAssessment box)
+    {
+        SupplyOutput output = box.Box.Supply.Output;
+        yield return new("Supply", Invariant($"{box.Box.Supply.Name}; gives {Gives(output)} V {(output.Kind == CurrentKind.Dc ? "DC" : "AC")}, at most {output.RatedCurrent.Amperes:0.##} A"));
+        foreach (Fact fact in Setting(box)) yield return fact;
+        yield return new("Load at worst", Invariant($"{Load(box.Worst)} A in {box.Worst.Condition}"));
+        yield return new("Outputs in use", Invariant($"{box.Outputs.Count} of {box.Box.Outputs.Count}"));
+        foreach (Fact fact in Place(box)) yield return fact;
+    }
+
+    private IEnumerable<Fact> Setting(BoxAssessment box)
+    {
+        if (box.Box.Supply.Output is not DcOutput dc) yield break;
+        yield return new("Set to", Invariant($"{dc.SetPoint.Volts:0.00} V"));
+        if (dc.Trim is not null && box.Outputs.Count > 0)
+        {
+            yield return new("Trim window", Trim(evidence.Assessment.Site.TrimWindowOf(box.Box.Name, evidence.CancellationToken)));
+        }
+    }
+
+    private IEnumerable<Fact> Place(BoxAssessment box)
+    {
         if (box.Box.Enclosure is Enclosure enclosure) yield return new("Enclosure", enclosure.ToString());
-        if (box.Box.Cabinet is Cabinet cabinet) yield return new("Cabinet", Shared(site, box.Box, cabinet));
+        if (box.Box.Cabinet is Cabinet cabinet) yield return new("Cabinet", Shared(evidence.Assessment.Site, box.Box, cabinet));
         if (box.InConditions.Select(c => c.Heat).OfType<HeatedEnclosure>().OrderByDescending(h => h.Inside.DegreesCelsius).FirstOrDefault() is HeatedEnclosure hottest)
         {
             yield return new("Hottest inside", hottest.ToString());
         }
 
         if (box.Box.Receptacle is Receptacle receptacle) yield return new("Receptacle", evidence.Receptacles.First(o => o.Receptacle == receptacle).ToString());
-        yield return new("Outputs in use", Invariant($"{box.Outputs.Count} of {box.Box.Outputs.Count}"));
     }
 
     private static string Shared(Site site, DistributionBox box, Cabinet cabinet)
@@ -67,51 +108,83 @@ internal static class BoxSection
         return others.Length == 0 ? $"{cabinet}, alone in it" : $"{cabinet}, together with {others}";
     }
 
-    private static string Trim(TrimWindow window) => window.IsEmpty
-        ? Invariant($"none: {window.Conflict.Volts:0.00} V short. At least {window.Lowest}, at most {window.Highest}")
-        : Invariant($"{window.Lowest} to {window.Highest}; the middle is {window.Middle.Volts:0.00} V{(window.HighestBeforeLoad.SetPoint < window.Highest.SetPoint ? $"; without load at most {window.HighestBeforeLoad}" : "")}");
+    private static string Trim(TrimWindow window)
+    {
+        if (!window.IsEmpty) return Invariant($"{Ends(window)}; the middle is {window.Middle.Volts:0.00} V{BeforeLoad(window)}");
+        string conflict = Invariant($"none, {window.Conflict.Volts:0.00} V short: at least {window.Lowest}, at most {window.Highest}");
+        if (window.OfOthers is not TrimWindow others) return conflict;
+        return others.IsEmpty
+            ? $"{conflict}. There is none without {window.Spoiler} either"
+            : $"{conflict}. {window.Spoiler} spoils it; the window of the others is {Ends(others)}";
+    }
 
-    private static IReadOnlyList<string> SupplyRow(BoxInCondition box) =>
+    private static string Ends(TrimWindow window) => $"{window.Lowest} to {window.Highest}";
+
+    private static string BeforeLoad(TrimWindow window) =>
+        window.HighestBeforeLoad.SetPoint < window.Highest.SetPoint ? $"; without load at most {window.HighestBeforeLoad}" : "";
+
+    private static string Gives(SupplyOutput output) => Invariant($"{output.LowestVoltage.Volts:0.00}–{output.HighestVoltage.Volts:0.00}");
+
+    private static string Load(BoxInCondition box) => Invariant($"{(box.IsDemandOnly ? "asks " : "")}{box.TotalCurrent.Amperes:0.00} of {box.DeratedRating.Amperes:0.00}");
+
+    private static string Air(BoxInCondition box) => box.InsideTemperature is Temperature inside ? Said.Celsius(inside) : "not known";
+
+    private IReadOnlyList<string> SupplyRow(BoxAssessment box) =>
+    [
+        box.Box.Name,
+        box.Box.Supply.Name,
+        Gives(box.Box.Supply.Output),
+        Load(box.Worst),
+        box.Worst.Condition.Name,
+        Air(box.Worst),
+        string.Join("; ", Setting(box).Concat(Place(box)).Select(f => f.Name is "Set to" or "Trim window" or "Hottest inside" ? $"{f.Name.ToLowerInvariant()} {f.Value}" : f.Value)),
+    ];
+
+    private static IReadOnlyList<string> ConditionRow(BoxInCondition box) =>
     [
         box.Condition.Name,
-        box.InsideTemperature is Temperature inside ? Said.Celsius(inside) : "not known",
-        (box.IsDemandOnly ? "asked for " : "") + Said.Amperes(box.TotalCurrent),
+        Air(box),
+        (box.IsDemandOnly ? "asks " : "") + Said.Amperes(box.TotalCurrent),
         Said.Amperes(box.DeratedRating),
         box.DeratedRating.Amperes > 0 ? Said.Percent(box.TotalCurrent.Amperes / box.DeratedRating.Amperes) : Said.Nothing,
     ];
 
-    private static IReadOnlyList<string> OutputRow(OutputAssessment output) =>
-    [
-        Invariant($"{output.Output.Number}"),
-        output.Devices.Count == 0 ? "no device" : string.Join(", ", output.Devices.Select(d => d.Name)),
-        output.Output.Protection?.Name ?? "not declared",
-        (output.Worst.IsDemandOnly ? "asked for " : "") + Said.Amperes(output.Worst.Current),
-        output.Worst.Condition.Name,
-        Invariant($"{output.Output.Limit.Amperes:0.##}"),
-        Said.Percent(output.Loading.DecimalFractions),
-    ];
+    private static IEnumerable<Block> Charts(IReadOnlyList<Chart> charts) => charts.Count == 0 ? [] : [new Pictures(charts)];
 
     // A picture of one row says no more than its table.
-    private static IEnumerable<Chart> VoltsOf(SiteAssessment assessment, BoxAssessment box, DeviceAssessment[] devices) =>
-        devices.Length > 1 ? [Chart.DeviceVolts(assessment, box)] : [];
+    private IEnumerable<Chart> VoltsOf(BoxAssessment box, DeviceAssessment[] devices) =>
+        devices.Length > 1 ? [Chart.DeviceVolts(evidence.Assessment, box)] : [];
 
-    // One picture an output where a device does not do well, in the worst condition of each of its devices.
-    private static IEnumerable<Chart> VoltagesAlong(BoxAssessment box, DeviceAssessment[] devices) => box.Outputs
-        .Select(output => devices.Where(d => d.Output == output.Output && d.Verdict != Verdict.Holds).Select(d => d.Worst).Where(HasProfile).ToList())
+    // One picture an output where a device is outside what it accepts, in the worst condition of each of its devices.
+    private IEnumerable<Chart> VoltagesAlong(BoxAssessment box, DeviceAssessment[] devices) => box.Outputs
+        .Select(output => devices.Where(d => d.Output == output.Output && (hasEveryProfile || IsOutside(d.Worst))).Select(d => d.Worst).Where(HasProfile).ToList())
         .Where(worst => worst.Count > 0)
         .Select(worst => Chart.VoltageAlong(worst));
 
+    private static bool IsOutside(DeviceInCondition device) =>
+        device.State != DeviceState.Up || device.Margin.Volts < 0 || device.Voltage > device.Accepted!.Highest;
+
     private static bool HasProfile(DeviceInCondition device) => device.State != DeviceState.WrongCurrent && device.Profile() is not null;
 
-    private static DataTable? PowerLimits(BoxAssessment box)
+    private static IEnumerable<Block> PowerLimits(IReadOnlyList<BoxAssessment> boxes)
     {
-        List<IReadOnlyList<string>> rows = [.. box.Box.Outputs.Where(o => o.ClaimedClass is not null).Select(o => box.Box.AssessPowerLimit(o.Number, o.ClaimedClass!.Value)).Select(PowerLimitRow)];
-        return rows.Count == 0 ? null : new DataTable($"Outputs of {box.Box} that claim a power-limit class: numbers can refute one, never prove it", [new("Output"), new("Class"), new("Numbers say")], rows);
+        IReadOnlyList<string>[] rows =
+        [
+            .. from box in boxes.Select(b => b.Box)
+               from output in box.Outputs
+               where output.ClaimedClass is not null
+               select PowerLimitRow(box, box.AssessPowerLimit(output.Number, output.ClaimedClass!.Value)),
+        ];
+        if (rows.Length > 0)
+        {
+            yield return new DataTable("Power-limit classes that labels claim: numbers can refute a claim, never prove it",
+                [new("Output"), new("Class"), new("The numbers")], rows);
+        }
     }
 
-    private static IReadOnlyList<string> PowerLimitRow(PowerLimitAssessment limit) =>
+    private static IReadOnlyList<string> PowerLimitRow(DistributionBox box, PowerLimitAssessment limit) =>
     [
-        Invariant($"{limit.Output.Number}"),
+        Invariant($"{box.Name} output {limit.Output.Number}"),
         limit.Class switch
         {
             PowerLimitClass.Class2 => "Class 2",
@@ -121,9 +194,9 @@ internal static class BoxSection
         },
         limit.Verdict switch
         {
-            PowerLimitVerdict.Exceeds => "exceeds it",
-            PowerLimitVerdict.WithinNumbers => "within the numbers; check the listing",
-            _ => "unknown",
+            PowerLimitVerdict.Exceeds => "exceed it",
+            PowerLimitVerdict.WithinNumbers => "are within it; check the listing",
+            _ => "are not known",
         },
     ];
 }

@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Linq;
 using CamPower.Reports.Contents;
@@ -5,36 +6,45 @@ using static System.FormattableString;
 
 namespace CamPower.Reports.Sections;
 
-/// <summary>What a short does at each output of a box.</summary>
+/// <summary>What a short does at outputs; outputs of the same answer share a line.</summary>
 internal static class FaultTable
 {
+    /// <summary>The outputs of one box.</summary>
     internal static Block Of(DistributionBox box, IReadOnlyList<OutputFaults> outputs) =>
-        outputs.All(o => o.Weakest.Verdict == OperatingVerdict.None) && outputs.Select(o => o.Weakest.Missing).Distinct().Count() == 1
-            ? new Paragraph($"What a short does on these outputs is {WithoutPlace(outputs[0].Weakest)}.")
-            : Table(box, outputs);
+        Of($"Shorts on what {box} feeds", "Output", outputs, alike => Said.Numbers([.. alike.Select(o => o.Output.Number)]));
 
-    private static DataTable Table(DistributionBox box, IReadOnlyList<OutputFaults> outputs) => new(
-        $"Shorts on what the outputs of {box} feed",
-        [new("Output"), new("The short that is hardest to clear"), new("Conductors, wherever it is"), new("Supply meanwhile, at worst"), new("Others that go dark")],
-        [.. outputs.Select(o => Row(o, outputs.Sum(all => all.Assessment.Devices.Count)))]);
+    /// <summary>The outputs of several boxes, most often one of each.</summary>
+    internal static Block Of(IReadOnlyList<OutputFaults> outputs) =>
+        Of("Shorts on what they feed", "Box or adapter", outputs, alike => string.Join(", ", alike.Select(o => o.Box.Name).Distinct()));
 
-    private static IReadOnlyList<string> Row(OutputFaults output, int others)
+    private static Block Of(string caption, string place, IReadOnlyList<OutputFaults> outputs, Func<IEnumerable<OutputFaults>, string> places)
+    {
+        Dictionary<DistributionBox, int> devices = outputs.GroupBy(o => o.Box).ToDictionary(box => box.Key, box => box.Sum(o => o.Assessment.Devices.Count));
+        IGrouping<string, (OutputFaults Output, string[] Answer)>[] alike =
+            [.. outputs.Select(o => (Output: o, Answer: Answer(o, devices[o.Box]))).GroupBy(x => string.Join('\n', x.Answer))];
+        return new DataTable(caption,
+            [new(place), new("Protective device"), new("Hardest short to clear"), new("Conductors"), new("Supply during it"), new("Others that go dark")],
+            [.. alike.Select(group => (string[])[places(group.Select(x => x.Output)), .. group.First().Answer])]);
+    }
+
+    private static string[] Answer(OutputFaults output, int allDevices)
     {
         RailDuringFault worst = output.Shorts.Select(s => s.Rail).OrderByDescending(r => r.Dark.Count).ThenByDescending(r => r.BelowWindow.Count).First();
         return
         [
-            Invariant($"{output.Output.Number}"),
-            output.Weakest.ToString(),
+            output.Output.Protection?.Name ?? "not stated",
+            output.Weakest.Verdict == OperatingVerdict.None ? "not known, see Not stated" : WithoutPlace(output.Weakest),
             Conductors(output),
             worst.ToString(),
-            Dark(worst, others - output.Assessment.Devices.Count),
+            Dark(worst, allDevices - output.Assessment.Devices.Count),
         ];
     }
 
     private static string Dark(RailDuringFault rail, int others)
     {
+        if (others == 0) return Said.Nothing;
         if (rail.State == RailState.Unknown) return "not known";
-        if (rail.Dark.Count == others) return others == 0 ? Said.Nothing : "all";
+        if (rail.Dark.Count == others) return "all";
         string names = string.Join(", ", rail.Dark.Select(d => d.Name).Concat(rail.BelowWindow.Select(d => $"perhaps {d.Name}")));
         return names.Length == 0 ? "none" : names;
     }
@@ -44,8 +54,8 @@ internal static class FaultTable
     private static string Conductors(OutputFaults output)
     {
         HashSet<WithstandVerdict> verdicts = [.. output.Shorts.Select(s => s.WithstandVerdict)];
-        if (verdicts.Contains(WithstandVerdict.DoesNotStand)) return "do not stand it";
+        if (verdicts.Contains(WithstandVerdict.DoesNotStand)) return "do not withstand it";
         if (verdicts.Contains(WithstandVerdict.Unknown)) return "not known";
-        return verdicts.Contains(WithstandVerdict.HotterThanInService) ? "hotter than they may be in service" : "stand it";
+        return verdicts.Contains(WithstandVerdict.HotterThanInService) ? "hotter than allowed in service" : "withstand it";
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Generic;
+using System.Linq;
 using CamPower.Reports.Contents;
 
 namespace CamPower.Reports.Sections;
@@ -6,7 +7,12 @@ namespace CamPower.Reports.Sections;
 /// <summary>What was found, worst first, and what to do about it.</summary>
 internal static class FindingsSection
 {
-    internal static Section Of(IReadOnlyList<Finding> findings) => new("What to put right", findings.Count == 0
-        ? [new Paragraph("The rules that were asked found nothing.")]
-        : [new Paragraph("Worst first."), new FoundList(FindingGroup.Of(findings))]);
+    /// <summary>What is not stated has a section of its own.</summary>
+    internal static Section Of(IReadOnlyList<Finding> findings)
+    {
+        Finding[] found = [.. findings.Where(f => !f.IsNotStated)];
+        return new Section("Findings", found.Length == 0
+            ? [new Paragraph("The rules that were applied found nothing to correct.")]
+            : [new Paragraph("Worst first."), new FoundList(FindingGroup.Of(found))]);
+    }
 }

@@ -48,7 +48,7 @@ internal static class HtmlWriter
         Facts facts => Of(facts.Items),
         ItemList list => Element("ul", list.Items.Select(item => Element("li", PlainText.Of(item)))),
         DataTable table => Of(table, page),
-        Pictures { AreWide: true } wide => Element("div", Class("diagram"), new XAttribute("role", "region"),
+        Pictures { AreWide: true } wide => Element("div", Class(wide.ArePrinted ? "diagram" : "diagram screen"), new XAttribute("role", "region"),
             new XAttribute("aria-label", string.Join(", ", wide.Charts.Select(chart => chart.Title))), new XAttribute("tabindex", "0"), wide.Charts.Select(chart => Of(chart, page))),
         Pictures pictures => Element("div", Class("pictures"), pictures.Charts.Select(chart => Of(chart, page))),
         FoundList found => Element("ol", Class("findings"), found.Groups.Select(Of)),
@@ -62,12 +62,12 @@ internal static class HtmlWriter
         Element("h3", Element("span", Class("severity"), group.Severity.ToString()), ": " + PlainText.Of(group.Heading)),
         group.Findings.Count == 1
             ? Element("p", Found(group.Findings[0]))
-            : Element("ul", group.Findings.Select(finding => Element("li", Element("b", PlainText.Of(finding.About.Name)), ": ", Found(finding)))),
+            : Element("ul", group.Findings.Select(finding => Element("li", Found(finding)))),
         Element("p", Element("b", "To do: "), PlainText.Of(group.Remedy)),
-        Element("p", Class("evidence"), PlainText.Of($"Rule: {group.Rule}. Source: {group.Source}.")));
+        Element("p", Class("source"), PlainText.Of($"Rule: {group.Rule}. Source: {group.Source}.")));
 
     private static object[] Found(Finding finding) =>
-        [PlainText.Of(finding.Message) + " ", Element("span", Class("evidence"), PlainText.Of(FindingGroup.Evidence(finding)))];
+        [Element("b", PlainText.Of(finding.About.Name)), ": " + PlainText.Of(finding.Message) + " ", Element("span", Class("evidence"), PlainText.Of(FindingGroup.Evidence(finding)))];
 
     // A table that is wider than a telephone is scrolled by itself, also by those who have only a keyboard.
     private static XElement Of(DataTable table, HtmlPage page)

@@ -68,12 +68,12 @@ internal static class MarkdownWriter
     {
         text.Append("\n### ").Append(Escaped($"{group.Severity}: {group.Heading}")).Append('\n');
         if (group.Findings.Count == 1) text.Append('\n').Append(Found(group.Findings[0])).Append('\n');
-        else AppendItems(text, group.Findings.Select(f => $"{Escaped(f.About.Name)}: {Found(f)}"));
+        else AppendItems(text, group.Findings.Select(Found));
         text.Append("\nTo do: ").Append(Escaped(group.Remedy)).Append('\n');
         text.Append('\n').Append(Escaped($"Rule: {group.Rule}. Source: {group.Source}.")).Append('\n');
     }
 
-    private static string Found(Finding finding) => Escaped($"{finding.Message} {FindingGroup.Evidence(finding)}".TrimEnd());
+    private static string Found(Finding finding) => Escaped($"{finding.About.Name}: {finding.Message} {FindingGroup.Evidence(finding)}".TrimEnd());
 
     // Whatever Markdown or HTML could take for its own, anywhere in a line, and what would end a cell.
     private static string Escaped(string text)

@@ -32,29 +32,42 @@ internal static class PageStyle
         .findings .failure { border-color: #8b0000; }
         .findings .caution { border-color: #8a5a00; border-left-style: dashed; }
         .findings .note { border-color: #2f5d8a; border-left-style: dotted; }
-        .evidence { font-size: .85rem; color: #3d3d3d; }
+        .evidence, .source { font-size: .85rem; color: #3d3d3d; }
         .severity { text-transform: uppercase; letter-spacing: .03em; }
         .pictures { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(100%, 25rem), 1fr)); gap: 1rem; align-items: start; }
         .diagram { margin: 1rem 0; overflow-x: auto; }
         .diagram svg { min-width: 44rem; }
         figure { margin: 0; border: 1px solid #c4c4c4; padding: .5rem; }
         figure svg { display: block; width: 100%; height: auto; }
-        @page { margin: 14mm 13mm; }
+        @page { margin: 12mm 12mm 14mm; @bottom-right { content: "Page " counter(page) " of " counter(pages); font: 7pt Verdana, "DejaVu Sans", Arial, sans-serif; } }
         @media print {
-          :root { font-size: 9.5pt; }
+          :root { font-size: 7.8pt; }
+          body { line-height: 1.25; }
           main { max-width: none; padding: 0; }
-          .scrolled { overflow: visible; break-inside: avoid; }
-          table { font-size: 8pt; }
+          h2 { margin: 1rem 0 .3rem; padding-top: .2rem; border-top-width: 1px; }
+          p { margin: .25rem 0; max-width: none; }
+          dl { margin: .25rem 0; }
+          .scrolled { overflow: visible; margin: .5rem 0; }
+          table { font-size: 7pt; line-height: 1.2; }
+          th, td { padding: .1rem .3rem; }
           thead { display: table-header-group; }
+          th, td, thead th { background: none; }
           tr, figure, .findings li, dl div, caption { break-inside: avoid; }
           h1, h2, h3, caption, thead { break-after: avoid; }
-          dl { break-inside: avoid; }
-          p { break-after: avoid; break-inside: avoid; }
-          .findings p { break-after: auto; }
+          dl, p { break-inside: avoid; }
+          .findings { columns: 2; column-gap: 4mm; }
+          .findings ul { margin: .1rem 0; }
+          .findings p { margin: .1rem 0; }
+          .findings .danger, .findings .failure, .findings .caution, .findings .note { padding: .15rem .4rem; margin: 0 0 .4rem; border-width: 0 0 0 .35rem; }
+          .findings .danger { border-left-width: .6rem; }
+          .findings .evidence { display: none; }
+          .source { font-size: 6.3pt; line-height: 1.15; }
+          .screen { display: none; }
+          .diagram { margin: .4rem 0; }
           .diagram svg { min-width: 0; }
-          .pictures { display: block; }
-          .pictures figure { display: inline-block; box-sizing: border-box; width: 49%; vertical-align: top; margin: 0 0 3mm; }
-          th, td, thead th { background: none; }
+          .diagram figure { border: 0; padding: 0; }
+          .pictures { display: block; margin-top: .4rem; }
+          .pictures figure { display: inline-block; box-sizing: border-box; width: 49%; vertical-align: top; margin: 0 0 2mm; padding: .2rem; }
         }
 
         """;

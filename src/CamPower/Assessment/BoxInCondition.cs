@@ -169,9 +169,6 @@ public sealed class BoxInCondition
     /// <summary>The hottest air in which the supply is rated to run. [°C]</summary>
     internal double HighestCelsius { get; }
 
-    /// <summary>Whether the supply has to give something in air that is too hot for it.</summary>
-    internal bool IsTooHot => Amperes > 0 && SupplyCelsius > HighestCelsius;
-
     /// <summary>Whether the supply has to give something in air that is too cold for it.</summary>
     internal bool IsTooCold => Amperes > 0 && SupplyCelsius < LowestCelsius;
 

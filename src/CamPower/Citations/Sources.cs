@@ -176,7 +176,7 @@ public static class Sources
 
     /// <summary>Outputs, ratings and trim of the usual distribution boxes.</summary>
     public static Citation GenericBoxes { get; } = new(
-        "Common practice, no source", CitationKind.CommonPractice, null, "usual 12 V distribution boxes: 4 outputs 5 A, 9 and 16 outputs 10 A, 18 outputs 20 A");
+        "Common practice, no source", CitationKind.CommonPractice, null, "12 V distribution boxes of 4, 8, 12 and 16 outputs: 1.25 A of supply an output");
 
     /// <summary>How many outputs of a box are left spare.</summary>
     public static Citation SparePolicy { get; } = new(
@@ -218,17 +218,21 @@ public static class Sources
 
     /// <summary>Time limits of blade fuses.</summary>
     public static Citation BladeFuse { get; } = new(
-        "SAE J1284; ISO 8820-3, Road vehicles: fuse-links, type C", CitationKind.FromMemory, null, "time against current");
+        "ISO 8820-3, Road vehicles: fuse-links, type C", CitationKind.FromMemory, null, "time against current");
 
     /// <summary>A fuse carries its rated current for good.</summary>
     public static Citation FuseRatedCurrent { get; } = new(
         "UL 248-14, Supplemental fuses", CitationKind.Standard, null,
         "no opening at 100 % of rated (seen in a generic data sheet designed to it); taken to hold for every fuse");
 
-    /// <summary>Hold, trip and time to trip of resettable fuses.</summary>
+    /// <summary>What hold current, trip current and time to trip of a resettable fuse are.</summary>
     public static Citation ResettableFuse { get; } = new(
-        "Generic data sheet of radial polymeric resettable fuses, 16 V class", CitationKind.Handbook, null,
-        "definitions and values in still air of 20 °C");
+        "Usage of data sheets of polymeric resettable fuses", CitationKind.CommonPractice, null, "definitions in still air of 20 °C");
+
+    /// <summary>Figures of typical resettable fuses.</summary>
+    public static Citation TypicalResettable { get; } = new(
+        "Typical values, no source", CitationKind.FromMemory, null,
+        "rounded to the careful side: time to trip at 5 times the hold current, low minimum and high maximum resistance; replace by the data sheet's");
 
     /// <summary>How the currents of a polymeric resettable fuse change with ambient.</summary>
     public static Citation GenericResettableCurve { get; } = new(

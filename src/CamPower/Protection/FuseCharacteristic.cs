@@ -98,9 +98,9 @@ public sealed class FuseCharacteristic
         At(1.35, null, Hour, Sources.Ul248),
         At(2, 5, 2 * Minute, Sources.Ul248)).TestedAt(ProtectionConstants.UlReferenceTemperature.Value);
 
-    /// <summary>Blade fuses of the ATO class, 3 A to 40 A: SAE J1284, ISO 8820-3 type C.</summary>
+    /// <summary>Blade fuses of ISO 8820-3 type C, 3 A to 40 A.</summary>
     /// <remarks>All from memory. Editions differ at 3.5 times the rated current, where some say 0.04 s.</remarks>
-    public static FuseCharacteristic Blade { get; } = Of("blade fuse, ATO class", 3, 40,
+    public static FuseCharacteristic Blade { get; } = Of("ISO 8820-3 type C", 3, 40,
         At(1.1, 100 * Hour, null, Sources.BladeFuse),
         At(1.35, 0.75, 600, Sources.BladeFuse),
         At(1.6, 0.25, 50, Sources.BladeFuse),

@@ -77,17 +77,20 @@ public sealed class ResettableFuse : ProtectiveDevice
         Point(-40, 1.56), Point(-20, 1.37), Point(0, 1.18), Point(20, 1), Point(30, 0.90), Point(40, 0.80), Point(50, 0.70),
         Point(60, 0.60), Point(70, 0.50), Point(85, 0.35)).WithSource(Sources.GenericResettableCurve, band: 0.05);
 
-    /// <summary>Generic radial resettable fuses of the 16 V class, 0.90 A to 2.50 A, with the generic thermal curve.</summary>
-    /// <remarks>Their sheet states neither maximum current nor tripped power. Source: <see cref="Sources.ResettableFuse"/>.
-    /// The trip current of the 1.35 A one is twice its hold current, as that of its neighbors.</remarks>
+    /// <summary>Typical resettable fuses of the 16 V class, hold currents 0.90 A to 2.50 A, with the generic thermal curve.</summary>
+    /// <remarks>
+    /// Rounded, careful figures, from memory, no source: replace them by those of the data sheet. The trip current is twice the hold
+    /// current. It has tripped within 5 s to 20 s at 5 times the hold current. The minimum resistance is low and the maximum
+    /// resistance high for its size. Neither a maximum current nor a tripped power is stated. See <see cref="Sources.TypicalResettable"/>.
+    /// </remarks>
     public static IReadOnlyList<ResettableFuse> Generic16Volt { get; } = Array.AsReadOnly<ResettableFuse>(
     [
-        Generic(0.90, 1.80, 1.2, 0.070, 0.180),
-        Generic(1.10, 2.20, 2.3, 0.050, 0.140),
-        Generic(1.35, 2.70, 4.5, 0.040, 0.120),
-        Generic(1.60, 3.20, 9.0, 0.030, 0.110),
-        Generic(1.85, 3.70, 10.0, 0.030, 0.090),
-        Generic(2.50, 5.00, 40.0, 0.020, 0.060),
+        Generic(0.90, seconds: 5, minimumOhms: 0.040, maximumOhms: 0.25),
+        Generic(1.10, seconds: 5, minimumOhms: 0.035, maximumOhms: 0.20),
+        Generic(1.35, seconds: 8, minimumOhms: 0.030, maximumOhms: 0.15),
+        Generic(1.60, seconds: 10, minimumOhms: 0.025, maximumOhms: 0.15),
+        Generic(1.85, seconds: 10, minimumOhms: 0.020, maximumOhms: 0.12),
+        Generic(2.50, seconds: 20, minimumOhms: 0.015, maximumOhms: 0.08),
     ]);
 
     /// <summary>The largest current that it carries without tripping at 20 °C. [A]</summary>
@@ -216,11 +219,11 @@ public sealed class ResettableFuse : ProtectiveDevice
 
     internal override IEnumerable<double> StepsAt(double currentFactor) => [_testAmperes * currentFactor];
 
-    // All of them are timed at 8 A, and stand 16 V.
-    private static ResettableFuse Generic(double hold, double trip, double seconds, double leastOhms, double greatestOhms) => new(
+    private static ResettableFuse Generic(double hold, double seconds, double minimumOhms, double maximumOhms) => new(
         FormattableString.Invariant($"generic 16 V resettable fuse, {hold:0.00} A"),
-        ElectricCurrent.FromAmperes(hold), ElectricCurrent.FromAmperes(trip), ElectricCurrent.FromAmperes(8), Duration.FromSeconds(seconds),
-        ElectricResistance.FromOhms(leastOhms), ElectricResistance.FromOhms(greatestOhms), GenericThermal,
+        ElectricCurrent.FromAmperes(hold), ElectricCurrent.FromAmperes(2 * hold), ElectricCurrent.FromAmperes(5 * hold),
+        Duration.FromSeconds(seconds), ElectricResistance.FromOhms(minimumOhms), ElectricResistance.FromOhms(maximumOhms),
+        GenericThermal,
         ElectricPotential.FromVolts(16));
 
     private static SharePoint<Temperature> Point(double celsius, double share) =>

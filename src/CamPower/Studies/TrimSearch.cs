@@ -21,8 +21,11 @@ internal sealed class TrimSearch
     private readonly int _steps;
     private readonly CancellationToken _cancellationToken;
 
-    internal TrimSearch(Site site, DistributionBox box, CancellationToken cancellationToken)
+    private readonly SiteDevice? _leftOut;
+
+    internal TrimSearch(Site site, DistributionBox box, CancellationToken cancellationToken, SiteDevice? leftOut = null)
     {
+        _leftOut = leftOut;
         _site = site;
         _box = box;
         _cancellationToken = cancellationToken;
@@ -40,13 +43,25 @@ internal sealed class TrimSearch
 
         // From there upward: under it a circuit may collapse, and its devices then see the whole supply voltage.
         TrimLimit highest = Limit(TrimBreach.TooHigh, safe: Math.Min(lowest.Volts, _toVolts), end: _toVolts, retreat: 0.5);
-        return new TrimWindow(_box, lowest, highest, BeforeLoad());
+        var window = new TrimWindow(_box, lowest, highest, BeforeLoad());
+        return window.IsEmpty && _leftOut is null ? WithSpoiler(window) : window;
+    }
+
+    // One of the two that conflict: the one that leaves the others the most room.
+    private TrimWindow WithSpoiler(TrimWindow empty)
+    {
+        SiteDevice[] conflicting = [.. new[] { empty.Lowest.Device, empty.Highest.Device }.OfType<SiteDevice>().Distinct()];
+        (SiteDevice Spoiler, TrimWindow OfOthers)[] without =
+            [.. conflicting.Select(device => (device, new TrimSearch(_site, _box, _cancellationToken, device).Window()))];
+        if (without.Length == 0) return empty;
+        (SiteDevice spoiler, TrimWindow ofOthers) = without.OrderByDescending(x => x.OfOthers.Highest.Volts - x.OfOthers.Lowest.Volts).First();
+        return new TrimWindow(_box, empty.Lowest, empty.Highest, empty.HighestBeforeLoad) { Spoiler = spoiler, OfOthers = ofOthers };
     }
 
     // Nothing is lost on the way while nothing is drawn.
     private TrimLimit BeforeLoad()
     {
-        FedDevice? first = _groups.SelectMany(g => g.Devices).Where(d => IsOfThisBox(d.Box) && d.Accepted is not null).OrderBy(d => d.Accepted!.HighestVolts).FirstOrDefault();
+        FedDevice? first = _groups.SelectMany(g => g.Devices).Where(d => IsOfThisBox(d.Box) && d.Accepted is not null && !ReferenceEquals(d.Device, _leftOut)).OrderBy(d => d.Accepted!.HighestVolts).FirstOrDefault();
         double volts = first?.Accepted!.HighestVolts / (1 + _box.Supply.Output.Tolerance.DecimalFractions) ?? double.PositiveInfinity;
         return Limits.IsBelow(volts, _toVolts) ? new TrimLimit(volts, TrimBound.NoLoadVoltage, first!.Device) : new TrimLimit(_toVolts, TrimBound.SupplyRange);
     }
@@ -92,7 +107,8 @@ internal sealed class TrimSearch
     {
         SiteAssessment solved = SolvedAt(volts);
         HashSet<Condition> overloaded = OverloadedBySettingAt(volts, solved);
-        return solved.Devices.Where(device => IsOfThisBox(device.Box)).SelectMany(device => breaches(device, overloaded));
+        return solved.Devices.Where(device => IsOfThisBox(device.Box) && !ReferenceEquals(device.Device, _leftOut))
+            .SelectMany(device => breaches(device, overloaded));
     }
 
     // Resistances take more the higher the supply is set, constant powers less: the slope says which side overloads it.

@@ -9,7 +9,7 @@ namespace CamPower;
 /// Immutable. A supply gives its set point within a tolerance: the lowest voltage of it counts for staying up, starting
 /// and undervoltage, the highest, at the least load and the coldest cable, for overvoltage. For the moment before a device draws anything
 /// see <see cref="HighestBeforeLoad"/>: the window itself counts on the least load. Where the two limits cross
-/// the window is empty, and they name who conflicts. A supply that cannot be trimmed has one set point, and a window of
+/// the window is empty, and they name who conflicts; <see cref="Spoiler"/> and <see cref="OfOthers"/> say what to do about it. A supply that cannot be trimmed has one set point, and a window of
 /// that one voltage or none.
 /// </remarks>
 /// <example>
@@ -42,6 +42,12 @@ public sealed class TrimWindow
     /// the whole voltage of the supply for a moment. Most inputs stand that; only the data sheet says so.</remarks>
     public TrimLimit HighestBeforeLoad { get; }
 
+    /// <summary>The device that spoils an empty window: without it the others have the widest one; null where the window is not empty, or the supply ends it on both sides.</summary>
+    public SiteDevice? Spoiler { get; internal init; }
+
+    /// <summary>The window of the devices other than <see cref="Spoiler"/>, which stays connected; it may be empty too. Null where nothing spoils the window.</summary>
+    public TrimWindow? OfOthers { get; internal init; }
+
     /// <summary>Whether no set point will do: what the one limit asks for, the other does not allow.</summary>
     public bool IsEmpty => Limits.IsAbove(Lowest.Volts, Highest.Volts);
 
@@ -60,8 +66,10 @@ public sealed class TrimWindow
 
     /// <summary>Both ends, or what conflicts, in the invariant culture; never throws.</summary>
     public override string ToString() => IsEmpty
-        ? Invariant($"{Box}: none, {Lowest.Volts - Highest.Volts:0.00#} V short: at least {Lowest}, at most {Highest}")
+        ? Invariant($"{Box}: none, {Lowest.Volts - Highest.Volts:0.00#} V short: at least {Lowest}, at most {Highest}{Others}")
         : $"{Box}: {Lowest} to {Highest}{Warning}";
+
+    private string Others => OfOthers is null ? "" : $"; without {Spoiler}: {(OfOthers.IsEmpty ? "none either" : $"{OfOthers.Lowest} to {OfOthers.Highest}")}";
 
     private string Warning => Limits.IsBelow(HighestBeforeLoad.Volts, Highest.Volts) ? $"; without load at most {HighestBeforeLoad}" : "";
 }

@@ -1,5 +1,6 @@
 using System;
 using System.Linq;
+using CamPower.Tests.Protection;
 using UnitsNet;
 using static CamPower.Tests.Sites.SmallSite;
 
@@ -8,8 +9,8 @@ namespace CamPower.Tests.Assessment;
 /// <summary>The protective device of an output is in series with all that it feeds: its greatest resistance where voltage is short, its least where it is too much.</summary>
 public class ProtectionInSeriesTests
 {
-    // The generic 1.10 A one of the 16 V class: 0.05 Ω new, 0.14 Ω after a trip.
-    private static readonly ResettableFuse Resettable = ResettableFuse.Generic16Volt[1];
+    // Reference row S09-048: 0.05 Ω new, 0.14 Ω after a trip.
+    private static readonly ResettableFuse Resettable = SmallDevices.Printed(1.10);
 
     // NBS Handbook 100: 18 AWG solid, 6.385 Ω/1000 ft at 20 °C; 26 m out and back are 1.0893 Ω. The device has 1 % more for each of 5 K: 0.147 Ω. With it
     // 1.2363 Ω, and from 12 V less 2 % 9 W get (11.76 + √(11.76² − 4·1.2363·9))/2 = 10.722 V; without it 10.857 V, which would be enough.
@@ -68,7 +69,7 @@ public class ProtectionInSeriesTests
     public void Working_NamesTheDevice()
     {
         Derivation single = WithRun(Resettable).Assess().Devices[0].Worst.Explain();
-        Assert.Contains(single.Steps, s => s.Formula.Contains("R(generic 16 V resettable fuse, 1.10 A at box output 1)", StringComparison.Ordinal));
+        Assert.Contains(single.Steps, s => s.Formula.Contains("R(printed resettable fuse, 1.10 A at box output 1)", StringComparison.Ordinal));
         Assert.Contains(Tree(SeriesOhms(0.2)).Assess().Devices[0].Worst.Explain().Steps, s => s.Meaning.Contains("limit at box output 1", StringComparison.Ordinal));
     }
 

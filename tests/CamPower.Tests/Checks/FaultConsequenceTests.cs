@@ -125,7 +125,7 @@ public class FaultConsequenceTests
         Assert.Equal(2.924, far.LargestProspective!.Value.Amperes, 0.002);
         Assert.Equal(2.2, far.SmallestProspective!.Value.Amperes, 0.01);
 
-        static ShortCircuit Long(params Condition[] conditions) => new Site("site", conditions, [SmallFaultSite.Box(SmallDevices.Generic(1.10), OverloadBehavior.Unlimited)],
+        static ShortCircuit Long(params Condition[] conditions) => new Site("site", conditions, [SmallFaultSite.Box(SmallDevices.Printed(1.10), OverloadBehavior.Unlimited)],
             [new SiteRun(RunOrigin.Output(BoxName, 1), "end", SmallFault.Run(65), installationMethod: InstallationMethod.InCableOrRaceway(2))],
             [new SiteDevice("camera", Camera(Amperes(0.1)), "end")]).Assess().StudyFaults()[0].Weakest;
     }

@@ -55,7 +55,7 @@ public class NuisanceTripRuleTests
     public void AShortCondition_IsHeldAgainstTheEarliestTrip(double seconds, bool isFound)
     {
         var start = new Condition("start", LoadComponents.None, At(box: 20), duration: Duration.FromSeconds(seconds));
-        Assert.Equal(isFound, Found(Shared(0, Boxed(SmallDevices.Generic(1.10)), [start], Draws(1.18))).Count == 1);
+        Assert.Equal(isFound, Found(Shared(0, Boxed(SmallDevices.Printed(1.10)), [start], Draws(1.18))).Count == 1);
     }
 
     // Half a second of 8 A: 32 A²s, where the resettable fuse of 1.10 A trips with 35.4 A²s at 20 °C and 17.3 A²s at 50 °C.
@@ -65,7 +65,7 @@ public class NuisanceTripRuleTests
     public void Start_CountsTheTemperatureInside(double celsius, bool isFound)
     {
         Device heater = Draws(0.1, new Inrush(ElectricCurrent.FromAmperes(8), Duration.FromSeconds(0.5)));
-        IReadOnlyList<Finding> found = Found(Shared(0, Boxed(SmallDevices.Generic(1.10)), [Condition.Day(At(box: 0)), Condition.Night(At(box: celsius))], heater));
+        IReadOnlyList<Finding> found = Found(Shared(0, Boxed(SmallDevices.Printed(1.10)), [Condition.Day(At(box: 0)), Condition.Night(At(box: celsius))], heater));
         Assert.Equal(isFound, found.Count == 1);
         if (isFound) Assert.Contains("It draws up to 8 A and 32 A²·s in \"night\" when all its devices start at once.", found[0].Message, StringComparison.Ordinal);
     }

@@ -42,7 +42,7 @@ public class ValueOutsideValidatedRangeRuleTests
     [InlineData(-41, true)]
     public void Device_OutsideItsAmbientCurve(double celsius, bool isFound)
     {
-        DistributionBox box = DistributionBox.OfEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(5), SmallDevices.Generic(1.10));
+        DistributionBox box = DistributionBox.OfEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(5), SmallDevices.Printed(1.10));
         IReadOnlyList<Finding> found = Found(Star(box, [Condition.Day(At()), Condition.Night(At(box: celsius))], (0, Camera(Amperes(0.1))), (0, Camera(Amperes(0.1)))));
         Assert.Equal(isFound, found.Count == 1);
         if (!isFound) return;
@@ -53,7 +53,7 @@ public class ValueOutsideValidatedRangeRuleTests
     [Fact]
     public void Device_OfOneOutputIsNamedByIt()
     {
-        DistributionBox box = DistributionBox.OfEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(5), SmallDevices.Generic(1.10));
+        DistributionBox box = DistributionBox.OfEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(5), SmallDevices.Printed(1.10));
         Assert.Equal("box output 1", Assert.Single(Found(Star(box, [Condition.Day(At(box: 90))], (0, Camera(Amperes(0.1)))))).About.Name);
     }
 

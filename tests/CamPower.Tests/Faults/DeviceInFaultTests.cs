@@ -114,7 +114,7 @@ public class DeviceInFaultTests
         Assert.Equal(OperatingVerdict.Clears, At(40, 50));
 
         OperatingVerdict At(double cold, double hot) =>
-            SmallFault.Study(Runs.OfOhms(1), SmallDevices.Generic(1.10), adapter, SmallFault.Between(device: cold, deviceHottest: hot)).AtFarEnd.Verdict;
+            SmallFault.Study(Runs.OfOhms(1), SmallDevices.Printed(1.10), adapter, SmallFault.Between(device: cold, deviceHottest: hot)).AtFarEnd.Verdict;
     }
 
     [Fact]

@@ -37,7 +37,7 @@ public class FaultStudyTests
     public void AdapterInCurrentLimit_ProtectsNothing()
     {
         Supply adapter = SmallFault.Source(OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(2)));
-        FaultStudy resettable = SmallFault.Study(SmallFault.Run(1), SmallDevices.Generic(1.10), adapter);
+        FaultStudy resettable = SmallFault.Study(SmallFault.Run(1), SmallDevices.Printed(1.10), adapter);
         Assert.All(resettable.Shorts, s => Assert.Equal(OperatingVerdict.MayClear, s.Verdict));
         Assert.All(SmallFault.Study(SmallFault.Run(1), SmallFault.QuickActing(2), adapter).Shorts, s => Assert.Equal(OperatingVerdict.DoesNotClear, s.Verdict));
     }
@@ -73,7 +73,7 @@ public class FaultStudyTests
     [Fact]
     public void Range_HoldsTheToleranceAndTheDevicesResistance()
     {
-        ShortCircuit fault = SmallFault.Study(Runs.OfOhms(1), SmallDevices.Generic(1.10), SmallFault.Source(percent: 5)).AtFarEnd;
+        ShortCircuit fault = SmallFault.Study(Runs.OfOhms(1), SmallDevices.Printed(1.10), SmallFault.Source(percent: 5)).AtFarEnd;
         Assert.Equal(12.6 / 1.15, fault.Largest!.Value.Amperes, 1e-9);
         Assert.Equal(11.4 / 1.24, fault.Smallest.Amperes, 1e-9);
     }
@@ -89,15 +89,15 @@ public class FaultStudyTests
         Assert.True(study.AtTerminals.IsWithinVoltageRating);
         Assert.True(study.AtFarEnd.IsWithinBreakingCapacity);
 
-        ShortCircuit tooHigh = SmallFault.Study(Runs.OfOhms(1), SmallDevices.Generic(1.10), SmallFault.Source(volts: 24)).AtFarEnd;
+        ShortCircuit tooHigh = SmallFault.Study(Runs.OfOhms(1), SmallDevices.Printed(1.10), SmallFault.Source(volts: 24)).AtFarEnd;
         Assert.Equal(OperatingVerdict.MayClear, tooHigh.Verdict);
         Assert.Equal(OperatingVerdict.Clears, tooHigh.Opening.Verdict);
         Assert.False(tooHigh.IsWithinVoltageRating);
         Assert.Null(tooHigh.IsWithinBreakingCapacity);
 
         // The top of the tolerance counts: 16 V and 5 % are 16.8 V.
-        Assert.True(SmallFault.Study(Runs.OfOhms(1), SmallDevices.Generic(1.10), SmallFault.Source(volts: 16)).AtFarEnd.IsWithinVoltageRating);
-        Assert.False(SmallFault.Study(Runs.OfOhms(1), SmallDevices.Generic(1.10), SmallFault.Source(volts: 16, percent: 5)).AtFarEnd.IsWithinVoltageRating);
+        Assert.True(SmallFault.Study(Runs.OfOhms(1), SmallDevices.Printed(1.10), SmallFault.Source(volts: 16)).AtFarEnd.IsWithinVoltageRating);
+        Assert.False(SmallFault.Study(Runs.OfOhms(1), SmallDevices.Printed(1.10), SmallFault.Source(volts: 16, percent: 5)).AtFarEnd.IsWithinVoltageRating);
     }
 
     // 12 V behind 1.1 Ω would be 10.9 A. Held to 9 A and 10 %: from 8.1 A to 9.9 A, and a fuse F of 4 A opens for certain from 8.4 A.
@@ -131,7 +131,7 @@ public class FaultStudyTests
         ShortCircuit fuse = SmallFault.Study(Runs.OfOhms(1), SmallDevices.Fuse(FuseCharacteristic.IecTimeLag, 2)).AtTerminals;
         double lasting = 2 * 2.75 * Math.Sqrt(2);
         Assert.Equal(lasting * (12 - (0.1 * lasting)), (double)fuse.PoorShortPower!.Value.Watts, 1e-6);
-        ShortCircuit resettable = SmallFault.Study(Runs.OfOhms(1), SmallDevices.Generic(1.10)).AtTerminals;
+        ShortCircuit resettable = SmallFault.Study(Runs.OfOhms(1), SmallDevices.Printed(1.10)).AtTerminals;
         Assert.Equal(8 * (12 - (0.15 * 8)), (double)resettable.PoorShortPower!.Value.Watts, 1e-6);
         Assert.Equal(360, (double)SmallFault.Study(Runs.OfOhms(1), ProtectiveDevice.None).AtTerminals.PoorShortPower!.Value.Watts, 1e-9);
     }
@@ -158,7 +158,7 @@ public class FaultStudyTests
     [Fact]
     public void AResettableFuseWithoutALargestCurrent_IsShownToInterruptItsTestCurrent()
     {
-        FaultStudy study = SmallFault.Study(Runs.OfOhms(1.5), SmallDevices.Generic(1.10));
+        FaultStudy study = SmallFault.Study(Runs.OfOhms(1.5), SmallDevices.Printed(1.10));
         Assert.True(study.AtTerminals.Missing.HasFlag(FaultData.MaximumCurrent));
         Assert.False(study.AtFarEnd.Missing.HasFlag(FaultData.MaximumCurrent));
         Assert.False(SmallFault.Study(Runs.OfOhms(1.5), SmallDevices.Resettable(1.1)).AtTerminals.Missing.HasFlag(FaultData.MaximumCurrent));

@@ -22,7 +22,7 @@ public class InvalidFaultInputTests
         ["colder than there is"] = (() => In(-273.5, 20), "cable", "-273.5 °C"),
         ["device hotter than anything"] = (() => In(20, 1000.5), "box", "1000.5 °C"),
         ["conductors beyond their model"] = (() => Study(Run(1), ProtectiveDevice.None, conditions: Between(20, 250.5)), "conditions", "250.5 °C"),
-        ["device beyond its curve"] = (() => Study(Run(1), SmallDevices.Generic(1.1), conditions: Between(device: 90.5)), "conditions", "90.5 °C"),
+        ["device beyond its curve"] = (() => Study(Run(1), SmallDevices.Printed(1.1), conditions: Between(device: 90.5)), "conditions", "90.5 °C"),
         ["overload of nothing"] = (() => Study(Run(1), ProtectiveDevice.None).OverloadOf(Amperes(0)), "current", "0 A"),
         ["fault no hotter than service"] = (() => Made(70, 70), "highestInFault", "70 °C"),
         ["service below every gas"] = (() => Made(-200.5, 70), "highestInService", "-200.5 °C"),

@@ -151,7 +151,7 @@ public class SiteFaultsTests
     {
         Condition[] conditions = [Condition.Day(SmallSite.At(cable: 60, box: 45)), Condition.Night(SmallSite.At(cable: -10, box: 5))];
         var run = new CableRun(SmallFault.Pair(0.5), Length.FromMeters(10));
-        var site = new Site("site", conditions, [Box(SmallDevices.Generic(1.10), OverloadBehavior.Unlimited)], [new SiteRun(RunOrigin.Output(BoxName, 1), "one", run)],
+        var site = new Site("site", conditions, [Box(SmallDevices.Printed(1.10), OverloadBehavior.Unlimited)], [new SiteRun(RunOrigin.Output(BoxName, 1), "one", run)],
             [new SiteDevice("first", Camera(Watts(12)), "one")]);
         OutputFaults output = site.Assess().StudyFaults()[0];
         double ohms = 2 * 10 / 58.0 / 0.5;
@@ -193,7 +193,7 @@ public class SiteFaultsTests
     [InlineData(-45, null)]
     public void ABoxOutsideTheDevicesCurve_GivesNoVerdict(double boxCelsius, double? carried)
     {
-        var site = new Site("site", [Condition.Day(SmallSite.At(box: boxCelsius))], [Box(SmallDevices.Generic(1.10), OverloadBehavior.Unlimited)], [Run(RunOrigin.Output(BoxName, 1), "one", 0)],
+        var site = new Site("site", [Condition.Day(SmallSite.At(box: boxCelsius))], [Box(SmallDevices.Printed(1.10), OverloadBehavior.Unlimited)], [Run(RunOrigin.Output(BoxName, 1), "one", 0)],
             [new SiteDevice("first", Camera(Watts(12)), "one")]);
         OutputFaults output = site.Assess().StudyFaults()[0];
         Assert.True(output.Missing.HasFlag(FaultData.DeviceTemperature));

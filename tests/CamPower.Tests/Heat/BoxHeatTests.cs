@@ -2,6 +2,7 @@ using System;
 using System.Linq;
 using CamPower.Tests.Sites;
 using CamPower.Tests.Working;
+using CamPower.Tests.Protection;
 using UnitsNet;
 using static CamPower.Tests.Sites.SmallSite;
 
@@ -13,7 +14,7 @@ public class BoxHeatTests
     private static readonly Enclosure OnWall = new(Length.FromMeters(0.3), Length.FromMeters(0.4), Length.FromMeters(0.15),
         EnclosureWall.PaintedSteel, EnclosureFaces.OnWall, otherHeat: Power.FromWatts(2));
 
-    private static readonly ResettableFuse Ptc = ResettableFuse.Generic16Volt[1];
+    private static readonly ResettableFuse Ptc = SmallDevices.Printed(1.10);
 
     // By hand: 12 V and 2 % are 12.24 V; 8 A at 90 % lose 12.24·8/9 = 10.88 W; 3² + 5² A² through 0.14 Ω at 20 °C 4.76 W,
     // 1 % more for every kelvin that the air inside is warmer; 2 W beside.

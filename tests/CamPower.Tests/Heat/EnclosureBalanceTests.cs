@@ -21,11 +21,11 @@ public class EnclosureBalanceTests
     [InlineData(70, 0.21)]
     [InlineData(85, 0.231)]
     public void MaximumResistance_GrowsWithTheAir(double celsius, double ohms) =>
-        Assert.Equal(ohms, SmallDevices.Generic(1.10).MaximumResistanceIn(Temperature.FromDegreesCelsius(celsius)).Ohms, 1e-12);
+        Assert.Equal(ohms, SmallDevices.Printed(1.10).MaximumResistanceIn(Temperature.FromDegreesCelsius(celsius)).Ohms, 1e-12);
 
     [Fact]
     public void MaximumResistance_IsRefusedOutsideTheCurve() =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => SmallDevices.Generic(1.10).MaximumResistanceIn(Temperature.FromDegreesCelsius(85.1)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => SmallDevices.Printed(1.10).MaximumResistanceIn(Temperature.FromDegreesCelsius(85.1)));
 
     // Found another way: by halving between the air around and 200 °C, with the losses written down anew.
     [Theory]
@@ -40,7 +40,7 @@ public class EnclosureBalanceTests
         Enclosure enclosure = Of(depth);
         double Lost(double inside) => (12 * amperes * outputs * ((1 / Efficiency) - 1)) + (outputs * amperes * amperes * 0.14 * (1 + (0.01 * (Math.Clamp(inside, 20, 85) - 20))));
         double low = Halved(around, 200, air => HeatedEnclosure.Of(enclosure, Power.FromWatts(Lost(air)), Temperature.FromDegreesCelsius(around)).Inside.DegreesCelsius > air);
-        BoxInCondition box = Solved(enclosure, SmallDevices.Generic(1.10), amperes, outputs, around);
+        BoxInCondition box = Solved(enclosure, SmallDevices.Printed(1.10), amperes, outputs, around);
         Assert.Equal(low, box.InsideTemperature!.Value.DegreesCelsius, 1e-5);
         Assert.Equal(Lost(low), (double)box.Losses!.Total.Watts, 1e-5);
         Steps.AssertEvaluate(box.Explain());
@@ -53,7 +53,7 @@ public class EnclosureBalanceTests
     public void Inside_LiesBetweenTheColdAndTheHottestResistance()
     {
         Enclosure enclosure = Of(0.15);
-        double inside = Solved(enclosure, SmallDevices.Generic(1.10), 1, 12, 30).InsideTemperature!.Value.DegreesCelsius;
+        double inside = Solved(enclosure, SmallDevices.Printed(1.10), 1, 12, 30).InsideTemperature!.Value.DegreesCelsius;
         double Fixed(double growth) => Solved(enclosure, SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 2, ohms: 0.14 * growth), 1, 12, 30).InsideTemperature!.Value.DegreesCelsius;
         Assert.InRange(inside, Fixed(1) + 0.1, Fixed(1.65) - 0.1);
     }
@@ -62,7 +62,7 @@ public class EnclosureBalanceTests
     [Fact]
     public void RunawayEndsAtTheBound()
     {
-        double inside = Solved(Felt, SmallDevices.Generic(1.10), 2, 18, 15).InsideTemperature!.Value.DegreesCelsius;
+        double inside = Solved(Felt, SmallDevices.Printed(1.10), 2, 18, 15).InsideTemperature!.Value.DegreesCelsius;
         Assert.Equal(Bound(2, 15, Efficiency), inside, 1e-6);
     }
 
@@ -75,14 +75,14 @@ public class EnclosureBalanceTests
         double amperes = Halved(0.5, 2, a => Next(a, -80, 21) - Next(a, -80, 20) < 0.999);
         double around = Halved(-120, -20, t => Next(amperes, t, 20) < 20.01);
         Assert.True(Next(amperes, around, 50) < 50);
-        double inside = Solved(Felt, SmallDevices.Generic(1.10), amperes, 18, around, Lossless).InsideTemperature!.Value.DegreesCelsius;
+        double inside = Solved(Felt, SmallDevices.Printed(1.10), amperes, 18, around, Lossless).InsideTemperature!.Value.DegreesCelsius;
         Assert.Equal(Bound(amperes, around, Lossless), inside, 1e-6);
     }
 
     [Fact]
     public void MoreCurrent_IsNeverCooler()
     {
-        double[] inside = [.. Enumerable.Range(1, 40).Select(i => Solved(Of(0.15), SmallDevices.Generic(1.10), i * 0.05, 12, 25).InsideTemperature!.Value.DegreesCelsius)];
+        double[] inside = [.. Enumerable.Range(1, 40).Select(i => Solved(Of(0.15), SmallDevices.Printed(1.10), i * 0.05, 12, 25).InsideTemperature!.Value.DegreesCelsius)];
         Assert.All(inside.Zip(inside.Skip(1)), pair => Assert.True(pair.Second > pair.First));
     }
 

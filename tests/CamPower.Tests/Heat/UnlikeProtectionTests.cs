@@ -18,7 +18,7 @@ public class UnlikeProtectionTests
     [InlineData(true)]
     public void AFuseBesideAResettableFuse_DoesNotKeepItCool(bool isFuseFirst)
     {
-        (ProtectiveDevice, double)[] outputs = [(SmallDevices.Fuse(FuseCharacteristic.Blade, 10, ohms: 0.2), 3), (SmallDevices.Generic(1.10), 5)];
+        (ProtectiveDevice, double)[] outputs = [(SmallDevices.Fuse(FuseCharacteristic.Blade, 10, ohms: 0.2), 3), (SmallDevices.Printed(1.10), 5)];
         BoxInCondition box = Boxed(isFuseFirst ? outputs : [.. outputs.Reverse()]);
         double inside = box.InsideTemperature!.Value.DegreesCelsius;
         Assert.InRange(inside, 35, 84);
@@ -33,7 +33,7 @@ public class UnlikeProtectionTests
     {
         var brief = new ResettableFuse("brief", SmallDevices.Amperes(6), SmallDevices.Amperes(12), SmallDevices.Amperes(20), Duration.FromSeconds(3), ElectricResistance.FromOhms(0.07),
             ElectricResistance.FromOhms(0.11), SmallDevices.Curve((-10, 1.2), (20, 1), (30, 0.9)), Volts(16));
-        (ProtectiveDevice, double)[] outputs = [(brief, 3), (SmallDevices.Generic(1.10), 5)];
+        (ProtectiveDevice, double)[] outputs = [(brief, 3), (SmallDevices.Printed(1.10), 5)];
         BoxInCondition box = Boxed(isShortFirst ? outputs : [.. outputs.Reverse()]);
         double inside = box.InsideTemperature!.Value.DegreesCelsius;
         Assert.InRange(inside, 35, 84);
@@ -47,7 +47,7 @@ public class UnlikeProtectionTests
     public void ABoxWithoutResettableFuses_DoesNotKeepItsNeighborCool(bool isPlainFirst)
     {
         var cabinet = new Cabinet("cabinet", OnWall);
-        DistributionBox plain = In(cabinet, "plain", null), warming = In(cabinet, "warming", SmallDevices.Generic(1.10));
+        DistributionBox plain = In(cabinet, "plain", null), warming = In(cabinet, "warming", SmallDevices.Printed(1.10));
         var site = new Site("site", [Condition.Day(At(box: 28))], isPlainFirst ? [plain, warming] : [warming, plain],
             [new SiteRun(RunOrigin.Output("plain", 1), "p", Runs.OfOhms(0)), new SiteRun(RunOrigin.Output("warming", 1), "w", Runs.OfOhms(0))],
             [new SiteDevice("one", Camera(Amperes(3)), "p"), new SiteDevice("other", Camera(Amperes(5)), "w")]);

@@ -50,9 +50,9 @@ public class ElectronicLimitTests
         Temperature warm = Temperature.FromDegreesCelsius(40);
         Assert.Equal(2, SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 2).CarriedCurrentAt(warm)!.Value.Amperes, 1e-12);
         Assert.Equal(1.8, SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 2, rerating: Curve((20, 1), (60, 0.8))).CarriedCurrentAt(warm)!.Value.Amperes, 1e-12);
-        Assert.Equal(0.88, Generic(1.10).CarriedCurrentAt(warm)!.Value.Amperes, 1e-12);
+        Assert.Equal(0.88, Printed(1.10).CarriedCurrentAt(warm)!.Value.Amperes, 1e-12);
         Assert.Null(ProtectiveDevice.None.CarriedCurrentAt(warm));
-        Assert.Throws<ArgumentOutOfRangeException>(() => Generic(1.10).CarriedCurrentAt(Temperature.FromDegreesCelsius(90)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Printed(1.10).CarriedCurrentAt(Temperature.FromDegreesCelsius(90)));
     }
 
     internal static ElectronicLimit Limit(double amperes = 1.5, double percent = 10, double seconds = 0.05, double ohms = 0.04, double volts = 30, double? pause = null) =>

@@ -112,7 +112,7 @@ public class InrushTests
     [InlineData(50, 1.1, 1000, false)]
     [InlineData(20, 40, 0.002, true)]
     public void ResettableFuse_StandsWhatDoesNotHeatIt(double celsius, double amperes, double seconds, bool stands) =>
-        Assert.Equal(stands, Stands(SmallDevices.Generic(1.10), Of(amperes, seconds), celsius));
+        Assert.Equal(stands, Stands(SmallDevices.Printed(1.10), Of(amperes, seconds), celsius));
 
     // Found another way: the temperature of a body of that time constant under the rectangle, step by step, against that of 1.1 A for good.
     [Theory]
@@ -125,8 +125,8 @@ public class InrushTests
         double rise = 0, seconds = 0;
         const double Step = 1e-5;
         for (; rise < 1.1 * 1.1; seconds += Step) rise += ((amperes * amperes) - rise) * Step / timeConstant;
-        Assert.True(Stands(SmallDevices.Generic(1.10), Of(amperes, seconds * 0.99)));
-        Assert.False(Stands(SmallDevices.Generic(1.10), Of(amperes, seconds * 1.001)));
+        Assert.True(Stands(SmallDevices.Printed(1.10), Of(amperes, seconds * 0.99)));
+        Assert.False(Stands(SmallDevices.Printed(1.10), Of(amperes, seconds * 1.001)));
     }
 
     [Fact]
@@ -154,7 +154,7 @@ public class InrushTests
         ProtectiveDevice[] devices =
         [
             .. new[] { "IEC F", "IEC T", "UL fast", "UL slow", "blade" }.Select(g => SmallDevices.Fuse(SmallDevices.Characteristic(g), 3)),
-            SmallDevices.Fuse(FuseCharacteristic.IecTimeLag, 1, meltingIntegral: 2, rerating: SmallDevices.Curve((20, 1), (60, 0.8))), SmallDevices.Generic(0.90), SmallDevices.Generic(2.50),
+            SmallDevices.Fuse(FuseCharacteristic.IecTimeLag, 1, meltingIntegral: 2, rerating: SmallDevices.Curve((20, 1), (60, 0.8))), SmallDevices.Printed(0.90), SmallDevices.Printed(2.50),
         ];
         var cases = from device in Gen.Elements(devices)
                     from centiamperes in Gen.Choose(50, 6000)

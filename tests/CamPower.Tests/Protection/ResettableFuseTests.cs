@@ -1,3 +1,5 @@
+using System;
+using System.Linq;
 using UnitsNet;
 
 namespace CamPower.Tests.Protection;
@@ -19,7 +21,7 @@ public class ResettableFuseTests
     [InlineData(85, 0.35)]
     public void HoldAndTrip_FallWithTheAirAround(double celsius, double factor)
     {
-        ResettableFuse fuse = SmallDevices.Generic(1.10);
+        ResettableFuse fuse = SmallDevices.Printed(1.10);
         Temperature ambient = Temperature.FromDegreesCelsius(celsius);
         Assert.Equal(1.10 * factor, fuse.HoldCurrentAt(ambient).Amperes, 1e-12);
         Assert.Equal(2.20 * factor, fuse.TripCurrentAt(ambient).Amperes, 1e-12);
@@ -35,13 +37,13 @@ public class ResettableFuseTests
     [InlineData(40, 0.87, OperatingVerdict.DoesNotClear)]
     [InlineData(40, 0.89, OperatingVerdict.MayClear)]
     public void Verdict_IsThatOfAThermometer(double celsius, double amperes, OperatingVerdict verdict) => Assert.Equal(verdict,
-        SmallDevices.Generic(1.10).OpeningAt(SmallDevices.Amperes(amperes), Temperature.FromDegreesCelsius(celsius)).Verdict);
+        SmallDevices.Printed(1.10).OpeningAt(SmallDevices.Amperes(amperes), Temperature.FromDegreesCelsius(celsius)).Verdict);
 
     // It trips for certain above its trip current, but the sheet bounds the time from 8 A on only.
     [Fact]
     public void TimeToTrip_IsKnownFromTheTestCurrentOn()
     {
-        ResettableFuse fuse = SmallDevices.Generic(1.10);
+        ResettableFuse fuse = SmallDevices.Printed(1.10);
         OpeningTimes between = fuse.OpeningAt(SmallDevices.Amperes(5), SmallDevices.Room);
         Assert.Equal(OperatingVerdict.Clears, between.Verdict);
         Assert.Null(between.Latest);
@@ -89,11 +91,28 @@ public class ResettableFuseTests
     public void TrippedCurrent_IsUnknownWithoutATrippedPower() =>
         Assert.Null(SmallDevices.Resettable().TrippedCurrent(ElectricPotential.FromVolts(12), ElectricResistance.FromOhms(20)));
 
+    // The typical figures are rounded to the careful side of every printed row: no smaller resistance new in the print, none greater after a
+    // trip, and none that takes longer at 5 times the hold current, where the I²t of the printed time is spent by then.
     [Fact]
-    public void Generic_TellsItsResistanceAndVoltageAndNoMaximumCurrent()
+    public void Typical_IsOnTheCarefulSideOfEveryPrintedRow()
+    {
+        Assert.Equal(SmallDevices.PrintedRows.Keys, ResettableFuse.Generic16Volt.Select(f => f.HoldCurrent.Amperes));
+        Assert.All(ResettableFuse.Generic16Volt, typical =>
+        {
+            double hold = typical.HoldCurrent.Amperes;
+            (double seconds, double least, double greatest) = SmallDevices.PrintedRows[hold];
+            Assert.Equal((2 * hold, 5 * hold), (typical.TripCurrent.Amperes, typical.TestCurrent.Amperes));
+            Assert.InRange(typical.MinimumResistance.Ohms, least / 2, least);
+            Assert.InRange(typical.MaximumResistance.Ohms, greatest, greatest * 1.5);
+            Assert.True(seconds * Math.Pow(8 / (5 * hold), 2) <= typical.LongestTimeToTrip.Seconds);
+        });
+    }
+
+    [Fact]
+    public void Printed_TellsItsResistanceAndVoltageAndNoMaximumCurrent()
     {
         // Reference row S09-048: 0.050 to 0.140 Ω.
-        ResettableFuse fuse = SmallDevices.Generic(1.10);
+        ResettableFuse fuse = SmallDevices.Printed(1.10);
         Assert.Equal(0.050, fuse.MinimumResistance.Ohms);
         Assert.Equal(0.140, fuse.MaximumResistance.Ohms);
         Assert.Equal(16, fuse.VoltageRating!.Value.Volts);

@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using System.Linq;
 using UnitsNet;
 
@@ -29,7 +30,27 @@ internal static class SmallDevices
             meltingIntegral is double given ? JouleIntegral.FromAmpereSquaredSeconds(given) : null, rerating,
             dcVolts is double direct ? ElectricPotential.FromVolts(Math.Min(direct, volts)) : null);
 
-    internal static ResettableFuse Generic(double hold) => ResettableFuse.Generic16Volt.Single(f => Math.Abs(f.HoldCurrent.Amperes - hold) < 1e-9);
+    internal static ResettableFuse Typical(double hold) => ResettableFuse.Generic16Volt.Single(f => Math.Abs(f.HoldCurrent.Amperes - hold) < 1e-9);
+
+    /// <summary>A resettable fuse as a data sheet of the 16 V class prints it: reference rows S09-043 to S09-060. All trip at twice their hold current,
+    /// are timed at 8 A, and stand 16 V.</summary>
+    internal static ResettableFuse Printed(double hold)
+    {
+        (double seconds, double least, double greatest) = PrintedRows[hold];
+        return new ResettableFuse(FormattableString.Invariant($"printed resettable fuse, {hold:0.00} A"), Amperes(hold), Amperes(2 * hold), Amperes(8), Duration.FromSeconds(seconds),
+            ElectricResistance.FromOhms(least), ElectricResistance.FromOhms(greatest), ResettableFuse.GenericThermal, ElectricPotential.FromVolts(16));
+    }
+
+    // Hold current: longest time to trip at 8 A, minimum and maximum resistance.
+    internal static IReadOnlyDictionary<double, (double Seconds, double Least, double Greatest)> PrintedRows { get; } = new Dictionary<double, (double, double, double)>
+    {
+        [0.90] = (1.2, 0.070, 0.180),
+        [1.10] = (2.3, 0.050, 0.140),
+        [1.35] = (4.5, 0.040, 0.120),
+        [1.60] = (9.0, 0.030, 0.110),
+        [1.85] = (10.0, 0.030, 0.090),
+        [2.50] = (40.0, 0.020, 0.060),
+    };
 
     internal static ResettableFuse Resettable(double hold = 1, double trip = 2, double timed = 8, double seconds = 2, double least = 0.05, double greatest = 0.15,
         double? trippedWatts = null) => new("resettable", Amperes(hold), Amperes(trip), Amperes(timed), Duration.FromSeconds(seconds), ElectricResistance.FromOhms(least),

@@ -73,7 +73,15 @@ public class TrimWindowTests
         Assert.Equal(0.219203462545, window.Conflict.Volts, Close);
         Assert.Throws<InvalidOperationException>(() => window.Middle);
         Assert.DoesNotContain(Enumerable.Range(0, 201), i => window.Contains(Volts(12 + (i / 100.0))));
-        Assert.Equal("box: none, 0.219 V short: at least 12.406 V (camera 2, night: lowest voltage), at most 12.186 V (camera 1, light load: highest voltage)", window.ToString());
+        Assert.Equal("box: none, 0.219 V short: at least 12.406 V (camera 2, night: lowest voltage), at most 12.186 V (camera 1, light load: highest voltage); without camera 1: 12.406 V (camera 2, night: lowest voltage) to "
+            + window.OfOthers!.Highest, window.ToString());
+
+        // Without the near one, which sees too much, the far one has all the room up to its own highest voltage.
+        Assert.Equal("camera 1", window.Spoiler!.Name);
+        AssertLimit(window.OfOthers.Lowest, FarNeeds, TrimBound.LowestVoltage, "camera 2", "night");
+        Assert.NotEqual("camera 1", window.OfOthers.Highest.Device?.Name);
+        Assert.True(window.OfOthers.Contains(Volts(12.9)));
+        Assert.Null(window.OfOthers.Spoiler);
     }
 
     // What each bound asks of the source over 2.6 Ω and 12.5 W: drop-out 8 V, 8 + 2.6·12.5/8 = 12.0625 V; turn-on 12.5 V, that;

@@ -164,7 +164,7 @@ public class PowerLimitTests
     [InlineData(24, Unknown)]
     public void ResettableFuse_OpensNoSecondRoute_AndRefutesNothing(double limitAmperes, PowerLimitVerdict expected)
     {
-        PowerLimitAssessment assessment = Box(Holding(12, 4, limitAmperes), SmallDevices.Generic(1.10)).AssessPowerLimit(1, Lps);
+        PowerLimitAssessment assessment = Box(Holding(12, 4, limitAmperes), SmallDevices.Printed(1.10)).AssessPowerLimit(1, Lps);
         Assert.Equal(PowerLimiting.Inherent, Assert.Single(assessment.Routes).Limiting);
         Assert.Equal(expected, assessment.Verdict);
         Assert.Equal(1.1, ((ElectricCurrent)FigureOf(assessment, PowerLimitQuantity.Current).Least).Amperes, 1e-12);
@@ -223,13 +223,13 @@ public class PowerLimitTests
     [Fact]
     public void ResettableFuse_ThatTripsAfterTheMeasurement_CapsNothing()
     {
-        PowerLimitAssessment slow = Box(Holding(12, 10, 12), SmallDevices.Generic(1.85)).AssessPowerLimit(1, Lps);
+        PowerLimitAssessment slow = Box(Holding(12, 10, 12), SmallDevices.Printed(1.85)).AssessPowerLimit(1, Lps);
         Assert.Equal(12, ((ElectricCurrent)FigureOf(slow, PowerLimitQuantity.Current).Most!).Amperes);
     }
 
     [Fact]
     public void ResettableFuse_ThatHoldsTooMuch_IsRefuted() => Assert.Equal(
-        Exceeds, Box(Holding(50, 10, 10), SmallDevices.Generic(2.50)).AssessPowerLimit(1, Lps).Verdict);
+        Exceeds, Box(Holding(50, 10, 10), SmallDevices.Printed(2.50)).AssessPowerLimit(1, Lps).Verdict);
 
     // 12 V that can be trimmed to 14 V at 5 A and 2 %: what counts is 14 V; 5 A are then 70 VA and the limit 5·14 = 70 VA.
     // At 22 V instead the limit is 100 VA: 4.4 A are 96.8 VA at 22 V, but 98.7 VA at the end of the tolerance, and 4.5 A 101 VA there.

@@ -1,5 +1,6 @@
 using System;
 using System.Linq;
+using CamPower.Tests.Protection;
 using UnitsNet;
 
 namespace CamPower.Tests.Verdicts;
@@ -48,7 +49,7 @@ internal static class Parts
         Of($"blade {amperes} A", amperes, FuseCharacteristic.Blade, 2 * amperes * amperes, 1000, volts: 32, dcVolts: 32);
 
     internal static ResettableFuse Resettable(double holdAmperes) =>
-        ResettableFuse.Generic16Volt.Single(f => Math.Abs(f.HoldCurrent.Amperes - holdAmperes) < 1e-9);
+        SmallDevices.Printed(holdAmperes);
 
     internal static Cable Pair(int awg, ConductorMaterial? material = null) =>
         Cable.Pair(WireSize.Awg(awg), Stranding.Solid, material ?? ConductorMaterial.AnnealedCopper, insulation: Insulation.Pvc70);
