@@ -15,7 +15,7 @@ public class WarmAndSilentTests
     [Fact]
     public void AResettableFuse_IsAsWarmAsTheAirInside_InTheFeedToo()
     {
-        DistributionBox box = Box(Dc(amperes: 10).WithEfficiency(0.85), protection: SmallDevices.Generic(1.10)).WithEnclosure(OnWall);
+        DistributionBox box = Box(Dc(amperes: 10).WithEfficiency(0.85), protection: SmallDevices.Printed(1.10)).WithEnclosure(OnWall);
         SiteAssessment found = Star(box, [Condition.Day(At(box: 30))], (0.3, Camera(Amperes(3))), (0.3, Camera(Amperes(5)))).Assess();
         double inside = found.Boxes[0].Worst.InsideTemperature!.Value.DegreesCelsius, ohms = 0.14 * (1 + (0.01 * (inside - 20)));
         Assert.InRange(inside, 40, 80);
