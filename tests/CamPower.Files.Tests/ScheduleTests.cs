@@ -158,7 +158,7 @@ public class ScheduleTests
 
     private static Site WithHomeRuns(Site site, Random random)
     {
-        string[] odd = ["mast, old", "the \"eye\"", "two\r\nlines", " spaced ", "é;ß", "=1+1", "\U0001F4F7"];
+        string[] odd = ["mast, old", "the \"eye\"", "two, \"lines\"", " spaced ", "é;ß", "=1+1", "\U0001F4F7"];
         var watts = new Device("6500 mW camera, 10.5 V to 14 V", DeviceKind.Camera, new ComponentDraw(Load.ConstantPower(Power.FromMilliwatts(6500))),
             new VoltageRange(ElectricPotential.FromVolts(10.5), ElectricPotential.FromVolts(14)));
         List<Device> models = [watts, .. site.Devices.Select(d => d.Model)];

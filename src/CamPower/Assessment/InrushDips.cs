@@ -15,9 +15,9 @@ namespace CamPower.Assessment;
 /// </remarks>
 internal sealed class InrushDips
 {
-    internal const string HoldUpNotStated = "how long the device runs on without power";
+    internal const string HoldUpNotStated = "hold-up time of the device";
 
-    internal const string SupplyNotStated = "what the supply does when an inrush exceeds its limit";
+    internal const string SupplyNotStated = "overload behavior of the supply";
 
     private readonly DistributionBox _box;
     private readonly IReadOnlyList<GroupInCondition> _groups;

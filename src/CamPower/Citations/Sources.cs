@@ -227,7 +227,7 @@ public static class Sources
 
     /// <summary>What hold current, trip current and time to trip of a resettable fuse are.</summary>
     public static Citation ResettableFuse { get; } = new(
-        "Usage of data sheets of polymeric resettable fuses", CitationKind.CommonPractice, null, "definitions in still air of 20 °C");
+        "Usage of data sheets of polymeric resettable fuses, no source", CitationKind.CommonPractice, null, "definitions in still air of 20 °C");
 
     /// <summary>Figures of typical resettable fuses.</summary>
     public static Citation TypicalResettable { get; } = new(

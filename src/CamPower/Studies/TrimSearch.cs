@@ -55,7 +55,7 @@ internal sealed class TrimSearch
             [.. conflicting.Select(device => (device, new TrimSearch(_site, _box, _cancellationToken, device).Window()))];
         if (without.Length == 0) return empty;
         (SiteDevice spoiler, TrimWindow ofOthers) = without.OrderByDescending(x => x.OfOthers.Highest.Volts - x.OfOthers.Lowest.Volts).First();
-        return new TrimWindow(_box, empty.Lowest, empty.Highest, empty.HighestBeforeLoad) { Spoiler = spoiler, OfOthers = ofOthers };
+        return new TrimWindow(_box, empty.Lowest, empty.Highest, empty.HighestBeforeLoad, spoiler, ofOthers);
     }
 
     // Nothing is lost on the way while nothing is drawn.

@@ -20,8 +20,11 @@ namespace CamPower;
 /// </example>
 public sealed class TrimWindow
 {
-    internal TrimWindow(DistributionBox box, TrimLimit lowest, TrimLimit highest, TrimLimit highestBeforeLoad)
+    internal TrimWindow(DistributionBox box, TrimLimit lowest, TrimLimit highest, TrimLimit highestBeforeLoad,
+        SiteDevice? spoiler = null, TrimWindow? ofOthers = null)
     {
+        Spoiler = spoiler;
+        OfOthers = ofOthers;
         HighestBeforeLoad = highestBeforeLoad;
         Box = box;
         Lowest = lowest;
@@ -43,10 +46,10 @@ public sealed class TrimWindow
     public TrimLimit HighestBeforeLoad { get; }
 
     /// <summary>The device that spoils an empty window: without it the others have the widest one; null where the window is not empty, or the supply ends it on both sides.</summary>
-    public SiteDevice? Spoiler { get; internal init; }
+    public SiteDevice? Spoiler { get; }
 
     /// <summary>The window of the devices other than <see cref="Spoiler"/>, which stays connected; it may be empty too. Null where nothing spoils the window.</summary>
-    public TrimWindow? OfOthers { get; internal init; }
+    public TrimWindow? OfOthers { get; }
 
     /// <summary>Whether no set point will do: what the one limit asks for, the other does not allow.</summary>
     public bool IsEmpty => Limits.IsAbove(Lowest.Volts, Highest.Volts);
