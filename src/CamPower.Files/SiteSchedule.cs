@@ -18,7 +18,8 @@ namespace CamPower.Files;
 /// </example>
 public static class SiteSchedule
 {
-    /// <summary>Reads a site from the texts of a site file and of a schedule, within the limits of <see cref="SiteFileOptions.Default"/>.</summary>
+    /// <summary>Reads a site from the texts of a site file and of a schedule, within the limits of
+    /// <see cref="SiteFileOptions.Default"/>.</summary>
     /// <param name="json">The text of the site file; it may leave out cables, runs and devices.</param>
     /// <param name="csv">The text of the schedule: separated by commas, semicolons or tabs, the headings in the first row.</param>
     /// <returns>The site, or every error of both. What they hold never throws.</returns>
@@ -35,7 +36,8 @@ public static class SiteSchedule
     public static SiteFileResult Read(Stream utf8Json, Stream utf8Csv, SiteFileOptions? options = null) =>
         SiteFile.Read(utf8Json, utf8Csv, options ?? SiteFileOptions.Default);
 
-    /// <summary>Writes a site as a site file and a schedule. Reading both gives it back, the devices and runs of the schedule last.</summary>
+    /// <summary>Writes a site as a site file and a schedule. Reading both gives it back, the devices and runs of the schedule
+    /// last.</summary>
     /// <param name="site">The site.</param>
     /// <returns>The site file with all that no row can say, such as a run with joints, and the schedule as RFC 4180 has it.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="site"/> is null.</exception>

@@ -65,15 +65,20 @@ public sealed class Chart
     /// <param name="load">The load.</param>
     /// <param name="from">Voltage at the source end, from 1 nV to 1 MV. [V]</param>
     /// <param name="conductorAt">Temperature of every conductor, inside their materials' ranges.</param>
-    /// <param name="longest">The longest run shown, one way, above 0; the chart counts in feet where this is in feet or inches, else in meters.</param>
+    /// <param name="longest">The longest run shown, one way, above 0; the chart counts in feet where this is in feet or inches, else in
+    /// meters.</param>
     /// <param name="accepted">The voltage that the load accepts, or null where nobody says.</param>
     /// <remarks>A curve ends where the cable can carry the load no farther.</remarks>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or there are no cables or too many.</exception>
-    public static Chart VoltageAgainstLength(IReadOnlyList<Cable> cables, Load load, ElectricPotential from, Temperature conductorAt, Length longest, VoltageRange? accepted = null) =>
-        VoltageAgainstLengthChart.Of(Given.Items(cables, nameof(cables)), Given.NotNull(load, nameof(load)), from, conductorAt, longest, accepted);
+    public static Chart VoltageAgainstLength(
+        IReadOnlyList<Cable> cables, Load load, ElectricPotential from, Temperature conductorAt, Length longest,
+        VoltageRange? accepted = null) =>
+        VoltageAgainstLengthChart.Of(
+            Given.Items(cables, nameof(cables)), Given.NotNull(load, nameof(load)), from, conductorAt, longest, accepted);
 
-    /// <summary>The current of each used output of a box in each condition, and that of its supply, as a share of what each may carry.</summary>
+    /// <summary>The current of each used output of a box in each condition, and that of its supply, as a share of what each may
+    /// carry.</summary>
     /// <param name="box">The box, solved.</param>
     /// <exception cref="ArgumentNullException"><paramref name="box"/> is null.</exception>
     public static Chart OutputLoad(BoxAssessment box) => OutputLoadChart.Of(Given.NotNull(box, nameof(box)));
@@ -84,7 +89,8 @@ public sealed class Chart
     /// <exception cref="ArgumentException">The run has no resistance: its load line is upright.</exception>
     public static Chart LoadLine(RunResult result) => LoadLineChart.Of(result);
 
-    /// <summary>When a protective device opens, against current: not before one line, not after another, with the time limits of a fuse and the currents of faults.</summary>
+    /// <summary>When a protective device opens, against current: not before one line, not after another, with the time limits of a fuse and
+    /// the currents of faults.</summary>
     /// <param name="device">The device.</param>
     /// <param name="ambient">Temperature of the air around it, inside its ambient curve.</param>
     /// <param name="shorts">The faults whose currents are drawn, studied behind this device; null for none.</param>
@@ -100,19 +106,24 @@ public sealed class Chart
     /// <remarks>A device that does not stay up has a cross instead of a line. Devices of the other kind of current are left out.</remarks>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static Chart DeviceVolts(SiteAssessment assessment, BoxAssessment box) =>
-        DeviceVoltsChart.Of(Given.NotNull(box, nameof(box)), Given.NotNull(assessment, nameof(assessment)).Devices.Where(d => d.Box == box.Box));
+        DeviceVoltsChart.Of(Given.NotNull(box, nameof(box)),
+            Given.NotNull(assessment, nameof(assessment)).Devices.Where(d => d.Box == box.Box));
 
-    /// <summary>A box on one line each: supply, outputs with their protection, runs, junctions and devices, with what is wrong at its place.</summary>
+    /// <summary>A box on one line each: supply, outputs with their protection, runs, junctions and devices, with what is wrong at its
+    /// place.</summary>
     /// <param name="assessment">The solved site.</param>
     /// <param name="box">A box of it.</param>
     /// <param name="findings">What the rules found on the site; cautions and worse are marked, in shape and in words.</param>
-    /// <remarks>Symbols of IEC 60617 (from memory) where there is one. Volts are the lowest and the highest that a device may see in any condition.</remarks>
+    /// <remarks>Symbols of IEC 60617 (from memory) where there is one. Volts are the lowest and the highest that a device may see in any
+    /// condition.</remarks>
     /// <exception cref="ArgumentNullException">An argument or a finding is null.</exception>
     public static Chart OneLine(SiteAssessment assessment, BoxAssessment box, IEnumerable<Finding> findings) =>
-        OneLineDiagram.Of(Given.NotNull(assessment, nameof(assessment)), Given.NotNull(box, nameof(box)), Given.Items(findings, nameof(findings)));
+        OneLineDiagram.Of(Given.NotNull(assessment, nameof(assessment)), Given.NotNull(box, nameof(box)),
+            Given.Items(findings, nameof(findings)));
 
     /// <summary>The picture as an SVG element, which is a document as well: with a role, its title and its description.</summary>
-    /// <param name="idPrefix">Begins every id in it, a letter first, then letters, digits and hyphens: another one for each picture of a page.</param>
+    /// <param name="idPrefix">Begins every id in it, a letter first, then letters, digits and hyphens: another one for each picture of a
+    /// page.</param>
     /// <exception cref="ArgumentNullException"><paramref name="idPrefix"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="idPrefix"/> is not such a name.</exception>
     public string ToSvg(string idPrefix = "chart") => SvgDrawing.Labeled(_svg, Given.Id(idPrefix, nameof(idPrefix)), Title, Description);

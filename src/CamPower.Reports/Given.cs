@@ -23,6 +23,8 @@ internal static class Given
     {
         NotNull(value, parameter);
         bool isName = value.Length > 0 && char.IsAsciiLetter(value[0]) && value.All(c => char.IsAsciiLetterOrDigit(c) || c == '-');
-        return isName ? value : throw new ArgumentException($"\"{value}\" is no id: it takes a letter first, then letters, digits and hyphens.", parameter);
+        return isName
+            ? value
+            : throw new ArgumentException($"\"{value}\" is no id: it takes a letter first, then letters, digits and hyphens.", parameter);
     }
 }

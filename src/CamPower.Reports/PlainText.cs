@@ -16,7 +16,9 @@ internal static class PlainText
         for (int i = 0; i < text.Length; i++)
         {
             if (i + 1 < text.Length && char.IsSurrogatePair(text[i], text[i + 1])) clean.Append(text, i++, 2);
-            else clean.Append(char.IsWhiteSpace(text[i]) ? ' ' : XmlConvert.IsXmlChar(text[i]) && !char.IsControl(text[i]) ? text[i] : Replacement);
+            else clean.Append(char.IsWhiteSpace(text[i]) ? ' '
+                : XmlConvert.IsXmlChar(text[i]) && !char.IsControl(text[i]) ? text[i]
+                : Replacement);
         }
 
         return clean.ToString();

@@ -12,9 +12,9 @@ namespace CamPower.Reports;
 
 /// <summary>A solved site with its findings, to be read and printed.</summary>
 /// <remarks>
-/// Immutable. At a glance, findings, what is not stated, the conditions, the boxes with devices, supplies and shorts, video shields, cautions. Names are
-/// written as the site has them, escaped where the form asks for it; a character that no page may hold becomes a replacement
-/// character. The text depends neither on the machine nor on the culture nor on the day.
+/// Immutable. At a glance, findings, what is not stated, the conditions, the boxes with devices, supplies and shorts, video shields,
+/// cautions. Names are written as the site has them, escaped where the form asks for it; a character that no page may hold becomes a
+/// replacement character. The text depends neither on the machine nor on the culture nor on the day.
 /// </remarks>
 /// <example>
 /// <code>
@@ -32,14 +32,16 @@ public sealed class SiteReport
     /// <param name="assessment">The solved site.</param>
     /// <param name="findings">What the rules found on it, in any order.</param>
     /// <param name="cancellationToken">Breaks it off: trim windows and faults of a large site whose returns are shared take long.</param>
-    /// <exception cref="ArgumentNullException"><paramref name="assessment"/>, <paramref name="findings"/> or one of them is null.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="assessment"/>, <paramref name="findings"/> or one of them is
+    /// null.</exception>
     /// <exception cref="OperationCanceledException"><paramref name="cancellationToken"/> was canceled.</exception>
     public SiteReport(SiteAssessment assessment, IEnumerable<Finding> findings, CancellationToken cancellationToken = default)
         : this(new Evidence(Given.NotNull(assessment, nameof(assessment)), cancellationToken), findings)
     {
     }
 
-    /// <summary>Puts a report together from what the rules looked at, so that its faults and receptacles are studied once for both.</summary>
+    /// <summary>Puts a report together from what the rules looked at, so that its faults and receptacles are studied once for
+    /// both.</summary>
     /// <param name="evidence">The solved site and what was studied of it; its token breaks off the report too.</param>
     /// <param name="findings">What the rules found on it, in any order.</param>
     /// <exception cref="ArgumentNullException"><paramref name="evidence"/>, <paramref name="findings"/> or one of them is null.</exception>
@@ -66,20 +68,24 @@ public sealed class SiteReport
     /// <summary>Its revision, as printed at its head, such as "B"; null where none is given.</summary>
     public string? Revision { get; init; }
 
-    /// <summary>Whether every output has a picture of the volts along its runs, and not only one with a device whose voltage is wrong.</summary>
+    /// <summary>Whether every output has a picture of the volts along its runs, and not only one with a device whose voltage is
+    /// wrong.</summary>
     public bool HasEveryProfile { get; init; }
 
-    /// <summary>What to know first: "Do not energize.", else whether to correct something before use, and "Not shown to be safe: 3 items not stated." or "No danger found in what was checked."</summary>
+    /// <summary>What to know first: "Do not energize.", else whether to correct something before use, and "Not shown to be safe: 3 items
+    /// not stated." or "No danger found in what was checked."</summary>
     /// <remarks>Whether it may be energized is for the local code and for who works on it.</remarks>
     public string Headline => Verdicts.Headline.Of(Findings, NotStated.Count);
 
-    /// <summary>How many devices are up, start and get a voltage that they accept, in every condition; of how many it is not known.</summary>
+    /// <summary>How many devices are up, start and get a voltage that they accept, in every condition; of how many it is not
+    /// known.</summary>
     public string DeviceSummary => Verdicts.Headline.Devices(Assessment);
 
     /// <summary>How many findings of each severity there are, worst first.</summary>
     public string FindingSummary => Verdicts.Headline.Counts(Findings);
 
-    /// <summary>What is not stated, so that a verdict is not known; of each, the boxes, outputs or models that it is not stated of.</summary>
+    /// <summary>What is not stated, so that a verdict is not known; of each, the boxes, outputs or models that it is not stated
+    /// of.</summary>
     public ILookup<string, string> NotStated => _evidence.NotStated;
 
     private string Title => $"Camera power at {Assessment.Site.Name}";
@@ -87,10 +93,12 @@ public sealed class SiteReport
     /// <summary>The report as Markdown with tables, in the form of GitHub Flavored Markdown; it has no pictures.</summary>
     public string ToMarkdown() => MarkdownWriter.Write(Title, _sections.Value);
 
-    /// <summary>The report as one HTML page, pictures included: no script, nothing from outside, well-formed as XML too; it prints on A4 and on Letter.</summary>
+    /// <summary>The report as one HTML page, pictures included: no script, nothing from outside, well-formed as XML too; it prints on A4
+    /// and on Letter.</summary>
     public string ToHtml() => HtmlWriter.Write(Title, _sections.Value);
 
-    /// <summary>Writes the headline, the findings, every verdict with the numbers that were compared, and what is not stated, as JSON.</summary>
+    /// <summary>Writes the headline, the findings, every verdict with the numbers that were compared, and what is not stated, as
+    /// JSON.</summary>
     /// <param name="utf8">Where to; UTF-8 without a mark is written to it, and it stays open.</param>
     /// <remarks>docs/json.md explains each member. A quantity has the same unit in every answer.</remarks>
     /// <exception cref="ArgumentNullException"><paramref name="utf8"/> is null.</exception>

@@ -17,7 +17,8 @@ internal sealed partial class InstallationMethodFormat() : TextFormat<Installati
 
     internal override JsonObject Schema() => Matching(GroupName().Replace(Pattern, string.Empty));
 
-    internal override InstallationMethod Parse(string text) => Find(text) ?? throw new FormatException($"{Phrase.Quoted(text)} is not {Description}");
+    internal override InstallationMethod Parse(string text) =>
+        Find(text) ?? throw new FormatException($"{Phrase.Quoted(text)} is not {Description}");
 
     // The library says of several circuits that they are bunched.
     internal override string Text(InstallationMethod value)
@@ -25,7 +26,8 @@ internal sealed partial class InstallationMethodFormat() : TextFormat<Installati
         string text = value.Name.Replace(" circuits bunched", " circuits", StringComparison.Ordinal);
         return Find(text) is InstallationMethod known && IsSame(known, value)
             ? text
-            : throw new NotSupportedException($"A site file cannot express the installation method '{value}': it knows those of the library.");
+            : throw new NotSupportedException(
+                $"A site file cannot express the installation method '{value}': it knows those of the library.");
     }
 
     private static InstallationMethod? Find(string text)

@@ -35,11 +35,13 @@ internal sealed class ObjectFormat<T> : Format<T>
 
     /// <summary>A member that may be left out: null then, and where it is wrong.</summary>
     internal Member<TValue?> Optional<TValue>(string name, string description, Format<TValue> format, Func<T, TValue?> get)
-        where TValue : class => Add<TValue, TValue?>(false, name, description, format, (_, _) => null, IfAny(name, format, part => get(part)));
+        where TValue : class => Add<TValue, TValue?>(
+            false, name, description, format, (_, _) => null, IfAny(name, format, part => get(part)));
 
     /// <inheritdoc cref="Optional{TValue}(string, string, Format{TValue}, Func{T, TValue})"/>
     internal Member<TValue?> Optional<TValue>(string name, string description, Format<TValue> format, Func<T, TValue?> get)
-        where TValue : struct => Add<TValue, TValue?>(false, name, description, format, (_, _) => null, IfAny(name, format, part => get(part)));
+        where TValue : struct =>
+            Add<TValue, TValue?>(false, name, description, format, (_, _) => null, IfAny(name, format, part => get(part)));
 
     /// <summary>A member that belongs to one of the forms.</summary>
     internal Member<TValue> OfForm<TValue>(string name, string description, Format<TValue> format, Func<T, TValue?> get)

@@ -40,7 +40,8 @@ internal static class Words
         ("unknown", null), ("no", false), ("yes", true));
 
     internal static WordFormat<LoadComponents> Shares { get; } = new("a share of the draw",
-        ("infrared", LoadComponents.Infrared), ("motor", LoadComponents.Motor), ("heater", LoadComponents.Heater), ("startUp", LoadComponents.StartUp));
+        ("infrared", LoadComponents.Infrared), ("motor", LoadComponents.Motor), ("heater", LoadComponents.Heater),
+            ("startUp", LoadComponents.StartUp));
 
     /// <summary>The conditions that the library gives, each as what makes it from the temperatures.</summary>
     internal static WordFormat<Func<Surroundings, Condition>> GivenConditions { get; } = new("a given condition", Given(

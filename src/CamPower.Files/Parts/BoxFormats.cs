@@ -56,7 +56,8 @@ internal static class BoxFormats
             b => b.Cabinet is null ? b.Enclosure : null);
         var cabinet = o.Optional("cabinet", "Name of the cabinet that it shares with other boxes.", EnclosureFormats.Cabinets.Reference,
             b => b.Cabinet);
-        var receptacle = o.Optional("receptacle", "Name of the receptacle that it is plugged into.", Receptacles.Reference, b => b.Receptacle);
+        var receptacle = o.Optional(
+            "receptacle", "Name of the receptacle that it is plugged into.", Receptacles.Reference, b => b.Receptacle);
         Form[] forms = [new(outputs, outputLimit) { Optional = ofEach }, new(outputList), new(adapter) { Optional = ofLead }];
         o.OneOf(forms);
         return at =>

@@ -9,7 +9,8 @@ namespace CamPower.Files.Parts;
 internal static class ConditionFormats
 {
     private static readonly Format<LoadComponents> Shares = new MadeFormat<IReadOnlyList<LoadComponents>, LoadComponents>(
-        new ListFormat<LoadComponents>(Words.Shares), shares => shares.Aggregate(LoadComponents.None, (sum, share) => sum | share), OneByOne);
+        new ListFormat<LoadComponents>(Words.Shares), shares =>
+            shares.Aggregate(LoadComponents.None, (sum, share) => sum | share), OneByOne);
 
     /// <summary>A condition.</summary>
     internal static ObjectFormat<Condition> Condition { get; } = new(o =>
@@ -35,7 +36,8 @@ internal static class ConditionFormats
         {
             var surroundings = new Surroundings(cable[at], box[at], camera[at], sun[at]);
             Condition? known = given[at]?.Invoke(surroundings);
-            LoadComponents shares = (known?.On ?? LoadComponents.None) | (on[at] ?? LoadComponents.None) | (also[at] ?? LoadComponents.None);
+            LoadComponents shares = (known?.On ?? LoadComponents.None) | (on[at] ?? LoadComponents.None) | (
+                also[at] ?? LoadComponents.None);
             string named = known is not null && !name.IsGiven(at) ? known.Name : name[at];
             return new Condition(named, shares, surroundings, motorsMoving[at], duration[at], lineVoltage[at]);
         };

@@ -35,9 +35,11 @@ internal static class CurveFormats
 
     private static Ratio AtMostWhole(Ratio share) => share.DecimalFractions <= 1
         ? share
-        : throw new ArgumentOutOfRangeException(nameof(share), FormattableString.Invariant($"share must be from 0 to 1, but is {share.DecimalFractions}."));
+        : throw new ArgumentOutOfRangeException(
+            nameof(share), FormattableString.Invariant($"share must be from 0 to 1, but is {share.DecimalFractions}."));
 
-    private static string TitleOf(ShareCurve<Temperature> curve) => curve.Source is { Kind: CitationKind.Declared, Edition: null, Locator: null } declared
+    private static string TitleOf(ShareCurve<Temperature> curve) =>
+        curve.Source is { Kind: CitationKind.Declared, Edition: null, Locator: null } declared
         ? declared.Title
         : throw new NotSupportedException(
             $"A site file cannot express the source '{curve.Source}' of an ambient curve: it knows a title that is declared.");

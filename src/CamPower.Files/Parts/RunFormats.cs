@@ -52,7 +52,9 @@ internal static class RunFormats
             r => r.Run).Else(StandIn.Run);
         var returnAt = o.Optional("returnAt", "Name of the junction whose negative it shares in place of a return conductor of its own.",
             Words.Name, r => r.ReturnAt);
-        var installationMethod = o.Optional("installationMethod", "How it lies, as far as its heat is concerned.", Words.InstallationMethod, r => r.InstallationMethod);
+        var installationMethod =
+            o.Optional("installationMethod", "How it lies, as far as its heat is concerned.", Words.InstallationMethod,
+            r => r.InstallationMethod);
         return at => new SiteRun(from[at], to[at], parts[at], returnAt[at], installationMethod[at]);
     });
 

@@ -106,7 +106,8 @@ internal static class SiteFormat
         {
             Runs = [.. site.Runs.Except(rows.Select(row => row.Run))],
             Devices = [.. site.Devices.Except(rows.Select(row => row.Device))],
-            Models = [.. all.Models.Where(m => WattsModel.CellsOf(m) is null || site.Devices.Except(rows.Select(r => r.Device)).Any(d => d.Model == m))],
+            Models = [.. all.Models.Where(
+                m => WattsModel.CellsOf(m) is null || site.Devices.Except(rows.Select(r => r.Device)).Any(d => d.Model == m))],
         };
         return (SiteWriter.Text(File, small, names), ScheduleWriter.Text(rows, names));
     }
@@ -124,7 +125,8 @@ internal static class SiteFormat
 
     /// <summary>What a site file holds: a site, and beside it the parts that others refer to by name.</summary>
     private sealed record Content(
-        Site Site, IReadOnlyList<SiteRun> Runs, IReadOnlyList<SiteDevice> Devices, IReadOnlyList<Cable> Cables, IReadOnlyList<Device> Models, IReadOnlyList<ProtectiveDevice> ProtectiveDevices,
+        Site Site, IReadOnlyList<SiteRun> Runs, IReadOnlyList<SiteDevice> Devices, IReadOnlyList<Cable> Cables,
+            IReadOnlyList<Device> Models, IReadOnlyList<ProtectiveDevice> ProtectiveDevices,
         IReadOnlyList<Cabinet> Cabinets, IReadOnlyList<Receptacle> Receptacles)
     {
         /// <summary>What a file of a site holds, with a name for each part.</summary>

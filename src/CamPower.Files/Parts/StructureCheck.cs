@@ -56,7 +56,9 @@ internal static class StructureCheck
     {
         try
         {
-            _ = new Site("stand-in", conditions.Count > 0 ? conditions : [Condition.Day(StandIn.Surroundings)], boxes, runs, devices, links, bonds, ties: ties);
+            _ = new Site("stand-in", conditions.Count > 0
+                ? conditions
+                : [Condition.Day(StandIn.Surroundings)], boxes, runs, devices, links, bonds, ties: ties);
             return [];
         }
         catch (ArgumentException e) when (e.InnerException is AggregateException errors)

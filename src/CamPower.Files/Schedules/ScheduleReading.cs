@@ -38,10 +38,15 @@ internal sealed class ScheduleReading
         Text(device, "name", cells, number, ScheduleColumns.Name, "the name of the device");
         Model(device, cells, number);
         string name = _table.TextAt(cells, ScheduleColumns.Name);
-        if (!string.IsNullOrWhiteSpace(name) && !_deviceNames.Add(name)) device.Member("name").Fault($"the name {Phrase.Quoted(name)} is used twice");
+        if (!string.IsNullOrWhiteSpace(name) && !_deviceNames.Add(name))
+        {
+            device.Member("name").Fault($"the name {Phrase.Quoted(name)} is used twice");
+        }
 
         // The far end of the run has the name of the device where none is given.
-        string end = string.IsNullOrWhiteSpace(_table.TextAt(cells, ScheduleColumns.Junction)) ? ScheduleColumns.Name : ScheduleColumns.Junction;
+        string end = string.IsNullOrWhiteSpace(_table.TextAt(cells, ScheduleColumns.Junction))
+            ? ScheduleColumns.Name
+            : ScheduleColumns.Junction;
         Text(device, "at", cells, number, end, null);
         Place from = Object(run, "from", row);
         Text(from, "box", cells, number, ScheduleColumns.Box, "the name of a box");
@@ -62,11 +67,16 @@ internal sealed class ScheduleReading
     private void Model(Place device, string[] cells, int number)
     {
         string model = _table.TextAt(cells, ScheduleColumns.Model), watts = _table.TextAt(cells, ScheduleColumns.Watts);
-        if (model.Length > 0 && watts.Length > 0) Missing(device, "model", _table.CellAt(number, ScheduleColumns.Watts), "a row has a model or watts, not both");
-        else if (watts.Length == 0) Text(device, "model", cells, number, _table.Has(ScheduleColumns.Model) ? ScheduleColumns.Model : ScheduleColumns.Watts, "a model, or watts");
+        if (model.Length > 0 && watts.Length > 0) Missing(
+            device, "model", _table.CellAt(number, ScheduleColumns.Watts), "a row has a model or watts, not both");
+        else if (watts.Length == 0) Text(
+            device, "model", cells, number, _table.Has(ScheduleColumns.Model)
+            ? ScheduleColumns.Model
+            : ScheduleColumns.Watts, "a model, or watts");
         else
         {
-            string name = WattsModel.Name(watts.Trim(), _table.TextAt(cells, ScheduleColumns.Lowest).Trim(), _table.TextAt(cells, ScheduleColumns.Highest).Trim());
+            string name = WattsModel.Name(
+                watts.Trim(), _table.TextAt(cells, ScheduleColumns.Lowest).Trim(), _table.TextAt(cells, ScheduleColumns.Highest).Trim());
             Leaf(device, "model", name, _table.CellAt(number, ScheduleColumns.Watts), JsonTokenType.String);
             if (_modelNames.Add(name)) AddModel(name, cells, number);
         }
@@ -79,8 +89,10 @@ internal sealed class ScheduleReading
         Leaf(model, "name", name, watts, JsonTokenType.String);
         Leaf(model, "kind", "camera", watts, JsonTokenType.String);
         Place accepted = Object(model, "dc", watts);
-        Leaf(accepted, "lowest", cells, number, ScheduleColumns.Lowest, "beside watts the lowest voltage that the camera accepts", JsonTokenType.String);
-        Leaf(accepted, "highest", cells, number, ScheduleColumns.Highest, "beside watts the highest voltage that the camera accepts", JsonTokenType.String);
+        Leaf(accepted, "lowest", cells, number, ScheduleColumns.Lowest, "beside watts the lowest voltage that the camera accepts",
+            JsonTokenType.String);
+        Leaf(accepted, "highest", cells, number, ScheduleColumns.Highest, "beside watts the highest voltage that the camera accepts",
+            JsonTokenType.String);
         Leaf(Object(model, "draw", watts), "base", cells, number, ScheduleColumns.Watts, "watts", JsonTokenType.String);
     }
 
@@ -101,7 +113,8 @@ internal sealed class ScheduleReading
         string text = _table.TextAt(cells, column);
         Cell cell = _table.CellAt(number, column);
         bool isName = member is "name" or "at" or "to" or "box" or "cable" or "model";
-        if (string.IsNullOrWhiteSpace(text)) Missing(parent, member, cell, $"this cell is empty: write {expected ?? "the name of the device"}");
+        if (string.IsNullOrWhiteSpace(text)) Missing(
+            parent, member, cell, $"this cell is empty: write {expected ?? "the name of the device"}");
         else Leaf(parent, member, isName ? text : text.Trim(), cell, kind);
     }
 
@@ -120,5 +133,6 @@ internal sealed class ScheduleReading
         ?? new Place(root.File, root, name, root.Offset, root.Offset, JsonTokenType.StartArray, null);
 
     private static HashSet<string> NamesIn(Place list) =>
-        new(list.Children.SelectMany(part => part.Children).Where(c => c.Name is "name").Select(c => c.Text).OfType<string>(), StringComparer.Ordinal);
+        new(list.Children.SelectMany(part => part.Children).Where(c => c.Name is "name").Select(c => c.Text)
+            .OfType<string>(), StringComparer.Ordinal);
 }

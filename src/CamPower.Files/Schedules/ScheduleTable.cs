@@ -70,7 +70,8 @@ internal sealed class ScheduleTable
         }
 
         if (badRow == 0) return true;
-        _file.Add("a quotation mark is not closed, or stands inside a cell; write it twice and put the cell in quotation marks", new Cell(badRow, 1, string.Empty));
+        _file.Add("a quotation mark is not closed, or stands inside a cell; write it twice and put the cell in quotation marks",
+            new Cell(badRow, 1, string.Empty));
         return false;
     }
 
@@ -89,12 +90,19 @@ internal sealed class ScheduleTable
         {
             (string name, string? unit) = Heading(headings[i]);
             if (!ScheduleColumns.All.Contains(name, StringComparer.Ordinal)) continue;
-            if (!_columns.TryAdd(name, (i, unit))) _file.Add($"the column {Phrase.Quoted(name)} is there twice", new Cell(number, i + 1, name));
+            if (!_columns.TryAdd(name, (i, unit)))
+            {
+                _file.Add($"the column {Phrase.Quoted(name)} is there twice", new Cell(number, i + 1, name));
+            }
         }
 
         string[] unknown = [.. headings.Where(h => !_columns.ContainsKey(Heading(h).Name))];
         string[] missing = [.. ScheduleColumns.Required.Where(column => !Has(column))];
-        foreach (string column in missing) _file.Add($"there is no column {Phrase.Quoted(column)}{Instead(column, unknown)}", new Cell(number, 1, string.Empty));
+        foreach (string column in missing)
+        {
+            _file.Add($"there is no column {Phrase.Quoted(column)}{Instead(column, unknown)}", new Cell(number, 1, string.Empty));
+        }
+
         bool hasModels = Has(ScheduleColumns.Model) || Has(ScheduleColumns.Watts);
         if (!hasModels) _file.Add("there is no column 'model', and none 'watts'", new Cell(number, 1, string.Empty));
         NoteSplitRows(headings.Length);
@@ -110,7 +118,8 @@ internal sealed class ScheduleTable
         foreach ((int number, string[] cells) in Rows.Where(row => row.Cells.Skip(width).Any(c => c.Length > 0)))
         {
             string text = string.Join(',', cells);
-            _file.Add(FormattableString.Invariant($"{cells.Length} cells, but {width} headings: write a decimal point, not a comma, and put a cell with a comma in quotation marks; the row is ")
+            _file.Add(FormattableString.Invariant($"{cells.Length} cells, but {width} headings: write a decimal point, ")
+                + "not a comma, and put a cell with a comma in quotation marks; the row is "
                 + (text.Length <= MostQuoted ? $"'{text}'" : $"'{text[..MostQuoted]}...'"), new Cell(number, width + 1, string.Empty));
         }
 

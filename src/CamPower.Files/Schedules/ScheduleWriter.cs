@@ -16,7 +16,8 @@ internal static class ScheduleWriter
     internal static IReadOnlyList<(SiteDevice Device, SiteRun Run)> RowsOf(Site site)
     {
         ILookup<string, SiteDevice> at = site.Devices.ToLookup(d => d.At, StringComparer.Ordinal);
-        HashSet<string> continued = new(site.Runs.SelectMany(r => new[] { r.From.JunctionName, r.ReturnAt }).OfType<string>(), StringComparer.Ordinal);
+        HashSet<string> continued =
+            new(site.Runs.SelectMany(r => new[] { r.From.JunctionName, r.ReturnAt }).OfType<string>(), StringComparer.Ordinal);
         return
         [
             .. from run in site.Runs

@@ -15,7 +15,11 @@ internal static class WattsModel
     internal static (string Watts, string Lowest, string Highest)? CellsOf(Device model)
     {
         bool isBare = model is { Kind: DeviceKind.Camera, DcInput: not null, AcInput: null, Starting: null, Connector: null, Inrush: null };
-        if (!isBare || model.Draw is not ComponentDraw draw || draw.HasMotor || !IsNone(draw.Infrared) || !IsNone(draw.Heater) || !IsNone(draw.StartUp)) return null;
+        if (!isBare || model.Draw is not ComponentDraw draw || draw.HasMotor || !IsNone(draw.Infrared) || !IsNone(draw.Heater)
+            || !IsNone(draw.StartUp))
+        {
+            return null;
+        }
 
         // A current of zero in a unit of its own would be lost.
         ElectricCurrent current = draw.Base.CurrentShare;

@@ -58,9 +58,11 @@ internal static class ChartFrame
         Padding = new OxyThickness(6, 10, 18, 6),
     };
 
-    internal static LinearAxis Axis(AxisPosition position, string title, double from, double to) => Dressed(new LinearAxis(), position, title, from, to);
+    internal static LinearAxis Axis(AxisPosition position, string title, double from, double to) =>
+        Dressed(new LinearAxis(), position, title, from, to);
 
-    internal static LogarithmicAxis LogAxis(AxisPosition position, string title, double from, double to) => Dressed(new LogarithmicAxis { UseSuperExponentialFormat = false }, position, title, from, to);
+    internal static LogarithmicAxis LogAxis(AxisPosition position, string title, double from, double to) =>
+        Dressed(new LogarithmicAxis { UseSuperExponentialFormat = false }, position, title, from, to);
 
     /// <summary>The line of a series of its own style, with a marker at each of its points, or at none.</summary>
     internal static LineSeries Line(int index, string title, IEnumerable<DataPoint> points, bool hasMarkers)
@@ -92,7 +94,8 @@ internal static class ChartFrame
         bool isFirst = true;
         foreach ((DataPoint from, DataPoint to) in lines)
         {
-            var limit = new LineSeries { Title = TextRoom.Fitted(title, LegendRoom, TextSize), Color = LimitColor, Dashes = LimitDashes, StrokeThickness = LimitThickness, RenderInLegend = isFirst };
+            var limit = new LineSeries { Title = TextRoom.Fitted(title, LegendRoom, TextSize), Color = LimitColor, Dashes = LimitDashes,
+                StrokeThickness = LimitThickness, RenderInLegend = isFirst };
             limit.Points.AddRange([from, to]);
             isFirst = false;
             yield return limit;
@@ -126,7 +129,8 @@ internal static class ChartFrame
     /// <summary>A cross at a point: nothing comes after it.</summary>
     internal static LineSeries Cross(DataPoint at)
     {
-        var cross = new LineSeries { LineStyle = LineStyle.None, MarkerType = MarkerType.Cross, MarkerSize = MarkerSize + 1, MarkerStroke = OxyColors.Black, MarkerStrokeThickness = LineThickness, RenderInLegend = false };
+        var cross = new LineSeries { LineStyle = LineStyle.None, MarkerType = MarkerType.Cross, MarkerSize = MarkerSize
+            + 1, MarkerStroke = OxyColors.Black, MarkerStrokeThickness = LineThickness, RenderInLegend = false };
         cross.Points.Add(at);
         return cross;
     }

@@ -6,7 +6,8 @@ using static System.FormattableString;
 namespace CamPower.Reports.Charts;
 
 /// <summary>The volts of one device over all conditions beside those that it accepts.</summary>
-internal sealed record DeviceVolts(string Name, string State, bool IsUp, double Lowest, double Highest, double AcceptedLow, double AcceptedHigh)
+internal sealed record DeviceVolts(
+    string Name, string State, bool IsUp, double Lowest, double Highest, double AcceptedLow, double AcceptedHigh)
 {
     internal double LeftEnd => IsUp ? Math.Min(Lowest, AcceptedLow) : AcceptedLow;
 
@@ -24,7 +25,9 @@ internal sealed record DeviceVolts(string Name, string State, bool IsUp, double 
         DeviceInCondition worst = device.Worst;
         VoltageRange accepted = worst.Accepted!;
         bool isUp = worst.State == DeviceState.Up;
-        return new DeviceVolts(device.Device.Name, Said.State(worst.State), isUp, isUp ? worst.Voltage.Volts : 0, device.LightLoadVoltage.Volts,
+        return new DeviceVolts(device.Device.Name, Said.State(worst.State), isUp, isUp
+            ? worst.Voltage.Volts
+            : 0, device.LightLoadVoltage.Volts,
             accepted.Lowest.Volts, accepted.Highest.Volts);
     }
 

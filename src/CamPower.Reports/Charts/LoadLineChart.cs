@@ -25,7 +25,9 @@ internal static class LoadLineChart
         model.Axes.Add(ChartFrame.Axis(AxisPosition.Bottom, "voltage at the load (V)", 0, source * 1.02));
         model.Axes.Add(ChartFrame.Axis(AxisPosition.Left, "current (A)", 0, most));
         model.Legends.Add(ChartFrame.LegendBelow());
-        model.Series.Add(ChartFrame.Line(0, Invariant($"what {ohms:0.###} Ω lets through"), [new DataPoint(0, source / ohms), new DataPoint(source, 0)], hasMarkers: false));
+        model.Series.Add(ChartFrame.Line(
+            0, Invariant($"what {ohms:0.###} Ω lets through"), [new DataPoint(0, source / ohms), new DataPoint(source, 0)],
+            hasMarkers: false));
         model.Series.Add(ChartFrame.Line(1, $"what {load} takes", Taken(load, source, most), hasMarkers: false));
         string words = Invariant($"From {source:0.##} V over {ohms:0.###} Ω the load of {load} {Meet(model, result)}");
         return new Chart(Title, words, model, ChartFrame.HeightWithLegend(model));
@@ -41,16 +43,21 @@ internal static class LoadLineChart
     {
         if (!result.TryGetOperatingPoint(out OperatingPoint point))
         {
-            return Invariant($"takes more than the run lets through at any voltage: no operating point. The run carries at most {(double)(result.MostPower?.Watts ?? 0):0.##} W of constant power.");
+            return "takes more than the run lets through at any voltage: no operating point. "
+                + Invariant($"The run carries at most {(double)(result.MostPower?.Watts ?? 0):0.##} W of constant power.");
         }
 
         double settled = point.Voltage.Volts, unstable = result.UnstableVoltage.Volts;
-        model.Series.Add(ChartFrame.Point(Invariant($"settles at {settled:0.00} V, {point.Current.Amperes:0.00} A"), new DataPoint(settled, point.Current.Amperes), isFilled: true));
+        model.Series.Add(ChartFrame.Point(
+            Invariant($"settles at {settled:0.00} V, {point.Current.Amperes:0.00} A"), new DataPoint(settled, point.Current.Amperes),
+            isFilled: true));
         string words = Invariant($"settles at {settled:0.00} V and {point.Current.Amperes:0.00} A.");
         if (!(unstable > 0)) return words;
 
         double there = (result.SourceVoltage.Volts - unstable) / result.LoopResistance.Ohms;
-        model.Series.Add(ChartFrame.Point(Invariant($"balances, but does not last: {unstable:0.00} V, {there:0.00} A"), new DataPoint(unstable, there), isFilled: false));
-        return words + Invariant($" The power balances at {unstable:0.00} V too, but that does not last: below it the load pulls its own voltage down.");
+        model.Series.Add(ChartFrame.Point(
+            Invariant($"balances, but does not last: {unstable:0.00} V, {there:0.00} A"), new DataPoint(unstable, there), isFilled: false));
+        return words + Invariant(
+            $" The power balances at {unstable:0.00} V too, but that does not last: below it the load pulls its own voltage down.");
     }
 }

@@ -20,11 +20,15 @@ internal static class OpeningTimesChart
     {
         double carried = CarriedAmperes(device, ambient);
         double[] faults = [.. shorts.SelectMany(EndsOf).Where(a => a > 0)];
-        double from = Math.Min(carried, faults.DefaultIfEmpty(carried).Min()) / 1.25, to = Math.Max(12 * carried, faults.DefaultIfEmpty(0).Max() * 1.25);
+        double from = Math.Min(carried, faults.DefaultIfEmpty(carried).Min()) / 1.25,
+            to = Math.Max(12 * carried, faults.DefaultIfEmpty(0).Max() * 1.25);
         List<(double Amperes, OpeningTimes Opening)> swept = [.. Enumerable.Range(0, Steps + 1)
-            .Select(i => from * Math.Pow(to / from, (double)i / Steps)).Select(a => (a, device.OpeningAt(ElectricCurrent.FromAmperes(a), ambient)))];
-        List<DataPoint> latest = [.. swept.Where(x => x.Opening.Latest is not null).Select(x => new DataPoint(x.Amperes, x.Opening.Latest!.Value.Seconds))];
-        List<DataPoint> earliest = [.. swept.Where(x => x.Opening.Earliest?.Seconds > 0).Select(x => new DataPoint(x.Amperes, x.Opening.Earliest!.Value.Seconds))];
+            .Select(i => from * Math.Pow(to / from, (double)i / Steps))
+                .Select(a => (a, device.OpeningAt(ElectricCurrent.FromAmperes(a), ambient)))];
+        List<DataPoint> latest =
+            [.. swept.Where(x => x.Opening.Latest is not null).Select(x => new DataPoint(x.Amperes, x.Opening.Latest!.Value.Seconds))];
+        List<DataPoint> earliest =
+            [.. swept.Where(x => x.Opening.Earliest?.Seconds > 0).Select(x => new DataPoint(x.Amperes, x.Opening.Earliest!.Value.Seconds))];
         List<DataPoint> gates = [.. device is Fuse fuse ? TimeLimits(fuse, carried) : []];
 
         string title = Invariant($"Opening times of {device} at {ambient.DegreesCelsius:0.#} °C");
@@ -37,10 +41,16 @@ internal static class OpeningTimesChart
         if (latest.Count > 0) model.Series.Add(ChartFrame.Line(0, "has opened by then", Corners(latest), hasMarkers: false));
         if (earliest.Count > 0) model.Series.Add(ChartFrame.Line(1, "does not open before", Corners(earliest), hasMarkers: false));
         if (gates.Count > 0) model.Series.Add(ChartFrame.Points(3, "time limits of its standard", gates));
-        foreach (LineSeries limit in ChartFrame.Limits(Invariant($"carries {carried:0.##} A for good"), [(new DataPoint(carried, shortest), new DataPoint(carried, longest))])) model.Series.Add(limit);
+        foreach (LineSeries limit in ChartFrame.Limits(
+            Invariant($"carries {carried:0.##} A for good"), [(new DataPoint(carried, shortest), new DataPoint(carried, longest))]))
+        {
+            model.Series.Add(limit);
+        }
+
         for (int i = 0; i < shorts.Count; i++) AddFault(model, i, shorts[i], shortest, longest);
 
-        string words = Invariant($"It carries {carried:0.##} A for good. ") + string.Join(" ", shorts.Select(s => $"{PlainText.Sentence(s.ToString())}."));
+        string words = Invariant($"It carries {carried:0.##} A for good. ")
+            + string.Join(" ", shorts.Select(s => $"{PlainText.Sentence(s.ToString())}."));
         return new Chart(title, words.TrimEnd(), model, ChartFrame.HeightWithLegend(model));
     }
 
@@ -48,7 +58,8 @@ internal static class OpeningTimesChart
     private static double CarriedAmperes(ProtectiveDevice device, Temperature ambient) => device switch
     {
         Fuse { Rerating: ShareCurve<Temperature> curve } fuse => fuse.RatedCurrent.Amperes * (curve.ShareAt(ambient)?.DecimalFractions
-            ?? throw new ArgumentOutOfRangeException(nameof(ambient), Invariant($"ambient must be on the curve of {fuse}, but is {ambient.DegreesCelsius:G6} °C."))),
+            ?? throw new ArgumentOutOfRangeException(
+                nameof(ambient), Invariant($"ambient must be on the curve of {fuse}, but is {ambient.DegreesCelsius:G6} °C."))),
         Fuse fuse => fuse.RatedCurrent.Amperes,
         ResettableFuse resettable => resettable.HoldCurrentAt(ambient).Amperes,
         ElectronicLimit limit => limit.Limit.Amperes * (1 - limit.Tolerance.DecimalFractions),
@@ -56,10 +67,12 @@ internal static class OpeningTimesChart
     };
 
     // What the supply does in overload may be known of one end only.
-    private static double[] EndsOf(ShortCircuit fault) => [.. new[] { fault.Smallest, fault.Largest ?? fault.Smallest }.Select(c => c.Amperes).Distinct()];
+    private static double[] EndsOf(ShortCircuit fault) =>
+        [.. new[] { fault.Smallest, fault.Largest ?? fault.Smallest }.Select(c => c.Amperes).Distinct()];
 
     private static IEnumerable<DataPoint> TimeLimits(Fuse fuse, double carried) => fuse.Characteristic.TimeLimits.SelectMany(
-        gate => new[] { gate.NotBefore, gate.NotAfter }.OfType<Duration>().Select(time => new DataPoint(gate.Multiple * carried, time.Seconds)));
+        gate => new[] { gate.NotBefore, gate.NotAfter }.OfType<Duration>()
+            .Select(time => new DataPoint(gate.Multiple * carried, time.Seconds)));
 
     // Of a stretch at one time its two ends will do.
     private static IEnumerable<DataPoint> Corners(List<DataPoint> points) => points.Where((p, i) =>
@@ -69,11 +82,13 @@ internal static class OpeningTimesChart
     private static void AddFault(PlotModel model, int index, ShortCircuit fault, double shortest, double longest)
     {
         double[] ends = EndsOf(fault);
-        LineSeries legend = ChartFrame.Line(index + 2, $"{fault.Place}: {string.Join(" to ", ends.Select(a => Invariant($"{a:0.0} A")))}", [], hasMarkers: false);
+        LineSeries legend = ChartFrame.Line(
+            index + 2, $"{fault.Place}: {string.Join(" to ", ends.Select(a => Invariant($"{a:0.0} A")))}", [], hasMarkers: false);
         model.Series.Add(legend);
         foreach (double amperes in ends.Where(a => a > 0))
         {
-            LineSeries end = ChartFrame.Line(index + 2, string.Empty, [new DataPoint(amperes, shortest), new DataPoint(amperes, longest)], hasMarkers: false);
+            LineSeries end = ChartFrame.Line(
+                index + 2, string.Empty, [new DataPoint(amperes, shortest), new DataPoint(amperes, longest)], hasMarkers: false);
             end.RenderInLegend = false;
             model.Series.Add(end);
         }

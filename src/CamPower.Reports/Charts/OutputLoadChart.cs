@@ -29,11 +29,17 @@ internal static class OutputLoadChart
         {
             // The rows count from the top; in a row each condition has a lane of its own.
             double lane = conditions.Count > 1 ? Spread * ((double)c / (conditions.Count - 1) - 0.5) : 0;
-            IEnumerable<DataPoint> points = rows.Select((r, i) => (r, i)).Where(x => x.r.Percents[c] is not null).Select(x => new DataPoint(x.r.Percents[c] ?? 0, x.i + lane));
+            IEnumerable<DataPoint> points = rows.Select((r, i) => (r, i)).Where(x => x.r.Percents[c] is not null)
+                .Select(x => new DataPoint(x.r.Percents[c] ?? 0, x.i + lane));
             model.Series.Add(ChartFrame.Points(c, conditions[c], points));
         }
 
-        foreach (LineSeries limit in ChartFrame.Limits("limit", [(new DataPoint(100, -0.5), new DataPoint(100, rows.Count - 0.5))])) model.Series.Add(limit);
-        return new Chart(title, string.Join(" ", words), model, Around + ((RowHeight + (LaneHeight * conditions.Count)) * rows.Count) + ChartFrame.LegendHeight(model));
+        foreach (LineSeries limit in ChartFrame.Limits("limit", [(new DataPoint(100, -0.5), new DataPoint(100, rows.Count - 0.5))]))
+        {
+            model.Series.Add(limit);
+        }
+
+        return new Chart(title, string.Join(" ", words), model, Around + ((RowHeight + (LaneHeight * conditions.Count)) * rows.Count)
+            + ChartFrame.LegendHeight(model));
     }
 }

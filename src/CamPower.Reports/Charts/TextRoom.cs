@@ -20,9 +20,12 @@ internal sealed class TextRoom(double width, double height) : PdfRenderContext(w
     // with Verdana it is the widest of the usual sans-serif fonts.
     private static readonly int[] Widths =
     [
-        317, 400, 459, 837, 636, 950, 779, 274, 390, 390, 500, 837, 317, 360, 317, 336, 636, 636, 636, 636, 636, 636, 636, 636, 636, 636, 336, 336, 837, 837, 837, 530,
-        1000, 684, 686, 698, 770, 631, 575, 774, 751, 294, 294, 655, 557, 862, 748, 787, 603, 787, 694, 634, 610, 731, 684, 988, 685, 610, 685, 390, 336, 390, 837, 500,
-        500, 612, 634, 549, 634, 615, 352, 634, 633, 277, 277, 579, 277, 974, 633, 611, 634, 634, 411, 520, 392, 633, 591, 817, 591, 591, 524, 636, 336, 636, 837,
+        317, 400, 459, 837, 636, 950, 779, 274, 390, 390, 500, 837, 317, 360, 317, 336, 636, 636, 636, 636, 636, 636, 636, 636, 636, 636,
+            336, 336, 837, 837, 837, 530,
+        1000, 684, 686, 698, 770, 631, 575, 774, 751, 294, 294, 655, 557, 862, 748, 787, 603, 787, 694, 634, 610, 731, 684, 988, 685, 610,
+            685, 390, 336, 390, 837, 500,
+        500, 612, 634, 549, 634, 615, 352, 634, 633, 277, 277, 579, 277, 974, 633, 611, 634, 634, 411, 520, 392, 633, 591, 817, 591, 591,
+            524, 636, 336, 636, 837,
     ];
 
     /// <summary>A text on one line, cut with an ellipsis where it is wider than there is room.</summary>
@@ -52,7 +55,8 @@ internal sealed class TextRoom(double width, double height) : PdfRenderContext(w
         return lines;
     }
 
-    public override OxySize MeasureText(string text, string fontFamily, double fontSize, double fontWeight) => Measured(text, fontSize, fontWeight);
+    public override OxySize MeasureText(string text, string fontFamily, double fontSize, double fontWeight) =>
+        Measured(text, fontSize, fontWeight);
 
     private static OxySize Measured(string text, double fontSize, double fontWeight)
     {
@@ -60,7 +64,8 @@ internal sealed class TextRoom(double width, double height) : PdfRenderContext(w
         double size = fontSize * (fontWeight > BoldWeight ? BoldFactor : 1);
         // From the base line to the top of a capital: what is centered on a mark is centered by that.
         string[] lines = text.Split('\n');
-        return new OxySize(lines.Max(l => l.EnumerateRunes().Sum(WidthOf)) * PerMille * size, (CapitalHeight + ((lines.Length - 1) * LineHeight)) * fontSize);
+        return new OxySize(lines.Max(l => l.EnumerateRunes().Sum(WidthOf)) * PerMille * size,
+            (CapitalHeight + ((lines.Length - 1) * LineHeight)) * fontSize);
     }
 
     private static int WidthOf(Rune rune)

@@ -15,13 +15,22 @@ internal static class VoltageAgainstLengthChart
 {
     private const int Steps = 60, Halvings = 30, MarkerEvery = 12;
 
-    internal static Chart Of(IReadOnlyList<Cable> cables, Load load, ElectricPotential from, Temperature conductorAt, Length longest, VoltageRange? accepted)
+    internal static Chart Of(
+        IReadOnlyList<Cable> cables, Load load, ElectricPotential from, Temperature conductorAt, Length longest, VoltageRange? accepted)
     {
-        if (cables.Count is 0 or > ChartFrame.MostSeries) throw new ArgumentOutOfRangeException(nameof(cables), cables.Count, $"The chart takes from 1 to {ChartFrame.MostSeries} cables.");
+        if (cables.Count is 0 or > ChartFrame.MostSeries)
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(cables), cables.Count, $"The chart takes from 1 to {ChartFrame.MostSeries} cables.");
+        }
+
         LengthUnit unit = LengthScale.UnitOf(longest);
         string symbol = LengthScale.Symbol(unit);
         double end = longest.As(unit);
-        if (!(end > 0) || double.IsInfinity(end)) throw new ArgumentOutOfRangeException(nameof(longest), longest, "The longest run must be above 0 and finite.");
+        if (!(end > 0) || double.IsInfinity(end))
+        {
+            throw new ArgumentOutOfRangeException(nameof(longest), longest, "The longest run must be above 0 and finite.");
+        }
 
         string title = $"Volts at {load} against length";
         PlotModel model = ChartFrame.Of(title);
@@ -38,9 +47,13 @@ internal static class VoltageAgainstLengthChart
         }
 
         if (accepted is not null) foreach (LineSeries limit in WindowLimits.Of([(string.Empty, accepted)], end)) model.Series.Add(limit);
-        IEnumerable<string> words = cables.Select((c, i) => Invariant($"{c}: {curves[i][^1].Y:0.00} V at {curves[i][^1].X:0.#} {symbol}{(curves[i][^1].X < end ? ", and no farther" : "")}."));
+        IEnumerable<string> words =
+            cables.Select((c, i) => Invariant(
+            $"{c}: {curves[i][^1].Y:0.00} V at {curves[i][^1].X:0.#} {symbol}{(curves[i][^1].X < end ? ", and no farther" : "")}."));
         string window = accepted is null ? string.Empty : $" Accepted is {accepted}.";
-        return new Chart(title, Invariant($"From {from.Volts:0.##} V, conductors at {conductorAt.DegreesCelsius:0.#} °C. {string.Join(" ", words)}{window}"), model, ChartFrame.HeightWithLegend(model));
+        return new Chart(title, Invariant(
+            $"From {from.Volts:0.##} V, conductors at {conductorAt.DegreesCelsius:0.#} °C. {string.Join(" ", words)}{window}"), model,
+            ChartFrame.HeightWithLegend(model));
     }
 
     // The end is where nothing balances any more: there the curve stands upright.
@@ -78,7 +91,8 @@ internal static class VoltageAgainstLengthChart
     // The curve has few markers, begun at another place for each, so that they do not cover one another; a cross ends one that ends early.
     private static void AddCurve(PlotModel model, int index, List<DataPoint> points, bool endsEarly)
     {
-        LineSeries curve = ChartFrame.Line(index, string.Empty, points, hasMarkers: false), marks = ChartFrame.Points(index, string.Empty, points.Where((_, i) => i % MarkerEvery == (4 + (2 * index)) % MarkerEvery));
+        LineSeries curve = ChartFrame.Line(index, string.Empty, points, hasMarkers: false),
+            marks = ChartFrame.Points(index, string.Empty, points.Where((_, i) => i % MarkerEvery == (4 + (2 * index)) % MarkerEvery));
         curve.RenderInLegend = marks.RenderInLegend = false;
         model.Series.Add(curve);
         model.Series.Add(marks);

@@ -25,12 +25,16 @@ internal static class VoltageAlongChart
         List<(DeviceInCondition Device, VoltageProfile? Profile)> all =
             [.. devices.Select(d => (d, d.State == DeviceState.WrongCurrent ? null : d.Profile()))];
         List<VoltageAlongLine> lines = [.. all.Where(x => x.Profile is not null)
-            .Select(x => new VoltageAlongLine(x.Device.Device.Name, $"{x.Device.Device.Name}, {x.Device.Condition}", x.Profile!, x.Device.Accepted))];
+            .Select(x => new VoltageAlongLine(
+                x.Device.Device.Name, $"{x.Device.Device.Name}, {x.Device.Condition}", x.Profile!, x.Device.Accepted))];
         if (lines.Count == 0) throw new ArgumentException("None of these devices has a voltage along its runs.", nameof(devices));
 
-        string title = devices.Count == 1 ? $"Volts along the way to {devices[0].Device}" : Invariant($"Volts along the ways to {devices.Count} devices");
+        string title = devices.Count == 1
+            ? $"Volts along the way to {devices[0].Device}"
+            : Invariant($"Volts along the ways to {devices.Count} devices");
         Length first = lines[0].Profile.Points.Select(p => p.After).OfType<CableSegment>().First().OneWayLength;
-        return Of(title, lines, LengthScale.UnitOf(first), all.Where(x => x.Profile is null).Select(x => $"{x.Device.Device} has no voltage along its way in {x.Device.Condition} and is not drawn."));
+        return Of(title, lines, LengthScale.UnitOf(first), all.Where(x => x.Profile is null)
+            .Select(x => $"{x.Device.Device} has no voltage along its way in {x.Device.Condition} and is not drawn."));
     }
 
     private static Chart Of(string title, List<VoltageAlongLine> lines, LengthUnit unit, IEnumerable<string> missing)
@@ -40,7 +44,9 @@ internal static class VoltageAlongChart
         List<(string, VoltageRange)> windows = [.. lines.Where(l => l.Accepted is not null).Select(l => (l.Whose, l.Accepted!))];
         PlotModel model = ChartFrame.Of(title);
         model.Axes.Add(ChartFrame.Axis(AxisPosition.Bottom, $"distance from the supply, one way ({symbol})", 0, width));
-        model.Axes.Add(VoltAxis.Holding([.. lines.SelectMany(l => l.Profile.Points.Select(p => p.Voltage.Volts)), .. windows.SelectMany(w => new[] { w.Item2.Lowest.Volts, w.Item2.Highest.Volts })]));
+        model.Axes.Add(VoltAxis.Holding(
+            [.. lines.SelectMany(l => l.Profile.Points.Select(p => p.Voltage.Volts)),
+            .. windows.SelectMany(w => new[] { w.Item2.Lowest.Volts, w.Item2.Highest.Volts })]));
         model.Legends.Add(ChartFrame.LegendBelow());
         for (int i = 0; i < lines.Count; i++)
         {
@@ -49,7 +55,11 @@ internal static class VoltageAlongChart
         }
 
         foreach (LineSeries limit in WindowLimits.Of(windows, width)) model.Series.Add(limit);
-        IEnumerable<string> words = lines.Select(l => Invariant($"{l.Label}: {l.Profile.Points[0].Voltage.Volts:0.00} V at the supply, {l.EndVolts:0.00} V after {l.Profile.Points[^1].Distance.As(unit):0.#} {symbol}{(l.Accepted is null ? "" : $"; accepted is {l.Accepted}")}."));
+        IEnumerable<string> words =
+            lines.Select(l => Invariant($"{l.Label}: {l.Profile.Points[0].Voltage.Volts:0.00} V at the supply, ")
+            + Invariant(
+            $"{l.EndVolts:0.00} V after {l.Profile.Points[^1].Distance.As(unit):0.#} ")
+                + Invariant($"{symbol}{(l.Accepted is null ? "" : $"; accepted is {l.Accepted}")}."));
         return new Chart(title, string.Join(" ", words.Concat(missing)), model, ChartFrame.HeightWithLegend(model));
     }
 }

@@ -8,5 +8,7 @@ internal sealed class VoltageAtLength(Cable cable, Load load, ElectricPotential 
 {
     /// <summary>Volts after a length, one way; null where the cable cannot carry the load so far.</summary>
     internal double? Volts(double length) =>
-        new CableRun(cable, Length.From(length, unit)).Feed(load, from, conductorAt).TryGetOperatingPoint(out OperatingPoint point) ? point.Voltage.Volts : null;
+        new CableRun(cable, Length.From(length, unit)).Feed(load, from, conductorAt).TryGetOperatingPoint(out OperatingPoint point)
+            ? point.Voltage.Volts
+            : null;
 }

@@ -15,6 +15,7 @@ internal static class WindowLimits
         var different = windows.GroupBy(w => w.Accepted.ToString(), StringComparer.Ordinal).ToList();
         return [.. different.SelectMany(same => ChartFrame.Limits(
             $"accepted: {same.Key}{(different.Count == 1 ? string.Empty : " by " + string.Join(", ", same.Select(w => w.Whose)))}",
-            new[] { same.First().Accepted.Lowest.Volts, same.First().Accepted.Highest.Volts }.Select(v => (new DataPoint(0, v), new DataPoint(width, v)))))];
+            new[] { same.First().Accepted.Lowest.Volts, same.First().Accepted.Highest.Volts }.Select(
+                v => (new DataPoint(0, v), new DataPoint(width, v)))))];
     }
 }

@@ -23,7 +23,11 @@ internal sealed record FindingGroup(Severity Severity, string Rule, string Remed
     internal static string Evidence(Finding finding)
     {
         var parts = new List<string>();
-        if (finding.Measured is IQuantity measured) parts.Add("value " + Said.Quantity(finding.Limit is null ? measured : measured.ToUnit(finding.Limit.Unit)));
+        if (finding.Measured is IQuantity measured)
+        {
+            parts.Add("value " + Said.Quantity(finding.Limit is null ? measured : measured.ToUnit(finding.Limit.Unit)));
+        }
+
         if (finding.Limit is IQuantity limit) parts.Add("limit " + Said.Quantity(limit));
         if (finding.Condition is Condition condition) parts.Add("in " + condition);
         return parts.Count == 0 ? string.Empty : $"({string.Join(", ", parts)})";

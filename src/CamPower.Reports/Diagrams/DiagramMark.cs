@@ -10,11 +10,13 @@ internal sealed record DiagramMark(Severity Severity, string Words)
     /// <summary>The marks of one subject, worst first. Notes stay in the list of findings.</summary>
     internal static IReadOnlyList<DiagramMark> Of(IEnumerable<Finding> findings, SubjectKind kind, string name) =>
     [
-        .. findings.Where(f => f.Severity > Severity.Note && f.About.Kind == kind && string.Equals(f.About.Name, name, StringComparison.Ordinal))
+        .. findings.Where(f => f.Severity > Severity.Note && f.About.Kind == kind
+            && string.Equals(f.About.Name, name, StringComparison.Ordinal))
             .OrderByDescending(f => f.Severity)
             .Select(f => new DiagramMark(f.Severity, $"{f.Severity}: {InWords(f.Rule)}"))
             .Distinct(),
     ];
 
-    private static string InWords(string rule) => string.Join(' ', rule.Split('-').Select(word => word is "ac" or "dc" ? word.ToUpperInvariant() : word));
+    private static string InWords(string rule) =>
+        string.Join(' ', rule.Split('-').Select(word => word is "ac" or "dc" ? word.ToUpperInvariant() : word));
 }

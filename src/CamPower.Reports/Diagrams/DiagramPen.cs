@@ -103,7 +103,8 @@ internal sealed class DiagramPen
     private void Box(double x, double y, double width, double height) => Add("rect", ("x", Said(x)), ("y", Said(y)),
         ("width", Said(width)), ("height", Said(height)), ("fill", "none"), ("stroke", Black), ("stroke-width", "1.4"));
 
-    private void Circle(double x, double y, double radius, string fill, string stroke = Black) => Add("circle", ("cx", Said(x)), ("cy", Said(y)),
+    private void Circle(double x, double y, double radius, string fill, string stroke = Black) =>
+        Add("circle", ("cx", Said(x)), ("cy", Said(y)),
         ("r", Said(radius)), ("fill", fill), ("stroke", stroke), ("stroke-width", "1.4"));
 
     private void Path(string d, string stroke = Black, string fill = "none") =>

@@ -26,7 +26,8 @@ internal sealed class OneLineDiagram
         _assessment = assessment;
         _box = box;
         _findings = findings;
-        _after = assessment.Site.Runs.Where(r => r.From.JunctionName is not null).ToLookup(r => r.From.JunctionName!, StringComparer.Ordinal);
+        _after = assessment.Site.Runs.Where(r => r.From.JunctionName is not null)
+            .ToLookup(r => r.From.JunctionName!, StringComparer.Ordinal);
         _at = assessment.Devices.Where(d => d.Box == box.Box).ToLookup(d => d.Device.At, StringComparer.Ordinal);
         int deepest = _at.SelectMany(d => d).Select(d => d.Path.Count).DefaultIfEmpty(1).Max();
         _deviceX = FirstRun + (deepest * RunRoom) + DeviceLead;
@@ -59,13 +60,15 @@ internal sealed class OneLineDiagram
     private void Output(OutputAssessment output)
     {
         double y = _y;
-        SiteRun[] runs = [.. _assessment.Site.Runs.Where(r => string.Equals(r.From.BoxName, _box.Box.Name, StringComparison.Ordinal) && r.From.OutputNumber == output.Output.Number)];
+        SiteRun[] runs = [.. _assessment.Site.Runs.Where(
+            r => string.Equals(r.From.BoxName, _box.Box.Name, StringComparison.Ordinal) && r.From.OutputNumber == output.Output.Number)];
         IReadOnlyList<DiagramMark> marks = MarksOf(SubjectKind.Output, Invariant($"{_box.Box.Name} output {output.Output.Number}"));
         _pen.Text(Bus + 5, y - 4, Invariant($"{output.Output.Number}"), 24, isBold: true);
         _pen.Line(Bus, y, FirstRun, y);
         _pen.Protection(Fuse, y, output.Output.Protection);
         _pen.Text(Bus + 54, y - 5, output.Output.Protection?.Name ?? "not stated", OutputRoom);
-        _pen.Text(Bus + 54, y + 14, Invariant($"{output.Worst.Current.Amperes:0.00} A of {output.Output.Limit.Amperes:0.##} A"), OutputRoom);
+        _pen.Text(Bus + 54, y + 14, Invariant($"{output.Worst.Current.Amperes:0.00} A of {output.Output.Limit.Amperes:0.##} A"),
+            OutputRoom);
         double least = y + Row + (_pen.Marks(Bus + 10, y + 30, marks, FirstRun - Bus));
         foreach (SiteRun run in runs)
         {

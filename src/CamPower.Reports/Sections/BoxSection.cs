@@ -15,7 +15,8 @@ internal sealed class BoxSection(Evidence evidence, IReadOnlyList<Finding> findi
         [new("Condition"), new("Air inside, °C", true), new("Total, A", true), new("May deliver, A", true), new("Used, %", true)];
 
     private static readonly Column[] SupplyColumns =
-        [new("Box or adapter"), new("Supply"), new("Gives, V"), new("At worst, A"), new("In"), new("Air inside, °C", true), new("Set point, case, receptacle")];
+        [new("Box or adapter"), new("Supply"), new("Gives, V"), new("At worst, A"), new("In"), new("Air inside, °C", true),
+            new("Set point, case, receptacle")];
 
     /// <summary>A section for each box with several outputs in use, and one for all others.</summary>
     internal IEnumerable<Section> All()
@@ -48,7 +49,8 @@ internal sealed class BoxSection(Evidence evidence, IReadOnlyList<Finding> findi
     {
         BoxAssessment[] used = [.. boxes.Where(b => b.Outputs.Count > 0)];
         DeviceAssessment[] devices = [.. used.SelectMany(DevicesOf)];
-        var blocks = new List<Block> { new DataTable("Supplies, each in its worst condition", SupplyColumns, [.. boxes.Select(SupplyRow)]) };
+        var blocks = new List<Block> { new DataTable(
+            "Supplies, each in its worst condition", SupplyColumns, [.. boxes.Select(SupplyRow)]) };
         if (devices.Length > 0) blocks.Add(DeviceTable.Of("Devices on them", devices, used));
         if (used.Length > 0) blocks.Add(FaultTable.Of([.. used.SelectMany(FaultsOf)]));
         blocks.AddRange(PowerLimits(boxes));
@@ -58,14 +60,16 @@ internal sealed class BoxSection(Evidence evidence, IReadOnlyList<Finding> findi
         return new Section(boxes.All(b => b.Box.IsAdapter) ? "Adapters" : "Adapters, and boxes with one output in use", blocks);
     }
 
-    private DeviceAssessment[] DevicesOf(BoxAssessment box) => [.. evidence.Assessment.Devices.Where(d => d.Box == box.Box).OrderBy(d => d.Output.Number)];
+    private DeviceAssessment[] DevicesOf(BoxAssessment box) =>
+        [.. evidence.Assessment.Devices.Where(d => d.Box == box.Box).OrderBy(d => d.Output.Number)];
 
     private OutputFaults[] FaultsOf(BoxAssessment box) => [.. evidence.Faults.Where(f => f.Box == box.Box)];
 
     // A diagram without a mark says no more than the tables. On paper those of single outputs take more room than they are worth.
     private bool IsMarked(BoxAssessment box)
     {
-        HashSet<string> names = [box.Box.Name, .. DevicesOf(box).Select(d => d.Device.Name), .. DevicesOf(box).SelectMany(d => d.Path).Select(run => Subject.Of(run).Name),
+        HashSet<string> names = [box.Box.Name, .. DevicesOf(box).Select(d => d.Device.Name), .. DevicesOf(box).SelectMany(d => d.Path)
+            .Select(run => Subject.Of(run).Name),
             .. box.Outputs.Select(o => Subject.Of(box.Box, o.Output).Name)];
         return findings.Any(f => f.Severity >= Severity.Caution && names.Contains(f.About.Name));
     }
@@ -73,7 +77,9 @@ internal sealed class BoxSection(Evidence evidence, IReadOnlyList<Finding> findi
     private IEnumerable<Fact> FactsOf(BoxAssessment box)
     {
         SupplyOutput output = box.Box.Supply.Output;
-        yield return new("Supply", Invariant($"{box.Box.Supply.Name}; gives {Gives(output)} V {(output.Kind == CurrentKind.Dc ? "DC" : "AC")}, at most {output.RatedCurrent.Amperes:0.##} A"));
+        yield return new("Supply",
+            Invariant($"{box.Box.Supply.Name}; gives {Gives(output)} V {(output.Kind == CurrentKind.Dc ? "DC" : "AC")}, ")
+            + Invariant($"at most {output.RatedCurrent.Amperes:0.##} A"));
         foreach (Fact fact in Setting(box)) yield return fact;
         yield return new("Load at worst", Invariant($"{Load(box.Worst)} A in {box.Worst.Condition}"));
         yield return new("Outputs in use", Invariant($"{box.Outputs.Count} of {box.Box.Outputs.Count}"));
@@ -94,12 +100,16 @@ internal sealed class BoxSection(Evidence evidence, IReadOnlyList<Finding> findi
     {
         if (box.Box.Enclosure is Enclosure enclosure) yield return new("Enclosure", enclosure.ToString());
         if (box.Box.Cabinet is Cabinet cabinet) yield return new("Cabinet", Shared(evidence.Assessment.Site, box.Box, cabinet));
-        if (box.InConditions.Select(c => c.Heat).OfType<HeatedEnclosure>().OrderByDescending(h => h.Inside.DegreesCelsius).FirstOrDefault() is HeatedEnclosure hottest)
+        if (box.InConditions.Select(c => c.Heat).OfType<HeatedEnclosure>().OrderByDescending(h => h.Inside.DegreesCelsius)
+            .FirstOrDefault() is HeatedEnclosure hottest)
         {
             yield return new("Hottest inside", hottest.ToString());
         }
 
-        if (box.Box.Receptacle is Receptacle receptacle) yield return new("Receptacle", evidence.Receptacles.First(o => o.Receptacle == receptacle).ToString());
+        if (box.Box.Receptacle is Receptacle receptacle)
+        {
+            yield return new("Receptacle", evidence.Receptacles.First(o => o.Receptacle == receptacle).ToString());
+        }
     }
 
     private static string Shared(Site site, DistributionBox box, Cabinet cabinet)
@@ -125,7 +135,8 @@ internal sealed class BoxSection(Evidence evidence, IReadOnlyList<Finding> findi
 
     private static string Gives(SupplyOutput output) => Invariant($"{output.LowestVoltage.Volts:0.00}–{output.HighestVoltage.Volts:0.00}");
 
-    private static string Load(BoxInCondition box) => Invariant($"{(box.IsDemandOnly ? "asks " : "")}{box.TotalCurrent.Amperes:0.00} of {box.DeratedRating.Amperes:0.00}");
+    private static string Load(BoxInCondition box) =>
+        Invariant($"{(box.IsDemandOnly ? "asks " : "")}{box.TotalCurrent.Amperes:0.00} of {box.DeratedRating.Amperes:0.00}");
 
     private static string Air(BoxInCondition box) => box.InsideTemperature is Temperature inside ? Said.Celsius(inside) : "not known";
 
@@ -137,7 +148,8 @@ internal sealed class BoxSection(Evidence evidence, IReadOnlyList<Finding> findi
         Load(box.Worst),
         box.Worst.Condition.Name,
         Air(box.Worst),
-        string.Join("; ", Setting(box).Concat(Place(box)).Select(f => f.Name is "Set to" or "Trim window" or "Hottest inside" ? $"{f.Name.ToLowerInvariant()} {f.Value}" : f.Value)),
+        string.Join("; ", Setting(box).Concat(Place(box))
+            .Select(f => f.Name is "Set to" or "Trim window" or "Hottest inside" ? $"{f.Name.ToLowerInvariant()} {f.Value}" : f.Value)),
     ];
 
     private static IReadOnlyList<string> ConditionRow(BoxInCondition box) =>
@@ -157,7 +169,8 @@ internal sealed class BoxSection(Evidence evidence, IReadOnlyList<Finding> findi
 
     // One picture an output where a device is outside what it accepts, in the worst condition of each of its devices.
     private IEnumerable<Chart> VoltagesAlong(BoxAssessment box, DeviceAssessment[] devices) => box.Outputs
-        .Select(output => devices.Where(d => d.Output == output.Output && (hasEveryProfile || IsOutside(d.Worst))).Select(d => d.Worst).Where(HasProfile).ToList())
+        .Select(output => devices.Where(d => d.Output == output.Output && (hasEveryProfile || IsOutside(d.Worst))).Select(d => d.Worst)
+            .Where(HasProfile).ToList())
         .Where(worst => worst.Count > 0)
         .Select(worst => Chart.VoltageAlong(worst));
 

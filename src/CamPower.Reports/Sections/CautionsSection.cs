@@ -9,8 +9,10 @@ internal static class CautionsSection
     [
         new ItemList(
         [
-            "Everything here is worked out from what was put in, not measured: measure every device in its worst condition at commissioning.",
-            "Mains wiring, batteries, heat and enclosures can hurt people: follow the local code, and leave licensed work to a licensed electrician.",
+            "Everything here is worked out from what was put in, not measured: "
+                + "measure every device in its worst condition at commissioning.",
+            "Mains wiring, batteries, heat and enclosures can hurt people: "
+                + "follow the local code, and leave licensed work to a licensed electrician.",
             "Nothing here is a listing or an approval of equipment.",
         ]),
     ]);

@@ -21,7 +21,8 @@ internal static class DeviceTable
     private static DataTable Of(string caption, string from, IEnumerable<DeviceAssessment> devices, Func<DeviceAssessment, string> place,
         Func<DeviceAssessment, BoxAssessment> box) => new(caption,
         [
-            new("Device"), new(from), new("Cable, one way"), new("Accepts, V"), new("Gets at worst, V", true), new("In"), new("At light load, V", true),
+            new("Device"), new(from), new("Cable, one way"), new("Accepts, V"), new("Gets at worst, V", true), new("In"),
+                new("At light load, V", true),
             new("Least margin, V", true), new("Starts"), new("Output load, A"),
         ],
         [.. devices.Select(d => Row(d, place(d), box(d).Outputs.First(o => o.Output == d.Output)))]);
@@ -38,16 +39,20 @@ internal static class DeviceTable
             worst.Accepted is VoltageRange accepted ? Said.Range(accepted) : "not this current",
             isUp ? Said.Volts(worst.Voltage) : Said.State(worst.State),
             worst.Condition.Name,
-            worst.State == DeviceState.WrongCurrent ? Said.Nothing : Said.Volts(device.LightLoadVoltage) + (device.AtLightLoad.Verdict == Verdict.Violated ? ", too high" : string.Empty),
+            worst.State == DeviceState.WrongCurrent
+                ? Said.Nothing
+                : Said.Volts(device.LightLoadVoltage) + (device.AtLightLoad.Verdict == Verdict.Violated ? ", too high" : string.Empty),
             isUp && worst.Accepted is VoltageRange range ? Margin(device, range) : Said.Nothing,
             Starts(device),
-            Invariant($"{(output.Worst.IsDemandOnly ? "asks " : "")}{output.Worst.Current.Amperes:0.00} of {output.Output.Limit.Amperes:0.##}"),
+            Invariant(
+                $"{(output.Worst.IsDemandOnly ? "asks " : "")}{output.Worst.Current.Amperes:0.00} of {output.Output.Limit.Amperes:0.##}"),
         ];
     }
 
     // To the nearer end of what it accepts: a device that sees too much has no margin, however far it is from too little.
     private static string Margin(DeviceAssessment device, VoltageRange accepted) =>
-        Said.SignedVolts(ElectricPotential.FromVolts(Math.Min(device.Worst.Margin.Volts, accepted.Highest.Volts - device.LightLoadVoltage.Volts)));
+        Said.SignedVolts(ElectricPotential.FromVolts(
+            Math.Min(device.Worst.Margin.Volts, accepted.Highest.Volts - device.LightLoadVoltage.Volts)));
 
     private static string Starts(DeviceAssessment device) => device.InConditions.FirstOrDefault(c => !c.WouldStart) is DeviceInCondition not
         ? $"not in {not.Condition}"

@@ -17,19 +17,23 @@ internal static class FaultTable
     internal static Block Of(IReadOnlyList<OutputFaults> outputs) =>
         Of("Shorts on what they feed", "Box or adapter", outputs, alike => string.Join(", ", alike.Select(o => o.Box.Name).Distinct()));
 
-    private static Block Of(string caption, string place, IReadOnlyList<OutputFaults> outputs, Func<IEnumerable<OutputFaults>, string> places)
+    private static Block Of(string caption, string place, IReadOnlyList<OutputFaults> outputs,
+        Func<IEnumerable<OutputFaults>, string> places)
     {
-        Dictionary<DistributionBox, int> devices = outputs.GroupBy(o => o.Box).ToDictionary(box => box.Key, box => box.Sum(o => o.Assessment.Devices.Count));
+        Dictionary<DistributionBox, int> devices = outputs.GroupBy(o => o.Box)
+            .ToDictionary(box => box.Key, box => box.Sum(o => o.Assessment.Devices.Count));
         IGrouping<string, (OutputFaults Output, string[] Answer)>[] alike =
             [.. outputs.Select(o => (Output: o, Answer: Answer(o, devices[o.Box]))).GroupBy(x => string.Join('\n', x.Answer))];
         return new DataTable(caption,
-            [new(place), new("Protective device"), new("Hardest short to clear"), new("Conductors"), new("Supply during it"), new("Others that go dark")],
+            [new(place), new("Protective device"), new("Hardest short to clear"), new("Conductors"), new("Supply during it"),
+                new("Others that go dark")],
             [.. alike.Select(group => (string[])[places(group.Select(x => x.Output)), .. group.First().Answer])]);
     }
 
     private static string[] Answer(OutputFaults output, int allDevices)
     {
-        RailDuringFault worst = output.Shorts.Select(s => s.Rail).OrderByDescending(r => r.Dark.Count).ThenByDescending(r => r.BelowWindow.Count).First();
+        RailDuringFault worst = output.Shorts.Select(s => s.Rail).OrderByDescending(r => r.Dark.Count)
+            .ThenByDescending(r => r.BelowWindow.Count).First();
         return
         [
             output.Output.Protection?.Name ?? "not stated",

@@ -15,7 +15,8 @@ internal static class NotStatedSection
         return new Section("Not stated",
         [
             new Paragraph("Not in the site file, and so not checked. Take it from data sheets, or ask the maker."),
-            new DataTable("What is not stated", [new("What"), new("Of")], [.. report.NotStated.Select(what => (string[])[what.Key, Places([.. what], boxes)])]),
+            new DataTable("What is not stated", [new("What"), new("Of")],
+                [.. report.NotStated.Select(what => (string[])[what.Key, Places([.. what], boxes)])]),
         ]);
     }
 
@@ -24,6 +25,8 @@ internal static class NotStatedSection
     {
         string[] fine = [.. boxes.Except(places, StringComparer.Ordinal)];
         if (fine.Length >= places.Count || places.Except(boxes, StringComparer.Ordinal).Any()) return string.Join(", ", places);
-        return fine.Length == 0 ? Invariant($"all {places.Count} boxes and adapters") : $"all boxes and adapters but {string.Join(", ", fine)}";
+        return fine.Length == 0
+            ? Invariant($"all {places.Count} boxes and adapters")
+            : $"all boxes and adapters but {string.Join(", ", fine)}";
     }
 }

@@ -31,8 +31,10 @@ internal static class Said
     /// <summary>Numbers in rising order, those in a row joined: 3, 4, 5 and 8 are 3-5, 8.</summary>
     internal static string Numbers(IReadOnlyList<int> numbers)
     {
-        IEnumerable<IGrouping<int, int>> rows = numbers.Select((number, place) => (number, place)).GroupBy(x => x.number - x.place, x => x.number);
-        return string.Join(", ", rows.Select(row => row.Count() == 1 ? Invariant($"{row.First()}") : Invariant($"{row.First()}-{row.Last()}")));
+        IEnumerable<IGrouping<int, int>> rows = numbers.Select((number, place) => (number, place))
+            .GroupBy(x => x.number - x.place, x => x.number);
+        return string.Join(", ",
+            rows.Select(row => row.Count() == 1 ? Invariant($"{row.First()}") : Invariant($"{row.First()}-{row.Last()}")));
     }
 
     internal static string Severity(Severity severity, int count) => severity switch
@@ -62,7 +64,8 @@ internal static class Said
 
     internal static string Shares(LoadComponents on)
     {
-        string[] names = [.. new[] { (LoadComponents.Infrared, "infrared"), (LoadComponents.Motor, "motors"), (LoadComponents.Heater, "heaters"), (LoadComponents.StartUp, "start-up") }
+        string[] names = [.. new[] { (LoadComponents.Infrared, "infrared"), (LoadComponents.Motor, "motors"),
+            (LoadComponents.Heater, "heaters"), (LoadComponents.StartUp, "start-up") }
             .Where(x => on.HasFlag(x.Item1)).Select(x => x.Item2)];
         return names.Length == 0 ? "base draw alone" : string.Join(", ", names);
     }
@@ -71,7 +74,8 @@ internal static class Said
     internal static string Cable(IReadOnlyList<SiteRun> path)
     {
         List<CableSegment> segments = [.. path.SelectMany(run => run.Run.Segments)];
-        IEnumerable<string> conductors = segments.Select(s => s.Cable.Outgoing).Select(c => c.Size + (c.Material.IsCopperCladAluminum ? " copper-clad aluminum" : "")).Distinct(StringComparer.Ordinal);
+        IEnumerable<string> conductors = segments.Select(s => s.Cable.Outgoing)
+            .Select(c => c.Size + (c.Material.IsCopperCladAluminum ? " copper-clad aluminum" : "")).Distinct(StringComparer.Ordinal);
         Length total = segments.Select(s => s.OneWayLength).Aggregate((a, b) => a + b);
         return $"{string.Join(" + ", conductors)}, {total.ToString("s1", CultureInfo.InvariantCulture)}";
     }

@@ -5,13 +5,16 @@ using static System.FormattableString;
 
 namespace CamPower.Reports.Verdicts;
 
-/// <summary>What whoever looks at a site wants to know first. It never says that a site may be energized: nobody has looked at it.</summary>
+/// <summary>What whoever looks at a site wants to know first. It never says that a site may be energized: nobody has looked at
+/// it.</summary>
 internal static class Headline
 {
     internal static string Of(IReadOnlyList<Finding> findings, int notStated)
     {
         if (findings.Any(f => f.Severity == Severity.Danger)) return "Do not energize.";
-        string shown = notStated == 0 ? "No danger found in what was checked." : $"Not shown to be safe: {Said.Count(notStated, "item", "items")} not stated.";
+        string shown = notStated == 0
+            ? "No danger found in what was checked."
+            : $"Not shown to be safe: {Said.Count(notStated, "item", "items")} not stated.";
         return findings.Any(f => f.Severity == Severity.Failure) ? $"Correct it before use. {shown}" : shown;
     }
 
@@ -20,13 +23,19 @@ internal static class Headline
         ? "no findings"
         : string.Join(", ", findings.GroupBy(f => f.Severity).OrderByDescending(g => g.Key).Select(g => Said.Severity(g.Key, g.Count())));
 
-    /// <summary>How many devices are up, start and get a voltage that they accept, in every condition, and of how many that is not known.</summary>
+    /// <summary>How many devices are up, start and get a voltage that they accept, in every condition, and of how many that is not
+    /// known.</summary>
     internal static string Devices(SiteAssessment assessment)
     {
         int all = assessment.Devices.Count, working = Count(Verdict.Holds), unknown = Count(Verdict.Unknown);
         int silent = assessment.Devices.Count(d => d.Verdict == Verdict.Holds && d.Worst.Start == StartVerdict.Unknown);
         string work = Invariant($"{working} of {Said.Count(all, "device works", "devices work")} in every condition");
-        if (silent > 0) work += Invariant($", {(silent == working ? "" : Invariant($"{silent} of them "))}if {(silent == 1 ? "it starts" : "they start")}");
+        if (silent > 0)
+        {
+            work += Invariant(
+                $", {(silent == working ? "" : Invariant($"{silent} of them "))}if {(silent == 1 ? "it starts" : "they start")}");
+        }
+
         return unknown > 0 ? work + Invariant($"; of {unknown} more it is not known") : work;
 
         int Count(Verdict verdict) => assessment.Devices.Count(d => d.Verdict == verdict);

@@ -14,7 +14,8 @@ internal sealed record VerdictLine(string What, Subject Where, Condition? Condit
     internal string? NotStated { get; init; }
 
     /// <summary>The line of a judgment; null where nothing was judged.</summary>
-    internal static VerdictLine? Of(string what, Subject where, Condition? condition, Judgment judgment) => judgment.Value is null && judgment.NotStated is null
+    internal static VerdictLine? Of(string what, Subject where, Condition? condition, Judgment judgment) =>
+        judgment.Value is null && judgment.NotStated is null
         ? null
         : new VerdictLine(what, where, condition, judgment.Verdict)
         {

@@ -54,11 +54,13 @@ internal static class VerdictLines
         [
             .. output.Assessment.InConditions.Select(at => VerdictLine.Of("current-of-output", where, at.Condition, at.OfLimit)),
             .. output.InConditions.Select(at => VerdictLine.Of("current-of-protective-device", where, at.Condition, at.Load)),
-            .. output.InConditions.Select(at => at.Start is Judgment start ? VerdictLine.Of("start-through-protective-device", where, at.Condition, start) : null),
+            .. output.InConditions.Select(
+                at => at.Start is Judgment start ? VerdictLine.Of("start-through-protective-device", where, at.Condition, start) : null),
         ]);
     }
 
     private static IEnumerable<VerdictLine> Known(IEnumerable<VerdictLine?> lines) => lines.OfType<VerdictLine>();
 
-    private static Ratio LimitOf(Rule rule) => rule.Limit is Ratio share ? share : throw new InvalidOperationException($"{rule} sets no share.");
+    private static Ratio LimitOf(Rule rule) =>
+        rule.Limit is Ratio share ? share : throw new InvalidOperationException($"{rule} sets no share.");
 }

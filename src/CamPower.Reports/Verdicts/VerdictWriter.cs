@@ -11,7 +11,8 @@ namespace CamPower.Reports.Verdicts;
 internal sealed class VerdictWriter
 {
     // Degrees and ohms are written as such. The same bytes on every machine.
-    private static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    private static readonly JsonWriterOptions Options =
+        new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     private static readonly Severity[] WorstFirst = [Severity.Danger, Severity.Failure, Severity.Caution, Severity.Note];
 

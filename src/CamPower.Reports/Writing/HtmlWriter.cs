@@ -14,7 +14,8 @@ internal static class HtmlWriter
 {
     private static readonly XNamespace Html = "http://www.w3.org/1999/xhtml";
 
-    private static readonly XmlWriterSettings Indented = new() { Indent = true, NewLineChars = "\n", OmitXmlDeclaration = true, Encoding = Encoding.UTF8 };
+    private static readonly XmlWriterSettings Indented =
+        new() { Indent = true, NewLineChars = "\n", OmitXmlDeclaration = true, Encoding = Encoding.UTF8 };
 
     internal static string Write(string title, IReadOnlyList<Section> sections)
     {
@@ -44,12 +45,15 @@ internal static class HtmlWriter
 
     private static XElement Of(Block block, HtmlPage page) => block switch
     {
-        Paragraph paragraph => Element("p", paragraph.IsStrong ? Element("strong", PlainText.Of(paragraph.Text)) : PlainText.Of(paragraph.Text)),
+        Paragraph paragraph => Element(
+            "p", paragraph.IsStrong ? Element("strong", PlainText.Of(paragraph.Text)) : PlainText.Of(paragraph.Text)),
         Facts facts => Of(facts.Items),
         ItemList list => Element("ul", list.Items.Select(item => Element("li", PlainText.Of(item)))),
         DataTable table => Of(table, page),
-        Pictures { AreWide: true } wide => Element("div", Class(wide.ArePrinted ? "diagram" : "diagram screen"), new XAttribute("role", "region"),
-            new XAttribute("aria-label", string.Join(", ", wide.Charts.Select(chart => chart.Title))), new XAttribute("tabindex", "0"), wide.Charts.Select(chart => Of(chart, page))),
+        Pictures { AreWide: true } wide =>
+            Element("div", Class(wide.ArePrinted ? "diagram" : "diagram screen"), new XAttribute("role", "region"),
+            new XAttribute("aria-label", string.Join(", ", wide.Charts.Select(chart => chart.Title))), new XAttribute("tabindex", "0"),
+                wide.Charts.Select(chart => Of(chart, page))),
         Pictures pictures => Element("div", Class("pictures"), pictures.Charts.Select(chart => Of(chart, page))),
         FoundList found => Element("ol", Class("findings"), found.Groups.Select(Of)),
         _ => throw new NotSupportedException($"{block.GetType().Name} has no form in HTML."),
@@ -67,13 +71,15 @@ internal static class HtmlWriter
         Element("p", Class("source"), PlainText.Of($"Rule: {group.Rule}. Source: {group.Source}.")));
 
     private static object[] Found(Finding finding) =>
-        [Element("b", PlainText.Of(finding.About.Name)), ": " + PlainText.Of(finding.Message) + " ", Element("span", Class("evidence"), PlainText.Of(FindingGroup.Evidence(finding)))];
+        [Element("b", PlainText.Of(finding.About.Name)), ": " + PlainText.Of(finding.Message)
+            + " ", Element("span", Class("evidence"), PlainText.Of(FindingGroup.Evidence(finding)))];
 
     // A table that is wider than a telephone is scrolled by itself, also by those who have only a keyboard.
     private static XElement Of(DataTable table, HtmlPage page)
     {
         string id = page.NextId("table");
-        return Element("div", Class("scrolled"), new XAttribute("role", "region"), new XAttribute("aria-labelledby", id), new XAttribute("tabindex", "0"),
+        return Element("div", Class("scrolled"), new XAttribute("role", "region"), new XAttribute("aria-labelledby", id),
+            new XAttribute("tabindex", "0"),
             Element("table",
                 Element("caption", new XAttribute("id", id), PlainText.Of(table.Caption)),
                 Element("thead", Element("tr", table.Columns.Select(c => Cell("th", "col", c, c.Heading)))),

@@ -62,7 +62,8 @@ internal static class MarkdownWriter
         foreach (IReadOnlyList<string> row in table.Rows) AppendRow(text, row.Select(Escaped));
     }
 
-    private static void AppendRow(StringBuilder text, IEnumerable<string> cells) => text.Append("| ").AppendJoin(" | ", cells).Append(" |\n");
+    private static void AppendRow(StringBuilder text, IEnumerable<string> cells) =>
+        text.Append("| ").AppendJoin(" | ", cells).Append(" |\n");
 
     private static void AppendGroup(StringBuilder text, FindingGroup group)
     {
@@ -73,7 +74,8 @@ internal static class MarkdownWriter
         text.Append('\n').Append(Escaped($"Rule: {group.Rule}. Source: {group.Source}.")).Append('\n');
     }
 
-    private static string Found(Finding finding) => Escaped($"{finding.About.Name}: {finding.Message} {FindingGroup.Evidence(finding)}".TrimEnd());
+    private static string Found(Finding finding) =>
+        Escaped($"{finding.About.Name}: {finding.Message} {FindingGroup.Evidence(finding)}".TrimEnd());
 
     // Whatever Markdown or HTML could take for its own, anywhere in a line, and what would end a cell.
     private static string Escaped(string text)
@@ -83,7 +85,8 @@ internal static class MarkdownWriter
         {
             if (c is '<') escaped.Append("&lt;");
             else if (c is '&') escaped.Append("&amp;");
-            else if (c is '\\' or '`' or '*' or '_' or '{' or '}' or '[' or ']' or '#' or '|' or '~' or '>' or '$' or '!') escaped.Append('\\').Append(c);
+            else if (c is '\\' or '`' or '*' or '_' or '{' or '}' or '[' or ']' or '#' or '|' or '~' or '>' or '$' or '!') escaped.Append(
+                '\\').Append(c);
             else escaped.Append(c);
         }
 

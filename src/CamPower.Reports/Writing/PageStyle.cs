@@ -27,7 +27,8 @@ internal static class PageStyle
         .number { text-align: right; font-variant-numeric: tabular-nums; }
         .findings { list-style: none; margin: 0; padding: 0; }
         .findings ul { margin: .5rem 0; padding-left: 1.2rem; }
-        .findings .danger, .findings .failure, .findings .caution, .findings .note { border: 1px solid #8a8a8a; border-left-width: .5rem; padding: .5rem .75rem; margin: .6rem 0; }
+        .findings .danger, .findings .failure, .findings .caution,
+        .findings .note { border: 1px solid #8a8a8a; border-left-width: .5rem; padding: .5rem .75rem; margin: .6rem 0; }
         .findings .danger { border-color: #8b0000; border-left-style: double; border-left-width: .9rem; }
         .findings .failure { border-color: #8b0000; }
         .findings .caution { border-color: #8a5a00; border-left-style: dashed; }
@@ -39,7 +40,8 @@ internal static class PageStyle
         .diagram svg { min-width: 44rem; }
         figure { margin: 0; border: 1px solid #c4c4c4; padding: .5rem; }
         figure svg { display: block; width: 100%; height: auto; }
-        @page { margin: 12mm 12mm 14mm; @bottom-right { content: "Page " counter(page) " of " counter(pages); font: 7pt Verdana, "DejaVu Sans", Arial, sans-serif; } }
+        @page { margin: 12mm 12mm 14mm;
+          @bottom-right { content: "Page " counter(page) " of " counter(pages); font: 7pt Verdana, "DejaVu Sans", Arial, sans-serif; } }
         @media print {
           :root { font-size: 7.8pt; }
           body { line-height: 1.25; }
@@ -58,7 +60,8 @@ internal static class PageStyle
           .findings { columns: 2; column-gap: 4mm; }
           .findings ul { margin: .1rem 0; }
           .findings p { margin: .1rem 0; }
-          .findings .danger, .findings .failure, .findings .caution, .findings .note { padding: .15rem .4rem; margin: 0 0 .4rem; border-width: 0 0 0 .35rem; }
+          .findings .danger, .findings .failure, .findings .caution, .findings .note {
+            padding: .15rem .4rem; margin: 0 0 .4rem; border-width: 0 0 0 .35rem; }
           .findings .danger { border-left-width: .6rem; }
           .findings .evidence { display: none; }
           .source { font-size: 6.3pt; line-height: 1.15; }
@@ -67,7 +70,8 @@ internal static class PageStyle
           .diagram svg { min-width: 0; }
           .diagram figure { border: 0; padding: 0; }
           .pictures { display: block; margin-top: .4rem; }
-          .pictures figure { display: inline-block; box-sizing: border-box; width: 49%; vertical-align: top; margin: 0 0 2mm; padding: .2rem; }
+          .pictures figure { display: inline-block; box-sizing: border-box; width: 49%; vertical-align: top;
+            margin: 0 0 2mm; padding: .2rem; }
         }
 
         """;

@@ -4,7 +4,8 @@ using System.Linq;
 
 namespace CamPower.Assessment;
 
-/// <summary>How warm the air around the protective devices of each box is in one condition: as its surroundings, where nothing else is said of it.</summary>
+/// <summary>How warm the air around the protective devices of each box is in one condition: as its surroundings, where nothing else is said
+/// of it.</summary>
 internal sealed class AirOfBoxes(double surroundingsCelsius)
 {
     private readonly Dictionary<DistributionBox, double> _celsius = [];

@@ -24,7 +24,8 @@ public sealed class BoxInCondition
     /// <param name="isDemandOnly">Whether some output has no operating point.</param>
     /// <param name="rail">What its voltage does; null where nobody asks.</param>
     /// <param name="outputsAsItFalls">What its outputs take as its voltage falls.</param>
-    internal BoxInCondition(DistributionBox box, Condition condition, double altitudeMeters, double amperes, bool areOwnLossesKnown, BoxLosses? losses,
+    internal BoxInCondition(DistributionBox box, Condition condition, double altitudeMeters, double amperes, bool areOwnLossesKnown,
+        BoxLosses? losses,
         HeatedEnclosure? heat, bool isDemandOnly, BoxRail? rail, Func<RailLoad> outputsAsItFalls)
     {
         Condition = condition;
@@ -37,7 +38,9 @@ public sealed class BoxInCondition
         LowestCelsius = box.Supply.Derating.LowestCelsius;
         HighestCelsius = box.Supply.Derating.HighestCelsiusAt(altitudeMeters);
         DeratedAmperes = box.Supply.DeratedAmperesAt(SupplyCelsius, condition.LineVolts, altitudeMeters);
-        _hotterAmperes = Heat is null ? DeratedAmperes : box.Supply.DeratedAmperesAt(SupplyCelsius + UncertainKelvins, condition.LineVolts, altitudeMeters);
+        _hotterAmperes = Heat is null
+            ? DeratedAmperes
+            : box.Supply.DeratedAmperesAt(SupplyCelsius + UncertainKelvins, condition.LineVolts, altitudeMeters);
         IsDemandOnly = isDemandOnly;
         Rail = rail?.State ?? RailState.StaysUp;
         RailVolts = rail?.Volts ?? box.Supply.Output.LowestVolts;
@@ -54,32 +57,40 @@ public sealed class BoxInCondition
     public ElectricCurrent TotalCurrent => ElectricCurrent.FromAmperes(Amperes);
 
     /// <summary>
-    /// Temperature of the air around the supply and the protective devices: in the enclosure, or that of the surroundings where
-    /// the box declares none; null where it is not known, because the efficiency of the supply, or of another one in its cabinet, is not declared. [°C]
+    /// Temperature of the air around the supply and the protective devices: in the enclosure, or that of the surroundings where the box
+    /// declares none; null where it is not known, because the efficiency of the supply, or of another one in its cabinet, is not declared.
+    /// [°C]
     /// </summary>
     /// <remarks>It is a lower bound where <see cref="IsInsideAtLeast"/> says so.</remarks>
     public Temperature? InsideTemperature => IsInsideUnknown ? null : Temperature.FromDegreesCelsius(SupplyCelsius);
 
-    /// <summary>Whether it is at least so warm inside: the supply, or another one in its cabinet, is loaded beyond the end of its declared efficiency, and counts with what it loses there.</summary>
+    /// <summary>Whether it is at least so warm inside: the supply, or another one in its cabinet, is loaded beyond the end of its declared
+    /// efficiency, and counts with what it loses there.</summary>
     public bool IsInsideAtLeast => Losses?.IsAtLeast == true;
 
-    /// <summary>How warm the enclosure gets, in a condition that is stated to be shorter than 5 min by what the lasting ones lose in it; null where the box declares none, or where the losses are not known.</summary>
+    /// <summary>How warm the enclosure gets, in a condition that is stated to be shorter than 5 min by what the lasting ones lose in it;
+    /// null where the box declares none, or where the losses are not known.</summary>
     public HeatedEnclosure? Heat { get; }
 
-    /// <summary>What is lost in the enclosure and warms it; null where the box declares none, or where the efficiency of a supply in it is not declared.</summary>
+    /// <summary>What is lost in the enclosure and warms it; null where the box declares none, or where the efficiency of a supply in it is
+    /// not declared.</summary>
     public BoxLosses? Losses { get; }
 
-    /// <summary>What the supply may deliver at the temperature inside, the input voltage of the condition and the altitude of the site; 0 where it is not rated to run. [A]</summary>
-    /// <remarks>Where <see cref="InsideTemperature"/> is not known it is that of the air around the box, and too large; where that is a lower bound it is at most this.</remarks>
+    /// <summary>What the supply may deliver at the temperature inside, the input voltage of the condition and the altitude of the site; 0
+    /// where it is not rated to run. [A]</summary>
+    /// <remarks>Where <see cref="InsideTemperature"/> is not known it is that of the air around the box, and too large; where that is a
+    /// lower bound it is at most this.</remarks>
     public ElectricCurrent DeratedRating => ElectricCurrent.FromAmperes(DeratedAmperes);
 
-    /// <summary>Whether some output has no operating point: its part of the total is then what its loads ask for at the supply's voltage.</summary>
+    /// <summary>Whether some output has no operating point: its part of the total is then what its loads ask for at the supply's
+    /// voltage.</summary>
     public bool IsDemandOnly { get; }
 
-    /// <summary>The total against the derated rating: unknown where it is kept only because the warmth of the air inside is not known.</summary>
+    /// <summary>The total against the derated rating: unknown where it is kept only because the warmth of the air inside is not
+    /// known.</summary>
     /// <param name="headroom">The share of the rating that a policy allows, above 0 and at most 1; 1 for all of it. [1]</param>
-    /// <remarks>Where the temperature inside was calculated the margin is no less than what the rating loses if the rise is a quarter larger. A condition that
-    /// is stated to be shorter than 3 h may have all of the rating: headroom is for what lasts.</remarks>
+    /// <remarks>Where the temperature inside was calculated the margin is no less than what the rating loses if the rise is a quarter
+    /// larger. A condition that is stated to be shorter than 3 h may have all of the rating: headroom is for what lasts.</remarks>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="headroom"/> is outside its range.</exception>
     /// <example>
     /// <code>
@@ -89,33 +100,41 @@ public sealed class BoxInCondition
     public Judgment Load(Ratio headroom)
     {
         double share = Require.Positive(Require.Within(headroom.DecimalFractions, 0, 1, nameof(headroom), ""), nameof(headroom), "");
-        double policy = Condition.IsContinuous ? DeratedAmperes * share : DeratedAmperes, allowed = Amperes > 0 ? Math.Min(policy, _hotterAmperes) : DeratedAmperes;
+        double policy = Condition.IsContinuous ? DeratedAmperes * share : DeratedAmperes,
+            allowed = Amperes > 0 ? Math.Min(policy, _hotterAmperes) : DeratedAmperes;
         return IfKnown(Judgment.AtMost(Amperes, DeratedAmperes, allowed, a => ElectricCurrent.FromAmperes(a)));
     }
 
-    /// <summary>The air around the supply against the hottest in which it is rated to run; a judgment of nothing where it has to give nothing.</summary>
-    /// <remarks>A calculated temperature has a quarter of its rise as its margin (<see cref="Sources.EnclosureHeatBalance"/>), a stated one none.</remarks>
+    /// <summary>The air around the supply against the hottest in which it is rated to run; a judgment of nothing where it has to give
+    /// nothing.</summary>
+    /// <remarks>A calculated temperature has a quarter of its rise as its margin (<see cref="Sources.EnclosureHeatBalance"/>), a stated one
+    /// none.</remarks>
     public Judgment HottestAir => Amperes > 0
         ? IfKnown(Judgment.AtMost(SupplyCelsius, HighestCelsius, HighestCelsius - UncertainKelvins, t => Temperature.FromDegreesCelsius(t)))
         : default;
 
-    /// <summary>The air around the supply against the coldest in which it is rated to run; a judgment of nothing where it has to give nothing.</summary>
+    /// <summary>The air around the supply against the coldest in which it is rated to run; a judgment of nothing where it has to give
+    /// nothing.</summary>
     /// <remarks>The margin is that of <see cref="HottestAir"/>. Losses that are not known only warm the air.</remarks>
     public Judgment ColdestAir
     {
         get
         {
             if (!(Amperes > 0)) return default;
-            Judgment judged = Judgment.AtLeast(SupplyCelsius, LowestCelsius, LowestCelsius + UncertainKelvins, t => Temperature.FromDegreesCelsius(t));
+            Judgment judged = Judgment.AtLeast(
+                SupplyCelsius, LowestCelsius, LowestCelsius + UncertainKelvins, t => Temperature.FromDegreesCelsius(t));
             return judged.IsViolated && IsWarmerThanKnown ? Judgment.Unknown(InsideNotStated) : judged;
         }
     }
 
-    /// <summary>What its voltage does with everything on: a supply that is asked for more than its limit does what it is declared to do in overload.</summary>
-    /// <remarks>Where it has no limit, or nobody declares what it does, its rated current is where it is no longer known to stay up.</remarks>
+    /// <summary>What its voltage does with everything on: a supply that is asked for more than its limit does what it is declared to do in
+    /// overload.</summary>
+    /// <remarks>Where it has no limit, or nobody declares what it does, its rated current is where it is no longer known to stay
+    /// up.</remarks>
     public RailState Rail { get; }
 
-    /// <summary>The lowest voltage at its terminals with everything on; 0 where it pulses, is off or finds no balance, null where it is not known. [V]</summary>
+    /// <summary>The lowest voltage at its terminals with everything on; 0 where it pulses, is off or finds no balance, null where it is not
+    /// known. [V]</summary>
     public ElectricPotential? RailVoltage => Rail switch
     {
         RailState.Unknown => null,
@@ -123,15 +142,20 @@ public sealed class BoxInCondition
         _ => ElectricPotential.Zero,
     };
 
-    /// <summary>What its devices draw from their turn-on voltages as it comes up, against what the supply gives there in its limit: where that is closest.</summary>
-    /// <remarks>A device that is declared to wait longer than the supply takes to rise is not in it. A judgment of nothing where no limit is declared, or no turn-on voltage.</remarks>
+    /// <summary>What its devices draw from their turn-on voltages as it comes up, against what the supply gives there in its limit: where
+    /// that is closest.</summary>
+    /// <remarks>A device that is declared to wait longer than the supply takes to rise is not in it. A judgment of nothing where no limit
+    /// is declared, or no turn-on voltage.</remarks>
     public Judgment StartingCurrent { get; }
 
-    /// <summary>What the devices draw that a dip of the voltage has not put off, from their drop-out voltages, against what the supply gives there.</summary>
-    /// <remarks>They draw at once; the others restart, which <see cref="StartingCurrent"/> judges. A judgment of nothing where no limit is declared, or no drop-out voltage.</remarks>
+    /// <summary>What the devices draw that a dip of the voltage has not put off, from their drop-out voltages, against what the supply
+    /// gives there.</summary>
+    /// <remarks>They draw at once; the others restart, which <see cref="StartingCurrent"/> judges. A judgment of nothing where no limit is
+    /// declared, or no drop-out voltage.</remarks>
     public Judgment ReturningCurrent { get; }
 
-    /// <summary>What the inputs of its devices take together as they charge, against the limit of a supply that pulses or shuts down before they have.</summary>
+    /// <summary>What the inputs of its devices take together as they charge, against the limit of a supply that pulses or shuts down before
+    /// they have.</summary>
     internal Judgment StartingInrush { get; }
 
     internal double RailVolts { get; }
@@ -173,10 +197,12 @@ public sealed class BoxInCondition
     internal bool IsTooCold => Amperes > 0 && SupplyCelsius < LowestCelsius;
 
     /// <summary>Whether this is worse than another condition of the same box: less of the rating left.</summary>
-    internal bool IsWorseThan(BoxInCondition other) => Loading > other.Loading || (Loading.Equals(other.Loading) && Amperes > other.Amperes);
+    internal bool IsWorseThan(BoxInCondition other) =>
+        Loading > other.Loading || (Loading.Equals(other.Loading) && Amperes > other.Amperes);
 
     // What warmer air would only make worse is known only once it is broken, or thin.
-    private Judgment IfKnown(Judgment judged) => judged.Verdict == Verdict.Holds && IsWarmerThanKnown ? Judgment.Unknown(InsideNotStated) : judged;
+    private Judgment IfKnown(Judgment judged) =>
+        judged.Verdict == Verdict.Holds && IsWarmerThanKnown ? Judgment.Unknown(InsideNotStated) : judged;
 
     // Nothing is no load, also of a supply that may not run.
     private double Loading => Amperes > 0 ? Amperes / DeratedAmperes : 0;
@@ -184,7 +210,8 @@ public sealed class BoxInCondition
     /// <summary>How the temperature inside was worked out, from the losses on.</summary>
     /// <exception cref="InvalidOperationException">The box has no enclosure, or its losses are not known.</exception>
     public Derivation Explain() => Heat is null || Losses is null
-        ? throw new InvalidOperationException("There is nothing to explain: the box has no enclosure, or the efficiency of a supply in it is not declared.")
+        ? throw new InvalidOperationException(
+            "There is nothing to explain: the box has no enclosure, or the efficiency of a supply in it is not declared.")
         : new($"{Heat.Enclosure}, {Condition}", Losses.Steps().Concat(HeatDerivation.Steps(Heat)), Heat.ToString());
 
     /// <summary>Condition, total and rating in the invariant culture; never throws.</summary>

@@ -22,7 +22,8 @@ internal sealed class BoxLoad
 
     internal DistributionBox Box { get; }
 
-    /// <summary>What the box itself loses, in air of 20 °C; null where it stands in no enclosure, or its efficiency is not known there.</summary>
+    /// <summary>What the box itself loses, in air of 20 °C; null where it stands in no enclosure, or its efficiency is not known
+    /// there.</summary>
     internal BoxLosses? LossesIn(int condition) => _losses[condition];
 
     /// <summary>What it has to give in a condition. [A]</summary>
@@ -34,10 +35,13 @@ internal sealed class BoxLoad
     /// <param name="place">The place of the box in it.</param>
     /// <param name="rails">What its voltage does in each condition; null where nobody asks.</param>
     /// <param name="outputsAsItFalls">What its outputs take in a condition as its voltage falls; null where nobody asks.</param>
-    internal BoxAssessment Assess(Site site, IReadOnlyList<EnclosureBalance?> balances, int place, BoxRail[]? rails, Func<int, RailLoad>? outputsAsItFalls)
+    internal BoxAssessment Assess(
+        Site site, IReadOnlyList<EnclosureBalance?> balances, int place, BoxRail[]? rails, Func<int, RailLoad>? outputsAsItFalls)
     {
-        BoxInCondition[] inConditions = [.. site.Conditions.Select((condition, c) => new BoxInCondition(Box, condition, site.AltitudeMeters, _amperes[c],
-            _losses[c] is not null, balances[c]?.Losses[place], balances[c]?.Heat, _outputs.Any(o => o.AreDemandOnly[c]), rails?[c], () => outputsAsItFalls!(c)))];
+        BoxInCondition[] inConditions =
+            [.. site.Conditions.Select((condition, c) => new BoxInCondition(Box, condition, site.AltitudeMeters, _amperes[c],
+            _losses[c] is not null, balances[c]?.Losses[place], balances[c]?.Heat, _outputs.Any(o => o.AreDemandOnly[c]), rails?[c], () =>
+                outputsAsItFalls!(c)))];
         return new BoxAssessment(Box, _outputs.Select(o => o.In(inConditions)).ToList().AsReadOnly(), inConditions);
     }
 

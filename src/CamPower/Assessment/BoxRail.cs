@@ -31,8 +31,13 @@ internal sealed class BoxRail
         _supply = box.Supply.Output;
         _lowest = groups.Count > 0 ? groups[0].Lowest : RailVolts.Lowest;
         Volts = _fullVolts = _lowest.Of(box);
-        if (groups.Any(g => g.Group.HasMotor)) _standingAmperes = groups.Sum(g => g.AmperesOfAll.Where((_, f) => ReferenceEquals(g.Group.Feeds[f].Box, box)).Sum()) - amperes;
-        _branches = new Lazy<RailBranch[]>(() => [.. groups.Select(g => new RailBranch(g.Circuit, g.Lowest, box, g.Loads, cancellationToken))]);
+        if (groups.Any(g => g.Group.HasMotor))
+        {
+            _standingAmperes = groups.Sum(g => g.AmperesOfAll.Where((_, f) => ReferenceEquals(g.Group.Feeds[f].Box, box)).Sum()) - amperes;
+        }
+
+        _branches = new Lazy<RailBranch[]>(
+            () => [.. groups.Select(g => new RailBranch(g.Circuit, g.Lowest, box, g.Loads, cancellationToken))]);
         State = RailState.StaysUp;
         if (Limits.IsAbove(amperes, RailBalance.LimitOf(_supply)))
         {
@@ -57,7 +62,8 @@ internal sealed class BoxRail
     /// <summary>What its devices take as it comes up, against what the supply gives there.</summary>
     internal Judgment StartingCurrent { get; }
 
-    /// <summary>What the inputs of its devices take together as they charge, against the limit above which the supply is off before they have.</summary>
+    /// <summary>What the inputs of its devices take together as they charge, against the limit above which the supply is off before they
+    /// have.</summary>
     internal Judgment StartingInrush { get; }
 
     /// <summary>What those take that a dip has not put off, against what the supply gives there.</summary>
@@ -74,8 +80,11 @@ internal sealed class BoxRail
         {
             RailState.Pulses => device.Not(DeviceState.Restarting),
             RailState.Off => device.Not(DeviceState.NeverUp),
-            RailState.Dragged when _on.TryGetValue(fed, out double volts) => device.State == DeviceState.Up ? device.At(_lowest.With(_box, Volts), volts) : device,
-            RailState.Dragged when fed.Device.Model.Starting is Starting starting => device.Not(Recovered >= starting.TurnOnVolts ? DeviceState.Restarting : DeviceState.NeverUp),
+            RailState.Dragged when _on.TryGetValue(fed, out double volts) => device.State == DeviceState.Up
+                ? device.At(_lowest.With(_box, Volts), volts)
+                : device,
+            RailState.Dragged when fed.Device.Model.Starting is Starting starting =>
+                device.Not(Recovered >= starting.TurnOnVolts ? DeviceState.Restarting : DeviceState.NeverUp),
             _ => device.Not(DeviceState.SupplyOverloaded),
         };
     }
@@ -110,30 +119,38 @@ internal sealed class BoxRail
     }
 
     // Where the rail comes back to once those have let go that were too much.
-    private double Recovered => Volts > 0 ? RailBalance.Between(GivenAt, _fullVolts, _fullVolts, 0, v => _load!.TakenAt(v, Volts) - _standingAmperes) : _fullVolts;
+    private double Recovered =>
+        Volts > 0 ? RailBalance.Between(GivenAt, _fullVolts, _fullVolts, 0, v => _load!.TakenAt(v, Volts) - _standingAmperes) : _fullVolts;
 
     // As the rail comes up each device begins to draw at its turn-on voltage, unless it waits until the rail has risen.
     private Judgment Starting(IReadOnlyList<GroupInCondition> groups) => WorstOf(groups, s => s.TurnOnVolts,
-        (s, v) => s.TurnOnVolts <= v && !Waits(s), s => _supply.RiseSeconds is null || s.DelaySeconds is null, "start delay of its devices, rise time of the supply");
+        (s, v) => s.TurnOnVolts <= v && !Waits(s), s => _supply.RiseSeconds is null
+            || s.DelaySeconds is null, "start delay of its devices, rise time of the supply");
 
-    // A supply that holds or folds back only takes longer. An electronic limit is taken to hold the least that it may; a rail that rises draws the charge out.
+    // A supply that holds or folds back only takes longer. An electronic limit is taken to hold the least that it may; a rail that rises
+    // draws the charge out.
     private Judgment Charging(IReadOnlyList<GroupInCondition> groups)
     {
         if (_supply.Overload?.Pulse is not Duration pulse) return default;
-        OutputFeed[] feeds = [.. groups.SelectMany(g => g.Group.Feeds).Where(f => ReferenceEquals(f.Box, _box) && InrushesOf(f).Length > 0)];
+        OutputFeed[] feeds = [.. groups.SelectMany(g => g.Group.Feeds)
+            .Where(f => ReferenceEquals(f.Box, _box) && InrushesOf(f).Length > 0)];
         if (feeds.Length == 0) return default;
         if (_supply.RiseSeconds is not double rise) return Judgment.Unknown("rise time of the supply");
-        double amperes = feeds.Sum(f => Math.Min(InrushesOf(f).Sum(i => Math.Min(i.PeakAmperes, ChargeOf(i) / rise)), HeldBy(f.Output.Protection)));
+        double amperes = feeds.Sum(
+            f => Math.Min(InrushesOf(f).Sum(i => Math.Min(i.PeakAmperes, ChargeOf(i) / rise)), HeldBy(f.Output.Protection)));
         return feeds.Sum(f => InrushesOf(f).Sum(ChargeOf)) > amperes * pulse.Seconds
-            ? Judgment.AtMost(amperes, _supply.Overload.Lowest.LimitAmperes, _supply.Overload.Lowest.LimitAmperes, a => ElectricCurrent.FromAmperes(a))
+            ? Judgment.AtMost(amperes, _supply.Overload.Lowest.LimitAmperes, _supply.Overload.Lowest.LimitAmperes,
+                a => ElectricCurrent.FromAmperes(a))
             : default;
     }
 
-    private static Inrush[] InrushesOf(OutputFeed feed) => [.. feed.Devices.Where(d => d.Accepted is not null).Select(d => d.Device.Model.Inrush).OfType<Inrush>()];
+    private static Inrush[] InrushesOf(OutputFeed feed) =>
+        [.. feed.Devices.Where(d => d.Accepted is not null).Select(d => d.Device.Model.Inrush).OfType<Inrush>()];
 
     private static double ChargeOf(Inrush inrush) => inrush.AmpereSquaredSeconds / inrush.PeakAmperes;
 
-    private static double HeldBy(ProtectiveDevice? device) => device is ElectronicLimit ? device.CarriedAmperes(1) : double.PositiveInfinity;
+    private static double HeldBy(ProtectiveDevice? device) =>
+        device is ElectronicLimit ? device.CarriedAmperes(1) : double.PositiveInfinity;
 
     private Judgment Returning(IReadOnlyList<GroupInCondition> groups) =>
         WorstOf(groups, s => s.DropOutVolts, (s, v) => s.DropOutVolts <= v, _ => false, string.Empty);
@@ -142,16 +159,19 @@ internal sealed class BoxRail
 
     private double GivenAt(double volts) => RailBalance.GivenAt(_supply, _fullVolts, volts);
 
-    // A device at whose terminals a voltage is needed has more at the box: with that of the box counted as if it were at the terminals more is drawn than
-    // ever flows. What that lets pass passes; otherwise the voltages of the box count at which the devices let go.
-    private Judgment WorstOf(IReadOnlyList<GroupInCondition> groups, Func<Starting, double> stepOf, Func<Starting, double, bool> mayDraw, Func<Starting, bool> isUncertain, string notStated)
+    // A device at whose terminals a voltage is needed has more at the box: with that of the box counted as if it were at the terminals more
+    // is drawn than ever flows. What that lets pass passes; otherwise the voltages of the box count at which the devices let go.
+    private Judgment WorstOf(
+        IReadOnlyList<GroupInCondition> groups, Func<Starting, double> stepOf, Func<Starting, double, bool> mayDraw,
+        Func<Starting, bool> isUncertain, string notStated)
     {
         if (_supply.Overload?.Limit is null) return default;
         double[] turning = [.. groups.SelectMany(g => g.Group.Devices).Where(d => ReferenceEquals(d.Box, _box) && d.Accepted is not null)
             .Select(d => d.Device.Model.Starting).OfType<Starting>().Select(stepOf).Distinct()];
         Judgment most = WorstAt(turning, (volts, draws) => groups.Sum(g => TakenBy(g, volts, draws)));
         return most.Verdict is Verdict.Violated || most.NotStated is not null
-            ? WorstAt(turning.Concat(_branches.Value.SelectMany(b => b.Steps)).Distinct(), (volts, draws) => _branches.Value.Sum(b => b.AmperesOf(volts, draws)))
+            ? WorstAt(turning.Concat(_branches.Value.SelectMany(b => b.Steps))
+                .Distinct(), (volts, draws) => _branches.Value.Sum(b => b.AmperesOf(volts, draws)))
             : most;
 
         // At the voltage at which the supply is shortest of what is drawn; unknown where it is short only with those that may draw or not.
@@ -162,7 +182,8 @@ internal sealed class BoxRail
             foreach (double volts in steps.Where(v => v < _fullVolts))
             {
                 double given = GivenAt(volts), taken = takenBy(volts, d => Draws(d, volts)) - _standingAmperes;
-                double certain = takenBy(volts, d => Draws(d, volts) && !(d.Device.Model.Starting is Starting s && isUncertain(s))) - _standingAmperes;
+                double certain = takenBy(
+                    volts, d => Draws(d, volts) && !(d.Device.Model.Starting is Starting s && isUncertain(s))) - _standingAmperes;
                 if (taken - given <= shortest) continue;
                 shortest = taken - given;
                 Judgment judged = Judgment.AtMost(certain, given, given, a => ElectricCurrent.FromAmperes(a));
@@ -172,7 +193,9 @@ internal sealed class BoxRail
             return worst;
         }
 
-        bool Draws(FedDevice device, double volts) => device.Device.Model.Starting is Starting starting ? mayDraw(starting, volts) : device.Accepted?.LowestVolts <= volts;
+        bool Draws(FedDevice device, double volts) => device.Device.Model.Starting is Starting starting
+            ? mayDraw(starting, volts)
+            : device.Accepted?.LowestVolts <= volts;
     }
 
     // What has no operating point there is counted with the most that it asks for.
@@ -184,7 +207,11 @@ internal sealed class BoxRail
         double amperes = 0;
         for (int i = 0; i < loads.Length; i++)
         {
-            if (ReferenceEquals(devices[i].Box, _box)) amperes += loads[i].AmperesAt(solved[i] > 0 ? solved[i] : Math.Min(volts, devices[i].Device.Model.Starting?.DropOutVolts ?? volts));
+            if (ReferenceEquals(devices[i].Box, _box))
+            {
+                amperes += loads[i].AmperesAt(
+                    solved[i] > 0 ? solved[i] : Math.Min(volts, devices[i].Device.Model.Starting?.DropOutVolts ?? volts));
+            }
         }
 
         return amperes;

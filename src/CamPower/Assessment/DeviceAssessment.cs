@@ -42,7 +42,8 @@ public sealed class DeviceAssessment
     /// <summary>The condition that is worst for it: by state first, by voltage then.</summary>
     public DeviceInCondition Worst { get; }
 
-    /// <summary>The most that its terminals may see while it runs: highest supply voltage, coldest cable, the least load known. [V]</summary>
+    /// <summary>The most that its terminals may see while it runs: highest supply voltage, coldest cable, the least load known.
+    /// [V]</summary>
     /// <remarks>A label says nothing of the least load: there it is no load at all.</remarks>
     public ElectricPotential LightLoadVoltage => ElectricPotential.FromVolts(LightLoadVolts);
 

@@ -17,7 +17,8 @@ public sealed class DeviceInCondition
     private readonly int _index;
     private readonly Load[] _loads;
 
-    internal DeviceInCondition(FeedCircuit circuit, RailVolts rail, int index, Condition condition, Load[] loads, DeviceState state, StartVerdict start,
+    internal DeviceInCondition(
+        FeedCircuit circuit, RailVolts rail, int index, Condition condition, Load[] loads, DeviceState state, StartVerdict start,
         double upVolts, double solvedVolts, double unloadedVolts, Func<Judgment>? dips = null)
     {
         _circuit = circuit;
@@ -45,7 +46,8 @@ public sealed class DeviceInCondition
     /// <summary>What becomes of it.</summary>
     public DeviceState State { get; }
 
-    /// <summary>Whether it would start in this condition; <see cref="StartVerdict.Unknown"/> where turn-on and drop-out are not declared.</summary>
+    /// <summary>Whether it would start in this condition; <see cref="StartVerdict.Unknown"/> where turn-on and drop-out are not
+    /// declared.</summary>
     public StartVerdict Start { get; }
 
     /// <summary>The voltage that it accepts, or null where it does not accept the supply's kind of current, or gets it reversed.</summary>
@@ -69,7 +71,8 @@ public sealed class DeviceInCondition
     /// </summary>
     public ElectricPotential? SolvedVoltage => SolvedVolts > 0 ? ElectricPotential.FromVolts(SolvedVolts) : null;
 
-    /// <summary>Voltage at its terminals while it draws nothing and the others on its output do, or null where those alone are too much. [V]</summary>
+    /// <summary>Voltage at its terminals while it draws nothing and the others on its output do, or null where those alone are too much.
+    /// [V]</summary>
     public ElectricPotential? UnloadedVoltage => UnloadedVolts > 0 ? ElectricPotential.FromVolts(UnloadedVolts) : null;
 
     /// <summary>The voltage under which its own draw pulls it down, where that is why it does not start; otherwise null. [V]</summary>
@@ -91,9 +94,10 @@ public sealed class DeviceInCondition
         ? WouldStart && !LowestVoltage(Ratio.Zero).IsViolated ? Verdict.Holds : Verdict.Violated
         : State == DeviceState.SupplyOverloaded ? Verdict.Unknown : Verdict.Violated;
 
-    /// <summary>Its voltage during an inrush on its box, against its own drop-out voltage; where it is under that, how long it lasts against how long the device runs on.</summary>
-    /// <remarks>The inrush that pulls it down most, through the cables that they share and the source: that of another device, or its own where a component of
-    /// it is switched on. A judgment of nothing where it is not up, and where no inrush is stated.</remarks>
+    /// <summary>Its voltage during an inrush on its box, against its own drop-out voltage; where it is under that, how long it lasts
+    /// against how long the device runs on.</summary>
+    /// <remarks>The inrush that pulls it down most, through the cables that they share and the source: that of another device, or its own
+    /// where a component of it is switched on. A judgment of nothing where it is not up, and where no inrush is stated.</remarks>
     public Judgment DuringInrush => State == DeviceState.Up ? _dips?.Invoke() ?? default : default;
 
     /// <summary>Its voltage against the lowest that it accepts; a judgment of nothing where it is not up.</summary>
@@ -134,8 +138,9 @@ public sealed class DeviceInCondition
     }
 
     /// <summary>
-    /// The voltage between the conductors along its way, through the protective device of its output and its runs, from the lowest supply voltage to <see cref="SolvedVoltage"/>; null where there is
-    /// none, and where a run on the way shares another's negative, so that nobody can say between which conductors.
+    /// The voltage between the conductors along its way, through the protective device of its output and its runs, from the lowest supply
+    /// voltage to <see cref="SolvedVoltage"/>; null where there is none, and where a run on the way shares another's negative, so that
+    /// nobody can say between which conductors.
     /// </summary>
     /// <example>
     /// <code>
@@ -144,25 +149,32 @@ public sealed class DeviceInCondition
     /// </example>
     public VoltageProfile? Profile() => SolvedVolts > 0 ? _circuit.ProfileTo(_index, _rail, _loads) : null;
 
-    /// <summary>How <see cref="SolvedVoltage"/> was worked out, with everything drawing that hangs together with it, from the lowest supply voltage.</summary>
-    /// <exception cref="InvalidOperationException">The supply gives the wrong kind of current, or its leads are reversed: nothing was worked out.</exception>
+    /// <summary>How <see cref="SolvedVoltage"/> was worked out, with everything drawing that hangs together with it, from the lowest supply
+    /// voltage.</summary>
+    /// <exception cref="InvalidOperationException">The supply gives the wrong kind of current, or its leads are reversed: nothing was
+    /// worked out.</exception>
     public Derivation Explain() => State == DeviceState.WrongCurrent
-        ? throw new InvalidOperationException($"Nothing was worked out for {Device}: its supply gives the wrong kind of current, or its leads are reversed.")
+        ? throw new InvalidOperationException(
+            $"Nothing was worked out for {Device}: its supply gives the wrong kind of current, or its leads are reversed.")
         : _circuit.Explain(_rail, _loads);
 
     /// <summary>Device, condition and what becomes of it, in the invariant culture; never throws.</summary>
     public override string ToString() => State == DeviceState.Up
-        ? FormattableString.Invariant($"{Device} in {Condition}: {_volts:0.###} V, {Load.AmperesAt(_volts):0.###} A{(WouldStart ? "" : ", but would not start")}")
+        ? FormattableString.Invariant(
+            $"{Device} in {Condition}: {_volts:0.###} V, {Load.AmperesAt(_volts):0.###} A{(WouldStart ? "" : ", but would not start")}")
         : $"{Device} in {Condition}: {State}";
 
     /// <summary>The same device with another answer to whether it starts.</summary>
-    internal DeviceInCondition Starting(StartVerdict start) => new(_circuit, _rail, _index, Condition, _loads, State, start, _volts, SolvedVolts, UnloadedVolts, _dips);
+    internal DeviceInCondition Starting(StartVerdict start) =>
+        new(_circuit, _rail, _index, Condition, _loads, State, start, _volts, SolvedVolts, UnloadedVolts, _dips);
 
     /// <summary>The same device in another state: it is not up.</summary>
-    internal DeviceInCondition Not(DeviceState state) => new(_circuit, _rail, _index, Condition, _loads, state, Start, 0, SolvedVolts, UnloadedVolts);
+    internal DeviceInCondition Not(DeviceState state) =>
+        new(_circuit, _rail, _index, Condition, _loads, state, Start, 0, SolvedVolts, UnloadedVolts);
 
     /// <summary>The same device fed from another voltage.</summary>
-    internal DeviceInCondition At(RailVolts rail, double volts) => new(_circuit, rail, _index, Condition, _loads, State, Start, volts, volts, UnloadedVolts, _dips);
+    internal DeviceInCondition At(RailVolts rail, double volts) =>
+        new(_circuit, rail, _index, Condition, _loads, State, Start, volts, volts, UnloadedVolts, _dips);
 
     /// <summary>The voltage of the box that feeds it. [V]</summary>
     internal double SupplyVolts => _rail.Of(_circuit.Group.Devices[_index].Box);

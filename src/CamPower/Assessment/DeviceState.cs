@@ -6,10 +6,12 @@ public enum DeviceState
     /// <summary>Once it runs it stays up; whether it would start is another question, and another answer.</summary>
     Up,
 
-    /// <summary>Its supply is asked for more than it gives, and nobody declares what the supply does then, or at which voltage the device drops out: not known.</summary>
+    /// <summary>Its supply is asked for more than it gives, and nobody declares what the supply does then, or at which voltage the device
+    /// drops out: not known.</summary>
     SupplyOverloaded,
 
-    /// <summary>It comes up and drops out, for ever: by itself, with its neighbors, or with a supply that pulses or is pulled down.</summary>
+    /// <summary>It comes up and drops out, for ever: by itself, with its neighbors, or with a supply that pulses or is pulled
+    /// down.</summary>
     Restarting,
 
     /// <summary>It never comes up, or is off for good: its supply shuts down, or has no voltage left for it.</summary>

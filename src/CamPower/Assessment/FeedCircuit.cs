@@ -7,9 +7,10 @@ using UnitsNet;
 
 namespace CamPower.Assessment;
 
-/// <summary>What a group of outputs feeds, as a circuit at one cable temperature. SI doubles; one load a device, in the group's order.</summary>
-/// <remarks>The protective device of each output is in series with all that it feeds, as warm as the air in its box. One that nobody declares
-/// has no resistance. It is solved for any voltage of the boxes that feed it.</remarks>
+/// <summary>What a group of outputs feeds, as a circuit at one cable temperature. SI doubles; one load a device, in the group's
+/// order.</summary>
+/// <remarks>The protective device of each output is in series with all that it feeds, as warm as the air in its box. One that nobody
+/// declares has no resistance. It is solved for any voltage of the boxes that feed it.</remarks>
 internal abstract class FeedCircuit
 {
     private readonly AirOfBoxes _air;
@@ -34,12 +35,15 @@ internal abstract class FeedCircuit
     }
 
     /// <summary>One output as if each of its runs had a return conductor of its own.</summary>
-    internal static FeedCircuit WithOwnReturns(OutputFeed feed, double cableCelsius, AirOfBoxes air) => WithOwnReturns(FeedGroup.Alone(feed), cableCelsius, air);
+    internal static FeedCircuit WithOwnReturns(OutputFeed feed, double cableCelsius, AirOfBoxes air) =>
+        WithOwnReturns(FeedGroup.Alone(feed), cableCelsius, air);
 
     private static FeedCircuit WithOwnReturns(FeedGroup group, double cableCelsius, AirOfBoxes air)
     {
         OutputFeed feed = group.Feeds[0];
-        return feed.Runs.Count == 1 && feed.Devices.Count == 1 ? new SingleCircuit(group, cableCelsius, air) : new RadialCircuit(group, cableCelsius, air);
+        return feed.Runs.Count == 1 && feed.Devices.Count == 1
+            ? new SingleCircuit(group, cableCelsius, air)
+            : new RadialCircuit(group, cableCelsius, air);
     }
 
     /// <summary>The least resistance of the protective device of an output: where devices see too much. [Ω]</summary>
@@ -49,12 +53,14 @@ internal abstract class FeedCircuit
     private protected double GreatestProtectionOhms(OutputFeed feed) =>
         feed.Output.Protection is ProtectiveDevice device ? device.GreatestOhms * device.ResistanceGrowthIn(_air.Of(feed.Box)) : 0;
 
-    /// <summary>That device with its greatest resistance, as the part of the way that comes before the runs; null where it has none.</summary>
+    /// <summary>That device with its greatest resistance, as the part of the way that comes before the runs; null where it has
+    /// none.</summary>
     private protected Joint? ProtectionOf(OutputFeed feed) => feed.Output.Protection is { GreatestOhms: > 0 } device
         ? new Joint($"{device} at {feed.Runs[0].From}", ElectricResistance.FromOhms(GreatestProtectionOhms(feed)))
         : null;
 
-    /// <summary>That device as the first part of a voltage profile, with what is lost in it at a current; nothing where it has none.</summary>
+    /// <summary>That device as the first part of a voltage profile, with what is lost in it at a current; nothing where it has
+    /// none.</summary>
     private protected IEnumerable<(RunPart, double)> LostInProtection(OutputFeed feed, Func<Joint, double> amperesIn) =>
         ProtectionOf(feed) is Joint part ? [(part, part.OhmsAt20C * amperesIn(part))] : [];
 
@@ -64,19 +70,22 @@ internal abstract class FeedCircuit
     /// <summary>Fills in the voltage of every device, or 0 for each and word that there is no operating point.</summary>
     internal abstract bool TrySolve(RailVolts rail, Load[] loads, double[] deviceVolts);
 
-    /// <summary>The lowest voltage of the source at which a device has at least a voltage, on the stable branch; null where others share its way. [V]</summary>
+    /// <summary>The lowest voltage of the source at which a device has at least a voltage, on the stable branch; null where others share
+    /// its way. [V]</summary>
     internal virtual double? LowestSourceVolts(double deviceVolts, RailVolts rail, Load load) => null;
 
-    /// <summary>The most constant power that one device could draw beside its other shares, or null where it shares its way with others. [W]</summary>
+    /// <summary>The most constant power that one device could draw beside its other shares, or null where it shares its way with others.
+    /// [W]</summary>
     internal virtual double? MostWatts(int device, RailVolts rail, Load[] loads) => null;
 
-    /// <summary>The voltage along the way to a device with everything on, from the lowest voltage of its box; null without an operating point, and
-    /// where some run on the way has no return of its own.</summary>
+    /// <summary>The voltage along the way to a device with everything on, from the lowest voltage of its box; null without an operating
+    /// point, and where some run on the way has no return of its own.</summary>
     internal virtual VoltageProfile? ProfileTo(int device, RailVolts rail, Load[] loads)
     {
         var volts = new double[loads.Length];
         return TrySolve(rail, loads, volts)
-            ? new VoltageProfile(rail.Of(Group.Devices[device].Box), LostInProtection(Group.Feeds[0], _ => AmperesOf(_ => true)).Concat(Group.Devices[device].Path.SelectMany(Parts)))
+            ? new VoltageProfile(rail.Of(Group.Devices[device].Box), LostInProtection(Group.Feeds[0], _ => AmperesOf(_ => true))
+                .Concat(Group.Devices[device].Path.SelectMany(Parts)))
             : null;
 
         // Each run carries what the devices behind it draw, the protective device what all of them do.
@@ -118,7 +127,8 @@ internal abstract class FeedCircuit
         return settled;
     }
 
-    /// <summary>The voltage of every device where the constant power has grown to the most that the circuit carries, or null where it carries nothing. [V]</summary>
+    /// <summary>The voltage of every device where the constant power has grown to the most that the circuit carries, or null where it
+    /// carries nothing. [V]</summary>
     internal double[]? VoltsAtCollapse(RailVolts rail, Load[] loads)
     {
         double[] volts = new double[loads.Length], trial = new double[loads.Length];

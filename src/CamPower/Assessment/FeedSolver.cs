@@ -11,7 +11,8 @@ namespace CamPower.Assessment;
 internal static class FeedSolver
 {
     /// <summary>Every device of a group in a condition, behind the rail of its box.</summary>
-    internal static DeviceInCondition[] DevicesIn(GroupInCondition group, Func<FedDevice, BoxRail> railOf, CancellationToken cancellationToken)
+    internal static DeviceInCondition[] DevicesIn(
+        GroupInCondition group, Func<FedDevice, BoxRail> railOf, CancellationToken cancellationToken)
     {
         (FeedCircuit circuit, RailVolts rail, Load[] loads, double[] solved) = (group.Circuit, group.Lowest, group.Loads, group.Solved);
         IReadOnlyList<FedDevice> devices = circuit.Group.Devices;
@@ -23,18 +24,22 @@ internal static class FeedSolver
             cancellationToken.ThrowIfCancellationRequested();
             unloaded[i] = circuit.UnloadedVolts(i, rail, loads);
             verdicts[i] = startings[i] is Starting starting
-                ? StartKernel.Judge(unloaded[i], solved[i], starting, StartKernel.NeedsNoClimb(solved[i], starting) || circuit.CanClimbFrom(starting.TurnOnVolts, i, rail, loads))
+                ? StartKernel.Judge(unloaded[i], solved[i], starting, StartKernel.NeedsNoClimb(solved[i], starting)
+                    || circuit.CanClimbFrom(starting.TurnOnVolts, i, rail, loads))
                 : StartVerdict.Unknown;
         }
 
         bool fromOff = group.Condition.On.HasFlag(LoadComponents.StartUp);
-        OnOffSequence? sequence = AllUp(startings, solved, verdicts, fromOff) ? null : new OnOffSequence(circuit, rail, startings, loads, fromOff, cancellationToken);
+        OnOffSequence? sequence = AllUp(startings, solved, verdicts, fromOff)
+            ? null
+            : new OnOffSequence(circuit, rail, startings, loads, fromOff, cancellationToken);
         var results = new DeviceInCondition[loads.Length];
         for (int i = 0; i < results.Length; i++)
         {
             DeviceState state = devices[i].Accepted is null ? DeviceState.WrongCurrent : sequence?.States[i] ?? DeviceState.Up;
             (BoxRail box, FedDevice device) = (railOf(devices[i]), devices[i]);
-            var alone = new DeviceInCondition(circuit, rail, i, group.Condition, loads, state, verdicts[i], sequence?.Volts[i] ?? solved[i], solved[i], unloaded[i],
+            var alone = new DeviceInCondition(
+                circuit, rail, i, group.Condition, loads, state, verdicts[i], sequence?.Volts[i] ?? solved[i], solved[i], unloaded[i],
                 () => box.DuringInrush(device));
             results[i] = box.With(alone, device);
         }
@@ -98,7 +103,11 @@ internal static class FeedSolver
     private static Load[] LoadsOf(FeedGroup group, Func<Draw, Load> load)
     {
         var loads = new Load[group.Devices.Count];
-        for (int i = 0; i < loads.Length; i++) loads[i] = group.Devices[i].Accepted is null ? Load.None : load(group.Devices[i].Device.Model.Draw);
+        for (int i = 0; i < loads.Length; i++)
+        {
+            loads[i] = group.Devices[i].Accepted is null ? Load.None : load(group.Devices[i].Device.Model.Draw);
+        }
+
         return loads;
     }
 

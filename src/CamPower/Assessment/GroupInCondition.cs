@@ -69,6 +69,8 @@ internal sealed class GroupInCondition
     internal double[] AmperesOfAll { get; }
 
     /// <summary>Its outputs in every condition.</summary>
-    internal static SolvedOutput[] Outputs(GroupInCondition[] inConditions) => [.. inConditions[0].Group.Feeds.Select((feed, f) => new SolvedOutput(feed,
-        [.. inConditions.Select(g => g.Amperes[f])], [.. inConditions.Select(g => g.AmperesAtRest[f])], [.. inConditions.Select(g => g.AreDemandOnly)]))];
+    internal static SolvedOutput[] Outputs(GroupInCondition[] inConditions) =>
+        [.. inConditions[0].Group.Feeds.Select((feed, f) => new SolvedOutput(feed,
+        [.. inConditions.Select(g => g.Amperes[f])], [.. inConditions.Select(g => g.AmperesAtRest[f])],
+            [.. inConditions.Select(g => g.AreDemandOnly)]))];
 }

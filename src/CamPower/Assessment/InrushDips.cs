@@ -7,11 +7,13 @@ using UnitsNet;
 
 namespace CamPower.Assessment;
 
-/// <summary>What an inrush on a box does to the voltage of a device that runs on it: that of a neighbor, and its own where a component of it is switched on.</summary>
+/// <summary>What an inrush on a box does to the voltage of a device that runs on it: that of a neighbor, and its own where a component of
+/// it is switched on.</summary>
 /// <remarks>
-/// An input that would draw its peak from a stiff source is a resistance to its capacitors: the voltage of the box over that peak. Cables, protective devices and the
-/// source make the current smaller and, the charge being the same, let it last longer. An electronic limit holds it down, and nothing is left for what else its output
-/// feeds. What the output capacitors of the supply give is left out. Each inrush counts by itself.
+/// An input that would draw its peak from a stiff source is a resistance to its capacitors: the voltage of the box over that peak. Cables,
+/// protective devices and the source make the current smaller and, the charge being the same, let it last longer. An electronic limit holds
+/// it down, and nothing is left for what else its output feeds. What the output capacitors of the supply give is left out. Each inrush
+/// counts by itself.
 /// </remarks>
 internal sealed class InrushDips
 {
@@ -40,12 +42,14 @@ internal sealed class InrushDips
 
     private SupplyOutput Supply => _box.Supply.Output;
 
-    /// <summary>The voltage of a device while that inrush flows which pulls it down most; where that is under its drop-out voltage, how long it lasts against how long the device runs on.</summary>
+    /// <summary>The voltage of a device while that inrush flows which pulls it down most; where that is under its drop-out voltage, how
+    /// long it lasts against how long the device runs on.</summary>
     internal Judgment On(FedDevice device)
     {
         IReadOnlyList<Dip> dips = _dips.Value;
         if (!_places.TryGetValue(device, out (int Group, int Index) place)) return default;
-        int own = _dipsOfGroup.TryGetValue(place.Group, out List<Dip>? near) ? near.Count : 0, ofItself = near?.Count(dip => IsItsOwnStart(dip)) ?? 0;
+        int own = _dipsOfGroup.TryGetValue(place.Group, out List<Dip>? near) ? near.Count : 0,
+            ofItself = near?.Count(dip => IsItsOwnStart(dip)) ?? 0;
         if (dips.Count == ofItself) return default;
         if (device.Device.Model.Starting is not Starting starting) return Judgment.Unknown("the drop-out voltage");
         double lowest = dips.Count > own ? _groups[place.Group].Solved[place.Index] : double.PositiveInfinity, longest = 0;
@@ -55,7 +59,9 @@ internal sealed class InrushDips
         }
 
         foreach (Dip dip in _sagging.Where(d => d.Group != place.Group)) Take(dip.AtRail![place.Group][place.Index], dip.Seconds);
-        Judgment judged = longest > 0 ? OfDuration(longest, starting) : Judgment.AtLeast(lowest, starting.DropOutVolts, starting.DropOutVolts, v => ElectricPotential.FromVolts(v));
+        Judgment judged = longest > 0
+            ? OfDuration(longest, starting)
+            : Judgment.AtLeast(lowest, starting.DropOutVolts, starting.DropOutVolts, v => ElectricPotential.FromVolts(v));
         bool isUnknown = _unknown > (near?.Count(d => d.OwnVolts is null && IsItsOwnStart(d)) ?? 0);
         return !judged.IsViolated && isUnknown ? Judgment.Unknown(SupplyNotStated) : judged;
 
@@ -97,15 +103,24 @@ internal sealed class InrushDips
             for (int i = 0; i < devices.Count; i++) _places[devices[i]] = (g, i);
         }
 
-        foreach ((FedDevice device, (int group, int index)) in _places.Where(p => ReferenceEquals(p.Key.Box, _box) && p.Key.Accepted is not null).Select(p => (p.Key, p.Value)))
+        foreach ((FedDevice device, (int group, int index)) in _places.Where(
+            p => ReferenceEquals(p.Key.Box, _box) && p.Key.Accepted is not null).Select(p => (p.Key, p.Value)))
         {
-            if (device.Device.Model.Inrush is Inrush starting) yield return DipOf(device, group, index, starting, isSwitched: false, all - amperes[group], byRail);
+            if (device.Device.Model.Inrush is Inrush starting)
+            {
+                yield return DipOf(device, group, index, starting, isSwitched: false, all - amperes[group], byRail);
+            }
+
             bool isSwitchedOn = (_groups[group].Condition.On & (LoadComponents.Infrared | LoadComponents.Motor)) != LoadComponents.None;
-            if (isSwitchedOn && device.Device.Model.SwitchedInrush is Inrush switched) yield return DipOf(device, group, index, switched, isSwitched: true, all - amperes[group], byRail);
+            if (isSwitchedOn && device.Device.Model.SwitchedInrush is Inrush switched)
+            {
+                yield return DipOf(device, group, index, switched, isSwitched: true, all - amperes[group], byRail);
+            }
         }
     }
 
-    private Dip DipOf(FedDevice device, int group, int index, Inrush inrush, bool isSwitched, double others, Dictionary<double, double[][]> byRail)
+    private Dip DipOf(FedDevice device, int group, int index, Inrush inrush, bool isSwitched, double others,
+        Dictionary<double, double[][]> byRail)
     {
         GroupInCondition own = _groups[group];
         Load charging = Load.ConstantResistance(ElectricResistance.FromOhms(Math.Max(_fullVolts / inrush.PeakAmperes, 1e-9)));
@@ -116,20 +131,28 @@ internal sealed class InrushDips
         OutputFeed feed = own.Group.Feeds.First(f => f.Devices.Contains(device));
         double most = feed.Output.Protection?.MostAmperes ?? double.PositiveInfinity;
         bool isHeld = Limits.IsAbove(AmperesOf(own, loads, atFull, _fullVolts, feed), most);
-        double beside = isHeld ? AmperesOf(own, own.Loads, own.Solved, _fullVolts) - AmperesOf(own, own.Loads, own.Solved, _fullVolts, feed) : 0;
+        double beside = isHeld
+            ? AmperesOf(own, own.Loads, own.Solved, _fullVolts) - AmperesOf(own, own.Loads, own.Solved, _fullVolts, feed)
+            : 0;
         double taken = others + (isHeld ? beside + most : AmperesOf(own, loads, atFull, _fullVolts));
         double rail = _fullVolts;
         if (Limits.IsAbove(taken, RailBalance.LimitOf(Supply)))
         {
             // A supply that pulses or shuts down may do so within the inrush or not: nobody says.
-            if (!RailBalance.IsKnown(Supply) || Supply.Overload!.Pulses || Supply.Overload.ShutsDown) return new Dip(device, group, isSwitched, null, null, 0);
+            if (!RailBalance.IsKnown(Supply) || Supply.Overload!.Pulses || Supply.Overload.ShutsDown)
+            {
+                return new Dip(device, group, isSwitched, null, null, 0);
+            }
+
             rail = RailWith(v => isHeld ? most : AmperesOf(own, loads, Solved(own, loads, v), v), without: isHeld ? null : own);
         }
 
         double[][]? atRail = rail.Equals(_fullVolts) ? null : AtRail(rail, byRail);
         double[] volts = !isHeld ? (atRail is null ? atFull : Solved(own, loads, rail))
             : [.. (atRail?[group] ?? own.Solved).Select((v, i) => feed.Devices.Contains(own.Group.Devices[i]) ? 0 : v)];
-        double lasts = isHeld ? seconds * inrush.PeakAmperes / most : volts[index] > 0 ? seconds * _fullVolts / volts[index] : double.PositiveInfinity;
+        double lasts = isHeld ? seconds * inrush.PeakAmperes / most
+            : volts[index] > 0 ? seconds * _fullVolts / volts[index]
+            : double.PositiveInfinity;
         return new Dip(device, group, isSwitched, volts, atRail, lasts);
     }
 
@@ -146,7 +169,8 @@ internal sealed class InrushDips
         return double.IsNaN(volts) ? 0 : volts;
     }
 
-    private double[] Solved(GroupInCondition group, Load[] loads, double railVolts) => FeedSolver.Solved(group.Circuit, group.Lowest.With(_box, railVolts), loads);
+    private double[] Solved(GroupInCondition group, Load[] loads, double railVolts) =>
+        FeedSolver.Solved(group.Circuit, group.Lowest.With(_box, railVolts), loads);
 
     // What of a group the box feeds, or one feed of it.
     private double AmperesOf(GroupInCondition group, Load[] loads, double[] volts, double railVolts, OutputFeed? feed = null)
@@ -155,14 +179,18 @@ internal sealed class InrushDips
         for (int i = 0; i < loads.Length; i++)
         {
             FedDevice device = group.Group.Devices[i];
-            if (ReferenceEquals(device.Box, _box) && feed?.Devices.Contains(device) != false) amperes += loads[i].AmperesAt(volts[i] > 0 ? volts[i] : railVolts);
+            if (ReferenceEquals(device.Box, _box) && feed?.Devices.Contains(device) != false)
+            {
+                amperes += loads[i].AmperesAt(volts[i] > 0 ? volts[i] : railVolts);
+            }
         }
 
         return amperes;
     }
 
     // Nothing can be added to a load that is the larger of two: what it takes counts as a constant current.
-    private Load Added(Load load, Load charging) => (load.IsLargerOf ? Load.ConstantCurrent(ElectricCurrent.FromAmperes(load.AmperesAt(_fullVolts))) : load) + charging;
+    private Load Added(Load load, Load charging) =>
+        (load.IsLargerOf ? Load.ConstantCurrent(ElectricCurrent.FromAmperes(load.AmperesAt(_fullVolts))) : load) + charging;
 
     /// <summary>One inrush.</summary>
     /// <param name="of">The device that draws it.</param>

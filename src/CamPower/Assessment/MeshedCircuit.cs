@@ -43,14 +43,16 @@ internal sealed class MeshedCircuit : FeedCircuit
         IReadOnlyList<SiteRun> path = Group.Devices[device].Path;
         NetworkSolution solution = Solve(rail, loads);
         return solution.HasOperatingPoint && path.All(run => run.ReturnAt is null)
-            ? new VoltageProfile(rail.Of(Group.Devices[device].Box), LostInProtection(FeedOf(path), part => solution.CurrentIn(part.Name).Amperes).Concat(path.SelectMany(Parts)))
+            ? new VoltageProfile(rail.Of(Group.Devices[device].Box),
+                LostInProtection(FeedOf(path), part => solution.CurrentIn(part.Name).Amperes).Concat(path.SelectMany(Parts)))
             : null;
 
         // What goes out in a run need not come back in it. The branch of the return runs from the supply to the device.
         IEnumerable<(RunPart, double)> Parts(SiteRun run)
         {
             double going = solution.CurrentIn(OutgoingName(run)).Amperes, back = -solution.CurrentIn(ReturnName(run)).Amperes;
-            return run.Run.Parts.Select(part => (part, (part.OutgoingOhmsAt(CableCelsius) * going) + (part.ReturnOhmsAt(CableCelsius) * back)));
+            return run.Run.Parts.Select(
+                part => (part, (part.OutgoingOhmsAt(CableCelsius) * going) + (part.ReturnOhmsAt(CableCelsius) * back)));
         }
     }
 
@@ -65,7 +67,8 @@ internal sealed class MeshedCircuit : FeedCircuit
         return solution.HasOperatingPoint;
     }
 
-    /// <summary>The current in each shield, from its device to its ground, while each device draws a current; null where that leaves a device without voltage. [A]</summary>
+    /// <summary>The current in each shield, from its device to its ground, while each device draws a current; null where that leaves a
+    /// device without voltage. [A]</summary>
     /// <remarks>The currents alone decide how they divide on their way back, whatever the voltage of the supplies.</remarks>
     internal double[]? ShieldAmperes(IEnumerable<double> deviceAmperes)
     {
@@ -88,7 +91,8 @@ internal sealed class MeshedCircuit : FeedCircuit
             if (ProtectionOf(feed) is Joint protection)
             {
                 source = $"supply of {output}";
-                builder.AddBranch(protection.Name, Plus(source), Plus(output), DcNetworkBuilder.Snapped(rail.IsHighest ? LeastProtectionOhms(feed) : GreatestProtectionOhms(feed)));
+                builder.AddBranch(protection.Name, Plus(source), Plus(output),
+                    DcNetworkBuilder.Snapped(rail.IsHighest ? LeastProtectionOhms(feed) : GreatestProtectionOhms(feed)));
             }
 
             builder.AddSource(output, Plus(source), Minus(BoxEnd(feed.Box.Name)), ElectricPotential.FromVolts(rail.Of(feed.Box)));
@@ -110,7 +114,8 @@ internal sealed class MeshedCircuit : FeedCircuit
         for (int i = 0; i < Group.Bonds.Count; i++)
         {
             GroundBond bond = Group.Bonds[i];
-            builder.AddBranch(FormattableString.Invariant($"bond {i}"), Minus(GroundEnd(bond.Ground)), Minus(BoxEnd(bond.Box)), bond.Resistance);
+            builder.AddBranch(FormattableString.Invariant($"bond {i}"), Minus(GroundEnd(bond.Ground)), Minus(BoxEnd(bond.Box)),
+                bond.Resistance);
         }
 
         return builder.Build(reference: Minus(BoxEnd(Group.Feeds[0].Box.Name)));
@@ -126,7 +131,8 @@ internal sealed class MeshedCircuit : FeedCircuit
     }
 
     // People name boxes, junctions and grounds, and may give one name to several: the kind, put first, keeps them apart.
-    private static string FeedingEnd(SiteRun run) => run.From.JunctionName is string junction ? JunctionEnd(junction) : $"output {run.From}";
+    private static string FeedingEnd(SiteRun run) =>
+        run.From.JunctionName is string junction ? JunctionEnd(junction) : $"output {run.From}";
 
     private static string JunctionEnd(string name) => $"junction {name}";
 

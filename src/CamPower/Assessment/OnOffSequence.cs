@@ -8,13 +8,12 @@ namespace CamPower.Assessment;
 
 /// <summary>Which devices on one output stay up, where turn-on and drop-out decide it.</summary>
 /// <remarks>
-/// One event at a time, in a fixed order: the device furthest under its drop-out voltage goes off first; when none
-/// is under it, the one furthest above its turn-on voltage comes on. Without an operating point everything slides
-/// down together: the device goes off that is nearest to its drop-out voltage at the most power that the circuit
-/// carries (or, where it carries none, the one at the end of the most resistance). Devices that tie go off together, and come on by name. When a state comes back the sequence repeats for ever, once those
-/// that could have come on in it, and were never their turn, have: who is on in all of its states and never under its
-/// drop-out voltage is up, who else is on in some is restarting. A device that does not declare the two voltages is
-/// always on.
+/// One event at a time, in a fixed order: the device furthest under its drop-out voltage goes off first; when none is under it, the one
+/// furthest above its turn-on voltage comes on. Without an operating point everything slides down together: the device goes off that is
+/// nearest to its drop-out voltage at the most power that the circuit carries (or, where it carries none, the one at the end of the most
+/// resistance). Devices that tie go off together, and come on by name. When a state comes back the sequence repeats for ever, once those
+/// that could have come on in it, and were never their turn, have: who is on in all of its states and never under its drop-out voltage is
+/// up, who else is on in some is restarting. A device that does not declare the two voltages is always on.
 /// </remarks>
 internal sealed class OnOffSequence
 {
@@ -27,7 +26,8 @@ internal sealed class OnOffSequence
     private readonly double[] _volts;
     private readonly CancellationToken _cancellationToken;
 
-    internal OnOffSequence(FeedCircuit circuit, RailVolts rail, Starting?[] startings, Load[] loads, bool fromOff, CancellationToken cancellationToken)
+    internal OnOffSequence(FeedCircuit circuit, RailVolts rail, Starting?[] startings, Load[] loads, bool fromOff,
+        CancellationToken cancellationToken)
     {
         _circuit = circuit;
         _rail = rail;
@@ -115,13 +115,15 @@ internal sealed class OnOffSequence
 
     private Load[] Drawing() => [.. _loads.Select((load, i) => _on[i] ? load : Load.None)];
 
-    private List<int> NextToDrop() => Furthest(i => _on[i] && IsUnderDropOut(i, _volts[i]), i => (-_volts[i] / _startings[i]!.DropOutVolts, 0));
+    private List<int> NextToDrop() =>
+        Furthest(i => _on[i] && IsUnderDropOut(i, _volts[i]), i => (-_volts[i] / _startings[i]!.DropOutVolts, 0));
 
     // Everything slides down from where the power became too much: first off is who is nearest to its drop-out voltage there.
     private List<int> FirstToLetGo()
     {
         double[]? volts = _circuit.VoltsAtCollapse(_rail, Drawing());
-        return Furthest(i => _on[i], i => (volts is null ? _circuit.OhmsTo(i) : _startings[i]!.DropOutVolts / volts[i], _startings[i]!.DropOutVolts));
+        return Furthest(i => _on[i],
+            i => (volts is null ? _circuit.OhmsTo(i) : _startings[i]!.DropOutVolts / volts[i], _startings[i]!.DropOutVolts));
     }
 
     // Whoever comes on draws from what the others left: two that tie are not taken to start within the same instant.

@@ -25,16 +25,19 @@ public sealed class OutputInCondition
     /// <summary>The current with everything on the output drawing; what its loads ask for where <see cref="IsDemandOnly"/>. [A]</summary>
     public ElectricCurrent Current => ElectricCurrent.FromAmperes(Amperes);
 
-    /// <summary>Whether the circuit has no operating point: the current is then what the loads ask for at the supply's voltage, and no cable carries it.</summary>
+    /// <summary>Whether the circuit has no operating point: the current is then what the loads ask for at the supply's voltage, and no
+    /// cable carries it.</summary>
     public bool IsDemandOnly { get; }
 
     /// <summary>The current against what the output may carry all the time.</summary>
     public Judgment OfLimit => LimitOf(_output);
 
-    /// <summary>The current against what the protective device of the output carries continuously in the air of its box; a judgment of nothing where it limits nothing, or no balance is known.</summary>
-    /// <remarks>The margin is what the device no longer carries if the calculated rise of the temperature is a quarter larger, or its ambient curve is off by
-    /// its band. A fuse of unstated re-rating is known near the reference temperature of its standard, and in colder air, where it carries no less.
-    /// A condition that is stated to be shorter than the device takes to open is judged by that time.</remarks>
+    /// <summary>The current against what the protective device of the output carries continuously in the air of its box; a judgment of
+    /// nothing where it limits nothing, or no balance is known.</summary>
+    /// <remarks>The margin is what the device no longer carries if the calculated rise of the temperature is a quarter larger, or its
+    /// ambient curve is off by its band. A fuse of unstated re-rating is known near the reference temperature of its standard, and in
+    /// colder air, where it carries no less. A condition that is stated to be shorter than the device takes to open is judged by that
+    /// time.</remarks>
     public Judgment OfProtection => ProtectionOf(_output);
 
     internal double Amperes { get; }
@@ -50,21 +53,31 @@ public sealed class OutputInCondition
     internal Judgment ProtectionOf(BoxOutput output)
     {
         if (output.Protection is not ProtectiveDevice device) return Judgment.Unknown("protective device");
-        if (device.MostFactorIn(_box.SupplyCelsius) is not double factor) return Judgment.Unknown($"what {device} carries at the temperature of the box");
+        if (device.MostFactorIn(_box.SupplyCelsius) is not double factor)
+        {
+            return Judgment.Unknown($"what {device} carries at the temperature of the box");
+        }
+
         if (IsDemandOnly) return default;
-        double hotter = device.MostFactorIn(_box.SupplyCelsius + _box.UncertainKelvins) ?? factor, offCurve = Math.Max(0, factor - (device.Ambient?.Band ?? 0));
+        double hotter = device.MostFactorIn(_box.SupplyCelsius + _box.UncertainKelvins) ?? factor,
+            offCurve = Math.Max(0, factor - (device.Ambient?.Band ?? 0));
         Judgment judged = Against(device.CarriedAmperes(factor), device.CarriedAmperes(Math.Min(factor, Math.Min(hotter, offCurve))));
         if (judged.IsViolated) return WithinItsDuration(device, factor) ?? judged;
         if (device is Fuse fuse && !IsRated(fuse)) return Judgment.Unknown($"re-rating of {device}");
-        return judged.Verdict == Verdict.Holds && device.Ambient is not null && _box.IsWarmerThanKnown ? Judgment.Unknown(BoxInCondition.InsideNotStated) : judged;
+        return judged.Verdict == Verdict.Holds && device.Ambient is not null && _box.IsWarmerThanKnown
+            ? Judgment.Unknown(BoxInCondition.InsideNotStated)
+            : judged;
     }
 
-    // A short condition against the time before which the device does not open, or that its I²t allows as an inrush; null where that is not longer.
+    // A short condition against the time before which the device does not open, or that its I²t allows as an inrush; null where that is not
+    // longer.
     private Judgment? WithinItsDuration(ProtectiveDevice device, double factor)
     {
         if (Condition.Duration is not Duration lasts) return null;
         Judgment pulse = device.JudgeInrush(Amperes, Amperes * Amperes * lasts.Seconds, factor);
-        double byIntegral = pulse.Verdict is Verdict.Holds or Verdict.ThinMargin ? lasts.Seconds / ((Ratio)pulse.Value!).DecimalFractions : 0;
+        double byIntegral = pulse.Verdict is Verdict.Holds or Verdict.ThinMargin
+            ? lasts.Seconds / ((Ratio)pulse.Value!).DecimalFractions
+            : 0;
         double withstood = Math.Max(device.OpeningAt(Amperes, factor).EarliestSeconds, byIntegral);
         Judgment judged = Judgment.AtMost(lasts.Seconds, withstood, withstood, s => Duration.FromSeconds(s));
         return judged.IsViolated ? null : judged;

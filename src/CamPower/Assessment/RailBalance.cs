@@ -6,10 +6,10 @@ namespace CamPower.Assessment;
 
 /// <summary>Where the terminals of a supply come to rest that is asked for more than its limit. SI doubles.</summary>
 /// <remarks>
-/// The voltage falls from its full value until the supply gives what is taken. That holds only where what is taken falls faster with the voltage than
-/// what is given: the first such point on the way down. What loads of constant power, current and resistance take behind
-/// their cables is convex in the voltage, and what the supply gives is a straight line, or the lower of two: secants from the right never pass the point. Where they rise instead there is
-/// none, as for a load of constant power on a constant current.
+/// The voltage falls from its full value until the supply gives what is taken. That holds only where what is taken falls faster with the
+/// voltage than what is given: the first such point on the way down. What loads of constant power, current and resistance take behind their
+/// cables is convex in the voltage, and what the supply gives is a straight line, or the lower of two: secants from the right never pass
+/// the point. Where they rise instead there is none, as for a load of constant power on a constant current.
 /// </remarks>
 internal static class RailBalance
 {
@@ -17,10 +17,13 @@ internal static class RailBalance
     private const double FirstStep = 1e-4, Close = 1e-10;
 
     /// <summary>Whether a supply knows what it gives beyond its limit, or without one.</summary>
-    internal static bool IsKnown(SupplyOutput supply) => supply.Overload is OverloadBehavior overload && (overload.Limit is not null || supply.SourceResistance is not null);
+    internal static bool IsKnown(SupplyOutput supply) =>
+        supply.Overload is OverloadBehavior overload && (overload.Limit is not null || supply.SourceResistance is not null);
 
-    /// <summary>The current beyond which a supply no longer holds its voltage: its limit, or what it is rated for where it has none or declares none. [A]</summary>
-    internal static double LimitOf(SupplyOutput supply) => supply.Overload?.Limit is null ? supply.RatedAmperes : supply.Overload.Lowest.LimitAmperes;
+    /// <summary>The current beyond which a supply no longer holds its voltage: its limit, or what it is rated for where it has none or
+    /// declares none. [A]</summary>
+    internal static double LimitOf(SupplyOutput supply) =>
+        supply.Overload?.Limit is null ? supply.RatedAmperes : supply.Overload.Lowest.LimitAmperes;
 
     /// <summary>What a supply in its limit gives at a voltage; one without a limit what its resistance lets through. [A]</summary>
     internal static double GivenAt(SupplyOutput supply, double fullVolts, double volts) =>
@@ -28,17 +31,20 @@ internal static class RailBalance
             ? (fullVolts - volts) / source.Ohms
             : supply.Overload!.Lowest.AmperesAt(volts / fullVolts);
 
-    /// <summary>The same where a fault draws more than the supply is rated for: its resistance takes its part below its limit, too. [A]</summary>
+    /// <summary>The same where a fault draws more than the supply is rated for: its resistance takes its part below its limit, too.
+    /// [A]</summary>
     internal static double GivenInFault(SupplyOutput supply, double fullVolts, double volts) => Math.Min(GivenAt(supply, fullVolts, volts),
         supply.SourceResistance is ElectricResistance source ? (fullVolts - volts) / source.Ohms : double.PositiveInfinity);
 
-    /// <summary>The first voltage on the way down from one to another at which it gives what is taken; NaN where there is none. [V]</summary>
+    /// <summary>The first voltage on the way down from one to another at which it gives what is taken; NaN where there is none.
+    /// [V]</summary>
     /// <param name="given">What the supply gives at a voltage. [A]</param>
     /// <param name="fullVolts">Its voltage below its limit. [V]</param>
     /// <param name="fromVolts">Where to begin. [V]</param>
     /// <param name="toVolts">Where to end. [V]</param>
     /// <param name="taken">What is taken at a voltage; infinite where the circuits have no operating point. [A]</param>
-    internal static double Between(Func<double, double> given, double fullVolts, double fromVolts, double toVolts, Func<double, double> taken)
+    internal static double Between(
+        Func<double, double> given, double fullVolts, double fromVolts, double toVolts, Func<double, double> taken)
     {
         double right = fromVolts, atRight = Missing(right);
         if (atRight <= 0) return right;

@@ -7,10 +7,11 @@ using CamPower.Sites;
 
 namespace CamPower.Assessment;
 
-/// <summary>What a part of a box's circuits takes as the voltage of the box falls, and which of its devices let go on the way down.</summary>
+/// <summary>What a part of a box's circuits takes as the voltage of the box falls, and which of its devices let go on the way
+/// down.</summary>
 /// <remarks>
-/// A device lets go where it has less than its drop-out voltage; where the circuit has no operating point any more, the one that was nearest to it.
-/// One that does not declare the voltage never does.
+/// A device lets go where it has less than its drop-out voltage; where the circuit has no operating point any more, the one that was
+/// nearest to it. One that does not declare the voltage never does.
 /// </remarks>
 internal sealed class RailBranch
 {
@@ -47,7 +48,8 @@ internal sealed class RailBranch
     /// <summary>The voltages of the box at which something lets go, or nothing balances any more, the highest first. [V]</summary>
     internal IEnumerable<double> Steps => _stages.Value.Select(stage => stage.ToVolts).Where(volts => volts > 0);
 
-    /// <summary>What it takes at a voltage of the box, those off that let go on the way down to another one; infinite without an operating point. [A]</summary>
+    /// <summary>What it takes at a voltage of the box, those off that let go on the way down to another one; infinite without an operating
+    /// point. [A]</summary>
     internal double AmperesAt(double volts, double downToVolts)
     {
         if (StageAt(downToVolts).Loads is not Load[] on) return double.PositiveInfinity;
@@ -61,7 +63,8 @@ internal sealed class RailBranch
     /// <summary>What those draw that are still on just above a voltage on the way down; without a balance what they ask for. [A]</summary>
     internal double AmperesOf(double volts, Func<FedDevice, bool> draws)
     {
-        Load[] on = [.. (StageAt(volts * JustAbove).Loads ?? _loads).Select((load, i) => draws(_circuit.Group.Devices[i]) ? load : Load.None)];
+        Load[] on = [.. (StageAt(volts * JustAbove).Loads ?? _loads)
+            .Select((load, i) => draws(_circuit.Group.Devices[i]) ? load : Load.None)];
         var deviceVolts = new double[on.Length];
         if (!TrySolve(volts, on, deviceVolts)) Array.Clear(deviceVolts, 0, deviceVolts.Length);
         return _devices.Sum(i => on[i].AmperesAt(deviceVolts[i] > 0 ? deviceVolts[i] : volts));

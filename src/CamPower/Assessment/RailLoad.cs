@@ -4,10 +4,11 @@ using System.Linq;
 
 namespace CamPower.Assessment;
 
-/// <summary>All that a box feeds in one condition, as the voltage at its terminals falls because its supply is asked for more than its limit.</summary>
+/// <summary>All that a box feeds in one condition, as the voltage at its terminals falls because its supply is asked for more than its
+/// limit.</summary>
 /// <remarks>
-/// From one voltage at which something lets go to the next, what is taken is convex: a tangent at the upper end says in most cases that there is no
-/// balance between them. Those tangents are worked out once, for whatever fault is added.
+/// From one voltage at which something lets go to the next, what is taken is convex: a tangent at the upper end says in most cases that
+/// there is no balance between them. Those tangents are worked out once, for whatever fault is added.
 /// </remarks>
 internal sealed class RailLoad
 {
@@ -26,10 +27,12 @@ internal sealed class RailLoad
         _given = given;
         FullVolts = fullVolts;
         Branches = branches;
-        _steps = new Lazy<double[]>(() => [fullVolts, .. branches.SelectMany(b => b.Steps).Where(v => v < fullVolts).Distinct().OrderByDescending(v => v), 0]);
+        _steps = new Lazy<double[]>(
+            () => [fullVolts, .. branches.SelectMany(b => b.Steps).Where(v => v < fullVolts).Distinct().OrderByDescending(v => v), 0]);
         _atFull = new Lazy<double>(() => TakenAt(fullVolts, fullVolts));
         _atFirstStep = new Lazy<double>(() => FirstStepVolts > 0 ? TakenAt(FirstStepVolts, FirstStepVolts * JustAbove) : 0);
-        _taken = new Lazy<(double, double)[]>(() => Array.ConvertAll(_steps.Value, v => (TakenAt(v, v), TakenAt(v * (1 - TangentStep), v))));
+        _taken = new Lazy<(double, double)[]>(
+            () => Array.ConvertAll(_steps.Value, v => (TakenAt(v, v), TakenAt(v * (1 - TangentStep), v))));
     }
 
     internal double FullVolts { get; }
@@ -66,7 +69,8 @@ internal sealed class RailLoad
         {
             double down = from, to = steps[step + 1];
             if (HasNone(step, from, to)) continue;
-            double volts = RailBalance.Between(_given, FullVolts, from, to, v => TakenAt(v, down) - (without?.AmperesAt(v, down) ?? 0) + added(v));
+            double volts = RailBalance.Between(
+                _given, FullVolts, from, to, v => TakenAt(v, down) - (without?.AmperesAt(v, down) ?? 0) + added(v));
             if (volts > 0) return new RailRest(volts, isBalance: true);
         }
 
@@ -75,7 +79,9 @@ internal sealed class RailLoad
         bool HasNone(int at, double from, double to)
         {
             if (!steps[at].Equals(from)) return false;
-            double left = from * (1 - TangentStep), atFrom = Missing(from, _taken.Value[at].At), atLeft = Missing(left, _taken.Value[at].Below);
+            double left = from * (1 - TangentStep),
+                atFrom = Missing(from, _taken.Value[at].At),
+                atLeft = Missing(left, _taken.Value[at].Below);
             return atFrom > 0 && atLeft > 0 && !(left - (atLeft * (from - left) / (atFrom - atLeft)) > to && atFrom > atLeft);
 
             double Missing(double v, double taken) => taken - (without?.AmperesAt(v, from) ?? 0) + added(v) - _given(v);

@@ -47,9 +47,10 @@ public sealed class ShieldInCondition
     /// <exception cref="InvalidOperationException">There is no operating point.</exception>
     public ElectricPotential DcShift => ElectricPotential.FromVolts(Amperes * _ohms);
 
-    /// <summary>RMS voltage at mains frequency along the shield, or null where a DC supply does not declare its ripple or there is no operating point. [V]</summary>
-    /// <remarks>The ripple of the DC currents, and the whole current of devices on AC supplies, times the resistance.
-    /// What several boxes cause is added as if in phase, which is the careful side: nobody knows how their ripples lie to each other.</remarks>
+    /// <summary>RMS voltage at mains frequency along the shield, or null where a DC supply does not declare its ripple or there is no
+    /// operating point. [V]</summary>
+    /// <remarks>The ripple of the DC currents, and the whole current of devices on AC supplies, times the resistance. What several boxes
+    /// cause is added as if in phase, which is the careful side: nobody knows how their ripples lie to each other.</remarks>
     public ElectricPotential? MainsFrequencyVoltage =>
         _mainsAmperes is double amperes ? ElectricPotential.FromVolts(amperes * _ohms) : null;
 
@@ -64,14 +65,18 @@ public sealed class ShieldInCondition
         string ohms = DerivationStep.Number(_ohms);
         var steps = new List<DerivationStep>
         {
-            new("shift", "Direct voltage along the shield: the clamp removes it", "I*R", @"\Delta V = I R", $"{DerivationStep.Number(Amperes)}*{ohms}", Amperes * _ohms, "V", Sources.Kirchhoff),
+            new("shift", "Direct voltage along the shield: the clamp removes it", "I*R", @"\Delta V = I R",
+                $"{DerivationStep.Number(Amperes)}*{ohms}", Amperes * _ohms, "V", Sources.Kirchhoff),
         };
         if (_mainsAmperes is double mains)
         {
-            steps.Add(new("hum", "Voltage at mains frequency along the shield, RMS: it is seen", "Im*R", "V_m = I_m R", $"{DerivationStep.Number(mains)}*{ohms}", mains * _ohms, "V", Sources.Kirchhoff));
+            steps.Add(new("hum", "Voltage at mains frequency along the shield, RMS: it is seen", "Im*R", "V_m = I_m R",
+                $"{DerivationStep.Number(mains)}*{ohms}", mains * _ohms, "V", Sources.Kirchhoff));
         }
 
-        return new Derivation($"{Link} in {Condition}", steps, _mainsAmperes is null ? "A supply does not declare its ripple: what is seen at mains frequency is not known." : "The first is removed, the second is seen.");
+        return new Derivation($"{Link} in {Condition}", steps, _mainsAmperes is null
+            ? "A supply does not declare its ripple: what is seen at mains frequency is not known."
+            : "The first is removed, the second is seen.");
     }
 
     /// <summary>Shield, condition and shift in the invariant culture; never throws.</summary>
@@ -81,5 +86,6 @@ public sealed class ShieldInCondition
 
     private double Amperes => HasOperatingPoint
         ? _amperes
-        : throw new InvalidOperationException($"There is no operating point in {Condition}: nobody knows what the {Link} carries. Ask HasOperatingPoint first.");
+        : throw new InvalidOperationException(
+            $"There is no operating point in {Condition}: nobody knows what the {Link} carries. Ask HasOperatingPoint first.");
 }

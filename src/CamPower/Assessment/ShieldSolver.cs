@@ -27,7 +27,8 @@ internal static class ShieldSolver
             bool isDc = dcOutput is not null;
             double swing = isDc ? dcOutput!.Ripple?.DecimalFractions ?? 0 : 1;
             declared &= !isDc || dcOutput!.Ripple is not null;
-            double[]? shares = circuit.ShieldAmperes(devices.Select((d, i) => ReferenceEquals(circuit.Group.Devices[i].Box, box) ? d.AmperesDrawn : 0));
+            double[]? shares = circuit.ShieldAmperes(
+                devices.Select((d, i) => ReferenceEquals(circuit.Group.Devices[i].Box, box) ? d.AmperesDrawn : 0));
             if (shares is null) return Unknown(links, condition);
             for (int i = 0; i < shares.Length; i++)
             {

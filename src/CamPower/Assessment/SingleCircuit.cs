@@ -45,7 +45,8 @@ internal sealed class SingleCircuit : FeedCircuit
         return volts + (ohms * load.AmperesAt(volts));
     }
 
-    internal override double? MostWatts(int device, RailVolts rail, Load[] loads) => RunKernel.MostWatts(Source(rail), Ohms(rail), loads[0]);
+    internal override double? MostWatts(int device, RailVolts rail, Load[] loads) =>
+        RunKernel.MostWatts(Source(rail), Ohms(rail), loads[0]);
 
     internal override double UnloadedVolts(int device, RailVolts rail, Load[] loads) => Source(rail);
 

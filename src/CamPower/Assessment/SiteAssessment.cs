@@ -10,7 +10,8 @@ namespace CamPower;
 /// </remarks>
 public sealed class SiteAssessment
 {
-    internal SiteAssessment(Site site, IReadOnlyList<DeviceAssessment> devices, IReadOnlyList<BoxAssessment> boxes, IReadOnlyList<ShieldAssessment> shields)
+    internal SiteAssessment(Site site, IReadOnlyList<DeviceAssessment> devices, IReadOnlyList<BoxAssessment> boxes,
+        IReadOnlyList<ShieldAssessment> shields)
     {
         Site = site;
         Devices = devices;

@@ -29,7 +29,8 @@ internal sealed class SiteSolver
     /// <param name="lowest">What feeds them where devices go dark.</param>
     /// <param name="highest">What feeds them where they see too much.</param>
     /// <param name="cancellationToken">Breaks it off.</param>
-    internal SiteSolver(Site site, IReadOnlyList<FeedGroup> groups, IReadOnlyList<DistributionBox> boxes, RailVolts lowest, RailVolts highest, CancellationToken cancellationToken)
+    internal SiteSolver(Site site, IReadOnlyList<FeedGroup> groups, IReadOnlyList<DistributionBox> boxes, RailVolts lowest,
+        RailVolts highest, CancellationToken cancellationToken)
     {
         _site = site;
         _groups = groups;
@@ -90,8 +91,10 @@ internal sealed class SiteSolver
             _cancellationToken.ThrowIfCancellationRequested();
             return InConditions(group, _site, _air, _lowest, _highest);
         })];
-        _groupsOf = _solved.SelectMany(g => g[0].Group.Feeds.Select(f => f.Box).Distinct(), (group, box) => (group, box)).ToLookup(x => x.box, x => x.group);
-        ILookup<DistributionBox, SolvedOutput> outputs = _solved.SelectMany(GroupInCondition.Outputs).OrderBy(o => o.Output.Number).ToLookup(o => o.Box);
+        _groupsOf = _solved.SelectMany(g => g[0].Group.Feeds.Select(f => f.Box).Distinct(), (group, box) => (group, box))
+            .ToLookup(x => x.box, x => x.group);
+        ILookup<DistributionBox, SolvedOutput> outputs = _solved.SelectMany(GroupInCondition.Outputs).OrderBy(o => o.Output.Number)
+            .ToLookup(o => o.Box);
         _loads = [.. _boxes.Select(box => new BoxLoad(_site, box, [.. outputs[box]]))];
         _balances = new EnclosureBalance?[_boxes.Count][];
         foreach (int[] together in TogetherInAir())
@@ -106,15 +109,24 @@ internal sealed class SiteSolver
         bool isOther = false;
         for (int box = 0; box < _boxes.Count; box++)
         {
-            if (!_boxes[box].Outputs.Any(o => o.Protection is { GreatestOhms: > 0 } device && !double.IsInfinity(device.ResistanceGrowsUpToCelsius))) continue;
-            for (int c = 0; c < _air.Length; c++) isOther |= _balances[box][c] is EnclosureBalance balance && _air[c].Takes(_boxes[box], balance.Heat.InsideCelsius);
+            if (!_boxes[box].Outputs.Any(
+                o => o.Protection is { GreatestOhms: > 0 } device && !double.IsInfinity(device.ResistanceGrowsUpToCelsius)))
+            {
+                continue;
+            }
+
+            for (int c = 0; c < _air.Length; c++)
+            {
+                isOther |= _balances[box][c] is EnclosureBalance balance && _air[c].Takes(_boxes[box], balance.Heat.InsideCelsius);
+            }
         }
 
         return isOther;
     }
 
     // Boxes of one cabinet share its air; any other box has its own.
-    private IEnumerable<int[]> TogetherInAir() => Enumerable.Range(0, _boxes.Count).GroupBy(i => (object?)_boxes[i].Cabinet ?? _boxes[i]).Select(together => together.ToArray());
+    private IEnumerable<int[]> TogetherInAir() =>
+        Enumerable.Range(0, _boxes.Count).GroupBy(i => (object?)_boxes[i].Cabinet ?? _boxes[i]).Select(together => together.ToArray());
 
     private BoxRail[] RailsOf(BoxLoad load)
     {
@@ -123,31 +135,43 @@ internal sealed class SiteSolver
         return [.. _air.Select((_, c) => new BoxRail(load.Box, [.. fed.Select(g => g[c])], load.AmperesIn(c), _cancellationToken))];
     }
 
-    private void Assess(GroupInCondition[] inConditions, Dictionary<DistributionBox, BoxRail[]> rails, SortedDictionary<int, DeviceAssessment> assessed, List<ShieldAssessment> shields)
+    private void Assess(GroupInCondition[] inConditions, Dictionary<DistributionBox, BoxRail[]> rails,
+        SortedDictionary<int, DeviceAssessment> assessed, List<ShieldAssessment> shields)
     {
         FeedGroup group = inConditions[0].Group;
-        DeviceInCondition[][] devices = [.. inConditions.Select((g, c) => FeedSolver.DevicesIn(g, d => rails[d.Box][c], _cancellationToken))];
-        double[] lightLoad = FeedSolver.LightLoadVolts(FeedCircuit.Of(group, _site.Conditions.Min(c => c.At.CableCelsius), inConditions[0].Air), _highest);
+        DeviceInCondition[][] devices =
+            [.. inConditions.Select((g, c) => FeedSolver.DevicesIn(g, d => rails[d.Box][c], _cancellationToken))];
+        double[] lightLoad = FeedSolver.LightLoadVolts(
+            FeedCircuit.Of(group, _site.Conditions.Min(c => c.At.CableCelsius), inConditions[0].Air), _highest);
         int i = 0;
         foreach ((OutputFeed feed, FedDevice fed) in group.Feeds.SelectMany(f => f.Devices, (feed, fed) => (feed, fed)))
         {
             int index = i++;
-            assessed.Add(fed.SiteIndex, new DeviceAssessment(fed.Device, feed.Box, feed.Output, fed.Path, lightLoad[index], Array.ConvertAll(devices, d => d[index])));
+            assessed.Add(fed.SiteIndex,
+                new DeviceAssessment(fed.Device, feed.Box, feed.Output, fed.Path, lightLoad[index],
+                Array.ConvertAll(devices, d => d[index])));
         }
 
-        ShieldInCondition[][] carried = [.. inConditions.Select((g, c) => g.Circuit is MeshedCircuit meshed ? ShieldSolver.ShieldsIn(g.Condition, meshed, devices[c]) : [])];
+        ShieldInCondition[][] carried =
+            [.. inConditions.Select((g, c) => g.Circuit is MeshedCircuit meshed
+            ? ShieldSolver.ShieldsIn(g.Condition, meshed, devices[c])
+            : [])];
         shields.AddRange(group.Links.Select((link, l) => new ShieldAssessment(link, Array.ConvertAll(carried, s => s[l]))));
     }
 
     // What is up takes its part, each output by its own way out and back.
     private RailLoad AsItFalls(DistributionBox box, int condition, SortedDictionary<int, DeviceAssessment> devices) =>
-        new(v => RailBalance.GivenInFault(box.Supply.Output, _lowest.Of(box), v), _lowest.Of(box), [.. _groupsOf![box].SelectMany(g => g[condition].Group.Feeds).Where(f => ReferenceEquals(f.Box, box)).Select(feed =>
+        new(v => RailBalance.GivenInFault(box.Supply.Output, _lowest.Of(box), v), _lowest.Of(box),
+            [.. _groupsOf![box].SelectMany(g => g[condition].Group.Feeds).Where(f => ReferenceEquals(f.Box, box)).Select(feed =>
         {
             var circuit = FeedCircuit.WithOwnReturns(feed, _site.Conditions[condition].At.CableCelsius, _air[condition]);
-            return new RailBranch(circuit, _lowest, box, [.. feed.Devices.Select(d => devices[d.SiteIndex].InConditions[condition]).Select(d => d.State == DeviceState.Up ? d.Load : Load.None)], CancellationToken.None);
+            return new RailBranch(circuit, _lowest, box,
+                [.. feed.Devices.Select(d => devices[d.SiteIndex].InConditions[condition])
+                .Select(d => d.State == DeviceState.Up ? d.Load : Load.None)], CancellationToken.None);
         })]);
 
-    private static EnclosureBalance?[] Balances(Site site, BoxLoad[] loads) => [.. site.Conditions.Select((condition, c) => Balance(site, loads, condition, c))];
+    private static EnclosureBalance?[] Balances(Site site, BoxLoad[] loads) =>
+        [.. site.Conditions.Select((condition, c) => Balance(site, loads, condition, c))];
 
     // Null where there is no enclosure, or where what one of the boxes loses is not known.
     private static EnclosureBalance? Balance(Site site, BoxLoad[] loads, Condition condition, int index)
@@ -164,7 +188,8 @@ internal sealed class SiteSolver
             return known.Count == loads.Length ? known : null;
         }
 
-        List<BoxLosses>? LossesOfWhatLasts() => Enumerable.Range(0, site.Conditions.Count).Where(c => EnclosureBalance.IsWarmedIn(site.Conditions[c])).Select(LossesIn)
+        List<BoxLosses>? LossesOfWhatLasts() => Enumerable.Range(0, site.Conditions.Count)
+            .Where(c => EnclosureBalance.IsWarmedIn(site.Conditions[c])).Select(LossesIn)
             .OfType<List<BoxLosses>>().OrderByDescending(each => each.Sum(l => l.OwnWatts)).FirstOrDefault();
     }
 }

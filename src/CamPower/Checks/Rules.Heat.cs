@@ -34,7 +34,8 @@ public static partial class Rules
                 Invariant($"its supply is rated from {c.LowestCelsius:0.#} °C."),
                 c.ColdestAir.Value, c.ColdestAir.Limit, c.Condition))));
 
-    /// <summary>The calculated air in an enclosure is cooler than its supply is rated for, but by less than the model's uncertainty.</summary>
+    /// <summary>The calculated air in an enclosure is cooler than its supply is rated for, but by less than the model's
+    /// uncertainty.</summary>
     public static Rule ThinHeatMargin { get; } = new SimpleRule("thin-heat-margin", Severity.Caution,
         "The air in an enclosure is cooler than its supply is rated for, but by less than the uncertainty of the heat model.",
         "Measure the temperature inside on a hot day, take heat out of the box, or use a larger enclosure.",

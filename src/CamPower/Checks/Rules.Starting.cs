@@ -57,14 +57,15 @@ public static partial class Rules
         }));
 
     /// <summary>An inrush takes a device that is on below its drop-out voltage for longer than its hold-up time.</summary>
-    /// <remarks>The inrush of another device that starts, or of illuminators or motors that are switched on, its own too. Without a stated hold-up time
-    /// it is unknown, and <see cref="FaultsUnknown"/> names it.</remarks>
+    /// <remarks>The inrush of another device that starts, or of illuminators or motors that are switched on, its own too. Without a stated
+    /// hold-up time it is unknown, and <see cref="FaultsUnknown"/> names it.</remarks>
     public static Rule InrushBelowDropOut { get; } = new SimpleRule("inrush-below-drop-out", Severity.Caution,
         "An inrush takes a device that is on below its drop-out voltage for longer than its hold-up time. The device restarts.",
         "Use a larger conductor on the way that they share, or an output of its own. Otherwise use a device with a longer hold-up time.",
         Sources.Kirchhoff, (rule, evidence) =>
             from box in evidence.Assessment.Devices.GroupBy(device => device.Box)
-            let dark = box.Select(d => d.InConditions.Where(c => c.DuringInrush.IsViolated).OrderByDescending(Excess).FirstOrDefault()).OfType<DeviceInCondition>()
+            let dark = box.Select(d => d.InConditions.Where(c => c.DuringInrush.IsViolated).OrderByDescending(Excess).FirstOrDefault())
+                .OfType<DeviceInCondition>()
                 .OrderByDescending(Excess).ToList()
             where dark.Count > 0
             let worst = dark[0]
@@ -72,11 +73,13 @@ public static partial class Rules
             let held = (Duration)worst.DuringInrush.Limit!
             let others = dark.Count > 1 ? Invariant($" Restarting: {string.Join(", ", dark.Select(d => d.Device.Name))}.") : string.Empty
             select rule.Find(dark.Count > 1 ? Subject.Of(box.Key) : Subject.Of(worst.Device),
-                Invariant($"{worst.Device} is below its drop-out voltage for {lasts.Milliseconds:G3} ms in \"{worst.Condition}\"; its hold-up time is {held.Milliseconds:G3} ms.{others}"),
+                Invariant($"{worst.Device} is below its drop-out voltage for {lasts.Milliseconds:G3} ms in \"{worst.Condition}\"; ")
+                    + Invariant($"its hold-up time is {held.Milliseconds:G3} ms.{others}"),
                 lasts, held, worst.Condition));
 
     // How many times its hold-up time an inrush takes it below its drop-out voltage.
-    private static double Excess(DeviceInCondition dark) => ((Duration)dark.DuringInrush.Value!).Seconds / ((Duration)dark.DuringInrush.Limit!).Seconds;
+    private static double Excess(DeviceInCondition dark) =>
+        ((Duration)dark.DuringInrush.Value!).Seconds / ((Duration)dark.DuringInrush.Limit!).Seconds;
 
     // The voltage found is 0 where there is none.
     private static SimpleRule NotStarting(string id, StartVerdict reason, string purpose, string remedy,

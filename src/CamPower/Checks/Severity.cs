@@ -10,8 +10,8 @@ public enum Severity
     Note,
 
     /// <summary>Think again: it works with less margin than it should have, or goes dark for seconds.</summary>
-    /// <remarks>Seconds are up to <see cref="CheckConstants.LongestDark"/>, 60 s: a camera takes about a minute to start, and a gap of that length looks like a
-    /// restart (common practice, no source). What stays dark for longer is a <see cref="Failure"/>.</remarks>
+    /// <remarks>Seconds are up to <see cref="CheckConstants.LongestDark"/>, 60 s: a camera takes about a minute to start, and a gap of that
+    /// length looks like a restart (common practice, no source). What stays dark for longer is a <see cref="Failure"/>.</remarks>
     Caution,
 
     /// <summary>Correct it before use.</summary>

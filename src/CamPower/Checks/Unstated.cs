@@ -19,7 +19,8 @@ internal readonly record struct Unstated(string What, string Where, string Decid
     /// <summary>All that is not stated of a site and leaves a verdict unknown, each once.</summary>
     internal static IReadOnlyList<Unstated> Of(Evidence evidence)
     {
-        IEnumerable<Unstated> found = OfFaults(evidence).Concat(OfProtection(evidence)).Concat(OfStarts(evidence.Assessment)).Concat(OfInrush(evidence.Assessment))
+        IEnumerable<Unstated> found = OfFaults(evidence).Concat(OfProtection(evidence)).Concat(OfStarts(evidence.Assessment))
+            .Concat(OfInrush(evidence.Assessment))
             .Concat(OfHeat(evidence.Assessment)).Concat(OfReceptacles(evidence)).Concat(OfShields(evidence.Assessment));
         return [.. found.Distinct()];
     }
@@ -36,11 +37,15 @@ internal readonly record struct Unstated(string What, string Where, string Decid
     {
         const FaultData asked = FaultData.Protection | FaultData.DeviceTemperature;
         return
-            from fact in new (Func<ProtectionInCondition, Judgment?> Of, string Decides)[] { (c => c.Start, "whether a start opens the protective device"), (c => c.Load, "whether the protective device carries the current") }
+            from fact in new (Func<ProtectionInCondition, Judgment?> Of,
+                string Decides)[] { (c => c.Start, "whether a start opens the protective device"),
+                (c => c.Load, "whether the protective device carries the current") }
             from box in evidence.Faults.GroupBy(o => o.Box)
             from alike in box.Where(o => (o.Missing & asked) == FaultData.None)
-                .Select(o => (Output: o, Missing: o.InConditions.Select(c => fact.Of(c)?.NotStated).FirstOrDefault(text => text is not null)))
-                .Where(x => x.Missing is not null and not BoxInCondition.InsideNotStated).GroupBy(x => x.Missing!, x => x.Output, StringComparer.Ordinal)
+                .Select(o => (Output: o, Missing: o.InConditions.Select(c => fact.Of(c)?.NotStated)
+                    .FirstOrDefault(text => text is not null)))
+                .Where(x => x.Missing is not null and not BoxInCondition.InsideNotStated)
+                    .GroupBy(x => x.Missing!, x => x.Output, StringComparer.Ordinal)
             select new Unstated(alike.Key, Place(box.Key, [.. alike], box.Count()), fact.Decides);
     }
 
@@ -53,7 +58,8 @@ internal readonly record struct Unstated(string What, string Where, string Decid
 
         foreach (BoxAssessment box in assessment.Boxes)
         {
-            string? missing = box.InConditions.Select(c => c.StartingCurrent.NotStated ?? c.StartingInrush.NotStated).FirstOrDefault(text => text is not null);
+            string? missing = box.InConditions.Select(c => c.StartingCurrent.NotStated ?? c.StartingInrush.NotStated)
+                .FirstOrDefault(text => text is not null);
             if (missing is not null) yield return new Unstated(missing, box.Box.Name, WhetherItStarts);
         }
     }
@@ -64,7 +70,9 @@ internal readonly record struct Unstated(string What, string Where, string Decid
         where device.Device.Model.Starting is not null
         let missing = device.InConditions.Select(c => c.DuringInrush.NotStated).FirstOrDefault(text => text is not null)
         where missing is not null
-        select new Unstated(missing, string.Equals(missing, InrushDips.SupplyNotStated, StringComparison.Ordinal) ? device.Box.Name : device.Device.Model.Name, "whether an inrush restarts the device");
+        select new Unstated(missing, string.Equals(missing, InrushDips.SupplyNotStated, StringComparison.Ordinal)
+            ? device.Box.Name
+            : device.Device.Model.Name, "whether an inrush restarts the device");
 
     private static IEnumerable<Unstated> OfHeat(SiteAssessment assessment) =>
         from box in assessment.Boxes
@@ -90,7 +98,8 @@ internal readonly record struct Unstated(string What, string Where, string Decid
         if (outputs.Count == used) return box.Name;
         IEnumerable<IGrouping<int, int>> rows = outputs.Select(o => o.Output.Number).OrderBy(number => number)
             .Select((number, place) => (number, place)).GroupBy(x => x.number - x.place, x => x.number);
-        string numbers = string.Join(", ", rows.Select(row => row.Count() == 1 ? Invariant($"{row.First()}") : Invariant($"{row.First()}-{row.Last()}")));
+        string numbers = string.Join(
+            ", ", rows.Select(row => row.Count() == 1 ? Invariant($"{row.First()}") : Invariant($"{row.First()}-{row.Last()}")));
         return $"{box.Name} {(outputs.Count == 1 ? "output" : "outputs")} {numbers}";
     }
 }

@@ -9,7 +9,8 @@ public enum BindingLimit
     /// <summary>The largest drop that is accepted.</summary>
     LargestDrop,
 
-    /// <summary>The run collapses while the voltage is still above every accepted limit: a little further there is no operating point.</summary>
+    /// <summary>The run collapses while the voltage is still above every accepted limit: a little further there is no operating
+    /// point.</summary>
     Collapse,
 
     /// <summary>The end of the materials' range of temperature.</summary>

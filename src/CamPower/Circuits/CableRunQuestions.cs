@@ -7,7 +7,8 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>Asks a run what a load at its far end gets, and how far it can be taken: how long, how small, how much load, from how little voltage, how hot.</summary>
+/// <summary>Asks a run what a load at its far end gets, and how far it can be taken: how long, how small, how much load, from how little
+/// voltage, how hot.</summary>
 /// <remarks>
 /// Every question of how far is the inverse of <see cref="Feed"/>, in closed form: the load line solved for the
 /// thing asked for. The answer says what limits it, and holds when it is fed forward. A limit is the lowest voltage
@@ -45,18 +46,21 @@ public static class CableRunQuestions
     /// <param name="from">Voltage at the source end, from 1 nV to 1 MV. [V]</param>
     /// <param name="accepted">How little voltage is accepted at the load.</param>
     /// <param name="conductorAt">Temperature of every conductor of the run, inside their materials' ranges.</param>
-    /// <returns>The one-way length of the whole run, up to 1000 km; no value where even without its last length of cable the run would not do. [m]</returns>
+    /// <returns>The one-way length of the whole run, up to 1000 km; no value where even without its last length of cable the run would not
+    /// do. [m]</returns>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     /// <example>9 W from 12 V over 18 AWG solid copper at 20 °C may run 157 ft if 10 V are enough.</example>
-    public static RunAnswer<Length> LongestLength(this CableRun run, Load load, ElectricPotential from, VoltageLimit accepted, Temperature conductorAt)
+    public static RunAnswer<Length> LongestLength(
+        this CableRun run, Load load, ElectricPotential from, VoltageLimit accepted, Temperature conductorAt)
     {
         RunQuestion question = Ask(Require.NotNull(run, nameof(run)), Require.NotNull(load, nameof(load)),
             Require.SourceVolts(from.Volts, nameof(from)), Require.NotNull(accepted, nameof(accepted)), conductorAt);
         double perMeter = new CableSegment(run.LastSegment().Cable, Length.FromMeters(1)).OhmsAt(question.DegreesCelsius);
         double others = run.WithLastSegment(0).OhmsAt(question.DegreesCelsius);
         double meters = RunLimitKernel.Meters(question.MostOhms, others, perMeter), rest = run.WithLastSegment(0).OneWayMeters;
-        return question.Largest(meters, Math.Max(question.MostOhms / perMeter, rest), 0, MostMeters, question.ResistanceLimit, BindingLimit.CalculatedRange,
+        return question.Largest(meters, Math.Max(question.MostOhms / perMeter, rest), 0, MostMeters, question.ResistanceLimit,
+            BindingLimit.CalculatedRange,
             m => question.Feed(run.WithLastSegment(m)), m => Length.FromMeters(rest + m), a => RunLimitDerivation.OfLength(question, a));
     }
 
@@ -71,7 +75,8 @@ public static class CableRunQuestions
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     /// <example>25 A from 230 V over 2300 ft of copper need 116 035 circular mils if 220 V are wanted (Kuphaldt, DC, ch. 12).</example>
-    public static RunAnswer<Area> SmallestArea(this CableRun run, Load load, ElectricPotential from, VoltageLimit accepted, Temperature conductorAt) => SmallestArea(
+    public static RunAnswer<Area> SmallestArea(
+        this CableRun run, Load load, ElectricPotential from, VoltageLimit accepted, Temperature conductorAt) => SmallestArea(
         Ask(Require.NotNull(run, nameof(run)), Require.NotNull(load, nameof(load)),
             Require.SourceVolts(from.Volts, nameof(from)), Require.NotNull(accepted, nameof(accepted)), conductorAt));
 
@@ -105,7 +110,8 @@ public static class CableRunQuestions
     /// <param name="conductorAt">Temperature of every conductor of the run, inside their materials' ranges.</param>
     /// <returns>The size, by voltage alone: what it may carry and how it is protected is another question. No value where
     /// none of them will do. <see cref="BindingLimit.SeriesEnd"/> where the thinnest does, or the thickest does not.</returns>
-    /// <exception cref="ArgumentException">There is no size, or a conductor's resistance comes from a table, which says nothing of other sizes.</exception>
+    /// <exception cref="ArgumentException">There is no size, or a conductor's resistance comes from a table, which says nothing of other
+    /// sizes.</exception>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or a size is the default value.</exception>
     /// <example>
@@ -128,7 +134,10 @@ public static class CableRunQuestions
         for (int i = 0; i < thinnestFirst.Length; i++)
         {
             RunResult result = question.Feed(run.WithSize(thinnestFirst[i]));
-            if (accepted.IsMetBy(result)) return new RunAnswer<WireSize>(thinnestFirst[i], i == 0 ? BindingLimit.SeriesEnd : area.LimitedBy, result, Explain);
+            if (accepted.IsMetBy(result))
+            {
+                return new RunAnswer<WireSize>(thinnestFirst[i], i == 0 ? BindingLimit.SeriesEnd : area.LimitedBy, result, Explain);
+            }
         }
 
         return new RunAnswer<WireSize>(null, area.HasValue ? BindingLimit.SeriesEnd : area.LimitedBy, default, Explain);
@@ -147,14 +156,18 @@ public static class CableRunQuestions
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     /// <example>Over 2 Ω from 12 V a camera may draw 10 W if 10 V are enough, and never more than 18 W.</example>
-    public static RunAnswer<Power> LargestPower(this CableRun run, Load beside, ElectricPotential from, VoltageLimit accepted, Temperature conductorAt)
+    public static RunAnswer<Power> LargestPower(
+        this CableRun run, Load beside, ElectricPotential from, VoltageLimit accepted, Temperature conductorAt)
     {
         RunQuestion question = Ask(Require.NotNull(run, nameof(run)), Require.NotNull(beside, nameof(beside)),
             Require.SourceVolts(from.Volts, nameof(from)), Require.NotNull(accepted, nameof(accepted)), conductorAt);
-        double ohms = run.OhmsAt(question.DegreesCelsius), collapse = RunLimitKernel.CollapseVoltsByPower(question.SourceVolts, ohms, beside);
+        double ohms = run.OhmsAt(question.DegreesCelsius),
+            collapse = RunLimitKernel.CollapseVoltsByPower(question.SourceVolts, ohms, beside);
         BindingLimit limit = collapse > question.AcceptedVolts ? BindingLimit.Collapse : accepted.StricterFrom(question.SourceVolts);
-        return question.Largest(MostWattsOf(question, ohms), question.SourceVolts * question.SourceVolts / ohms, 0, MostWatts, limit, BindingLimit.CalculatedRange,
-            w => (question with { Load = WithPower(beside, w) }).Feed(run), w => Power.FromWatts(w), a => RunLimitDerivation.OfPower(question, a));
+        return question.Largest(MostWattsOf(question, ohms), question.SourceVolts * question.SourceVolts / ohms, 0, MostWatts, limit,
+            BindingLimit.CalculatedRange,
+            w => (question with { Load = WithPower(beside, w) })
+                .Feed(run), w => Power.FromWatts(w), a => RunLimitDerivation.OfPower(question, a));
     }
 
     /// <summary>How much voltage the source must have.</summary>
@@ -162,16 +175,21 @@ public static class CableRunQuestions
     /// <param name="load">The load at its far end.</param>
     /// <param name="accepted">How little voltage is accepted at the load.</param>
     /// <param name="conductorAt">Temperature of every conductor of the run, inside their materials' ranges.</param>
-    /// <returns>The lowest source voltage, from 1 nV; no value where even 1 MV would not do, as for a resistance share whose drop is too large at every voltage. [V]</returns>
+    /// <returns>The lowest source voltage, from 1 nV; no value where even 1 MV would not do, as for a resistance share whose drop is too
+    /// large at every voltage. [V]</returns>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     /// <example>9 W over 2 Ω need 11.8 V at the source if 10 V are wanted: 10 + 2·0.9.</example>
-    public static RunAnswer<ElectricPotential> NeededSourceVoltage(this CableRun run, Load load, VoltageLimit accepted, Temperature conductorAt)
+    public static RunAnswer<ElectricPotential> NeededSourceVoltage(
+        this CableRun run, Load load, VoltageLimit accepted, Temperature conductorAt)
     {
-        RunQuestion question = Ask(Require.NotNull(run, nameof(run)), Require.NotNull(load, nameof(load)), LeastVolts, Require.NotNull(accepted, nameof(accepted)), conductorAt);
+        RunQuestion question = Ask(
+            Require.NotNull(run, nameof(run)), Require.NotNull(load, nameof(load)), LeastVolts, Require.NotNull(accepted, nameof(accepted)),
+            conductorAt);
         var needed = NeededSource.Of(question);
         return question.Smallest(needed.SourceVolts, needed.SourceVolts, LeastVolts, MostVolts, needed.Limit,
-            v => (question with { SourceVolts = v }).Feed(run), v => ElectricPotential.FromVolts(v), a => RunLimitDerivation.OfSource(question, a));
+            v => (question with { SourceVolts = v })
+                .Feed(run), v => ElectricPotential.FromVolts(v), a => RunLimitDerivation.OfSource(question, a));
     }
 
     /// <summary>How hot the conductors of the run may become.</summary>
@@ -191,8 +209,10 @@ public static class CableRunQuestions
         double celsius = anyTemperature ? double.PositiveInfinity
             : run.OhmsPerKelvin > 0 ? RunLimitKernel.DegreesCelsius(question.MostOhms, run.OhmsAt20C, run.OhmsPerKelvin)
             : double.NegativeInfinity;
-        return question.Largest(celsius, question.MostOhms / run.OhmsPerKelvin, run.ValidFromCelsius, run.ValidToCelsius, question.ResistanceLimit, BindingLimit.TemperatureRange,
-            t => (question with { DegreesCelsius = t }).Feed(run), t => Temperature.FromDegreesCelsius(t), a => RunLimitDerivation.OfTemperature(question, a));
+        return question.Largest(celsius, question.MostOhms / run.OhmsPerKelvin, run.ValidFromCelsius, run.ValidToCelsius,
+            question.ResistanceLimit, BindingLimit.TemperatureRange,
+            t => (question with { DegreesCelsius = t })
+                .Feed(run), t => Temperature.FromDegreesCelsius(t), a => RunLimitDerivation.OfTemperature(question, a));
     }
 
     /// <summary>The closed form of the largest power, before rounding and the ends of the range. [W]</summary>
@@ -208,9 +228,13 @@ public static class CableRunQuestions
     private static RunAnswer<Area> SmallestArea(RunQuestion question)
     {
         double most = question.MostOhms, joints = question.Run.JointOhms();
-        double area = most > joints ? RunLimitKernel.SquareMeters(most, joints, question.Run.OhmSquareMeters(question.DegreesCelsius)) : double.PositiveInfinity;
-        return question.Smallest(area * SquareMillimeters, area * SquareMillimeters, LeastSquareMillimeters, MostSquareMillimeters, question.ResistanceLimit,
-            a => question.Feed(question.Run.WithSize(WireSize.SquareMillimeters(a))), a => Area.FromSquareMillimeters(a), a => RunLimitDerivation.OfArea(question, a));
+        double area = most > joints
+            ? RunLimitKernel.SquareMeters(most, joints, question.Run.OhmSquareMeters(question.DegreesCelsius))
+            : double.PositiveInfinity;
+        return question.Smallest(
+            area * SquareMillimeters, area * SquareMillimeters, LeastSquareMillimeters, MostSquareMillimeters, question.ResistanceLimit,
+            a => question.Feed(question.Run.WithSize(WireSize.SquareMillimeters(a))), a => Area.FromSquareMillimeters(a), a =>
+                RunLimitDerivation.OfArea(question, a));
     }
 
     private static RunQuestion Ask(CableRun run, Load load, double sourceVolts, VoltageLimit accepted, Temperature conductorAt) =>

@@ -5,7 +5,11 @@ namespace CamPower;
 
 /// <summary>One camera of a chain: the run that leads to it from the camera before it, and what it draws.</summary>
 /// <remarks>Immutable.</remarks>
-/// <example><code>var link = new ChainLink(pair, oneWayLength: Length.FromMeters(30), Load.ConstantPower(Power.FromWatts(4)));</code></example>
+/// <example>
+/// <code>
+/// var link = new ChainLink(pair, oneWayLength: Length.FromMeters(30), Load.ConstantPower(Power.FromWatts(4)));
+/// </code>
+/// </example>
 public sealed class ChainLink
 {
     /// <summary>Describes a camera behind a run of any parts.</summary>

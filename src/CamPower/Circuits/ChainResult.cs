@@ -58,7 +58,8 @@ public sealed class ChainResult
 
     /// <summary>The factor by which the constant-power shares of all cameras together could grow before no operating point is
     /// left; null where nothing can collapse. [1]</summary>
-    /// <remarks>1 at the limit, less than 1 beyond it, 0 where the other shares alone leave no operating point; see <see cref="DcNetwork.MarginToCollapse"/>, which finds it.</remarks>
+    /// <remarks>1 at the limit, less than 1 beyond it, 0 where the other shares alone leave no operating point; see
+    /// <see cref="DcNetwork.MarginToCollapse"/>, which finds it.</remarks>
     public Ratio? MarginToCollapse
     {
         get
@@ -67,7 +68,8 @@ public sealed class ChainResult
             DcNetworkBuilder network = new DcNetworkBuilder().AddSource("source", Node(0), back, SourceVoltage);
             for (int k = 0; k < Chain.Links.Count; k++)
             {
-                network.AddBranch("cable " + Node(k + 1), Node(k), Node(k + 1), ElectricResistance.FromOhms(Chain.Links[k].Run.OhmsAt(_celsius)));
+                network.AddBranch("cable "
+                    + Node(k + 1), Node(k), Node(k + 1), ElectricResistance.FromOhms(Chain.Links[k].Run.OhmsAt(_celsius)));
                 network.AddLoad("camera " + Node(k + 1), Node(k + 1), back, Chain.Links[k].Load);
             }
 
@@ -97,7 +99,8 @@ public sealed class ChainResult
     /// <summary>The cameras' voltages in order, in the invariant culture; never throws.</summary>
     public override string ToString() => _taps is null
         ? FormattableString.Invariant($"no operating point from {_sourceVolts:0.###} V")
-        : FormattableString.Invariant($"{TotalAmperes:0.###} A from {_sourceVolts:0.###} V; ") + string.Join("; ", _taps.Select(t => t.ToString()));
+        : FormattableString.Invariant($"{TotalAmperes:0.###} A from {_sourceVolts:0.###} V; ")
+            + string.Join("; ", _taps.Select(t => t.ToString()));
 
     private ChainTap[]? Solved()
     {

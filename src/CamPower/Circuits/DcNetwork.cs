@@ -10,10 +10,11 @@ namespace CamPower.Circuits;
 /// <para>Immutable, and built by <see cref="DcNetworkBuilder"/>. How it is solved is worked out once: a radial network
 /// (one source; every positive conductor with a negative one that returns its current, or one pole without resistance)
 /// in time linear in its size by ladder reduction, any other by sparse factorisation of the nodal equations.</para>
-/// <para>The operating point is the end of the solution branch that starts at zero load and keeps a positive-definite
-/// Jacobian; where several sources let that branch end before the load is reached, the highest one beyond. Any load voltage at or below zero is no operating point. With resistance shares between nodes of which
-/// neither is fixed, more draw of one load can mean more voltage at another. Loads draw at every voltage here: what
-/// happens below a drop-out is for the caller to judge. Source: <see cref="Sources.Kirchhoff"/>.</para>
+/// <para>The operating point is the end of the solution branch that starts at zero load and keeps a positive-definite Jacobian; where
+/// several sources let that branch end before the load is reached, the highest one beyond. Any load voltage at or below zero is no
+/// operating point. With resistance shares between nodes of which neither is fixed, more draw of one load can mean more voltage at another.
+/// Loads draw at every voltage here: what happens below a drop-out is for the caller to judge. Source:
+/// <see cref="Sources.Kirchhoff"/>.</para>
 /// </remarks>
 /// <example>See <see cref="DcNetworkBuilder"/> for the description; then
 /// <code>
@@ -106,7 +107,8 @@ public sealed class DcNetwork
         foreach (KeyValuePair<string, Load> load in Require.NotNull(loads, nameof(loads)))
         {
             int k = LoadIndex.IndexOf(load.Key, nameof(loads));
-            changed[k] = new NetworkLoad(load.Key, changed[k].PositiveNode, changed[k].NegativeNode, Require.NotNull(load.Value, nameof(loads)));
+            changed[k] = new NetworkLoad(
+                load.Key, changed[k].PositiveNode, changed[k].NegativeNode, Require.NotNull(load.Value, nameof(loads)));
         }
 
         return new DcNetwork(this, changed);
@@ -129,13 +131,12 @@ public sealed class DcNetwork
 
     /// <summary>The factor by which all constant-power shares together could grow before no operating point is left. [1]</summary>
     /// <remarks>
-    /// The other shares stay as they are. 1 at the limit, less than 1 beyond it; 0 where the other shares alone leave no
-    /// operating point; null only where nothing can collapse, for want of constant-power shares or of resistance, or only at
-    /// more than 1e15 times the load. With several sources it is the end of the branch that holds the operating point;
-    /// without an operating point, of the branch that goes furthest. A source that comes on lets a branch go on. Accurate to about 1e-9 of itself; where the operating point is lost otherwise than
-    /// at a fold (a load whose larger share changes, a voltage that reaches zero) found by
-    /// halving to 1e-11.
-    /// Costs some ten solutions. Source: <see cref="Sources.MaximumPower"/> for the one load that has a closed form.
+    /// The other shares stay as they are. 1 at the limit, less than 1 beyond it; 0 where the other shares alone leave no operating point;
+    /// null only where nothing can collapse, for want of constant-power shares or of resistance, or only at more than 1e15 times the load.
+    /// With several sources it is the end of the branch that holds the operating point; without an operating point, of the branch that goes
+    /// furthest. A source that comes on lets a branch go on. Accurate to about 1e-9 of itself; where the operating point is lost otherwise
+    /// than at a fold (a load whose larger share changes, a voltage that reaches zero) found by halving to 1e-11. Costs some ten solutions.
+    /// Source: <see cref="Sources.MaximumPower"/> for the one load that has a closed form.
     /// </remarks>
     public Ratio? MarginToCollapse()
     {
@@ -145,5 +146,6 @@ public sealed class DcNetwork
 
     /// <summary>How much there is of everything; never throws.</summary>
     public override string ToString() => FormattableString.Invariant(
-        $"{(IsRadial ? "radial" : "meshed")} network: {NodeNames.Count} nodes, {Sources.Count} sources, {Branches.Count} branches, {Loads.Count} loads");
+        $"{(IsRadial ? "radial" : "meshed")} network: {NodeNames.Count} nodes, ")
+            + FormattableString.Invariant($"{Sources.Count} sources, {Branches.Count} branches, {Loads.Count} loads");
 }

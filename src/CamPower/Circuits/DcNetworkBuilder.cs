@@ -58,7 +58,8 @@ public sealed class DcNetworkBuilder
     /// <exception cref="ArgumentNullException">A name is null.</exception>
     /// <exception cref="ArgumentException">A name is empty, the name is taken, or both terminals are one node.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A quantity is outside its range.</exception>
-    public DcNetworkBuilder AddSource(string name, string positiveNode, string negativeNode, ElectricPotential voltage, ElectricResistance resistance) =>
+    public DcNetworkBuilder AddSource(
+        string name, string positiveNode, string negativeNode, ElectricPotential voltage, ElectricResistance resistance) =>
         AddSource(name, positiveNode, negativeNode, voltage, resistance, maySink: false);
 
     /// <summary>Adds a source with an internal resistance, and says whether it may sink current.</summary>
@@ -73,7 +74,8 @@ public sealed class DcNetworkBuilder
     /// <exception cref="ArgumentNullException">A name is null.</exception>
     /// <exception cref="ArgumentException">A name is empty, the name is taken, or both terminals are one node.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A quantity is outside its range.</exception>
-    public DcNetworkBuilder AddSource(string name, string positiveNode, string negativeNode, ElectricPotential voltage, ElectricResistance resistance, bool maySink)
+    public DcNetworkBuilder AddSource(
+        string name, string positiveNode, string negativeNode, ElectricPotential voltage, ElectricResistance resistance, bool maySink)
     {
         double volts = Require.SourceVolts(voltage.Volts, nameof(voltage));
         double ohms = Ohms(resistance.Ohms, nameof(resistance));
@@ -111,7 +113,8 @@ public sealed class DcNetworkBuilder
     /// <returns>The builder itself.</returns>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException">A name is empty, the name is taken, or both ends are one node.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A quantity is outside its range, or the resistance is outside that of a branch.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A quantity is outside its range, or the resistance is outside that of a
+    /// branch.</exception>
     public DcNetworkBuilder AddConductor(string name, Conductor conductor, Length length, string from, string to, Temperature conductorAt)
     {
         double ohms = Ohms(Require.NotNull(conductor, nameof(conductor)).ResistanceAt(length, conductorAt).Ohms, nameof(length));
@@ -132,19 +135,23 @@ public sealed class DcNetworkBuilder
     /// <returns>The builder itself.</returns>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException">A name is empty, a name is taken, or both ends of a conductor are one node.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The temperature is outside a material's range, or a resistance outside that of a branch.</exception>
-    public DcNetworkBuilder AddRun(string name, CableRun run, string positiveFrom, string positiveTo, string negativeFrom, string negativeTo, Temperature conductorAt)
+    /// <exception cref="ArgumentOutOfRangeException">The temperature is outside a material's range, or a resistance outside that of a
+    /// branch.</exception>
+    public DcNetworkBuilder AddRun(
+        string name, CableRun run, string positiveFrom, string positiveTo, string negativeFrom, string negativeTo, Temperature conductorAt)
     {
         Require.Name(name, nameof(name));
         double celsius = Require.NotNull(run, nameof(run)).CelsiusOf(conductorAt, nameof(conductorAt));
-        double plus = Ohms(Snapped(run.OutgoingOhmsAt(celsius)).Ohms, nameof(run)), minus = Ohms(Snapped(run.ReturnOhmsAt(celsius)).Ohms, nameof(run));
+        double plus = Ohms(Snapped(run.OutgoingOhmsAt(celsius)).Ohms, nameof(run)),
+            minus = Ohms(Snapped(run.ReturnOhmsAt(celsius)).Ohms, nameof(run));
         Check(name + " +", nameof(name), (positiveFrom, nameof(positiveFrom)), (positiveTo, nameof(positiveTo)));
         Check(name + " -", nameof(name), (negativeFrom, nameof(negativeFrom)), (negativeTo, nameof(negativeTo)));
         if (_elements.Contains(name + " -")) throw Taken(name + " -", nameof(name));
         return AddBranch(name + " +", positiveFrom, positiveTo, plus).AddBranch(name + " -", negativeFrom, negativeTo, minus);
     }
 
-    /// <summary>A conductor's resistance as a branch can have it: less than a microohm, millimeters of thick wire, counts as none.</summary>
+    /// <summary>A conductor's resistance as a branch can have it: less than a microohm, millimeters of thick wire, counts as
+    /// none.</summary>
     internal static ElectricResistance Snapped(double ohms) => ElectricResistance.FromOhms(ohms < LeastOhms ? 0 : ohms);
 
     /// <summary>Adds a load between two nodes.</summary>
@@ -201,7 +208,8 @@ public sealed class DcNetworkBuilder
     }
 
     /// <summary>How much has been added so far; never throws.</summary>
-    public override string ToString() => FormattableString.Invariant($"network so far: {_sources.Count} sources, {_branches.Count} branches, {_loads.Count} loads");
+    public override string ToString() =>
+        FormattableString.Invariant($"network so far: {_sources.Count} sources, {_branches.Count} branches, {_loads.Count} loads");
 
     private static double Ohms(double ohms, string parameter)
     {
@@ -216,7 +224,10 @@ public sealed class DcNetworkBuilder
         Require.Name(name, parameter);
         Require.Name(node.Name, node.Parameter);
         Require.Name(other.Name, other.Parameter);
-        if (string.Equals(node.Name, other.Name, StringComparison.Ordinal)) throw new ArgumentException($"'{name}' has both ends at node '{node.Name}'.", other.Parameter);
+        if (string.Equals(node.Name, other.Name, StringComparison.Ordinal))
+        {
+            throw new ArgumentException($"'{name}' has both ends at node '{node.Name}'.", other.Parameter);
+        }
     }
 
     private void Claim(string name, string parameter)
@@ -250,7 +261,9 @@ public sealed class DcNetworkBuilder
         {
             if (known[k] != NoNode) continue;
             string node = nodeOf(_loads[k]);
-            known[k] = _nodes.TryIndexOf(node, out int index) ? index : throw Refused($"The network has no node '{node}', which load '{_loads[k].Name}' names.");
+            known[k] = _nodes.TryIndexOf(node, out int index)
+                ? index
+                : throw Refused($"The network has no node '{node}', which load '{_loads[k].Name}' names.");
         }
 
         return [.. known];
@@ -266,13 +279,19 @@ public sealed class DcNetworkBuilder
         for (int b = 0; b < circuit.BranchCount; b++)
         {
             if (circuit.BranchOhms[b] > 0 || groups.TryJoin(circuit.BranchFrom[b], circuit.BranchTo[b], 0)) continue;
-            throw Refused($"Branch '{_branches[b].Name}' closes a loop of branches without resistance: nothing says how the current divides. Leave one out, or give it its resistance.");
+            throw Refused($"Branch '{_branches[b].Name}' closes a loop of branches without resistance: "
+                + "nothing says how the current divides. Leave one out, or give it its resistance.");
         }
 
         for (int s = 0; s < circuit.SourceCount; s++)
         {
-            if (circuit.SourceOhms[s] > 0 || groups.TryJoin(circuit.SourcePlus[s], circuit.SourceMinus[s], circuit.SourceVolts[s])) continue;
-            throw Refused($"Source '{_sources[s].Name}' closes a loop of ideal sources and branches without resistance: a short circuit, or sources in parallel of which nothing says how they share. Give it its internal resistance.");
+            if (circuit.SourceOhms[s] > 0 || groups.TryJoin(circuit.SourcePlus[s], circuit.SourceMinus[s], circuit.SourceVolts[s]))
+            {
+                continue;
+            }
+
+            throw Refused($"Source '{_sources[s].Name}' closes a loop of ideal sources and branches without resistance: a short circuit, "
+                + "or sources in parallel of which nothing says how they share. Give it its internal resistance.");
         }
     }
 
@@ -285,7 +304,8 @@ public sealed class DcNetworkBuilder
         for (int node = 0; node < circuit.NodeCount; node++)
         {
             if (joined.RootOf(node) == root) continue;
-            throw Refused($"Node '{_nodes[node]}' floats: no path of branches and sources leads from it to the reference node '{reference}'.");
+            throw Refused(
+                $"Node '{_nodes[node]}' floats: no path of branches and sources leads from it to the reference node '{reference}'.");
         }
     }
 }

@@ -2,7 +2,8 @@ using System.Collections.Generic;
 
 namespace CamPower.Circuits;
 
-/// <summary>A radial network as a tree of loops: one source, and each positive conductor paired with the negative one that returns its current.</summary>
+/// <summary>A radial network as a tree of loops: one source, and each positive conductor paired with the negative one that returns its
+/// current.</summary>
 internal sealed class Ladder : NetworkPlan
 {
     private const int None = -1;

@@ -14,7 +14,8 @@ internal static class LoadDerivation
         string v = RunDerivation.Latex("V", of);
         if (load.IsLargerOf)
         {
-            return new Symbols($"max(P/V{of}, I0)", $@"\max\left(\frac{{P}}{{{v}}}, I_0\right)", $"max({Number(load.Watts)}/{Number(volts)}, {Number(load.Amperes)})");
+            return new Symbols($"max(P/V{of}, I0)", $@"\max\left(\frac{{P}}{{{v}}}, I_0\right)",
+                $"max({Number(load.Watts)}/{Number(volts)}, {Number(load.Amperes)})");
         }
 
         var shares = new SymbolSum();

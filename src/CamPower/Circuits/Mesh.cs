@@ -40,7 +40,10 @@ internal sealed class Mesh : NetworkPlan
         Injected = new double[count];
         for (int b = 0; b < branchPair.Length; b++)
         {
-            if (circuit.BranchOhms[b] > 0) Stamp(circuit.BranchFrom[b], circuit.BranchTo[b], EntryOf(branchPair[b]), 1 / circuit.BranchOhms[b], 0);
+            if (circuit.BranchOhms[b] > 0)
+            {
+                Stamp(circuit.BranchFrom[b], circuit.BranchTo[b], EntryOf(branchPair[b]), 1 / circuit.BranchOhms[b], 0);
+            }
         }
 
         for (int s = 0; s < sourcePair.Length; s++)

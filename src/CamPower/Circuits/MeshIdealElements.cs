@@ -13,7 +13,10 @@ internal sealed class MeshIdealElements
     {
         for (int s = 0; s < circuit.SourceCount; s++)
         {
-            if (!blocked[s] && !(circuit.SourceOhms[s] > 0)) Add(circuit.SourcePlus[s], circuit.SourceMinus[s], circuit.SourceVolts[s], s, -1);
+            if (!blocked[s] && !(circuit.SourceOhms[s] > 0))
+            {
+                Add(circuit.SourcePlus[s], circuit.SourceMinus[s], circuit.SourceVolts[s], s, -1);
+            }
         }
 
         for (int b = 0; b < circuit.BranchCount; b++)

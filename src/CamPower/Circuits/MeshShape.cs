@@ -5,7 +5,8 @@ namespace CamPower.Circuits;
 /// <summary>The two shapes of network for which it is proved that Newton's path descends to the operating point.</summary>
 internal static class MeshShape
 {
-    /// <summary>Whether without its one source the network is two parts, and every load goes from the positive to the negative one.</summary>
+    /// <summary>Whether without its one source the network is two parts, and every load goes from the positive to the negative
+    /// one.</summary>
     /// <remarks>The voltage that any load costs any other is then not negative, and without resistance shares every
     /// load's current is convex and falls with its voltage: the equations are those of a convex map with an
     /// M-matrix as Jacobian. Source: <see cref="Sources.MonotoneNewton"/>.</remarks>
@@ -20,7 +21,8 @@ internal static class MeshShape
     }
 
     /// <summary>Whether the negative terminals of all loads and sources are at one voltage.</summary>
-    /// <remarks>The Jacobian is then an M-matrix whatever the shares, and more current of a source means more voltage everywhere. Source: <see cref="Sources.MonotoneNewton"/>.</remarks>
+    /// <remarks>The Jacobian is then an M-matrix whatever the shares, and more current of a source means more voltage everywhere. Source:
+    /// <see cref="Sources.MonotoneNewton"/>.</remarks>
     internal static bool SharesTheReturn(Circuit circuit)
     {
         PotentialGroups nodes = Joined(circuit, withResistance: false);

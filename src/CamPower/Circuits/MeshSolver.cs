@@ -3,7 +3,8 @@ using System;
 namespace CamPower.Circuits;
 
 /// <summary>One Newton step of a network of any shape: sparse L·D·Lᵀ of its Jacobian.</summary>
-/// <remarks>The Jacobian of a stable operating point is positive definite; a pivot that is not positive says that the path has left the stable branch.</remarks>
+/// <remarks>The Jacobian of a stable operating point is positive definite; a pivot that is not positive says that the path has left the
+/// stable branch.</remarks>
 internal sealed class MeshSolver(Mesh mesh) : LinearizedCircuit
 {
     private const int None = -1;
@@ -34,7 +35,11 @@ internal sealed class MeshSolver(Mesh mesh) : LinearizedCircuit
         Start();
         Array.Copy(mesh.Injected, unknowns, unknowns.Length);
         for (int k = 0; k < loadAmperes.Length; k++) Draw(k, loadAmperes[k], unknowns);
-        if (!_factor.TryFactor(_diagonal, _entries)) throw new InvalidOperationException("A connected network of resistances has positive pivots.");
+        if (!_factor.TryFactor(_diagonal, _entries))
+        {
+            throw new InvalidOperationException("A connected network of resistances has positive pivots.");
+        }
+
         _factor.Solve(unknowns);
     }
 

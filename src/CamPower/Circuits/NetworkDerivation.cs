@@ -40,7 +40,9 @@ internal sealed class NetworkDerivation
 
     private IEnumerable<DerivationStep> Steps()
     {
-        IEnumerable<int> loads = HasTooManyElements(_network) ? WorstLoad is int worst ? [worst] : [] : Enumerable.Range(0, _network.Loads.Count);
+        IEnumerable<int> loads = HasTooManyElements(_network) ? WorstLoad is int worst ? [worst]
+            : []
+            : Enumerable.Range(0, _network.Loads.Count);
         IEnumerable<DerivationStep> steps = loads.SelectMany(LoadSteps);
         if (HasTooManyElements(_network)) return steps.Append(BalanceStep());
         return steps
@@ -54,9 +56,11 @@ internal sealed class NetworkDerivation
     private IEnumerable<DerivationStep> LoadSteps(int k)
     {
         NetworkLoad load = _network.Loads[k];
-        yield return Step("V", load.Name, $"Voltage of {load.Name}", new SymbolSum().Plus(Node(load.PositiveNode)).Minus(Node(load.NegativeNode)).Total,
+        yield return Step("V", load.Name, $"Voltage of {load.Name}", new SymbolSum().Plus(Node(load.PositiveNode))
+            .Minus(Node(load.NegativeNode)).Total,
             _state.LoadVolts[k], "V");
-        yield return Step("I", load.Name, $"Current of {load.Name}, {load.Load}", LoadDerivation.Current(load.Load, _state.LoadVolts[k]), _state.LoadAmperes[k], "A");
+        yield return Step("I", load.Name, $"Current of {load.Name}, {load.Load}", LoadDerivation.Current(load.Load, _state.LoadVolts[k]),
+            _state.LoadAmperes[k], "A");
     }
 
     private DerivationStep SourceStep(int s)
@@ -64,12 +68,17 @@ internal sealed class NetworkDerivation
         NetworkSource source = _network.Sources[s];
         if (_solution.BlockedSources.Contains(source.Name, StringComparer.Ordinal))
         {
-            return Step("U", source.Name, FormattableString.Invariant($"Voltage that stands against {source.Name}, whose own is {source.Volts:G6} V: it is blocked and delivers nothing"),
-                new SymbolSum().Plus(Node(source.PositiveNode)).Minus(Node(source.NegativeNode)).Total, Volts(source.PositiveNode) - Volts(source.NegativeNode), "V");
+            return Step("U", source.Name,
+                FormattableString.Invariant(
+                $"Voltage that stands against {source.Name}, whose own is {source.Volts:G6} V: it is blocked and delivers nothing"),
+                new SymbolSum().Plus(Node(source.PositiveNode))
+                    .Minus(Node(source.NegativeNode)).Total, Volts(source.PositiveNode) - Volts(source.NegativeNode), "V");
         }
 
         Symbols emf = Symbols.Of("E", source.Name, source.Volts);
-        Symbols? lost = source.Ohms > 0 ? Symbols.Of("I", source.Name, _state.SourceAmperes[s]).Times(Symbols.Of("R", source.Name, source.Ohms)) : null;
+        Symbols? lost = source.Ohms > 0
+            ? Symbols.Of("I", source.Name, _state.SourceAmperes[s]).Times(Symbols.Of("R", source.Name, source.Ohms))
+            : null;
         bool fromMinus = Math.Abs(Volts(source.PositiveNode)) >= Math.Abs(Volts(source.NegativeNode));
         string node = fromMinus ? source.PositiveNode : source.NegativeNode, other = fromMinus ? source.NegativeNode : source.PositiveNode;
         SymbolSum sum = new SymbolSum().Plus(Node(other)).Add(emf, minus: !fromMinus);
@@ -83,7 +92,8 @@ internal sealed class NetworkDerivation
         bool forward = Math.Abs(Volts(branch.To)) >= Math.Abs(Volts(branch.From));
         string node = forward ? branch.To : branch.From, other = forward ? branch.From : branch.To;
         Symbols drop = Symbols.Of("I", branch.Name, _state.BranchAmperes[b]).Times(Symbols.Of("R", branch.Name, branch.Ohms));
-        return Step("V", node, $"Kirchhoff's voltage law over {branch.Name}", new SymbolSum().Plus(Node(other)).Add(drop, minus: forward).Total, Volts(node), "V");
+        return Step("V", node, $"Kirchhoff's voltage law over {branch.Name}", new SymbolSum().Plus(Node(other))
+            .Add(drop, minus: forward).Total, Volts(node), "V");
     }
 
     // The largest current at a node from the others; none where nothing flows.
@@ -98,7 +108,11 @@ internal sealed class NetworkDerivation
 
         (string name, double amperes, bool leaves) = into.First(x => Math.Abs(x.Amperes) == most);
         var others = new SymbolSum();
-        foreach ((string Name, double Amperes, bool Out) x in into.Where(x => !Same(x.Name, name))) others.Add(Symbols.Of("I", x.Name, x.Amperes), minus: x.Out == leaves);
+        foreach ((string Name, double Amperes, bool Out) x in into.Where(x => !Same(x.Name, name)))
+        {
+            others.Add(Symbols.Of("I", x.Name, x.Amperes), minus: x.Out == leaves);
+        }
+
         return Step("I", name, $"Kirchhoff's current law at {node}", others.Total, amperes, "A");
 
         void Collect<T>(IReadOnlyList<T> elements, double[] amperes, Func<T, (string Name, string From, string To)> ends)
@@ -146,7 +160,8 @@ internal sealed class NetworkDerivation
     {
         PowerBalance balance = _state.Balance();
         return Step("P", "delivered", "The power balance: what is delivered is taken or lost",
-            new SymbolSum().Plus(Symbols.Of("P", "taken", balance.Taken)).Plus(Symbols.Of("P", "lost", balance.Lost)).Total, balance.Delivered, "W");
+            new SymbolSum().Plus(Symbols.Of("P", "taken", balance.Taken))
+                .Plus(Symbols.Of("P", "lost", balance.Lost)).Total, balance.Delivered, "W");
     }
 
     private string Conclusion()
@@ -155,30 +170,40 @@ internal sealed class NetworkDerivation
             ? FormattableString.Invariant($" The lowest voltage is that of {_network.Loads[k].Name}, {_state.LoadVolts[k]:0.###} V.")
             : string.Empty;
         string shown = HasTooManyElements(_network)
-            ? FormattableString.Invariant($" With more than {MostElements} elements only the totals and the load of the lowest voltage are written down.")
+            ? FormattableString.Invariant(
+                $" With more than {MostElements} elements only the totals and the load of the lowest voltage are written down.")
             : string.Empty;
-        return _state.Balance() + "." + worst + string.Concat(_solution.Remarks().Select(r => $" {char.ToUpperInvariant(r[0])}{r.Substring(1)}.")) + shown;
+        return _state.Balance() + "." + worst
+            + string.Concat(_solution.Remarks().Select(r => $" {char.ToUpperInvariant(r[0])}{r.Substring(1)}.")) + shown;
     }
 
     private static Derivation OfCollapse(DcNetwork network)
     {
         double watts = network.Loads.Sum(l => l.Load.Watts);
         double margin = network.MarginToCollapse()?.DecimalFractions ?? 0;
-        if (!(margin > 0 && watts > 0)) return new Derivation(network.ToString(), [], "There is no operating point, and less constant power alone would not give one.");
+        if (!(margin > 0 && watts > 0))
+        {
+            return new Derivation(network.ToString(), [], "There is no operating point, and less constant power alone would not give one.");
+        }
 
         double most = margin * watts;
         var asked = new SymbolSum();
         foreach (NetworkLoad load in network.Loads.Where(l => l.Load.Watts > 0)) asked.Plus(Symbols.Of("P", load.Name, load.Load.Watts));
         return new Derivation(network.ToString(),
         [
-            .. HasTooManyElements(network) ? [] : new[] { Step("P", "asked", "Constant power that the loads ask for", asked.Total, watts, "W") },
-            Step("P", "most", FormattableString.Invariant($"Most constant power, shared out in the same way; m is the margin found, {margin:G6}"),
+            .. HasTooManyElements(network)
+                ? []
+                : new[] { Step("P", "asked", "Constant power that the loads ask for", asked.Total, watts, "W") },
+            Step("P", "most", FormattableString.Invariant(
+                $"Most constant power, shared out in the same way; m is the margin found, {margin:G6}"),
                 new Symbols("m", "m", Number(margin)).Times(Symbols.Of("P", "asked", watts)), most, "W"),
         ],
-        FormattableString.Invariant($"There is no operating point: the loads ask for {watts:G6} W of constant power, and the network carries at most {most:G6} W shared out in the same way."));
+        FormattableString.Invariant($"There is no operating point: the loads ask for {watts:G6} W of constant power, ")
+            + FormattableString.Invariant($"and the network carries at most {most:G6} W shared out in the same way."));
     }
 
-    private static bool HasTooManyElements(DcNetwork network) => network.Sources.Count + network.Branches.Count + network.Loads.Count > MostElements;
+    private static bool HasTooManyElements(DcNetwork network) =>
+        network.Sources.Count + network.Branches.Count + network.Loads.Count > MostElements;
 
     private static bool Same(string one, string other) => string.Equals(one, other, StringComparison.Ordinal);
 
@@ -189,6 +214,7 @@ internal sealed class NetworkDerivation
     private static DerivationStep Step(string symbol, string name, string meaning, Symbols right, double value, string unit)
     {
         Symbols left = Symbols.Of(symbol, name, value);
-        return new DerivationStep(left.Plain, meaning, right.Plain, $"{left.Latex} = {right.Latex}", right.Numbers, value, unit, Sources.Kirchhoff);
+        return new DerivationStep(
+            left.Plain, meaning, right.Plain, $"{left.Latex} = {right.Latex}", right.Numbers, value, unit, Sources.Kirchhoff);
     }
 }

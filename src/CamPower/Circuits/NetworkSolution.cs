@@ -21,7 +21,9 @@ public sealed class NetworkSolution
         _state = state;
         Iterations = search.Iterations;
         IsReachedByJump = state is not null && search.IsReachedByJump;
-        BlockedSources = state is null ? [] : Array.AsReadOnly(network.Sources.Where((_, s) => search.Blocked[s]).Select(s => s.Name).ToArray());
+        BlockedSources = state is null
+            ? []
+            : Array.AsReadOnly(network.Sources.Where((_, s) => search.Blocked[s]).Select(s => s.Name).ToArray());
     }
 
     /// <summary>The network that was solved.</summary>
@@ -30,7 +32,8 @@ public sealed class NetworkSolution
     /// <summary>Whether the network can carry its loads.</summary>
     public bool HasOperatingPoint => _state is not null;
 
-    /// <summary>Names of the sources that others would feed back into: they are blocked and deliver nothing. Empty without an operating point.</summary>
+    /// <summary>Names of the sources that others would feed back into: they are blocked and deliver nothing. Empty without an operating
+    /// point.</summary>
     public IReadOnlyList<string> BlockedSources { get; }
 
     /// <summary>Whether a load that rises from zero meets this point only after a jump to lower voltages, where the branch
@@ -62,19 +65,22 @@ public sealed class NetworkSolution
     /// <param name="node">Its name.</param>
     /// <exception cref="ArgumentException">The network has no such node.</exception>
     /// <exception cref="InvalidOperationException">There is no operating point.</exception>
-    public ElectricPotential VoltageAt(string node) => ElectricPotential.FromVolts(State.NodeVolts[Network.NodeIndex.IndexOf(node, nameof(node))]);
+    public ElectricPotential VoltageAt(string node) =>
+        ElectricPotential.FromVolts(State.NodeVolts[Network.NodeIndex.IndexOf(node, nameof(node))]);
 
     /// <summary>Current in a branch, positive from its first node to its second. [A]</summary>
     /// <param name="branch">Its name.</param>
     /// <exception cref="ArgumentException">The network has no such branch.</exception>
     /// <exception cref="InvalidOperationException">There is no operating point.</exception>
-    public ElectricCurrent CurrentIn(string branch) => ElectricCurrent.FromAmperes(State.BranchAmperes[Network.BranchIndex.IndexOf(branch, nameof(branch))]);
+    public ElectricCurrent CurrentIn(string branch) =>
+        ElectricCurrent.FromAmperes(State.BranchAmperes[Network.BranchIndex.IndexOf(branch, nameof(branch))]);
 
     /// <summary>Current that a source delivers; 0 for one that is blocked. [A]</summary>
     /// <param name="source">Its name.</param>
     /// <exception cref="ArgumentException">The network has no such source.</exception>
     /// <exception cref="InvalidOperationException">There is no operating point.</exception>
-    public ElectricCurrent CurrentFrom(string source) => ElectricCurrent.FromAmperes(State.SourceAmperes[Network.SourceIndex.IndexOf(source, nameof(source))]);
+    public ElectricCurrent CurrentFrom(string source) =>
+        ElectricCurrent.FromAmperes(State.SourceAmperes[Network.SourceIndex.IndexOf(source, nameof(source))]);
 
     /// <summary>Voltage, current and power of a load.</summary>
     /// <param name="load">Its name.</param>
@@ -86,7 +92,8 @@ public sealed class NetworkSolution
         return new OperatingPoint(State.LoadVolts[k], State.LoadAmperes[k]);
     }
 
-    /// <summary>Why this is the answer: what each load draws at its voltage, Kirchhoff's laws over each element and at each node, and the power balance.</summary>
+    /// <summary>Why this is the answer: what each load draws at its voltage, Kirchhoff's laws over each element and at each node, and the
+    /// power balance.</summary>
     /// <remarks>Of a network of more than 40 elements only the power balance and the load of the lowest voltage, which it says.
     /// Without an operating point how much constant power there could be. Source: <see cref="Sources.Kirchhoff"/>.</remarks>
     /// <example><code>Console.WriteLine(network.Solve().Explain());</code></example>

@@ -76,7 +76,8 @@ internal sealed class OperatingPointSearch
     private Point Here
     {
         get => new(_plan, _solver, (bool[])_blocked.Clone(), (double[])_volts.Clone(), Loads);
-        set => (_plan, _solver, _blocked, _volts, Loads) = (value.Plan, value.Solver, (bool[])value.Blocked.Clone(), (double[])value.Volts.Clone(), value.Loads);
+        set => (_plan, _solver, _blocked, _volts, Loads) =
+            (value.Plan, value.Solver, (bool[])value.Blocked.Clone(), (double[])value.Volts.Clone(), value.Loads);
     }
 
     /// <summary>Looks for the operating point: on the branch from zero load where that reaches the load, otherwise the highest.</summary>
@@ -105,7 +106,8 @@ internal sealed class OperatingPointSearch
         return TrySettle(fresh: false);
     });
 
-    /// <summary>Goes on to a fold of those that deliver, where another source comes on so shortly before it that no point between was met; otherwise stays.</summary>
+    /// <summary>Goes on to a fold of those that deliver, where another source comes on so shortly before it that no point between was met;
+    /// otherwise stays.</summary>
     /// <remarks>Near a fold the voltages change as the square root of the distance to it: at it they are twice those at a
     /// distance less those at four times the distance.</remarks>
     internal bool TryPass(double fold) => SourcesMaySwitch && TryOrStay(() =>

@@ -40,7 +40,8 @@ internal static class RunDerivation
 
         if (onlyOne) yield break;
         yield return new DerivationStep($"R{of}", "Loop resistance of the run, joints included",
-            string.Join(" + ", symbols), $@"{Latex("R", of)} = \sum_k {Latex("R", before + "k")}", string.Join(" + ", numbers), run.OhmsAt(celsius), "Ω", Sources.Kirchhoff);
+            string.Join(" + ", symbols), $@"{Latex("R", of)} = \sum_k {Latex("R", before + "k")}", string.Join(" + ", numbers),
+                run.OhmsAt(celsius), "Ω", Sources.Kirchhoff);
     }
 
     private static IEnumerable<DerivationStep> SegmentSteps(CableSegment segment, string index, double celsius)
@@ -57,10 +58,12 @@ internal static class RunDerivation
         }
 
         yield return PerLength(back, "s", index, celsius, "return conductor");
-        yield return Segment($"L*(r{index} + s{index})", $@"L\,({Latex("r", index)} + {Latex("s", index)})", $"{length}*({outgoingPerMeter} + {Number(back.OhmsPerMeterAt(celsius))})");
+        yield return Segment($"L*(r{index} + s{index})", $@"L\,({Latex("r", index)} + {Latex("s", index)})",
+            $"{length}*({outgoingPerMeter} + {Number(back.OhmsPerMeterAt(celsius))})");
 
         DerivationStep Segment(string formula, string latex, string substitution) => new(
-            $"R{index}", FormattableString.Invariant($"Resistance out and back of {segment}; L is the one-way length, {meters:G6} m"), formula,
+            $"R{index}", FormattableString.Invariant($"Resistance out and back of {segment}; L is the one-way length, {meters:G6} m"),
+                formula,
             $"{Latex("R", index)} = {latex}", substitution, segment.OhmsAt(celsius), "Ω", Sources.Resistance);
     }
 
@@ -68,12 +71,16 @@ internal static class RunDerivation
     {
         string alpha = Number(conductor.Material.TemperatureCoefficientAt20C), growth = $"(1 + {alpha}*({Number(celsius)} - 20))";
         Symbols at = conductor.Basis is TabulatedResistance table ? Tabulated(table, alpha, growth) : Nominal(conductor, growth);
-        Symbols share = conductor.Count == 1 ? new Symbols("", "", "") : new Symbols("/n", @"\cdot\frac{1}{n}", "/" + Number(conductor.Count));
+        Symbols share = conductor.Count == 1
+            ? new Symbols("", "", "")
+            : new Symbols("/n", @"\cdot\frac{1}{n}", "/" + Number(conductor.Count));
         return new DerivationStep(
             $"{symbol}{index}",
             FormattableString.Invariant($"Resistance per meter of the {which}, {conductor}, at {celsius:G6} °C"),
             at.Plain + share.Plain, $"{Latex(symbol, index)} = {at.Latex}{share.Latex}", at.Numbers + share.Numbers,
-            conductor.OhmsPerMeterAt(celsius), "Ω/m", conductor.Basis is TabulatedResistance ? conductor.Basis.Source : Sources.LinearTemperature);
+            conductor.OhmsPerMeterAt(celsius), "Ω/m", conductor.Basis is TabulatedResistance
+                ? conductor.Basis.Source
+                : Sources.LinearTemperature);
     }
 
     private static Symbols Nominal(Conductor conductor, string growth)
@@ -95,7 +102,8 @@ internal static class RunDerivation
         yield return CurrentStep(result.Load, v, i);
         yield return new DerivationStep("drop", "Voltage lost in the run", "I*R", @"\Delta V = I R",
             $"{Number(i)}*{Number(r)}", i * r, "V", Sources.Kirchhoff);
-        yield return new DerivationStep("share", "The drop as a share of the source voltage", "100*drop/Vs", @"\delta = 100\,\frac{\Delta V}{V_s}",
+        yield return new DerivationStep(
+            "share", "The drop as a share of the source voltage", "100*drop/Vs", @"\delta = 100\,\frac{\Delta V}{V_s}",
             $"100*{Number(i * r)}/{Number(vs)}", 100 * (i * r / vs), "%", Sources.Kirchhoff);
         if (result.Load.Watts > 0 && r > 0)
         {
@@ -121,13 +129,16 @@ internal static class RunDerivation
         if (load.Watts == 0 || (load.IsLargerOf && result.LoadVolts * load.Amperes >= load.Watts))
         {
             yield return new DerivationStep("V", "Voltage at the load", "(Vs - R*I0)/(1 + R*G)", @"V = \frac{V_s - R I_0}{1 + R G}",
-                $"({Number(result.SourceVolts)} - {r}*{Number(load.Amperes)})/(1 + {r}*{Number(load.Siemens)})", result.LoadVolts, "V", Sources.Kirchhoff);
+                $"({Number(result.SourceVolts)} - {r}*{Number(load.Amperes)})/(1 + {r}*{Number(load.Siemens)})", result.LoadVolts, "V",
+                    Sources.Kirchhoff);
             yield break;
         }
 
         if (HasCurrentShare(load)) yield return LeftStep(result);
         Symbols left = LeftSymbols(result), gain = GainSymbols(result);
-        Symbols twice = gain.Plain.Length == 0 ? new Symbols("2", "2", "2") : new Symbols($"(2{gain.Plain})", "2" + gain.Latex, $"(2{gain.Numbers})");
+        Symbols twice = gain.Plain.Length == 0
+            ? new Symbols("2", "2", "2")
+            : new Symbols($"(2{gain.Plain})", "2" + gain.Latex, $"(2{gain.Numbers})");
         double beside = load.IsLargerOf ? result.SourceVolts : Left(result);
         double discriminant = RunKernel.Discriminant(beside, result.Ohms * (1 + (result.Ohms * load.Siemens)), load.Watts);
         yield return new DerivationStep("D", "Discriminant of the load line: negative where no operating point exists",
@@ -150,7 +161,8 @@ internal static class RunDerivation
                 $"({Number(result.SourceVolts)} - {Number(result.Ohms)}*{Number(result.Load.Amperes)})*{Number(result.Load.Amperes)}")
             : new Symbols($"{left.Plain}^2/(4*R{gain.Plain})", $@"\frac{{{left.Latex}^2}}{{4 R{gain.Latex}}}",
                 $"{left.Numbers}^2/(4*{Number(result.Ohms)}{gain.Numbers})");
-        return new DerivationStep("Pmost", "Most constant power that the run can carry", most.Plain, "P_{most} = " + most.Latex, most.Numbers,
+        return new DerivationStep(
+            "Pmost", "Most constant power that the run can carry", most.Plain, "P_{most} = " + most.Latex, most.Numbers,
             RunKernel.MostWatts(result.SourceVolts, result.Ohms, result.Load), "W", Sources.MaximumPower);
     }
 
@@ -200,7 +212,10 @@ internal static class RunDerivation
             return FormattableString.Invariant($"The load gets {result.LoadVolts:0.###} V of {result.SourceVolts:0.###} V.");
         }
 
-        string asked = Left(result) > 0 ? FormattableString.Invariant($"{result.Load.Watts:G6} W") : FormattableString.Invariant($"{result.Load.Amperes:G6} A");
-        return $"There is no operating point: the run carries {result.MostText("G6", " of constant power")}, and the load asks for {asked}.";
+        string asked = Left(result) > 0
+            ? FormattableString.Invariant($"{result.Load.Watts:G6} W")
+            : FormattableString.Invariant($"{result.Load.Amperes:G6} A");
+        return $"There is no operating point: the run carries {result.MostText("G6", " of constant power")}, "
+            + $"and the load asks for {asked}.";
     }
 }

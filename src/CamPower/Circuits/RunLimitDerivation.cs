@@ -49,10 +49,13 @@ internal static class RunLimitDerivation
         return Written("Highest conductor temperature", question, steps, answer);
     }
 
-    private static Derivation Written<T>(string asked, RunQuestion question, List<DerivationStep> steps, RunAnswer<T> answer, string before = "")
+    private static Derivation Written<T>(
+        string asked, RunQuestion question, List<DerivationStep> steps, RunAnswer<T> answer, string before = "")
         where T : struct
     {
-        string found = answer.HasValue ? $"{asked}: {answer}." : $"{asked}: none, because {RunLimitText.Of(answer.LimitedBy)} stands in the way.";
+        string found = answer.HasValue
+            ? $"{asked}: {answer}."
+            : $"{asked}: none, because {RunLimitText.Of(answer.LimitedBy)} stands in the way.";
         return new Derivation($"{asked} for {question.Load} at the end of {question.Run}, {question.Accepted}", steps, before + found);
     }
 
@@ -66,7 +69,8 @@ internal static class RunLimitDerivation
         var steps = new List<DerivationStep> { AcceptedStep(question) };
         if (!HasMostOhms(question)) return steps;
         steps.Add(CollapseByResistanceStep(question));
-        steps.Add(LimitStep("max(Vmin, Vc)", @"\max(V_{min}, V_c)", $"max({Number(question.AcceptedVolts)}, {Number(question.CollapseVolts)})", volts));
+        steps.Add(LimitStep("max(Vmin, Vc)", @"\max(V_{min}, V_c)",
+            $"max({Number(question.AcceptedVolts)}, {Number(question.CollapseVolts)})", volts));
         steps.Add(RunDerivation.CurrentStep(load, volts, load.AmperesAt(volts)));
         steps.Add(Step("Rmost", "Largest loop resistance", "(Vs - V)/I", @"R_{most} = \frac{V_s - V}{I}",
             $"({Number(question.SourceVolts)} - {Number(volts)})/{Number(load.AmperesAt(volts))}", question.MostOhms, "Ω"));
@@ -81,7 +85,8 @@ internal static class RunLimitDerivation
         if (!accepted.LimitsDrop) return Step("Vmin", meaning, "Vlow", "V_{min} = V_{low}", low, question.AcceptedVolts, "V");
         return accepted.LowestVolts == 0
             ? Step("Vmin", meaning, "Vs*(1 - d)", @"V_{min} = V_s\,(1 - d)", drop, question.AcceptedVolts, "V")
-            : Step("Vmin", meaning, "max(Vlow, Vs*(1 - d))", @"V_{min} = \max(V_{low},\ V_s\,(1 - d))", $"max({low}, {drop})", question.AcceptedVolts, "V");
+            : Step("Vmin", meaning, "max(Vlow, Vs*(1 - d))", @"V_{min} = \max(V_{low},\ V_s\,(1 - d))", $"max({low}, {drop})",
+                question.AcceptedVolts, "V");
     }
 
     private static DerivationStep LimitStep(string formula, string latex, string substitution, double volts) =>
@@ -112,15 +117,25 @@ internal static class RunLimitDerivation
         string r = Number(cable.Outgoing.OhmsPerMeterAt(celsius)), s = Number(cable.Return.OhmsPerMeterAt(celsius));
         yield return RunDerivation.PerLength(cable.Outgoing, "r", string.Empty, celsius, "outgoing conductor");
         if (!equal) yield return RunDerivation.PerLength(cable.Return, "s", string.Empty, celsius, "return conductor");
-        if (others > 0) yield return Step("Rrest", "Resistance of the rest of the run", "sum of its parts", @"R_{rest} = \sum_k R_k", Sum(question.Run.OtherParts().Select(p => p.OhmsAt(celsius))), others, "Ω");
+        if (others > 0)
+        {
+            yield return Step("Rrest", "Resistance of the rest of the run", "sum of its parts", @"R_{rest} = \sum_k R_k",
+                Sum(question.Run.OtherParts().Select(p => p.OhmsAt(celsius))), others, "Ω");
+        }
 
-        var left = others > 0 ? ("(Rmost - Rrest)", "R_{most} - R_{rest}", $"({Number(question.MostOhms)} - {Number(others)})") : ("Rmost", "R_{most}", Number(question.MostOhms));
+        var left = others > 0
+            ? ("(Rmost - Rrest)", "R_{most} - R_{rest}", $"({Number(question.MostOhms)} - {Number(others)})")
+            : ("Rmost", "R_{most}", Number(question.MostOhms));
         var by = equal ? ("(2*r)", @"2\,r", $"(2*{r})") : ("(r + s)", "r + s", $"({r} + {s})");
         double meters = RunLimitKernel.Meters(question.MostOhms, others, perMeter);
         yield return Step("L", $"One-way length of {cable}", $"{left.Item1}/{by.Item1}", $@"L = \frac{{{left.Item2}}}{{{by.Item2}}}",
             $"{left.Item3}/{by.Item3}", meters, "m", Sources.Resistance);
         double rest = question.Run.WithLastSegment(0).OneWayMeters;
-        if (rest > 0) yield return Step("Lrun", "One-way length of the whole run", "L + Lrest", "L_{run} = L + L_{rest}", $"{Number(meters)} + {Number(rest)}", meters + rest, "m");
+        if (rest > 0)
+        {
+            yield return Step("Lrun", "One-way length of the whole run", "L + Lrest", "L_{run} = L + L_{rest}",
+                $"{Number(meters)} + {Number(rest)}", meters + rest, "m");
+        }
     }
 
     private static List<DerivationStep> AreaSteps(RunQuestion question)
@@ -128,12 +143,24 @@ internal static class RunLimitDerivation
         List<DerivationStep> steps = ResistanceSteps(question);
         if (!HasMostOhms(question)) return steps;
         double celsius = question.DegreesCelsius, joints = question.Run.JointOhms(), k = question.Run.OhmSquareMeters(celsius);
-        steps.Add(Step("K", "Resistance of the cables times the cross-section of their conductors", "sum of L*rho20*k*(1 + alpha20*(T - 20))",
-            @"K = \sum L\,\rho_{20}\,k\,(1+\alpha_{20}(T-20))", Total(Conductors(question.Run).Select(c => OhmAreaText(c.Meters, c.Conductor, celsius))), k * 1e6, "Ω·mm²", Sources.LinearTemperature));
-        if (joints > 0) steps.Add(Step("J", "Resistance of the joints", "sum of the joints", @"J = \sum_k J_k", Sum(question.Run.Parts.OfType<Joint>().Select(j => j.OhmsAt20C)), joints, "Ω"));
+        steps.Add(Step("K", "Resistance of the cables times the cross-section of their conductors",
+            "sum of L*rho20*k*(1 + alpha20*(T - 20))",
+            @"K = \sum L\,\rho_{20}\,k\,(1+\alpha_{20}(T-20))",
+                Total(Conductors(question.Run).Select(c => OhmAreaText(c.Meters, c.Conductor, celsius))), k * 1e6, "Ω·mm²",
+                Sources.LinearTemperature));
+        if (joints > 0)
+        {
+            steps.Add(Step("J", "Resistance of the joints", "sum of the joints", @"J = \sum_k J_k",
+                Sum(question.Run.Parts.OfType<Joint>().Select(j => j.OhmsAt20C)), joints, "Ω"));
+        }
+
         if (question.MostOhms <= joints || k == 0) return steps;
-        steps.Add(Step("A", "Smallest cross-section", joints > 0 ? "K/(Rmost - J)" : "K/Rmost", joints > 0 ? @"A = \frac{K}{R_{most} - J}" : @"A = \frac{K}{R_{most}}",
-            joints > 0 ? $"{Number(k * 1e6)}/({Number(question.MostOhms)} - {Number(joints)})" : $"{Number(k * 1e6)}/{Number(question.MostOhms)}",
+        steps.Add(Step("A", "Smallest cross-section", joints > 0 ? "K/(Rmost - J)"
+            : "K/Rmost", joints > 0 ? @"A = \frac{K}{R_{most} - J}"
+            : @"A = \frac{K}{R_{most}}",
+            joints > 0
+                ? $"{Number(k * 1e6)}/({Number(question.MostOhms)} - {Number(joints)})"
+                : $"{Number(k * 1e6)}/{Number(question.MostOhms)}",
             RunLimitKernel.SquareMeters(question.MostOhms, joints, k) * 1e6, "mm²", Sources.Resistance));
         return steps;
     }
@@ -141,20 +168,27 @@ internal static class RunLimitDerivation
     private static IEnumerable<DerivationStep> PowerSteps(RunQuestion question, double ohms)
     {
         Load beside = question.Load;
-        double vs = question.SourceVolts, collapse = RunLimitKernel.CollapseVoltsByPower(vs, ohms, beside), volts = Math.Max(question.AcceptedVolts, collapse);
+        double vs = question.SourceVolts,
+            collapse = RunLimitKernel.CollapseVoltsByPower(vs, ohms, beside),
+            volts = Math.Max(question.AcceptedVolts, collapse);
         double left = Exact.MinusProduct(vs, ohms, beside.Amperes);
         string r = Number(ohms), source = Number(vs), gain = $"(1 + {r}*{Number(beside.Siemens)})";
-        yield return Step("a", "Source voltage left by the constant-current share", "Vs - R*I0", "a = V_s - R I_0", $"{source} - {r}*{Number(beside.Amperes)}", left, "V");
+        yield return Step("a", "Source voltage left by the constant-current share", "Vs - R*I0", "a = V_s - R I_0",
+            $"{source} - {r}*{Number(beside.Amperes)}", left, "V");
         const string meaning = "Voltage at the load where growing power makes the run collapse";
         yield return beside.IsLargerOf
-            ? Step("Vc", meaning, "min(a, Vs/2)", @"V_c = \min\left(a, \frac{V_s}{2}\right)", $"min({Number(left)}, {source}/2)", collapse, "V", Sources.MaximumPower)
-            : Step("Vc", meaning, "a/(2*(1 + R*G))", @"V_c = \frac{a}{2\,(1 + R G)}", $"{Number(left)}/(2*{gain})", collapse, "V", Sources.MaximumPower);
+            ? Step("Vc", meaning, "min(a, Vs/2)", @"V_c = \min\left(a, \frac{V_s}{2}\right)", $"min({Number(left)}, {source}/2)", collapse,
+                "V", Sources.MaximumPower)
+            : Step("Vc", meaning, "a/(2*(1 + R*G))", @"V_c = \frac{a}{2\,(1 + R G)}", $"{Number(left)}/(2*{gain})", collapse, "V",
+                Sources.MaximumPower);
         yield return LimitStep("max(Vmin, Vc)", @"\max(V_{min}, V_c)", $"max({Number(question.AcceptedVolts)}, {Number(collapse)})", volts);
         if (!(CableRunQuestions.MostWattsOf(question, ohms) >= 0)) yield break;
         string v = Number(volts);
         yield return beside.IsLargerOf
-            ? Step("P", "Largest constant power", "V*(Vs - V)/R", @"P = \frac{V\,(V_s - V)}{R}", $"{v}*({source} - {v})/{r}", RunLimitKernel.WattsAt(vs, ohms, volts, beside), "W")
-            : Step("P", "Largest constant power", "V*(a - (1 + R*G)*V)/R", @"P = \frac{V\,(a - (1 + R G)\,V)}{R}", $"{v}*({Number(left)} - {gain}*{v})/{r}",
+            ? Step("P", "Largest constant power", "V*(Vs - V)/R", @"P = \frac{V\,(V_s - V)}{R}", $"{v}*({source} - {v})/{r}",
+                RunLimitKernel.WattsAt(vs, ohms, volts, beside), "W")
+            : Step("P", "Largest constant power", "V*(a - (1 + R*G)*V)/R", @"P = \frac{V\,(a - (1 + R G)\,V)}{R}",
+                $"{v}*({Number(left)} - {gain}*{v})/{r}",
                 RunLimitKernel.WattsAt(vs, ohms, volts, beside), "W");
     }
 
@@ -174,7 +208,8 @@ internal static class RunLimitDerivation
             $"max({Number(needed.AcceptedVolts)}, max({Number(needed.VoltsAtDrop)}, {Number(needed.CollapseVolts)}))", volts);
         if (volts == 0) yield break;
         yield return RunDerivation.CurrentStep(load, volts, load.AmperesAt(volts));
-        yield return Step("Vs", "Source voltage that leaves it", "V + R*I", "V_s = V + R I", $"{Number(volts)} + {r}*{Number(load.AmperesAt(volts))}", needed.SourceVolts, "V");
+        yield return Step("Vs", "Source voltage that leaves it", "V + R*I", "V_s = V + R I",
+            $"{Number(volts)} + {r}*{Number(load.AmperesAt(volts))}", needed.SourceVolts, "V");
     }
 
     private static IEnumerable<DerivationStep> DropSteps(RunQuestion question, NeededSource needed)
@@ -182,19 +217,22 @@ internal static class RunLimitDerivation
         Load load = question.Load;
         double share = question.Accepted.LargestDropShare, ratio = share / (1 - share);
         string r = Number(needed.Ohms), k = Number(ratio), p = Number(load.Watts), i0 = Number(load.Amperes);
-        yield return Step("k", "Largest drop over the voltage at the load", "d/(1 - d)", @"k = \frac{d}{1 - d}", $"{Number(share)}/(1 - {Number(share)})", ratio, "");
+        yield return Step("k", "Largest drop over the voltage at the load", "d/(1 - d)", @"k = \frac{d}{1 - d}",
+            $"{Number(share)}/(1 - {Number(share)})", ratio, "");
         const string meaning = "Voltage at the load from which the drop is small enough";
         if (load.IsLargerOf)
         {
             if (double.IsInfinity(needed.VoltsAtDrop)) yield break;
             yield return ratio == 0
                 ? Step("Vd", meaning, "0", "V_d = 0", "0", needed.VoltsAtDrop, "V")
-                : Step("Vd", meaning, "max(sqrt(R*P/k), R*I0/k)", @"V_d = \max\left(\sqrt{\frac{R P}{k}}, \frac{R I_0}{k}\right)", $"max(sqrt({r}*{p}/{k}), {r}*{i0}/{k})", needed.VoltsAtDrop, "V");
+                : Step("Vd", meaning, "max(sqrt(R*P/k), R*I0/k)", @"V_d = \max\left(\sqrt{\frac{R P}{k}}, \frac{R I_0}{k}\right)",
+                    $"max(sqrt({r}*{p}/{k}), {r}*{i0}/{k})", needed.VoltsAtDrop, "V");
             yield break;
         }
 
         double left = ratio - (needed.Ohms * load.Siemens);
-        yield return Step("b", "What the resistance share leaves of it", "k - R*G", "b = k - R G", $"{k} - {r}*{Number(load.Siemens)}", left, "");
+        yield return Step("b", "What the resistance share leaves of it", "k - R*G", "b = k - R G", $"{k} - {r}*{Number(load.Siemens)}",
+            left, "");
         if (double.IsInfinity(needed.VoltsAtDrop) || left == 0) yield break;
         string b = Number(left);
         yield return Step("Vd", meaning, "(R*I0 + sqrt((R*I0)^2 + 4*b*R*P))/(2*b)", @"V_d = \frac{R I_0 + \sqrt{(R I_0)^2 + 4 b R P}}{2 b}",
@@ -205,17 +243,23 @@ internal static class RunLimitDerivation
     {
         string r = Number(needed.Ohms), p = Number(load.Watts), g = Number(load.Siemens);
         (string formula, string latex, string substitution) = load.Watts == 0 ? ("0", "0", "0")
-            : load.IsLargerOf && load.Amperes > 0 ? ("min(sqrt(R*P), P/I0)", @"\min\left(\sqrt{R P}, \frac{P}{I_0}\right)", $"min(sqrt({r}*{p}), {p}/{Number(load.Amperes)})")
+            : load.IsLargerOf && load.Amperes > 0
+                ? ("min(sqrt(R*P), P/I0)", @"\min\left(\sqrt{R P}, \frac{P}{I_0}\right)", $"min(sqrt({r}*{p}), {p}/{Number(load.Amperes)})")
             : ("sqrt(R*P/(1 + R*G))", @"\sqrt{\frac{R P}{1 + R G}}", $"sqrt({r}*{p}/(1 + {r}*{g}))");
-        return Step("Vc", "Voltage at the load where a falling source voltage makes the run collapse", formula, "V_c = " + latex, substitution, needed.CollapseVolts, "V", Sources.MaximumPower);
+        return Step("Vc", "Voltage at the load where a falling source voltage makes the run collapse", formula, "V_c = "
+            + latex, substitution, needed.CollapseVolts, "V", Sources.MaximumPower);
     }
 
     private static IEnumerable<DerivationStep> TemperatureSteps(RunQuestion question)
     {
         CableRun run = question.Run;
         yield return Step("K", "Growth of the loop resistance with temperature", "sum of L*r20*alpha20", @"K = \sum L\,r_{20}\,\alpha_{20}",
-            Total(Conductors(run).Select(c => $"{Number(c.Meters)}*{Number(c.Conductor.OhmsPerMeterAt20C)}*{Number(c.Conductor.Material.TemperatureCoefficientAt20C)}")), run.OhmsPerKelvin, "Ω/K", Sources.LinearTemperature);
-        yield return Step("T", "Temperature at which the loop reaches its largest resistance", "20 + (Rmost - R)/K", @"T = 20 + \frac{R_{most} - R}{K}",
+            Total(Conductors(run).Select(
+                c =>
+                $"{Number(c.Meters)}*{Number(c.Conductor.OhmsPerMeterAt20C)}*{Number(c.Conductor.Material.TemperatureCoefficientAt20C)}")),
+                run.OhmsPerKelvin, "Ω/K", Sources.LinearTemperature);
+        yield return Step("T", "Temperature at which the loop reaches its largest resistance", "20 + (Rmost - R)/K",
+            @"T = 20 + \frac{R_{most} - R}{K}",
             $"20 + ({Number(question.MostOhms)} - {Number(run.OhmsAt20C)})/{Number(run.OhmsPerKelvin)}",
             RunLimitKernel.DegreesCelsius(question.MostOhms, run.OhmsAt20C, run.OhmsPerKelvin), "°C", Sources.LinearTemperature);
     }
@@ -228,13 +272,16 @@ internal static class RunLimitDerivation
     {
         ConductorMaterial material = conductor.Material;
         string wires = conductor.Count == 1 ? string.Empty : "/" + Number(conductor.Count);
-        return $"{Number(meters)}*{Number(material.OhmMetersAt20C * 1e6)}*{Number(conductor.Stranding.LayFactor)}*(1 + {Number(material.TemperatureCoefficientAt20C)}*({Number(celsius)} - 20)){wires}";
+        return $"{Number(meters)}*{Number(material.OhmMetersAt20C * 1e6)}*{Number(conductor.Stranding.LayFactor)}*(1 "
+            + $"+ {Number(material.TemperatureCoefficientAt20C)}*({Number(celsius)} - 20)){wires}";
     }
 
     private static string Sum(IEnumerable<double> numbers) => Total(numbers.Select(Number));
 
     private static string Total(IEnumerable<string> terms) => string.Join(" + ", terms);
 
-    private static DerivationStep Step(string symbol, string meaning, string formula, string latex, string substitution, double value, string unit, Citation? source = null) =>
+    private static DerivationStep Step(
+        string symbol, string meaning, string formula, string latex, string substitution, double value, string unit,
+        Citation? source = null) =>
         new(symbol, meaning, formula, latex, substitution, value, unit, source ?? Sources.Kirchhoff);
 }

@@ -23,7 +23,8 @@ internal static class RunLimitKernel
         return watts * sourceVolts / (watts + (Math.Sqrt(watts) * Math.Sqrt(watts + others)));
     }
 
-    /// <summary>Load voltage at which the stable branch ends as the constant power grows; not above 0 where the other shares leave nothing. [V]</summary>
+    /// <summary>Load voltage at which the stable branch ends as the constant power grows; not above 0 where the other shares leave nothing.
+    /// [V]</summary>
     internal static double CollapseVoltsByPower(double sourceVolts, double ohms, Load beside)
     {
         double left = Exact.MinusProduct(sourceVolts, ohms, beside.Amperes);
@@ -45,7 +46,8 @@ internal static class RunLimitKernel
         return amperes > 0 ? (sourceVolts - volts) / amperes : double.PositiveInfinity;
     }
 
-    /// <summary>Constant power beside the other shares that brings the load down to a voltage; negative where they alone bring it lower. [W]</summary>
+    /// <summary>Constant power beside the other shares that brings the load down to a voltage; negative where they alone bring it lower.
+    /// [W]</summary>
     internal static double WattsAt(double sourceVolts, double ohms, double volts, Load beside) => beside.IsLargerOf
         ? volts * (sourceVolts - volts) / ohms
         : volts * (Exact.MinusProduct(sourceVolts, ohms, beside.Amperes) - ((1 + (ohms * beside.Siemens)) * volts)) / ohms;
@@ -54,7 +56,8 @@ internal static class RunLimitKernel
     internal static double SourceVoltsAt(double ohms, double volts, Load load) => volts > 0 ? volts + (ohms * load.AmperesAt(volts)) : 0;
 
     /// <summary>Lowest load voltage at which the drop is at most a share of the source voltage; infinite where it never is. [V]</summary>
-    /// <remarks>R·I(V) ≤ k·V with k = d/(1 − d): a quadratic in V for a sum of shares, its parts one by one for the larger of two.</remarks>
+    /// <remarks>R·I(V) ≤ k·V with k = d/(1 − d): a quadratic in V for a sum of shares, its parts one by one for the larger of
+    /// two.</remarks>
     internal static double VoltsAtDrop(double ohms, Load load, double dropShare)
     {
         double ratio = dropShare / (1 - dropShare);
@@ -69,8 +72,10 @@ internal static class RunLimitKernel
     /// <summary>Length that takes up what the rest of the run leaves of a resistance. [m]</summary>
     internal static double Meters(double mostOhms, double otherOhms, double ohmsPerMeter) => (mostOhms - otherOhms) / ohmsPerMeter;
 
-    /// <summary>Area of every conductor that takes up what the joints leave of a resistance; not above 0 where they leave nothing. [m²]</summary>
-    internal static double SquareMeters(double mostOhms, double jointOhms, double ohmSquareMeters) => ohmSquareMeters / (mostOhms - jointOhms);
+    /// <summary>Area of every conductor that takes up what the joints leave of a resistance; not above 0 where they leave nothing.
+    /// [m²]</summary>
+    internal static double SquareMeters(double mostOhms, double jointOhms, double ohmSquareMeters) =>
+        ohmSquareMeters / (mostOhms - jointOhms);
 
     /// <summary>Temperature at which a linear resistance reaches a value, given that it grows. [°C]</summary>
     internal static double DegreesCelsius(double mostOhms, double ohmsAt20C, double ohmsPerKelvin) =>

@@ -59,7 +59,11 @@ internal sealed record RunQuestion(CableRun Run, Load Load, double SourceVolts, 
     internal RunAnswer<T> Smallest<T>(double value, double scale, double least, double most, BindingLimit limit,
         Func<double, RunResult> feed, Func<double, T> read, Func<RunAnswer<T>, Derivation> explain) where T : struct
     {
-        if (!(value <= most)) return new RunAnswer<T>(null, double.IsInfinity(value) ? limit : BindingLimit.CalculatedRange, default, explain);
+        if (!(value <= most))
+        {
+            return new RunAnswer<T>(null, double.IsInfinity(value) ? limit : BindingLimit.CalculatedRange, default, explain);
+        }
+
         return value < least
             ? Settled(least, least, least, most, BindingLimit.CalculatedRange, feed, read, explain)
             : Settled(value, scale, least, most, limit, feed, read, explain);

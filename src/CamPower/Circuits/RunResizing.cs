@@ -27,7 +27,8 @@ internal static class RunResizing
         return new CableRun([.. run.Parts.Select((p, i) => i == last ? changed : p)]);
     }
 
-    /// <summary>The run with every conductor of every cable of one size; strandings, materials, lengths, joints and wires in parallel stay.</summary>
+    /// <summary>The run with every conductor of every cable of one size; strandings, materials, lengths, joints and wires in parallel
+    /// stay.</summary>
     /// <exception cref="ArgumentException">A conductor's resistance comes from a table, which says nothing of other sizes.</exception>
     internal static CableRun WithSize(this CableRun run, WireSize size) => new([.. run.Parts.Select(p => p is CableSegment s
         ? new CableSegment(Resized(s.Cable, size), s.OneWayLength)
@@ -48,10 +49,14 @@ internal static class RunResizing
     private static Cable Resized(Cable cable, WireSize size)
     {
         Conductor outgoing = Resized(cable.Outgoing, size);
-        return new Cable(outgoing, ReferenceEquals(cable.Outgoing, cable.Return) ? outgoing : Resized(cable.Return, size), cable.IsPreTerminated);
+        return new Cable(outgoing, ReferenceEquals(cable.Outgoing, cable.Return)
+            ? outgoing
+            : Resized(cable.Return, size), cable.IsPreTerminated);
     }
 
     private static Conductor Resized(Conductor conductor, WireSize size) => conductor.Basis is NominalArea
         ? new Conductor(size, conductor.Stranding, conductor.Material).InParallel(conductor.Count)
-        : throw new ArgumentException($"Other sizes can be asked for only where resistance follows from the nominal area: {conductor} has its own from a table.", nameof(conductor));
+        : throw new ArgumentException(
+            $"Other sizes can be asked for only where resistance follows from the nominal area: {conductor} has its own from a table.",
+            nameof(conductor));
 }

@@ -97,7 +97,8 @@ public readonly struct RunResult : IEquatable<RunResult>
     /// <exception cref="InvalidOperationException">There is no operating point.</exception>
     public Power SourcePower => Power.FromWatts(_sourceVolts * Amperes);
 
-    /// <summary>The factor by which the constant-power share could grow before no operating point is left; null where nothing can collapse, for want of that share or of resistance. [1]</summary>
+    /// <summary>The factor by which the constant-power share could grow before no operating point is left; null where nothing can collapse,
+    /// for want of that share or of resistance. [1]</summary>
     /// <remarks>1 at the limit, less than 1 beyond it; 0 where the current share alone takes all of the source voltage.</remarks>
     /// <exception cref="InvalidOperationException">This is the default value.</exception>
     public Ratio? MarginToCollapse
@@ -110,7 +111,8 @@ public readonly struct RunResult : IEquatable<RunResult>
         }
     }
 
-    /// <summary>The most constant power that the run could carry beside the load's other shares; null where there is no limit, for want of resistance. [W]</summary>
+    /// <summary>The most constant power that the run could carry beside the load's other shares; null where there is no limit, for want of
+    /// resistance. [W]</summary>
     /// <remarks>(Vs − R·I₀)² / (4·R·(1 + R·G)), and 0 where the current share alone takes all of the source voltage.
     /// For a load that draws the larger of two shares Vs² / (4·R), or (Vs − R·I₀)·I₀ where the current share already
     /// takes more than half of the source voltage.</remarks>
@@ -164,7 +166,8 @@ public readonly struct RunResult : IEquatable<RunResult>
     /// <summary>What the run could carry: watts, or amperes where the current share alone takes all of the source voltage.</summary>
     internal string MostText(string format, string ofPower = "") => Exact.MinusProduct(_sourceVolts, Ohms, Load.Amperes) > 0
         ? "at most " + RunKernel.MostWatts(_sourceVolts, Ohms, Load).ToString(format, CultureInfo.InvariantCulture) + " W" + ofPower
-        : "less than " + RunKernel.MostAmperes(_sourceVolts, Ohms).ToString(format, CultureInfo.InvariantCulture) + " A of constant current";
+        : "less than " + RunKernel.MostAmperes(_sourceVolts, Ohms).ToString(format, CultureInfo.InvariantCulture)
+            + " A of constant current";
 
     /// <inheritdoc/>
     public bool Equals(RunResult other) => ReferenceEquals(_run, other._run) && ReferenceEquals(_load, other._load)
@@ -193,7 +196,9 @@ public readonly struct RunResult : IEquatable<RunResult>
 
     // Takes a copy: called on this very result it would keep the whole struct in memory instead of in registers.
     private static InvalidOperationException NoOperatingPoint(RunResult of) => of._load is null ? NoResult() : new(
-        FormattableString.Invariant($"The run has no operating point: {of._sourceVolts:G6} V over {of.Ohms:G6} Ω carries {of.MostText("G6", " beside the other shares")}, but the load is {of._load}. Ask TryGetOperatingPoint first."));
+        FormattableString.Invariant($"The run has no operating point: {of._sourceVolts:G6} V over {of.Ohms:G6} Ω carries ")
+            + FormattableString.Invariant(
+            $"{of.MostText("G6", " beside the other shares")}, but the load is {of._load}. Ask TryGetOperatingPoint first."));
 
     private static InvalidOperationException NoResult() => new("This is the default value of RunResult: nothing was asked.");
 }

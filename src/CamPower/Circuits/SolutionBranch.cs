@@ -13,7 +13,8 @@ internal static class SolutionBranch
     private const int MostSteps = 200;
     private const double Agreement = 1e-11, Narrow = 1e-11, NearFold = 1e-2, TowardFold = 0.9, LeastAdvance = 1e-7, Unlimited = 1e15;
 
-    /// <summary>The scale at which the branch that holds the point last found ends, or <paramref name="upTo"/> where it goes so far.</summary>
+    /// <summary>The scale at which the branch that holds the point last found ends, or <paramref name="upTo"/> where it goes so
+    /// far.</summary>
     /// <param name="search">Holds the point; afterwards the last that was reached.</param>
     /// <param name="from">The scale at that point.</param>
     /// <param name="upTo">How far to follow the branch.</param>
@@ -39,7 +40,9 @@ internal static class SolutionBranch
 
             // No straight line starts at infinity, where no voltage moved: a load that its current share still sets.
             double steeper = Steepness(search, out _), last = fold;
-            fold = steeper < slope && !double.IsInfinity(slope) ? next + (steeper * (next - reached) / (slope - steeper)) : double.PositiveInfinity;
+            fold = steeper < slope && !double.IsInfinity(slope)
+                ? next + (steeper * (next - reached) / (slope - steeper))
+                : double.PositiveInfinity;
             (reached, slope) = (next, steeper);
             if (fold < upTo && fold - reached < NearFold * fold && Math.Abs(fold - last) <= Agreement * fold && fold <= lost)
             {
@@ -51,7 +54,9 @@ internal static class SolutionBranch
             }
             else
             {
-                next = double.IsInfinity(fold) ? 2 * reached : fold >= upTo ? upTo : reached + Math.Max(TowardFold * (fold - reached), LeastAdvance * reached);
+                next = double.IsInfinity(fold) ? 2 * reached
+                    : fold >= upTo ? upTo
+                    : reached + Math.Max(TowardFold * (fold - reached), LeastAdvance * reached);
                 if (next >= lost) next = reached + ((lost - reached) / 2);
             }
 

@@ -2,9 +2,9 @@ namespace CamPower.Circuits;
 
 /// <summary>L·D·Lᵀ of a sparse symmetric matrix, and the solution of linear systems with it.</summary>
 /// <remarks>
-/// Ours, because the package depends on UnitsNet alone; 200 lines with the ordering and the analysis, and far from the
-/// bottleneck (the measurements are with the network benchmarks). Up-looking, row by row. A pivot that is not positive ends it: the matrix is not positive definite. Holds working
-/// memory: one thread at a time.
+/// Ours, because the package depends on UnitsNet alone; 200 lines with the ordering and the analysis, and far from the bottleneck (the
+/// measurements are with the network benchmarks). Up-looking, row by row. A pivot that is not positive ends it: the matrix is not positive
+/// definite. Holds working memory: one thread at a time.
 /// </remarks>
 internal sealed class SparseFactor(SparsePattern pattern)
 {

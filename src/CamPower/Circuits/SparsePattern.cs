@@ -2,7 +2,8 @@ using System;
 
 namespace CamPower.Circuits;
 
-/// <summary>Which entries of a sparse symmetric matrix and of its factor are not zero: the analysis that serves every factorisation.</summary>
+/// <summary>Which entries of a sparse symmetric matrix and of its factor are not zero: the analysis that serves every
+/// factorisation.</summary>
 /// <remarks>
 /// Immutable. Nodes are renumbered by <see cref="MinimumDegree"/>; the factor's columns and the order in which its
 /// rows are worked out follow from the elimination tree, after Davis, "Algorithm 849: a concise sparse Cholesky

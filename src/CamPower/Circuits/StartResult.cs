@@ -21,7 +21,8 @@ public readonly struct StartResult : IEquatable<StartResult>
         _starting = starting;
         double settled = atStart.SolvedVolts;
         bool climbs = StartKernel.NeedsNoClimb(settled, starting)
-            || (settled > RunKernel.NoOperatingPoint && starting.TurnOnVolts >= RunKernel.UnstableVolts(atStart.SourceVolts, atStart.Ohms, atStart.Load, settled));
+            || (settled > RunKernel.NoOperatingPoint
+                && starting.TurnOnVolts >= RunKernel.UnstableVolts(atStart.SourceVolts, atStart.Ohms, atStart.Load, settled));
         Verdict = StartKernel.Judge(atStart.SourceVolts, settled, starting, climbs);
     }
 
@@ -33,7 +34,8 @@ public readonly struct StartResult : IEquatable<StartResult>
 
     /// <summary>When it turns on and drops out.</summary>
     /// <exception cref="InvalidOperationException">This is the default value.</exception>
-    public Starting Starting => _starting ?? throw new InvalidOperationException("This is the default value of StartResult: nothing was asked.");
+    public Starting Starting =>
+        _starting ?? throw new InvalidOperationException("This is the default value of StartResult: nothing was asked.");
 
     /// <summary>Whether it starts and stays on.</summary>
     public bool Starts => Verdict == StartVerdict.Starts;
@@ -46,7 +48,8 @@ public readonly struct StartResult : IEquatable<StartResult>
     public Derivation Explain() => StartDerivation.Of(this);
 
     /// <inheritdoc/>
-    public bool Equals(StartResult other) => Verdict == other.Verdict && ReferenceEquals(_starting, other._starting) && AtStart.Equals(other.AtStart);
+    public bool Equals(StartResult other) =>
+        Verdict == other.Verdict && ReferenceEquals(_starting, other._starting) && AtStart.Equals(other.AtStart);
 
     /// <inheritdoc/>
     public override bool Equals(object? obj) => obj is StartResult other && Equals(other);

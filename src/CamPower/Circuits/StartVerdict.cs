@@ -18,6 +18,7 @@ public enum StartVerdict
     /// <summary>It turns on under the unstable voltage and has no soft start declared: the draw pulls its own voltage down.</summary>
     TurnOnBelowUnstableVoltage,
 
-    /// <summary>As its supply comes up, what the devices of the box draw from their turn-on voltages is more than the limit of the supply: it holds them all down.</summary>
+    /// <summary>As its supply comes up, what the devices of the box draw from their turn-on voltages is more than the limit of the supply:
+    /// it holds them all down.</summary>
     HeldDownBySupply,
 }

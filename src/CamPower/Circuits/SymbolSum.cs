@@ -8,7 +8,8 @@ internal sealed class SymbolSum
     private readonly StringBuilder _plain = new(), _latex = new(), _numbers = new();
 
     /// <summary>The sum; 0 where nothing was added.</summary>
-    internal Symbols Total => _plain.Length == 0 ? new Symbols("0", "0", "0") : new Symbols(_plain.ToString(), _latex.ToString(), _numbers.ToString());
+    internal Symbols Total =>
+        _plain.Length == 0 ? new Symbols("0", "0", "0") : new Symbols(_plain.ToString(), _latex.ToString(), _numbers.ToString());
 
     internal SymbolSum Plus(Symbols term) => Add(term, minus: false);
 

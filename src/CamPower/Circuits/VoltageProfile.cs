@@ -5,7 +5,8 @@ using UnitsNet;
 namespace CamPower;
 
 /// <summary>The voltage along a cable route: at every boundary between its parts, and at any point between.</summary>
-/// <remarks>Immutable. Along a length of cable the voltage falls evenly, across a joint it steps. Source: <see cref="Sources.Kirchhoff"/>.</remarks>
+/// <remarks>Immutable. Along a length of cable the voltage falls evenly, across a joint it steps. Source:
+/// <see cref="Sources.Kirchhoff"/>.</remarks>
 /// <example>
 /// <code>
 /// VoltageProfile profile = run.Feed(camera, from, conductorAt).Profile();

@@ -51,7 +51,9 @@ public sealed class ShareCurve<TQuantity>
     /// <param name="at">Where, finite.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="at"/> is not finite.</exception>
     public Ratio? ShareAt(TQuantity at) =>
-        ShareAt(Require.Finite(SharePoint<TQuantity>.NumberOf(at), nameof(at), string.Empty)) is double share ? Ratio.FromDecimalFractions(share) : null;
+        ShareAt(Require.Finite(SharePoint<TQuantity>.NumberOf(at), nameof(at), string.Empty)) is double share
+            ? Ratio.FromDecimalFractions(share)
+            : null;
 
     /// <summary>The same curve with a source.</summary>
     /// <param name="source">Where the points come from.</param>

@@ -14,11 +14,13 @@ public static class Sources
 
     /// <summary>Minimum conductivity of hard-drawn copper wire.</summary>
     public static Citation HardDrawnCopper { get; } = new(
-        "ASTM B1, Hard-Drawn Copper Wire", CitationKind.FromMemory, null, "minimum conductivity: 96.16 % IACS below 0.325 in, 97.16 % from there on");
+        "ASTM B1, Hard-Drawn Copper Wire", CitationKind.FromMemory, null,
+            "minimum conductivity: 96.16 % IACS below 0.325 in, 97.16 % from there on");
 
     /// <summary>The temperature coefficient of copper goes with its conductivity.</summary>
     public static Citation ProportionalCoefficient { get; } = new(
-        "IEC 60028", CitationKind.FromMemory, "1925", "coefficient at 20 °C = 0.00393 per K × share of the conductivity of annealed copper");
+        "IEC 60028", CitationKind.FromMemory, "1925",
+            "coefficient at 20 °C = 0.00393 per K × share of the conductivity of annealed copper");
 
     /// <summary>Resistivity and temperature coefficient of electrical-conductor aluminum.</summary>
     public static Citation ConductorAluminum { get; } = new(
@@ -27,7 +29,8 @@ public static class Sources
 
     /// <summary>Heat that a volume of aluminum takes up.</summary>
     public static Citation AluminumHeat { get; } = new(
-        "IEC 60949", CitationKind.FromMemory, null, "2.5 MJ/(m³·K) at 20 °C; agrees with the standard's K of 148 A·s^½/mm², which was seen");
+        "IEC 60949", CitationKind.FromMemory, null,
+            "2.5 MJ/(m³·K) at 20 °C; agrees with the standard's K of 148 A·s^½/mm², which was seen");
 
     /// <summary>Minimum conductivity of copper-clad aluminum wire.</summary>
     public static Citation CopperCladAluminum { get; } = new(
@@ -36,7 +39,8 @@ public static class Sources
 
     /// <summary>Conductivity of copper-clad steel wire.</summary>
     public static Citation CopperCladSteel { get; } = new(
-        "ASTM B227 and B869, Copper-Clad Steel Wire", CitationKind.Standard, null, "grade names: 21, 30 and 40 % IACS (seen in a reproduction)");
+        "ASTM B227 and B869, Copper-Clad Steel Wire", CitationKind.Standard, null,
+            "grade names: 21, 30 and 40 % IACS (seen in a reproduction)");
 
     /// <summary>Temperature coefficient of copper-clad steel wire.</summary>
     public static Citation CopperCladSteelTemperature { get; } = new(
@@ -70,22 +74,27 @@ public static class Sources
         "NEC (NFPA 70)", CitationKind.Standard, null, "Chapter 9 Table 8, resistance at 75 °C (seen in reproductions)");
 
     /// <summary>Cells of Chapter 9 Table 8 that were not seen in print.</summary>
-    public static Citation NecTable8FromMemory { get; } = new("NEC (NFPA 70)", CitationKind.FromMemory, null, "Chapter 9 Table 8, resistance at 75 °C");
+    public static Citation NecTable8FromMemory { get; } =
+        new("NEC (NFPA 70)", CitationKind.FromMemory, null, "Chapter 9 Table 8, resistance at 75 °C");
 
     /// <summary>The standard sizes above 4/0 AWG.</summary>
-    public static Citation KcmilSizes { get; } = new("NEC (NFPA 70)", CitationKind.FromMemory, null, "Chapter 9 Table 8, sizes from 250 to 2000 kcmil");
+    public static Citation KcmilSizes { get; } =
+        new("NEC (NFPA 70)", CitationKind.FromMemory, null, "Chapter 9 Table 8, sizes from 250 to 2000 kcmil");
 
     /// <summary>The standard nominal diameters of round wire.</summary>
     public static Citation WireDiameters { get; } = new(
-        "ISO 3, preferred numbers; IEC 60317-0-1, winding wires", CitationKind.FromMemory, null, "series R 20, for the diameters of winding wire");
+        "ISO 3, preferred numbers; IEC 60317-0-1, winding wires", CitationKind.FromMemory, null,
+            "series R 20, for the diameters of winding wire");
 
     /// <summary>The added length of the strands of a flexible conductor.</summary>
     public static Citation FlexibleLay { get; } = new(
-        "Common practice, no source", CitationKind.CommonPractice, null, "2 to 5 % above solid for bunched and rope-laid conductors; 4 % is used");
+        "Common practice, no source", CitationKind.CommonPractice, null,
+            "2 to 5 % above solid for bunched and rope-laid conductors; 4 % is used");
 
     /// <summary>Resistance of a sound joint or contact.</summary>
     public static Citation ContactResistance { get; } = new(
-        "Common practice, no source", CitationKind.CommonPractice, null, "order of magnitude of one sound contact; measure where it matters");
+        "Common practice, no source", CitationKind.CommonPractice, null,
+            "order of magnitude of one sound contact; measure where it matters");
 
     /// <summary>Constructions of cable that the trade uses.</summary>
     public static Citation CableConstruction { get; } = new(
@@ -108,7 +117,8 @@ public static class Sources
     /// <summary>Currents of copper by installation method, for metric sizes.</summary>
     public static Citation IecAmpacity { get; } = new(
         "IEC 60364-5-52", CitationKind.FromMemory, null,
-        "Table B.52.2, two loaded conductors, copper, PVC 70 °C, 30 °C air, methods A2, B2 and C; grouping factors of Table B.52.17, item 1");
+        "Table B.52.2, two loaded conductors, copper, PVC 70 °C, 30 °C air, "
+            + "methods A2, B2 and C; grouping factors of Table B.52.17, item 1");
 
     /// <summary>Currents that wires in large bundles carry continuously.</summary>
     public static Citation AircraftBundles { get; } = new(
@@ -122,7 +132,8 @@ public static class Sources
 
     /// <summary>How fast a conductor warms.</summary>
     public static Citation LumpedHeatCapacity { get; } = new(
-        "Non-steady-state heat balance of a conductor, as in IEEE Std 738; lumped heat capacity, any textbook of heat transfer", CitationKind.Textbook, null,
+        "Non-steady-state heat balance of a conductor, as in IEEE Std 738; lumped heat capacity, any textbook of heat transfer",
+            CitationKind.Textbook, null,
         "C·dT/dt = I²·R(T) − (T − Ta)/thermal resistance, with the heat capacity C of the metal alone");
 
     /// <summary>From when on self-heating is worth a thought.</summary>
@@ -160,7 +171,8 @@ public static class Sources
 
     /// <summary>Derating of a supply by altitude.</summary>
     public static Citation GenericAltitudeDerating { get; } = new(
-        "Common practice, no source", CitationKind.CommonPractice, null, "thin air counts as warmer air above 2000 m; 3.5 K to 5 K for 1000 m, the larger is taken");
+        "Common practice, no source", CitationKind.CommonPractice, null,
+            "thin air counts as warmer air above 2000 m; 3.5 K to 5 K for 1000 m, the larger is taken");
 
     /// <summary>How much of its rating a supply is loaded with all the time.</summary>
     public static Citation HeadroomPolicy { get; } = new(
@@ -176,7 +188,8 @@ public static class Sources
 
     /// <summary>Outputs, ratings and trim of the usual distribution boxes.</summary>
     public static Citation GenericBoxes { get; } = new(
-        "Common practice, no source", CitationKind.CommonPractice, null, "12 V distribution boxes of 4, 8, 12 and 16 outputs: 1.25 A of supply an output");
+        "Common practice, no source", CitationKind.CommonPractice, null,
+            "12 V distribution boxes of 4, 8, 12 and 16 outputs: 1.25 A of supply an output");
 
     /// <summary>How many outputs of a box are left spare.</summary>
     public static Citation SparePolicy { get; } = new(
@@ -187,7 +200,8 @@ public static class Sources
         "Ortega and Rheinboldt, Iterative Solution of Nonlinear Equations in Several Variables", CitationKind.FromMemory, "1970",
         "ch. 13.3, monotone Newton theorem: convex map, inverse-positive Jacobian");
 
-    /// <summary>Which sources deliver and which are blocked: a linear complementarity problem, settled one contradiction at a time.</summary>
+    /// <summary>Which sources deliver and which are blocked: a linear complementarity problem, settled one contradiction at a
+    /// time.</summary>
     public static Citation LeastIndexPivoting { get; } = new(
         "Murty, Note on a Bard-type scheme for solving the complementarity problem, Opsearch 11", CitationKind.FromMemory, "1974",
         "the contradiction of least index changes first");
@@ -227,12 +241,14 @@ public static class Sources
 
     /// <summary>What hold current, trip current and time to trip of a resettable fuse are.</summary>
     public static Citation ResettableFuse { get; } = new(
-        "Usage of data sheets of polymeric resettable fuses, no source", CitationKind.CommonPractice, null, "definitions in still air of 20 °C");
+        "Usage of data sheets of polymeric resettable fuses, no source", CitationKind.CommonPractice, null,
+            "definitions in still air of 20 °C");
 
     /// <summary>Figures of typical resettable fuses.</summary>
     public static Citation TypicalResettable { get; } = new(
         "Typical values, no source", CitationKind.FromMemory, null,
-        "rounded to the careful side: time to trip at 5 times the hold current, low minimum and high maximum resistance; replace by the data sheet's");
+        "rounded to the careful side: time to trip at 5 times the hold current, "
+            + "low minimum and high maximum resistance; replace by the data sheet's");
 
     /// <summary>How the currents of a polymeric resettable fuse change with ambient.</summary>
     public static Citation GenericResettableCurve { get; } = new(
@@ -250,7 +266,8 @@ public static class Sources
 
     /// <summary>What the air does to a fuse of unstated re-rating.</summary>
     public static Citation UnstatedReratingPractice { get; } = new(
-        "Common practice, no source", CitationKind.CommonPractice, null, "a fifth of the rating at the most between -40 °C and 85 °C, for shorts; what the fuse carries in service stays unknown");
+        "Common practice, no source", CitationKind.CommonPractice, null,
+            "a fifth of the rating at the most between -40 °C and 85 °C, for shorts; what the fuse carries in service stays unknown");
 
     /// <summary>What a repeated inrush may take of the melting I²t of a fuse.</summary>
     public static Citation InrushPractice { get; } = new(
@@ -264,19 +281,24 @@ public static class Sources
     /// <summary>The least I²t that trips a resettable fuse.</summary>
     public static Citation ResettableInrush { get; } = new(
         "Heating of a body of one thermal time constant, any textbook on heat transfer", CitationKind.Textbook, null,
-        "t = -τ·ln(1 - (I_trip/I)²) gives τ from the stated time; a pulse shorter than τ trips what just holds I_hold with I_hold²·τ: an estimate");
+        "t = -τ·ln(1 - (I_trip/I)²) gives τ from the stated time; "
+            + "a pulse shorter than τ trips what just holds I_hold with I_hold²·τ: an estimate");
 
     /// <summary>Every live conductor is protected, and a fault is interrupted before it does harm.</summary>
     public static Citation OvercurrentProtection { get; } = new(
-        "IEC 60364-4-43, Protection against overcurrent", CitationKind.FromMemory, null, "431 and 434: protection of live conductors, interruption of every short circuit before it does harm");
+        "IEC 60364-4-43, Protection against overcurrent", CitationKind.FromMemory, null,
+            "431 and 434: protection of live conductors, interruption of every short circuit before it does harm");
 
     /// <summary>The voltage that a protective device interrupts.</summary>
     public static Citation DeviceVoltageRating { get; } = new(
-        "Data sheet of the protective device", CitationKind.Declared, null, "rated voltage: the highest at which it interrupts, stated apart for AC and DC; the DC rating of a glass fuse is far below its AC rating");
+        "Data sheet of the protective device", CitationKind.Declared, null,
+            "rated voltage: the highest at which it interrupts, stated apart for AC and DC; "
+            + "the DC rating of a glass fuse is far below its AC rating");
 
     /// <summary>The current that a protective device carries.</summary>
     public static Citation DeviceCarriesItsRating { get; } = new(
-        "Data sheet of the protective device", CitationKind.Declared, null, "rated or hold current, at the temperature of the air around it");
+        "Data sheet of the protective device", CitationKind.Declared, null,
+            "rated or hold current, at the temperature of the air around it");
 
     /// <summary>How long a device rides through.</summary>
     public static Citation RideThroughPolicy { get; } = new(
@@ -290,7 +312,8 @@ public static class Sources
     /// <summary>What a poor contact may dissipate at its spot.</summary>
     public static Citation HotSpotPolicy { get; } = new(
         "Default policy of this package, no source", CitationKind.CommonPractice, null,
-        "after the power-source classes PS1 and PS2 of IEC 62368-1, 15 W and 100 W, the second after 5 s, from memory; IEC 60364-4-43, 434 asks to interrupt what does harm");
+        "after the power-source classes PS1 and PS2 of IEC 62368-1, 15 W and 100 W, "
+            + "the second after 5 s, from memory; IEC 60364-4-43, 434 asks to interrupt what does harm");
 
     /// <summary>What a continuous load is.</summary>
     public static Citation NecContinuousLoad { get; } = new(
@@ -303,7 +326,8 @@ public static class Sources
 
     /// <summary>Capacitors that discharge through a resistance.</summary>
     public static Citation CapacitorDischarge { get; } = new(
-        "Kuphaldt, Lessons in Electric Circuits, DC", CitationKind.Textbook, null, "ch. 16, RC time constants: i = (V/R)·e^(−t/RC), and so I²t = C·V²/(2R)");
+        "Kuphaldt, Lessons in Electric Circuits, DC", CitationKind.Textbook, null,
+            "ch. 16, RC time constants: i = (V/R)·e^(−t/RC), and so I²t = C·V²/(2R)");
 
     /// <summary>The two currents at which a source behind a resistance delivers a power.</summary>
     public static Citation ConstantPowerRoot { get; } = new(
@@ -342,7 +366,8 @@ public static class Sources
 
     /// <summary>The limits of a limited power source in the standard that followed.</summary>
     public static Citation LimitedPowerIec62368 { get; } = new(
-        "IEC 62368-1 Annex Q", CitationKind.FromMemory, null, "Table Q.1: one row to 30 V, 8 A and 100 VA; above as the older table; Table Q.2 as the older 2C");
+        "IEC 62368-1 Annex Q", CitationKind.FromMemory, null,
+            "Table Q.1: one row to 30 V, 8 A and 100 VA; above as the older table; Table Q.2 as the older 2C");
 
     /// <summary>A cell of those tables that nobody here saw in print.</summary>
     public static Citation LimitedPowerFromMemory { get; } = new(
@@ -356,12 +381,14 @@ public static class Sources
     /// <summary>Which overcurrent devices count for a limited power source.</summary>
     public static Citation LimitedPowerDevices { get; } = new(
         "IEC 60950-1, 2.5", CitationKind.Standard, null,
-        "Table 2C: a fuse or a device that is not adjustable and does not reset by itself; a resettable fuse counts for Table 2B only (seen in a summary)");
+        "Table 2C: a fuse or a device that is not adjustable and does not reset by itself; "
+            + "a resettable fuse counts for Table 2B only (seen in a summary)");
 
     /// <summary>What else than its own impedance limits a limited power source.</summary>
     public static Citation LimitedPowerRegulating { get; } = new(
         "IEC 62368-1 Annex Q", CitationKind.FromMemory, null,
-        "Q.1: a regulating network, or an integrated circuit current limiter, keeps the output within Table Q.1 in normal operation and after any single fault in it");
+        "Q.1: a regulating network, or an integrated circuit current limiter, "
+            + "keeps the output within Table Q.1 in normal operation and after any single fault in it");
 
     /// <summary>How fast the overcurrent device of a limited power source must be.</summary>
     public static Citation LimitedPowerOpening { get; } = new(
@@ -383,7 +410,8 @@ public static class Sources
 
     /// <summary>What a supply gives that is set above its nominal voltage.</summary>
     public static Citation RatedPower { get; } = new(
-        "Common practice, no source", CitationKind.CommonPractice, null, "a supply trimmed up keeps its rated power: less current in proportion; trimmed down it keeps its rated current");
+        "Common practice, no source", CitationKind.CommonPractice, null,
+            "a supply trimmed up keeps its rated power: less current in proportion; trimmed down it keeps its rated current");
 
     /// <summary>What a supply loses.</summary>
     public static Citation EfficiencyLoss { get; } = new(
@@ -391,12 +419,14 @@ public static class Sources
 
     /// <summary>Current that a load of a known power and power factor takes.</summary>
     public static Citation PowerFactor { get; } = new(
-        "IEC 60050-131, International Electrotechnical Vocabulary", CitationKind.FromMemory, null, "131-11-46: power factor = active power / apparent power");
+        "IEC 60050-131, International Electrotechnical Vocabulary", CitationKind.FromMemory, null,
+            "131-11-46: power factor = active power / apparent power");
 
     /// <summary>Load plugged into a receptacle.</summary>
     public static Citation NecReceptacle { get; } = new(
         "NEC (NFPA 70)", CitationKind.Standard, null,
-        "Table 210.21(B)(2): 12 A on 15 A (seen in texts quoting it), 16 A on 20 A and 24 A on 30 A (from memory): 80 %, as 210.20(A) has it for continuous loads");
+        "Table 210.21(B)(2): 12 A on 15 A (seen in texts quoting it), "
+            + "16 A on 20 A and 24 A on 30 A (from memory): 80 %, as 210.20(A) has it for continuous loads");
 
     /// <summary>Which line voltage a supply is for.</summary>
     public static Citation SupplyInputVoltage { get; } = new(
@@ -406,7 +436,8 @@ public static class Sources
     /// <summary>How long an enclosure takes to warm.</summary>
     public static Citation EnclosureWarming { get; } = new(
         "Common practice, no source", CitationKind.CommonPractice, null,
-        "heat capacity of a box and its supply over what its faces give off: half an hour and more; in 5 min it warms by less than the quarter of its rise by which the model may be off");
+        "heat capacity of a box and its supply over what its faces give off: half an hour and more; "
+            + "in 5 min it warms by less than the quarter of its rise by which the model may be off");
 
     /// <summary>Emissivity of paint.</summary>
     public static Citation PaintEmissivity { get; } = new(
@@ -415,7 +446,8 @@ public static class Sources
 
     /// <summary>How much sunlight light gray takes up.</summary>
     public static Citation LightGrayAbsorptance { get; } = new(
-        "Common practice, no source", CitationKind.CommonPractice, null, "light gray and weathered: between white paint (0.26) and black (0.98)");
+        "Common practice, no source", CitationKind.CommonPractice, null,
+            "light gray and weathered: between white paint (0.26) and black (0.98)");
 
     /// <summary>How galvanized steel takes up sunlight and radiates heat.</summary>
     public static Citation GalvanizedSurface { get; } = new(
@@ -429,12 +461,14 @@ public static class Sources
     /// <summary>Natural convection from a vertical plate.</summary>
     public static Citation VerticalPlate { get; } = new(
         "Incropera, DeWitt, Bergman and Lavine, Fundamentals of Heat and Mass Transfer", CitationKind.FromMemory, "6th edition, 2007",
-        "the larger of eq. 9.27, laminar, after Churchill and Chu: Nu = 0.68 + 0.670 Ra^(1/4)/(1 + (0.492/Pr)^(9/16))^(4/9), and eq. 9.24, turbulent: Nu = 0.10 Ra^(1/3)");
+        "the larger of eq. 9.27, laminar, after Churchill and Chu: "
+            + "Nu = 0.68 + 0.670 Ra^(1/4)/(1 + (0.492/Pr)^(9/16))^(4/9), and eq. 9.24, turbulent: Nu = 0.10 Ra^(1/3)");
 
     /// <summary>Natural convection from horizontal plates.</summary>
     public static Citation HorizontalPlate { get; } = new(
         "Incropera, DeWitt, Bergman and Lavine, Fundamentals of Heat and Mass Transfer", CitationKind.FromMemory, "6th edition, 2007",
-        "eq. 9.30 to 9.32: warm side up the larger of 0.54 Ra^(1/4) and 0.15 Ra^(1/3), warm side down 0.27 Ra^(1/4); length = area over perimeter");
+        "eq. 9.30 to 9.32: warm side up the larger of 0.54 Ra^(1/4) and 0.15 Ra^(1/3), "
+            + "warm side down 0.27 Ra^(1/4); length = area over perimeter");
 
     /// <summary>Heat radiation between a gray surface and surroundings that enclose it.</summary>
     public static Citation GraySurface { get; } = new(
@@ -456,7 +490,8 @@ public static class Sources
 
     /// <summary>Specific heat of air.</summary>
     public static Citation AirHeat { get; } = new(
-        "Incropera, DeWitt, Bergman and Lavine, Fundamentals of Heat and Mass Transfer", CitationKind.FromMemory, "6th edition, 2007", "Table A.4, air at 300 K");
+        "Incropera, DeWitt, Bergman and Lavine, Fundamentals of Heat and Mass Transfer", CitationKind.FromMemory, "6th edition, 2007",
+            "Table A.4, air at 300 K");
 
     /// <summary>Heat flows from the air in a sealed enclosure to its wall, through it, and on to the air around.</summary>
     public static Citation EnclosureHeatBalance { get; } = new(
@@ -471,7 +506,8 @@ public static class Sources
     /// <summary>The ranges of the models of this package.</summary>
     public static Citation ValidatedRange { get; } = new(
         "Range in which this package holds a model against published figures, no source", CitationKind.CommonPractice, null,
-        "of an enclosure 100 mm to 2 m and 200 K to 400 K; of a conductor's ampacity its published sizes and 28 AWG; of a protective device its ambient curve");
+        "of an enclosure 100 mm to 2 m and 200 K to 400 K; "
+            + "of a conductor's ampacity its published sizes and 28 AWG; of a protective device its ambient curve");
 
     /// <summary>The strongest sunlight that equipment is tested with.</summary>
     public static Citation PeakSun { get; } = new(
@@ -480,15 +516,18 @@ public static class Sources
     /// <summary>What a thin conductor carries, from what a thicker one carries.</summary>
     public static Citation ThinConductor { get; } = new(
         "Heat transfer from a slender cylinder, any textbook", CitationKind.Textbook, null,
-        "the thinner a wire, the more heat leaves a unit of its surface: with no more than that of the thinnest tabled one, thermal resistance ∝ 1/d and current ∝ d^1.5");
+        "the thinner a wire, the more heat leaves a unit of its surface: "
+            + "with no more than that of the thinnest tabled one, thermal resistance ∝ 1/d and current ∝ d^1.5");
 
     /// <summary>The largest protective device of a small conductor.</summary>
     public static Citation NecSmallConductors { get; } = new(
-        "NEC (NFPA 70)", CitationKind.Standard, "2011 and later", "240.4(D), small conductors, 14 AWG and thicker (seen in a page that quotes it)");
+        "NEC (NFPA 70)", CitationKind.Standard, "2011 and later",
+            "240.4(D), small conductors, 14 AWG and thicker (seen in a page that quotes it)");
 
     /// <summary>What copper of 14, 12 and 10 AWG may carry.</summary>
     public static Citation NecLoadOfSmallConductors { get; } = new(
-        "NEC (NFPA 70)", CitationKind.FromMemory, "2011 and later", "Table 310.16, 60 °C column: 15 A, 20 A and 30 A in 30 °C; 240.4(D) holds warmer insulation to the same");
+        "NEC (NFPA 70)", CitationKind.FromMemory, "2011 and later",
+            "Table 310.16, 60 °C column: 15 A, 20 A and 30 A in 30 °C; 240.4(D) holds warmer insulation to the same");
 
     /// <summary>The largest protective device of 18 and 16 AWG.</summary>
     public static Citation NecSmallConductorsFromMemory { get; } = new(
@@ -496,15 +535,18 @@ public static class Sources
 
     /// <summary>The largest protective device of the thin wires that building codes leave out.</summary>
     public static Citation AircraftProtectors { get; } = new(
-        "FAA AC 43.13-1B", CitationKind.Handbook, null, "Table 11-3, DC wire and circuit protector chart, fuse column, 22 and 20 AWG copper");
+        "FAA AC 43.13-1B", CitationKind.Handbook, null,
+            "Table 11-3, DC wire and circuit protector chart, fuse column, 22 and 20 AWG copper");
 
     /// <summary>How a conductor is landed in a terminal.</summary>
     public static Citation TerminalWorkmanship { get; } = new(
-        "NEC (NFPA 70) 110.14; IEC 60364-5-52, clause 526", CitationKind.FromMemory, null, "electrical connections: whole conductor in the clamp, the maker's torque");
+        "NEC (NFPA 70) 110.14; IEC 60364-5-52, clause 526", CitationKind.FromMemory, null,
+            "electrical connections: whole conductor in the clamp, the maker's torque");
 
     /// <summary>How a cable enters a metal enclosure.</summary>
     public static Citation CableEntries { get; } = new(
-        "NEC (NFPA 70) 300.4 and 314.17; IEC 60364-5-52, clause 522.8", CitationKind.FromMemory, null, "protection against abrasion where a cable enters metal");
+        "NEC (NFPA 70) 300.4 and 314.17; IEC 60364-5-52, clause 522.8", CitationKind.FromMemory, null,
+            "protection against abrasion where a cable enters metal");
 
     /// <summary>Voltage class and current of the barrel plugs whose size tells their voltage.</summary>
     public static Citation UnifiedBarrelPlugs { get; } = new(
@@ -517,7 +559,8 @@ public static class Sources
     /// <summary>The rating of the common barrel plug.</summary>
     public static Citation CommonBarrel { get; } = new(
         "IEC 60130-10, concentric connectors, type A", CitationKind.FromMemory, null,
-        "5.5 mm with a pin of 2.1 or 2.5 mm: rated 1 A to 5 A at 12 V to 24 V by its maker; the least is taken where the maker says nothing");
+        "5.5 mm with a pin of 2.1 or 2.5 mm: rated 1 A to 5 A at 12 V to 24 V by its maker; "
+            + "the least is taken where the maker says nothing");
 
     /// <summary>What a connector is rated for.</summary>
     public static Citation ConnectorRating { get; } = new(
@@ -546,9 +589,11 @@ public static class Sources
     public static Citation UndeclaredInsulation { get; } = new(
         "NEC (NFPA 70)", CitationKind.FromMemory, "2020 numbering", "Table 310.16: its lowest column is that of 60 °C");
 
-    /// <summary>A protective device is rated for no more than its conductor carries, and opens for certain at no more than 1.45 times that.</summary>
+    /// <summary>A protective device is rated for no more than its conductor carries, and opens for certain at no more than 1.45 times
+    /// that.</summary>
     public static Citation OverloadCoordination { get; } = new(
-        "IEC 60364-4-43, Protection against overcurrent; NEC (NFPA 70) 240.4", CitationKind.FromMemory, null, "433.1: In ≤ Iz, I2 ≤ 1.45 Iz");
+        "IEC 60364-4-43, Protection against overcurrent; NEC (NFPA 70) 240.4", CitationKind.FromMemory, null,
+            "433.1: In ≤ Iz, I2 ≤ 1.45 Iz");
 
     /// <summary>A convention of the trade with no published source.</summary>
     public static Citation CommonPractice { get; } = new(

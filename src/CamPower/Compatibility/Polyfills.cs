@@ -5,7 +5,8 @@ namespace System.Runtime.CompilerServices
 {
     internal static class IsExternalInit;
 
-    [AttributeUsage(AttributeTargets.Class | AttributeTargets.Struct | AttributeTargets.Field | AttributeTargets.Property, Inherited = false)]
+    [AttributeUsage(AttributeTargets.Class | AttributeTargets.Struct | AttributeTargets.Field | AttributeTargets.Property,
+        Inherited = false)]
     internal sealed class RequiredMemberAttribute : Attribute;
 
     [AttributeUsage(AttributeTargets.All, AllowMultiple = true, Inherited = false)]

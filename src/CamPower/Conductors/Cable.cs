@@ -55,7 +55,11 @@ public sealed class Cable
     /// No supply current is meant for it, but where a camera's power negative and its video shield both return to the head
     /// end, the return current divides between them by their conductances.
     /// </remarks>
-    /// <example><code>LinearResistance shield = cable.Coax!.Return.ResistancePerLengthAt(Temperature.FromDegreesCelsius(20));</code></example>
+    /// <example>
+    /// <code>
+    /// LinearResistance shield = cable.Coax!.Return.ResistancePerLengthAt(Temperature.FromDegreesCelsius(20));
+    /// </code>
+    /// </example>
     public Cable? Coax { get; }
 
     /// <summary>Where the construction is described, or null.</summary>

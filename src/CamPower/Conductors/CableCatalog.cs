@@ -32,10 +32,12 @@ public static class CableCatalog
     public static Cable Pair14 { get; } = StrandedPair(14);
 
     /// <summary>A flexible pair of 0.75 mm² copper, at its nominal area.</summary>
-    public static Cable FlexiblePair075 { get; } = Common("2 × 0.75 mm2 flexible", Copper(WireSize.SquareMillimeters(0.75), Stranding.IecClass5));
+    public static Cable FlexiblePair075 { get; } =
+        Common("2 × 0.75 mm2 flexible", Copper(WireSize.SquareMillimeters(0.75), Stranding.IecClass5));
 
     /// <summary>A flexible pair of 1.5 mm² copper, at its nominal area.</summary>
-    public static Cable FlexiblePair150 { get; } = Common("2 × 1.5 mm2 flexible", Copper(WireSize.SquareMillimeters(1.5), Stranding.IecClass5));
+    public static Cable FlexiblePair150 { get; } =
+        Common("2 × 1.5 mm2 flexible", Copper(WireSize.SquareMillimeters(1.5), Stranding.IecClass5));
 
     /// <summary>A stranded pair of 18 AWG copper bundled with 75 Ω coaxial cable that has a solid copper center.</summary>
     public static Cable CoaxWithPair18 { get; } = CoaxWithPair("75 Ω coax + 18 AWG/2",
@@ -46,10 +48,12 @@ public static class CableCatalog
         new Conductor(WireSize.Awg(22), Stranding.Solid, ConductorMaterial.CopperCladSteel40));
 
     /// <summary>A thin ready-made lead of 24 AWG copper with its connectors on.</summary>
-    public static Cable ReadyMadeLead24 { get; } = Common("24 AWG ready-made lead", Copper(WireSize.Awg(24), Stranding.ClassB), isPreTerminated: true);
+    public static Cable ReadyMadeLead24 { get; } =
+        Common("24 AWG ready-made lead", Copper(WireSize.Awg(24), Stranding.ClassB), isPreTerminated: true);
 
     /// <summary>A thin ready-made lead of 22 AWG copper with its connectors on.</summary>
-    public static Cable ReadyMadeLead22 { get; } = Common("22 AWG ready-made lead", Copper(WireSize.Awg(22), Stranding.ClassB), isPreTerminated: true);
+    public static Cable ReadyMadeLead22 { get; } =
+        Common("22 AWG ready-made lead", Copper(WireSize.Awg(22), Stranding.ClassB), isPreTerminated: true);
 
     /// <summary>A thin ready-made lead of 22 AWG copper-clad aluminum with its connectors on.</summary>
     public static Cable CladReadyMadeLead22 { get; } = Common("22 AWG copper-clad aluminum ready-made lead",
@@ -77,7 +81,8 @@ public static class CableCatalog
     /// <exception cref="System.ArgumentOutOfRangeException"><paramref name="pairs"/> is outside its range.</exception>
     public static Cable Category6(int pairs) => Category6Pairs[PairIndex(pairs)];
 
-    private static Cable StrandedPair(int gauge) => Common($"{WireSize.Awg(gauge)}/2 stranded", Copper(WireSize.Awg(gauge), Stranding.ClassB));
+    private static Cable StrandedPair(int gauge) =>
+        Common($"{WireSize.Awg(gauge)}/2 stranded", Copper(WireSize.Awg(gauge), Stranding.ClassB));
 
     private static int PairIndex(int pairs) => (int)Require.Within(pairs, 1, PairsInACategoryCable, nameof(pairs), "") - 1;
 
@@ -87,20 +92,24 @@ public static class CableCatalog
     private static Cable Category(string name, WireSize size, int pairs)
     {
         Conductor pole = Copper(size, Stranding.Solid).InParallel(pairs);
-        return new Cable(pole, pole, name: pairs == 1 ? $"{name}, 1 pair" : System.FormattableString.Invariant($"{name}, {pairs} pairs ganged"),
+        return new Cable(pole, pole, name: pairs == 1
+            ? $"{name}, 1 pair"
+            : System.FormattableString.Invariant($"{name}, {pairs} pairs ganged"),
             source: Sources.CategoryCable);
     }
 
     private static Cable CoaxWithPair(string name, Conductor center)
     {
         Conductor power = Copper(WireSize.Awg(18), Stranding.ClassB);
-        return new Cable(power, power, name: name, coax: new Cable(center, BraidedShield(), name: "75 Ω coax"), source: Sources.CableConstruction);
+        return new Cable(power, power, name: name, coax: new Cable(center, BraidedShield(), name: "75 Ω coax"),
+            source: Sources.CableConstruction);
     }
 
     // A braid has no size of its own: 2 mm² of copper conduct as it does.
     private static Conductor BraidedShield() => new(WireSize.SquareMillimeters(2), new Stranding("braid", 1, Sources.CoaxConstruction),
         ConductorMaterial.AnnealedCopper, TabulatedResistance.Typical("95 % braid",
-            LinearResistance.FromOhmsPer1000Feet(ConductorConstants.CoaxShieldResistance.Value), Temperature.FromDegreesCelsius(Celsius.Reference),
+            LinearResistance.FromOhmsPer1000Feet(ConductorConstants.CoaxShieldResistance.Value),
+                Temperature.FromDegreesCelsius(Celsius.Reference),
             ConductorConstants.CoaxShieldResistance.Source));
 
     private static Cable Common(string name, Conductor conductor, bool isPreTerminated = false) =>

@@ -22,7 +22,9 @@ namespace CamPower;
 /// </example>
 public sealed class CableIdentification
 {
-    private CableIdentification(ElectricResistance loop, Length oneWayLength, Temperature conductorAt, Ratio tolerance, IReadOnlyList<IReadOnlyList<CableCandidate>> groups)
+    private CableIdentification(
+        ElectricResistance loop, Length oneWayLength, Temperature conductorAt, Ratio tolerance,
+        IReadOnlyList<IReadOnlyList<CableCandidate>> groups)
     {
         MeasuredLoop = loop;
         OneWayLength = oneWayLength;
@@ -39,7 +41,8 @@ public sealed class CableIdentification
     public static IReadOnlyList<Cable> UsualCandidates { get; } = Array.AsReadOnly<Cable>(
     [
         .. Pairs(new[] { 10, 12, 14, 16, 18, 20, 22, 23, 24, 26 }.Select(WireSize.Awg), Stranding.Solid, Stranding.ClassB),
-        .. Pairs(new[] { 0.5, 0.75, 1, 1.5, 2.5 }.Select(WireSize.SquareMillimeters), Stranding.IecClass1, Stranding.IecClass2, Stranding.IecClass5),
+        .. Pairs(new[] { 0.5, 0.75, 1, 1.5, 2.5 }.Select(WireSize.SquareMillimeters), Stranding.IecClass1, Stranding.IecClass2,
+            Stranding.IecClass5),
     ]);
 
     /// <summary>The reading.</summary>
@@ -77,7 +80,8 @@ public sealed class CableIdentification
         double meters = Require.Positive(oneWayLength.Meters, nameof(oneWayLength), "m");
         double allowed = Require.Within(tolerance.DecimalFractions, 0, 0.5, nameof(tolerance), "");
         List<CableCandidate> ranked = [.. Require.Items(candidates ?? UsualCandidates, nameof(candidates))
-            .Select(cable => new CableCandidate(cable, meters * cable.LoopResistancePerLengthAt(conductorAt).OhmsPerMeter, measured, allowed))
+            .Select(cable => new CableCandidate(
+                cable, meters * cable.LoopResistancePerLengthAt(conductorAt).OhmsPerMeter, measured, allowed))
             .OrderBy(candidate => candidate.AbsoluteDeviation)];
         if (ranked.Count == 0) throw new ArgumentException("At least one candidate is needed.", nameof(candidates));
         return new CableIdentification(measuredLoop, oneWayLength, conductorAt, tolerance, Array.AsReadOnly([.. Grouped(ranked, allowed)]));
@@ -104,6 +108,7 @@ public sealed class CableIdentification
     private static IEnumerable<Cable> Pairs(IEnumerable<WireSize> sizes, params Stranding[] strandings) =>
         from size in sizes
         from stranding in strandings
-        from material in new[] { ConductorMaterial.AnnealedCopper, ConductorMaterial.CopperCladAluminum10, ConductorMaterial.CopperCladAluminum15 }
+        from material in new[] { ConductorMaterial.AnnealedCopper, ConductorMaterial.CopperCladAluminum10,
+            ConductorMaterial.CopperCladAluminum15 }
         select Cable.Pair(size, stranding, material);
 }

@@ -68,30 +68,32 @@ public sealed class Conductor
     /// <summary>How many equal wires in parallel it consists of; 1 unless <see cref="InParallel"/> made it.</summary>
     public int Count { get; }
 
-    /// <summary>Mass of the metal per length at 20 °C, of the wires in parallel together; null where the material's density is not known. [kg/m]</summary>
+    /// <summary>Mass of the metal per length at 20 °C, of the wires in parallel together; null where the material's density is not known.
+    /// [kg/m]</summary>
     /// <remarks>Area × density × the lay factor of the stranding: strands that wind are longer than the conductor.</remarks>
     /// <example>18 AWG solid copper: 4.917 lb/1000 ft.</example>
     public LinearDensity? MassPerLength => Material.Density is Density density
         ? LinearDensity.FromKilogramsPerMeter(Count * Size.SquareMeters * Stranding.LayFactor * density.KilogramsPerCubicMeter)
         : null;
 
-    /// <summary>The largest protective device that the US code allows a small conductor, wires in parallel counting together; null where no row reaches to it. [A]</summary>
+    /// <summary>The largest protective device that the US code allows a small conductor, wires in parallel counting together; null where no
+    /// row reaches to it. [A]</summary>
     /// <remarks>
     /// Copper of 18, 16, 14, 12 and 10 AWG: 7, 10, 15, 20 and 30 A (<see cref="Sources.NecSmallConductors"/>, the first two from memory);
     /// aluminum and copper-clad aluminum of 12 and 10 AWG: 15 and 25 A, of 14 AWG 10 A (from memory). For 22 and 20 AWG copper 5 A, from a
     /// chart for aircraft (<see cref="Sources.AircraftProtectors"/>). A gauge between two rows has what the smaller one has. Other
     /// materials, other series than the American wire gauge and Class 2 circuits are not bound by it.
-    /// <para>It is the last word only together with what the conductor carries (<see cref="InstallationMethod.Ampacity"/>), and the local code
-    /// is the last word on both.</para>
+    /// <para>It is the last word only together with what the conductor carries (<see cref="InstallationMethod.Ampacity"/>), and the local
+    /// code is the last word on both.</para>
     /// </remarks>
     /// <example><code>ElectricCurrent? fuse = wire.NecLargestProtection;   // 7 A for 18 AWG copper</code></example>
     public ElectricCurrent? NecLargestProtection => Amperes(SmallConductors.ProtectionAmperes(this));
 
     /// <summary>The largest continuous load of a small conductor after the US code; null for any other. [A]</summary>
     /// <remarks>
-    /// 80 % of <see cref="NecLargestProtection"/> from 18 AWG to under 14 AWG, of aluminum and copper-clad aluminum to under 12 AWG; all of it
-    /// up to 10 AWG. Sources: <see cref="Sources.NecSmallConductorsFromMemory"/>, <see cref="Sources.NecLoadOfSmallConductors"/>. Where a protective
-    /// device has to be larger than a continuous load, as the NEC wants of branch circuits, its largest rating leaves less.
+    /// 80 % of <see cref="NecLargestProtection"/> from 18 AWG to under 14 AWG, of aluminum and copper-clad aluminum to under 12 AWG; all of
+    /// it up to 10 AWG. Sources: <see cref="Sources.NecSmallConductorsFromMemory"/>, <see cref="Sources.NecLoadOfSmallConductors"/>. Where
+    /// a protective device has to be larger than a continuous load, as the NEC wants of branch circuits, its largest rating leaves less.
     /// </remarks>
     /// <example><code>ElectricCurrent? load = wire.NecLargestContinuousLoad;   // 5.6 A for 18 AWG copper</code></example>
     public ElectricCurrent? NecLargestContinuousLoad => Amperes(SmallConductors.ContinuousAmperes(this));
@@ -102,8 +104,10 @@ public sealed class Conductor
 
     /// <summary>A conductor of plain copper or of aluminum at the most resistance that IEC 60228 allows for its class, at 20 °C.</summary>
     /// <param name="size">A size of the standard, from 0.5 to 50 mm²; aluminum from 10 mm².</param>
-    /// <param name="iecClass"><see cref="Stranding.IecClass1"/>, <see cref="Stranding.IecClass2"/> or <see cref="Stranding.IecClass5"/>.</param>
-    /// <param name="material"><see cref="ConductorMaterial.AnnealedCopper"/>, or <see cref="ConductorMaterial.Aluminum"/> in classes 1 and 2.</param>
+    /// <param name="iecClass"><see cref="Stranding.IecClass1"/>, <see cref="Stranding.IecClass2"/> or
+    /// <see cref="Stranding.IecClass5"/>.</param>
+    /// <param name="material"><see cref="ConductorMaterial.AnnealedCopper"/>, or <see cref="ConductorMaterial.Aluminum"/> in classes 1 and
+    /// 2.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException">The standard has no such conductor, or none that is held here.</exception>
     /// <remarks>
@@ -112,15 +116,19 @@ public sealed class Conductor
     /// </remarks>
     /// <example>
     /// <code>
-    /// Conductor atMost = Conductor.AtIecMaximum(WireSize.SquareMillimeters(1.5), Stranding.IecClass5, ConductorMaterial.AnnealedCopper);   // 13.3 Ω/km
-    /// Conductor nominal = new Conductor(WireSize.SquareMillimeters(1.5), Stranding.IecClass5, ConductorMaterial.AnnealedCopper);          // 11.95 Ω/km
+    /// var size = WireSize.SquareMillimeters(1.5);
+    /// var atMost = Conductor.AtIecMaximum(size, Stranding.IecClass5, ConductorMaterial.AnnealedCopper);   // 13.3 Ω/km
+    /// var nominal = new Conductor(size, Stranding.IecClass5, ConductorMaterial.AnnealedCopper);          // 11.95 Ω/km
     /// </code>
     /// </example>
-    public static Conductor AtIecMaximum(WireSize size, Stranding iecClass, ConductorMaterial material) => Iec60228.Maximum(size, iecClass, material);
+    public static Conductor AtIecMaximum(WireSize size, Stranding iecClass, ConductorMaterial material) =>
+        Iec60228.Maximum(size, iecClass, material);
 
-    /// <summary>A conductor of metal-coated copper, such as tinned copper, at the most resistance that IEC 60228 allows for its class, at 20 °C.</summary>
+    /// <summary>A conductor of metal-coated copper, such as tinned copper, at the most resistance that IEC 60228 allows for its class, at
+    /// 20 °C.</summary>
     /// <param name="size">A size of the standard, from 0.5 to 50 mm².</param>
-    /// <param name="iecClass"><see cref="Stranding.IecClass1"/> up to 16 mm², <see cref="Stranding.IecClass2"/> or <see cref="Stranding.IecClass5"/>.</param>
+    /// <param name="iecClass"><see cref="Stranding.IecClass1"/> up to 16 mm², <see cref="Stranding.IecClass2"/> or
+    /// <see cref="Stranding.IecClass5"/>.</param>
     /// <exception cref="ArgumentNullException"><paramref name="iecClass"/> is null.</exception>
     /// <exception cref="ArgumentException">The standard has no such conductor, or none that is held here.</exception>
     /// <remarks>Source: <see cref="Sources.Iec60228"/>.</remarks>
@@ -135,7 +143,11 @@ public sealed class Conductor
     /// Coated copper is 2 to 6 % above uncoated by size and stranding, so each figure stands as printed. Uncoated copper and aluminum of
     /// the same table follow from their nominal areas. Source: <see cref="Sources.NecTable8"/>, <see cref="Sources.NecTable8FromMemory"/>.
     /// </remarks>
-    /// <example><code>Conductor tinned = Conductor.NecCoatedCopper(WireSize.Awg(18), Stranding.ClassB);   // 8.45 Ω/1000 ft at 75 °C</code></example>
+    /// <example>
+    /// <code>
+    /// Conductor tinned = Conductor.NecCoatedCopper(WireSize.Awg(18), Stranding.ClassB);   // 8.45 Ω/1000 ft at 75 °C
+    /// </code>
+    /// </example>
     public static Conductor NecCoatedCopper(WireSize size, Stranding stranding) => NecTable8.CoatedCopper(size, stranding);
 
     /// <summary>The same wire several times over, in parallel on one pole.</summary>

@@ -23,7 +23,8 @@ internal static class ConductorConstants
     internal static CitedValue HardDrawnCopperConductivity { get; } =
         new("Minimum conductivity of hard-drawn copper below 0.325 in", 96.16, "% IACS", Sources.HardDrawnCopper);
 
-    /// <summary>Temperature coefficient of hard-drawn copper at 20 °C: that of annealed copper times its share of the conductivity. [1/K]</summary>
+    /// <summary>Temperature coefficient of hard-drawn copper at 20 °C: that of annealed copper times its share of the conductivity.
+    /// [1/K]</summary>
     internal static CitedValue HardDrawnCopperCoefficient { get; } = new("Temperature coefficient of hard-drawn copper at 20 °C",
         AnnealedCopperCoefficient.Value * HardDrawnCopperConductivity.Value / 100, "1/K", Sources.ProportionalCoefficient);
 
@@ -115,18 +116,23 @@ internal static class ConductorConstants
     internal static CitedValue CrimpResistance { get; } = new("Resistance of one crimped contact", 0.001, "Ω", Sources.ContactResistance);
 
     /// <summary>Resistance of one twist-on connection. [Ω]</summary>
-    internal static CitedValue TwistOnResistance { get; } = new("Resistance of one twist-on connection", 0.002, "Ω", Sources.ContactResistance);
+    internal static CitedValue TwistOnResistance { get; } =
+        new("Resistance of one twist-on connection", 0.002, "Ω", Sources.ContactResistance);
 
     /// <summary>Resistance of one screw terminal. [Ω]</summary>
-    internal static CitedValue ScrewTerminalResistance { get; } = new("Resistance of one screw terminal", 0.002, "Ω", Sources.ContactResistance);
+    internal static CitedValue ScrewTerminalResistance { get; } =
+        new("Resistance of one screw terminal", 0.002, "Ω", Sources.ContactResistance);
 
     /// <summary>Resistance of one gel-filled displacement splice. [Ω]</summary>
-    internal static CitedValue GelSpliceResistance { get; } = new("Resistance of one gel-filled splice", 0.005, "Ω", Sources.ContactResistance);
+    internal static CitedValue GelSpliceResistance { get; } =
+        new("Resistance of one gel-filled splice", 0.005, "Ω", Sources.ContactResistance);
 
     /// <summary>Resistance of one contact of a barrel plug in its jack. [Ω]</summary>
-    internal static CitedValue BarrelContactResistance { get; } = new("Resistance of one contact of a barrel plug", 0.03, "Ω", Sources.ContactResistance);
+    internal static CitedValue BarrelContactResistance { get; } =
+        new("Resistance of one contact of a barrel plug", 0.03, "Ω", Sources.ContactResistance);
 
-    /// <summary>Resistance of the shield of a common 75 Ω coaxial cable with a 95 % copper braid, per 1000 ft at 20 °C. [Ω/1000 ft]</summary>
+    /// <summary>Resistance of the shield of a common 75 Ω coaxial cable with a 95 % copper braid, per 1000 ft at 20 °C. [Ω/1000
+    /// ft]</summary>
     internal static CitedValue CoaxShieldResistance { get; } =
         new("Shield of a 75 Ω coaxial cable, 95 % copper braid, at 20 °C", 2.6, "Ω/1000 ft", Sources.CoaxConstruction);
 

@@ -59,16 +59,20 @@ public sealed class ConductorMaterial
 
     /// <summary>Annealed copper of 100 % IACS, 1/58 Ω·mm²/m at 20 °C, bare or uncoated.</summary>
     public static ConductorMaterial AnnealedCopper { get; } = OfConductivity("annealed copper", FullConductivity,
-        ConductorConstants.AnnealedCopperCoefficient, Sources.AnnealedCopper, ConductorConstants.CopperDensity, ConductorConstants.CopperSpecificHeat);
+        ConductorConstants.AnnealedCopperCoefficient, Sources.AnnealedCopper, ConductorConstants.CopperDensity,
+            ConductorConstants.CopperSpecificHeat);
 
     /// <summary>Hard-drawn copper below 0.325 in, at its standard's minimum conductivity.</summary>
     /// <remarks>4 % more resistive than annealed copper; found in overhead wire and in some solid cores.</remarks>
-    public static ConductorMaterial HardDrawnCopper { get; } = OfConductivity("hard-drawn copper", ConductorConstants.HardDrawnCopperConductivity.Value,
-        ConductorConstants.HardDrawnCopperCoefficient, Sources.HardDrawnCopper, ConductorConstants.CopperDensity, ConductorConstants.CopperSpecificHeat);
+    public static ConductorMaterial HardDrawnCopper { get; } =
+        OfConductivity("hard-drawn copper", ConductorConstants.HardDrawnCopperConductivity.Value,
+        ConductorConstants.HardDrawnCopperCoefficient, Sources.HardDrawnCopper, ConductorConstants.CopperDensity,
+            ConductorConstants.CopperSpecificHeat);
 
     /// <summary>Electrical-conductor aluminum of 61 % IACS.</summary>
     public static ConductorMaterial Aluminum { get; } = OfConductivity("aluminum", ConductorConstants.AluminumConductivity.Value,
-        ConductorConstants.AluminumCoefficient, Sources.ConductorAluminum, ConductorConstants.AluminumDensity, ConductorConstants.AluminumSpecificHeat);
+        ConductorConstants.AluminumCoefficient, Sources.ConductorAluminum, ConductorConstants.AluminumDensity,
+            ConductorConstants.AluminumSpecificHeat);
 
     /// <summary>Copper-clad aluminum with 10 % copper by volume, at its standard's minimum conductivity.</summary>
     /// <remarks>59 % more resistive than copper, and sold in the same jacket.</remarks>
@@ -84,15 +88,18 @@ public sealed class ConductorMaterial
 
     /// <summary>Copper-clad steel of grade 21: 21 % IACS.</summary>
     /// <remarks>The center of some coaxial cables, for strength. Density and specific heat are not given: no source is at hand.</remarks>
-    public static ConductorMaterial CopperCladSteel21 { get; } = CladSteel("copper-clad steel 21 %", ConductorConstants.CopperCladSteel21Conductivity);
+    public static ConductorMaterial CopperCladSteel21 { get; } =
+        CladSteel("copper-clad steel 21 %", ConductorConstants.CopperCladSteel21Conductivity);
 
     /// <summary>Copper-clad steel of grade 30: 30 % IACS.</summary>
     /// <remarks>The center of some coaxial cables, for strength. Density and specific heat are not given: no source is at hand.</remarks>
-    public static ConductorMaterial CopperCladSteel30 { get; } = CladSteel("copper-clad steel 30 %", ConductorConstants.CopperCladSteel30Conductivity);
+    public static ConductorMaterial CopperCladSteel30 { get; } =
+        CladSteel("copper-clad steel 30 %", ConductorConstants.CopperCladSteel30Conductivity);
 
     /// <summary>Copper-clad steel of grade 40: 40 % IACS.</summary>
     /// <remarks>The center of some coaxial cables, for strength. Density and specific heat are not given: no source is at hand.</remarks>
-    public static ConductorMaterial CopperCladSteel40 { get; } = CladSteel("copper-clad steel 40 %", ConductorConstants.CopperCladSteel40Conductivity);
+    public static ConductorMaterial CopperCladSteel40 { get; } =
+        CladSteel("copper-clad steel 40 %", ConductorConstants.CopperCladSteel40Conductivity);
 
     /// <summary>How it is called.</summary>
     public string Name { get; }
@@ -142,7 +149,8 @@ public sealed class ConductorMaterial
 
     internal double RelativeResistivity(double celsius) => 1 + (TemperatureCoefficientAt20C * (celsius - Celsius.Reference));
 
-    private static ConductorMaterial CladAluminum(string name, CitedValue conductivity, CitedValue coefficient, CitedValue density, CitedValue specificHeat) =>
+    private static ConductorMaterial CladAluminum(
+        string name, CitedValue conductivity, CitedValue coefficient, CitedValue density, CitedValue specificHeat) =>
         OfConductivity(name, conductivity.Value, coefficient, conductivity.Source, density, specificHeat, copperCladAluminum: true);
 
     private static ConductorMaterial CladSteel(string name, CitedValue conductivity) =>
@@ -151,7 +159,8 @@ public sealed class ConductorMaterial
     private static ConductorMaterial OfConductivity(string name, double percentIacs, CitedValue coefficient, Citation source,
         CitedValue? density = null, CitedValue? specificHeat = null, bool copperCladAluminum = false) => new(
         name,
-        ElectricResistivity.FromOhmMeters(ConductorConstants.AnnealedCopperResistivity.Value * FullConductivity / percentIacs * OhmMeterPerOhmSquareMillimeterPerMeter),
+        ElectricResistivity.FromOhmMeters(
+            ConductorConstants.AnnealedCopperResistivity.Value * FullConductivity / percentIacs * OhmMeterPerOhmSquareMillimeterPerMeter),
         coefficient.Value,
         Temperature.FromDegreesCelsius(ConductorConstants.LinearModelFrom.Value),
         Temperature.FromDegreesCelsius(ConductorConstants.LinearModelTo.Value),

@@ -2,7 +2,8 @@ using System;
 
 namespace CamPower.Conductors;
 
-/// <summary>A meter of wire that a steady current warms: C·dT/dt = I²·r(T) − (T − Ta)/θ, linear in T and so solved exactly. SI doubles.</summary>
+/// <summary>A meter of wire that a steady current warms: C·dT/dt = I²·r(T) − (T − Ta)/θ, linear in T and so solved exactly. SI
+/// doubles.</summary>
 /// <remarks>
 /// From T₀ on it is T₀ + g·(1 − e^(−λt))/λ, where g is the rate at T₀ and λ = (1/θ − I²·r₂₀·α)/C. With λ at or below zero it
 /// runs away: the warmer wire makes more heat than it gets rid of. An infinite θ is adiabatic. C is that of the metal
@@ -21,7 +22,8 @@ internal readonly struct HeatBalance
         ConductorMaterial material = wire.Material;
         _airCelsius = airCelsius;
         _conductance = 1 / theta;
-        _capacity = wire.Size.SquareMeters * (material.Density?.KilogramsPerCubicMeter * material.SpecificHeat?.JoulesPerKilogramKelvin ?? double.NaN);
+        _capacity = wire.Size.SquareMeters * (
+            material.Density?.KilogramsPerCubicMeter * material.SpecificHeat?.JoulesPerKilogramKelvin ?? double.NaN);
         _wattsAt20C = amperes * amperes * wire.OhmsPerMeterAt20C * wire.Count;
         _wattsPerKelvin = _wattsAt20C * material.TemperatureCoefficientAt20C;
     }

@@ -9,14 +9,14 @@ namespace CamPower;
 
 /// <summary>How a cable lies, as far as its heat is concerned: how well it gets rid of what its current makes.</summary>
 /// <remarks>
-/// Immutable. In the steady state a conductor is warmer than the air by I²·r(T)·θ, where θ is the thermal resistance of
-/// a meter of it to the air (<see cref="Sources.SelfHeating"/>). θ is worked out of a table of published currents: at
-/// each of them copper of that size reaches the table's conductor temperature in the table's air. Between two sizes
-/// log θ goes straight over log area. Thinner than the thinnest of them, down to 28 AWG, heat leaves through a surface that
-/// shrinks with the diameter: θ ∝ 1/d, and the current of one temperature ∝ d^1.5 (<see cref="Sources.ThinConductor"/>). A
-/// thinner wire sheds more from each unit of its surface, so there the temperature is the most that it can be and the
-/// current the least. Thicker than the thickest, and thinner than 28 AWG, nothing is said, but that a thinner wire carries no more. It is an estimate, good to
-/// perhaps a fifth of the rise; whether a cable may carry the current is for the code and its tables, not for this.
+/// Immutable. In the steady state a conductor is warmer than the air by I²·r(T)·θ, where θ is the thermal resistance of a meter of it to
+/// the air (<see cref="Sources.SelfHeating"/>). θ is worked out of a table of published currents: at each of them copper of that size
+/// reaches the table's conductor temperature in the table's air. Between two sizes log θ goes straight over log area. Thinner than the
+/// thinnest of them, down to 28 AWG, heat leaves through a surface that shrinks with the diameter: θ ∝ 1/d, and the current of one
+/// temperature ∝ d^1.5 (<see cref="Sources.ThinConductor"/>). A thinner wire sheds more from each unit of its surface, so there the
+/// temperature is the most that it can be and the current the least. Thicker than the thickest, and thinner than 28 AWG, nothing is said,
+/// but that a thinner wire carries no more. It is an estimate, good to perhaps a fifth of the rise; whether a cable may carry the current
+/// is for the code and its tables, not for this.
 /// </remarks>
 /// <example>
 /// <code>
@@ -30,7 +30,8 @@ public sealed class InstallationMethod
     private static readonly (int UpTo, double Share)[] NecAdjustment =
         [(3, 1), (6, 0.8), (9, 0.7), (20, 0.5), (30, 0.45), (40, 0.4), (int.MaxValue, 0.35)];
 
-    // IEC 60364-5-52 Table B.52.2, two loaded conductors of copper, PVC of 70 °C, air of 30 °C, from memory: mm², then methods A2, B2 and C. [A]
+    // IEC 60364-5-52 Table B.52.2, two loaded conductors of copper, PVC of 70 °C, air of 30 °C, from memory: mm², then methods A2, B2 and
+    // C. [A]
     private static readonly (double SquareMillimeters, double InsulatedWall, double ConduitOnWall, double OnWall)[] IecAmpacity =
         [(1.5, 14, 16.5, 19.5), (2.5, 18.5, 23, 27), (4, 25, 30, 36), (6, 32, 38, 46), (10, 43, 52, 63), (16, 57, 69, 85)];
 
@@ -55,8 +56,10 @@ public sealed class InstallationMethod
     /// <param name="source">Where they are published.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty, or fewer than two sizes are given.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A temperature is outside the range of copper, the air is no cooler, or a size or current is not above 0.</exception>
-    public InstallationMethod(string name, IReadOnlyDictionary<WireSize, ElectricCurrent> points, Temperature conductor, Temperature air, Citation source)
+    /// <exception cref="ArgumentOutOfRangeException">A temperature is outside the range of copper, the air is no cooler, or a size or
+    /// current is not above 0.</exception>
+    public InstallationMethod(
+        string name, IReadOnlyDictionary<WireSize, ElectricCurrent> points, Temperature conductor, Temperature air, Citation source)
     {
         Name = Require.Name(name, nameof(name));
         foreach (KeyValuePair<WireSize, ElectricCurrent> point in Require.NotNull(points, nameof(points)))
@@ -70,7 +73,8 @@ public sealed class InstallationMethod
         double hot = ConductorMaterial.AnnealedCopper.CelsiusOf(conductor, nameof(conductor));
         double cool = ConductorMaterial.AnnealedCopper.CelsiusOf(air, nameof(air));
         if (hot <= cool) throw Require.OutOfRange(hot, nameof(conductor), "°C", FormattableString.Invariant($"above the air's {cool}"));
-        _points = [.. Points.Select(p => (Math.Log(p.Key.SquareMeters), Math.Log(Theta(p.Key, p.Value.Amperes, hot, cool)))).OrderBy(p => p.Item1)];
+        _points = [.. Points.Select(p => (Math.Log(p.Key.SquareMeters), Math.Log(Theta(p.Key, p.Value.Amperes, hot, cool))))
+            .OrderBy(p => p.Item1)];
         if (_points.Select(p => p.LogArea).Distinct().Count() < Math.Max(2, _points.Count))
         {
             throw new ArgumentException("At least two sizes are needed, and no two of one area.", nameof(points));
@@ -107,7 +111,8 @@ public sealed class InstallationMethod
     {
         Require.Positive(currentCarryingConductors, nameof(currentCarryingConductors), "");
         double share = NecAdjustment.First(a => currentCarryingConductors <= a.UpTo).Share;
-        return new InstallationMethod(FormattableString.Invariant($"{currentCarryingConductors} current-carrying conductors in a cable or raceway"),
+        return new InstallationMethod(
+            FormattableString.Invariant($"{currentCarryingConductors} current-carrying conductors in a cable or raceway"),
             Copper((18, 14 * share), (16, 18 * share), (14, 25 * share), (12, 30 * share), (10, 40 * share)),
             Temperature.FromDegreesCelsius(90), Temperature.FromDegreesCelsius(30), Sources.NecAmpacity);
     }
@@ -145,7 +150,8 @@ public sealed class InstallationMethod
 
     /// <summary>A conductor like another, of the thinnest size that is covered.</summary>
     internal Conductor ThinnestLike(Conductor conductor) =>
-        new Conductor(Points.Keys.Append(ThinnestEstimated).OrderBy(size => size.SquareMeters).First(), conductor.Stranding, conductor.Material).InParallel(conductor.Count);
+        new Conductor(Points.Keys.Append(ThinnestEstimated).OrderBy(size => size.SquareMeters)
+            .First(), conductor.Stranding, conductor.Material).InParallel(conductor.Count);
 
     /// <summary>How far the size of a conductor is outside what is covered; null where it is not.</summary>
     internal ValidityBreach? BreachOf(Conductor conductor)
@@ -160,7 +166,8 @@ public sealed class InstallationMethod
     /// <param name="conductor">The conductor; wires in parallel share the current. Its size is one that is covered.</param>
     /// <param name="current">Current through it, all the time; RMS where it alternates or pulses, at least 0. [A]</param>
     /// <param name="ambient">Temperature of the air around, in the range of the material. [any temperature unit]</param>
-    /// <param name="mattersFrom">Growth of resistance from which on it matters; null for 1 % (<see cref="Sources.SelfHeatingPolicy"/>).</param>
+    /// <param name="mattersFrom">Growth of resistance from which on it matters; null for 1 %
+    /// (<see cref="Sources.SelfHeatingPolicy"/>).</param>
     /// <exception cref="ArgumentNullException"><paramref name="conductor"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or the published currents do not
     /// reach to the size (<see cref="Covers"/>).</exception>
@@ -169,25 +176,33 @@ public sealed class InstallationMethod
         Conductor wire = Require.NotNull(conductor, nameof(conductor));
         double amperes = Require.NotNegative(current.Amperes, nameof(current), "A") / wire.Count;
         double air = wire.Material.CelsiusOf(ambient, nameof(ambient));
-        double threshold = Require.NotNegative((mattersFrom ?? Ratio.FromPercent(ConductorConstants.SelfHeatingMatters.Value)).DecimalFractions, nameof(mattersFrom), "");
+        double threshold = Require.NotNegative(
+            (mattersFrom ?? Ratio.FromPercent(ConductorConstants.SelfHeatingMatters.Value)).DecimalFractions, nameof(mattersFrom), "");
         return new SelfHeating(wire, this, air, ThermalResistanceOf(wire.Size), amperes, threshold);
     }
 
-    /// <summary>The current that heats a conductor to a temperature and no further: I = √((T − Tₐ)/(θ·r(T))); 0 where the air is as warm. [A]</summary>
+    /// <summary>The current that heats a conductor to a temperature and no further: I = √((T − Tₐ)/(θ·r(T))); 0 where the air is as warm.
+    /// [A]</summary>
     /// <param name="conductor">The conductor; wires in parallel share the current. Its size is one that is covered.</param>
-    /// <param name="highest">Temperature that it may reach, such as its insulation's highest in service, in the range of the material. [any temperature unit]</param>
+    /// <param name="highest">Temperature that it may reach, such as its insulation's highest in service, in the range of the material. [any
+    /// temperature unit]</param>
     /// <param name="ambient">Temperature of the air around, in the range of the material. [any temperature unit]</param>
     /// <exception cref="ArgumentNullException"><paramref name="conductor"/> is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or the size is not covered (<see cref="Covers"/>).</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or the size is not covered
+    /// (<see cref="Covers"/>).</exception>
     /// <remarks>A code may allow less, never more: see <see cref="Conductor.NecLargestProtection"/>.</remarks>
     /// <example>
     /// 18 AWG copper of 60 °C in 40 °C air, alone in its cable, carries 8.5 A:
-    /// <code>ElectricCurrent most = InstallationMethod.InCableOrRaceway(2).Ampacity(conductor, Temperature.FromDegreesCelsius(60), Temperature.FromDegreesCelsius(40));</code>
+    /// <code>
+    /// ElectricCurrent most = InstallationMethod.InCableOrRaceway(2)
+    ///     .Ampacity(conductor, Temperature.FromDegreesCelsius(60), Temperature.FromDegreesCelsius(40));
+    /// </code>
     /// </example>
     public ElectricCurrent Ampacity(Conductor conductor, Temperature highest, Temperature ambient)
     {
         ConductorMaterial material = Require.NotNull(conductor, nameof(conductor)).Material;
-        return ElectricCurrent.FromAmperes(Amperes(conductor, material.CelsiusOf(highest, nameof(highest)), material.CelsiusOf(ambient, nameof(ambient))));
+        return ElectricCurrent.FromAmperes(
+            Amperes(conductor, material.CelsiusOf(highest, nameof(highest)), material.CelsiusOf(ambient, nameof(ambient))));
     }
 
     /// <summary>The name; never throws.</summary>
@@ -195,7 +210,10 @@ public sealed class InstallationMethod
 
     /// <inheritdoc cref="Ampacity"/>
     internal double Amperes(Conductor conductor, double highest, double ambient) =>
-        highest > ambient ? conductor.Count * Math.Sqrt((highest - ambient) / (ThermalResistanceOf(conductor.Size) * conductor.Count * conductor.OhmsPerMeterAt(highest))) : 0;
+        highest > ambient
+            ? conductor.Count * Math.Sqrt(
+                (highest - ambient) / (ThermalResistanceOf(conductor.Size) * conductor.Count * conductor.OhmsPerMeterAt(highest)))
+            : 0;
 
     // Thermal resistance of a meter to the air. [K·m/W]
     private static double Theta(WireSize size, double amperes, double hot, double cool)
@@ -221,11 +239,17 @@ public sealed class InstallationMethod
         return Math.Exp(leftTheta + ((rightTheta - leftTheta) * (logArea - leftArea) / (rightArea - leftArea)));
     }
 
-    private static InstallationMethod Method(string method, int circuits, Func<(double SquareMillimeters, double InsulatedWall, double ConduitOnWall, double OnWall), double> amperes)
+    private static InstallationMethod Method(
+        string method, int circuits,
+        Func<(double SquareMillimeters, double InsulatedWall, double ConduitOnWall, double OnWall), double> amperes)
     {
         double share = IecGrouping.First(g => Require.Within(circuits, 1, 20, nameof(circuits), "") <= g.UpTo).Share;
-        return new InstallationMethod(circuits == 1 ? $"installation method {method}" : FormattableString.Invariant($"installation method {method}, {circuits} circuits bunched"),
-            IecAmpacity.ToDictionary(row => WireSize.SquareMillimeters(row.SquareMillimeters), row => ElectricCurrent.FromAmperes(share * amperes(row))),
+        return new InstallationMethod(
+            circuits == 1
+            ? $"installation method {method}"
+            : FormattableString.Invariant($"installation method {method}, {circuits} circuits bunched"),
+            IecAmpacity.ToDictionary(
+                row => WireSize.SquareMillimeters(row.SquareMillimeters), row => ElectricCurrent.FromAmperes(share * amperes(row))),
             Temperature.FromDegreesCelsius(70), Temperature.FromDegreesCelsius(30), Sources.IecAmpacity);
     }
 

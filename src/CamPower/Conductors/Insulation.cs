@@ -6,12 +6,11 @@ namespace CamPower;
 
 /// <summary>The insulation of a conductor: how hot it may be in service, and for a moment in a fault.</summary>
 /// <remarks>
-/// Immutable. A rating that is printed on a jacket says how hot it may be in service and nothing of a fault: see
-/// <see cref="Rated"/>. Where the limit in a fault is known, the adiabatic withstand follows from it: no heat leaves the conductor, which holds
-/// to about 5 s; beyond, the formula is more careful than the conductor. k = K √ln((θf + β)/(θi + β)), and k²·S² is the I²t that heats a conductor of
-/// section S from its service temperature to the limit. Sources: <see cref="Sources.AdiabaticWithstand"/>,
-/// <see cref="Sources.Iec60949"/>. Copper has the constants of copper; copper-clad aluminum and a material of your own have
-/// those of aluminum, the smaller ones.
+/// Immutable. A rating that is printed on a jacket says how hot it may be in service and nothing of a fault: see <see cref="Rated"/>. Where
+/// the limit in a fault is known, the adiabatic withstand follows from it: no heat leaves the conductor, which holds to about 5 s; beyond,
+/// the formula is more careful than the conductor. k = K √ln((θf + β)/(θi + β)), and k²·S² is the I²t that heats a conductor of section S
+/// from its service temperature to the limit. Sources: <see cref="Sources.AdiabaticWithstand"/>, <see cref="Sources.Iec60949"/>. Copper has
+/// the constants of copper; copper-clad aluminum and a material of your own have those of aluminum, the smaller ones.
 /// </remarks>
 /// <example>
 /// <code>
@@ -38,7 +37,11 @@ public sealed class Insulation
         : this(name, highestInService, source)
     {
         double limit = Require.Within(Celsius.Of(highestInFault), -200, 1000, nameof(highestInFault), "°C");
-        if (limit <= _serviceCelsius) throw Require.OutOfRange(limit, nameof(highestInFault), "°C", FormattableString.Invariant($"above {_serviceCelsius}"));
+        if (limit <= _serviceCelsius)
+        {
+            throw Require.OutOfRange(limit, nameof(highestInFault), "°C", FormattableString.Invariant($"above {_serviceCelsius}"));
+        }
+
         _faultCelsius = limit;
         HighestInFault = highestInFault;
     }
@@ -82,11 +85,16 @@ public sealed class Insulation
     /// <summary>An insulation of which only the rating is known, as it is printed on a jacket.</summary>
     /// <param name="highestInService">The highest conductor temperature in service, from -200 °C to 1000 °C.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="highestInService"/> is outside its range.</exception>
-    /// <example><code>Insulation printed = Insulation.Rated(Temperature.FromDegreesCelsius(60));   // its withstand is not known</code></example>
+    /// <example>
+    /// <code>
+    /// Insulation printed = Insulation.Rated(Temperature.FromDegreesCelsius(60));   // its withstand is not known
+    /// </code>
+    /// </example>
     public static Insulation Rated(Temperature highestInService) =>
         new(FormattableString.Invariant($"insulation rated {Celsius.Of(highestInService):G6} °C"), highestInService, Sources.PrintedRating);
 
-    /// <summary>The factor k of a conductor material under this insulation; null where the limit in a fault is not known. [A·s^½/mm²]</summary>
+    /// <summary>The factor k of a conductor material under this insulation; null where the limit in a fault is not known.
+    /// [A·s^½/mm²]</summary>
     /// <param name="material">What the conductor is made of.</param>
     /// <exception cref="ArgumentNullException"><paramref name="material"/> is null.</exception>
     public double? FactorFor(ConductorMaterial material)
@@ -97,26 +105,33 @@ public sealed class Insulation
             : Factor(ConductorConstants.AluminumAdiabatic.Value, ConductorConstants.AluminumBeta.Value);
     }
 
-    /// <summary>The I²t that a conductor stands: k²·S², wires in parallel sharing the current; null where the limit in a fault is not known. [A²·s]</summary>
+    /// <summary>The I²t that a conductor stands: k²·S², wires in parallel sharing the current; null where the limit in a fault is not
+    /// known. [A²·s]</summary>
     /// <param name="conductor">The conductor.</param>
     /// <exception cref="ArgumentNullException"><paramref name="conductor"/> is null.</exception>
     public JouleIntegral? WithstandOf(Conductor conductor) =>
-        WithstandIntegral(Require.NotNull(conductor, nameof(conductor))) is double integral ? JouleIntegral.FromAmpereSquaredSeconds(integral) : null;
+        WithstandIntegral(Require.NotNull(conductor, nameof(conductor))) is double integral
+            ? JouleIntegral.FromAmpereSquaredSeconds(integral)
+            : null;
 
     /// <summary>How long a conductor stands a steady current: t = (k·S/I)²; null where the limit in a fault is not known. [s]</summary>
     /// <param name="conductor">The conductor.</param>
     /// <param name="current">The current, above 0. [A]</param>
     /// <exception cref="ArgumentNullException"><paramref name="conductor"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="current"/> is not above 0, or not finite.</exception>
-    /// <remarks>Beyond 5 s (<see cref="Sources.AdiabaticWithstand"/>) heat leaves the conductor, and it stands the current longer than this says.</remarks>
+    /// <remarks>Beyond 5 s (<see cref="Sources.AdiabaticWithstand"/>) heat leaves the conductor, and it stands the current longer than this
+    /// says.</remarks>
     /// <example>0.5 mm² of copper in PVC stands 100 A for 0.331 s.</example>
     public Duration? WithstandTime(Conductor conductor, ElectricCurrent current)
     {
         double amperes = Require.Positive(current.Amperes, nameof(current), "A");
-        return WithstandIntegral(Require.NotNull(conductor, nameof(conductor))) is double integral ? Duration.FromSeconds(integral / amperes / amperes) : null;
+        return WithstandIntegral(Require.NotNull(conductor, nameof(conductor))) is double integral
+            ? Duration.FromSeconds(integral / amperes / amperes)
+            : null;
     }
 
-    /// <summary>The least section that stands a current for a time: S = I √t / k; null where the limit in a fault is not known. [mm²]</summary>
+    /// <summary>The least section that stands a current for a time: S = I √t / k; null where the limit in a fault is not known.
+    /// [mm²]</summary>
     /// <param name="material">What the conductor is made of.</param>
     /// <param name="current">The current, at least 0. [A]</param>
     /// <param name="time">How long it flows, from 0 to 5 s. [s]</param>

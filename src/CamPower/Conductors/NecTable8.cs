@@ -35,7 +35,8 @@ internal static class NecTable8
         foreach ((int gauge, double ohms) in rows.Where(row => WireSize.Awg(row.Gauge) == size))
         {
             bool isRemembered = stranding == Stranding.ClassB && gauge == StrandedFromMemory;
-            return new Conductor(size, stranding, ConductorMaterial.AnnealedCopper, TabulatedResistance.Typical("NEC Chapter 9 Table 8, coated",
+            return new Conductor(size, stranding, ConductorMaterial.AnnealedCopper,
+                TabulatedResistance.Typical("NEC Chapter 9 Table 8, coated",
                 LinearResistance.FromOhmsPer1000Feet(ohms), At, isRemembered ? Sources.NecTable8FromMemory : Sources.NecTable8));
         }
 

@@ -4,9 +4,9 @@ namespace CamPower;
 
 /// <summary>What a conductor's resistance is taken from: its nominal area, or a figure that a table states.</summary>
 /// <remarks>
-/// Immutable. Either the nominal area, ρ·k/A with the lay factor k of the stranding (<see cref="Sources.Resistance"/>), or a <see cref="TabulatedResistance"/>.
-/// They answer different questions: a standard's maximum is 4 to 19 % above what the nominal area gives, so a sum of
-/// both is neither what to expect nor what to fear. See <see cref="CableRun.MixesResistanceBases"/>.
+/// Immutable. Either the nominal area, ρ·k/A with the lay factor k of the stranding (<see cref="Sources.Resistance"/>), or a
+/// <see cref="TabulatedResistance"/>. They answer different questions: a standard's maximum is 4 to 19 % above what the nominal area gives,
+/// so a sum of both is neither what to expect nor what to fear. See <see cref="CableRun.MixesResistanceBases"/>.
 /// </remarks>
 /// <example><code>bool atTheLimit = conductor.Basis is TabulatedResistance { IsMaximum: true };</code></example>
 public abstract class ResistanceBasis

@@ -26,7 +26,8 @@ public sealed class SelfHeating
     private readonly double _air, _theta, _amperes, _kelvinsAt20C, _growth;
     private readonly HeatBalance _balance;
 
-    internal SelfHeating(Conductor conductor, InstallationMethod installationMethod, double air, double theta, double amperes, double mattersFrom)
+    internal SelfHeating(Conductor conductor, InstallationMethod installationMethod, double air, double theta, double amperes,
+        double mattersFrom)
     {
         Conductor = conductor;
         InstallationMethod = installationMethod;
@@ -61,10 +62,12 @@ public sealed class SelfHeating
     /// <summary>Whether the resistance grows by as much as was asked for, or the conductor settles at no temperature.</summary>
     public bool Matters { get; }
 
-    /// <summary>Time in which 63 % of the rise are done; null where it settles at no temperature, or the metal's heat capacity is not known. [s]</summary>
+    /// <summary>Time in which 63 % of the rise are done; null where it settles at no temperature, or the metal's heat capacity is not
+    /// known. [s]</summary>
     public Duration? TimeConstant => _balance.HasCapacity && _balance.Decay > 0 ? Duration.FromSeconds(1 / _balance.Decay) : null;
 
-    /// <summary>How warm the conductor is after a time; null beyond its material's range, and where the metal's heat capacity is not known.</summary>
+    /// <summary>How warm the conductor is after a time; null beyond its material's range, and where the metal's heat capacity is not
+    /// known.</summary>
     /// <param name="time">How long the current has flowed, at least 0. [s]</param>
     /// <param name="from">Temperature of the conductor at first, not below the air's.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
@@ -76,7 +79,8 @@ public sealed class SelfHeating
         return celsius <= Conductor.Material.ValidToCelsius ? Temperature.FromDegreesCelsius(celsius) : null;
     }
 
-    /// <summary>When the conductor reaches a temperature; null where it never does, and where the metal's heat capacity is not known. [s]</summary>
+    /// <summary>When the conductor reaches a temperature; null where it never does, and where the metal's heat capacity is not known.
+    /// [s]</summary>
     /// <param name="limit">The temperature, in the range of the material.</param>
     /// <param name="from">Temperature of the conductor at first, not below the air's.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
@@ -90,15 +94,19 @@ public sealed class SelfHeating
     /// <summary>How the temperature was worked out.</summary>
     public Derivation Explain()
     {
-        string alpha = DerivationStep.Number(Conductor.Material.TemperatureCoefficientAt20C), air = DerivationStep.Number(_air), x = DerivationStep.Number(_kelvinsAt20C);
+        string alpha = DerivationStep.Number(Conductor.Material.TemperatureCoefficientAt20C),
+            air = DerivationStep.Number(_air),
+            x = DerivationStep.Number(_kelvinsAt20C);
         var steps = new List<DerivationStep>
         {
             new("x", "Rise if the wire kept its resistance of 20 °C", "theta*I^2*r20", @"x = \theta I^2 r_{20}",
-                $"{DerivationStep.Number(_theta)}*{DerivationStep.Number(_amperes)}^2*{DerivationStep.Number(WireOhmsPerMeterAt20C)}", _kelvinsAt20C, "K", Sources.SelfHeating),
+                $"{DerivationStep.Number(_theta)}*{DerivationStep.Number(_amperes)}^2*{DerivationStep.Number(WireOhmsPerMeterAt20C)}",
+                    _kelvinsAt20C, "K", Sources.SelfHeating),
         };
         if (_celsius is double celsius)
         {
-            steps.Add(new("T", "Temperature at which the warmer wire's heat balances", "20 + (Ta - 20 + x)/(1 - x*alpha20)", @"T = 20 + \frac{T_a - 20 + x}{1 - x\,\alpha_{20}}",
+            steps.Add(new("T", "Temperature at which the warmer wire's heat balances", "20 + (Ta - 20 + x)/(1 - x*alpha20)",
+                @"T = 20 + \frac{T_a - 20 + x}{1 - x\,\alpha_{20}}",
                 $"20 + ({air} - 20 + {x})/(1 - {x}*{alpha})", celsius, "°C", Sources.SelfHeating));
         }
 
@@ -110,7 +118,8 @@ public sealed class SelfHeating
         ? FormattableString.Invariant($"{celsius:0.0} °C in {_air:0.0} °C air, resistance {100 * _growth:0.0} % up")
         : FormattableString.Invariant($"no steady temperature in {_air:0.0} °C air");
 
-    private double StartOf(Temperature from) => Require.Within(Celsius.Of(from), _air, Conductor.Material.ValidToCelsius, nameof(from), "°C");
+    private double StartOf(Temperature from) =>
+        Require.Within(Celsius.Of(from), _air, Conductor.Material.ValidToCelsius, nameof(from), "°C");
 
     private double WireOhmsPerMeterAt20C => Conductor.OhmsPerMeterAt20C * Conductor.Count;
 }

@@ -6,21 +6,24 @@ namespace CamPower.Conductors;
 
 /// <summary>What the US code allows small conductors of the American wire gauge, whatever their insulation and however they lie.</summary>
 /// <remarks>
-/// Copper of 18, 16, 14, 12 and 10 AWG: a protective device of 7, 10, 15, 20 and 30 A at most
-/// (<see cref="Sources.NecSmallConductors"/>, the first two from memory); aluminum and copper-clad aluminum of 12 and
-/// 10 AWG: 15 and 25 A, and of 14 AWG 10 A (NEC 2023, copper-clad alone, from memory); thinner ones have no row, and at most what copper has. Building codes know nothing thinner; for 22 and 20 AWG copper the fuses of a chart for aircraft
-/// stand in, 5 A both (<see cref="Sources.AircraftProtectors"/>). A gauge between two rows has what the smaller one has. It limits the protective
-/// device and the continuous load. It does not bind metric sizes, which go by a table of their own (<see cref="InstallationMethod.OnWall"/>), nor Class 2 circuits.
-/// It is the last word only together with what the conductor carries (<see cref="InstallationMethod.Ampacity"/>), and the local code is
-/// the last word on both.
+/// Copper of 18, 16, 14, 12 and 10 AWG: a protective device of 7, 10, 15, 20 and 30 A at most (<see cref="Sources.NecSmallConductors"/>,
+/// the first two from memory); aluminum and copper-clad aluminum of 12 and 10 AWG: 15 and 25 A, and of 14 AWG 10 A (NEC 2023, copper-clad
+/// alone, from memory); thinner ones have no row, and at most what copper has. Building codes know nothing thinner; for 22 and 20 AWG
+/// copper the fuses of a chart for aircraft stand in, 5 A both (<see cref="Sources.AircraftProtectors"/>). A gauge between two rows has
+/// what the smaller one has. It limits the protective device and the continuous load. It does not bind metric sizes, which go by a table of
+/// their own (<see cref="InstallationMethod.OnWall"/>), nor Class 2 circuits. It is the last word only together with what the conductor
+/// carries (<see cref="InstallationMethod.Ampacity"/>), and the local code is the last word on both.
 /// </remarks>
 internal static class SmallConductors
 {
-    private static readonly (double SquareMeters, double Amperes)[] Copper = Rows((22, 5), (20, 5), (18, 7), (16, 10), (14, 15), (12, 20), (10, 30));
+    private static readonly (double SquareMeters, double Amperes)[] Copper =
+        Rows((22, 5), (20, 5), (18, 7), (16, 10), (14, 15), (12, 20), (10, 30));
 
-    private static readonly (double SquareMeters, double Amperes)[] Aluminum = Rows((22, 5), (20, 5), (18, 7), (16, 10), (14, 10), (12, 15), (10, 25));
+    private static readonly (double SquareMeters, double Amperes)[] Aluminum =
+        Rows((22, 5), (20, 5), (18, 7), (16, 10), (14, 10), (12, 15), (10, 25));
 
-    private static readonly double From18Awg = WireSize.Awg(18).SquareMeters, From14Awg = WireSize.Awg(14).SquareMeters, From12Awg = WireSize.Awg(12).SquareMeters;
+    private static readonly double From18Awg = WireSize.Awg(18).SquareMeters, From14Awg = WireSize.Awg(14).SquareMeters,
+        From12Awg = WireSize.Awg(12).SquareMeters;
 
     /// <inheritdoc cref="Conductor.NecLargestProtection"/>
     internal static double? ProtectionAmperes(Conductor conductor)
@@ -42,12 +45,18 @@ internal static class SmallConductors
     {
         if (conductor.Size.SquareMeters < From18Awg) return null;
         double? protection = ProtectionAmperes(conductor);
-        return conductor.Size.SquareMeters < (ReferenceEquals(RowsFor(conductor.Material), Copper) ? From14Awg : From12Awg) ? protection * ConductorConstants.ContinuousShareOfSmallConductors.Value / 100 : protection;
+        return conductor.Size.SquareMeters < (ReferenceEquals(RowsFor(conductor.Material), Copper) ? From14Awg : From12Awg)
+            ? protection * ConductorConstants.ContinuousShareOfSmallConductors.Value / 100
+            : protection;
     }
 
     private static (double SquareMeters, double Amperes)[]? RowsFor(ConductorMaterial material)
     {
-        if (ReferenceEquals(material, ConductorMaterial.AnnealedCopper) || ReferenceEquals(material, ConductorMaterial.HardDrawnCopper)) return Copper;
+        if (ReferenceEquals(material, ConductorMaterial.AnnealedCopper) || ReferenceEquals(material, ConductorMaterial.HardDrawnCopper))
+        {
+            return Copper;
+        }
+
         return ReferenceEquals(material, ConductorMaterial.Aluminum) || material.IsCopperCladAluminum ? Aluminum : null;
     }
 

@@ -26,10 +26,12 @@ public sealed class Stranding
     public static Stranding Solid { get; } = new("solid", 1, Sources.Resistance);
 
     /// <summary>Class B concentric lay: 2 % above solid.</summary>
-    public static Stranding ClassB { get; } = new("class B stranded", ConductorConstants.ClassBLay.Value, ConductorConstants.ClassBLay.Source);
+    public static Stranding ClassB { get; } =
+        new("class B stranded", ConductorConstants.ClassBLay.Value, ConductorConstants.ClassBLay.Source);
 
     /// <summary>Flexible: fine wires bunched or rope-laid, 4 % above solid.</summary>
-    public static Stranding Flexible { get; } = new("flexible", ConductorConstants.FlexibleLay.Value, ConductorConstants.FlexibleLay.Source);
+    public static Stranding Flexible { get; } =
+        new("flexible", ConductorConstants.FlexibleLay.Value, ConductorConstants.FlexibleLay.Source);
 
     /// <summary>Class 1 of IEC 60228: solid.</summary>
     /// <remarks>With <see cref="Conductor(WireSize, CamPower.Stranding, ConductorMaterial)"/> it gives the nominal value, with
@@ -37,10 +39,12 @@ public sealed class Stranding
     public static Stranding IecClass1 { get; } = new("IEC class 1 solid", 1, Sources.Iec60228);
 
     /// <summary>Class 2 of IEC 60228: stranded; the lay of a concentric one, 2 % above solid.</summary>
-    public static Stranding IecClass2 { get; } = new("IEC class 2 stranded", ConductorConstants.ClassBLay.Value, ConductorConstants.ClassBLay.Source);
+    public static Stranding IecClass2 { get; } =
+        new("IEC class 2 stranded", ConductorConstants.ClassBLay.Value, ConductorConstants.ClassBLay.Source);
 
     /// <summary>Class 5 of IEC 60228: flexible; the lay of a bunched one, 4 % above solid.</summary>
-    public static Stranding IecClass5 { get; } = new("IEC class 5 flexible", ConductorConstants.FlexibleLay.Value, ConductorConstants.FlexibleLay.Source);
+    public static Stranding IecClass5 { get; } =
+        new("IEC class 5 flexible", ConductorConstants.FlexibleLay.Value, ConductorConstants.FlexibleLay.Source);
 
     /// <summary>How it is called.</summary>
     public string Name { get; }

@@ -78,9 +78,11 @@ public readonly struct WireSize : IEquatable<WireSize>, IComparable<WireSize>
     /// <param name="millimeters">Above 0. [mm]</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="millimeters"/> is not above 0, or not finite.</exception>
     public static WireSize Diameter(double millimeters) =>
-        new(WireSizeSeries.Diameter, Require.Positive(millimeters, nameof(millimeters), "mm"), Math.PI / 4 * millimeters * millimeters * 1e-6);
+        new(WireSizeSeries.Diameter, Require.Positive(millimeters, nameof(millimeters), "mm"),
+            Math.PI / 4 * millimeters * millimeters * 1e-6);
 
-    /// <summary>Reads a size as people write it: "18 AWG", "2/0 AWG" or "00 AWG", "1.5 mm2", "1.5 mm²", "250 kcmil", "250 MCM", "0.8 mm wire".</summary>
+    /// <summary>Reads a size as people write it: "18 AWG", "2/0 AWG" or "00 AWG", "1.5 mm2", "1.5 mm²", "250 kcmil", "250 MCM", "0.8 mm
+    /// wire".</summary>
     /// <param name="text">The text; case and spaces do not matter, a decimal point does.</param>
     /// <exception cref="ArgumentNullException"><paramref name="text"/> is null.</exception>
     /// <exception cref="FormatException">The text is no wire size.</exception>
@@ -113,10 +115,12 @@ public readonly struct WireSize : IEquatable<WireSize>, IComparable<WireSize>
     /// </remarks>
     public static IReadOnlyList<WireSize> Standard(WireSizeSeries series) => StandardSizes.In(series);
 
-    /// <summary>The next larger standard size of its own series, or null where there is none. It need not be a standard size itself.</summary>
+    /// <summary>The next larger standard size of its own series, or null where there is none. It need not be a standard size
+    /// itself.</summary>
     public WireSize? NextLarger() => StandardSizes.NextLarger(this);
 
-    /// <summary>The next smaller standard size of its own series, or null where there is none. It need not be a standard size itself.</summary>
+    /// <summary>The next smaller standard size of its own series, or null where there is none. It need not be a standard size
+    /// itself.</summary>
     public WireSize? NextSmaller() => StandardSizes.NextSmaller(this);
 
     /// <summary>The standard size of a series whose area differs least; of two equally near ones the larger.</summary>
@@ -144,7 +148,8 @@ public readonly struct WireSize : IEquatable<WireSize>, IComparable<WireSize>
     /// <inheritdoc/>
     public override int GetHashCode() => (_number.GetHashCode() * 31) + (int)Series;
 
-    /// <summary>The size as the trade writes it, in the invariant culture: "18 AWG", "2/0 AWG", "1.5 mm2", "250 kcmil", "0.8 mm wire"; never throws.</summary>
+    /// <summary>The size as the trade writes it, in the invariant culture: "18 AWG", "2/0 AWG", "1.5 mm2", "250 kcmil", "0.8 mm wire";
+    /// never throws.</summary>
     public override string ToString() => Series switch
     {
         WireSizeSeries.Awg when _number <= 0 => FormattableString.Invariant($"{1 - _number}/0 AWG"),

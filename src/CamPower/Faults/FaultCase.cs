@@ -19,7 +19,8 @@ internal sealed class FaultCase
     /// <param name="currentFactor">Factor of the surroundings on the device's rated currents.</param>
     /// <param name="startCelsius">Temperature of the conductors when it begins, and of the air around them.</param>
     /// <param name="warming">How the conductors' warming lowers it; null where that is not asked.</param>
-    internal FaultCase(LimitedCurrent current, CurrentSurge surge, ProtectiveDevice device, double currentFactor, double startCelsius, FaultWarming? warming = null)
+    internal FaultCase(LimitedCurrent current, CurrentSurge surge, ProtectiveDevice device, double currentFactor, double startCelsius,
+        FaultWarming? warming = null)
     {
         OpeningTimes steady = OpeningOf(current, device, currentFactor);
         double least = double.PositiveInfinity;
@@ -38,7 +39,9 @@ internal sealed class FaultCase
         _surge = surge;
         RmsAmperes = Math.Min(least, _current.RmsAmperes);
         StartCelsius = startCelsius;
-        EndSeconds = double.IsInfinity(device.PauseSeconds) || Opening.Verdict != OperatingVerdict.Clears ? LatestEnd(current) : double.PositiveInfinity;
+        EndSeconds = double.IsInfinity(device.PauseSeconds) || Opening.Verdict != OperatingVerdict.Clears
+            ? LatestEnd(current)
+            : double.PositiveInfinity;
     }
 
     internal OpeningTimes Opening { get; }
@@ -54,7 +57,8 @@ internal sealed class FaultCase
     /// <summary>The most current once capacitors are discharged. [A]</summary>
     internal double PeakAmperes => _current.PeakAmperes;
 
-    /// <summary>The least that heats the device: after the conductors have warmed, where that keeps it from being certain to operate. [A]</summary>
+    /// <summary>The least that heats the device: after the conductors have warmed, where that keeps it from being certain to operate.
+    /// [A]</summary>
     internal double RmsAmperes { get; }
 
     /// <summary>What heats the conductors as long as it lasts: the RMS of pulses that repeat, the height of a single one. [A]</summary>
@@ -63,7 +67,8 @@ internal sealed class FaultCase
     /// <summary>The most I²t until the fault has ended; infinite where nothing ends it. [A²·s]</summary>
     internal double LetThrough => IntegralTo(EndSeconds);
 
-    /// <summary>The most I²t until a time, what capacitors discharge included. A whole pulse counts as soon as it has begun. [A²·s]</summary>
+    /// <summary>The most I²t until a time, what capacitors discharge included. A whole pulse counts as soon as it has begun.
+    /// [A²·s]</summary>
     internal double IntegralTo(double seconds)
     {
         double inOnePulse = _current.PeakAmperes * _current.PeakAmperes * Math.Min(seconds, _current.PulseSeconds);
@@ -79,7 +84,8 @@ internal sealed class FaultCase
     {
         if (double.IsInfinity(device.PauseSeconds) || Opening.Verdict != OperatingVerdict.Clears) return current;
         double period = Opening.LatestSeconds + device.PauseSeconds;
-        return new LimitedCurrent(current.PeakAmperes, current.PeakAmperes * Math.Sqrt(Opening.LatestSeconds / period), Opening.LatestSeconds, period);
+        return new LimitedCurrent(
+            current.PeakAmperes, current.PeakAmperes * Math.Sqrt(Opening.LatestSeconds / period), Opening.LatestSeconds, period);
     }
 
     // A first pulse may open it. Where that is not certain the pulses count by their RMS, from a whole period on; a supply
@@ -95,7 +101,9 @@ internal sealed class FaultCase
 
         OpeningTimes byRms = device.OpeningAt(current.RmsAmperes, currentFactor);
         if (inPulse.EarliestSeconds >= current.PulseSeconds) return Later(byRms.Verdict, byRms.EarliestSeconds);
-        return Later(byRms.Verdict == OperatingVerdict.Clears ? OperatingVerdict.Clears : OperatingVerdict.MayClear, inPulse.EarliestSeconds);
+        return Later(byRms.Verdict == OperatingVerdict.Clears
+            ? OperatingVerdict.Clears
+            : OperatingVerdict.MayClear, inPulse.EarliestSeconds);
 
         OpeningTimes Later(OperatingVerdict verdict, double earliest) =>
             new(verdict, earliest, Math.Max(byRms.LatestSeconds, current.PeriodSeconds));

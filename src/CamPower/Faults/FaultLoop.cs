@@ -7,7 +7,8 @@ namespace CamPower.Faults;
 /// <param name="meters">How far along the route, one way. [m]</param>
 /// <param name="outgoing">The way out.</param>
 /// <param name="back">The way back.</param>
-/// <param name="pieces">The ends of the pieces of cable that begin at the place: a short at their origin draws as much, through their conductors as well.</param>
+/// <param name="pieces">The ends of the pieces of cable that begin at the place: a short at their origin draws as much, through their
+/// conductors as well.</param>
 internal sealed class FaultLoop(string place, double meters, FaultPole outgoing, FaultPole back, IReadOnlyList<FaultLoop> pieces)
 {
     internal string Place => place;
@@ -20,14 +21,17 @@ internal sealed class FaultLoop(string place, double meters, FaultPole outgoing,
 
     internal IReadOnlyList<LaidConductor> Conductors { get; } = LaidConductor.Joined(outgoing.Conductors, back.Conductors);
 
-    internal static FaultLoop AtTerminals(int conditions) => new("terminals", 0, FaultPole.AtTerminals(conditions), FaultPole.AtTerminals(conditions), []);
+    internal static FaultLoop AtTerminals(int conditions) =>
+        new("terminals", 0, FaultPole.AtTerminals(conditions), FaultPole.AtTerminals(conditions), []);
 
     /// <summary>Its resistance in a condition, given by its place in the list. [Ω]</summary>
     internal double OhmsIn(int condition) => outgoing.OhmsIn(condition) + back.OhmsIn(condition);
 
     /// <summary>The loop with one more part of a run at its end.</summary>
-    internal FaultLoop Then(RunPart part, InstallationMethod? installationMethod, IReadOnlyList<FaultAir> air) => new(place, meters + part.OneWayLength.Meters,
-        outgoing.Then(part, cable => cable.Outgoing, installationMethod, air), back.Then(part, cable => cable.Return, installationMethod, air), []);
+    internal FaultLoop Then(RunPart part, InstallationMethod? installationMethod, IReadOnlyList<FaultAir> air) =>
+        new(place, meters + part.OneWayLength.Meters,
+        outgoing.Then(part, cable => cable.Outgoing, installationMethod, air),
+            back.Then(part, cable => cable.Return, installationMethod, air), []);
 
     /// <summary>The loop with the outgoing pole of a whole run at its end, and back by the pole of another way.</summary>
     internal FaultLoop Then(CableRun run, InstallationMethod? installationMethod, IReadOnlyList<FaultAir> air, FaultPole instead)
@@ -38,5 +42,6 @@ internal sealed class FaultLoop(string place, double meters, FaultPole outgoing,
     }
 
     /// <summary>The same loop, called after its end, with the pieces of cable that begin there.</summary>
-    internal FaultLoop EndingAt(string name, IReadOnlyList<FaultLoop>? beginning = null) => new(name, meters, outgoing, back, beginning ?? []);
+    internal FaultLoop EndingAt(string name, IReadOnlyList<FaultLoop>? beginning = null) =>
+        new(name, meters, outgoing, back, beginning ?? []);
 }

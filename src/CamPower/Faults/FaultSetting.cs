@@ -7,7 +7,8 @@ using UnitsNet;
 
 namespace CamPower.Faults;
 
-/// <summary>What stands behind and before every fault of one output: the supply, the protective device, and the temperatures of each condition.</summary>
+/// <summary>What stands behind and before every fault of one output: the supply, the protective device, and the temperatures of each
+/// condition.</summary>
 /// <remarks>
 /// Where a device or an overload behavior is not stated, the currents are worked out without either, and no verdict is given.
 /// A supply that has a limit of its own keeps its tolerance up to it, so that a source resistance is needed of an unlimited one
@@ -33,8 +34,10 @@ internal sealed class FaultSetting
     /// <param name="output">The supply's output.</param>
     /// <param name="device">The protective device; null where it is not stated.</param>
     /// <param name="air">The temperatures of each condition, each pair once.</param>
-    /// <param name="rails">What the other outputs of the supply do meanwhile, for each of those temperatures; null where there are none.</param>
-    internal FaultSetting(SupplyOutput output, ProtectiveDevice? device, IReadOnlyList<FaultAir> air, IReadOnlyList<Lazy<RailStudy>>? rails = null)
+    /// <param name="rails">What the other outputs of the supply do meanwhile, for each of those temperatures; null where there are
+    /// none.</param>
+    internal FaultSetting(SupplyOutput output, ProtectiveDevice? device, IReadOnlyList<FaultAir> air,
+        IReadOnlyList<Lazy<RailStudy>>? rails = null)
     {
         Output = output;
         Device = device ?? ProtectiveDevice.None;
@@ -69,11 +72,13 @@ internal sealed class FaultSetting
     /// <summary>Whether the limit of the supply is known, so that the largest current is one and not only a bound.</summary>
     internal bool KnowsSupply => (Missing & (FaultData.Overload | FaultData.SourceResistance)) == FaultData.None;
 
-    /// <summary>The greatest current that the supply keeps up in an overload; infinite where none is stated: a nameplate is no limit. [A]</summary>
+    /// <summary>The greatest current that the supply keeps up in an overload; infinite where none is stated: a nameplate is no limit.
+    /// [A]</summary>
     /// <remarks>What its capacitors discharge is counted apart.</remarks>
     internal double GreatestSustainedAmperes => _overload.Highest.LimitAmperes;
 
-    /// <summary>What the supply does while a short lasts: in the condition in which most devices suffer, with cold conductors to it.</summary>
+    /// <summary>What the supply does while a short lasts: in the condition in which most devices suffer, with cold conductors to
+    /// it.</summary>
     internal RailDuringFault RailDuring(FaultLoop loop)
     {
         RailDuringFault? worst = null;
@@ -96,7 +101,8 @@ internal sealed class FaultSetting
     internal double MostProspective(FaultLoop loop) => Output.HighestVolts / (_sourceOhms + LeastOhms(loop));
 
     /// <summary>The least prospective current of a fault: that of the resistances alone. [A]</summary>
-    internal double LeastProspective(FaultLoop loop) => Output.LowestVolts / (_sourceOhms + Conditions.Max(c => GreatestOhms(loop.OhmsIn(c), c)));
+    internal double LeastProspective(FaultLoop loop) =>
+        Output.LowestVolts / (_sourceOhms + Conditions.Max(c => GreatestOhms(loop.OhmsIn(c), c)));
 
     /// <summary>The greatest resistance of a loop beside the device, source included. [Ω]</summary>
     internal double GreatestRest(FaultLoop loop) => _sourceOhms + Conditions.Max(loop.OhmsIn);
@@ -104,27 +110,33 @@ internal sealed class FaultSetting
     /// <summary>Resistance of device and way to a fault where it is least. [Ω]</summary>
     internal double LeastOhms(FaultLoop loop) => Conditions.Min(c => LeastOhms(loop, c));
 
-    /// <summary>The largest current of the output capacitors' discharge; infinite where no resistance is stated that limits it. [A]</summary>
+    /// <summary>The largest current of the output capacitors' discharge; infinite where no resistance is stated that limits it.
+    /// [A]</summary>
     internal double DischargePeak(FaultLoop loop) =>
         double.IsInfinity(Device.MostAmperes) && _farads > 0 ? Output.HighestVolts / LeastOhms(loop) : 0;
 
-    /// <summary>The most power that a short with a resistance of its own keeps up at a place, whatever that resistance; infinite where nothing that is stated bounds it. [W]</summary>
-    /// <remarks>Maximum power transfer, V²/4R, or less where the supply or an electronic limit holds the current below V/2R, or the device interrupts that
-    /// sooner than a power counts by which a spot is classed.</remarks>
+    /// <summary>The most power that a short with a resistance of its own keeps up at a place, whatever that resistance; infinite where
+    /// nothing that is stated bounds it. [W]</summary>
+    /// <remarks>Maximum power transfer, V²/4R, or less where the supply or an electronic limit holds the current below V/2R, or the device
+    /// interrupts that sooner than a power counts by which a spot is classed.</remarks>
     internal double PoorShortWatts(FaultLoop loop)
     {
-        double volts = Output.HighestVolts, ohms = _sourceOhms + LeastOhms(loop), most = Math.Min(Math.Min(GreatestSustainedAmperes, Device.MostAmperes), _lasting.Value);
+        double volts = Output.HighestVolts,
+            ohms = _sourceOhms + LeastOhms(loop),
+            most = Math.Min(Math.Min(GreatestSustainedAmperes, Device.MostAmperes), _lasting.Value);
         double amperes = Math.Min(volts / (2 * ohms), most);
         return double.IsInfinity(amperes) ? double.PositiveInfinity : amperes * (volts - (amperes * ohms));
     }
 
-    /// <summary>The cases of a short at the end of a loop: in each condition the ends of the range of current, and where something changes between them.</summary>
-    /// <remarks>The ends; the limit of the supply; what is left while the other outputs take most; just below every current at which the device gets
-    /// faster. Between these nothing gets worse.</remarks>
+    /// <summary>The cases of a short at the end of a loop: in each condition the ends of the range of current, and where something changes
+    /// between them.</summary>
+    /// <remarks>The ends; the limit of the supply; what is left while the other outputs take most; just below every current at which the
+    /// device gets faster. Between these nothing gets worse.</remarks>
     internal FaultCase[] ShortCases(FaultLoop loop) => [.. Conditions.SelectMany(c => ShortCases(loop, c))];
 
     /// <summary>The cases of a short anywhere along a piece of cable, that at its end left out.</summary>
-    /// <remarks>What capacitors discharge counts as at its end: the closer to a supply of no resistance, the shorter what it heats.</remarks>
+    /// <remarks>What capacitors discharge counts as at its end: the closer to a supply of no resistance, the shorter what it
+    /// heats.</remarks>
     /// <param name="origin">The loop to where it begins.</param>
     /// <param name="end">The loop to where it ends.</param>
     internal FaultCase[] PieceCases(FaultLoop origin, FaultLoop end) => [.. Conditions.SelectMany(c =>
@@ -145,13 +157,20 @@ internal sealed class FaultSetting
         return [.. Conditions.SelectMany(c => Currents(c).SelectMany(current => Cases(current, CurrentSurge.None, c)))];
 
         IEnumerable<LimitedCurrent> Currents(int c) =>
-            Rail(c)?.IsOverloadedBy(drawn) == true ? alone.Concat(alone.Select(current => _overload.InOverload(current.PeakAmperes))) : alone;
+            Rail(c)?.IsOverloadedBy(drawn) == true
+                ? alone.Concat(alone.Select(current => _overload.InOverload(current.PeakAmperes)))
+                : alone;
     }
 
-    // The largest current that the device may let flow for longer than the time after which the power of a spot is measured; infinite where it may let any, or limits it itself.
+    // The largest current that the device may let flow for longer than the time after which the power of a spot is measured; infinite where
+    // it may let any, or limits it itself.
     private double LastingAmperes()
     {
-        if (!AllowsVerdict || !double.IsInfinity(Device.MostAmperes) || double.IsInfinity(Device.CertainAmperes(currentFactor: 1))) return double.PositiveInfinity;
+        if (!AllowsVerdict || !double.IsInfinity(Device.MostAmperes) || double.IsInfinity(Device.CertainAmperes(currentFactor: 1)))
+        {
+            return double.PositiveInfinity;
+        }
+
         double factor = _factors.SelectMany(f => f).Max(), interrupted = Device.CertainAmperes(factor);
         while (!IsInterrupted(interrupted))
         {
@@ -187,7 +206,8 @@ internal sealed class FaultSetting
             .. Between(ends, shared, c).SelectMany(current => Cases(current, ends[ends.Length - 1].Most.Surge, c)),
         ];
 
-        FaultWarming Alone(OverloadBehavior overload) => new(loop, ohms, warm => HeatingAt(warm, c), warm => Least(warm, c, overload).Current, celsius);
+        FaultWarming Alone(OverloadBehavior overload) =>
+            new(loop, ohms, warm => HeatingAt(warm, c), warm => Least(warm, c, overload).Current, celsius);
     }
 
     private IEnumerable<FaultCase> Cases(LimitedCurrent current, CurrentSurge surge, int c, FaultWarming? warming = null) =>
@@ -201,16 +221,22 @@ internal sealed class FaultSetting
 
     private End Least(double loopOhms, int c, OverloadBehavior overload) => EndOf(Output.LowestVolts, GreatestOhms(loopOhms, c), overload);
 
-    private double GreatestOhms(double loopOhms, int c) => loopOhms + (Device.GreatestOhms * (_air[c].DeviceCelsius is double known ? Device.ResistanceGrowthIn(known) : 1));
+    private double GreatestOhms(double loopOhms, int c) =>
+        loopOhms + (Device.GreatestOhms * (_air[c].DeviceCelsius is double known ? Device.ResistanceGrowthIn(known) : 1));
 
-    // The limit of the supply, where it lies between the ends or a device that limits lower may keep the supply from it; and the steps of the device.
+    // The limit of the supply, where it lies between the ends or a device that limits lower may keep the supply from it; and the steps of
+    // the device.
     private IEnumerable<LimitedCurrent> Between(Ends[] ends, LimitedCurrent? shared, int c)
     {
         double low = ends.Min(e => e.Lowest), high = ends.Max(e => e.Highest);
         for (int i = 0; i < ends.Length; i++)
         {
             double limit = _ends[i].LimitAmperes;
-            if (!(limit < ends[i].Most.Prospective) || (limit <= ends[i].Least.Prospective && double.IsInfinity(Device.MostAmperes))) continue;
+            if (!(limit < ends[i].Most.Prospective) || (limit <= ends[i].Least.Prospective && double.IsInfinity(Device.MostAmperes)))
+            {
+                continue;
+            }
+
             high = Math.Max(high, limit);
             yield return LimitedCurrent.Steady(limit);
         }
@@ -221,14 +247,19 @@ internal sealed class FaultSetting
         foreach (double amperes in steps.Where(s => s > low && s < high)) yield return LimitedCurrent.Steady(amperes);
         if (shared is not LimitedCurrent left || !pulses || !(left.RmsAmperes > 0)) yield break;
         double peakOverRms = left.PeakAmperes / left.RmsAmperes;
-        foreach (double rms in steps.Where(s => s > left.RmsAmperes && s * peakOverRms < high)) yield return _overload.InOverload(rms * peakOverRms);
+        foreach (double rms in steps.Where(s => s > left.RmsAmperes && s * peakOverRms < high))
+        {
+            yield return _overload.InOverload(rms * peakOverRms);
+        }
     }
 
     // What a fault is left with while the other outputs take what they can. Below its limit a supply does not pulse.
     private LimitedCurrent SharedAt(double loopOhms, int c)
     {
         double ohms = GreatestOhms(loopOhms, c), amperes = Rail(c)!.FaultAmperes(ohms, Device.MostAmperes);
-        return Rail(c)!.IsOverloadedBy(Device.LeastOhms + loopOhms, Device.MostAmperes) ? _overload.InOverload(amperes) : LimitedCurrent.Steady(amperes);
+        return Rail(c)!.IsOverloadedBy(Device.LeastOhms + loopOhms, Device.MostAmperes)
+            ? _overload.InOverload(amperes)
+            : LimitedCurrent.Steady(amperes);
     }
 
     // As if the supply neither folded back nor paused.

@@ -25,7 +25,8 @@ internal sealed class FaultWarming
     /// <param name="heating">The most that heats it at a resistance of the loop, never rising with it. [A]</param>
     /// <param name="flowing">What flows at a resistance of the loop.</param>
     /// <param name="startCelsius">Temperature of the conductors at first, and of the air. [°C]</param>
-    internal FaultWarming(FaultLoop loop, double loopOhms, Func<double, double> heating, Func<double, LimitedCurrent> flowing, double startCelsius)
+    internal FaultWarming(FaultLoop loop, double loopOhms, Func<double, double> heating, Func<double, LimitedCurrent> flowing,
+        double startCelsius)
     {
         _loop = loop;
         _ohms = loopOhms;
@@ -39,9 +40,11 @@ internal sealed class FaultWarming
     internal LimitedCurrent CurrentAfter(double seconds) => _flowing(Math.Min(OhmsAfter(seconds, _heating(_ohms)), _settledOhms.Value));
 
     /// <summary>Whether that time is short enough that no heat leaves them, or it is known how they all lie.</summary>
-    internal bool IsKnownAfter(double seconds) => seconds <= ConductorConstants.LongestAdiabatic.Value || _loop.Conductors.All(c => c.IsHeatKnown);
+    internal bool IsKnownAfter(double seconds) =>
+        seconds <= ConductorConstants.LongestAdiabatic.Value || _loop.Conductors.All(c => c.IsHeatKnown);
 
-    private double OhmsAfter(double seconds, double amperes) => _ohms + _loop.Conductors.Sum(c => c.OhmsAdded(amperes, _startCelsius, seconds));
+    private double OhmsAfter(double seconds, double amperes) =>
+        _ohms + _loop.Conductors.Sum(c => c.OhmsAdded(amperes, _startCelsius, seconds));
 
     // The more that flows the warmer it settles, and the warmer the less flows: halved from the side of the warmer.
     private double SettledOhms()

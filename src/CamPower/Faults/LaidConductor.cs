@@ -30,14 +30,18 @@ internal sealed class LaidConductor
     internal double? WithstandIntegral { get; }
 
     /// <summary>What a verdict on it would need and does not have.</summary>
-    internal FaultData Missing => (WithstandIntegral is null ? FaultData.Insulation : FaultData.None) | (_installationMethod is null ? FaultData.InstallationMethod : FaultData.None);
+    internal FaultData Missing =>
+        (WithstandIntegral is null ? FaultData.Insulation : FaultData.None) | (
+        _installationMethod is null ? FaultData.InstallationMethod : FaultData.None);
 
     /// <summary>Whether it is known how it gets rid of its heat at worst, or there is none.</summary>
     internal bool IsHeatKnown => WorstInstallation is not null || !(_meters > 0);
 
-    private InstallationMethod? WorstInstallation => _installationMethod ?? (InstallationMethod.LargeBundle.Covers(_conductor.Size) ? InstallationMethod.LargeBundle : null);
+    private InstallationMethod? WorstInstallation =>
+        _installationMethod ?? (InstallationMethod.LargeBundle.Covers(_conductor.Size) ? InstallationMethod.LargeBundle : null);
 
-    /// <summary>Conductors on one way, each kind once: alike pieces differ by their length alone, and one verdict holds for all of them.</summary>
+    /// <summary>Conductors on one way, each kind once: alike pieces differ by their length alone, and one verdict holds for all of
+    /// them.</summary>
     internal static IReadOnlyList<LaidConductor> Joined(IReadOnlyList<LaidConductor> way, IReadOnlyList<LaidConductor> more)
     {
         List<LaidConductor> joined = [.. way];
@@ -45,26 +49,32 @@ internal sealed class LaidConductor
         {
             int alike = joined.FindIndex(next.IsLike);
             if (alike < 0) joined.Add(next);
-            else joined[alike] = new LaidConductor(next._conductor, next._insulation, next._installationMethod, joined[alike]._meters + next._meters);
+            else joined[alike] = new LaidConductor(
+                next._conductor, next._insulation, next._installationMethod, joined[alike]._meters + next._meters);
         }
 
         return joined;
     }
 
-    /// <summary>By how much a current raises its resistance in a time, where nobody says how it lies in the harshest way that is published. [Ω]</summary>
+    /// <summary>By how much a current raises its resistance in a time, where nobody says how it lies in the harshest way that is published.
+    /// [Ω]</summary>
     internal double OhmsAdded(double amperes, double startCelsius, double seconds) => _meters > 0 && amperes > 0
         ? _meters * _conductor.OhmsPerMeterPerKelvin * (CelsiusAfter(WorstInstallation, seconds, amperes, startCelsius) - startCelsius)
         : 0;
 
     /// <summary>Whether it withstands a current that begins at a conductor temperature, in air of that temperature.</summary>
-    /// <remarks>An I²t of at most k²S² is enough however long it takes, for heat that leaves only helps; past 5 s more of it goes to the heating model.</remarks>
+    /// <remarks>An I²t of at most k²S² is enough however long it takes, for heat that leaves only helps; past 5 s more of it goes to the
+    /// heating model.</remarks>
     internal WithstandVerdict Of(FaultCase fault)
     {
         if (_insulation is null) return WithstandVerdict.Unknown;
         if (WithstandIntegral is double withstood)
         {
             if (fault.LetThrough <= withstood) return WithstandVerdict.Stands;
-            if (fault.IntegralTo(Math.Min(fault.EndSeconds, ConductorConstants.LongestAdiabatic.Value)) > withstood) return WithstandVerdict.DoesNotStand;
+            if (fault.IntegralTo(Math.Min(fault.EndSeconds, ConductorConstants.LongestAdiabatic.Value)) > withstood)
+            {
+                return WithstandVerdict.DoesNotStand;
+            }
         }
 
         double hottest = CelsiusAfter(_installationMethod, fault.EndSeconds, fault.HeatingAmperes, fault.StartCelsius);
@@ -76,9 +86,12 @@ internal sealed class LaidConductor
 
     /// <summary>How warm it is in the end if nothing ever interrupts the fault; null where nobody says how it lies.</summary>
     internal SelfHeating? HeatOf(FaultCase fault) =>
-        _installationMethod?.Heat(_conductor, ElectricCurrent.FromAmperes(fault.HeatingAmperes), Temperature.FromDegreesCelsius(fault.StartCelsius));
+        _installationMethod?.Heat(
+            _conductor, ElectricCurrent.FromAmperes(fault.HeatingAmperes), Temperature.FromDegreesCelsius(fault.StartCelsius));
 
-    private bool IsLike(LaidConductor other) => ReferenceEquals(_conductor, other._conductor) && ReferenceEquals(_insulation, other._insulation) && ReferenceEquals(_installationMethod, other._installationMethod);
+    private bool IsLike(LaidConductor other) =>
+        ReferenceEquals(_conductor, other._conductor) && ReferenceEquals(_insulation, other._insulation)
+        && ReferenceEquals(_installationMethod, other._installationMethod);
 
     // Without an installation method no heat leaves it, which is hotter than it gets; without a heat capacity it is where it settles.
     private double CelsiusAfter(InstallationMethod? installationMethod, double seconds, double amperes, double startCelsius)

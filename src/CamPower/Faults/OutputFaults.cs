@@ -6,10 +6,11 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>What a short at every place of what one output feeds does, what an overload does, and whether its device leaves the site alone.</summary>
+/// <summary>What a short at every place of what one output feeds does, what an overload does, and whether its device leaves the site
+/// alone.</summary>
 /// <remarks>
-/// Immutable. Studied in each condition of the site, with its conductors and the inside of its box as warm as they are in that condition: every
-/// answer holds for all of them. What is not stated is named in <see cref="Missing"/> and not guessed.
+/// Immutable. Studied in each condition of the site, with its conductors and the inside of its box as warm as they are in that condition:
+/// every answer holds for all of them. What is not stated is named in <see cref="Missing"/> and not guessed.
 /// </remarks>
 /// <example>
 /// <code>
@@ -30,7 +31,8 @@ public sealed class OutputFaults
     /// <param name="shorts">Studies the shorts: a site of many outputs is not kept waiting for those that nobody asks for.</param>
     /// <param name="everything">Gathers every conductor that the output feeds.</param>
     /// <param name="inConditions">The device in each condition.</param>
-    internal OutputFaults(OutputAssessment output, FaultSetting setting, Func<IReadOnlyList<ShortCircuit>> shorts, Func<FaultLoop> everything,
+    internal OutputFaults(OutputAssessment output, FaultSetting setting, Func<IReadOnlyList<ShortCircuit>> shorts,
+        Func<FaultLoop> everything,
         Func<IReadOnlyList<ProtectionInCondition>> inConditions)
     {
         Assessment = output;
@@ -77,14 +79,16 @@ public sealed class OutputFaults
     /// <summary>Whether its supply cannot exceed for long what every conductor behind it carries (IEC 60364-4-43, 436).</summary>
     internal bool IsProtectedBySource => _isProtectedBySource.Value;
 
-    /// <summary>What more current than there should be does, through the weakest of all conductors that it feeds: a multiple of the output's limit, say.</summary>
+    /// <summary>What more current than there should be does, through the weakest of all conductors that it feeds: a multiple of the
+    /// output's limit, say.</summary>
     /// <param name="current">The current that is drawn, above 0; RMS where it alternates or pulses. [A]</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="current"/> is not above 0, or not finite.</exception>
     public Overload OverloadOf(ElectricCurrent current) =>
         new(Require.Positive(current.Amperes, nameof(current), "A"), _everything(), _setting);
 
     private bool WithstandsTheSource() => !double.IsInfinity(GreatestSustainedAmperes)
-        && new Overload(GreatestSustainedAmperes, _everything(), _setting.Unprotected()).WithstandVerdict is WithstandVerdict.Stands or WithstandVerdict.NoConductor;
+        && new Overload(GreatestSustainedAmperes, _everything(), _setting.Unprotected()).WithstandVerdict is WithstandVerdict.Stands
+            or WithstandVerdict.NoConductor;
 
     /// <summary>The output and its weakest short in the invariant culture; never throws.</summary>
     public override string ToString() => $"{Box} {Output}: {Weakest}; the supply {Weakest.Rail}";

@@ -6,7 +6,8 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>The protective device of an output under the current of one condition, at the temperature of its box: what it should carry and not notice.</summary>
+/// <summary>The protective device of an output under the current of one condition, at the temperature of its box: what it should carry and
+/// not notice.</summary>
 /// <remarks>
 /// Immutable. The start is judged as if every device of the output that declares its inrush began at one moment, from a stiff source and
 /// through no cable: the worst case. A device that declares none adds nothing to it.
@@ -15,7 +16,8 @@ public sealed class ProtectionInCondition
 {
     private readonly double _carried;
 
-    private ProtectionInCondition(OutputInCondition drawn, Judgment load, double carried, OpeningTimes opening, double ratedAmperes, Judgment? start)
+    private ProtectionInCondition(
+        OutputInCondition drawn, Judgment load, double carried, OpeningTimes opening, double ratedAmperes, Judgment? start)
     {
         Condition = drawn.Condition;
         Current = drawn.Current;
@@ -33,13 +35,17 @@ public sealed class ProtectionInCondition
         return Array.AsReadOnly([.. output.InConditions.Zip(box.InConditions, (drawn, inBox) => Of(output.Output, drawn, inBox, inrush))]);
     }
 
-    /// <summary>The device of an output, or of another in its place, under the current and the inrush of all that it feeds, in one condition of its box.</summary>
+    /// <summary>The device of an output, or of another in its place, under the current and the inrush of all that it feeds, in one
+    /// condition of its box.</summary>
     internal static ProtectionInCondition Of(BoxOutput output, OutputInCondition drawn, BoxInCondition inBox, Inrush? inrush)
     {
         Judgment load = drawn.ProtectionOf(output);
         if (output.Protection is not ProtectiveDevice device || device.MostFactorIn(inBox.SupplyCelsius) is not double factor)
         {
-            return new ProtectionInCondition(drawn, load, double.PositiveInfinity, default, double.PositiveInfinity, inrush is null ? null : Judgment.Unknown(load.NotStated!));
+            return new ProtectionInCondition(
+                drawn, load, double.PositiveInfinity, default, double.PositiveInfinity, inrush is null
+                ? null
+                : Judgment.Unknown(load.NotStated!));
         }
 
         double carried = load.Verdict == Verdict.Unknown ? double.PositiveInfinity : device.CarriedAmperes(factor);
@@ -52,7 +58,9 @@ public sealed class ProtectionInCondition
     {
         if (inrush is null) return null;
         Judgment start = device.JudgeInrush(inrush.PeakAmperes, inrush.AmpereSquaredSeconds, factor);
-        return inBox.IsInsideUnknown && device.Ambient is not null && !start.IsViolated ? Judgment.Unknown(BoxInCondition.InsideNotStated) : start;
+        return inBox.IsInsideUnknown && device.Ambient is not null && !start.IsViolated
+            ? Judgment.Unknown(BoxInCondition.InsideNotStated)
+            : start;
     }
 
     /// <summary>The condition.</summary>
@@ -61,23 +69,28 @@ public sealed class ProtectionInCondition
     /// <summary>The current of the output. [A]</summary>
     public ElectricCurrent Current { get; }
 
-    /// <summary>The current against what the device carries continuously, as <see cref="OutputInCondition.OfProtection"/> judges it.</summary>
+    /// <summary>The current against what the device carries continuously, as <see cref="OutputInCondition.OfProtection"/> judges
+    /// it.</summary>
     public Judgment Load { get; }
 
-    /// <summary>What the device carries continuously at the temperature of the box; null where nothing limits it, or it is not known. [A]</summary>
+    /// <summary>What the device carries continuously at the temperature of the box; null where nothing limits it, or it is not known.
+    /// [A]</summary>
     public ElectricCurrent? Carried => double.IsInfinity(_carried) ? null : ElectricCurrent.FromAmperes(_carried);
 
-    /// <summary>When the device opens at the current; the default value where that is not known, or the circuit has no operating point.</summary>
+    /// <summary>When the device opens at the current; the default value where that is not known, or the circuit has no operating
+    /// point.</summary>
     public OpeningTimes Opening { get; }
 
-    /// <summary>The current over the rated current of a fuse, re-rated for the temperature of the box; null for another device. [1]</summary>
+    /// <summary>The current over the rated current of a fuse, re-rated for the temperature of the box; null for another device.
+    /// [1]</summary>
     public Ratio? ShareOfRating { get; }
 
-    /// <summary>Whether the device stays closed when all that the output feeds starts at once, as the share that the start takes of what it withstands; null where no device states its inrush.</summary>
+    /// <summary>Whether the device stays closed when all that the output feeds starts at once, as the share that the start takes of what it
+    /// withstands; null where no device states its inrush.</summary>
     /// <remarks>
     /// Of a fuse by its least melting I²t, of which a start may take 22 % (<see cref="Sources.InrushPractice"/>); where that is not stated,
-    /// by what its pre-arcing time limits allow. Of a resettable fuse by an estimate from its time to trip. Of an electronic limit it is not known
-    /// where the peak is above its limit: it draws the inrush out, and does not hold it longer than its operating time.
+    /// by what its pre-arcing time limits allow. Of a resettable fuse by an estimate from its time to trip. Of an electronic limit it is
+    /// not known where the peak is above its limit: it draws the inrush out, and does not hold it longer than its operating time.
     /// </remarks>
     public Judgment? Start { get; }
 

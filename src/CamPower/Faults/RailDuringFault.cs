@@ -6,14 +6,15 @@ using UnitsNet;
 namespace CamPower;
 
 /// <summary>What a supply does while a short at one of its outputs lasts, and which devices at its other outputs go dark.</summary>
-/// <remarks>Immutable. In the condition in which most devices suffer, with its conductors to the short and the supply at the
-/// low end of its tolerance. Where a device lets go on the way down and might come back, the moment counts at which it lets go. It lasts until the short is cleared; what the inputs of the devices hold for milliseconds is not
-/// counted.</remarks>
+/// <remarks>Immutable. In the condition in which most devices suffer, with its conductors to the short and the supply at the low end of its
+/// tolerance. Where a device lets go on the way down and might come back, the moment counts at which it lets go. It lasts until the short
+/// is cleared; what the inputs of the devices hold for milliseconds is not counted.</remarks>
 public sealed class RailDuringFault
 {
     private readonly Lazy<double> _volts;
 
-    internal RailDuringFault(RailState state, Func<double> volts, Condition condition, IReadOnlyList<SiteDevice> dark, IReadOnlyList<SiteDevice> belowWindow)
+    internal RailDuringFault(
+        RailState state, Func<double> volts, Condition condition, IReadOnlyList<SiteDevice> dark, IReadOnlyList<SiteDevice> belowWindow)
     {
         State = state;
         _volts = new Lazy<double>(volts);
@@ -25,7 +26,8 @@ public sealed class RailDuringFault
     /// <summary>What the voltage does.</summary>
     public RailState State { get; }
 
-    /// <summary>The voltage at the terminals of the other outputs; 0 where the supply pulses or is off, null where it is not known. [V]</summary>
+    /// <summary>The voltage at the terminals of the other outputs; 0 where the supply pulses or is off, null where it is not known.
+    /// [V]</summary>
     public ElectricPotential? Voltage => State == RailState.Unknown ? null : ElectricPotential.FromVolts(_volts.Value);
 
     /// <summary>The condition in which most devices suffer; where they suffer alike, the one in which they take most.</summary>

@@ -8,8 +8,10 @@ using CamPower.Supplies;
 
 namespace CamPower.Faults;
 
-/// <summary>What the supply of a box does in one condition while an output of it is shorted, and what that does to what the others feed.</summary>
-/// <remarks>Every other output counts by its own way, out and back: what shared negatives carry of the faulted output too is left out.</remarks>
+/// <summary>What the supply of a box does in one condition while an output of it is shorted, and what that does to what the others
+/// feed.</summary>
+/// <remarks>Every other output counts by its own way, out and back: what shared negatives carry of the faulted output too is left
+/// out.</remarks>
 internal sealed class RailStudy
 {
     private readonly SupplyOutput _supply;
@@ -36,7 +38,8 @@ internal sealed class RailStudy
         _load = inCondition.OutputsAsItFalls;
         _faulted = _load.Branches.FirstOrDefault(b => b.IsOf(output));
         _others = new Lazy<int>(() => OtherBranches.SelectMany(other => other.At(0)).Count());
-        _isAnyStartUnknown = new Lazy<bool>(() => OtherBranches.SelectMany(other => other.At(0)).Any(d => d.Device.Device.Model.Starting is null));
+        _isAnyStartUnknown = new Lazy<bool>(
+            () => OtherBranches.SelectMany(other => other.At(0)).Any(d => d.Device.Device.Model.Starting is null));
         _otherAmperes = Math.Max(0, _load.AmperesAtFull - (_faulted?.AmperesAt(_load.FullVolts, _load.FullVolts) ?? 0));
     }
 
@@ -49,7 +52,11 @@ internal sealed class RailStudy
     internal RailDuringFault During(double ohms, double mostAmperes)
     {
         if (_overload is null) return Everybody(RailState.Unknown);
-        if (!IsOverloadedBy(ohms, mostAmperes)) return MayDarken(ohms, mostAmperes) ? Dragged(ohms, mostAmperes) : StaysUp(ohms, mostAmperes);
+        if (!IsOverloadedBy(ohms, mostAmperes))
+        {
+            return MayDarken(ohms, mostAmperes) ? Dragged(ohms, mostAmperes) : StaysUp(ohms, mostAmperes);
+        }
+
         if (_overload.ShutsDown) return Everybody(RailState.Off);
         if (_overload.Pulses) return Everybody(RailState.Pulses);
         return RailBalance.IsKnown(_supply) ? Dragged(ohms, mostAmperes) : Everybody(RailState.Unknown);
@@ -67,11 +74,13 @@ internal sealed class RailStudy
     /// <summary>The same of a resistance behind the output's device that is shorted.</summary>
     internal bool IsOverloadedBy(double ohms, double mostAmperes) => IsOverloadedBy(Prospective(ohms, mostAmperes));
 
-    /// <summary>Whether such a short takes the supply's voltage down: by its limit, or beyond its rating by its source resistance.</summary>
+    /// <summary>Whether such a short takes the supply's voltage down: by its limit, or beyond its rating by its source
+    /// resistance.</summary>
     internal bool IsTakenDownBy(double ohms, double mostAmperes) => IsOverloadedBy(ohms, mostAmperes)
         || (_sourceOhms > 0 && Prospective(ohms, mostAmperes) + _otherAmperes > _supply.RatedAmperes);
 
-    /// <summary>What a fault is left with by an overloaded supply, in a pulse where it pulses, while the other outputs take what they can. [A]</summary>
+    /// <summary>What a fault is left with by an overloaded supply, in a pulse where it pulses, while the other outputs take what they can.
+    /// [A]</summary>
     /// <param name="ohms">Resistance of device and way. [Ω]</param>
     /// <param name="mostAmperes">The most that the device lets through; infinite where it limits nothing. [A]</param>
     internal double FaultAmperes(double ohms, double mostAmperes)
@@ -86,7 +95,8 @@ internal sealed class RailStudy
 
     private double GivenAt(double volts) => RailBalance.GivenInFault(_supply, _supply.LowestVolts, volts);
 
-    // Below its limit a supply loses what its resistance takes: nobody lets go while it gives enough at the first voltage at which anybody would.
+    // Below its limit a supply loses what its resistance takes: nobody lets go while it gives enough at the first voltage at which anybody
+    // would.
     private bool MayDarken(double ohms, double mostAmperes) => _sourceOhms > 0 && HasOthers && (_isAnyStartUnknown.Value
         || _load.TakenAtFirstStep + Math.Min(_load.FirstStepVolts / ohms, mostAmperes) > GivenAt(_load.FirstStepVolts));
 
@@ -96,7 +106,9 @@ internal sealed class RailStudy
     // Nobody has any voltage, or nobody knows.
     private RailDuringFault Everybody(RailState state)
     {
-        SiteDevice[] dark = state == RailState.Unknown ? [] : [.. OtherBranches.SelectMany(other => other.At(0)).Select(d => d.Device.Device)];
+        SiteDevice[] dark = state == RailState.Unknown
+            ? []
+            : [.. OtherBranches.SelectMany(other => other.At(0)).Select(d => d.Device.Device)];
         return new RailDuringFault(state, () => 0, _condition, Array.AsReadOnly(dark), []);
     }
 
@@ -114,8 +126,9 @@ internal sealed class RailStudy
         return new RailDuringFault(state, () => volts, _condition, dark.AsReadOnly(), below.AsReadOnly());
     }
 
-    // Down to where the supply gives what the fault and the others take; no higher than where it gives the fault alone enough. What a device limits is
-    // level from its limit up, and not convex at the knee: the two parts are looked at one after the other. 0 where the fault alone is too much. [V]
+    // Down to where the supply gives what the fault and the others take; no higher than where it gives the fault alone enough. What a
+    // device limits is level from its limit up, and not convex at the knee: the two parts are looked at one after the other. 0 where the
+    // fault alone is too much. [V]
     private double Settled(double ohms, double mostAmperes)
     {
         double full = _supply.LowestVolts, knee = Math.Min(full, mostAmperes * ohms);

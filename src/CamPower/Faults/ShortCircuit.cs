@@ -15,8 +15,10 @@ public sealed class ShortCircuit : Overcurrent
     private readonly double _mostProspective, _leastProspective, _discharge;
     private readonly Lazy<double> _poorShortWatts;
 
-    internal ShortCircuit(FaultLoop loop, FaultSetting setting, SiteRun? run = null, IReadOnlyList<SiteDevice>? devices = null, Func<RailDuringFault>? rail = null)
-        : base(setting, setting.ShortCases(loop), loop.Conductors, [.. loop.Pieces.Select(piece => (setting.PieceCases(loop, piece), piece.Conductors))])
+    internal ShortCircuit(FaultLoop loop, FaultSetting setting, SiteRun? run = null, IReadOnlyList<SiteDevice>? devices = null,
+        Func<RailDuringFault>? rail = null)
+        : base(setting, setting.ShortCases(loop), loop.Conductors,
+            [.. loop.Pieces.Select(piece => (setting.PieceCases(loop, piece), piece.Conductors))])
     {
         Place = loop.Place;
         Run = run;
@@ -38,7 +40,8 @@ public sealed class ShortCircuit : Overcurrent
     /// <summary>Where: "terminals", the name of a joint, "change of cable" or "far end"; on a site the name of a junction.</summary>
     public string Place { get; }
 
-    /// <summary>The run of the site that it is on; null at the terminals of an output, and where a run was studied without a site.</summary>
+    /// <summary>The run of the site that it is on; null at the terminals of an output, and where a run was studied without a
+    /// site.</summary>
     public SiteRun? Run { get; }
 
     /// <summary>The devices of the site that are connected there; none at the terminals and at a joint.</summary>
@@ -58,21 +61,25 @@ public sealed class ShortCircuit : Overcurrent
     /// <summary>The least current that the resistances alone let flow; null where none is declared. [A]</summary>
     public ElectricCurrent? SmallestProspective => Amperes(_leastProspective);
 
-    /// <summary>The most that the supply's output capacitors discharge, at the first moment: 0 without any that are declared, null where no resistance limits it. [A]</summary>
+    /// <summary>The most that the supply's output capacitors discharge, at the first moment: 0 without any that are declared, null where no
+    /// resistance limits it. [A]</summary>
     public ElectricCurrent? DischargePeak => Amperes(_discharge);
 
-    /// <summary>The most power that a short with a resistance of its own dissipates there, whatever that resistance; null where nothing that is stated bounds it. [W]</summary>
-    /// <remarks>A poor contact is the hot spot that a dead short is not: V²/4R, or less where the supply or an electronic limit holds the current
-    /// (<see cref="Sources.MaximumPower"/>).</remarks>
+    /// <summary>The most power that a short with a resistance of its own dissipates there, whatever that resistance; null where nothing
+    /// that is stated bounds it. [W]</summary>
+    /// <remarks>A poor contact is the hot spot that a dead short is not: V²/4R, or less where the supply or an electronic limit holds the
+    /// current (<see cref="Sources.MaximumPower"/>).</remarks>
     /// <example>12 V behind 1 Ω: 36 W in a short of 1 Ω; behind a supply that holds 2 A 20 W in one of 5 Ω.</example>
     public Power? PoorShortPower => double.IsInfinity(PoorShortWatts) ? null : Power.FromWatts(PoorShortWatts);
 
     internal double PoorShortWatts => _poorShortWatts.Value;
 
-    /// <summary>Whether a resettable fuse stays tripped while the short lasts; null for another device, and where no tripped power is stated.</summary>
+    /// <summary>Whether a resettable fuse stays tripped while the short lasts; null for another device, and where no tripped power is
+    /// stated.</summary>
     public bool? StaysTripped { get; }
 
-    /// <summary>What a tripped resettable fuse still lets through; null where it does not stay tripped, or no tripped power is stated. [A]</summary>
+    /// <summary>What a tripped resettable fuse still lets through; null where it does not stay tripped, or no tripped power is stated.
+    /// [A]</summary>
     public ElectricCurrent? TrippedCurrent { get; }
 
     /// <summary>Place, currents and opening, or what is missing, in the invariant culture; never throws.</summary>

@@ -14,7 +14,8 @@ internal static class SiteFaultStudy
     internal static IReadOnlyList<OutputFaults> Of(SiteAssessment assessment, CancellationToken cancellationToken)
     {
         Site site = assessment.Site;
-        var feeds = site.Feeds.SelectMany(group => group.Feeds, (group, feed) => (group, feed)).ToDictionary(x => (x.feed.Box, x.feed.Output.Number));
+        var feeds = site.Feeds.SelectMany(group => group.Feeds, (group, feed) => (group, feed))
+            .ToDictionary(x => (x.feed.Box, x.feed.Output.Number));
         return Array.AsReadOnly([.. assessment.Boxes.SelectMany(box =>
         {
             FaultAir[] air = AirOf(box);
@@ -36,7 +37,8 @@ internal static class SiteFaultStudy
 
         IReadOnlyList<ShortCircuit> Shorts() =>
             Array.AsReadOnly([.. new FeedPlaces(group, air).Of(feed).Select(place => new ShortCircuit(place.Loop, setting, place.Run,
-                Array.AsReadOnly([.. output.Devices.Where(d => place.IsEnd && string.Equals(d.At, place.Run!.To, StringComparison.Ordinal))]),
+                Array.AsReadOnly([.. output.Devices.Where(
+                    d => place.IsEnd && string.Equals(d.At, place.Run!.To, StringComparison.Ordinal))]),
                 () => setting.RailDuring(place.Loop)))]);
 
         // Of the conditions of one air that in which the other outputs take most.

@@ -6,7 +6,8 @@ public enum WithstandVerdict
     /// <summary>No conductor carries the fault current: the fault is at the terminals.</summary>
     NoConductor,
 
-    /// <summary>The fault ends within 5 s before any conductor reaches the limit of its insulation, or none gets hotter than it may be in service, however long it lasts.</summary>
+    /// <summary>The fault ends within 5 s before any conductor reaches the limit of its insulation, or none gets hotter than it may be in
+    /// service, however long it lasts.</summary>
     Stands,
 
     /// <summary>

@@ -39,7 +39,8 @@ internal readonly struct AirProperties
 
     // Source: Sources.StandardAtmosphere.
     private static double PressureAt(double altitudeMeters) => HeatConstants.Pressure.Value
-        * Math.Pow(1 - (KelvinsPerMeter * altitudeMeters / AtSeaLevel), HeatConstants.Gravity.Value / (HeatConstants.AirGasConstant.Value * KelvinsPerMeter));
+        * Math.Pow(1 - (KelvinsPerMeter * altitudeMeters / AtSeaLevel),
+            HeatConstants.Gravity.Value / (HeatConstants.AirGasConstant.Value * KelvinsPerMeter));
 
     private static double Sutherland(double atReference, double sutherland, double kelvins)
     {

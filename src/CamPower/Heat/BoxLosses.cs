@@ -6,7 +6,8 @@ using static CamPower.DerivationStep;
 
 namespace CamPower.Heat;
 
-/// <summary>The heat lost in the enclosure of a box: by its supply, by the protective devices of its outputs, by other boxes of its cabinet, by what else runs in it.</summary>
+/// <summary>The heat lost in the enclosure of a box: by its supply, by the protective devices of its outputs, by other boxes of its
+/// cabinet, by what else runs in it.</summary>
 /// <remarks>
 /// Immutable. The supply gives its highest voltage. Below the first point of its efficiency curve it is taken to lose as
 /// much as there, for its losses grow with its load; beyond the last point it loses at least as much as there.
@@ -49,7 +50,8 @@ public sealed class BoxLosses
     /// <summary>Lost in the protective devices: I²R of each output in use, a resettable fuse as warm as the air inside. [W]</summary>
     public Power Devices => Power.FromWatts(DeviceWatts);
 
-    /// <summary>Lost by the supplies and the protective devices of the other boxes of the cabinet; none where the box stands alone. [W]</summary>
+    /// <summary>Lost by the supplies and the protective devices of the other boxes of the cabinet; none where the box stands alone.
+    /// [W]</summary>
     public Power Neighbors => Power.FromWatts(NeighborWatts);
 
     /// <summary>Given off by what else runs in the enclosure. [W]</summary>
@@ -58,7 +60,8 @@ public sealed class BoxLosses
     /// <summary>All of it. [W]</summary>
     public Power Total => Power.FromWatts(TotalWatts);
 
-    /// <summary>Whether the supply, or that of another box in the cabinet, is loaded beyond the last point of its efficiency curve: at least this is lost.</summary>
+    /// <summary>Whether the supply, or that of another box in the cabinet, is loaded beyond the last point of its efficiency curve: at
+    /// least this is lost.</summary>
     public bool IsAtLeast { get; private init; }
 
     /// <summary>Whether it is the supply of the box itself.</summary>
@@ -70,11 +73,13 @@ public sealed class BoxLosses
     internal double OwnWatts => SupplyWatts + DeviceWatts;
 
     /// <summary>The hottest air that still makes a difference; the coldest that there is where none does. [°C]</summary>
-    internal double DependsUpToCelsius => _devices.Select(d => d.Device.ResistanceGrowsUpToCelsius).DefaultIfEmpty(double.NegativeInfinity).Max();
+    internal double DependsUpToCelsius =>
+        _devices.Select(d => d.Device.ResistanceGrowsUpToCelsius).DefaultIfEmpty(double.NegativeInfinity).Max();
 
     private double SupplyWatts => _volts * _amperes * ((1 / _efficiency) - 1);
 
-    private double DeviceWatts => _devices.Sum(d => d.Amperes * d.Amperes * d.Device.GreatestOhms * d.Device.ResistanceGrowthIn(AirCelsius));
+    private double DeviceWatts =>
+        _devices.Sum(d => d.Amperes * d.Amperes * d.Device.GreatestOhms * d.Device.ResistanceGrowthIn(AirCelsius));
 
     private double NeighborWatts { get; init; }
 
@@ -82,16 +87,19 @@ public sealed class BoxLosses
 
     private double AirCelsius { get; init; }
 
-    /// <summary>The losses at a total current and the current of each output, in air of 20 °C; null where no efficiency is declared.</summary>
+    /// <summary>The losses at a total current and the current of each output, in air of 20 °C; null where no efficiency is
+    /// declared.</summary>
     internal static BoxLosses? Of(DistributionBox box, double totalAmperes, IEnumerable<(BoxOutput Output, double Amperes)> outputs)
     {
         SupplyOutput output = box.Supply.Output;
         if (box.Supply.Input?.Efficiency is not ShareCurve<Ratio> curve) return null;
         double asked = totalAmperes / output.RatedAmperes, load = Math.Min(Math.Max(asked, curve.Lowest), curve.Highest);
         double efficiency = curve.ShareAt(load)!.Value;
-        List<(double, ProtectiveDevice)> devices = [.. outputs.Select(o => (o.Amperes, o.Output.Protection ?? ProtectiveDevice.None)).Where(d => d.Item2.GreatestOhms > 0)];
+        List<(double, ProtectiveDevice)> devices =
+            [.. outputs.Select(o => (o.Amperes, o.Output.Protection ?? ProtectiveDevice.None)).Where(d => d.Item2.GreatestOhms > 0)];
         bool isBeyond = Limits.IsAbove(asked, curve.Highest);
-        return new BoxLosses(output, load, efficiency, devices) { AreOwnAtLeast = isBeyond, IsAtLeast = isBeyond, OtherWatts = box.Enclosure?.OtherWatts ?? 0 };
+        return new BoxLosses(output, load, efficiency, devices) { AreOwnAtLeast = isBeyond, IsAtLeast = isBeyond,
+            OtherWatts = box.Enclosure?.OtherWatts ?? 0 };
     }
 
     /// <summary>The same losses in air of a temperature.</summary>
@@ -106,30 +114,46 @@ public sealed class BoxLosses
 
     /// <summary>The parts and their sum in the invariant culture; never throws.</summary>
     public override string ToString() => FormattableString.Invariant(
-        $"{(IsAtLeast ? "at least " : "")}{TotalWatts:0.00} W: supply {SupplyWatts:0.00} W, devices {DeviceWatts:0.00} W{(NeighborWatts > 0 ? FormattableString.Invariant($", neighbors {NeighborWatts:0.00} W") : "")}, other {OtherWatts:0.00} W");
+        $"{(IsAtLeast ? "at least " : "")}{TotalWatts:0.00} W: supply {SupplyWatts:0.00} W, ")
+            + FormattableString.Invariant($"devices {DeviceWatts:0.00} ")
+                + FormattableString.Invariant($"W{(NeighborWatts > 0 ? FormattableString.Invariant($", neighbors {NeighborWatts:0.00} W") : "")}, other {OtherWatts:0.00} W");
 
     internal IEnumerable<DerivationStep> Steps()
     {
         string load = FormattableString.Invariant($"{100 * _amperes / _ratedAmperes:0.#} % of its rating");
-        yield return new("Ps", AreOwnAtLeast ? $"Lost in the supply at least: at {load}, where its declared efficiency ends" : $"Lost in the supply, loaded to {load}", "V*I*(1/eta - 1)",
-            @"P_s = V\,I\left(\frac{1}{\eta} - 1\right)", $"{Number(_volts)}*{Number(_amperes)}*(1/{Number(_efficiency)} - 1)", SupplyWatts, "W", Sources.EfficiencyLoss);
-        foreach (double growth in _devices.Select(d => d.Device.ResistanceGrowthIn(AirCelsius)).Where(g => g > 1).Distinct()) yield return GrowthStep(growth);
+        yield return new("Ps", AreOwnAtLeast
+            ? $"Lost in the supply at least: at {load}, where its declared efficiency ends"
+            : $"Lost in the supply, loaded to {load}", "V*I*(1/eta - 1)",
+            @"P_s = V\,I\left(\frac{1}{\eta} - 1\right)", $"{Number(_volts)}*{Number(_amperes)}*(1/{Number(_efficiency)} - 1)", SupplyWatts,
+                "W", Sources.EfficiencyLoss);
+        foreach (double growth in _devices.Select(d => d.Device.ResistanceGrowthIn(AirCelsius)).Where(g => g > 1).Distinct())
+        {
+            yield return GrowthStep(growth);
+        }
+
         if (_devices.Count > 0)
         {
             yield return new("Pd", "Lost in the devices of the outputs", "sum of I^2*R*g", @"P_d = \sum I^2 R\,g",
-                string.Join(" + ", _devices.Select(d => $"{Number(d.Amperes)}^2*{Number(d.Device.GreatestOhms)}*{Number(d.Device.ResistanceGrowthIn(AirCelsius))}")),
+                string.Join(" + ", _devices.Select(
+                    d => $"{Number(d.Amperes)}^2*{Number(d.Device.GreatestOhms)}*{Number(d.Device.ResistanceGrowthIn(AirCelsius))}")),
                 DeviceWatts, "W", Sources.Kirchhoff);
         }
 
-        yield return new("Q", NeighborWatts > 0 ? "Heat lost in the cabinet, Pn of it by the other boxes" : "Heat lost in the box", "Ps + Pd + Pn + Po", "Q = P_s + P_d + P_n + P_o",
-            $"{Number(SupplyWatts)} + {Number(DeviceWatts)} + {Number(NeighborWatts)} + {Number(OtherWatts)}", TotalWatts, "W", Sources.EnclosureHeatBalance);
+        yield return new("Q", NeighborWatts > 0
+            ? "Heat lost in the cabinet, Pn of it by the other boxes"
+            : "Heat lost in the box", "Ps + Pd + Pn + Po", "Q = P_s + P_d + P_n + P_o",
+            $"{Number(SupplyWatts)} + {Number(DeviceWatts)} + {Number(NeighborWatts)} + {Number(OtherWatts)}", TotalWatts, "W",
+                Sources.EnclosureHeatBalance);
     }
 
     private static DerivationStep GrowthStep(double growth)
     {
         double perKelvin = ResettableFuse.GrowthPerKelvin;
         double celsius = ResettableFuse.SheetCelsius + ((growth - 1) / perKelvin);
-        return new("g", FormattableString.Invariant($"Resistance of a resettable fuse in air of {celsius:0.0} °C over that at {ResettableFuse.SheetCelsius} °C"), "1 + alpha*(T - T0)",
-            @"g = 1 + \alpha\,(T - T_0)", $"1 + {Number(perKelvin)}*({Number(celsius)} - {Number(ResettableFuse.SheetCelsius)})", growth, string.Empty, Sources.GenericResettableResistance);
+        return new("g", FormattableString.Invariant(
+            $"Resistance of a resettable fuse in air of {celsius:0.0} °C over that at {ResettableFuse.SheetCelsius} °C"),
+            "1 + alpha*(T - T0)",
+            @"g = 1 + \alpha\,(T - T_0)", $"1 + {Number(perKelvin)}*({Number(celsius)} - {Number(ResettableFuse.SheetCelsius)})", growth,
+                string.Empty, Sources.GenericResettableResistance);
     }
 }

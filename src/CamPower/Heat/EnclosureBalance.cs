@@ -6,11 +6,11 @@ namespace CamPower.Heat;
 
 /// <summary>One enclosure in the steady state: how warm its air gets, and what each box in it loses in that air.</summary>
 /// <remarks>
-/// Warmer air makes resettable fuses lose more, and what they lose warms the air. From the air around, each step takes the losses in
-/// the air of the last one. More heat never makes the air cooler, and warmer air never makes the losses smaller, so the
-/// temperatures rise; and the resistance stops growing at the end of a fuse's thermal curve, so they are bounded: they settle, at
-/// the lowest temperature that is in balance. Each step is shorter than the last by the share of a kelvin that a kelvin of air
-/// brings back, a few per cent. Where that is so near 1 that the steps hardly end, the losses at their bound count, which is the hotter side.
+/// Warmer air makes resettable fuses lose more, and what they lose warms the air. From the air around, each step takes the losses in the
+/// air of the last one. More heat never makes the air cooler, and warmer air never makes the losses smaller, so the temperatures rise; and
+/// the resistance stops growing at the end of a fuse's thermal curve, so they are bounded: they settle, at the lowest temperature that is
+/// in balance. Each step is shorter than the last by the share of a kelvin that a kelvin of air brings back, a few per cent. Where that is
+/// so near 1 that the steps hardly end, the losses at their bound count, which is the hotter side.
 /// </remarks>
 internal sealed class EnclosureBalance
 {

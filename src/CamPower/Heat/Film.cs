@@ -19,7 +19,8 @@ internal readonly struct Film
         ColdKelvins = coldKelvins;
         Rise = rise;
         double warm = coldKelvins + rise;
-        Radiation = enclosure.Wall.EmissivityShare * HeatConstants.StefanBoltzmann.Value * ((warm * warm) + (coldKelvins * coldKelvins)) * (warm + coldKelvins);
+        Radiation = enclosure.Wall.EmissivityShare * HeatConstants.StefanBoltzmann.Value * ((warm * warm) + (coldKelvins * coldKelvins)) * (
+            warm + coldKelvins);
         if (!(rise > 0)) return;
         Air = new AirProperties(coldKelvins + (rise / 2), altitudeMeters);
         Side = Convection.Vertical(Air, rise, enclosure.HeightMeters);
@@ -46,7 +47,8 @@ internal readonly struct Film
 
     /// <summary>Mean film coefficient of the free faces. [W/(m²·K)]</summary>
     internal double Coefficient => Radiation
-        + (((_enclosure.SideSquareMeters * Side) + (_enclosure.TopSquareMeters * Top) + (_enclosure.BottomSquareMeters * Bottom)) / _enclosure.FreeSquareMeters);
+        + (((_enclosure.SideSquareMeters * Side) + (_enclosure.TopSquareMeters * Top)
+            + (_enclosure.BottomSquareMeters * Bottom)) / _enclosure.FreeSquareMeters);
 
     private double Watts => _enclosure.FreeSquareMeters * Coefficient * Rise;
 

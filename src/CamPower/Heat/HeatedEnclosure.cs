@@ -28,7 +28,8 @@ public sealed class HeatedEnclosure
 
     private readonly double _ambient;
 
-    internal HeatedEnclosure(Enclosure enclosure, double losses, double ambientCelsius, double sunWattsPerSquareMeter, double altitudeMeters)
+    internal HeatedEnclosure(
+        Enclosure enclosure, double losses, double ambientCelsius, double sunWattsPerSquareMeter, double altitudeMeters)
     {
         Enclosure = enclosure;
         LossWatts = losses;
@@ -91,17 +92,20 @@ public sealed class HeatedEnclosure
     internal Film InsideFilm { get; }
 
     /// <summary>The steady temperatures of a sealed enclosure with heat lost in it, in still air.</summary>
-    /// <param name="enclosure">The enclosure. <see cref="Enclosure.OtherHeat"/> is not added here: it belongs to <paramref name="losses"/>.</param>
+    /// <param name="enclosure">The enclosure. <see cref="Enclosure.OtherHeat"/> is not added here: it belongs to
+    /// <paramref name="losses"/>.</param>
     /// <param name="losses">All the heat lost in it, from 0 to 10¹⁵ W. [W]</param>
     /// <param name="ambient">Temperature of the air around it, from absolute zero to 1000 °C.</param>
-    /// <param name="sun">Sunlight on <see cref="Enclosure.SunlitArea"/>, square to the light, from 0 to 2000 W/m²; null for none. [W/m²]</param>
+    /// <param name="sun">Sunlight on <see cref="Enclosure.SunlitArea"/>, square to the light, from 0 to 2000 W/m²; null for none.
+    /// [W/m²]</param>
     /// <param name="altitude">Height above the sea, from -500 m to 9000 m; null for sea level. [m]</param>
     /// <exception cref="ArgumentNullException"><paramref name="enclosure"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     /// <remarks>Outside the range of the model there is an answer too, and it says so: <see cref="HeatedEnclosure.Breaches"/>.</remarks>
     /// <example>
     /// <code>
-    /// HeatedEnclosure noon = HeatedEnclosure.Of(enclosure, Power.FromWatts(30), Temperature.FromDegreesCelsius(35), sun: Irradiance.FromWattsPerSquareMeter(1120));
+    /// HeatedEnclosure noon = HeatedEnclosure.Of(enclosure, Power.FromWatts(30), Temperature.FromDegreesCelsius(35),
+    ///     sun: Irradiance.FromWattsPerSquareMeter(1120));
     /// </code>
     /// </example>
     public static HeatedEnclosure Of(Enclosure enclosure, Power losses, Temperature ambient, Irradiance? sun = null,
@@ -118,5 +122,6 @@ public sealed class HeatedEnclosure
 
     /// <summary>Heat, surroundings and inside in the invariant culture; never throws.</summary>
     public override string ToString() => FormattableString.Invariant(
-        $"{InsideCelsius:0.0} °C inside, {RiseKelvins:0.0} K above the air around: {LossWatts:0.##} W lost in it{(SolarWatts > 0 ? FormattableString.Invariant($", {SolarWatts:0.#} W from the sun") : "")}");
+        $"{InsideCelsius:0.0} °C inside, {RiseKelvins:0.0} K above the air around: ")
+            + FormattableString.Invariant($"{LossWatts:0.##} W lost in it{(SolarWatts > 0 ? FormattableString.Invariant($", {SolarWatts:0.#} W from the sun") : "")}");
 }

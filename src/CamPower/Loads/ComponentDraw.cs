@@ -3,7 +3,8 @@ using System;
 namespace CamPower;
 
 /// <summary>A draw in shares: a base that is always on, and what infrared, motor, heater and start-up add to it.</summary>
-/// <remarks>Immutable. Each share is any <see cref="Load"/> but a larger-of one; in watts or in amperes, as the data sheet has it.</remarks>
+/// <remarks>Immutable. Each share is any <see cref="Load"/> but a larger-of one; in watts or in amperes, as the data sheet has
+/// it.</remarks>
 /// <example>
 /// <code>
 /// var draw = new ComponentDraw(Load.ConstantPower(Power.FromWatts(4)), infrared: Load.ConstantPower(Power.FromWatts(5)));

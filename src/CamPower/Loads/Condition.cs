@@ -3,7 +3,8 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>One state of the site that it must survive: which shares of the draw are on, how warm things are, how many motors move.</summary>
+/// <summary>One state of the site that it must survive: which shares of the draw are on, how warm things are, how many motors
+/// move.</summary>
 /// <remarks>
 /// Immutable. Four are given, and users make their own. No given condition turns the heater on by itself but
 /// the cold start: heater and hot copper do not meet unless somebody says so, with <see cref="With"/>.
@@ -25,10 +26,12 @@ public sealed class Condition
     /// <param name="at">The temperatures.</param>
     /// <param name="motorsMoving">How many motors of the whole site move at once, at least 0; null for all of them.</param>
     /// <param name="duration">How long it lasts, at least 0; null when that is not known.</param>
-    /// <param name="lineVoltage">Voltage at the input of every supply, RMS if alternating, from 1 nV to 1 MV; null for its nominal one, at which no supply is derated. [V]</param>
+    /// <param name="lineVoltage">Voltage at the input of every supply, RMS if alternating, from 1 nV to 1 MV; null for its nominal one, at
+    /// which no supply is derated. [V]</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or <paramref name="on"/> names a share that does not exist.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or <paramref name="on"/> names a share that does not
+    /// exist.</exception>
     public Condition(string name, LoadComponents on, Surroundings at, int? motorsMoving = null, Duration? duration = null,
         ElectricPotential? lineVoltage = null)
     {
@@ -65,7 +68,8 @@ public sealed class Condition
 
     internal double? LineVolts { get; }
 
-    /// <summary>Whether it lasts: it is not stated to be shorter than a continuous load (<see cref="Sources.NecContinuousLoad"/>).</summary>
+    /// <summary>Whether it lasts: it is not stated to be shorter than a continuous load
+    /// (<see cref="Sources.NecContinuousLoad"/>).</summary>
     internal bool IsContinuous => !(Duration is Duration lasts && lasts.Hours < ContinuousFromHours);
 
     /// <summary>Day: the base draw alone.</summary>

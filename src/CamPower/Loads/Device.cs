@@ -22,7 +22,8 @@ public sealed class Device
     /// <param name="starting">When it turns on and drops out; null when that is not known.</param>
     /// <param name="connector">The connector at which it takes its power; null where nobody declares it.</param>
     /// <param name="inrush">What its input draws in the first moments when power comes; null where it is not stated.</param>
-    /// <param name="switchedInrush">What it draws in the first moments when its illuminators or motors are switched on while it runs; null where it is not stated.</param>
+    /// <param name="switchedInrush">What it draws in the first moments when its illuminators or motors are switched on while it runs; null
+    /// where it is not stated.</param>
     /// <exception cref="ArgumentNullException"><paramref name="name"/> or <paramref name="draw"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty, or neither input is given.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="kind"/> is none of those there are.</exception>
@@ -69,7 +70,8 @@ public sealed class Device
     /// <summary>What its input draws in the first moments when power comes, or null where nobody declares it.</summary>
     public Inrush? Inrush { get; }
 
-    /// <summary>What it draws above its running current in the first moments when its illuminators or motors are switched on while it runs, or null where it is not stated.</summary>
+    /// <summary>What it draws above its running current in the first moments when its illuminators or motors are switched on while it runs,
+    /// or null where it is not stated.</summary>
     public Inrush? SwitchedInrush { get; }
 
     /// <summary>The range for a kind of current, or null where the device does not accept it.</summary>

@@ -18,7 +18,8 @@ namespace CamPower;
 /// </example>
 public sealed class Inrush
 {
-    private const double LeastAmperes = 1e-6, MostAmperes = 1e6, ShortestSeconds = 1e-9, LongestSeconds = 1e6, LeastIntegral = 1e-12, MostIntegral = 1e15;
+    private const double LeastAmperes = 1e-6, MostAmperes = 1e6, ShortestSeconds = 1e-9, LongestSeconds = 1e6, LeastIntegral = 1e-12,
+        MostIntegral = 1e15;
 
     /// <summary>States a peak and how long it lasts.</summary>
     /// <param name="peak">The largest current, from 1 µA to 1 MA. [A]</param>
@@ -27,7 +28,8 @@ public sealed class Inrush
     public Inrush(ElectricCurrent peak, Duration duration)
     {
         PeakAmperes = Require.Within(peak.Amperes, LeastAmperes, MostAmperes, nameof(peak), "A");
-        AmpereSquaredSeconds = PeakAmperes * PeakAmperes * Require.Within(duration.Seconds, ShortestSeconds, LongestSeconds, nameof(duration), "s");
+        AmpereSquaredSeconds = PeakAmperes * PeakAmperes * Require.Within(
+            duration.Seconds, ShortestSeconds, LongestSeconds, nameof(duration), "s");
         Peak = peak;
         Duration = duration;
         Integral = JouleIntegral.FromAmpereSquaredSeconds(AmpereSquaredSeconds);

@@ -9,7 +9,11 @@ namespace CamPower;
 /// one 1 A, to an unknown one the larger of the two at each voltage; and where a high voltage is the danger, no
 /// load at all, for a label says nothing of the least draw.
 /// </remarks>
-/// <example><code>var draw = new LabelDraw(ElectricPotential.FromVolts(12), ElectricCurrent.FromAmperes(1), InputStage.Unknown);</code></example>
+/// <example>
+/// <code>
+/// var draw = new LabelDraw(ElectricPotential.FromVolts(12), ElectricCurrent.FromAmperes(1), InputStage.Unknown);
+/// </code>
+/// </example>
 public sealed class LabelDraw : Draw
 {
     private readonly Load _load;
@@ -18,7 +22,8 @@ public sealed class LabelDraw : Draw
     /// <param name="voltage">The voltage on it, above 0. [V]</param>
     /// <param name="current">The current on it, from 0 to 1 GA, and no more than 1 GW at that voltage. [A]</param>
     /// <param name="stage">What stands behind the input terminals.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, their product is above 1 GW, or the stage is none of those there are.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, their product is above 1 GW, or the stage is none of
+    /// those there are.</exception>
     public LabelDraw(ElectricPotential voltage, ElectricCurrent current, InputStage stage)
     {
         double volts = Require.Positive(voltage.Volts, nameof(voltage), "V");

@@ -86,7 +86,8 @@ public sealed class Load
     /// <summary>Both loads together.</summary>
     /// <param name="other">The other load.</param>
     /// <exception cref="ArgumentNullException"><paramref name="other"/> is null.</exception>
-    /// <exception cref="InvalidOperationException">One is a <see cref="LargerOf"/> load: a label is a total, nothing is added to it.</exception>
+    /// <exception cref="InvalidOperationException">One is a <see cref="LargerOf"/> load: a label is a total, nothing is added to
+    /// it.</exception>
     public Load Plus(Load other)
     {
         Require.NotNull(other, nameof(other));
@@ -99,7 +100,9 @@ public sealed class Load
         return new Load(
             other.Watts > 0 ? Watts > 0 ? Power.FromWatts(Watts + other.Watts) : other.PowerShare : PowerShare,
             other.Amperes > 0 ? Amperes > 0 ? ElectricCurrent.FromAmperes(Amperes + other.Amperes) : other.CurrentShare : CurrentShare,
-            other.Siemens > 0 ? Siemens > 0 ? ElectricResistance.FromOhms(1 / (Siemens + other.Siemens)) : other.ResistanceShare : ResistanceShare);
+            other.Siemens > 0 ? Siemens > 0 ? ElectricResistance.FromOhms(1 / (Siemens + other.Siemens))
+                : other.ResistanceShare
+                : ResistanceShare);
     }
 
     /// <summary>Both loads together; see <see cref="Plus"/>.</summary>

@@ -15,7 +15,8 @@ public sealed class Starting
     /// <summary>States the behavior.</summary>
     /// <param name="turnOn">Rising terminal voltage at which it starts, above 0. [V]</param>
     /// <param name="dropOut">Falling terminal voltage at which it stops, above 0 and not above <paramref name="turnOn"/>. [V]</param>
-    /// <param name="softStart">Whether the input ramps its draw up, so that the voltage can follow it past the unstable one; null where it is not stated, which counts as no.</param>
+    /// <param name="softStart">Whether the input ramps its draw up, so that the voltage can follow it past the unstable one; null where it
+    /// is not stated, which counts as no.</param>
     /// <param name="delay">How long it waits after power comes before it draws, at least 0; null where nobody declares it. [s]</param>
     /// <param name="holdUp">How long it runs on without power, at least 0; null where nobody declares it. [s]</param>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
@@ -25,7 +26,8 @@ public sealed class Starting
         DropOutVolts = Require.Positive(dropOut.Volts, nameof(dropOut), "V");
         if (DropOutVolts > TurnOnVolts)
         {
-            throw Require.OutOfRange(DropOutVolts, nameof(dropOut), "V", FormattableString.Invariant($"not above the turn-on voltage of {TurnOnVolts}"));
+            throw Require.OutOfRange(
+                DropOutVolts, nameof(dropOut), "V", FormattableString.Invariant($"not above the turn-on voltage of {TurnOnVolts}"));
         }
 
         TurnOn = turnOn;

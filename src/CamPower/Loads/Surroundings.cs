@@ -4,7 +4,8 @@ using UnitsNet;
 namespace CamPower;
 
 /// <summary>The temperatures and the sunlight that a condition assumes.</summary>
-/// <remarks>Immutable. Each temperature is finite and above absolute zero; whether a model is valid there is for the model to say.</remarks>
+/// <remarks>Immutable. Each temperature is finite and above absolute zero; whether a model is valid there is for the model to
+/// say.</remarks>
 /// <example>
 /// <code>
 /// var winter = new Surroundings(cable: Temperature.FromDegreesCelsius(-10), box: Temperature.FromDegreesCelsius(5),
@@ -56,7 +57,8 @@ public sealed class Surroundings
 
     /// <summary>The three temperatures, and the sunlight where there is any, in the invariant culture; never throws.</summary>
     public override string ToString() => FormattableString.Invariant(
-        $"cable {CableCelsius:G6} °C, box {BoxCelsius:G6} °C, camera {Celsius.Of(Camera):G6} °C{(Sun is null ? "" : FormattableString.Invariant($", sun {SunWattsPerSquareMeter:G6} W/m²"))}");
+        $"cable {CableCelsius:G6} °C, box {BoxCelsius:G6} °C, camera {Celsius.Of(Camera):G6} ")
+            + FormattableString.Invariant($"°C{(Sun is null ? "" : FormattableString.Invariant($", sun {SunWattsPerSquareMeter:G6} W/m²"))}");
 
     private static double Checked(Temperature temperature, string parameter) =>
         Require.Within(Celsius.Of(temperature), AbsoluteZero, Hottest, parameter, "°C");

@@ -50,10 +50,12 @@ public sealed class LineDraw
     /// <summary>Current from the line, RMS; null where the efficiency or the power factor is not known at the load. [A]</summary>
     public ElectricCurrent? Current => Amperes is double amperes ? ElectricCurrent.FromAmperes(amperes) : null;
 
-    /// <summary>The voltage of the line against the highest that its supply accepts; a judgment of nothing where that is not stated.</summary>
+    /// <summary>The voltage of the line against the highest that its supply accepts; a judgment of nothing where that is not
+    /// stated.</summary>
     internal Judgment HighestLine => Box.Supply.Input?.Highest(_lineVolts) ?? default;
 
-    /// <summary>The voltage of the line against the lowest that its supply accepts; a judgment of nothing where that is not stated.</summary>
+    /// <summary>The voltage of the line against the lowest that its supply accepts; a judgment of nothing where that is not
+    /// stated.</summary>
     internal Judgment LowestLine => Box.Supply.Input?.Lowest(_lineVolts) ?? default;
 
     internal double? Amperes => Voltamperes / _lineVolts;
@@ -73,13 +75,15 @@ public sealed class LineDraw
         ? FormattableString.Invariant($"{Box}: {amperes:0.000} A, {Watts!.Value:0.0} W")
         : $"{Box}: current unknown; not stated: {Missing}";
 
-    private string Missing => string.Join(" and ", new[] { _efficiency is null ? "efficiency" : null, _powerFactor is null ? "power factor" : null }
+    private string Missing =>
+        string.Join(" and ", new[] { _efficiency is null ? "efficiency" : null, _powerFactor is null ? "power factor" : null }
         .Where(part => part is not null)) + " at its load";
 
     private IEnumerable<DerivationStep> Steps()
     {
         if (Amperes is not double amperes) throw new InvalidOperationException($"There is nothing to explain: {this}.");
-        yield return new("Po", FormattableString.Invariant($"What the supply gives, loaded to {100 * _outAmperes / Box.Supply.Output.RatedAmperes:0.#} % of its rating"), "V*I",
+        yield return new("Po", FormattableString.Invariant(
+            $"What the supply gives, loaded to {100 * _outAmperes / Box.Supply.Output.RatedAmperes:0.#} % of its rating"), "V*I",
             @"P_o = V\,I", $"{Number(_outVolts)}*{Number(_outAmperes)}", OutWatts, "W", Sources.Kirchhoff);
         yield return new("P", "Power from the line", "Po/eta", @"P = \frac{P_o}{\eta}",
             $"{Number(OutWatts)}/{Number(_efficiency!.Value)}", Watts!.Value, "W", Sources.EfficiencyLoss);

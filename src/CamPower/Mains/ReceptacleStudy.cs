@@ -12,7 +12,8 @@ internal static class ReceptacleStudy
     {
         IReadOnlyList<Condition> conditions = assessment.Site.Conditions;
         return Array.AsReadOnly([.. assessment.Boxes.Where(b => b.Box.Receptacle is not null).GroupBy(b => b.Box.Receptacle!)
-            .Select(plugged => new ReceptacleAssessment(plugged.Key, Array.AsReadOnly([.. conditions.Select((condition, c) => In(condition, c, plugged))])))]);
+            .Select(plugged => new ReceptacleAssessment(
+                plugged.Key, Array.AsReadOnly([.. conditions.Select((condition, c) => In(condition, c, plugged))])))]);
     }
 
     private static ReceptacleInCondition In(Condition condition, int index, IGrouping<Receptacle, BoxAssessment> plugged)

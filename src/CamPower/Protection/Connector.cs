@@ -4,8 +4,10 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>The connector at which a device takes its power: what it carries, for which voltages it is meant, which wire it takes.</summary>
-/// <remarks>Immutable. A barrel plug fits by its size and says nothing of its rating: two that fit each other may be rated 1 A and 5 A.</remarks>
+/// <summary>The connector at which a device takes its power: what it carries, for which voltages it is meant, which wire it
+/// takes.</summary>
+/// <remarks>Immutable. A barrel plug fits by its size and says nothing of its rating: two that fit each other may be rated 1 A and 5
+/// A.</remarks>
 /// <example>
 /// <code>
 /// var plug = new Connector("barrel plug of the dome", Sources.CommonBarrel, ratedCurrent: ElectricCurrent.FromAmperes(2.5));
@@ -23,7 +25,8 @@ public sealed class Connector
     /// <exception cref="ArgumentNullException"><paramref name="name"/> or <paramref name="source"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="ratedCurrent"/> is not above 0.</exception>
-    public Connector(string name, Citation source, ElectricCurrent? ratedCurrent = null, VoltageRange? voltageClass = null, TerminalRange? wires = null)
+    public Connector(string name, Citation source, ElectricCurrent? ratedCurrent = null, VoltageRange? voltageClass = null,
+        TerminalRange? wires = null)
     {
         Name = Require.Name(name, nameof(name));
         Source = Require.NotNull(source, nameof(source));
@@ -49,7 +52,8 @@ public sealed class Connector
 
     /// <summary>A screw terminal of 5 mm pitch: 24 to 12 AWG, its current not stated.</summary>
     /// <remarks>Source: <see cref="Sources.ScrewTerminals"/>.</remarks>
-    public static Connector ScrewTerminal { get; } = new("screw terminal", Sources.ScrewTerminals, wires: new TerminalRange(WireSize.Awg(24), WireSize.Awg(12)));
+    public static Connector ScrewTerminal { get; } =
+        new("screw terminal", Sources.ScrewTerminals, wires: new TerminalRange(WireSize.Awg(24), WireSize.Awg(12)));
 
     /// <summary>All that are given here.</summary>
     public static IReadOnlyList<Connector> Usual { get; } = Array.AsReadOnly<Connector>([.. UnifiedBarrels, CommonBarrel, ScrewTerminal]);

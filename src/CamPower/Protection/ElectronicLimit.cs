@@ -13,8 +13,9 @@ namespace CamPower;
 /// </remarks>
 /// <example>
 /// <code>
-/// var limit = new ElectronicLimit("output limit", ElectricCurrent.FromAmperes(1.5), tolerance: Ratio.FromPercent(10), opensWithin: Duration.FromMilliseconds(50),
-///     resistance: ElectricResistance.FromMilliohms(40), voltageRating: ElectricPotential.FromVolts(30), retriesAfter: Duration.FromSeconds(2));
+/// var limit = new ElectronicLimit("output limit", ElectricCurrent.FromAmperes(1.5), tolerance: Ratio.FromPercent(10),
+///     opensWithin: Duration.FromMilliseconds(50), resistance: ElectricResistance.FromMilliohms(40),
+///     voltageRating: ElectricPotential.FromVolts(30), retriesAfter: Duration.FromSeconds(2));
 /// OpeningTimes opening = limit.OpeningAt(ElectricCurrent.FromAmperes(4), Temperature.FromDegreesCelsius(40));   // operates, by 0.05 s
 /// </code>
 /// </example>
@@ -43,7 +44,9 @@ public sealed class ElectronicLimit : ProtectiveDevice
         _mostAmperes = amperes * (1 + share);
         _openSeconds = Require.Positive(opensWithin.Seconds, nameof(opensWithin), "s");
         _ohms = Require.NotNegative(resistance.Ohms, nameof(resistance), "Ω");
-        PauseSeconds = retriesAfter is Duration pause ? Require.Positive(pause.Seconds, nameof(retriesAfter), "s") : double.PositiveInfinity;
+        PauseSeconds = retriesAfter is Duration pause
+            ? Require.Positive(pause.Seconds, nameof(retriesAfter), "s")
+            : double.PositiveInfinity;
         MinimumResistance = resistance;
         Limit = limit;
         Tolerance = tolerance;
@@ -92,7 +95,8 @@ public sealed class ElectronicLimit : ProtectiveDevice
 
     internal override double CertainAmperes(double currentFactor) => _mostAmperes;
 
-    // It holds an inrush down to its limit and so draws it out: one that lasts longer than its time opens it. How soon it may open no sheet says.
+    // It holds an inrush down to its limit and so draws it out: one that lasts longer than its time opens it. How soon it may open no sheet
+    // says.
     internal override Judgment JudgeInrush(double peakAmperes, double ampereSquaredSeconds, double currentFactor)
     {
         if (!Limits.IsAbove(peakAmperes, _leastAmperes)) return OfWithstand(peakAmperes / _leastAmperes);

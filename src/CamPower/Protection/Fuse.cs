@@ -30,11 +30,14 @@ public sealed class Fuse : ProtectiveDevice
     /// <param name="name">How it is called. Not empty.</param>
     /// <param name="ratedCurrent">Its rated current, inside the characteristic's range. [A]</param>
     /// <param name="characteristic">Its time limits.</param>
-    /// <param name="voltageRating">The highest AC voltage that it interrupts, above 0; of a fuse that is rated for DC alone, that. [V]</param>
+    /// <param name="voltageRating">The highest AC voltage that it interrupts, above 0; of a fuse that is rated for DC alone, that.
+    /// [V]</param>
     /// <param name="breakingCapacity">The largest current that it interrupts, above 0. [A]</param>
     /// <param name="coldResistance">Its resistance cold, at least 0. [Ω]</param>
-    /// <param name="leastMeltingIntegral">The least I²t that melts it, above 0, or null where none is stated; a typical value is none. [A²·s]</param>
-    /// <param name="rerating">How its rated current changes with ambient, its shares above 0; null where the data sheet says nothing: what it carries is then known at the reference temperature of its standard alone.</param>
+    /// <param name="leastMeltingIntegral">The least I²t that melts it, above 0, or null where none is stated; a typical value is none.
+    /// [A²·s]</param>
+    /// <param name="rerating">How its rated current changes with ambient, its shares above 0; null where the data sheet says nothing: what
+    /// it carries is then known at the reference temperature of its standard alone.</param>
     /// <param name="dcVoltageRating">The highest DC voltage that it interrupts, above 0; null where the data sheet states none. [V]</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
@@ -45,7 +48,8 @@ public sealed class Fuse : ProtectiveDevice
         : base(name, voltageRating, breakingCapacity)
     {
         Characteristic = Require.NotNull(characteristic, nameof(characteristic));
-        _ratedAmperes = Require.Within(ratedCurrent.Amperes, characteristic.RatedFromAmperes, characteristic.RatedToAmperes, nameof(ratedCurrent), "A");
+        _ratedAmperes = Require.Within(
+            ratedCurrent.Amperes, characteristic.RatedFromAmperes, characteristic.RatedToAmperes, nameof(ratedCurrent), "A");
         _coldOhms = Require.NotNegative(coldResistance.Ohms, nameof(coldResistance), "Ω");
         if (leastMeltingIntegral is JouleIntegral given) Require.Positive(given.AmpereSquaredSeconds, nameof(leastMeltingIntegral), "A²·s");
         if (dcVoltageRating is ElectricPotential volts) Require.Positive(volts.Volts, nameof(dcVoltageRating), "V");
@@ -102,7 +106,8 @@ public sealed class Fuse : ProtectiveDevice
     internal bool IsRatedIn(double? airCelsius) => Rerating is not null
         || (airCelsius is double celsius && Math.Abs(celsius - Characteristic.ReferenceCelsius) <= ProtectionConstants.ReferenceBand.Value);
 
-    /// <summary>Where its re-rating is not stated, 1 in the air of its standard's tests, and up to a fifth less in warmer and more in colder air.</summary>
+    /// <summary>Where its re-rating is not stated, 1 in the air of its standard's tests, and up to a fifth less in warmer and more in
+    /// colder air.</summary>
     internal override double[] FactorsIn(double? airCelsius)
     {
         if (Rerating is not null) return base.FactorsIn(airCelsius);
@@ -118,23 +123,31 @@ public sealed class Fuse : ProtectiveDevice
 
     internal override double CertainAmperes(double currentFactor) => _ratedAmperes * currentFactor * Characteristic.CertainMultiple;
 
-    /// <summary>Never for certain: nobody states what the capacitors' own resistance takes of the heat, nor how much less than stated they may hold.</summary>
+    /// <summary>Never for certain: nobody states what the capacitors' own resistance takes of the heat, nor how much less than stated they
+    /// may hold.</summary>
     internal override OpeningTimes OpeningBySurge(CurrentSurge surge, double currentFactor)
     {
         double rated = _ratedAmperes * currentFactor;
         double melting = LeastMeltingIntegral?.AmpereSquaredSeconds ?? (Characteristic.LeastMeltingSeconds * rated * rated);
-        return surge.PeakAmperes > rated && surge.Integral >= melting ? new OpeningTimes(OperatingVerdict.MayClear, 0, double.PositiveInfinity) : OpeningTimes.Never;
+        return surge.PeakAmperes > rated && surge.Integral >= melting
+            ? new OpeningTimes(OperatingVerdict.MayClear, 0, double.PositiveInfinity)
+            : OpeningTimes.Never;
     }
 
     /// <summary>Judges an inrush by the melting I²t; pulses age a fuse, so a share of it is the policy.</summary>
     /// <remarks>Where it is not stated, the pre-arcing time limits say of some I²t that it does not melt the fuse: what keeps the policy
-    /// against that holds. Of more nothing is known, up to the I²t that opens it for certain. Source: <see cref="Sources.InrushPractice"/>.</remarks>
+    /// against that holds. Of more nothing is known, up to the I²t that opens it for certain. Source:
+    /// <see cref="Sources.InrushPractice"/>.</remarks>
     internal override Judgment JudgeInrush(double peakAmperes, double ampereSquaredSeconds, double currentFactor)
     {
         double rated = _ratedAmperes * currentFactor, policy = ProtectionConstants.InrushShare.Value / 100;
         if (!Limits.IsAbove(peakAmperes, rated)) return OfWithstand(0, policy);
         double withstood = Characteristic.WithstoodSeconds(peakAmperes / rated) * rated * rated;
-        if (LeastMeltingIntegral is JouleIntegral stated) return OfWithstand(ampereSquaredSeconds / Math.Max(stated.AmpereSquaredSeconds, withstood), policy);
+        if (LeastMeltingIntegral is JouleIntegral stated)
+        {
+            return OfWithstand(ampereSquaredSeconds / Math.Max(stated.AmpereSquaredSeconds, withstood), policy);
+        }
+
         double opens = Characteristic.OpeningSeconds(peakAmperes / rated) * rated * rated;
         if (Limits.IsAbove(ampereSquaredSeconds, opens)) return OfWithstand(ampereSquaredSeconds / opens, policy);
         return withstood > 0 && !Limits.IsAbove(ampereSquaredSeconds, policy * withstood)
@@ -154,7 +167,9 @@ public sealed class Fuse : ProtectiveDevice
 
     // Of every limit below, the adiabatic bound: up to the breaking capacity. A time before which it stays closed is stated, and holds.
     private double LatestSeconds(double boundedMultiple, double multiple) => Math.Max(Characteristic.EarliestSeconds(multiple),
-        Characteristic.LimitsBelow(multiple).Select(g => AdiabaticSeconds(g.NotAfterSeconds, g.Multiple, Math.Max(g.Multiple, boundedMultiple))).DefaultIfEmpty(double.PositiveInfinity).Min());
+        Characteristic.LimitsBelow(multiple)
+            .Select(g => AdiabaticSeconds(g.NotAfterSeconds, g.Multiple, Math.Max(g.Multiple, boundedMultiple)))
+            .DefaultIfEmpty(double.PositiveInfinity).Min());
 
     internal override IEnumerable<double> StepsAt(double currentFactor) =>
         Characteristic.TimeLimits.Where(g => g.NotAfter is not null).Select(g => g.Multiple * _ratedAmperes * currentFactor);

@@ -31,7 +31,8 @@ public sealed class FuseCharacteristic
     /// <param name="ratedTo">The largest rated current that it holds for, at least <paramref name="ratedFrom"/>. [A]</param>
     /// <param name="timeLimits">At least one, in rising current; times never rise with it.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
-    /// <exception cref="ArgumentException">The name is empty, no time limit is given, their multiples do not rise, or a time rises.</exception>
+    /// <exception cref="ArgumentException">The name is empty, no time limit is given, their multiples do not rise, or a time
+    /// rises.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A current is outside its range.</exception>
     public FuseCharacteristic(string name, ElectricCurrent ratedFrom, ElectricCurrent ratedTo, params FuseTimeLimit[] timeLimits)
     {
@@ -52,7 +53,8 @@ public sealed class FuseCharacteristic
 
         if (TimeLimits.Any(IsContradicted))
         {
-            throw new ArgumentException("More current cannot take longer: the times of the time limits may not rise with it.", nameof(timeLimits));
+            throw new ArgumentException(
+                "More current cannot take longer: the times of the time limits may not rise with it.", nameof(timeLimits));
         }
     }
 
@@ -127,23 +129,29 @@ public sealed class FuseCharacteristic
 
     internal double RatedToAmperes { get; }
 
-    /// <summary>Whether its rated current is one to carry for good: it is closed after an hour at 1.5 times that, as IEC 60127 has it.</summary>
+    /// <summary>Whether its rated current is one to carry for good: it is closed after an hour at 1.5 times that, as IEC 60127 has
+    /// it.</summary>
     internal bool CarriesItsRating => EarliestSeconds(1.5) >= Hour;
 
-    /// <summary>The smallest current over the rated one that opens it for certain; infinite where no time limit has a latest time.</summary>
-    internal double CertainMultiple => TimeLimits.Where(g => g.NotAfter is not null).Select(g => g.Multiple).DefaultIfEmpty(double.PositiveInfinity).Min();
+    /// <summary>The smallest current over the rated one that opens it for certain; infinite where no time limit has a latest
+    /// time.</summary>
+    internal double CertainMultiple =>
+        TimeLimits.Where(g => g.NotAfter is not null).Select(g => g.Multiple).DefaultIfEmpty(double.PositiveInfinity).Min();
 
-    /// <summary>An I²t that does not melt it, however short, over the square of its rated current; 0 where no time limit says so. [s]</summary>
+    /// <summary>An I²t that does not melt it, however short, over the square of its rated current; 0 where no time limit says so.
+    /// [s]</summary>
     /// <remarks>
-    /// a time limit has it closed for a time t at m times its rated current. It melts for certain at some multiple n, so that at no temperature below does it lose more
-    /// than n² of that heat, and (m² − n²)·t of it stayed in the element. Its resistance and its losses are taken to rise evenly with its temperature.
+    /// a time limit has it closed for a time t at m times its rated current. It melts for certain at some multiple n, so that at no
+    /// temperature below does it lose more than n² of that heat, and (m² − n²)·t of it stayed in the element. Its resistance and its losses
+    /// are taken to rise evenly with its temperature.
     /// </remarks>
     internal double LeastMeltingSeconds
     {
         get
         {
             double certain = CertainMultiple;
-            return TimeLimits.Where(g => g.Multiple > certain).Select(g => ((g.Multiple * g.Multiple) - (certain * certain)) * g.NotBeforeSeconds).DefaultIfEmpty(0).Max();
+            return TimeLimits.Where(g => g.Multiple > certain)
+                .Select(g => ((g.Multiple * g.Multiple) - (certain * certain)) * g.NotBeforeSeconds).DefaultIfEmpty(0).Max();
         }
     }
 
@@ -155,14 +163,17 @@ public sealed class FuseCharacteristic
         TimeLimits.Where(g => g.Multiple >= multiple * (1 - Rounding)).Select(g => g.NotBeforeSeconds).DefaultIfEmpty(0).Max();
 
     /// <summary>The limits at and below a multiple by which it has opened.</summary>
-    internal IEnumerable<FuseTimeLimit> LimitsBelow(double multiple) => TimeLimits.Where(g => g.NotAfter is not null && g.Multiple <= multiple * (1 + Rounding));
+    internal IEnumerable<FuseTimeLimit> LimitsBelow(double multiple) =>
+        TimeLimits.Where(g => g.NotAfter is not null && g.Multiple <= multiple * (1 + Rounding));
 
-    /// <summary>An I²t that does not melt it in a pulse of a peak, over the square of its rated current; 0 where no limit says so. [s]</summary>
+    /// <summary>An I²t that does not melt it in a pulse of a peak, over the square of its rated current; 0 where no limit says so.
+    /// [s]</summary>
     /// <remarks>A limit's current for its shortest time heats the element more than any pulse of no higher peak and no more I²t.</remarks>
     internal double WithstoodSeconds(double peakMultiple) => TimeLimits.Where(g => !Limits.IsAbove(peakMultiple, g.Multiple))
         .Select(g => g.Multiple * g.Multiple * g.NotBeforeSeconds).Append(LeastMeltingSeconds).Max();
 
-    /// <summary>An I²t that opens it for certain in a pulse of a peak, over the square of its rated current; infinite where no limit says so. [s]</summary>
+    /// <summary>An I²t that opens it for certain in a pulse of a peak, over the square of its rated current; infinite where no limit says
+    /// so. [s]</summary>
     internal double OpeningSeconds(double peakMultiple) =>
         LimitsBelow(peakMultiple).Select(g => g.Multiple * g.Multiple * g.NotAfterSeconds).DefaultIfEmpty(double.PositiveInfinity).Min();
 

@@ -60,5 +60,6 @@ public sealed class FuseTimeLimit
     public override string ToString() =>
         FormattableString.Invariant($"{Multiple:G6} × rated: not before {Text(NotBefore)}, not after {Text(NotAfter)}");
 
-    private static string Text(Duration? time) => time is Duration given ? FormattableString.Invariant($"{given.Seconds:G6} s") : "(not said)";
+    private static string Text(Duration? time) =>
+        time is Duration given ? FormattableString.Invariant($"{given.Seconds:G6} s") : "(not said)";
 }

@@ -30,13 +30,15 @@ internal static class ProtectionConstants
     internal static CitedValue TerminalTorque { get; } = new("Torque of an M3 terminal screw", 0.5, "N·m", Sources.TerminalTorque);
 
     /// <summary>Torque of a slotted screw for 18 to 10 AWG, its slot no longer than 1/4 in. [lb-in]</summary>
-    internal static CitedValue SlottedTerminalTorque { get; } = new("Torque of a slotted terminal screw, 18 to 10 AWG, slot to 1/4 in", 20, "lb-in", Sources.TerminalTorque);
+    internal static CitedValue SlottedTerminalTorque { get; } =
+        new("Torque of a slotted terminal screw, 18 to 10 AWG, slot to 1/4 in", 20, "lb-in", Sources.TerminalTorque);
 
     /// <summary>The shortest operating time that the limits of a standard bound: below it arcing decides. [ms]</summary>
     internal static CitedValue ShortestBoundedTime { get; } =
         new("Shortest operating time bounded by the limits of a standard", 10, "ms", Sources.AdiabaticOperatingTime);
 
-    /// <summary>Time after which the power of a poor contact is classed: what a protective device interrupts sooner does not count. [s]</summary>
+    /// <summary>Time after which the power of a poor contact is classed: what a protective device interrupts sooner does not count.
+    /// [s]</summary>
     public static CitedValue SpotTime { get; } =
         new("Time after which the power of a poor contact is classed", 5, "s", Sources.HotSpotPolicy);
 
@@ -45,16 +47,20 @@ internal static class ProtectionConstants
         new("I²t of a repeated inrush over the melting I²t of a fuse, at most", 22, "%", Sources.InrushPractice);
 
     /// <summary>Temperature of the air at which IEC 60127 rates a fuse; also taken of ISO 8820. [°C]</summary>
-    internal static CitedValue IecReferenceTemperature { get; } = new("Temperature of the air at which IEC 60127 rates a fuse", 23, "°C", Sources.FuseReferenceTemperature);
+    internal static CitedValue IecReferenceTemperature { get; } =
+        new("Temperature of the air at which IEC 60127 rates a fuse", 23, "°C", Sources.FuseReferenceTemperature);
 
     /// <summary>Temperature of the air at which UL 248-14 rates a fuse. [°C]</summary>
-    internal static CitedValue UlReferenceTemperature { get; } = new("Temperature of the air at which UL 248-14 rates a fuse", 25, "°C", Sources.FuseReferenceTemperature);
+    internal static CitedValue UlReferenceTemperature { get; } =
+        new("Temperature of the air at which UL 248-14 rates a fuse", 25, "°C", Sources.FuseReferenceTemperature);
 
     /// <summary>How far the air may be from that temperature for the rating to count. [K]</summary>
-    internal static CitedValue ReferenceBand { get; } = new("Distance from the reference temperature within which the rating of a fuse counts", 5, "K", Sources.FuseReferenceTemperature);
+    internal static CitedValue ReferenceBand { get; } =
+        new("Distance from the reference temperature within which the rating of a fuse counts", 5, "K", Sources.FuseReferenceTemperature);
 
     /// <summary>How far the currents of a fuse of unstated re-rating may be from its rating, in air that a box has. [%]</summary>
-    internal static CitedValue UnstatedRerating { get; } = new("Change of the currents of a fuse of unstated re-rating, at most", 20, "%", Sources.UnstatedReratingPractice);
+    internal static CitedValue UnstatedRerating { get; } =
+        new("Change of the currents of a fuse of unstated re-rating, at most", 20, "%", Sources.UnstatedReratingPractice);
 
     /// <summary>What a fuse carries all the time in practice, over its rated current. [%]</summary>
     internal static CitedValue FuseContinuousShare { get; } =

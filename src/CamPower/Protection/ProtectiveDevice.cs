@@ -6,8 +6,9 @@ using UnitsNet;
 namespace CamPower;
 
 /// <summary>What is meant to interrupt an overcurrent at an output.</summary>
-/// <remarks>Immutable. The devices are <see cref="Fuse"/>, <see cref="ResettableFuse"/>, <see cref="ElectronicLimit"/>
-/// and <see cref="None"/>; nothing else can be one. What opens, or trips, and when, is the word of its standard or data sheet, never of a single device.</remarks>
+/// <remarks>Immutable. The devices are <see cref="Fuse"/>, <see cref="ResettableFuse"/>, <see cref="ElectronicLimit"/> and
+/// <see cref="None"/>; nothing else can be one. What opens, or trips, and when, is the word of its standard or data sheet, never of a
+/// single device.</remarks>
 public abstract class ProtectiveDevice
 {
     private protected ProtectiveDevice(string name, ElectricPotential? voltageRating, ElectricCurrent? breakingCapacity)
@@ -55,13 +56,15 @@ public abstract class ProtectiveDevice
 
     internal abstract double GreatestOhms { get; }
 
-    /// <summary>The hottest air up to which its resistance grows; the coldest that there is where it does not depend on the air. [°C]</summary>
+    /// <summary>The hottest air up to which its resistance grows; the coldest that there is where it does not depend on the air.
+    /// [°C]</summary>
     internal virtual double ResistanceGrowsUpToCelsius => double.NegativeInfinity;
 
     /// <summary>How its rated currents change with the air around it, or null where they do not.</summary>
     internal virtual ShareCurve<Temperature>? Ambient => null;
 
-    /// <summary>The largest share of its currents in some air; hotter than its curve goes what it has at the end of it, and null in colder air than any of it.</summary>
+    /// <summary>The largest share of its currents in some air; hotter than its curve goes what it has at the end of it, and null in colder
+    /// air than any of it.</summary>
     internal double? MostFactorIn(double airCelsius) => Ambient is ShareCurve<Temperature> curve ? curve.MostFactorAt(airCelsius) : 1;
 
     /// <summary>The most current that it lets through; infinite where it limits nothing. [A]</summary>
@@ -74,9 +77,9 @@ public abstract class ProtectiveDevice
     /// <param name="current">The current, at least 0; RMS where it alternates or pulses. [A]</param>
     /// <param name="ambient">Temperature of the air around the device, inside its ambient curve.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    /// <remarks>More current never opens it later: above a current with a stated time t2·(I2/I)² bounds the time of a thermal element,
-    /// up to its breaking capacity and never below 10 ms (<see cref="Sources.AdiabaticOperatingTime"/>). Whether the device can interrupt so much is not asked here: see
-    /// <see cref="BreakingCapacity"/> and <see cref="VoltageRating"/>.</remarks>
+    /// <remarks>More current never opens it later: above a current with a stated time t2·(I2/I)² bounds the time of a thermal element, up
+    /// to its breaking capacity and never below 10 ms (<see cref="Sources.AdiabaticOperatingTime"/>). Whether the device can interrupt so
+    /// much is not asked here: see <see cref="BreakingCapacity"/> and <see cref="VoltageRating"/>.</remarks>
     public OpeningTimes OpeningAt(ElectricCurrent current, Temperature ambient) => OpeningAt(
         Require.NotNegative(current.Amperes, nameof(current), "A"), CurrentFactorAt(ambient, nameof(ambient)));
 
@@ -95,7 +98,8 @@ public abstract class ProtectiveDevice
     /// <summary>Factor of the surroundings on every rated current of the device. [1]</summary>
     internal abstract double CurrentFactorAt(Temperature ambient, string parameter);
 
-    /// <summary>The ends of what the factor may be in air of a temperature, null where that is not known; none where nothing is known of it. [1]</summary>
+    /// <summary>The ends of what the factor may be in air of a temperature, null where that is not known; none where nothing is known of
+    /// it. [1]</summary>
     internal virtual double[] FactorsIn(double? airCelsius)
     {
         if (Ambient is not ShareCurve<Temperature> curve) return [1];
@@ -117,7 +121,8 @@ public abstract class ProtectiveDevice
     /// <summary>Whether a surge alone opens it; never for what is slower than any surge, or limits it.</summary>
     internal virtual OpeningTimes OpeningBySurge(CurrentSurge surge, double currentFactor) => OpeningTimes.Never;
 
-    /// <summary>Judges an inrush that never passes a peak and is over after an I²t: the share that it takes of what the device withstands.</summary>
+    /// <summary>Judges an inrush that never passes a peak and is over after an I²t: the share that it takes of what the device
+    /// withstands.</summary>
     /// <remarks>More of either never makes the verdict better.</remarks>
     internal abstract Judgment JudgeInrush(double peakAmperes, double ampereSquaredSeconds, double currentFactor);
 

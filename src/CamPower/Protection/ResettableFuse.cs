@@ -7,14 +7,14 @@ namespace CamPower;
 
 /// <summary>A polymeric resettable fuse: a thermometer that trips when it is hot, and stays so while it is kept hot.</summary>
 /// <remarks>
-/// Immutable. At an ambient temperature all its currents change by the factor of <see cref="Thermal"/>. Up to the hold
-/// current it does not trip; from the trip current on it does; between them it may. The data sheet states one time: by then
-/// it has tripped at <see cref="TestCurrent"/>, and at a larger current I by t2·(I2/I)² (<see cref="Sources.AdiabaticOperatingTime"/>); below
-/// that current no time is known. The factor of the ambient comes first, so that cold air asks for more. Definitions:
-/// <see cref="Sources.ResettableFuse"/>. It is no fuse for limited-power sources and Class 2: it resets by itself.
-/// The milliseconds of output capacitors do not count for it: its times are seconds. An inrush may trip it when it has the I²t
-/// that trips one which just holds its hold current. Nobody states it; it is estimated from the stated time, as that of a body of one thermal
-/// time constant which needs the whole trip current (<see cref="Sources.ResettableInrush"/>).
+/// Immutable. At an ambient temperature all its currents change by the factor of <see cref="Thermal"/>. Up to the hold current it does not
+/// trip; from the trip current on it does; between them it may. The data sheet states one time: by then it has tripped at
+/// <see cref="TestCurrent"/>, and at a larger current I by t2·(I2/I)² (<see cref="Sources.AdiabaticOperatingTime"/>); below that current no
+/// time is known. The factor of the ambient comes first, so that cold air asks for more. Definitions: <see cref="Sources.ResettableFuse"/>.
+/// It is no fuse for limited-power sources and Class 2: it resets by itself. The milliseconds of output capacitors do not count for it: its
+/// times are seconds. An inrush may trip it when it has the I²t that trips one which just holds its hold current. Nobody states it; it is
+/// estimated from the stated time, as that of a body of one thermal time constant which needs the whole trip current
+/// (<see cref="Sources.ResettableInrush"/>).
 /// </remarks>
 /// <example>
 /// <code>
@@ -37,7 +37,8 @@ public sealed class ResettableFuse : ProtectiveDevice
     /// <param name="longestTimeToTrip">It has tripped by then at <paramref name="testCurrent"/>, above 0. [s]</param>
     /// <param name="minimumResistance">Its resistance new, at least 0. [Ω]</param>
     /// <param name="maximumResistance">Its resistance an hour after a trip, at least <paramref name="minimumResistance"/>. [Ω]</param>
-    /// <param name="thermal">How its currents change with ambient: a share above 0 of each at each temperature, such as <see cref="GenericThermal"/>.</param>
+    /// <param name="thermal">How its currents change with ambient: a share above 0 of each at each temperature, such as
+    /// <see cref="GenericThermal"/>.</param>
     /// <param name="maximumVoltage">The highest voltage that it stands tripped, above 0. [V]</param>
     /// <param name="maximumCurrent">The largest current that it interrupts, above 0; null where none is stated. [A]</param>
     /// <param name="trippedPower">The power that keeps it tripped, above 0; null where none is stated. [W]</param>
@@ -45,7 +46,8 @@ public sealed class ResettableFuse : ProtectiveDevice
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public ResettableFuse(string name, ElectricCurrent holdCurrent, ElectricCurrent tripCurrent, ElectricCurrent testCurrent,
-        Duration longestTimeToTrip, ElectricResistance minimumResistance, ElectricResistance maximumResistance, ShareCurve<Temperature> thermal,
+        Duration longestTimeToTrip, ElectricResistance minimumResistance, ElectricResistance maximumResistance,
+            ShareCurve<Temperature> thermal,
         ElectricPotential maximumVoltage, ElectricCurrent? maximumCurrent = null, Power? trippedPower = null)
         : base(name, maximumVoltage, maximumCurrent)
     {
@@ -57,9 +59,21 @@ public sealed class ResettableFuse : ProtectiveDevice
         LeastOhms = Require.NotNegative(minimumResistance.Ohms, nameof(minimumResistance), "Ω");
         GreatestOhms = Require.NotNegative(maximumResistance.Ohms, nameof(maximumResistance), "Ω");
         Thermal = Require.NotNull(thermal, nameof(thermal)).AboveZero(nameof(thermal));
-        if (_tripAmperes <= _holdAmperes) throw Require.OutOfRange(_tripAmperes, nameof(tripCurrent), "A", FormattableString.Invariant($"above {_holdAmperes}"));
-        if (_testAmperes < _tripAmperes) throw Require.OutOfRange(_testAmperes, nameof(testCurrent), "A", FormattableString.Invariant($"at least {_tripAmperes}"));
-        if (GreatestOhms < LeastOhms) throw Require.OutOfRange(GreatestOhms, nameof(maximumResistance), "Ω", FormattableString.Invariant($"at least {LeastOhms}"));
+        if (_tripAmperes <= _holdAmperes)
+        {
+            throw Require.OutOfRange(_tripAmperes, nameof(tripCurrent), "A", FormattableString.Invariant($"above {_holdAmperes}"));
+        }
+
+        if (_testAmperes < _tripAmperes)
+        {
+            throw Require.OutOfRange(_testAmperes, nameof(testCurrent), "A", FormattableString.Invariant($"at least {_tripAmperes}"));
+        }
+
+        if (GreatestOhms < LeastOhms)
+        {
+            throw Require.OutOfRange(GreatestOhms, nameof(maximumResistance), "Ω", FormattableString.Invariant($"at least {LeastOhms}"));
+        }
+
         if (trippedPower is Power power) Require.Positive((double)power.Watts, nameof(trippedPower), "W");
         MinimumResistance = minimumResistance;
         MaximumResistance = maximumResistance;
@@ -173,7 +187,8 @@ public sealed class ResettableFuse : ProtectiveDevice
         return TrippedPower is Power needed ? volts * volts >= 4 * ohms * (double)needed.Watts : null;
     }
 
-    /// <summary>The current that it still lets through while it stays tripped; null where it does not, or its data sheet states no tripped power. [A]</summary>
+    /// <summary>The current that it still lets through while it stays tripped; null where it does not, or its data sheet states no tripped
+    /// power. [A]</summary>
     /// <param name="source">Voltage behind it, from 1 nV to 1 MV. [V]</param>
     /// <param name="restOfLoop">Resistance of everything else in the loop, load included, at least 0. [Ω]</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>

@@ -63,11 +63,13 @@ public readonly struct Judgment : IEquatable<Judgment>
 
     /// <summary>Judges a value that may be at most its limit; <paramref name="policyLimit"/> lies at or under the limit.</summary>
     internal static Judgment AtMost(double value, double limit, double policyLimit, Func<double, IQuantity> quantity) =>
-        new(VerdictOf(Limits.IsAbove(value, limit), Limits.IsAbove(value, policyLimit)), value, limit, policyLimit, quantity, notStated: null);
+        new(VerdictOf(Limits.IsAbove(value, limit), Limits.IsAbove(value, policyLimit)), value, limit, policyLimit, quantity,
+            notStated: null);
 
     /// <summary>Judges a value that must be at least its limit; <paramref name="policyLimit"/> lies at or over the limit.</summary>
     internal static Judgment AtLeast(double value, double limit, double policyLimit, Func<double, IQuantity> quantity) =>
-        new(VerdictOf(Limits.IsBelow(value, limit), Limits.IsBelow(value, policyLimit)), value, limit, policyLimit, quantity, notStated: null);
+        new(VerdictOf(Limits.IsBelow(value, limit), Limits.IsBelow(value, policyLimit)), value, limit, policyLimit, quantity,
+            notStated: null);
 
     /// <summary>A fact that cannot be judged, and what would have to be stated for it.</summary>
     internal static Judgment Unknown(string notStated) => new(Verdict.Unknown, 0, 0, 0, quantity: null, notStated);

@@ -21,7 +21,9 @@ internal static class Require
     internal static double Within(double value, double low, double high, string parameter, string unit) =>
         value >= low && value <= high
             ? value
-            : throw OutOfRange(value, parameter, unit, unit.Length == 0 ? FormattableString.Invariant($"from {low} to {high}") : FormattableString.Invariant($"from {low} {unit} to {high}"));
+            : throw OutOfRange(value, parameter, unit, unit.Length == 0
+                ? FormattableString.Invariant($"from {low} to {high}")
+                : FormattableString.Invariant($"from {low} {unit} to {high}"));
 
     /// <summary>A source voltage: from 1 nV to 1 MV, so that its square neither vanishes nor overflows.</summary>
     internal static double SourceVolts(double value, string parameter) =>

@@ -22,7 +22,8 @@ public sealed class VoltageRange
         HighestVolts = Require.Positive(highest.Volts, nameof(highest), "V");
         if (HighestVolts <= LowestVolts)
         {
-            throw Require.OutOfRange(HighestVolts, nameof(highest), "V", FormattableString.Invariant($"above the lowest voltage of {LowestVolts}"));
+            throw Require.OutOfRange(
+                HighestVolts, nameof(highest), "V", FormattableString.Invariant($"above the lowest voltage of {LowestVolts}"));
         }
 
         Lowest = lowest;

@@ -18,7 +18,8 @@ internal sealed class FedDevice(DistributionBox box, SiteDevice device, int site
     /// <summary>The runs between the output and the device, in order.</summary>
     internal IReadOnlyList<SiteRun> Path { get; } = path;
 
-    /// <summary>The voltage that it accepts of the current that its box gives, or null where it accepts none, or none that way round.</summary>
+    /// <summary>The voltage that it accepts of the current that its box gives, or null where it accepts none, or none that way
+    /// round.</summary>
     internal VoltageRange? Accepted { get; } = IsReversed(device, box) ? null : device.Model.InputFor(box.Supply.Output.Kind);
 
     private static bool IsReversed(SiteDevice device, DistributionBox box) => device.LeadsReversed && box.Supply.Output is DcOutput;

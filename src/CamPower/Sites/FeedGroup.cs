@@ -4,7 +4,8 @@ using System.Linq;
 
 namespace CamPower.Sites;
 
-/// <summary>Outputs that must be solved together: most often one, more where their returns meet in a shared negative or in video shields.</summary>
+/// <summary>Outputs that must be solved together: most often one, more where their returns meet in a shared negative or in video
+/// shields.</summary>
 internal sealed class FeedGroup
 {
     private FeedGroup(IReadOnlyList<OutputFeed> feeds, IReadOnlyList<VideoLink> links, IReadOnlyList<GroundBond> bonds)

@@ -3,7 +3,8 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>A connection from a ground where shields meet to the negative of a box: through protective earth, or a recorder fed from the box.</summary>
+/// <summary>A connection from a ground where shields meet to the negative of a box: through protective earth, or a recorder fed from the
+/// box.</summary>
 /// <remarks>Immutable. Without one the shields return current to the box through each other only.</remarks>
 /// <example><code>var bond = new GroundBond(ground: "recorder", box: "yard box", ElectricResistance.FromMilliohms(50));</code></example>
 public sealed class GroundBond

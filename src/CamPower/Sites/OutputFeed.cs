@@ -8,7 +8,8 @@ namespace CamPower.Sites;
 /// <summary>What one output feeds: a tree of runs, parents before children, and the devices at their ends.</summary>
 internal sealed class OutputFeed
 {
-    private OutputFeed(DistributionBox box, BoxOutput output, IReadOnlyList<SiteRun> runs, IReadOnlyList<int> parents, IReadOnlyList<FedDevice> devices)
+    private OutputFeed(DistributionBox box, BoxOutput output, IReadOnlyList<SiteRun> runs, IReadOnlyList<int> parents,
+        IReadOnlyList<FedDevice> devices)
     {
         Box = box;
         Output = output;
@@ -62,7 +63,10 @@ internal sealed class OutputFeed
                 parents.Add(i);
             }
 
-            foreach (int device in site.DevicesBehind(places[i])) fed.Add(new FedDevice(box, site.Devices[device], device, i, Path(runs, parents, i)));
+            foreach (int device in site.DevicesBehind(places[i]))
+            {
+                fed.Add(new FedDevice(box, site.Devices[device], device, i, Path(runs, parents, i)));
+            }
         }
 
         return new OutputFeed(box, output, runs, parents, fed);

@@ -24,7 +24,10 @@ public sealed class OutputTie
         OneOutput = (int)Require.Within(oneOutput, 1, int.MaxValue, nameof(oneOutput), "");
         OtherBox = Require.Name(otherBox, nameof(otherBox));
         OtherOutput = (int)Require.Within(otherOutput, 1, int.MaxValue, nameof(otherOutput), "");
-        if (IsWithinOneBox && oneOutput == otherOutput) throw new ArgumentException("An output is not joined to itself.", nameof(otherOutput));
+        if (IsWithinOneBox && oneOutput == otherOutput)
+        {
+            throw new ArgumentException("An output is not joined to itself.", nameof(otherOutput));
+        }
     }
 
     /// <summary>Name of one box.</summary>
@@ -43,8 +46,10 @@ public sealed class OutputTie
     public bool IsWithinOneBox => string.Equals(OneBox, OtherBox, StringComparison.Ordinal);
 
     /// <summary>Whether it is at an output of a box.</summary>
-    internal bool IsAt(string box) => string.Equals(OneBox, box, StringComparison.Ordinal) || string.Equals(OtherBox, box, StringComparison.Ordinal);
+    internal bool IsAt(string box) =>
+        string.Equals(OneBox, box, StringComparison.Ordinal) || string.Equals(OtherBox, box, StringComparison.Ordinal);
 
     /// <summary>Both outputs in words; never throws.</summary>
-    public override string ToString() => FormattableString.Invariant($"tie of {OneBox} output {OneOutput} and {OtherBox} output {OtherOutput}");
+    public override string ToString() =>
+        FormattableString.Invariant($"tie of {OneBox} output {OneOutput} and {OtherBox} output {OtherOutput}");
 }

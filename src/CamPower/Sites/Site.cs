@@ -24,12 +24,13 @@ public sealed class Site
     /// <param name="devices">Its devices.</param>
     /// <param name="videoLinks">The shields of its video cables, where they carry return current; null for none.</param>
     /// <param name="bonds">The bonds between grounds and boxes; null for none.</param>
-    /// <param name="altitude">Its height above the sea, from -500 m to 9000 m; null where it does not matter: no supply is derated by it then. [m]</param>
+    /// <param name="altitude">Its height above the sea, from -500 m to 9000 m; null where it does not matter: no supply is derated by it
+    /// then. [m]</param>
     /// <param name="ties">Outputs that somebody joined; null for none.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
-    /// <exception cref="ArgumentException"><paramref name="name"/> is empty, there is no condition, or the parts do
-    /// not make up a site: a name is used twice, something names what is not there, a run is not fed by one box. The message lists every such error;
-    /// the inner <see cref="AggregateException"/> holds an exception for each, with the place as its parameter: "runs[3].From".</exception>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is empty, there is no condition, or the parts do not make up a site: a
+    /// name is used twice, something names what is not there, a run is not fed by one box. The message lists every such error; the inner
+    /// <see cref="AggregateException"/> holds an exception for each, with the place as its parameter: "runs[3].From".</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="altitude"/> is outside its range.</exception>
     public Site(string name, IEnumerable<Condition> conditions, IEnumerable<DistributionBox> boxes, IEnumerable<SiteRun> runs,
         IEnumerable<SiteDevice> devices, IEnumerable<VideoLink>? videoLinks = null, IEnumerable<GroundBond>? bonds = null,
@@ -48,7 +49,9 @@ public sealed class Site
         SiteError[] errors = [.. new SiteStructure(Index).Errors()];
         if (errors.Length > 0)
         {
-            throw new ArgumentException("The parts do not make up a site: " + string.Join("; ", errors.AsEnumerable()) + ".", nameof(runs), new AggregateException(errors.Select(e => e.Exception)));
+            throw new ArgumentException(
+                "The parts do not make up a site: " + string.Join("; ", errors.AsEnumerable())
+                + ".", nameof(runs), new AggregateException(errors.Select(e => e.Exception)));
         }
 
         Cabinets = Boxes.Select(b => b.Cabinet).OfType<Cabinet>().Distinct().ToList().AsReadOnly();
@@ -114,9 +117,11 @@ public sealed class Site
     public override string ToString() => Name;
 
     /// <summary>The same site with other parts in the place of its own; those that are not given stay.</summary>
-    internal Site With(IEnumerable<Condition>? conditions = null, IEnumerable<DistributionBox>? boxes = null, IEnumerable<SiteRun>? runs = null, IEnumerable<SiteDevice>? devices = null,
+    internal Site With(IEnumerable<Condition>? conditions = null, IEnumerable<DistributionBox>? boxes = null,
+        IEnumerable<SiteRun>? runs = null, IEnumerable<SiteDevice>? devices = null,
         IEnumerable<VideoLink>? videoLinks = null, IEnumerable<GroundBond>? bonds = null, IEnumerable<OutputTie>? ties = null) => new(
-        Name, conditions ?? Conditions, boxes ?? Boxes, runs ?? Runs, devices ?? Devices, videoLinks ?? VideoLinks, bonds ?? Bonds, Altitude, ties ?? Ties);
+        Name, conditions ?? Conditions, boxes ?? Boxes, runs ?? Runs, devices ?? Devices, videoLinks ?? VideoLinks, bonds
+            ?? Bonds, Altitude, ties ?? Ties);
 
     /// <summary>The box of a name.</summary>
     internal DistributionBox BoxNamed(string name, string parameter) =>

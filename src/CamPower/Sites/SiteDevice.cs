@@ -31,7 +31,8 @@ public sealed class SiteDevice
     public string At { get; }
 
     /// <summary>Whether its leads were seen or measured to be reversed: positive on its negative terminal.</summary>
-    /// <remarks>On direct current nothing is worked out for such a device, for it does not run. Alternating current has no polarity.</remarks>
+    /// <remarks>On direct current nothing is worked out for such a device, for it does not run. Alternating current has no
+    /// polarity.</remarks>
     public bool LeadsReversed { get; }
 
     /// <summary>The name; never throws.</summary>

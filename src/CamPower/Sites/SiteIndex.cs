@@ -17,7 +17,8 @@ internal sealed class SiteIndex
     private readonly ILookup<(string, int), int> _runsFrom;
 
     internal SiteIndex(IReadOnlyList<Condition> conditions, IReadOnlyList<DistributionBox> boxes, IReadOnlyList<SiteRun> runs,
-        IReadOnlyList<SiteDevice> devices, IReadOnlyList<VideoLink> videoLinks, IReadOnlyList<GroundBond> bonds, IReadOnlyList<OutputTie> ties)
+        IReadOnlyList<SiteDevice> devices, IReadOnlyList<VideoLink> videoLinks, IReadOnlyList<GroundBond> bonds,
+            IReadOnlyList<OutputTie> ties)
     {
         Conditions = conditions;
         Boxes = boxes;
@@ -31,7 +32,8 @@ internal sealed class SiteIndex
         _devices = Places(devices.Select(d => d.Name));
         _grounds = new HashSet<string>(videoLinks.Select(l => l.Ground), StringComparer.Ordinal);
         _runsBehind = Enumerable.Range(0, runs.Count).ToLookup(i => runs[i].From.JunctionName is string junction ? RunTo(junction) : None);
-        _runsFrom = _runsBehind[None].Where(i => runs[i].From.BoxName is not null).ToLookup(i => (runs[i].From.BoxName!, runs[i].From.OutputNumber));
+        _runsFrom = _runsBehind[None].Where(i => runs[i].From.BoxName is not null)
+            .ToLookup(i => (runs[i].From.BoxName!, runs[i].From.OutputNumber));
         _devicesBehind = Enumerable.Range(0, devices.Count).ToLookup(i => RunTo(devices[i].At));
     }
 

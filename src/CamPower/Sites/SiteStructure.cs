@@ -7,7 +7,8 @@ namespace CamPower.Sites;
 /// <summary>Whether parts make up a site: every name once, every reference to something, every run fed from one side.</summary>
 internal sealed class SiteStructure(SiteIndex site)
 {
-    private const string Conditions = "conditions", Boxes = "boxes", Runs = "runs", Devices = "devices", VideoLinks = "videoLinks", Bonds = "bonds", Ties = "ties";
+    private const string Conditions = "conditions", Boxes = "boxes", Runs = "runs", Devices = "devices", VideoLinks = "videoLinks",
+        Bonds = "bonds", Ties = "ties";
 
     /// <summary>All reasons why the parts do not make up a site; none where they do.</summary>
     internal IEnumerable<SiteError> Errors() =>
@@ -23,7 +24,9 @@ internal sealed class SiteStructure(SiteIndex site)
         .. Each(Runs, "From", site.Runs, (i, run) => OriginError(run.From) ?? RingError(i, run)),
         .. Each(Runs, "ReturnAt", site.Runs, ReturnError),
         .. Each(Devices, "At", site.Devices, (_, device) => JunctionError(device.At)),
-        .. Each(VideoLinks, "Device", site.VideoLinks, (_, link) => site.Device(link.Device) is null ? $"there is no device named {link.Device}" : null),
+        .. Each(VideoLinks, "Device", site.VideoLinks, (_, link) => site.Device(link.Device) is null
+            ? $"there is no device named {link.Device}"
+            : null),
         .. BondErrors(),
         .. TieErrors(),
         .. Each(Conditions, "At", site.Conditions, (_, condition) => TemperatureError(condition.At.CableCelsius)),
@@ -37,10 +40,13 @@ internal sealed class SiteStructure(SiteIndex site)
         }
     }
 
-    private static IEnumerable<SiteError> Repeated(string list, string member, IEnumerable<string> names, Func<string, string>? message = null)
+    private static IEnumerable<SiteError> Repeated(
+        string list, string member, IEnumerable<string> names, Func<string, string>? message = null)
     {
         var seen = new HashSet<string>(StringComparer.Ordinal);
-        return Each(list, member, [.. names], (_, name) => seen.Add(name) ? null : message?.Invoke(name) ?? $"the name {name} is used twice");
+        return Each(list, member, [.. names], (_, name) => seen.Add(name)
+            ? null
+            : message?.Invoke(name) ?? $"the name {name} is used twice");
     }
 
     // A cabinet or a receptacle is one thing: boxes that name it must mean the same.
@@ -51,15 +57,21 @@ internal sealed class SiteStructure(SiteIndex site)
         return Each(Boxes, member, site.Boxes, (_, box) =>
         {
             if (shared(box) is not T one) return null;
-            if (first.TryGetValue(nameOf(one), out T? known)) return ReferenceEquals(known, one) ? null : $"another {member.ToLowerInvariant()} is named {nameOf(one)} already";
+            if (first.TryGetValue(nameOf(one), out T? known))
+            {
+                return ReferenceEquals(known, one) ? null : $"another {member.ToLowerInvariant()} is named {nameOf(one)} already";
+            }
+
             first.Add(nameOf(one), one);
             return null;
         });
     }
 
-    private string? JunctionError(string junction) => site.RunTo(junction) == SiteIndex.None ? $"no run ends at a junction named {junction}" : null;
+    private string? JunctionError(string junction) =>
+        site.RunTo(junction) == SiteIndex.None ? $"no run ends at a junction named {junction}" : null;
 
-    private string? OriginError(RunOrigin from) => from.JunctionName is string junction ? JunctionError(junction) : OutputError(from.BoxName!, from.OutputNumber);
+    private string? OriginError(RunOrigin from) =>
+        from.JunctionName is string junction ? JunctionError(junction) : OutputError(from.BoxName!, from.OutputNumber);
 
     private string? OutputError(string name, int number)
     {
@@ -79,7 +91,11 @@ internal sealed class SiteStructure(SiteIndex site)
     {
         if (run.ReturnAt is not string junction) return null;
         if (JunctionError(junction) is string unknown) return unknown;
-        if (BoxBehind(index, alongReturn: true, out _) is not string box) return $"the return of the run to {run.To} comes back to itself: it reaches no box";
+        if (BoxBehind(index, alongReturn: true, out _) is not string box)
+        {
+            return $"the return of the run to {run.To} comes back to itself: it reaches no box";
+        }
+
         return BoxBehind(index, alongReturn: false, out _) is string feeding && !string.Equals(box, feeding, StringComparison.Ordinal)
             ? $"the run to {run.To} is fed by {feeding}, and its return comes back to {box}"
             : null;
@@ -107,7 +123,10 @@ internal sealed class SiteStructure(SiteIndex site)
         {
             GroundBond bond = site.Bonds[i];
             if (site.Box(bond.Box) is null) yield return new SiteError(Bonds, i, "Box", $"there is no box named {bond.Box}");
-            if (!site.HasGround(bond.Ground)) yield return new SiteError(Bonds, i, "Ground", $"no video link ends at a ground named {bond.Ground}");
+            if (!site.HasGround(bond.Ground))
+            {
+                yield return new SiteError(Bonds, i, "Ground", $"no video link ends at a ground named {bond.Ground}");
+            }
         }
     }
 
@@ -124,6 +143,7 @@ internal sealed class SiteStructure(SiteIndex site)
     private string? TemperatureError(double celsius) =>
         site.Runs.Select(r => r.Run).FirstOrDefault(r => celsius < r.ValidFromCelsius || celsius > r.ValidToCelsius) is CableRun outside
             ? FormattableString.Invariant(
-                $"the cable temperature of {celsius:G6} °C is outside the range of its conductors, {outside.ValidFromCelsius:G6} °C to {outside.ValidToCelsius:G6} °C")
+                $"the cable temperature of {celsius:G6} °C is outside the range of its conductors, ")
+                    + FormattableString.Invariant($"{outside.ValidFromCelsius:G6} °C to {outside.ValidToCelsius:G6} °C")
             : null;
 }

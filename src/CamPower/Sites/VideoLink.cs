@@ -8,7 +8,11 @@ namespace CamPower;
 /// Immutable. Only for a device whose power negative and video ground are one: an isolated input has no link. Part of
 /// the return current takes this way, and the voltage along it stands in series with the picture.
 /// </remarks>
-/// <example><code>var link = new VideoLink(device: "slipway camera", ground: "recorder", ElectricResistance.FromOhms(0.9));</code></example>
+/// <example>
+/// <code>
+/// var link = new VideoLink(device: "slipway camera", ground: "recorder", ElectricResistance.FromOhms(0.9));
+/// </code>
+/// </example>
 public sealed class VideoLink
 {
     /// <summary>Places a shield.</summary>

@@ -30,7 +30,8 @@ internal sealed class AdapterTrial
 
     /// <summary>The names of the devices that a box feeds.</summary>
     internal static HashSet<string> FedBy(Site site, DistributionBox box) => new(
-        site.Feeds.SelectMany(g => g.Feeds).Where(f => ReferenceEquals(f.Box, box)).SelectMany(f => f.DevicesFed).Select(d => d.Name), StringComparer.Ordinal);
+        site.Feeds.SelectMany(g => g.Feeds).Where(f => ReferenceEquals(f.Box, box)).SelectMany(f => f.DevicesFed)
+            .Select(d => d.Name), StringComparer.Ordinal);
 
     internal SupplyLayout Layout()
     {
@@ -54,10 +55,13 @@ internal sealed class AdapterTrial
     {
         var gone = new HashSet<SiteRun>(_feeds.SelectMany(f => f.Runs));
         SiteDevice[] moved = [.. _site.Devices.Where(d => _devices.Contains(d.Name))];
-        Dictionary<string, string> places = Free(moved.Select(d => d.Name), "adapter of ", _site.Boxes.Select(b => b.Name).Concat(_site.Runs.Select(r => r.To)));
+        Dictionary<string, string> places =
+            Free(moved.Select(d => d.Name), "adapter of ", _site.Boxes.Select(b => b.Name).Concat(_site.Runs.Select(r => r.To)));
         return _site.With(
-            boxes: _site.Boxes.Where(b => !ReferenceEquals(b, _box)).Concat(moved.Select(d => DistributionBox.Adapter(places[d.Name], adapterOf(d.Name)))),
-            runs: _site.Runs.Where(r => !gone.Contains(r)).Concat(moved.Select(d => new SiteRun(RunOrigin.Output(places[d.Name], 1), places[d.Name], _lead))),
+            boxes: _site.Boxes.Where(b => !ReferenceEquals(b, _box))
+                .Concat(moved.Select(d => DistributionBox.Adapter(places[d.Name], adapterOf(d.Name)))),
+            runs: _site.Runs.Where(r => !gone.Contains(r))
+                .Concat(moved.Select(d => new SiteRun(RunOrigin.Output(places[d.Name], 1), places[d.Name], _lead))),
             devices: _site.Devices.Select(d => _devices.Contains(d.Name) ? d.MovedTo(places[d.Name]) : d),
             bonds: _site.Bonds.Where(b => !string.Equals(b.Box, _box.Name, StringComparison.Ordinal)),
             ties: _site.Ties.Where(t => !t.IsAt(_box.Name)));

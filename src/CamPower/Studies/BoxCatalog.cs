@@ -13,9 +13,11 @@ public static class BoxCatalog
     private static ResettableFuse Protection { get; } =
         ResettableFuse.Generic16Volt.Single(fuse => fuse.HoldCurrent.Amperes.Equals(StudyConstants.GenericOutputLimit.Value));
 
-    /// <summary>Typical 12 V DC boxes of 4, 8, 12 and 16 outputs, each output good for 1.1 A, with 1.25 A of supply an output: 5 A to 20 A.</summary>
-    /// <remarks>Common practice, no source: the data sheet of the box at hand goes before it. Trimmed from 12 V to 14 V
-    /// within 2 %, each output behind a resettable fuse that holds its limit at 20 °C and less in warmer air, derated by the generic curve of enclosed supplies, with the efficiency and power factor of usual ones without power factor correction.</remarks>
+    /// <summary>Typical 12 V DC boxes of 4, 8, 12 and 16 outputs, each output good for 1.1 A, with 1.25 A of supply an output: 5 A to 20
+    /// A.</summary>
+    /// <remarks>Common practice, no source: the data sheet of the box at hand goes before it. Trimmed from 12 V to 14 V within 2 %, each
+    /// output behind a resettable fuse that holds its limit at 20 °C and less in warmer air, derated by the generic curve of enclosed
+    /// supplies, with the efficiency and power factor of usual ones without power factor correction.</remarks>
     public static IReadOnlyList<DistributionBox> Generic { get; } =
         Array.AsReadOnly([.. new[] { 4, 8, 12, 16 }.Select(outputs => Box(outputs, 1.25 * outputs))]);
 
@@ -25,13 +27,17 @@ public static class BoxCatalog
         var output = new DcOutput(lowest, ElectricCurrent.FromAmperes(amperes), Ratio.FromPercent(StudyConstants.GenericTolerance.Value),
             new VoltageRange(lowest, ElectricPotential.FromVolts(StudyConstants.GenericTrimTo.Value)));
         var supply = new Supply(FormattableString.Invariant($"12 V {amperes} A supply"), output, Derating.GenericEnclosed,
-            new SupplyInput(efficiency: Curve(StudyConstants.GenericEfficiencyAtTenth, StudyConstants.GenericEfficiencyAtHalf, StudyConstants.GenericEfficiencyAtRating),
-                powerFactor: Curve(StudyConstants.GenericPowerFactorAtTenth, StudyConstants.GenericPowerFactorAtHalf, StudyConstants.GenericPowerFactorAtRating)));
+            new SupplyInput(efficiency: Curve(
+                StudyConstants.GenericEfficiencyAtTenth, StudyConstants.GenericEfficiencyAtHalf, StudyConstants.GenericEfficiencyAtRating),
+                powerFactor: Curve(StudyConstants.GenericPowerFactorAtTenth, StudyConstants.GenericPowerFactorAtHalf,
+                    StudyConstants.GenericPowerFactorAtRating)));
         return DistributionBox.OfEqualOutputs(FormattableString.Invariant($"{outputs} outputs, {amperes} A"), supply, outputs,
             ElectricCurrent.FromAmperes(StudyConstants.GenericOutputLimit.Value), Protection);
     }
 
-    private static ShareCurve<Ratio> Curve(CitedValue atTenth, CitedValue atHalf, CitedValue atRating) => new(Point(10, atTenth), Point(50, atHalf), Point(100, atRating));
+    private static ShareCurve<Ratio> Curve(CitedValue atTenth, CitedValue atHalf, CitedValue atRating) =>
+        new(Point(10, atTenth), Point(50, atHalf), Point(100, atRating));
 
-    private static SharePoint<Ratio> Point(double loadPercent, CitedValue share) => new(Ratio.FromPercent(loadPercent), Ratio.FromPercent(share.Value));
+    private static SharePoint<Ratio> Point(double loadPercent, CitedValue share) =>
+        new(Ratio.FromPercent(loadPercent), Ratio.FromPercent(share.Value));
 }

@@ -15,9 +15,11 @@ public enum BoxConstraint
     /// <summary>A supply that, at the temperature of the box, is loaded no further than the policy in the worst condition.</summary>
     Rating,
 
-    /// <summary>Protective devices that, at the temperature of the box, carry what their outputs carry in every condition, and stand the start of all at once.</summary>
+    /// <summary>Protective devices that, at the temperature of the box, carry what their outputs carry in every condition, and stand the
+    /// start of all at once.</summary>
     Protection,
 
-    /// <summary>Where it stands in an enclosure, a supply whose efficiency is declared up to the load that it carries: otherwise nobody knows how warm it gets inside.</summary>
+    /// <summary>Where it stands in an enclosure, a supply whose efficiency is declared up to the load that it carries: otherwise nobody
+    /// knows how warm it gets inside.</summary>
     InsideTemperature,
 }

@@ -19,7 +19,8 @@ internal sealed class BoxOffer
         _site = site.With(trial.InItsPlace(candidate));
         Box = trial.Placed(candidate);
         AirOfBoxes[] air = AirOfBoxes.AroundBoxes(site);
-        _parts = [.. PartsOf(_site, box.Name).Select(part => GroupInCondition.Outputs(SiteSolver.InConditions(part, _site, air, RailVolts.Lowest, RailVolts.Highest))
+        _parts = [.. PartsOf(_site, box.Name)
+            .Select(part => GroupInCondition.Outputs(SiteSolver.InConditions(part, _site, air, RailVolts.Lowest, RailVolts.Highest))
             .Where(o => string.Equals(o.Box.Name, box.Name, StringComparison.Ordinal)).ToArray())];
     }
 
@@ -39,7 +40,8 @@ internal sealed class BoxOffer
     /// <summary>Whether it will do for some parts together.</summary>
     internal bool CanFeed(IEnumerable<int> parts) => !_trial.ShortfallsOf(Box, Feeding(parts)).Any();
 
-    /// <summary>Whether it will do for some parts together, or for them with others: more load warms a box in which its supply is too cold to run, and is worse in every other way.</summary>
+    /// <summary>Whether it will do for some parts together, or for them with others: more load warms a box in which its supply is too cold
+    /// to run, and is worse in every other way.</summary>
     internal bool MayFeed(IEnumerable<int> parts)
     {
         BoxAssessment solved = Feeding(parts);

@@ -3,7 +3,8 @@ using System.Linq;
 
 namespace CamPower.Studies;
 
-/// <summary>Divides parts among places, each of which takes one of certain boxes: every way is tried, as far as a number of trials goes.</summary>
+/// <summary>Divides parts among places, each of which takes one of certain boxes: every way is tried, as far as a number of trials
+/// goes.</summary>
 /// <remarks>
 /// A way is left as soon as one place is too full: a box that cannot feed some parts cannot feed more, unless it is too cold
 /// for its supply and more load would warm it. Of places that
@@ -23,7 +24,8 @@ internal sealed class BoxPacking
     /// <param name="order">The parts in the order in which they are placed.</param>
     /// <param name="areAlike">Whether two parts are the same for every box.</param>
     /// <param name="trials">How many times a box may be asked whether it will do.</param>
-    internal BoxPacking(IReadOnlyList<IReadOnlyList<BoxOffer>> places, IReadOnlyList<int> order, System.Func<int, int, bool> areAlike, int trials)
+    internal BoxPacking(IReadOnlyList<IReadOnlyList<BoxOffer>> places, IReadOnlyList<int> order, System.Func<int, int, bool> areAlike,
+        int trials)
     {
         _places = places;
         _order = order;
@@ -66,7 +68,8 @@ internal sealed class BoxPacking
         return false;
     }
 
-    private bool AreAllFed() => _places.Zip(_contents, (offers, parts) => parts.Count == 0 || offers.Any(offer => offer.CanFeed(parts))).All(isFed => isFed);
+    private bool AreAllFed() =>
+        _places.Zip(_contents, (offers, parts) => parts.Count == 0 || offers.Any(offer => offer.CanFeed(parts))).All(isFed => isFed);
 
     private bool IsLikeAnEarlierEmptyPlace(int place)
     {

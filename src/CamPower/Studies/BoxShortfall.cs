@@ -38,7 +38,8 @@ public sealed class BoxShortfall
             BoxConstraint.Outputs => $"too few outputs: {has}, and {needed} are wanted",
             BoxConstraint.OutputLimit => $"an output is too weak: {has}, and {needed} is wanted{where}",
             BoxConstraint.Protection => $"a protective device may open: it carries {has}, and {needed} is wanted{where}",
-            BoxConstraint.InsideTemperature => $"how warm it gets inside is not known: its efficiency is declared up to {has} of its rating, and {needed} is wanted{where}",
+            BoxConstraint.InsideTemperature => "how warm it gets inside is not known: "
+                + $"its efficiency is declared up to {has} of its rating, and {needed} is wanted{where}",
             _ => $"its supply is too weak: {has}, and {needed} is wanted{where}",
         };
     }

@@ -12,7 +12,8 @@ namespace CamPower;
 /// </remarks>
 public sealed class BoxSplit
 {
-    internal BoxSplit(Site site, IReadOnlyList<BoxShare> boxes, IReadOnlyList<OutputAssessment> misfits, int leastNumber, BoxShortfall? binding)
+    internal BoxSplit(Site site, IReadOnlyList<BoxShare> boxes, IReadOnlyList<OutputAssessment> misfits, int leastNumber,
+        BoxShortfall? binding)
     {
         Site = site;
         Boxes = boxes;

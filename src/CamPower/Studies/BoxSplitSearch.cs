@@ -47,7 +47,8 @@ internal sealed class BoxSplitSearch
             // As many boxes as parts: what does not go in alone then, goes in nowhere that is found.
             if (number > _order.Count) return NoneFor(notAlone);
             var packing = new BoxPacking([.. Enumerable.Repeat(_offers, number)], _order, AreAlike, trials);
-            contents = packing.Search() ?? (number == _order.Count && notAlone.Length == 0 ? [.. _order.Select(part => new[] { part })] : null);
+            contents = packing.Search()
+                ?? (number == _order.Count && notAlone.Length == 0 ? [.. _order.Select(part => new[] { part })] : null);
             isProven &= contents is not null || !packing.IsOutOfTrials;
             if (contents is not null || !isProven) continue;
 
@@ -65,7 +66,9 @@ internal sealed class BoxSplitSearch
     private (int Number, BoxShortfall? Binding) Bound()
     {
         int mostOutputs = _offers.Max(UsableOutputs), number = CeilingOf(OutputsUsed, mostOutputs);
-        BoxShortfall? binding = number <= 1 ? null : new(BoxConstraint.Outputs, Scalar.FromAmount(OutputsUsed), Scalar.FromAmount((number - 1) * mostOutputs));
+        BoxShortfall? binding = number <= 1
+            ? null
+            : new(BoxConstraint.Outputs, Scalar.FromAmount(OutputsUsed), Scalar.FromAmount((number - 1) * mostOutputs));
         for (int c = 0; c < _site.Conditions.Count; c++)
         {
             int condition = c;
@@ -74,7 +77,8 @@ internal sealed class BoxSplitSearch
             int byCurrent = needed > 0 ? CeilingOf(needed, most) : 0;
             if (byCurrent <= number) continue;
             number = byCurrent;
-            binding = new(BoxConstraint.Rating, ElectricCurrent.FromAmperes(needed), ElectricCurrent.FromAmperes((number - 1) * most), _site.Conditions[c]);
+            binding = new(BoxConstraint.Rating, ElectricCurrent.FromAmperes(needed), ElectricCurrent.FromAmperes((number - 1) * most),
+                _site.Conditions[c]);
         }
 
         return (Math.Max(number, 1), binding);
@@ -83,7 +87,8 @@ internal sealed class BoxSplitSearch
     private int OutputsUsed => _order.Sum(_present.OutputsOf);
 
     // What all of it takes at least, over the share that supplies may be loaded with.
-    private double LeastRating(int condition) => _order.Sum(part => _offers.Min(o => o.LeastAmperes(part, condition))) / _policy.LoadingShare;
+    private double LeastRating(int condition) =>
+        _order.Sum(part => _offers.Min(o => o.LeastAmperes(part, condition))) / _policy.LoadingShare;
 
     // The outputs that may be used beside the spare ones.
     private int UsableOutputs(BoxOffer offer)
@@ -115,7 +120,8 @@ internal sealed class BoxSplitSearch
     }
 
     // Whether the boxes together have the outputs and the current; that the parts divide so is another matter.
-    private bool AreEnough(int[] selection) => selection.Sum(o => UsableOutputs(_offers[o])) >= OutputsUsed && Enumerable.Range(0, _site.Conditions.Count)
+    private bool AreEnough(int[] selection) =>
+        selection.Sum(o => UsableOutputs(_offers[o])) >= OutputsUsed && Enumerable.Range(0, _site.Conditions.Count)
         .All(c => !Limits.IsAbove(LeastRating(c), selection.Sum(o => _offers[o].MostAmperes(c))));
 
     private IEnumerable<int[]> Selections(int number)
@@ -124,7 +130,8 @@ internal sealed class BoxSplitSearch
         Choose(new int[number], 0, 0);
         return selections.Count > MostSelections
             ? []
-            : selections.OrderBy(s => s.Sum(o => _offers[o].Box.Supply.Output.RatedAmperes)).ThenBy(s => s.Sum(o => _offers[o].Box.Outputs.Count));
+            : selections.OrderBy(s => s.Sum(o => _offers[o].Box.Supply.Output.RatedAmperes))
+                .ThenBy(s => s.Sum(o => _offers[o].Box.Outputs.Count));
 
         void Choose(int[] chosen, int place, int from)
         {

@@ -30,16 +30,20 @@ internal sealed class BoxTrial(Site site, DistributionBox box, SizingPolicy poli
             : new BoxShortfall(BoxConstraint.Voltage, wanted.Nominal, offered.Nominal);
     }
 
-    /// <summary>The box of the site with a candidate's supply, and with what else of it warms: the enclosure, and what protects the outputs.</summary>
-    /// <remarks>A candidate that declares no enclosure is taken to stand where the present box stands, beside its neighbors of a cabinet.</remarks>
+    /// <summary>The box of the site with a candidate's supply, and with what else of it warms: the enclosure, and what protects the
+    /// outputs.</summary>
+    /// <remarks>A candidate that declares no enclosure is taken to stand where the present box stands, beside its neighbors of a
+    /// cabinet.</remarks>
     internal DistributionBox InItsPlace(DistributionBox candidate)
     {
         var solved = new DistributionBox(box.Name, SupplyOf(candidate), box.Outputs.Select(o =>
-            new BoxOutput(o.Number, o.Limit, candidate.Outputs[Math.Min(o.Number, candidate.Outputs.Count) - 1].Protection)), box.Terminals);
+            new BoxOutput(o.Number, o.Limit, candidate.Outputs[Math.Min(o.Number, candidate.Outputs.Count) - 1].Protection)),
+                box.Terminals);
         return solved.InPlaceOf(candidate.Enclosure is null ? box : candidate);
     }
 
-    /// <summary>A candidate where the present box is: its supply set, in the enclosure and at the receptacle of that one where it declares none.</summary>
+    /// <summary>A candidate where the present box is: its supply set, in the enclosure and at the receptacle of that one where it declares
+    /// none.</summary>
     internal DistributionBox Placed(DistributionBox candidate)
     {
         DistributionBox placed = candidate.With(SupplyOf(candidate));
@@ -49,11 +53,13 @@ internal sealed class BoxTrial(Site site, DistributionBox box, SizingPolicy poli
 
     /// <summary>What speaks against a candidate that feeds certain outputs, solved with it in the place of the box.</summary>
     internal IEnumerable<BoxShortfall> ShortfallsOf(DistributionBox candidate, BoxAssessment solved) =>
-        new[] { OutputsShort(candidate, solved), OutputTooWeak(candidate, solved), SupplyTooWeak(solved), ProtectionTooWeak(candidate, solved), InsideUnknown(solved) }.OfType<BoxShortfall>();
+        new[] { OutputsShort(candidate, solved), OutputTooWeak(candidate, solved), SupplyTooWeak(solved),
+            ProtectionTooWeak(candidate, solved), InsideUnknown(solved) }.OfType<BoxShortfall>();
 
     private IEnumerable<BoxShortfall> ShortfallsOf(DistributionBox candidate) => WrongVoltage(candidate) is BoxShortfall wrong
         ? [wrong]
-        : ShortfallsOf(candidate, site.With(InItsPlace(candidate)).Assess().Boxes.Single(b => string.Equals(b.Box.Name, box.Name, StringComparison.Ordinal)));
+        : ShortfallsOf(candidate, site.With(InItsPlace(candidate))
+            .Assess().Boxes.Single(b => string.Equals(b.Box.Name, box.Name, StringComparison.Ordinal)));
 
     private BoxShortfall? OutputsShort(DistributionBox candidate, BoxAssessment solved)
     {
@@ -85,14 +91,25 @@ internal sealed class BoxTrial(Site site, DistributionBox box, SizingPolicy poli
         for (int c = 0; c < solved.InConditions.Count; c++)
         {
             var protection = ProtectionInCondition.Of(output, used.InConditions[c], solved.InConditions[c], inrush);
-            if (protection.MayTrip) yield return new BoxShortfall(BoxConstraint.Protection, protection.Current, protection.Carried!.Value, protection.Condition);
-            if (protection.StandsInrush == false) yield return new BoxShortfall(BoxConstraint.Protection, inrush!.Peak, protection.Carried ?? ElectricCurrent.FromAmperes(output.Protection!.CarriedAmperes(currentFactor: 1)), protection.Condition);
+            if (protection.MayTrip)
+            {
+                yield return new BoxShortfall(
+                    BoxConstraint.Protection, protection.Current, protection.Carried!.Value, protection.Condition);
+            }
+
+            if (protection.StandsInrush == false)
+            {
+                yield return new BoxShortfall(
+                    BoxConstraint.Protection, inrush!.Peak, protection.Carried
+                    ?? ElectricCurrent.FromAmperes(output.Protection!.CarriedAmperes(currentFactor: 1)), protection.Condition);
+            }
         }
     }
 
     private static BoxShortfall? InsideUnknown(BoxAssessment solved)
     {
-        BoxInCondition? unknown = solved.InConditions.Where(c => c.IsInsideUnknown || c.IsInsideAtLeast).OrderByDescending(c => c.Amperes).FirstOrDefault();
+        BoxInCondition? unknown = solved.InConditions.Where(c => c.IsInsideUnknown || c.IsInsideAtLeast).OrderByDescending(c => c.Amperes)
+            .FirstOrDefault();
         if (unknown is null) return null;
         Supply supply = solved.Box.Supply;
         return new BoxShortfall(BoxConstraint.InsideTemperature, Ratio.FromPercent(100 * unknown.Amperes / supply.Output.RatedAmperes),
@@ -104,6 +121,7 @@ internal sealed class BoxTrial(Site site, DistributionBox box, SizingPolicy poli
         BoxInCondition worst = solved.Worst;
         return policy.IsKeptBy(worst)
             ? null
-            : new BoxShortfall(BoxConstraint.Rating, ElectricCurrent.FromAmperes(worst.Amperes / policy.LoadingShare), worst.DeratedRating, worst.Condition);
+            : new BoxShortfall(BoxConstraint.Rating, ElectricCurrent.FromAmperes(worst.Amperes / policy.LoadingShare), worst.DeratedRating,
+                worst.Condition);
     }
 }

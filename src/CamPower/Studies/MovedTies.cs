@@ -17,7 +17,8 @@ internal sealed class MovedTies(string divided, IReadOnlyList<BoxShare> shares)
         var moved = new List<OutputTie>();
         foreach (OutputTie tie in ties)
         {
-            (string Box, int Output)? one = Place(tie.OneBox, tie.OneOutput, beside: null), other = Place(tie.OtherBox, tie.OtherOutput, beside: one?.Box);
+            (string Box, int Output)? one = Place(tie.OneBox, tie.OneOutput, beside: null),
+                other = Place(tie.OtherBox, tie.OtherOutput, beside: one?.Box);
             one ??= Place(tie.OneBox, tie.OneOutput, beside: other?.Box ?? shares[0].Box.Name);
             other ??= Place(tie.OtherBox, tie.OtherOutput, beside: one?.Box);
             if (one is { } from && other is { } to) moved.Add(new OutputTie(from.Box, from.Output, to.Box, to.Output));

@@ -11,7 +11,8 @@ public sealed class SizingPolicy
 {
     /// <summary>States a policy.</summary>
     /// <param name="spareOutputs">Spare outputs, as a share of those in use, from 0 to 10; the number is rounded up. [1]</param>
-    /// <param name="loading">The most that the supply may be loaded with, as a share of its derated rating, above 0 and at most 1. [1]</param>
+    /// <param name="loading">The most that the supply may be loaded with, as a share of its derated rating, above 0 and at most 1.
+    /// [1]</param>
     /// <exception cref="ArgumentOutOfRangeException">A share is outside its range.</exception>
     public SizingPolicy(Ratio spareOutputs, Ratio loading)
     {
@@ -40,7 +41,8 @@ public sealed class SizingPolicy
     public override string ToString() =>
         FormattableString.Invariant($"{SpareShare * 100:0.###} % spare outputs, loaded to {LoadingShare * 100:0.###} %");
 
-    /// <summary>Whether the supply of a box is loaded no further than this; where its warmth is not known that is for another constraint to say.</summary>
+    /// <summary>Whether the supply of a box is loaded no further than this; where its warmth is not known that is for another constraint to
+    /// say.</summary>
     internal bool IsKeptBy(BoxInCondition box) => box.Load(Loading).Verdict is Verdict.Holds or Verdict.Unknown;
 
     // What a binary fraction is above the decimal one is no output.

@@ -30,17 +30,20 @@ internal sealed class SplitSite(Site site, DistributionBox box, IReadOnlyList<(B
         IEnumerable<OutputAssessment> wired = areAlike ? used : used.OrderByDescending(o => o.Worst.Amperes);
         IEnumerable<BoxOutput> taken = areAlike ? there : there.OrderByDescending(o => o.LimitAmperes);
         return new BoxShare(offer.Box.WithName(name), offer.Box.Name,
-            Array.AsReadOnly([.. wired.Zip(taken, (from, to) => new MovedOutput(from.Output, to, from.Devices)).OrderBy(m => m.To.Number)]));
+            Array.AsReadOnly([.. wired.Zip(taken, (from, to) => new MovedOutput(from.Output, to, from.Devices))
+                .OrderBy(m => m.To.Number)]));
     }
 
     private Site With(IReadOnlyList<BoxShare> shares)
     {
-        var origins = shares.SelectMany(share => share.Outputs, (share, output) => (output.From.Number, Origin: RunOrigin.Output(share.Box.Name, output.To.Number)))
+        var origins = shares.SelectMany(
+            share => share.Outputs, (share, output) => (output.From.Number, Origin: RunOrigin.Output(share.Box.Name, output.To.Number)))
             .ToDictionary(x => x.Number, x => x.Origin);
         return site.With(
             boxes: site.Boxes.SelectMany(b => ReferenceEquals(b, box) ? shares.Select(s => s.Box) : [b]),
             runs: site.Runs.Select(run => IsOfThisBox(run.From.BoxName) ? run.StartingAt(origins[run.From.OutputNumber]) : run),
-            bonds: site.Bonds.Select(bond => IsOfThisBox(bond.Box) ? new GroundBond(bond.Ground, BoxAt(bond.Ground, shares), bond.Resistance) : bond),
+            bonds: site.Bonds.Select(
+                bond => IsOfThisBox(bond.Box) ? new GroundBond(bond.Ground, BoxAt(bond.Ground, shares), bond.Resistance) : bond),
             ties: new MovedTies(box.Name, shares).Of(site.Ties));
     }
 
@@ -48,7 +51,9 @@ internal sealed class SplitSite(Site site, DistributionBox box, IReadOnlyList<(B
     // bonded to its first one.
     private string BoxAt(string ground, IReadOnlyList<BoxShare> shares)
     {
-        var linked = new HashSet<string>(site.VideoLinks.Where(l => string.Equals(l.Ground, ground, StringComparison.Ordinal)).Select(l => l.Device), StringComparer.Ordinal);
+        var linked = new HashSet<string>(
+            site.VideoLinks.Where(l => string.Equals(l.Ground, ground, StringComparison.Ordinal))
+            .Select(l => l.Device), StringComparer.Ordinal);
         return (shares.FirstOrDefault(s => s.Outputs.Any(o => o.Devices.Any(d => linked.Contains(d.Name)))) ?? shares[0]).Box.Name;
     }
 

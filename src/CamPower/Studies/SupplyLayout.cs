@@ -49,7 +49,8 @@ public sealed class SupplyLayout
     /// <summary>The one that is loaded most, against its derated rating.</summary>
     public BoxAssessment MostLoaded { get; }
 
-    /// <summary>The load of that one in its worst condition, over its derated rating; null where it may not deliver anything there. [%]</summary>
+    /// <summary>The load of that one in its worst condition, over its derated rating; null where it may not deliver anything there.
+    /// [%]</summary>
     public Ratio? Loading => double.IsInfinity(LoadingOf(MostLoaded)) ? null : Ratio.FromPercent(LoadingOf(MostLoaded) * 100);
 
     /// <summary>The device and condition with the least voltage above the lowest accepted; null where some device is not up.</summary>
@@ -61,7 +62,8 @@ public sealed class SupplyLayout
     /// <summary>Cable that is laid to them, one way.</summary>
     public Length CableLength { get; }
 
-    /// <summary>Power lost on the way to the devices that are up, in the condition in which it is most: in the cables and in the protective devices of the outputs. [W]</summary>
+    /// <summary>Power lost on the way to the devices that are up, in the condition in which it is most: in the cables and in the protective
+    /// devices of the outputs. [W]</summary>
     /// <remarks>From the lowest supply voltage; every ampere that a device draws loses the voltage between supply and device.
     /// What the supplies themselves lose is not in it.</remarks>
     public Power CableLoss { get; }
@@ -70,9 +72,13 @@ public sealed class SupplyLayout
     public override string ToString()
     {
         string loading = Loading is Ratio ratio ? FormattableString.Invariant($"{ratio.Percent:0.#} %") : "not rated to run";
-        string margin = WorstMargin is ElectricPotential volts ? FormattableString.Invariant($"{volts.Volts:0.00} V ({_least!.Device}, {_least.Condition})") : "none, not all are up";
+        string margin = WorstMargin is ElectricPotential volts
+            ? FormattableString.Invariant($"{volts.Volts:0.00} V ({_least!.Device}, {_least.Condition})")
+            : "none, not all are up";
         return FormattableString.Invariant(
-            $"{DevicesInWindow} of {Devices} in their windows, worst margin {margin}, most loaded {MostLoaded.Box} {loading}, supplies and receptacles: {Supplies.Count}, {CableLength.Meters:0.#} m of cable losing {(double)CableLoss.Watts:0.0} W");
+            $"{DevicesInWindow} of {Devices} in their windows, worst margin {margin}, most loaded {MostLoaded.Box} {loading}, ")
+                + FormattableString.Invariant($"supplies and receptacles: {Supplies.Count}, ")
+                    + FormattableString.Invariant($"{CableLength.Meters:0.#} m of cable losing {(double)CableLoss.Watts:0.0} W");
     }
 
     private static double LoadingOf(BoxAssessment box) => box.Worst.Amperes > 0 ? box.Worst.Amperes / box.Worst.DeratedAmperes : 0;

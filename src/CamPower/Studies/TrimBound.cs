@@ -9,7 +9,8 @@ public enum TrimBound
     /// <summary>Below it the device drops out, by itself or because a neighbor comes and goes.</summary>
     DropOut,
 
-    /// <summary>Below it the device does not start: it does not reach its turn-on voltage, or its own draw pulls it down from there.</summary>
+    /// <summary>Below it the device does not start: it does not reach its turn-on voltage, or its own draw pulls it down from
+    /// there.</summary>
     Starting,
 
     /// <summary>Below it the cable cannot carry what is asked of it: no operating point.</summary>

@@ -10,14 +10,16 @@ internal sealed class TrimBreach(DeviceAssessment device, TrimBound bound, Condi
     /// <summary>The bound as a limit at the set point beyond which it is broken.</summary>
     internal TrimLimit At(double volts) => new(volts, bound, device.Device, condition);
 
-    /// <summary>Which of several at once is named: too low, the device behind the most resistance, which pulls the others down; too high, the one behind the least.</summary>
+    /// <summary>Which of several at once is named: too low, the device behind the most resistance, which pulls the others down; too high,
+    /// the one behind the least.</summary>
     internal double RankAt(double celsius)
     {
         double ohms = (device.Output.Protection?.GreatestOhms ?? 0) + device.Path.Sum(run => run.Run.OhmsAt(celsius));
         return bound == TrimBound.HighestVoltage ? -ohms : ohms;
     }
 
-    /// <summary>Where a device is not up, does not start or is under the voltage that it accepts, and a higher set point may help.</summary>
+    /// <summary>Where a device is not up, does not start or is under the voltage that it accepts, and a higher set point may
+    /// help.</summary>
     /// <param name="device">The device.</param>
     /// <param name="overloaded">The conditions in which its supply is overloaded because it is set too high.</param>
     internal static IEnumerable<TrimBreach> TooLow(DeviceAssessment device, ICollection<Condition> overloaded) =>
@@ -27,13 +29,15 @@ internal sealed class TrimBreach(DeviceAssessment device, TrimBound bound, Condi
         where bound is not null
         select new TrimBreach(device, bound.Value, inCondition.Condition);
 
-    /// <summary>Where a device sees more than it accepts at light load, or suffers from a supply that a lower set point would relieve.</summary>
+    /// <summary>Where a device sees more than it accepts at light load, or suffers from a supply that a lower set point would
+    /// relieve.</summary>
     /// <param name="device">The device.</param>
     /// <param name="overloaded">The conditions in which its supply is overloaded because it is set too high.</param>
     internal static IEnumerable<TrimBreach> TooHigh(DeviceAssessment device, ICollection<Condition> overloaded)
     {
         if (device.AtLightLoad.IsViolated) yield return new TrimBreach(device, TrimBound.HighestVoltage);
-        foreach (DeviceInCondition suffering in device.InConditions.Where(c => overloaded.Contains(c.Condition) && BoundUnder(c) is not null))
+        foreach (DeviceInCondition suffering in device.InConditions.Where(
+            c => overloaded.Contains(c.Condition) && BoundUnder(c) is not null))
         {
             yield return new TrimBreach(device, TrimBound.SupplyOverloaded, suffering.Condition);
         }
@@ -45,7 +49,11 @@ internal sealed class TrimBreach(DeviceAssessment device, TrimBound bound, Condi
         if (device.State == DeviceState.SupplyOverloaded) return TrimBound.SupplyOverloaded;
         if (device.SolvedVoltage is null) return TrimBound.Collapse;
         if (device.Start == StartVerdict.SettlesBelowDropOut) return TrimBound.DropOut;
-        if (device.Start is StartVerdict.UnloadedBelowTurnOn or StartVerdict.TurnOnBelowUnstableVoltage or StartVerdict.HeldDownBySupply) return TrimBound.Starting;
+        if (device.Start is StartVerdict.UnloadedBelowTurnOn or StartVerdict.TurnOnBelowUnstableVoltage or StartVerdict.HeldDownBySupply)
+        {
+            return TrimBound.Starting;
+        }
+
         if (device.State != DeviceState.Up) return TrimBound.DropOut;
         return device.LowestVoltage(Ratio.Zero).IsViolated ? TrimBound.LowestVoltage : null;
     }

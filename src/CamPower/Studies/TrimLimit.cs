@@ -21,10 +21,12 @@ public sealed class TrimLimit
     /// <summary>What is no longer met beyond it.</summary>
     public TrimBound Bound { get; }
 
-    /// <summary>The device that is out just beyond it; where nothing balances any more, the one behind the most resistance; null where the supply ends the window.</summary>
+    /// <summary>The device that is out just beyond it; where nothing balances any more, the one behind the most resistance; null where the
+    /// supply ends the window.</summary>
     public SiteDevice? Device { get; }
 
-    /// <summary>The condition in which it is out; null at light load and without load, which are no conditions of the site's, and where the supply ends the window.</summary>
+    /// <summary>The condition in which it is out; null at light load and without load, which are no conditions of the site's, and where the
+    /// supply ends the window.</summary>
     public Condition? Condition { get; }
 
     internal double Volts { get; }

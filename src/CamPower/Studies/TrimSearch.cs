@@ -54,16 +54,21 @@ internal sealed class TrimSearch
         (SiteDevice Spoiler, TrimWindow OfOthers)[] without =
             [.. conflicting.Select(device => (device, new TrimSearch(_site, _box, _cancellationToken, device).Window()))];
         if (without.Length == 0) return empty;
-        (SiteDevice spoiler, TrimWindow ofOthers) = without.OrderByDescending(x => x.OfOthers.Highest.Volts - x.OfOthers.Lowest.Volts).First();
+        (SiteDevice spoiler, TrimWindow ofOthers) = without.OrderByDescending(x => x.OfOthers.Highest.Volts - x.OfOthers.Lowest.Volts)
+            .First();
         return new TrimWindow(_box, empty.Lowest, empty.Highest, empty.HighestBeforeLoad, spoiler, ofOthers);
     }
 
     // Nothing is lost on the way while nothing is drawn.
     private TrimLimit BeforeLoad()
     {
-        FedDevice? first = _groups.SelectMany(g => g.Devices).Where(d => IsOfThisBox(d.Box) && d.Accepted is not null && !ReferenceEquals(d.Device, _leftOut)).OrderBy(d => d.Accepted!.HighestVolts).FirstOrDefault();
+        FedDevice? first = _groups.SelectMany(g => g.Devices)
+            .Where(d => IsOfThisBox(d.Box) && d.Accepted is not null && !ReferenceEquals(d.Device, _leftOut))
+            .OrderBy(d => d.Accepted!.HighestVolts).FirstOrDefault();
         double volts = first?.Accepted!.HighestVolts / (1 + _box.Supply.Output.Tolerance.DecimalFractions) ?? double.PositiveInfinity;
-        return Limits.IsBelow(volts, _toVolts) ? new TrimLimit(volts, TrimBound.NoLoadVoltage, first!.Device) : new TrimLimit(_toVolts, TrimBound.SupplyRange);
+        return Limits.IsBelow(volts, _toVolts)
+            ? new TrimLimit(volts, TrimBound.NoLoadVoltage, first!.Device)
+            : new TrimLimit(_toVolts, TrimBound.SupplyRange);
     }
 
     // Seen from the side where nothing should be out: the last set point before something is.
@@ -121,7 +126,8 @@ internal sealed class TrimSearch
 
         BoxAssessment Box(SiteAssessment site) => site.Boxes.Single(b => IsOfThisBox(b.Box));
 
-        static double AmperesIn(BoxAssessment box, Condition condition) => box.InConditions.Single(c => ReferenceEquals(c.Condition, condition)).Amperes;
+        static double AmperesIn(BoxAssessment box, Condition condition) =>
+            box.InConditions.Single(c => ReferenceEquals(c.Condition, condition)).Amperes;
     }
 
     // The box set to a voltage, whether or not its supply can be.
@@ -139,7 +145,9 @@ internal sealed class TrimSearch
         while (true)
         {
             List<FeedGroup> groups = [.. site.Feeds.Where(g => g.Feeds.Any(f => boxes.Contains(f.Box)))];
-            List<DistributionBox> joined = [.. site.Boxes.Where(b => boxes.Exists(known => ReferenceEquals(known, b) || (known.Cabinet is not null && known.Cabinet == b.Cabinet))
+            List<DistributionBox> joined =
+                [.. site.Boxes.Where(b =>
+                boxes.Exists(known => ReferenceEquals(known, b) || (known.Cabinet is not null && known.Cabinet == b.Cabinet))
                 || groups.Exists(g => g.Feeds.Any(f => ReferenceEquals(f.Box, b))))];
             if (joined.Count == boxes.Count) return (groups, joined);
             boxes = joined;

@@ -35,7 +35,8 @@ public sealed class AltitudeDerating
     /// <summary>5 K for every 1000 m above 2000 m.</summary>
     /// <remarks>Common practice, no source: the data sheet of the supply at hand goes before it.</remarks>
     public static AltitudeDerating Generic { get; } = new(
-        Length.FromMeters(SupplyConstants.GenericAltitudeFrom.Value), TemperatureDelta.FromKelvins(SupplyConstants.GenericAltitudeRise.Value));
+        Length.FromMeters(SupplyConstants.GenericAltitudeFrom.Value),
+            TemperatureDelta.FromKelvins(SupplyConstants.GenericAltitudeRise.Value));
 
     /// <summary>The height up to which nothing changes. [m]</summary>
     public Length Above { get; }
@@ -49,10 +50,12 @@ public sealed class AltitudeDerating
     public TemperatureDelta RiseAt(Length altitude) => TemperatureDelta.FromKelvins(KelvinsAt(MetersOf(altitude, nameof(altitude))));
 
     /// <summary>Height and rise in the invariant culture; never throws.</summary>
-    public override string ToString() => FormattableString.Invariant($"{_kelvinsPerMeter * 1000:G6} K for every 1000 m above {_aboveMeters:G6} m");
+    public override string ToString() =>
+        FormattableString.Invariant($"{_kelvinsPerMeter * 1000:G6} K for every 1000 m above {_aboveMeters:G6} m");
 
     /// <summary>A height above the sea that people live at. [m]</summary>
-    internal static double MetersOf(Length altitude, string parameter) => Require.Within(altitude.Meters, LowestMeters, HighestMeters, parameter, "m");
+    internal static double MetersOf(Length altitude, string parameter) =>
+        Require.Within(altitude.Meters, LowestMeters, HighestMeters, parameter, "m");
 
     internal double KelvinsAt(double meters) => Math.Max(0, meters - _aboveMeters) * _kelvinsPerMeter;
 }

@@ -4,15 +4,18 @@ using UnitsNet;
 namespace CamPower;
 
 /// <summary>One numbered output of a distribution box, the current that it may carry and what protects it.</summary>
-/// <remarks>Immutable. The resistance of its protective device is in series with all that it feeds: of a device that nobody declares there is none.</remarks>
+/// <remarks>Immutable. The resistance of its protective device is in series with all that it feeds: of a device that nobody declares there
+/// is none.</remarks>
 public sealed class BoxOutput
 {
     /// <summary>Describes an output.</summary>
     /// <param name="number">Its number, from 1.</param>
     /// <param name="limit">The current that it may carry all the time, above 0. [A]</param>
-    /// <param name="protection">What interrupts an overcurrent; <see cref="ProtectiveDevice.None"/> where there is nothing, null where nobody declares it.</param>
+    /// <param name="protection">What interrupts an overcurrent; <see cref="ProtectiveDevice.None"/> where there is nothing, null where
+    /// nobody declares it.</param>
     /// <param name="claimedClass">The power-limit class that its label or data sheet claims; null where it claims none.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or <paramref name="claimedClass"/> is none of those there are.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or <paramref name="claimedClass"/> is none of those
+    /// there are.</exception>
     public BoxOutput(int number, ElectricCurrent limit, ProtectiveDevice? protection = null, PowerLimitClass? claimedClass = null)
     {
         Number = (int)Require.Within(number, 1, int.MaxValue, nameof(number), "");
@@ -28,7 +31,8 @@ public sealed class BoxOutput
     /// <summary>The current that it may carry all the time.</summary>
     public ElectricCurrent Limit { get; }
 
-    /// <summary>What interrupts an overcurrent; <see cref="ProtectiveDevice.None"/> where there is nothing, null where nobody declares it.</summary>
+    /// <summary>What interrupts an overcurrent; <see cref="ProtectiveDevice.None"/> where there is nothing, null where nobody declares
+    /// it.</summary>
     public ProtectiveDevice? Protection { get; }
 
     /// <summary>The power-limit class that its label or data sheet claims, or null where it claims none.</summary>

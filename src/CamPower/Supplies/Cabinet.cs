@@ -10,8 +10,9 @@ namespace CamPower;
 /// <example>
 /// <code>
 /// var cabinet = new Cabinet("gatehouse cabinet", enclosure);
-/// DistributionBox bankA = DistributionBox.OfEqualOutputs("bank A", supply, outputs: 9, ElectricCurrent.FromAmperes(1.1)).WithCabinet(cabinet);
-/// DistributionBox bankB = DistributionBox.OfEqualOutputs("bank B", supply, outputs: 9, ElectricCurrent.FromAmperes(1.1)).WithCabinet(cabinet);
+/// var limit = ElectricCurrent.FromAmperes(1.1);
+/// var bankA = DistributionBox.OfEqualOutputs("bank A", supply, outputs: 9, limit).WithCabinet(cabinet);
+/// var bankB = DistributionBox.OfEqualOutputs("bank B", supply, outputs: 9, limit).WithCabinet(cabinet);
 /// </code>
 /// </example>
 public sealed class Cabinet

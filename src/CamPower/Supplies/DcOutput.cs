@@ -4,8 +4,8 @@ using UnitsNet;
 namespace CamPower;
 
 /// <summary>The output of a supply of direct current.</summary>
-/// <remarks>Immutable. See <see cref="SupplyOutput"/> for what its tolerance covers. Set above its nominal voltage it gives less than its rated
-/// current, for its power is rated too: <see cref="Sources.RatedPower"/>.</remarks>
+/// <remarks>Immutable. See <see cref="SupplyOutput"/> for what its tolerance covers. Set above its nominal voltage it gives less than its
+/// rated current, for its power is rated too: <see cref="Sources.RatedPower"/>.</remarks>
 /// <example>
 /// <code>
 /// var output = new DcOutput(ElectricPotential.FromVolts(12), ElectricCurrent.FromAmperes(20), tolerance: Ratio.FromPercent(2),
@@ -22,13 +22,18 @@ public sealed class DcOutput : SupplyOutput
     /// <param name="ratedCurrent">Rated output current in a cool room, above 0. [A]</param>
     /// <param name="tolerance">How far the output may be off its set point, line and load regulation included, from 0 to 0.5. [1]</param>
     /// <param name="trim">How far the output can be adjusted; null where it cannot.</param>
-    /// <param name="setPoint">The voltage that it is adjusted to, inside <paramref name="trim"/> and, as the nominal voltage, from 1 nV to 1 MV; null for the nominal voltage.</param>
-    /// <param name="ripple">RMS ripple at mains frequency or its double, over the output voltage, from 0 to 1; null where nobody declares it. [1]</param>
-    /// <param name="sourceResistance">Resistance behind the terminals in a fault, from 1 µΩ to 100 MΩ; null where the data sheet does not say. [Ω]</param>
+    /// <param name="setPoint">The voltage that it is adjusted to, inside <paramref name="trim"/> and, as the nominal voltage, from 1 nV to
+    /// 1 MV; null for the nominal voltage.</param>
+    /// <param name="ripple">RMS ripple at mains frequency or its double, over the output voltage, from 0 to 1; null where nobody declares
+    /// it. [1]</param>
+    /// <param name="sourceResistance">Resistance behind the terminals in a fault, from 1 µΩ to 100 MΩ; null where the data sheet does not
+    /// say. [Ω]</param>
     /// <param name="overload">What it does in overload; null where the data sheet does not say.</param>
     /// <param name="capacitance">Capacitance across the terminals, at least 0; null where the data sheet does not say. [F]</param>
-    /// <param name="ratedPower">Rated output power, above 0; null where the data sheet does not say: nominal voltage times rated current then. [W]</param>
-    /// <param name="rise">How long it takes from nothing to its voltage when it is switched on, at least 0; null where the data sheet does not say. [s]</param>
+    /// <param name="ratedPower">Rated output power, above 0; null where the data sheet does not say: nominal voltage times rated current
+    /// then. [W]</param>
+    /// <param name="rise">How long it takes from nothing to its voltage when it is switched on, at least 0; null where the data sheet does
+    /// not say. [s]</param>
     /// <exception cref="ArgumentException">A set point is given without a trim range.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public DcOutput(ElectricPotential nominal, ElectricCurrent ratedCurrent, Ratio tolerance, VoltageRange? trim = null,
@@ -38,7 +43,9 @@ public sealed class DcOutput : SupplyOutput
     {
         if (ripple is Ratio share) Require.Within(share.DecimalFractions, 0, 1, nameof(ripple), "");
         if (capacitance is ElectricCapacitance size) Require.NotNegative(size.Farads, nameof(capacitance), "F");
-        double watts = ratedPower is Power power ? Require.Positive((double)power.Watts, nameof(ratedPower), "W") : NominalVolts * RatedAmperes;
+        double watts = ratedPower is Power power
+            ? Require.Positive((double)power.Watts, nameof(ratedPower), "W")
+            : NominalVolts * RatedAmperes;
         SetAmperes = Math.Min(RatedAmperes, watts / SetVolts);
         RatedPower = ratedPower;
         Trim = trim;
@@ -63,7 +70,8 @@ public sealed class DcOutput : SupplyOutput
     public ElectricCapacitance? Capacitance { get; }
 
     /// <summary>Rated output power as the data sheet states it; null where it does not. [W]</summary>
-    /// <remarks>What it may deliver is no more than this at what it is set to, and no more than nominal voltage times rated current where it is null.</remarks>
+    /// <remarks>What it may deliver is no more than this at what it is set to, and no more than nominal voltage times rated current where
+    /// it is null.</remarks>
     public Power? RatedPower { get; }
 
     internal override double SetAmperes { get; }
@@ -79,6 +87,7 @@ public sealed class DcOutput : SupplyOutput
     {
         if (setPoint is not ElectricPotential wanted) return nominal.Volts;
         if (trim is null) throw new ArgumentException("A set point needs a trim range.", nameof(setPoint));
-        return Require.SourceVolts(Require.Within(wanted.Volts, trim.LowestVolts, trim.HighestVolts, nameof(setPoint), "V"), nameof(setPoint));
+        return Require.SourceVolts(
+            Require.Within(wanted.Volts, trim.LowestVolts, trim.HighestVolts, nameof(setPoint), "V"), nameof(setPoint));
     }
 }

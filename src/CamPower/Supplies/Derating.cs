@@ -7,10 +7,10 @@ namespace CamPower;
 
 /// <summary>How much of its rating a supply keeps: by the air around it, the voltage at its input and the altitude.</summary>
 /// <remarks>
-/// Immutable. The share by ambient and the share by input voltage multiply, for one is about heat and the other about
-/// current on the primary side; altitude counts as warmer air, see <see cref="AltitudeDerating"/>, but not at the cold end. That is common practice,
-/// no source: a data sheet that combines them otherwise goes before it. Outside a curve the supply is not rated to run: the
-/// share there is 0. What the data sheet does not state derates nothing.
+/// Immutable. The share by ambient and the share by input voltage multiply, for one is about heat and the other about current on the
+/// primary side; altitude counts as warmer air, see <see cref="AltitudeDerating"/>, but not at the cold end. That is common practice, no
+/// source: a data sheet that combines them otherwise goes before it. Outside a curve the supply is not rated to run: the share there is 0.
+/// What the data sheet does not state derates nothing.
 /// </remarks>
 /// <example>
 /// <code>
@@ -22,19 +22,22 @@ public sealed class Derating
 {
     /// <summary>States a derating.</summary>
     /// <param name="ambient">The share, at most 1, by the temperature of the air around the supply, from absolute zero to 1000 °C.</param>
-    /// <param name="lineVoltage">The share, at most 1, by the voltage at the input, from 1 nV to 1 MV, over the whole range of the input; null where it makes no difference.</param>
+    /// <param name="lineVoltage">The share, at most 1, by the voltage at the input, from 1 nV to 1 MV, over the whole range of the input;
+    /// null where it makes no difference.</param>
     /// <param name="altitude">What altitude adds to the ambient; null where the data sheet does not say.</param>
     /// <exception cref="ArgumentNullException"><paramref name="ambient"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A point is outside its range.</exception>
     public Derating(ShareCurve<Temperature> ambient, ShareCurve<ElectricPotential>? lineVoltage = null, AltitudeDerating? altitude = null)
     {
-        Ambient = Require.NotNull(ambient, nameof(ambient)).Checked(Surroundings.AbsoluteZero, Surroundings.Hottest, leastShare: 0, nameof(ambient), "°C");
+        Ambient = Require.NotNull(ambient, nameof(ambient))
+            .Checked(Surroundings.AbsoluteZero, Surroundings.Hottest, leastShare: 0, nameof(ambient), "°C");
         foreach (SharePoint<ElectricPotential> point in lineVoltage?.Points ?? []) Require.SourceVolts(point.Number, nameof(lineVoltage));
         LineVoltage = lineVoltage?.Checked(double.NegativeInfinity, double.PositiveInfinity, leastShare: 0, nameof(lineVoltage), "V");
         Altitude = altitude;
     }
 
-    /// <summary>A generic enclosed switch-mode supply: full rating from -20 °C to 50 °C, then 2.5 % less per kelvin, to 70 °C; <see cref="AltitudeDerating.Generic"/>.</summary>
+    /// <summary>A generic enclosed switch-mode supply: full rating from -20 °C to 50 °C, then 2.5 % less per kelvin, to 70 °C;
+    /// <see cref="AltitudeDerating.Generic"/>.</summary>
     /// <remarks>Common practice, no source: the data sheet of the supply at hand goes before it.</remarks>
     public static Derating GenericEnclosed { get; } = new(
         new ShareCurve<Temperature>(
@@ -54,16 +57,19 @@ public sealed class Derating
 
     /// <summary>The share of the rating that is left; 0 outside a curve, where the supply is not rated to run. [1]</summary>
     /// <param name="ambient">Temperature of the air around the supply, finite.</param>
-    /// <param name="lineVoltage">Voltage at the input, from 1 nV to 1 MV; null for the nominal one, at which nothing is derated. [V]</param>
+    /// <param name="lineVoltage">Voltage at the input, from 1 nV to 1 MV; null for the nominal one, at which nothing is derated.
+    /// [V]</param>
     /// <param name="altitude">Height above the sea, from -500 m to 9000 m; null for sea level. [m]</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public Ratio ShareAt(Temperature ambient, ElectricPotential? lineVoltage = null, Length? altitude = null) => Ratio.FromDecimalFractions(ShareAt(
+    public Ratio ShareAt(Temperature ambient, ElectricPotential? lineVoltage = null, Length? altitude = null) =>
+        Ratio.FromDecimalFractions(ShareAt(
         Require.Finite(Celsius.Of(ambient), nameof(ambient), "°C"),
         lineVoltage is ElectricPotential line ? Require.SourceVolts(line.Volts, nameof(lineVoltage)) : null,
         altitude is Length height ? AltitudeDerating.MetersOf(height, nameof(altitude)) : 0));
 
     /// <summary>What it depends on, in the invariant culture; never throws.</summary>
-    public override string ToString() => string.Join("; ", new object?[] { Ambient, LineVoltage, Altitude }.Where(part => part is not null));
+    public override string ToString() =>
+        string.Join("; ", new object?[] { Ambient, LineVoltage, Altitude }.Where(part => part is not null));
 
     /// <inheritdoc cref="ShareAt(Temperature, ElectricPotential?, Length?)"/>
     internal double ShareAt(double celsius, double? lineVolts, double altitudeMeters)
@@ -72,11 +78,13 @@ public sealed class Derating
         return (Ambient.ShareAt(celsius + (Altitude?.KelvinsAt(altitudeMeters) ?? 0)) ?? 0) * ShareByLine(lineVolts);
     }
 
-    /// <summary>The largest share at a temperature and anywhere above it: what warms the air may also bring a supply into its range. [1]</summary>
+    /// <summary>The largest share at a temperature and anywhere above it: what warms the air may also bring a supply into its range.
+    /// [1]</summary>
     internal double LargestShareFrom(double celsius, double? lineVolts, double altitudeMeters)
     {
         double from = Math.Max(celsius, LowestCelsius), counted = from + (Altitude?.KelvinsAt(altitudeMeters) ?? 0);
-        double largest = Ambient.Points.Where(p => p.Number >= counted).Select(p => p.ShareOfWhole).Append(Ambient.ShareAt(counted) ?? 0).Max();
+        double largest = Ambient.Points.Where(p => p.Number >= counted).Select(p => p.ShareOfWhole).Append(Ambient.ShareAt(counted) ?? 0)
+            .Max();
         return largest * ShareByLine(lineVolts);
     }
 
@@ -86,7 +94,8 @@ public sealed class Derating
     /// <summary>The hottest air in which the supply is rated to run. [°C]</summary>
     internal double HighestCelsiusAt(double altitudeMeters) => Ambient.Highest - (Altitude?.KelvinsAt(altitudeMeters) ?? 0);
 
-    private double ShareByLine(double? lineVolts) => lineVolts is double volts && LineVoltage is not null ? LineVoltage.ShareAt(volts) ?? 0 : 1;
+    private double ShareByLine(double? lineVolts) =>
+        lineVolts is double volts && LineVoltage is not null ? LineVoltage.ShareAt(volts) ?? 0 : 1;
 
     private static SharePoint<Temperature> Point(CitedValue ambient, double percent) =>
         new(Temperature.FromDegreesCelsius(ambient.Value), Ratio.FromPercent(percent));

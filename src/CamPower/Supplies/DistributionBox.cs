@@ -22,7 +22,8 @@ public sealed class DistributionBox
     /// <param name="outputs">Its outputs, numbered from 1 without a gap.</param>
     /// <param name="terminals">The wire that the terminals of its outputs take; null where nobody declares it.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
-    /// <exception cref="ArgumentException"><paramref name="name"/> is empty, there is no output, or the numbers do not run from 1.</exception>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is empty, there is no output, or the numbers do not run from
+    /// 1.</exception>
     public DistributionBox(string name, Supply supply, IEnumerable<BoxOutput> outputs, TerminalRange? terminals = null)
     {
         Name = Require.Name(name, nameof(name));
@@ -60,7 +61,8 @@ public sealed class DistributionBox
     /// <summary>The wire that the terminals of its outputs take, or null where nobody declares it.</summary>
     public TerminalRange? Terminals { get; }
 
-    /// <summary>The case around it, its own or that of its cabinet; null where nobody declares one: the air around its supply is then as warm as its surroundings.</summary>
+    /// <summary>The case around it, its own or that of its cabinet; null where nobody declares one: the air around its supply is then as
+    /// warm as its surroundings.</summary>
     public Enclosure? Enclosure { get; private init; }
 
     /// <summary>The cabinet in which it stands beside other boxes, or null where it stands alone.</summary>
@@ -77,22 +79,26 @@ public sealed class DistributionBox
     /// <param name="supply">The supply in it.</param>
     /// <param name="outputs">How many outputs, from 1 to 1000.</param>
     /// <param name="limit">The current that each may carry all the time, above 0. [A]</param>
-    /// <param name="protection">What interrupts an overcurrent at each; <see cref="ProtectiveDevice.None"/> where there is nothing, null where nobody declares it.</param>
+    /// <param name="protection">What interrupts an overcurrent at each; <see cref="ProtectiveDevice.None"/> where there is nothing, null
+    /// where nobody declares it.</param>
     /// <param name="terminals">The wire that their terminals take; null where nobody declares it.</param>
     /// <param name="claimedClass">The power-limit class that the label or data sheet claims for each; null where it claims none.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or <paramref name="claimedClass"/> is none of those there are.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or <paramref name="claimedClass"/> is none of those
+    /// there are.</exception>
     public static DistributionBox OfEqualOutputs(string name, Supply supply, int outputs, ElectricCurrent limit,
         ProtectiveDevice? protection = null, TerminalRange? terminals = null, PowerLimitClass? claimedClass = null) => new(
         name, supply,
-        Enumerable.Range(1, (int)Require.Within(outputs, 1, 1000, nameof(outputs), "outputs")).Select(n => new BoxOutput(n, limit, protection, claimedClass)),
+        Enumerable.Range(1, (int)Require.Within(outputs, 1, 1000, nameof(outputs), "outputs"))
+            .Select(n => new BoxOutput(n, limit, protection, claimedClass)),
         terminals);
 
     /// <summary>An adapter: one output, whose limit is the rating of the supply.</summary>
     /// <param name="name">How it is called on the site. Not empty.</param>
     /// <param name="supply">The supply.</param>
-    /// <param name="protection">What interrupts an overcurrent in its lead; <see cref="ProtectiveDevice.None"/> where there is nothing, null where nobody declares it.</param>
+    /// <param name="protection">What interrupts an overcurrent in its lead; <see cref="ProtectiveDevice.None"/> where there is nothing,
+    /// null where nobody declares it.</param>
     /// <param name="claimedClass">The power-limit class that its label claims; null where it claims none.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
@@ -111,31 +117,36 @@ public sealed class DistributionBox
     /// <summary>What numbers can say of an output and a power-limit class: refuted, not refuted, or unknown.</summary>
     /// <param name="outputNumber">Number of the output, from 1.</param>
     /// <param name="limitClass">The class, whether or not the output claims it.</param>
-    /// <exception cref="ArgumentOutOfRangeException">There is no such output, or <paramref name="limitClass"/> is none of those there are.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such output, or <paramref name="limitClass"/> is none of those there
+    /// are.</exception>
     /// <example>
     /// <code>
     /// PowerLimitVerdict verdict = box.AssessPowerLimit(1, PowerLimitClass.Class2).Verdict;
     /// </code>
     /// </example>
     public PowerLimitAssessment AssessPowerLimit(int outputNumber, PowerLimitClass limitClass) => new(
-        this, Outputs[(int)Require.Within(outputNumber, 1, Outputs.Count, nameof(outputNumber), "") - 1], Require.Known(limitClass, nameof(limitClass)));
+        this, Outputs[(int)Require.Within(outputNumber, 1, Outputs.Count, nameof(outputNumber), "") - 1],
+            Require.Known(limitClass, nameof(limitClass)));
 
     /// <summary>The same box in an enclosure of its own, which makes it warmer inside than around it.</summary>
     /// <param name="enclosure">The enclosure.</param>
     /// <exception cref="ArgumentNullException"><paramref name="enclosure"/> is null.</exception>
     /// <example>
     /// <code>
-    /// DistributionBox onThePole = box.WithEnclosure(new Enclosure(Length.FromMillimeters(300), Length.FromMillimeters(400), Length.FromMillimeters(150),
+    /// DistributionBox onThePole = box.WithEnclosure(new Enclosure(
+    ///     Length.FromMillimeters(300), Length.FromMillimeters(400), Length.FromMillimeters(150),
     ///     EnclosureWall.PaintedSteel, EnclosureFaces.OnWall));
     /// </code>
     /// </example>
-    public DistributionBox WithEnclosure(Enclosure enclosure) => new(this) { Enclosure = Require.NotNull(enclosure, nameof(enclosure)), Cabinet = null };
+    public DistributionBox WithEnclosure(Enclosure enclosure) =>
+        new(this) { Enclosure = Require.NotNull(enclosure, nameof(enclosure)), Cabinet = null };
 
     /// <summary>The same box in a cabinet, which it shares with the other boxes that refer to it.</summary>
     /// <param name="cabinet">The cabinet.</param>
     /// <exception cref="ArgumentNullException"><paramref name="cabinet"/> is null.</exception>
     /// <example><code>DistributionBox beside = box.WithCabinet(cabinet);</code></example>
-    public DistributionBox WithCabinet(Cabinet cabinet) => new(this) { Enclosure = Require.NotNull(cabinet, nameof(cabinet)).Enclosure, Cabinet = cabinet };
+    public DistributionBox WithCabinet(Cabinet cabinet) =>
+        new(this) { Enclosure = Require.NotNull(cabinet, nameof(cabinet)).Enclosure, Cabinet = cabinet };
 
     /// <summary>The same box plugged into a receptacle; several may be plugged into one.</summary>
     /// <param name="receptacle">The receptacle.</param>
@@ -146,7 +157,8 @@ public sealed class DistributionBox
     /// DistributionBox plugged = box.WithReceptacle(receptacle);
     /// </code>
     /// </example>
-    public DistributionBox WithReceptacle(Receptacle receptacle) => new(this) { Receptacle = Require.NotNull(receptacle, nameof(receptacle)) };
+    public DistributionBox WithReceptacle(Receptacle receptacle) =>
+        new(this) { Receptacle = Require.NotNull(receptacle, nameof(receptacle)) };
 
     /// <summary>The name; never throws.</summary>
     public override string ToString() => Name;

@@ -7,7 +7,8 @@ namespace CamPower;
 /// <remarks>Immutable. A covered face is taken to give off no heat at all, which is the careful side.</remarks>
 /// <example>
 /// <code>
-/// var enclosure = new Enclosure(width: Length.FromMillimeters(300), height: Length.FromMillimeters(400), depth: Length.FromMillimeters(150),
+/// var enclosure = new Enclosure(
+///     width: Length.FromMillimeters(300), height: Length.FromMillimeters(400), depth: Length.FromMillimeters(150),
 ///     EnclosureWall.PaintedSteel, EnclosureFaces.OnWall, sunlitArea: Area.FromSquareMeters(0.12));
 /// </code>
 /// </example>
@@ -21,11 +22,14 @@ public sealed class Enclosure
     /// <param name="depth">Outside depth, from 1 mm to 100 m.</param>
     /// <param name="wall">What it is made of.</param>
     /// <param name="freeFaces">The faces that still air can reach: at least one.</param>
-    /// <param name="sunlitArea">How much of it the sun strikes, measured square to the light, from 0 to all of its surface; null where it is in the shade. [m²]</param>
-    /// <param name="otherHeat">Heat of what else runs in it beside the supply and the devices of its outputs, from 0 to 1 GW; null where there is nothing. [W]</param>
+    /// <param name="sunlitArea">How much of it the sun strikes, measured square to the light, from 0 to all of its surface; null where it
+    /// is in the shade. [m²]</param>
+    /// <param name="otherHeat">Heat of what else runs in it beside the supply and the devices of its outputs, from 0 to 1 GW; null where
+    /// there is nothing. [W]</param>
     /// <param name="isVentilated">Whether it has vents or a fan. The model of its heat is of a sealed one, and says so.</param>
     /// <exception cref="ArgumentNullException"><paramref name="wall"/> is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or <paramref name="freeFaces"/> names no face or one that does not exist.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or <paramref name="freeFaces"/> names no face or one
+    /// that does not exist.</exception>
     public Enclosure(Length width, Length height, Length depth, EnclosureWall wall, EnclosureFaces freeFaces,
         Area? sunlitArea = null, Power? otherHeat = null, bool isVentilated = false)
     {
@@ -37,7 +41,9 @@ public sealed class Enclosure
         SunlitSquareMeters = Require.Within((sunlitArea ?? Area.Zero).SquareMeters, 0, MostSquareMeters, nameof(sunlitArea), "m²");
         if (SunlitSquareMeters > SurfaceSquareMeters)
         {
-            throw Require.OutOfRange(SunlitSquareMeters, nameof(sunlitArea), "m²", FormattableString.Invariant($"at most its surface of {SurfaceSquareMeters:G6}"));
+            throw Require.OutOfRange(
+                SunlitSquareMeters, nameof(sunlitArea), "m²",
+                FormattableString.Invariant($"at most its surface of {SurfaceSquareMeters:G6}"));
         }
 
         OtherWatts = Require.Within((double)(otherHeat ?? Power.Zero).Watts, 0, MostWatts, nameof(otherHeat), "W");
@@ -105,7 +111,8 @@ public sealed class Enclosure
 
     /// <summary>Sizes, wall and what it is open to, in the invariant culture; never throws.</summary>
     public override string ToString() => FormattableString.Invariant(
-        $"{WidthMeters * 1000:0.#} × {HeightMeters * 1000:0.#} × {DepthMeters * 1000:0.#} mm, {Wall}{(IsVentilated ? ", ventilated" : "")}");
+        $"{WidthMeters * 1000:0.#} × {HeightMeters * 1000:0.#} × {DepthMeters * 1000:0.#} mm, ")
+            + FormattableString.Invariant($"{Wall}{(IsVentilated ? ", ventilated" : "")}");
 
     private double Free(EnclosureFaces face, double squareMeters) => (FreeFaces & face) == face ? squareMeters : 0;
 }

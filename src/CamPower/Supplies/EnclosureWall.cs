@@ -17,7 +17,8 @@ public sealed class EnclosureWall
     /// <param name="name">How it is called. Not empty.</param>
     /// <param name="emissivity">Share of a black body's heat radiation that its surface gives off, from 0.01 to 1. [1]</param>
     /// <param name="solarAbsorptance">Share of the sunlight on it that its surface takes up, from 0 to 1. [1]</param>
-    /// <param name="resistance">Thermal resistance of the sheet itself, its thickness over its conductivity, from 0 to 10 m²·K/W; null for metal, where it does not count. [m²·K/W]</param>
+    /// <param name="resistance">Thermal resistance of the sheet itself, its thickness over its conductivity, from 0 to 10 m²·K/W; null for
+    /// metal, where it does not count. [m²·K/W]</param>
     /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
@@ -75,7 +76,8 @@ public sealed class EnclosureWall
     /// <summary>The name; never throws.</summary>
     public override string ToString() => Name;
 
-    private static EnclosureWall Of(string name, CitedValue emissivity, CitedValue absorptance, double? squareMeterKelvinsPerWatt = null) => new(
+    private static EnclosureWall Of(string name, CitedValue emissivity, CitedValue absorptance, double? squareMeterKelvinsPerWatt = null) =>
+        new(
         name, Ratio.FromDecimalFractions(emissivity.Value), Ratio.FromDecimalFractions(absorptance.Value),
         squareMeterKelvinsPerWatt is double r ? ThermalResistance.FromSquareMeterKelvinsPerWatt(r) : null);
 }

@@ -3,14 +3,15 @@ using System.Linq;
 
 namespace CamPower.Supplies;
 
-/// <summary>What an output delivers into any load: at least and at most, as far as its data go. SI doubles; infinite where they set no end.</summary>
+/// <summary>What an output delivers into any load: at least and at most, as far as its data go. SI doubles; infinite where they set no
+/// end.</summary>
 /// <remarks>
-/// A supply that can be trimmed is set to the top of its range; the ends are those of its tolerance. A fuse is bypassed. A
-/// resettable fuse carries its hold current for good, and at its timed current has tripped by the time stated; both as its
-/// data sheet has them. An electronic limit lets through what it holds, within its tolerance: it is the regulating network, or the
-/// integrated limiter, of <see cref="Sources.LimitedPowerRegulating"/>, as long as it works. An output whose protection nobody declares delivers what it is rated for, and may deliver all that
-/// its supply can. A limit without a source resistance is reached at full voltage. A load just under the limit of a supply
-/// that pulses, folds back or shuts down can draw that much for good.
+/// A supply that can be trimmed is set to the top of its range; the ends are those of its tolerance. A fuse is bypassed. A resettable fuse
+/// carries its hold current for good, and at its timed current has tripped by the time stated; both as its data sheet has them. An
+/// electronic limit lets through what it holds, within its tolerance: it is the regulating network, or the integrated limiter, of
+/// <see cref="Sources.LimitedPowerRegulating"/>, as long as it works. An output whose protection nobody declares delivers what it is rated
+/// for, and may deliver all that its supply can. A limit without a source resistance is reached at full voltage. A load just under the
+/// limit of a supply that pulses, folds back or shuts down can draw that much for good.
 /// </remarks>
 internal sealed class OutputDelivery
 {
@@ -72,7 +73,8 @@ internal sealed class OutputDelivery
     {
         ElectronicLimit limit => limit.MostAmperes,
         ResettableFuse resettable => resettable.StepsAt(currentFactor: 1)
-            .Where(amperes => resettable.OpeningAt(amperes, currentFactor: 1).LatestSeconds <= PowerLimitConstants.EarliestMeasurement.Value)
+            .Where(amperes => resettable.OpeningAt(
+                amperes, currentFactor: 1).LatestSeconds <= PowerLimitConstants.EarliestMeasurement.Value)
             .DefaultIfEmpty(double.PositiveInfinity).Min(),
         _ => double.PositiveInfinity,
     };

@@ -21,7 +21,9 @@ public sealed class OverloadBehavior
     private readonly double _shortAmperes, _pulseSeconds, _periodSeconds, _duty;
     private readonly string _words;
 
-    private OverloadBehavior(string words, ElectricCurrent? limit = null, ElectricCurrent? shortCircuit = null, Duration? pulse = null, Duration? period = null, Ratio tolerance = default)
+    private OverloadBehavior(
+        string words, ElectricCurrent? limit = null, ElectricCurrent? shortCircuit = null, Duration? pulse = null, Duration? period = null,
+        Ratio tolerance = default)
     {
         _words = words;
         Tolerance = tolerance;
@@ -48,7 +50,8 @@ public sealed class OverloadBehavior
     /// <summary>The current into a short at its terminals, where it folds back; null where it does not. [A]</summary>
     public ElectricCurrent? ShortCircuitCurrent { get; }
 
-    /// <summary>How long current flows: a pulse of a hiccup, or the longest time until it has shut down; null where current flows on. [s]</summary>
+    /// <summary>How long current flows: a pulse of a hiccup, or the longest time until it has shut down; null where current flows on.
+    /// [s]</summary>
     public Duration? Pulse { get; }
 
     /// <summary>From one pulse to the next; null where there is no next one. [s]</summary>
@@ -83,14 +86,19 @@ public sealed class OverloadBehavior
         return new(FormattableString.Invariant($"holds {amperes:G6} A"), limit);
     }
 
-    /// <summary>The supply lowers its current with its voltage, along a straight line from the limit to a smaller current into a short.</summary>
+    /// <summary>The supply lowers its current with its voltage, along a straight line from the limit to a smaller current into a
+    /// short.</summary>
     /// <param name="limit">The current at which it begins, above 0. [A]</param>
     /// <param name="shortCircuit">The current into a short at its terminals, above 0, at most <paramref name="limit"/>. [A]</param>
     /// <exception cref="ArgumentOutOfRangeException">A current is outside its range.</exception>
     public static OverloadBehavior Foldback(ElectricCurrent limit, ElectricCurrent shortCircuit)
     {
         double amperes = Positive(limit, nameof(limit)), atShort = Positive(shortCircuit, nameof(shortCircuit));
-        if (atShort > amperes) throw Require.OutOfRange(atShort, nameof(shortCircuit), "A", FormattableString.Invariant($"above 0, at most {amperes}"));
+        if (atShort > amperes)
+        {
+            throw Require.OutOfRange(atShort, nameof(shortCircuit), "A", FormattableString.Invariant($"above 0, at most {amperes}"));
+        }
+
         return new(FormattableString.Invariant($"folds back from {amperes:G6} A to {atShort:G6} A"), limit, shortCircuit);
     }
 
@@ -104,7 +112,8 @@ public sealed class OverloadBehavior
         double amperes = Positive(limit, nameof(limit));
         double on = Require.Positive(pulse.Seconds, nameof(pulse), "s"), cycle = Require.Positive(period.Seconds, nameof(period), "s");
         if (cycle <= on) throw Require.OutOfRange(cycle, nameof(period), "s", FormattableString.Invariant($"above {on}"));
-        return new(FormattableString.Invariant($"pulses of {amperes:G6} A for {on:G6} s every {cycle:G6} s"), limit, pulse: pulse, period: period);
+        return new(FormattableString.Invariant($"pulses of {amperes:G6} A for {on:G6} s every {cycle:G6} s"), limit, pulse: pulse,
+            period: period);
     }
 
     /// <summary>The supply shuts down and stays off until somebody restarts it.</summary>
@@ -120,7 +129,11 @@ public sealed class OverloadBehavior
     /// <summary>The same behavior with a tolerance of its currents.</summary>
     /// <param name="tolerance">How far the limit, and a current into a short, may be off, from 0 to 0.9. [1]</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="tolerance"/> is outside its range.</exception>
-    /// <example><code>OverloadBehavior held = OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(11)).WithTolerance(Ratio.FromPercent(10));</code></example>
+    /// <example>
+    /// <code>
+    /// OverloadBehavior held = OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(11)).WithTolerance(Ratio.FromPercent(10));
+    /// </code>
+    /// </example>
     public OverloadBehavior WithTolerance(Ratio tolerance)
     {
         Require.Within(tolerance.DecimalFractions, 0, 0.9, nameof(tolerance), "");

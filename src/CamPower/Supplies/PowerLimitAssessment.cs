@@ -7,14 +7,14 @@ namespace CamPower;
 
 /// <summary>What numbers can say of an output and a power-limit class: they refute it or they do not.</summary>
 /// <remarks>
-/// Immutable. A class is a listing of a product that was tested, single faults inside it included: numbers never prove it.
-/// The supply counts at the top of its trim and with its tolerance, in overload as its data sheet says; a fuse is bypassed,
-/// since the tables limit what flows until it opens. An electronic limit counts
-/// (<see cref="Sources.LimitedPowerRegulating"/>): that it holds after a single fault inside it, which the class wants, no number says. An output is of a class if it meets either of its two tables,
-/// and of a limited power source whose standard is not stated if it meets a table of either standard; the
-/// second needs an overcurrent device that does not reset by itself (<see cref="Sources.LimitedPowerDevices"/>, taken to hold
-/// for Class 2 as well). Alternating voltage is taken as a sine. What is not declared is open, and makes the verdict unknown.
-/// Sources: <see cref="Sources.LimitedPower"/>, <see cref="Sources.LimitedPowerIec62368"/>, <see cref="Sources.Class2"/>, and those from memory beside them.
+/// Immutable. A class is a listing of a product that was tested, single faults inside it included: numbers never prove it. The supply
+/// counts at the top of its trim and with its tolerance, in overload as its data sheet says; a fuse is bypassed, since the tables limit
+/// what flows until it opens. An electronic limit counts (<see cref="Sources.LimitedPowerRegulating"/>): that it holds after a single fault
+/// inside it, which the class wants, no number says. An output is of a class if it meets either of its two tables, and of a limited power
+/// source whose standard is not stated if it meets a table of either standard; the second needs an overcurrent device that does not reset
+/// by itself (<see cref="Sources.LimitedPowerDevices"/>, taken to hold for Class 2 as well). Alternating voltage is taken as a sine. What
+/// is not declared is open, and makes the verdict unknown. Sources: <see cref="Sources.LimitedPower"/>,
+/// <see cref="Sources.LimitedPowerIec62368"/>, <see cref="Sources.Class2"/>, and those from memory beside them.
 /// <para>Wiring rules lean on these classes. Local codes and the listing on the product go before any number here.</para>
 /// </remarks>
 /// <example>
@@ -32,7 +32,8 @@ public sealed class PowerLimitAssessment
         Box = box;
         Output = output;
         Class = limitClass;
-        Routes = Standards(limitClass).SelectMany(c => new PowerLimitTrial(c, supply.Kind, delivery, output.Protection).Routes()).ToList().AsReadOnly();
+        Routes = Standards(limitClass).SelectMany(c => new PowerLimitTrial(c, supply.Kind, delivery, output.Protection).Routes()).ToList()
+            .AsReadOnly();
         Verdict = Routes.Any(r => r.Verdict == PowerLimitVerdict.WithinNumbers) ? PowerLimitVerdict.WithinNumbers
             : Routes.Any(r => r.Verdict == PowerLimitVerdict.Unknown) ? PowerLimitVerdict.Unknown
             : PowerLimitVerdict.Exceeds;
@@ -59,7 +60,8 @@ public sealed class PowerLimitAssessment
     /// <summary>The highest voltage that the output may give: the top of the trim and the tolerance. [V]</summary>
     public ElectricPotential HighestVoltage { get; }
 
-    /// <summary>Whether that is more than Class 2 wiring may carry where wet contact is likely, 15 V AC or 30 V DC; null for another class.</summary>
+    /// <summary>Whether that is more than Class 2 wiring may carry where wet contact is likely, 15 V AC or 30 V DC; null for another
+    /// class.</summary>
     /// <remarks>Source: <see cref="Sources.Class2Notes"/>. Where it does, the rules of Class 3 wiring hold.</remarks>
     public bool? MayExceedWetContactVoltage { get; }
 

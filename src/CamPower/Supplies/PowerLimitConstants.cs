@@ -61,7 +61,8 @@ internal static class PowerLimitConstants
 
     /// <summary>Current at which the overcurrent device must open in time, over its limit in the table. [%]</summary>
     internal static CitedValue LimitedPowerOpeningCurrent { get; } =
-        new("Limited power source: current at which the overcurrent device opens in time, over the limit of its rating", 210, "%", Sources.LimitedPowerOpening);
+        new("Limited power source: current at which the overcurrent device opens in time, over the limit of its rating", 210, "%",
+            Sources.LimitedPowerOpening);
 
     /// <summary>The longest that the overcurrent device may take to open at that current. [s]</summary>
     internal static CitedValue LimitedPowerOpeningTime { get; } =
@@ -129,7 +130,8 @@ internal static class PowerLimitConstants
 
     /// <summary>Apparent power of a transformer with an overcurrent device up to that voltage. [VA]</summary>
     internal static CitedValue Class2TransformerPower { get; } =
-        new("Class 2 with an overcurrent device: apparent power of a transformer up to 15 V, the device bypassed", 350, "VA", Sources.Class2FromMemory);
+        new("Class 2 with an overcurrent device: apparent power of a transformer up to 15 V, the device bypassed", 350, "VA",
+            Sources.Class2FromMemory);
 
     /// <summary>Rated current of the overcurrent device up to 20 V. [A]</summary>
     internal static CitedValue Class2Device { get; } =

@@ -9,7 +9,8 @@ namespace CamPower;
 /// <remarks>Immutable. Least and most are what the declared data and the tolerance of the supply leave open.</remarks>
 public sealed class PowerLimitFigure
 {
-    internal PowerLimitFigure(PowerLimitQuantity quantity, double least, double most, double limitAtLeast, double limitAtMost, Citation source)
+    internal PowerLimitFigure(
+        PowerLimitQuantity quantity, double least, double most, double limitAtLeast, double limitAtMost, Citation source)
     {
         bool exceeds = Limits.IsAbove(least, limitAtLeast);
         Quantity = quantity;

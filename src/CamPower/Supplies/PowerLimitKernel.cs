@@ -9,7 +9,8 @@ internal static class PowerLimitKernel
     internal static double MostAmperes(double volts, double ohms, double limitAmperes) =>
         ohms > 0 ? Math.Min(limitAmperes, volts / ohms) : limitAmperes;
 
-    /// <summary>The most apparent power: at that current, or into a load that matches the resistance where less current gives more. [VA]</summary>
+    /// <summary>The most apparent power: at that current, or into a load that matches the resistance where less current gives more.
+    /// [VA]</summary>
     internal static double MostVoltAmperes(double volts, double ohms, double limitAmperes)
     {
         if (ohms <= 0) return volts * limitAmperes;

@@ -21,7 +21,8 @@ public sealed class PowerLimitRoute
     /// <summary>The class with its standard.</summary>
     public PowerLimitClass Class { get; }
 
-    /// <summary>Which of its two tables: true for that of a source limited by itself, false for that of one limited by an overcurrent device.</summary>
+    /// <summary>Which of its two tables: true for that of a source limited by itself, false for that of one limited by an overcurrent
+    /// device.</summary>
     public bool IsInherentlyLimited => Limiting == PowerLimiting.Inherent;
 
     internal PowerLimiting Limiting { get; }

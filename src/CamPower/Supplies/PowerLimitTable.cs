@@ -27,16 +27,21 @@ internal sealed class PowerLimitTable
 
     private static readonly PowerLimitTable LimitedPowerBypassedDc = new(
     [
-        new(LimitedPowerLowBand, OverVoltage(LimitedPowerBypassedCurrent), Constant(LimitedPowerBypassedPower), DeviceRating: Constant(LimitedPowerDevice)),
-        new(LimitedPowerMiddleBand, OverVoltage(LimitedPowerBypassedCurrent), Constant(LimitedPowerBypassedPower), DeviceRating: OverVoltage(LimitedPowerHighDevice)),
-        new(LimitedPowerHighBand, OverVoltage(LimitedPowerBypassedCurrent), Constant(LimitedPowerBypassedPower), DeviceRating: OverVoltage(LimitedPowerHighDevice)),
+        new(LimitedPowerLowBand, OverVoltage(LimitedPowerBypassedCurrent), Constant(LimitedPowerBypassedPower),
+            DeviceRating: Constant(LimitedPowerDevice)),
+        new(LimitedPowerMiddleBand, OverVoltage(LimitedPowerBypassedCurrent), Constant(LimitedPowerBypassedPower),
+            DeviceRating: OverVoltage(LimitedPowerHighDevice)),
+        new(LimitedPowerHighBand, OverVoltage(LimitedPowerBypassedCurrent), Constant(LimitedPowerBypassedPower),
+            DeviceRating: OverVoltage(LimitedPowerHighDevice)),
     ]);
 
     private static readonly PowerLimitTable LimitedPowerBypassedAc = LimitedPowerBypassedDc.UpTo(LimitedPowerMiddleBand);
 
-    private static readonly PowerLimitBand Class2Low = new(Class2LowBand, Constant(Class2Current), Nameplate: TimesVoltage(Class2NameplatePerVolt));
+    private static readonly PowerLimitBand Class2Low =
+        new(Class2LowBand, Constant(Class2Current), Nameplate: TimesVoltage(Class2NameplatePerVolt));
 
-    private static readonly PowerLimitBand Class2Middle = new(Class2MiddleBand, Constant(Class2Current), Nameplate: Constant(Class2Nameplate));
+    private static readonly PowerLimitBand Class2Middle =
+        new(Class2MiddleBand, Constant(Class2Current), Nameplate: Constant(Class2Nameplate));
 
     private static readonly PowerLimitBand Class2SmallCurrents =
         new(Class2SmallCurrentBand, Constant(Class2SmallCurrent), Nameplate: TimesVoltage(Class2SmallCurrent));
@@ -52,15 +57,19 @@ internal sealed class PowerLimitTable
 
     private static readonly PowerLimitTable Class2BypassedDc = new(
     [
-        new(Class2LowBand, OverVoltage(Class2BypassedCurrent), Constant(Class2BypassedPower), TimesVoltage(Class2NameplatePerVolt), Constant(Class2Device)),
-        new(Class2MiddleBand, OverVoltage(Class2BypassedCurrent), Constant(Class2BypassedPower), Constant(Class2OtherNameplate), OverVoltage(Class2HighDevice)),
-        new(Class2HighBand, OverVoltage(Class2BypassedCurrent), Constant(Class2BypassedPower), Constant(Class2OtherNameplate), OverVoltage(Class2HighDevice)),
+        new(Class2LowBand, OverVoltage(Class2BypassedCurrent), Constant(Class2BypassedPower), TimesVoltage(Class2NameplatePerVolt),
+            Constant(Class2Device)),
+        new(Class2MiddleBand, OverVoltage(Class2BypassedCurrent), Constant(Class2BypassedPower), Constant(Class2OtherNameplate),
+            OverVoltage(Class2HighDevice)),
+        new(Class2HighBand, OverVoltage(Class2BypassedCurrent), Constant(Class2BypassedPower), Constant(Class2OtherNameplate),
+            OverVoltage(Class2HighDevice)),
     ]);
 
     // What gives alternating current is a transformer.
     private static readonly PowerLimitTable Class2BypassedAc = new(
     [
-        new(Class2TransformerBand, OverVoltage(Class2BypassedCurrent), Constant(Class2TransformerPower), TimesVoltage(Class2NameplatePerVolt), Constant(Class2Device)),
+        new(Class2TransformerBand, OverVoltage(Class2BypassedCurrent), Constant(Class2TransformerPower),
+            TimesVoltage(Class2NameplatePerVolt), Constant(Class2Device)),
         .. Class2BypassedDc.UpTo(Class2MiddleBand)._bands,
     ]);
 
@@ -72,7 +81,8 @@ internal sealed class PowerLimitTable
     internal CitedValue HighestVoltage => _bands[_bands.Count - 1].UpTo;
 
     /// <summary>The table of a class that names its standard.</summary>
-    internal static PowerLimitTable Of(PowerLimitClass limitClass, PowerLimiting limiting, CurrentKind kind) => (limitClass, limiting, kind) switch
+    internal static PowerLimitTable Of(PowerLimitClass limitClass, PowerLimiting limiting, CurrentKind kind) =>
+        (limitClass, limiting, kind) switch
     {
         (PowerLimitClass.LimitedPowerSourceIec60950, PowerLimiting.Inherent, CurrentKind.Dc) => LimitedPowerDc,
         (PowerLimitClass.LimitedPowerSourceIec60950, PowerLimiting.Inherent, _) => LimitedPowerAc,

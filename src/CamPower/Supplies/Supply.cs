@@ -19,7 +19,8 @@ public sealed class Supply
     /// <param name="output">Its output: a <see cref="DcOutput"/> or an <see cref="AcOutput"/>.</param>
     /// <param name="derating">What is left of the rating as it warms, at another input voltage, or high above the sea.</param>
     /// <param name="input">The side that takes power in; null where the data sheet says nothing of it.</param>
-    /// <exception cref="ArgumentNullException"><paramref name="name"/>, <paramref name="output"/> or <paramref name="derating"/> is null.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="name"/>, <paramref name="output"/> or <paramref name="derating"/> is
+    /// null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     public Supply(string name, SupplyOutput output, Derating derating, SupplyInput? input = null)
     {
@@ -43,10 +44,13 @@ public sealed class Supply
 
     /// <summary>The current that it may deliver; 0 where it is not rated to run. [A]</summary>
     /// <param name="ambient">Temperature of the air around the supply, finite.</param>
-    /// <param name="lineVoltage">Voltage at the input, from 1 nV to 1 MV; null for the nominal one, at which nothing is derated. [V]</param>
+    /// <param name="lineVoltage">Voltage at the input, from 1 nV to 1 MV; null for the nominal one, at which nothing is derated.
+    /// [V]</param>
     /// <param name="altitude">Height above the sea, from -500 m to 9000 m; null for sea level. [m]</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    /// <remarks>Set above its nominal voltage it may deliver less: its rated power; and never more than the limit of its <see cref="SupplyOutput.Overload"/>, whatever it is rated for. It is not rated to run outside the curves of its <see cref="Derating"/> and outside the voltage that its <see cref="Input"/> accepts.</remarks>
+    /// <remarks>Set above its nominal voltage it may deliver less: its rated power; and never more than the limit of its
+    /// <see cref="SupplyOutput.Overload"/>, whatever it is rated for. It is not rated to run outside the curves of its
+    /// <see cref="Derating"/> and outside the voltage that its <see cref="Input"/> accepts.</remarks>
     public ElectricCurrent DeratedCurrentAt(Temperature ambient, ElectricPotential? lineVoltage = null, Length? altitude = null) =>
         ElectricCurrent.FromAmperes(Delivered(Derating.ShareAt(ambient, lineVoltage, altitude).DecimalFractions, lineVoltage?.Volts));
 

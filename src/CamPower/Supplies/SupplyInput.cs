@@ -22,8 +22,10 @@ public sealed class SupplyInput
     /// <summary>Describes an input.</summary>
     /// <param name="voltage">The voltage that it accepts, RMS if alternating. [V]</param>
     /// <param name="inrushCurrent">The peak current as it is switched on cold, above 0. [A]</param>
-    /// <param name="efficiency">Power out over power in, above 0, against the load: the current over the rated current, from 0 to 10.</param>
-    /// <param name="powerFactor">Power in over apparent power in, above 0, against the load: the current over the rated current, from 0 to 10.</param>
+    /// <param name="efficiency">Power out over power in, above 0, against the load: the current over the rated current, from 0 to
+    /// 10.</param>
+    /// <param name="powerFactor">Power in over apparent power in, above 0, against the load: the current over the rated current, from 0 to
+    /// 10.</param>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public SupplyInput(VoltageRange? voltage = null, ElectricCurrent? inrushCurrent = null, ShareCurve<Ratio>? efficiency = null,
         ShareCurve<Ratio>? powerFactor = null)
@@ -41,10 +43,12 @@ public sealed class SupplyInput
     /// <summary>The peak current as it is switched on cold; null where the data sheet does not say. [A]</summary>
     public ElectricCurrent? InrushCurrent { get; }
 
-    /// <summary>Power out over power in against the load, as a share of the rated current; null where the data sheet does not say.</summary>
+    /// <summary>Power out over power in against the load, as a share of the rated current; null where the data sheet does not
+    /// say.</summary>
     public ShareCurve<Ratio>? Efficiency { get; }
 
-    /// <summary>Power in over apparent power in against the load, as a share of the rated current; null where the data sheet does not say.</summary>
+    /// <summary>Power in over apparent power in against the load, as a share of the rated current; null where the data sheet does not
+    /// say.</summary>
     public ShareCurve<Ratio>? PowerFactor { get; }
 
     /// <summary>Power out over power in at a load; null where the data sheet does not say. [1]</summary>

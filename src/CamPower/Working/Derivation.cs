@@ -43,7 +43,8 @@ public sealed class Derivation
         return text.Append('\n').Append(Conclusion).Append('\n').ToString();
     }
 
-    /// <summary>The steps as Markdown with each equation between lines of two dollar signs, in the invariant culture; never throws.</summary>
+    /// <summary>The steps as Markdown with each equation between lines of two dollar signs, in the invariant culture; never
+    /// throws.</summary>
     public string ToMarkdown()
     {
         var text = new StringBuilder("### ").Append(Title).Append('\n');
