@@ -75,6 +75,7 @@ public class BoatyardTests
             "A" => ((ElectricCurrent)found!).Amperes,
             "C" => ((Temperature)found!).DegreesCelsius,
             "m" => ((Length)found!).Meters,
+            "s" => ((Duration)found!).Seconds,
             "VA" => ((ElectricApparentPower)found!).Voltamperes,
             "W" => (double)((Power)found!).Watts,
             "mm2" => ((Area)found!).SquareMillimeters,

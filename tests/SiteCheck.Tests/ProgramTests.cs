@@ -215,7 +215,8 @@ public class ProgramTests
             Assert.Contains("\r\nmast,", csv, StringComparison.Ordinal);
             Assert.DoesNotContain("\"name\": \"mast\"", File.ReadAllText(name + ".json"), StringComparison.Ordinal);
             ProgramRun split = Run(name + ".json", "--schedule", name + ".csv");
-            Assert.Equal((0, whole.Lines.Take(4)), (split.Exit, split.Lines.Take(4)));
+            Assert.Equal(0, split.Exit);
+            Assert.Equal(whole.Lines.Take(4), split.Lines.Take(4));
 
             File.WriteAllText(name + ".csv", "\uFEFF" + csv.Replace(",120 ft,", ",\"120,5 ft\",", StringComparison.Ordinal).Replace("\r\n", "\n", StringComparison.Ordinal));
             ProgramRun wrong = Run(name + ".json", "--schedule", name + ".csv");

@@ -113,10 +113,13 @@ public sealed class BoxLosses
     public Derivation Explain() => new("losses in the box", Steps(), ToString());
 
     /// <summary>The parts and their sum in the invariant culture; never throws.</summary>
-    public override string ToString() => FormattableString.Invariant(
-        $"{(IsAtLeast ? "at least " : "")}{TotalWatts:0.00} W: supply {SupplyWatts:0.00} W, ")
-            + FormattableString.Invariant($"devices {DeviceWatts:0.00} ")
-                + FormattableString.Invariant($"W{(NeighborWatts > 0 ? FormattableString.Invariant($", neighbors {NeighborWatts:0.00} W") : "")}, other {OtherWatts:0.00} W");
+    public override string ToString()
+    {
+        string neighbors = NeighborWatts > 0 ? FormattableString.Invariant($", neighbors {NeighborWatts:0.00} W") : string.Empty;
+        string atLeast = IsAtLeast ? "at least " : string.Empty;
+        return FormattableString.Invariant($"{atLeast}{TotalWatts:0.00} W: supply {SupplyWatts:0.00} W, devices {DeviceWatts:0.00} W")
+            + neighbors + FormattableString.Invariant($", other {OtherWatts:0.00} W");
+    }
 
     internal IEnumerable<DerivationStep> Steps()
     {

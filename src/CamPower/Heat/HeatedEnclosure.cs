@@ -121,7 +121,10 @@ public sealed class HeatedEnclosure
     public Derivation Explain() => new(Enclosure.ToString(), HeatDerivation.Steps(this), ToString());
 
     /// <summary>Heat, surroundings and inside in the invariant culture; never throws.</summary>
-    public override string ToString() => FormattableString.Invariant(
-        $"{InsideCelsius:0.0} °C inside, {RiseKelvins:0.0} K above the air around: ")
-            + FormattableString.Invariant($"{LossWatts:0.##} W lost in it{(SolarWatts > 0 ? FormattableString.Invariant($", {SolarWatts:0.#} W from the sun") : "")}");
+    public override string ToString()
+    {
+        string sun = SolarWatts > 0 ? FormattableString.Invariant($", {SolarWatts:0.#} W from the sun") : string.Empty;
+        return FormattableString.Invariant(
+            $"{InsideCelsius:0.0} °C inside, {RiseKelvins:0.0} K above the air around: {LossWatts:0.##} W lost in it") + sun;
+    }
 }

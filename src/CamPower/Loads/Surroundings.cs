@@ -56,9 +56,11 @@ public sealed class Surroundings
     internal double SunWattsPerSquareMeter { get; }
 
     /// <summary>The three temperatures, and the sunlight where there is any, in the invariant culture; never throws.</summary>
-    public override string ToString() => FormattableString.Invariant(
-        $"cable {CableCelsius:G6} °C, box {BoxCelsius:G6} °C, camera {Celsius.Of(Camera):G6} ")
-            + FormattableString.Invariant($"°C{(Sun is null ? "" : FormattableString.Invariant($", sun {SunWattsPerSquareMeter:G6} W/m²"))}");
+    public override string ToString()
+    {
+        string sun = Sun is null ? string.Empty : FormattableString.Invariant($", sun {SunWattsPerSquareMeter:G6} W/m²");
+        return FormattableString.Invariant($"cable {CableCelsius:G6} °C, box {BoxCelsius:G6} °C, camera {Celsius.Of(Camera):G6} °C") + sun;
+    }
 
     private static double Checked(Temperature temperature, string parameter) =>
         Require.Within(Celsius.Of(temperature), AbsoluteZero, Hottest, parameter, "°C");

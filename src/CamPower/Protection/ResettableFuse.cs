@@ -27,6 +27,9 @@ public sealed class ResettableFuse : ProtectiveDevice
     /// <summary>Temperature of the air in which its sheet states it. [°C]</summary>
     internal const double SheetCelsius = 20;
 
+    // Typical of radial types, from memory, no source: many interrupt more.
+    private const double GenericMaximumAmperes = 40;
+
     private readonly double _holdAmperes, _tripAmperes, _testAmperes, _timedSeconds, _maximumAmperes;
 
     /// <summary>Describes a resettable fuse as its data sheet does, in still air of 20 °C.</summary>
@@ -95,7 +98,7 @@ public sealed class ResettableFuse : ProtectiveDevice
     /// <remarks>
     /// Rounded, careful figures, from memory, no source: replace them by those of the data sheet. The trip current is twice the hold
     /// current. It has tripped within 5 s to 20 s at 5 times the hold current. The minimum resistance is low and the maximum
-    /// resistance high for its size. Neither a maximum current nor a tripped power is stated. See <see cref="Sources.TypicalResettable"/>.
+    /// resistance high for its size. The largest current that they interrupt is 40 A. A tripped power is not stated. See <see cref="Sources.TypicalResettable"/>.
     /// </remarks>
     public static IReadOnlyList<ResettableFuse> Generic16Volt { get; } = Array.AsReadOnly<ResettableFuse>(
     [
@@ -238,8 +241,7 @@ public sealed class ResettableFuse : ProtectiveDevice
         FormattableString.Invariant($"generic 16 V resettable fuse, {hold:0.00} A"),
         ElectricCurrent.FromAmperes(hold), ElectricCurrent.FromAmperes(2 * hold), ElectricCurrent.FromAmperes(5 * hold),
         Duration.FromSeconds(seconds), ElectricResistance.FromOhms(minimumOhms), ElectricResistance.FromOhms(maximumOhms),
-        GenericThermal,
-        ElectricPotential.FromVolts(16));
+        GenericThermal, ElectricPotential.FromVolts(16), ElectricCurrent.FromAmperes(GenericMaximumAmperes));
 
     private static SharePoint<Temperature> Point(double celsius, double share) =>
         new(Temperature.FromDegreesCelsius(celsius), Ratio.FromDecimalFractions(share));
