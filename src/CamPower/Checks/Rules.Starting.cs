@@ -69,17 +69,18 @@ public static partial class Rules
                 .OrderByDescending(Excess).ToList()
             where dark.Count > 0
             let worst = dark[0]
-            let lasts = (Duration)worst.DuringInrush.Value!
+            let lasts = worst.DuringInrush.Value as Duration?
+            let span = lasts is Duration known ? Invariant($"for {known.Milliseconds:G3} ms") : "until the inrush ends, which this supply prolongs"
             let held = (Duration)worst.DuringInrush.Limit!
             let others = dark.Count > 1 ? Invariant($" Restarting: {string.Join(", ", dark.Select(d => d.Device.Name))}.") : string.Empty
             select rule.Find(dark.Count > 1 ? Subject.Of(box.Key) : Subject.Of(worst.Device),
-                Invariant($"{worst.Device} is below its drop-out voltage for {lasts.Milliseconds:G3} ms in \"{worst.Condition}\"; ")
+                Invariant($"{worst.Device} is below its drop-out voltage {span} in \"{worst.Condition}\"; ")
                     + Invariant($"its hold-up time is {held.Milliseconds:G3} ms.{others}"),
                 lasts, held, worst.Condition));
 
-    // How many times its hold-up time an inrush takes it below its drop-out voltage.
+    // How many times its hold-up time an inrush takes it below its drop-out voltage; without end where the supply has no balance with it.
     private static double Excess(DeviceInCondition dark) =>
-        ((Duration)dark.DuringInrush.Value!).Seconds / ((Duration)dark.DuringInrush.Limit!).Seconds;
+        dark.DuringInrush.Value is Duration lasts ? lasts.Seconds / ((Duration)dark.DuringInrush.Limit!).Seconds : double.PositiveInfinity;
 
     // The voltage found is 0 where there is none.
     private static SimpleRule NotStarting(string id, StartVerdict reason, string purpose, string remedy,
