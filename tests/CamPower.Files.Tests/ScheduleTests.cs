@@ -60,7 +60,7 @@ public class ScheduleTests
             ["", "", "", "", "", "", ""],
             ["kiosk", "", "dome", "quay box", "2", "18 AWG/2 stranded", "30.5 m"],
         ];
-        string csv = mark + string.Concat(rows.Select(row => string.Join(separator, row.Select(c => c.Contains('"') ? $"\"{c}\"" : c)) + newLine));
+        string csv = mark + string.Concat(rows.Select(row => string.Join(separator, row.Select(c => c.Contains('"', StringComparison.Ordinal) ? $"\"{c}\"" : c)) + newLine));
         using var small = new MemoryStream(Encoding.UTF8.GetBytes(Small));
         using var schedule = new MemoryStream(Encoding.UTF8.GetBytes(csv));
         Site site = SiteSchedule.Read(small, schedule).Site!;

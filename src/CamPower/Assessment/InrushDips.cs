@@ -25,7 +25,7 @@ internal sealed class InrushDips
     private readonly IReadOnlyList<GroupInCondition> _groups;
     private readonly double _fullVolts;
     private readonly Dictionary<FedDevice, (int Group, int Index)> _places = [];
-    private readonly Lazy<IReadOnlyList<Dip>> _dips;
+    private readonly Lazy<Dip[]> _dips;
 
     // Filled with the dips: those of each group, those that take the box down with them, and how many of which nothing is known.
     private readonly Dictionary<int, List<Dip>> _dipsOfGroup = [];
@@ -37,7 +37,7 @@ internal sealed class InrushDips
         _box = box;
         _groups = groups;
         _fullVolts = fullVolts;
-        _dips = new Lazy<IReadOnlyList<Dip>>(Sorted);
+        _dips = new Lazy<Dip[]>(Sorted);
     }
 
     private SupplyOutput Supply => _box.Supply.Output;
@@ -46,13 +46,13 @@ internal sealed class InrushDips
     /// long it lasts against how long the device runs on.</summary>
     internal Judgment On(FedDevice device)
     {
-        IReadOnlyList<Dip> dips = _dips.Value;
+        Dip[] dips = _dips.Value;
         if (!_places.TryGetValue(device, out (int Group, int Index) place)) return default;
         int own = _dipsOfGroup.TryGetValue(place.Group, out List<Dip>? near) ? near.Count : 0,
             ofItself = near?.Count(dip => IsItsOwnStart(dip)) ?? 0;
-        if (dips.Count == ofItself) return default;
+        if (dips.Length == ofItself) return default;
         if (device.Device.Model.Starting is not Starting starting) return Judgment.Unknown("the drop-out voltage");
-        double lowest = dips.Count > own ? _groups[place.Group].Solved[place.Index] : double.PositiveInfinity, longest = 0;
+        double lowest = dips.Length > own ? _groups[place.Group].Solved[place.Index] : double.PositiveInfinity, longest = 0;
         if (near is not null)
         {
             foreach (Dip dip in near.Where(d => d.OwnVolts is not null && !IsItsOwnStart(d))) Take(dip.OwnVolts![place.Index], dip.Seconds);
@@ -78,7 +78,7 @@ internal sealed class InrushDips
         ? Judgment.AtMost(seconds, held, held, s => Duration.FromSeconds(s))
         : Judgment.Unknown(HoldUpNotStated);
 
-    private IReadOnlyList<Dip> Sorted()
+    private Dip[] Sorted()
     {
         Dip[] all = [.. AllDips()];
         foreach (Dip dip in all)
@@ -169,8 +169,9 @@ internal sealed class InrushDips
         return double.IsNaN(volts) ? 0 : volts;
     }
 
+    // Where the supply finds no balance its devices have nothing.
     private double[] Solved(GroupInCondition group, Load[] loads, double railVolts) =>
-        FeedSolver.Solved(group.Circuit, group.Lowest.With(_box, railVolts), loads);
+        railVolts > 0 ? FeedSolver.Solved(group.Circuit, group.Lowest.With(_box, railVolts), loads) : new double[loads.Length];
 
     // What of a group the box feeds, or one feed of it.
     private double AmperesOf(GroupInCondition group, Load[] loads, double[] volts, double railVolts, OutputFeed? feed = null)

@@ -93,7 +93,7 @@ internal readonly record struct Unstated(string What, string Where, string Decid
         select new Unstated("ripple of the supply", device.Box.Name, "how much hum the shields carry", HasRuleOfItsOwn: true);
 
     // The box alone where it holds of every output in use; outputs in a row are a range.
-    private static string Place(DistributionBox box, IReadOnlyList<OutputFaults> outputs, int used)
+    private static string Place(DistributionBox box, List<OutputFaults> outputs, int used)
     {
         if (outputs.Count == used) return box.Name;
         IEnumerable<IGrouping<int, int>> rows = outputs.Select(o => o.Output.Number).OrderBy(number => number)

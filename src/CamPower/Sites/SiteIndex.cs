@@ -75,13 +75,10 @@ internal sealed class SiteIndex
     private static Dictionary<string, int> Places(IEnumerable<string> names)
     {
         var places = new Dictionary<string, int>(StringComparer.Ordinal);
-        int place = 0;
-        foreach (string name in names)
-        {
-            if (!places.ContainsKey(name)) places.Add(name, place);
-            place++;
-        }
+        string[] all = [.. names];
 
+        // The first of a name is its place.
+        for (int place = all.Length - 1; place >= 0; place--) places[all[place]] = place;
         return places;
     }
 }

@@ -92,6 +92,6 @@ internal static class Wording
         string left = Regex.Replace(sentence, @"\([^()]*\)", "");
         left = Regex.Replace(left, @"\b\d[\d.,E+-]* ?(V DC|V AC|W/m²|A²·s|N·m|lb-in|mm²|°C|AWG|mV|mΩ|VA|ms|Ω|%|[VAWKmhs])(?!\w)", "1");
         left = Regex.Replace(left, @"\b[N\d][\d-]*(,? (and )?[N\d][\d-]*\b)+", "N");
-        return Regex.Matches(left, @"[\w°²]+(?:[-'/.·×][\w°²]+)*").Count;
+        return Regex.Count(left, @"[\w°²]+(?:[-'/.·×][\w°²]+)*");
     }
 }
