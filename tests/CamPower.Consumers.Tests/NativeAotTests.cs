@@ -14,12 +14,12 @@ public sealed partial class NativeAotTests(NativeAotTests.Publication published)
     [Fact]
     public void Publish_Succeeds() => Assert.True(published.Log.ExitStatus == 0, published.Log.Output);
 
-    // UnitsNet looks for its own members by name where it registers conversions; nothing here calls that.
+    // UnitsNet looks for its own members by name where it registers conversions, and CsvHelper where it maps records to classes; nothing here calls that.
     [Fact]
-    public void Publish_WarnsOfUnitsNetAlone()
+    public void Publish_WarnsOfUnitsNetAndCsvHelperAlone()
     {
         string[] warnings = [.. Warning().Matches(published.Log.Output).Select(m => m.Groups[1].Value).Distinct(StringComparer.Ordinal)];
-        Assert.Equal(["IL2104: Assembly 'UnitsNet' produced trim warnings"], warnings);
+        Assert.Equal(["IL2104: Assembly 'CsvHelper' produced trim warnings", "IL2104: Assembly 'UnitsNet' produced trim warnings"], warnings.Order(StringComparer.Ordinal));
     }
 
     [Fact]

@@ -40,18 +40,18 @@ internal static class PageStyle
         .diagram svg { min-width: 44rem; }
         figure { margin: 0; border: 1px solid #c4c4c4; padding: .5rem; }
         figure svg { display: block; width: 100%; height: auto; }
-        @page { margin: 12mm 12mm 14mm;
+        @page { margin: 10mm 12mm 12mm;
           @bottom-right { content: "Page " counter(page) " of " counter(pages); font: 7pt Verdana, "DejaVu Sans", Arial, sans-serif; } }
         @media print {
           :root { font-size: 7.8pt; }
           body { line-height: 1.25; }
           main { max-width: none; padding: 0; }
-          h2 { margin: 1rem 0 .3rem; padding-top: .2rem; border-top-width: 1px; }
+          h2 { margin: .6rem 0 .2rem; padding-top: .1rem; border-top-width: 1px; }
           p { margin: .25rem 0; max-width: none; }
           dl { margin: .25rem 0; }
-          .scrolled { overflow: visible; margin: .5rem 0; }
+          .scrolled { overflow: visible; margin: .25rem 0; }
           table { font-size: 7pt; line-height: 1.2; }
-          th, td { padding: .1rem .3rem; }
+          th, td { padding: .05rem .3rem; }
           thead { display: table-header-group; }
           th, td, thead th { background: none; }
           tr, figure, .findings li, dl div, caption { break-inside: avoid; }
