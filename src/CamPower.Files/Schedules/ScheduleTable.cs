@@ -133,6 +133,7 @@ internal sealed class ScheduleTable
         int open = heading.IndexOf('(', StringComparison.Ordinal);
         bool hasUnit = open > 0 && heading.EndsWith(')');
         string name = (hasUnit ? heading[..open] : heading).Trim().ToLowerInvariant();
-        return (name, hasUnit ? heading[(open + 1)..^1].Trim() : string.Equals(name, ScheduleColumns.Watts, StringComparison.Ordinal) ? "W" : null);
+        string? usual = string.Equals(name, ScheduleColumns.Watts, StringComparison.Ordinal) ? "W" : null;
+        return (name, hasUnit ? heading[(open + 1)..^1].Trim() : usual);
     }
 }

@@ -15,7 +15,8 @@ internal static class FaultTable
 
     /// <summary>The outputs of several boxes, most often one of each.</summary>
     internal static Block Of(IReadOnlyList<OutputFaults> outputs) =>
-        Of("Shorts on what they feed", "Box or adapter", outputs, alike => string.Join(", ", alike.Select(o => o.Box.Name).Distinct(StringComparer.Ordinal)));
+        Of("Shorts on what they feed", "Box or adapter", outputs,
+            alike => string.Join(", ", alike.Select(o => o.Box.Name).Distinct(StringComparer.Ordinal)));
 
     private static DataTable Of(string caption, string place, IReadOnlyList<OutputFaults> outputs,
         Func<IEnumerable<OutputFaults>, string> places)
@@ -23,7 +24,8 @@ internal static class FaultTable
         Dictionary<DistributionBox, int> devices = outputs.GroupBy(o => o.Box)
             .ToDictionary(box => box.Key, box => box.Sum(o => o.Assessment.Devices.Count));
         IGrouping<string, (OutputFaults Output, string[] Answer)>[] alike =
-            [.. outputs.Select(o => (Output: o, Answer: Answer(o, devices[o.Box]))).GroupBy(x => string.Join('\n', x.Answer), StringComparer.Ordinal)];
+            [.. outputs.Select(o => (Output: o, Answer: Answer(o, devices[o.Box])))
+                .GroupBy(x => string.Join('\n', x.Answer), StringComparer.Ordinal)];
         return new DataTable(caption,
             [new(place), new("Protective device"), new("Smallest short"), new("Conductors"), new("Supply during it"),
                 new("Others that go dark")],

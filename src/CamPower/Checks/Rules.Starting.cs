@@ -70,7 +70,9 @@ public static partial class Rules
             where dark.Count > 0
             let worst = dark[0]
             let lasts = worst.DuringInrush.Value as Duration?
-            let span = lasts is Duration known ? Invariant($"for {known.Milliseconds:G3} ms") : "until the inrush ends, which this supply prolongs"
+            let span = lasts is Duration known
+                ? Invariant($"for {known.Milliseconds:G3} ms")
+                : "until the inrush ends, which this supply prolongs"
             let held = (Duration)worst.DuringInrush.Limit!
             let others = dark.Count > 1 ? Invariant($" Restarting: {string.Join(", ", dark.Select(d => d.Device.Name))}.") : string.Empty
             select rule.Find(dark.Count > 1 ? Subject.Of(box.Key) : Subject.Of(worst.Device),

@@ -98,7 +98,8 @@ public sealed class ResettableFuse : ProtectiveDevice
     /// <remarks>
     /// Rounded, careful figures, from memory, no source: replace them by those of the data sheet. The trip current is twice the hold
     /// current. It has tripped within 5 s to 20 s at 5 times the hold current. The minimum resistance is low and the maximum
-    /// resistance high for its size. The largest current that they interrupt is 40 A. A tripped power is not stated. See <see cref="Sources.TypicalResettable"/>.
+    /// resistance high for its size. The largest current that they interrupt is 40 A. A tripped power is not stated.
+    /// See <see cref="Sources.TypicalResettable"/>.
     /// </remarks>
     public static IReadOnlyList<ResettableFuse> Generic16Volt { get; } = Array.AsReadOnly<ResettableFuse>(
     [
