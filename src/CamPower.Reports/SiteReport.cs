@@ -31,7 +31,7 @@ public sealed class SiteReport
     /// <summary>Puts a report together.</summary>
     /// <param name="assessment">The solved site.</param>
     /// <param name="findings">What the rules found on it, in any order.</param>
-    /// <param name="cancellationToken">Breaks it off: trim windows and faults of a large site whose returns are shared take long.</param>
+    /// <param name="cancellationToken">Cancels it: trim windows and faults of a large site whose returns are shared take long.</param>
     /// <exception cref="ArgumentNullException"><paramref name="assessment"/>, <paramref name="findings"/> or one of them is
     /// null.</exception>
     /// <exception cref="OperationCanceledException"><paramref name="cancellationToken"/> was canceled.</exception>

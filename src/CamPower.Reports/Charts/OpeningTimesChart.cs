@@ -54,7 +54,7 @@ internal static class OpeningTimesChart
         return new Chart(title, words.TrimEnd(), model, ChartFrame.HeightWithLegend(model));
     }
 
-    /// <summary>The current that the device carries for good. [A]</summary>
+    /// <summary>The current that the device carries continuously. [A]</summary>
     private static double CarriedAmperes(ProtectiveDevice device, Temperature ambient) => device switch
     {
         Fuse { Rerating: ShareCurve<Temperature> curve } fuse => fuse.RatedCurrent.Amperes * (curve.ShareAt(ambient)?.DecimalFractions

@@ -24,7 +24,7 @@ internal sealed class BoxRail
     /// <param name="box">The box.</param>
     /// <param name="groups">The groups that it feeds, with everything on.</param>
     /// <param name="amperes">What its outputs take together, as many motors moving as may. [A]</param>
-    /// <param name="cancellationToken">Breaks it off.</param>
+    /// <param name="cancellationToken">Cancels it.</param>
     internal BoxRail(DistributionBox box, IReadOnlyList<GroupInCondition> groups, double amperes, CancellationToken cancellationToken)
     {
         _box = box;

@@ -49,7 +49,7 @@ public sealed class OutputInCondition
     internal Judgment LimitOf(BoxOutput output) =>
         Judgment.AtMost(Amperes, output.LimitAmperes, output.LimitAmperes, a => ElectricCurrent.FromAmperes(a));
 
-    /// <summary>The current against what the device of another output in its place carries for good.</summary>
+    /// <summary>The current against what the device of another output in its place carries continuously.</summary>
     internal Judgment ProtectionOf(BoxOutput output)
     {
         if (output.Protection is not ProtectiveDevice device) return Judgment.Unknown("protective device");

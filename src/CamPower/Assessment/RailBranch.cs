@@ -30,7 +30,7 @@ internal sealed class RailBranch
     /// <param name="rail">What feeds it while nothing is overloaded.</param>
     /// <param name="box">The box whose voltage falls.</param>
     /// <param name="loads">What its devices take.</param>
-    /// <param name="cancellationToken">Breaks it off.</param>
+    /// <param name="cancellationToken">Cancels it.</param>
     internal RailBranch(FeedCircuit circuit, RailVolts rail, DistributionBox box, Load[] loads, CancellationToken cancellationToken)
     {
         _cancellationToken = cancellationToken;

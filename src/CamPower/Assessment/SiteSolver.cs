@@ -28,7 +28,7 @@ internal sealed class SiteSolver
     /// <param name="boxes">The boxes that are assessed: none of which other outputs are fed.</param>
     /// <param name="lowest">What feeds them where devices go dark.</param>
     /// <param name="highest">What feeds them where they see too much.</param>
-    /// <param name="cancellationToken">Breaks it off.</param>
+    /// <param name="cancellationToken">Cancels it.</param>
     internal SiteSolver(Site site, IReadOnlyList<FeedGroup> groups, IReadOnlyList<DistributionBox> boxes, RailVolts lowest,
         RailVolts highest, CancellationToken cancellationToken)
     {

@@ -18,7 +18,7 @@ public sealed class Cable
     /// <param name="outgoing">The conductor from the supply to the load.</param>
     /// <param name="return">The conductor from the load back to the supply.</param>
     /// <param name="isPreTerminated">Whether it comes with its connectors on and may be neither cut nor extended.</param>
-    /// <param name="name">How it is called; null to call it by its conductors.</param>
+    /// <param name="name">Name; null to call it by its conductors.</param>
     /// <param name="insulation">The insulation of its conductors; null where nothing is known of it.</param>
     /// <param name="coax">The coaxial cable in the same bundle, its shield as the return; null for none.</param>
     /// <param name="source">Where the construction is described, or null.</param>
@@ -44,7 +44,7 @@ public sealed class Cable
     /// <summary>Whether it comes with its connectors on and may be neither cut nor extended.</summary>
     public bool IsPreTerminated { get; }
 
-    /// <summary>How it is called, or null.</summary>
+    /// <summary>Name, or null.</summary>
     public string? Name { get; }
 
     /// <summary>The insulation of its conductors, or null where nothing is known of it.</summary>
@@ -72,7 +72,7 @@ public sealed class Cable
     /// <param name="stranding">How the metal is made up.</param>
     /// <param name="material">What the conductors are made of.</param>
     /// <param name="isPreTerminated">Whether it comes with its connectors on and may be neither cut nor extended.</param>
-    /// <param name="name">How it is called; null to call it by its conductors.</param>
+    /// <param name="name">Name; null to call it by its conductors.</param>
     /// <param name="insulation">The insulation of both; null where nothing is known of it.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="size"/> is the default value.</exception>
@@ -92,7 +92,7 @@ public sealed class Cable
     /// <summary>Several equal pairs ganged: one wire of each pair on the positive, the other on the negative.</summary>
     /// <param name="wire">Each wire of every pair.</param>
     /// <param name="pairs">How many pairs are used, from 1 to 100.</param>
-    /// <param name="name">How it is called; null to call it by its conductors.</param>
+    /// <param name="name">Name; null to call it by its conductors.</param>
     /// <exception cref="ArgumentNullException"><paramref name="wire"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="pairs"/> is outside its range.</exception>
     /// <remarks>Four pairs put four wires on each pole. Two whole pairs on each pole are the same four wires.</remarks>

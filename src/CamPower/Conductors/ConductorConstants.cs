@@ -140,7 +140,7 @@ internal static class ConductorConstants
     internal static CitedValue SelfHeatingMatters { get; } =
         new("Growth of resistance by self-heating from which on it matters", 1, "%", Sources.SelfHeatingPolicy);
 
-    /// <summary>Thinnest conductor whose heat is estimated from that of a thicker one. [AWG]</summary>
+    /// <summary>Thinnest conductor whose heat is estimated from that of a larger one. [AWG]</summary>
     internal static CitedValue ThinnestEstimated { get; } =
         new("Thinnest conductor whose heat is estimated from that of a thicker one", 28, "AWG", Sources.ThinConductor);
 

@@ -19,7 +19,7 @@ public sealed class ConductorMaterial
     private const double OhmMeterPerOhmSquareMillimeterPerMeter = 1e-6, FullConductivity = 100;
 
     /// <summary>Describes a material.</summary>
-    /// <param name="name">How it is called. Not empty.</param>
+    /// <param name="name">Name. Not empty.</param>
     /// <param name="resistivityAt20C">Resistivity at 20 °C, above 0. [Ω·m]</param>
     /// <param name="temperatureCoefficientAt20C">Temperature coefficient of resistance, α₂₀. [1/K]</param>
     /// <param name="validFrom">Lowest temperature of the linear model. [any temperature unit]</param>
@@ -101,7 +101,7 @@ public sealed class ConductorMaterial
     public static ConductorMaterial CopperCladSteel40 { get; } =
         CladSteel("copper-clad steel 40 %", ConductorConstants.CopperCladSteel40Conductivity);
 
-    /// <summary>How it is called.</summary>
+    /// <summary>Name.</summary>
     public string Name { get; }
 
     /// <summary>Resistivity at 20 °C. [Ω·m]</summary>

@@ -49,7 +49,7 @@ public sealed class InstallationMethod
     private readonly List<(double LogArea, double LogTheta)> _points;
 
     /// <summary>Describes a way of installation method by published currents.</summary>
-    /// <param name="name">How it is called. Not empty.</param>
+    /// <param name="name">Name. Not empty.</param>
     /// <param name="points">Published currents of copper conductors by their size, at least two sizes, each current above 0. [A]</param>
     /// <param name="conductor">Temperature that a conductor reaches at them. [any temperature unit]</param>
     /// <param name="air">Temperature of the air at them, below <paramref name="conductor"/>. [any temperature unit]</param>
@@ -90,7 +90,7 @@ public sealed class InstallationMethod
         Copper((24, 2.5), (22, 3), (20, 4), (16, 7), (14, 10), (12, 13), (10, 17)),
         Temperature.FromDegreesCelsius(105), Temperature.FromDegreesCelsius(70), Sources.AircraftBundles);
 
-    /// <summary>How it is called.</summary>
+    /// <summary>Name.</summary>
     public string Name { get; }
 
     /// <summary>The published currents of copper conductors by their size. [A]</summary>
@@ -145,7 +145,7 @@ public sealed class InstallationMethod
     /// <param name="size">The size of a wire.</param>
     public bool IsEstimatedAt(WireSize size) => Covers(size) && Math.Log(size.SquareMeters) < _points[0].LogArea;
 
-    /// <summary>Whether a size is thinner than the thinnest that is covered.</summary>
+    /// <summary>Whether a size is smaller than the thinnest that is covered.</summary>
     internal bool IsThinner(WireSize size) => size.SquareMeters < ThinnestCovered && !Covers(size);
 
     /// <summary>A conductor like another, of the thinnest size that is covered.</summary>

@@ -26,7 +26,7 @@ public sealed class Insulation
     private readonly double? _faultCelsius;
 
     /// <summary>States an insulation.</summary>
-    /// <param name="name">How it is called. Not empty.</param>
+    /// <param name="name">Name. Not empty.</param>
     /// <param name="highestInService">The highest conductor temperature in service, from -200 °C to 1000 °C.</param>
     /// <param name="highestInFault">The highest conductor temperature in a fault, above the former, to 1000 °C.</param>
     /// <param name="source">Where the temperatures come from.</param>
@@ -66,7 +66,7 @@ public sealed class Insulation
     /// <summary>Rubber of 60 °C: 200 °C in a fault.</summary>
     public static Insulation Rubber60 { get; } = Of("rubber 60 °C", 60, 200, Sources.AdiabaticWithstandFromMemory);
 
-    /// <summary>How it is called.</summary>
+    /// <summary>Name.</summary>
     public string Name { get; }
 
     /// <summary>The highest conductor temperature in service.</summary>

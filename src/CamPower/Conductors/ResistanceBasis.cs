@@ -15,7 +15,7 @@ public abstract class ResistanceBasis
     {
     }
 
-    /// <summary>How it is called.</summary>
+    /// <summary>Name.</summary>
     public abstract string Name { get; }
 
     /// <summary>Whether the resistance is the most that a standard allows, and no expected value.</summary>

@@ -9,7 +9,7 @@ namespace CamPower;
 public sealed class Stranding
 {
     /// <summary>Describes a construction.</summary>
-    /// <param name="name">How it is called. Not empty.</param>
+    /// <param name="name">Name. Not empty.</param>
     /// <param name="layFactor">Resistance over that of the solid wire of the same area, from 1 to 1.2. [1]</param>
     /// <param name="source">Where the factor comes from.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
@@ -46,7 +46,7 @@ public sealed class Stranding
     public static Stranding IecClass5 { get; } =
         new("IEC class 5 flexible", ConductorConstants.FlexibleLay.Value, ConductorConstants.FlexibleLay.Source);
 
-    /// <summary>How it is called.</summary>
+    /// <summary>Name.</summary>
     public string Name { get; }
 
     /// <summary>Resistance over that of the solid wire of the same area. [1]</summary>

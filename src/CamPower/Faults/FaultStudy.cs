@@ -75,7 +75,7 @@ public sealed class FaultStudy
     /// <summary>The supply behind the fault.</summary>
     public Supply Supply { get; }
 
-    /// <summary>What is meant to interrupt it, or null where nobody declares it.</summary>
+    /// <summary>What is meant to interrupt it, or null where it is not stated.</summary>
     public ProtectiveDevice? Device { get; }
 
     /// <summary>The temperatures of each condition.</summary>

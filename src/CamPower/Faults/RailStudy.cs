@@ -26,7 +26,7 @@ internal sealed class RailStudy
     /// <param name="box">The box.</param>
     /// <param name="output">The output that is shorted.</param>
     /// <param name="condition">Index of the condition.</param>
-    /// <param name="cancellationToken">Breaks it off.</param>
+    /// <param name="cancellationToken">Cancels it.</param>
     internal RailStudy(BoxAssessment box, BoxOutput output, int condition, CancellationToken cancellationToken)
     {
         cancellationToken.ThrowIfCancellationRequested();

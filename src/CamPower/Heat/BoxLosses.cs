@@ -11,7 +11,7 @@ namespace CamPower.Heat;
 /// <remarks>
 /// Immutable. The supply gives its highest voltage. Below the first point of its efficiency curve it is taken to lose as
 /// much as there, for its losses grow with its load; beyond the last point it loses at least as much as there.
-/// A device counts with its greatest resistance, one that nobody declares with none; wires in the box do not count, and of a
+/// A device counts with its greatest resistance, one that is not stated with none; wires in the box do not count, and of a
 /// fuse the cold resistance does. What depends on the temperature inside is the resistance of a resettable fuse alone
 /// (<see cref="ResettableFuse.MaximumResistanceIn"/>); data sheets state efficiency at one temperature.
 /// </remarks>

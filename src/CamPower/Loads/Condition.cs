@@ -21,7 +21,7 @@ public sealed class Condition
     internal const double ContinuousFromHours = 3;
 
     /// <summary>States a condition.</summary>
-    /// <param name="name">How it is called. Not empty.</param>
+    /// <param name="name">Name. Not empty.</param>
     /// <param name="on">The shares that are on beside the base draw.</param>
     /// <param name="at">The temperatures.</param>
     /// <param name="motorsMoving">How many motors of the whole site move at once, at least 0; null for all of them.</param>
@@ -46,7 +46,7 @@ public sealed class Condition
         LineVolts = lineVoltage is ElectricPotential line ? Require.SourceVolts(line.Volts, nameof(lineVoltage)) : null;
     }
 
-    /// <summary>How it is called.</summary>
+    /// <summary>Name.</summary>
     public string Name { get; }
 
     /// <summary>The shares that are on beside the base draw.</summary>

@@ -14,13 +14,13 @@ namespace CamPower;
 public sealed class Device
 {
     /// <summary>Describes a model.</summary>
-    /// <param name="name">How it is called. Not empty.</param>
+    /// <param name="name">Name. Not empty.</param>
     /// <param name="kind">What it is for.</param>
     /// <param name="draw">What it draws.</param>
     /// <param name="dcInput">The DC voltage that it accepts; null for none.</param>
     /// <param name="acInput">The AC voltage that it accepts, RMS; null for none.</param>
     /// <param name="starting">When it turns on and drops out; null when that is not known.</param>
-    /// <param name="connector">The connector at which it takes its power; null where nobody declares it.</param>
+    /// <param name="connector">The connector at which it takes its power; null where it is not stated.</param>
     /// <param name="inrush">What its input draws in the first moments when power comes; null where it is not stated.</param>
     /// <param name="switchedInrush">What it draws in the first moments when its illuminators or motors are switched on while it runs; null
     /// where it is not stated.</param>
@@ -46,7 +46,7 @@ public sealed class Device
         SwitchedInrush = switchedInrush;
     }
 
-    /// <summary>How it is called.</summary>
+    /// <summary>Name.</summary>
     public string Name { get; }
 
     /// <summary>What it is for.</summary>
@@ -64,10 +64,10 @@ public sealed class Device
     /// <summary>When it turns on and drops out, or null when that is not known.</summary>
     public Starting? Starting { get; }
 
-    /// <summary>The connector at which it takes its power, or null where nobody declares it.</summary>
+    /// <summary>The connector at which it takes its power, or null where it is not stated.</summary>
     public Connector? Connector { get; }
 
-    /// <summary>What its input draws in the first moments when power comes, or null where nobody declares it.</summary>
+    /// <summary>What its input draws in the first moments when power comes, or null where it is not stated.</summary>
     public Inrush? Inrush { get; }
 
     /// <summary>What it draws above its running current in the first moments when its illuminators or motors are switched on while it runs,

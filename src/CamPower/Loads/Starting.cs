@@ -17,8 +17,8 @@ public sealed class Starting
     /// <param name="dropOut">Falling terminal voltage at which it stops, above 0 and not above <paramref name="turnOn"/>. [V]</param>
     /// <param name="softStart">Whether the input ramps its draw up, so that the voltage can follow it past the unstable one; null where it
     /// is not stated, which counts as no.</param>
-    /// <param name="delay">How long it waits after power comes before it draws, at least 0; null where nobody declares it. [s]</param>
-    /// <param name="holdUp">How long it runs on without power, at least 0; null where nobody declares it. [s]</param>
+    /// <param name="delay">How long it waits after power comes before it draws, at least 0; null where it is not stated. [s]</param>
+    /// <param name="holdUp">How long it runs on without power, at least 0; null where it is not stated. [s]</param>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public Starting(ElectricPotential turnOn, ElectricPotential dropOut, bool? softStart, Duration? delay = null, Duration? holdUp = null)
     {
@@ -48,10 +48,10 @@ public sealed class Starting
     /// <summary>Whether the draw ramps up; null where it is not stated, which counts as no.</summary>
     public bool? HasSoftStart { get; }
 
-    /// <summary>How long it waits after power comes before it draws, or null where nobody declares it. [s]</summary>
+    /// <summary>How long it waits after power comes before it draws, or null where it is not stated. [s]</summary>
     public Duration? Delay { get; }
 
-    /// <summary>How long it runs on without power, or null where nobody declares it. [s]</summary>
+    /// <summary>How long it runs on without power, or null where it is not stated. [s]</summary>
     public Duration? HoldUp { get; }
 
     internal double TurnOnVolts { get; }

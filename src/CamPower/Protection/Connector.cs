@@ -17,7 +17,7 @@ namespace CamPower;
 public sealed class Connector
 {
     /// <summary>Describes a connector.</summary>
-    /// <param name="name">How it is called. Not empty.</param>
+    /// <param name="name">Name. Not empty.</param>
     /// <param name="source">Where its ratings come from.</param>
     /// <param name="ratedCurrent">What each contact carries all the time, above 0; null where nobody states it. [A]</param>
     /// <param name="voltageClass">The supply voltages that it is meant for; null where it is meant for any.</param>
@@ -58,7 +58,7 @@ public sealed class Connector
     /// <summary>All that are given here.</summary>
     public static IReadOnlyList<Connector> Usual { get; } = Array.AsReadOnly<Connector>([.. UnifiedBarrels, CommonBarrel, ScrewTerminal]);
 
-    /// <summary>How it is called.</summary>
+    /// <summary>Name.</summary>
     public string Name { get; }
 
     /// <summary>Where its ratings come from.</summary>

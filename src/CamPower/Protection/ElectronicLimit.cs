@@ -24,7 +24,7 @@ public sealed class ElectronicLimit : ProtectiveDevice
     private readonly double _leastAmperes, _mostAmperes, _openSeconds, _ohms;
 
     /// <summary>Describes an electronic limit as its data sheet does.</summary>
-    /// <param name="name">How it is called. Not empty.</param>
+    /// <param name="name">Name. Not empty.</param>
     /// <param name="limit">The current that it holds, above 0. [A]</param>
     /// <param name="tolerance">How far that current may be off, from 0 to 0.9. [1]</param>
     /// <param name="opensWithin">It has opened when the limit has lasted so long, above 0. [s]</param>

@@ -27,7 +27,7 @@ public sealed class Fuse : ProtectiveDevice
     private readonly ElectricResistance _coldResistance;
 
     /// <summary>Describes a fuse as its data sheet does.</summary>
-    /// <param name="name">How it is called. Not empty.</param>
+    /// <param name="name">Name. Not empty.</param>
     /// <param name="ratedCurrent">Its rated current, inside the characteristic's range. [A]</param>
     /// <param name="characteristic">Its time limits.</param>
     /// <param name="voltageRating">The highest AC voltage that it interrupts, above 0; of a fuse that is rated for DC alone, that.

@@ -26,7 +26,7 @@ public sealed class FuseCharacteristic
     private const double Hour = 3600, Minute = 60;
 
     /// <summary>States a characteristic.</summary>
-    /// <param name="name">How it is called. Not empty.</param>
+    /// <param name="name">Name. Not empty.</param>
     /// <param name="ratedFrom">The smallest rated current that it holds for, above 0. [A]</param>
     /// <param name="ratedTo">The largest rated current that it holds for, at least <paramref name="ratedFrom"/>. [A]</param>
     /// <param name="timeLimits">At least one, in rising current; times never rise with it.</param>
@@ -110,7 +110,7 @@ public sealed class FuseCharacteristic
         At(3.5, 0.08, 0.5, Sources.BladeFuse),
         At(6, 0.03, 0.1, Sources.BladeFuse));
 
-    /// <summary>How it is called.</summary>
+    /// <summary>Name.</summary>
     public string Name { get; }
 
     /// <summary>The smallest rated current that it holds for. [A]</summary>

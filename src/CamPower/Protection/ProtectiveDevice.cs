@@ -23,7 +23,7 @@ public abstract class ProtectiveDevice
     /// <summary>No device at all: it never interrupts anything.</summary>
     public static ProtectiveDevice None { get; } = new NoProtectiveDevice();
 
-    /// <summary>How it is called.</summary>
+    /// <summary>Name.</summary>
     public string Name { get; }
 
     /// <summary>The highest voltage that it interrupts; null where none is stated. [V]</summary>
@@ -83,7 +83,7 @@ public abstract class ProtectiveDevice
     public OpeningTimes OpeningAt(ElectricCurrent current, Temperature ambient) => OpeningAt(
         Require.NotNegative(current.Amperes, nameof(current), "A"), CurrentFactorAt(ambient, nameof(ambient)));
 
-    /// <summary>The largest current that it carries for good; null where nothing limits it. [A]</summary>
+    /// <summary>The largest current that it carries continuously; null where nothing limits it. [A]</summary>
     /// <param name="ambient">Temperature of the air around the device, inside its ambient curve.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="ambient"/> is outside the curve.</exception>
     public ElectricCurrent? CarriedCurrentAt(Temperature ambient)
@@ -106,10 +106,10 @@ public abstract class ProtectiveDevice
         return airCelsius is double celsius && curve.Covers(celsius) ? [curve.FactorAtCelsius(celsius, nameof(airCelsius))] : [];
     }
 
-    /// <summary>The largest current that it carries for good, its rated currents being multiplied by a factor. [A]</summary>
+    /// <summary>The largest current that it carries continuously, its rated currents being multiplied by a factor. [A]</summary>
     internal abstract double CarriedAmperes(double currentFactor);
 
-    /// <summary>The most that it may carry for good, within the tolerance of what it is set to. [A]</summary>
+    /// <summary>The most that it may carry continuously, within the tolerance of what it is set to. [A]</summary>
     internal virtual double MostCarriedAmperes(double currentFactor) => CarriedAmperes(currentFactor);
 
     /// <summary>The smallest current that opens it for certain, if only in hours; infinite where none does. [A]</summary>

@@ -33,7 +33,7 @@ public sealed class ResettableFuse : ProtectiveDevice
     private readonly double _holdAmperes, _tripAmperes, _testAmperes, _timedSeconds, _maximumAmperes;
 
     /// <summary>Describes a resettable fuse as its data sheet does, in still air of 20 °C.</summary>
-    /// <param name="name">How it is called. Not empty.</param>
+    /// <param name="name">Name. Not empty.</param>
     /// <param name="holdCurrent">The largest current that it carries without tripping, above 0. [A]</param>
     /// <param name="tripCurrent">The smallest current that trips it for certain, above <paramref name="holdCurrent"/>. [A]</param>
     /// <param name="testCurrent">The current at which its time to trip is stated, at least <paramref name="tripCurrent"/>. [A]</param>

@@ -17,7 +17,7 @@ namespace CamPower;
 public sealed class Site
 {
     /// <summary>Describes a site.</summary>
-    /// <param name="name">How it is called. Not empty.</param>
+    /// <param name="name">Name. Not empty.</param>
     /// <param name="conditions">The conditions that it must survive; at least one.</param>
     /// <param name="boxes">Its boxes and adapters.</param>
     /// <param name="runs">Its runs.</param>
@@ -60,7 +60,7 @@ public sealed class Site
         Feeds = FeedGroup.AllOf(this);
     }
 
-    /// <summary>How it is called.</summary>
+    /// <summary>Name.</summary>
     public string Name { get; }
 
     /// <summary>The conditions that it must survive.</summary>

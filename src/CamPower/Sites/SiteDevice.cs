@@ -7,7 +7,7 @@ namespace CamPower;
 public sealed class SiteDevice
 {
     /// <summary>Places a device.</summary>
-    /// <param name="name">How it is called on the site. Not empty.</param>
+    /// <param name="name">Name on the site. Not empty.</param>
     /// <param name="model">What it is.</param>
     /// <param name="at">Name of the junction that it is connected to. Not empty.</param>
     /// <param name="leadsReversed">Whether its leads were seen or measured to be reversed: positive on its negative terminal.</param>
@@ -21,7 +21,7 @@ public sealed class SiteDevice
         LeadsReversed = leadsReversed;
     }
 
-    /// <summary>How it is called on the site.</summary>
+    /// <summary>Name on the site.</summary>
     public string Name { get; }
 
     /// <summary>What it is.</summary>

@@ -15,7 +15,7 @@ public static class SiteQuestions
 {
     /// <summary>The site solved in every one of its conditions.</summary>
     /// <param name="site">The site.</param>
-    /// <param name="cancellationToken">Breaks it off; a large site whose returns are shared takes long.</param>
+    /// <param name="cancellationToken">Cancels it; a large site whose returns are shared takes long.</param>
     /// <exception cref="ArgumentNullException"><paramref name="site"/> is null.</exception>
     /// <exception cref="OperationCanceledException"><paramref name="cancellationToken"/> was canceled.</exception>
     /// <example>
@@ -61,7 +61,7 @@ public static class SiteQuestions
     /// <summary>The interval of set point in which every device of a box is up and inside its accepted range, in every condition.</summary>
     /// <param name="site">The site. The other boxes keep their set points.</param>
     /// <param name="boxName">The name of the box or adapter.</param>
-    /// <param name="cancellationToken">Breaks it off; a large site whose returns are shared takes long.</param>
+    /// <param name="cancellationToken">Cancels it; a large site whose returns are shared takes long.</param>
     /// <returns>The window with the limit at each end named; it may be empty.</returns>
     /// <remarks>
     /// The whole site is solved at set points, and each end found by bisection to 1 nV. With one return a device more

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace CamPower;
 
 /// <summary>One numbered output of a distribution box, the current that it may carry and what protects it.</summary>
-/// <remarks>Immutable. The resistance of its protective device is in series with all that it feeds: of a device that nobody declares there
+/// <remarks>Immutable. The resistance of its protective device is in series with all that it feeds: of a device that is not stated there
 /// is none.</remarks>
 public sealed class BoxOutput
 {
@@ -12,7 +12,7 @@ public sealed class BoxOutput
     /// <param name="number">Its number, from 1.</param>
     /// <param name="limit">The current that it may carry all the time, above 0. [A]</param>
     /// <param name="protection">What interrupts an overcurrent; <see cref="ProtectiveDevice.None"/> where there is nothing, null where
-    /// nobody declares it.</param>
+    /// it is not stated.</param>
     /// <param name="claimedClass">The power-limit class that its label or data sheet claims; null where it claims none.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or <paramref name="claimedClass"/> is none of those
     /// there are.</exception>

@@ -18,7 +18,7 @@ namespace CamPower;
 public sealed class Cabinet
 {
     /// <summary>Describes a cabinet.</summary>
-    /// <param name="name">How it is called on the site. Not empty.</param>
+    /// <param name="name">Name on the site. Not empty.</param>
     /// <param name="enclosure">The case; its <see cref="Enclosure.OtherHeat"/> counts once, however many boxes stand in it.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
@@ -28,7 +28,7 @@ public sealed class Cabinet
         Enclosure = Require.NotNull(enclosure, nameof(enclosure));
     }
 
-    /// <summary>How it is called on the site.</summary>
+    /// <summary>Name on the site.</summary>
     public string Name { get; }
 
     /// <summary>The case.</summary>

@@ -63,7 +63,7 @@ public sealed class DcOutput : SupplyOutput
     /// <summary>The voltage that it is set to. [V]</summary>
     public ElectricPotential SetPoint { get; }
 
-    /// <summary>RMS ripple at mains frequency or its double, over the output voltage, or null where nobody declares it. [1]</summary>
+    /// <summary>RMS ripple at mains frequency or its double, over the output voltage, or null where it is not stated. [1]</summary>
     public Ratio? Ripple { get; }
 
     /// <summary>Capacitance across the terminals; null where the data sheet does not say. [F]</summary>

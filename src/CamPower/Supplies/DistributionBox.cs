@@ -17,10 +17,10 @@ namespace CamPower;
 public sealed class DistributionBox
 {
     /// <summary>Describes a box.</summary>
-    /// <param name="name">How it is called on the site. Not empty.</param>
+    /// <param name="name">Name on the site. Not empty.</param>
     /// <param name="supply">The supply in it.</param>
     /// <param name="outputs">Its outputs, numbered from 1 without a gap.</param>
-    /// <param name="terminals">The wire that the terminals of its outputs take; null where nobody declares it.</param>
+    /// <param name="terminals">The wire that the terminals of its outputs take; null where it is not stated.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty, there is no output, or the numbers do not run from
     /// 1.</exception>
@@ -49,7 +49,7 @@ public sealed class DistributionBox
         IsAdapter = box.IsAdapter;
     }
 
-    /// <summary>How it is called on the site.</summary>
+    /// <summary>Name on the site.</summary>
     public string Name { get; private init; }
 
     /// <summary>The supply in it.</summary>
@@ -58,30 +58,30 @@ public sealed class DistributionBox
     /// <summary>Its outputs, numbered from 1.</summary>
     public IReadOnlyList<BoxOutput> Outputs { get; }
 
-    /// <summary>The wire that the terminals of its outputs take, or null where nobody declares it.</summary>
+    /// <summary>The wire that the terminals of its outputs take, or null where it is not stated.</summary>
     public TerminalRange? Terminals { get; }
 
-    /// <summary>The case around it, its own or that of its cabinet; null where nobody declares one: the air around its supply is then as
+    /// <summary>The case around it, its own or that of its cabinet; null where none is stated: the air around its supply is then as
     /// warm as its surroundings.</summary>
     public Enclosure? Enclosure { get; private init; }
 
     /// <summary>The cabinet in which it stands beside other boxes, or null where it stands alone.</summary>
     public Cabinet? Cabinet { get; private init; }
 
-    /// <summary>The receptacle that it is plugged into, or null where nobody declares one.</summary>
+    /// <summary>The receptacle that it is plugged into, or null where none is stated.</summary>
     public Receptacle? Receptacle { get; private init; }
 
     /// <summary>Whether it is an adapter: a supply whose only output is its own lead.</summary>
     public bool IsAdapter { get; private init; }
 
     /// <summary>A box whose outputs are all alike.</summary>
-    /// <param name="name">How it is called on the site. Not empty.</param>
+    /// <param name="name">Name on the site. Not empty.</param>
     /// <param name="supply">The supply in it.</param>
     /// <param name="outputs">How many outputs, from 1 to 1000.</param>
     /// <param name="limit">The current that each may carry all the time, above 0. [A]</param>
     /// <param name="protection">What interrupts an overcurrent at each; <see cref="ProtectiveDevice.None"/> where there is nothing, null
-    /// where nobody declares it.</param>
-    /// <param name="terminals">The wire that their terminals take; null where nobody declares it.</param>
+    /// where it is not stated.</param>
+    /// <param name="terminals">The wire that their terminals take; null where it is not stated.</param>
     /// <param name="claimedClass">The power-limit class that the label or data sheet claims for each; null where it claims none.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
@@ -95,10 +95,10 @@ public sealed class DistributionBox
         terminals);
 
     /// <summary>An adapter: one output, whose limit is the rating of the supply.</summary>
-    /// <param name="name">How it is called on the site. Not empty.</param>
+    /// <param name="name">Name on the site. Not empty.</param>
     /// <param name="supply">The supply.</param>
     /// <param name="protection">What interrupts an overcurrent in its lead; <see cref="ProtectiveDevice.None"/> where there is nothing,
-    /// null where nobody declares it.</param>
+    /// null where it is not stated.</param>
     /// <param name="claimedClass">The power-limit class that its label claims; null where it claims none.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>

@@ -14,7 +14,7 @@ namespace CamPower;
 public sealed class EnclosureWall
 {
     /// <summary>Describes a wall.</summary>
-    /// <param name="name">How it is called. Not empty.</param>
+    /// <param name="name">Name. Not empty.</param>
     /// <param name="emissivity">Share of a black body's heat radiation that its surface gives off, from 0.01 to 1. [1]</param>
     /// <param name="solarAbsorptance">Share of the sunlight on it that its surface takes up, from 0 to 1. [1]</param>
     /// <param name="resistance">Thermal resistance of the sheet itself, its thickness over its conductivity, from 0 to 10 m²·K/W; null for
@@ -55,7 +55,7 @@ public sealed class EnclosureWall
     public static EnclosureWall Plastic { get; } = Of("plastic", SupplyConstants.PlasticEmissivity, SupplyConstants.LightGrayAbsorptance,
         SupplyConstants.PlasticThickness.Value / 1000 / SupplyConstants.PlasticConductivity.Value);
 
-    /// <summary>How it is called.</summary>
+    /// <summary>Name.</summary>
     public string Name { get; }
 
     /// <summary>Share of a black body's heat radiation that its surface gives off.</summary>

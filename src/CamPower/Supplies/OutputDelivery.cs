@@ -40,7 +40,7 @@ internal sealed class OutputDelivery
 
     internal double MostVolts { get; }
 
-    /// <summary>RMS ripple over the voltage, or null where nobody declares it. [1]</summary>
+    /// <summary>RMS ripple over the voltage, or null where it is not stated. [1]</summary>
     internal double? Ripple { get; }
 
     internal double LeastAmperes { get; }

@@ -19,7 +19,7 @@ namespace CamPower;
 public sealed class Receptacle
 {
     /// <summary>Describes a receptacle.</summary>
-    /// <param name="name">How it is called on the site. Not empty.</param>
+    /// <param name="name">Name on the site. Not empty.</param>
     /// <param name="voltage">The nominal voltage of the line, RMS, above 0 and at most 1000 V; a condition may state another. [V]</param>
     /// <param name="rating">The current that it is rated for, above 0. [A]</param>
     /// <param name="share">The share of its rating that may be plugged in for good, above 0 and at most 1; null for
@@ -39,7 +39,7 @@ public sealed class Receptacle
         MostAmperes = rating.Amperes * Share.DecimalFractions;
     }
 
-    /// <summary>How it is called on the site.</summary>
+    /// <summary>Name on the site.</summary>
     public string Name { get; }
 
     /// <summary>The nominal voltage of the line, RMS. [V]</summary>

@@ -15,7 +15,7 @@ namespace CamPower;
 public sealed class Supply
 {
     /// <summary>Describes a supply.</summary>
-    /// <param name="name">How it is called. Not empty.</param>
+    /// <param name="name">Name. Not empty.</param>
     /// <param name="output">Its output: a <see cref="DcOutput"/> or an <see cref="AcOutput"/>.</param>
     /// <param name="derating">What is left of the rating as it warms, at another input voltage, or high above the sea.</param>
     /// <param name="input">The side that takes power in; null where the data sheet says nothing of it.</param>
@@ -30,7 +30,7 @@ public sealed class Supply
         Input = input;
     }
 
-    /// <summary>How it is called.</summary>
+    /// <summary>Name.</summary>
     public string Name { get; }
 
     /// <summary>Its output.</summary>
