@@ -1,6 +1,7 @@
 #!/usr/bin/env dotnet
 #:package CamPower.Files@0.1.0
 // Which size will do, and how far each goes. Lengths come out in the unit that the length was given in.
+using System.Globalization;
 using CamPower;
 using CamPower.Files;
 using UnitsNet;
@@ -47,6 +48,6 @@ static void Print(Length length, Power power, ElectricPotential supply, Electric
         RunResult fed = run.Feed(camera, supply, hot);
         string volts = fed.HasOperatingPoint ? Invariant($"{fed.LoadVoltage.Volts:0.00} V") : "nothing";
         Length reach = run.LongestLength(camera, supply, accepted, hot).Value.ToUnit(length.Unit);
-        Console.WriteLine(Invariant($"{gauge} AWG   {volts,13}   {reach.Value,11:0.0} {Length.GetAbbreviation(length.Unit)}"));
+        Console.WriteLine(Invariant($"{gauge} AWG   {volts,13}   {reach.Value,11:0.0} {Length.GetAbbreviation(length.Unit, CultureInfo.InvariantCulture)}"));
     }
 }
