@@ -110,6 +110,7 @@ public class ScheduleTests
     }
 
     [Theory]
+    [InlineData(",,\n , ,\n", "schedule, row 1: the schedule is empty")]
     [InlineData("", "schedule, row 1: the schedule is empty")]
     [InlineData("\uFEFF\r\n\r\n", "schedule, row 1: the schedule is empty")]
     public void EmptySchedule_IsAnError(string csv, string error) => Assert.Equal([error], SiteSchedule.Read(Small, csv).Faults.Select(f => f.ToString()));

@@ -67,12 +67,15 @@ internal sealed class ScheduleReading
     private void Model(Place device, string[] cells, int number)
     {
         string model = _table.TextAt(cells, ScheduleColumns.Model), watts = _table.TextAt(cells, ScheduleColumns.Watts);
-        if (model.Length > 0 && watts.Length > 0) Missing(
-            device, "model", _table.CellAt(number, ScheduleColumns.Watts), "a row has a model or watts, not both");
-        else if (watts.Length == 0) Text(
-            device, "model", cells, number, _table.Has(ScheduleColumns.Model)
-            ? ScheduleColumns.Model
-            : ScheduleColumns.Watts, "a model, or watts");
+        if (model.Length > 0 && watts.Length > 0)
+        {
+            Missing(device, "model", _table.CellAt(number, ScheduleColumns.Watts), "a row has a model or watts, not both");
+        }
+        else if (watts.Length == 0)
+        {
+            string column = _table.Has(ScheduleColumns.Model) ? ScheduleColumns.Model : ScheduleColumns.Watts;
+            Text(device, "model", cells, number, column, "a model, or watts");
+        }
         else
         {
             string name = WattsModel.Name(
@@ -113,8 +116,8 @@ internal sealed class ScheduleReading
         string text = _table.TextAt(cells, column);
         Cell cell = _table.CellAt(number, column);
         bool isName = member is "name" or "at" or "to" or "box" or "cable" or "model";
-        if (string.IsNullOrWhiteSpace(text)) Missing(
-            parent, member, cell, $"this cell is empty: write {expected ?? "the name of the device"}");
+        string wanted = expected ?? "the name of the device";
+        if (string.IsNullOrWhiteSpace(text)) Missing(parent, member, cell, $"this cell is empty: write {wanted}");
         else Leaf(parent, member, isName ? text : text.Trim(), cell, kind);
     }
 

@@ -27,15 +27,11 @@ internal sealed class ScheduleTable
     internal static ScheduleTable? Read(string csv, SiteReading file)
     {
         // A spreadsheet may write a byte-order mark before the text.
-        string text = csv.TrimStart('\uFEFF');
-        if (string.IsNullOrWhiteSpace(text))
-        {
-            file.Add("the schedule is empty", new Cell(1, 1, string.Empty));
-            return null;
-        }
-
         var table = new ScheduleTable(file);
-        return table.ReadRows(text) && table.HasItsColumns() ? table : null;
+        if (!table.ReadRows(csv.TrimStart('\uFEFF'))) return null;
+        if (table.Rows.Count > 0) return table.HasItsColumns() ? table : null;
+        file.Add("the schedule is empty", new Cell(1, 1, string.Empty));
+        return null;
     }
 
     /// <summary>Whether a column is there.</summary>

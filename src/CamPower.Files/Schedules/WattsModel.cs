@@ -14,7 +14,10 @@ internal static class WattsModel
     /// <summary>The cells that state a model; null where it is another than these cells would give.</summary>
     internal static (string Watts, string Lowest, string Highest)? CellsOf(Device model)
     {
-        bool isBare = model is { Kind: DeviceKind.Camera, DcInput: not null, AcInput: null, Starting: null, Connector: null, Inrush: null };
+        bool isBare = model is
+        {
+            Kind: DeviceKind.Camera, DcInput: not null, AcInput: null, Starting: null, Connector: null, Inrush: null, SwitchedInrush: null,
+        };
         if (!isBare || model.Draw is not ComponentDraw draw || draw.HasMotor || !IsNone(draw.Infrared) || !IsNone(draw.Heater)
             || !IsNone(draw.StartUp))
         {
