@@ -24,20 +24,16 @@ internal sealed class InrushDips
     private readonly DistributionBox _box;
     private readonly IReadOnlyList<GroupInCondition> _groups;
     private readonly double _fullVolts;
-    private readonly Dictionary<FedDevice, (int Group, int Index)> _places = [];
-    private readonly Lazy<Dip[]> _dips;
-
-    // Filled with the dips: those of each group, those that take the box down with them, and how many of which nothing is known.
-    private readonly Dictionary<int, List<Dip>> _dipsOfGroup = [];
-    private readonly List<Dip> _sagging = [];
-    private int _unknown;
+    private readonly Lazy<Dictionary<FedDevice, (int Group, int Index)>> _places;
+    private readonly Lazy<Dips> _dips;
 
     internal InrushDips(DistributionBox box, IReadOnlyList<GroupInCondition> groups, double fullVolts)
     {
         _box = box;
         _groups = groups;
         _fullVolts = fullVolts;
-        _dips = new Lazy<Dip[]>(Sorted);
+        _places = new Lazy<Dictionary<FedDevice, (int Group, int Index)>>(Places);
+        _dips = new Lazy<Dips>(() => new Dips([.. AllDips()]));
     }
 
     private SupplyOutput Supply => _box.Supply.Output;
@@ -46,23 +42,19 @@ internal sealed class InrushDips
     /// long it lasts against how long the device runs on.</summary>
     internal Judgment On(FedDevice device)
     {
-        Dip[] dips = _dips.Value;
-        if (!_places.TryGetValue(device, out (int Group, int Index) place)) return default;
-        int own = _dipsOfGroup.TryGetValue(place.Group, out List<Dip>? near) ? near.Count : 0,
-            ofItself = near?.Count(dip => IsItsOwnStart(dip)) ?? 0;
-        if (dips.Length == ofItself) return default;
+        if (!_places.Value.TryGetValue(device, out (int Group, int Index) place)) return default;
+        Dips dips = _dips.Value;
+        Dip[] near = [.. dips.OfGroup[place.Group]], counted = [.. near.Where(dip => !IsItsOwnStart(dip))];
+        bool areThereOthers = dips.Count > near.Length;
+        if (counted.Length == 0 && !areThereOthers) return default;
         if (device.Device.Model.Starting is not Starting starting) return Judgment.Unknown("the drop-out voltage");
-        double lowest = dips.Length > own ? _groups[place.Group].Solved[place.Index] : double.PositiveInfinity, longest = 0;
-        if (near is not null)
-        {
-            foreach (Dip dip in near.Where(d => d.OwnVolts is not null && !IsItsOwnStart(d))) Take(dip.OwnVolts![place.Index], dip.Seconds);
-        }
-
-        foreach (Dip dip in _sagging.Where(d => d.Group != place.Group)) Take(dip.AtRail![place.Group][place.Index], dip.Seconds);
+        double lowest = areThereOthers ? _groups[place.Group].Solved[place.Index] : double.PositiveInfinity, longest = 0;
+        foreach (Dip dip in counted.Where(d => d.OwnVolts is not null)) Take(dip.OwnVolts![place.Index], dip.Seconds);
+        foreach (Dip dip in dips.Sagging.Where(d => d.Group != place.Group)) Take(dip.AtRail![place.Group][place.Index], dip.Seconds);
         Judgment judged = longest > 0
             ? OfDuration(longest, starting)
             : Judgment.AtLeast(lowest, starting.DropOutVolts, starting.DropOutVolts, v => ElectricPotential.FromVolts(v));
-        bool isUnknown = _unknown > (near?.Count(d => d.OwnVolts is null && IsItsOwnStart(d)) ?? 0);
+        bool isUnknown = dips.Unknown > near.Count(dip => dip.OwnVolts is null && IsItsOwnStart(dip));
         return !judged.IsViolated && isUnknown ? Judgment.Unknown(SupplyNotStated) : judged;
 
         bool IsItsOwnStart(Dip dip) => !dip.IsSwitched && dip.Of == device;
@@ -78,18 +70,16 @@ internal sealed class InrushDips
         ? Judgment.AtMost(seconds, held, held, s => Duration.FromSeconds(s))
         : Judgment.Unknown(HoldUpNotStated);
 
-    private Dip[] Sorted()
+    private Dictionary<FedDevice, (int Group, int Index)> Places()
     {
-        Dip[] all = [.. AllDips()];
-        foreach (Dip dip in all)
+        var places = new Dictionary<FedDevice, (int, int)>();
+        for (int g = 0; g < _groups.Count; g++)
         {
-            if (!_dipsOfGroup.TryGetValue(dip.Group, out List<Dip>? near)) _dipsOfGroup.Add(dip.Group, near = []);
-            near.Add(dip);
-            if (dip.AtRail is not null) _sagging.Add(dip);
-            if (dip.OwnVolts is null) _unknown++;
+            IReadOnlyList<FedDevice> devices = _groups[g].Group.Devices;
+            for (int i = 0; i < devices.Count; i++) places[devices[i]] = (g, i);
         }
 
-        return all;
+        return places;
     }
 
     private IEnumerable<Dip> AllDips()
@@ -97,15 +87,9 @@ internal sealed class InrushDips
         var byRail = new Dictionary<double, double[][]>();
         double[] amperes = [.. _groups.Select(g => AmperesOf(g, g.Loads, g.Solved, _fullVolts))];
         double all = amperes.Sum();
-        for (int g = 0; g < _groups.Count; g++)
+        foreach ((FedDevice device, (int group, int index)) in _places.Value.Select(p => (p.Key, p.Value)))
         {
-            IReadOnlyList<FedDevice> devices = _groups[g].Group.Devices;
-            for (int i = 0; i < devices.Count; i++) _places[devices[i]] = (g, i);
-        }
-
-        foreach ((FedDevice device, (int group, int index)) in _places.Where(
-            p => ReferenceEquals(p.Key.Box, _box) && p.Key.Accepted is not null).Select(p => (p.Key, p.Value)))
-        {
+            if (!ReferenceEquals(device.Box, _box) || device.Accepted is null) continue;
             if (device.Device.Model.Inrush is Inrush starting)
             {
                 yield return DipOf(device, group, index, starting, isSwitched: false, all - amperes[group], byRail);
@@ -192,6 +176,18 @@ internal sealed class InrushDips
     // Nothing can be added to a load that is the larger of two: what it takes counts as a constant current.
     private Load Added(Load load, Load charging) =>
         (load.IsLargerOf ? Load.ConstantCurrent(ElectricCurrent.FromAmperes(load.AmperesAt(_fullVolts))) : load) + charging;
+
+    /// <summary>All of them: those of each group, those that take the box down with them, and of how many nothing is known.</summary>
+    private sealed class Dips(Dip[] all)
+    {
+        internal int Count => all.Length;
+
+        internal ILookup<int, Dip> OfGroup { get; } = all.ToLookup(dip => dip.Group);
+
+        internal Dip[] Sagging { get; } = [.. all.Where(dip => dip.AtRail is not null)];
+
+        internal int Unknown { get; } = all.Count(dip => dip.OwnVolts is null);
+    }
 
     /// <summary>One inrush.</summary>
     /// <param name="of">The device that draws it.</param>

@@ -147,7 +147,7 @@ internal sealed class SiteSolver
         foreach ((OutputFeed feed, FedDevice fed) in group.Feeds.SelectMany(f => f.Devices, (feed, fed) => (feed, fed)))
         {
             int index = i++;
-            assessed.Add(fed.SiteIndex,
+            assessed.Add(fed.IndexInSite,
                 new DeviceAssessment(fed.Device, feed.Box, feed.Output, fed.Path, lightLoad[index],
                 Array.ConvertAll(devices, d => d[index])));
         }
@@ -166,7 +166,7 @@ internal sealed class SiteSolver
         {
             var circuit = FeedCircuit.WithOwnReturns(feed, _site.Conditions[condition].At.CableCelsius, _air[condition]);
             return new RailBranch(circuit, _lowest, box,
-                [.. feed.Devices.Select(d => devices[d.SiteIndex].InConditions[condition])
+                [.. feed.Devices.Select(d => devices[d.IndexInSite].InConditions[condition])
                 .Select(d => d.State == DeviceState.Up ? d.Load : Load.None)], CancellationToken.None);
         })]);
 

@@ -3,14 +3,14 @@ using System.Collections.Generic;
 namespace CamPower.Sites;
 
 /// <summary>A device of an <see cref="OutputFeed"/>: what feeds it, its place in the site, and the runs that it hangs on.</summary>
-internal sealed class FedDevice(DistributionBox box, SiteDevice device, int siteIndex, int runIndex, IReadOnlyList<SiteRun> path)
+internal sealed class FedDevice(DistributionBox box, SiteDevice device, int indexInSite, int runIndex, IReadOnlyList<SiteRun> path)
 {
     internal DistributionBox Box { get; } = box;
 
     internal SiteDevice Device { get; } = device;
 
     /// <summary>Index in the site's devices.</summary>
-    internal int SiteIndex { get; } = siteIndex;
+    internal int IndexInSite { get; } = indexInSite;
 
     /// <summary>Index of the last run in the feed's runs.</summary>
     internal int RunIndex { get; } = runIndex;

@@ -40,30 +40,29 @@ internal sealed class OutputFeed
 
     internal static IReadOnlyList<OutputFeed> AllOf(Site site)
     {
-        SiteIndex index = site.Index;
         return site.Boxes
             .SelectMany(box => box.Outputs, (box, output) => (box, output))
-            .Where(x => index.RunsFrom(x.box, x.output).Any())
-            .Select(x => Grow(x.box, x.output, index))
+            .Where(x => site.Index.RunsFrom(x.box, x.output).Any())
+            .Select(x => Grow(x.box, x.output, site))
             .ToList().AsReadOnly();
     }
 
-    private static OutputFeed Grow(DistributionBox box, BoxOutput output, SiteIndex site)
+    private static OutputFeed Grow(DistributionBox box, BoxOutput output, Site site)
     {
-        var places = new List<int>(site.RunsFrom(box, output));
+        var places = new List<int>(site.Index.RunsFrom(box, output));
         var runs = new List<SiteRun>(places.Select(run => site.Runs[run]));
         var parents = new List<int>(runs.Select(_ => -1));
         var fed = new List<FedDevice>();
         for (int i = 0; i < runs.Count; i++)
         {
-            foreach (int next in site.RunsBehind(places[i]))
+            foreach (int next in site.Index.RunsBehind(places[i]))
             {
                 places.Add(next);
                 runs.Add(site.Runs[next]);
                 parents.Add(i);
             }
 
-            foreach (int device in site.DevicesBehind(places[i]))
+            foreach (int device in site.Index.DevicesBehind(places[i]))
             {
                 fed.Add(new FedDevice(box, site.Devices[device], device, i, Path(runs, parents, i)));
             }

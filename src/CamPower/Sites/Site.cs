@@ -45,13 +45,12 @@ public sealed class Site
         Bonds = Require.Items(bonds ?? [], nameof(bonds));
         Ties = Require.Items(ties ?? [], nameof(ties));
         if (Conditions.Count == 0) throw new ArgumentException("A site needs at least one condition.", nameof(conditions));
-        Index = new SiteIndex(Conditions, Boxes, Runs, Devices, VideoLinks, Bonds, Ties);
-        SiteError[] errors = [.. new SiteStructure(Index).Errors()];
+        Index = new SiteIndex(this);
+        SiteError[] errors = [.. new SiteStructure(this).Errors()];
         if (errors.Length > 0)
         {
-            throw new ArgumentException(
-                "The parts do not make up a site: " + string.Join("; ", errors.AsEnumerable())
-                + ".", nameof(runs), new AggregateException(errors.Select(e => e.Exception)));
+            throw new ArgumentException($"The parts do not make up a site: {string.Join("; ", errors.AsEnumerable())}.",
+                nameof(runs), new AggregateException(errors.Select(e => e.Exception)));
         }
 
         Cabinets = Boxes.Select(b => b.Cabinet).OfType<Cabinet>().Distinct().ToList().AsReadOnly();
@@ -120,8 +119,8 @@ public sealed class Site
     internal Site With(IEnumerable<Condition>? conditions = null, IEnumerable<DistributionBox>? boxes = null,
         IEnumerable<SiteRun>? runs = null, IEnumerable<SiteDevice>? devices = null,
         IEnumerable<VideoLink>? videoLinks = null, IEnumerable<GroundBond>? bonds = null, IEnumerable<OutputTie>? ties = null) => new(
-        Name, conditions ?? Conditions, boxes ?? Boxes, runs ?? Runs, devices ?? Devices, videoLinks ?? VideoLinks, bonds
-            ?? Bonds, Altitude, ties ?? Ties);
+        Name, conditions ?? Conditions, boxes ?? Boxes, runs ?? Runs, devices ?? Devices,
+        videoLinks ?? VideoLinks, bonds ?? Bonds, Altitude, ties ?? Ties);
 
     /// <summary>The box of a name.</summary>
     internal DistributionBox BoxNamed(string name, string parameter) =>

@@ -4,58 +4,39 @@ using System.Linq;
 
 namespace CamPower.Sites;
 
-/// <summary>The parts of a site and where each name leads: worked out once, when the site is made.</summary>
+/// <summary>Where each name of the parts of a site leads: worked out once, when the site is made.</summary>
 /// <remarks>Of several parts of one name the first is found: <see cref="SiteStructure"/> refuses the others.</remarks>
 internal sealed class SiteIndex
 {
     /// <summary>The place of what is not there.</summary>
     internal const int None = -1;
 
+    private readonly Site _site;
     private readonly Dictionary<string, int> _boxes, _runs, _devices;
     private readonly HashSet<string> _grounds;
     private readonly ILookup<int, int> _runsBehind, _devicesBehind;
     private readonly ILookup<(string, int), int> _runsFrom;
 
-    internal SiteIndex(IReadOnlyList<Condition> conditions, IReadOnlyList<DistributionBox> boxes, IReadOnlyList<SiteRun> runs,
-        IReadOnlyList<SiteDevice> devices, IReadOnlyList<VideoLink> videoLinks, IReadOnlyList<GroundBond> bonds,
-            IReadOnlyList<OutputTie> ties)
+    /// <param name="site">The site, its parts known already.</param>
+    internal SiteIndex(Site site)
     {
-        Conditions = conditions;
-        Boxes = boxes;
-        Runs = runs;
-        Devices = devices;
-        VideoLinks = videoLinks;
-        Bonds = bonds;
-        Ties = ties;
-        _boxes = Places(boxes.Select(b => b.Name));
-        _runs = Places(runs.Select(r => r.To));
-        _devices = Places(devices.Select(d => d.Name));
-        _grounds = new HashSet<string>(videoLinks.Select(l => l.Ground), StringComparer.Ordinal);
-        _runsBehind = Enumerable.Range(0, runs.Count).ToLookup(i => runs[i].From.JunctionName is string junction ? RunTo(junction) : None);
-        _runsFrom = _runsBehind[None].Where(i => runs[i].From.BoxName is not null)
-            .ToLookup(i => (runs[i].From.BoxName!, runs[i].From.OutputNumber));
-        _devicesBehind = Enumerable.Range(0, devices.Count).ToLookup(i => RunTo(devices[i].At));
+        _site = site;
+        _boxes = Places(site.Boxes.Select(b => b.Name));
+        _runs = Places(site.Runs.Select(r => r.To));
+        _devices = Places(site.Devices.Select(d => d.Name));
+        _grounds = new HashSet<string>(site.VideoLinks.Select(l => l.Ground), StringComparer.Ordinal);
+        _runsBehind = Enumerable.Range(0, site.Runs.Count)
+            .ToLookup(i => site.Runs[i].From.JunctionName is string junction ? RunTo(junction) : None);
+        _runsFrom = _runsBehind[None].Where(i => site.Runs[i].From.BoxName is not null)
+            .ToLookup(i => (site.Runs[i].From.BoxName!, site.Runs[i].From.OutputNumber));
+        _devicesBehind = Enumerable.Range(0, site.Devices.Count).ToLookup(i => RunTo(site.Devices[i].At));
     }
 
-    internal IReadOnlyList<Condition> Conditions { get; }
-
-    internal IReadOnlyList<DistributionBox> Boxes { get; }
-
-    internal IReadOnlyList<SiteRun> Runs { get; }
-
-    internal IReadOnlyList<SiteDevice> Devices { get; }
-
-    internal IReadOnlyList<VideoLink> VideoLinks { get; }
-
-    internal IReadOnlyList<GroundBond> Bonds { get; }
-
-    internal IReadOnlyList<OutputTie> Ties { get; }
-
     /// <summary>The box of a name, or null.</summary>
-    internal DistributionBox? Box(string name) => _boxes.TryGetValue(name, out int place) ? Boxes[place] : null;
+    internal DistributionBox? Box(string name) => _boxes.TryGetValue(name, out int place) ? _site.Boxes[place] : null;
 
     /// <summary>The device of a name, or null.</summary>
-    internal SiteDevice? Device(string name) => _devices.TryGetValue(name, out int place) ? Devices[place] : null;
+    internal SiteDevice? Device(string name) => _devices.TryGetValue(name, out int place) ? _site.Devices[place] : null;
 
     /// <summary>Whether a shield ends at a ground of a name.</summary>
     internal bool HasGround(string name) => _grounds.Contains(name);

@@ -45,7 +45,4 @@ public sealed class SiteRun
 
     /// <summary>The same run from another place.</summary>
     internal SiteRun StartingAt(RunOrigin from) => new(from, To, Run, ReturnAt, InstallationMethod);
-
-    /// <summary>The same run with a return conductor of its own.</summary>
-    internal SiteRun WithOwnReturn() => new(From, To, Run, returnAt: null, InstallationMethod);
 }

@@ -5,7 +5,7 @@ using System.Linq;
 namespace CamPower.Sites;
 
 /// <summary>Whether parts make up a site: every name once, every reference to something, every run fed from one side.</summary>
-internal sealed class SiteStructure(SiteIndex site)
+internal sealed class SiteStructure(Site site)
 {
     private const string Conditions = "conditions", Boxes = "boxes", Runs = "runs", Devices = "devices", VideoLinks = "videoLinks",
         Bonds = "bonds", Ties = "ties";
@@ -24,7 +24,7 @@ internal sealed class SiteStructure(SiteIndex site)
         .. Each(Runs, "From", site.Runs, (i, run) => OriginError(run.From) ?? RingError(i, run)),
         .. Each(Runs, "ReturnAt", site.Runs, ReturnError),
         .. Each(Devices, "At", site.Devices, (_, device) => JunctionError(device.At)),
-        .. Each(VideoLinks, "Device", site.VideoLinks, (_, link) => site.Device(link.Device) is null
+        .. Each(VideoLinks, "Device", site.VideoLinks, (_, link) => site.Index.Device(link.Device) is null
             ? $"there is no device named {link.Device}"
             : null),
         .. BondErrors(),
@@ -68,14 +68,14 @@ internal sealed class SiteStructure(SiteIndex site)
     }
 
     private string? JunctionError(string junction) =>
-        site.RunTo(junction) == SiteIndex.None ? $"no run ends at a junction named {junction}" : null;
+        site.Index.RunTo(junction) == SiteIndex.None ? $"no run ends at a junction named {junction}" : null;
 
     private string? OriginError(RunOrigin from) =>
         from.JunctionName is string junction ? JunctionError(junction) : OutputError(from.BoxName!, from.OutputNumber);
 
     private string? OutputError(string name, int number)
     {
-        if (site.Box(name) is not DistributionBox box) return $"there is no box named {name}";
+        if (site.Index.Box(name) is not DistributionBox box) return $"there is no box named {name}";
         return number <= box.Outputs.Count
             ? null
             : FormattableString.Invariant($"{box.Name} has {box.Outputs.Count} outputs, there is no output {number}");
@@ -109,7 +109,7 @@ internal sealed class SiteStructure(SiteIndex site)
         {
             SiteRun at = site.Runs[run];
             if (((alongReturn ? at.ReturnAt : null) ?? at.From.JunctionName) is not string junction) return at.From.BoxName;
-            run = site.RunTo(junction);
+            run = site.Index.RunTo(junction);
             if (run == SiteIndex.None) return null;
         }
 
@@ -122,8 +122,8 @@ internal sealed class SiteStructure(SiteIndex site)
         for (int i = 0; i < site.Bonds.Count; i++)
         {
             GroundBond bond = site.Bonds[i];
-            if (site.Box(bond.Box) is null) yield return new SiteError(Bonds, i, "Box", $"there is no box named {bond.Box}");
-            if (!site.HasGround(bond.Ground))
+            if (site.Index.Box(bond.Box) is null) yield return new SiteError(Bonds, i, "Box", $"there is no box named {bond.Box}");
+            if (!site.Index.HasGround(bond.Ground))
             {
                 yield return new SiteError(Bonds, i, "Ground", $"no video link ends at a ground named {bond.Ground}");
             }

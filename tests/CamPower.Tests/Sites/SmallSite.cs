@@ -1,4 +1,6 @@
+using System;
 using System.Collections.Generic;
+using System.Globalization;
 using System.Linq;
 using CamPower.Sites;
 using UnitsNet;
@@ -88,5 +90,26 @@ internal static class SmallSite
     /// <summary>Why parts do not make up a site.</summary>
     internal static IReadOnlyList<SiteError> ErrorsOf(IReadOnlyList<Condition> conditions, IReadOnlyList<DistributionBox> boxes, IReadOnlyList<SiteRun> runs,
         IReadOnlyList<SiteDevice> devices, IReadOnlyList<VideoLink> links, IReadOnlyList<GroundBond> bonds, IReadOnlyList<OutputTie>? ties = null) =>
-        [.. new SiteStructure(new SiteIndex(conditions, boxes, runs, devices, links, bonds, ties ?? [])).Errors()];
+        ErrorsIn(() => new Site("site", conditions.Count > 0 ? conditions : [Condition.Day(At())], boxes, runs, devices, links, bonds, ties: ties));
+
+    // As a caller sees them: an exception for each, whose parameter is its place.
+    private static IReadOnlyList<SiteError> ErrorsIn(Func<Site> make)
+    {
+        try
+        {
+            _ = make();
+            return [];
+        }
+        catch (ArgumentException e) when (e.InnerException is AggregateException errors)
+        {
+            return [.. errors.InnerExceptions.Cast<ArgumentException>().Select(ErrorOf)];
+        }
+    }
+
+    private static SiteError ErrorOf(ArgumentException error)
+    {
+        string[] place = error.ParamName!.Split('[', ']', '.');
+        string message = error.Message.Replace($" (Parameter '{error.ParamName}')", string.Empty, StringComparison.Ordinal);
+        return new SiteError(place[0], int.Parse(place[1], CultureInfo.InvariantCulture), place[3], message);
+    }
 }
