@@ -14,10 +14,10 @@ public sealed record ProtectionAnswer
     /// <summary>Current of the output. [A]</summary>
     public required double CurrentInAmperes { get; init; }
 
-    /// <summary>What the device carries for good at the temperature of the box, as text; absent where nothing limits it, or it is not known.</summary>
+    /// <summary>What the device carries continuously at the temperature of the box, as text; absent where nothing limits it, or it is not known.</summary>
     public string? Carried { get; init; }
 
-    /// <summary>What the device carries for good. [A]</summary>
+    /// <summary>What the device carries continuously. [A]</summary>
     public double? CarriedInAmperes { get; init; }
 
     /// <summary>Whether the current opens the device, which it should not: clears, may-clear, does-not-clear; none where that is not known.</summary>

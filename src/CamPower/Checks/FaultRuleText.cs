@@ -10,8 +10,9 @@ internal static class FaultRuleText
 
     /// <summary>The place of a fault after "at": with an article, unless it is a name.</summary>
     internal static string Place(ShortCircuit fault) =>
-        fault.Place is "terminals" or "far end" || fault.Place.StartsWith("change of " +
-            "cable", StringComparison.Ordinal) ? $"the {fault.Place}" : fault.Place;
+        fault.Place is "terminals" or "far end" || fault.Place.StartsWith("change of cable", StringComparison.Ordinal)
+            ? $"the {fault.Place}"
+            : fault.Place;
 
     /// <summary>An I²t to three digits, without an exponent where it is large.</summary>
     internal static string Integral(JouleIntegral integral)

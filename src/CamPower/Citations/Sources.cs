@@ -234,7 +234,7 @@ public static class Sources
     public static Citation BladeFuse { get; } = new(
         "ISO 8820-3, Road vehicles: fuse-links, type C", CitationKind.FromMemory, null, "time against current");
 
-    /// <summary>A fuse carries its rated current for good.</summary>
+    /// <summary>A fuse carries its rated current continuously.</summary>
     public static Citation FuseRatedCurrent { get; } = new(
         "UL 248-14, Supplemental fuses", CitationKind.Standard, null,
         "no opening at 100 % of rated (seen in a generic data sheet designed to it); taken to hold for every fuse");

@@ -42,10 +42,8 @@ public sealed class ProtectionInCondition
         Judgment load = drawn.ProtectionOf(output);
         if (output.Protection is not ProtectiveDevice device || device.MostFactorIn(inBox.SupplyCelsius) is not double factor)
         {
-            return new ProtectionInCondition(
-                drawn, load, double.PositiveInfinity, default, double.PositiveInfinity, inrush is null
-                ? null
-                : Judgment.Unknown(load.NotStated!));
+            return new ProtectionInCondition(drawn, load, double.PositiveInfinity, default, double.PositiveInfinity,
+                inrush is null ? null : Judgment.Unknown(load.NotStated!));
         }
 
         double carried = load.Verdict == Verdict.Unknown ? double.PositiveInfinity : device.CarriedAmperes(factor);

@@ -8,7 +8,7 @@ namespace CamPower;
 
 /// <summary>A fuse: a characteristic of time limits at a rated current, and what it can interrupt.</summary>
 /// <remarks>
-/// Immutable. It carries its rated current for good: at or below it, it does not clear. Above it the time limits speak, see
+/// Immutable. It carries its rated current continuously: at or below it, it does not clear. Above it the time limits speak, see
 /// <see cref="FuseCharacteristic"/>. Its resistance counts cold throughout; a hot element has more, and limits the current
 /// further. Source of the first rule: <see cref="Sources.FuseRatedCurrent"/>.
 /// </remarks>

@@ -129,7 +129,7 @@ public sealed class FuseCharacteristic
 
     internal double RatedToAmperes { get; }
 
-    /// <summary>Whether its rated current is one to carry for good: it is closed after an hour at 1.5 times that, as IEC 60127 has
+    /// <summary>Whether its rated current is one to carry continuously: it is closed after an hour at 1.5 times that, as IEC 60127 has
     /// it.</summary>
     internal bool CarriesItsRating => EarliestSeconds(1.5) >= Hour;
 

@@ -6,7 +6,7 @@ public enum OperatingVerdict
     /// <summary>No verdict: the default value of <see cref="OpeningTimes"/>.</summary>
     None,
 
-    /// <summary>The device carries the current for good.</summary>
+    /// <summary>The device carries the current continuously.</summary>
     DoesNotClear,
 
     /// <summary>A device that meets its standard or data sheet may interrupt the current, or never do so.</summary>

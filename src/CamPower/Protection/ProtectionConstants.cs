@@ -11,14 +11,6 @@ internal static class ProtectionConstants
     internal static CitedValue LowBreakingMultiple { get; } =
         new("Breaking capacity of a miniature fuse marked L over its rated current", 10, "1", Sources.Iec60127BreakingCapacity);
 
-    /// <summary>What a miniature fuse of enhanced breaking capacity interrupts. [A]</summary>
-    internal static CitedValue EnhancedBreakingCapacity { get; } =
-        new("Breaking capacity of a miniature fuse marked E", 150, "A", Sources.Iec60127BreakingCapacity);
-
-    /// <summary>What a miniature fuse of high breaking capacity interrupts. [A]</summary>
-    internal static CitedValue HighBreakingCapacity { get; } =
-        new("Breaking capacity of a miniature fuse marked H", 1500, "A", Sources.Iec60127BreakingCapacity);
-
     /// <summary>How the resistance of a resettable fuse grows with the air around it above 20 °C, well below its trip. [%/K]</summary>
     internal static CitedValue ResettableResistanceGrowth { get; } =
         new("Growth of the resistance of a resettable fuse with the air above 20 °C", 1, "%/K", Sources.GenericResettableResistance);

@@ -7,7 +7,7 @@ namespace CamPower.Supplies;
 /// end.</summary>
 /// <remarks>
 /// A supply that can be trimmed is set to the top of its range; the ends are those of its tolerance. A fuse is bypassed. A resettable fuse
-/// carries its hold current for good, and at its timed current has tripped by the time stated; both as its data sheet has them. An
+/// carries its hold current continuously, and at its timed current has tripped by the time stated; both as its data sheet has them. An
 /// electronic limit lets through what it holds, within its tolerance: it is the regulating network, or the integrated limiter, of
 /// <see cref="Sources.LimitedPowerRegulating"/>, as long as it works. An output whose protection nobody declares delivers what it is rated
 /// for, and may deliver all that its supply can. A limit without a source resistance is reached at full voltage. A load just under the

@@ -22,7 +22,7 @@ public sealed class Receptacle
     /// <param name="name">Name on the site. Not empty.</param>
     /// <param name="voltage">The nominal voltage of the line, RMS, above 0 and at most 1000 V; a condition may state another. [V]</param>
     /// <param name="rating">The current that it is rated for, above 0. [A]</param>
-    /// <param name="share">The share of its rating that may be plugged in for good, above 0 and at most 1; null for
+    /// <param name="share">The share of its rating that may be plugged in continuously, above 0 and at most 1; null for
     /// 0.8 (<see cref="Sources.NecReceptacle"/>). The local code may allow all of it. [1]</param>
     /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
@@ -48,7 +48,7 @@ public sealed class Receptacle
     /// <summary>The current that it is rated for. [A]</summary>
     public ElectricCurrent Rating { get; }
 
-    /// <summary>The share of its rating that may be plugged in for good. [1]</summary>
+    /// <summary>The share of its rating that may be plugged in continuously. [1]</summary>
     public Ratio Share { get; }
 
     /// <summary>The most current that may be plugged in: the share of the rating. [A]</summary>
