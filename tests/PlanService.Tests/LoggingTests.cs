@@ -49,7 +49,7 @@ public class LoggingTests
 
         await server.DisposeAsync();
         Assert.Contains(log.Lines, l => l.Contains("The log is heard.", StringComparison.Ordinal));
-        Assert.Empty(log.Lines.Where(l => l.Contains("   at ", StringComparison.Ordinal)));
+        Assert.DoesNotContain(log.Lines, l => l.Contains("   at ", StringComparison.Ordinal));
     }
 
     private sealed class Collected : ILoggerProvider, ILogger
