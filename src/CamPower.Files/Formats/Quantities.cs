@@ -3,7 +3,7 @@ using UnitsNet.Units;
 
 namespace CamPower.Files.Formats;
 
-/// <summary>The quantities of a site file, what stands in for one, and the spellings of their units: the one table.</summary>
+/// <summary>The quantities of a site file, what replaces one, and the spellings of their units: the one table.</summary>
 internal static class Quantities
 {
     internal static QuantityFormat<Length, LengthUnit> Length { get; } = new("a length", UnitsNet.Length.From, UnitsNet.Length.Zero,
@@ -34,7 +34,7 @@ internal static class Quantities
         new(TemperatureUnit.Kelvin, "K"));
 
     internal static QuantityFormat<Ratio, RatioUnit> Share { get; } = new(
-        "a share", Ratio.From, Ratio.FromPercent(100), [new(RatioUnit.Percent, "%")]);
+        "a percentage", Ratio.From, Ratio.FromPercent(100), [new(RatioUnit.Percent, "%")]);
 
     internal static QuantityFormat<Duration, DurationUnit> Duration { get; } = new(
         "a duration", UnitsNet.Duration.From, UnitsNet.Duration.FromSeconds(1),

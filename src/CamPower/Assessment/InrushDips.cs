@@ -122,7 +122,7 @@ internal sealed class InrushDips
         double rail = _fullVolts;
         if (Limits.IsAbove(taken, RailBalance.LimitOf(Supply)))
         {
-            // A supply that pulses or shuts down may do so within the inrush or not: nobody says.
+            // Whether a supply that pulses or shuts down does so within the inrush is not known.
             if (!RailBalance.IsKnown(Supply) || Supply.Overload!.Pulses || Supply.Overload.ShutsDown)
             {
                 return new Dip(device, group, isSwitched, null, null, 0);

@@ -46,7 +46,8 @@ internal sealed class FaultCase
 
     internal OpeningTimes Opening { get; }
 
-    /// <summary>Whether it is not certain that it opens because nobody says how a cable on the way lies, and so how warm it gets.</summary>
+    /// <summary>Whether it is not certain that it opens because the installation method of a cable on the way, and so its heat, is not
+    /// known.</summary>
     internal bool NeedsInstallationMethod { get; }
 
     internal double StartCelsius { get; }

@@ -7,7 +7,7 @@ using UnitsNet;
 
 namespace CamPower.Faults;
 
-/// <summary>What stands behind and before every fault of one output: the supply, the protective device, and the temperatures of each
+/// <summary>What is behind and before every fault of one output: the supply, the protective device, and the temperatures of each
 /// condition.</summary>
 /// <remarks>
 /// Where a device or an overload behavior is not stated, the currents are worked out without either, and no verdict is given.
@@ -115,7 +115,7 @@ internal sealed class FaultSetting
     internal double DischargePeak(FaultLoop loop) =>
         double.IsInfinity(Device.MostAmperes) && _farads > 0 ? Output.HighestVolts / LeastOhms(loop) : 0;
 
-    /// <summary>The most power that a short with a resistance of its own keeps up at a place, whatever that resistance; infinite where
+    /// <summary>The maximum power that a short with a resistance of its own keeps up at a place, whatever that resistance; infinite where
     /// nothing that is stated bounds it. [W]</summary>
     /// <remarks>Maximum power transfer, V²/4R, or less where the supply or an electronic limit holds the current below V/2R, or the device
     /// interrupts that sooner than a power counts by which a spot is classed.</remarks>

@@ -51,7 +51,7 @@ public sealed class ProtectionInCondition
             device is Fuse ? carried : double.PositiveInfinity, StartOf(device, factor, inBox, inrush));
     }
 
-    // In warmer air than is known a device stands no more.
+    // In warmer air than is known a device carries no more.
     private static Judgment? StartOf(ProtectiveDevice device, double factor, BoxInCondition inBox, Inrush? inrush)
     {
         if (inrush is null) return null;

@@ -11,7 +11,7 @@ internal sealed class RunLoops
 
     /// <param name="start">The loop to the origin of the run.</param>
     /// <param name="run">The run.</param>
-    /// <param name="installationMethod">How it lies; null where it is not stated.</param>
+    /// <param name="installationMethod">The installation method; null where it is not stated.</param>
     /// <param name="air">The conditions.</param>
     internal RunLoops(FaultLoop start, CableRun run, InstallationMethod? installationMethod, IReadOnlyList<FaultAir> air)
     {

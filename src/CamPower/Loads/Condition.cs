@@ -7,7 +7,7 @@ namespace CamPower;
 /// move.</summary>
 /// <remarks>
 /// Immutable. Four are given, and users make their own. No given condition turns the heater on by itself but
-/// the cold start: heater and hot copper do not meet unless somebody says so, with <see cref="With"/>.
+/// the cold start: heater and hot copper do not meet unless you say so with <see cref="With"/>.
 /// </remarks>
 /// <example>
 /// <code>

@@ -32,7 +32,7 @@ internal sealed class BoxTrial(Site site, DistributionBox box, SizingPolicy poli
 
     /// <summary>The box of the site with a candidate's supply, and with what else of it warms: the enclosure, and what protects the
     /// outputs.</summary>
-    /// <remarks>A candidate that declares no enclosure is taken to stand where the present box stands, beside its neighbors of a
+    /// <remarks>A candidate that declares no enclosure is taken to be where the present box is, beside its neighbors of a
     /// cabinet.</remarks>
     internal DistributionBox InItsPlace(DistributionBox candidate)
     {
