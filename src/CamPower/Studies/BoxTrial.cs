@@ -87,20 +87,21 @@ internal sealed class BoxTrial(Site site, DistributionBox box, SizingPolicy poli
 
     private static IEnumerable<BoxShortfall> Tripping(OutputAssessment used, BoxOutput output, BoxAssessment solved)
     {
-        Inrush? inrush = used.Inrush;
         for (int c = 0; c < solved.InConditions.Count; c++)
         {
-            var protection = ProtectionInCondition.Of(output, used.InConditions[c], solved.InConditions[c], inrush);
+            var protection = ProtectionInCondition.Of(output, used, used.InConditions[c], solved.InConditions[c]);
             if (protection.MayTrip)
             {
                 yield return new BoxShortfall(
                     BoxConstraint.Protection, protection.Current, protection.Carried!.Value, protection.Condition);
             }
 
-            if (protection.StandsInrush == false)
+            foreach (Inrush tripping in new[] {
+                protection.Start?.IsViolated == true ? used.Inrush : null,
+                protection.Switching?.IsViolated == true ? used.SwitchedInrushIn(protection.Condition, protection.Current.Amperes) : null }.OfType<Inrush>())
             {
                 yield return new BoxShortfall(
-                    BoxConstraint.Protection, inrush!.Peak, protection.Carried
+                    BoxConstraint.Protection, tripping.Peak, protection.Carried
                     ?? ElectricCurrent.FromAmperes(output.Protection!.CarriedAmperes(currentFactor: 1)), protection.Condition);
             }
         }
