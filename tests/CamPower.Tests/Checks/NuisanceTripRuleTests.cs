@@ -77,6 +77,24 @@ public class NuisanceTripRuleTests
         Assert.Contains(" The inrush of 1 of its 2 devices is stated. ", finding.Message, StringComparison.Ordinal);
     }
 
+    // 1.5 A are between the 1 A that a fuse F of 1 A carries and the 2.1 A that open it; a resettable fuse has no rating to load.
+    [Theory]
+    [InlineData(0.7, OperatingVerdict.DoesNotClear)]
+    [InlineData(1.5, OperatingVerdict.MayClear)]
+    [InlineData(2.2, OperatingVerdict.Clears)]
+    public void InService_TheDeviceIsAskedAtTheCurrent(double amperes, OperatingVerdict verdict)
+    {
+        ProtectionInCondition found = InService(Quick, Draws(amperes));
+        Assert.Equal(verdict, found.Opening.Verdict);
+        Assert.Equal(amperes, found.ShareOfRating!.Value.DecimalFractions, 1e-9);
+        Assert.Equal(1, found.Carried!.Value.Amperes, 1e-9);
+        Assert.Null(InService(SmallDevices.Printed(1.10), Draws(amperes)).ShareOfRating);
+        Assert.Equal(OperatingVerdict.None, InService(Quick, new Device("model", DeviceKind.Camera, new ComponentDraw(Watts(100)), Wide), ohms: 10).Opening.Verdict);
+
+        static ProtectionInCondition InService(ProtectiveDevice device, Device camera, double ohms = 0) =>
+            Shared(ohms, Boxed(device), [Condition.Day(At())], camera).Assess().StudyFaults()[0].InConditions[0];
+    }
+
     // A trip in service does not hide a trip at the start, nor the other way round.
     [Fact]
     public void ServiceAndStart_AreTwoFindings() =>
@@ -109,6 +127,8 @@ public class NuisanceTripRuleTests
     {
         Assert.Empty(Found([Quick], Draws(0.1)));
         Assert.Null(Shared(0, Boxed(Quick), [Condition.Day(At())], Draws(0.1)).Assess().StudyFaults()[0].InConditions[0].StandsInrush);
+        Assert.Equal(Verdict.Unknown, Shared(0, Boxed([null]), [Condition.Day(At())], Draws(0.1, new Inrush(ElectricCurrent.FromAmperes(9), Duration.FromMilliseconds(5)))).Assess()
+            .StudyFaults()[0].InConditions[0].Start!.Value.Verdict);
         Assert.Empty(Found([null], Draws(0.1, new Inrush(ElectricCurrent.FromAmperes(200), Duration.FromMilliseconds(5)))));
         Assert.Empty(Found([ProtectiveDevice.None], Draws(0.1, new Inrush(ElectricCurrent.FromAmperes(200), Duration.FromMilliseconds(5)))));
     }
