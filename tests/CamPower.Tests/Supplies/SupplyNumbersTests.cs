@@ -75,6 +75,52 @@ public class SupplyNumbersTests
         Assert.Equal((1.3, most), (delivered.LeastAmperes, delivered.MostAmperes));
     }
 
+    // 12 V and 10 % that hold 8 A: at least 10.8 V x 8 A = 86.4 VA, above the 5 x 10.8 = 54 VA of IEC 60950-1 (from memory). At 4.5 A 48.6 VA to 59.4 VA, against the 66 VA of 13.2 V.
+    [Theory]
+    [InlineData(8, PowerLimitVerdict.Exceeds, 54)]
+    [InlineData(4.5, PowerLimitVerdict.WithinNumbers, 66)]
+    public void AFigure_HasTheLimitOfItsOwnVoltage(double holds, PowerLimitVerdict verdict, double limit)
+    {
+        PowerLimitFigure figure = FigureOf(Box(Holding(12, 4, holds, percent: 10)).AssessPowerLimit(1, PowerLimitClass.LimitedPowerSourceIec60950), PowerLimitQuantity.ApparentPower);
+        Assert.Equal(verdict, figure.Verdict);
+        Assert.Equal(limit, ((ElectricApparentPower)figure.Limit).Voltamperes, 1e-9);
+    }
+
+    // 72 VA at least, and nobody says how much at most: beyond the 60 VA of IEC 60950-1, and perhaps within the 100 VA of IEC 62368-1.
+    [Fact]
+    public void OneStandardThatIsNotRefuted_LeavesItUnknown() =>
+        Assert.Equal(PowerLimitVerdict.Unknown, Box(Rated(12, 6)).AssessPowerLimit(1, PowerLimitClass.LimitedPowerSource).Verdict);
+
+    // Without a word on ripple the peak matters above 30 V alone, and of limited power sources on direct current alone.
+    [Theory]
+    [InlineData(30, PowerLimitClass.LimitedPowerSourceIec62368, CurrentKind.Dc, false)]
+    [InlineData(30.1, PowerLimitClass.LimitedPowerSourceIec62368, CurrentKind.Dc, true)]
+    [InlineData(30.1, PowerLimitClass.LimitedPowerSourceIec62368, CurrentKind.Ac, false)]
+    [InlineData(30.1, PowerLimitClass.Class2, CurrentKind.Dc, false)]
+    public void ThePeak_CountsAboveThirtyVoltsOfDirectCurrent(double volts, PowerLimitClass limitClass, CurrentKind kind, bool counts)
+    {
+        SupplyOutput output = kind == CurrentKind.Dc ? new DcOutput(Volts(volts), Amps(1.5), Ratio.Zero) : new AcOutput(Volts(volts), Amps(1.5), Ratio.Zero);
+        PowerLimitAssessment assessed = Box(new Supply("supply", output, Derating.GenericEnclosed)).AssessPowerLimit(1, limitClass);
+        Assert.Equal(counts, assessed.Routes[0].Figures.Any(f => f.Quantity == PowerLimitQuantity.PeakVoltage));
+    }
+
+    // Words that a person reads say what there is, and nothing of what there is not.
+    [Fact]
+    public void Words_SayWhatThereIs()
+    {
+        Assert.Equal("12 V DC, 6 A", Rated(12, 6).Output.ToString());
+        Assert.Equal("24 V AC, 6 A", Rated(24, 6, CurrentKind.Ac).Output.ToString());
+        var shares = new ShareCurve<Ratio>(new(Ratio.Zero, Ratio.FromPercent(80)), new(Ratio.FromPercent(100), Ratio.FromPercent(90)));
+        Assert.Equal("input of unknown voltage", new SupplyInput().ToString());
+        Assert.Equal($"input of unknown voltage, efficiency {shares}", new SupplyInput(efficiency: shares).ToString());
+        Assert.Equal($"input of unknown voltage, power factor {shares}", new SupplyInput(powerFactor: shares).ToString());
+        string exact = OverloadBehavior.ConstantCurrent(Amps(9)).ToString();
+        Assert.DoesNotContain("±", exact, StringComparison.Ordinal);
+        Assert.Equal($"{exact} ± 15 %", OverloadBehavior.ConstantCurrent(Amps(9)).WithTolerance(Ratio.FromPercent(15)).ToString());
+        Assert.Equal(["inherently limited", "limited by an overcurrent device"], Box(Rated(12, 1), FuseOf(2)).AssessPowerLimit(1, PowerLimitClass.Class2).Routes
+            .Select(r => r.ToString().Split(':')[0]));
+    }
+
     private static Derating Sheet { get; } = new(
         new ShareCurve<Temperature>(At(-20, 0.5), At(10, 1), At(50, 1), At(70, 0.4)),
         new ShareCurve<ElectricPotential>(new(Volts(100), Ratio.FromPercent(80)), new(Volts(200), Ratio.FromPercent(100))), AltitudeDerating.Generic);
