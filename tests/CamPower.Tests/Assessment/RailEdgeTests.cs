@@ -19,7 +19,7 @@ public class RailEdgeTests
     {
         Site site = Star(Box(Limited(OverloadBehavior.ConstantCurrent(Amps(5)))), [Condition.Day(At())], (0, Camera(Ohms(2))), (0, Camera(Amperes(3), starting: Starts(turnOn, dropOut))));
         SiteAssessment assessment = site.Assess();
-        Assert.Equal(rests, assessment.Boxes[0].Worst.RailVoltage!.Value.Volts, 1e-6);
+        Assert.Equal(rests, assessment.Boxes[0].Worst.SupplyVoltage!.Value.Volts, 1e-6);
         Assert.Equal(state, assessment.Devices[1].Worst.State);
         Assert.Equal(rests, assessment.Devices[0].Worst.Voltage.Volts, 1e-6);
     }

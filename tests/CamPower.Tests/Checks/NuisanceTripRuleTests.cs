@@ -45,7 +45,7 @@ public class NuisanceTripRuleTests
         Fuse fuse = SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 1, meltingIntegral: melting);
         Site site = Shared(0, Boxed(fuse), [Condition.Day(At())], [.. Enumerable.Repeat(Draws(0.1, new Inrush(ElectricCurrent.FromAmperes(amperes), Duration.FromMilliseconds(milliseconds))), cameras)]);
         Assert.Equal(severity, Found(site).SingleOrDefault()?.Severity);
-        Assert.Equal(stands, site.Assess().StudyFaults()[0].InConditions[0].StandsInrush);
+        Assert.Equal(stands, site.Assess().StudyFaults()[0].InConditions[0].CarriesInrush);
     }
 
     // 1.18 A on a resettable fuse that holds 1.10 A: for 0.1 s 0.14 A²s of the 35.4 A²s that trip it at the earliest (the estimate of its start), for a minute 84 A²s.
@@ -79,9 +79,9 @@ public class NuisanceTripRuleTests
 
     // 1.5 A are between the 1 A that a fuse F of 1 A carries and the 2.1 A that open it; a resettable fuse has no rating to load.
     [Theory]
-    [InlineData(0.7, OperatingVerdict.DoesNotClear)]
-    [InlineData(1.5, OperatingVerdict.MayClear)]
-    [InlineData(2.2, OperatingVerdict.Clears)]
+    [InlineData(0.7, OperatingVerdict.DoesNotOperate)]
+    [InlineData(1.5, OperatingVerdict.MayOperate)]
+    [InlineData(2.2, OperatingVerdict.Operates)]
     public void InService_TheDeviceIsAskedAtTheCurrent(double amperes, OperatingVerdict verdict)
     {
         ProtectionInCondition found = InService(Quick, Draws(amperes));
@@ -126,7 +126,7 @@ public class NuisanceTripRuleTests
     public void NothingDeclared_NothingSaid()
     {
         Assert.Empty(Found([Quick], Draws(0.1)));
-        Assert.Null(Shared(0, Boxed(Quick), [Condition.Day(At())], Draws(0.1)).Assess().StudyFaults()[0].InConditions[0].StandsInrush);
+        Assert.Null(Shared(0, Boxed(Quick), [Condition.Day(At())], Draws(0.1)).Assess().StudyFaults()[0].InConditions[0].CarriesInrush);
         Assert.Equal(Verdict.Unknown, Shared(0, Boxed([null]), [Condition.Day(At())], Draws(0.1, new Inrush(ElectricCurrent.FromAmperes(9), Duration.FromMilliseconds(5)))).Assess()
             .StudyFaults()[0].InConditions[0].Start!.Value.Verdict);
         Assert.Empty(Found([null], Draws(0.1, new Inrush(ElectricCurrent.FromAmperes(200), Duration.FromMilliseconds(5)))));

@@ -13,10 +13,10 @@ public class FaultEdgeTests
     // A fuse F of 1 A opens 10 A within 20 ms (IEC 60127-2, from memory). Pulses of 10 A that last 20 ms open it; of 19 ms they count by 10·√(0.019/1.9) = 1 A RMS, which it carries for ever.
     // It withstands 4 A for 10 ms: pulses as long as that never open it in a pulse, and of 4·√(0.01/1) = 0.4 A RMS they never do.
     [Theory]
-    [InlineData(10, 20, OperatingVerdict.Clears)]
-    [InlineData(10, 19, OperatingVerdict.MayClear)]
-    [InlineData(4, 10, OperatingVerdict.DoesNotClear)]
-    [InlineData(4, 11, OperatingVerdict.MayClear)]
+    [InlineData(10, 20, OperatingVerdict.Operates)]
+    [InlineData(10, 19, OperatingVerdict.MayOperate)]
+    [InlineData(4, 10, OperatingVerdict.DoesNotOperate)]
+    [InlineData(4, 11, OperatingVerdict.MayOperate)]
     public void APulse_IsHeldAgainstTheOperatingTime(double amperes, double milliseconds, OperatingVerdict verdict) =>
         Assert.Equal(verdict, SmallFault.Behind(0.3, SmallFault.QuickActing(1), Hiccup(amperes, milliseconds, 100 * milliseconds)).Verdict);
 
@@ -33,7 +33,7 @@ public class FaultEdgeTests
     {
         Overload overload = SmallFault.Study(SmallFault.Run(10), SmallFault.QuickActing(2), SmallFault.Source(Hiccup(9, 200, 1000))).OverloadOf(ElectricCurrent.FromAmperes(4.2));
         Assert.Equal(4.2, overload.Smallest.Amperes, 1e-12);
-        Assert.Equal(OperatingVerdict.Clears, overload.Verdict);
+        Assert.Equal(OperatingVerdict.Operates, overload.Verdict);
     }
 
     // A limit of 1.5 A ± 10 % holds what 10 mF discharge as well: 1.65 A for 50 ms.
@@ -74,7 +74,7 @@ public class FaultEdgeTests
     public void WhatHolds_MissesNothing()
     {
         ShortCircuit holds = SmallFault.Study(SmallFault.Run(3), SmallFault.QuickActing(2), SmallFault.Source(farads: 1e-3)).AtFarEnd;
-        Assert.Equal((WithstandVerdict.Stands, FaultData.None), (holds.WithstandVerdict, holds.Missing));
+        Assert.Equal((WithstandVerdict.Withstands, FaultData.None), (holds.WithstandVerdict, holds.Missing));
         Assert.NotNull(holds.Withstand);
         var bare = new CableSegment(Cable.Pair(new Conductor(WireSize.Awg(18), Stranding.Solid, ConductorMaterial.AnnealedCopper)), Length.FromMeters(3));
         Assert.Null(SmallFault.Study(SmallFault.Run(3).Then(bare), SmallFault.QuickActing(2)).AtFarEnd.Withstand);
@@ -96,7 +96,7 @@ public class FaultEdgeTests
 
     // 4 A for ever in four wires of 24 AWG side by side are 1 A in each (2.5 A in a large bundle, FAA AC 43.13-1B); in one wire it is more than PVC is for.
     [Theory]
-    [InlineData(4, WithstandVerdict.Stands)]
+    [InlineData(4, WithstandVerdict.Withstands)]
     [InlineData(1, WithstandVerdict.HotterThanInService)]
     public void WiresSideBySide_ShareACurrentThatLasts(int wires, WithstandVerdict verdict)
     {
@@ -104,7 +104,7 @@ public class FaultEdgeTests
         var run = new CableRun(new Cable(conductor, conductor, insulation: Insulation.Pvc70), Length.FromMeters(5));
         FaultStudy study = SmallFault.Study(run, SmallFault.QuickActing(4), SmallFault.Source(OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(4))),
             installationMethod: InstallationMethod.LargeBundle);
-        Assert.Equal(OperatingVerdict.DoesNotClear, study.AtFarEnd.Verdict);
+        Assert.Equal(OperatingVerdict.DoesNotOperate, study.AtFarEnd.Verdict);
         Assert.Equal(verdict, study.AtFarEnd.WithstandVerdict);
     }
 
@@ -137,7 +137,7 @@ public class FaultEdgeTests
     public void WhereNobodySaysHowItLies_TheHarshestPublishedWayCounts(int awg, double meters, double warm)
     {
         ShortCircuit fault = WarmingFaultTests.Short(null, meters, Cable.Pair(WireSize.Awg(awg), Stranding.Solid, ConductorMaterial.AnnealedCopper, insulation: Insulation.Pvc70));
-        Assert.Equal(OperatingVerdict.Clears, fault.Verdict);
+        Assert.Equal(OperatingVerdict.Operates, fault.Verdict);
         Assert.Equal(4.5, fault.Smallest.Amperes, 0.03);
         Assert.Equal(warm, 4.2 * Math.Sqrt(1800 / fault.Opening.Latest!.Value.Seconds), 0.01);
     }
@@ -148,8 +148,8 @@ public class FaultEdgeTests
     {
         ShortCircuit fault = WarmingFaultTests.Short(InstallationMethod.InCableOrRaceway(2), 630,
             Cable.Pair(WireSize.Awg(8), Stranding.Solid, ConductorMaterial.AnnealedCopper, insulation: Insulation.Pvc70));
-        Assert.Equal(OperatingVerdict.Clears, fault.Verdict);
-        Assert.Equal(WithstandVerdict.Stands, fault.WithstandVerdict);
+        Assert.Equal(OperatingVerdict.Operates, fault.Verdict);
+        Assert.Equal(WithstandVerdict.Withstands, fault.WithstandVerdict);
         Assert.Null(fault.IfItLasts);
     }
 

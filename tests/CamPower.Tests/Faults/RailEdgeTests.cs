@@ -35,7 +35,7 @@ public class RailEdgeTests
     {
         ShortCircuit fault = ShortAt(Site(SmallFault.QuickActing(2), SharedSupplyTests.Behavior("hiccup"), 1.6, Camera(Amperes(1.5)), sourceOhms: null), "one");
         Assert.Equal(7.5, fault.Smallest.Amperes, 1e-9);
-        Assert.Equal(RailState.StaysUp, fault.Rail.State);
+        Assert.Equal(SupplyState.StaysUp, fault.Supply.State);
     }
 
     // A device that holds 8 A at its 1 Ω until the voltage is below 8 V, and a heater of 2 Ω, on a supply that holds 9 A: 8 A and V/2 would rest at 2 V, where 1 Ω no more takes 8 A.
@@ -44,8 +44,8 @@ public class RailEdgeTests
     public void ADeviceThatLimits_LimitsAboveItsKneeAlone()
     {
         var limit = new ElectronicLimit("limit", ElectricCurrent.FromAmperes(8), Ratio.Zero, Duration.FromMilliseconds(50), ElectricResistance.Zero, Volts(60));
-        RailDuringFault rail = ShortAt(Site(limit, OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(9)), 1, Camera(Ohms(2)), sourceOhms: null), "one").Rail;
-        Assert.Equal(RailState.Dragged, rail.State);
+        SupplyDuringFault rail = ShortAt(Site(limit, OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(9)), 1, Camera(Ohms(2)), sourceOhms: null), "one").Supply;
+        Assert.Equal(SupplyState.Dips, rail.State);
         Assert.Equal(6, rail.Voltage!.Value.Volts, 1e-6);
     }
 
@@ -55,15 +55,15 @@ public class RailEdgeTests
     public void WhereNobodySaysWhenItDropsOut_TheRangeCounts()
     {
         const double Left = 119 / (10 + (1 / 0.9));
-        RailDuringFault wide = Rail(Camera(Amperes(1)));
-        Assert.Equal(RailState.StaysUp, wide.State);
+        SupplyDuringFault wide = Rail(Camera(Amperes(1)));
+        Assert.Equal(SupplyState.StaysUp, wide.State);
         Assert.Equal(Left, wide.Voltage!.Value.Volts, 1e-6);
-        RailDuringFault narrow = Rail(Camera(Amperes(1), Range(11, 13)));
-        Assert.Equal(RailState.Dragged, narrow.State);
+        SupplyDuringFault narrow = Rail(Camera(Amperes(1), Range(11, 13)));
+        Assert.Equal(SupplyState.Dips, narrow.State);
         Assert.Equal("second", Assert.Single(narrow.BelowWindow).Name);
         Assert.Empty(Rail(Camera(Amperes(1), Range(11, 13), Starts(6, 5))).BelowWindow);
 
-        static RailDuringFault Rail(Device second) => ShortAt(Site(SmallFault.QuickActing(2), OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(40)), 0.9, second), "one").Rail;
+        static SupplyDuringFault Rail(Device second) => ShortAt(Site(SmallFault.QuickActing(2), OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(40)), 0.9, second), "one").Supply;
     }
 
     // One of two says it, and drops out below what it gets; the other does not, and gets less than it accepts.
@@ -74,7 +74,7 @@ public class RailEdgeTests
             [.. Enumerable.Range(1, 3).Select(n => Run(RunOrigin.Output(BoxName, n), $"{n}", n == 1 ? 0.9 : 0))],
             [new SiteDevice("first", Camera(Amperes(0.1)), "1"), new SiteDevice("says", Camera(Amperes(0.5), Range(11, 13), Starts(6, 5)), "2"),
                 new SiteDevice("does not", Camera(Amperes(0.5), Range(11, 13)), "3")]);
-        RailDuringFault rail = ShortAt(site, "1").Rail;
+        SupplyDuringFault rail = ShortAt(site, "1").Supply;
         Assert.Equal("does not", Assert.Single(rail.BelowWindow).Name);
         Assert.Empty(rail.Dark);
     }
@@ -85,8 +85,8 @@ public class RailEdgeTests
     [InlineData(false)]
     public void WhatTheSupplyDoes_MayBeUnknown(bool isUnlimited)
     {
-        RailDuringFault rail = ShortAt(Site(SmallFault.QuickActing(2), isUnlimited ? OverloadBehavior.Unlimited : null, 0.9, Twelve(8), sourceOhms: null), "one").Rail;
-        Assert.Equal(RailState.Unknown, rail.State);
+        SupplyDuringFault rail = ShortAt(Site(SmallFault.QuickActing(2), isUnlimited ? OverloadBehavior.Unlimited : null, 0.9, Twelve(8), sourceOhms: null), "one").Supply;
+        Assert.Equal(SupplyState.Unknown, rail.State);
         Assert.Null(rail.Voltage);
         Assert.Empty(rail.Dark);
     }

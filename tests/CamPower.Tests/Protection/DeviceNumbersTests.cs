@@ -47,9 +47,9 @@ public class DeviceNumbersTests
 
     // 2 mF at 10 V through 1 Ω are 0.1 A²s. A fuse F of 1 A withstands (2.75² − 2.1²)·0.05 = 0.158 A²s, of 0.8 A 0.64 of that: 0.101 A²s; of 0.78 A 0.096 A²s.
     [Theory]
-    [InlineData(0.8, OperatingVerdict.DoesNotClear)]
-    [InlineData(0.78, OperatingVerdict.MayClear)]
-    [InlineData(1.3, OperatingVerdict.DoesNotClear)]
+    [InlineData(0.8, OperatingVerdict.DoesNotOperate)]
+    [InlineData(0.78, OperatingVerdict.MayOperate)]
+    [InlineData(1.3, OperatingVerdict.DoesNotOperate)]
     public void ADischarge_IsHeldAgainstTheRatingInItsAir(double factor, OperatingVerdict verdict) => Assert.Equal(verdict,
         Fuse(FuseCharacteristic.IecQuickActing, 1).OpeningBySurge(CurrentSurge.Discharge(2e-3, 10, 1, double.PositiveInfinity, 0), factor).Verdict);
 
@@ -73,20 +73,20 @@ public class DeviceNumbersTests
     [Fact]
     public void AnyOf_HasTheWidestTimes_EitherOfTheSoonest()
     {
-        OpeningTimes one = new(OperatingVerdict.Clears, 0.2, 3), other = new(OperatingVerdict.Clears, 0.5, 7), perhaps = new(OperatingVerdict.MayClear, 0.4, double.PositiveInfinity);
-        Assert.Equal(new OpeningTimes(OperatingVerdict.Clears, 0.2, 7), OpeningTimes.AnyOf([other, one]));
-        Assert.Equal(new OpeningTimes(OperatingVerdict.MayClear, 0.2, double.PositiveInfinity), OpeningTimes.AnyOf([one, perhaps]));
-        Assert.Equal(new OpeningTimes(OperatingVerdict.Clears, 0.4, 7), OpeningTimes.EitherOf(perhaps, other));
+        OpeningTimes one = new(OperatingVerdict.Operates, 0.2, 3), other = new(OperatingVerdict.Operates, 0.5, 7), perhaps = new(OperatingVerdict.MayOperate, 0.4, double.PositiveInfinity);
+        Assert.Equal(new OpeningTimes(OperatingVerdict.Operates, 0.2, 7), OpeningTimes.AnyOf([other, one]));
+        Assert.Equal(new OpeningTimes(OperatingVerdict.MayOperate, 0.2, double.PositiveInfinity), OpeningTimes.AnyOf([one, perhaps]));
+        Assert.Equal(new OpeningTimes(OperatingVerdict.Operates, 0.4, 7), OpeningTimes.EitherOf(perhaps, other));
     }
 
     // Equal are times that agree in verdict, earliest and latest.
     [Fact]
     public void Equality_TakesAllThree()
     {
-        OpeningTimes times = new(OperatingVerdict.Clears, 0.2, 3);
-        Assert.True(times == new OpeningTimes(OperatingVerdict.Clears, 0.2, 3));
-        Assert.Equal(times.GetHashCode(), new OpeningTimes(OperatingVerdict.Clears, 0.2, 3).GetHashCode());
-        Assert.All(new OpeningTimes[] { new(OperatingVerdict.MayClear, 0.2, 3), new(OperatingVerdict.Clears, 0.1, 3), new(OperatingVerdict.Clears, 0.2, 4) }, o => Assert.True(times != o));
+        OpeningTimes times = new(OperatingVerdict.Operates, 0.2, 3);
+        Assert.True(times == new OpeningTimes(OperatingVerdict.Operates, 0.2, 3));
+        Assert.Equal(times.GetHashCode(), new OpeningTimes(OperatingVerdict.Operates, 0.2, 3).GetHashCode());
+        Assert.All(new OpeningTimes[] { new(OperatingVerdict.MayOperate, 0.2, 3), new(OperatingVerdict.Operates, 0.1, 3), new(OperatingVerdict.Operates, 0.2, 4) }, o => Assert.True(times != o));
     }
 
     // What is exactly at an end is allowed, or not, as its documentation says.
