@@ -128,6 +128,17 @@ public class RailEdgeTests
         Assert.Equal(4 * 12 / 4.4, ((Duration)judged.Value!).Milliseconds, 1e-6);
     }
 
+    // A fuse that states no re-rating carries its rating in colder air than that of its tests, 23 °C (IEC 60127, from memory); what it carries at 37 °C is not known.
+    [Theory]
+    [InlineData(8, Verdict.Holds)]
+    [InlineData(23, Verdict.Holds)]
+    [InlineData(37, Verdict.Unknown)]
+    public void AFuseOfUnstatedRerating_IsKnownUpToItsReference(double celsius, Verdict verdict)
+    {
+        Site site = Star(Box(protection: Protection.SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 2)), [Condition.Day(At(box: celsius))], (0, Camera(Amperes(0.7))));
+        Assert.Equal(verdict, site.Assess().Boxes[0].Outputs[0].Worst.OfProtection.Verdict);
+    }
+
     private static Starting AtOnce(double turnOn, double dropOut) => new(Volts(turnOn), Volts(dropOut), softStart: false, delay: Duration.Zero);
 
     private static Supply Limited(OverloadBehavior overload, double? rise = null) => new("supply", new DcOutput(Volts(12), Amps(10), Ratio.Zero, overload: overload,
