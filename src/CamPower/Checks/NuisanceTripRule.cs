@@ -78,7 +78,8 @@ internal sealed class NuisanceTripRule() : Rule("nuisance-trip", Severity.Failur
             surge.Remedy);
     }
 
-    private static double ShareOf(Surge surge, ProtectionInCondition condition) => ((Ratio)surge.Judged(condition)!.Value.Value!).DecimalFractions;
+    private static double ShareOf(Surge surge, ProtectionInCondition condition) =>
+        ((Ratio)surge.Judged(condition)!.Value.Value!).DecimalFractions;
 
     // For each output the condition that is worst, the output that is worst off first.
     private static List<(OutputFaults Output, ProtectionInCondition Worst)> Worst(IEnumerable<OutputFaults> outputs,

@@ -111,8 +111,8 @@ internal sealed class FaultSetting
 
     /// <summary>The most power that a short with a resistance of its own has at a place, whatever that resistance; infinite where
     /// nothing that is stated bounds it. [W]</summary>
-    /// <remarks>Maximum power transfer, V²/4R, or less where the supply or an electronic limit holds the current below V/2R. A fuse does not:
-    /// until it operates the spot has it all.</remarks>
+    /// <remarks>Maximum power transfer, V²/4R, or less where the supply or an electronic limit holds the current below V/2R. A fuse does
+    /// not: until it operates the spot has it all.</remarks>
     internal double PoorShortWatts(FaultLoop loop)
     {
         double volts = Output.HighestVolts,

@@ -10,7 +10,8 @@ namespace CamPower;
 /// not notice.</summary>
 /// <remarks>
 /// Immutable. The start is judged as if every device of the output that declares its inrush began at one moment, from a stiff source and
-/// through no cable: the worst case. A device that declares none adds nothing to it.
+/// through no cable: the worst case. So is what they draw as illuminators or motors are switched on. A device that declares none adds
+/// nothing to it.
 /// </remarks>
 public sealed class ProtectionInCondition
 {

@@ -96,14 +96,12 @@ internal sealed class BoxTrial(Site site, DistributionBox box, SizingPolicy poli
                     BoxConstraint.Protection, protection.Current, protection.Carried!.Value, protection.Condition);
             }
 
-            foreach (Inrush tripping in new[] {
-                protection.Start?.IsViolated == true ? used.Inrush : null,
-                protection.Switching?.IsViolated == true ? used.SwitchedInrushIn(protection.Condition, protection.Current.Amperes) : null }.OfType<Inrush>())
-            {
-                yield return new BoxShortfall(
-                    BoxConstraint.Protection, tripping.Peak, protection.Carried
-                    ?? ElectricCurrent.FromAmperes(output.Protection!.CarriedAmperes(currentFactor: 1)), protection.Condition);
-            }
+            Inrush? switched = used.SwitchedInrushIn(protection.Condition, protection.Current.Amperes);
+            if (protection.Start?.IsViolated == true) yield return ByInrush(used.Inrush!);
+            if (protection.Switching?.IsViolated == true) yield return ByInrush(switched!);
+
+            BoxShortfall ByInrush(Inrush inrush) => new(BoxConstraint.Protection, inrush.Peak, protection.Carried
+                ?? ElectricCurrent.FromAmperes(output.Protection!.CarriedAmperes(currentFactor: 1)), protection.Condition);
         }
     }
 
