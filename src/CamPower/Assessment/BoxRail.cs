@@ -45,7 +45,7 @@ internal sealed class BoxRail
             State = Overloaded(_load);
         }
 
-        _dips = State == SupplyState.StaysUp ? new InrushDips(box, groups, _fullVolts) : null;
+        _dips = State == SupplyState.StaysUp ? new InrushDips(box, groups, _fullVolts, _branches) : null;
         StartingCurrent = Starting(groups);
         StartingInrush = Charging(groups);
 

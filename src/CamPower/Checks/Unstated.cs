@@ -38,6 +38,7 @@ internal readonly record struct Unstated(string What, string Where, string Decid
         return
             from fact in new (Func<ProtectionInCondition, Judgment?> Of,
                 string Decides)[] { (c => c.Start, "whether a start opens the protective device"),
+                (c => c.Switching, "whether illuminators or motors that are switched on open the protective device"),
                 (c => c.Load, "whether the protective device carries the current") }
             from box in evidence.Faults.GroupBy(o => o.Box)
             from alike in box.Where(o => (o.Missing & asked) == FaultData.None)

@@ -34,9 +34,6 @@ internal sealed class LaidConductor
         (WithstandIntegral is null ? FaultData.Insulation : FaultData.None) | (
         _installationMethod is null ? FaultData.InstallationMethod : FaultData.None);
 
-    /// <summary>Whether it is known how it gets rid of its heat at worst, or there is none.</summary>
-    internal bool IsHeatKnown => WorstInstallation is not null || !(_meters > 0);
-
     private InstallationMethod? WorstInstallation =>
         _installationMethod ?? (InstallationMethod.LargeBundle.Covers(_conductor.Size) ? InstallationMethod.LargeBundle : null);
 
@@ -56,12 +53,10 @@ internal sealed class LaidConductor
         return joined;
     }
 
-    /// <summary>By how much a current raises its resistance in a time, by the
-    /// harshest published installation method where it is not stated.
-    /// [Ω]</summary>
-    internal double OhmsAdded(double amperes, double startCelsius, double seconds) => _meters > 0 && amperes > 0
-        ? _meters * _conductor.OhmsPerMeterPerKelvin * (CelsiusAfter(WorstInstallation, seconds, amperes, startCelsius) - startCelsius)
-        : 0;
+    /// <summary>By how much a current raises its resistance in a time: by the harshest published installation method where it is not stated,
+    /// and without any heat that leaves it where none is published for its size. [Ω]</summary>
+    internal double OhmsAdded(double amperes, double startCelsius, double seconds) =>
+        _meters * _conductor.OhmsPerMeterPerKelvin * (CelsiusAfter(WorstInstallation, seconds, amperes, startCelsius) - startCelsius);
 
     /// <summary>Whether it withstands a current that begins at a conductor temperature, in air of that temperature.</summary>
     /// <remarks>An I²t of at most k²S² is enough however long it takes, for heat that leaves only helps; past 5 s more of it goes to the

@@ -45,7 +45,6 @@ public abstract class Overcurrent
         IfItLasts = _knowsSupply ? Hottest(heated) : null;
         Missing = setting.Missing | (voltage.NotStated is null ? FaultData.None : FaultData.DcVoltageRating)
             | (_knowsSupply && !setting.Device.IsShownToInterrupt(_peak) ? FaultData.MaximumCurrent : FaultData.None)
-            | (cases.Any(c => c.NeedsInstallationMethod) ? FaultData.InstallationMethod : FaultData.None)
             | (WithstandVerdict == WithstandVerdict.Unknown
                 ? conductors.Aggregate(FaultData.None, (all, c) => all | c.Missing)
                 : FaultData.None);

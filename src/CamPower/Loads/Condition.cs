@@ -72,6 +72,9 @@ public sealed class Condition
     /// (<see cref="Sources.NecContinuousLoad"/>).</summary>
     internal bool IsContinuous => !(Duration is Duration lasts && lasts.Hours < ContinuousFromHours);
 
+    /// <summary>Whether it has what is switched on while a device runs: illuminators or motors.</summary>
+    internal bool HasSwitched => (On & (LoadComponents.Infrared | LoadComponents.Motor)) != LoadComponents.None;
+
     /// <summary>Day: the base draw alone.</summary>
     /// <param name="at">The temperatures.</param>
     /// <exception cref="ArgumentNullException"><paramref name="at"/> is null.</exception>

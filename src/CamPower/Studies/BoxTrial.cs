@@ -87,22 +87,21 @@ internal sealed class BoxTrial(Site site, DistributionBox box, SizingPolicy poli
 
     private static IEnumerable<BoxShortfall> Tripping(OutputAssessment used, BoxOutput output, BoxAssessment solved)
     {
-        Inrush? inrush = used.Inrush;
         for (int c = 0; c < solved.InConditions.Count; c++)
         {
-            var protection = ProtectionInCondition.Of(output, used.InConditions[c], solved.InConditions[c], inrush);
+            var protection = ProtectionInCondition.Of(output, used, used.InConditions[c], solved.InConditions[c]);
             if (protection.MayTrip)
             {
                 yield return new BoxShortfall(
                     BoxConstraint.Protection, protection.Current, protection.Carried!.Value, protection.Condition);
             }
 
-            if (protection.CarriesInrush == false)
-            {
-                yield return new BoxShortfall(
-                    BoxConstraint.Protection, inrush!.Peak, protection.Carried
-                    ?? ElectricCurrent.FromAmperes(output.Protection!.CarriedAmperes(currentFactor: 1)), protection.Condition);
-            }
+            Inrush? switched = used.SwitchedInrushIn(protection.Condition, protection.Current.Amperes);
+            if (protection.Start?.IsViolated == true) yield return ByInrush(used.Inrush!);
+            if (protection.Switching?.IsViolated == true) yield return ByInrush(switched!);
+
+            BoxShortfall ByInrush(Inrush inrush) => new(BoxConstraint.Protection, inrush.Peak, protection.Carried
+                ?? ElectricCurrent.FromAmperes(output.Protection!.CarriedAmperes(currentFactor: 1)), protection.Condition);
         }
     }
 

@@ -1,5 +1,4 @@
 using System;
-using System.Linq;
 
 namespace CamPower.Supplies;
 
@@ -72,10 +71,8 @@ internal sealed class OutputDelivery
     private static double MostThrough(ProtectiveDevice? protection) => protection switch
     {
         ElectronicLimit limit => limit.MostAmperes,
-        ResettableFuse resettable => resettable.StepsAt(currentFactor: 1)
-            .Where(amperes => resettable.OpeningAt(
-                amperes, currentFactor: 1).LatestSeconds <= PowerLimitConstants.EarliestMeasurement.Value)
-            .DefaultIfEmpty(double.PositiveInfinity).Min(),
+        ResettableFuse resettable when resettable.LongestTimeToTrip.Seconds <= PowerLimitConstants.EarliestMeasurement.Value =>
+            resettable.TestCurrent.Amperes,
         _ => double.PositiveInfinity,
     };
 }
