@@ -74,6 +74,20 @@ internal abstract class FeedCircuit
     /// its way. [V]</summary>
     internal virtual double? LowestSourceVolts(double deviceVolts, RailVolts rail, Load load) => null;
 
+    /// <summary>What the devices of a box take; infinite without an operating point. [A]</summary>
+    internal virtual double AmperesFrom(DistributionBox box, RailVolts rail, Load[] loads)
+    {
+        var volts = new double[loads.Length];
+        if (!TrySolve(rail, loads, volts)) return double.PositiveInfinity;
+        double amperes = 0;
+        for (int i = 0; i < loads.Length; i++)
+        {
+            if (ReferenceEquals(Group.Devices[i].Box, box)) amperes += loads[i].AmperesAt(volts[i]);
+        }
+
+        return amperes;
+    }
+
     /// <summary>The most constant power that one device could draw beside its other shares, or null where it shares its way with others.
     /// [W]</summary>
     internal virtual double? MostWatts(int device, RailVolts rail, Load[] loads) => null;

@@ -50,15 +50,15 @@ internal sealed class RailBranch
 
     /// <summary>What it takes at a voltage of the box, those off that let go on the way down to another one; infinite without an operating
     /// point. [A]</summary>
-    internal double AmperesAt(double volts, double downToVolts)
-    {
-        if (StageAt(downToVolts).Loads is not Load[] on) return double.PositiveInfinity;
-        var deviceVolts = new double[on.Length];
-        if (!TrySolve(volts, on, deviceVolts)) return double.PositiveInfinity;
-        double amperes = 0;
-        foreach (int i in _devices) amperes += on[i].AmperesAt(deviceVolts[i]);
-        return amperes;
-    }
+    internal double AmperesAt(double volts, double downToVolts) => AmperesAt(RailAt(volts), volts, downToVolts);
+
+    /// <summary>What feeds it at a voltage of the box, and all else that the box feeds.</summary>
+    internal RailVolts RailAt(double volts) => _rail.With(_box, volts);
+
+    /// <summary>The same, given what feeds it then. [A]</summary>
+    internal double AmperesAt(RailVolts rail, double volts, double downToVolts) => volts > 0 && StageAt(downToVolts).Loads is Load[] on
+        ? _circuit.AmperesFrom(_box, rail, on)
+        : double.PositiveInfinity;
 
     /// <summary>What those draw that are still on just above a voltage on the way down; without a balance what they ask for. [A]</summary>
     internal double AmperesOf(double volts, Func<FedDevice, bool> draws)
@@ -162,7 +162,7 @@ internal sealed class RailBranch
     private double DropOutOf(int device) => _circuit.Group.Devices[device].Device.Model.Starting!.DropOutVolts;
 
     private bool TrySolve(double volts, Load[] on, double[] deviceVolts) =>
-        volts > 0 && _circuit.TrySolve(_rail.With(_box, volts), on, deviceVolts);
+        volts > 0 && _circuit.TrySolve(RailAt(volts), on, deviceVolts);
 
     // Down to a voltage these loads are on; null where the circuit balances no more.
     private sealed class Stage(double toVolts, Load[]? loads)

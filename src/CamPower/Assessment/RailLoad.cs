@@ -22,7 +22,7 @@ internal sealed class RailLoad
     /// <param name="given">What the supply gives at a voltage. [A]</param>
     /// <param name="fullVolts">The voltage from which it falls. [V]</param>
     /// <param name="branches">What it feeds.</param>
-    internal RailLoad(Func<double, double> given, double fullVolts, IReadOnlyList<RailBranch> branches)
+    internal RailLoad(Func<double, double> given, double fullVolts, RailBranch[] branches)
     {
         _given = given;
         FullVolts = fullVolts;
@@ -37,7 +37,7 @@ internal sealed class RailLoad
 
     internal double FullVolts { get; }
 
-    internal IReadOnlyList<RailBranch> Branches { get; }
+    internal RailBranch[] Branches { get; }
 
     /// <summary>What all of it takes while the voltage stays up. [A]</summary>
     internal double AmperesAtFull => _atFull.Value;
@@ -51,8 +51,10 @@ internal sealed class RailLoad
     /// <summary>What all of it takes at a voltage, those off that let go on the way down to another one. [A]</summary>
     internal double TakenAt(double volts, double downToVolts)
     {
+        if (Branches.Length == 0) return 0;
+        RailVolts rail = Branches[0].RailAt(volts);
         double amperes = 0;
-        foreach (RailBranch branch in Branches) amperes += branch.AmperesAt(volts, downToVolts);
+        foreach (RailBranch branch in Branches) amperes += branch.AmperesAt(rail, volts, downToVolts);
         return amperes;
     }
 

@@ -33,10 +33,10 @@ internal sealed class RailStudy
         BoxInCondition inCondition = box.InConditions[condition];
         _supply = box.Box.Supply.Output;
         _overload = _supply.Overload;
-        _sourceOhms = _supply.SourceResistance?.Ohms ?? 0;
+        _sourceOhms = _supply.SourceOhms;
         _condition = inCondition.Condition;
         _load = inCondition.OutputsAsItFalls;
-        _faulted = _load.Branches.FirstOrDefault(b => b.IsOf(output));
+        _faulted = Array.Find(_load.Branches, b => b.IsOf(output));
         _others = new Lazy<int>(() => OtherBranches.SelectMany(other => other.At(0)).Count());
         _isAnyStartUnknown = new Lazy<bool>(
             () => OtherBranches.SelectMany(other => other.At(0)).Any(d => d.Device.Device.Model.Starting is null));
@@ -116,10 +116,14 @@ internal sealed class RailStudy
     {
         double volts = Settled(ohms, mostAmperes);
         List<SiteDevice> dark = [], below = [];
-        foreach ((FedDevice device, bool isOn, double has) in OtherBranches.SelectMany(other => other.At(volts)))
+        foreach (RailBranch branch in _load.Branches)
         {
-            if (!isOn) dark.Add(device.Device);
-            else if (device.Device.Model.Starting is null && Limits.IsBelow(has, device.Accepted!.LowestVolts)) below.Add(device.Device);
+            if (branch == _faulted) continue;
+            foreach ((FedDevice device, bool isOn, double has) in branch.At(volts))
+            {
+                if (!isOn) dark.Add(device.Device);
+                else if (device.Starting is null && Limits.IsBelow(has, device.Accepted!.LowestVolts)) below.Add(device.Device);
+            }
         }
 
         RailState state = dark.Count + below.Count > 0 || IsOverloadedBy(ohms, mostAmperes) ? RailState.Dragged : RailState.StaysUp;

@@ -1,5 +1,4 @@
 using System.Collections.Generic;
-using System.Linq;
 
 namespace CamPower.Faults;
 
@@ -39,8 +38,12 @@ internal sealed class RunLoops
 
     private IReadOnlyList<FaultLoop> PieceFrom(int first)
     {
-        int piece = Enumerable.Range(first, _parts.Count - first).Where(i => IsPiece(_parts[i])).DefaultIfEmpty(-1).First();
-        return piece < 0 ? [] : [_before[piece + 1]];
+        for (int i = first; i < _parts.Count; i++)
+        {
+            if (IsPiece(_parts[i])) return [_before[i + 1]];
+        }
+
+        return [];
     }
 
     private static bool IsPiece(RunPart part) => part is CableSegment && part.OneWayLength.Meters > 0;

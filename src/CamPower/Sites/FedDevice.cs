@@ -22,5 +22,9 @@ internal sealed class FedDevice(DistributionBox box, SiteDevice device, int inde
     /// round.</summary>
     internal VoltageRange? Accepted { get; } = IsReversed(device, box) ? null : device.Model.InputFor(box.Supply.Output.Kind);
 
+    /// <summary>How it starts, or null where that is not declared. Nothing is worked out for a device that is fed the wrong kind of
+    /// current.</summary>
+    internal Starting? Starting => Accepted is null ? null : Device.Model.Starting;
+
     private static bool IsReversed(SiteDevice device, DistributionBox box) => device.LeadsReversed && box.Supply.Output is DcOutput;
 }
