@@ -74,15 +74,15 @@ internal abstract class FeedCircuit
     /// its way. [V]</summary>
     internal virtual double? LowestSourceVolts(double deviceVolts, RailVolts rail, Load load) => null;
 
-    /// <summary>What the devices of a box take; infinite without an operating point. [A]</summary>
-    internal virtual double AmperesFrom(DistributionBox box, RailVolts rail, Load[] loads)
+    /// <summary>What the devices of a box take at a voltage of it, above 0; infinite without an operating point. [A]</summary>
+    internal virtual double AmperesAt(double volts, DistributionBox box, RailVolts rail, Load[] loads)
     {
-        var volts = new double[loads.Length];
-        if (!TrySolve(rail, loads, volts)) return double.PositiveInfinity;
+        var deviceVolts = new double[loads.Length];
+        if (!TrySolve(rail.With(box, volts), loads, deviceVolts)) return double.PositiveInfinity;
         double amperes = 0;
         for (int i = 0; i < loads.Length; i++)
         {
-            if (ReferenceEquals(Group.Devices[i].Box, box)) amperes += loads[i].AmperesAt(volts[i]);
+            if (ReferenceEquals(Group.Devices[i].Box, box)) amperes += loads[i].AmperesAt(deviceVolts[i]);
         }
 
         return amperes;

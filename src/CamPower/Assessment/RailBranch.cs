@@ -50,24 +50,24 @@ internal sealed class RailBranch
 
     /// <summary>What it takes at a voltage of the box, those off that let go on the way down to another one; infinite without an operating
     /// point. [A]</summary>
-    internal double AmperesAt(double volts, double downToVolts) => AmperesAt(RailAt(volts), volts, downToVolts);
-
-    /// <summary>What feeds it at a voltage of the box, and all else that the box feeds.</summary>
-    internal RailVolts RailAt(double volts) => _rail.With(_box, volts);
-
-    /// <summary>The same, given what feeds it then. [A]</summary>
-    internal double AmperesAt(RailVolts rail, double volts, double downToVolts) => volts > 0 && StageAt(downToVolts).Loads is Load[] on
-        ? _circuit.AmperesFrom(_box, rail, on)
+    internal double AmperesAt(double volts, double downToVolts) => volts > 0 && StageAt(downToVolts).Loads is Load[] on
+        ? _circuit.AmperesAt(volts, _box, _rail, on)
         : double.PositiveInfinity;
 
     /// <summary>What those draw that are still on just above a voltage on the way down; without a balance what they ask for. [A]</summary>
     internal double AmperesOf(double volts, Func<FedDevice, bool> draws)
     {
-        Load[] on = [.. (StageAt(volts * JustAbove).Loads ?? _loads)
-            .Select((load, i) => draws(_circuit.Group.Devices[i]) ? load : Load.None)];
+        var on = (Load[])(StageAt(volts * JustAbove).Loads ?? _loads).Clone();
+        for (int i = 0; i < on.Length; i++)
+        {
+            if (!draws(_circuit.Group.Devices[i])) on[i] = Load.None;
+        }
+
         var deviceVolts = new double[on.Length];
         if (!TrySolve(volts, on, deviceVolts)) Array.Clear(deviceVolts, 0, deviceVolts.Length);
-        return _devices.Sum(i => on[i].AmperesAt(deviceVolts[i] > 0 ? deviceVolts[i] : volts));
+        double amperes = 0;
+        foreach (int i in _devices) amperes += on[i].AmperesAt(deviceVolts[i] > 0 ? deviceVolts[i] : volts);
+        return amperes;
     }
 
     /// <summary>The devices that take anything at first: on at a voltage on the way down, with what they have there, or off.</summary>
@@ -162,7 +162,7 @@ internal sealed class RailBranch
     private double DropOutOf(int device) => _circuit.Group.Devices[device].Device.Model.Starting!.DropOutVolts;
 
     private bool TrySolve(double volts, Load[] on, double[] deviceVolts) =>
-        volts > 0 && _circuit.TrySolve(RailAt(volts), on, deviceVolts);
+        volts > 0 && _circuit.TrySolve(_rail.With(_box, volts), on, deviceVolts);
 
     // Down to a voltage these loads are on; null where the circuit balances no more.
     private sealed class Stage(double toVolts, Load[]? loads)

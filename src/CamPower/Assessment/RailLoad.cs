@@ -51,10 +51,8 @@ internal sealed class RailLoad
     /// <summary>What all of it takes at a voltage, those off that let go on the way down to another one. [A]</summary>
     internal double TakenAt(double volts, double downToVolts)
     {
-        if (Branches.Length == 0) return 0;
-        RailVolts rail = Branches[0].RailAt(volts);
         double amperes = 0;
-        foreach (RailBranch branch in Branches) amperes += branch.AmperesAt(rail, volts, downToVolts);
+        foreach (RailBranch branch in Branches) amperes += branch.AmperesAt(volts, downToVolts);
         return amperes;
     }
 

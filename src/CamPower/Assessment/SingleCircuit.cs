@@ -31,10 +31,11 @@ internal sealed class SingleCircuit : FeedCircuit
         return deviceVolts[0] > RunKernel.NoOperatingPoint;
     }
 
-    internal override double AmperesFrom(DistributionBox box, RailVolts rail, Load[] loads)
+    // Whatever feeds it is its one box.
+    internal override double AmperesAt(double volts, DistributionBox box, RailVolts rail, Load[] loads)
     {
-        double volts = RunKernel.LoadVolts(Source(rail), Ohms(rail), loads[0]);
-        return volts > RunKernel.NoOperatingPoint ? loads[0].AmperesAt(volts) : double.PositiveInfinity;
+        double atDevice = RunKernel.LoadVolts(volts, Ohms(rail), loads[0]);
+        return atDevice > RunKernel.NoOperatingPoint ? loads[0].AmperesAt(atDevice) : double.PositiveInfinity;
     }
 
     internal override Derivation Explain(RailVolts rail, Load[] loads)
