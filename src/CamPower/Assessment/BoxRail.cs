@@ -110,7 +110,7 @@ internal sealed class BoxRail
         RailRest rest = load.Rest(Volts, _ => -_standingAmperes, without: null);
         if (rest.IsBalance && rest.Volts >= Volts) return RailState.StaysUp;
         Volts = rest.Volts;
-        foreach ((FedDevice device, bool isOn, double volts) in load.Branches.SelectMany(b => b.At(Volts)))
+        foreach ((FedDevice device, bool isOn, double volts) in load.DevicesAt(Volts, without: null))
         {
             if (isOn) _on[device] = volts;
         }

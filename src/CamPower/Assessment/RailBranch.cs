@@ -39,6 +39,8 @@ internal sealed class RailBranch
         _box = box;
         _loads = loads;
         _devices = [.. Enumerable.Range(0, loads.Length).Where(i => ReferenceEquals(circuit.Group.Devices[i].Box, box))];
+        Taking = [.. _devices.Where(i => IsOn(loads[i])).Select(i => circuit.Group.Devices[i])];
+        IsAnyStartUnknown = Array.Exists(Taking, device => device.Starting is null);
         _stages = new Lazy<List<Stage>>(() => [.. Stages()]);
     }
 
@@ -70,15 +72,21 @@ internal sealed class RailBranch
         return amperes;
     }
 
-    /// <summary>The devices that take anything at first: on at a voltage on the way down, with what they have there, or off.</summary>
-    internal IEnumerable<(FedDevice Device, bool IsOn, double Volts)> At(double volts)
+    /// <summary>The devices of the box that take anything at first.</summary>
+    internal FedDevice[] Taking { get; }
+
+    /// <summary>Whether nothing is declared of how one of them starts.</summary>
+    internal bool IsAnyStartUnknown { get; }
+
+    /// <summary>Adds the devices that take anything at first: on at a voltage on the way down, with what they have there, or off.</summary>
+    internal void AddAt(double volts, List<(FedDevice Device, bool IsOn, double Volts)> found)
     {
         Load[]? on = volts > 0 ? StageAt(volts).Loads : null;
         var deviceVolts = new double[_loads.Length];
         if (on is not null && !TrySolve(volts, on, deviceVolts)) on = null;
         foreach (int i in _devices)
         {
-            if (IsOn(_loads[i])) yield return (_circuit.Group.Devices[i], on is not null && IsOn(on[i]), deviceVolts[i]);
+            if (IsOn(_loads[i])) found.Add((_circuit.Group.Devices[i], on is not null && IsOn(on[i]), deviceVolts[i]));
         }
     }
 

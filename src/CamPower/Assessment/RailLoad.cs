@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using CamPower.Sites;
 
 namespace CamPower.Assessment;
 
@@ -54,6 +55,19 @@ internal sealed class RailLoad
         double amperes = 0;
         foreach (RailBranch branch in Branches) amperes += branch.AmperesAt(volts, downToVolts);
         return amperes;
+    }
+
+    /// <summary>The devices that take anything at first, but for those of a branch: on at a voltage on the way down, with what they have
+    /// there, or off.</summary>
+    internal List<(FedDevice Device, bool IsOn, double Volts)> DevicesAt(double volts, RailBranch? without)
+    {
+        var found = new List<(FedDevice, bool, double)>();
+        foreach (RailBranch branch in Branches)
+        {
+            if (branch != without) branch.AddAt(volts, found);
+        }
+
+        return found;
     }
 
     /// <summary>Where it comes to rest on the way down.</summary>

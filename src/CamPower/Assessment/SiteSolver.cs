@@ -63,8 +63,12 @@ internal sealed class SiteSolver
     }
 
     /// <summary>A group in each condition of a site.</summary>
-    internal static GroupInCondition[] InConditions(FeedGroup group, Site site, AirOfBoxes[] air, RailVolts lowest, RailVolts highest) =>
-        [.. site.Conditions.Select((condition, c) => new GroupInCondition(group, condition, air[c], lowest, highest))];
+    internal static GroupInCondition[] InConditions(FeedGroup group, Site site, AirOfBoxes[] air, RailVolts lowest, RailVolts highest)
+    {
+        var inConditions = new GroupInCondition[air.Length];
+        for (int c = 0; c < air.Length; c++) inConditions[c] = new GroupInCondition(group, site.Conditions[c], air[c], lowest, highest);
+        return inConditions;
+    }
 
     /// <summary>The outputs and boxes, in the order of the site.</summary>
     internal SiteAssessment Solve()
