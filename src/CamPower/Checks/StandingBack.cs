@@ -30,14 +30,14 @@ internal sealed class StandingBack
     /// <summary>What is left of a finding of a rule, after those of the rules that were asked before; null of nothing.</summary>
     internal Finding? Heard(Rule rule, Finding found)
     {
-        if (rule.StandsBackFor.Any(id => SpokenBy(id, found.About).Count > 0)) return null;
+        if (rule.YieldsTo.Any(id => SpokenBy(id, found.About).Count > 0)) return null;
         Finding? heard = Finding.Worst(InConditions(found)
-            .Where(f => !rule.StandsBackInConditionsOf.Any(id => IsSpokenIn(f.Condition, SpokenBy(id, f.About)))));
+            .Where(f => !rule.YieldsInConditionsOf.Any(id => IsSpokenIn(f.Condition, SpokenBy(id, f.About)))));
         if (heard is not null) Remember(heard);
         return heard;
     }
 
-    private static IEnumerable<string> Speakers(Rule rule) => rule.StandsBackFor.Concat(rule.StandsBackInConditionsOf);
+    private static IEnumerable<string> Speakers(Rule rule) => rule.YieldsTo.Concat(rule.YieldsInConditionsOf);
 
     private static IEnumerable<Finding> InConditions(Finding finding) => finding.Elsewhere.Prepend(finding);
 

@@ -15,7 +15,7 @@ namespace CamPower;
 /// </remarks>
 /// <example>
 /// <code>
-/// foreach (ShortCircuit fault in output.Shorts) Console.WriteLine($"{fault}; the supply {fault.Rail}");
+/// foreach (ShortCircuit fault in output.Shorts) Console.WriteLine($"{fault}; the supply {fault.Supply}");
 /// Overload twice = output.OverloadOf(2 * output.Output.Limit);
 /// </code>
 /// </example>
@@ -85,7 +85,7 @@ public sealed class OutputFaults
 
     /// <summary>Whether its supply cannot exceed for long what every conductor behind it carries (IEC 60364-4-43, 436).</summary>
     internal bool IsProtectedBySource => !double.IsInfinity(GreatestSustainedAmperes)
-        && Sustained.WithstandVerdict is WithstandVerdict.Stands or WithstandVerdict.NoConductor;
+        && Sustained.WithstandVerdict is WithstandVerdict.Withstands or WithstandVerdict.NoConductor;
 
     private Overload Sustained => _sustained ??= new Overload(GreatestSustainedAmperes, Everything, _setting.Unprotected());
 
@@ -105,7 +105,7 @@ public sealed class OutputFaults
         new(Require.Positive(current.Amperes, nameof(current), "A"), Everything, Beside);
 
     /// <summary>The output and its weakest short in the invariant culture; never throws.</summary>
-    public override string ToString() => $"{Box} {Output}: {Weakest}; the supply {Weakest.Rail}";
+    public override string ToString() => $"{Box} {Output}: {Weakest}; the supply {Weakest.Supply}";
 
     private IReadOnlyList<ShortCircuit> StudyShorts() => Array.AsReadOnly([.. Places().Select(place => new ShortCircuit(
         place.Loop, Beside, place.Run, place.IsEnd ? DevicesAt(place.Run!.To) : [], () => Beside.RailDuring(place.Loop)))]);

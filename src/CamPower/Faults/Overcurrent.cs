@@ -78,8 +78,8 @@ public abstract class Overcurrent
 
     /// <summary>The verdict of <see cref="Opening"/>, but never "clears" where the device is asked for more than its rating.</summary>
     public OperatingVerdict Verdict =>
-        Opening.Verdict == OperatingVerdict.Clears && (IsWithinBreakingCapacity == false || IsWithinVoltageRating == false)
-        ? OperatingVerdict.MayClear
+        Opening.Verdict == OperatingVerdict.Operates && (IsWithinBreakingCapacity == false || IsWithinVoltageRating == false)
+        ? OperatingVerdict.MayOperate
         : Opening.Verdict;
 
     /// <summary>Whether the device may interrupt the largest current; null where its breaking capacity or the supply's limit is not
@@ -127,7 +127,7 @@ public abstract class Overcurrent
         FaultSetting setting, (IReadOnlyList<FaultCase> Cases, IReadOnlyList<LaidConductor> Conductors)[] heated)
     {
         if (!setting.KnowsSupply) return WithstandVerdict.Unknown;
-        var worst = WithstandVerdict.Stands;
+        var worst = WithstandVerdict.Withstands;
         foreach ((IReadOnlyList<FaultCase> cases, IReadOnlyList<LaidConductor> conductors) in heated)
         {
             foreach (LaidConductor conductor in conductors)
@@ -140,12 +140,12 @@ public abstract class Overcurrent
             }
         }
 
-        return setting.AllowsVerdict || worst == WithstandVerdict.Stands ? worst : WithstandVerdict.Unknown;
+        return setting.AllowsVerdict || worst == WithstandVerdict.Withstands ? worst : WithstandVerdict.Unknown;
     }
 
     private static int Rank(WithstandVerdict verdict) => verdict switch
     {
-        WithstandVerdict.DoesNotStand => 3,
+        WithstandVerdict.DoesNotWithstand => 3,
         WithstandVerdict.Unknown => 2,
         WithstandVerdict.HotterThanInService => 1,
         _ => 0,

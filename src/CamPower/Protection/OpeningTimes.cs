@@ -34,7 +34,7 @@ public readonly struct OpeningTimes : IEquatable<OpeningTimes>
     /// <summary>It has opened by then; null where nothing bounds the time, whatever the verdict. [s]</summary>
     public Duration? Latest => Seconds(LatestSeconds);
 
-    internal static OpeningTimes Never { get; } = new(OperatingVerdict.DoesNotClear, double.PositiveInfinity, double.PositiveInfinity);
+    internal static OpeningTimes Never { get; } = new(OperatingVerdict.DoesNotOperate, double.PositiveInfinity, double.PositiveInfinity);
 
     internal double EarliestSeconds { get; }
 
@@ -53,9 +53,9 @@ public readonly struct OpeningTimes : IEquatable<OpeningTimes>
     /// <summary>Verdict and times in the invariant culture; never throws.</summary>
     public override string ToString() => Verdict switch
     {
-        OperatingVerdict.DoesNotClear => "does not operate",
-        OperatingVerdict.MayClear => "may operate" + Bounds,
-        OperatingVerdict.Clears => "operates" + Bounds,
+        OperatingVerdict.DoesNotOperate => "does not operate",
+        OperatingVerdict.MayOperate => "may operate" + Bounds,
+        OperatingVerdict.Operates => "operates" + Bounds,
         _ => "no result",
     };
 
@@ -66,7 +66,7 @@ public readonly struct OpeningTimes : IEquatable<OpeningTimes>
     public static bool operator !=(OpeningTimes left, OpeningTimes right) => !left.Equals(right);
 
     /// <summary>What holds when this or another may be the case: the widest times, and a verdict only where both agree.</summary>
-    internal OpeningTimes Or(OpeningTimes other) => new(Verdict == other.Verdict ? Verdict : OperatingVerdict.MayClear,
+    internal OpeningTimes Or(OpeningTimes other) => new(Verdict == other.Verdict ? Verdict : OperatingVerdict.MayOperate,
         Math.Min(EarliestSeconds, other.EarliestSeconds), Math.Max(LatestSeconds, other.LatestSeconds));
 
     /// <summary>What holds when either of two alone opens it: the surer verdict and the sooner times.</summary>
