@@ -10,7 +10,7 @@ namespace CamPower.Assessment;
 /// <summary>What a group of outputs feeds, solved in one condition.</summary>
 internal static class FeedSolver
 {
-    /// <summary>Fills in what becomes of each device of a group in a condition, behind the rail of its box.</summary>
+    /// <summary>Fills in what becomes of each device of a group in a condition, behind the supply of its box.</summary>
     /// <param name="group">The group in the condition.</param>
     /// <param name="condition">The place of the condition in its list.</param>
     /// <param name="rails">The rail of each box in each condition.</param>

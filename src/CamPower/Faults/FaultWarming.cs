@@ -1,5 +1,4 @@
 using System;
-using System.Linq;
 using CamPower.Conductors;
 using CamPower.Supplies;
 
@@ -10,7 +9,7 @@ namespace CamPower.Faults;
 /// The current can only fall while they warm. So they are never warmer than the current of the first moment makes them by then, and never
 /// warmer than where the current and their temperature settle together. The cooler of the two bounds holds.
 /// </remarks>
-/// <param name="setting">What stands behind the fault.</param>
+/// <param name="setting">What is behind the fault.</param>
 /// <param name="loop">The way to the fault and back.</param>
 /// <param name="condition">The place of the condition in its list.</param>
 /// <param name="flowing">What flows at a resistance of the loop.</param>
@@ -31,10 +30,6 @@ internal sealed class FaultWarming(FaultSetting setting, FaultLoop loop, int con
         bool hasSettled = !(ohms <= OhmsAfter(double.PositiveInfinity, HeatingAt(ohms)));
         return flowing(hasSettled ? Math.Min(ohms, _settledOhms ??= SettledOhms()) : ohms);
     }
-
-    /// <summary>Whether that time is short enough that no heat leaves them, or it is known how they all lie.</summary>
-    internal bool IsKnownAfter(double seconds) =>
-        seconds <= ConductorConstants.LongestAdiabatic.Value || loop.Conductors.All(c => c.IsHeatKnown);
 
     private double HeatingAt(double loopOhms) => setting.HeatingAt(loopOhms, condition);
 

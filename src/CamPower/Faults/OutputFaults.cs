@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Collections.ObjectModel;
 using System.Linq;
 using System.Threading;
 using CamPower.Faults;
@@ -36,7 +37,7 @@ public sealed class OutputFaults
     /// <param name="output">The output as it was solved.</param>
     /// <param name="box">Its box.</param>
     /// <param name="air">The temperatures of each condition, each pair once.</param>
-    /// <param name="setting">What stands behind and before every fault of the box and such a device.</param>
+    /// <param name="setting">What is behind and before every fault of the box and such a device.</param>
     /// <param name="cancellationToken">Cancels the study of a short.</param>
     internal OutputFaults(
         OutputAssessment output, BoxAssessment box, FaultAir[] air, FaultSetting setting, CancellationToken cancellationToken)
@@ -107,13 +108,13 @@ public sealed class OutputFaults
     /// <summary>The output and its weakest short in the invariant culture; never throws.</summary>
     public override string ToString() => $"{Box} {Output}: {Weakest}; the supply {Weakest.Supply}";
 
-    private IReadOnlyList<ShortCircuit> StudyShorts() => Array.AsReadOnly([.. Places().Select(place => new ShortCircuit(
+    private ReadOnlyCollection<ShortCircuit> StudyShorts() => Array.AsReadOnly([.. Places().Select(place => new ShortCircuit(
         place.Loop, Beside, place.Run, place.IsEnd ? DevicesAt(place.Run!.To) : [], () => Beside.RailDuring(place.Loop)))]);
 
     private IEnumerable<(FaultLoop Loop, SiteRun? Run, bool IsEnd)> Places() =>
         new FeedPlaces(Assessment.Group, _air).Of(Assessment.Feed);
 
-    private IReadOnlyList<SiteDevice> DevicesAt(string junction) =>
+    private ReadOnlyCollection<SiteDevice> DevicesAt(string junction) =>
         Array.AsReadOnly([.. Assessment.Devices.Where(d => string.Equals(d.At, junction, StringComparison.Ordinal))]);
 
     // Of the conditions of one air that in which the other outputs take most.
