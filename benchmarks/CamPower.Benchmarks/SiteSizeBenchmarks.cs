@@ -1,11 +1,16 @@
 using System.Collections.Generic;
 using BenchmarkDotNet.Attributes;
+using BenchmarkDotNet.Configs;
+using BenchmarkDotNet.Jobs;
+using BenchmarkDotNet.Toolchains.InProcess.Emit;
+using Perfolizer.Horology;
 
 namespace CamPower.Benchmarks;
 
 /// <summary>How the time to solve and check a site grows with its boxes, and with the outputs of one box.</summary>
-/// <remarks>The baseline, measured beside it, is the bare closed form for each camera in each condition.</remarks>
-[JsonExporterAttribute.Brief, MedianColumn]
+/// <remarks>The baseline, measured beside it, is the bare closed form for each camera in each condition. All in one process and in short
+/// rounds: it takes a few minutes.</remarks>
+[Config(typeof(ShortRounds)), JsonExporterAttribute.Brief, MedianColumn]
 public class SiteSizeBenchmarks
 {
     private Site _sparse = null!, _declared = null!;
@@ -33,4 +38,10 @@ public class SiteSizeBenchmarks
 
     [Benchmark]
     public IReadOnlyList<Finding> Declared() => RuleSet.Standard.Check(_declared.Assess());
+
+    private sealed class ShortRounds : ManualConfig
+    {
+        public ShortRounds() => AddJob(Job.ShortRun.WithToolchain(InProcessEmitToolchain.Instance)
+            .WithWarmupCount(10).WithIterationCount(5).WithIterationTime(TimeInterval.FromMilliseconds(100)));
+    }
 }

@@ -40,22 +40,22 @@ internal sealed class BoxLoad
     {
         BoxInCondition[] inConditions =
             [.. site.Conditions.Select((condition, c) => new BoxInCondition(Box, condition, site.AltitudeMeters, _amperes[c],
-            _losses[c] is not null, balances[c]?.Losses[place], balances[c]?.Heat, _outputs.Any(o => o.AreDemandOnly[c]), rails?[c], () =>
+            _losses[c] is not null, balances[c]?.Losses[place], balances[c]?.Heat, _outputs.Any(o => o.IsDemandOnlyIn(c)), rails?[c], () =>
                 outputsAsItFalls!(c)))];
         return new BoxAssessment(Box, _outputs.Select(o => o.In(inConditions)).ToList().AsReadOnly(), inConditions);
     }
 
     private BoxLosses? LossesOf(double totalAmperes, int condition) =>
-        BoxLosses.Of(Box, totalAmperes, _outputs.Select(o => (o.Output, o.Amperes[condition])));
+        BoxLosses.Of(Box, totalAmperes, _outputs.Select(o => (o.Output, o.AmperesIn(condition))));
 
     // The outputs whose motors add most are those taken as moving, as many as the condition lets move.
     private double TotalAmperes(Condition condition, int index)
     {
         double total = 0;
-        foreach (SolvedOutput output in _outputs) total += output.Amperes[index];
+        foreach (SolvedOutput output in _outputs) total += output.AmperesIn(index);
         if (condition.MotorsMoving is not int most) return total;
 
-        IEnumerable<double> standing = _outputs.Select(o => o.Amperes[index] - o.AmperesAtRest[index])
+        IEnumerable<double> standing = _outputs.Select(o => o.AmperesIn(index) - o.AmperesAtRestIn(index))
             .OrderByDescending(added => added).Skip(most);
         return total - standing.Sum();
     }

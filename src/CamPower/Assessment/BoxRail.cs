@@ -83,7 +83,7 @@ internal sealed class BoxRail
             SupplyState.Dips when _on.TryGetValue(fed, out double volts) => device.State == DeviceState.Up
                 ? device.At(_lowest.With(_box, Volts), volts)
                 : device,
-            SupplyState.Dips when fed.Device.Model.Starting is Starting starting =>
+            SupplyState.Dips when fed.Starting is Starting starting =>
                 device.Not(Recovered >= starting.TurnOnVolts ? DeviceState.Restarting : DeviceState.NeverUp),
             _ => device.Not(DeviceState.SupplyOverloaded),
         };
@@ -110,7 +110,7 @@ internal sealed class BoxRail
         RailRest rest = load.Rest(Volts, _ => -_standingAmperes, without: null);
         if (rest.IsBalance && rest.Volts >= Volts) return SupplyState.StaysUp;
         Volts = rest.Volts;
-        foreach ((FedDevice device, bool isOn, double volts) in load.Branches.SelectMany(b => b.At(Volts)))
+        foreach ((FedDevice device, bool isOn, double volts) in load.DevicesAt(Volts, without: null))
         {
             if (isOn) _on[device] = volts;
         }
@@ -153,7 +153,7 @@ internal sealed class BoxRail
         device is ElectronicLimit ? device.CarriedAmperes(1) : double.PositiveInfinity;
 
     private Judgment Returning(IReadOnlyList<GroupInCondition> groups) =>
-        WorstOf(groups, s => s.DropOutVolts, (s, v) => s.DropOutVolts <= v, _ => false, string.Empty);
+        WorstOf(groups, s => s.DropOutVolts, (s, v) => s.DropOutVolts <= v, isUncertain: null, string.Empty);
 
     private bool Waits(Starting starting) => starting.DelaySeconds > _supply.RiseSeconds;
 
@@ -163,12 +163,12 @@ internal sealed class BoxRail
     // is drawn than ever flows. What that lets pass passes; otherwise the voltages of the box count at which the devices let go.
     private Judgment WorstOf(
         IReadOnlyList<GroupInCondition> groups, Func<Starting, double> stepOf, Func<Starting, double, bool> mayDraw,
-        Func<Starting, bool> isUncertain, string notStated)
+        Func<Starting, bool>? isUncertain, string notStated)
     {
         if (_supply.Overload?.Limit is null) return default;
-        double[] turning = [.. groups.SelectMany(g => g.Group.Devices).Where(d => ReferenceEquals(d.Box, _box) && d.Accepted is not null)
-            .Select(d => d.Device.Model.Starting).OfType<Starting>().Select(stepOf).Distinct()];
-        Judgment most = WorstAt(turning, (volts, draws) => groups.Sum(g => TakenBy(g, volts, draws)));
+        double[] turning = [.. groups.SelectMany(g => g.Group.Devices).Where(d => ReferenceEquals(d.Box, _box))
+            .Select(d => d.Starting).OfType<Starting>().Select(stepOf).Distinct()];
+        Judgment most = WorstAt(turning, TakenByAll);
         return most.Verdict is Verdict.Violated || most.NotStated is not null
             ? WorstAt(turning.Concat(_branches.Value.SelectMany(b => b.Steps))
                 .Distinct(), (volts, draws) => _branches.Value.Sum(b => b.AmperesOf(volts, draws)))
@@ -182,10 +182,11 @@ internal sealed class BoxRail
             foreach (double volts in steps.Where(v => v < _fullVolts))
             {
                 double given = GivenAt(volts), taken = takenBy(volts, d => Draws(d, volts)) - _standingAmperes;
-                double certain = takenBy(
-                    volts, d => Draws(d, volts) && !(d.Device.Model.Starting is Starting s && isUncertain(s))) - _standingAmperes;
                 if (taken - given <= shortest) continue;
                 shortest = taken - given;
+                double certain = isUncertain is null
+                    ? taken
+                    : takenBy(volts, d => Draws(d, volts) && !(d.Starting is Starting s && isUncertain(s))) - _standingAmperes;
                 Judgment judged = Judgment.AtMost(certain, given, given, a => ElectricCurrent.FromAmperes(a));
                 worst = !judged.IsViolated && Limits.IsAbove(taken, given) ? Judgment.Unknown(notStated) : judged;
             }
@@ -193,17 +194,26 @@ internal sealed class BoxRail
             return worst;
         }
 
-        bool Draws(FedDevice device, double volts) => device.Device.Model.Starting is Starting starting
+        bool Draws(FedDevice device, double volts) => device.Starting is Starting starting
             ? mayDraw(starting, volts)
             : device.Accepted?.LowestVolts <= volts;
+
+        double TakenByAll(double volts, Func<FedDevice, bool> draws)
+        {
+            RailVolts rail = _lowest.With(_box, volts);
+            double amperes = 0;
+            foreach (GroupInCondition group in groups) amperes += TakenBy(group, rail, volts, draws);
+            return amperes;
+        }
     }
 
     // What has no operating point there is counted with the most that it asks for.
-    private double TakenBy(GroupInCondition group, double volts, Func<FedDevice, bool> draws)
+    private double TakenBy(GroupInCondition group, RailVolts rail, double volts, Func<FedDevice, bool> draws)
     {
         IReadOnlyList<FedDevice> devices = group.Group.Devices;
-        Load[] loads = [.. group.Loads.Select((load, i) => draws(devices[i]) ? load : Load.None)];
-        double[] solved = FeedSolver.Solved(group.Circuit, _lowest.With(_box, volts), loads);
+        var loads = new Load[devices.Count];
+        for (int i = 0; i < loads.Length; i++) loads[i] = draws(devices[i]) ? group.Loads[i] : Load.None;
+        double[] solved = FeedSolver.Solved(group.Circuit, rail, loads);
         double amperes = 0;
         for (int i = 0; i < loads.Length; i++)
         {

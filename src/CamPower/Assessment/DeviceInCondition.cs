@@ -1,5 +1,6 @@
 using System;
 using CamPower.Assessment;
+using CamPower.Sites;
 using UnitsNet;
 
 namespace CamPower;
@@ -8,40 +9,55 @@ namespace CamPower;
 /// <remarks>Immutable. Only a device that is up has a voltage and a current: reading them otherwise throws.</remarks>
 public sealed class DeviceInCondition
 {
-    private readonly double _volts;
-    private readonly FeedCircuit _circuit;
+    private readonly GroupInCondition _group;
     private readonly RailVolts _rail;
-
-    // What the inrush of its neighbors does to it: worked out when somebody asks.
-    private readonly Func<Judgment>? _dips;
+    private readonly BoxRail _box;
     private readonly int _index;
-    private readonly Load[] _loads;
+    private readonly double _volts;
 
+    /// <param name="group">What it hangs together with, in the condition.</param>
+    /// <param name="index">Its place in it.</param>
+    /// <param name="box">What the voltage of its box does.</param>
+    /// <param name="state">What becomes of it.</param>
+    /// <param name="start">Whether it would start.</param>
+    /// <param name="upVolts">Its voltage if it is up. [V]</param>
+    /// <param name="unloadedVolts">Its voltage while it draws nothing. [V]</param>
     internal DeviceInCondition(
-        FeedCircuit circuit, RailVolts rail, int index, Condition condition, Load[] loads, DeviceState state, StartVerdict start,
-        double upVolts, double solvedVolts, double unloadedVolts, Func<Judgment>? dips = null)
+        GroupInCondition group, int index, BoxRail box, DeviceState state, StartVerdict start, double upVolts, double unloadedVolts)
     {
-        _circuit = circuit;
-        _rail = rail;
-        _dips = dips;
+        _group = group;
+        _rail = group.Lowest;
+        _box = box;
         _index = index;
-        _loads = loads;
-        Condition = condition;
+        _volts = state == DeviceState.Up ? upVolts : 0;
+        State = state;
+        Start = start;
+        SolvedVolts = group.Solved[index];
+        UnloadedVolts = unloadedVolts;
+    }
+
+    private DeviceInCondition(
+        DeviceInCondition device, RailVolts rail, DeviceState state, StartVerdict start, double upVolts, double solvedVolts)
+    {
+        _group = device._group;
+        _rail = rail;
+        _box = device._box;
+        _index = device._index;
+        _volts = state == DeviceState.Up ? upVolts : 0;
         State = state;
         Start = start;
         SolvedVolts = solvedVolts;
-        UnloadedVolts = unloadedVolts;
-        _volts = state == DeviceState.Up ? upVolts : 0;
+        UnloadedVolts = device.UnloadedVolts;
     }
 
     /// <summary>The device.</summary>
-    public SiteDevice Device => _circuit.Group.Devices[_index].Device;
+    public SiteDevice Device => Fed.Device;
 
     /// <summary>The condition.</summary>
-    public Condition Condition { get; }
+    public Condition Condition => _group.Condition;
 
     /// <summary>What it draws in this condition.</summary>
-    public Load Load => _loads[_index];
+    public Load Load => _group.Loads[_index];
 
     /// <summary>What becomes of it.</summary>
     public DeviceState State { get; }
@@ -51,7 +67,7 @@ public sealed class DeviceInCondition
     public StartVerdict Start { get; }
 
     /// <summary>The voltage that it accepts, or null where it does not accept the supply's kind of current, or gets it reversed.</summary>
-    public VoltageRange? Accepted => _circuit.Group.Devices[_index].Accepted;
+    public VoltageRange? Accepted => Fed.Accepted;
 
     /// <summary>Voltage at its terminals; the lowest of them where others on its output come and go. [V]</summary>
     /// <exception cref="InvalidOperationException">It is not up.</exception>
@@ -77,12 +93,12 @@ public sealed class DeviceInCondition
 
     /// <summary>The voltage under which its own draw pulls it down, where that is why it does not start; otherwise null. [V]</summary>
     public ElectricPotential? UnstableVoltage => Start == StartVerdict.TurnOnBelowUnstableVoltage
-        ? ElectricPotential.FromVolts(_circuit.UnstableVolts(_index, Device.Model.Starting!.TurnOnVolts, SolvedVolts, _rail, _loads))
+        ? ElectricPotential.FromVolts(Circuit.UnstableVolts(_index, Device.Model.Starting!.TurnOnVolts, SolvedVolts, _rail, _group.Loads))
         : null;
 
     /// <summary>Where its run cannot carry what it asks for, the most constant power that the run could carry beside its
     /// other components; otherwise null, and null where it shares its way with others. [W]</summary>
-    public Power? MaximumPower => SolvedVolts > 0 || _circuit.MostWatts(_index, _rail, _loads) is not double watts
+    public Power? MaximumPower => SolvedVolts > 0 || Circuit.MostWatts(_index, _rail, _group.Loads) is not double watts
         ? null
         : Power.FromWatts(watts);
 
@@ -98,7 +114,7 @@ public sealed class DeviceInCondition
     /// against how long the device runs on.</summary>
     /// <remarks>The inrush that pulls it down most, through the cables that they share and the source: that of another device, or its own
     /// where a component of it is switched on. A judgment of nothing where it is not up, and where no inrush is stated.</remarks>
-    public Judgment DuringInrush => State == DeviceState.Up ? _dips?.Invoke() ?? default : default;
+    public Judgment DuringInrush => State == DeviceState.Up ? _box.DuringInrush(Fed) : default;
 
     /// <summary>Its voltage against the lowest that it accepts; a judgment of nothing where it is not up.</summary>
     /// <param name="margin">What a policy asks above that, as a share of it, at least 0. [1]</param>
@@ -147,7 +163,7 @@ public sealed class DeviceInCondition
     /// VoltageProfile? along = site.Assess().Devices[0].Worst.Profile();
     /// </code>
     /// </example>
-    public VoltageProfile? Profile() => SolvedVolts > 0 ? _circuit.ProfileTo(_index, _rail, _loads) : null;
+    public VoltageProfile? Profile() => SolvedVolts > 0 ? Circuit.ProfileTo(_index, _rail, _group.Loads) : null;
 
     /// <summary>How <see cref="SolvedVoltage"/> was worked out, with everything drawing that hangs together with it, from the lowest supply
     /// voltage.</summary>
@@ -156,7 +172,7 @@ public sealed class DeviceInCondition
     public Derivation Explain() => State == DeviceState.WrongCurrent
         ? throw new InvalidOperationException(
             $"Nothing was worked out for {Device}: its supply gives the wrong kind of current, or its leads are reversed.")
-        : _circuit.Explain(_rail, _loads);
+        : Circuit.Explain(_rail, _group.Loads);
 
     /// <summary>Device, condition and what becomes of it, in the invariant culture; never throws.</summary>
     public override string ToString() => State == DeviceState.Up
@@ -165,19 +181,20 @@ public sealed class DeviceInCondition
         : $"{Device} in {Condition}: {State}";
 
     /// <summary>The same device with another answer to whether it starts.</summary>
-    internal DeviceInCondition Starting(StartVerdict start) =>
-        new(_circuit, _rail, _index, Condition, _loads, State, start, _volts, SolvedVolts, UnloadedVolts, _dips);
+    internal DeviceInCondition Starting(StartVerdict start) => new(this, _rail, State, start, _volts, SolvedVolts);
 
     /// <summary>The same device in another state: it is not up.</summary>
-    internal DeviceInCondition Not(DeviceState state) =>
-        new(_circuit, _rail, _index, Condition, _loads, state, Start, 0, SolvedVolts, UnloadedVolts);
+    internal DeviceInCondition Not(DeviceState state) => new(this, _rail, state, Start, 0, SolvedVolts);
 
     /// <summary>The same device fed from another voltage.</summary>
-    internal DeviceInCondition At(RailVolts rail, double volts) =>
-        new(_circuit, rail, _index, Condition, _loads, State, Start, volts, volts, UnloadedVolts, _dips);
+    internal DeviceInCondition At(RailVolts rail, double volts) => new(this, rail, State, Start, volts, volts);
 
     /// <summary>The voltage of the box that feeds it. [V]</summary>
-    internal double SupplyVolts => _rail.Of(_circuit.Group.Devices[_index].Box);
+    internal double SupplyVolts => _rail.Of(Fed.Box);
+
+    private FeedCircuit Circuit => _group.Circuit;
+
+    private FedDevice Fed => Circuit.Group.Devices[_index];
 
     /// <summary>Whether this is worse than another condition of the same device: first by state, then by voltage.</summary>
     internal bool IsWorseThan(DeviceInCondition other) =>

@@ -74,6 +74,20 @@ internal abstract class FeedCircuit
     /// its way. [V]</summary>
     internal virtual double? LowestSourceVolts(double deviceVolts, RailVolts rail, Load load) => null;
 
+    /// <summary>What the devices of a box take at a voltage of it, above 0; infinite without an operating point. [A]</summary>
+    internal virtual double AmperesAt(double volts, DistributionBox box, RailVolts rail, Load[] loads)
+    {
+        var deviceVolts = new double[loads.Length];
+        if (!TrySolve(rail.With(box, volts), loads, deviceVolts)) return double.PositiveInfinity;
+        double amperes = 0;
+        for (int i = 0; i < loads.Length; i++)
+        {
+            if (ReferenceEquals(Group.Devices[i].Box, box)) amperes += loads[i].AmperesAt(deviceVolts[i]);
+        }
+
+        return amperes;
+    }
+
     /// <summary>The most constant power for one device beside its other components, or null where it shares its way with others.
     /// [W]</summary>
     internal virtual double? MostWatts(int device, RailVolts rail, Load[] loads) => null;

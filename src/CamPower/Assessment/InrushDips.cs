@@ -38,7 +38,7 @@ internal sealed class InrushDips
         _groups = groups;
         _fullVolts = fullVolts;
         _places = new Lazy<Dictionary<FedDevice, (int Group, int Index)>>(Places);
-        _dips = new Lazy<Dips>(() => new Dips([.. AllDips()]));
+        _dips = new Lazy<Dips>(() => new Dips([.. AllDips()], groups.Count));
         _rail = new Lazy<RailLoad>(() => new RailLoad(v => RailBalance.GivenAt(Supply, fullVolts, v), fullVolts, branches.Value));
     }
 
@@ -48,22 +48,41 @@ internal sealed class InrushDips
     /// long it lasts against how long the device runs on.</summary>
     internal Judgment On(FedDevice device)
     {
-        if (!_places.Value.TryGetValue(device, out (int Group, int Index) place)) return default;
         Dips dips = _dips.Value;
-        Dip[] near = [.. dips.OfGroup[place.Group]], counted = [.. near.Where(dip => !IsItsOwnStart(dip))];
+        if (dips.Count == 0 || !_places.Value.TryGetValue(device, out (int Group, int Index) place)) return default;
+        Dip[] near = dips.OfGroup[place.Group];
         bool areThereOthers = dips.Count > near.Length;
-        if (counted.Length == 0 && !areThereOthers) return default;
+        if (!areThereOthers && IsNothingElse()) return default;
         if (device.Device.Model.Starting is not Starting starting) return Judgment.Unknown("the drop-out voltage");
         double lowest = areThereOthers ? _groups[place.Group].Solved[place.Index] : double.PositiveInfinity, longest = 0;
-        foreach (Dip dip in counted.Where(d => d.OwnVolts is not null)) Take(dip.OwnVolts![place.Index], dip.Seconds);
-        foreach (Dip dip in dips.Sagging.Where(d => d.Group != place.Group)) Take(dip.AtRail![place.Group][place.Index], dip.Seconds);
+        int ownUnknown = 0;
+        foreach (Dip dip in near)
+        {
+            if (IsItsOwnStart(dip)) ownUnknown += dip.OwnVolts is null ? 1 : 0;
+            else if (dip.OwnVolts is not null) Take(dip.OwnVolts[place.Index], dip.Seconds);
+        }
+
+        foreach (Dip dip in dips.Sagging)
+        {
+            if (dip.Group != place.Group) Take(dip.AtRail![place.Group][place.Index], dip.Seconds);
+        }
+
         Judgment judged = longest > 0
             ? OfDuration(longest, starting)
             : Judgment.AtLeast(lowest, starting.DropOutVolts, starting.DropOutVolts, v => ElectricPotential.FromVolts(v));
-        bool isUnknown = dips.Unknown > near.Count(dip => dip.OwnVolts is null && IsItsOwnStart(dip));
-        return !judged.IsViolated && isUnknown ? Judgment.Unknown(SupplyNotStated) : judged;
+        return !judged.IsViolated && dips.Unknown > ownUnknown ? Judgment.Unknown(SupplyNotStated) : judged;
 
         bool IsItsOwnStart(Dip dip) => !dip.IsSwitched && dip.Of == device;
+
+        bool IsNothingElse()
+        {
+            foreach (Dip dip in near)
+            {
+                if (!IsItsOwnStart(dip)) return false;
+            }
+
+            return true;
+        }
 
         void Take(double volts, double seconds)
         {
@@ -91,6 +110,7 @@ internal sealed class InrushDips
     private IEnumerable<Dip> AllDips()
     {
         var byRail = new Dictionary<double, double[][]>();
+        if (!_groups.Any(g => g.Group.Devices.Any(d => ReferenceEquals(d.Box, _box) && d.HasInrush))) yield break;
         double[] amperes = [.. _groups.Select(g => AmperesOf(g, g.Loads, g.Solved, _fullVolts))];
         double all = amperes.Sum();
         foreach ((FedDevice device, (int group, int index)) in _places.Value.Select(p => (p.Key, p.Value)))
@@ -177,15 +197,21 @@ internal sealed class InrushDips
         (load.IsLargerOf ? Load.ConstantCurrent(ElectricCurrent.FromAmperes(load.AmperesAt(_fullVolts))) : load) + charging;
 
     /// <summary>All of them: those of each group, those that take the box down with them, and of how many nothing is known.</summary>
-    private sealed class Dips(Dip[] all)
+    private sealed class Dips(Dip[] all, int groups)
     {
         internal int Count => all.Length;
 
-        internal ILookup<int, Dip> OfGroup { get; } = all.ToLookup(dip => dip.Group);
+        internal Dip[][] OfGroup { get; } = ByGroup(all, groups);
 
         internal Dip[] Sagging { get; } = [.. all.Where(dip => dip.AtRail is not null)];
 
         internal int Unknown { get; } = all.Count(dip => dip.OwnVolts is null);
+
+        private static Dip[][] ByGroup(Dip[] all, int groups)
+        {
+            ILookup<int, Dip> byGroup = all.ToLookup(dip => dip.Group);
+            return [.. Enumerable.Range(0, groups).Select(group => byGroup[group].ToArray())];
+        }
     }
 
     /// <summary>One inrush.</summary>

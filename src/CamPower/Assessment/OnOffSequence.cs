@@ -26,13 +26,12 @@ internal sealed class OnOffSequence
     private readonly double[] _volts;
     private readonly CancellationToken _cancellationToken;
 
-    internal OnOffSequence(FeedCircuit circuit, RailVolts rail, Starting?[] startings, Load[] loads, bool fromOff,
-        CancellationToken cancellationToken)
+    internal OnOffSequence(FeedCircuit circuit, RailVolts rail, Load[] loads, bool fromOff, CancellationToken cancellationToken)
     {
         _circuit = circuit;
         _rail = rail;
         _loads = loads;
-        _startings = startings;
+        _startings = [.. circuit.Group.Devices.Select(d => d.Starting)];
         _cancellationToken = cancellationToken;
         _names = [.. circuit.Group.Devices.Select(d => d.Device.Name)];
         _on = [.. _startings.Select(s => s is null || !fromOff)];

@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using CamPower.Assessment;
+using CamPower.Sites;
 using UnitsNet;
 
 namespace CamPower;
@@ -10,23 +11,22 @@ namespace CamPower;
 /// <remarks>Immutable.</remarks>
 public sealed class OutputAssessment
 {
-    internal OutputAssessment(DistributionBox box, BoxOutput output, IReadOnlyList<SiteDevice> devices, OutputInCondition[] inConditions)
+    internal OutputAssessment(FeedGroup group, OutputFeed feed, OutputInCondition[] inConditions)
     {
-        Box = box;
-        Output = output;
-        Devices = devices;
+        Group = group;
+        Feed = feed;
         InConditions = Array.AsReadOnly(inConditions);
         Worst = WorstCase.Of(inConditions, (a, b) => a.Amperes > b.Amperes);
     }
 
     /// <summary>The box.</summary>
-    public DistributionBox Box { get; }
+    public DistributionBox Box => Feed.Box;
 
     /// <summary>The output.</summary>
-    public BoxOutput Output { get; }
+    public BoxOutput Output => Feed.Output;
 
     /// <summary>The devices that it feeds.</summary>
-    public IReadOnlyList<SiteDevice> Devices { get; }
+    public IReadOnlyList<SiteDevice> Devices => Feed.DevicesFed;
 
     /// <summary>Its current in each condition, in the site's order.</summary>
     public IReadOnlyList<OutputInCondition> InConditions { get; }
@@ -36,6 +36,12 @@ public sealed class OutputAssessment
 
     /// <summary>The most current over the limit of the output. [%]</summary>
     public Ratio Loading => Ratio.FromPercent(Worst.Amperes / Output.LimitAmperes * 100);
+
+    /// <summary>What it feeds.</summary>
+    internal OutputFeed Feed { get; }
+
+    /// <summary>What that hangs together with.</summary>
+    internal FeedGroup Group { get; }
 
     /// <summary>What all that it feeds draws as it starts at once, what is declared of it; null where nothing is.</summary>
     internal Inrush? Inrush => Inrush.AtOnce(Devices.Select(d => d.Model.Inrush).OfType<Inrush>());

@@ -1,6 +1,5 @@
 using System;
 using CamPower.Supplies;
-using UnitsNet;
 
 namespace CamPower.Assessment;
 
@@ -27,14 +26,14 @@ internal static class RailBalance
 
     /// <summary>What a supply in its limit gives at a voltage; one without a limit what its resistance lets through. [A]</summary>
     internal static double GivenAt(SupplyOutput supply, double fullVolts, double volts) =>
-        supply.Overload?.Limit is null && supply.SourceResistance is ElectricResistance source
-            ? (fullVolts - volts) / source.Ohms
+        supply.Overload?.Limit is null && supply.SourceOhms > 0
+            ? (fullVolts - volts) / supply.SourceOhms
             : supply.Overload!.Lowest.AmperesAt(volts / fullVolts);
 
     /// <summary>The same where a fault draws more than the supply is rated for: its resistance takes its part below its limit, too.
     /// [A]</summary>
     internal static double GivenInFault(SupplyOutput supply, double fullVolts, double volts) => Math.Min(GivenAt(supply, fullVolts, volts),
-        supply.SourceResistance is ElectricResistance source ? (fullVolts - volts) / source.Ohms : double.PositiveInfinity);
+        supply.SourceOhms > 0 ? (fullVolts - volts) / supply.SourceOhms : double.PositiveInfinity);
 
     /// <summary>The first voltage on the way down from one to another at which it gives what is taken; NaN where there is none.
     /// [V]</summary>

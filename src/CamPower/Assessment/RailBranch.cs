@@ -39,6 +39,8 @@ internal sealed class RailBranch
         _box = box;
         _loads = loads;
         _devices = [.. Enumerable.Range(0, loads.Length).Where(i => ReferenceEquals(circuit.Group.Devices[i].Box, box))];
+        Taking = [.. _devices.Where(i => IsOn(loads[i])).Select(i => circuit.Group.Devices[i])];
+        IsAnyStartUnknown = Array.Exists(Taking, device => device.Starting is null);
         _stages = new Lazy<List<Stage>>(() => [.. Stages()]);
     }
 
@@ -50,35 +52,41 @@ internal sealed class RailBranch
 
     /// <summary>What it takes at a voltage of the box, those off that let go on the way down to another one; infinite without an operating
     /// point. [A]</summary>
-    internal double AmperesAt(double volts, double downToVolts)
-    {
-        if (StageAt(downToVolts).Loads is not Load[] on) return double.PositiveInfinity;
-        var deviceVolts = new double[on.Length];
-        if (!TrySolve(volts, on, deviceVolts)) return double.PositiveInfinity;
-        double amperes = 0;
-        foreach (int i in _devices) amperes += on[i].AmperesAt(deviceVolts[i]);
-        return amperes;
-    }
+    internal double AmperesAt(double volts, double downToVolts) => volts > 0 && StageAt(downToVolts).Loads is Load[] on
+        ? _circuit.AmperesAt(volts, _box, _rail, on)
+        : double.PositiveInfinity;
 
     /// <summary>What those draw that are still on just above a voltage on the way down; without a balance what they ask for. [A]</summary>
     internal double AmperesOf(double volts, Func<FedDevice, bool> draws)
     {
-        Load[] on = [.. (StageAt(volts * JustAbove).Loads ?? _loads)
-            .Select((load, i) => draws(_circuit.Group.Devices[i]) ? load : Load.None)];
+        var on = (Load[])(StageAt(volts * JustAbove).Loads ?? _loads).Clone();
+        for (int i = 0; i < on.Length; i++)
+        {
+            if (!draws(_circuit.Group.Devices[i])) on[i] = Load.None;
+        }
+
         var deviceVolts = new double[on.Length];
         if (!TrySolve(volts, on, deviceVolts)) Array.Clear(deviceVolts, 0, deviceVolts.Length);
-        return _devices.Sum(i => on[i].AmperesAt(deviceVolts[i] > 0 ? deviceVolts[i] : volts));
+        double amperes = 0;
+        foreach (int i in _devices) amperes += on[i].AmperesAt(deviceVolts[i] > 0 ? deviceVolts[i] : volts);
+        return amperes;
     }
 
-    /// <summary>The devices that take anything at first: on at a voltage on the way down, with what they have there, or off.</summary>
-    internal IEnumerable<(FedDevice Device, bool IsOn, double Volts)> At(double volts)
+    /// <summary>The devices of the box that take anything at first.</summary>
+    internal FedDevice[] Taking { get; }
+
+    /// <summary>Whether nothing is declared of how one of them starts.</summary>
+    internal bool IsAnyStartUnknown { get; }
+
+    /// <summary>Adds the devices that take anything at first: on at a voltage on the way down, with what they have there, or off.</summary>
+    internal void AddAt(double volts, List<(FedDevice Device, bool IsOn, double Volts)> found)
     {
         Load[]? on = volts > 0 ? StageAt(volts).Loads : null;
         var deviceVolts = new double[_loads.Length];
         if (on is not null && !TrySolve(volts, on, deviceVolts)) on = null;
         foreach (int i in _devices)
         {
-            if (IsOn(_loads[i])) yield return (_circuit.Group.Devices[i], on is not null && IsOn(on[i]), deviceVolts[i]);
+            if (IsOn(_loads[i])) found.Add((_circuit.Group.Devices[i], on is not null && IsOn(on[i]), deviceVolts[i]));
         }
     }
 

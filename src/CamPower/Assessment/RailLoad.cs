@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using CamPower.Sites;
 
 namespace CamPower.Assessment;
 
@@ -22,7 +23,7 @@ internal sealed class RailLoad
     /// <param name="given">What the supply gives at a voltage. [A]</param>
     /// <param name="fullVolts">The voltage from which it falls. [V]</param>
     /// <param name="branches">What it feeds.</param>
-    internal RailLoad(Func<double, double> given, double fullVolts, IReadOnlyList<RailBranch> branches)
+    internal RailLoad(Func<double, double> given, double fullVolts, RailBranch[] branches)
     {
         _given = given;
         FullVolts = fullVolts;
@@ -37,7 +38,7 @@ internal sealed class RailLoad
 
     internal double FullVolts { get; }
 
-    internal IReadOnlyList<RailBranch> Branches { get; }
+    internal RailBranch[] Branches { get; }
 
     /// <summary>What all of it takes while the voltage stays up. [A]</summary>
     internal double AmperesAtFull => _atFull.Value;
@@ -54,6 +55,19 @@ internal sealed class RailLoad
         double amperes = 0;
         foreach (RailBranch branch in Branches) amperes += branch.AmperesAt(volts, downToVolts);
         return amperes;
+    }
+
+    /// <summary>The devices that take anything at first, but for those of a branch: on at a voltage on the way down, with what they have
+    /// there, or off.</summary>
+    internal List<(FedDevice Device, bool IsOn, double Volts)> DevicesAt(double volts, RailBranch? without)
+    {
+        var found = new List<(FedDevice, bool, double)>();
+        foreach (RailBranch branch in Branches)
+        {
+            if (branch != without) branch.AddAt(volts, found);
+        }
+
+        return found;
     }
 
     /// <summary>Where it comes to rest on the way down.</summary>

@@ -11,11 +11,13 @@ internal sealed class SingleCircuit : FeedCircuit
     private const double AboveFold = 1 + 1e-6;
 
     private readonly double _ohmsAtLowest, _ohmsAtHighest;
+    private readonly DistributionBox _box;
 
     internal SingleCircuit(FeedGroup group, double cableCelsius, AirOfBoxes air)
         : base(group, cableCelsius, air)
     {
         OutputFeed feed = group.Feeds[0];
+        _box = feed.Box;
         double run = feed.Runs[0].Run.OhmsAt(cableCelsius);
         _ohmsAtLowest = run + GreatestProtectionOhms(feed);
         _ohmsAtHighest = run + LeastProtectionOhms(feed);
@@ -27,6 +29,13 @@ internal sealed class SingleCircuit : FeedCircuit
     {
         deviceVolts[0] = RunKernel.LoadVolts(Source(rail), Ohms(rail), loads[0]);
         return deviceVolts[0] > RunKernel.NoOperatingPoint;
+    }
+
+    // Whatever feeds it is its one box.
+    internal override double AmperesAt(double volts, DistributionBox box, RailVolts rail, Load[] loads)
+    {
+        double atDevice = RunKernel.LoadVolts(volts, Ohms(rail), loads[0]);
+        return atDevice > RunKernel.NoOperatingPoint ? loads[0].AmperesAt(atDevice) : double.PositiveInfinity;
     }
 
     internal override Derivation Explain(RailVolts rail, Load[] loads)
@@ -62,5 +71,5 @@ internal sealed class SingleCircuit : FeedCircuit
 
     private double Ohms(RailVolts rail) => rail.IsHighest ? _ohmsAtHighest : _ohmsAtLowest;
 
-    private double Source(RailVolts rail) => rail.Of(Group.Feeds[0].Box);
+    private double Source(RailVolts rail) => rail.Of(_box);
 }

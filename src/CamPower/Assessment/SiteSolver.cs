@@ -18,8 +18,13 @@ internal sealed class SiteSolver
     private readonly RailVolts _lowest, _highest;
     private readonly CancellationToken _cancellationToken;
     private readonly AirOfBoxes[] _air;
+    private readonly int _coldest;
+
+    // Boxes of one cabinet share its air; any other box has its own.
+    private readonly int[][] _togetherInAir;
+
     private GroupInCondition[][] _solved = [];
-    private ILookup<DistributionBox, GroupInCondition[]>? _groupsOf;
+    private Dictionary<DistributionBox, List<GroupInCondition[]>> _groupsOf = [];
     private BoxLoad[] _loads = [];
     private EnclosureBalance?[][] _balances = [];
 
@@ -39,6 +44,12 @@ internal sealed class SiteSolver
         _highest = highest;
         _cancellationToken = cancellationToken;
         _air = AirOfBoxes.AroundBoxes(site);
+        _togetherInAir = [.. Enumerable.Range(0, boxes.Count).GroupBy(i => (object?)boxes[i].Cabinet ?? boxes[i])
+            .Select(together => together.ToArray())];
+        for (int c = 1; c < _air.Length; c++)
+        {
+            if (site.Conditions[c].At.CableCelsius < site.Conditions[_coldest].At.CableCelsius) _coldest = c;
+        }
     }
 
     internal static SiteAssessment Solve(Site site, CancellationToken cancellationToken) =>
@@ -52,8 +63,12 @@ internal sealed class SiteSolver
     }
 
     /// <summary>A group in each condition of a site.</summary>
-    internal static GroupInCondition[] InConditions(FeedGroup group, Site site, AirOfBoxes[] air, RailVolts lowest, RailVolts highest) =>
-        [.. site.Conditions.Select((condition, c) => new GroupInCondition(group, condition, air[c], lowest, highest))];
+    internal static GroupInCondition[] InConditions(FeedGroup group, Site site, AirOfBoxes[] air, RailVolts lowest, RailVolts highest)
+    {
+        var inConditions = new GroupInCondition[air.Length];
+        for (int c = 0; c < air.Length; c++) inConditions[c] = new GroupInCondition(group, site.Conditions[c], air[c], lowest, highest);
+        return inConditions;
+    }
 
     /// <summary>The outputs and boxes, in the order of the site.</summary>
     internal SiteAssessment Solve()
@@ -68,11 +83,11 @@ internal sealed class SiteSolver
         BoxRail[][] rails = Array.ConvertAll(_loads, RailsOf);
         var railsOf = new Dictionary<DistributionBox, BoxRail[]>();
         for (int box = 0; box < rails.Length; box++) railsOf.Add(_boxes[box], rails[box]);
-        var devices = new SortedDictionary<int, DeviceAssessment>();
+        var devices = new DeviceAssessment[_site.Devices.Count];
         var shields = new List<ShieldAssessment>();
         foreach (GroupInCondition[] group in _solved) Assess(group, railsOf, devices, shields);
         BoxAssessment[] boxes = new BoxAssessment[_loads.Length];
-        foreach (int[] together in TogetherInAir())
+        foreach (int[] together in _togetherInAir)
         {
             for (int place = 0; place < together.Length; place++)
             {
@@ -81,7 +96,8 @@ internal sealed class SiteSolver
             }
         }
 
-        return new SiteAssessment(_site, Array.AsReadOnly([.. devices.Values]), Array.AsReadOnly(boxes), shields.AsReadOnly());
+        DeviceAssessment[] solved = _groups.Count == _site.Feeds.Count ? devices : Array.FindAll(devices, d => d is not null);
+        return new SiteAssessment(_site, Array.AsReadOnly(solved), Array.AsReadOnly(boxes), shields.AsReadOnly());
     }
 
     private void SolveInAir()
@@ -91,13 +107,17 @@ internal sealed class SiteSolver
             _cancellationToken.ThrowIfCancellationRequested();
             return InConditions(group, _site, _air, _lowest, _highest);
         })];
-        _groupsOf = _solved.SelectMany(g => g[0].Group.Feeds.Select(f => f.Box).Distinct(), (group, box) => (group, box))
-            .ToLookup(x => x.box, x => x.group);
-        ILookup<DistributionBox, SolvedOutput> outputs = _solved.SelectMany(GroupInCondition.Outputs).OrderBy(o => o.Output.Number)
-            .ToLookup(o => o.Box);
-        _loads = [.. _boxes.Select(box => new BoxLoad(_site, box, [.. outputs[box]]))];
+        _groupsOf = _boxes.ToDictionary(box => box, _ => new List<GroupInCondition[]>());
+        Dictionary<DistributionBox, List<SolvedOutput>> outputs = _boxes.ToDictionary(box => box, _ => new List<SolvedOutput>());
+        foreach (GroupInCondition[] group in _solved)
+        {
+            foreach (DistributionBox box in group[0].Group.Boxes) _groupsOf[box].Add(group);
+            foreach (SolvedOutput output in SolvedOutput.AllOf(group)) outputs[output.Box].Add(output);
+        }
+
+        _loads = [.. _boxes.Select(box => new BoxLoad(_site, box, [.. outputs[box].OrderBy(o => o.Output.Number)]))];
         _balances = new EnclosureBalance?[_boxes.Count][];
-        foreach (int[] together in TogetherInAir())
+        foreach (int[] together in _togetherInAir)
         {
             EnclosureBalance?[] balances = Balances(_site, [.. together.Select(i => _loads[i])]);
             foreach (int box in together) _balances[box] = balances;
@@ -124,51 +144,56 @@ internal sealed class SiteSolver
         return isOther;
     }
 
-    // Boxes of one cabinet share its air; any other box has its own.
-    private IEnumerable<int[]> TogetherInAir() =>
-        Enumerable.Range(0, _boxes.Count).GroupBy(i => (object?)_boxes[i].Cabinet ?? _boxes[i]).Select(together => together.ToArray());
-
     private BoxRail[] RailsOf(BoxLoad load)
     {
         _cancellationToken.ThrowIfCancellationRequested();
-        GroupInCondition[][] fed = [.. _groupsOf![load.Box]];
-        return [.. _air.Select((_, c) => new BoxRail(load.Box, [.. fed.Select(g => g[c])], load.AmperesIn(c), _cancellationToken))];
+        List<GroupInCondition[]> fed = _groupsOf[load.Box];
+        return [.. _air.Select((_, c) => new BoxRail(load.Box, fed.ConvertAll(g => g[c]), load.AmperesIn(c), _cancellationToken))];
     }
 
     private void Assess(GroupInCondition[] inConditions, Dictionary<DistributionBox, BoxRail[]> rails,
-        SortedDictionary<int, DeviceAssessment> assessed, List<ShieldAssessment> shields)
+        DeviceAssessment[] assessed, List<ShieldAssessment> shields)
     {
         FeedGroup group = inConditions[0].Group;
-        DeviceInCondition[][] devices =
-            [.. inConditions.Select((g, c) => FeedSolver.DevicesIn(g, d => rails[d.Box][c], _cancellationToken))];
-        double[] lightLoad = FeedSolver.LightLoadVolts(
-            FeedCircuit.Of(group, _site.Conditions.Min(c => c.At.CableCelsius), inConditions[0].Air), _highest);
-        int i = 0;
-        foreach ((OutputFeed feed, FedDevice fed) in group.Feeds.SelectMany(f => f.Devices, (feed, fed) => (feed, fed)))
+        var devices = new DeviceInCondition[group.Devices.Count][];
+        for (int i = 0; i < devices.Length; i++) devices[i] = new DeviceInCondition[inConditions.Length];
+        for (int c = 0; c < inConditions.Length; c++) FeedSolver.Solve(inConditions[c], c, rails, devices, _cancellationToken);
+        double[] lightLoad = FeedSolver.LightLoadVolts(inConditions[_coldest].Circuit, _highest);
+        int place = 0;
+        foreach (OutputFeed feed in group.Feeds)
         {
-            int index = i++;
-            assessed.Add(fed.IndexInSite,
-                new DeviceAssessment(fed.Device, feed.Box, feed.Output, fed.Path, lightLoad[index],
-                Array.ConvertAll(devices, d => d[index])));
+            foreach (FedDevice fed in feed.Devices)
+            {
+                assessed[fed.IndexInSite] =
+                    new DeviceAssessment(fed.Device, feed.Box, feed.Output, fed.Path, lightLoad[place], devices[place]);
+                place++;
+            }
         }
 
-        ShieldInCondition[][] carried =
-            [.. inConditions.Select((g, c) => g.Circuit is MeshedCircuit meshed
-            ? ShieldSolver.ShieldsIn(g.Condition, meshed, devices[c])
-            : [])];
+        if (group.Links.Count == 0) return;
+        ShieldInCondition[][] carried = [.. inConditions.Select((g, c) =>
+            ShieldSolver.ShieldsIn(g.Condition, (MeshedCircuit)g.Circuit, Array.ConvertAll(devices, d => d[c])))];
         shields.AddRange(group.Links.Select((link, l) => new ShieldAssessment(link, Array.ConvertAll(carried, s => s[l]))));
     }
 
     // What is up takes its part, each output by its own way out and back.
-    private RailLoad AsItFalls(DistributionBox box, int condition, SortedDictionary<int, DeviceAssessment> devices) =>
-        new(v => RailBalance.GivenInFault(box.Supply.Output, _lowest.Of(box), v), _lowest.Of(box),
-            [.. _groupsOf![box].SelectMany(g => g[condition].Group.Feeds).Where(f => ReferenceEquals(f.Box, box)).Select(feed =>
+    private RailLoad AsItFalls(DistributionBox box, int condition, DeviceAssessment[] devices)
+    {
+        double full = _lowest.Of(box);
+        return new RailLoad(v => RailBalance.GivenInFault(box.Supply.Output, full, v), full,
+            [.. _groupsOf[box].SelectMany(g => g[condition].Group.Feeds, (g, feed) => (Group: g[condition], Feed: feed))
+                .Where(x => ReferenceEquals(x.Feed.Box, box)).Select(x => BranchOf(x.Group, x.Feed))]);
+
+        RailBranch BranchOf(GroupInCondition group, OutputFeed feed)
         {
-            var circuit = FeedCircuit.WithOwnReturns(feed, _site.Conditions[condition].At.CableCelsius, _air[condition]);
+            FeedCircuit circuit = group.Group.SharesReturns
+                ? FeedCircuit.WithOwnReturns(feed, group.Condition.At.CableCelsius, group.Air)
+                : group.Circuit;
             return new RailBranch(circuit, _lowest, box,
                 [.. feed.Devices.Select(d => devices[d.IndexInSite].InConditions[condition])
                 .Select(d => d.State == DeviceState.Up ? d.Load : Load.None)], CancellationToken.None);
-        })]);
+        }
+    }
 
     private static EnclosureBalance?[] Balances(Site site, BoxLoad[] loads) =>
         [.. site.Conditions.Select((condition, c) => Balance(site, loads, condition, c))];

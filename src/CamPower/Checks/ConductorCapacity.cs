@@ -40,6 +40,10 @@ internal readonly struct ConductorCapacity
     internal static ConductorCapacity? AtMostOf(SiteRun run, Cable cable, Conductor conductor) =>
         In(run.InstallationMethod ?? (IsMetric(conductor) ? MostMetric : Alone), run.InstallationMethod is not null, cable, conductor);
 
+    /// <summary>The least, or null where that is no less than the most.</summary>
+    internal static ConductorCapacity? WhereLess(SiteRun run, Cable cable, Conductor conductor) =>
+        run.InstallationMethod is null && IsMetric(conductor) ? Of(run, cable, conductor) : null;
+
     /// <summary>Why nothing is known of a conductor of that size, or null where something is.</summary>
     internal static ValidityBreach? BreachOf(SiteRun run, Conductor conductor) =>
         (run.InstallationMethod ?? Least(conductor)).BreachOf(conductor);

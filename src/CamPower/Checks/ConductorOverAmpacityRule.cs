@@ -23,15 +23,16 @@ internal sealed class ConductorOverAmpacityRule() : Rule("conductor-over-ampacit
         var currents = new RunCurrents(assessment);
         HashSet<SiteRun> class2 = [.. assessment.Site.Feeds.SelectMany(group => group.Feeds)
             .Where(f => f.Output.ClaimedClass == PowerLimitClass.Class2).SelectMany(f => f.Runs)];
+        var known = new KnownCapacities(ConductorCapacity.AtMostOf);
         for (int i = 0; i < assessment.Site.Runs.Count; i++)
         {
             SiteRun run = assessment.Site.Runs[i];
             var trial = new RunTrial(i, run, assessment.Site.Conditions, currents, isCapped: !class2.Contains(run));
-            if (WorstOn(trial, ConductorCapacity.AtMostOf) is Overload certain)
+            if (WorstOn(trial, known.Of) is Overload certain)
             {
                 yield return Found(run, certain, severity: null, remedy: null);
             }
-            else if (WorstOn(trial, ConductorCapacity.Of) is Overload possible)
+            else if (WorstOn(trial, ConductorCapacity.WhereLess) is Overload possible)
             {
                 yield return Found(run, possible, Severity.Caution, StateTheMethod);
             }

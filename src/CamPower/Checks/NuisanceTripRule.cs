@@ -84,7 +84,7 @@ internal sealed class NuisanceTripRule() : Rule("nuisance-trip", Severity.Failur
     // For each output the condition that is worst, the output that is worst off first.
     private static List<(OutputFaults Output, ProtectionInCondition Worst)> Worst(IEnumerable<OutputFaults> outputs,
         Func<ProtectionInCondition, bool> mayTrip, Func<OutputFaults, ProtectionInCondition, double> excess) =>
-        [.. outputs.Select(o => (Output: o, Worst: o.InConditions.Where(mayTrip).OrderByDescending(c => excess(o, c)).FirstOrDefault()!))
+        [.. outputs.Select(o => (Output: o, Worst: WorstOf(o.InConditions, mayTrip, c => excess(o, c))!))
             .Where(x => x.Worst is not null).OrderByDescending(x => excess(x.Output, x.Worst))];
 
     private static Subject About(List<(OutputFaults Output, ProtectionInCondition Worst)> tripping) =>

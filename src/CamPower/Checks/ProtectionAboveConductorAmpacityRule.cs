@@ -17,55 +17,58 @@ internal sealed class ProtectionAboveConductorAmpacityRule() : Rule("protection-
     public override IEnumerable<Finding> Check(Evidence evidence)
     {
         Site site = Require.NotNull(evidence, nameof(evidence)).Assessment.Site;
-        double warmest = site.Conditions.Max(c => c.At.CableCelsius);
+        if (!site.Feeds.Any(group => group.SharesReturns || group.Feeds.Any(feed => feed.Output.Protection is not null))) yield break;
+        var ampacities = new Ampacities(site.Conditions.Max(c => c.At.CableCelsius));
         Dictionary<(DistributionBox, int), double> caps = evidence.Faults
             .ToDictionary(o => (o.Box, o.Output.Number), o => CapOf(site, o));
         foreach (FeedGroup group in site.Feeds)
         {
             foreach (OutputFeed feed in group.Feeds)
             {
-                if (Judge(feed, warmest, caps[(feed.Box, feed.Output.Number)]) is Finding finding) yield return finding;
+                if (Judge(feed, ampacities, caps[(feed.Box, feed.Output.Number)]) is Finding finding) yield return finding;
             }
 
-            if (group.SharesReturns && CommonReturn(group, warmest, caps) is Finding common) yield return common;
+            if (group.SharesReturns && CommonReturn(group, ampacities, caps) is Finding common) yield return common;
         }
     }
 
-    private Finding? Judge(OutputFeed feed, double warmest, double cap)
+    private Finding? Judge(OutputFeed feed, Ampacities ampacities, double cap)
     {
         if (feed.Output.Protection is not ProtectiveDevice device || ReferenceEquals(device, ProtectiveDevice.None)) return null;
-        (SiteRun? run, double amperes) = Weakest(feed, (run, cable, conductor) => AmpacityOf(run, cable, conductor, warmest));
+        (SiteRun? run, double amperes) = Weakest(feed, ampacities.Of);
         bool isProtectedBySource = !double.IsInfinity(cap) && !Limits.IsAbove(cap, amperes);
         if (isProtectedBySource) return null;
-        return Carried(feed, device, warmest, cap) ?? (run is null ? null : Opening(feed, device, (run, amperes), warmest, cap));
+        return Carried(feed, device, ampacities, cap) ?? (run is null ? null : Opening(feed, device, (run, amperes), ampacities, cap));
     }
 
     // Its rated current, whatever the air around it: in a cold box it carries still more.
-    private Finding? Carried(OutputFeed feed, ProtectiveDevice device, double warmest, double cap)
+    private Finding? Carried(OutputFeed feed, ProtectiveDevice device, Ampacities ampacities, double cap)
     {
         double rated = Math.Min(device.MostCarriedAmperes(currentFactor: 1), cap);
         (SiteRun? run, double amperes) =
-            Weakest(feed, (run, cable, conductor) => Math.Min(AmpacityOf(run, cable, conductor, warmest), CapOf(feed.Output, conductor)));
+            Weakest(feed, (run, cable, conductor) => Math.Min(ampacities.Of(run, cable, conductor), CapOf(feed.Output, conductor)));
         if (run is null || double.IsInfinity(rated) || !Limits.IsAbove(rated, amperes)) return null;
         return Find(Subject.Of(feed.Box, feed.Output),
             Invariant($"Its protective device ({device}) carries {rated:0.##} A continuously. ") +
-            Invariant($"The run from {run.From} to {run.To} may carry {amperes:0.00} A at {warmest:0.#} °C."),
+            Invariant($"The run from {run.From} to {run.To} may carry {amperes:0.00} A at {ampacities.AirCelsius:0.#} °C."),
             ElectricCurrent.FromAmperes(rated), ElectricCurrent.FromAmperes(amperes));
     }
 
-    private Finding? Opening(OutputFeed feed, ProtectiveDevice device, (SiteRun Run, double Amperes) weakest, double warmest, double cap)
+    private Finding? Opening(OutputFeed feed, ProtectiveDevice device, (SiteRun Run, double Amperes) weakest,
+        Ampacities ampacities, double cap)
     {
         double certain = Math.Min(device.CertainAmperes(currentFactor: 1), cap), share = CheckConstants.CertainOpening.Value;
         if (double.IsInfinity(certain) || !Limits.IsAbove(certain, share * weakest.Amperes)) return null;
         return Find(Subject.Of(feed.Box, feed.Output),
             Invariant($"Its protective device ({device}) is certain to open only from {certain:0.##} A. ") +
-            Invariant($"The run from {weakest.Run.From} to {weakest.Run.To} may carry {weakest.Amperes:0.00} A at {warmest:0.#} °C; ") +
+            Invariant($"The run from {weakest.Run.From} to {weakest.Run.To} may carry {weakest.Amperes:0.00} A ") +
+            Invariant($"at {ampacities.AirCelsius:0.#} °C; ") +
             Invariant($"{share:0.##} times that is {share * weakest.Amperes:0.00} A."),
             ElectricCurrent.FromAmperes(certain), ElectricCurrent.FromAmperes(share * weakest.Amperes));
     }
 
     // What several protective devices carry together returns through one conductor; a supply gives at most its limit to all outputs.
-    private Finding? CommonReturn(FeedGroup group, double warmest, Dictionary<(DistributionBox, int), double> caps)
+    private Finding? CommonReturn(FeedGroup group, Ampacities ampacities, Dictionary<(DistributionBox, int), double> caps)
     {
         foreach ((SiteRun run, List<OutputFeed> feeds) in CommonReturns(group))
         {
@@ -73,11 +76,11 @@ internal sealed class ProtectionAboveConductorAmpacityRule() : Rule("protection-
                 box.Sum(feed => feed.Output.Protection?.MostCarriedAmperes(currentFactor: 1) ?? double.PositiveInfinity),
                 caps[(box.Key, box.First().Output.Number)]));
             double carries = run.Run.Segments.Where(s => s.OneWayLength.Meters > 0)
-                .Select(s => AmpacityOf(run, s.Cable, s.Cable.Return, warmest)).DefaultIfEmpty(double.PositiveInfinity).Min();
+                .Select(s => ampacities.Of(run, s.Cable, s.Cable.Return)).DefaultIfEmpty(double.PositiveInfinity).Min();
             if (double.IsInfinity(amperes) || !Limits.IsAbove(amperes, carries)) continue;
             return Find(Subject.Of(run),
                 Invariant($"The protective devices of {feeds.Count} outputs together carry {amperes:0.##} A. ") +
-                Invariant($"Its return conductor may carry {carries:0.00} A at {warmest:0.#} °C."),
+                Invariant($"Its return conductor may carry {carries:0.00} A at {ampacities.AirCelsius:0.#} °C."),
                 ElectricCurrent.FromAmperes(amperes), ElectricCurrent.FromAmperes(carries));
         }
 
@@ -139,6 +142,14 @@ internal sealed class ProtectionAboveConductorAmpacityRule() : Rule("protection-
         return (weakest, least);
     }
 
-    private static double AmpacityOf(SiteRun run, Cable cable, Conductor conductor, double warmest) =>
-        ConductorCapacity.Of(run, cable, conductor)?.AmperesIn(warmest) ?? double.PositiveInfinity;
+    // What conductors carry in the warmest air of the site, the least where it is not stated how they lie.
+    private sealed class Ampacities(double airCelsius)
+    {
+        private readonly KnownCapacities _known = new(ConductorCapacity.Of);
+
+        internal double AirCelsius => airCelsius;
+
+        internal double Of(SiteRun run, Cable cable, Conductor conductor) =>
+            _known.Of(run, cable, conductor)?.AmperesIn(airCelsius) ?? double.PositiveInfinity;
+    }
 }

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using CamPower.Checks;
 using UnitsNet;
 
@@ -102,4 +103,46 @@ public abstract class Rule
     /// <exception cref="ArgumentNullException"><paramref name="worstFirst"/> is null.</exception>
     protected internal static IEnumerable<Finding> Worst(IEnumerable<Finding> worstFirst) =>
         Finding.Worst(Require.NotNull(worstFirst, nameof(worstFirst))) is Finding worst ? [worst] : [];
+
+    /// <summary>One finding for each of many things of which a fact holds in some case, in the worst of them: nothing is made of those of
+    /// which it does not.</summary>
+    /// <param name="things">The things.</param>
+    /// <param name="casesOf">The cases of a thing, such as its conditions.</param>
+    /// <param name="holds">Whether the fact holds.</param>
+    /// <param name="badness">The larger, the worse.</param>
+    /// <param name="find">The finding.</param>
+    internal static IEnumerable<Finding> WorstOf<TThing, TCase>(IEnumerable<TThing> things, Func<TThing, IReadOnlyList<TCase>> casesOf,
+        Func<TCase, bool> holds, Func<TCase, double> badness, Func<TThing, TCase, Finding> find)
+    {
+        foreach (TThing thing in things)
+        {
+            IReadOnlyList<TCase> cases = casesOf(thing);
+            List<TCase>? found = null;
+            for (int i = 0; i < cases.Count; i++)
+            {
+                if (holds(cases[i])) (found ??= []).Add(cases[i]);
+            }
+
+            if (found is not null) yield return Finding.Worst(found.OrderByDescending(badness).Select(each => find(thing, each)))!;
+        }
+    }
+
+    /// <summary>The worst of the cases in which a fact holds, the first of equals; null where it holds in none.</summary>
+    /// <param name="cases">The cases.</param>
+    /// <param name="holds">Whether the fact holds.</param>
+    /// <param name="badness">The larger, the worse.</param>
+    internal static TCase? WorstOf<TCase>(IReadOnlyList<TCase> cases, Func<TCase, bool> holds, Func<TCase, double> badness)
+        where TCase : class
+    {
+        TCase? worst = null;
+        double most = 0;
+        for (int i = 0; i < cases.Count; i++)
+        {
+            if (!holds(cases[i])) continue;
+            double bad = badness(cases[i]);
+            if (worst is null || bad.CompareTo(most) > 0) (worst, most) = (cases[i], bad);
+        }
+
+        return worst;
+    }
 }

@@ -19,6 +19,7 @@ namespace CamPower;
 public sealed class RuleSet
 {
     private readonly IReadOnlyList<Rule> _speakersFirst;
+    private readonly Dictionary<string, int> _places = new(StringComparer.Ordinal);
 
     /// <summary>Makes a set.</summary>
     /// <param name="rules">The rules, no identifier twice.</param>
@@ -32,6 +33,7 @@ public sealed class RuleSet
             throw new ArgumentException($"The rule {repeated} is in the set twice.", nameof(rules));
         }
 
+        foreach (Rule rule in Rules) _places.Add(rule.Id, _places.Count);
         _speakersFirst = StandingBack.SpeakersFirst(Rules)
             ?? throw new ArgumentException("Some rules replace each other, so that none of them would give a finding.", nameof(rules));
     }
@@ -82,22 +84,22 @@ public sealed class RuleSet
     {
         Require.NotNull(evidence, nameof(evidence));
         var standing = new StandingBack();
-        var heard = new Dictionary<Rule, List<Finding>>();
-        foreach (Rule rule in _speakersFirst) heard.Add(rule, [.. standing.Heard(rule, Cancellable(rule.Check(evidence), evidence))]);
-        return Rules.SelectMany(rule => heard[rule]).OrderByDescending(f => f.Severity).ToList().AsReadOnly();
+        var heard = new List<(Rule Rule, Finding Finding)>();
+        foreach (Rule rule in _speakersFirst)
+        {
+            foreach (Finding found in rule.Check(evidence))
+            {
+                evidence.CancellationToken.ThrowIfCancellationRequested();
+                if (standing.Heard(rule, found) is Finding finding) heard.Add((rule, finding));
+            }
+        }
+
+        return Array.AsReadOnly([.. heard.OrderByDescending(h => h.Finding.Severity).ThenBy(h => _places[h.Rule.Id])
+            .Select(h => h.Finding)]);
     }
 
     /// <summary>The identifiers of the rules; never throws.</summary>
     public override string ToString() => string.Join(", ", Rules);
-
-    private static IEnumerable<Finding> Cancellable(IEnumerable<Finding> found, Evidence evidence)
-    {
-        foreach (Finding finding in found)
-        {
-            evidence.CancellationToken.ThrowIfCancellationRequested();
-            yield return finding;
-        }
-    }
 
     private bool Holds(string id) => Rules.Any(r => string.Equals(r.Id, id, StringComparison.Ordinal));
 }

@@ -35,14 +35,15 @@ public static partial class Rules
         Sources.DeviceVoltageRating, (rule, evidence) =>
             from box in evidence.Assessment.Boxes
             from output in box.Outputs
+            where output.Output.Protection is not null
             let supply = box.Box.Supply.Output
-            let judged = output.Output.Protection?.JudgeVoltage(supply.HighestVolts, supply.Kind == CurrentKind.Dc)
-            where judged is { IsViolated: true }
-            let rating = (ElectricPotential)judged.Value.Limit!
+            let judged = output.Output.Protection!.JudgeVoltage(supply.HighestVolts, supply.Kind == CurrentKind.Dc)
+            where judged.IsViolated
+            let rating = (ElectricPotential)judged.Limit!
             select rule.Find(Subject.Of(box.Box, output.Output),
                 Invariant($"Its supply gives up to {box.Box.Supply.Output.HighestVolts:0.00} V; ") +
                 Invariant($"its protective device ({output.Output.Protection}) interrupts at most {rating.Volts:0.##} V."),
-                judged.Value.Value, rating));
+                judged.Value, rating));
 
     /// <summary>The prospective current of a short is above the breaking capacity of its protective device.</summary>
     public static Rule BreakingCapacityExceeded { get; } = new SimpleRule("breaking-capacity-exceeded", Severity.Danger,
@@ -121,8 +122,7 @@ public static partial class Rules
             ProtectionConstants.FuseContinuousShare.Source, limit: policy, check: (rule, evidence) =>
                 from output in evidence.Faults
                 where output.Output.Protection is Fuse { Characteristic.CarriesItsRating: false }
-                let worst = output.InConditions.Where(IsContinuousLoad).OrderByDescending(c => c.ShareOfRating!.Value.DecimalFractions)
-                    .FirstOrDefault()
+                let worst = Rule.WorstOf(output.InConditions, IsContinuousLoad, c => c.ShareOfRating!.Value.DecimalFractions)
                 where worst is not null && Limits.IsAbove(worst.ShareOfRating!.Value.DecimalFractions, share)
                 let maximum = share * worst.Carried!.Value
                 select rule.Find(Subject.Of(output.Box, output.Output),

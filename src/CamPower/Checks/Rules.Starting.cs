@@ -64,8 +64,7 @@ public static partial class Rules
         "Use a larger conductor on the way that they share, or an output of its own. Otherwise use a device with a longer hold-up time.",
         Sources.Kirchhoff, (rule, evidence) =>
             from box in evidence.Assessment.Devices.GroupBy(device => device.Box)
-            let dark = box.Select(d => d.InConditions.Where(c => c.DuringInrush.IsViolated).OrderByDescending(Excess).FirstOrDefault())
-                .OfType<DeviceInCondition>()
+            let dark = box.Select(d => Rule.WorstOf(d.InConditions, c => c.DuringInrush.IsViolated, Excess)).OfType<DeviceInCondition>()
                 .OrderByDescending(Excess).ToList()
             where dark.Count > 0
             let worst = dark[0]
@@ -88,13 +87,13 @@ public static partial class Rules
     private static SimpleRule NotStarting(string id, StartVerdict reason, string purpose, string remedy,
         Func<DeviceInCondition, Starting, (double Volts, double Limit)> compared, Func<Condition, double, double, string> message) =>
         new(id, Severity.Failure, purpose, remedy, Sources.Kirchhoff, yieldsInConditionsOf: ["no-operating-point"],
-            check: (rule, evidence) => evidence.Assessment.Devices.SelectMany(device => Rule.Worst(
-                from c in device.InConditions
-                where c.Start == reason
-                let found = compared(c, c.Device.Model.Starting!)
-                select rule.Find(Subject.Of(c.Device), message(c.Condition, found.Volts, found.Limit),
-                    found.Volts > 0 ? ElectricPotential.FromVolts(found.Volts) : null,
-                    ElectricPotential.FromVolts(found.Limit), c.Condition))));
+            check: (rule, evidence) => Rule.WorstOf(
+                evidence.Assessment.Devices, device => device.InConditions, c => c.Start == reason, _ => 0, (device, c) =>
+            {
+                (double volts, double limit) = compared(c, device.Device.Model.Starting!);
+                return rule.Find(Subject.Of(device.Device), message(c.Condition, volts, limit),
+                    volts > 0 ? ElectricPotential.FromVolts(volts) : null, ElectricPotential.FromVolts(limit), c.Condition);
+            }));
 
     // After a dip alone they are off for seconds: once they have dropped out the voltage comes back, and they start.
     private static IEnumerable<Finding> BeyondLimit(Rule rule, BoxAssessment box, Func<BoxInCondition, Judgment> judged, string when,

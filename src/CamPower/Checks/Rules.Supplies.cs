@@ -17,18 +17,13 @@ public static partial class Rules
         "Move a device to another output, or use a distribution box with a higher limit at each output.",
         Sources.CommonPractice, yieldsTo: ["supply-above-derated-rating", "split-adapter-beyond-rating"],
         check: (rule, evidence) =>
-            from output in evidence.Assessment.Boxes.SelectMany(b => b.Outputs)
             // The one output of an adapter is the adapter.
-            let about = output.Box.IsAdapter ? Subject.Of(output.Box) : Subject.Of(output.Box, output.Output)
-            from finding in Rule.Worst(
-                from c in output.InConditions
-                where c.OfLimit.IsViolated
-                orderby c.Amperes descending
-                select rule.Find(about,
+            Rule.WorstOf(evidence.Assessment.Boxes.SelectMany(b => b.Outputs), output => output.InConditions,
+                c => c.OfLimit.IsViolated, c => c.Amperes,
+                (output, c) => rule.Find(output.Box.IsAdapter ? Subject.Of(output.Box) : Subject.Of(output.Box, output.Output),
                     Invariant($"{(c.IsDemandOnly ? "Its devices need" : "It carries")} {c.Amperes:0.00} A in \"{c.Condition}\"; ") +
                     Invariant($"its limit is {output.Output.LimitAmperes:0.##} A."),
-                    c.OfLimit.Value, c.OfLimit.Limit, c.Condition))
-            select finding);
+                    c.OfLimit.Value, c.OfLimit.Limit, c.Condition)));
 
     /// <summary>A supply is loaded above its rating at the temperature of its box.</summary>
     public static Rule SupplyAboveDeratedRating { get; } = new SimpleRule("supply-above-derated-rating", Severity.Failure,

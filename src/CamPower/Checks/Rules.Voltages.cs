@@ -74,10 +74,10 @@ public static partial class Rules
     public static Rule NoOperatingPoint { get; } = new SimpleRule("no-operating-point", Severity.Failure,
         "A run cannot carry the power that its devices need, at any voltage.",
         "Use a larger or shorter conductor, a higher supply voltage, or less load on the run.",
-        Sources.MaximumPower, (rule, evidence) => evidence.Assessment.Devices.SelectMany(device => Rule.Worst(device.InConditions
-            .Where(c => c.State != DeviceState.WrongCurrent && c.SolvedVoltage is null).OrderBy(SpareWatts)
-            .Select(c => rule.Find(Subject.Of(c.Device), WithoutOperatingPoint(c),
-                c.MaximumPower is null ? null : c.Load.PowerComponent, c.MaximumPower, c.Condition)))));
+        Sources.MaximumPower, (rule, evidence) => Rule.WorstOf(evidence.Assessment.Devices, device => device.InConditions,
+            c => c.State != DeviceState.WrongCurrent && !(c.SolvedVolts > 0), c => -SpareWatts(c),
+            (device, c) => rule.Find(Subject.Of(device.Device), WithoutOperatingPoint(c),
+                c.MaximumPower is null ? null : c.Load.PowerComponent, c.MaximumPower, c.Condition)));
 
     /// <summary>A device is up, but gets less than the lowest voltage that it accepts.</summary>
     public static Rule Undervoltage { get; } = new SimpleRule("undervoltage", Severity.Failure,
@@ -154,8 +154,9 @@ public static partial class Rules
     private static DeviceInCondition? LowestUp(DeviceAssessment device)
     {
         DeviceInCondition? lowest = null;
-        foreach (DeviceInCondition candidate in device.InConditions)
+        for (int c = 0; c < device.InConditions.Count; c++)
         {
+            DeviceInCondition candidate = device.InConditions[c];
             if (candidate.State == DeviceState.Up && (lowest is null || candidate.IsWorseThan(lowest))) lowest = candidate;
         }
 

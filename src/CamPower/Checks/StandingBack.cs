@@ -27,18 +27,14 @@ internal sealed class StandingBack
         return ordered;
     }
 
-    /// <summary>The findings that are left of a rule, after those of the rules that were asked before.</summary>
-    internal IEnumerable<Finding> Heard(Rule rule, IEnumerable<Finding> found)
+    /// <summary>What is left of a finding of a rule, after those of the rules that were asked before; null of nothing.</summary>
+    internal Finding? Heard(Rule rule, Finding found)
     {
-        foreach (Finding finding in found)
-        {
-            if (rule.YieldsTo.Any(id => SpokenBy(id, finding.About).Count > 0)) continue;
-            Finding? heard = Finding.Worst(InConditions(finding)
-                .Where(f => !rule.YieldsInConditionsOf.Any(id => IsSpokenIn(f.Condition, SpokenBy(id, f.About)))));
-            if (heard is null) continue;
-            Remember(heard);
-            yield return heard;
-        }
+        if (rule.YieldsTo.Any(id => SpokenBy(id, found.About).Count > 0)) return null;
+        Finding? heard = Finding.Worst(InConditions(found)
+            .Where(f => !rule.YieldsInConditionsOf.Any(id => IsSpokenIn(f.Condition, SpokenBy(id, f.About)))));
+        if (heard is not null) Remember(heard);
+        return heard;
     }
 
     private static IEnumerable<string> Speakers(Rule rule) => rule.YieldsTo.Concat(rule.YieldsInConditionsOf);

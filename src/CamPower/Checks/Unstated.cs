@@ -24,12 +24,17 @@ internal readonly record struct Unstated(string What, string Where, string Decid
         return [.. found.Distinct()];
     }
 
-    private static IEnumerable<Unstated> OfFaults(Evidence evidence) =>
-        from item in FaultDataText.ForVerdicts
-        from box in evidence.Faults.GroupBy(o => o.Box)
-        let outputs = box.Where(o => o.Missing.HasFlag(item.Data)).ToList()
-        where outputs.Count > 0
-        select new Unstated(item.Words, Place(box.Key, outputs, box.Count()), item.Decides);
+    private static IEnumerable<Unstated> OfFaults(Evidence evidence)
+    {
+        List<(DistributionBox Box, List<(OutputFaults Output, FaultData Missing)> Outputs)> boxes =
+            [.. evidence.Faults.GroupBy(o => o.Box).Select(box => (box.Key, box.Select(o => (o, o.Missing)).ToList()))];
+        return
+            from item in FaultDataText.ForVerdicts
+            from box in boxes
+            let outputs = box.Outputs.FindAll(o => (o.Missing & item.Data) != FaultData.None).ConvertAll(o => o.Output)
+            where outputs.Count > 0
+            select new Unstated(item.Words, Place(box.Box, outputs, box.Outputs.Count), item.Decides);
+    }
 
     // What a box does not say of its heat, and an output of its protective device, is asked for already.
     private static IEnumerable<Unstated> OfProtection(Evidence evidence)
@@ -42,8 +47,7 @@ internal readonly record struct Unstated(string What, string Where, string Decid
                 (c => c.Load, "whether the protective device carries the current") }
             from box in evidence.Faults.GroupBy(o => o.Box)
             from alike in box.Where(o => (o.Missing & asked) == FaultData.None)
-                .Select(o => (Output: o, Missing: o.InConditions.Select(c => fact.Of(c)?.NotStated)
-                    .FirstOrDefault(text => text is not null)))
+                .Select(o => (Output: o, Missing: FirstOf(o.InConditions, c => fact.Of(c)?.NotStated)))
                 .Where(x => x.Missing is not null and not BoxInCondition.InsideNotStated)
                     .GroupBy(x => x.Missing!, x => x.Output, StringComparer.Ordinal)
             select new Unstated(alike.Key, Place(box.Key, [.. alike], box.Count()), fact.Decides);
@@ -58,8 +62,7 @@ internal readonly record struct Unstated(string What, string Where, string Decid
 
         foreach (BoxAssessment box in assessment.Boxes)
         {
-            string? missing = box.InConditions.Select(c => c.StartingCurrent.NotStated ?? c.StartingInrush.NotStated)
-                .FirstOrDefault(text => text is not null);
+            string? missing = FirstOf(box.InConditions, c => c.StartingCurrent.NotStated ?? c.StartingInrush.NotStated);
             if (missing is not null) yield return new Unstated(missing, box.Box.Name, WhetherItStarts);
         }
     }
@@ -68,7 +71,7 @@ internal readonly record struct Unstated(string What, string Where, string Decid
     private static IEnumerable<Unstated> OfInrush(SiteAssessment assessment) =>
         from device in assessment.Devices
         where device.Device.Model.Starting is not null
-        let missing = device.InConditions.Select(c => c.DuringInrush.NotStated).FirstOrDefault(text => text is not null)
+        let missing = FirstOf(device.InConditions, c => c.DuringInrush.NotStated)
         where missing is not null
         select new Unstated(missing, string.Equals(missing, InrushDips.SupplyNotStated, StringComparison.Ordinal)
             ? device.Box.Name
@@ -91,6 +94,16 @@ internal readonly record struct Unstated(string What, string Where, string Decid
         from device in assessment.Devices
         where string.Equals(device.Device.Name, shield.Link.Device, StringComparison.Ordinal)
         select new Unstated("ripple of the supply", device.Box.Name, "how much hum the shields carry", HasRuleOfItsOwn: true);
+
+    private static string? FirstOf<T>(IReadOnlyList<T> cases, Func<T, string?> notStated)
+    {
+        for (int i = 0; i < cases.Count; i++)
+        {
+            if (notStated(cases[i]) is string missing) return missing;
+        }
+
+        return null;
+    }
 
     // The box alone where it holds of every output in use; outputs in a row are a range.
     private static string Place(DistributionBox box, List<OutputFaults> outputs, int used)

@@ -14,7 +14,7 @@ internal sealed class ValueOutsideValidatedRangeRule() : Rule("value-outside-val
     public override IEnumerable<Finding> Check(Evidence evidence)
     {
         SiteAssessment assessment = Require.NotNull(evidence, nameof(evidence)).Assessment;
-        return Enclosures(assessment).Concat(assessment.Site.Runs.SelectMany(Conductors))
+        return Enclosures(assessment).Concat(assessment.Site.Runs.Where(HasBreach).SelectMany(Conductors))
             .Concat(assessment.Boxes.SelectMany(ProtectiveDevices));
     }
 
@@ -32,6 +32,17 @@ internal sealed class ValueOutsideValidatedRangeRule() : Rule("value-outside-val
         where inCondition.Heat is not null
         from breach in inCondition.Heat!.Breaches
         select (inCondition.Condition, breach);
+
+    private static bool HasBreach(SiteRun run)
+    {
+        foreach (CableSegment segment in run.Run.Segments)
+        {
+            if (ConductorCapacity.BreachOf(run, segment.Cable.Outgoing) is not null) return true;
+            if (ConductorCapacity.BreachOf(run, segment.Cable.Return) is not null) return true;
+        }
+
+        return false;
+    }
 
     private IEnumerable<Finding> Conductors(SiteRun run) =>
         from breaches in run.Run.Segments.Where(s => s.OneWayLength.Meters > 0).SelectMany(s => s.Cable.Conductors)

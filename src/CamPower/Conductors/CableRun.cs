@@ -37,6 +37,7 @@ public sealed class CableRun
     public CableRun(params RunPart[] parts)
     {
         Parts = Require.Items(parts, nameof(parts));
+        Segments = [.. Parts.OfType<CableSegment>()];
         var materials = Segments.SelectMany(s => s.Cable.Conductors).Select(c => c.Material).ToList();
         if (materials.Count == 0) throw new ArgumentException("A run needs at least one length of cable.", nameof(parts));
 
@@ -50,26 +51,22 @@ public sealed class CableRun
         OhmsAt20C = Parts.Sum(p => p.OhmsAt20C);
         OhmsPerKelvin = Parts.Sum(p => p.OhmsPerKelvin);
         OneWayMeters = Parts.Sum(p => p.OneWayLength.Meters);
+        ResistanceBasis first = Segments.First().Cable.Outgoing.Basis;
+        MixesResistanceBases = Segments.Any(s =>
+            !s.Cable.Outgoing.Basis.IsOfOneKindWith(first) || !s.Cable.Return.Basis.IsOfOneKindWith(first));
     }
 
     /// <summary>Lengths of cable and joints, in order from the source to the load.</summary>
     public IReadOnlyList<RunPart> Parts { get; }
 
     /// <summary>The lengths of cable among <see cref="Parts"/>.</summary>
-    public IEnumerable<CableSegment> Segments => Parts.OfType<CableSegment>();
+    public IEnumerable<CableSegment> Segments { get; }
 
     /// <summary>
     /// Whether some of its conductors' resistances are of one kind and some of another: nominal area, a standard's
     /// maximum, a table's figure. The sum is then neither what to expect nor the most to fear.
     /// </summary>
-    public bool MixesResistanceBases
-    {
-        get
-        {
-            ResistanceBasis first = Segments.First().Cable.Outgoing.Basis;
-            return Segments.Any(s => !s.Cable.Outgoing.Basis.IsOfOneKindWith(first) || !s.Cable.Return.Basis.IsOfOneKindWith(first));
-        }
-    }
+    public bool MixesResistanceBases { get; }
 
     /// <summary>Length along the route, one way. [m]</summary>
     public Length OneWayLength => Length.FromMeters(OneWayMeters);

@@ -44,6 +44,7 @@ public sealed class ConductorMaterial
         if (specificHeat is SpecificEntropy heat) Require.Positive(heat.JoulesPerKilogramKelvin, nameof(specificHeat), "J/(kg·K)");
         Density = density;
         SpecificHeat = specificHeat;
+        JoulesPerCubicMeterKelvin = density?.KilogramsPerCubicMeter * specificHeat?.JoulesPerKilogramKelvin ?? double.NaN;
         if (ValidToCelsius <= ValidFromCelsius)
         {
             throw Require.OutOfRange(ValidToCelsius, nameof(validTo), "°C", FormattableString.Invariant($"above {ValidFromCelsius}"));
@@ -121,6 +122,9 @@ public sealed class ConductorMaterial
 
     /// <summary>Specific heat, or null where it is not known. Sources of the given ones: the page of sources.</summary>
     public SpecificEntropy? SpecificHeat { get; }
+
+    /// <summary>What warms a volume of it by a kelvin; NaN where density or specific heat is not known. [J/(m³·K)]</summary>
+    internal double JoulesPerCubicMeterKelvin { get; }
 
     /// <summary>Where the resistivity comes from.</summary>
     public Citation Source { get; }

@@ -22,8 +22,7 @@ internal readonly struct HeatBalance
         ConductorMaterial material = wire.Material;
         _airCelsius = airCelsius;
         _conductance = 1 / theta;
-        _capacity = wire.Size.SquareMeters * (
-            material.Density?.KilogramsPerCubicMeter * material.SpecificHeat?.JoulesPerKilogramKelvin ?? double.NaN);
+        _capacity = wire.Size.SquareMeters * material.JoulesPerCubicMeterKelvin;
         _wattsAt20C = amperes * amperes * wire.OhmsPerMeterAt20C * wire.Count;
         _wattsPerKelvin = _wattsAt20C * material.TemperatureCoefficientAt20C;
     }

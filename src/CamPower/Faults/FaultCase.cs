@@ -29,7 +29,7 @@ internal sealed class FaultCase
             LimitedCurrent warm = warming.CurrentAfter(steady.LatestSeconds);
             OpeningTimes then = OpeningOf(warm, device, currentFactor);
             if (then.Verdict == OperatingVerdict.Operates && then.LatestSeconds <= steady.LatestSeconds * (1 + Converged)) break;
-            steady = OpeningTimes.AnyOf([steady, then]);
+            steady = steady.Or(then);
             if (steady.Verdict != OperatingVerdict.Operates) least = warm.RmsAmperes;
         }
 
@@ -41,6 +41,7 @@ internal sealed class FaultCase
         EndSeconds = double.IsInfinity(device.PauseSeconds) || Opening.Verdict != OperatingVerdict.Operates
             ? LatestEnd(current)
             : double.PositiveInfinity;
+        LetThrough = IntegralTo(EndSeconds);
     }
 
     internal OpeningTimes Opening { get; }
@@ -61,7 +62,7 @@ internal sealed class FaultCase
     internal double HeatingAmperes => double.IsInfinity(_current.PeriodSeconds) ? _current.PeakAmperes : _current.RmsAmperes;
 
     /// <summary>The most I²t until the fault has ended; infinite where nothing ends it. [A²·s]</summary>
-    internal double LetThrough => IntegralTo(EndSeconds);
+    internal double LetThrough { get; }
 
     /// <summary>The most I²t until a time, what capacitors discharge included. A whole pulse counts as soon as it has begun.
     /// [A²·s]</summary>

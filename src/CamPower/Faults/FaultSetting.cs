@@ -23,31 +23,33 @@ internal sealed class FaultSetting
     private readonly OverloadBehavior[] _ends;
     private readonly double _sourceOhms, _farads;
     private readonly IReadOnlyList<FaultAir> _air;
-    private readonly double[][] _factors;
-    private readonly IReadOnlyList<Lazy<RailStudy>>? _rails;
+    private readonly double[][] _factors, _steps;
+    private IReadOnlyList<Lazy<RailStudy>>? _rails;
+    private int[]? _mostTakenFirst;
 
     /// <param name="output">The supply's output.</param>
     /// <param name="device">The protective device; null where it is not stated.</param>
     /// <param name="air">The temperatures of each condition, each pair once.</param>
-    /// <param name="rails">What the other outputs of the supply do meanwhile, for each of those temperatures; null where there are
-    /// none.</param>
-    internal FaultSetting(SupplyOutput output, ProtectiveDevice? device, IReadOnlyList<FaultAir> air,
-        IReadOnlyList<Lazy<RailStudy>>? rails = null)
+    internal FaultSetting(SupplyOutput output, ProtectiveDevice? device, IReadOnlyList<FaultAir> air)
     {
         Output = output;
         Device = device ?? ProtectiveDevice.None;
         _overload = output.Overload ?? OverloadBehavior.Unlimited;
         _ends = ReferenceEquals(_overload.Lowest, _overload.Highest) ? [_overload] : [_overload.Lowest, _overload.Highest];
-        _sourceOhms = output.SourceResistance?.Ohms ?? 0;
+        _sourceOhms = output.SourceOhms;
         _farads = (output as DcOutput)?.Capacitance?.Farads ?? 0;
         _air = air;
-        _factors = [.. air.Select(a => Device.FactorsIn(a.DeviceCelsius))];
+        double[][] factors = [.. air.Select(a => Device.FactorsIn(a.DeviceCelsius))];
+        _factors = Array.ConvertAll(factors, known => known.Length == 0 ? [1] : known);
+        _steps = Array.ConvertAll(_factors, each => each.SelectMany(Device.StepsAt).Select(step => step * JustBelow).ToArray());
         Missing = (device is null ? FaultData.Protection : FaultData.None)
             | (output.Overload is null ? FaultData.Overload : FaultData.None)
             | (output.SourceResistance is null && output.Overload?.Limit is null ? FaultData.SourceResistance : FaultData.None)
             | (output is DcOutput { Capacitance: null } ? FaultData.OutputCapacitance : FaultData.None)
-            | (_factors.Any(f => f.Length == 0) ? FaultData.DeviceTemperature : FaultData.None);
-        _rails = rails;
+            | (Array.Exists(factors, known => known.Length == 0) ? FaultData.DeviceTemperature : FaultData.None);
+        Judgment voltage = Device.JudgeVoltage(output.HighestVolts, output.Kind == CurrentKind.Dc);
+        IsWithinVoltageRating = voltage.Value is null ? null : !voltage.IsViolated;
+        MissingForAnyFault = voltage.NotStated is null ? Missing : Missing | FaultData.DcVoltageRating;
     }
 
     internal SupplyOutput Output { get; }
@@ -56,6 +58,12 @@ internal sealed class FaultSetting
     internal ProtectiveDevice Device { get; }
 
     internal FaultData Missing { get; }
+
+    /// <summary>Whether the device may interrupt at the supply's highest voltage; null where its voltage rating is not stated.</summary>
+    internal bool? IsWithinVoltageRating { get; }
+
+    /// <summary>What is missing whatever the fault and its conductors.</summary>
+    internal FaultData MissingForAnyFault { get; }
 
     /// <summary>Whether all is known that a verdict on the device needs.</summary>
     internal bool AllowsVerdict => MissingForVerdict == FaultData.None;
@@ -71,12 +79,20 @@ internal sealed class FaultSetting
     /// <remarks>What its capacitors discharge is counted apart.</remarks>
     internal double GreatestSustainedAmperes => _overload.Highest.LimitAmperes;
 
+    /// <summary>The same at one output, given what the other outputs of the supply do meanwhile, for each of the temperatures.</summary>
+    internal FaultSetting Beside(IReadOnlyList<Lazy<RailStudy>> rails)
+    {
+        var beside = (FaultSetting)MemberwiseClone();
+        beside._rails = rails;
+        return beside;
+    }
+
     /// <summary>What the supply does while a short lasts: in the condition in which most devices suffer, with cold conductors to
     /// it.</summary>
     internal SupplyDuringFault RailDuring(FaultLoop loop)
     {
         SupplyDuringFault? worst = null;
-        foreach (int c in Conditions.OrderByDescending(c => _rails![c].Value.OtherAmperes))
+        foreach (int c in _mostTakenFirst ??= [.. Conditions.OrderByDescending(c => _rails![c].Value.OtherAmperes)])
         {
             SupplyDuringFault rail = _rails![c].Value.During(LeastOhms(loop, c), Device.MostAmperes);
             if (worst is null || rail.Suffering > worst.Suffering) worst = rail;
@@ -104,6 +120,13 @@ internal sealed class FaultSetting
     /// <summary>Resistance of device and way to a fault where it is least. [Ω]</summary>
     internal double LeastOhms(FaultLoop loop) => Conditions.Min(c => LeastOhms(loop, c));
 
+    internal double ConductorCelsiusIn(int condition) => _air[condition].ConductorCelsius;
+
+    /// <summary>The most that heats the conductors at a resistance of the loop, never rising with it: as if the supply neither folded back
+    /// nor paused. [A]</summary>
+    internal double HeatingAt(double loopOhms, int condition) => Math.Min(Device.MostAmperes,
+        Math.Min(Output.LowestVolts / (_sourceOhms + GreatestOhms(loopOhms, condition)), GreatestSustainedAmperes));
+
     /// <summary>The largest current of the output capacitors' discharge; infinite where no resistance is stated that limits it.
     /// [A]</summary>
     internal double DischargePeak(FaultLoop loop) =>
@@ -125,59 +148,82 @@ internal sealed class FaultSetting
     /// between them.</summary>
     /// <remarks>The ends; the limit of the supply; what is left while the other outputs take most; just below every current at which the
     /// device gets faster. Between these nothing gets worse.</remarks>
-    internal FaultCase[] ShortCases(FaultLoop loop) => [.. Conditions.SelectMany(c => ShortCases(loop, c))];
+    internal IReadOnlyList<FaultCase> ShortCases(FaultLoop loop)
+    {
+        var cases = new List<FaultCase>();
+        for (int c = 0; c < _air.Count; c++) AddShort(cases, loop, c);
+        return cases;
+    }
 
     /// <summary>The cases of a short anywhere along a piece of cable, that at its end left out.</summary>
     /// <remarks>What capacitors discharge counts as at its end: the closer to a supply of no resistance, the shorter what it
     /// heats.</remarks>
     /// <param name="origin">The loop to where it begins.</param>
     /// <param name="end">The loop to where it ends.</param>
-    internal FaultCase[] PieceCases(FaultLoop origin, FaultLoop end) => [.. Conditions.SelectMany(c =>
+    internal IReadOnlyList<FaultCase> PieceCases(FaultLoop origin, FaultLoop end)
     {
-        Ends[] ends = [.. _ends.Select(overload => new Ends(Most(origin, c, overload), Least(end.OhmsIn(c), c, overload)))];
-        CurrentSurge surge = Most(end, c, _overload.Highest).Surge;
-        return ends.Select(e => e.Most.Current).Concat(Between(ends, shared: null, c)).SelectMany(current => Cases(current, surge, c));
-    })];
+        var cases = new List<FaultCase>();
+        for (int c = 0; c < _air.Count; c++)
+        {
+            Ends[] ends = EndsOf(origin, end.OhmsIn(c), c);
+            CurrentSurge surge = Most(end, c, _overload.Highest).Surge;
+            foreach (Ends each in ends) Add(cases, each.Most.Current, surge, c);
+            AddBetween(cases, ends, shared: null, surge, c);
+        }
+
+        return cases;
+    }
 
     /// <summary>The same without a protective device.</summary>
     internal FaultSetting Unprotected() => new(Output, ProtectiveDevice.None, _air);
 
     /// <summary>The cases of a current that a load draws.</summary>
-    internal FaultCase[] OverloadCases(double amperes)
+    internal IReadOnlyList<FaultCase> OverloadCases(double amperes)
     {
         double drawn = Math.Min(amperes, Device.MostAmperes);
-        LimitedCurrent[] alone = [.. _ends.Select(overload => overload.Limited(drawn))];
-        return [.. Conditions.SelectMany(c => Currents(c).SelectMany(current => Cases(current, CurrentSurge.None, c)))];
+        LimitedCurrent[] alone = Array.ConvertAll(_ends, overload => overload.Limited(drawn));
+        var cases = new List<FaultCase>();
+        for (int c = 0; c < _air.Count; c++)
+        {
+            foreach (LimitedCurrent current in alone) Add(cases, current, CurrentSurge.None, c);
+            if (Rail(c)?.IsOverloadedBy(drawn) != true) continue;
+            foreach (LimitedCurrent current in alone) Add(cases, _overload.InOverload(current.PeakAmperes), CurrentSurge.None, c);
+        }
 
-        IEnumerable<LimitedCurrent> Currents(int c) =>
-            Rail(c)?.IsOverloadedBy(drawn) == true
-                ? alone.Concat(alone.Select(current => _overload.InOverload(current.PeakAmperes)))
-                : alone;
+        return cases;
     }
 
-    private IEnumerable<FaultCase> ShortCases(FaultLoop loop, int c)
+    private void AddShort(List<FaultCase> cases, FaultLoop loop, int c)
     {
-        double ohms = loop.OhmsIn(c), celsius = _air[c].ConductorCelsius;
-        Ends[] ends = [.. _ends.Select(overload => new Ends(Most(loop, c, overload), Least(ohms, c, overload)))];
+        double ohms = loop.OhmsIn(c);
+        Ends[] ends = EndsOf(loop, ohms, c);
+        foreach (Ends each in ends) Add(cases, each.Most.Current, each.Most.Surge, c);
+        for (int i = 0; i < ends.Length; i++)
+        {
+            OverloadBehavior overload = _ends[i];
+            Add(cases, ends[i].Least.Current, ends[i].Least.Surge, c, WarmingOf(loop, c, warm => Least(warm, c, overload).Current));
+        }
+
         bool isShared = Rail(c)?.IsTakenDownBy(LeastOhms(loop, c), Device.MostAmperes) == true;
         LimitedCurrent? shared = isShared ? SharedAt(ohms, c) : null;
-        FaultWarming beside = new(loop, ohms, warm => HeatingAt(warm, c), warm => SharedAt(warm, c), celsius);
-        return
-        [
-            .. ends.SelectMany(e => Cases(e.Most.Current, e.Most.Surge, c)),
-            .. ends.SelectMany((e, i) => Cases(e.Least.Current, e.Least.Surge, c, Alone(_ends[i]))),
-            .. shared is LimitedCurrent left ? Cases(left, ends[0].Least.Surge, c, beside) : [],
-            .. Between(ends, shared, c).SelectMany(current => Cases(current, ends[ends.Length - 1].Most.Surge, c)),
-        ];
-
-        FaultWarming Alone(OverloadBehavior overload) =>
-            new(loop, ohms, warm => HeatingAt(warm, c), warm => Least(warm, c, overload).Current, celsius);
+        if (shared is LimitedCurrent left) Add(cases, left, ends[0].Least.Surge, c, WarmingOf(loop, c, warm => SharedAt(warm, c)));
+        AddBetween(cases, ends, shared, ends[ends.Length - 1].Most.Surge, c);
     }
 
-    private IEnumerable<FaultCase> Cases(LimitedCurrent current, CurrentSurge surge, int c, FaultWarming? warming = null) =>
-        FactorsIn(c).Select(factor => new FaultCase(current, surge, Device, factor, _air[c].ConductorCelsius, warming));
+    // Null where there is nothing to warm.
+    private FaultWarming? WarmingOf(FaultLoop loop, int c, Func<double, LimitedCurrent> flowing) =>
+        loop.Conductors.Count > 0 ? new FaultWarming(this, loop, c, flowing) : null;
 
-    private double[] FactorsIn(int c) => _factors[c].Length == 0 ? [1] : _factors[c];
+    private void Add(List<FaultCase> cases, LimitedCurrent current, CurrentSurge surge, int c, FaultWarming? warming = null)
+    {
+        foreach (double factor in _factors[c])
+        {
+            cases.Add(new FaultCase(current, surge, Device, factor, ConductorCelsiusIn(c), warming));
+        }
+    }
+
+    private Ends[] EndsOf(FaultLoop most, double leastOhms, int c) =>
+        Array.ConvertAll(_ends, overload => new Ends(Most(most, c, overload), Least(leastOhms, c, overload)));
 
     private double LeastOhms(FaultLoop loop, int c) => Device.LeastOhms + loop.OhmsIn(c);
 
@@ -190,7 +236,7 @@ internal sealed class FaultSetting
 
     // The limit of the supply, where it lies between the ends or a device that limits lower may keep the supply from it; and the steps of
     // the device.
-    private IEnumerable<LimitedCurrent> Between(Ends[] ends, LimitedCurrent? shared, int c)
+    private void AddBetween(List<FaultCase> cases, Ends[] ends, LimitedCurrent? shared, CurrentSurge surge, int c)
     {
         double low = ends.Min(e => e.Lowest), high = ends.Max(e => e.Highest);
         for (int i = 0; i < ends.Length; i++)
@@ -202,18 +248,21 @@ internal sealed class FaultSetting
             }
 
             high = Math.Max(high, limit);
-            yield return LimitedCurrent.Steady(limit);
+            Add(cases, LimitedCurrent.Steady(limit), surge, c);
         }
 
         bool pulses = shared is { PulseSeconds: < double.PositiveInfinity };
         if (shared is LimitedCurrent steady && !pulses) low = Math.Min(low, steady.PeakAmperes);
-        double[] steps = [.. FactorsIn(c).SelectMany(Device.StepsAt).Select(s => s * JustBelow)];
-        foreach (double amperes in steps.Where(s => s > low && s < high)) yield return LimitedCurrent.Steady(amperes);
-        if (shared is not LimitedCurrent left || !pulses || !(left.RmsAmperes > 0)) yield break;
-        double peakOverRms = left.PeakAmperes / left.RmsAmperes;
-        foreach (double rms in steps.Where(s => s > left.RmsAmperes && s * peakOverRms < high))
+        foreach (double amperes in _steps[c])
         {
-            yield return _overload.InOverload(rms * peakOverRms);
+            if (amperes > low && amperes < high) Add(cases, LimitedCurrent.Steady(amperes), surge, c);
+        }
+
+        if (shared is not LimitedCurrent left || !pulses || !(left.RmsAmperes > 0)) return;
+        double peakOverRms = left.PeakAmperes / left.RmsAmperes;
+        foreach (double rms in _steps[c])
+        {
+            if (rms > left.RmsAmperes && rms * peakOverRms < high) Add(cases, _overload.InOverload(rms * peakOverRms), surge, c);
         }
     }
 
@@ -225,10 +274,6 @@ internal sealed class FaultSetting
             ? _overload.InOverload(amperes)
             : LimitedCurrent.Steady(amperes);
     }
-
-    // As if the supply neither folded back nor paused.
-    private double HeatingAt(double loopOhms, int c) =>
-        Math.Min(Math.Min(Output.LowestVolts / (_sourceOhms + GreatestOhms(loopOhms, c)), GreatestSustainedAmperes), Device.MostAmperes);
 
     private End EndOf(double volts, double ohms, OverloadBehavior overload)
     {

@@ -1,6 +1,8 @@
 using System;
 using System.Collections.Generic;
+using System.Collections.ObjectModel;
 using System.Linq;
+using System.Threading;
 using CamPower.Faults;
 using UnitsNet;
 
@@ -20,27 +22,31 @@ namespace CamPower;
 /// </example>
 public sealed class OutputFaults
 {
+    private readonly BoxAssessment _box;
+    private readonly FaultAir[] _air;
     private readonly FaultSetting _setting;
-    private readonly Lazy<IReadOnlyList<ShortCircuit>> _shorts;
-    private readonly Lazy<IReadOnlyList<ProtectionInCondition>> _inConditions;
-    private readonly Func<FaultLoop> _everything;
-    private readonly Lazy<bool> _isProtectedBySource;
+    private readonly CancellationToken _cancellationToken;
+
+    // A site of many outputs is not kept waiting for what nobody asks for. Two threads may study it at once, and find the same.
+    private FaultSetting? _beside;
+    private IReadOnlyList<ShortCircuit>? _shorts;
+    private IReadOnlyList<ProtectionInCondition>? _inConditions;
+    private FaultLoop? _everything;
+    private Overload? _sustained;
 
     /// <param name="output">The output as it was solved.</param>
-    /// <param name="setting">What is behind and before every fault.</param>
-    /// <param name="shorts">Studies the shorts: a site of many outputs is not kept waiting for those that are not asked for.</param>
-    /// <param name="everything">Gathers every conductor that the output feeds.</param>
-    /// <param name="inConditions">The device in each condition.</param>
-    internal OutputFaults(OutputAssessment output, FaultSetting setting, Func<IReadOnlyList<ShortCircuit>> shorts,
-        Func<FaultLoop> everything,
-        Func<IReadOnlyList<ProtectionInCondition>> inConditions)
+    /// <param name="box">Its box.</param>
+    /// <param name="air">The temperatures of each condition, each pair once.</param>
+    /// <param name="setting">What is behind and before every fault of the box and such a device.</param>
+    /// <param name="cancellationToken">Cancels the study of a short.</param>
+    internal OutputFaults(
+        OutputAssessment output, BoxAssessment box, FaultAir[] air, FaultSetting setting, CancellationToken cancellationToken)
     {
         Assessment = output;
+        _box = box;
+        _air = air;
         _setting = setting;
-        _shorts = new Lazy<IReadOnlyList<ShortCircuit>>(shorts);
-        _inConditions = new Lazy<IReadOnlyList<ProtectionInCondition>>(inConditions);
-        _everything = everything;
-        _isProtectedBySource = new Lazy<bool>(WithstandsTheSource);
+        _cancellationToken = cancellationToken;
     }
 
     /// <summary>The output as it was solved.</summary>
@@ -53,7 +59,7 @@ public sealed class OutputFaults
     public BoxOutput Output => Assessment.Output;
 
     /// <summary>A short at each place: the terminals, then every run's joints and end, a run after the one that feeds it.</summary>
-    public IReadOnlyList<ShortCircuit> Shorts => _shorts.Value;
+    public IReadOnlyList<ShortCircuit> Shorts => _shorts ??= StudyShorts();
 
     /// <summary>A short at the terminals, behind the protective device.</summary>
     public ShortCircuit AtTerminals => Shorts[0];
@@ -62,13 +68,15 @@ public sealed class OutputFaults
     public ShortCircuit Weakest => Shorts.OrderBy(s => s.SmallestProspective?.Amperes ?? double.PositiveInfinity).First();
 
     /// <summary>The device under the current of each condition, in the site's order.</summary>
-    public IReadOnlyList<ProtectionInCondition> InConditions => _inConditions.Value;
+    public IReadOnlyList<ProtectionInCondition> InConditions => _inConditions ??= ProtectionInCondition.AllOf(Assessment, _box);
 
     /// <summary>The most that its devices draw in the first moments when all start at once; null where none declares its inrush.</summary>
     public Inrush? Inrush => Assessment.Inrush;
 
     /// <summary>What a verdict that is not given would need; what could be narrowed.</summary>
-    public FaultData Missing => Shorts.Aggregate(FaultData.None, (all, s) => all | s.Missing);
+    public FaultData Missing => _setting.KnowsSupply || Assessment.Group.SharesReturns
+        ? Shorts.Aggregate(FaultData.None, (all, s) => all | s.Missing)
+        : _setting.MissingForAnyFault | MissingOfConductors();
 
     /// <summary>What any verdict would need and is not stated; nothing where verdicts are given.</summary>
     internal FaultData MissingForVerdict => _setting.MissingForVerdict;
@@ -77,19 +85,58 @@ public sealed class OutputFaults
     internal double GreatestSustainedAmperes => _setting.GreatestSustainedAmperes;
 
     /// <summary>Whether its supply cannot exceed for long what every conductor behind it carries (IEC 60364-4-43, 436).</summary>
-    internal bool IsProtectedBySource => _isProtectedBySource.Value;
+    internal bool IsProtectedBySource => !double.IsInfinity(GreatestSustainedAmperes)
+        && Sustained.WithstandVerdict is WithstandVerdict.Withstands or WithstandVerdict.NoConductor;
+
+    private Overload Sustained => _sustained ??= new Overload(GreatestSustainedAmperes, Everything, _setting.Unprotected());
+
+    private FaultSetting Beside => _beside ??= _setting.Beside(Array.ConvertAll(_air, air => new Lazy<RailStudy>(() => RailIn(air))));
+
+    // Every conductor that the output feeds, with no resistance of its own.
+    private FaultLoop Everything => _everything ??= new FaultLoop("everything", 0,
+        new FaultPole(new double[_air.Length], Places().Where(place => place.IsEnd)
+            .Aggregate((IReadOnlyList<LaidConductor>)[], (all, place) => LaidConductor.Joined(all, place.Loop.Conductors))),
+        FaultPole.AtTerminals(_air.Length), []);
 
     /// <summary>What more current than there should be does, through the weakest of all conductors that it feeds: a multiple of the
     /// output's limit, say.</summary>
     /// <param name="current">The current that is drawn, above 0; RMS where it alternates or pulses. [A]</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="current"/> is not above 0, or not finite.</exception>
     public Overload OverloadOf(ElectricCurrent current) =>
-        new(Require.Positive(current.Amperes, nameof(current), "A"), _everything(), _setting);
-
-    private bool WithstandsTheSource() => !double.IsInfinity(GreatestSustainedAmperes)
-        && new Overload(GreatestSustainedAmperes, _everything(), _setting.Unprotected()).WithstandVerdict is WithstandVerdict.Withstands
-            or WithstandVerdict.NoConductor;
+        new(Require.Positive(current.Amperes, nameof(current), "A"), Everything, Beside);
 
     /// <summary>The output and its weakest short in the invariant culture; never throws.</summary>
     public override string ToString() => $"{Box} {Output}: {Weakest}; the supply {Weakest.Supply}";
+
+    private ReadOnlyCollection<ShortCircuit> StudyShorts() => Array.AsReadOnly([.. Places().Select(place => new ShortCircuit(
+        place.Loop, Beside, place.Run, place.IsEnd ? DevicesAt(place.Run!.To) : [], () => Beside.RailDuring(place.Loop)))]);
+
+    private IEnumerable<(FaultLoop Loop, SiteRun? Run, bool IsEnd)> Places() =>
+        new FeedPlaces(Assessment.Group, _air).Of(Assessment.Feed);
+
+    private ReadOnlyCollection<SiteDevice> DevicesAt(string junction) =>
+        Array.AsReadOnly([.. Assessment.Devices.Where(d => string.Equals(d.At, junction, StringComparison.Ordinal))]);
+
+    // Of the conditions of one air that in which the other outputs take most.
+    private RailStudy RailIn(FaultAir air) => Enumerable.Range(0, _box.InConditions.Count)
+        .Where(c => SiteFaultStudy.AirOf(_box.InConditions[c]) == air)
+        .Select(c => new RailStudy(_box, Output, c, _cancellationToken)).OrderByDescending(rail => rail.OtherAmperes).First();
+
+    // Where it is not known what the supply gives, no verdict on a conductor is given, whatever the short.
+    private FaultData MissingOfConductors()
+    {
+        var missing = FaultData.None;
+        foreach (SiteRun run in Assessment.Feed.Runs)
+        {
+            foreach (CableSegment segment in run.Run.Segments)
+            {
+                if (!(segment.OneWayLength.Meters > 0)) continue;
+                Cable cable = segment.Cable;
+                missing |= LaidConductor.MissingOf(cable.Outgoing, cable.Insulation, run.InstallationMethod)
+                    | LaidConductor.MissingOf(cable.Return, cable.Insulation, run.InstallationMethod);
+            }
+        }
+
+        return missing;
+    }
 }

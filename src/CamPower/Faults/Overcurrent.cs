@@ -18,6 +18,7 @@ public abstract class Overcurrent
 {
     private readonly double _letThrough, _peak;
     private readonly bool _knowsSupply;
+    private readonly Lazy<SelfHeating?> _ifItLasts;
 
     /// <param name="setting">What is behind and before it.</param>
     /// <param name="cases">The currents that may flow.</param>
@@ -25,29 +26,36 @@ public abstract class Overcurrent
     /// <param name="pieces">Pieces of cable that begin at its place: the currents of a fault along each, and the conductors that carry
     /// it.</param>
     private protected Overcurrent(
-        FaultSetting setting, FaultCase[] cases, IReadOnlyList<LaidConductor> way,
-        IReadOnlyList<(FaultCase[] Cases, IReadOnlyList<LaidConductor> Conductors)> pieces)
+        FaultSetting setting, IReadOnlyList<FaultCase> cases, IReadOnlyList<LaidConductor> way,
+        IReadOnlyList<(IReadOnlyList<FaultCase> Cases, IReadOnlyList<LaidConductor> Conductors)> pieces)
     {
-        (FaultCase[] Cases, IReadOnlyList<LaidConductor> Conductors)[] heated = [(cases, way), .. pieces];
-        LaidConductor[] conductors = [.. heated.SelectMany(h => h.Conductors)];
         _knowsSupply = setting.KnowsSupply;
-        _peak = cases.Max(c => c.PeakAmperes);
-        _letThrough = setting.AllowsVerdict ? cases.Max(c => c.LetThrough) : double.PositiveInfinity;
-        Smallest = ElectricCurrent.FromAmperes(_knowsSupply ? cases.Min(c => c.RmsAmperes) : 0);
-        Opening = setting.AllowsVerdict ? OpeningTimes.AnyOf([.. cases.Select(c => c.Opening)]) : default;
+        double letThrough = 0, smallest = double.PositiveInfinity;
+        OpeningTimes opening = cases[0].Opening;
+        foreach (FaultCase each in cases)
+        {
+            _peak = Math.Max(_peak, each.PeakAmperes);
+            letThrough = Math.Max(letThrough, each.LetThrough);
+            smallest = Math.Min(smallest, each.RmsAmperes);
+            opening = opening.Or(each.Opening);
+        }
+
+        (IReadOnlyList<FaultCase> Cases, IReadOnlyList<LaidConductor> Conductors)[] heated = [(cases, way), .. pieces];
+        List<LaidConductor> conductors = [.. way];
+        foreach ((_, IReadOnlyList<LaidConductor> ofPiece) in pieces) conductors.AddRange(ofPiece);
+        _letThrough = setting.AllowsVerdict ? letThrough : double.PositiveInfinity;
+        Smallest = ElectricCurrent.FromAmperes(_knowsSupply ? smallest : 0);
+        Opening = setting.AllowsVerdict ? opening : default;
         IsWithinBreakingCapacity = WithinBreakingCapacity(setting);
-        Judgment voltage = setting.Device.JudgeVoltage(setting.Output.HighestVolts, setting.Output.Kind == CurrentKind.Dc);
-        IsWithinVoltageRating = voltage.Value is null ? null : !voltage.IsViolated;
-        Withstand = conductors.Length > 0 && conductors.All(c => c.WithstandIntegral is not null)
+        IsWithinVoltageRating = setting.IsWithinVoltageRating;
+        Withstand = conductors.Count > 0 && conductors.TrueForAll(c => c.WithstandIntegral is not null)
             ? JouleIntegral.FromAmpereSquaredSeconds(conductors.Min(c => c.WithstandIntegral!.Value))
             : null;
-        WithstandVerdict = conductors.Length == 0 ? WithstandVerdict.NoConductor : Worst(setting, heated);
-        IfItLasts = _knowsSupply ? Hottest(heated) : null;
-        Missing = setting.Missing | (voltage.NotStated is null ? FaultData.None : FaultData.DcVoltageRating)
-            | (_knowsSupply && !setting.Device.IsShownToInterrupt(_peak) ? FaultData.MaximumCurrent : FaultData.None)
-            | (WithstandVerdict == WithstandVerdict.Unknown
-                ? conductors.Aggregate(FaultData.None, (all, c) => all | c.Missing)
-                : FaultData.None);
+        WithstandVerdict = conductors.Count == 0 ? WithstandVerdict.NoConductor : Worst(setting, heated);
+        _ifItLasts = new Lazy<SelfHeating?>(() => _knowsSupply ? Hottest(heated) : null);
+        Missing |= setting.MissingForAnyFault;
+        if (_knowsSupply && !setting.Device.IsShownToInterrupt(_peak)) Missing |= FaultData.MaximumCurrent;
+        if (WithstandVerdict == WithstandVerdict.Unknown) Missing = conductors.Aggregate(Missing, (all, c) => all | c.Missing);
     }
 
     /// <summary>The most current at any moment once capacitors are discharged, limited by the supply and the device; null where nothing
@@ -96,7 +104,7 @@ public abstract class Overcurrent
 
     /// <summary>The conductor that gets hottest if nothing ever ends it, of those on the way and those that begin at the place; null where
     /// none carries it, or an installation method or the supply's overload behavior is not stated.</summary>
-    public SelfHeating? IfItLasts { get; }
+    public SelfHeating? IfItLasts => _ifItLasts.Value;
 
     /// <summary>What a verdict that is not given would need; what it could be narrowed with.</summary>
     public FaultData Missing { get; }
@@ -114,10 +122,23 @@ public abstract class Overcurrent
     }
 
     // Where the protective device is not stated, at worst it does nothing; where the overload behavior is not stated, nothing is certain.
-    private static WithstandVerdict Worst(FaultSetting setting, (FaultCase[] Cases, IReadOnlyList<LaidConductor> Conductors)[] heated)
+    private static WithstandVerdict Worst(
+        FaultSetting setting, (IReadOnlyList<FaultCase> Cases, IReadOnlyList<LaidConductor> Conductors)[] heated)
     {
         if (!setting.KnowsSupply) return WithstandVerdict.Unknown;
-        WithstandVerdict worst = heated.SelectMany(Pairs, (_, pair) => pair.Conductor.Of(pair.Fault)).OrderByDescending(Rank).First();
+        var worst = WithstandVerdict.Withstands;
+        foreach ((IReadOnlyList<FaultCase> cases, IReadOnlyList<LaidConductor> conductors) in heated)
+        {
+            foreach (LaidConductor conductor in conductors)
+            {
+                foreach (FaultCase fault in cases)
+                {
+                    WithstandVerdict verdict = conductor.Of(fault);
+                    if (Rank(verdict) > Rank(worst)) worst = verdict;
+                }
+            }
+        }
+
         return setting.AllowsVerdict || worst == WithstandVerdict.Withstands ? worst : WithstandVerdict.Unknown;
     }
 
@@ -130,10 +151,10 @@ public abstract class Overcurrent
     };
 
     private static IEnumerable<(FaultCase Fault, LaidConductor Conductor)> Pairs(
-        (FaultCase[] Cases, IReadOnlyList<LaidConductor> Conductors) heated) =>
+        (IReadOnlyList<FaultCase> Cases, IReadOnlyList<LaidConductor> Conductors) heated) =>
         heated.Cases.SelectMany(_ => heated.Conductors, (fault, conductor) => (fault, conductor));
 
-    private static SelfHeating? Hottest((FaultCase[] Cases, IReadOnlyList<LaidConductor> Conductors)[] heated)
+    private static SelfHeating? Hottest((IReadOnlyList<FaultCase> Cases, IReadOnlyList<LaidConductor> Conductors)[] heated)
     {
         SelfHeating? hottest = null;
         foreach ((FaultCase fault, LaidConductor conductor) in heated.SelectMany(Pairs))

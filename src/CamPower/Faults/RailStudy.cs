@@ -20,8 +20,6 @@ internal sealed class RailStudy
     private readonly RailLoad _load;
     private readonly RailBranch? _faulted;
     private readonly double _otherAmperes, _sourceOhms;
-    private readonly Lazy<bool> _isAnyStartUnknown;
-    private readonly Lazy<int> _others;
 
     /// <param name="box">The box.</param>
     /// <param name="output">The output that is shorted.</param>
@@ -33,13 +31,10 @@ internal sealed class RailStudy
         BoxInCondition inCondition = box.InConditions[condition];
         _supply = box.Box.Supply.Output;
         _overload = _supply.Overload;
-        _sourceOhms = _supply.SourceResistance?.Ohms ?? 0;
+        _sourceOhms = _supply.SourceOhms;
         _condition = inCondition.Condition;
         _load = inCondition.OutputsAsItFalls;
-        _faulted = _load.Branches.FirstOrDefault(b => b.IsOf(output));
-        _others = new Lazy<int>(() => OtherBranches.SelectMany(other => other.At(0)).Count());
-        _isAnyStartUnknown = new Lazy<bool>(
-            () => OtherBranches.SelectMany(other => other.At(0)).Any(d => d.Device.Device.Model.Starting is null));
+        _faulted = Array.Find(_load.Branches, b => b.IsOf(output));
         _otherAmperes = Math.Max(0, _load.AmperesAtFull - (_faulted?.AmperesAt(_load.FullVolts, _load.FullVolts) ?? 0));
     }
 
@@ -63,7 +58,15 @@ internal sealed class RailStudy
     }
 
     /// <summary>How many devices at other outputs take anything.</summary>
-    internal int Others => _others.Value;
+    internal int Others
+    {
+        get
+        {
+            int others = 0;
+            foreach (RailBranch branch in _load.Branches) others += branch == _faulted ? 0 : branch.Taking.Length;
+            return others;
+        }
+    }
 
     /// <summary>What the other outputs take. [A]</summary>
     internal double OtherAmperes => _otherAmperes;
@@ -91,13 +94,15 @@ internal sealed class RailStudy
 
     private IEnumerable<RailBranch> OtherBranches => _load.Branches.Where(branch => branch != _faulted);
 
+    private bool IsAnyStartUnknown => Array.Exists(_load.Branches, branch => branch.IsAnyStartUnknown && branch != _faulted);
+
     private double Prospective(double ohms, double mostAmperes) => Math.Min(_supply.HighestVolts / (_sourceOhms + ohms), mostAmperes);
 
     private double GivenAt(double volts) => RailBalance.GivenInFault(_supply, _supply.LowestVolts, volts);
 
     // Below its limit a supply loses what its resistance takes: nobody lets go while it gives enough at the first voltage at which anybody
     // would.
-    private bool MayDarken(double ohms, double mostAmperes) => _sourceOhms > 0 && HasOthers && (_isAnyStartUnknown.Value
+    private bool MayDarken(double ohms, double mostAmperes) => _sourceOhms > 0 && HasOthers && (IsAnyStartUnknown
         || _load.TakenAtFirstStep + Math.Min(_load.FirstStepVolts / ohms, mostAmperes) > GivenAt(_load.FirstStepVolts));
 
     private SupplyDuringFault StaysUp(double ohms, double mostAmperes) =>
@@ -108,7 +113,7 @@ internal sealed class RailStudy
     {
         SiteDevice[] dark = state == SupplyState.Unknown
             ? []
-            : [.. OtherBranches.SelectMany(other => other.At(0)).Select(d => d.Device.Device)];
+            : [.. OtherBranches.SelectMany(branch => branch.Taking).Select(d => d.Device)];
         return new SupplyDuringFault(state, () => 0, _condition, Array.AsReadOnly(dark), []);
     }
 
@@ -116,10 +121,10 @@ internal sealed class RailStudy
     {
         double volts = Settled(ohms, mostAmperes);
         List<SiteDevice> dark = [], below = [];
-        foreach ((FedDevice device, bool isOn, double has) in OtherBranches.SelectMany(other => other.At(volts)))
+        foreach ((FedDevice device, bool isOn, double has) in _load.DevicesAt(volts, _faulted))
         {
             if (!isOn) dark.Add(device.Device);
-            else if (device.Device.Model.Starting is null && Limits.IsBelow(has, device.Accepted!.LowestVolts)) below.Add(device.Device);
+            else if (device.Starting is null && Limits.IsBelow(has, device.Accepted!.LowestVolts)) below.Add(device.Device);
         }
 
         SupplyState state = dark.Count + below.Count > 0 || IsOverloadedBy(ohms, mostAmperes) ? SupplyState.Dips : SupplyState.StaysUp;

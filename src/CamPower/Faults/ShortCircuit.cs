@@ -12,33 +12,23 @@ namespace CamPower;
 public sealed class ShortCircuit : Overcurrent
 {
     private readonly Lazy<SupplyDuringFault>? _rail;
-    private readonly double _mostProspective, _leastProspective, _discharge;
-    private readonly Lazy<double> _poorShortWatts;
+    private readonly FaultLoop _loop;
+    private readonly FaultSetting _setting;
 
     internal ShortCircuit(FaultLoop loop, FaultSetting setting, SiteRun? run = null, IReadOnlyList<SiteDevice>? devices = null,
         Func<SupplyDuringFault>? rail = null)
         : base(setting, setting.ShortCases(loop), loop.Conductors,
             [.. loop.Pieces.Select(piece => (setting.PieceCases(loop, piece), piece.Conductors))])
     {
-        Place = loop.Place;
         Run = run;
         Devices = devices ?? [];
         _rail = rail is null ? null : new Lazy<SupplyDuringFault>(rail);
-        Distance = Length.FromMeters(loop.Meters);
-        _mostProspective = setting.MostProspective(loop);
-        _leastProspective = setting.LeastProspective(loop);
-        _discharge = setting.DischargePeak(loop);
-        _poorShortWatts = new Lazy<double>(() => setting.PoorShortWatts(loop));
-        if (setting.Device is ResettableFuse fuse)
-        {
-            ElectricResistance rest = ElectricResistance.FromOhms(setting.GreatestRest(loop));
-            StaysTripped = fuse.StaysTripped(setting.Output.LowestVoltage, rest);
-            TrippedCurrent = fuse.TrippedCurrent(setting.Output.LowestVoltage, rest);
-        }
+        _loop = loop;
+        _setting = setting;
     }
 
     /// <summary>Where: "terminals", the name of a joint, "change of cable" or "far end"; on a site the name of a junction.</summary>
-    public string Place { get; }
+    public string Place => _loop.Place;
 
     /// <summary>The run of the site that it is on; null at the terminals of an output, and where a run was studied without a
     /// site.</summary>
@@ -53,17 +43,17 @@ public sealed class ShortCircuit : Overcurrent
         "A run was studied without its site: nothing is known of the other outputs of its supply. Ask a site for its faults.");
 
     /// <summary>How far along the route, one way. [m]</summary>
-    public Length Distance { get; }
+    public Length Distance => Length.FromMeters(_loop.Meters);
 
     /// <summary>The most current that the resistances alone let flow; null where none is declared. [A]</summary>
-    public ElectricCurrent? LargestProspective => Amperes(_mostProspective);
+    public ElectricCurrent? LargestProspective => Amperes(_setting.MostProspective(_loop));
 
     /// <summary>The least current that the resistances alone let flow; null where none is declared. [A]</summary>
-    public ElectricCurrent? SmallestProspective => Amperes(_leastProspective);
+    public ElectricCurrent? SmallestProspective => Amperes(_setting.LeastProspective(_loop));
 
     /// <summary>The most that the supply's output capacitors discharge, at the first moment: 0 without any that are declared, null where no
     /// resistance limits it. [A]</summary>
-    public ElectricCurrent? DischargePeak => Amperes(_discharge);
+    public ElectricCurrent? DischargePeak => Amperes(_setting.DischargePeak(_loop));
 
     /// <summary>The maximum power that a short with a resistance of its own dissipates there, whatever that resistance; null where nothing
     /// that is stated bounds it. [W]</summary>
@@ -72,18 +62,21 @@ public sealed class ShortCircuit : Overcurrent
     /// <example>12 V behind 1 Ω: 36 W in a short of 1 Ω; behind a supply that holds 2 A 20 W in one of 5 Ω.</example>
     public Power? PoorShortPower => double.IsInfinity(PoorShortWatts) ? null : Power.FromWatts(PoorShortWatts);
 
-    internal double PoorShortWatts => _poorShortWatts.Value;
+    internal double PoorShortWatts => _setting.PoorShortWatts(_loop);
 
     /// <summary>Whether a resettable fuse stays tripped while the short lasts; null for another device, and where no tripped power is
     /// stated.</summary>
-    public bool? StaysTripped { get; }
+    public bool? StaysTripped => (_setting.Device as ResettableFuse)?.StaysTripped(_setting.Output.LowestVoltage, Rest);
 
     /// <summary>What a tripped resettable fuse still lets through; null where it does not stay tripped, or no tripped power is stated.
     /// [A]</summary>
-    public ElectricCurrent? TrippedCurrent { get; }
+    public ElectricCurrent? TrippedCurrent =>
+        (_setting.Device as ResettableFuse)?.TrippedCurrent(_setting.Output.LowestVoltage, Rest);
 
     /// <summary>Place, currents and opening, or what is missing, in the invariant culture; never throws.</summary>
     public override string ToString() => $"{Place}: {Words}";
+
+    private ElectricResistance Rest => ElectricResistance.FromOhms(_setting.GreatestRest(_loop));
 
     private static ElectricCurrent? Amperes(double amperes) => double.IsInfinity(amperes) ? null : ElectricCurrent.FromAmperes(amperes);
 }

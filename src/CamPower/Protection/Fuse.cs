@@ -163,17 +163,26 @@ public sealed class Fuse : ProtectiveDevice
     {
         double multiple = amperes / (_ratedAmperes * currentFactor);
         if (multiple <= 1) return OpeningTimes.Never;
-        double latest = LatestSeconds(Math.Min(amperes, _breakingAmperes) / (_ratedAmperes * currentFactor), multiple);
+        double closed = Characteristic.EarliestSeconds(multiple);
+        double latest = Math.Max(closed, LatestSeconds(Math.Min(amperes, _breakingAmperes) / (_ratedAmperes * currentFactor), multiple));
         double melting = (MinimumMeltingIntegral?.AmpereSquaredSeconds ?? 0) / amperes / amperes;
-        double earliest = Math.Min(latest, Math.Max(Characteristic.EarliestSeconds(multiple), melting));
+        double earliest = Math.Min(latest, Math.Max(closed, melting));
         return new OpeningTimes(double.IsInfinity(latest) ? OperatingVerdict.MayOperate : OperatingVerdict.Operates, earliest, latest);
     }
 
     // Of every limit below, the adiabatic bound: up to the breaking capacity. A time before which it stays closed is stated, and holds.
-    private double LatestSeconds(double boundedMultiple, double multiple) => Math.Max(Characteristic.EarliestSeconds(multiple),
-        Characteristic.LimitsBelow(multiple)
-            .Select(g => AdiabaticSeconds(g.NotAfterSeconds, g.Multiple, Math.Max(g.Multiple, boundedMultiple)))
-            .DefaultIfEmpty(double.PositiveInfinity).Min());
+    private double LatestSeconds(double boundedMultiple, double multiple)
+    {
+        double latest = double.PositiveInfinity;
+        for (int i = Characteristic.CountUpTo(multiple) - 1; i >= 0; i--)
+        {
+            FuseTimeLimit limit = Characteristic.TimeLimits[i];
+            double bound = AdiabaticSeconds(limit.NotAfterSeconds, limit.Multiple, Math.Max(limit.Multiple, boundedMultiple));
+            latest = Math.Min(latest, bound);
+        }
+
+        return latest;
+    }
 
     internal override IEnumerable<double> StepsAt(double currentFactor) =>
         Characteristic.TimeLimits.Where(g => g.NotAfter is not null).Select(g => g.Multiple * _ratedAmperes * currentFactor);

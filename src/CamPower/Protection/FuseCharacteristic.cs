@@ -56,6 +56,11 @@ public sealed class FuseCharacteristic
             throw new ArgumentException(
                 "More current cannot take longer: the times of the time limits may not rise with it.", nameof(timeLimits));
         }
+
+        CertainMultiple = TimeLimits.Where(g => g.NotAfter is not null).Select(g => g.Multiple)
+            .DefaultIfEmpty(double.PositiveInfinity).Min();
+        LeastMeltingSeconds = TimeLimits.Where(g => g.Multiple > CertainMultiple)
+            .Select(g => ((g.Multiple * g.Multiple) - (CertainMultiple * CertainMultiple)) * g.NotBeforeSeconds).DefaultIfEmpty(0).Max();
     }
 
     /// <summary>Miniature fuses, quick-acting F, 125 mA to 10 A: IEC 60127-2 sheet 2.</summary>
@@ -135,8 +140,7 @@ public sealed class FuseCharacteristic
 
     /// <summary>The smallest current over the rated one that opens it for certain; infinite where no time limit has a latest
     /// time.</summary>
-    internal double CertainMultiple =>
-        TimeLimits.Where(g => g.NotAfter is not null).Select(g => g.Multiple).DefaultIfEmpty(double.PositiveInfinity).Min();
+    internal double CertainMultiple { get; }
 
     /// <summary>An I²t that does not melt it, however short, over the square of its rated current; 0 where no time limit says so.
     /// [s]</summary>
@@ -145,26 +149,30 @@ public sealed class FuseCharacteristic
     /// temperature below does it lose more than n² of that heat, and (m² − n²)·t of it stayed in the element. Its resistance and its losses
     /// are taken to rise evenly with its temperature.
     /// </remarks>
-    internal double LeastMeltingSeconds
-    {
-        get
-        {
-            double certain = CertainMultiple;
-            return TimeLimits.Where(g => g.Multiple > certain)
-                .Select(g => ((g.Multiple * g.Multiple) - (certain * certain)) * g.NotBeforeSeconds).DefaultIfEmpty(0).Max();
-        }
-    }
+    internal double LeastMeltingSeconds { get; }
 
     /// <summary>The name; never throws.</summary>
     public override string ToString() => Name;
 
     /// <summary>The time limit above bounds the earliest time; 0 beyond the last. [s]</summary>
-    internal double EarliestSeconds(double multiple) =>
-        TimeLimits.Where(g => g.Multiple >= multiple * (1 - Rounding)).Select(g => g.NotBeforeSeconds).DefaultIfEmpty(0).Max();
+    internal double EarliestSeconds(double multiple)
+    {
+        double earliest = 0;
+        for (int i = TimeLimits.Count - 1; i >= 0 && TimeLimits[i].Multiple >= multiple * (1 - Rounding); i--)
+        {
+            earliest = Math.Max(earliest, TimeLimits[i].NotBeforeSeconds);
+        }
 
-    /// <summary>The limits at and below a multiple by which it has opened.</summary>
-    internal IEnumerable<FuseTimeLimit> LimitsBelow(double multiple) =>
-        TimeLimits.Where(g => g.NotAfter is not null && g.Multiple <= multiple * (1 + Rounding));
+        return earliest;
+    }
+
+    /// <summary>How many of the limits, the lowest first, lie at or below a multiple: by their latest times it has opened.</summary>
+    internal int CountUpTo(double multiple)
+    {
+        int count = 0;
+        while (count < TimeLimits.Count && TimeLimits[count].Multiple <= multiple * (1 + Rounding)) count++;
+        return count;
+    }
 
     /// <summary>An I²t that does not melt it in a pulse of a peak, over the square of its rated current; 0 where no limit says so.
     /// [s]</summary>
@@ -174,8 +182,8 @@ public sealed class FuseCharacteristic
 
     /// <summary>An I²t that opens it for certain in a pulse of a peak, over the square of its rated current; infinite where no limit says
     /// so. [s]</summary>
-    internal double OpeningSeconds(double peakMultiple) =>
-        LimitsBelow(peakMultiple).Select(g => g.Multiple * g.Multiple * g.NotAfterSeconds).DefaultIfEmpty(double.PositiveInfinity).Min();
+    internal double OpeningSeconds(double peakMultiple) => TimeLimits.Take(CountUpTo(peakMultiple))
+        .Select(g => g.Multiple * g.Multiple * g.NotAfterSeconds).DefaultIfEmpty(double.PositiveInfinity).Min();
 
     // A larger current that must last longer, or that must not open earlier than a smaller one has opened.
     private bool IsContradicted(FuseTimeLimit limit) => TimeLimits.Where(g => g.Multiple > limit.Multiple).Any(higher =>

@@ -65,13 +65,9 @@ public readonly struct OpeningTimes : IEquatable<OpeningTimes>
     /// <summary>Whether the two differ.</summary>
     public static bool operator !=(OpeningTimes left, OpeningTimes right) => !left.Equals(right);
 
-    /// <summary>What holds when any of several may be the case: the widest times, and a verdict only where all agree.</summary>
-    internal static OpeningTimes AnyOf(IReadOnlyCollection<OpeningTimes> cases)
-    {
-        OperatingVerdict first = cases.First().Verdict;
-        OperatingVerdict verdict = cases.All(c => c.Verdict == first) ? first : OperatingVerdict.MayOperate;
-        return new OpeningTimes(verdict, cases.Min(c => c.EarliestSeconds), cases.Max(c => c.LatestSeconds));
-    }
+    /// <summary>What holds when this or another may be the case: the widest times, and a verdict only where both agree.</summary>
+    internal OpeningTimes Or(OpeningTimes other) => new(Verdict == other.Verdict ? Verdict : OperatingVerdict.MayOperate,
+        Math.Min(EarliestSeconds, other.EarliestSeconds), Math.Max(LatestSeconds, other.LatestSeconds));
 
     /// <summary>What holds when either of two alone opens it: the surer verdict and the sooner times.</summary>
     internal static OpeningTimes EitherOf(OpeningTimes one, OpeningTimes other) => new(

@@ -22,5 +22,12 @@ internal sealed class FedDevice(DistributionBox box, SiteDevice device, int inde
     /// round.</summary>
     internal VoltageRange? Accepted { get; } = IsReversed(device, box) ? null : device.Model.InputFor(box.Supply.Output.Kind);
 
+    /// <summary>How it starts, or null where that is not declared. Nothing is worked out for a device that is fed the wrong kind of
+    /// current.</summary>
+    internal Starting? Starting => Accepted is null ? null : Device.Model.Starting;
+
+    /// <summary>Whether an inrush is declared of it, of what it draws at first or of what is switched on later.</summary>
+    internal bool HasInrush => Accepted is not null && (Device.Model.Inrush ?? Device.Model.SwitchedInrush) is not null;
+
     private static bool IsReversed(SiteDevice device, DistributionBox box) => device.LeadsReversed && box.Supply.Output is DcOutput;
 }

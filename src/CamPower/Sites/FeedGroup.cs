@@ -14,6 +14,8 @@ internal sealed class FeedGroup
         Links = links;
         Bonds = bonds;
         Devices = [.. feeds.SelectMany(f => f.Devices)];
+        Boxes = [.. feeds.Select(f => f.Box).Distinct()];
+        SharesReturns = links.Count > 0 || feeds.Any(f => f.Runs.Any(r => r.ReturnAt is not null));
         HasMotor = feeds.Any(f => f.Motors > 0);
     }
 
@@ -22,6 +24,9 @@ internal sealed class FeedGroup
 
     /// <summary>The devices of all feeds, in their order.</summary>
     internal IReadOnlyList<FedDevice> Devices { get; }
+
+    /// <summary>The boxes that feed them, each once.</summary>
+    internal IReadOnlyList<DistributionBox> Boxes { get; }
 
     /// <summary>Whether any of the devices has a motor.</summary>
     internal bool HasMotor { get; }
@@ -33,7 +38,7 @@ internal sealed class FeedGroup
     internal IReadOnlyList<GroundBond> Bonds { get; }
 
     /// <summary>Whether return currents divide, so that it takes a network of both poles.</summary>
-    internal bool SharesReturns => Links.Count > 0 || Feeds.Any(f => f.Runs.Any(r => r.ReturnAt is not null));
+    internal bool SharesReturns { get; }
 
     /// <summary>One output as if nothing else were joined to what it feeds.</summary>
     internal static FeedGroup Alone(OutputFeed feed) => new([feed], [], []);

@@ -20,7 +20,7 @@ internal sealed class BoxOffer
         Box = trial.Placed(candidate);
         AirOfBoxes[] air = AirOfBoxes.AroundBoxes(site);
         _parts = [.. PartsOf(_site, box.Name)
-            .Select(part => GroupInCondition.Outputs(SiteSolver.InConditions(part, _site, air, RailVolts.Lowest, RailVolts.Highest))
+            .Select(part => SolvedOutput.AllOf(SiteSolver.InConditions(part, _site, air, RailVolts.Lowest, RailVolts.Highest))
             .Where(o => string.Equals(o.Box.Name, box.Name, StringComparison.Ordinal)).ToArray())];
     }
 
@@ -53,10 +53,11 @@ internal sealed class BoxOffer
         SiteSolver.AssessBox(_site, Box, [.. parts.SelectMany(part => _parts[part]).OrderBy(o => o.Output.Number)]);
 
     /// <summary>What a part takes at least: with every motor at rest. [A]</summary>
-    internal double LeastAmperes(int part, int condition) => _parts[part].Sum(o => o.AmperesAtRest[condition]);
+    internal double LeastAmperes(int part, int condition) => _parts[part].Sum(o => o.AmperesAtRestIn(condition));
 
     /// <summary>Whether two parts are the same in every number.</summary>
-    internal bool AreAlike(int a, int b) => _parts[a].Length == _parts[b].Length && _parts[a].Zip(_parts[b], AreAlike).All(alike => alike);
+    internal bool AreAlike(int a, int b) => _parts[a].Length == _parts[b].Length
+        && _parts[a].Zip(_parts[b], (one, other) => one.IsLike(other)).All(alike => alike);
 
     /// <summary>The most that its supply may deliver, however much on it warms its enclosure. [A]</summary>
     internal double MostAmperes(int condition)
@@ -64,7 +65,4 @@ internal sealed class BoxOffer
         BoxInCondition unloaded = SiteSolver.AssessBox(_site, Box, []).InConditions[condition];
         return Box.Supply.MostAmperesFrom(unloaded.SupplyCelsius, unloaded.Condition.LineVolts, _site.AltitudeMeters);
     }
-
-    private static bool AreAlike(SolvedOutput a, SolvedOutput b) => a.AmperesAtRest.SequenceEqual(b.AmperesAtRest)
-        && a.Amperes.SequenceEqual(b.Amperes);
 }

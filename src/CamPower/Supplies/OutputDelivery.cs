@@ -23,7 +23,7 @@ internal sealed class OutputDelivery
         Ripple = (supply as DcOutput)?.Ripple?.DecimalFractions;
         RatedAmperes = Math.Min(supply.RatedAmperes, output.LimitAmperes);
 
-        double ohms = supply.SourceResistance?.Ohms ?? 0;
+        double ohms = supply.SourceOhms;
         double most = Math.Min(supply.Overload?.Highest.LimitAmperes ?? double.PositiveInfinity, MostThrough(output.Protection));
         double limit = LeastLimit(supply);
         bool isBeyondRating = limit > supply.RatedAmperes;

@@ -17,7 +17,9 @@ public abstract class SupplyOutput
         NominalVolts = Require.SourceVolts(nominal.Volts, nameof(nominal));
         RatedAmperes = Require.Positive(ratedCurrent.Amperes, nameof(ratedCurrent), "A");
         double share = Require.Within(tolerance.DecimalFractions, 0, 0.5, nameof(tolerance), "");
-        if (sourceResistance is ElectricResistance resistance) Require.Within(resistance.Ohms, 1e-6, 1e8, nameof(sourceResistance), "Ω");
+        SourceOhms = sourceResistance is ElectricResistance resistance
+            ? Require.Within(resistance.Ohms, 1e-6, 1e8, nameof(sourceResistance), "Ω")
+            : 0;
         SetVolts = setVolts;
         LowestVolts = setVolts * (1 - share);
         HighestVolts = setVolts * (1 + share);
@@ -58,6 +60,9 @@ public abstract class SupplyOutput
     public ElectricPotential HighestVoltage => ElectricPotential.FromVolts(HighestVolts);
 
     internal double? RiseSeconds { get; }
+
+    /// <summary>The resistance behind its terminals; 0 where it is not stated. [Ω]</summary>
+    internal double SourceOhms { get; }
 
     internal double NominalVolts { get; }
 
