@@ -31,7 +31,7 @@ internal sealed class RailStudy
     {
         cancellationToken.ThrowIfCancellationRequested();
         BoxInCondition inCondition = box.InConditions[condition];
-        _supply = box.Box.Supply.Output;
+        _supply = box.Box.FaultSource;
         _overload = _supply.Overload;
         _sourceOhms = _supply.SourceResistance?.Ohms ?? 0;
         _condition = inCondition.Condition;

@@ -54,6 +54,15 @@ public sealed class DcOutput : SupplyOutput
         Capacitance = capacitance;
     }
 
+    private DcOutput(DcOutput output, ElectricPotential? setPoint, ElectricResistance? sourceResistance, OverloadBehavior? overload)
+        : this(output.Nominal, output.RatedCurrent, output.Tolerance, output.Trim, setPoint, output.Ripple, sourceResistance, overload,
+            output.Capacitance, output.RatedPower, output.Rise)
+    {
+        ChargingRise = output.ChargingRise;
+        ChargingCurrent = output.ChargingCurrent;
+        HighestVolts = (SetVolts + (ChargingRise?.Volts ?? 0)) * (1 + Tolerance.DecimalFractions);
+    }
+
     /// <inheritdoc/>
     public override CurrentKind Kind => CurrentKind.Dc;
 
@@ -74,14 +83,47 @@ public sealed class DcOutput : SupplyOutput
     /// it is null.</remarks>
     public Power? RatedPower { get; }
 
+    /// <summary>How far it raises its voltage above the set point while it charges a battery; null where it charges none. [V]</summary>
+    public ElectricPotential? ChargingRise { get; private init; }
+
+    /// <summary>The most that it charges a battery with; null where it charges none. [A]</summary>
+    public ElectricCurrent? ChargingCurrent { get; private init; }
+
     internal override double SetAmperes { get; }
 
     /// <summary>The same output, set to another voltage.</summary>
     /// <param name="setPoint">The voltage that it is adjusted to, inside <see cref="Trim"/>. [V]</param>
     /// <exception cref="ArgumentException">It has no trim range.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="setPoint"/> is outside the trim range.</exception>
-    public DcOutput WithSetPoint(ElectricPotential setPoint) =>
-        new(Nominal, RatedCurrent, Tolerance, Trim, setPoint, Ripple, SourceResistance, Overload, Capacitance, RatedPower, Rise);
+    public DcOutput WithSetPoint(ElectricPotential setPoint) => new(this, setPoint, SourceResistance, Overload);
+
+    /// <summary>The same output as that of a charger: its set point is the float voltage of the battery.</summary>
+    /// <param name="rise">How far above the set point it goes: to the absorption voltage after an outage, or in the cold where it follows
+    /// the temperature of the battery. The larger of the two, at least 0. [V]</param>
+    /// <param name="current">The most that it charges with, above 0. [A]</param>
+    /// <remarks>Its devices see the risen voltage: <see cref="SupplyOutput.HighestVoltage"/> includes it, with the tolerance.</remarks>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    /// <example>
+    /// <code>
+    /// DcOutput charger = output.WithCharging(rise: ElectricPotential.FromVolts(0.75), current: ElectricCurrent.FromAmperes(2));
+    /// </code>
+    /// </example>
+    public DcOutput WithCharging(ElectricPotential rise, ElectricCurrent current) => new(this, OwnSetPoint, SourceResistance, Overload)
+    {
+        HighestVolts = (SetVolts + Require.NotNegative(rise.Volts, nameof(rise), "V")) * (1 + Tolerance.DecimalFractions),
+        ChargingRise = rise,
+        ChargingCurrent = ElectricCurrent.FromAmperes(Require.Positive(current.Amperes, nameof(current), "A")),
+    };
+
+    /// <summary>What feeds a fault with a battery on the same terminals: only its resistance limits the current, down to its cut-off.
+    /// </summary>
+    internal DcOutput InFaultBeside(Battery battery) => new(this, OwnSetPoint, battery.Resistance, OverloadBehavior.Unlimited)
+    {
+        LowestVolts = Math.Min(LowestVolts, battery.CutOffVolts),
+        HighestVolts = Math.Max(HighestVolts, battery.OpenCircuitVolts(1)),
+    };
+
+    private ElectricPotential? OwnSetPoint => Trim is null ? null : SetPoint;
 
     private static double SetVoltsOf(ElectricPotential nominal, VoltageRange? trim, ElectricPotential? setPoint)
     {
