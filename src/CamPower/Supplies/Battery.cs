@@ -39,15 +39,17 @@ public sealed class Battery
     {
         Name = Require.Name(name, nameof(name));
         Chemistry = Require.NotNull(chemistry, nameof(chemistry));
-        Cells = (int)Require.Within(cells, 1, 400, nameof(cells), "cells");
+        Cells = (int)Require.Within(cells, 1, 400, nameof(cells), "");
         double hours = Require.Positive(ratedOver.Hours, nameof(ratedOver), "h");
         double ampereHours = Require.Positive(capacity.AmpereHours, nameof(capacity), "Ah");
         AmpereSeconds = Require.Within(ampereHours, 0, MostAmpereHours, nameof(capacity), "Ah") * SecondsAnHour;
         RatedAmperes = ampereHours / hours;
         _ohms = Require.Within(resistance.Ohms, 1e-6, 1e8, nameof(resistance), "Ω");
-        CutOffVolts = cutOff is ElectricPotential volts
-            ? Require.Positive(volts.Volts, nameof(cutOff), "V")
-            : Cells * Chemistry.CutOffVolts;
+        if (cutOff is ElectricPotential volts) Require.Positive(volts.Volts, nameof(cutOff), "V");
+        CutOff = cutOff ?? Cells * Chemistry.CutOff;
+        CutOffVolts = CutOff.Volts;
+        Capacity = capacity;
+        Resistance = resistance;
         RatedOver = ratedOver;
     }
 
@@ -59,7 +61,10 @@ public sealed class Battery
         AmpereSeconds = battery.AmpereSeconds * capacityShare;
         RatedAmperes = battery.RatedAmperes;
         _ohms = battery._ohms * resistanceFactor;
+        CutOff = battery.CutOff;
         CutOffVolts = battery.CutOffVolts;
+        Capacity = battery.Capacity * capacityShare;
+        Resistance = battery.Resistance * resistanceFactor;
         RatedOver = battery.RatedOver;
     }
 
@@ -73,16 +78,16 @@ public sealed class Battery
     public int Cells { get; }
 
     /// <summary>Capacity at the rated current and 25 °C. [Ah]</summary>
-    public ElectricCharge Capacity => ElectricCharge.FromAmpereHours(AmpereSeconds / SecondsAnHour);
+    public ElectricCharge Capacity { get; }
 
     /// <summary>The time of the discharge for which the capacity is rated. [h]</summary>
     public Duration RatedOver { get; }
 
     /// <summary>Resistance when full, at 25 °C. [Ω]</summary>
-    public ElectricResistance Resistance => ElectricResistance.FromOhms(_ohms);
+    public ElectricResistance Resistance { get; }
 
     /// <summary>Voltage at which it is disconnected. [V]</summary>
-    public ElectricPotential CutOff => ElectricPotential.FromVolts(CutOffVolts);
+    public ElectricPotential CutOff { get; }
 
     /// <summary>Current of a short circuit at its terminals, full and at 25 °C: open-circuit voltage over resistance. [A]</summary>
     public ElectricCurrent ShortCircuitCurrent => ElectricCurrent.FromAmperes(OpenCircuitVolts(1) / _ohms);

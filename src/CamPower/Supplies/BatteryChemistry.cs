@@ -57,6 +57,9 @@ public sealed class BatteryChemistry
         CutOffVolts = Require.Positive(cutOff.Volts, nameof(cutOff), "V");
         _floatVolts = Require.Positive(floating.Volts, nameof(floating), "V");
         _floatVoltsPerKelvin = Require.Within(floatingPerKelvin.Volts, -1, 0, nameof(floatingPerKelvin), "V");
+        CutOff = cutOff;
+        Floating = floating;
+        FloatingPerKelvin = floatingPerKelvin;
         ChargeFactor = Require.Within(chargeFactor, 1, 2, nameof(chargeFactor), "");
         ColdestCharging = coldestCharging;
         ColdestChargingCelsius = coldestCharging is Temperature coldest
@@ -106,7 +109,13 @@ public sealed class BatteryChemistry
     public double RateExponent { get; }
 
     /// <summary>Voltage of a cell under load at which the discharge must end. [V]</summary>
-    public ElectricPotential CutOff => ElectricPotential.FromVolts(CutOffVolts);
+    public ElectricPotential CutOff { get; }
+
+    /// <summary>Float voltage of a cell at 25 °C. [V]</summary>
+    public ElectricPotential Floating { get; }
+
+    /// <summary>Change of the float voltage of a cell with each kelvin above 25 °C. [V]</summary>
+    public ElectricPotential FloatingPerKelvin { get; }
 
     /// <summary>Charge put in over charge taken out. [1]</summary>
     public double ChargeFactor { get; }

@@ -17,6 +17,8 @@ namespace CamPower;
 /// </example>
 public sealed class DcOutput : SupplyOutput
 {
+    private readonly ElectricPotential? _statedSetPoint;
+
     /// <summary>Describes an output.</summary>
     /// <param name="nominal">Nominal output voltage, from 1 nV to 1 MV. [V]</param>
     /// <param name="ratedCurrent">Rated output current in a cool room, above 0. [A]</param>
@@ -50,6 +52,7 @@ public sealed class DcOutput : SupplyOutput
         RatedPower = ratedPower;
         Trim = trim;
         SetPoint = setPoint ?? nominal;
+        _statedSetPoint = setPoint;
         Ripple = ripple;
         Capacitance = capacitance;
     }
@@ -108,7 +111,7 @@ public sealed class DcOutput : SupplyOutput
     /// DcOutput charger = output.WithCharging(rise: ElectricPotential.FromVolts(0.75), current: ElectricCurrent.FromAmperes(2));
     /// </code>
     /// </example>
-    public DcOutput WithCharging(ElectricPotential rise, ElectricCurrent current) => new(this, OwnSetPoint, SourceResistance, Overload)
+    public DcOutput WithCharging(ElectricPotential rise, ElectricCurrent current) => new(this, _statedSetPoint, SourceResistance, Overload)
     {
         HighestVolts = (SetVolts + Require.NotNegative(rise.Volts, nameof(rise), "V")) * (1 + Tolerance.DecimalFractions),
         ChargingRise = rise,
@@ -117,13 +120,11 @@ public sealed class DcOutput : SupplyOutput
 
     /// <summary>What feeds a fault with a battery on the same terminals: only its resistance limits the current, down to its cut-off.
     /// </summary>
-    internal DcOutput InFaultBeside(Battery battery) => new(this, OwnSetPoint, battery.Resistance, OverloadBehavior.Unlimited)
+    internal DcOutput InFaultBeside(Battery battery) => new(this, _statedSetPoint, battery.Resistance, OverloadBehavior.Unlimited)
     {
         LowestVolts = Math.Min(LowestVolts, battery.CutOffVolts),
         HighestVolts = Math.Max(HighestVolts, battery.OpenCircuitVolts(1)),
     };
-
-    private ElectricPotential? OwnSetPoint => Trim is null ? null : SetPoint;
 
     private static double SetVoltsOf(ElectricPotential nominal, VoltageRange? trim, ElectricPotential? setPoint)
     {
