@@ -7,7 +7,7 @@ namespace CamPower.Benchmarks;
 internal sealed class RawRuns(Site site)
 {
     private readonly double[] _ohms = [.. site.Conditions.SelectMany(c => site.Runs.Select(r => r.Run.LoopResistanceAt(c.At.Cable).Ohms))];
-    private readonly double[] _watts = [.. site.Conditions.SelectMany(c => site.Devices.Select(d => (double)d.Model.Draw.In(c).PowerShare.Watts))];
+    private readonly double[] _watts = [.. site.Conditions.SelectMany(c => site.Devices.Select(d => (double)d.Model.Draw.In(c).PowerComponent.Watts))];
 
     internal double Sum()
     {

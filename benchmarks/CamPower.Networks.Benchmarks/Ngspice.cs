@@ -47,7 +47,7 @@ internal static partial class Ngspice
         foreach (NetworkLoad load in network.Loads)
         {
             string volts = $"V({Node(network, load.PositiveNode)},{Node(network, load.NegativeNode)})";
-            Line(deck, $"B{load.Name} {Node(network, load.PositiveNode)} {Node(network, load.NegativeNode)} I={(double)load.Load.PowerShare.Watts:R}/max({volts},{half:R})");
+            Line(deck, $"B{load.Name} {Node(network, load.PositiveNode)} {Node(network, load.NegativeNode)} I={(double)load.Load.PowerComponent.Watts:R}/max({volts},{half:R})");
         }
 
         return deck.Append(".options reltol=1e-10 abstol=1e-15 vntol=1e-12 itl1=1000 acct\n.op\n.end\n").ToString();

@@ -70,7 +70,7 @@ internal sealed class PlanWork(PlanLimits limits, WorkingPlaces places, IOptions
         SiteFileResult file = SiteFile.Read(body, new SiteFileOptions { MaxBytes = limits.MaxBytes });
         if (!file.TryGetSite(out Site? site))
         {
-            return new Answer(Bytes(SiteFileProblem.Of(file.Faults)), "application/problem+json", StatusCodes.Status400BadRequest);
+            return new Answer(Bytes(SiteFileProblem.Of(file.Errors)), "application/problem+json", StatusCodes.Status400BadRequest);
         }
 
         var evidence = new Evidence(site.Assess(cancellation), cancellation);

@@ -46,9 +46,9 @@ internal sealed record FaultLine
     {
         Prospective = fault is { SmallestProspective: ElectricCurrent least, LargestProspective: ElectricCurrent most } ? new Spread(least.Amperes, most.Amperes) : null,
         Conductors = fault.Run is null ? "" : FaultWords.Conductors(output.Shorts.Select(s => s.WithstandVerdict)),
-        Supply = FaultWords.Supply(fault.Rail.State),
-        SupplyVolts = fault.Rail is { State: RailState.StaysUp or RailState.Dragged, Voltage: ElectricPotential volts } ? new Spread(volts.Volts, volts.Volts) : null,
-        Others = FaultWords.Others(fault.Rail, others),
+        Supply = FaultWords.Supply(fault.Supply.State),
+        SupplyVolts = fault.Supply is { State: SupplyState.StaysUp or SupplyState.Dips, Voltage: ElectricPotential volts } ? new Spread(volts.Volts, volts.Volts) : null,
+        Others = FaultWords.Others(fault.Supply, others),
     };
 
     public static FaultLine Overload(OutputFaults output, Overload fault, string kind) => new(output, kind, fault) { Conductors = FaultWords.Conductors(fault.WithstandVerdict) };

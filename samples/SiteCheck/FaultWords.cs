@@ -19,10 +19,10 @@ internal static class FaultWords
         string? notBefore = fault.Opening.Earliest is Duration earliest && earliest.Seconds > 0 ? Time(earliest) : null;
         return fault.Verdict switch
         {
-            OperatingVerdict.DoesNotClear => "does not open",
-            OperatingVerdict.MayClear => notBefore is null ? "may open" : $"may open, not before {notBefore}",
-            OperatingVerdict.Clears when fault.Opening.Latest is Duration latest => notBefore is null ? $"opens in {Time(latest)}" : $"opens in {notBefore} to {Time(latest)}",
-            OperatingVerdict.Clears => "opens, time not stated",
+            OperatingVerdict.DoesNotOperate => "does not open",
+            OperatingVerdict.MayOperate => notBefore is null ? "may open" : $"may open, not before {notBefore}",
+            OperatingVerdict.Operates when fault.Opening.Latest is Duration latest => notBefore is null ? $"opens in {Time(latest)}" : $"opens in {notBefore} to {Time(latest)}",
+            OperatingVerdict.Operates => "opens, time not stated",
             _ => "not known",
         };
     }
@@ -30,25 +30,25 @@ internal static class FaultWords
     public static string Conductors(params IEnumerable<WithstandVerdict> verdicts)
     {
         HashSet<WithstandVerdict> all = [.. verdicts];
-        if (all.Contains(WithstandVerdict.DoesNotStand)) return "may burn";
+        if (all.Contains(WithstandVerdict.DoesNotWithstand)) return "may burn";
         if (all.Contains(WithstandVerdict.Unknown)) return "not known";
         return all.Contains(WithstandVerdict.HotterThanInService) ? "withstand, get hot" : "withstand";
     }
 
-    public static string Supply(RailState state) => state switch
+    public static string Supply(SupplyState state) => state switch
     {
-        RailState.StaysUp => "up",
-        RailState.Dragged => "dips",
-        RailState.Pulses => "pulses",
-        RailState.Off => "off",
+        SupplyState.StaysUp => "up",
+        SupplyState.Dips => "dips",
+        SupplyState.Pulses => "pulses",
+        SupplyState.Off => "off",
         _ => "not known",
     };
 
     /// <summary>Who goes dark of the devices at other outputs: by name where they are few.</summary>
-    public static string Others(RailDuringFault rail, int others)
+    public static string Others(SupplyDuringFault rail, int others)
     {
         if (others == 0) return "-";
-        if (rail.State == RailState.Unknown) return "not known";
+        if (rail.State == SupplyState.Unknown) return "not known";
         if (rail.Dark.Count == others) return "all dark";
         string[] groups = [.. new[] { Group(rail.Dark, "dark"), Group(rail.BelowWindow, "may go dark") }.Where(text => text.Length > 0)];
         return groups.Length == 0 ? "all up" : string.Join(", ", groups);

@@ -35,7 +35,7 @@ ExitStatus Run()
     if (arguments.SchedulePath is string missing && !File.Exists(missing)) return Refused($"File not found: {missing}");
     SiteFileResult read = Read();
     string names = arguments.SchedulePath is string csv ? $"{path} with {csv}" : path;
-    return read.TryGetSite(out Site? site) ? Check(site) : Refused([$"{names} cannot be read:", .. read.Faults.Select(fault => $"  {fault}")]);
+    return read.TryGetSite(out Site? site) ? Check(site) : Refused([$"{names} cannot be read:", .. read.Errors.Select(fault => $"  {fault}")]);
 }
 
 SiteFileResult Read()

@@ -38,8 +38,8 @@ static void Print(Length length, Power power, ElectricPotential supply, Electric
     CableRun any = Run(WireSize.Awg(18));
 
     Console.WriteLine(Invariant($"{camera} over {length}, from {supply}, {accepted}, conductors at {hot}, stranded copper"));
-    Console.WriteLine($"smallest AWG: {any.ThinnestSize(WireSizeSeries.Awg, camera, supply, accepted, hot)}");
-    Console.WriteLine($"smallest mm²: {any.ThinnestSize(WireSizeSeries.SquareMillimeters, camera, supply, accepted, hot)}");
+    Console.WriteLine($"smallest AWG: {any.SmallestSize(WireSizeSeries.Awg, camera, supply, accepted, hot)}");
+    Console.WriteLine($"smallest mm²: {any.SmallestSize(WireSizeSeries.SquareMillimeters, camera, supply, accepted, hot)}");
     Console.WriteLine();
     Console.WriteLine("size     at the camera   goes as far as");
     foreach (int gauge in new[] { 22, 20, 18, 16, 14, 12 })

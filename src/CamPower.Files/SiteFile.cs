@@ -14,7 +14,7 @@ namespace CamPower.Files;
 /// <code>
 /// SiteFileResult result = SiteFile.Read(File.ReadAllText("yard.json"));
 /// if (result.TryGetSite(out Site? site)) Console.WriteLine(site.Assess().Devices.Count);
-/// else foreach (SiteFileError fault in result.Faults) Console.WriteLine(fault);
+/// else foreach (SiteFileError error in result.Errors) Console.WriteLine(error);
 /// </code>
 /// </example>
 public static class SiteFile
@@ -28,14 +28,14 @@ public static class SiteFile
 
     /// <summary>Reads a site from the text of a file, within the limits of <see cref="SiteFileOptions.Default"/>.</summary>
     /// <param name="json">The text.</param>
-    /// <returns>The site, or every fault of the file. What a file holds never throws.</returns>
+    /// <returns>The site, or every error of the file. What a file holds never throws.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="json"/> is null.</exception>
     public static SiteFileResult Read(string json) => Read(json, SiteFileOptions.Default);
 
     /// <summary>Reads a site from the text of a file.</summary>
     /// <param name="json">The text.</param>
     /// <param name="options">The limits.</param>
-    /// <returns>The site, or every fault of the file. What a file holds never throws.</returns>
+    /// <returns>The site, or every error of the file. What a file holds never throws.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static SiteFileResult Read(string json, SiteFileOptions options)
     {
@@ -54,13 +54,13 @@ public static class SiteFile
         catch (EncoderFallbackException e)
         {
             var before = new SourceText(Encoding.UTF8.GetBytes(json[..e.Index]));
-            return OneFault(before, before.Bytes.Length, "this is not JSON: half of a surrogate pair stands alone here");
+            return OneError(before, before.Bytes.Length, "this is not JSON: half of a surrogate pair stands alone here");
         }
     }
 
     /// <summary>Reads a site from a stream of UTF-8, within the limits of <see cref="SiteFileOptions.Default"/>.</summary>
     /// <param name="utf8Json">The stream, read from where it stands to its end, and left open.</param>
-    /// <returns>The site, or every fault of the file. What a file holds never throws.</returns>
+    /// <returns>The site, or every error of the file. What a file holds never throws.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="utf8Json"/> is null.</exception>
     /// <exception cref="IOException">The stream cannot be read.</exception>
     public static SiteFileResult Read(Stream utf8Json) => Read(utf8Json, SiteFileOptions.Default);
@@ -68,7 +68,7 @@ public static class SiteFile
     /// <summary>Reads a site from a stream of UTF-8.</summary>
     /// <param name="utf8Json">The stream, read from where it stands to its end or to the limit, and left open.</param>
     /// <param name="options">The limits.</param>
-    /// <returns>The site, or every fault of the file. What a file holds never throws.</returns>
+    /// <returns>The site, or every error of the file. What a file holds never throws.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="IOException">The stream cannot be read.</exception>
     public static SiteFileResult Read(Stream utf8Json, SiteFileOptions options)
@@ -115,7 +115,7 @@ public static class SiteFile
         }
         catch (DecoderFallbackException)
         {
-            return OneFault(new SourceText(default), 0, "the schedule is not UTF-8; save it as CSV UTF-8");
+            return OneError(new SourceText(default), 0, "the schedule is not UTF-8; save it as CSV UTF-8");
         }
     }
 
@@ -136,17 +136,17 @@ public static class SiteFile
         Place? root = JsonTree.Read(reading);
         if (root is not null && csv is not null) ScheduleReading.Add(csv, root);
         Site? site = root is null ? null : SiteFormat.Read(root);
-        IReadOnlyList<SiteFileError> faults = reading.Faults();
-        return new SiteFileResult(faults.Count == 0 ? site : null, faults);
+        IReadOnlyList<SiteFileError> errors = reading.Errors();
+        return new SiteFileResult(errors.Count == 0 ? site : null, errors);
     }
 
-    private static SiteFileResult TooLarge(SiteFileOptions options, string what = "file") => OneFault(new SourceText(default), 0,
+    private static SiteFileResult TooLarge(SiteFileOptions options, string what = "file") => OneError(new SourceText(default), 0,
         FormattableString.Invariant($"the {what} is too large: more than {options.MaxBytes} bytes are not read"));
 
-    private static SiteFileResult OneFault(SourceText source, int offset, string message)
+    private static SiteFileResult OneError(SourceText source, int offset, string message)
     {
         var reading = new SiteReading(source, maxDepth: 1);
         reading.Add(message, offset);
-        return new SiteFileResult(null, reading.Faults());
+        return new SiteFileResult(null, reading.Errors());
     }
 }

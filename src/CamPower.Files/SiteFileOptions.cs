@@ -4,7 +4,7 @@ using System.Globalization;
 namespace CamPower.Files;
 
 /// <summary>How much a site file may ask of the reader.</summary>
-/// <remarks>Immutable. A file beyond a limit is refused with a fault, never with an exception.</remarks>
+/// <remarks>Immutable. A file beyond a limit is refused with an error, never with an exception.</remarks>
 /// <example><code>SiteFileResult result = SiteFile.Read(json, new SiteFileOptions { MaxBytes = 64 * 1024 });</code></example>
 public sealed class SiteFileOptions
 {

@@ -3,21 +3,21 @@ using System.Diagnostics.CodeAnalysis;
 
 namespace CamPower.Files;
 
-/// <summary>What reading a site file gave: the site, or every fault of the file.</summary>
-/// <remarks>Immutable. There is a site exactly where there is no fault.</remarks>
+/// <summary>What reading a site file gave: the site, or every error of the file.</summary>
+/// <remarks>Immutable. There is a site exactly where there is no error.</remarks>
 public sealed class SiteFileResult
 {
-    internal SiteFileResult(Site? site, IReadOnlyList<SiteFileError> faults)
+    internal SiteFileResult(Site? site, IReadOnlyList<SiteFileError> errors)
     {
         Site = site;
-        Faults = faults;
+        Errors = errors;
     }
 
-    /// <summary>The site, or null where the file has a fault.</summary>
+    /// <summary>The site, or null where the file has an error.</summary>
     public Site? Site { get; }
 
-    /// <summary>Every fault of the file, in the order of the file; empty where there is a site.</summary>
-    public IReadOnlyList<SiteFileError> Faults { get; }
+    /// <summary>Every error of the file, in the order of the file; empty where there is a site.</summary>
+    public IReadOnlyList<SiteFileError> Errors { get; }
 
     /// <summary>Gives the site, or says that there is none.</summary>
     /// <param name="site">The site, or null.</param>
@@ -27,6 +27,6 @@ public sealed class SiteFileResult
         return site is not null;
     }
 
-    /// <summary>The name of the site, or the faults, one a line; never throws.</summary>
-    public override string ToString() => Site?.Name ?? string.Join('\n', Faults);
+    /// <summary>The name of the site, or the errors, one a line; never throws.</summary>
+    public override string ToString() => Site?.Name ?? string.Join('\n', Errors);
 }

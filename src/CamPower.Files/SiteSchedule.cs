@@ -13,7 +13,7 @@ namespace CamPower.Files;
 /// <example>
 /// <code>
 /// SiteFileResult result = SiteSchedule.Read(File.ReadAllText("yard.json"), File.ReadAllText("yard.csv"));
-/// if (!result.TryGetSite(out Site? site)) foreach (SiteFileError error in result.Faults) Console.WriteLine(error);
+/// if (!result.TryGetSite(out Site? site)) foreach (SiteFileError error in result.Errors) Console.WriteLine(error);
 /// </code>
 /// </example>
 public static class SiteSchedule

@@ -14,7 +14,7 @@ public class DocumentedExampleTests
     public void MinimalExample_IsASite()
     {
         SiteFileResult result = SiteFile.Read(Samples.Minimal);
-        Assert.Empty(result.Faults);
+        Assert.Empty(result.Errors);
         Assert.True(result.TryGetSite(out Site? site));
         Assert.Equal("garden gate", site.Name);
         Assert.Equal(15, Assert.Single(site.Runs).Run.OneWayLength.Meters);
@@ -24,7 +24,7 @@ public class DocumentedExampleTests
     public void FullExample_IsASite_AndUsesEveryMember()
     {
         SiteFileResult result = SiteFile.Read(Samples.Full);
-        Assert.Empty(result.Faults);
+        Assert.Empty(result.Errors);
         Assert.Equal(5, result.Site!.Devices.Count);
         IEnumerable<string> members = Regex.Matches(SiteFile.Schema, "^ +\"([a-zA-Z]+)\": \\{$", RegexOptions.Multiline)
             .Select(m => m.Groups[1].Value).Where(m => m is not ("properties" or "items")).Distinct();

@@ -110,8 +110,8 @@ public class FaultTests
     [InlineData("\"characteristic\": \"IEC 60127-2 F\"", "\"characteristic\": ¶\"IEC 60127-2 G\"", "$.protectiveDevices[0].fuse.characteristic", "did you mean 'IEC 60127-2 F'?")]
     [InlineData("\"ratedCurrent\": \"2 A\", \"voltageRating\"", "\"ratedCurrent\": ¶\"16 A\", \"voltageRating\"", "$.protectiveDevices[0].fuse.ratedCurrent", "ratedCurrent must be from 0.125 A to 10 A, but is 16 A")]
     [InlineData("\"breakingCapacity\": \"35 A\"", "\"breakingCapacity\": ¶\"-35 A\"", "$.protectiveDevices[0].fuse.breakingCapacity", "breakingCapacity must be above 0 A")]
-    [InlineData("\"leastMeltingIntegral\": \"1.5 A2s\"", "\"leastMeltingIntegral\": ¶\"1.5 As\"", "$.protectiveDevices[0].fuse.leastMeltingIntegral", "'1.5 As' is not an I2t in A2s")]
-    [InlineData("\"leastMeltingIntegral\": \"1.5 A2s\"", "\"leastMeltingIntegral\": ¶\"-1.5 A2s\"", "$.protectiveDevices[0].fuse.leastMeltingIntegral", "impossible quantity")]
+    [InlineData("\"minimumMeltingIntegral\": \"1.5 A2s\"", "\"minimumMeltingIntegral\": ¶\"1.5 As\"", "$.protectiveDevices[0].fuse.minimumMeltingIntegral", "'1.5 As' is not an I2t in A2s")]
+    [InlineData("\"minimumMeltingIntegral\": \"1.5 A2s\"", "\"minimumMeltingIntegral\": ¶\"-1.5 A2s\"", "$.protectiveDevices[0].fuse.minimumMeltingIntegral", "impossible quantity")]
     [InlineData("{ \"at\": \"-20 C\", \"share\": \"110 %\" }", "{ \"at\": \"-20 C\", \"share\": ¶\"900 %\" }", "$.protectiveDevices[0].fuse.rerating.points[0].share", "share must be from 0 to 5, but is 9")]
     [InlineData("{ \"at\": \"-20 C\", \"share\": \"110 %\" }, { \"at\": \"25 C\", \"share\": \"100 %\" }, ", "", "$.protectiveDevices[0].fuse.rerating.points", "A curve needs at least two points", "", "\"points\": [", "\"points\": ¶[")]
     [InlineData("\"tripCurrent\": \"1.5 A\"", "\"tripCurrent\": ¶\"0.5 A\"", "$.protectiveDevices[1].resettable.tripCurrent", "tripCurrent must be above 0.75 A")]
@@ -223,8 +223,8 @@ public class FaultTests
         SiteFileResult result = SiteFile.Read(file.Text);
 
         Assert.Null(result.Site);
-        SiteFileError fault = Assert.Single(result.Faults, f => f.Path == path);
-        Assert.Equal(others.Split('|', StringSplitOptions.RemoveEmptyEntries), result.Faults.Where(f => f != fault).Select(f => f.Path));
+        SiteFileError fault = Assert.Single(result.Errors, f => f.Path == path);
+        Assert.Equal(others.Split('|', StringSplitOptions.RemoveEmptyEntries), result.Errors.Where(f => f != fault).Select(f => f.Path));
         Assert.Contains(message, fault.Message, StringComparison.Ordinal);
         Assert.Equal((file.Line, file.Column), (fault.Line, fault.Column));
     }
@@ -233,7 +233,7 @@ public class FaultTests
     public void NoCondition_IsFound()
     {
         string text = System.Text.RegularExpressions.Regex.Replace(Samples.Minimal, "\"conditions\": \\[.*?\\]", "\"conditions\": []", System.Text.RegularExpressions.RegexOptions.Singleline);
-        SiteFileError fault = Assert.Single(SiteFile.Read(text).Faults);
+        SiteFileError fault = Assert.Single(SiteFile.Read(text).Errors);
         Assert.Equal("$.conditions: a site needs at least one condition", $"{fault.Path}: {fault.Message}");
     }
 
@@ -242,8 +242,8 @@ public class FaultTests
     {
         Marked file = Marked.Replace(Samples.Minimal, "\"name\": \"garden gate\"", "\"name\": \"garden gate\", \"x\": [[[¶[[]]]]]");
         SiteFileResult result = SiteFile.Read(file.Text, new SiteFileOptions { MaxDepth = 4 });
-        Assert.Contains(result.Faults, f => f.Path == "$.x" && f.Message.StartsWith("there is no member", StringComparison.Ordinal));
-        Assert.Contains(result.Faults, f => f.Path == "$.x" && f.Message == "nested too deep: more than 4 levels" && f.Line == file.Line && f.Column == file.Column);
+        Assert.Contains(result.Errors, f => f.Path == "$.x" && f.Message.StartsWith("there is no member", StringComparison.Ordinal));
+        Assert.Contains(result.Errors, f => f.Path == "$.x" && f.Message == "nested too deep: more than 4 levels" && f.Line == file.Line && f.Column == file.Column);
     }
 
     [Fact]
@@ -251,15 +251,15 @@ public class FaultTests
     {
         SiteFileResult result = SiteFile.Read(Samples.Minimal, new SiteFileOptions { MaxDepth = 1 });
         Assert.Null(result.Site);
-        Assert.All(result.Faults, f => Assert.Equal("nested too deep: more than 1 levels", f.Message));
-        Assert.Equal(6, result.Faults.Count);
+        Assert.All(result.Errors, f => Assert.Equal("nested too deep: more than 1 levels", f.Message));
+        Assert.Equal(6, result.Errors.Count);
     }
 
     [Fact]
     public void ALetterOutsideTheFirstPlane_CountsTwoColumns()
     {
         Marked file = Marked.Replace(Samples.Minimal, "{ \"name\": \"gate\", \"model\": \"gate camera\"", "{ \"name\": \"g\U0001F6AAte é\", \"model\": ¶\"gone\"");
-        SiteFileError fault = Assert.Single(SiteFile.Read(file.Text).Faults);
+        SiteFileError fault = Assert.Single(SiteFile.Read(file.Text).Errors);
         Assert.Equal((file.Line, file.Column), (fault.Line, fault.Column));
     }
 }

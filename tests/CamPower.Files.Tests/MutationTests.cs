@@ -102,10 +102,10 @@ public class MutationTests
 
     private static void AssertSiteXorFaults(SiteFileResult result, byte[] utf8)
     {
-        Assert.Equal(result.Site is null, result.Faults.Count > 0);
+        Assert.Equal(result.Site is null, result.Errors.Count > 0);
         string text = Encoding.UTF8.GetString(utf8);
         string[] lines = text.Split('\n');
-        foreach (SiteFileError fault in result.Faults)
+        foreach (SiteFileError fault in result.Errors)
         {
             Assert.InRange(fault.Line, 1, lines.Length);
             Assert.InRange(fault.Column, 1, lines[fault.Line - 1].Length + 1);

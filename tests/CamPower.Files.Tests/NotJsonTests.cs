@@ -25,7 +25,7 @@ public class NotJsonTests
         var file = new Marked(marked);
         SiteFileResult result = SiteFile.Read(file.Text);
         Assert.Null(result.Site);
-        SiteFileError fault = Assert.Single(result.Faults);
+        SiteFileError fault = Assert.Single(result.Errors);
         Assert.Equal(("$", file.Line, file.Column), (fault.Path, fault.Line, fault.Column));
         Assert.StartsWith("this is not JSON: ", fault.Message, StringComparison.Ordinal);
         Assert.Contains(message, fault.Message, StringComparison.Ordinal);
@@ -35,15 +35,15 @@ public class NotJsonTests
     [Fact]
     public void AByteOrderMark_IsNoPartOfTheText()
     {
-        Assert.Empty(SiteFile.Read("\uFEFF" + Samples.Minimal).Faults);
-        SiteFileError fault = SiteFile.Read("\uFEFF{ yes }").Faults[0];
+        Assert.Empty(SiteFile.Read("\uFEFF" + Samples.Minimal).Errors);
+        SiteFileError fault = SiteFile.Read("\uFEFF{ yes }").Errors[0];
         Assert.Equal((1, 3), (fault.Line, fault.Column));
     }
 
     [Fact]
     public void HalfASurrogatePair_HasItsPlace()
     {
-        SiteFileError fault = Assert.Single(SiteFile.Read("{\n \"a\": \"\uD800\" }").Faults);
+        SiteFileError fault = Assert.Single(SiteFile.Read("{\n \"a\": \"\uD800\" }").Errors);
         Assert.Equal((2, 8, "this is not JSON: half of a surrogate pair stands alone here"), (fault.Line, fault.Column, fault.Message));
     }
 
@@ -56,7 +56,7 @@ public class NotJsonTests
     {
         var utf16 = Encoding.GetEncoding(encoding);
         byte[] bytes = [.. hasMark ? utf16.GetPreamble() : [], .. utf16.GetBytes(Samples.Minimal)];
-        SiteFileError fault = Assert.Single(SiteFile.Read(new MemoryStream(bytes)).Faults);
+        SiteFileError fault = Assert.Single(SiteFile.Read(new MemoryStream(bytes)).Errors);
         Assert.Equal((1, 1, "this is not JSON: it is UTF-16; save it as UTF-8"), (fault.Line, fault.Column, fault.Message));
     }
 
@@ -64,7 +64,7 @@ public class NotJsonTests
     public void InvalidUtf8_HasItsPlace()
     {
         byte[] bytes = [.. "{\n \"a\": \"é"u8, 0xC3, .. "\" }"u8];
-        SiteFileError fault = Assert.Single(SiteFile.Read(new MemoryStream(bytes)).Faults);
+        SiteFileError fault = Assert.Single(SiteFile.Read(new MemoryStream(bytes)).Errors);
         Assert.Equal((2, 9, "this is not JSON: it is not UTF-8 here"), (fault.Line, fault.Column, fault.Message));
     }
 
@@ -72,8 +72,8 @@ public class NotJsonTests
     public void VeryDeepNesting_IsRead()
     {
         SiteFileResult result = SiteFile.Read(new string('[', 100_000));
-        Assert.Single(result.Faults);
-        Assert.NotEmpty(SiteFile.Read(new string('[', 100_000) + new string(']', 100_000)).Faults);
+        Assert.Single(result.Errors);
+        Assert.NotEmpty(SiteFile.Read(new string('[', 100_000) + new string(']', 100_000)).Errors);
     }
 
     [Fact]
@@ -86,7 +86,7 @@ public class NotJsonTests
         Assert.NotNull(SiteFile.Read(new MemoryStream(Encoding.UTF8.GetBytes(Samples.Minimal)), justEnough).Site);
         foreach (SiteFileResult result in new[] { SiteFile.Read(Samples.Minimal, tooLittle), SiteFile.Read(new MemoryStream(Encoding.UTF8.GetBytes(Samples.Minimal)), tooLittle) })
         {
-            SiteFileError fault = Assert.Single(result.Faults);
+            SiteFileError fault = Assert.Single(result.Errors);
             Assert.Equal(("$", 1, 1), (fault.Path, fault.Line, fault.Column));
             Assert.Equal(FormattableString.Invariant($"the file is too large: more than {length - 1} bytes are not read"), fault.Message);
         }

@@ -16,6 +16,7 @@ public class OldNameTests
     [InlineData("\"input\":", "¶\"inlet\":", "$.boxes[0].supply.inlet", "'inlet' is now called 'input'")]
     [InlineData("\"testCurrent\"", "¶\"timedCurrent\"", "$.protectiveDevices[1].resettable.timedCurrent", "'timedCurrent' is now called 'testCurrent'")]
     [InlineData("\"minimumResistance\"", "¶\"leastResistance\"", "$.protectiveDevices[1].resettable.leastResistance", "'leastResistance' is now called 'minimumResistance'")]
+    [InlineData("\"minimumMeltingIntegral\"", "¶\"leastMeltingIntegral\"", "$.protectiveDevices[0].fuse.leastMeltingIntegral", "'leastMeltingIntegral' is now called 'minimumMeltingIntegral'")]
     [InlineData("\"maximumResistance\"", "¶\"greatestResistance\"", "$.protectiveDevices[1].resettable.greatestResistance", "'greatestResistance' is now called 'maximumResistance'")]
     [InlineData("\"perThousandMeters\"", "¶\"perThousandMetres\"", "$.boxes[1].supply.derating.altitude.perThousandMetres", "'perThousandMetres' is now called 'perThousandMeters'")]
     [InlineData("\"characteristic\": \"IEC 60127-2 F\"", "\"characteristic\": ¶\"blade fuse, ATO class\"", "$.protectiveDevices[0].fuse.characteristic", "'blade fuse, ATO class' is now called 'ISO 8820-3 type C'")]
@@ -25,7 +26,7 @@ public class OldNameTests
     public void OldName_IsAnErrorThatNamesTheNewOne(string piece, string with, string path, string message)
     {
         Marked file = Marked.Replace(Samples.Full, piece, with);
-        SiteFileError error = Assert.Single(SiteFile.Read(file.Text).Faults);
+        SiteFileError error = Assert.Single(SiteFile.Read(file.Text).Errors);
         Assert.Equal((path, message, file.Line, file.Column), (error.Path, error.Message, error.Line, error.Column));
     }
 
@@ -33,12 +34,12 @@ public class OldNameTests
     [Fact]
     public void OldMember_WithAWrongValue_HasBothErrors() => Assert.Equal(
         ["'timedCurrent' is now called 'testCurrent'", "'8' has no unit: a current is written in A or mA"],
-        SiteFile.Read(Samples.Full.Replace("\"testCurrent\": \"8 A\"", "\"timedCurrent\": \"8\"", StringComparison.Ordinal)).Faults.Select(f => f.Message));
+        SiteFile.Read(Samples.Full.Replace("\"testCurrent\": \"8 A\"", "\"timedCurrent\": \"8\"", StringComparison.Ordinal)).Errors.Select(f => f.Message));
 
     // No row of the table is idle: each old name leads to a word that the schema has.
     [Fact]
     public void EveryNewName_IsOneOfTheFormat_OrASpellingOfItsDescriptions() =>
-        Assert.All(OldName.Table.Take(7), row => Assert.Contains($"\"{row.New}\"", SiteFile.Schema, StringComparison.Ordinal));
+        Assert.All(OldName.Table.Take(8), row => Assert.Contains($"\"{row.New}\"", SiteFile.Schema, StringComparison.Ordinal));
 
     [Theory]
     [InlineData("outletLimit")]

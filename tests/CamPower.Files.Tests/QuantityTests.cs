@@ -44,7 +44,7 @@ public class QuantityTests
     [InlineData("")]
     public void WhatTheGrammarDoesNotKnow_IsAFault(string text)
     {
-        SiteFileError fault = Assert.Single(SiteFile.Read(WithLength(text)).Faults);
+        SiteFileError fault = Assert.Single(SiteFile.Read(WithLength(text)).Errors);
         Assert.Equal("$.runs[0].parts[0].length", fault.Path);
     }
 
@@ -109,9 +109,9 @@ public class QuantityTests
     {
         string broken = Samples.Full.Replace("\"180 ft\"", "\"-180.5 ft\"", StringComparison.Ordinal)
             .Replace("\"infrared\": \"5000 mW\"", "\"INFRARED\": \"5000 mW\"", StringComparison.Ordinal);
-        (string Text, string Faults, string Schema) invariant = In(CultureInfo.InvariantCulture);
+        (string Text, string Errors, string Schema) invariant = In(CultureInfo.InvariantCulture);
         Assert.Equal(invariant, In(CultureInfo.GetCultureInfo(culture)));
-        Assert.Contains("did you mean 'infrared'?", invariant.Faults, StringComparison.Ordinal);
+        Assert.Contains("did you mean 'infrared'?", invariant.Errors, StringComparison.Ordinal);
 
         (string, string, string) In(CultureInfo info)
         {

@@ -81,7 +81,7 @@ public class RoundTripTests
     {
         string text = SiteFile.Write(site);
         SiteFileResult result = SiteFile.Read(text);
-        Assert.Empty(result.Faults);
+        Assert.Empty(result.Errors);
         Same.Assert(site, result.Site);
         Same.Assert(site.Assess(), result.Site!.Assess());
         Assert.Equal(text, SiteFile.Write(result.Site!));

@@ -39,7 +39,7 @@ public class ScheduleTests
         Assert.Equal(["quay box output 1 to ramp", "quay box output 2 to kiosk"], site.Runs.Select(r => r.ToString()));
         Assert.Equal("dome", site.Devices[0].Model.Name);
         Assert.Equal((6.5, 10.5, 14.0), (6.5, site.Devices[1].Model.DcInput!.Lowest.Volts, site.Devices[1].Model.DcInput!.Highest.Volts));
-        Assert.Equal(6.5m, ((ComponentDraw)site.Devices[1].Model.Draw).Base.PowerShare.Watts);
+        Assert.Equal(6.5m, ((ComponentDraw)site.Devices[1].Model.Draw).Base.PowerComponent.Watts);
         CableSegment segment = Assert.Single(site.Runs[0].Run.Segments);
         Assert.Equal((120, "18 AWG/2 stranded"), (segment.OneWayLength.Feet, segment.Cable.Name));
         Assert.Equal(36.5, site.Runs[1].Run.Segments.Single().OneWayLength.Meters);
@@ -95,35 +95,35 @@ public class ScheduleTests
         int at = Yard.IndexOf(piece, StringComparison.Ordinal);
         SiteFileResult result = SiteSchedule.Read(Small, Yard[..at] + with + Yard[(at + piece.Length)..]);
         Assert.Null(result.Site);
-        string[] expected = errors.Split('|'), found = [.. result.Faults.Select(f => f.ToString())];
+        string[] expected = errors.Split('|'), found = [.. result.Errors.Select(f => f.ToString())];
         Assert.Equal(expected.Length, found.Length);
         Assert.All(expected.Zip(found), pair => Assert.StartsWith(pair.First, pair.Second, StringComparison.Ordinal));
-        Assert.All(result.Faults, f => Assert.True(f.IsOfSchedule));
+        Assert.All(result.Errors, f => Assert.True(f.IsOfSchedule));
     }
 
     [Fact]
     public void ErrorsOfBothFiles_AreToldTogether()
     {
         SiteFileResult result = SiteSchedule.Read(Small.Replace("10.8 V", "10.8 kg", StringComparison.Ordinal), Yard.Replace("36.5 m", "long", StringComparison.Ordinal).Replace("120 ft", "-1 ft", StringComparison.Ordinal));
-        Assert.Equal(["$.models[0].dc.lowest", "schedule, row 2, column I (length)", "schedule, row 3, column I (length)"], result.Faults.Select(f => f.Path));
-        Assert.Equal([(3, 9)], result.Faults.Skip(2).Select(f => (f.Line, f.Column)));
+        Assert.Equal(["$.models[0].dc.lowest", "schedule, row 2, column I (length)", "schedule, row 3, column I (length)"], result.Errors.Select(f => f.Path));
+        Assert.Equal([(3, 9)], result.Errors.Skip(2).Select(f => (f.Line, f.Column)));
     }
 
     [Theory]
     [InlineData(",,\n , ,\n", "schedule, row 1: the schedule is empty")]
     [InlineData("", "schedule, row 1: the schedule is empty")]
     [InlineData("\uFEFF\r\n\r\n", "schedule, row 1: the schedule is empty")]
-    public void EmptySchedule_IsAnError(string csv, string error) => Assert.Equal([error], SiteSchedule.Read(Small, csv).Faults.Select(f => f.ToString()));
+    public void EmptySchedule_IsAnError(string csv, string error) => Assert.Equal([error], SiteSchedule.Read(Small, csv).Errors.Select(f => f.ToString()));
 
     [Fact]
     public void WhatIsNotUtf8_AndWhatIsTooLarge_IsRefused()
     {
         using var small = new MemoryStream(Encoding.UTF8.GetBytes(Small));
         using var latin = new MemoryStream([.. Encoding.UTF8.GetBytes(Yard), 0xE9]);
-        Assert.Contains("save it as CSV UTF-8", Assert.Single(SiteSchedule.Read(small, latin).Faults).Message, StringComparison.Ordinal);
+        Assert.Contains("save it as CSV UTF-8", Assert.Single(SiteSchedule.Read(small, latin).Errors).Message, StringComparison.Ordinal);
         using var again = new MemoryStream(Encoding.UTF8.GetBytes(Small));
         using var large = new MemoryStream(Encoding.UTF8.GetBytes(Yard));
-        Assert.Contains("the schedule is too large", Assert.Single(SiteSchedule.Read(again, large, new SiteFileOptions { MaxBytes = 50 }).Faults).Message, StringComparison.Ordinal);
+        Assert.Contains("the schedule is too large", Assert.Single(SiteSchedule.Read(again, large, new SiteFileOptions { MaxBytes = 50 }).Errors).Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentNullException>("json", () => SiteSchedule.Read(null!, Yard));
         Assert.Throws<ArgumentNullException>("csv", () => SiteSchedule.Read(Small, null!));
         Assert.Throws<ArgumentNullException>("site", () => SiteSchedule.Write(null!));
@@ -145,7 +145,7 @@ public class ScheduleTests
         Site whole = WithHomeRuns(site, new Random(seed));
         (string json, string csv) = SiteSchedule.Write(whole);
         SiteFileResult back = SiteSchedule.Read(json, csv);
-        Assert.Empty(back.Faults);
+        Assert.Empty(back.Errors);
         Same.Assert(RowsLast(whole), back.Site);
         Assert.Equal(csv, SiteSchedule.Write(back.Site!).Csv);
     }

@@ -78,7 +78,7 @@ public class SchemaTests
             string path = node.GetPath();
             change(node);
             string text = root.ToJsonString();
-            Assert.NotEmpty(SiteFile.Read(text).Faults);
+            Assert.NotEmpty(SiteFile.Read(text).Errors);
             Assert.False(Accepts(text), path);
         }
     }

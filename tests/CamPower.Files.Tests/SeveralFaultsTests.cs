@@ -25,7 +25,7 @@ public class SeveralFaultsTests
             "$.boxes[1].supply.nominal", "$.boxes[1].supply.ratedCurrent", "$.runs[1].parts[0].length", "$.runs[1].parts[0].lenght",
             "$.runs[2].from.output", "$.devices[1].model", "$.devices[3].at",
         ];
-        Assert.Equal(expected, SiteFile.Read(text).Faults.Select(f => f.Path));
+        Assert.Equal(expected, SiteFile.Read(text).Errors.Select(f => f.Path));
     }
 
     [Theory]
@@ -63,7 +63,7 @@ public class SeveralFaultsTests
     {
         string text = Samples.Full;
         Assert.Contains(piece, text, StringComparison.Ordinal);
-        SiteFileError fault = Assert.Single(SiteFile.Read(text.Replace(piece, with, StringComparison.Ordinal)).Faults);
+        SiteFileError fault = Assert.Single(SiteFile.Read(text.Replace(piece, with, StringComparison.Ordinal)).Errors);
         Assert.Equal(path, fault.Path);
     }
 
@@ -76,7 +76,7 @@ public class SeveralFaultsTests
     {
         string[] expected = paths.Split('|');
         string text = Samples.Full.Replace(piece, $"\"{expected[0][2..]}\": [", StringComparison.Ordinal);
-        Assert.Equal(expected.Order(StringComparer.Ordinal), SiteFile.Read(text).Faults.Select(f => f.Path).Order(StringComparer.Ordinal));
+        Assert.Equal(expected.Order(StringComparer.Ordinal), SiteFile.Read(text).Errors.Select(f => f.Path).Order(StringComparer.Ordinal));
     }
 
     [Theory]
@@ -86,7 +86,7 @@ public class SeveralFaultsTests
     [InlineData("\"site\"")]
     public void ARootThatIsNoObject_IsOneFault(string text)
     {
-        SiteFileError fault = Assert.Single(SiteFile.Read(text).Faults);
+        SiteFileError fault = Assert.Single(SiteFile.Read(text).Errors);
         Assert.Equal("$", fault.Path);
         Assert.StartsWith("expected an object", fault.Message, StringComparison.Ordinal);
     }
@@ -95,7 +95,7 @@ public class SeveralFaultsTests
     public void AnEmptyObject_LacksEveryMember()
     {
         string[] expected = ["$.formatVersion", "$.name", "$.cables", "$.models", "$.conditions", "$.boxes", "$.runs", "$.devices"];
-        Assert.Equal(expected, SiteFile.Read("{}").Faults.Select(f => f.Path));
+        Assert.Equal(expected, SiteFile.Read("{}").Errors.Select(f => f.Path));
     }
 
     [Fact]
@@ -105,6 +105,6 @@ public class SeveralFaultsTests
             { "formatVersion": 1, "name": "x", "cables": [null], "models": [null], "conditions": [null], "boxes": [null], "runs": [null], "devices": [null] }
             """;
         string[] expected = ["$.cables[0]", "$.models[0]", "$.conditions[0]", "$.boxes[0]", "$.runs[0]", "$.devices[0]"];
-        Assert.Equal(expected, SiteFile.Read(Text).Faults.Select(f => f.Path));
+        Assert.Equal(expected, SiteFile.Read(Text).Errors.Select(f => f.Path));
     }
 }

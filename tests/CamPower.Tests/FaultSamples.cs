@@ -18,10 +18,10 @@ internal static class FaultSamples
         IReadOnlyList<OutputFaults> site = SmallFaultSite.TwoOutputs(SmallFault.QuickActing(2.5)).Assess().StudyFaults();
         return
         [
-            fuse, fuse.Characteristic, .. fuse.Characteristic.TimeLimits, fuse.LeastMeltingIntegral!.Value, SmallDevices.Printed(1.10), curve, curve.Points[0], ProtectiveDevice.None, ElectronicLimitTests.Limit(amperes: 1.25),
+            fuse, fuse.Characteristic, .. fuse.Characteristic.TimeLimits, fuse.MinimumMeltingIntegral!.Value, SmallDevices.Printed(1.10), curve, curve.Points[0], ProtectiveDevice.None, ElectronicLimitTests.Limit(amperes: 1.25),
             fuse.OpeningAt(ElectricCurrent.FromAmperes(4.75), SmallDevices.Room), fuse.OpeningAt(ElectricCurrent.FromAmperes(2.5), SmallDevices.Room),
             fuse.OpeningAt(ElectricCurrent.FromAmperes(0.5), SmallDevices.Room),
-            new Inrush(ElectricCurrent.FromAmperes(8.5), Duration.FromMilliseconds(2.5)), site[0], site[0].AtTerminals, site[0].AtTerminals.Rail, site[0].InConditions[0], site[0].InConditions[0].Load,
+            new Inrush(ElectricCurrent.FromAmperes(8.5), Duration.FromMilliseconds(2.5)), site[0], site[0].AtTerminals, site[0].AtTerminals.Supply, site[0].InConditions[0], site[0].InConditions[0].Load,
             OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(2.5)), study, study.AtFarEnd, study.OverloadOf(ElectricCurrent.FromAmperes(4.5)), study.Supply, Insulation.Pvc70, limited, limited.Routes[0], limited.Routes[0].Figures[0],
         ];
     }

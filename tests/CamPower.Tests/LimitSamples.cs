@@ -20,7 +20,7 @@ internal static class LimitSamples
         return
         [
             accepted, VoltageLimit.AtLeast(from), VoltageLimit.DropAtMost(Ratio.FromPercent(2.5)),
-            run.LongestLength(nine, from, accepted, twenty), run.SmallestArea(nine, from, accepted, twenty), run.ThinnestSize(WireSizeSeries.Awg, nine, from, accepted, twenty),
+            run.LongestLength(nine, from, accepted, twenty), run.SmallestArea(nine, from, accepted, twenty), run.SmallestSize(WireSizeSeries.Awg, nine, from, accepted, twenty),
             run.LargestPower(nine, from, accepted, twenty), run.NeededSourceVoltage(nine, accepted, twenty), run.HighestTemperature(nine, from, accepted),
             run.LongestLength(nine, from, VoltageLimit.AtLeast(ElectricPotential.FromVolts(13)), twenty),
             chain, chain.Links[0], fed, fed.Taps[0], profile, profile.Points[0],

@@ -35,7 +35,7 @@ public class PublicSurfaceTests
         Mild, Condition.Night(Mild), new VoltageRange(ElectricPotential.FromVolts(10.8), ElectricPotential.FromVolts(13.2)),
         new Starting(ElectricPotential.FromVolts(9.5), ElectricPotential.FromVolts(8.5), softStart: false),
         new Device("dome", DeviceKind.Camera, new ComponentDraw(Nine), dcInput: new VoltageRange(ElectricPotential.FromVolts(10.8), ElectricPotential.FromVolts(13.2))),
-        Sources.AnnealedCopper, .. SiteSamples.All(), .. NetworkSamples.All(), .. LimitSamples.All(), .. StudySamples.All(), .. FaultSamples.All(), .. HeatSamples.All(), .. ReceptacleSamples.All(),
+        Sources.AnnealedCopper, .. SiteSamples.All(), .. NetworkSamples.All(), .. LimitSamples.All(), .. StudySamples.All(), .. BackupSamples.All(), .. FaultSamples.All(), .. HeatSamples.All(), .. ReceptacleSamples.All(),
     ];
 
     private static IEnumerable<Type> PublicTypes => typeof(Load).Assembly.GetExportedTypes();
@@ -116,7 +116,7 @@ public class PublicSurfaceTests
         Assert.All(new Func<object?>[]
         {
             () => none.Run, () => none.Load, () => none.LoadVoltage, () => none.Current, () => none.Drop, () => none.DropRatio, () => none.LoadPower, () => none.Loss,
-            () => none.SourcePower, () => none.MarginToCollapse, () => none.MostPower, () => none.UnstableVoltage, () => none.Explain(), () => none.OneWayLength, () => none.LoopLength,
+            () => none.SourcePower, () => none.MarginToCollapse, () => none.MaximumPower, () => none.UnstableVoltage, () => none.Explain(), () => none.OneWayLength, () => none.LoopLength,
             () => default(PreparedRun).Run, () => default(PreparedRun).Feed(Nine, ElectricPotential.FromVolts(12)),
         }, read => Assert.Throws<InvalidOperationException>(read));
         Assert.Equal(StartVerdict.Unknown, default(StartResult).Verdict);
@@ -131,7 +131,7 @@ public class PublicSurfaceTests
 
     // What has no operating point says so with the most that the run carries: 12.5²/(4·10.25) = 3.811 W.
     [Fact]
-    public void NoOperatingPoint_ThrowsWithTheMostPower_InEveryCulture() => Cultures.ForEach(_ =>
+    public void NoOperatingPoint_ThrowsWithTheMaximumPower_InEveryCulture() => Cultures.ForEach(_ =>
         Assert.All(new Func<object>[] { () => Infeasible.Feed().LoadVoltage, () => Infeasible.Feed().Current, () => Infeasible.Feed().Loss, () => Infeasible.Feed().UnstableVoltage },
             read => Assert.Contains("3.810", Assert.Throws<InvalidOperationException>(read).Message, StringComparison.Ordinal)));
 

@@ -123,7 +123,7 @@ public class ClassroomTests(PublishedClassroom classroom, ITestOutputHelper outp
     }
 
     [Fact]
-    public async Task NoOperatingPoint_IsAnAnswer_WithTheMostPower()
+    public async Task NoOperatingPoint_IsAnAnswer_WithTheMaximumPower()
     {
         await using OpenPage open = await OpenPage.OfAsync(classroom);
         await open["length"].FillAsync("250");
@@ -131,7 +131,7 @@ public class ClassroomTests(PublishedClassroom classroom, ITestOutputHelper outp
         await open["material"].SelectOptionAsync("copper-clad aluminum 10 %");
         RunResult asked = Asked.Run(250, material: ConductorMaterial.CopperCladAluminum10, celsius: 20);
         Assert.False(asked.HasOperatingPoint);
-        string most = FormattableString.Invariant($"{(double)asked.MostPower!.Value.Watts:0.00} W");
+        string most = FormattableString.Invariant($"{(double)asked.MaximumPower!.Value.Watts:0.00} W");
         await Expect(open["answer"]).ToHaveTextAsync($"No operating point: from this supply the run carries at most {most}, and the load asks for 9.00 W.");
         await Expect(open["load-volts"]).ToHaveTextAsync("none");
         await Expect(open["load-line"]).ToContainTextAsync("the two never meet");

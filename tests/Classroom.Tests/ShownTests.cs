@@ -8,7 +8,7 @@ public class ShownTests
 {
     // docs/constant-power-run.md: 250 ft of 18 AWG copper-clad aluminum at 20 °C from 12 V carries 6.954 W at most.
     [Fact]
-    public void NoOperatingPoint_IsAnAnswerWithTheMostPower()
+    public void NoOperatingPoint_IsAnAnswerWithTheMaximumPower()
     {
         var entry = new RunEntry { Material = ConductorMaterial.CopperCladAluminum10 };
         entry.Length.Text = "250";
@@ -28,11 +28,11 @@ public class ShownTests
     }
 
     [Fact]
-    public void RunWithoutResistance_HasNoMostPower()
+    public void RunWithoutResistance_HasNoMaximumPower()
     {
         var entry = new RunEntry();
         entry.Length.Text = "0";
-        Assert.StartsWith("no limit", Shown.MostPower(entry.Solve()!.Value), StringComparison.Ordinal);
+        Assert.StartsWith("no limit", Shown.MaximumPower(entry.Solve()!.Value), StringComparison.Ordinal);
         Assert.Equal("cannot collapse", Shown.Margin(entry.Solve()!.Value));
     }
 }

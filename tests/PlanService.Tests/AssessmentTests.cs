@@ -92,10 +92,10 @@ public class AssessmentTests(PlanServer server) : IClassFixture<PlanServer>
             expected.Select(s => (s.Place, s.SmallestProspective?.Amperes, s.LargestProspective?.Amperes, s.Smallest.Amperes, s.Largest?.Amperes)),
             got.Select(s => ((string)s["place"]!, (double?)s["smallestProspectiveInAmperes"], (double?)s["largestProspectiveInAmperes"], (double)s["smallestInAmperes"]!, (double?)s["largestInAmperes"])));
         Assert.Equal(
-            expected.Select(s => (Plain(s.Verdict), Plain(s.WithstandVerdict), s.IsWithinBreakingCapacity, Plain(s.Rail.State), s.Rail.Voltage?.Volts, s.Rail.Condition.Name)),
+            expected.Select(s => (Plain(s.Verdict), Plain(s.WithstandVerdict), s.IsWithinBreakingCapacity, Plain(s.Supply.State), s.Supply.Voltage?.Volts, s.Supply.Condition.Name)),
             got.Select(s => (Plain(s["verdict"]), Plain(s["conductors"]), (bool?)s["isWithinBreakingCapacity"], Plain(s["supply"]!["state"]), (double?)s["supply"]!["voltageInVolts"], (string)s["supply"]!["condition"]!)));
-        Assert.Equal(expected.Select(s => Names(s.Rail.Dark)), got.Select(s => Names(s["supply"]!["dark"])));
-        Assert.Equal(expected.Select(s => Names(s.Rail.BelowWindow)), got.Select(s => Names(s["supply"]!["perhapsDark"])));
+        Assert.Equal(expected.Select(s => Names(s.Supply.Dark)), got.Select(s => Names(s["supply"]!["dark"])));
+        Assert.Equal(expected.Select(s => Names(s.Supply.BelowWindow)), got.Select(s => Names(s["supply"]!["perhapsDark"])));
         Assert.Equal(expected.Select(s => Names(s.Devices)), got.Select(s => Names(s["devices"])));
         Assert.Equal(
             expected.Select(s => s.Opening.Verdict == OperatingVerdict.None ? null : s.Opening.Latest?.Seconds),

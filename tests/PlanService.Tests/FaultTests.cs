@@ -21,19 +21,19 @@ public class FaultTests(PlanServer server) : IClassFixture<PlanServer>
     public async Task EveryFault_IsListedWithItsPlace()
     {
         JsonNode problem = await ProblemAsync(FourFaults);
-        string[] paths = [.. problem["faults"]!.AsArray().Select(f => (string)f!["path"]!)];
+        string[] paths = [.. problem["errors"]!.AsArray().Select(f => (string)f!["path"]!)];
         Assert.Equal(["$.cables[0].material", "$.models[0].draw.base", "$.runs[0].parts[0].length", "$.devices[0].at"], paths);
-        Assert.Equal("It has 4 faults.", (string)problem["detail"]!);
+        Assert.Equal("It has 4 errors.", (string)problem["detail"]!);
     }
 
     [Fact]
     public async Task Faults_AreThoseOfTheLibrary()
     {
-        IReadOnlyList<SiteFileError> expected = SiteFile.Read(FourFaults).Faults;
+        IReadOnlyList<SiteFileError> expected = SiteFile.Read(FourFaults).Errors;
         JsonNode problem = await ProblemAsync(FourFaults);
         Assert.Equal(
             expected.Select(f => (f.Path, f.Line, f.Column, f.Message)),
-            problem["faults"]!.AsArray().Select(f => ((string)f!["path"]!, (int)f["line"]!, (int)f["column"]!, (string)f["message"]!)));
+            problem["errors"]!.AsArray().Select(f => ((string)f!["path"]!, (int)f["line"]!, (int)f["column"]!, (string)f["message"]!)));
     }
 
     [Theory]
@@ -42,7 +42,7 @@ public class FaultTests(PlanServer server) : IClassFixture<PlanServer>
     [InlineData("[1, 2", 1, 6)]
     public async Task MalformedJson_IsRefusedWithItsPlace(string text, int line, int column)
     {
-        JsonNode fault = Assert.Single((await ProblemAsync(text))["faults"]!.AsArray())!;
+        JsonNode fault = Assert.Single((await ProblemAsync(text))["errors"]!.AsArray())!;
         Assert.Equal((line, column), ((int)fault["line"]!, (int)fault["column"]!));
     }
 
@@ -63,7 +63,7 @@ public class FaultTests(PlanServer server) : IClassFixture<PlanServer>
     [InlineData("\u2066")]
     public async Task NameWithAControlOrDirectionCharacter_IsRefused(string inName)
     {
-        JsonNode fault = Assert.Single((await ProblemAsync(PlanServer.SiteText("boat-shed.json").Replace("Boat shed", "Boat" + inName, System.StringComparison.Ordinal)))["faults"]!.AsArray())!;
+        JsonNode fault = Assert.Single((await ProblemAsync(PlanServer.SiteText("boat-shed.json").Replace("Boat shed", "Boat" + inName, System.StringComparison.Ordinal)))["errors"]!.AsArray())!;
         Assert.Equal("$.name", (string)fault["path"]!);
     }
 

@@ -48,7 +48,7 @@ public class OpenApiTests(PlanServer server) : IClassFixture<PlanServer>
         string[] undescribed = [.. schemas.AsObject().Where(s => s.Key.EndsWith("Answer", StringComparison.Ordinal))
             .SelectMany(s => s.Value!["properties"]!.AsObject().Where(p => p.Value!["description"] is null && p.Value["$ref"] is null && p.Value["oneOf"] is null).Select(p => $"{s.Key}.{p.Key}"))];
         Assert.Empty(undescribed);
-        Assert.Contains("faults", schemas["SiteFileProblem"]!["properties"]!.AsObject().Select(p => p.Key));
+        Assert.Contains("errors", schemas["SiteFileProblem"]!["properties"]!.AsObject().Select(p => p.Key));
     }
 
     private async Task<JsonNode> DocumentAsync()

@@ -60,7 +60,7 @@ public class BoatyardTests
     private static Site Read(string site)
     {
         SiteFileResult read = SiteFile.Read(File.ReadAllText(RepositoryFiles.PathOf($"samples/SiteCheck/sites/{site}.json")));
-        Assert.Empty(read.Faults);
+        Assert.Empty(read.Errors);
         return read.Site!;
     }
 

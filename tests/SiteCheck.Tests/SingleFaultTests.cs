@@ -38,7 +38,7 @@ public class SingleFaultTests
     private static IReadOnlyList<string> FindingsIn(string site)
     {
         SiteFileResult read = SiteFile.Read(site);
-        Assert.Empty(read.Faults);
+        Assert.Empty(read.Errors);
         return [.. RuleSet.Standard.Check(read.Site!.Assess()).Select(f => $"{f.Rule}: {f.About.Name}")];
     }
 }

@@ -19,10 +19,10 @@ public static class Shown
     public static string Number(double value) => FormattableString.Invariant($"{value:G6}");
 
     /// <summary>The most constant power that the run carries with nothing else on it.</summary>
-    public static string MostPower(RunResult result)
+    public static string MaximumPower(RunResult result)
     {
         RunResult alone = result.Run.Feed(Load.None, result.SourceVoltage, result.ConductorTemperature);
-        return alone.MostPower is UnitsNet.Power most ? Watts((double)most.Watts) : "no limit: the run has no resistance";
+        return alone.MaximumPower is UnitsNet.Power most ? Watts((double)most.Watts) : "no limit: the run has no resistance";
     }
 
     /// <summary>How many times its constant power the run carries; less than once where there is no operating point.</summary>
@@ -50,7 +50,7 @@ public static class Shown
     /// <summary>The answer in a few words.</summary>
     public static string Brief(RunResult result) => result.TryGetOperatingPoint(out OperatingPoint point)
         ? $"{Volts(point.Voltage.Volts)} at the load, {Amperes(point.Current.Amperes)}"
-        : $"No operating point: at most {MostPower(result)}";
+        : $"No operating point: at most {MaximumPower(result)}";
 
     /// <summary>The answer in a sentence.</summary>
     public static string Sentence(RunResult result)
@@ -61,9 +61,9 @@ public static class Shown
             return $"{Volts(volts)} reach the load. {Amperes(amperes)} flow, and {Volts(lost)} ({Percent(share)}) are lost in the run.";
         }
 
-        double asked = (double)result.Load.PowerShare.Watts;
+        double asked = (double)result.Load.PowerComponent.Watts;
         return asked > 0
-            ? $"No operating point: from this supply the run carries at most {MostPower(result)}, and the load asks for {Watts(asked)}."
-            : $"No operating point: the load's current would take all of the supply's voltage. Of constant power the run carries at most {MostPower(result)} from this supply.";
+            ? $"No operating point: from this supply the run carries at most {MaximumPower(result)}, and the load asks for {Watts(asked)}."
+            : $"No operating point: the load's current would take all of the supply's voltage. Of constant power the run carries at most {MaximumPower(result)} from this supply.";
     }
 }

@@ -82,7 +82,7 @@ public sealed class LoadLineDrawing
     private IEnumerable<(double Volts, double Amperes)> LoadCurve()
     {
         // A load of constant power leaves the drawing upwards where its voltage gets low.
-        double lowest = (double)_load.PowerShare.Watts / Frame.Up;
+        double lowest = (double)_load.PowerComponent.Watts / Frame.Up;
         double ratio = lowest > 0 ? Math.Pow(_sourceVolts / lowest, 1.0 / CurvePoints) : 0;
         return Enumerable.Range(0, CurvePoints + 1)
             .Select(i => lowest > 0 ? lowest * Math.Pow(ratio, i) : _sourceVolts * Math.Max(i, 1e-6) / CurvePoints)

@@ -13,7 +13,7 @@ public enum ExerciseKind
     DropAtConstantPower,
 
     /// <summary>The most constant power that a run carries.</summary>
-    MostPower,
+    MaximumPower,
 
     /// <summary>How many times a load could grow before the run collapses, or that it already has.</summary>
     MarginToCollapse,

@@ -36,7 +36,7 @@ public sealed class ExerciseMaker
 
     private double LoopOhms => _run.LoopResistanceAt(_hot).Ohms;
 
-    private double MostWatts => (double)_run.Feed(Load.None, _supply, _hot).MostPower!.Value.Watts;
+    private double MostWatts => (double)_run.Feed(Load.None, _supply, _hot).MaximumPower!.Value.Watts;
 
     private string RunInWords => $"A run of {Shown.Number(_lengths.In(_run.OneWayLength))} {_lengths.Symbol}, one way, of a pair of {_size} {_stranding} {_material} is at {Degrees}";
 
@@ -59,7 +59,7 @@ public sealed class ExerciseMaker
             ExerciseKind.LoopResistance => maker.LoopResistance(),
             ExerciseKind.DropAtConstantCurrent => maker.DropAtConstantCurrent(),
             ExerciseKind.DropAtConstantPower => maker.DropAtConstantPower(),
-            ExerciseKind.MostPower => maker.MostPower(),
+            ExerciseKind.MaximumPower => maker.MaximumPower(),
             ExerciseKind.MarginToCollapse => maker.MarginToCollapse(),
             ExerciseKind.LongestRun => maker.LongestRun(),
             _ => maker.ThinnestGauge(),
@@ -93,7 +93,7 @@ public sealed class ExerciseMaker
             "V", result.Drop.Volts, OnePercent, () => result.Explain());
     }
 
-    private Exercise MostPower()
+    private Exercise MaximumPower()
     {
         // Asked of a load at that limit, so that the working comes to it.
         Load probe = Load.ConstantPower(Power.FromWatts(MostWatts / 2));
@@ -126,7 +126,7 @@ public sealed class ExerciseMaker
         VoltageLimit accepted = VoltageLimit.AtLeast(lowest);
         double carried = (double)_run.LargestPower(Load.None, _supply, accepted, _hot).Value.Watts;
         double watts = Math.Floor(10 * carried * _numbers.Between(88, 98) / 100) / 10;
-        RunAnswer<WireSize> thinnest = _run.ThinnestSize(WireSizeSeries.Awg, Load.ConstantPower(Power.FromWatts(watts)), _supply, accepted, _hot);
+        RunAnswer<WireSize> thinnest = _run.SmallestSize(WireSizeSeries.Awg, Load.ConstantPower(Power.FromWatts(watts)), _supply, accepted, _hot);
         int gauge = int.Parse(thinnest.Value.ToString().Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture);
         string length = $"{Shown.Number(_lengths.In(_run.OneWayLength))} {_lengths.Symbol}";
         return new($"A load that draws a constant {Shown.Number(watts)} W and needs at least {Shown.Number(lowest.Volts)} V is {length} from a supply of {Volts}, one way, by a pair of {_stranding} {_material} at {Degrees}. Which AWG is the smallest conductor that will do, by voltage alone?",

@@ -20,7 +20,7 @@ public sealed record ProtectionAnswer
     /// <summary>What the device carries continuously. [A]</summary>
     public double? CarriedInAmperes { get; init; }
 
-    /// <summary>Whether the current opens the device, which it should not: clears, may-clear, does-not-clear; none where that is not known.</summary>
+    /// <summary>Whether the current opens the device, which it should not: operates, may-operate, does-not-operate; none where that is not known.</summary>
     public required string Opening { get; init; }
 
     /// <summary>Whether it may open within the condition though nothing is wrong.</summary>

@@ -40,7 +40,7 @@ public sealed record ShortAnswer
     /// <summary>The most current once capacitors are discharged. [A]</summary>
     public double? LargestInAmperes { get; init; }
 
-    /// <summary>Whether the protective device interrupts it: clears, may-clear, does-not-clear; none where too little is declared.</summary>
+    /// <summary>Whether the protective device interrupts it: operates, may-operate, does-not-operate; none where too little is declared.</summary>
     public required string Verdict { get; init; }
 
     /// <summary>It is not interrupted before this; absent where it never is. [s]</summary>
@@ -52,14 +52,14 @@ public sealed record ShortAnswer
     /// <summary>Whether the device may interrupt so much current; absent where its breaking capacity or the supply's limit is not declared.</summary>
     public bool? IsWithinBreakingCapacity { get; init; }
 
-    /// <summary>Whether the conductors on the way stand it: no-conductor, stands, hotter-than-in-service, does-not-stand, unknown.</summary>
+    /// <summary>Whether the conductors on the way withstand it: no-conductor, withstands, hotter-than-in-service, does-not-withstand, unknown.</summary>
     public required string Conductors { get; init; }
 
     /// <summary>What a verdict would need, or could be narrowed with, and nobody declares.</summary>
     public required IReadOnlyList<string> Missing { get; init; }
 
     /// <summary>What the supply does meanwhile.</summary>
-    public required RailAnswer Supply { get; init; }
+    public required SupplyAnswer Supply { get; init; }
 
     internal static ShortAnswer Of(ShortCircuit current)
     {
@@ -83,7 +83,7 @@ public sealed record ShortAnswer
             IsWithinBreakingCapacity = current.IsWithinBreakingCapacity,
             Conductors = Word.Of(current.WithstandVerdict),
             Missing = Word.OfFlags(current.Missing),
-            Supply = RailAnswer.Of(current.Rail),
+            Supply = SupplyAnswer.Of(current.Supply),
         };
     }
 }

@@ -10,15 +10,15 @@ namespace PlanService.Answers;
 /// <summary>A site file that cannot be read, with everything that is wrong in it.</summary>
 public sealed class SiteFileProblem : ProblemDetails
 {
-    /// <summary>Every fault of the file, in the order of the file.</summary>
-    public required IReadOnlyList<FaultAnswer> Faults { get; init; }
+    /// <summary>Every error of the file, in the order of the file.</summary>
+    public required IReadOnlyList<ErrorAnswer> Errors { get; init; }
 
-    internal static SiteFileProblem Of(IReadOnlyList<SiteFileError> faults) => new()
+    internal static SiteFileProblem Of(IReadOnlyList<SiteFileError> errors) => new()
     {
         Type = "/openapi.json#/components/schemas/SiteFileProblem",
         Title = "The site file cannot be read.",
         Status = StatusCodes.Status400BadRequest,
-        Detail = faults.Count == 1 ? "It has 1 fault." : Invariant($"It has {faults.Count} faults."),
-        Faults = [.. faults.Select(FaultAnswer.Of)],
+        Detail = errors.Count == 1 ? "It has 1 error." : Invariant($"It has {errors.Count} errors."),
+        Errors = [.. errors.Select(ErrorAnswer.Of)],
     };
 }

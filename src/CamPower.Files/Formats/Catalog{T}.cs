@@ -17,19 +17,19 @@ internal sealed class Catalog<T>(PartList<T> list)
         for (int i = 0; i < (parts?.Count ?? 0); i++) Add(parts![i], at.Children[i].Member("name"));
     }
 
-    /// <summary>The part of a name; where there is none, a fault and null.</summary>
+    /// <summary>The part of a name; where there is none, an error and null.</summary>
     internal T? Find(string name, Place at)
     {
         if (_byName.TryGetValue(name, out T? part)) return part;
 
         // The one that is meant may be the one whose name could not be read.
-        if (_isComplete) at.Fault($"there is no {list.Noun} named {Phrase.Quoted(name)}{Phrase.DidYouMean(name, _byName.Keys)}");
+        if (_isComplete) at.Error($"there is no {list.Noun} named {Phrase.Quoted(name)}{Phrase.DidYouMean(name, _byName.Keys)}");
         return null;
     }
 
     private void Add(T part, Place nameAt)
     {
-        if (nameAt.IsMissing || nameAt.IsFaulty) _isComplete = false;
-        else if (!_byName.TryAdd(nameAt.Text!, part)) nameAt.Fault($"the name {Phrase.Quoted(nameAt.Text!)} is used twice");
+        if (nameAt.IsMissing || nameAt.HasError) _isComplete = false;
+        else if (!_byName.TryAdd(nameAt.Text!, part)) nameAt.Error($"the name {Phrase.Quoted(nameAt.Text!)} is used twice");
     }
 }

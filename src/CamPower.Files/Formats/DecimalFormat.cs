@@ -16,7 +16,7 @@ internal sealed class DecimalFormat() : Format<double>("a number", JsonTokenType
     protected override object? ReadFrom(Place at)
     {
         if (Number.Value(at.Text!) is double value) return value;
-        at.Fault($"{Phrase.Quoted(at.Text!)} is an impossible number: no number can hold it");
+        at.Error($"{Phrase.Quoted(at.Text!)} is an impossible number: no number can hold it");
         return null;
     }
 }

@@ -6,14 +6,14 @@ using System.Text.Unicode;
 
 namespace CamPower.Files.Formats;
 
-/// <summary>Reads JSON into places. That a file is not JSON is the one fault that hides every other.</summary>
+/// <summary>Reads JSON into places. That a file is not JSON is the one error that hides every other.</summary>
 internal static class JsonTree
 {
     /// <summary>The place of the whole file; null where it is not JSON, which is noted.</summary>
     internal static Place? Read(SiteReading file)
     {
         SourceText source = file.Source;
-        if (EncodingFault(source.Bytes) is (int offset, string message))
+        if (EncodingError(source.Bytes) is (int offset, string message))
         {
             file.Add("this is not JSON: " + message, offset);
             return null;
@@ -27,7 +27,7 @@ internal static class JsonTree
         catch (JsonException e)
         {
             int at = source.OffsetOf(e.LineNumber ?? 0, e.BytePositionInLine ?? 0);
-            file.Add("this is not JSON: " + GrammarFault(source.Bytes, at), at);
+            file.Add("this is not JSON: " + GrammarError(source.Bytes, at), at);
         }
         catch (InvalidOperationException)
         {
@@ -82,7 +82,7 @@ internal static class JsonTree
         _ => null,
     };
 
-    private static (int Offset, string Message)? EncodingFault(ReadOnlySpan<byte> bytes)
+    private static (int Offset, string Message)? EncodingError(ReadOnlySpan<byte> bytes)
     {
         if (bytes.Trim(" \t\r\n"u8).IsEmpty) return (0, "it is empty");
         if (bytes is [0xFF, 0xFE, ..] or [0xFE, 0xFF, ..] or [_, 0, ..] or [0, ..]) return (0, "it is UTF-16; save it as UTF-8");
@@ -93,7 +93,7 @@ internal static class JsonTree
     }
 
     // The reader's own words speak of bytes and of its options.
-    private static string GrammarFault(ReadOnlySpan<byte> bytes, int at)
+    private static string GrammarError(ReadOnlySpan<byte> bytes, int at)
     {
         if (at >= bytes.Length) return "it ends too early; close every text, list and object";
         if (bytes[at] == '/') return "a comment is not allowed; take it out";

@@ -7,14 +7,14 @@ namespace CamPower.Files.Formats;
 
 /// <summary>A list of values of one kind.</summary>
 /// <param name="item">How each is written.</param>
-/// <param name="faultOfNone">What is wrong with a list of nothing; null where nothing is.</param>
-internal sealed class ListFormat<T>(Format<T> item, string? faultOfNone = null)
+/// <param name="errorOfNone">What is wrong with a list of nothing; null where nothing is.</param>
+internal sealed class ListFormat<T>(Format<T> item, string? errorOfNone = null)
     : Format<IReadOnlyList<T>>("a list", JsonTokenType.StartArray)
 {
     internal override JsonObject Schema()
     {
         var schema = new JsonObject { ["type"] = "array", ["items"] = item.Schema() };
-        if (faultOfNone is not null) schema["minItems"] = 1;
+        if (errorOfNone is not null) schema["minItems"] = 1;
         return schema;
     }
 
@@ -29,12 +29,12 @@ internal sealed class ListFormat<T>(Format<T> item, string? faultOfNone = null)
 
     protected override object? ReadFrom(Place at)
     {
-        if (at.Children.Count > 0 || faultOfNone is null)
+        if (at.Children.Count > 0 || errorOfNone is null)
         {
             return at.Children.Select(place => item.Read(place) is T read ? read : item.StandIn(place)).ToArray();
         }
 
-        at.Fault(faultOfNone);
+        at.Error(errorOfNone);
         return null;
     }
 }

@@ -31,19 +31,19 @@ internal sealed class LoadFormat() : Format<Load>($"a list, or {Quantity}", Json
     protected override object? ReadFrom(Place at)
     {
         if (at.Kind == JsonTokenType.String) return ReadOne(at);
-        if (at.Children.Count == 0) at.Fault("a share needs at least one quantity");
+        if (at.Children.Count == 0) at.Error("a share needs at least one quantity");
         var kinds = new HashSet<Type>();
         Load sum = Load.None;
         foreach (Place item in at.Children)
         {
             if (ReadOne(item) is not Load load) continue;
-            if (!kinds.Add(item.Value!.GetType())) item.Fault("a share holds at most one power, one current and one resistance");
+            if (!kinds.Add(item.Value!.GetType())) item.Error("a share holds at most one power, one current and one resistance");
 
             // The first keeps its number and unit, even where it is zero.
             else sum = ReferenceEquals(sum, Load.None) ? load : sum + load;
         }
 
-        return at.IsFaulty ? null : sum;
+        return at.HasError ? null : sum;
     }
 
     private static Load? ReadOne(Place at)
@@ -80,10 +80,10 @@ internal sealed class LoadFormat() : Format<Load>($"a list, or {Quantity}", Json
     private static List<string> Texts(Load load)
     {
         List<string> texts = [];
-        (Power power, ElectricCurrent current) = (load.PowerShare, load.CurrentShare);
+        (Power power, ElectricCurrent current) = (load.PowerComponent, load.CurrentComponent);
         if (power.Value != 0 || power.Unit != PowerUnit.Watt) texts.Add(Quantities.Power.Text(power));
         if (current.Value != 0 || current.Unit != ElectricCurrentUnit.Ampere) texts.Add(Quantities.Current.Text(current));
-        if (load.ResistanceShare is ElectricResistance resistance) texts.Add(Quantities.Resistance.Text(resistance));
+        if (load.ResistanceComponent is ElectricResistance resistance) texts.Add(Quantities.Resistance.Text(resistance));
         if (texts.Count == 0) texts.Add(Quantities.Power.Text(power));
         return texts;
     }

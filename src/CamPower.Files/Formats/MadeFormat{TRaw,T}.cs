@@ -10,5 +10,5 @@ internal sealed class MadeFormat<TRaw, T>(Format<TRaw> raw, Func<TRaw, T> make, 
     internal override JsonObject Schema() => raw.Schema();
     internal override void Write(SiteWriter writer, T value) => raw.Write(writer, takeApart(value));
     internal override T StandIn(Place at) => make(raw.StandIn(at));
-    protected override object? ReadFrom(Place at) => raw.Read(at) is TRaw read && !at.IsFaulty ? at.Try<object>(() => make(read)!) : null;
+    protected override object? ReadFrom(Place at) => raw.Read(at) is TRaw read && !at.HasError ? at.Try<object>(() => make(read)!) : null;
 }

@@ -22,8 +22,8 @@ internal sealed partial class NameFormat() : Format<string>("text", JsonTokenTyp
 
     protected override object? ReadFrom(Place at)
     {
-        if (string.IsNullOrWhiteSpace(at.Text)) at.Fault("a name must not be empty");
-        else if (SteeringCharacterOf(at.Text) is string steering) at.Fault(
+        if (string.IsNullOrWhiteSpace(at.Text)) at.Error("a name must not be empty");
+        else if (SteeringCharacterOf(at.Text) is string steering) at.Error(
             $"a name must not hold the control or direction character {steering}");
         else return at.Text;
         return null;

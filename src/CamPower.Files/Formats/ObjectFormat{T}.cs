@@ -8,8 +8,8 @@ namespace CamPower.Files.Formats;
 
 /// <summary>An object of the file, stated once: its members, and how a part of the library is built from them.</summary>
 /// <remarks>
-/// A member that is missing or wrong has a stand-in, so that building always gives something: every other fault is then
-/// found too, and none is found that only follows from the first. A file with a fault gives no site in the end.
+/// A member that is missing or wrong has a stand-in, so that building always gives something: every other error is then
+/// found too, and none is found that only follows from the first. A file with an error gives no site in the end.
 /// </remarks>
 internal sealed class ObjectFormat<T> : Format<T>
     where T : class
@@ -135,10 +135,10 @@ internal sealed class ObjectFormat<T> : Format<T>
             else if (OldName.Of(name, _byName.Keys) is string now)
             {
                 // Read as what it is now: what it holds may be wrong as well.
-                child.FaultOfName($"{Phrase.Quoted(name)} is now called {Phrase.Quoted(now)}");
+                child.ErrorOfName($"{Phrase.Quoted(name)} is now called {Phrase.Quoted(now)}");
                 at.Take(_byName[now], child);
             }
-            else child.FaultOfName((unknown ??= new(StringComparer.Ordinal)).Add(name)
+            else child.ErrorOfName((unknown ??= new(StringComparer.Ordinal)).Add(name)
                 ? $"there is no member {Phrase.Quoted(name)} here{Hint(name)}"
                 : $"{Phrase.Quoted(name)} is written twice in the same object");
         }
@@ -152,15 +152,15 @@ internal sealed class ObjectFormat<T> : Format<T>
 
     private static void NoteMissing(IEnumerable<Member> needed, Place at)
     {
-        foreach (Member member in needed.Where(m => !m.IsGiven(at))) at[member].FaultOnce($"missing member {Phrase.Quoted(member.Name)}");
+        foreach (Member member in needed.Where(m => !m.IsGiven(at))) at[member].ErrorOnce($"missing member {Phrase.Quoted(member.Name)}");
     }
 
     private void CheckForms(Place at)
     {
         Form[] begun = [.. _forms.Where(form => form.IsBegun(at))];
-        if (begun.Length == 0) at.Fault($"missing: {Phrase.List(_forms.Select(f => f.ToString()), "or")}");
+        if (begun.Length == 0) at.Error($"missing: {Phrase.List(_forms.Select(f => f.ToString()), "or")}");
         else if (begun.Length == 1) NoteMissing(begun[0].AllNeeded, at);
-        else begun[1].FirstIn(at).Fault($"only one of these can be given: {Phrase.List(begun.Select(f => f.ToString()), "or")}");
+        else begun[1].FirstIn(at).Error($"only one of these can be given: {Phrase.List(begun.Select(f => f.ToString()), "or")}");
     }
 
     // What the part says is wrong is noted at the member that it names.
@@ -172,11 +172,11 @@ internal sealed class ObjectFormat<T> : Format<T>
             {
                 return _build(at);
             }
-            catch (ArgumentException e) when (!ToBlame(e, at).IsFaulty)
+            catch (ArgumentException e) when (!ToBlame(e, at).HasError)
             {
                 // Once more, with a stand-in for what was just noted.
                 Place place = ToBlame(e, at);
-                place.Fault(Phrase.MessageOf(e, place.Name));
+                place.Error(Phrase.MessageOf(e, place.Name));
                 place.Value = null;
             }
             catch (ArgumentException) when (Else is not null)

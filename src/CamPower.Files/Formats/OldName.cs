@@ -12,6 +12,7 @@ internal static class OldName
     [
         ("outlet", "receptacle"), ("inlet", "input"), ("laying", "installationMethod"), ("timedCurrent", "testCurrent"),
         ("leastResistance", "minimumResistance"), ("greatestResistance", "maximumResistance"),
+        ("leastMeltingIntegral", "minimumMeltingIntegral"),
         ("blade fuse, ATO class", "ISO 8820-3 type C"), ("blade fuse", "ISO 8820-3 type C"),
         ("aluminium", "aluminum"), ("galvanised", "galvanized"), ("behaviour", "behavior"), ("catalogue", "catalog"), ("centre", "center"),
         ("colour", "color"), ("grey", "gray"), ("metre", "meter"),

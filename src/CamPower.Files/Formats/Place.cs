@@ -6,7 +6,7 @@ using System.Text.Json;
 
 namespace CamPower.Files.Formats;
 
-/// <summary>A place in a file: what stands there, what was read from it, and whether there is a fault in it.</summary>
+/// <summary>A place in a file: what stands there, what was read from it, and whether there is an error in it.</summary>
 internal sealed class Place
 {
     private readonly int _nameOffset;
@@ -42,8 +42,8 @@ internal sealed class Place
     internal string? Text { get; }
     internal bool IsMissing => Kind == JsonTokenType.None;
 
-    /// <summary>Whether there is a fault at this place or inside it.</summary>
-    internal bool IsFaulty { get; private set; }
+    /// <summary>Whether there is an error at this place or inside it.</summary>
+    internal bool HasError { get; private set; }
 
     /// <summary>What was read here; null where it is missing or wrong.</summary>
     internal object? Value { get; set; }
@@ -82,16 +82,16 @@ internal sealed class Place
     internal void Take(Member member, Place child)
     {
         if (_slots[member.Index] is not Place first) _slots[member.Index] = child;
-        else first.Fault($"{Phrase.Quoted(member.Name)} is written twice in the same object", child._nameOffset);
+        else first.Error($"{Phrase.Quoted(member.Name)} is written twice in the same object", child._nameOffset);
     }
 
-    /// <summary>Notes a fault here.</summary>
-    internal void Fault(string message) => Fault(message, Offset);
+    /// <summary>Notes an error here.</summary>
+    internal void Error(string message) => Error(message, Offset);
 
-    /// <summary>Notes a fault here unless there is one already: what follows from a fault is none.</summary>
-    internal void FaultOnce(string message)
+    /// <summary>Notes an error here unless there is one already: what follows from an error is none.</summary>
+    internal void ErrorOnce(string message)
     {
-        if (!IsFaulty) Fault(message);
+        if (!HasError) Error(message);
     }
 
     /// <summary>What is made of this place; null where what stands here is refused, which is noted.</summary>
@@ -103,22 +103,22 @@ internal sealed class Place
         }
         catch (Exception e) when (e is FormatException or ArgumentException)
         {
-            Fault(e is ArgumentException refused ? Phrase.MessageOf(refused) : e.Message);
+            Error(e is ArgumentException refused ? Phrase.MessageOf(refused) : e.Message);
             return default;
         }
     }
 
-    /// <summary>Notes a fault of the name of this member, and passes over what stands there.</summary>
-    internal void FaultOfName(string message)
+    /// <summary>Notes an error of the name of this member, and passes over what stands there.</summary>
+    internal void ErrorOfName(string message)
     {
-        Fault(message, _nameOffset);
+        Error(message, _nameOffset);
         NoteDepth();
     }
 
     /// <summary>Notes that something else is expected here.</summary>
     internal void Refuse(string expected)
     {
-        Fault($"expected {expected}, but found {Found}");
+        Error($"expected {expected}, but found {Found}");
         NoteDepth();
     }
 
@@ -133,14 +133,14 @@ internal sealed class Place
 
     private bool NoteDepth()
     {
-        if (_tooDeepAt is int offset) Fault(FormattableString.Invariant($"nested too deep: more than {File.MaxDepth} levels"), offset);
+        if (_tooDeepAt is int offset) Error(FormattableString.Invariant($"nested too deep: more than {File.MaxDepth} levels"), offset);
         return true;
     }
 
-    private void Fault(string message, int offset)
+    private void Error(string message, int offset)
     {
         File.Add(message, offset, this);
-        for (Place? at = this; at is { IsFaulty: false }; at = at.Parent) at.IsFaulty = true;
+        for (Place? at = this; at is { HasError: false }; at = at.Parent) at.HasError = true;
     }
 
     private string Found => Kind switch

@@ -41,7 +41,7 @@ internal sealed class QuantityFormat<TQuantity, TUnit>(string noun, Func<Quantit
             throw new FormatException($"{Phrase.Quoted(text)} is not {noun}: write a number with a decimal point, and a unit: {Units}");
         }
 
-        if (!_units.TryGetValue(spelling, out TUnit unit)) throw new FormatException(UnitFault(text, spelling));
+        if (!_units.TryGetValue(spelling, out TUnit unit)) throw new FormatException(UnitError(text, spelling));
         return TryMake(number, unit)
             ?? throw new FormatException($"{Phrase.Quoted(text)} is an impossible quantity: no number can hold it");
     }
@@ -54,7 +54,7 @@ internal sealed class QuantityFormat<TQuantity, TUnit>(string noun, Func<Quantit
         return $"{number} {spelling}";
     }
 
-    private string UnitFault(string text, string spelling)
+    private string UnitError(string text, string spelling)
     {
         if (spelling.StartsWith(',')) return Phrase.Comma(text, table[0].Spellings[0]);
         if (spelling.Length == 0) return $"{Phrase.Quoted(text)} has no unit: {noun} is written in {Units}";

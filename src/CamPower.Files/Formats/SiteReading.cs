@@ -3,32 +3,32 @@ using System.Linq;
 
 namespace CamPower.Files.Formats;
 
-/// <summary>The reading of one file: the faults that were found, and the parts that others refer to by name.</summary>
+/// <summary>The reading of one file: the errors that were found, and the parts that others refer to by name.</summary>
 internal sealed class SiteReading(SourceText source, int maxDepth)
 {
-    private readonly List<(int Offset, string Path, string Message)> _faults = [];
-    private readonly Dictionary<Cell, string> _faultsOfCells = [];
+    private readonly List<(int Offset, string Path, string Message)> _errors = [];
+    private readonly Dictionary<Cell, string> _errorsOfCells = [];
     private readonly Dictionary<object, object> _catalogs = [];
 
     internal SourceText Source => source;
     internal int MaxDepth => maxDepth;
 
-    /// <summary>The faults in the order of the file, and then in that of its schedule.</summary>
-    internal IReadOnlyList<SiteFileError> Faults() =>
+    /// <summary>The errors in the order of the file, and then in that of its schedule.</summary>
+    internal IReadOnlyList<SiteFileError> Errors() =>
     [
-        .. _faults.OrderBy(f => f.Offset).Select(Located),
-        .. _faultsOfCells.OrderBy(f => f.Key.Row).ThenBy(f => f.Key.Column).Select(f => new SiteFileError(f.Key, f.Value)),
+        .. _errors.OrderBy(f => f.Offset).Select(Located),
+        .. _errorsOfCells.OrderBy(f => f.Key.Row).ThenBy(f => f.Key.Column).Select(f => new SiteFileError(f.Key, f.Value)),
     ];
 
-    /// <summary>Notes a fault: of a place, or of the whole file where there are no places.</summary>
+    /// <summary>Notes an error: of a place, or of the whole file where there are no places.</summary>
     internal void Add(string message, int offset, Place? at = null)
     {
         if (at?.Cell is Cell cell) Add(message, cell);
-        else _faults.Add((offset, at?.Path ?? "$", message));
+        else _errors.Add((offset, at?.Path ?? "$", message));
     }
 
-    /// <summary>Notes a fault of a cell; the first, for others follow from it.</summary>
-    internal void Add(string message, Cell cell) => _faultsOfCells.TryAdd(cell, message);
+    /// <summary>Notes an error of a cell; the first, for others follow from it.</summary>
+    internal void Add(string message, Cell cell) => _errorsOfCells.TryAdd(cell, message);
 
     /// <summary>The parts of one list, as far as they were read by now.</summary>
     internal Catalog<T> CatalogOf<T>(PartList<T> list) where T : class
@@ -37,9 +37,9 @@ internal sealed class SiteReading(SourceText source, int maxDepth)
         return (Catalog<T>)catalog;
     }
 
-    private SiteFileError Located((int Offset, string Path, string Message) fault)
+    private SiteFileError Located((int Offset, string Path, string Message) error)
     {
-        (int line, int column) = source.Locate(fault.Offset);
-        return new SiteFileError(fault.Path, line, column, fault.Message);
+        (int line, int column) = source.Locate(error.Offset);
+        return new SiteFileError(error.Path, line, column, error.Message);
     }
 }

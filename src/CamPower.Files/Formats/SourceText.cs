@@ -23,7 +23,7 @@ internal sealed class SourceText(ReadOnlyMemory<byte> utf8)
         return (line + 1, Encoding.UTF8.GetCharCount(Bytes[LineStarts[line]..offset]) + 1);
     }
 
-    // Only a file with a fault needs them.
+    // Only a file with an error needs them.
     private List<int> LineStarts =>
         _lineStarts ??= [0, .. Enumerable.Range(0, utf8.Length).Where(i => utf8.Span[i] == (byte)'\n').Select(i => i + 1)];
 }

@@ -71,7 +71,7 @@ internal static class BoxFormats
             if (receptacle[at] is Receptacle plug) box = box.WithReceptacle(plug);
             if (battery[at] is not DistributionBox backed) return box;
             if (box.Supply.Output is DcOutput) return box.WithBattery(backed.Battery!, backed.BatteryProtection, backed.BackupTime);
-            at[battery].FaultOnce("a supply of alternating current cannot charge a battery");
+            at[battery].ErrorOnce("a supply of alternating current cannot charge a battery");
             return box;
         };
 
@@ -80,11 +80,11 @@ internal static class BoxFormats
 
         void CheckForms(Place at)
         {
-            if (adapter.IsGiven(at) && !adapter[at]) at[adapter].FaultOnce("adapter can only be true; leave it out for a box");
-            if (enclosure.IsGiven(at) && cabinet.IsGiven(at)) at[enclosure].FaultOnce("a box in a cabinet has no enclosure of its own");
+            if (adapter.IsGiven(at) && !adapter[at]) at[adapter].ErrorOnce("adapter can only be true; leave it out for a box");
+            if (enclosure.IsGiven(at) && cabinet.IsGiven(at)) at[enclosure].ErrorOnce("a box in a cabinet has no enclosure of its own");
             if (HasSeveralForms(at)) return;
-            if (adapter[at] && terminals.IsGiven(at)) at[terminals].FaultOnce("an adapter has no terminals, only its lead");
-            if (outputList.IsGiven(at) && claimed.IsGiven(at)) at[claimed].FaultOnce("outputs that are listed claim it one by one");
+            if (adapter[at] && terminals.IsGiven(at)) at[terminals].ErrorOnce("an adapter has no terminals, only its lead");
+            if (outputList.IsGiven(at) && claimed.IsGiven(at)) at[claimed].ErrorOnce("outputs that are listed claim it one by one");
         }
 
         DistributionBox Bare(Place at)

@@ -21,7 +21,7 @@ internal static class CableFormats
         return at =>
         {
             Conductor nominal = new(size[at], stranding[at], material[at]);
-            bool isTabulated = table[at] is not null && !at.IsFaulty;
+            bool isTabulated = table[at] is not null && !at.HasError;
             Conductor wire = isTabulated ? table[at]!.LookUp(nominal.Size, nominal.Stranding, nominal.Material) : nominal;
             return wire.InParallel(wires[at] ?? 1);
         };

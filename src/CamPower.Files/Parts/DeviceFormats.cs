@@ -105,7 +105,7 @@ internal static class DeviceFormats
         o.OneOf(new Form(draw), new Form(label));
         return at => new Device(
             name[at], kind[at], label.IsGiven(at) && !draw.IsGiven(at) ? label[at] : draw[at],
-            at[dc].IsFaulty ? StandIn.Range : dc[at], ac[at], starting[at], connector[at], inrush[at], switchedInrush[at]);
+            at[dc].HasError ? StandIn.Range : dc[at], ac[at], starting[at], connector[at], inrush[at], switchedInrush[at]);
     }) { Else = new Device("stand-in", DeviceKind.Other, new ComponentDraw(Load.None), StandIn.Range) };
 
     /// <summary>The models of the devices.</summary>

@@ -11,8 +11,8 @@ internal sealed class KnownNames(IEnumerable<string> names, Place list, string m
     private readonly HashSet<string> _names = new(names, StringComparer.Ordinal);
     private readonly bool _areComplete = list.IsMissing ? mayBeLeftOut : list.Value is not null && AreSound(list, member);
 
-    /// <summary>Whether there is no fault in a member of any item of a list.</summary>
-    internal static bool AreSound(Place list, string member) => list.Children.All(item => !item.Member(member).IsFaulty);
+    /// <summary>Whether there is no error in a member of any item of a list.</summary>
+    internal static bool AreSound(Place list, string member) => list.Children.All(item => !item.Member(member).HasError);
 
     internal bool Has(string name) => _names.Contains(name);
 
@@ -21,7 +21,7 @@ internal sealed class KnownNames(IEnumerable<string> names, Place list, string m
     {
         bool isStandIn = string.Equals(name, at.Path, StringComparison.Ordinal);
         if (isStandIn) return;
-        if (Has(name)) at.FaultOnce(message);
-        else if (_areComplete) at.FaultOnce(message + Phrase.DidYouMean(name, _names));
+        if (Has(name)) at.ErrorOnce(message);
+        else if (_areComplete) at.ErrorOnce(message + Phrase.DidYouMean(name, _names));
     }
 }

@@ -45,8 +45,8 @@ internal static class ProtectionFormats
         var breakingCapacity = o.Required("breakingCapacity", "The largest current that it interrupts.", Quantities.Current,
             f => f.BreakingCapacity!.Value);
         var coldResistance = o.Required("coldResistance", "Its resistance cold.", Quantities.Resistance, f => f.MinimumResistance);
-        var melting = o.Optional("leastMeltingIntegral", "The least I2t that melts it; a typical value is none.", Quantities.JouleIntegral,
-            f => f.LeastMeltingIntegral);
+        var melting = o.Optional("minimumMeltingIntegral", "The minimum I2t that melts it, not a typical value.",
+            Quantities.JouleIntegral, f => f.MinimumMeltingIntegral);
         var rerating = o.Optional("rerating", "How its rated current changes with the air around it.", CurveFormats.Ambient,
             f => f.Rerating);
         return at => new Fuse(

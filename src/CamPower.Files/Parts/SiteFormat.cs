@@ -46,7 +46,7 @@ internal static class SiteFormat
         {
             RunOrigin from = one[at], to = other[at];
             bool isItself = string.Equals(from.BoxName, to.BoxName, StringComparison.Ordinal) && from.OutputNumber == to.OutputNumber;
-            if (isItself && !at.IsFaulty) at[other].Fault("an output is not joined to itself");
+            if (isItself && !at.HasError) at[other].Error("an output is not joined to itself");
             return new OutputTie(from.BoxName!, from.OutputNumber, to.BoxName!, isItself ? to.OutputNumber + 1 : to.OutputNumber);
         };
     });
@@ -59,8 +59,8 @@ internal static class SiteFormat
             c => c.Site.Altitude);
         o.Required("cables", "The kinds of cable that the runs are made of.", CableFormats.Cables, c => c.Cables);
         o.Required("models", "The models of camera and other device.", DeviceFormats.Models, c => c.Models);
-        o.Optional("protectiveDevices", "The protective devices of outputs and batteries, beside those of the library.", ProtectionFormats.Devices,
-            c => IfAny(c.ProtectiveDevices));
+        o.Optional("protectiveDevices", "The protective devices of outputs and batteries, beside those of the library.",
+            ProtectionFormats.Devices, c => IfAny(c.ProtectiveDevices));
         o.Optional("cabinets", "The cabinets in which several boxes stand together and share the air.", EnclosureFormats.Cabinets,
             c => IfAny(c.Cabinets));
         var conditions = o.Required("conditions", "The conditions that the site must survive; at least one.",
@@ -82,7 +82,7 @@ internal static class SiteFormat
             // Beside its parts nothing but the altitude and the structure of a site can be wrong: the altitude shows in any site.
             var other = new Site("stand-in", [Condition.Day(StandIn.Surroundings)], [], [], [], altitude: altitude[at]);
             StructureCheck.Note(at, conditions[at], boxes[at], runs[at], devices[at], links[at] ?? [], bonds[at] ?? [], ties[at] ?? []);
-            Site site = at.IsFaulty
+            Site site = at.HasError
                 ? other
                 : new Site(name[at], conditions[at], boxes[at], runs[at], devices[at], links[at], bonds[at], altitude[at], ties[at]);
             return new Content(site, [], [], [], [], [], [], []);
@@ -92,8 +92,8 @@ internal static class SiteFormat
     /// <summary>The JSON Schema of the file.</summary>
     internal static Lazy<string> Schema { get; } = new(SchemaText);
 
-    /// <summary>Reads a site; null where the file has a fault, which is noted.</summary>
-    internal static Site? Read(Place root) => File.Read(root) is Content content && !root.IsFaulty ? content.Site : null;
+    /// <summary>Reads a site; null where the file has an error, which is noted.</summary>
+    internal static Site? Read(Place root) => File.Read(root) is Content content && !root.HasError ? content.Site : null;
 
     /// <summary>The text of a site.</summary>
     internal static string Text(Site site) => Texts(site, []).Json;

@@ -40,7 +40,8 @@ internal static class StandIn
 
     internal static DcOutput Output { get; } = new(ElectricPotential.FromVolts(12), ElectricCurrent.FromAmperes(1), Ratio.Zero);
 
-    internal static DistributionBox Box { get; } = DistributionBox.Adapter("stand-in", new Supply("stand-in", Output, Derating.GenericEnclosed));
+    internal static DistributionBox Box { get; } =
+        DistributionBox.Adapter("stand-in", new Supply("stand-in", Output, Derating.GenericEnclosed));
 
     internal static CableRun Run { get; } = new(
         Cable.Pair(WireSize.Awg(18), Stranding.Solid, ConductorMaterial.AnnealedCopper), Length.Zero);

@@ -6,7 +6,7 @@ using CamPower.Files.Formats;
 
 namespace CamPower.Files.Parts;
 
-/// <summary>The faults of a site's structure, as the core finds them, at their places in the file.</summary>
+/// <summary>The errors of a site's structure, as the core finds them, at their places in the file.</summary>
 internal static class StructureCheck
 {
     internal static void Note(Place root, IReadOnlyList<Condition> conditions, IReadOnlyList<DistributionBox> boxes,
@@ -42,7 +42,7 @@ internal static class StructureCheck
             // Where runs start is not known: a return may well come back to its box.
             bool mayReturn = (list, member) is ("runs", "returnAt") && junctions.Has(name) && !KnownNames.AreSound(runList, "from");
             string message = Phrase.MessageOf(error);
-            if (known is null) place.FaultOnce(message);
+            if (known is null) place.ErrorOnce(message);
             else if (!mayReturn) known.NoteReference(name, place, message);
         }
 

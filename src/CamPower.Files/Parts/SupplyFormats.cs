@@ -70,8 +70,8 @@ internal static class SupplyFormats
         return at =>
         {
             bool isAc = output[at] == CurrentKind.Ac;
-            foreach ((Member member, string message) in ofDcAlone.Where(m => isAc && m.Member.IsGiven(at))) at[member].FaultOnce(message);
-            bool isTrimSound = !at[trim].IsFaulty;
+            foreach ((Member member, string message) in ofDcAlone.Where(m => isAc && m.Member.IsGiven(at))) at[member].ErrorOnce(message);
+            bool isTrimSound = !at[trim].HasError;
             SupplyOutput made = isAc
                 ? new AcOutput(nominal[at], ratedCurrent[at], tolerance[at], resistance[at], overload[at], rise[at])
                 : Charger(new DcOutput(nominal[at], ratedCurrent[at], tolerance[at], isTrimSound ? trim[at] : null,

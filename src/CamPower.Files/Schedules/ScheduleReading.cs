@@ -40,7 +40,7 @@ internal sealed class ScheduleReading
         string name = _table.TextAt(cells, ScheduleColumns.Name);
         if (!string.IsNullOrWhiteSpace(name) && !_deviceNames.Add(name))
         {
-            device.Member("name").Fault($"the name {Phrase.Quoted(name)} is used twice");
+            device.Member("name").Error($"the name {Phrase.Quoted(name)} is used twice");
         }
 
         // The far end of the run has the name of the device where none is given.
@@ -125,7 +125,7 @@ internal sealed class ScheduleReading
         _ = new Place(_root.File, parent, member, 0, 0, kind, text) { Cell = cell };
 
     private void Missing(Place parent, string member, Cell cell, string message) =>
-        new Place(_root.File, parent, member, 0, 0, JsonTokenType.None, null) { Cell = cell }.Fault(message);
+        new Place(_root.File, parent, member, 0, 0, JsonTokenType.None, null) { Cell = cell }.Error(message);
 
     private Place Object(Place parent, string? name, Cell cell) =>
         new(_root.File, parent, name, 0, 0, JsonTokenType.StartObject, null) { Cell = cell };

@@ -25,9 +25,9 @@ internal static class WattsModel
         }
 
         // A current of zero in a unit of its own would be lost.
-        ElectricCurrent current = draw.Base.CurrentShare;
-        if (current.Value != 0 || current.Unit != ElectricCurrentUnit.Ampere || draw.Base.ResistanceShare is not null) return null;
-        string watts = Quantities.Power.Text(draw.Base.PowerShare);
+        ElectricCurrent current = draw.Base.CurrentComponent;
+        if (current.Value != 0 || current.Unit != ElectricCurrentUnit.Ampere || draw.Base.ResistanceComponent is not null) return null;
+        string watts = Quantities.Power.Text(draw.Base.PowerComponent);
         string lowest = Quantities.Voltage.Text(model.DcInput!.Lowest), highest = Quantities.Voltage.Text(model.DcInput.Highest);
         bool isNamedSo = string.Equals(model.Name, Name(watts, lowest, highest), StringComparison.Ordinal);
         return isNamedSo ? (watts, lowest, highest) : null;

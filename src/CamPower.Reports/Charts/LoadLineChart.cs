@@ -44,7 +44,7 @@ internal static class LoadLineChart
         if (!result.TryGetOperatingPoint(out OperatingPoint point))
         {
             return "takes more than the run lets through at any voltage: no operating point. "
-                + Invariant($"The run carries at most {(double)(result.MostPower?.Watts ?? 0):0.##} W of constant power.");
+                + Invariant($"The run carries at most {(double)(result.MaximumPower?.Watts ?? 0):0.##} W of constant power.");
         }
 
         double settled = point.Voltage.Volts, unstable = result.UnstableVoltage.Volts;

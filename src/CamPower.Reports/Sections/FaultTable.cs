@@ -34,7 +34,7 @@ internal static class FaultTable
 
     private static string[] Answer(OutputFaults output, int allDevices)
     {
-        RailDuringFault worst = output.Shorts.Select(s => s.Rail).OrderByDescending(r => r.Dark.Count)
+        SupplyDuringFault worst = output.Shorts.Select(s => s.Supply).OrderByDescending(r => r.Dark.Count)
             .ThenByDescending(r => r.BelowWindow.Count).First();
         return
         [
@@ -46,10 +46,10 @@ internal static class FaultTable
         ];
     }
 
-    private static string Dark(RailDuringFault rail, int others)
+    private static string Dark(SupplyDuringFault rail, int others)
     {
         if (others == 0) return Said.Nothing;
-        if (rail.State == RailState.Unknown) return "not known";
+        if (rail.State == SupplyState.Unknown) return "not known";
         if (rail.Dark.Count == others) return "all";
         string names = string.Join(", ", rail.Dark.Select(d => d.Name).Concat(rail.BelowWindow.Select(d => $"perhaps {d.Name}")));
         return names.Length == 0 ? "none" : names;
@@ -60,7 +60,7 @@ internal static class FaultTable
     private static string Conductors(OutputFaults output)
     {
         HashSet<WithstandVerdict> verdicts = [.. output.Shorts.Select(s => s.WithstandVerdict)];
-        if (verdicts.Contains(WithstandVerdict.DoesNotStand)) return "do not withstand it";
+        if (verdicts.Contains(WithstandVerdict.DoesNotWithstand)) return "do not withstand it";
         if (verdicts.Contains(WithstandVerdict.Unknown)) return "not known";
         return verdicts.Contains(WithstandVerdict.HotterThanInService) ? "hotter than allowed in service" : "withstand it";
     }

@@ -42,7 +42,7 @@ public sealed class BoxInCondition
             ? DeratedAmperes
             : box.Supply.DeratedAmperesAt(SupplyCelsius + UncertainKelvins, condition.LineVolts, altitudeMeters);
         IsDemandOnly = isDemandOnly;
-        Rail = rail?.State ?? RailState.StaysUp;
+        SupplyState = rail?.State ?? SupplyState.StaysUp;
         RailVolts = rail?.Volts ?? box.Supply.Output.LowestVolts;
         StartingCurrent = rail?.StartingCurrent ?? default;
         StartingInrush = rail?.StartingInrush ?? default;
@@ -131,14 +131,14 @@ public sealed class BoxInCondition
     /// overload.</summary>
     /// <remarks>Where it has no limit, or nobody declares what it does, its rated current is where it is no longer known to stay
     /// up.</remarks>
-    public RailState Rail { get; }
+    public SupplyState SupplyState { get; }
 
     /// <summary>The lowest voltage at its terminals with everything on; 0 where it pulses, is off or finds no balance, null where it is not
     /// known. [V]</summary>
-    public ElectricPotential? RailVoltage => Rail switch
+    public ElectricPotential? SupplyVoltage => SupplyState switch
     {
-        RailState.Unknown => null,
-        RailState.StaysUp or RailState.Dragged => ElectricPotential.FromVolts(RailVolts),
+        SupplyState.Unknown => null,
+        SupplyState.StaysUp or SupplyState.Dips => ElectricPotential.FromVolts(RailVolts),
         _ => ElectricPotential.Zero,
     };
 

@@ -38,14 +38,14 @@ internal sealed class BoxRail
 
         _branches = new Lazy<RailBranch[]>(
             () => [.. groups.Select(g => new RailBranch(g.Circuit, g.Lowest, box, g.Loads, cancellationToken))]);
-        State = RailState.StaysUp;
+        State = SupplyState.StaysUp;
         if (Limits.IsAbove(amperes, RailBalance.LimitOf(_supply)))
         {
             _load = new RailLoad(GivenAt, _fullVolts, _branches.Value);
             State = Overloaded(_load);
         }
 
-        _dips = State == RailState.StaysUp ? new InrushDips(box, groups, _fullVolts) : null;
+        _dips = State == SupplyState.StaysUp ? new InrushDips(box, groups, _fullVolts) : null;
         StartingCurrent = Starting(groups);
         StartingInrush = Charging(groups);
 
@@ -54,7 +54,7 @@ internal sealed class BoxRail
     }
 
     /// <summary>What the voltage does.</summary>
-    internal RailState State { get; }
+    internal SupplyState State { get; }
 
     /// <summary>The voltage: where it is dragged to, or its lowest while it stays up. [V]</summary>
     internal double Volts { get; private set; }
@@ -75,15 +75,15 @@ internal sealed class BoxRail
     /// <summary>A device as it is behind this rail, given what it is behind one that stays up.</summary>
     internal DeviceInCondition With(DeviceInCondition device, FedDevice fed)
     {
-        if (State == RailState.StaysUp || device.State is not (DeviceState.Up or DeviceState.Restarting)) return Started(device);
+        if (State == SupplyState.StaysUp || device.State is not (DeviceState.Up or DeviceState.Restarting)) return Started(device);
         return State switch
         {
-            RailState.Pulses => device.Not(DeviceState.Restarting),
-            RailState.Off => device.Not(DeviceState.NeverUp),
-            RailState.Dragged when _on.TryGetValue(fed, out double volts) => device.State == DeviceState.Up
+            SupplyState.Pulses => device.Not(DeviceState.Restarting),
+            SupplyState.Off => device.Not(DeviceState.NeverUp),
+            SupplyState.Dips when _on.TryGetValue(fed, out double volts) => device.State == DeviceState.Up
                 ? device.At(_lowest.With(_box, Volts), volts)
                 : device,
-            RailState.Dragged when fed.Device.Model.Starting is Starting starting =>
+            SupplyState.Dips when fed.Device.Model.Starting is Starting starting =>
                 device.Not(Recovered >= starting.TurnOnVolts ? DeviceState.Restarting : DeviceState.NeverUp),
             _ => device.Not(DeviceState.SupplyOverloaded),
         };
@@ -101,21 +101,21 @@ internal sealed class BoxRail
             : held;
     }
 
-    private RailState Overloaded(RailLoad load)
+    private SupplyState Overloaded(RailLoad load)
     {
-        if (_supply.Overload is null) return RailState.Unknown;
-        if (_supply.Overload.ShutsDown) return RailState.Off;
-        if (_supply.Overload.Pulses) return RailState.Pulses;
-        if (!RailBalance.IsKnown(_supply)) return RailState.Unknown;
+        if (_supply.Overload is null) return SupplyState.Unknown;
+        if (_supply.Overload.ShutsDown) return SupplyState.Off;
+        if (_supply.Overload.Pulses) return SupplyState.Pulses;
+        if (!RailBalance.IsKnown(_supply)) return SupplyState.Unknown;
         RailRest rest = load.Rest(Volts, _ => -_standingAmperes, without: null);
-        if (rest.IsBalance && rest.Volts >= Volts) return RailState.StaysUp;
+        if (rest.IsBalance && rest.Volts >= Volts) return SupplyState.StaysUp;
         Volts = rest.Volts;
         foreach ((FedDevice device, bool isOn, double volts) in load.Branches.SelectMany(b => b.At(Volts)))
         {
             if (isOn) _on[device] = volts;
         }
 
-        return RailState.Dragged;
+        return SupplyState.Dips;
     }
 
     // Where the rail comes back to once those have let go that were too much.

@@ -82,7 +82,7 @@ public sealed class DeviceInCondition
 
     /// <summary>Where its run cannot carry what it asks for, the most constant power that the run could carry beside its
     /// other shares; otherwise null, and null where it shares its way with others. [W]</summary>
-    public Power? MostPower => SolvedVolts > 0 || _circuit.MostWatts(_index, _rail, _loads) is not double watts
+    public Power? MaximumPower => SolvedVolts > 0 || _circuit.MostWatts(_index, _rail, _loads) is not double watts
         ? null
         : Power.FromWatts(watts);
 

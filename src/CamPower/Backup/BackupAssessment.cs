@@ -84,7 +84,8 @@ public sealed class BackupAssessment
     }
 
     /// <summary>Whether the supply is off, or off again and again, while more is drawn than its limit.</summary>
-    internal bool IsOffWhileOverloaded => Box.Supply.Output.Overload is OverloadBehavior overload && (overload.ShutsDown || overload.Pulses);
+    internal bool IsOffWhileOverloaded =>
+        Box.Supply.Output.Overload is OverloadBehavior overload && (overload.ShutsDown || overload.Pulses);
 
     /// <summary>Load and charging current together against the derated rating of the supply, in the worst condition that lasts.</summary>
     public Judgment WhileCharging

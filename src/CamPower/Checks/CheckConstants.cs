@@ -13,7 +13,7 @@ internal static class CheckConstants
 
     /// <summary>Service temperature of an insulation that is not stated. [°C]</summary>
     public static CitedValue UnstatedInsulation { get; } =
-        new("Highest temperature in service of an insulation that is not stated", 60, "°C", Sources.UndeclaredInsulation);
+        new("Highest temperature in service of an insulation that is not stated", 60, "°C", Sources.InsulationNotStated);
 
     /// <summary>Highest direct voltage of extra-low voltage, free of ripple. [V]</summary>
     public static CitedValue ExtraLowDirectVoltage { get; } =

@@ -66,12 +66,12 @@ public abstract class Rule
     /// <summary>Identifiers of rules that replace this one: where one of them has a finding about a thing, this one gives none about
     /// it.</summary>
     /// <remarks>A <see cref="RuleSet"/> applies it among its own rules. A rule that is asked alone gives all its findings.</remarks>
-    public virtual IReadOnlyList<string> StandsBackFor => [];
+    public virtual IReadOnlyList<string> YieldsTo => [];
 
     /// <summary>Identifiers of rules that replace this one in a condition: where one of them has a finding about a thing in a condition,
     /// this one gives none about it in that condition.</summary>
     /// <remarks>A <see cref="RuleSet"/> applies it among its own rules. A finding without a condition counts in every condition.</remarks>
-    public virtual IReadOnlyList<string> StandsBackInConditionsOf => [];
+    public virtual IReadOnlyList<string> YieldsInConditionsOf => [];
 
     /// <summary>All findings of the rule, one for each fact about a thing.</summary>
     /// <param name="evidence">The solved site and the studies of it.</param>

@@ -65,8 +65,8 @@ public sealed class RuleSet
     }
 
     /// <summary>Checks a solved site: all findings of the rules, worst first, and of one severity in the order of the rules.</summary>
-    /// <remarks>A rule gives no finding where another rule of the set replaces it (<see cref="Rule.StandsBackFor"/>,
-    /// <see cref="Rule.StandsBackInConditionsOf"/>).</remarks>
+    /// <remarks>A rule gives no finding where another rule of the set replaces it (<see cref="Rule.YieldsTo"/>,
+    /// <see cref="Rule.YieldsInConditionsOf"/>).</remarks>
     /// <param name="assessment">The solved site.</param>
     /// <param name="cancellationToken">Cancels the check between two findings, and the study of faults at any time.</param>
     /// <exception cref="ArgumentNullException"><paramref name="assessment"/> is null.</exception>

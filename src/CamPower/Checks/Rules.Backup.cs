@@ -18,7 +18,7 @@ public static partial class Rules
             from backup in evidence.Backups
             where backup.Box.BatteryProtection == ProtectiveDevice.None
             select rule.Find(Subject.Of(backup.Box),
-                Invariant($"{backup.Battery.Name} has no fuse at its terminal; a short there draws up to {ShortOf(backup):0} A."),
+                Invariant($"Its battery has no fuse at its terminal; a short there draws up to {ShortOf(backup):0} A."),
                 backup.Battery.ShortCircuitCurrent));
 
     /// <summary>The fuse of a battery is not rated for its voltage or for its short-circuit current.</summary>
@@ -54,7 +54,7 @@ public static partial class Rules
     /// <summary>A supply is not set to the float voltage of its battery.</summary>
     public static Rule FloatVoltageWrong { get; } = new SimpleRule("float-voltage-wrong", Severity.Failure,
         "A supply is not set to the float voltage of its battery. Too low never fills it; too high ages it, and it gives off gas.",
-        "Set the supply to the float voltage that the maker of the battery states, and check that every device accepts it.",
+        "Set the supply to the float voltage on the data sheet of the battery. Check that every device accepts it.",
         Sources.CommonPractice, (rule, evidence) =>
             from backup in evidence.Backups
             let judged = backup.FloatVoltage
@@ -78,7 +78,7 @@ public static partial class Rules
     public static Rule ThinBatteryBackup { get; } = new SimpleRule("thin-battery-backup", Severity.Caution,
         "With 80 % of the battery's capacity left, the first device is off before the backup time is over.",
         "Use a larger battery, or replace this one sooner and test it every year.",
-        Sources.Ieee485Aging, standsBackFor: ["battery-backup-too-short"], check: (rule, evidence) => evidence.Backups.SelectMany(
+        Sources.Ieee485Aging, yieldsTo: ["battery-backup-too-short"], check: (rule, evidence) => evidence.Backups.SelectMany(
             backup => Rule.Worst(
                 from c in backup.InConditions
                 where backup.Box.BackupTime is not null && Lasts(backup, c.Old).IsViolated
@@ -89,7 +89,7 @@ public static partial class Rules
     public static Rule ChargingAboveDeratedRating { get; } = new SimpleRule("charging-above-derated-rating", Severity.Caution,
         "After an outage the load and the charging current together are above the derated rating of the supply.",
         "Limit the charging current, or use a larger supply. A supply that shuts down does not come back after an outage.",
-        Sources.GenericDerating, standsBackFor: ["supply-above-derated-rating"], check: (rule, evidence) =>
+        Sources.GenericDerating, yieldsTo: ["supply-above-derated-rating"], check: (rule, evidence) =>
             from backup in evidence.Backups
             let judged = backup.WhileCharging
             where judged.IsViolated

@@ -21,7 +21,7 @@ public static partial class Rules
             where ReferenceEquals(output.Output.Protection, ProtectiveDevice.None)
                 && !(output.Box.IsAdapter && output.MissingForVerdict != FaultData.None)
             let worst = output.Shorts
-                .FirstOrDefault(s => s.WithstandVerdict is not (WithstandVerdict.Stands or WithstandVerdict.NoConductor))
+                .FirstOrDefault(s => s.WithstandVerdict is not (WithstandVerdict.Withstands or WithstandVerdict.NoConductor))
             where worst is not null
             select rule.Find(Subject.Of(output.Box, output.Output),
                 $"Nothing interrupts a short at {FaultRuleText.Place(worst)}. " +
@@ -69,7 +69,7 @@ public static partial class Rules
         Sources.AdiabaticWithstand, (rule, evidence) =>
             from output in evidence.Faults
             where output.Output.Protection is not null && !ReferenceEquals(output.Output.Protection, ProtectiveDevice.None)
-            let worst = output.Shorts.FirstOrDefault(s => s.WithstandVerdict == WithstandVerdict.DoesNotStand)
+            let worst = output.Shorts.FirstOrDefault(s => s.WithstandVerdict == WithstandVerdict.DoesNotWithstand)
             where worst is not null
             select rule.Find(Subject.Of(output.Box, output.Output),
                 Invariant($"A short at {FaultRuleText.Place(worst)} draws up to {worst.Largest!.Value.Amperes:0.0} A; ") +

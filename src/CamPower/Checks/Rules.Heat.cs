@@ -39,7 +39,7 @@ public static partial class Rules
     public static Rule ThinHeatMargin { get; } = new SimpleRule("thin-heat-margin", Severity.Caution,
         "The air in an enclosure is cooler than its supply is rated for, but by less than the uncertainty of the heat model.",
         "Measure the temperature inside on a hot day, take heat out of the box, or use a larger enclosure.",
-        Sources.EnclosureHeatBalance, standsBackFor: ["supply-too-hot"],
+        Sources.EnclosureHeatBalance, yieldsTo: ["supply-too-hot"],
         check: (rule, evidence) => evidence.Assessment.Boxes.SelectMany(box => Rule.Worst(
             from c in box.InConditions
             where c.HottestAir.IsThin || (c.HottestAir.IsViolated && c.UncertainKelvins > 0)

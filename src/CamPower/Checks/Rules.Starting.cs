@@ -47,7 +47,7 @@ public static partial class Rules
         "They do not start, or are off for seconds.",
         "Use a supply with a higher current limit, or spread the devices over two supplies. " +
         "Otherwise use devices that start one after the other.",
-        Sources.Kirchhoff, standsBackInConditionsOf: ["supply-above-derated-rating", "split-adapter-beyond-rating"],
+        Sources.Kirchhoff, yieldsInConditionsOf: ["supply-above-derated-rating", "split-adapter-beyond-rating"],
         check: (rule, evidence) => evidence.Assessment.Boxes.SelectMany(box =>
         {
             List<Finding> starting = [.. BeyondLimit(rule, box, c => c.StartingCurrent, "as they start", severity: null)];
@@ -87,7 +87,7 @@ public static partial class Rules
     // The voltage found is 0 where there is none.
     private static SimpleRule NotStarting(string id, StartVerdict reason, string purpose, string remedy,
         Func<DeviceInCondition, Starting, (double Volts, double Limit)> compared, Func<Condition, double, double, string> message) =>
-        new(id, Severity.Failure, purpose, remedy, Sources.Kirchhoff, standsBackInConditionsOf: ["no-operating-point"],
+        new(id, Severity.Failure, purpose, remedy, Sources.Kirchhoff, yieldsInConditionsOf: ["no-operating-point"],
             check: (rule, evidence) => evidence.Assessment.Devices.SelectMany(device => Rule.Worst(
                 from c in device.InConditions
                 where c.Start == reason

@@ -15,7 +15,7 @@ public static partial class Rules
     public static Rule OutputOverloaded { get; } = new SimpleRule("output-overloaded", Severity.Failure,
         "An output of a box carries more current than its limit.",
         "Move a device to another output, or use a distribution box with a higher limit at each output.",
-        Sources.CommonPractice, standsBackFor: ["supply-above-derated-rating", "split-adapter-beyond-rating"],
+        Sources.CommonPractice, yieldsTo: ["supply-above-derated-rating", "split-adapter-beyond-rating"],
         check: (rule, evidence) =>
             from output in evidence.Assessment.Boxes.SelectMany(b => b.Outputs)
             // The one output of an adapter is the adapter.
@@ -35,26 +35,26 @@ public static partial class Rules
         "The total current of a box is above the derated rating of its supply.",
         "Use a supply with a higher rating there, or spread the load over two boxes. Cool a box that is too warm.",
         Sources.GenericDerating,
-        standsBackInConditionsOf:
+        yieldsInConditionsOf:
             ["receptacle-voltage-outside-supply-range", "supply-too-hot", "supply-too-cold", "split-adapter-beyond-rating"],
         check: (rule, evidence) => evidence.Assessment.Boxes.SelectMany(box => Rule.Worst(
             Overloads(box).Select(c => rule.Find(Subject.Of(box.Box),
                 Invariant($"Its outputs {Draw(c)} {c.Amperes:0.00} A in \"{c.Condition}\"; ") +
                 Invariant($"its supply can give {c.DeratedAmperes:0.00} A. ") +
-                Invariant($"Derated for {DeratedFor(c, box.Box.Supply.Output, evidence.Assessment.Site)}.{Then(c.Rail)}"),
+                Invariant($"Derated for {DeratedFor(c, box.Box.Supply.Output, evidence.Assessment.Site)}.{Then(c.SupplyState)}"),
                 c.TotalCurrent, c.DeratedRating, c.Condition)))));
 
     /// <summary>One adapter is split between several devices that together need more than it can give.</summary>
     public static Rule SplitAdapterBeyondRating { get; } = new SimpleRule("split-adapter-beyond-rating", Severity.Failure,
         "One adapter is split between devices that together draw more than it can give.",
         "Give each camera its own adapter, or use a distribution box.",
-        Sources.CommonPractice, standsBackInConditionsOf: ["receptacle-voltage-outside-supply-range", "supply-too-hot", "supply-too-cold"],
+        Sources.CommonPractice, yieldsInConditionsOf: ["receptacle-voltage-outside-supply-range", "supply-too-hot", "supply-too-cold"],
         check: (rule, evidence) =>
             from box in evidence.Assessment.Boxes
             where box.Box.IsAdapter && box.Outputs.Count == 1 && box.Outputs[0].Devices.Count > 1
             from finding in Rule.Worst(Overloads(box).Select(c => rule.Find(Subject.Of(box.Box),
                 Invariant($"Its {box.Outputs[0].Devices.Count} devices {Draw(c)} {c.Amperes:0.00} A in \"{c.Condition}\"; ") +
-                Invariant($"it can give {c.DeratedAmperes:0.00} A.{Then(c.Rail)}"),
+                Invariant($"it can give {c.DeratedAmperes:0.00} A.{Then(c.SupplyState)}"),
                 c.TotalCurrent, c.DeratedRating, c.Condition)))
             select finding);
 
@@ -69,8 +69,8 @@ public static partial class Rules
             "The total current of a box is within the derated rating of its supply, but above the headroom policy.",
             "Use the next larger supply, or spread the load.",
             CheckConstants.Headroom.Source, limit: policy,
-            standsBackFor: ["supply-above-derated-rating", "split-adapter-beyond-rating"],
-            standsBackInConditionsOf: ["receptacle-voltage-outside-supply-range", "supply-too-hot", "supply-too-cold", "thin-heat-margin"],
+            yieldsTo: ["supply-above-derated-rating", "split-adapter-beyond-rating"],
+            yieldsInConditionsOf: ["receptacle-voltage-outside-supply-range", "supply-too-hot", "supply-too-cold", "thin-heat-margin"],
             check: (rule, evidence) =>
                 from box in evidence.Assessment.Boxes
                 from finding in Rule.Worst(
@@ -100,7 +100,7 @@ public static partial class Rules
                 Invariant($"at {worst.LineVoltage.Volts:0.#} V in \"{worst.Condition}\"; ") +
                 Invariant($"it may carry {receptacle.Receptacle.MostAmperes:0.00} A, ") +
                 Invariant($"{receptacle.Receptacle.Share.Percent:0.#} % of its rating."),
-                worst.KnownCurrent, receptacle.Receptacle.MostCurrent, worst.Condition));
+                worst.KnownCurrent, receptacle.Receptacle.MaximumCurrent, worst.Condition));
 
     /// <summary>The current that a box draws from its receptacle is unknown.</summary>
     public static Rule ReceptacleLoadUnknown { get; } = new SimpleRule("receptacle-load-unknown", Severity.Note,
@@ -155,12 +155,12 @@ public static partial class Rules
     private static string Draw(BoxInCondition box) => box.IsDemandOnly ? "need" : "draw";
 
     // What becomes of the voltage of an overloaded supply, as a sentence after a space; nothing where it stays up.
-    private static string Then(RailState rail) => rail switch
+    private static string Then(SupplyState rail) => rail switch
     {
-        RailState.StaysUp => string.Empty,
-        RailState.Dragged => " Its voltage falls.",
-        RailState.Pulses => " Its voltage pulses, and its devices restart with it.",
-        RailState.Off => " It shuts down, and its devices go dark.",
+        SupplyState.StaysUp => string.Empty,
+        SupplyState.Dips => " Its voltage falls.",
+        SupplyState.Pulses => " Its voltage pulses, and its devices restart with it.",
+        SupplyState.Off => " It shuts down, and its devices go dark.",
         _ => " Its overload behavior is not stated.",
     };
 

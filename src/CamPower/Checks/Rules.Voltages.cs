@@ -43,7 +43,7 @@ public static partial class Rules
         "Check what the local code requires at this voltage.",
         CheckConstants.AccessibleDirectVoltage.Source,
         limit: ElectricPotential.FromVolts(CheckConstants.AccessibleDirectVoltage.Value),
-        standsBackFor: ["voltage-above-extra-low"],
+        yieldsTo: ["voltage-above-extra-low"],
         check: (rule, evidence) =>
             from box in evidence.Assessment.Boxes
             let output = box.Box.Supply.Output
@@ -77,7 +77,7 @@ public static partial class Rules
         Sources.MaximumPower, (rule, evidence) => evidence.Assessment.Devices.SelectMany(device => Rule.Worst(device.InConditions
             .Where(c => c.State != DeviceState.WrongCurrent && c.SolvedVoltage is null).OrderBy(SpareWatts)
             .Select(c => rule.Find(Subject.Of(c.Device), WithoutOperatingPoint(c),
-                c.MostPower is null ? null : c.Load.PowerShare, c.MostPower, c.Condition)))));
+                c.MaximumPower is null ? null : c.Load.PowerComponent, c.MaximumPower, c.Condition)))));
 
     /// <summary>A device is up, but gets less than the lowest voltage that it accepts.</summary>
     public static Rule Undervoltage { get; } = new SimpleRule("undervoltage", Severity.Failure,
@@ -102,7 +102,7 @@ public static partial class Rules
         return new SimpleRule("thin-voltage-margin", Severity.Caution,
             "The voltage at a device is within its range, but below the policy margin above the lowest that it accepts.",
             "Use the next larger conductor, or measure the voltage in its worst condition at commissioning.",
-            CheckConstants.VoltageMargin.Source, limit: policy, standsBackFor: ["undervoltage"],
+            CheckConstants.VoltageMargin.Source, limit: policy, yieldsTo: ["undervoltage"],
             check: (rule, evidence) =>
                 from device in evidence.Assessment.Devices
                 let lowest = LowestUp(device)
@@ -120,7 +120,7 @@ public static partial class Rules
     public static Rule OvervoltageAtLightLoad { get; } = new SimpleRule("overvoltage-at-light-load", Severity.Danger,
         "At the highest supply voltage and the lightest load, a device gets more voltage than it accepts.",
         "Do not energize. Set the supply lower. If far devices then get too little, give them larger conductors or their own supply.",
-        Sources.Kirchhoff, standsBackFor: ["supply-voltage-too-high"],
+        Sources.Kirchhoff, yieldsTo: ["supply-voltage-too-high"],
         check: (rule, evidence) =>
             from device in evidence.Assessment.Devices
             where device.AtLightLoad.IsViolated
@@ -133,7 +133,7 @@ public static partial class Rules
     public static Rule OvervoltageAtNoLoad { get; } = new SimpleRule("overvoltage-at-no-load", Severity.Caution,
         "Before a device draws current, it gets more voltage than it accepts. The cable drops the excess only while the device runs.",
         "Set the supply lower and use a larger conductor. Otherwise make sure that the device withstands this voltage while it is off.",
-        Sources.Kirchhoff, standsBackFor: ["supply-voltage-too-high", "overvoltage-at-light-load"],
+        Sources.Kirchhoff, yieldsTo: ["supply-voltage-too-high", "overvoltage-at-light-load"],
         check: (rule, evidence) =>
             from device in evidence.Assessment.Devices
             where device.BeforeItDraws.IsViolated
@@ -143,9 +143,10 @@ public static partial class Rules
                 device.BeforeItDraws.Value, device.BeforeItDraws.Limit));
 
     // What is left once it has the power that it needs: negative. A run that carries the other devices at no power has nothing for it.
-    private static double SpareWatts(DeviceInCondition device) => (double)((device.MostPower ?? Power.Zero) - device.Load.PowerShare).Watts;
+    private static double SpareWatts(DeviceInCondition device) =>
+        (double)((device.MaximumPower ?? Power.Zero) - device.Load.PowerComponent).Watts;
 
-    private static string WithoutOperatingPoint(DeviceInCondition device) => device.MostPower is Power maximum
+    private static string WithoutOperatingPoint(DeviceInCondition device) => device.MaximumPower is Power maximum
         ? Invariant($"It needs {device.Load} in \"{device.Condition}\"; the maximum power of its run is {(double)maximum.Watts:0.##} W.")
         : Invariant($"It needs {device.Load} in \"{device.Condition}\"; its run cannot carry that together with the other devices.");
 

@@ -30,26 +30,26 @@ internal sealed class ShortCollapsesSupplyVoltageRule : Rule
         where box.Key.Supply.Output.Overload is not null && box.Key.Outputs.Count > 1
         let culprits = box.Select(output => (output, worst: WorstOf(output))).Where(x => x.worst is not null).ToList()
         where culprits.Count > 0
-        let first = culprits.OrderByDescending(x => SeverityOf(x.output, x.worst!)).ThenByDescending(x => Taken(x.worst!.Rail)).First()
+        let first = culprits.OrderByDescending(x => SeverityOf(x.output, x.worst!)).ThenByDescending(x => Taken(x.worst!.Supply)).First()
         select Find(Subject.Of(box.Key),
             Invariant($"During a short at {FaultRuleText.Place(first.worst!)} on output {first.output.Output.Number} ") +
-            $"the supply {first.worst.Rail}. At other outputs {Devices(first.worst.Rail)}. {Ending(first.worst)} " +
+            $"the supply {first.worst.Supply}. At other outputs {Devices(first.worst.Supply)}. {Ending(first.worst)} " +
             Invariant($"The same holds for shorts at {culprits.Count} of its {box.Count()} used outputs."),
-            condition: first.worst!.Rail.Condition, severity: SeverityOf(first.output, first.worst));
+            condition: first.worst!.Supply.Condition, severity: SeverityOf(first.output, first.worst));
 
     private static Severity SeverityOf(OutputFaults output, ShortCircuit fault)
     {
         bool isUnknown = fault.Verdict == OperatingVerdict.None;
         if (isUnknown || ReferenceEquals(output.Output.Protection, ProtectiveDevice.None)) return Severity.Caution;
-        bool endsSoon = fault.Verdict == OperatingVerdict.Clears
+        bool endsSoon = fault.Verdict == OperatingVerdict.Operates
             && !(fault.Opening.Latest is Duration latest && latest.Seconds > CheckConstants.LongestDark.Value);
         return endsSoon ? Severity.Caution : Severity.Failure;
     }
 
-    private static int Taken(RailDuringFault rail) => rail.Dark.Count + rail.BelowWindow.Count;
+    private static int Taken(SupplyDuringFault rail) => rail.Dark.Count + rail.BelowWindow.Count;
 
     // Where the drop-out voltage of a device is not stated, it is known only that it gets less than it accepts.
-    private static string Devices(RailDuringFault rail)
+    private static string Devices(SupplyDuringFault rail)
     {
         string dark = Invariant($"{rail.Dark.Count} {(rail.Dark.Count == 1 ? "device goes" : "devices go")} dark");
         string get = rail.BelowWindow.Count == 1 ? "device gets" : "devices get";
@@ -63,8 +63,8 @@ internal sealed class ShortCollapsesSupplyVoltageRule : Rule
         : $"The protective device {fault.Opening}.";
 
     private ShortCircuit? WorstOf(OutputFaults output) => output.Shorts.Where(TakesOthersDown)
-        .OrderByDescending(s => SeverityOf(output, s)).ThenByDescending(s => Taken(s.Rail)).FirstOrDefault();
+        .OrderByDescending(s => SeverityOf(output, s)).ThenByDescending(s => Taken(s.Supply)).FirstOrDefault();
 
-    private bool TakesOthersDown(ShortCircuit fault) => Taken(fault.Rail) > 0
-        && !(fault.Verdict == OperatingVerdict.Clears && fault.Opening.Latest is Duration latest && latest.Seconds <= _seconds);
+    private bool TakesOthersDown(ShortCircuit fault) => Taken(fault.Supply) > 0
+        && !(fault.Verdict == OperatingVerdict.Operates && fault.Opening.Latest is Duration latest && latest.Seconds <= _seconds);
 }

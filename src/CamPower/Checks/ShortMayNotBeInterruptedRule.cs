@@ -27,8 +27,8 @@ internal sealed class ShortMayNotBeInterruptedRule() : Rule("short-may-not-be-in
 
     // A short above the rating of its protective device, one that lasts for a known time, and one that burns its conductors have other
     // rules.
-    private static bool Lasts(ShortCircuit fault) => fault.Opening.Verdict is OperatingVerdict.DoesNotClear or OperatingVerdict.MayClear
-        && fault.LetThrough is null && fault.WithstandVerdict != WithstandVerdict.DoesNotStand;
+    private static bool Lasts(ShortCircuit fault) => fault.Opening.Verdict is OperatingVerdict.DoesNotOperate or OperatingVerdict.MayOperate
+        && fault.LetThrough is null && fault.WithstandVerdict != WithstandVerdict.DoesNotWithstand;
 
     private static Severity SeverityOf(OutputFaults output, ShortCircuit fault)
     {

@@ -8,16 +8,16 @@ namespace CamPower.Checks;
 /// <remarks>A rule whose check needs functions of its own is a class on <see cref="Rule"/> instead.</remarks>
 internal sealed class SimpleRule(string id, Severity severity, string purpose, string remedy, Citation source,
     Func<Rule, Evidence, IEnumerable<Finding>> check, IQuantity? limit = null, bool isAboutWhatIsNotStated = false,
-    IReadOnlyList<string>? standsBackFor = null, IReadOnlyList<string>? standsBackInConditionsOf = null)
+    IReadOnlyList<string>? yieldsTo = null, IReadOnlyList<string>? yieldsInConditionsOf = null)
     : Rule(id, severity, purpose, remedy, source)
 {
     public override IQuantity? Limit { get; } = limit;
 
     public override bool IsAboutWhatIsNotStated { get; } = isAboutWhatIsNotStated;
 
-    public override IReadOnlyList<string> StandsBackFor { get; } = standsBackFor ?? [];
+    public override IReadOnlyList<string> YieldsTo { get; } = yieldsTo ?? [];
 
-    public override IReadOnlyList<string> StandsBackInConditionsOf { get; } = standsBackInConditionsOf ?? [];
+    public override IReadOnlyList<string> YieldsInConditionsOf { get; } = yieldsInConditionsOf ?? [];
 
     public override IEnumerable<Finding> Check(Evidence evidence) => check(this, Require.NotNull(evidence, nameof(evidence)));
 }

@@ -32,16 +32,16 @@ internal sealed class StandingBack
     {
         foreach (Finding finding in found)
         {
-            if (rule.StandsBackFor.Any(id => SpokenBy(id, finding.About).Count > 0)) continue;
+            if (rule.YieldsTo.Any(id => SpokenBy(id, finding.About).Count > 0)) continue;
             Finding? heard = Finding.Worst(InConditions(finding)
-                .Where(f => !rule.StandsBackInConditionsOf.Any(id => IsSpokenIn(f.Condition, SpokenBy(id, f.About)))));
+                .Where(f => !rule.YieldsInConditionsOf.Any(id => IsSpokenIn(f.Condition, SpokenBy(id, f.About)))));
             if (heard is null) continue;
             Remember(heard);
             yield return heard;
         }
     }
 
-    private static IEnumerable<string> Speakers(Rule rule) => rule.StandsBackFor.Concat(rule.StandsBackInConditionsOf);
+    private static IEnumerable<string> Speakers(Rule rule) => rule.YieldsTo.Concat(rule.YieldsInConditionsOf);
 
     private static IEnumerable<Finding> InConditions(Finding finding) => finding.Elsewhere.Prepend(finding);
 

@@ -21,8 +21,8 @@ internal readonly record struct Unstated(string What, string Where, string Decid
     internal static IReadOnlyList<Unstated> Of(Evidence evidence)
     {
         IEnumerable<Unstated> found = OfFaults(evidence).Concat(OfProtection(evidence)).Concat(OfStarts(evidence.Assessment))
-            .Concat(OfInrush(evidence.Assessment))
-            .Concat(OfBackup(evidence)).Concat(OfHeat(evidence.Assessment)).Concat(OfReceptacles(evidence)).Concat(OfShields(evidence.Assessment));
+            .Concat(OfInrush(evidence.Assessment)).Concat(OfBackup(evidence)).Concat(OfHeat(evidence.Assessment))
+            .Concat(OfReceptacles(evidence)).Concat(OfShields(evidence.Assessment));
         return [.. found.Distinct()];
     }
 

@@ -92,12 +92,12 @@ public static class CableRunQuestions
     /// <exception cref="ArgumentException">A conductor's resistance comes from a table, which says nothing of other sizes.</exception>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or the series has no sizes.</exception>
-    public static RunAnswer<WireSize> ThinnestSize(this CableRun run, WireSizeSeries series, Load load, ElectricPotential from,
+    public static RunAnswer<WireSize> SmallestSize(this CableRun run, WireSizeSeries series, Load load, ElectricPotential from,
         VoltageLimit accepted, Temperature conductorAt)
     {
         IReadOnlyList<WireSize> sizes = WireSize.Standard(series);
         return sizes.Count > 0
-            ? run.ThinnestSize(sizes, load, from, accepted, conductorAt)
+            ? run.SmallestSize(sizes, load, from, accepted, conductorAt)
             : throw new ArgumentOutOfRangeException(nameof(series), series, "The series has no standard sizes.");
     }
 
@@ -118,10 +118,10 @@ public static class CableRunQuestions
     /// Odd gauges are standard and rarely sold:
     /// <code>
     /// int[] sold = [22, 20, 18, 16, 14, 12];
-    /// RunAnswer&lt;WireSize&gt; size = run.ThinnestSize(sold.Select(WireSize.Awg), camera, from, accepted, conductorAt);
+    /// RunAnswer&lt;WireSize&gt; size = run.SmallestSize(sold.Select(WireSize.Awg), camera, from, accepted, conductorAt);
     /// </code>
     /// </example>
-    public static RunAnswer<WireSize> ThinnestSize(this CableRun run, IEnumerable<WireSize> sizes, Load load, ElectricPotential from,
+    public static RunAnswer<WireSize> SmallestSize(this CableRun run, IEnumerable<WireSize> sizes, Load load, ElectricPotential from,
         VoltageLimit accepted, Temperature conductorAt)
     {
         RunQuestion question = Ask(Require.NotNull(run, nameof(run)), Require.NotNull(load, nameof(load)),
@@ -243,8 +243,8 @@ public static class CableRunQuestions
     private static Load WithPower(Load beside, double watts)
     {
         Power power = Power.FromWatts(watts);
-        if (beside.IsLargerOf) return Load.LargerOf(power, beside.CurrentShare);
-        Load rest = Load.ConstantPower(power) + Load.ConstantCurrent(beside.CurrentShare);
-        return beside.ResistanceShare is ElectricResistance resistance ? rest + Load.ConstantResistance(resistance) : rest;
+        if (beside.IsLargerOf) return Load.LargerOf(power, beside.CurrentComponent);
+        Load rest = Load.ConstantPower(power) + Load.ConstantCurrent(beside.CurrentComponent);
+        return beside.ResistanceComponent is ElectricResistance resistance ? rest + Load.ConstantResistance(resistance) : rest;
     }
 }

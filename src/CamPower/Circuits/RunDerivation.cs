@@ -107,7 +107,7 @@ internal static class RunDerivation
             $"100*{Number(i * r)}/{Number(vs)}", 100 * (i * r / vs), "%", Sources.Kirchhoff);
         if (result.Load.Watts > 0 && r > 0)
         {
-            yield return MostPowerStep(result);
+            yield return MaximumPowerStep(result);
             yield return MarginStep(result);
         }
     }
@@ -115,9 +115,9 @@ internal static class RunDerivation
     internal static IEnumerable<DerivationStep> LimitSteps(RunResult result)
     {
         double left = Left(result);
-        if (left <= 0 || HasCurrentShare(result.Load)) yield return LeftStep(result);
+        if (left <= 0 || HasCurrentComponent(result.Load)) yield return LeftStep(result);
         if (left <= 0) yield break;
-        yield return MostPowerStep(result);
+        yield return MaximumPowerStep(result);
         if (result.Load.Watts > 0) yield return MarginStep(result);
     }
 
@@ -134,7 +134,7 @@ internal static class RunDerivation
             yield break;
         }
 
-        if (HasCurrentShare(load)) yield return LeftStep(result);
+        if (HasCurrentComponent(load)) yield return LeftStep(result);
         Symbols left = LeftSymbols(result), gain = GainSymbols(result);
         Symbols twice = gain.Plain.Length == 0
             ? new Symbols("2", "2", "2")
@@ -153,7 +153,7 @@ internal static class RunDerivation
         "a", "Source voltage left by the constant-current share", "Vs - R*I0", "a = V_s - R I_0",
         $"{Number(result.SourceVolts)} - {Number(result.Ohms)}*{Number(result.Load.Amperes)}", Left(result), "V", Sources.Kirchhoff);
 
-    private static DerivationStep MostPowerStep(RunResult result)
+    private static DerivationStep MaximumPowerStep(RunResult result)
     {
         Symbols left = LeftSymbols(result), gain = GainSymbols(result);
         Symbols most = RunKernel.IsLimitedByCurrent(result.SourceVolts, Left(result), result.Load)
@@ -188,12 +188,12 @@ internal static class RunDerivation
     /// <summary>A symbol with its index, or without one.</summary>
     internal static string Latex(string symbol, string index) => index.Length == 0 ? symbol : $"{symbol}_{{{index}}}";
 
-    private static bool HasCurrentShare(Load load) => load.Amperes > 0 && !load.IsLargerOf;
+    private static bool HasCurrentComponent(Load load) => load.Amperes > 0 && !load.IsLargerOf;
 
     private static double Left(RunResult result) => Exact.MinusProduct(result.SourceVolts, result.Ohms, result.Load.Amperes);
 
     // What a share does not use does not show: without a current share a is Vs, without a resistance 1 + R·G is 1.
-    private static Symbols LeftSymbols(RunResult result) => HasCurrentShare(result.Load)
+    private static Symbols LeftSymbols(RunResult result) => HasCurrentComponent(result.Load)
         ? new Symbols("a", "a", Number(Left(result)))
         : new Symbols("Vs", "V_s", Number(result.SourceVolts));
 

@@ -10,7 +10,7 @@ namespace CamPower;
 /// <remarks>
 /// Holds SI doubles; quantities are made when read, so a result costs no allocation and equality never depends
 /// on units. A run that cannot carry its load is a result too: <see cref="HasOperatingPoint"/> is false,
-/// <see cref="MostPower"/> says what it could carry, and reading a voltage throws. The default value is "no
+/// <see cref="MaximumPower"/> says what it could carry, and reading a voltage throws. The default value is "no
 /// result": it has no operating point, and everything but that throws. Sources: <see cref="Sources.Kirchhoff"/>
 /// and <see cref="Sources.MaximumPower"/>.
 /// </remarks>
@@ -18,7 +18,7 @@ namespace CamPower;
 /// <code>
 /// RunResult atCamera = run.Feed(camera, from: ElectricPotential.FromVolts(12), conductorAt: Temperature.FromDegreesCelsius(40));
 /// if (atCamera.TryGetOperatingPoint(out OperatingPoint point)) Console.WriteLine(point.Voltage);
-/// else Console.WriteLine($"The run carries at most {atCamera.MostPower}.");
+/// else Console.WriteLine($"The run carries at most {atCamera.MaximumPower}.");
 /// </code>
 /// </example>
 public readonly struct RunResult : IEquatable<RunResult>
@@ -117,7 +117,7 @@ public readonly struct RunResult : IEquatable<RunResult>
     /// For a load that draws the larger of two shares Vs² / (4·R), or (Vs − R·I₀)·I₀ where the current share already
     /// takes more than half of the source voltage.</remarks>
     /// <exception cref="InvalidOperationException">This is the default value.</exception>
-    public Power? MostPower
+    public Power? MaximumPower
     {
         get
         {
@@ -143,7 +143,7 @@ public readonly struct RunResult : IEquatable<RunResult>
 
     internal double Ohms => Run.OhmsAt(_celsius);
 
-    /// <summary>The operating point, or word that there is none; then <see cref="MostPower"/> says what the run could carry.</summary>
+    /// <summary>The operating point, or word that there is none; then <see cref="MaximumPower"/> says what the run could carry.</summary>
     /// <param name="point">Voltage and current at the load, or the default value.</param>
     public bool TryGetOperatingPoint(out OperatingPoint point)
     {

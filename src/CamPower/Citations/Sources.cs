@@ -514,7 +514,7 @@ public static class Sources
         "IEC 60068-2-5, Simulated solar radiation; MIL-STD-810G, method 505", CitationKind.FromMemory, null, "1120 W/m²");
 
     /// <summary>What a thin conductor carries, from what a larger one carries.</summary>
-    public static Citation ThinConductor { get; } = new(
+    public static Citation SmallConductor { get; } = new(
         "Heat transfer from a slender cylinder, any textbook", CitationKind.Textbook, null,
         "the thinner a wire, the more heat leaves a unit of its surface: "
             + "with no more than that of the thinnest tabled one, thermal resistance ∝ 1/d and current ∝ d^1.5");
@@ -586,7 +586,7 @@ public static class Sources
         "3.4.2, safety extra-low voltage of household equipment: 60 V DC, 42.4 V peak AC (seen in an entry of the IEC's terminology)");
 
     /// <summary>What is taken for an insulation that is not stated.</summary>
-    public static Citation UndeclaredInsulation { get; } = new(
+    public static Citation InsulationNotStated { get; } = new(
         "NEC (NFPA 70)", CitationKind.FromMemory, "2020 numbering", "Table 310.16: its lowest column is that of 60 °C");
 
     /// <summary>A protective device is rated for no more than its conductor carries, and opens for certain at no more than 1.45 times

@@ -142,7 +142,7 @@ internal static class ConductorConstants
 
     /// <summary>Thinnest conductor whose heat is estimated from that of a larger one. [AWG]</summary>
     internal static CitedValue ThinnestEstimated { get; } =
-        new("Thinnest conductor whose heat is estimated from that of a thicker one", 28, "AWG", Sources.ThinConductor);
+        new("Thinnest conductor whose heat is estimated from that of a thicker one", 28, "AWG", Sources.SmallConductor);
 
     /// <summary>Share of its largest protective device that 18 and 16 AWG may carry continuously: 5.6 A of 7 A, 8 A of 10 A. [%]</summary>
     internal static CitedValue ContinuousShareOfSmallConductors { get; } =

@@ -13,7 +13,7 @@ namespace CamPower;
 /// the air (<see cref="Sources.SelfHeating"/>). θ is worked out of a table of published currents: at each of them copper of that size
 /// reaches the table's conductor temperature in the table's air. Between two sizes log θ goes straight over log area. Thinner than the
 /// thinnest of them, down to 28 AWG, heat leaves through a surface that shrinks with the diameter: θ ∝ 1/d, and the current of one
-/// temperature ∝ d^1.5 (<see cref="Sources.ThinConductor"/>). A thinner wire sheds more from each unit of its surface, so there the
+/// temperature ∝ d^1.5 (<see cref="Sources.SmallConductor"/>). A thinner wire sheds more from each unit of its surface, so there the
 /// temperature is the most that it can be and the current the least. Thicker than the thickest, and thinner than 28 AWG, nothing is said,
 /// but that a thinner wire carries no more. It is an estimate, good to perhaps a fifth of the rise; whether a cable may carry the current
 /// is for the code and its tables, not for this.
@@ -158,7 +158,7 @@ public sealed class InstallationMethod
     {
         if (Covers(conductor.Size)) return null;
         bool isThin = Math.Log(conductor.Size.SquareMeters) < _points[0].LogArea;
-        return new ValidityBreach($"ampacity of {conductor}, {this}", isThin ? Sources.ThinConductor : Source, conductor.Size.Area,
+        return new ValidityBreach($"ampacity of {conductor}, {this}", isThin ? Sources.SmallConductor : Source, conductor.Size.Area,
             Area.FromSquareMillimeters((isThin ? ThinnestCovered : ThickestCovered) * 1e6));
     }
 

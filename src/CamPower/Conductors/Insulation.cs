@@ -138,7 +138,7 @@ public sealed class Insulation
     /// <exception cref="ArgumentNullException"><paramref name="material"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     /// <example>2500 A for 0.1 s want 6.9 mm² of copper in PVC.</example>
-    public Area? LeastArea(ConductorMaterial material, ElectricCurrent current, Duration time)
+    public Area? SmallestArea(ConductorMaterial material, ElectricCurrent current, Duration time)
     {
         double amperes = Require.NotNegative(current.Amperes, nameof(current), "A");
         double seconds = Require.Within(time.Seconds, 0, ConductorConstants.LongestAdiabatic.Value, nameof(time), "s");

@@ -24,14 +24,14 @@ internal sealed class FaultCase
     {
         OpeningTimes steady = OpeningOf(current, device, currentFactor);
         double least = double.PositiveInfinity;
-        while (warming is not null && steady.Verdict == OperatingVerdict.Clears)
+        while (warming is not null && steady.Verdict == OperatingVerdict.Operates)
         {
             NeedsInstallationMethod = !warming.IsKnownAfter(steady.LatestSeconds);
             LimitedCurrent warm = NeedsInstallationMethod ? LimitedCurrent.Steady(0) : warming.CurrentAfter(steady.LatestSeconds);
             OpeningTimes then = OpeningOf(warm, device, currentFactor);
-            if (then.Verdict == OperatingVerdict.Clears && then.LatestSeconds <= steady.LatestSeconds * (1 + Converged)) break;
+            if (then.Verdict == OperatingVerdict.Operates && then.LatestSeconds <= steady.LatestSeconds * (1 + Converged)) break;
             steady = OpeningTimes.AnyOf([steady, then]);
-            if (steady.Verdict != OperatingVerdict.Clears && !NeedsInstallationMethod) least = warm.RmsAmperes;
+            if (steady.Verdict != OperatingVerdict.Operates && !NeedsInstallationMethod) least = warm.RmsAmperes;
         }
 
         Opening = OpeningTimes.EitherOf(steady, device.OpeningBySurge(surge, currentFactor));
@@ -39,7 +39,7 @@ internal sealed class FaultCase
         _surge = surge;
         RmsAmperes = Math.Min(least, _current.RmsAmperes);
         StartCelsius = startCelsius;
-        EndSeconds = double.IsInfinity(device.PauseSeconds) || Opening.Verdict != OperatingVerdict.Clears
+        EndSeconds = double.IsInfinity(device.PauseSeconds) || Opening.Verdict != OperatingVerdict.Operates
             ? LatestEnd(current)
             : double.PositiveInfinity;
     }
@@ -82,7 +82,7 @@ internal sealed class FaultCase
     // A device that tries again makes pulses of its own.
     private LimitedCurrent Retried(LimitedCurrent current, ProtectiveDevice device)
     {
-        if (double.IsInfinity(device.PauseSeconds) || Opening.Verdict != OperatingVerdict.Clears) return current;
+        if (double.IsInfinity(device.PauseSeconds) || Opening.Verdict != OperatingVerdict.Operates) return current;
         double period = Opening.LatestSeconds + device.PauseSeconds;
         return new LimitedCurrent(
             current.PeakAmperes, current.PeakAmperes * Math.Sqrt(Opening.LatestSeconds / period), Opening.LatestSeconds, period);
@@ -101,9 +101,9 @@ internal sealed class FaultCase
 
         OpeningTimes byRms = device.OpeningAt(current.RmsAmperes, currentFactor);
         if (inPulse.EarliestSeconds >= current.PulseSeconds) return Later(byRms.Verdict, byRms.EarliestSeconds);
-        return Later(byRms.Verdict == OperatingVerdict.Clears
-            ? OperatingVerdict.Clears
-            : OperatingVerdict.MayClear, inPulse.EarliestSeconds);
+        return Later(byRms.Verdict == OperatingVerdict.Operates
+            ? OperatingVerdict.Operates
+            : OperatingVerdict.MayOperate, inPulse.EarliestSeconds);
 
         OpeningTimes Later(OperatingVerdict verdict, double earliest) =>
             new(verdict, earliest, Math.Max(byRms.LatestSeconds, current.PeriodSeconds));

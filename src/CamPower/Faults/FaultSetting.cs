@@ -79,12 +79,12 @@ internal sealed class FaultSetting
 
     /// <summary>What the supply does while a short lasts: in the condition in which most devices suffer, with cold conductors to
     /// it.</summary>
-    internal RailDuringFault RailDuring(FaultLoop loop)
+    internal SupplyDuringFault RailDuring(FaultLoop loop)
     {
-        RailDuringFault? worst = null;
+        SupplyDuringFault? worst = null;
         foreach (int c in Conditions.OrderByDescending(c => _rails![c].Value.OtherAmperes))
         {
-            RailDuringFault rail = _rails![c].Value.During(LeastOhms(loop, c), Device.MostAmperes);
+            SupplyDuringFault rail = _rails![c].Value.During(LeastOhms(loop, c), Device.MostAmperes);
             if (worst is null || rail.Suffering > worst.Suffering) worst = rail;
             if (worst.Suffering == _rails[c].Value.Others) break;
         }

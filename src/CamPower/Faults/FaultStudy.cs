@@ -24,7 +24,7 @@ namespace CamPower;
 /// <code>
 /// var study = new FaultStudy(run, supply, fuse, [winter, summer]);
 /// ShortCircuit far = study.AtFarEnd;
-/// if (far.Verdict != OperatingVerdict.Clears) Console.WriteLine($"The fuse {far.Opening}.");
+/// if (far.Verdict != OperatingVerdict.Operates) Console.WriteLine($"The fuse {far.Opening}.");
 /// </code>
 /// </example>
 public sealed class FaultStudy

@@ -70,18 +70,18 @@ internal sealed class LaidConductor
         if (_insulation is null) return WithstandVerdict.Unknown;
         if (WithstandIntegral is double withstood)
         {
-            if (fault.LetThrough <= withstood) return WithstandVerdict.Stands;
+            if (fault.LetThrough <= withstood) return WithstandVerdict.Withstands;
             if (fault.IntegralTo(Math.Min(fault.EndSeconds, ConductorConstants.LongestAdiabatic.Value)) > withstood)
             {
-                return WithstandVerdict.DoesNotStand;
+                return WithstandVerdict.DoesNotWithstand;
             }
         }
 
         double hottest = CelsiusAfter(_installationMethod, fault.EndSeconds, fault.HeatingAmperes, fault.StartCelsius);
-        if (hottest <= _insulation.ServiceCelsius) return WithstandVerdict.Stands;
+        if (hottest <= _insulation.ServiceCelsius) return WithstandVerdict.Withstands;
         if (_insulation.FaultCelsius is not double limit) return WithstandVerdict.Unknown;
         if (hottest <= limit) return WithstandVerdict.HotterThanInService;
-        return _installationMethod is null ? WithstandVerdict.Unknown : WithstandVerdict.DoesNotStand;
+        return _installationMethod is null ? WithstandVerdict.Unknown : WithstandVerdict.DoesNotWithstand;
     }
 
     /// <summary>How warm it is in the end if nothing ever interrupts the fault; null where nobody says how it lies.</summary>

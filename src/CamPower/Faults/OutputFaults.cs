@@ -14,7 +14,7 @@ namespace CamPower;
 /// </remarks>
 /// <example>
 /// <code>
-/// foreach (ShortCircuit fault in output.Shorts) Console.WriteLine($"{fault}; the supply {fault.Rail}");
+/// foreach (ShortCircuit fault in output.Shorts) Console.WriteLine($"{fault}; the supply {fault.Supply}");
 /// Overload twice = output.OverloadOf(2 * output.Output.Limit);
 /// </code>
 /// </example>
@@ -87,9 +87,9 @@ public sealed class OutputFaults
         new(Require.Positive(current.Amperes, nameof(current), "A"), _everything(), _setting);
 
     private bool WithstandsTheSource() => !double.IsInfinity(GreatestSustainedAmperes)
-        && new Overload(GreatestSustainedAmperes, _everything(), _setting.Unprotected()).WithstandVerdict is WithstandVerdict.Stands
+        && new Overload(GreatestSustainedAmperes, _everything(), _setting.Unprotected()).WithstandVerdict is WithstandVerdict.Withstands
             or WithstandVerdict.NoConductor;
 
     /// <summary>The output and its weakest short in the invariant culture; never throws.</summary>
-    public override string ToString() => $"{Box} {Output}: {Weakest}; the supply {Weakest.Rail}";
+    public override string ToString() => $"{Box} {Output}: {Weakest}; the supply {Weakest.Supply}";
 }

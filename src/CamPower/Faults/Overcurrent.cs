@@ -70,8 +70,8 @@ public abstract class Overcurrent
 
     /// <summary>The verdict of <see cref="Opening"/>, but never "clears" where the device is asked for more than its rating.</summary>
     public OperatingVerdict Verdict =>
-        Opening.Verdict == OperatingVerdict.Clears && (IsWithinBreakingCapacity == false || IsWithinVoltageRating == false)
-        ? OperatingVerdict.MayClear
+        Opening.Verdict == OperatingVerdict.Operates && (IsWithinBreakingCapacity == false || IsWithinVoltageRating == false)
+        ? OperatingVerdict.MayOperate
         : Opening.Verdict;
 
     /// <summary>Whether the device may interrupt the largest current; null where its breaking capacity or the supply's limit is not
@@ -119,12 +119,12 @@ public abstract class Overcurrent
     {
         if (!setting.KnowsSupply) return WithstandVerdict.Unknown;
         WithstandVerdict worst = heated.SelectMany(Pairs, (_, pair) => pair.Conductor.Of(pair.Fault)).OrderByDescending(Rank).First();
-        return setting.AllowsVerdict || worst == WithstandVerdict.Stands ? worst : WithstandVerdict.Unknown;
+        return setting.AllowsVerdict || worst == WithstandVerdict.Withstands ? worst : WithstandVerdict.Unknown;
     }
 
     private static int Rank(WithstandVerdict verdict) => verdict switch
     {
-        WithstandVerdict.DoesNotStand => 3,
+        WithstandVerdict.DoesNotWithstand => 3,
         WithstandVerdict.Unknown => 2,
         WithstandVerdict.HotterThanInService => 1,
         _ => 0,

@@ -93,7 +93,7 @@ public sealed class ProtectionInCondition
     public Judgment? Start { get; }
 
     /// <summary>Whether the device stays closed at that start; null where it is not known.</summary>
-    public bool? StandsInrush => Start?.Verdict switch
+    public bool? CarriesInrush => Start?.Verdict switch
     {
         Verdict.Holds or Verdict.ThinMargin => true,
         Verdict.Violated => false,

@@ -49,17 +49,17 @@ internal sealed class RailStudy
     /// <summary>The rail while a resistance behind the output's device is shorted.</summary>
     /// <param name="ohms">Resistance of device and way, cold. [Ω]</param>
     /// <param name="mostAmperes">The most that the device lets through; infinite where it limits nothing. [A]</param>
-    internal RailDuringFault During(double ohms, double mostAmperes)
+    internal SupplyDuringFault During(double ohms, double mostAmperes)
     {
-        if (_overload is null) return Everybody(RailState.Unknown);
+        if (_overload is null) return Everybody(SupplyState.Unknown);
         if (!IsOverloadedBy(ohms, mostAmperes))
         {
-            return MayDarken(ohms, mostAmperes) ? Dragged(ohms, mostAmperes) : StaysUp(ohms, mostAmperes);
+            return MayDarken(ohms, mostAmperes) ? Dips(ohms, mostAmperes) : StaysUp(ohms, mostAmperes);
         }
 
-        if (_overload.ShutsDown) return Everybody(RailState.Off);
-        if (_overload.Pulses) return Everybody(RailState.Pulses);
-        return RailBalance.IsKnown(_supply) ? Dragged(ohms, mostAmperes) : Everybody(RailState.Unknown);
+        if (_overload.ShutsDown) return Everybody(SupplyState.Off);
+        if (_overload.Pulses) return Everybody(SupplyState.Pulses);
+        return RailBalance.IsKnown(_supply) ? Dips(ohms, mostAmperes) : Everybody(SupplyState.Unknown);
     }
 
     /// <summary>How many devices at other outputs take anything.</summary>
@@ -100,19 +100,19 @@ internal sealed class RailStudy
     private bool MayDarken(double ohms, double mostAmperes) => _sourceOhms > 0 && HasOthers && (_isAnyStartUnknown.Value
         || _load.TakenAtFirstStep + Math.Min(_load.FirstStepVolts / ohms, mostAmperes) > GivenAt(_load.FirstStepVolts));
 
-    private RailDuringFault StaysUp(double ohms, double mostAmperes) =>
-        new(RailState.StaysUp, () => _sourceOhms > 0 ? Settled(ohms, mostAmperes) : _supply.LowestVolts, _condition, [], []);
+    private SupplyDuringFault StaysUp(double ohms, double mostAmperes) =>
+        new(SupplyState.StaysUp, () => _sourceOhms > 0 ? Settled(ohms, mostAmperes) : _supply.LowestVolts, _condition, [], []);
 
     // Nobody has any voltage, or nobody knows.
-    private RailDuringFault Everybody(RailState state)
+    private SupplyDuringFault Everybody(SupplyState state)
     {
-        SiteDevice[] dark = state == RailState.Unknown
+        SiteDevice[] dark = state == SupplyState.Unknown
             ? []
             : [.. OtherBranches.SelectMany(other => other.At(0)).Select(d => d.Device.Device)];
-        return new RailDuringFault(state, () => 0, _condition, Array.AsReadOnly(dark), []);
+        return new SupplyDuringFault(state, () => 0, _condition, Array.AsReadOnly(dark), []);
     }
 
-    private RailDuringFault Dragged(double ohms, double mostAmperes)
+    private SupplyDuringFault Dips(double ohms, double mostAmperes)
     {
         double volts = Settled(ohms, mostAmperes);
         List<SiteDevice> dark = [], below = [];
@@ -122,8 +122,8 @@ internal sealed class RailStudy
             else if (device.Device.Model.Starting is null && Limits.IsBelow(has, device.Accepted!.LowestVolts)) below.Add(device.Device);
         }
 
-        RailState state = dark.Count + below.Count > 0 || IsOverloadedBy(ohms, mostAmperes) ? RailState.Dragged : RailState.StaysUp;
-        return new RailDuringFault(state, () => volts, _condition, dark.AsReadOnly(), below.AsReadOnly());
+        SupplyState state = dark.Count + below.Count > 0 || IsOverloadedBy(ohms, mostAmperes) ? SupplyState.Dips : SupplyState.StaysUp;
+        return new SupplyDuringFault(state, () => volts, _condition, dark.AsReadOnly(), below.AsReadOnly());
     }
 
     // Down to where the supply gives what the fault and the others take; no higher than where it gives the fault alone enough. What a

@@ -11,19 +11,19 @@ namespace CamPower;
 /// cold ones at the highest; every answer holds for all of them.</remarks>
 public sealed class ShortCircuit : Overcurrent
 {
-    private readonly Lazy<RailDuringFault>? _rail;
+    private readonly Lazy<SupplyDuringFault>? _rail;
     private readonly double _mostProspective, _leastProspective, _discharge;
     private readonly Lazy<double> _poorShortWatts;
 
     internal ShortCircuit(FaultLoop loop, FaultSetting setting, SiteRun? run = null, IReadOnlyList<SiteDevice>? devices = null,
-        Func<RailDuringFault>? rail = null)
+        Func<SupplyDuringFault>? rail = null)
         : base(setting, setting.ShortCases(loop), loop.Conductors,
             [.. loop.Pieces.Select(piece => (setting.PieceCases(loop, piece), piece.Conductors))])
     {
         Place = loop.Place;
         Run = run;
         Devices = devices ?? [];
-        _rail = rail is null ? null : new Lazy<RailDuringFault>(rail);
+        _rail = rail is null ? null : new Lazy<SupplyDuringFault>(rail);
         Distance = Length.FromMeters(loop.Meters);
         _mostProspective = setting.MostProspective(loop);
         _leastProspective = setting.LeastProspective(loop);
@@ -49,7 +49,7 @@ public sealed class ShortCircuit : Overcurrent
 
     /// <summary>What the supply does while it lasts, and which devices at its other outputs go dark.</summary>
     /// <exception cref="InvalidOperationException">A run was studied without a site: nothing is known of other outputs.</exception>
-    public RailDuringFault Rail => _rail?.Value ?? throw new InvalidOperationException(
+    public SupplyDuringFault Supply => _rail?.Value ?? throw new InvalidOperationException(
         "A run was studied without its site: nothing is known of the other outputs of its supply. Ask a site for its faults.");
 
     /// <summary>How far along the route, one way. [m]</summary>

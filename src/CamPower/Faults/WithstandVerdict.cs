@@ -8,7 +8,7 @@ public enum WithstandVerdict
 
     /// <summary>The fault ends within 5 s before any conductor reaches the limit of its insulation, or none gets hotter than it may be in
     /// service, however long it lasts.</summary>
-    Stands,
+    Withstands,
 
     /// <summary>
     /// For longer than 5 s a conductor may be hotter than it may be in service, without reaching the limit of its insulation in a
@@ -17,7 +17,7 @@ public enum WithstandVerdict
     HotterThanInService,
 
     /// <summary>A conductor may reach the limit of its insulation before the fault has ended.</summary>
-    DoesNotStand,
+    DoesNotWithstand,
 
     /// <summary>What is declared does not say: see <see cref="Overcurrent.Missing"/>.</summary>
     Unknown,

@@ -27,9 +27,9 @@ public sealed class Load
 
     private Load(Power power, ElectricCurrent current, ElectricResistance? resistance, bool isLargerOf = false)
     {
-        PowerShare = power;
-        CurrentShare = current;
-        ResistanceShare = resistance;
+        PowerComponent = power;
+        CurrentComponent = current;
+        ResistanceComponent = resistance;
         Watts = (double)power.Watts;
         Amperes = current.Amperes;
         Siemens = resistance is ElectricResistance r ? 1 / r.Ohms : 0;
@@ -40,13 +40,13 @@ public sealed class Load
     public static Load None { get; } = new(Power.Zero, ElectricCurrent.Zero, null);
 
     /// <summary>The share of constant power. [W]</summary>
-    public Power PowerShare { get; }
+    public Power PowerComponent { get; }
 
     /// <summary>The share of constant current. [A]</summary>
-    public ElectricCurrent CurrentShare { get; }
+    public ElectricCurrent CurrentComponent { get; }
 
     /// <summary>The share of constant resistance, or null for none. [Ω]</summary>
-    public ElectricResistance? ResistanceShare { get; }
+    public ElectricResistance? ResistanceComponent { get; }
 
     /// <summary>Whether it draws the larger of its power and current shares instead of their sum.</summary>
     public bool IsLargerOf { get; }
@@ -96,13 +96,13 @@ public sealed class Load
             throw new InvalidOperationException("A load that draws the larger of two shares is a total: nothing can be added to it.");
         }
 
-        // A share that stands alone keeps the number and unit that it was given in.
+        // A component that only one of the two has keeps its number and unit.
         return new Load(
-            other.Watts > 0 ? Watts > 0 ? Power.FromWatts(Watts + other.Watts) : other.PowerShare : PowerShare,
-            other.Amperes > 0 ? Amperes > 0 ? ElectricCurrent.FromAmperes(Amperes + other.Amperes) : other.CurrentShare : CurrentShare,
-            other.Siemens > 0 ? Siemens > 0 ? ElectricResistance.FromOhms(1 / (Siemens + other.Siemens))
-                : other.ResistanceShare
-                : ResistanceShare);
+            other.Watts == 0 ? PowerComponent : Watts == 0 ? other.PowerComponent : Power.FromWatts(Watts + other.Watts),
+            other.Amperes == 0 ? CurrentComponent
+                : Amperes == 0 ? other.CurrentComponent : ElectricCurrent.FromAmperes(Amperes + other.Amperes),
+            other.Siemens == 0 ? ResistanceComponent
+                : Siemens == 0 ? other.ResistanceComponent : ElectricResistance.FromOhms(1 / (Siemens + other.Siemens)));
     }
 
     /// <summary>Both loads together; see <see cref="Plus"/>.</summary>
@@ -127,7 +127,7 @@ public sealed class Load
         return text.Length == 0 ? "no load" : text.Substring(3);
     }
 
-    internal Load WithPowerScaled(double scale) => new(Power.FromWatts(Watts * scale), CurrentShare, ResistanceShare, IsLargerOf);
+    internal Load WithPowerScaled(double scale) => new(Power.FromWatts(Watts * scale), CurrentComponent, ResistanceComponent, IsLargerOf);
 
     internal double AmperesAt(double volts) => IsLargerOf
         ? Math.Max(Watts / volts, Amperes)

@@ -110,8 +110,8 @@ public sealed class ElectronicLimit : ProtectiveDevice
     {
         if (!Limits.IsAbove(amperes, _leastAmperes)) return OpeningTimes.Never;
         return !Limits.IsBelow(amperes, _mostAmperes)
-            ? new OpeningTimes(OperatingVerdict.Clears, 0, _openSeconds)
-            : new OpeningTimes(OperatingVerdict.MayClear, 0, double.PositiveInfinity);
+            ? new OpeningTimes(OperatingVerdict.Operates, 0, _openSeconds)
+            : new OpeningTimes(OperatingVerdict.MayOperate, 0, double.PositiveInfinity);
     }
 
     internal override IEnumerable<double> StepsAt(double currentFactor) => [_mostAmperes];

@@ -34,7 +34,7 @@ public sealed class Fuse : ProtectiveDevice
     /// [V]</param>
     /// <param name="breakingCapacity">The largest current that it interrupts, above 0. [A]</param>
     /// <param name="coldResistance">Its resistance cold, at least 0. [Ω]</param>
-    /// <param name="leastMeltingIntegral">The least I²t that melts it, above 0, or null where none is stated; a typical value is none.
+    /// <param name="minimumMeltingIntegral">The least I²t that melts it, above 0, or null where none is stated; a typical value is none.
     /// [A²·s]</param>
     /// <param name="rerating">How its rated current changes with ambient, its shares above 0; null where the data sheet says nothing: what
     /// it carries is then known at the reference temperature of its standard alone.</param>
@@ -43,7 +43,7 @@ public sealed class Fuse : ProtectiveDevice
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public Fuse(string name, ElectricCurrent ratedCurrent, FuseCharacteristic characteristic, ElectricPotential voltageRating,
-        ElectricCurrent breakingCapacity, ElectricResistance coldResistance, JouleIntegral? leastMeltingIntegral = null,
+        ElectricCurrent breakingCapacity, ElectricResistance coldResistance, JouleIntegral? minimumMeltingIntegral = null,
         ShareCurve<Temperature>? rerating = null, ElectricPotential? dcVoltageRating = null)
         : base(name, voltageRating, breakingCapacity)
     {
@@ -51,12 +51,16 @@ public sealed class Fuse : ProtectiveDevice
         _ratedAmperes = Require.Within(
             ratedCurrent.Amperes, characteristic.RatedFromAmperes, characteristic.RatedToAmperes, nameof(ratedCurrent), "A");
         _coldOhms = Require.NotNegative(coldResistance.Ohms, nameof(coldResistance), "Ω");
-        if (leastMeltingIntegral is JouleIntegral given) Require.Positive(given.AmpereSquaredSeconds, nameof(leastMeltingIntegral), "A²·s");
+        if (minimumMeltingIntegral is JouleIntegral given)
+        {
+            Require.Positive(given.AmpereSquaredSeconds, nameof(minimumMeltingIntegral), "A²·s");
+        }
+
         if (dcVoltageRating is ElectricPotential volts) Require.Positive(volts.Volts, nameof(dcVoltageRating), "V");
         _coldResistance = coldResistance;
         _breakingAmperes = breakingCapacity.Amperes;
         RatedCurrent = ratedCurrent;
-        LeastMeltingIntegral = leastMeltingIntegral;
+        MinimumMeltingIntegral = minimumMeltingIntegral;
         Rerating = rerating?.AboveZero(nameof(rerating));
         DcVoltageRating = dcVoltageRating;
     }
@@ -74,7 +78,7 @@ public sealed class Fuse : ProtectiveDevice
 
     /// <summary>The least I²t that melts it, or null where none is stated. [A²·s]</summary>
     /// <remarks>It opens no sooner than I²t/I²: heat that leaves the element only adds to the time.</remarks>
-    public JouleIntegral? LeastMeltingIntegral { get; }
+    public JouleIntegral? MinimumMeltingIntegral { get; }
 
     /// <summary>How its rated current changes with ambient, or null where that is not stated.</summary>
     public ShareCurve<Temperature>? Rerating { get; }
@@ -128,9 +132,9 @@ public sealed class Fuse : ProtectiveDevice
     internal override OpeningTimes OpeningBySurge(CurrentSurge surge, double currentFactor)
     {
         double rated = _ratedAmperes * currentFactor;
-        double melting = LeastMeltingIntegral?.AmpereSquaredSeconds ?? (Characteristic.LeastMeltingSeconds * rated * rated);
+        double melting = MinimumMeltingIntegral?.AmpereSquaredSeconds ?? (Characteristic.LeastMeltingSeconds * rated * rated);
         return surge.PeakAmperes > rated && surge.Integral >= melting
-            ? new OpeningTimes(OperatingVerdict.MayClear, 0, double.PositiveInfinity)
+            ? new OpeningTimes(OperatingVerdict.MayOperate, 0, double.PositiveInfinity)
             : OpeningTimes.Never;
     }
 
@@ -143,7 +147,7 @@ public sealed class Fuse : ProtectiveDevice
         double rated = _ratedAmperes * currentFactor, policy = ProtectionConstants.InrushShare.Value / 100;
         if (!Limits.IsAbove(peakAmperes, rated)) return OfWithstand(0, policy);
         double withstood = Characteristic.WithstoodSeconds(peakAmperes / rated) * rated * rated;
-        if (LeastMeltingIntegral is JouleIntegral stated)
+        if (MinimumMeltingIntegral is JouleIntegral stated)
         {
             return OfWithstand(ampereSquaredSeconds / Math.Max(stated.AmpereSquaredSeconds, withstood), policy);
         }
@@ -160,9 +164,9 @@ public sealed class Fuse : ProtectiveDevice
         double multiple = amperes / (_ratedAmperes * currentFactor);
         if (multiple <= 1) return OpeningTimes.Never;
         double latest = LatestSeconds(Math.Min(amperes, _breakingAmperes) / (_ratedAmperes * currentFactor), multiple);
-        double melting = (LeastMeltingIntegral?.AmpereSquaredSeconds ?? 0) / amperes / amperes;
+        double melting = (MinimumMeltingIntegral?.AmpereSquaredSeconds ?? 0) / amperes / amperes;
         double earliest = Math.Min(latest, Math.Max(Characteristic.EarliestSeconds(multiple), melting));
-        return new OpeningTimes(double.IsInfinity(latest) ? OperatingVerdict.MayClear : OperatingVerdict.Clears, earliest, latest);
+        return new OpeningTimes(double.IsInfinity(latest) ? OperatingVerdict.MayOperate : OperatingVerdict.Operates, earliest, latest);
     }
 
     // Of every limit below, the adiabatic bound: up to the breaking capacity. A time before which it stays closed is stated, and holds.

@@ -34,7 +34,7 @@ public readonly struct OpeningTimes : IEquatable<OpeningTimes>
     /// <summary>It has opened by then; null where nothing bounds the time, whatever the verdict. [s]</summary>
     public Duration? Latest => Seconds(LatestSeconds);
 
-    internal static OpeningTimes Never { get; } = new(OperatingVerdict.DoesNotClear, double.PositiveInfinity, double.PositiveInfinity);
+    internal static OpeningTimes Never { get; } = new(OperatingVerdict.DoesNotOperate, double.PositiveInfinity, double.PositiveInfinity);
 
     internal double EarliestSeconds { get; }
 
@@ -53,9 +53,9 @@ public readonly struct OpeningTimes : IEquatable<OpeningTimes>
     /// <summary>Verdict and times in the invariant culture; never throws.</summary>
     public override string ToString() => Verdict switch
     {
-        OperatingVerdict.DoesNotClear => "does not operate",
-        OperatingVerdict.MayClear => "may operate" + Bounds,
-        OperatingVerdict.Clears => "operates" + Bounds,
+        OperatingVerdict.DoesNotOperate => "does not operate",
+        OperatingVerdict.MayOperate => "may operate" + Bounds,
+        OperatingVerdict.Operates => "operates" + Bounds,
         _ => "no result",
     };
 
@@ -69,7 +69,7 @@ public readonly struct OpeningTimes : IEquatable<OpeningTimes>
     internal static OpeningTimes AnyOf(IReadOnlyCollection<OpeningTimes> cases)
     {
         OperatingVerdict first = cases.First().Verdict;
-        OperatingVerdict verdict = cases.All(c => c.Verdict == first) ? first : OperatingVerdict.MayClear;
+        OperatingVerdict verdict = cases.All(c => c.Verdict == first) ? first : OperatingVerdict.MayOperate;
         return new OpeningTimes(verdict, cases.Min(c => c.EarliestSeconds), cases.Max(c => c.LatestSeconds));
     }
 

@@ -7,11 +7,11 @@ public enum OperatingVerdict
     None,
 
     /// <summary>The device carries the current continuously.</summary>
-    DoesNotClear,
+    DoesNotOperate,
 
     /// <summary>A device that meets its standard or data sheet may interrupt the current, or never do so.</summary>
-    MayClear,
+    MayOperate,
 
     /// <summary>Every device that meets its standard or data sheet interrupts the current.</summary>
-    Clears,
+    Operates,
 }

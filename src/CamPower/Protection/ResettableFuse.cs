@@ -233,7 +233,7 @@ public sealed class ResettableFuse : ProtectiveDevice
         if (at20C <= _holdAmperes) return OpeningTimes.Never;
         double bounded = Math.Max(_testAmperes, Math.Min(amperes, _maximumAmperes) / currentFactor);
         double latest = at20C >= _testAmperes ? AdiabaticSeconds(_timedSeconds, _testAmperes, bounded) : double.PositiveInfinity;
-        return new OpeningTimes(at20C >= _tripAmperes ? OperatingVerdict.Clears : OperatingVerdict.MayClear, 0, latest);
+        return new OpeningTimes(at20C >= _tripAmperes ? OperatingVerdict.Operates : OperatingVerdict.MayOperate, 0, latest);
     }
 
     internal override IEnumerable<double> StepsAt(double currentFactor) => [_testAmperes * currentFactor];

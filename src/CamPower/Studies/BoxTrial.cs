@@ -97,7 +97,7 @@ internal sealed class BoxTrial(Site site, DistributionBox box, SizingPolicy poli
                     BoxConstraint.Protection, protection.Current, protection.Carried!.Value, protection.Condition);
             }
 
-            if (protection.StandsInrush == false)
+            if (protection.CarriesInrush == false)
             {
                 yield return new BoxShortfall(
                     BoxConstraint.Protection, inrush!.Peak, protection.Carried

@@ -123,7 +123,7 @@ internal sealed class TrimSearch
     // Resistances take more the higher the supply is set, constant powers less: the slope says which side overloads it.
     private HashSet<Condition> OverloadedBySettingAt(double volts, SiteAssessment solved)
     {
-        List<BoxInCondition> overloaded = [.. Box(solved).InConditions.Where(c => c.Rail != RailState.StaysUp)];
+        List<BoxInCondition> overloaded = [.. Box(solved).InConditions.Where(c => c.SupplyState != SupplyState.StaysUp)];
         if (overloaded.Count == 0) return [];
         BoxAssessment lower = Box(SolvedAt(volts * (1 - SlopeStep)));
         return [.. overloaded.Select(c => c.Condition).Where((_, i) => AmperesIn(lower, overloaded[i].Condition) < overloaded[i].Amperes)];

@@ -63,7 +63,6 @@ public sealed class DcOutput : SupplyOutput
     {
         ChargingRise = output.ChargingRise;
         ChargingCurrent = output.ChargingCurrent;
-        HighestVolts = (SetVolts + (ChargingRise?.Volts ?? 0)) * (1 + Tolerance.DecimalFractions);
     }
 
     /// <inheritdoc/>
@@ -94,6 +93,15 @@ public sealed class DcOutput : SupplyOutput
 
     internal override double SetAmperes { get; }
 
+    internal override double LowestVolts => Math.Min(base.LowestVolts, BatteryAtLeast);
+
+    internal override double HighestVolts =>
+        Math.Max(base.HighestVolts + ((ChargingRise?.Volts ?? 0) * (1 + Tolerance.DecimalFractions)), BatteryAtMost);
+
+    private double BatteryAtLeast { get; init; } = double.PositiveInfinity;
+
+    private double BatteryAtMost { get; init; }
+
     /// <summary>The same output, set to another voltage.</summary>
     /// <param name="setPoint">The voltage that it is adjusted to, inside <see cref="Trim"/>. [V]</param>
     /// <exception cref="ArgumentException">It has no trim range.</exception>
@@ -111,19 +119,20 @@ public sealed class DcOutput : SupplyOutput
     /// DcOutput charger = output.WithCharging(rise: ElectricPotential.FromVolts(0.75), current: ElectricCurrent.FromAmperes(2));
     /// </code>
     /// </example>
-    public DcOutput WithCharging(ElectricPotential rise, ElectricCurrent current) => new(this, _statedSetPoint, SourceResistance, Overload)
+    public DcOutput WithCharging(ElectricPotential rise, ElectricCurrent current)
     {
-        HighestVolts = (SetVolts + Require.NotNegative(rise.Volts, nameof(rise), "V")) * (1 + Tolerance.DecimalFractions),
-        ChargingRise = rise,
-        ChargingCurrent = ElectricCurrent.FromAmperes(Require.Positive(current.Amperes, nameof(current), "A")),
-    };
+        Require.NotNegative(rise.Volts, nameof(rise), "V");
+        Require.Positive(current.Amperes, nameof(current), "A");
+        return new(this, _statedSetPoint, SourceResistance, Overload) { ChargingRise = rise, ChargingCurrent = current };
+    }
+
 
     /// <summary>What feeds a fault with a battery on the same terminals: only its resistance limits the current, down to its cut-off.
     /// </summary>
     internal DcOutput InFaultBeside(Battery battery) => new(this, _statedSetPoint, battery.Resistance, OverloadBehavior.Unlimited)
     {
-        LowestVolts = Math.Min(LowestVolts, battery.CutOffVolts),
-        HighestVolts = Math.Max(HighestVolts, battery.OpenCircuitVolts(1)),
+        BatteryAtLeast = battery.CutOffVolts,
+        BatteryAtMost = battery.OpenCircuitVolts(1),
     };
 
     private static double SetVoltsOf(ElectricPotential nominal, VoltageRange? trim, ElectricPotential? setPoint)

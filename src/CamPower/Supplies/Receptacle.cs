@@ -12,7 +12,7 @@ namespace CamPower;
 /// <example>
 /// <code>
 /// var receptacle = new Receptacle("office receptacle", ElectricPotential.FromVolts(120), ElectricCurrent.FromAmperes(15));
-/// ElectricCurrent most = receptacle.MostCurrent;    // 12 A
+/// ElectricCurrent most = receptacle.MaximumCurrent;    // 12 A
 /// DistributionBox plugged = box.WithReceptacle(receptacle);
 /// </code>
 /// </example>
@@ -53,7 +53,7 @@ public sealed class Receptacle
 
     /// <summary>The most current that may be plugged in: the share of the rating. [A]</summary>
     /// <remarks>Source: <see cref="Sources.NecReceptacle"/>, unless the share is your own.</remarks>
-    public ElectricCurrent MostCurrent => ElectricCurrent.FromAmperes(MostAmperes);
+    public ElectricCurrent MaximumCurrent => ElectricCurrent.FromAmperes(MostAmperes);
 
     internal double Volts { get; }
 

@@ -47,7 +47,7 @@ public class ConditionsApartTests
         }
 
         BoxInCondition box = assessment.Boxes[0].InConditions[c];
-        yield return (box.TotalCurrent.Amperes, box.DeratedRating.Amperes, box.InsideTemperature?.DegreesCelsius, box.Rail, box.RailVoltage?.Volts);
+        yield return (box.TotalCurrent.Amperes, box.DeratedRating.Amperes, box.InsideTemperature?.DegreesCelsius, box.SupplyState, box.SupplyVoltage?.Volts);
         yield return (box.StartingCurrent, box.ReturningCurrent, box.HottestAir, box.ColdestAir, box.Load(Ratio.FromPercent(80)));
         foreach (OutputAssessment output in assessment.Boxes[0].Outputs) yield return (output.InConditions[c].Amperes, output.InConditions[c].OfProtection, output.InConditions[c].OfLimit);
     }

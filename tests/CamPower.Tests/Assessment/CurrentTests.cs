@@ -96,8 +96,8 @@ public class CurrentTests
     {
         Condition still = new("still", LoadComponents.Motor, At(), motorsMoving: 0), all = new("all", LoadComponents.Motor, At());
         DeviceAssessment device = Star(Box(), [still, all], (1, Ptz(6))).Assess().Devices[0];
-        Assert.Equal(6, (double)device.InConditions[0].Load.PowerShare.Watts);
-        Assert.Equal(12, (double)device.InConditions[1].Load.PowerShare.Watts);
+        Assert.Equal(6, (double)device.InConditions[0].Load.PowerComponent.Watts);
+        Assert.Equal(12, (double)device.InConditions[1].Load.PowerComponent.Watts);
     }
 
     // The worst condition of a box is the one that leaves least of the rating there, not the one of most current.

@@ -14,14 +14,14 @@ public class OverloadedSupplyTests
     // 10 cameras of 10 W take 8.33 A. A supply that pulses or shuts down has none of them up; a constant current cannot feed constant power at all:
     // as the voltage falls they take more, down to the drop-outs, and all let go and come back together.
     [Theory]
-    [InlineData("hiccup", RailState.Pulses, DeviceState.Restarting)]
-    [InlineData("shutdown", RailState.Off, DeviceState.NeverUp)]
-    [InlineData("constant", RailState.Dragged, DeviceState.Restarting)]
-    [InlineData("undeclared", RailState.Unknown, DeviceState.SupplyOverloaded)]
-    public void NoCamera_IsUp(string behavior, RailState rail, DeviceState state)
+    [InlineData("hiccup", SupplyState.Pulses, DeviceState.Restarting)]
+    [InlineData("shutdown", SupplyState.Off, DeviceState.NeverUp)]
+    [InlineData("constant", SupplyState.Dips, DeviceState.Restarting)]
+    [InlineData("undeclared", SupplyState.Unknown, DeviceState.SupplyOverloaded)]
+    public void NoCamera_IsUp(string behavior, SupplyState rail, DeviceState state)
     {
         SiteAssessment assessment = Cameras(10, Watts(10), Behavior(behavior)).Assess();
-        Assert.Equal(rail, assessment.Boxes[0].Worst.Rail);
+        Assert.Equal(rail, assessment.Boxes[0].Worst.SupplyState);
         Assert.All(assessment.Devices, d => Assert.Equal(state, d.Worst.State));
         Assert.All(assessment.Devices, d => Assert.Equal(state == DeviceState.SupplyOverloaded ? Verdict.Unknown : Verdict.Violated, d.Verdict));
     }
@@ -36,7 +36,7 @@ public class OverloadedSupplyTests
     public void BelowTheLimit_NothingChanges(string behavior)
     {
         SiteAssessment assessment = Cameras(6, Watts(10), Behavior(behavior)).Assess();
-        Assert.Equal(RailState.StaysUp, assessment.Boxes[0].Worst.Rail);
+        Assert.Equal(SupplyState.StaysUp, assessment.Boxes[0].Worst.SupplyState);
         double volts = Cameras(6, Watts(10), OverloadBehavior.Unlimited).Assess().Devices[0].Worst.Voltage.Volts;
         Assert.All(assessment.Devices, d => Assert.Equal(volts, d.Worst.Voltage.Volts));
     }
@@ -61,8 +61,8 @@ public class OverloadedSupplyTests
         Assert.Equal(DeviceState.Up, device.State);
         Assert.Equal(0.95 * volts, device.Voltage.Volts, 1e-7);
         BoxInCondition box = Cameras(1, Ohms(1.9), Behavior(behavior), ohms: 0.1).Assess().Boxes[0].Worst;
-        Assert.Equal(RailState.Dragged, box.Rail);
-        Assert.Equal(volts, box.RailVoltage!.Value.Volts, 1e-7);
+        Assert.Equal(SupplyState.Dips, box.SupplyState);
+        Assert.Equal(volts, box.SupplyVoltage!.Value.Volts, 1e-7);
     }
 
     // 2.4 Ω and 9 W: V/2.4 + 9/V = 5.5 has the roots (13.2 ± √(13.2² − 4·21.6))/2 = 11.3027 and 1.897: the upper one holds. At 12 V they take 5.75 A.
@@ -178,14 +178,14 @@ public class OverloadedSupplyTests
 
     // 8.5 A and 10 % hold 7.65 A for certain: 8 A are more, and no less than 7.6 A are delivered. Without a tolerance 8.5 A hold them.
     [Theory]
-    [InlineData(0, 8, RailState.StaysUp)]
-    [InlineData(10, 8, RailState.Dragged)]
-    [InlineData(10, 7.6, RailState.StaysUp)]
-    public void ALoadIsHeldByTheLeastThatTheLimitMayBe(double percent, double amperes, RailState rail)
+    [InlineData(0, 8, SupplyState.StaysUp)]
+    [InlineData(10, 8, SupplyState.Dips)]
+    [InlineData(10, 7.6, SupplyState.StaysUp)]
+    public void ALoadIsHeldByTheLeastThatTheLimitMayBe(double percent, double amperes, SupplyState rail)
     {
         OverloadBehavior limit = OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(8.5)).WithTolerance(Ratio.FromPercent(percent));
         BoxInCondition box = Star(BoxOf(limit, rated: 10), [Condition.Day(At())], (0, Camera(Ohms(12 / amperes)))).Assess().Boxes[0].Worst;
-        Assert.Equal(rail, box.Rail);
+        Assert.Equal(rail, box.SupplyState);
         Assert.Equal(percent > 0 ? 7.65 : 8.5, box.DeratedRating.Amperes, 1e-12);
     }
 

@@ -14,12 +14,12 @@ public class RailAtItsLimitTests
 {
     // Three resistances of 6 Ω and motors of 2 A, of which one moves: 3·V/6 + 2 A = 7.5 A at 11 V; at 12 V they would take 8 A.
     [Fact]
-    public void ADraggedRail_BearsTheMotorsThatMove()
+    public void ADippingSupply_BearsTheMotorsThatMove()
     {
         Device camera = Camera(new ComponentDraw(Ohms(6), motor: Amperes(2)), Range(5, 15));
         SiteAssessment found = Star(Box(Held(7.5)), [Condition.NightWithMotion(At(), 1)], (0, camera), (0, camera), (0, camera)).Assess();
-        Assert.Equal(RailState.Dragged, found.Boxes[0].Worst.Rail);
-        Assert.Equal(11, found.Boxes[0].Worst.RailVoltage!.Value.Volts, 1e-6);
+        Assert.Equal(SupplyState.Dips, found.Boxes[0].Worst.SupplyState);
+        Assert.Equal(11, found.Boxes[0].Worst.SupplyVoltage!.Value.Volts, 1e-6);
         Assert.All(found.Devices, d => Assert.Equal(11, d.Worst.Voltage.Volts, 1e-6));
     }
 

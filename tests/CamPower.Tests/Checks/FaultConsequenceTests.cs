@@ -120,9 +120,9 @@ public class FaultConsequenceTests
     {
         Condition summer = Condition.Day(At(cable: 60, box: 40)), winter = Condition.Night(At(cable: -10, box: 5));
         ShortCircuit far = Long(summer, winter);
-        Assert.Equal(OperatingVerdict.Clears, far.Verdict);
-        Assert.Equal((OperatingVerdict.Clears, OperatingVerdict.Clears), (Long(summer).Verdict, Long(winter).Verdict));
-        Assert.Equal(OperatingVerdict.MayClear, Long(summer, Condition.Night(At(cable: 60, box: 5))).Verdict);
+        Assert.Equal(OperatingVerdict.Operates, far.Verdict);
+        Assert.Equal((OperatingVerdict.Operates, OperatingVerdict.Operates), (Long(summer).Verdict, Long(winter).Verdict));
+        Assert.Equal(OperatingVerdict.MayOperate, Long(summer, Condition.Night(At(cable: 60, box: 5))).Verdict);
         Assert.Equal(2.924, far.LargestProspective!.Value.Amperes, 0.002);
         Assert.Equal(2.2, far.SmallestProspective!.Value.Amperes, 0.01);
 

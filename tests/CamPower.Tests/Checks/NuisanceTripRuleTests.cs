@@ -45,7 +45,7 @@ public class NuisanceTripRuleTests
         Fuse fuse = SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 1, meltingIntegral: melting);
         Site site = Shared(0, Boxed(fuse), [Condition.Day(At())], [.. Enumerable.Repeat(Draws(0.1, new Inrush(ElectricCurrent.FromAmperes(amperes), Duration.FromMilliseconds(milliseconds))), cameras)]);
         Assert.Equal(severity, Found(site).SingleOrDefault()?.Severity);
-        Assert.Equal(stands, site.Assess().StudyFaults()[0].InConditions[0].StandsInrush);
+        Assert.Equal(stands, site.Assess().StudyFaults()[0].InConditions[0].CarriesInrush);
     }
 
     // 1.18 A on a resettable fuse that holds 1.10 A: for 0.1 s 0.14 A²s of the 35.4 A²s that trip it at the earliest (the estimate of its start), for a minute 84 A²s.
@@ -86,7 +86,7 @@ public class NuisanceTripRuleTests
     public void NothingDeclared_NothingSaid()
     {
         Assert.Empty(Found([Quick], Draws(0.1)));
-        Assert.Null(Shared(0, Boxed(Quick), [Condition.Day(At())], Draws(0.1)).Assess().StudyFaults()[0].InConditions[0].StandsInrush);
+        Assert.Null(Shared(0, Boxed(Quick), [Condition.Day(At())], Draws(0.1)).Assess().StudyFaults()[0].InConditions[0].CarriesInrush);
         Assert.Empty(Found([null], Draws(0.1, new Inrush(ElectricCurrent.FromAmperes(200), Duration.FromMilliseconds(5)))));
         Assert.Empty(Found([ProtectiveDevice.None], Draws(0.1, new Inrush(ElectricCurrent.FromAmperes(200), Duration.FromMilliseconds(5)))));
     }

@@ -26,7 +26,7 @@ public class RuleSetTests
         foreach (Finding silent in alone.Where(f => !Say(found).Contains(Say([f]).Single(), StringComparer.Ordinal)))
         {
             Rule rule = rules.Single(r => r.Id == silent.Rule);
-            Assert.Contains(found, f => rule.StandsBackFor.Concat(rule.StandsBackInConditionsOf).Contains(f.Rule) && f.About.Kind == silent.About.Kind && f.About.Name == silent.About.Name);
+            Assert.Contains(found, f => rule.YieldsTo.Concat(rule.YieldsInConditionsOf).Contains(f.Rule) && f.About.Kind == silent.About.Kind && f.About.Name == silent.About.Name);
         }
     }
 

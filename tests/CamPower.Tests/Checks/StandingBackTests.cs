@@ -53,14 +53,14 @@ public class StandingBackTests
             {
                 Rule rule = without.Rules.Single(r => r.Id == alone.Rule);
                 Assert.Contains(found, f => f.About.Kind == alone.About.Kind && f.About.Name == alone.About.Name
-                    && (f.Rule == rule.Id || rule.StandsBackFor.Contains(f.Rule) || rule.StandsBackInConditionsOf.Contains(f.Rule)));
+                    && (f.Rule == rule.Id || rule.YieldsTo.Contains(f.Rule) || rule.YieldsInConditionsOf.Contains(f.Rule)));
             }
         }
     }
 
     [Fact]
     public void StandardRules_StandBackForRulesThatThereAre() => Assert.All(
-        RuleSet.Standard.Rules.SelectMany(r => r.StandsBackFor.Concat(r.StandsBackInConditionsOf)), id => Assert.Contains(RuleSet.Standard.Rules, r => r.Id == id));
+        RuleSet.Standard.Rules.SelectMany(r => r.YieldsTo.Concat(r.YieldsInConditionsOf)), id => Assert.Contains(RuleSet.Standard.Rules, r => r.Id == id));
 
     // Who is silent silences nobody: too hot by day speaks for the rating there, and the rating of the day for nothing at night.
     [Fact]
@@ -137,7 +137,7 @@ public class StandingBackTests
 
         internal string? Own { get; init; }
 
-        public override IReadOnlyList<string> StandsBackFor => speakers;
+        public override IReadOnlyList<string> YieldsTo => speakers;
 
         public override IEnumerable<Finding> Check(Evidence evidence) =>
             [Find(new Subject(SubjectKind.Site, evidence.Assessment.Site.Name), "m", severity: Severity, remedy: Own)];

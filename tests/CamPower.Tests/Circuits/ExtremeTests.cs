@@ -32,7 +32,7 @@ public class ExtremeTests
     public void Feed_OfAnyExtreme_GivesAnAnswerThatCanBeRead(double volts, double ohms, double watts, double amperes)
     {
         Load sum = Load.ConstantPower(Power.FromWatts(watts)) + Load.ConstantCurrent(ElectricCurrent.FromAmperes(amperes));
-        foreach (Load load in new[] { sum, Load.LargerOf(sum.PowerShare, sum.CurrentShare) })
+        foreach (Load load in new[] { sum, Load.LargerOf(sum.PowerComponent, sum.CurrentComponent) })
         {
             RunResult result = new FeedCase(volts, ohms, load).Feed();
             Assert.All(Numbers(result), number => Assert.True(double.IsFinite(number) && number >= 0, FormattableString.Invariant($"{number:R} of {result}")));
@@ -44,7 +44,7 @@ public class ExtremeTests
 
     private static IEnumerable<double> Numbers(RunResult result)
     {
-        if (result.MostPower is { } most) yield return (double)most.Watts;
+        if (result.MaximumPower is { } most) yield return (double)most.Watts;
         if (result.MarginToCollapse is { } margin) yield return margin.DecimalFractions;
         if (!result.HasOperatingPoint) yield break;
         yield return result.LoadVoltage.Volts;

@@ -25,7 +25,7 @@ public class RunFirstLookTests
     {
         RunResult result = Run(Stranding.Solid, ConductorMaterial.CopperCladAluminum10, 20);
         Assert.False(result.TryGetOperatingPoint(out _));
-        Assert.InRange((double)result.MostPower!.Value.Watts, 7.0, 7.2);
+        Assert.InRange((double)result.MaximumPower!.Value.Watts, 7.0, 7.2);
     }
 
     private static RunResult Run(Stranding stranding, ConductorMaterial material, double celsius) =>

@@ -54,10 +54,10 @@ public class RunLimitPropertyTests
     }
 
     [SeededProperty(Arbitrary = [typeof(LimitCases)], MaxTest = 1000)]
-    public void ThinnestSize_DoesAndTheNextThinnerDoesNot(LimitCase c)
+    public void SmallestSize_DoesAndTheNextSmallerDoesNot(LimitCase c)
     {
         WireSize[] gauges = [.. Enumerable.Range(0, 48).Select(n => WireSize.Awg(44 - n))];
-        RunAnswer<WireSize> answer = c.Run.ThinnestSize(WireSizeSeries.Awg, c.Load, c.From, c.Accepted, c.At);
+        RunAnswer<WireSize> answer = c.Run.SmallestSize(WireSizeSeries.Awg, c.Load, c.From, c.Accepted, c.At);
         int index = answer.HasValue ? Array.IndexOf(gauges, answer.Value) : gauges.Length;
         if (answer.HasValue) Assert.True(c.Meets(Fed(c, Resized(c.Run, answer.Value))) && c.Meets(answer.AtLimit), c.ToString());
         if (index > 0) Assert.False(c.Meets(Fed(c, Resized(c.Run, gauges[index - 1]))), c.ToString());
@@ -162,8 +162,8 @@ public class RunLimitPropertyTests
     private static Load WithPower(Load load, double watts)
     {
         Power power = Power.FromWatts(watts);
-        if (load.IsLargerOf) return Load.LargerOf(power, load.CurrentShare);
-        Load rest = Load.ConstantPower(power) + Load.ConstantCurrent(load.CurrentShare);
-        return load.ResistanceShare is ElectricResistance ohms ? rest + Load.ConstantResistance(ohms) : rest;
+        if (load.IsLargerOf) return Load.LargerOf(power, load.CurrentComponent);
+        Load rest = Load.ConstantPower(power) + Load.ConstantCurrent(load.CurrentComponent);
+        return load.ResistanceComponent is ElectricResistance ohms ? rest + Load.ConstantResistance(ohms) : rest;
     }
 }

@@ -166,9 +166,9 @@ public class RunLimitTests
     [InlineData(WireSizeSeries.SquareMillimeters, 7, "0.5 mm2", BindingLimit.SeriesEnd)]
     [InlineData(WireSizeSeries.Awg, 11.999, null, BindingLimit.SeriesEnd)]
     [InlineData(WireSizeSeries.Awg, 12.001, null, BindingLimit.LowestVoltage)]
-    public void ThinnestSize_OfAHundredFeet(WireSizeSeries series, double lowest, string? expected, BindingLimit limit)
+    public void SmallestSize_OfAHundredFeet(WireSizeSeries series, double lowest, string? expected, BindingLimit limit)
     {
-        RunAnswer<WireSize> answer = Hundred.ThinnestSize(series, Nine, Volts(12), VoltageLimit.AtLeast(Volts(lowest)), Twenty);
+        RunAnswer<WireSize> answer = Hundred.SmallestSize(series, Nine, Volts(12), VoltageLimit.AtLeast(Volts(lowest)), Twenty);
         Assert.Equal(expected, answer.HasValue ? answer.Value.ToString() : null);
         Assert.Equal(limit, answer.LimitedBy);
     }
@@ -178,19 +178,19 @@ public class RunLimitTests
     [InlineData(10.5, new[] { 14, 20, 18, 16, 22 }, "18 AWG", BindingLimit.LowestVoltage)]
     [InlineData(10.5, new[] { 18, 16 }, "18 AWG", BindingLimit.SeriesEnd)]
     [InlineData(10.5, new[] { 22, 20 }, null, BindingLimit.SeriesEnd)]
-    public void ThinnestSize_OfThoseThatAreSold(double lowest, int[] sold, string? expected, BindingLimit limit)
+    public void SmallestSize_OfThoseThatAreSold(double lowest, int[] sold, string? expected, BindingLimit limit)
     {
-        RunAnswer<WireSize> answer = Hundred.ThinnestSize(sold.Select(WireSize.Awg), Nine, Volts(12), VoltageLimit.AtLeast(Volts(lowest)), Twenty);
+        RunAnswer<WireSize> answer = Hundred.SmallestSize(sold.Select(WireSize.Awg), Nine, Volts(12), VoltageLimit.AtLeast(Volts(lowest)), Twenty);
         Assert.Equal(expected, answer.HasValue ? answer.Value.ToString() : null);
         Assert.Equal(limit, answer.LimitedBy);
     }
 
     [Fact]
-    public void ThinnestSize_OfImpossibleSizes_Throws()
+    public void SmallestSize_OfImpossibleSizes_Throws()
     {
-        Assert.Throws<ArgumentException>("sizes", () => Hundred.ThinnestSize([], Nine, Volts(12), VoltageLimit.AtLeast(Volts(10)), Twenty));
-        Assert.Throws<ArgumentOutOfRangeException>("sizes", () => Hundred.ThinnestSize([default], Nine, Volts(12), VoltageLimit.AtLeast(Volts(10)), Twenty));
-        Assert.Throws<ArgumentNullException>("sizes", () => Hundred.ThinnestSize(null!, Nine, Volts(12), VoltageLimit.AtLeast(Volts(10)), Twenty));
+        Assert.Throws<ArgumentException>("sizes", () => Hundred.SmallestSize([], Nine, Volts(12), VoltageLimit.AtLeast(Volts(10)), Twenty));
+        Assert.Throws<ArgumentOutOfRangeException>("sizes", () => Hundred.SmallestSize([default], Nine, Volts(12), VoltageLimit.AtLeast(Volts(10)), Twenty));
+        Assert.Throws<ArgumentNullException>("sizes", () => Hundred.SmallestSize(null!, Nine, Volts(12), VoltageLimit.AtLeast(Volts(10)), Twenty));
     }
 
     [Fact]

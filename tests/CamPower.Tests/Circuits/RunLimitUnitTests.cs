@@ -34,14 +34,14 @@ public class RunLimitUnitTests
     [SeededProperty(Arbitrary = [typeof(LimitCases)], MaxTest = 1000)]
     public void LargestPower(LimitCase c)
     {
-        Load none = Load.ConstantCurrent(c.Load.CurrentShare) + (c.Load.ResistanceShare is ElectricResistance ohms ? Load.ConstantResistance(ohms) : Load.None);
+        Load none = Load.ConstantCurrent(c.Load.CurrentComponent) + (c.Load.ResistanceComponent is ElectricResistance ohms ? Load.ConstantResistance(ohms) : Load.None);
         Load beside = c.Load.IsLargerOf ? c.Load : none;
         RunAnswer<Power> answer = c.Run.LargestPower(beside, c.From, c.Accepted, c.At);
         if (!answer.TryGetValue(out Power largest) || largest < Power.FromMicrowatts(1)) return;
         foreach (var unit in new[] { PowerUnit.Watt, PowerUnit.Milliwatt, PowerUnit.Kilowatt, PowerUnit.MechanicalHorsepower, PowerUnit.BritishThermalUnitPerHour, PowerUnit.JoulePerHour })
         {
             Power power = Power.From((double)largest.As(unit), unit);
-            Holds(c, unit, Feed(c, c.Run, c.Load.IsLargerOf ? Load.LargerOf(power, c.Load.CurrentShare) : Load.ConstantPower(power) + none));
+            Holds(c, unit, Feed(c, c.Run, c.Load.IsLargerOf ? Load.LargerOf(power, c.Load.CurrentComponent) : Load.ConstantPower(power) + none));
         }
     }
 

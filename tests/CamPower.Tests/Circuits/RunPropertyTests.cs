@@ -40,24 +40,24 @@ public class RunPropertyTests
 
     // The discriminant is positive and both roots are negative voltages: 144 − 4·10·… with a = 12 − 10·2 = −8, D = 64 − 40 = 24.
     [Fact]
-    public void Feed_CurrentShareTakesAllTheVoltage_IsNoOperatingPoint()
+    public void Feed_CurrentComponentTakesAllTheVoltage_IsNoOperatingPoint()
     {
         var trap = new FeedCase(12, 10, Load.ConstantPower(Power.FromWatts(1)) + Load.ConstantCurrent(ElectricCurrent.FromAmperes(2)));
         Assert.True(RunKernel.Discriminant(-8, 10, 1) > 0);
         Assert.Equal(0, trap.Searched());
         Assert.False(trap.Feed().HasOperatingPoint);
         Assert.Equal(RunKernel.NoOperatingPoint, RunKernel.LoadVolts(12, 10, 1, 2, 0));
-        Assert.Equal(0, (double)trap.Feed().MostPower!.Value.Watts);
+        Assert.Equal(0, (double)trap.Feed().MaximumPower!.Value.Watts);
     }
 
     // 0.8 W beside 1 A over 10 Ω from 12 V: the current alone leaves 12 − 10·1 = 2 V and so carries 2 W, less than the 3.6 W of
     // the matched load, which the current never lets it reach.
     [Fact]
-    public void MostPower_OfALargerOfLoad_IsWhatItsCurrentCarries()
+    public void MaximumPower_OfALargerOfLoad_IsWhatItsCurrentCarries()
     {
         var c = new FeedCase(12, 10, Load.LargerOf(Power.FromWatts(0.8), ElectricCurrent.FromAmperes(1)));
         Assert.Equal(2, c.Feed().LoadVoltage.Volts);
-        Assert.Equal(2, (double)c.Feed().MostPower!.Value.Watts);
+        Assert.Equal(2, (double)c.Feed().MaximumPower!.Value.Watts);
     }
 
     [Fact]
@@ -70,10 +70,10 @@ public class RunPropertyTests
 
     // 1 exactly at the limit, less beyond it: with the power share brought just under the most, a point exists; just over, none.
     [SeededProperty(Arbitrary = [typeof(FeedCases)], MaxTest = 1000)]
-    public void MostPower_IsWhereTheOperatingPointEnds(FeedCase c)
+    public void MaximumPower_IsWhereTheOperatingPointEnds(FeedCase c)
     {
         RunResult result = c.Feed();
-        double most = (double)result.MostPower!.Value.Watts;
+        double most = (double)result.MaximumPower!.Value.Watts;
         if (most > 0)
         {
             Assert.True(c.Feed(WithPower(c.Load, most * (1 - 1e-9))).HasOperatingPoint, c.ToString());
@@ -116,7 +116,7 @@ public class RunPropertyTests
     {
         var power = Load.ConstantPower(Power.FromWatts(c.Load.Watts));
         var current = Load.ConstantCurrent(ElectricCurrent.FromAmperes(c.Load.Amperes));
-        RunResult larger = c.Feed(Load.LargerOf(power.PowerShare, current.CurrentShare));
+        RunResult larger = c.Feed(Load.LargerOf(power.PowerComponent, current.CurrentComponent));
         if (!larger.HasOperatingPoint) return;
         Assert.Equal(Math.Min(c.Feed(power).LoadVoltage.Volts, c.Feed(current).LoadVoltage.Volts), larger.LoadVoltage.Volts, 1e-12 * c.Volts);
     }
@@ -152,7 +152,7 @@ public class RunPropertyTests
     private static Load WithPower(Load load, double watts)
     {
         var power = Power.FromWatts(watts);
-        return load.IsLargerOf ? Load.LargerOf(power, load.CurrentShare) : Rest(load, 1) + Load.ConstantPower(power);
+        return load.IsLargerOf ? Load.LargerOf(power, load.CurrentComponent) : Rest(load, 1) + Load.ConstantPower(power);
     }
 
     private static Load Scaled(Load load, double by) => Rest(load, by) + Load.ConstantPower(Power.FromWatts(by * load.Watts));

@@ -53,7 +53,7 @@ public class SameBitsTests
             {
                 Load load = Load.ConstantPower(Power.FromWatts(watts)) + Load.ConstantCurrent(ElectricCurrent.FromAmperes(watts / 100));
                 RunResult result = run.Feed(load, from: ElectricPotential.FromVolts(12.1));
-                Add(run.LoopResistance.Ohms, (double)result.MostPower!.Value.Watts, (int)run.Start(load, starting, ElectricPotential.FromVolts(12.1)).Verdict);
+                Add(run.LoopResistance.Ohms, (double)result.MaximumPower!.Value.Watts, (int)run.Start(load, starting, ElectricPotential.FromVolts(12.1)).Verdict);
                 if (result.TryGetOperatingPoint(out OperatingPoint point)) Add(point.Voltage.Volts, point.Current.Amperes, result.UnstableVoltage.Volts);
                 var volts = new double[3];
                 double ohms = run.LoopResistance.Ohms / 8;

@@ -49,7 +49,7 @@ public class CableTests
         Assert.Null(printed.FactorFor(ConductorMaterial.AnnealedCopper));
         Assert.Null(printed.WithstandOf(Wire));
         Assert.Null(printed.WithstandTime(Wire, ElectricCurrent.FromAmperes(10)));
-        Assert.Null(printed.LeastArea(ConductorMaterial.AnnealedCopper, ElectricCurrent.FromAmperes(10), Duration.FromSeconds(1)));
+        Assert.Null(printed.SmallestArea(ConductorMaterial.AnnealedCopper, ElectricCurrent.FromAmperes(10), Duration.FromSeconds(1)));
         Assert.Equal(115, new Cable(Wire, Wire, insulation: Insulation.Pvc70).Insulation!.FactorFor(ConductorMaterial.AnnealedCopper)!.Value, 0.5);
         Assert.Null(new Cable(Wire, Wire).Insulation);
     }

@@ -67,6 +67,6 @@ public class WirePropertyTests
         RunResult easy = better.Feed(), hard = worse.Feed();
         Assert.True(easy.HasOperatingPoint || !hard.HasOperatingPoint, $"{worse} works where {better} does not.");
         if (hard.HasOperatingPoint) Assert.True(hard.LoadVoltage < easy.LoadVoltage, $"{worse} leaves no less than {better}.");
-        Assert.True((double)hard.MostPower!.Value.Watts <= (double)easy.MostPower!.Value.Watts);
+        Assert.True((double)hard.MaximumPower!.Value.Watts <= (double)easy.MaximumPower!.Value.Watts);
     }
 }

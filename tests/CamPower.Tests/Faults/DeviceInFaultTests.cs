@@ -14,30 +14,30 @@ public class DeviceInFaultTests
         ShortCircuit latched = SmallFault.Behind(2, ElectronicLimitTests.Limit(ohms: 0));
         Assert.Equal(1.65, latched.Largest!.Value.Amperes, 1e-12);
         Assert.Equal(6, latched.LargestProspective!.Value.Amperes, 1e-12);
-        Assert.Equal(OperatingVerdict.Clears, latched.Verdict);
+        Assert.Equal(OperatingVerdict.Operates, latched.Verdict);
         Assert.Equal(0.05, latched.Opening.Latest!.Value.Seconds);
         Assert.Equal(0.136125, latched.LetThrough!.Value.AmpereSquaredSeconds, 1e-12);
 
         ShortCircuit retrying = SmallFault.Behind(2, ElectronicLimitTests.Limit(ohms: 0, pause: 0.2));
-        Assert.Equal(OperatingVerdict.Clears, retrying.Verdict);
+        Assert.Equal(OperatingVerdict.Operates, retrying.Verdict);
         Assert.Null(retrying.LetThrough);
         Assert.Equal(1.65 * Math.Sqrt(0.2), retrying.Smallest.Amperes, 1e-9);
     }
 
     // A supply that holds 1.6 A never reaches the limit of 1.65 A for certain; one that holds 1.3 A is below 1.35 A.
     [Theory]
-    [InlineData(1.6, OperatingVerdict.MayClear)]
-    [InlineData(1.3, OperatingVerdict.DoesNotClear)]
-    [InlineData(4, OperatingVerdict.Clears)]
+    [InlineData(1.6, OperatingVerdict.MayOperate)]
+    [InlineData(1.3, OperatingVerdict.DoesNotOperate)]
+    [InlineData(4, OperatingVerdict.Operates)]
     public void ElectronicLimit_NeedsASupplyThatGivesMore(double supplyAmperes, OperatingVerdict verdict) => Assert.Equal(verdict,
         SmallFault.Behind(2, ElectronicLimitTests.Limit(), OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(supplyAmperes))).Verdict);
 
     // A supply that folds back from 1.3 A to 0.3 A gives a dead short of 2 Ω 0.3/(1 − 1·2/12) = 0.36 A. A limit of 1.2 A ± 15 % may act below 1.3 A and open, or
     // above, and then sees 0.36 A for ever; one of ± 5 % acts at 1.26 A at the latest, one of 1.6 A ± 10 % never.
     [Theory]
-    [InlineData(1.2, 15, OperatingVerdict.MayClear, 0.36)]
-    [InlineData(1.2, 5, OperatingVerdict.Clears, 1.26)]
-    [InlineData(1.6, 10, OperatingVerdict.DoesNotClear, 0.36)]
+    [InlineData(1.2, 15, OperatingVerdict.MayOperate, 0.36)]
+    [InlineData(1.2, 5, OperatingVerdict.Operates, 1.26)]
+    [InlineData(1.6, 10, OperatingVerdict.DoesNotOperate, 0.36)]
     public void ElectronicLimit_AboveASupplyThatFoldsBack_IsLeftWithNothing(double limit, double percent, OperatingVerdict verdict, double least)
     {
         var device = new ElectronicLimit("limit", ElectricCurrent.FromAmperes(limit), Ratio.FromPercent(percent), Duration.FromMilliseconds(50), ElectricResistance.Zero,
@@ -50,10 +50,10 @@ public class DeviceInFaultTests
     // An adapter that holds 2 A never opens a fuse F of 2 A. 1 mF at 12 V into 0.5 Ω are 24 A at first, and beside the 2 A C·11²/(2R) + 2·2·C·11 = 0.165 A²s,
     // less than the 0.63 A²s that do not melt it; 4.7 mF give 0.7755 A²s: they may. So may 0.15 F, 24.75 A²s: nobody states what resistance is inside of them.
     [Theory]
-    [InlineData(0, OperatingVerdict.DoesNotClear, 0)]
-    [InlineData(1e-3, OperatingVerdict.DoesNotClear, 24)]
-    [InlineData(4.7e-3, OperatingVerdict.MayClear, 24)]
-    [InlineData(0.15, OperatingVerdict.MayClear, 24)]
+    [InlineData(0, OperatingVerdict.DoesNotOperate, 0)]
+    [InlineData(1e-3, OperatingVerdict.DoesNotOperate, 24)]
+    [InlineData(4.7e-3, OperatingVerdict.MayOperate, 24)]
+    [InlineData(0.15, OperatingVerdict.MayOperate, 24)]
     public void OutputCapacitors_MayDecideAFastFuse(double farads, OperatingVerdict verdict, double peak)
     {
         ShortCircuit fault = SmallFault.Behind(0.6, SmallFault.QuickActing(2), OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(2)), farads);
@@ -65,8 +65,8 @@ public class DeviceInFaultTests
 
     // 1 nF across a fuse of which 0 Ω are declared: nothing bounds its discharge at the terminals, and nothing makes it certain. Behind 50 mΩ it is 1.4 µA²s, and nothing to a fuse of 10 A.
     [Theory]
-    [InlineData(0, OperatingVerdict.MayClear)]
-    [InlineData(0.05, OperatingVerdict.DoesNotClear)]
+    [InlineData(0, OperatingVerdict.MayOperate)]
+    [InlineData(0.05, OperatingVerdict.DoesNotOperate)]
     public void AFuseOfNoResistance_IsNeverCertainToOpenByCapacitors(double ohms, OperatingVerdict verdict) => Assert.Equal(verdict,
         SmallFault.Study(SmallFault.Run(2), SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 10, ohms: ohms),
             SmallFault.Source(OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(2)), farads: 1e-9)).AtTerminals.Verdict);
@@ -90,7 +90,7 @@ public class DeviceInFaultTests
         ShortCircuit terminals = SmallFault.Study(SmallFault.Run(10), SmallFault.QuickActing(2), SmallFault.Source(farads: 1e-3)).AtTerminals;
         Assert.Null(terminals.DischargePeak);
         Assert.Null(terminals.LetThrough);
-        Assert.Equal(OperatingVerdict.Clears, terminals.Verdict);
+        Assert.Equal(OperatingVerdict.Operates, terminals.Verdict);
     }
 
     // 1 W behind 11.9 Ω at most 12 V: (12 − 11.9 I)·I = 1. It stays tripped in any short that a loop of up to 36 Ω feeds.
@@ -110,8 +110,8 @@ public class DeviceInFaultTests
     public void ARangeAroundTheDevice_HoldsBothEnds()
     {
         Supply adapter = SmallFault.Source(OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(2)));
-        Assert.Equal(OperatingVerdict.MayClear, At(20, 40));
-        Assert.Equal(OperatingVerdict.Clears, At(40, 50));
+        Assert.Equal(OperatingVerdict.MayOperate, At(20, 40));
+        Assert.Equal(OperatingVerdict.Operates, At(40, 50));
 
         OperatingVerdict At(double cold, double hot) =>
             SmallFault.Study(Runs.OfOhms(1), SmallDevices.Printed(1.10), adapter, SmallFault.Between(device: cold, deviceHottest: hot)).AtFarEnd.Verdict;
@@ -132,7 +132,7 @@ public class DeviceInFaultTests
         CableRun run = new CableRun(Cable.Pair(WireSize.Awg(18), Stranding.Solid, ConductorMaterial.AnnealedCopper, insulation: Insulation.Pvc70), Length.FromMeters(1))
             .Then(new Joint("rest", ElectricResistance.FromOhms(3.8)));
         InstallationMethod installationMethod = InstallationMethod.InCableOrRaceway(2);
-        Assert.Equal(WithstandVerdict.Stands, SmallFault.Study(run, device: null, conditions: SmallFault.Between(), installationMethod: installationMethod).AtFarEnd.WithstandVerdict);
+        Assert.Equal(WithstandVerdict.Withstands, SmallFault.Study(run, device: null, conditions: SmallFault.Between(), installationMethod: installationMethod).AtFarEnd.WithstandVerdict);
         Assert.Equal(WithstandVerdict.Unknown, SmallFault.Study(SmallFault.Run(1), device: null, conditions: SmallFault.Between(), installationMethod: InstallationMethod.LargeBundle).AtFarEnd.WithstandVerdict);
     }
 
@@ -158,7 +158,7 @@ public class DeviceInFaultTests
         Supply limited = Sheet(ohms: null, OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(5)));
         ShortCircuit terminals = SmallFault.Study(SmallFault.Run(5), SmallFault.QuickActing(2), limited).AtTerminals;
         Assert.Equal(5, terminals.Largest!.Value.Amperes, 1e-12);
-        Assert.Equal(OperatingVerdict.Clears, terminals.Verdict);
+        Assert.Equal(OperatingVerdict.Operates, terminals.Verdict);
         Assert.Null(terminals.LargestProspective);
 
         ShortCircuit unlimited = SmallFault.Study(SmallFault.Run(5), SmallFault.QuickActing(2), Sheet(ohms: null, OverloadBehavior.Unlimited)).AtTerminals;
@@ -180,7 +180,7 @@ public class DeviceInFaultTests
             .OverloadOf(ElectricCurrent.FromAmperes(4.2));
         Assert.Equal(4.2, held.Drawn.Amperes, 1e-12);
         Assert.Equal(3, held.Largest!.Value.Amperes, 1e-12);
-        Assert.Equal(OperatingVerdict.MayClear, held.Verdict);
+        Assert.Equal(OperatingVerdict.MayOperate, held.Verdict);
         Assert.Null(held.Opening.Latest);
     }
 

@@ -18,13 +18,13 @@ public class FaultStudyTests
         ShortCircuit far = study.AtFarEnd;
         Assert.Equal(3.701, far.Largest!.Value.Amperes, 0.001);
         Assert.Equal(3.205, far.Smallest.Amperes, 0.001);
-        Assert.Equal(OperatingVerdict.MayClear, far.Verdict);
+        Assert.Equal(OperatingVerdict.MayOperate, far.Verdict);
         Assert.Null(far.Opening.Latest);
         Assert.Equal(0.05, far.Opening.Earliest!.Value.Seconds);
         Assert.Equal(WithstandVerdict.Unknown, far.WithstandVerdict);
 
         // At the terminals the same fuse is gone in 10 ms: 240 A. The cable that begins there carries it too, and its insulation is not stated.
-        Assert.Equal(OperatingVerdict.Clears, study.AtTerminals.Verdict);
+        Assert.Equal(OperatingVerdict.Operates, study.AtTerminals.Verdict);
         Assert.Equal(240, study.AtTerminals.Largest!.Value.Amperes, 1e-9);
         Assert.Equal(0.01, study.AtTerminals.Opening.Latest!.Value.Seconds);
         Assert.Equal(WithstandVerdict.Unknown, study.AtTerminals.WithstandVerdict);
@@ -38,8 +38,8 @@ public class FaultStudyTests
     {
         Supply adapter = SmallFault.Source(OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(2)));
         FaultStudy resettable = SmallFault.Study(SmallFault.Run(1), SmallDevices.Printed(1.10), adapter);
-        Assert.All(resettable.Shorts, s => Assert.Equal(OperatingVerdict.MayClear, s.Verdict));
-        Assert.All(SmallFault.Study(SmallFault.Run(1), SmallFault.QuickActing(2), adapter).Shorts, s => Assert.Equal(OperatingVerdict.DoesNotClear, s.Verdict));
+        Assert.All(resettable.Shorts, s => Assert.Equal(OperatingVerdict.MayOperate, s.Verdict));
+        Assert.All(SmallFault.Study(SmallFault.Run(1), SmallFault.QuickActing(2), adapter).Shorts, s => Assert.Equal(OperatingVerdict.DoesNotOperate, s.Verdict));
     }
 
     // The same run as above, 3.70 A cold and 3.20 A hot, whatever a supply that holds 2 A makes of it.
@@ -80,18 +80,18 @@ public class FaultStudyTests
 
     // 240 A at the terminals are more than the 35 A of a fuse marked L, and 24 V more than the 16 V of the resettable fuse.
     [Fact]
-    public void DeviceAskedForMoreThanItsRating_NeverClearsForCertain()
+    public void DeviceAskedForMoreThanItsRating_NeverOperatesForCertain()
     {
         Fuse low = SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 2, breaking: 35);
         FaultStudy study = SmallFault.Study(SmallFault.Run(50), low, SmallFault.Source(ohms: 0.05));
-        Assert.Equal(OperatingVerdict.MayClear, study.AtTerminals.Verdict);
+        Assert.Equal(OperatingVerdict.MayOperate, study.AtTerminals.Verdict);
         Assert.False(study.AtTerminals.IsWithinBreakingCapacity);
         Assert.True(study.AtTerminals.IsWithinVoltageRating);
         Assert.True(study.AtFarEnd.IsWithinBreakingCapacity);
 
         ShortCircuit tooHigh = SmallFault.Study(Runs.OfOhms(1), SmallDevices.Printed(1.10), SmallFault.Source(volts: 24)).AtFarEnd;
-        Assert.Equal(OperatingVerdict.MayClear, tooHigh.Verdict);
-        Assert.Equal(OperatingVerdict.Clears, tooHigh.Opening.Verdict);
+        Assert.Equal(OperatingVerdict.MayOperate, tooHigh.Verdict);
+        Assert.Equal(OperatingVerdict.Operates, tooHigh.Opening.Verdict);
         Assert.False(tooHigh.IsWithinVoltageRating);
         Assert.Null(tooHigh.IsWithinBreakingCapacity);
 
@@ -108,9 +108,9 @@ public class FaultStudyTests
         ShortCircuit fault = SmallFault.Study(Runs.OfOhms(1), SmallFault.QuickActing(4), source).AtFarEnd;
         Assert.Equal(9.9, fault.Largest!.Value.Amperes, 1e-9);
         Assert.Equal(8.1, fault.Smallest.Amperes, 1e-9);
-        Assert.Equal(OperatingVerdict.MayClear, fault.Verdict);
+        Assert.Equal(OperatingVerdict.MayOperate, fault.Verdict);
         Supply exact = SmallFault.Source(OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(9)));
-        Assert.Equal(OperatingVerdict.Clears, SmallFault.Study(Runs.OfOhms(1), SmallFault.QuickActing(4), exact).AtFarEnd.Verdict);
+        Assert.Equal(OperatingVerdict.Operates, SmallFault.Study(Runs.OfOhms(1), SmallFault.QuickActing(4), exact).AtFarEnd.Verdict);
     }
 
     // Folded back to 3 A and 10 %: behind 1.1 Ω, from 2.7/(1 − 5.4/10.91) = 5.35 A to 3.3/(1 − 6.6/10.91) = 8.35 A.
@@ -184,8 +184,8 @@ public class FaultStudyTests
                 Assert.True(Seconds(pair.Second.Opening.Earliest) >= Seconds(pair.First.Opening.Earliest));
                 Assert.True(Seconds(pair.Second.Opening.Latest) >= Seconds(pair.First.Opening.Latest));
             });
-            Assert.Equal(OperatingVerdict.DoesNotClear, shorts[^1].Verdict);
-            Assert.Equal(OperatingVerdict.Clears, shorts[0].Verdict);
+            Assert.Equal(OperatingVerdict.DoesNotOperate, shorts[^1].Verdict);
+            Assert.Equal(OperatingVerdict.Operates, shorts[0].Verdict);
         }
     }
 

@@ -71,7 +71,7 @@ public class FaultsAgainstNgspiceTests
     }
 
     private static double Rail(OverloadBehavior overload) =>
-        SmallFaultSite.ShortAt(SmallFaultSite.TwoOutputs(SmallFault.QuickActing(2), overload), "one").Rail.Voltage!.Value.Volts;
+        SmallFaultSite.ShortAt(SmallFaultSite.TwoOutputs(SmallFault.QuickActing(2), overload), "one").Supply.Voltage!.Value.Volts;
 
     private static double Simulated(string deck, string value) => FaultDecks.Read(deck, value);
 }

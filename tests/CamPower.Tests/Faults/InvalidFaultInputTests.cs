@@ -27,8 +27,8 @@ public class InvalidFaultInputTests
         ["fault no hotter than service"] = (() => Made(70, 70), "highestInFault", "70 °C"),
         ["service below every gas"] = (() => Made(-200.5, 70), "highestInService", "-200.5 °C"),
         ["withstand of no current"] = (() => Insulation.Pvc70.WithstandTime(Pair(0.5).Outgoing, Amperes(0)), "current", "0 A"),
-        ["negative current"] = (() => Insulation.Pvc70.LeastArea(ConductorMaterial.AnnealedCopper, Amperes(-1.5), Seconds(1)), "current", "-1.5 A"),
-        ["beyond the adiabatic model"] = (() => Insulation.Pvc70.LeastArea(ConductorMaterial.AnnealedCopper, Amperes(1), Seconds(5.5)), "time", "5.5 s"),
+        ["negative current"] = (() => Insulation.Pvc70.SmallestArea(ConductorMaterial.AnnealedCopper, Amperes(-1.5), Seconds(1)), "current", "-1.5 A"),
+        ["beyond the adiabatic model"] = (() => Insulation.Pvc70.SmallestArea(ConductorMaterial.AnnealedCopper, Amperes(1), Seconds(5.5)), "time", "5.5 s"),
     };
 
     public static TheoryData<string> Impossible => [.. Cases.Keys];

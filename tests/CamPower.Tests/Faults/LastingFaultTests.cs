@@ -13,11 +13,11 @@ public class LastingFaultTests
     // 10 A: x = 24.01 K, 20 + 34.01/(1 − 24.01 × 0.00393) = 57.6 °C, below 70 °C. 13 A: 80.2 °C. 20 A: 190 °C, above 160 °C. 25 A: beyond
     // 250 °C. 33 A: x·α above 1, it runs away. Nothing reaches k²S² = 8960 A²s within 5 s.
     [Theory]
-    [InlineData(10, WithstandVerdict.Stands, 57.55)]
+    [InlineData(10, WithstandVerdict.Withstands, 57.55)]
     [InlineData(13, WithstandVerdict.HotterThanInService, 80.17)]
-    [InlineData(20, WithstandVerdict.DoesNotStand, 190.3)]
-    [InlineData(25, WithstandVerdict.DoesNotStand, null)]
-    [InlineData(33, WithstandVerdict.DoesNotStand, null)]
+    [InlineData(20, WithstandVerdict.DoesNotWithstand, 190.3)]
+    [InlineData(25, WithstandVerdict.DoesNotWithstand, null)]
+    [InlineData(33, WithstandVerdict.DoesNotWithstand, null)]
     public void NothingEndsIt_TheSteadyTemperatureDecides(double amperes, WithstandVerdict verdict, double? celsius)
     {
         ShortCircuit fault = Study(amperes, ProtectiveDevice.None, Cable).AtFarEnd;
@@ -38,7 +38,7 @@ public class LastingFaultTests
         Assert.Null(unknown.IfItLasts);
 
         // 20 A for 2 min: 30 + 160.3 × (1 − e^(−120 × 0.019036)) = 174 °C, above 160 °C; for 40 s 115 °C. At the third of the time it stands.
-        Assert.Equal(WithstandVerdict.DoesNotStand, Study(20, SmallDevices.Fuse(FuseCharacteristic.UlFast, 10), Cable).AtFarEnd.WithstandVerdict);
+        Assert.Equal(WithstandVerdict.DoesNotWithstand, Study(20, SmallDevices.Fuse(FuseCharacteristic.UlFast, 10), Cable).AtFarEnd.WithstandVerdict);
         Assert.Equal(WithstandVerdict.HotterThanInService, Study(20, Custom(10, 40), Cable).AtFarEnd.WithstandVerdict);
     }
 
@@ -47,12 +47,12 @@ public class LastingFaultTests
     public void WithoutALaying_TheAdiabaticBoundMayBeEnough()
     {
         Supply supply = SmallFault.Source(OverloadBehavior.Shutdown(ElectricCurrent.FromAmperes(10), Duration.FromSeconds(8)));
-        Assert.Equal(WithstandVerdict.Stands, SmallFault.Study(Eighteen(Insulation.Pvc70), ProtectiveDevice.None, supply, SmallFault.Between(30, 30)).AtFarEnd.WithstandVerdict);
+        Assert.Equal(WithstandVerdict.Withstands, SmallFault.Study(Eighteen(Insulation.Pvc70), ProtectiveDevice.None, supply, SmallFault.Between(30, 30)).AtFarEnd.WithstandVerdict);
     }
 
     // A rating of 60 °C says what is too hot in service: 10 A are 57.6 °C, 11 A 63.9 °C (x = 29.05 K, 20 + 39.05/0.88583 = 64.1), and what it stands then nobody knows.
     [Theory]
-    [InlineData(10, WithstandVerdict.Stands)]
+    [InlineData(10, WithstandVerdict.Withstands)]
     [InlineData(11, WithstandVerdict.Unknown)]
     public void ARatingAlone_IsEnoughBelowIt(double amperes, WithstandVerdict verdict) => Assert.Equal(verdict,
         Study(amperes, ProtectiveDevice.None, Cable, Insulation.Rated(Temperature.FromDegreesCelsius(60))).AtFarEnd.WithstandVerdict);
@@ -64,7 +64,7 @@ public class LastingFaultTests
         Supply supply = SmallFault.Source(OverloadBehavior.Hiccup(ElectricCurrent.FromAmperes(40), Duration.FromMilliseconds(10), Duration.FromMilliseconds(160)));
         ShortCircuit fault = SmallFault.Study(Eighteen(Insulation.Pvc70), ProtectiveDevice.None, supply, SmallFault.Between(30, 30), Cable).AtFarEnd;
         Assert.Equal(57.55, fault.IfItLasts!.ConductorTemperature!.Value.DegreesCelsius, 0.1);
-        Assert.Equal(WithstandVerdict.Stands, fault.WithstandVerdict);
+        Assert.Equal(WithstandVerdict.Withstands, fault.WithstandVerdict);
     }
 
     // Hottest where the air is hot and the supply at its top: 13.8 V over 1.1 Ω and 43.5 mΩ of warm copper are 12.07 A, x = 34.97 K and 20 + 44.97/0.8626 =

@@ -48,12 +48,12 @@ public class OverloadTests
     public void Hiccup_CountsByItsRms()
     {
         OpeningTimes one = SmallFault.Behind(2, SmallFault.QuickActing(1), Behavior("hiccup")).Opening;
-        Assert.Equal(OperatingVerdict.MayClear, one.Verdict);
+        Assert.Equal(OperatingVerdict.MayOperate, one.Verdict);
         Assert.Equal(0.01, one.Earliest!.Value.Seconds);
         Assert.Null(one.Latest);
 
         OpeningTimes half = SmallFault.Behind(2, SmallFault.QuickActing(0.5), Behavior("hiccup")).Opening;
-        Assert.Equal(OperatingVerdict.Clears, half.Verdict);
+        Assert.Equal(OperatingVerdict.Operates, half.Verdict);
         Assert.Equal(0.3, half.Latest!.Value.Seconds);
     }
 
@@ -83,7 +83,7 @@ public class OverloadTests
 
     // A fuse T of 2 A lasts 4 A for ever so long; by the RMS of 2 A, its rating, it never opens, and no pulse of 25 ms opens it.
     [Fact]
-    public void Hiccup_BelowTheRatingByRms_NeverClears() => Assert.Equal(OperatingVerdict.DoesNotClear,
+    public void Hiccup_BelowTheRatingByRms_NeverOperates() => Assert.Equal(OperatingVerdict.DoesNotOperate,
         SmallFault.Behind(2, SmallDevices.Fuse(FuseCharacteristic.IecTimeLag, 2), Behavior("hiccup")).Verdict);
 
     // The supply ends the fault within 25 ms: 4² × 0.025 = 0.4 A²s, whatever the fuse does.
@@ -91,15 +91,15 @@ public class OverloadTests
     public void Shutdown_EndsTheFaultForTheFuse()
     {
         ShortCircuit slow = SmallFault.Behind(2, SmallDevices.Fuse(FuseCharacteristic.IecTimeLag, 1), Behavior("shutdown"));
-        Assert.Equal(OperatingVerdict.DoesNotClear, slow.Verdict);
+        Assert.Equal(OperatingVerdict.DoesNotOperate, slow.Verdict);
         Assert.Equal(0.4, slow.LetThrough!.Value.AmpereSquaredSeconds, 1e-12);
         ShortCircuit fast = SmallFault.Behind(2, SmallFault.QuickActing(1), Behavior("shutdown"));
-        Assert.Equal(OperatingVerdict.MayClear, fast.Verdict);
+        Assert.Equal(OperatingVerdict.MayOperate, fast.Verdict);
         Assert.Equal(0.4, fast.LetThrough!.Value.AmpereSquaredSeconds, 1e-12);
         Assert.Equal(WithstandVerdict.NoConductor, fast.WithstandVerdict);
 
         // 10 times its rating opens an F fuse within 20 ms, and the supply may be off sooner than in the 25 ms of its sheet.
-        Assert.Equal(OperatingVerdict.MayClear, SmallFault.Behind(2, SmallFault.QuickActing(0.4), Behavior("shutdown")).Verdict);
+        Assert.Equal(OperatingVerdict.MayOperate, SmallFault.Behind(2, SmallFault.QuickActing(0.4), Behavior("shutdown")).Verdict);
     }
 
     [Fact]

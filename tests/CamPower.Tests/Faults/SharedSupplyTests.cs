@@ -31,9 +31,9 @@ public class SharedSupplyTests
     public void AFuse_IsNotCertainToOpenWhereTheSupplyStopsFirst()
     {
         Assert.Equal(60.5 / 7.5 / 7.5, Short(Behavior("hiccup"), Quick(2), others: 1).Opening.Latest!.Value.Seconds, 1e-9);
-        Assert.Equal(OperatingVerdict.MayClear, Short(Behavior("hiccup"), Quick(2)).Verdict);
+        Assert.Equal(OperatingVerdict.MayOperate, Short(Behavior("hiccup"), Quick(2)).Verdict);
         ShortCircuit shut = Short(Behavior("shutdown"), Quick(2));
-        Assert.Equal(OperatingVerdict.MayClear, shut.Verdict);
+        Assert.Equal(OperatingVerdict.MayOperate, shut.Verdict);
         Assert.Equal(60.5, shut.LetThrough!.Value.AmpereSquaredSeconds, 1e-6);
     }
 
@@ -60,7 +60,7 @@ public class SharedSupplyTests
         Overload four = fed.OverloadOf(4 * fed.Output.Limit);
         Assert.Equal(8, four.Drawn.Amperes, 1e-12);
         Assert.Equal(8 * Math.Sqrt(0.2), four.Smallest.Amperes, 1e-9);
-        Assert.Equal(OperatingVerdict.MayClear, four.Verdict);
+        Assert.Equal(OperatingVerdict.MayOperate, four.Verdict);
     }
 
     internal static ShortCircuit Short(OverloadBehavior overload, ProtectiveDevice device, double others = 2, double ohms = 1.6) =>

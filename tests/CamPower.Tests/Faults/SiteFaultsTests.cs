@@ -47,8 +47,8 @@ public class SiteFaultsTests
     [Fact]
     public void Rail_InCurrentLimit_IsWhatTheShortLeaves()
     {
-        RailDuringFault rail = ShortAt(TwoOutputs(SmallFault.QuickActing(2), OverloadBehavior.ConstantCurrent(Nine)), "one").Rail;
-        Assert.Equal(RailState.Dragged, rail.State);
+        SupplyDuringFault rail = ShortAt(TwoOutputs(SmallFault.QuickActing(2), OverloadBehavior.ConstantCurrent(Nine)), "one").Supply;
+        Assert.Equal(SupplyState.Dips, rail.State);
         Assert.Equal(4.5, rail.Voltage!.Value.Volts, 1e-4);
         Assert.Equal(["second"], rail.Dark.Select(d => d.Name));
         Assert.Empty(rail.BelowWindow);
@@ -59,7 +59,7 @@ public class SiteFaultsTests
     [Fact]
     public void Rail_WithAHungryNeighbor_HasNoBalanceWithIt()
     {
-        RailDuringFault rail = ShortAt(TwoOutputs(SmallFault.QuickActing(2), OverloadBehavior.ConstantCurrent(Nine), otherDropOut: 2), "one").Rail;
+        SupplyDuringFault rail = ShortAt(TwoOutputs(SmallFault.QuickActing(2), OverloadBehavior.ConstantCurrent(Nine), otherDropOut: 2), "one").Supply;
         Assert.Equal(["second"], rail.Dark.Select(d => d.Name));
         Assert.Equal(4.5, rail.Voltage!.Value.Volts, 0.01);
     }
@@ -73,7 +73,7 @@ public class SiteFaultsTests
     public void Rail_BalancesWithWhatStaysOn(double dropOut, bool declaresDropOut, int dark, int below)
     {
         Site site = TwoOutputs(SmallFault.QuickActing(2), OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(20)), dropOut, declaresDropOut);
-        RailDuringFault rail = ShortAt(site, "one").Rail;
+        SupplyDuringFault rail = ShortAt(site, "one").Supply;
         Assert.Equal(dark == 1 ? 9.39 : 9.3028, rail.Voltage!.Value.Volts, dark == 1 ? 0.01 : 1e-3);
         Assert.Equal((dark, below), (rail.Dark.Count, rail.BelowWindow.Count));
     }
@@ -82,47 +82,47 @@ public class SiteFaultsTests
     [Fact]
     public void Rail_FollowsTheOverloadBehavior()
     {
-        Assert.Equal(RailState.StaysUp, State(OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(30))));
-        Assert.Equal(RailState.Pulses, State(OverloadBehavior.Hiccup(Nine, Duration.FromMilliseconds(50), Duration.FromSeconds(1))));
-        Assert.Equal(RailState.Off, State(OverloadBehavior.Shutdown(Nine, Duration.FromMilliseconds(50))));
-        Assert.Equal(RailState.Unknown, State(null));
+        Assert.Equal(SupplyState.StaysUp, State(OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(30))));
+        Assert.Equal(SupplyState.Pulses, State(OverloadBehavior.Hiccup(Nine, Duration.FromMilliseconds(50), Duration.FromSeconds(1))));
+        Assert.Equal(SupplyState.Off, State(OverloadBehavior.Shutdown(Nine, Duration.FromMilliseconds(50))));
+        Assert.Equal(SupplyState.Unknown, State(null));
 
         // 24 A through 0.5 Ω would be 12 V: (12 − V)/0.1 = V/0.5 + I leaves 12 − 0.1·(2V + I) = V. With I ≈ 1.33 A V ≈ 9.89 V.
-        RailDuringFault sagging = ShortAt(TwoOutputs(SmallFault.QuickActing(2), OverloadBehavior.Unlimited), "one").Rail;
-        Assert.Equal(RailState.Dragged, sagging.State);
+        SupplyDuringFault sagging = ShortAt(TwoOutputs(SmallFault.QuickActing(2), OverloadBehavior.Unlimited), "one").Supply;
+        Assert.Equal(SupplyState.Dips, sagging.State);
         double volts = sagging.Voltage!.Value.Volts, other = 10 * (12 - volts - (volts / 5));
         Assert.Equal(12, (volts - (0.5 * other)) * other, 1e-3);
 
-        static RailState State(OverloadBehavior? overload) => ShortAt(TwoOutputs(SmallFault.QuickActing(2), overload), "one").Rail.State;
+        static SupplyState State(OverloadBehavior? overload) => ShortAt(TwoOutputs(SmallFault.QuickActing(2), overload), "one").Supply.State;
     }
 
     // 20 A, less than the 30 A held, take 2 V in the 0.1 Ω of the source: with the other camera off (12 − V)/0.1 = V/0.5 leaves 10 V. A camera that
     // drops out at 9.5 V lets go at 9.5 + 0.5·12/9.5 = 10.13 V; one that drops out at 8 V stays on: V = 10 - I/12 and (V - I/2)·I = 12 give I = 1.2983 A and 9.8918 V.
     [Theory]
-    [InlineData(9.5, RailState.Dragged, 10)]
-    [InlineData(8, RailState.StaysUp, 9.8918)]
-    public void Rail_SagsByTheSourceResistanceBelowTheLimit(double dropOut, RailState state, double volts)
+    [InlineData(9.5, SupplyState.Dips, 10)]
+    [InlineData(8, SupplyState.StaysUp, 9.8918)]
+    public void Rail_SagsByTheSourceResistanceBelowTheLimit(double dropOut, SupplyState state, double volts)
     {
-        RailDuringFault rail = ShortAt(TwoOutputs(SmallFault.QuickActing(2), OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(30)), dropOut), "one").Rail;
+        SupplyDuringFault rail = ShortAt(TwoOutputs(SmallFault.QuickActing(2), OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(30)), dropOut), "one").Supply;
         Assert.Equal(state, rail.State);
         Assert.Equal(volts, rail.Voltage!.Value.Volts, 1e-3);
-        Assert.Equal(state == RailState.Dragged ? 1 : 0, rail.Dark.Count);
+        Assert.Equal(state == SupplyState.Dips ? 1 : 0, rail.Dark.Count);
     }
 
     // 14.5 m of 0.5 mm² are 1.0 Ω: 12/0.764 = 15.7 A at -40 °C while the other takes 0.1 A, and 12/1.157 = 10.4 A at 60 °C while it takes 3 A: 16 A hold both.
     // 14 A hold the summer alone, and it is the winter's short that takes the other down.
     [Theory]
-    [InlineData(16, RailState.StaysUp)]
-    [InlineData(14, RailState.Off)]
-    public void Rail_IsThatOfTheFaultsOwnCondition(double limit, RailState state)
+    [InlineData(16, SupplyState.StaysUp)]
+    [InlineData(14, SupplyState.Off)]
+    public void Rail_IsThatOfTheFaultsOwnCondition(double limit, SupplyState state)
     {
         Condition[] conditions = [Condition.Day(SmallSite.At(cable: -40)), Condition.Night(SmallSite.At(cable: 60))];
         var site = new Site("site", conditions, [Box(SmallFault.QuickActing(2), OverloadBehavior.Shutdown(ElectricCurrent.FromAmperes(limit), Duration.FromMilliseconds(50)), sourceOhms: null)],
             [new SiteRun(RunOrigin.Output(BoxName, 1), "one", new CableRun(SmallFault.Pair(0.5), Length.FromMeters(14.5))), Run(RunOrigin.Output(BoxName, 2), "two", 0)],
             [new SiteDevice("first", Camera(Amperes(0.1)), "one"), new SiteDevice("second", Camera(new ComponentDraw(Amperes(0.1), infrared: Amperes(2.9))), "two")]);
-        RailDuringFault rail = ShortAt(site, "one").Rail;
+        SupplyDuringFault rail = ShortAt(site, "one").Supply;
         Assert.Equal(state, rail.State);
-        if (state == RailState.Off) Assert.Equal("day", rail.Condition.Name);
+        if (state == SupplyState.Off) Assert.Equal("day", rail.Condition.Name);
     }
 
     // An electronic limit of at most 1.65 A keeps the fault from the supply: 1.65 A and the other camera's 1.04 A are less than 9 A.
@@ -130,9 +130,9 @@ public class SiteFaultsTests
     public void Rail_BehindAnElectronicLimit_StaysUp()
     {
         ShortCircuit fault = ShortAt(TwoOutputs(ElectronicLimitTests.Limit(), OverloadBehavior.ConstantCurrent(Nine)), "one");
-        Assert.Equal(RailState.StaysUp, fault.Rail.State);
-        Assert.Empty(fault.Rail.Dark);
-        Assert.Equal(OperatingVerdict.Clears, fault.Verdict);
+        Assert.Equal(SupplyState.StaysUp, fault.Supply.State);
+        Assert.Empty(fault.Supply.Dark);
+        Assert.Equal(OperatingVerdict.Operates, fault.Verdict);
     }
 
     [Fact]
@@ -182,7 +182,7 @@ public class SiteFaultsTests
         OutputFaults fed = TwoOutputs(SmallFault.QuickActing(2), OverloadBehavior.Unlimited).Assess().StudyFaults()[0];
         Overload overload = fed.OverloadOf(2 * fed.Output.Limit);
         Assert.Equal(4, overload.Drawn.Amperes, 1e-12);
-        Assert.Equal(OperatingVerdict.MayClear, overload.Verdict);
+        Assert.Equal(OperatingVerdict.MayOperate, overload.Verdict);
         Quantities.Refusal.AssertNames(() => TwoOutputs(null).Assess().StudyFaults()[0].OverloadOf(ElectricCurrent.Zero), "current", "0 A");
     }
 

@@ -16,7 +16,7 @@ public class WarmingFaultTests
         ShortCircuit fault = Short(InstallationMethod.InCableOrRaceway(2));
         Assert.Equal(4.49, fault.Largest!.Value.Amperes, 0.01);
         Assert.Equal(3.967, fault.Smallest.Amperes, 0.005);
-        Assert.Equal(OperatingVerdict.MayClear, fault.Verdict);
+        Assert.Equal(OperatingVerdict.MayOperate, fault.Verdict);
         Assert.Null(fault.Opening.Latest);
         Assert.Null(fault.LetThrough);
         Assert.False(fault.Missing.HasFlag(FaultData.InstallationMethod));
@@ -25,15 +25,15 @@ public class WarmingFaultTests
     // 13.5 m are 2.274 Ω: 5.14 A at first, and 43.9 K leave 12/(0.06 + 2.667) = 4.40 A. 10.5 m are 1.769 Ω: 6.56 A at first, and within 2 s.
     // Where nobody says how it lies it is taken to lie in a large bundle, which leaves it warmer; within a gate of 2 s no heat leaves it either way.
     [Theory]
-    [InlineData(15.5, false, OperatingVerdict.MayClear)]
-    [InlineData(13.5, true, OperatingVerdict.Clears)]
-    [InlineData(13.5, false, OperatingVerdict.MayClear)]
-    [InlineData(10.5, false, OperatingVerdict.Clears)]
+    [InlineData(15.5, false, OperatingVerdict.MayOperate)]
+    [InlineData(13.5, true, OperatingVerdict.Operates)]
+    [InlineData(13.5, false, OperatingVerdict.MayOperate)]
+    [InlineData(10.5, false, OperatingVerdict.Operates)]
     public void TheLaying_DecidesWhatTakesLonger(double meters, bool isLaid, OperatingVerdict verdict)
     {
         ShortCircuit fault = Short(isLaid ? InstallationMethod.InCableOrRaceway(2) : null, meters);
         Assert.Equal(verdict, fault.Verdict);
-        if (isLaid || verdict == OperatingVerdict.Clears) Assert.True(fault.Smallest.Amperes > 12 / (0.06 + (meters * 2 * 0.0842 * 1.2)));
+        if (isLaid || verdict == OperatingVerdict.Operates) Assert.True(fault.Smallest.Amperes > 12 / (0.06 + (meters * 2 * 0.0842 * 1.2)));
     }
 
     // 28 AWG, 5.6 A: 2.8 times a fuse F of 2 A, within 2 s at first. Copper of 0.0804 mm² warms by (5.6/0.0804)²·0.01724/3.45 = 24 K/s, so that within those
@@ -43,8 +43,8 @@ public class WarmingFaultTests
     {
         Cable thin = Cable.Pair(WireSize.Awg(28), Stranding.Solid, ConductorMaterial.AnnealedCopper, insulation: Insulation.Pvc70);
         double meters = ((12 / 5.6) - 0.06) / new CableRun(thin, Length.FromMeters(1)).LoopResistanceAt(SmallDevices.Room).Ohms;
-        Assert.Equal(OperatingVerdict.MayClear, Short(InstallationMethod.InCableOrRaceway(2), meters, thin).Verdict);
-        Assert.Equal(OperatingVerdict.Clears, Short(InstallationMethod.InCableOrRaceway(2), meters * 0.7, thin).Verdict);
+        Assert.Equal(OperatingVerdict.MayOperate, Short(InstallationMethod.InCableOrRaceway(2), meters, thin).Verdict);
+        Assert.Equal(OperatingVerdict.Operates, Short(InstallationMethod.InCableOrRaceway(2), meters * 0.7, thin).Verdict);
     }
 
     // What the supply limits is not lowered by a few ohms more: 4.3 A behind 12 V and 1.4 Ω, cold or warm; 2.15 times a fuse F of 2 A.

@@ -46,9 +46,9 @@ public class WithstandTests
 
     // There and back: the least section for a time stands the current for just that time.
     [Fact]
-    public void LeastArea_StandsForTheTime()
+    public void SmallestArea_WithstandsTheTime()
     {
-        Area least = Insulation.CrossLinked.LeastArea(ConductorMaterial.AnnealedCopper, ElectricCurrent.FromAmperes(300), Duration.FromSeconds(0.8))!.Value;
+        Area least = Insulation.CrossLinked.SmallestArea(ConductorMaterial.AnnealedCopper, ElectricCurrent.FromAmperes(300), Duration.FromSeconds(0.8))!.Value;
         Assert.Equal(0.8, Insulation.CrossLinked.WithstandTime(SmallFault.Pair(least.SquareMillimeters).Outgoing, ElectricCurrent.FromAmperes(300))!.Value.Seconds, 1e-9);
     }
 
@@ -56,10 +56,10 @@ public class WithstandTests
     // rating, within 2 s at 3 times, within 30 min at 2.4 or 2.7 times. 12 V behind 0.4 Ω is 30 A: 1800 A²s in 2 s. Behind 0.45 Ω it
     // is 26.7 A, too much for 5 s already; behind 0.5 Ω it is 24 A, 2880 A²s after 5 s, and beyond nothing is known.
     [Theory]
-    [InlineData(0.4, 3, WithstandVerdict.Stands)]
-    [InlineData(0.45, 10, WithstandVerdict.DoesNotStand)]
+    [InlineData(0.4, 3, WithstandVerdict.Withstands)]
+    [InlineData(0.45, 10, WithstandVerdict.DoesNotWithstand)]
     [InlineData(0.5, 10, WithstandVerdict.Unknown)]
-    [InlineData(0.5, 8, WithstandVerdict.Stands)]
+    [InlineData(0.5, 8, WithstandVerdict.Withstands)]
     public void Verdict_FollowsTheLongestFault(double ohms, double rated, WithstandVerdict verdict)
     {
         CableRun run = SmallFault.Run(0.0001).Then(new Joint("rest", ElectricResistance.FromOhms(ohms - 0.1)));
@@ -84,7 +84,7 @@ public class WithstandTests
         ShortCircuit thin = SmallFault.Study(SmallFault.Run(100), ProtectiveDevice.None).AtFarEnd;
         Assert.Equal(WithstandVerdict.Unknown, thin.WithstandVerdict);
         Assert.Null(thin.LetThrough);
-        Assert.Equal(WithstandVerdict.DoesNotStand, SmallFault.Study(SmallFault.Run(1), ProtectiveDevice.None).AtFarEnd.WithstandVerdict);
+        Assert.Equal(WithstandVerdict.DoesNotWithstand, SmallFault.Study(SmallFault.Run(1), ProtectiveDevice.None).AtFarEnd.WithstandVerdict);
     }
 
     // A fuse of 10 A that opens within 600 s at 20 A and 1 s at 40 A, between 21.7 A and 45 A: by the adiabatic bound it lets 20² × 600 = 240 000 A²s through just below
@@ -92,7 +92,7 @@ public class WithstandTests
     // 5.21 mΩ/m leave 21.7 A at 55 °C at the most, and 45 A are over in 0.8 s; but 40 A are 8.7 W/m on 11.4 J/(K·m), 0.76 K/s at first: beyond 70 °C in a minute.
     [Theory]
     [InlineData(35, WithstandVerdict.HotterThanInService)]
-    [InlineData(0, WithstandVerdict.Stands)]
+    [InlineData(0, WithstandVerdict.Withstands)]
     public void Withstand_IsTheWorstJustBelowALimit(double percent, WithstandVerdict verdict)
     {
         var limits = new FuseCharacteristic("mine", SmallDevices.Amperes(1), SmallDevices.Amperes(20), new FuseTimeLimit(2, null, Duration.FromSeconds(600), SmallDevices.Sheet),
@@ -117,15 +117,15 @@ public class WithstandTests
         CableRun run = SmallFault.Run(0.5, first).Then(new CableSegment(SmallFault.Pair(second), Length.FromMeters(9)));
         FaultStudy study = SmallFault.Study(run, SmallDevices.Fuse(FuseCharacteristic.IecTimeLag, 5), installationMethod: InstallationMethod.LargeBundle);
         Assert.Equal(["terminals", "change of cable", "far end"], study.Shorts.Select(s => s.Place));
-        Assert.Equal(first >= 0.5, study.AtTerminals.WithstandVerdict == WithstandVerdict.Stands);
-        Assert.Equal(stands, study.Shorts[1].WithstandVerdict == WithstandVerdict.Stands);
+        Assert.Equal(first >= 0.5, study.AtTerminals.WithstandVerdict == WithstandVerdict.Withstands);
+        Assert.Equal(stands, study.Shorts[1].WithstandVerdict == WithstandVerdict.Withstands);
         Assert.Equal(second < 0.5 ? 529 : 3306, study.Shorts[1].Withstand!.Value.AmpereSquaredSeconds, 1.0);
     }
 
     // Past 5 s an I²t of at most k²S² is enough, for no heat is taken to leave: 21 A for 7.2 s are 3175 A²s, 0.5 mm² withstand 3306 A²s. 22 A are 3485 A²s:
     // from 20 °C on and not from 70 °C, that is no more than hotter than in service.
     [Theory]
-    [InlineData(21, WithstandVerdict.Stands)]
+    [InlineData(21, WithstandVerdict.Withstands)]
     [InlineData(22, WithstandVerdict.HotterThanInService)]
     public void PastFiveSeconds_APassingIntegralIsEnough(double amperes, WithstandVerdict verdict)
     {

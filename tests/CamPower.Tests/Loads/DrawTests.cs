@@ -50,9 +50,9 @@ public class DrawTests
         Load load = Watts(9) + Load.ConstantCurrent(ElectricCurrent.FromAmperes(0.5)) + Load.ConstantResistance(ElectricResistance.FromOhms(24));
         Assert.Equal(1.75, load.CurrentAt(ElectricPotential.FromVolts(12)).Amperes, 1e-15);
         Assert.Equal((1 / 24.0) - (9 / 144.0), load.SlopeAt(12), 1e-16);
-        Assert.Equal(9, (double)load.PowerShare.Watts);
-        Assert.Equal(0.5, load.CurrentShare.Amperes);
-        Assert.Equal(24, load.ResistanceShare!.Value.Ohms);
+        Assert.Equal(9, (double)load.PowerComponent.Watts);
+        Assert.Equal(0.5, load.CurrentComponent.Amperes);
+        Assert.Equal(24, load.ResistanceComponent!.Value.Ohms);
         Assert.Equal("9 W + 0.5 A + 24 Ω", load.ToString());
     }
 

@@ -15,20 +15,20 @@ public class ReceptacleTests
     [InlineData(15, 12)]
     [InlineData(20, 16)]
     [InlineData(30, 24)]
-    public void MostCurrent_IsThatOfTheTable(double rating, double most) =>
-        Assert.Equal(most, Receptacles.Rated(rating).MostCurrent.Amperes, 1e-12);
+    public void MaximumCurrent_IsThatOfTheTable(double rating, double most) =>
+        Assert.Equal(most, Receptacles.Rated(rating).MaximumCurrent.Amperes, 1e-12);
 
     // Reference row S10-014, derived: 12 A x 120 V.
     [Fact]
-    public void MostCurrent_AtTheNominalVoltage_IsThePowerOfTheTradesRule()
+    public void MaximumCurrent_AtTheNominalVoltage_IsThePowerOfTheTradesRule()
     {
         Receptacle receptacle = Receptacles.Rated(15);
-        Assert.Equal(1440, receptacle.MostCurrent.Amperes * receptacle.Voltage.Volts, 1e-9);
+        Assert.Equal(1440, receptacle.MaximumCurrent.Amperes * receptacle.Voltage.Volts, 1e-9);
     }
 
     [Fact]
-    public void MostCurrent_OfAnotherShare_IsThatShare() =>
-        Assert.Equal(16, new Receptacle("socket", Volts(230), ElectricCurrent.FromAmperes(16), Ratio.FromPercent(100)).MostCurrent.Amperes);
+    public void MaximumCurrent_OfAnotherShare_IsThatShare() =>
+        Assert.Equal(16, new Receptacle("socket", Volts(230), ElectricCurrent.FromAmperes(16), Ratio.FromPercent(100)).MaximumCurrent.Amperes);
 
     // Reference row S10-020: 120 W / (0.85 x 0.95 x 120 V); it prints 1.239 A, its formula gives 1.2384 A.
     [Fact]

@@ -9,11 +9,11 @@ public class ElectronicLimitTests
 {
     // 1.5 A ± 10 %: up to 1.35 A nothing, from 1.65 A on within 50 ms, in between perhaps.
     [Theory]
-    [InlineData(1.35, OperatingVerdict.DoesNotClear, null)]
-    [InlineData(1.36, OperatingVerdict.MayClear, null)]
-    [InlineData(1.64, OperatingVerdict.MayClear, null)]
-    [InlineData(1.65, OperatingVerdict.Clears, 0.05)]
-    [InlineData(40, OperatingVerdict.Clears, 0.05)]
+    [InlineData(1.35, OperatingVerdict.DoesNotOperate, null)]
+    [InlineData(1.36, OperatingVerdict.MayOperate, null)]
+    [InlineData(1.64, OperatingVerdict.MayOperate, null)]
+    [InlineData(1.65, OperatingVerdict.Operates, 0.05)]
+    [InlineData(40, OperatingVerdict.Operates, 0.05)]
     public void Opening_FollowsTheToleranceOfItsLimit(double amperes, OperatingVerdict verdict, double? latest)
     {
         OpeningTimes opening = Limit().OpeningAt(Amperes(amperes), Room);

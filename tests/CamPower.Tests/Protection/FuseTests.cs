@@ -10,24 +10,24 @@ public class FuseTests
     // By hand: the limit below gives the latest time, t2·(I2/I)², and 10 ms at the least (IEC 60269-1, from memory); the limit above the earliest. IEC 60127-2 F:
     // 1.5 (60 min to nothing), 2.1 (to 30 min), 2.75 (0.05 s to 2 s), 4 (0.01 s to 0.3 s), 10 (to 0.02 s). T: 2.1 (120 s), 4 (3 s). UL 248-14: 1.1, 1.35 (3600 s), 2 (120 s).
     [Theory]
-    [InlineData("IEC F", 1.0, OperatingVerdict.DoesNotClear, null, null)]
-    [InlineData("IEC F", 1.01, OperatingVerdict.MayClear, 3600.0, null)]
-    [InlineData("IEC F", 1.6, OperatingVerdict.MayClear, 0.05, null)]
-    [InlineData("IEC F", 2.099, OperatingVerdict.MayClear, 0.05, null)]
-    [InlineData("IEC F", 2.5, OperatingVerdict.Clears, 0.05, 1800 * 0.84 * 0.84)]
-    [InlineData("IEC F", 3.0, OperatingVerdict.Clears, 0.01, 2 * 7.5625 / 9)]
-    [InlineData("IEC F", 8.0, OperatingVerdict.Clears, 0.0, 0.075)]
-    [InlineData("IEC F", 12.5, OperatingVerdict.Clears, 0.0, 0.0128)]
-    [InlineData("IEC F", 50.0, OperatingVerdict.Clears, 0.0, 0.01)]
-    [InlineData("IEC T", 2.5, OperatingVerdict.Clears, 0.6, 120 * 0.84 * 0.84)]
-    [InlineData("IEC T", 5.0, OperatingVerdict.Clears, 0.02, 1.92)]
-    [InlineData("UL fast", 1.0, OperatingVerdict.DoesNotClear, null, null)]
-    [InlineData("UL fast", 1.05, OperatingVerdict.MayClear, 14400.0, null)]
-    [InlineData("UL fast", 1.2, OperatingVerdict.MayClear, 0.0, null)]
-    [InlineData("UL fast", 1.5, OperatingVerdict.Clears, 0.0, 2916.0)]
-    [InlineData("UL slow", 1.5, OperatingVerdict.Clears, 5.0, 2916.0)]
-    [InlineData("UL slow", 7.0, OperatingVerdict.Clears, 0.0, 480.0 / 49)]
-    [InlineData("UL fast", 8.0, OperatingVerdict.Clears, 0.0, 7.5)]
+    [InlineData("IEC F", 1.0, OperatingVerdict.DoesNotOperate, null, null)]
+    [InlineData("IEC F", 1.01, OperatingVerdict.MayOperate, 3600.0, null)]
+    [InlineData("IEC F", 1.6, OperatingVerdict.MayOperate, 0.05, null)]
+    [InlineData("IEC F", 2.099, OperatingVerdict.MayOperate, 0.05, null)]
+    [InlineData("IEC F", 2.5, OperatingVerdict.Operates, 0.05, 1800 * 0.84 * 0.84)]
+    [InlineData("IEC F", 3.0, OperatingVerdict.Operates, 0.01, 2 * 7.5625 / 9)]
+    [InlineData("IEC F", 8.0, OperatingVerdict.Operates, 0.0, 0.075)]
+    [InlineData("IEC F", 12.5, OperatingVerdict.Operates, 0.0, 0.0128)]
+    [InlineData("IEC F", 50.0, OperatingVerdict.Operates, 0.0, 0.01)]
+    [InlineData("IEC T", 2.5, OperatingVerdict.Operates, 0.6, 120 * 0.84 * 0.84)]
+    [InlineData("IEC T", 5.0, OperatingVerdict.Operates, 0.02, 1.92)]
+    [InlineData("UL fast", 1.0, OperatingVerdict.DoesNotOperate, null, null)]
+    [InlineData("UL fast", 1.05, OperatingVerdict.MayOperate, 14400.0, null)]
+    [InlineData("UL fast", 1.2, OperatingVerdict.MayOperate, 0.0, null)]
+    [InlineData("UL fast", 1.5, OperatingVerdict.Operates, 0.0, 2916.0)]
+    [InlineData("UL slow", 1.5, OperatingVerdict.Operates, 5.0, 2916.0)]
+    [InlineData("UL slow", 7.0, OperatingVerdict.Operates, 0.0, 480.0 / 49)]
+    [InlineData("UL fast", 8.0, OperatingVerdict.Operates, 0.0, 7.5)]
     public void Opening_IsBoundedByTheLimits(string gates, double multiple, OperatingVerdict verdict, double? earliest, double? latest)
     {
         OpeningTimes opening = SmallDevices.Fuse(SmallDevices.Characteristic(gates), 2).OpeningAt(SmallDevices.Amperes(2 * multiple), SmallDevices.Room);
@@ -121,8 +121,8 @@ public class FuseTests
             Assert.True((pair.Second.Latest?.Seconds ?? double.PositiveInfinity) <= (pair.First.Latest?.Seconds ?? double.PositiveInfinity));
             Assert.True((pair.First.Earliest?.Seconds ?? double.PositiveInfinity) <= (pair.First.Latest?.Seconds ?? double.PositiveInfinity));
         });
-        Assert.Equal(OperatingVerdict.DoesNotClear, openings[0].Verdict);
-        Assert.Equal(OperatingVerdict.Clears, openings[^1].Verdict);
+        Assert.Equal(OperatingVerdict.DoesNotOperate, openings[0].Verdict);
+        Assert.Equal(OperatingVerdict.Operates, openings[^1].Verdict);
     }
 
     [Theory]
@@ -134,9 +134,9 @@ public class FuseTests
         Assert.Equal(words, SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 2).OpeningAt(SmallDevices.Amperes(2 * multiple), SmallDevices.Room).ToString());
 
     [Fact]
-    public void NoDevice_NeverClears()
+    public void NoDevice_NeverOperates()
     {
-        Assert.Equal(OperatingVerdict.DoesNotClear, ProtectiveDevice.None.OpeningAt(SmallDevices.Amperes(1e6), SmallDevices.Room).Verdict);
+        Assert.Equal(OperatingVerdict.DoesNotOperate, ProtectiveDevice.None.OpeningAt(SmallDevices.Amperes(1e6), SmallDevices.Room).Verdict);
         Assert.Null(ProtectiveDevice.None.BreakingCapacity);
         Assert.Equal("no protective device", ProtectiveDevice.None.ToString());
     }

@@ -111,8 +111,8 @@ public class InrushTests
     [InlineData(50, 10, 0.174, false)]
     [InlineData(50, 1.1, 1000, false)]
     [InlineData(20, 40, 0.002, true)]
-    public void ResettableFuse_StandsWhatDoesNotHeatIt(double celsius, double amperes, double seconds, bool stands) =>
-        Assert.Equal(stands, Stands(SmallDevices.Printed(1.10), Of(amperes, seconds), celsius));
+    public void ResettableFuse_WithstandsWhatDoesNotHeatIt(double celsius, double amperes, double seconds, bool carries) =>
+        Assert.Equal(carries, Carries(SmallDevices.Printed(1.10), Of(amperes, seconds), celsius));
 
     // Found another way: the temperature of a body of that time constant under the rectangle, step by step, against that of 1.1 A for good.
     [Theory]
@@ -125,17 +125,17 @@ public class InrushTests
         double rise = 0, seconds = 0;
         const double Step = 1e-5;
         for (; rise < 1.1 * 1.1; seconds += Step) rise += ((amperes * amperes) - rise) * Step / timeConstant;
-        Assert.True(Stands(SmallDevices.Printed(1.10), Of(amperes, seconds * 0.99)));
-        Assert.False(Stands(SmallDevices.Printed(1.10), Of(amperes, seconds * 1.001)));
+        Assert.True(Carries(SmallDevices.Printed(1.10), Of(amperes, seconds * 0.99)));
+        Assert.False(Carries(SmallDevices.Printed(1.10), Of(amperes, seconds * 1.001)));
     }
 
     [Fact]
-    public void NoDevice_StandsAnything_AndAnElectronicLimitWhatIsUnderIt()
+    public void NoDevice_WithstandsAnything_AndAnElectronicLimitWhatIsUnderIt()
     {
-        Assert.True(Stands(ProtectiveDevice.None, Of(1e5, 10)));
+        Assert.True(Carries(ProtectiveDevice.None, Of(1e5, 10)));
         ElectronicLimit limit = ElectronicLimitTests.Limit(amperes: 1.5);
-        Assert.True(Stands(limit, Of(1, 10)));
-        Assert.Null(Stands(limit, Of(10, 0.001)));
+        Assert.True(Carries(limit, Of(1, 10)));
+        Assert.Null(Carries(limit, Of(10, 0.001)));
     }
 
     // A limit of 1.5 A ± 10 % that opens within 50 ms: how soon it opens is not stated, but 51 ms above 1.65 A open it. Between 1.35 A and 1.65 A it need not act.
@@ -178,7 +178,7 @@ public class InrushTests
 
     private static Inrush Of(double amperes, double seconds) => new(ElectricCurrent.FromAmperes(amperes), Duration.FromSeconds(seconds));
 
-    private static bool? Stands(ProtectiveDevice device, Inrush inrush, double celsius = 20) => Judge(device, inrush, celsius).Verdict switch
+    private static bool? Carries(ProtectiveDevice device, Inrush inrush, double celsius = 20) => Judge(device, inrush, celsius).Verdict switch
     {
         Verdict.Violated => false,
         Verdict.Unknown => null,

@@ -28,7 +28,7 @@ public class InvalidDeviceInputTests
         ["fuse that breaks nothing"] = (() => Fuse(F, 2, breaking: 0), "breakingCapacity", "0 A"),
         ["fuse of no voltage"] = (() => Fuse(F, 2, volts: 0), "voltageRating", "0 V"),
         ["fuse of negative resistance"] = (() => Fuse(F, 2, ohms: -0.5), "coldResistance", "-0.5 Ω"),
-        ["fuse that melts by itself"] = (() => Fuse(F, 2, meltingIntegral: 0), "leastMeltingIntegral", "0 A²·s"),
+        ["fuse that melts by itself"] = (() => Fuse(F, 2, meltingIntegral: 0), "minimumMeltingIntegral", "0 A²·s"),
         ["class of no current"] = (() => Of(0, 1, Gate(2, 1, 2)), "ratedFrom", "0 A"),
         ["class upside down"] = (() => Of(2, 1.5, Gate(2, 1, 2)), "ratedTo", "1.5 A"),
         ["negative current"] = (() => Fuse(F, 2).OpeningAt(Amperes(-1.5), Room), "current", "-1.5 A"),

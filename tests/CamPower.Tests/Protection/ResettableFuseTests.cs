@@ -30,12 +30,12 @@ public class ResettableFuseTests
 
     // A supply in current limit at 2 A need not trip a 1.1 A device in a cool box; in air of 40 °C its trip current is 1.76 A.
     [Theory]
-    [InlineData(20, 1.10, OperatingVerdict.DoesNotClear)]
-    [InlineData(20, 1.11, OperatingVerdict.MayClear)]
-    [InlineData(20, 2.00, OperatingVerdict.MayClear)]
-    [InlineData(40, 2.00, OperatingVerdict.Clears)]
-    [InlineData(40, 0.87, OperatingVerdict.DoesNotClear)]
-    [InlineData(40, 0.89, OperatingVerdict.MayClear)]
+    [InlineData(20, 1.10, OperatingVerdict.DoesNotOperate)]
+    [InlineData(20, 1.11, OperatingVerdict.MayOperate)]
+    [InlineData(20, 2.00, OperatingVerdict.MayOperate)]
+    [InlineData(40, 2.00, OperatingVerdict.Operates)]
+    [InlineData(40, 0.87, OperatingVerdict.DoesNotOperate)]
+    [InlineData(40, 0.89, OperatingVerdict.MayOperate)]
     public void Verdict_IsThatOfAThermometer(double celsius, double amperes, OperatingVerdict verdict) => Assert.Equal(verdict,
         SmallDevices.Printed(1.10).OpeningAt(SmallDevices.Amperes(amperes), Temperature.FromDegreesCelsius(celsius)).Verdict);
 
@@ -45,7 +45,7 @@ public class ResettableFuseTests
     {
         ResettableFuse fuse = SmallDevices.Printed(1.10);
         OpeningTimes between = fuse.OpeningAt(SmallDevices.Amperes(5), SmallDevices.Room);
-        Assert.Equal(OperatingVerdict.Clears, between.Verdict);
+        Assert.Equal(OperatingVerdict.Operates, between.Verdict);
         Assert.Null(between.Latest);
         Assert.Equal(2.3, fuse.OpeningAt(SmallDevices.Amperes(8), SmallDevices.Room).Latest!.Value.Seconds);
     }

@@ -202,7 +202,7 @@ public class InvalidInputTests
     public void OtherImpossibleThings_AreRefused()
     {
         Assert.Throws<ArgumentException>(() => new CameraChain());
-        Assert.Throws<ArgumentOutOfRangeException>(() => Runs.OfOhms(1).ThinnestSize(WireSizeSeries.None, Nine, Volts(12), Limit, Celsius(20)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Runs.OfOhms(1).SmallestSize(WireSizeSeries.None, Nine, Volts(12), Limit, Celsius(20)));
         Assert.Throws<ArgumentException>(() => new CableRun(new Joint("alone", ElectricResistance.Zero)));
         Assert.Throws<ArgumentException>(() => new Device("dome", DeviceKind.Camera, new ComponentDraw(Nine)));
         Assert.Throws<ArgumentOutOfRangeException>(() => new LabelDraw(Volts(12), ElectricCurrent.FromAmperes(1), (InputStage)7));

@@ -68,8 +68,8 @@ internal static class Calculator
         "CableRun.MostLoopResistance" => new CableRun(PerLength(1), Length.Zero)
             .LongestLength(Drawing(a[1]), Volts(a[0]), AtLeast(a[2]), Degrees("20")).AtLimit.LoopResistance.Ohms,
         "CableRun.SmallestArea" => Sized(a).SmallestArea(Drawing(a[5]), Volts(a[4]), AtLeast(a[6]), Degrees(a[2])).Value.SquareMeters,
-        "CableRun.ThinnestSize" => ReferenceRow.Gauge(
-            Sized(a).ThinnestSize(WireSizeSeries.Awg, Drawing(a[5]), Volts(a[4]), AtLeast(a[6]), Degrees(a[2])).Value.ToString().Split(' ')[0]),
+        "CableRun.SmallestSize" => ReferenceRow.Gauge(
+            Sized(a).SmallestSize(WireSizeSeries.Awg, Drawing(a[5]), Volts(a[4]), AtLeast(a[6]), Degrees(a[2])).Value.ToString().Split(' ')[0]),
         "Battery.TimeAt" => Batteries.Of(Number(a[0]), Number(a[1]), Number(a[2])).TimeAt(ElectricCurrent.FromAmperes(Number(a[3])), Degrees("25")).Seconds,
         "Battery.RechargeTime" => Batteries.Of(Number(a[0])).RechargeTime(Ratio.FromPercent(100), Amperes(a[1])).Seconds,
         "Battery.CutOff" => BatteryCatalog.Generic12Volt[0].CutOff.Volts,
@@ -77,7 +77,7 @@ internal static class Calculator
         "BatteryRun.Used" => Batteries.Used(Number(a[0]), Number(a[1]), Number(a[2]), Number(a[3])),
         "Derating.ShareAt" => Derating.GenericEnclosed.ShareAt(Degrees(a[0])).DecimalFractions,
         "Supply.DeratedCurrentAt" => Rated(Evaluate(a[0])).DeratedCurrentAt(Degrees(a[1])).Amperes,
-        "Receptacle.MostCurrent" => Receptacles.Rated(Evaluate(a[0])).MostCurrent.Amperes,
+        "Receptacle.MaximumCurrent" => Receptacles.Rated(Evaluate(a[0])).MaximumCurrent.Amperes,
         "LineDraw.Current" => Receptacles.Plugged(Evaluate(a[0])).Assess().StudyReceptacles()[0].Worst.Current!.Value.Amperes,
         "Fuse.OpeningAt.Earliest" => Opening(a).Earliest!.Value.Seconds,
         "Fuse.OpeningAt.Latest" => Opening(a).Latest!.Value.Seconds,
@@ -85,7 +85,7 @@ internal static class Calculator
         "ResettableFuse.HoldCurrentAt" => SmallDevices.Typical(Literal(a[0])).HoldCurrentAt(Degrees(a[1])).Amperes,
         "ResettableFuse.TripCurrentAt" => SmallDevices.Typical(Literal(a[0])).TripCurrentAt(Degrees(a[1])).Amperes,
         "Insulation.FactorFor" => Sheath(a[1], a[2]).FactorFor(Material(a[0]))!.Value * 1e6,
-        "Insulation.LeastArea" => Insulation.Pvc70.LeastArea(Material(a[0]), Amperes(a[1]), Duration.FromSeconds(Literal(a[2])))!.Value.SquareMeters,
+        "Insulation.SmallestArea" => Insulation.Pvc70.SmallestArea(Material(a[0]), Amperes(a[1]), Duration.FromSeconds(Literal(a[2])))!.Value.SquareMeters,
         "Insulation.WithstandTime" => Insulation.Pvc70.WithstandTime(Pair(["copper", "solid", a[0]]).Outgoing, Amperes(a[1]))!.Value.Seconds,
         "PowerLimitFigure.Limit" => LimitedOutputs.LimitOf(
             Named<PowerLimitClass>(a[0]), Named<PowerLimiting>(a[1]), Named<PowerLimitQuantity>(a[2]), Named<CurrentKind>(a[3]), Literal(a[4])),
@@ -96,7 +96,7 @@ internal static class Calculator
         "RunResult.LoadPower" => (double)Fed(a).LoadPower.Watts,
         "RunResult.SourcePower" => (double)Fed(a).SourcePower.Watts,
         "RunResult.Loss" => (double)Fed(a).Loss.Watts,
-        "RunResult.MostPower" => (double)Fed(a).MostPower!.Value.Watts,
+        "RunResult.MaximumPower" => (double)Fed(a).MaximumPower!.Value.Watts,
         _ => throw new ArgumentException($"'{member}' is no member that a reference row is computed with.", nameof(member)),
     };
 

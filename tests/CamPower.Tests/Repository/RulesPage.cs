@@ -29,10 +29,10 @@ internal static class RulesPage
         {
             page.Append(CultureInfo.InvariantCulture, $"\n### {rule.Id}\n\n**{rule.Severity}.** {rule.Purpose}\n\n- To do: {rule.Remedy}\n");
             if (rule.Limit is IQuantity limit) page.Append(CultureInfo.InvariantCulture, $"- Limit: {limit.ToString("s4", CultureInfo.InvariantCulture)}\n");
-            if (rule.StandsBackFor.Count > 0) page.Append(CultureInfo.InvariantCulture, $"- Silent about a thing of which one of these speaks: {string.Join(", ", rule.StandsBackFor)}\n");
-            if (rule.StandsBackInConditionsOf.Count > 0)
+            if (rule.YieldsTo.Count > 0) page.Append(CultureInfo.InvariantCulture, $"- Silent about a thing of which one of these speaks: {string.Join(", ", rule.YieldsTo)}\n");
+            if (rule.YieldsInConditionsOf.Count > 0)
             {
-                page.Append(CultureInfo.InvariantCulture, $"- Silent about a thing in a condition in which one of these speaks of it: {string.Join(", ", rule.StandsBackInConditionsOf)}\n");
+                page.Append(CultureInfo.InvariantCulture, $"- Silent about a thing in a condition in which one of these speaks of it: {string.Join(", ", rule.YieldsInConditionsOf)}\n");
             }
 
             page.Append(CultureInfo.InvariantCulture, $"- Source: {rule.Source}\n");

@@ -46,7 +46,7 @@ public class DerivationTests
         ["tabulated, in parallel"] = Feed(Tabulated, Nine),
         ["no resistance"] = Feed(new CableRun(Runs.Eighteen, oneWayLength: Length.Zero), Nine),
         ["cold"] = Single.Feed(Nine, from: ElectricPotential.FromVolts(12), conductorAt: Temperature.FromDegreesCelsius(-31.5)),
-        ["near the limit"] = Feed(Single, Load.ConstantPower(Power.FromWatts(0.9999 * (double)Feed(Single, Nine).MostPower!.Value.Watts))),
+        ["near the limit"] = Feed(Single, Load.ConstantPower(Power.FromWatts(0.9999 * (double)Feed(Single, Nine).MaximumPower!.Value.Watts))),
     };
 
     public static TheoryData<string> Names => [.. Examples.Keys];

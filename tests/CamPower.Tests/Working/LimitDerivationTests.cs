@@ -21,7 +21,7 @@ public class LimitDerivationTests
         Check(c.Run.LargestPower(c.Load, c.From, c.Accepted, c.At), "P", v => (double)v.Watts);
         Check(c.Run.NeededSourceVoltage(c.Load, c.Accepted, c.At), "Vs", v => v.Volts);
         Check(c.Run.HighestTemperature(c.Load, c.From, c.Accepted), "T", v => v.DegreesCelsius);
-        Derivation size = c.Run.ThinnestSize(WireSizeSeries.Awg, c.Load, c.From, c.Accepted, c.At).Explain();
+        Derivation size = c.Run.SmallestSize(WireSizeSeries.Awg, c.Load, c.From, c.Accepted, c.At).Explain();
         Steps.AssertRenders(size);
         Steps.AssertEvaluate(size);
     }

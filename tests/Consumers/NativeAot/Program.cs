@@ -15,7 +15,7 @@ if (args.Length == 0)
 SiteFileResult read = SiteFile.Read(File.ReadAllText(args[0]));
 if (!read.TryGetSite(out Site? site))
 {
-    foreach (SiteFileError fault in read.Faults) Console.WriteLine(fault);
+    foreach (SiteFileError fault in read.Errors) Console.WriteLine(fault);
     return 1;
 }
 

@@ -125,7 +125,7 @@ public class NetworkLawTests
     private static DcNetwork With(DcNetwork network, string name, double amperes)
     {
         var loads = new Dictionary<string, Load>(StringComparer.Ordinal);
-        foreach (NetworkLoad load in network.Loads) loads[load.Name] = load.Load.PowerShare.Watts > 0 ? Load.None : load.Load;
+        foreach (NetworkLoad load in network.Loads) loads[load.Name] = load.Load.PowerComponent.Watts > 0 ? Load.None : load.Load;
         loads[name] = Load.ConstantCurrent(ElectricCurrent.FromAmperes(amperes));
         return network.WithLoads(loads);
     }

@@ -109,7 +109,7 @@ public class NetworkSolutionTests
         OperatingPoint actual = network.Solve().AtLoad("camera");
         Assert.True(network.IsRadial);
         Assert.Equal(expected.LoadVoltage.Volts, actual.Voltage.Volts, 1e-13);
-        Assert.Equal((double)expected.MostPower!.Value.Watts / 9, network.MarginToCollapse()!.Value.DecimalFractions, 1e-9);
+        Assert.Equal((double)expected.MaximumPower!.Value.Watts / 9, network.MarginToCollapse()!.Value.DecimalFractions, 1e-9);
     }
 
     private static DcNetwork Network(string shape, int seed, double share) =>

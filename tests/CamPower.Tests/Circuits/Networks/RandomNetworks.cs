@@ -33,10 +33,10 @@ internal sealed class RandomNetworks(int seed)
         var loads = new Dictionary<string, Load>(StringComparer.Ordinal);
         foreach (NetworkLoad load in network.Loads)
         {
-            Power power = Power.FromWatts(rounded((double)load.Load.PowerShare.Watts * factor));
+            Power power = Power.FromWatts(rounded((double)load.Load.PowerComponent.Watts * factor));
             loads[load.Name] = load.Load.IsLargerOf
-                ? Load.LargerOf(power, load.Load.CurrentShare)
-                : Shares((double)power.Watts, load.Load.CurrentShare.Amperes, load.Load.ResistanceShare?.Ohms);
+                ? Load.LargerOf(power, load.Load.CurrentComponent)
+                : Shares((double)power.Watts, load.Load.CurrentComponent.Amperes, load.Load.ResistanceComponent?.Ohms);
         }
 
         return network.WithLoads(loads);

@@ -56,8 +56,8 @@ internal static class NgspiceNetlist
 
     private static string Draw(Load load, string volts)
     {
-        double watts = (double)load.PowerShare.Watts, amperes = load.CurrentShare.Amperes;
-        string resistive = load.ResistanceShare is { } share ? $"+{volts}/{Number(share.Ohms)}" : string.Empty;
+        double watts = (double)load.PowerComponent.Watts, amperes = load.CurrentComponent.Amperes;
+        string resistive = load.ResistanceComponent is { } share ? $"+{volts}/{Number(share.Ohms)}" : string.Empty;
         return load.IsLargerOf
             ? $"max({Number(watts)}/{volts},{Number(amperes)})"
             : $"{Number(watts)}/{volts}+{Number(amperes)}{resistive}";

@@ -1,7 +1,7 @@
 namespace CamPower;
 
 /// <summary>What the voltage of a supply does while a fault at one of its outputs lasts.</summary>
-public enum RailState
+public enum SupplyState
 {
     /// <summary>Nobody declares what the supply does in overload, or what resistance it has where it has no limit.</summary>
     Unknown,
@@ -10,7 +10,7 @@ public enum RailState
     StaysUp,
 
     /// <summary>The supply cannot give all of it: its voltage falls to a lower one.</summary>
-    Dragged,
+    Dips,
 
     /// <summary>The supply pulses: between its tries there is no voltage.</summary>
     Pulses,

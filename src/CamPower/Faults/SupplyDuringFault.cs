@@ -9,12 +9,12 @@ namespace CamPower;
 /// <remarks>Immutable. In the condition in which most devices suffer, with its conductors to the short and the supply at the low end of its
 /// tolerance. Where a device lets go on the way down and might come back, the moment counts at which it lets go. It lasts until the short
 /// is cleared; what the inputs of the devices hold for milliseconds is not counted.</remarks>
-public sealed class RailDuringFault
+public sealed class SupplyDuringFault
 {
     private readonly Lazy<double> _volts;
 
-    internal RailDuringFault(
-        RailState state, Func<double> volts, Condition condition, IReadOnlyList<SiteDevice> dark, IReadOnlyList<SiteDevice> belowWindow)
+    internal SupplyDuringFault(
+        SupplyState state, Func<double> volts, Condition condition, IReadOnlyList<SiteDevice> dark, IReadOnlyList<SiteDevice> belowWindow)
     {
         State = state;
         _volts = new Lazy<double>(volts);
@@ -24,11 +24,11 @@ public sealed class RailDuringFault
     }
 
     /// <summary>What the voltage does.</summary>
-    public RailState State { get; }
+    public SupplyState State { get; }
 
     /// <summary>The voltage at the terminals of the other outputs; 0 where the supply pulses or is off, null where it is not known.
     /// [V]</summary>
-    public ElectricPotential? Voltage => State == RailState.Unknown ? null : ElectricPotential.FromVolts(_volts.Value);
+    public ElectricPotential? Voltage => State == SupplyState.Unknown ? null : ElectricPotential.FromVolts(_volts.Value);
 
     /// <summary>The condition in which most devices suffer; where they suffer alike, the one in which they take most.</summary>
     public Condition Condition { get; }
@@ -44,10 +44,10 @@ public sealed class RailDuringFault
     /// <summary>The state in words, in the invariant culture; never throws.</summary>
     public override string ToString() => State switch
     {
-        RailState.StaysUp => FormattableString.Invariant($"stays up at {_volts.Value:0.00} V"),
-        RailState.Dragged => FormattableString.Invariant($"dips to {_volts.Value:0.00} V"),
-        RailState.Pulses => "pulses",
-        RailState.Off => "is off",
+        SupplyState.StaysUp => FormattableString.Invariant($"stays up at {_volts.Value:0.00} V"),
+        SupplyState.Dips => FormattableString.Invariant($"dips to {_volts.Value:0.00} V"),
+        SupplyState.Pulses => "pulses",
+        SupplyState.Off => "is off",
         _ => "is not known",
     };
 }

@@ -3,7 +3,7 @@ using CamPower.Files;
 namespace PlanService.Answers;
 
 /// <summary>One thing that is wrong in a site file, and where.</summary>
-public sealed record FaultAnswer
+public sealed record ErrorAnswer
 {
     /// <summary>JSON path of the value, as RFC 9535 writes it.</summary>
     public required string Path { get; init; }
@@ -17,11 +17,11 @@ public sealed record FaultAnswer
     /// <summary>What is wrong.</summary>
     public required string Message { get; init; }
 
-    internal static FaultAnswer Of(SiteFileError fault) => new()
+    internal static ErrorAnswer Of(SiteFileError error) => new()
     {
-        Path = fault.Path,
-        Line = fault.Line,
-        Column = fault.Column,
-        Message = fault.Message,
+        Path = error.Path,
+        Line = error.Line,
+        Column = error.Column,
+        Message = error.Message,
     };
 }

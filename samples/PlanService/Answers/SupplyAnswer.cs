@@ -5,9 +5,9 @@ using CamPower;
 namespace PlanService.Answers;
 
 /// <summary>What a supply does while a short at one of its outputs lasts, and which devices at its other outputs go dark.</summary>
-public sealed record RailAnswer
+public sealed record SupplyAnswer
 {
-    /// <summary>What its voltage does: stays-up, dragged, pulses, off; unknown where its overload behavior is not declared.</summary>
+    /// <summary>What its voltage does: stays-up, dips, pulses, off; unknown where its overload behavior is not declared.</summary>
     public required string State { get; init; }
 
     /// <summary>Voltage at the other outputs, as text; absent where it is not known.</summary>
@@ -25,7 +25,7 @@ public sealed record RailAnswer
     /// <summary>Those that get less than they accept and declare no drop-out voltage: perhaps dark.</summary>
     public required IReadOnlyList<string> PerhapsDark { get; init; }
 
-    internal static RailAnswer Of(RailDuringFault rail) => new()
+    internal static SupplyAnswer Of(SupplyDuringFault rail) => new()
     {
         State = Word.Of(rail.State),
         Voltage = Written.TextOrNull(rail.Voltage),
