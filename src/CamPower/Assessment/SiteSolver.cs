@@ -161,7 +161,7 @@ internal sealed class SiteSolver
 
     // What is up takes its part, each output by its own way out and back.
     private RailLoad AsItFalls(DistributionBox box, int condition, SortedDictionary<int, DeviceAssessment> devices) =>
-        new(v => RailBalance.GivenInFault(box.Supply.Output, _lowest.Of(box), v), _lowest.Of(box),
+        new(v => RailBalance.GivenInFault(box.FaultSource, _lowest.Of(box), v), _lowest.Of(box),
             [.. _groupsOf![box].SelectMany(g => g[condition].Group.Feeds).Where(f => ReferenceEquals(f.Box, box)).Select(feed =>
         {
             var circuit = FeedCircuit.WithOwnReturns(feed, _site.Conditions[condition].At.CableCelsius, _air[condition]);

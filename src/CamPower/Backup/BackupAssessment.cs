@@ -109,6 +109,13 @@ public sealed class BackupAssessment
 
     private ElectricCurrent? ChargingCurrent => (Box.Supply.Output as DcOutput)?.ChargingCurrent;
 
-    /// <summary>Box and shortest run in the invariant culture; never throws.</summary>
-    public override string ToString() => Worst is null ? $"{Box}: no condition lasts" : Worst.ToString();
+    /// <summary>Battery and shortest run in words, in the invariant culture; never throws.</summary>
+    public override string ToString() => Worst is null
+        ? $"{Battery.Name}: no condition lasts"
+        : FormattableString.Invariant($"{Battery.Name}, shortest in \"{Worst.Condition}\": {FirstOff(Worst.New)} ") +
+            FormattableString.Invariant($"({Worst.Old.ToFirstDropOut.Hours:0.0} h with 80 % of its capacity), ") +
+            FormattableString.Invariant($"all off after {Worst.New.Length.Hours:0.0} h");
+
+    private static string FirstOff(BatteryRun run) => FormattableString.Invariant(
+        $"{(run.DropOuts.Count > 0 ? run.DropOuts[0].Device.Name : "every device")} off after {run.ToFirstDropOut.Hours:0.0} h");
 }

@@ -30,6 +30,14 @@ public sealed class BackupInCondition
     /// <summary>The run with 80 % of its capacity left: the end of its life (<see cref="Sources.Ieee485Aging"/>).</summary>
     public BatteryRun Old => _old.Value;
 
-    /// <summary>The shorter words of the new battery in the invariant culture; never throws.</summary>
+    /// <summary>The time until the first device is off against the backup time of the box, with the battery as it is stated.</summary>
+    public Judgment Lasts => LastsOn(New);
+
+    /// <summary>The same at the end of the battery's life.</summary>
+    public Judgment LastsAtEndOfLife => New.Box.BackupTime is null ? default : LastsOn(Old);
+
+    /// <summary>Condition and run of the new battery in the invariant culture; never throws.</summary>
     public override string ToString() => FormattableString.Invariant($"\"{Condition}\": {New}");
+
+    private Judgment LastsOn(BatteryRun run) => New.Box.BackupTime is Duration wanted ? run.Lasts(wanted) : default;
 }

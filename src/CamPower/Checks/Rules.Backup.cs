@@ -27,14 +27,14 @@ public static partial class Rules
         "Use a fuse at the battery whose DC voltage rating and breaking capacity are above these values.",
         Sources.OvercurrentProtection, (rule, evidence) =>
             from backup in evidence.Backups
-            from judged in new[] { (Of: backup.FuseVoltage, What: "A charged battery gives up to", Unit: "V"),
-                (Of: backup.FuseBreaking, What: "A short at the battery draws up to", Unit: "A") }
-            where judged.Of.IsViolated
+            let exceeded = new[] { (Of: backup.FuseVoltage, What: "Battery and charger give up to", Unit: "V"),
+                (Of: backup.FuseBreaking, What: "A short at the battery draws up to", Unit: "A") }.Where(j => j.Of.IsViolated).ToList()
+            where exceeded.Count > 0
             let fuse = backup.Box.BatteryProtection!.Name
-            select rule.Find(Subject.Of(backup.Box),
-                Invariant($"{judged.What} {NumberOf(judged.Of.Value!):0.#} {judged.Unit}; ") +
-                Invariant($"its fuse, {fuse}, is rated for {NumberOf(judged.Of.Limit!):0.#} {judged.Unit}."),
-                judged.Of.Value, judged.Of.Limit));
+            let sentences = exceeded.Select(j =>
+                Invariant($"{j.What} {NumberOf(j.Of.Value!):0.#} {j.Unit}; ") +
+                Invariant($"its fuse, {fuse}, is rated for {NumberOf(j.Of.Limit!):0.#} {j.Unit}."))
+            select rule.Find(Subject.Of(backup.Box), string.Join(" ", sentences), exceeded[0].Of.Value, exceeded[0].Of.Limit));
 
     /// <summary>A battery is charged at a temperature at which it must not be.</summary>
     public static Rule BatteryChargedTooCold { get; } = new SimpleRule("battery-charged-too-cold", Severity.Danger,
@@ -70,9 +70,9 @@ public static partial class Rules
         "Use a larger battery, feed fewer devices from it, or bring the farthest device nearer with a larger conductor.",
         Sources.Peukert, (rule, evidence) => evidence.Backups.SelectMany(backup => Rule.Worst(
             from c in backup.InConditions
-            where Lasts(backup, c.New).IsViolated
+            where c.Lasts.IsViolated
             orderby c.New.ToFirstDropOut.Seconds
-            select Short(rule, backup, c, c.New, backup.Battery.Name))));
+            select Short(rule, backup.Box, c, c.New, c.Lasts, backup.Battery.Name))));
 
     /// <summary>The battery lasts as long as wanted while it is new, but not at the end of its life.</summary>
     public static Rule ThinBatteryBackup { get; } = new SimpleRule("thin-battery-backup", Severity.Caution,
@@ -81,9 +81,9 @@ public static partial class Rules
         Sources.Ieee485Aging, yieldsTo: ["battery-backup-too-short"], check: (rule, evidence) => evidence.Backups.SelectMany(
             backup => Rule.Worst(
                 from c in backup.InConditions
-                where backup.Box.BackupTime is not null && Lasts(backup, c.Old).IsViolated
+                where c.LastsAtEndOfLife.IsViolated
                 orderby c.Old.ToFirstDropOut.Seconds
-                select Short(rule, backup, c, c.Old, $"{backup.Battery.Name} with 80 % of its capacity"))));
+                select Short(rule, backup.Box, c, c.Old, c.LastsAtEndOfLife, $"{backup.Battery.Name} with 80 % of its capacity"))));
 
     /// <summary>Load and charging current together are above the derated rating of a supply.</summary>
     public static Rule ChargingAboveDeratedRating { get; } = new SimpleRule("charging-above-derated-rating", Severity.Caution,
@@ -98,17 +98,14 @@ public static partial class Rules
                 Invariant($"its supply can give {NumberOf(judged.Limit!):0.00} A."),
                 judged.Value, judged.Limit, severity: backup.IsOffWhileOverloaded ? Severity.Failure : null));
 
-    private static Judgment Lasts(BackupAssessment backup, BatteryRun run) =>
-        backup.Box.BackupTime is Duration wanted ? run.Lasts(wanted) : default;
-
-    private static Finding Short(Rule rule, BackupAssessment backup, BackupInCondition inCondition, BatteryRun run, string battery)
+    private static Finding Short(
+        Rule rule, DistributionBox box, BackupInCondition inCondition, BatteryRun run, Judgment lasts, string battery)
     {
-        Judgment judged = Lasts(backup, run);
-        string first = run.DropOuts.Count > 0 ? run.DropOuts[0].Device.Name : "the last device";
-        return rule.Find(Subject.Of(backup.Box),
+        string first = run.DropOuts.Count > 0 ? run.DropOuts[0].Device.Name : "every device";
+        return rule.Find(Subject.Of(box),
             Invariant($"On {battery}, {first} is off after {run.ToFirstDropOut.Hours:0.0} h in \"{inCondition.Condition}\"; ") +
-            Invariant($"backup time {backup.Box.BackupTime!.Value.Hours:0.#} h."),
-            judged.Value, judged.Limit, inCondition.Condition);
+            Invariant($"backup time {box.BackupTime!.Value.Hours:0.#} h."),
+            lasts.Value, lasts.Limit, inCondition.Condition);
     }
 
     private static double ShortOf(BackupAssessment backup) => backup.Battery.ShortCircuitCurrent.Amperes;

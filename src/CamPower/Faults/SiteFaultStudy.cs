@@ -32,7 +32,7 @@ internal static class SiteFaultStudy
     {
         ProtectiveDevice? device = output.Output.Protection;
         Lazy<RailStudy>[] rails = Array.ConvertAll(air, a => new Lazy<RailStudy>(() => RailIn(a)));
-        var setting = new FaultSetting(box.Box.FaultSource, device, air, rails);
+        var setting = new FaultSetting(box.Box.FaultSourceAtCutOff, device, air, rails);
         return new OutputFaults(output, setting, Shorts, Everything, () => ProtectionInCondition.AllOf(output, box));
 
         IReadOnlyList<ShortCircuit> Shorts() =>

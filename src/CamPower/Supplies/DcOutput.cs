@@ -127,11 +127,13 @@ public sealed class DcOutput : SupplyOutput
     }
 
 
-    /// <summary>What feeds a fault with a battery on the same terminals: only its resistance limits the current, down to its cut-off.
-    /// </summary>
-    internal DcOutput InFaultBeside(Battery battery) => new(this, _statedSetPoint, battery.Resistance, OverloadBehavior.Unlimited)
+    /// <summary>What feeds a fault with a battery on the same terminals: only its resistance limits the current.</summary>
+    /// <param name="battery">The battery.</param>
+    /// <param name="downTo">The lowest voltage that it may have, above 0; infinite for a charged one. [V]</param>
+    internal DcOutput InFaultBeside(Battery battery, double downTo) => new(
+        this, _statedSetPoint, battery.Resistance, OverloadBehavior.Unlimited)
     {
-        BatteryAtLeast = battery.CutOffVolts,
+        BatteryAtLeast = downTo,
         BatteryAtMost = battery.OpenCircuitVolts(1),
     };
 

@@ -195,8 +195,14 @@ public sealed class DistributionBox
     /// <summary>The name; never throws.</summary>
     public override string ToString() => Name;
 
-    /// <summary>What feeds a fault of an output: the supply, or the supply beside the battery.</summary>
-    internal SupplyOutput FaultSource => Battery is null ? Supply.Output : ((DcOutput)Supply.Output).InFaultBeside(Battery);
+    /// <summary>What feeds a fault of an output: the supply, beside the charged battery where it has one.</summary>
+    internal SupplyOutput FaultSource => BesideBattery(double.PositiveInfinity);
+
+    /// <summary>What feeds a fault of an output at least: a battery may be as low as its cut-off voltage.</summary>
+    internal SupplyOutput FaultSourceAtCutOff => BesideBattery(Battery?.CutOffVolts ?? double.PositiveInfinity);
+
+    private SupplyOutput BesideBattery(double downTo) =>
+        Battery is null ? Supply.Output : ((DcOutput)Supply.Output).InFaultBeside(Battery, downTo);
 
     internal DistributionBox WithName(string name) => new(this) { Name = name };
 

@@ -9,7 +9,7 @@ public class InspectionListTests
     // The list that the trade goes through before it switches on (common practice, no source).
     [Fact]
     public void Standard_HoldsWhatOnlyAPersonCanAnswer() => Assert.Equal(
-        ["bare-conductor-beyond-terminal", "opposite-poles-side-by-side", "knockout-without-bushing", "loose-metal-in-box", "lid-closed-and-locked", "tug-test", "polarity-measured"],
+        ["bare-conductor-beyond-terminal", "opposite-poles-side-by-side", "knockout-without-bushing", "loose-metal-in-box", "lid-closed-and-locked", "tug-test", "battery-place-and-terminals", "polarity-measured"],
         InspectionList.Standard.Items.Select(i => i.Id));
 
     [Fact]
