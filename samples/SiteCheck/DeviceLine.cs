@@ -42,7 +42,7 @@ internal sealed record DeviceLine(BoxAssessment Box, OutputAssessment Output, De
         }
     }
 
-    /// <summary>What is wrong with the voltage that it gets, or that nobody knows; null where nothing is.</summary>
+    /// <summary>What is wrong with the voltage that it gets, or that it is not known; null where nothing is.</summary>
     public string? Wrong => Device.Worst.State switch
     {
         DeviceState.SupplyOverloaded => "supply overloaded",

@@ -15,7 +15,7 @@ internal sealed class Page(int width)
 
     public void Blank() => _lines.Add(default);
 
-    /// <summary>A line as it stands.</summary>
+    /// <summary>A line as it is.</summary>
     public void Line(string text, ConsoleColor? color = null) => _lines.Add(new PageLine(text, color, ""));
 
     /// <summary>Running text, all of it set in from the left.</summary>

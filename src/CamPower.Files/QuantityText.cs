@@ -28,7 +28,7 @@ public static class QuantityText
     /// <returns>The quantity in the unit that is written, of any sign: the range is for who takes it to check.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="text"/> is null.</exception>
     /// <exception cref="FormatException">The text is no such quantity: it has a comma, no unit or another unit. The message says what is
-    /// wrong and names the accepted units, and is meant for whoever wrote the text.</exception>
+    /// wrong and names the accepted units, and is meant for the author of the text.</exception>
     /// <exception cref="NotSupportedException">Site files hold no quantity of this type.</exception>
     public static T Read<T>(string text)
         where T : struct, IQuantity

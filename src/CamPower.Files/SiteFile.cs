@@ -54,19 +54,19 @@ public static class SiteFile
         catch (EncoderFallbackException e)
         {
             var before = new SourceText(Encoding.UTF8.GetBytes(json[..e.Index]));
-            return OneError(before, before.Bytes.Length, "this is not JSON: half of a surrogate pair stands alone here");
+            return OneError(before, before.Bytes.Length, "this is not JSON: half of a surrogate pair is alone here");
         }
     }
 
     /// <summary>Reads a site from a stream of UTF-8, within the limits of <see cref="SiteFileOptions.Default"/>.</summary>
-    /// <param name="utf8Json">The stream, read from where it stands to its end, and left open.</param>
+    /// <param name="utf8Json">The stream, read from its position to its end, and left open.</param>
     /// <returns>The site, or every error of the file. What a file holds never throws.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="utf8Json"/> is null.</exception>
     /// <exception cref="IOException">The stream cannot be read.</exception>
     public static SiteFileResult Read(Stream utf8Json) => Read(utf8Json, SiteFileOptions.Default);
 
     /// <summary>Reads a site from a stream of UTF-8.</summary>
-    /// <param name="utf8Json">The stream, read from where it stands to its end or to the limit, and left open.</param>
+    /// <param name="utf8Json">The stream, read from its position to its end or to the limit, and left open.</param>
     /// <param name="options">The limits.</param>
     /// <returns>The site, or every error of the file. What a file holds never throws.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
@@ -80,7 +80,7 @@ public static class SiteFile
 
     /// <summary>Writes a site as the text of a file: indented, lines ended by LF, the same text for the same site.</summary>
     /// <param name="site">The site. Reading the text gives it back, each quantity with its number and unit.</param>
-    /// <returns>The text. Cables and models stand in the order of their first use, equal ones once; a cable without a
+    /// <returns>The text. Cables and models are in the order of their first use, equal ones once; a cable without a
     /// name is named by its conductors.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="site"/> is null.</exception>
     /// <exception cref="ArgumentException">Two cables, or two models, that differ have the same name; or a name is no

@@ -44,7 +44,7 @@ public sealed class Chart
 
     /// <summary>The volts along one run, and the window that the load accepts.</summary>
     /// <param name="result">The answer for the run.</param>
-    /// <param name="accepted">The voltage that the load accepts, or null where nobody says.</param>
+    /// <param name="accepted">The voltage that the load accepts, or null where it is not stated.</param>
     /// <exception cref="InvalidOperationException">There is no operating point: nothing lies along the run.</exception>
     public static Chart VoltageAlong(RunResult result, VoltageRange? accepted = null) => VoltageAlongChart.Of(result, accepted);
 
@@ -67,7 +67,7 @@ public sealed class Chart
     /// <param name="conductorAt">Temperature of every conductor, inside their materials' ranges.</param>
     /// <param name="longest">The longest run shown, one way, above 0; the chart counts in feet where this is in feet or inches, else in
     /// meters.</param>
-    /// <param name="accepted">The voltage that the load accepts, or null where nobody says.</param>
+    /// <param name="accepted">The voltage that the load accepts, or null where it is not stated.</param>
     /// <remarks>A curve ends where the cable can carry the load no farther.</remarks>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or there are no cables or too many.</exception>

@@ -59,7 +59,7 @@ public sealed class SiteReport
     /// <summary>What was found on it.</summary>
     public IReadOnlyList<Finding> Findings { get; }
 
-    /// <summary>Who answers for it, as printed at its head; null where nobody is named.</summary>
+    /// <summary>Who answers for it, as printed at its head; null where none is named.</summary>
     public string? Author { get; init; }
 
     /// <summary>Its date, as printed at its head; null where none is given.</summary>

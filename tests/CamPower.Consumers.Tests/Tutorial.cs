@@ -8,7 +8,7 @@ using CamPower.Tests.Repository;
 
 namespace CamPower.Consumers.Tests;
 
-/// <summary>A page that is followed as it stands: its console blocks are run, its files saved, its changes made.</summary>
+/// <summary>A page that is followed as it is: its console blocks are run, its files saved, its changes made.</summary>
 /// <param name="page">Path of the page below the top of the repository.</param>
 /// <param name="folder">The empty folder in which it is followed.</param>
 internal sealed partial class Tutorial(string page, string folder)

@@ -20,6 +20,23 @@ public class DocumentedExampleTests
         Assert.Equal(15, Assert.Single(site.Runs).Run.OneWayLength.Meters);
     }
 
+    // A cell with a comma is an error at the place that the page names.
+    [Theory]
+    [InlineData("schedule.md", "120 ft", "schedule, row 2, column I (length)")]
+    [InlineData("how-to/from-a-spreadsheet.md", "120", "schedule, row 2, column H (length)")]
+    public void SchedulesOfThePages_AreSites(string page, string cell, string place)
+    {
+        string text = Samples.Doc(page), json = Block("json"), csv = Block("csv");
+        SiteFileResult result = SiteSchedule.Read(json, csv);
+        Assert.Empty(result.Errors);
+        Assert.Equal(["ramp", "kiosk"], result.Site!.Devices.Select(d => d.Name));
+        Assert.Equal(place, Assert.Single(SiteSchedule.Read(json, csv.Replace(cell, "\"36,5 m\"", StringComparison.Ordinal)).Errors).Path);
+        Assert.Contains(place, text, StringComparison.Ordinal);
+
+        string Block(string kind) =>
+            Regex.Match(text, $"^```{kind}\n(.*?)^```$", RegexOptions.Multiline | RegexOptions.Singleline).Groups[1].Value;
+    }
+
     [Fact]
     public void FullExample_IsASite_AndUsesEveryMember()
     {

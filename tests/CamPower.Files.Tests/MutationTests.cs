@@ -7,7 +7,7 @@ using System.Text.RegularExpressions;
 
 namespace CamPower.Files.Tests;
 
-/// <summary>Files broken at random: reading never throws, and gives either a site or faults that lie in the file.</summary>
+/// <summary>Files broken at random: reading never throws, and gives either a site or errors that lie in the file, in our own words.</summary>
 public class MutationTests
 {
     private static readonly string[] Pieces =
@@ -27,7 +27,7 @@ public class MutationTests
         {
             var bytes = new List<byte>(original);
             for (int n = random.Next(1, 4); n > 0; n--) ChangeBytes(bytes, random);
-            AssertSiteXorFaults(Read([.. bytes]), [.. bytes]);
+            AssertSiteXorErrors(Read([.. bytes]), [.. bytes]);
         }
     }
 
@@ -47,7 +47,7 @@ public class MutationTests
             for (int n = random.Next(1, 4); n > 0; n--) ChangeTokens(tokens, random);
             string text = string.Concat(tokens);
             SiteFileResult result = SiteFile.Read(text);
-            AssertSiteXorFaults(result, Encoding.UTF8.GetBytes(text));
+            AssertSiteXorErrors(result, Encoding.UTF8.GetBytes(text));
             if (result.Site is null) continue;
             read++;
             Assert.True(SchemaTests.Accepts(text), text);
@@ -100,7 +100,7 @@ public class MutationTests
 
     private static SiteFileResult Read(byte[] bytes) => SiteFile.Read(new MemoryStream(bytes));
 
-    private static void AssertSiteXorFaults(SiteFileResult result, byte[] utf8)
+    private static void AssertSiteXorErrors(SiteFileResult result, byte[] utf8)
     {
         Assert.Equal(result.Site is null, result.Errors.Count > 0);
         string text = Encoding.UTF8.GetString(utf8);
@@ -111,6 +111,7 @@ public class MutationTests
             Assert.InRange(fault.Column, 1, lines[fault.Line - 1].Length + 1);
             Assert.StartsWith("$", fault.Path, StringComparison.Ordinal);
             Assert.NotEmpty(fault.Message);
+            ForeignWords.AssertNone(fault.Message);
 
             // A stand-in never shows, unless the file has the same number.
             if (!text.Contains("5e-324", StringComparison.Ordinal)) Assert.DoesNotContain("E-324", fault.Message, StringComparison.Ordinal);

@@ -11,8 +11,8 @@ public class NotJsonTests
     [InlineData("¶", "it is empty")]
     [InlineData("¶ \n ", "it is empty")]
     [InlineData("{\n  ¶// a comment\n}", "a comment is not allowed; take it out")]
-    [InlineData("{\n  \"formatVersion\": 1,\n¶}", "a comma stands before the end of a list or object; take it out")]
-    [InlineData("{\n  \"cables\": [1, ¶]}", "a comma stands before the end of a list or object; take it out")]
+    [InlineData("{\n  \"formatVersion\": 1,\n¶}", "there is a comma before the end of a list or object; take it out")]
+    [InlineData("{\n  \"cables\": [1, ¶]}", "there is a comma before the end of a list or object; take it out")]
     [InlineData("{ \"a\": 1 } ¶{", "'{' is not expected here")]
     [InlineData("{ \"formatVersion\": 1¶", "it ends too early; close every text, list and object")]
     [InlineData("{ ¶'name': 1 }", "a single quote is not allowed here; write \" around texts")]
@@ -44,7 +44,7 @@ public class NotJsonTests
     public void HalfASurrogatePair_HasItsPlace()
     {
         SiteFileError fault = Assert.Single(SiteFile.Read("{\n \"a\": \"\uD800\" }").Errors);
-        Assert.Equal((2, 8, "this is not JSON: half of a surrogate pair stands alone here"), (fault.Line, fault.Column, fault.Message));
+        Assert.Equal((2, 8, "this is not JSON: half of a surrogate pair is alone here"), (fault.Line, fault.Column, fault.Message));
     }
 
     [Theory]

@@ -88,7 +88,7 @@ public class ScheduleTests
     [InlineData(",length", ",lenght", "schedule, row 1: there is no column 'length'; did you mean it by 'lenght'?")]
     [InlineData("name,model,watts", "name,kind,wats", "schedule, row 1: there is no column 'model', and none 'watts'")]
     [InlineData(",cable,length", ",length,length", "schedule, row 1: there is no column 'cable'|schedule, row 1, column I (length): the column 'length' is there twice")]
-    [InlineData("ramp,dome", "ra\"mp,dome", "schedule, row 2: a quotation mark is not closed, or stands inside a cell; write it twice and put the cell in quotation marks")]
+    [InlineData("ramp,dome", "ra\"mp,dome", "schedule, row 2: a quotation mark is not closed, or is inside a cell; write it twice and put the cell in quotation marks")]
     public void Errors_NameRowAndColumn(string piece, string with, string errors)
     {
         Assert.Contains(piece, Yard, StringComparison.Ordinal);

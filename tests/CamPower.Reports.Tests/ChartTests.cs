@@ -209,7 +209,7 @@ public partial class ChartTests
         var limit = new ElectronicLimit("output limit", ElectricCurrent.FromAmperes(1.5), Ratio.FromPercent(10), Duration.FromMilliseconds(50),
             ElectricResistance.FromMilliohms(40), ElectricPotential.FromVolts(30));
         Chart chart = Chart.OpeningTimes(limit, Samples.Warm);
-        Assert.Contains("It carries 1.35 A for good.", chart.Description, StringComparison.Ordinal);
+        Assert.Contains("It carries 1.35 A continuously.", chart.Description, StringComparison.Ordinal);
         Assert.Contains("has opened by then", XElement.Parse(chart.ToSvg()).Value, StringComparison.Ordinal);
     }
 

@@ -58,7 +58,7 @@ internal sealed class CaseMaker
     private SimulatedNetwork RunWithTooMuchCurrent()
     {
         double volts = Pick(SourceVolts), ohms = Between(1, 10);
-        return Run("the current share alone takes all of the source voltage", volts, ohms, Between(0.5, 2), Between(1.1, 2) * volts / ohms);
+        return Run("the current component alone takes all of the source voltage", volts, ohms, Between(0.5, 2), Between(1.1, 2) * volts / ohms);
     }
 
     private SimulatedNetwork Tree()

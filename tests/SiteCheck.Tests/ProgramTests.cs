@@ -121,7 +121,7 @@ public class ProgramTests
         Assert.Contains(string.Create(CultureInfo.InvariantCulture, $"slipway foot,{foot.Device.Model.Name},yard box,4,{foot.Path[0].Run.Segments.First().Cable.Name},190 ft,{foot.Worst.Voltage.Volts:0.###},"), string.Join('\n', lines), StringComparison.Ordinal);
     }
 
-    // RFC 4180: a cell with a comma or a quotation mark stands in quotation marks.
+    // RFC 4180: a cell with a comma or a quotation mark is in quotation marks.
     [Fact]
     public void Csv_QuotesNames()
     {

@@ -136,7 +136,7 @@ internal static class SingleFaults
         // 1.54 A at 13.13 V are 20 VA.
         new("a claim that electronic limits keep", """boxes/yard box/claimedClass = "limited power source" """),
 
-        // 36 A for good in 14 AWG, which carries 25 A at 90 °C in 30 °C.
+        // 36 A continuously in 14 AWG, which carries 25 A at 90 °C in 30 °C.
         new("a strong adapter, and nothing in its lead", """boxes/dock adapter/supply/overload = { "constantCurrent": "36 A" }""", "protection-missing: dock adapter output 1"),
         new("a limit that is not made for the voltage",
             """
@@ -207,7 +207,7 @@ internal static class SingleFaults
         // slipway foot takes 11 W over 1.484 Ω of cold 16 AWG and the limit: 0.961 A; the next one, fuel berth, 0.93 A.
         new("outputs of less current", """boxes/yard box/outputLimit = "0.94 A" """, "output-overloaded: yard box output 4"),
 
-        // In a large bundle 24 AWG is 35 K warmer than the air by 2.5 A, 28 AWG by 1.25 A. The camera takes 2 A; a short, 3.6 A for good.
+        // In a large bundle 24 AWG is 35 K warmer than the air by 2.5 A, 28 AWG by 1.25 A. The camera takes 2 A; a short, 3.6 A continuously.
         new("a hair of a lead in a large bundle",
             """
             cables/+ = { "name": "28 AWG pair", "size": "28 AWG", "stranding": "solid", "material": "annealed copper", "insulation": "PVC 70 C" }

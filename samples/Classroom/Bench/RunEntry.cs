@@ -17,7 +17,7 @@ public sealed class RunEntry
         [LoadKind.ConstantResistance] = new("16"),
     };
 
-    /// <summary>Gauges and cross-sections that camera power is run on, thinnest first in each series.</summary>
+    /// <summary>Gauges and cross-sections that camera power is run on, smallest first in each series.</summary>
     public static IReadOnlyList<WireSize> Sizes { get; } =
     [
         .. WireSize.Standard(WireSizeSeries.Awg).Where(s => s >= WireSize.Awg(26) && s <= WireSize.Awg(8)),

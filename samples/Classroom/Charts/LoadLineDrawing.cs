@@ -67,7 +67,7 @@ public sealed class LoadLineDrawing
         }
     }
 
-    /// <summary>What the drawing shows, for whoever does not see it.</summary>
+    /// <summary>What the drawing shows, for those who do not see it.</summary>
     public string Description
     {
         get

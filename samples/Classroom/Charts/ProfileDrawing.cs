@@ -67,7 +67,7 @@ public sealed class ProfileDrawing
     /// <summary>Voltage at the load, or null without an operating point.</summary>
     public double? LoadVolts { get; }
 
-    /// <summary>What the drawing shows, for whoever does not see it.</summary>
+    /// <summary>What the drawing shows, for those who do not see it.</summary>
     public string Description => (LoadVolts is double volts
         ? $"The voltage falls evenly from {Shown.Volts(_sourceVolts)} at the supply to {Shown.Volts(volts)} at the load, {Shown.Number(_length)} {_scale.Symbol} away."
         : "There is no operating point, so no voltage along the run settles.") + _window;

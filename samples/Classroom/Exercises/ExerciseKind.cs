@@ -21,6 +21,6 @@ public enum ExerciseKind
     /// <summary>The longest run on which a load still gets its lowest voltage.</summary>
     LongestRun,
 
-    /// <summary>The thinnest gauge on which a load still gets its lowest voltage.</summary>
+    /// <summary>The smallest gauge on which a load still gets its lowest voltage.</summary>
     ThinnestGauge,
 }

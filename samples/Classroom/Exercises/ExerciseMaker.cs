@@ -130,7 +130,7 @@ public sealed class ExerciseMaker
         int gauge = int.Parse(thinnest.Value.ToString().Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture);
         string length = $"{Shown.Number(_lengths.In(_run.OneWayLength))} {_lengths.Symbol}";
         return new($"A load that draws a constant {Shown.Number(watts)} W and needs at least {Shown.Number(lowest.Volts)} V is {length} from a supply of {Volts}, one way, by a pair of {_stranding} {_material} at {Degrees}. Which AWG is the smallest conductor that will do, by voltage alone?",
-            "AWG", gauge, Exact, thinnest.Explain);
+            "AWG", gauge, Exact, smallest.Explain);
     }
 
     // 85 to 95 % of the supply's voltage, at a tenth of a volt.

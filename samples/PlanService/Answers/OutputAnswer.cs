@@ -25,7 +25,7 @@ public sealed record OutputAnswer
     /// <summary>The most that it may give. [A]</summary>
     public required double LimitInAmperes { get; init; }
 
-    /// <summary>Name of its protective device; absent where nobody declares one.</summary>
+    /// <summary>Name of its protective device; absent where it is not stated.</summary>
     public string? Protection { get; init; }
 
     /// <summary>Its protective device in each condition, in the order of the file.</summary>

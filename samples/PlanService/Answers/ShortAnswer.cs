@@ -4,7 +4,7 @@ using CamPower;
 
 namespace PlanService.Answers;
 
-/// <summary>A short at one place of what an output feeds. What nobody declares is named and not guessed.</summary>
+/// <summary>A short at one place of what an output feeds. What is not stated is named and not guessed.</summary>
 public sealed record ShortAnswer
 {
     /// <summary>Where: "terminals", the name of a joint, or that of a junction.</summary>
@@ -55,7 +55,7 @@ public sealed record ShortAnswer
     /// <summary>Whether the conductors on the way withstand it: no-conductor, withstands, hotter-than-in-service, does-not-withstand, unknown.</summary>
     public required string Conductors { get; init; }
 
-    /// <summary>What a verdict would need, or could be narrowed with, and nobody declares.</summary>
+    /// <summary>What a verdict would need, or could be narrowed with, and is not stated.</summary>
     public required IReadOnlyList<string> Missing { get; init; }
 
     /// <summary>What the supply does meanwhile.</summary>

@@ -10,7 +10,7 @@ internal sealed class Catalog<T>(PartList<T> list)
     private readonly Dictionary<string, T> _byName = new(list.Known, StringComparer.Ordinal);
     private bool _isComplete = list.MayBeLeftOut;
 
-    /// <summary>Remembers every part of the list under its name. Of a list that could not be read nobody knows what is in it.</summary>
+    /// <summary>Remembers every part of the list under its name. The content of a list that could not be read is not known.</summary>
     internal void Fill(IReadOnlyList<T>? parts, Place at)
     {
         _isComplete = parts is not null;

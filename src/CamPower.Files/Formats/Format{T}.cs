@@ -25,7 +25,7 @@ internal abstract class Format<T>(string expected, params JsonTokenType[] kinds)
     /// <summary>A harmless value in the place of one that is missing or wrong: no check that follows fails because of it.</summary>
     internal abstract T StandIn(Place at);
 
-    /// <summary>Reads what stands at a place; null where it is wrong, which is noted.</summary>
+    /// <summary>Reads what is at a place; null where it is wrong, which is noted.</summary>
     internal virtual object? Read(Place at)
     {
         if (at.NoteOwnDepth()) return null;

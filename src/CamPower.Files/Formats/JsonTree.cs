@@ -99,7 +99,7 @@ internal static class JsonTree
         if (bytes[at] == '/') return "a comment is not allowed; take it out";
         ReadOnlySpan<byte> before = bytes[..at].TrimEnd(" \t\r\n"u8);
         bool isTrailing = bytes[at] is (byte)'}' or (byte)']' && before is [.., (byte)','];
-        if (isTrailing) return "a comma stands before the end of a list or object; take it out";
+        if (isTrailing) return "there is a comma before the end of a list or object; take it out";
         Rune.DecodeFromUtf8(bytes[at..], out Rune found, out _);
         return found.Value switch
         {

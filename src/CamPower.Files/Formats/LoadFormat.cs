@@ -31,13 +31,13 @@ internal sealed class LoadFormat() : Format<Load>($"a list, or {Quantity}", Json
     protected override object? ReadFrom(Place at)
     {
         if (at.Kind == JsonTokenType.String) return ReadOne(at);
-        if (at.Children.Count == 0) at.Error("a share needs at least one quantity");
+        if (at.Children.Count == 0) at.Error("a component of the draw needs at least one quantity");
         var kinds = new HashSet<Type>();
         Load sum = Load.None;
         foreach (Place item in at.Children)
         {
             if (ReadOne(item) is not Load load) continue;
-            if (!kinds.Add(item.Value!.GetType())) item.Error("a share holds at most one power, one current and one resistance");
+            if (!kinds.Add(item.Value!.GetType())) item.Error("a component holds at most one power, one current and one resistance");
 
             // The first keeps its number and unit, even where it is zero.
             else sum = ReferenceEquals(sum, Load.None) ? load : sum + load;

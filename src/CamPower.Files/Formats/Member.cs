@@ -15,7 +15,7 @@ internal abstract class Member(string name, int index)
     /// <summary>What it is called as a parameter of the library.</summary>
     internal string ParameterName { get; private protected set; } = name;
 
-    /// <summary>Reads what stands at the place of the member.</summary>
+    /// <summary>Reads what is at the place of the member.</summary>
     internal required Action<Place> Read { get; init; }
 
     /// <summary>Its schema, description included.</summary>

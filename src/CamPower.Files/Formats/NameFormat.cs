@@ -17,7 +17,7 @@ internal sealed partial class NameFormat() : Format<string>("text", JsonTokenTyp
     internal override JsonObject Schema() => new() { ["type"] = "string", ["pattern"] = $@"^[^{Steering}]*[^\s{Steering}][^{Steering}]*$" };
     internal override void Write(SiteWriter writer, string value) => writer.WriteName(value);
 
-    /// <summary>The path: a name that nobody refers to.</summary>
+    /// <summary>The path: a name without references.</summary>
     internal override string StandIn(Place at) => at.Path;
 
     protected override object? ReadFrom(Place at)

@@ -6,7 +6,7 @@ using System.Text.Json;
 
 namespace CamPower.Files.Formats;
 
-/// <summary>A place in a file: what stands there, what was read from it, and whether there is an error in it.</summary>
+/// <summary>A place in a file: what is there, what was read from it, and whether there is an error in it.</summary>
 internal sealed class Place
 {
     private readonly int _nameOffset;
@@ -14,7 +14,7 @@ internal sealed class Place
     private Place?[] _slots = [];
     private int? _tooDeepAt;
 
-    /// <summary>A place where something stands.</summary>
+    /// <summary>A place where something is.</summary>
     internal Place(SiteReading file, Place? parent, string? name, int nameOffset, int offset, JsonTokenType kind, string? text)
     {
         (File, Parent, Name, _nameOffset, Offset, Kind, Text) = (file, parent, name, nameOffset, offset, kind, text);
@@ -32,10 +32,10 @@ internal sealed class Place
     internal string? Name { get; }
     internal int Offset { get; }
 
-    /// <summary>The cell of a schedule that it was read from; null of what stands in the site file itself.</summary>
+    /// <summary>The cell of a schedule that it was read from; null of what is in the site file itself.</summary>
     internal Cell? Cell { get => field ?? Parent?.Cell; init; }
 
-    /// <summary>What stands there; <see cref="JsonTokenType.None"/> where something is missing.</summary>
+    /// <summary>What is there; <see cref="JsonTokenType.None"/> where something is missing.</summary>
     internal JsonTokenType Kind { get; }
 
     /// <summary>The text of a string or number.</summary>
@@ -72,7 +72,7 @@ internal sealed class Place
     /// <summary>The place of a member of the format that reads this object; made up where it is missing.</summary>
     internal Place this[Member member] => _slots[member.Index] ??= Member(member.Name);
 
-    /// <summary>Whether something stands at the place of a member.</summary>
+    /// <summary>Whether something is at the place of a member.</summary>
     internal bool Has(Member member) => _slots[member.Index] is { IsMissing: false };
 
     /// <summary>What was read of a member; null where it is missing or wrong.</summary>
@@ -94,7 +94,7 @@ internal sealed class Place
         if (!HasError) Error(message);
     }
 
-    /// <summary>What is made of this place; null where what stands here is refused, which is noted.</summary>
+    /// <summary>What is made of this place; null where what is here is refused, which is noted.</summary>
     internal T? Try<T>(Func<T> make)
     {
         try
@@ -108,7 +108,7 @@ internal sealed class Place
         }
     }
 
-    /// <summary>Notes an error of the name of this member, and passes over what stands there.</summary>
+    /// <summary>Notes an error of the name of this member, and passes over what is there.</summary>
     internal void ErrorOfName(string message)
     {
         Error(message, _nameOffset);
@@ -122,7 +122,7 @@ internal sealed class Place
         NoteDepth();
     }
 
-    /// <summary>Remembers that what stands here is nested too deep, and so was not read.</summary>
+    /// <summary>Remembers that what is here is nested too deep, and so was not read.</summary>
     internal void IsTooDeep()
     {
         for (Place? at = this; at is { _tooDeepAt: null }; at = at.Parent) at._tooDeepAt = Offset;

@@ -14,21 +14,20 @@ namespace CamPower.Files.Formats;
 /// <param name="standIn">A harmless quantity in the place of one that is missing or wrong.</param>
 /// <param name="table">The units that the format knows, each with its spellings; the first is the one that is written.</param>
 internal sealed class QuantityFormat<TQuantity, TUnit>(string noun, Func<QuantityValue, TUnit, TQuantity> make, TQuantity standIn,
-    params (TUnit Unit, string[] Spellings)[] table)
-    : TextFormat<TQuantity>($"{noun} in {Phrase.List(table.Select(row => row.Spellings[0]), "or")}", standIn)
+    params SpelledUnit<TUnit>[] table)
+    : TextFormat<TQuantity>($"{noun} in {Phrase.List(table.Select(row => row.Written), "or")}", standIn)
     where TQuantity : struct, IQuantity<TUnit>
     where TUnit : struct, Enum
 {
-    private readonly Dictionary<string, TUnit> _units = table
-        .SelectMany(row => row.Spellings, (row, spelling) => KeyValuePair.Create(spelling, row.Unit))
-        .ToDictionary(StringComparer.Ordinal);
+    private readonly Dictionary<string, SpelledUnit<TUnit>> _units = table
+        .SelectMany(row => row.Spellings, (row, spelling) => KeyValuePair.Create(spelling, row)).ToDictionary(StringComparer.Ordinal);
 
     /// <summary>Every spelling of every unit.</summary>
     internal IEnumerable<string> Spellings => _units.Keys;
 
     /// <summary>Whether the quantity keeps its number as a decimal, as power does.</summary>
     internal bool IsDecimal { get; init; }
-    private string Units => Phrase.List(table.Select(row => row.Spellings[0]), "or");
+    private string Units => Phrase.List(table.Select(row => row.Written), "or");
     internal override JsonObject Schema() => Matching($"{Number.Pattern} ?({string.Join('|', Spellings.Select(Regex.Escape))})");
 
     /// <summary>Whether a unit is one of the table: as it is spelt, or but for its case.</summary>
@@ -41,14 +40,14 @@ internal sealed class QuantityFormat<TQuantity, TUnit>(string noun, Func<Quantit
             throw new FormatException($"{Phrase.Quoted(text)} is not {noun}: write a number with a decimal point, and a unit: {Units}");
         }
 
-        if (!_units.TryGetValue(spelling, out TUnit unit)) throw new FormatException(UnitError(text, spelling));
-        return TryMake(number, unit)
+        if (!_units.TryGetValue(spelling, out SpelledUnit<TUnit>? unit)) throw new FormatException(UnitError(text, spelling));
+        return TryMake(number, unit.Unit)
             ?? throw new FormatException($"{Phrase.Quoted(text)} is an impossible quantity: no number can hold it");
     }
 
     internal override string Text(TQuantity value)
     {
-        string? spelling = Array.Find(table, row => row.Unit.Equals(value.Unit)).Spellings?[0];
+        string? spelling = Array.Find(table, row => row.Unit.Equals(value.Unit))?.Written;
         if (spelling is null) throw new NotSupportedException($"A site file cannot express {noun} in {value.Unit}: the units are {Units}.");
         string number = IsDecimal ? ((decimal)value.Value).ToString(CultureInfo.InvariantCulture) : Number.Text((double)value.Value);
         return $"{number} {spelling}";
@@ -56,7 +55,7 @@ internal sealed class QuantityFormat<TQuantity, TUnit>(string noun, Func<Quantit
 
     private string UnitError(string text, string spelling)
     {
-        if (spelling.StartsWith(',')) return Phrase.Comma(text, table[0].Spellings[0]);
+        if (spelling.StartsWith(',')) return Phrase.Comma(text, table[0].Written);
         if (spelling.Length == 0) return $"{Phrase.Quoted(text)} has no unit: {noun} is written in {Units}";
         string hint = InOtherCase(spelling) is string known ? $"; only the case of '{spelling}' is not that of '{known}'" : string.Empty;
         return $"{Phrase.Quoted(text)} has the wrong unit: {noun} is written in {Units}{hint}";

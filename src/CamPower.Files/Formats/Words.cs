@@ -39,7 +39,7 @@ internal static class Words
     internal static WordFormat<bool?> SoftStart { get; } = new("a soft start",
         ("unknown", null), ("no", false), ("yes", true));
 
-    internal static WordFormat<LoadComponents> Shares { get; } = new("a share of the draw",
+    internal static WordFormat<LoadComponents> Shares { get; } = new("a component of the draw",
         ("infrared", LoadComponents.Infrared), ("motor", LoadComponents.Motor), ("heater", LoadComponents.Heater),
             ("startUp", LoadComponents.StartUp));
 

@@ -75,7 +75,7 @@ internal static class BoxFormats
             return box;
         };
 
-        // Where several forms are given, nobody knows how many outputs were meant.
+        // Where several forms are given, it is not known how many outputs were meant.
         bool HasSeveralForms(Place at) => forms.Count(form => form.IsBegun(at)) > 1;
 
         void CheckForms(Place at)

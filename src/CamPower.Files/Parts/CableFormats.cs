@@ -45,7 +45,7 @@ internal static class CableFormats
         o.OneOf(new Form(size, stranding, material), new Form(outgoing, back), new Form(usual));
         return at =>
         {
-            // What the file states itself stands in place of what the catalog says.
+            // What the file states itself replaces what the catalog says.
             if (usual.IsGiven(at)) return With(usual[at], name[at], preTerminated[at], insulation[at]);
             bool isInFull = outgoing.IsGiven(at) || back.IsGiven(at);
             Conductor alike = isInFull ? outgoing[at] : new Conductor(size[at], stranding[at], material[at]);

@@ -15,10 +15,10 @@ internal static class ConditionFormats
     /// <summary>A condition.</summary>
     internal static ObjectFormat<Condition> Condition { get; } = new(o =>
     {
-        var given = o.Optional("given", "One of the conditions that the library gives: their name and shares.", Words.GivenConditions,
+        var given = o.Optional("given", "One of the conditions that the library gives: their name and components.", Words.GivenConditions,
             _ => null);
         var name = o.OfForm("name", "Name of the condition; a given one may have another name.", Words.Name, c => c.Name);
-        var on = o.Optional("on", "The shares that are on beside the base draw.", Shares, c => c.On);
+        var on = o.Optional("on", "The components that are on beside the base draw.", Shares, c => c.On);
         var also = o.Optional("also", "Shares that are on beside those of the given condition.", Shares, _ => (LoadComponents?)null);
         var motorsMoving = o.Optional("motorsMoving", "How many motors of the whole site move at once; all of them where this is left out.",
             Quantities.Count, c => c.MotorsMoving);

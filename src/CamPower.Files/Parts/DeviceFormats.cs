@@ -40,7 +40,7 @@ internal static class DeviceFormats
         var voltage = o.Required("voltage", "The voltage that the label states.", Quantities.Voltage, l => l.Voltage);
         var current = o.Required("current", "The current that the label states.", Quantities.Current, l => l.Current)
             .Else(ElectricCurrent.Zero);
-        var stage = o.Required("stage", "What stands behind the input terminals.", Words.Stage, l => l.Stage);
+        var stage = o.Required("stage", "What is behind the input terminals.", Words.Stage, l => l.Stage);
         return at => new LabelDraw(voltage[at], current[at], stage[at]);
     });
 
@@ -71,7 +71,7 @@ internal static class DeviceFormats
         {
             if (!usual.IsGiven(at)) return new Connector(name[at], Sources.ConnectorRating, ratedCurrent[at], voltageClass[at], wires[at]);
 
-            // What the file states itself stands in place of what the catalog says.
+            // What the file states itself replaces what the catalog says.
             Connector known = usual[at];
             return wires[at] is null ? known : new Connector(known.Name, known.Source, known.RatedCurrent, known.VoltageClass, wires[at]);
         };
@@ -92,7 +92,7 @@ internal static class DeviceFormats
         var kind = o.Required("kind", "What kind of device it is.", Words.DeviceKind, m => m.Kind);
         var dc = o.Optional("dc", "The DC voltage that it accepts.", VoltageRange, m => m.DcInput).Parameter("dcInput");
         var ac = o.Optional("ac", "The AC voltage that it accepts, RMS.", VoltageRange, m => m.AcInput).Parameter("acInput");
-        var draw = o.OfForm("draw", "What it draws, in shares: in W constant power, in A constant current, in ohm constant resistance.",
+        var draw = o.OfForm("draw", "What it draws, in components: in W constant power, in A constant current, in ohm constant resistance.",
             Shares, m => m.Draw as ComponentDraw);
         var label = o.OfForm("label", "What its label says it draws: a total in the worst condition.", Label, m => m.Draw as LabelDraw);
         var starting = o.Optional("starting", "When it turns on and drops out.", Starting, m => m.Starting);

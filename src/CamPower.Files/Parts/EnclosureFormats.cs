@@ -45,7 +45,7 @@ internal static class EnclosureFormats
             width[at], height[at], depth[at], wall[at], freeFaces[at], sunlitArea[at], otherHeat[at], ventilated[at] ?? false);
     });
 
-    /// <summary>The cabinets in which several boxes stand together.</summary>
+    /// <summary>The cabinets that several boxes share.</summary>
     internal static PartList<Cabinet> Cabinets { get; } = new("cabinet", CabinetFormat(), c => c.Name) { MayBeLeftOut = true };
 
     private static ObjectFormat<Cabinet> CabinetFormat() => new(o =>

@@ -68,7 +68,7 @@ internal static class ProtectionFormats
         var greatest = o.Required("maximumResistance", "Its resistance an hour after a trip.", Quantities.Resistance,
             f => f.MaximumResistance).Else(StandIn.HighResistance);
         var thermal = o.Required("thermal", "How its currents change with the air around it.", CurveFormats.Ambient, f => f.Thermal);
-        var voltage = o.Required("maximumVoltage", "The highest voltage that it stands tripped.", Quantities.Voltage,
+        var voltage = o.Required("maximumVoltage", "The highest voltage that it withstands when tripped.", Quantities.Voltage,
             f => f.VoltageRating!.Value).Parameter("voltageRating");
         var current = o.Optional("maximumCurrent", "The largest current that it interrupts.", Quantities.Current, f => f.BreakingCapacity)
             .Parameter("breakingCapacity");

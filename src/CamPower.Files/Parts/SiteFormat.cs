@@ -7,7 +7,7 @@ using CamPower.Files.Schedules;
 
 namespace CamPower.Files.Parts;
 
-/// <summary>The whole file. Lists that others refer to stand before those that refer to them: that is the order of reading.</summary>
+/// <summary>The whole file. Lists that others refer to come before those that refer to them: that is the order of reading.</summary>
 internal static class SiteFormat
 {
     private const int Version = 1;
@@ -61,7 +61,7 @@ internal static class SiteFormat
         o.Required("models", "The models of camera and other device.", DeviceFormats.Models, c => c.Models);
         o.Optional("protectiveDevices", "The protective devices of outputs and batteries, beside those of the library.",
             ProtectionFormats.Devices, c => IfAny(c.ProtectiveDevices));
-        o.Optional("cabinets", "The cabinets in which several boxes stand together and share the air.", EnclosureFormats.Cabinets,
+        o.Optional("cabinets", "The cabinets, each with several boxes that share its air.", EnclosureFormats.Cabinets,
             c => IfAny(c.Cabinets));
         var conditions = o.Required("conditions", "The conditions that the site must survive; at least one.",
             new ListFormat<Condition>(ConditionFormats.Condition, "a site needs at least one condition"), c => c.Site.Conditions);

@@ -104,7 +104,7 @@ internal static class SupplyFormats
         var pulse = o.OfForm("pulse", "How long a pulse lasts.", Quantities.Duration, b => b.Period is null ? null : b.Pulse)
             .Else(StandIn.ShortTime);
         var period = o.OfForm("period", "From one pulse to the next.", Quantities.Duration, b => b.Period).Else(StandIn.LongTime);
-        var shutdown = Limit("shutdown", "The largest current until it shuts down for good.",
+        var shutdown = Limit("shutdown", "The largest current until it shuts down and must be restarted.",
             b => b is { Pulse: not null, Period: null } ? b.Limit : null);
         var within = o.OfForm("within", "The longest time until it has shut down.", Quantities.Duration,
             b => b.Period is null ? b.Pulse : null).Else(StandIn.LongTime);

@@ -6,7 +6,7 @@ using CamPower.Files.Formats;
 
 namespace CamPower.Files.Schedules;
 
-/// <summary>Puts the rows of a schedule among the runs and devices of a site file, as if they stood there.</summary>
+/// <summary>Puts the rows of a schedule among the runs and devices of a site file, as if they were in it.</summary>
 internal sealed class ScheduleReading
 {
     private readonly Place _root;

@@ -66,12 +66,12 @@ internal sealed class ScheduleTable
         }
 
         if (badRow == 0) return true;
-        _file.Add("a quotation mark is not closed, or stands inside a cell; write it twice and put the cell in quotation marks",
+        _file.Add("a quotation mark is not closed, or is inside a cell; write it twice and put the cell in quotation marks",
             new Cell(badRow, 1, string.Empty));
         return false;
     }
 
-    // What stands most often between the headings.
+    // What is most often between the headings.
     private static char SeparatorOf(string text)
     {
         string headings = text.Split('\n', 2)[0];

@@ -9,7 +9,7 @@ using CsvHelper.Configuration;
 
 namespace CamPower.Files.Schedules;
 
-/// <summary>Writes what stands in a schedule: each device that is alone at the end of a home run of one cable.</summary>
+/// <summary>Writes what a schedule holds: each device that is alone at the end of a home run of one cable.</summary>
 internal static class ScheduleWriter
 {
     /// <summary>The devices that a row says all of, each with its run.</summary>

@@ -42,14 +42,14 @@ internal static class OpeningTimesChart
         if (earliest.Count > 0) model.Series.Add(ChartFrame.Line(1, "does not open before", Corners(earliest), hasMarkers: false));
         if (gates.Count > 0) model.Series.Add(ChartFrame.Points(3, "time limits of its standard", gates));
         foreach (LineSeries limit in ChartFrame.Limits(
-            Invariant($"carries {carried:0.##} A for good"), [(new DataPoint(carried, shortest), new DataPoint(carried, longest))]))
+            Invariant($"carries {carried:0.##} A continuously"), [(new DataPoint(carried, shortest), new DataPoint(carried, longest))]))
         {
             model.Series.Add(limit);
         }
 
         for (int i = 0; i < shorts.Count; i++) AddFault(model, i, shorts[i], shortest, longest);
 
-        string words = Invariant($"It carries {carried:0.##} A for good. ")
+        string words = Invariant($"It carries {carried:0.##} A continuously. ")
             + string.Join(" ", shorts.Select(s => $"{PlainText.Sentence(s.ToString())}."));
         return new Chart(title, words.TrimEnd(), model, ChartFrame.HeightWithLegend(model));
     }

@@ -6,7 +6,7 @@ using OxyPlot;
 
 namespace CamPower.Reports.Charts;
 
-/// <summary>Draws a chart as SVG that may stand alone or in a page.</summary>
+/// <summary>Draws a chart as SVG for a file of its own or a page.</summary>
 internal static class SvgDrawing
 {
     private static readonly XNamespace Svg = "http://www.w3.org/2000/svg";

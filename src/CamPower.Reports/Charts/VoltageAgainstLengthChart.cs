@@ -56,7 +56,7 @@ internal static class VoltageAgainstLengthChart
             ChartFrame.HeightWithLegend(model));
     }
 
-    // The end is where nothing balances any more: there the curve stands upright.
+    // The end is where nothing balances any more: there the curve is vertical.
     private static List<DataPoint> Curve(VoltageAtLength at, double end)
     {
         var points = new List<DataPoint>();

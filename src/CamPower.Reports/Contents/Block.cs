@@ -22,7 +22,7 @@ internal sealed record Fact(string Name, string Value);
 /// <summary>What things are called and what they are.</summary>
 internal sealed record Facts(IReadOnlyList<Fact> Items) : Block;
 
-/// <summary>A column of a table; numbers stand to the right.</summary>
+/// <summary>A column of a table; numbers are aligned to the right.</summary>
 internal sealed record Column(string Heading, bool IsNumber = false);
 
 /// <summary>A table with a caption; the first cell of a row says what the row is about.</summary>

@@ -18,7 +18,7 @@ internal sealed class DiagramPen
     private static readonly XNamespace Svg = "http://www.w3.org/2000/svg";
     private readonly List<XElement> _drawn = [];
 
-    /// <summary>The drawing as it stands, white behind it.</summary>
+    /// <summary>The drawing as it is, white behind it.</summary>
     internal string ToSvg(double width, double height) => new XElement(Svg + "svg",
         new XAttribute("width", Said(width)), new XAttribute("height", Said(height)),
         Element("rect", ("width", Said(width)), ("height", Said(height)), ("fill", "#ffffff")), _drawn).ToString(SaveOptions.None);

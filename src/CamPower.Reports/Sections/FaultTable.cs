@@ -11,7 +11,7 @@ internal static class FaultTable
 {
     /// <summary>The outputs of one box.</summary>
     internal static Block Of(DistributionBox box, IReadOnlyList<OutputFaults> outputs) =>
-        Of($"Shorts on what {box} feeds", "Output", outputs, alike => Said.Numbers([.. alike.Select(o => o.Output.Number)]));
+        Of($"Shorts on what {box} feeds", "Output", outputs, alike => NumberRows.Text(alike.Select(o => o.Output.Number)));
 
     /// <summary>The outputs of several boxes, most often one of each.</summary>
     internal static Block Of(IReadOnlyList<OutputFaults> outputs) =>

@@ -28,15 +28,6 @@ internal static class Said
 
     internal static string Count(int count, string singular, string plural) => Invariant($"{count} {(count == 1 ? singular : plural)}");
 
-    /// <summary>Numbers in rising order, those in a row joined: 3, 4, 5 and 8 are 3-5, 8.</summary>
-    internal static string Numbers(IReadOnlyList<int> numbers)
-    {
-        IEnumerable<IGrouping<int, int>> rows = numbers.Select((number, place) => (number, place))
-            .GroupBy(x => x.number - x.place, x => x.number);
-        return string.Join(", ",
-            rows.Select(row => row.Count() == 1 ? Invariant($"{row.First()}") : Invariant($"{row.First()}-{row.Last()}")));
-    }
-
     internal static string Severity(Severity severity, int count) => severity switch
     {
         CamPower.Severity.Danger => Count(count, "danger", "dangers"),

@@ -5,8 +5,8 @@ using static System.FormattableString;
 
 namespace CamPower.Reports.Verdicts;
 
-/// <summary>What whoever looks at a site wants to know first. It never says that a site may be energized: nobody has looked at
-/// it.</summary>
+/// <summary>The first things to know about a site. It never says that a site may be energized: that needs an
+/// inspection.</summary>
 internal static class Headline
 {
     internal static string Of(IReadOnlyList<Finding> findings, int notStated)

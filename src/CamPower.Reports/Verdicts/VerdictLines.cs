@@ -76,6 +76,8 @@ internal static class VerdictLines
             .. output.InConditions.Select(at => VerdictLine.Of("current-of-protective-device", where, at.Condition, at.Load)),
             .. output.InConditions.Select(
                 at => at.Start is Judgment start ? VerdictLine.Of("start-through-protective-device", where, at.Condition, start) : null),
+            .. output.InConditions.Select(at => at.Switching is Judgment switching
+                ? VerdictLine.Of("switching-through-protective-device", where, at.Condition, switching) : null),
         ]);
     }
 

@@ -22,7 +22,7 @@ public sealed class BoxInCondition
     /// <param name="losses">What is lost in its enclosure, or null.</param>
     /// <param name="heat">How warm its enclosure gets, or null.</param>
     /// <param name="isDemandOnly">Whether some output has no operating point.</param>
-    /// <param name="rail">What its voltage does; null where nobody asks.</param>
+    /// <param name="rail">What its voltage does; null where it is not asked for.</param>
     /// <param name="outputsAsItFalls">What its outputs take as its voltage falls.</param>
     internal BoxInCondition(DistributionBox box, Condition condition, double altitudeMeters, double amperes, bool areOwnLossesKnown,
         BoxLosses? losses,
@@ -129,7 +129,7 @@ public sealed class BoxInCondition
 
     /// <summary>What its voltage does with everything on: a supply that is asked for more than its limit does what it is declared to do in
     /// overload.</summary>
-    /// <remarks>Where it has no limit, or nobody declares what it does, its rated current is where it is no longer known to stay
+    /// <remarks>Where it has no limit, or its overload behavior is not stated, its rated current is where it is no longer known to stay
     /// up.</remarks>
     public SupplyState SupplyState { get; }
 
@@ -168,7 +168,7 @@ public sealed class BoxInCondition
     /// <summary>By how much the calculated air inside may be off: a quarter of its rise; 0 where it is stated. [K]</summary>
     internal double UncertainKelvins => Heat?.UncertainKelvins ?? 0;
 
-    /// <summary>Whether it may be warmer inside than <see cref="SupplyCelsius"/>, and nobody can say by how much.</summary>
+    /// <summary>Whether it may be warmer inside than <see cref="SupplyCelsius"/>, by an unknown amount.</summary>
     internal bool IsWarmerThanKnown => IsInsideUnknown || IsInsideAtLeast;
 
     /// <summary>What would have to be stated for the temperature inside.</summary>
@@ -178,10 +178,10 @@ public sealed class BoxInCondition
 
     internal bool IsInsideUnknown => _hasEnclosure && Heat is null;
 
-    /// <summary>Whether it stands in an enclosure, and what it loses there is not known.</summary>
+    /// <summary>Whether it is in an enclosure, and what it loses there is not known.</summary>
     internal bool AreOwnLossesUnknown { get; }
 
-    /// <summary>Whether it stands in an enclosure, and it is only known what it loses there at least.</summary>
+    /// <summary>Whether it is in an enclosure, and it is only known what it loses there at least.</summary>
     internal bool AreOwnLossesAtLeast => Losses?.AreOwnAtLeast == true;
 
     /// <summary>The temperature that derates the supply: inside, or around the box where the inside is not known. [°C]</summary>

@@ -22,7 +22,7 @@ internal sealed class BoxLoad
 
     internal DistributionBox Box { get; }
 
-    /// <summary>What the box itself loses, in air of 20 °C; null where it stands in no enclosure, or its efficiency is not known
+    /// <summary>What the box itself loses, in air of 20 °C; null where it is in no enclosure, or its efficiency is not known
     /// there.</summary>
     internal BoxLosses? LossesIn(int condition) => _losses[condition];
 
@@ -33,8 +33,8 @@ internal sealed class BoxLoad
     /// <param name="site">The site.</param>
     /// <param name="balances">The balance of its enclosure in each condition; null where that is not known.</param>
     /// <param name="place">The place of the box in it.</param>
-    /// <param name="rails">What its voltage does in each condition; null where nobody asks.</param>
-    /// <param name="outputsAsItFalls">What its outputs take in a condition as its voltage falls; null where nobody asks.</param>
+    /// <param name="rails">What its voltage does in each condition; null where it is not asked for.</param>
+    /// <param name="outputsAsItFalls">What its outputs take in a condition as its voltage falls; null where it is not asked for.</param>
     internal BoxAssessment Assess(
         Site site, IReadOnlyList<EnclosureBalance?> balances, int place, BoxRail[]? rails, Func<int, RailLoad>? outputsAsItFalls)
     {

@@ -45,7 +45,7 @@ internal sealed class BoxRail
             State = Overloaded(_load);
         }
 
-        _dips = State == SupplyState.StaysUp ? new InrushDips(box, groups, _fullVolts) : null;
+        _dips = State == SupplyState.StaysUp ? new InrushDips(box, groups, _fullVolts, _branches) : null;
         StartingCurrent = Starting(groups);
         StartingInrush = Charging(groups);
 
@@ -56,7 +56,7 @@ internal sealed class BoxRail
     /// <summary>What the voltage does.</summary>
     internal SupplyState State { get; }
 
-    /// <summary>The voltage: where it is dragged to, or its lowest while it stays up. [V]</summary>
+    /// <summary>The voltage: where it falls to, or its lowest while it stays up. [V]</summary>
     internal double Volts { get; private set; }
 
     /// <summary>What its devices take as it comes up, against what the supply gives there.</summary>

@@ -81,7 +81,7 @@ public sealed class DeviceInCondition
         : null;
 
     /// <summary>Where its run cannot carry what it asks for, the most constant power that the run could carry beside its
-    /// other shares; otherwise null, and null where it shares its way with others. [W]</summary>
+    /// other components; otherwise null, and null where it shares its way with others. [W]</summary>
     public Power? MaximumPower => SolvedVolts > 0 || _circuit.MostWatts(_index, _rail, _loads) is not double watts
         ? null
         : Power.FromWatts(watts);
@@ -140,7 +140,7 @@ public sealed class DeviceInCondition
     /// <summary>
     /// The voltage between the conductors along its way, through the protective device of its output and its runs, from the lowest supply
     /// voltage to <see cref="SolvedVoltage"/>; null where there is none, and where a run on the way shares another's negative, so that
-    /// nobody can say between which conductors.
+    /// it is not known between which conductors.
     /// </summary>
     /// <example>
     /// <code>

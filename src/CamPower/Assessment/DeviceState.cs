@@ -6,15 +6,15 @@ public enum DeviceState
     /// <summary>Once it runs it stays up; whether it would start is another question, and another answer.</summary>
     Up,
 
-    /// <summary>Its supply is asked for more than it gives, and nobody declares what the supply does then, or at which voltage the device
-    /// drops out: not known.</summary>
+    /// <summary>Its supply is asked for more than it gives. What it does then is not known: the overload behavior of the supply, or the
+    /// drop-out voltage of the device, is not stated.</summary>
     SupplyOverloaded,
 
-    /// <summary>It comes up and drops out, for ever: by itself, with its neighbors, or with a supply that pulses or is pulled
+    /// <summary>It comes up and drops out again and again: by itself, with its neighbors, or with a supply that pulses or is pulled
     /// down.</summary>
     Restarting,
 
-    /// <summary>It never comes up, or is off for good: its supply shuts down, or has no voltage left for it.</summary>
+    /// <summary>It never comes up, or is off until its supply is restarted: the supply shuts down, or has no voltage left for it.</summary>
     NeverUp,
 
     /// <summary>The cable cannot carry what is asked of it, and no drop-out voltage is declared that would say what happens then.</summary>

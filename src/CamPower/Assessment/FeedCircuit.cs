@@ -9,8 +9,8 @@ namespace CamPower.Assessment;
 
 /// <summary>What a group of outputs feeds, as a circuit at one cable temperature. SI doubles; one load a device, in the group's
 /// order.</summary>
-/// <remarks>The protective device of each output is in series with all that it feeds, as warm as the air in its box. One that nobody
-/// declares has no resistance. It is solved for any voltage of the boxes that feed it.</remarks>
+/// <remarks>The protective device of each output is in series with all that it feeds, as warm as the air in its box. One that is not
+/// stated has no resistance. It is solved for any voltage of the boxes that feed it.</remarks>
 internal abstract class FeedCircuit
 {
     private readonly AirOfBoxes _air;
@@ -74,7 +74,7 @@ internal abstract class FeedCircuit
     /// its way. [V]</summary>
     internal virtual double? LowestSourceVolts(double deviceVolts, RailVolts rail, Load load) => null;
 
-    /// <summary>The most constant power that one device could draw beside its other shares, or null where it shares its way with others.
+    /// <summary>The most constant power for one device beside its other components, or null where it shares its way with others.
     /// [W]</summary>
     internal virtual double? MostWatts(int device, RailVolts rail, Load[] loads) => null;
 

@@ -10,7 +10,7 @@ namespace CamPower.Assessment;
 /// <summary>What a group of outputs feeds, solved in one condition.</summary>
 internal static class FeedSolver
 {
-    /// <summary>Every device of a group in a condition, behind the rail of its box.</summary>
+    /// <summary>Every device of a group in a condition, behind the supply of its box.</summary>
     internal static DeviceInCondition[] DevicesIn(
         GroupInCondition group, Func<FedDevice, BoxRail> railOf, CancellationToken cancellationToken)
     {

@@ -56,7 +56,7 @@ internal sealed class GroupInCondition
     /// <summary>What each device has, 0 without an operating point. [V]</summary>
     internal double[] Solved { get; }
 
-    /// <summary>Whether the currents are what the loads ask for, for want of an operating point.</summary>
+    /// <summary>Whether the currents are what the loads ask for, because there is no operating point.</summary>
     internal bool AreDemandOnly { get; }
 
     /// <summary>For each output its current with as many motors moving as may. [A]</summary>

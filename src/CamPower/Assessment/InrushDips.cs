@@ -26,14 +26,20 @@ internal sealed class InrushDips
     private readonly double _fullVolts;
     private readonly Lazy<Dictionary<FedDevice, (int Group, int Index)>> _places;
     private readonly Lazy<Dips> _dips;
+    private readonly Lazy<RailLoad> _rail;
 
-    internal InrushDips(DistributionBox box, IReadOnlyList<GroupInCondition> groups, double fullVolts)
+    /// <param name="box">The box.</param>
+    /// <param name="groups">The groups that it feeds.</param>
+    /// <param name="fullVolts">Its voltage while nothing pulls it down. [V]</param>
+    /// <param name="branches">What each of the groups takes as that falls.</param>
+    internal InrushDips(DistributionBox box, IReadOnlyList<GroupInCondition> groups, double fullVolts, Lazy<RailBranch[]> branches)
     {
         _box = box;
         _groups = groups;
         _fullVolts = fullVolts;
         _places = new Lazy<Dictionary<FedDevice, (int Group, int Index)>>(Places);
         _dips = new Lazy<Dips>(() => new Dips([.. AllDips()]));
+        _rail = new Lazy<RailLoad>(() => new RailLoad(v => RailBalance.GivenAt(Supply, fullVolts, v), fullVolts, branches.Value));
     }
 
     private SupplyOutput Supply => _box.Supply.Output;
@@ -95,8 +101,7 @@ internal sealed class InrushDips
                 yield return DipOf(device, group, index, starting, isSwitched: false, all - amperes[group], byRail);
             }
 
-            bool isSwitchedOn = (_groups[group].Condition.On & (LoadComponents.Infrared | LoadComponents.Motor)) != LoadComponents.None;
-            if (isSwitchedOn && device.Device.Model.SwitchedInrush is Inrush switched)
+            if (_groups[group].Condition.HasSwitched && device.Device.Model.SwitchedInrush is Inrush switched)
             {
                 yield return DipOf(device, group, index, switched, isSwitched: true, all - amperes[group], byRail);
             }
@@ -111,7 +116,6 @@ internal sealed class InrushDips
         var loads = (Load[])own.Loads.Clone();
         loads[index] = isSwitched ? Added(loads[index], charging) : charging;
         double[] atFull = Solved(own, loads, _fullVolts);
-        double seconds = inrush.Duration?.Seconds ?? (inrush.AmpereSquaredSeconds / (inrush.PeakAmperes * inrush.PeakAmperes));
         OutputFeed feed = own.Group.Feeds.First(f => f.Devices.Contains(device));
         double most = feed.Output.Protection?.MostAmperes ?? double.PositiveInfinity;
         bool isHeld = Limits.IsAbove(AmperesOf(own, loads, atFull, _fullVolts, feed), most);
@@ -122,20 +126,22 @@ internal sealed class InrushDips
         double rail = _fullVolts;
         if (Limits.IsAbove(taken, RailBalance.LimitOf(Supply)))
         {
-            // A supply that pulses or shuts down may do so within the inrush or not: nobody says.
+            // Whether a supply that pulses or shuts down does so within the inrush is not known.
             if (!RailBalance.IsKnown(Supply) || Supply.Overload!.Pulses || Supply.Overload.ShutsDown)
             {
                 return new Dip(device, group, isSwitched, null, null, 0);
             }
 
-            rail = RailWith(v => isHeld ? most : AmperesOf(own, loads, Solved(own, loads, v), v), without: isHeld ? null : own);
+            // Devices that it takes below their drop-out voltage let go, and leave it more.
+            rail = _rail.Value.Rest(_fullVolts, v => isHeld ? most : AmperesOf(own, loads, Solved(own, loads, v), v),
+                isHeld ? null : _rail.Value.Branches[group]).Volts;
         }
 
         double[][]? atRail = rail.Equals(_fullVolts) ? null : AtRail(rail, byRail);
         double[] volts = !isHeld ? (atRail is null ? atFull : Solved(own, loads, rail))
             : [.. (atRail?[group] ?? own.Solved).Select((v, i) => feed.Devices.Contains(own.Group.Devices[i]) ? 0 : v)];
-        double lasts = isHeld ? seconds * inrush.PeakAmperes / most
-            : volts[index] > 0 ? seconds * _fullVolts / volts[index]
+        double lasts = isHeld ? inrush.SecondsAtPeak * inrush.PeakAmperes / most
+            : volts[index] > 0 ? inrush.SecondsAtPeak * _fullVolts / volts[index]
             : double.PositiveInfinity;
         return new Dip(device, group, isSwitched, volts, atRail, lasts);
     }
@@ -144,13 +150,6 @@ internal sealed class InrushDips
     {
         if (!byRail.TryGetValue(rail, out double[][]? known)) byRail.Add(rail, known = [.. _groups.Select(g => Solved(g, g.Loads, rail))]);
         return known;
-    }
-
-    private double RailWith(Func<double, double> surge, GroupInCondition? without)
-    {
-        double volts = RailBalance.Between(v => RailBalance.GivenAt(Supply, _fullVolts, v), _fullVolts, _fullVolts, 0,
-            v => surge(v) + _groups.Where(g => g != without).Sum(g => AmperesOf(g, g.Loads, Solved(g, g.Loads, v), v)));
-        return double.IsNaN(volts) ? 0 : volts;
     }
 
     // Where the supply finds no balance its devices have nothing.

@@ -10,8 +10,8 @@ namespace CamPower.Assessment;
 /// <remarks>
 /// One event at a time, in a fixed order: the device furthest under its drop-out voltage goes off first; when none is under it, the one
 /// furthest above its turn-on voltage comes on. Without an operating point everything slides down together: the device goes off that is
-/// nearest to its drop-out voltage at the most power that the circuit carries (or, where it carries none, the one at the end of the most
-/// resistance). Devices that tie go off together, and come on by name. When a state comes back the sequence repeats for ever, once those
+/// nearest to its drop-out voltage at the maximum power that the circuit carries (or, where it carries none, the one at the end of the most
+/// resistance). Devices that tie go off together, and come on by name. When a state comes back the sequence repeats, once those
 /// that could have come on in it, and were never their turn, have: who is on in all of its states and never under its drop-out voltage is
 /// up, who else is on in some is restarting. A device that does not declare the two voltages is always on.
 /// </remarks>

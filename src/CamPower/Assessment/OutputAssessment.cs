@@ -40,6 +40,12 @@ public sealed class OutputAssessment
     /// <summary>What all that it feeds draws as it starts at once, what is declared of it; null where nothing is.</summary>
     internal Inrush? Inrush => Inrush.AtOnce(Devices.Select(d => d.Model.Inrush).OfType<Inrush>());
 
+    /// <summary>What all that it feeds draws as its illuminators or motors are switched on at once in a condition, on top of its current;
+    /// null where none are, or nothing is declared of it.</summary>
+    internal Inrush? SwitchedInrushIn(Condition condition, double runningAmperes) => condition.HasSwitched
+        ? Inrush.OnTopOf(runningAmperes, [.. Devices.Select(d => d.Model.SwitchedInrush).OfType<Inrush>()])
+        : null;
+
     /// <summary>Output and worst current in the invariant culture; never throws.</summary>
     public override string ToString() => FormattableString.Invariant($"{Box} {Output}: {Worst}");
 }

@@ -36,7 +36,7 @@ public sealed class ShieldInCondition
     /// <summary>The condition.</summary>
     public Condition Condition { get; }
 
-    /// <summary>Whether what is joined to it has an operating point; without one nobody knows what it carries.</summary>
+    /// <summary>Whether what is joined to it has an operating point; without one it is not known what it carries.</summary>
     public bool HasOperatingPoint { get; }
 
     /// <summary>Direct current in the shield. [A]</summary>
@@ -50,7 +50,7 @@ public sealed class ShieldInCondition
     /// <summary>RMS voltage at mains frequency along the shield, or null where a DC supply does not declare its ripple or there is no
     /// operating point. [V]</summary>
     /// <remarks>The ripple of the DC currents, and the whole current of devices on AC supplies, times the resistance. What several boxes
-    /// cause is added as if in phase, which is the careful side: nobody knows how their ripples lie to each other.</remarks>
+    /// cause is added as if in phase, which is the careful side: the phase of their ripples is not known.</remarks>
     public ElectricPotential? MainsFrequencyVoltage =>
         _mainsAmperes is double amperes ? ElectricPotential.FromVolts(amperes * _ohms) : null;
 
@@ -87,5 +87,5 @@ public sealed class ShieldInCondition
     private double Amperes => HasOperatingPoint
         ? _amperes
         : throw new InvalidOperationException(
-            $"There is no operating point in {Condition}: nobody knows what the {Link} carries. Ask HasOperatingPoint first.");
+            $"There is no operating point in {Condition}: what the {Link} carries is not known. Ask HasOperatingPoint first.");
 }

@@ -12,12 +12,20 @@ internal sealed class NuisanceTripRule() : Rule("nuisance-trip", Severity.Failur
     "Use a protective device that carries this current in that air. Otherwise cool the box, or spread the load.",
     Sources.DeviceCarriesItsRating)
 {
+    private static readonly Surge Start = new("all its devices start at once",
+        "Use a slower protective device, or devices that start one after the other.", c => c.Start, (o, _) => o.Inrush, m => m.Inrush);
+
+    private static readonly Surge Switching = new("illuminators or motors are switched on at once",
+        "Use a slower protective device, or spread the devices over more outputs.", c => c.Switching,
+        (o, c) => o.Assessment.SwitchedInrushIn(c.Condition, c.Current.Amperes), m => m.SwitchedInrush);
+
     public override IEnumerable<Finding> Check(Evidence evidence) =>
         from alike in Require.NotNull(evidence, nameof(evidence)).Faults.Where(o => o.Output.Protection is not null)
             .GroupBy(output => (output.Box, output.Output.Protection))
         let inService = InService(alike) ?? NearlyInService(alike)
-        let atStart = AtStart(alike, Verdict.Violated) ?? AtStart(alike, Verdict.ThinMargin)
-        from finding in new[] { inService, atStart }
+        let atStart = AtSurge(alike, Start)
+        let whenSwitching = AtSurge(alike, Switching)
+        from finding in new[] { inService, atStart, whenSwitching }
         where finding is not null
         select finding;
 
@@ -48,26 +56,30 @@ internal sealed class NuisanceTripRule() : Rule("nuisance-trip", Severity.Failur
             worst.Current, worst.Load.PolicyLimit, worst.Condition, Severity.Caution);
     }
 
-    private Finding? AtStart(IEnumerable<OutputFaults> alike, Verdict verdict)
+    private Finding? AtSurge(IEnumerable<OutputFaults> alike, Surge surge) =>
+        AtSurge(alike, surge, Verdict.Violated) ?? AtSurge(alike, surge, Verdict.ThinMargin);
+
+    private Finding? AtSurge(IEnumerable<OutputFaults> alike, Surge surge, Verdict verdict)
     {
         List<(OutputFaults Output, ProtectionInCondition Worst)> tripping =
-            Worst(alike, c => c.Start?.Verdict == verdict, (_, c) => ShareOf(c));
+            Worst(alike, c => surge.Judged(c)?.Verdict == verdict, (_, c) => ShareOf(surge, c));
         if (tripping.Count == 0) return null;
         (OutputFaults output, ProtectionInCondition worst) = tripping[0];
-        Inrush inrush = output.Inrush!;
-        Judgment start = worst.Start!.Value;
+        Inrush inrush = surge.Drawn(output, worst)!;
+        Judgment judged = surge.Judged(worst)!.Value;
         bool isThin = verdict == Verdict.ThinMargin;
-        string policy = isThin ? Invariant($"; policy maximum {((Ratio)start.PolicyLimit!).Percent:0} %") : string.Empty;
+        string policy = isThin ? Invariant($"; policy maximum {((Ratio)judged.PolicyLimit!).Percent:0} %") : string.Empty;
         return Find(About(tripping),
             Invariant($"{Who(tripping)} draws up to {inrush.PeakAmperes:0.##} A and {FaultRuleText.Integral(inrush.Integral)} ") +
-            $"in \"{worst.Condition}\" when all its devices start at once.{NotAllStated(output)} " +
-            Invariant($"That is {100 * ShareOf(worst):0} % of what its {FaultRuleText.Protection(output)} withstands") +
+            $"in \"{worst.Condition}\" when {surge.When}.{NotAllStated(output, surge)} " +
+            Invariant($"That is {100 * ShareOf(surge, worst):0} % of what its {FaultRuleText.Protection(output)} withstands") +
             $"{Basis(output.Output.Protection!)}{policy}.{Others(tripping)}",
-            start.Value, isThin ? start.PolicyLimit : start.Limit, worst.Condition, isThin ? Severity.Caution : Severity.Failure,
-            "Use a slower protective device, or devices that start one after the other.");
+            judged.Value, isThin ? judged.PolicyLimit : judged.Limit, worst.Condition, isThin ? Severity.Caution : Severity.Failure,
+            surge.Remedy);
     }
 
-    private static double ShareOf(ProtectionInCondition condition) => ((Ratio)condition.Start!.Value.Value!).DecimalFractions;
+    private static double ShareOf(Surge surge, ProtectionInCondition condition) =>
+        ((Ratio)surge.Judged(condition)!.Value.Value!).DecimalFractions;
 
     // For each output the condition that is worst, the output that is worst off first.
     private static List<(OutputFaults Output, ProtectionInCondition Worst)> Worst(IEnumerable<OutputFaults> outputs,
@@ -88,9 +100,9 @@ internal sealed class NuisanceTripRule() : Rule("nuisance-trip", Severity.Failur
             : Invariant($" The same holds for {tripping.Count} outputs of this box: {string.Join(", ", numbers)}.");
     }
 
-    private static string NotAllStated(OutputFaults output)
+    private static string NotAllStated(OutputFaults output, Surge surge)
     {
-        int all = output.Assessment.Devices.Count, stated = output.Assessment.Devices.Count(d => d.Model.Inrush is not null);
+        int all = output.Assessment.Devices.Count, stated = output.Assessment.Devices.Count(d => surge.OfModel(d.Model) is not null);
         return stated == all ? string.Empty : Invariant($" The inrush of {stated} of its {all} devices is stated.");
     }
 
@@ -100,4 +112,13 @@ internal sealed class NuisanceTripRule() : Rule("nuisance-trip", Severity.Failur
         ElectronicLimit => ", from its operating time",
         _ => string.Empty,
     };
+
+    /// <summary>One of the moments at which an output draws more than it does in service.</summary>
+    /// <param name="When">When that is.</param>
+    /// <param name="Remedy">What to do against it.</param>
+    /// <param name="Judged">The judgment of it.</param>
+    /// <param name="Drawn">What is drawn.</param>
+    /// <param name="OfModel">What one device draws.</param>
+    private sealed record Surge(string When, string Remedy, Func<ProtectionInCondition, Judgment?> Judged,
+        Func<OutputFaults, ProtectionInCondition, Inrush?> Drawn, Func<Device, Inrush?> OfModel);
 }

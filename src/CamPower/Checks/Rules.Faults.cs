@@ -89,8 +89,8 @@ public static partial class Rules
     /// </remarks>
     public static Rule ShortMayNotBeInterrupted { get; } = new ShortMayNotBeInterruptedRule();
 
-    /// <summary>A protective device may open in normal service: at the current of a condition, or when all its devices start at
-    /// once.</summary>
+    /// <summary>A protective device may open in normal service: at the current of a condition, when all its devices start at once, or as
+    /// their illuminators or motors are switched on.</summary>
     /// <remarks>At the temperature of its box. Outputs of a box with the same protective device are one finding, of the worst output. A
     /// start above the policy percent of a fuse's melting I²t is a Caution. Nothing is said of a start where no device states its inrush,
     /// or where it is not known what the protective device withstands: see <see cref="FaultsUnknown"/>.</remarks>

@@ -4,7 +4,6 @@ using System.Linq;
 using CamPower.Assessment;
 using CamPower.Backup;
 using CamPower.Faults;
-using static System.FormattableString;
 
 namespace CamPower.Checks;
 
@@ -40,6 +39,7 @@ internal readonly record struct Unstated(string What, string Where, string Decid
         return
             from fact in new (Func<ProtectionInCondition, Judgment?> Of,
                 string Decides)[] { (c => c.Start, "whether a start opens the protective device"),
+                (c => c.Switching, "whether illuminators or motors that are switched on open the protective device"),
                 (c => c.Load, "whether the protective device carries the current") }
             from box in evidence.Faults.GroupBy(o => o.Box)
             from alike in box.Where(o => (o.Missing & asked) == FaultData.None)
@@ -119,10 +119,7 @@ internal readonly record struct Unstated(string What, string Where, string Decid
     private static string Place(DistributionBox box, List<OutputFaults> outputs, int used)
     {
         if (outputs.Count == used) return box.Name;
-        IEnumerable<IGrouping<int, int>> rows = outputs.Select(o => o.Output.Number).OrderBy(number => number)
-            .Select((number, place) => (number, place)).GroupBy(x => x.number - x.place, x => x.number);
-        string numbers = string.Join(
-            ", ", rows.Select(row => row.Count() == 1 ? Invariant($"{row.First()}") : Invariant($"{row.First()}-{row.Last()}")));
-        return $"{box.Name} {(outputs.Count == 1 ? "output" : "outputs")} {numbers}";
+        string noun = outputs.Count == 1 ? "output" : "outputs";
+        return $"{box.Name} {noun} {NumberRows.Text(outputs.Select(o => o.Output.Number))}";
     }
 }

@@ -16,7 +16,7 @@ public enum BindingLimit
     /// <summary>The end of the materials' range of temperature.</summary>
     TemperatureRange,
 
-    /// <summary>The thinnest size of the series would do, or the thickest does not.</summary>
+    /// <summary>The smallest size of the series would do, or the largest does not.</summary>
     SeriesEnd,
 
     /// <summary>Nothing physical: the end of what is calculated with, such as 1 GW, 1 MV or 1000 km.</summary>

@@ -80,7 +80,7 @@ public static class CableRunQuestions
         Ask(Require.NotNull(run, nameof(run)), Require.NotNull(load, nameof(load)),
             Require.SourceVolts(from.Volts, nameof(from)), Require.NotNull(accepted, nameof(accepted)), conductorAt));
 
-    /// <summary>The thinnest standard size that every conductor of the run may have.</summary>
+    /// <summary>The smallest standard size that every conductor of the run may have.</summary>
     /// <param name="run">The run; strandings, materials, lengths and joints stay, the sizes of its conductors do not matter.</param>
     /// <param name="series">The series to choose from: any but <see cref="WireSizeSeries.None"/>.</param>
     /// <param name="load">The load at its far end.</param>
@@ -88,7 +88,7 @@ public static class CableRunQuestions
     /// <param name="accepted">How little voltage is accepted at the load.</param>
     /// <param name="conductorAt">Temperature of every conductor of the run, inside their materials' ranges.</param>
     /// <returns>The size, by voltage alone: what it may carry and how it is protected is another question. No value where
-    /// no size of the series will do. <see cref="BindingLimit.SeriesEnd"/> where its thinnest does, or its thickest does not.</returns>
+    /// no size of the series will do. <see cref="BindingLimit.SeriesEnd"/> where its smallest does, or its largest does not.</returns>
     /// <exception cref="ArgumentException">A conductor's resistance comes from a table, which says nothing of other sizes.</exception>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or the series has no sizes.</exception>
@@ -101,7 +101,7 @@ public static class CableRunQuestions
             : throw new ArgumentOutOfRangeException(nameof(series), series, "The series has no standard sizes.");
     }
 
-    /// <summary>The thinnest of some sizes, those that the wholesaler has, that every conductor of the run may have.</summary>
+    /// <summary>The smallest of some sizes, those that the wholesaler has, that every conductor of the run may have.</summary>
     /// <param name="run">The run; strandings, materials, lengths and joints stay, the sizes of its conductors do not matter.</param>
     /// <param name="sizes">The sizes to choose from, in any order and of any series; at least one.</param>
     /// <param name="load">The load at its far end.</param>
@@ -109,7 +109,7 @@ public static class CableRunQuestions
     /// <param name="accepted">How little voltage is accepted at the load.</param>
     /// <param name="conductorAt">Temperature of every conductor of the run, inside their materials' ranges.</param>
     /// <returns>The size, by voltage alone: what it may carry and how it is protected is another question. No value where
-    /// none of them will do. <see cref="BindingLimit.SeriesEnd"/> where the thinnest does, or the thickest does not.</returns>
+    /// none of them will do. <see cref="BindingLimit.SeriesEnd"/> where the smallest does, or the largest does not.</returns>
     /// <exception cref="ArgumentException">There is no size, or a conductor's resistance comes from a table, which says nothing of other
     /// sizes.</exception>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
@@ -147,12 +147,12 @@ public static class CableRunQuestions
 
     /// <summary>How much constant power the run may carry.</summary>
     /// <param name="run">The run.</param>
-    /// <param name="beside">What the load draws beside that power; its own power share does not matter. Of a larger-of
-    /// load the power share is what is asked for, its current share stays.</param>
+    /// <param name="beside">What the load draws beside that power; its own power component does not matter. Of a larger-of
+    /// load the power component is what is asked for, its current component stays.</param>
     /// <param name="from">Voltage at the source end, from 1 nV to 1 MV. [V]</param>
     /// <param name="accepted">How little voltage is accepted at the load.</param>
     /// <param name="conductorAt">Temperature of every conductor of the run, inside their materials' ranges.</param>
-    /// <returns>The power, up to 1 GW; no value where the other shares alone bring the voltage below what is accepted. [W]</returns>
+    /// <returns>The power, up to 1 GW; no value where the other components alone bring the voltage below what is accepted. [W]</returns>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     /// <example>Over 2 Ω from 12 V a camera may draw 10 W if 10 V are enough, and never more than 18 W.</example>
@@ -175,7 +175,7 @@ public static class CableRunQuestions
     /// <param name="load">The load at its far end.</param>
     /// <param name="accepted">How little voltage is accepted at the load.</param>
     /// <param name="conductorAt">Temperature of every conductor of the run, inside their materials' ranges.</param>
-    /// <returns>The lowest source voltage, from 1 nV; no value where even 1 MV would not do, as for a resistance share whose drop is too
+    /// <returns>The lowest source voltage, from 1 nV; no value where 1 MV is not enough, as for a resistance component whose drop is too
     /// large at every voltage. [V]</returns>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
@@ -197,7 +197,7 @@ public static class CableRunQuestions
     /// <param name="load">The load at its far end.</param>
     /// <param name="from">Voltage at the source end, from 1 nV to 1 MV. [V]</param>
     /// <param name="accepted">How little voltage is accepted at the load.</param>
-    /// <returns>The temperature, by voltage alone: what the insulation stands is another question. The end of the
+    /// <returns>The temperature, by voltage alone: what the insulation withstands is another question. The end of the
     /// materials' range where that would do; no value where even its start would not. [°C]</returns>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="from"/> is outside its range.</exception>

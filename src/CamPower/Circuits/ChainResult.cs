@@ -56,9 +56,9 @@ public sealed class ChainResult
     /// <exception cref="InvalidOperationException">There is no operating point.</exception>
     public Power Loss => Power.FromWatts(Solution.Sum(t => t.SegmentAmperes * t.SegmentAmperes * t.Link.Run.OhmsAt(_celsius)));
 
-    /// <summary>The factor by which the constant-power shares of all cameras together could grow before no operating point is
+    /// <summary>The factor by which the constant-power components of all cameras together could grow before no operating point is
     /// left; null where nothing can collapse. [1]</summary>
-    /// <remarks>1 at the limit, less than 1 beyond it, 0 where the other shares alone leave no operating point; see
+    /// <remarks>1 at the limit, less than 1 beyond it, 0 where the other components alone leave no operating point; see
     /// <see cref="DcNetwork.MarginToCollapse"/>, which finds it.</remarks>
     public Ratio? MarginToCollapse
     {

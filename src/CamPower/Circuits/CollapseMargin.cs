@@ -1,6 +1,6 @@
 namespace CamPower.Circuits;
 
-/// <summary>The factor by which the constant-power shares of a network could grow before its operating point is lost.</summary>
+/// <summary>The factor by which the constant-power components of a network could grow before its operating point is lost.</summary>
 internal static class CollapseMargin
 {
     private const double Beyond = 1e-9;

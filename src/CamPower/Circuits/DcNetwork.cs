@@ -12,7 +12,7 @@ namespace CamPower.Circuits;
 /// in time linear in its size by ladder reduction, any other by sparse factorisation of the nodal equations.</para>
 /// <para>The operating point is the end of the solution branch that starts at zero load and keeps a positive-definite Jacobian; where
 /// several sources let that branch end before the load is reached, the highest one beyond. Any load voltage at or below zero is no
-/// operating point. With resistance shares between nodes of which neither is fixed, more draw of one load can mean more voltage at another.
+/// operating point. With resistance components between nodes of which neither is fixed, a larger draw can raise the voltage of another load.
 /// Loads draw at every voltage here: what happens below a drop-out is for the caller to judge. Source:
 /// <see cref="Sources.Kirchhoff"/>.</para>
 /// </remarks>
@@ -117,7 +117,7 @@ public sealed class DcNetwork
     /// <summary>Solves the network, or finds that it has no operating point: an answer, not an error.</summary>
     /// <remarks>
     /// Newton's method from the voltages without load; damped only in that, where its failure would prove nothing
-    /// (several sources, or resistance shares between floating nodes), the loads are raised from zero in steps.
+    /// (several sources, or resistance components between floating nodes), the loads are raised from zero in steps.
     /// A source that cannot sink current is blocked where others would feed back into it. With several sources the
     /// branch from zero load may end before the load is reached: the answer is then the operating point of highest
     /// voltages, and <see cref="NetworkSolution.IsReachedByJump"/> says so.
@@ -129,13 +129,14 @@ public sealed class DcNetwork
         return new NetworkSolution(this, found ? search.State() : null, search);
     }
 
-    /// <summary>The factor by which all constant-power shares together could grow before no operating point is left. [1]</summary>
+    /// <summary>The factor by which all constant-power components together could grow before no operating point is left. [1]</summary>
     /// <remarks>
-    /// The other shares stay as they are. 1 at the limit, less than 1 beyond it; 0 where the other shares alone leave no operating point;
-    /// null only where nothing can collapse, for want of constant-power shares or of resistance, or only at more than 1e15 times the load.
+    /// The other components stay as they are. 1 at the limit, less than 1 beyond it; 0 where the others alone leave no operating point;
+    /// null only where nothing can collapse (no constant-power component, or no resistance), or only at more than 1e15 times the load.
     /// With several sources it is the end of the branch that holds the operating point; without an operating point, of the branch that goes
     /// furthest. A source that comes on lets a branch go on. Accurate to about 1e-9 of itself; where the operating point is lost otherwise
-    /// than at a fold (a load whose larger share changes, a voltage that reaches zero) found by halving to 1e-11. Costs some ten solutions.
+    /// than at a fold (a load whose larger component changes, a voltage that reaches zero) found by halving to 1e-11.
+    /// Costs some ten solutions.
     /// Source: <see cref="Sources.MaximumPower"/> for the one load that has a closed form.
     /// </remarks>
     public Ratio? MarginToCollapse()

@@ -150,7 +150,7 @@ public sealed class DcNetworkBuilder
         return AddBranch(name + " +", positiveFrom, positiveTo, plus).AddBranch(name + " -", negativeFrom, negativeTo, minus);
     }
 
-    /// <summary>A conductor's resistance as a branch can have it: less than a microohm, millimeters of thick wire, counts as
+    /// <summary>A conductor's resistance as a branch can have it: less than a microohm, millimeters of large wire, counts as
     /// none.</summary>
     internal static ElectricResistance Snapped(double ohms) => ElectricResistance.FromOhms(ohms < LeastOhms ? 0 : ohms);
 

@@ -5,7 +5,7 @@ namespace CamPower.Circuits;
 
 /// <summary>The loads of a network as rows of SI doubles, the form that the solvers read.</summary>
 /// <remarks>
-/// A load that draws the larger of two shares stands in its row with the share that is the larger at the
+/// A load that draws the larger of two components is in its row with the share that is the larger at the
 /// voltages last given to <see cref="ChooseLarger"/>; so one formula serves every load.
 /// </remarks>
 internal sealed class LoadShares

@@ -38,20 +38,8 @@ internal sealed class Mesh : NetworkPlan
         Diagonal = new double[count];
         Entries = new double[Pattern.Rows.Length];
         Injected = new double[count];
-        for (int b = 0; b < branchPair.Length; b++)
-        {
-            if (circuit.BranchOhms[b] > 0)
-            {
-                Stamp(circuit.BranchFrom[b], circuit.BranchTo[b], EntryOf(branchPair[b]), 1 / circuit.BranchOhms[b], 0);
-            }
-        }
-
-        for (int s = 0; s < sourcePair.Length; s++)
-        {
-            if (blocked[s] || !(circuit.SourceOhms[s] > 0)) continue;
-            Stamp(circuit.SourcePlus[s], circuit.SourceMinus[s], EntryOf(sourcePair[s]), 1 / circuit.SourceOhms[s], circuit.SourceVolts[s]);
-        }
-
+        StampBranches([.. branchPair.Select(EntryOf)]);
+        StampSources([.. sourcePair.Select(EntryOf)]);
         RowOf = [.. Enumerable.Range(0, circuit.Loads.Length)];
         LoadPlus = [.. circuit.LoadPlus.Select(node => _unknown[node])];
         LoadMinus = [.. circuit.LoadMinus.Select(node => _unknown[node])];
@@ -220,6 +208,24 @@ internal sealed class Mesh : NetworkPlan
         }
 
         return unknown;
+    }
+
+    private void StampBranches(int[] entries)
+    {
+        for (int b = 0; b < entries.Length; b++)
+        {
+            if (!(_circuit.BranchOhms[b] > 0)) continue;
+            Stamp(_circuit.BranchFrom[b], _circuit.BranchTo[b], entries[b], 1 / _circuit.BranchOhms[b], 0);
+        }
+    }
+
+    private void StampSources(int[] entries)
+    {
+        for (int s = 0; s < entries.Length; s++)
+        {
+            if (_blocked[s] || !(_circuit.SourceOhms[s] > 0)) continue;
+            Stamp(_circuit.SourcePlus[s], _circuit.SourceMinus[s], entries[s], 1 / _circuit.SourceOhms[s], _circuit.SourceVolts[s]);
+        }
     }
 
     // A conductance, behind a source voltage, from one node to the other.

@@ -7,7 +7,7 @@ internal static class MeshShape
 {
     /// <summary>Whether without its one source the network is two parts, and every load goes from the positive to the negative
     /// one.</summary>
-    /// <remarks>The voltage that any load costs any other is then not negative, and without resistance shares every
+    /// <remarks>The voltage that any load costs any other is then not negative, and without resistance components every
     /// load's current is convex and falls with its voltage: the equations are those of a convex map with an
     /// M-matrix as Jacobian. Source: <see cref="Sources.MonotoneNewton"/>.</remarks>
     internal static bool SpansTheSource(Circuit circuit)

@@ -70,7 +70,7 @@ internal sealed class NetworkDerivation
         {
             return Step("U", source.Name,
                 FormattableString.Invariant(
-                $"Voltage that stands against {source.Name}, whose own is {source.Volts:G6} V: it is blocked and delivers nothing"),
+                $"Voltage at {source.Name}, whose own is {source.Volts:G6} V: it is blocked and delivers nothing"),
                 new SymbolSum().Plus(Node(source.PositiveNode))
                     .Minus(Node(source.NegativeNode)).Total, Volts(source.PositiveNode) - Volts(source.NegativeNode), "V");
         }

@@ -91,7 +91,7 @@ internal sealed class OperatingPointSearch
         return IsReachedByJump = true;
     }
 
-    /// <summary>Looks for the highest operating point from nothing, with the constant-power shares scaled.</summary>
+    /// <summary>Looks for the highest operating point from nothing, with the constant-power components scaled.</summary>
     internal bool TryFind(double powerScale)
     {
         Loads = powerScale == 1 ? _fullLoads : NewLoads(powerScale, 1);
@@ -126,7 +126,7 @@ internal sealed class OperatingPointSearch
         return TrySettle(fresh: false);
     });
 
-    /// <summary>How fast the voltages change with the scale of the constant-power shares, at the point last found.</summary>
+    /// <summary>How fast the voltages change with the scale of the constant-power components, at the point last found.</summary>
     internal bool TryTangent(double[] voltsPerScale) => _solver.TryTangent(Loads, _volts, voltsPerScale);
 
     /// <summary>Every voltage and current at the point last found.</summary>

@@ -9,7 +9,7 @@ namespace CamPower;
 /// Immutable. The value holds: fed forward it meets every accepted limit (<see cref="AtLimit"/>), and a hair further
 /// would not. It lies inside the limit by some 1e-13 of itself, so that it also holds when it is read in another unit
 /// and handed back. "No value" is an answer
-/// too: <see cref="HasValue"/> is false, <see cref="LimitedBy"/> says what stands in the way, and reading the value throws.
+/// too: <see cref="HasValue"/> is false, <see cref="LimitedBy"/> says what the limit is, and reading the value throws.
 /// </remarks>
 /// <example>
 /// <code>
@@ -36,9 +36,9 @@ public sealed class RunAnswer<T> where T : struct
     /// <summary>The value.</summary>
     /// <exception cref="InvalidOperationException">No value will do.</exception>
     public T Value => _value ?? throw new InvalidOperationException(
-        $"No value will do: {RunLimitText.Of(LimitedBy)} stands in the way. Ask TryGetValue first.");
+        $"No value will do: {RunLimitText.Of(LimitedBy)} is the limit. Ask TryGetValue first.");
 
-    /// <summary>What keeps the value from going further, or, where there is none, what stands in the way.</summary>
+    /// <summary>What keeps the value from going further, or, where there is none, what the limit is.</summary>
     public BindingLimit LimitedBy { get; }
 
     /// <summary>The run solved forward with the value; the default value, "no result", where there is none.</summary>
@@ -58,5 +58,5 @@ public sealed class RunAnswer<T> where T : struct
     /// <summary>The value and its limit in the invariant culture; never throws.</summary>
     public override string ToString() => _value is T value
         ? $"{RunLimitText.Of(value)}, limited by {RunLimitText.Of(LimitedBy)}"
-        : $"none: {RunLimitText.Of(LimitedBy)} stands in the way";
+        : $"none: {RunLimitText.Of(LimitedBy)} is the limit";
 }

@@ -150,7 +150,7 @@ internal static class RunDerivation
     }
 
     private static DerivationStep LeftStep(RunResult result) => new(
-        "a", "Source voltage left by the constant-current share", "Vs - R*I0", "a = V_s - R I_0",
+        "a", "Source voltage left by the constant-current component", "Vs - R*I0", "a = V_s - R I_0",
         $"{Number(result.SourceVolts)} - {Number(result.Ohms)}*{Number(result.Load.Amperes)}", Left(result), "V", Sources.Kirchhoff);
 
     private static DerivationStep MaximumPowerStep(RunResult result)
@@ -169,7 +169,7 @@ internal static class RunDerivation
     private static DerivationStep MarginStep(RunResult result)
     {
         double most = RunKernel.MostWatts(result.SourceVolts, result.Ohms, result.Load);
-        return new DerivationStep("margin", "How many times the constant-power share could grow", "Pmost/P", @"m = \frac{P_{most}}{P}",
+        return new DerivationStep("margin", "How many times the constant-power component could grow", "Pmost/P", @"m = \frac{P_{most}}{P}",
             $"{Number(most)}/{Number(result.Load.Watts)}", most / result.Load.Watts, "", Sources.MaximumPower);
     }
 
@@ -181,7 +181,7 @@ internal static class RunDerivation
     internal static DerivationStep CurrentStep(Load load, double volts, double amperes, string of = "")
     {
         Symbols current = LoadDerivation.Current(load, volts, of);
-        return new DerivationStep($"I{of}", load.IsLargerOf ? "Current: the larger of the two shares" : "Current of the load",
+        return new DerivationStep($"I{of}", load.IsLargerOf ? "Current: the larger of the two components" : "Current of the load",
             current.Plain, $"{Latex("I", of)} = {current.Latex}", current.Numbers, amperes, "A", Sources.Kirchhoff);
     }
 
@@ -192,7 +192,7 @@ internal static class RunDerivation
 
     private static double Left(RunResult result) => Exact.MinusProduct(result.SourceVolts, result.Ohms, result.Load.Amperes);
 
-    // What a share does not use does not show: without a current share a is Vs, without a resistance 1 + R·G is 1.
+    // What a share does not use does not show: without a current component a is Vs, without a resistance 1 + R·G is 1.
     private static Symbols LeftSymbols(RunResult result) => HasCurrentComponent(result.Load)
         ? new Symbols("a", "a", Number(Left(result)))
         : new Symbols("Vs", "V_s", Number(result.SourceVolts));

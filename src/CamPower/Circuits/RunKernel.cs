@@ -2,7 +2,7 @@ using System;
 
 namespace CamPower.Circuits;
 
-/// <summary>One source, one loop resistance, one load: the single place where its formulas stand. SI doubles, nothing allocated.</summary>
+/// <summary>One source, one loop resistance, one load: the single place of its formulas. SI doubles, nothing allocated.</summary>
 /// <remarks>
 /// A load P/V + I₀ + G·V at the end of a loop R fed from Vs obeys (1 + R·G)·V² − (Vs − R·I₀)·V + R·P = 0.
 /// There is an operating point only if Vs > R·I₀ and the discriminant is not negative. Of its two roots the
@@ -21,7 +21,7 @@ internal static class RunKernel
     {
         if (!load.IsLargerOf) return LoadVolts(sourceVolts, ohms, load.Watts, load.Amperes, load.Siemens);
 
-        // Above P/I₀ the current share is the larger, below it the power share is; at it both are, to rounding.
+        // Above P/I₀ the current component is the larger, below it the power component is; at it both are, to rounding.
         double atCurrent = Exact.MinusProduct(sourceVolts, ohms, load.Amperes);
         if (atCurrent > 0 && atCurrent * load.Amperes >= load.Watts * (1 - KinkRounding)) return atCurrent;
         double atPower = LoadVolts(sourceVolts, ohms, load.Watts, 0, 0);
@@ -45,13 +45,13 @@ internal static class RunKernel
     internal static double UnstableVolts(double sourceVolts, double ohms, Load load, double loadVolts) =>
         ohms * load.Watts / ((1 + (ohms * load.Siemens)) * UpperRootOfPower(sourceVolts, ohms, load, loadVolts));
 
-    /// <summary>The upper root that belongs to the lower one. Of a larger-of load it is that of its power share, also where
-    /// its current share sets the voltage; never less than half of the source voltage, where rounding may lose it. [V]</summary>
+    /// <summary>The upper root that belongs to the lower one. Of a larger-of load it is that of its power component, also where
+    /// its current component sets the voltage; never less than half of the source voltage, where rounding may lose it. [V]</summary>
     internal static double UpperRootOfPower(double sourceVolts, double ohms, Load load, double loadVolts) =>
         load.IsLargerOf ? Math.Max(LoadVolts(sourceVolts, ohms, load.Watts, 0, 0), sourceVolts / 2) : loadVolts;
 
-    /// <summary>The most constant power that the loop could carry beside the other shares; infinite without resistance. [W]</summary>
-    /// <remarks>A larger-of load stands beside nothing: its limit is the matched load's, unless its current share keeps
+    /// <summary>The most constant power that the loop could carry beside the other components; infinite without resistance. [W]</summary>
+    /// <remarks>A larger-of load has nothing beside it: its limit is the matched load's, unless its current component keeps
     /// the voltage above that of the match; then it is what that current carries.</remarks>
     internal static double MostWatts(double sourceVolts, double ohms, Load load)
     {
@@ -65,7 +65,7 @@ internal static class RunKernel
     /// <summary>The constant current that takes all of the source voltage; infinite without resistance. [A]</summary>
     internal static double MostAmperes(double sourceVolts, double ohms) => sourceVolts / ohms;
 
-    /// <summary>Whether a larger-of load runs out of voltage for its current share before it reaches the matched load.</summary>
+    /// <summary>Whether a larger-of load runs out of voltage for its current component before it reaches the matched load.</summary>
     internal static bool IsLimitedByCurrent(double sourceVolts, double left, Load load) =>
         load.IsLargerOf && 2 * left < sourceVolts;
 }

@@ -55,7 +55,7 @@ internal static class RunLimitDerivation
     {
         string found = answer.HasValue
             ? $"{asked}: {answer}."
-            : $"{asked}: none, because {RunLimitText.Of(answer.LimitedBy)} stands in the way.";
+            : $"{asked}: none, because {RunLimitText.Of(answer.LimitedBy)} is the limit.";
         return new Derivation($"{asked} for {question.Load} at the end of {question.Run}, {question.Accepted}", steps, before + found);
     }
 
@@ -173,7 +173,7 @@ internal static class RunLimitDerivation
             volts = Math.Max(question.AcceptedVolts, collapse);
         double left = Exact.MinusProduct(vs, ohms, beside.Amperes);
         string r = Number(ohms), source = Number(vs), gain = $"(1 + {r}*{Number(beside.Siemens)})";
-        yield return Step("a", "Source voltage left by the constant-current share", "Vs - R*I0", "a = V_s - R I_0",
+        yield return Step("a", "Source voltage left by the constant-current component", "Vs - R*I0", "a = V_s - R I_0",
             $"{source} - {r}*{Number(beside.Amperes)}", left, "V");
         const string meaning = "Voltage at the load where growing power makes the run collapse";
         yield return beside.IsLargerOf
@@ -231,7 +231,7 @@ internal static class RunLimitDerivation
         }
 
         double left = ratio - (needed.Ohms * load.Siemens);
-        yield return Step("b", "What the resistance share leaves of it", "k - R*G", "b = k - R G", $"{k} - {r}*{Number(load.Siemens)}",
+        yield return Step("b", "What the resistance component leaves of it", "k - R*G", "b = k - R G", $"{k} - {r}*{Number(load.Siemens)}",
             left, "");
         if (double.IsInfinity(needed.VoltsAtDrop) || left == 0) yield break;
         string b = Number(left);

@@ -13,7 +13,7 @@ internal static class RunLimitKernel
 {
     /// <summary>Load voltage at which the stable branch ends as the resistance grows; 0 where it does not end. [V]</summary>
     /// <remarks>R = (Vs − V)/I(V) is largest where (I₀ + G·Vs)·V² + 2·P·V − P·Vs = 0: at Vs/2 for constant power alone.
-    /// A larger-of load ends at Vs/2 too, unless its current share holds it down to P/I₀.</remarks>
+    /// A larger-of load ends at Vs/2 too, unless its current component holds it down to P/I₀.</remarks>
     internal static double CollapseVoltsByResistance(double sourceVolts, Load load)
     {
         double watts = load.Watts;
@@ -23,7 +23,7 @@ internal static class RunLimitKernel
         return watts * sourceVolts / (watts + (Math.Sqrt(watts) * Math.Sqrt(watts + others)));
     }
 
-    /// <summary>Load voltage at which the stable branch ends as the constant power grows; not above 0 where the other shares leave nothing.
+    /// <summary>Load voltage at which the stable branch ends as the constant power grows; not above 0 where the others leave nothing.
     /// [V]</summary>
     internal static double CollapseVoltsByPower(double sourceVolts, double ohms, Load beside)
     {
@@ -46,7 +46,7 @@ internal static class RunLimitKernel
         return amperes > 0 ? (sourceVolts - volts) / amperes : double.PositiveInfinity;
     }
 
-    /// <summary>Constant power beside the other shares that brings the load down to a voltage; negative where they alone bring it lower.
+    /// <summary>Constant power beside the other components that lowers the load to a voltage; negative where they alone bring it lower.
     /// [W]</summary>
     internal static double WattsAt(double sourceVolts, double ohms, double volts, Load beside) => beside.IsLargerOf
         ? volts * (sourceVolts - volts) / ohms

@@ -12,7 +12,7 @@ internal static class RunResizing
     /// <summary>The last length of cable in a run: the one that grows when a run is made longer.</summary>
     internal static CableSegment LastSegment(this CableRun run) => run.Segments.Last();
 
-    /// <summary>All parts but the last length of cable, which may stand in the run twice.</summary>
+    /// <summary>All parts but the last length of cable, which may be in the run twice.</summary>
     internal static IEnumerable<RunPart> OtherParts(this CableRun run)
     {
         int last = run.LastSegmentIndex();

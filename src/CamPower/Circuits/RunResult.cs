@@ -97,9 +97,9 @@ public readonly struct RunResult : IEquatable<RunResult>
     /// <exception cref="InvalidOperationException">There is no operating point.</exception>
     public Power SourcePower => Power.FromWatts(_sourceVolts * Amperes);
 
-    /// <summary>The factor by which the constant-power share could grow before no operating point is left; null where nothing can collapse,
-    /// for want of that share or of resistance. [1]</summary>
-    /// <remarks>1 at the limit, less than 1 beyond it; 0 where the current share alone takes all of the source voltage.</remarks>
+    /// <summary>The factor by which the constant-power component could grow before no operating point is left; null where nothing collapses,
+    /// because the run has no resistance or the load no such component. [1]</summary>
+    /// <remarks>1 at the limit, less than 1 beyond it; 0 where the current component alone takes all of the source voltage.</remarks>
     /// <exception cref="InvalidOperationException">This is the default value.</exception>
     public Ratio? MarginToCollapse
     {
@@ -111,10 +111,10 @@ public readonly struct RunResult : IEquatable<RunResult>
         }
     }
 
-    /// <summary>The most constant power that the run could carry beside the load's other shares; null where there is no limit, for want of
+    /// <summary>The most constant power that the run could carry beside the load's other components; null where there is no limit: no
     /// resistance. [W]</summary>
-    /// <remarks>(Vs − R·I₀)² / (4·R·(1 + R·G)), and 0 where the current share alone takes all of the source voltage.
-    /// For a load that draws the larger of two shares Vs² / (4·R), or (Vs − R·I₀)·I₀ where the current share already
+    /// <remarks>(Vs − R·I₀)² / (4·R·(1 + R·G)), and 0 where the current component alone takes all of the source voltage.
+    /// For a load that draws the larger of two components Vs² / (4·R), or (Vs − R·I₀)·I₀ where the current component already
     /// takes more than half of the source voltage.</remarks>
     /// <exception cref="InvalidOperationException">This is the default value.</exception>
     public Power? MaximumPower
@@ -126,7 +126,7 @@ public readonly struct RunResult : IEquatable<RunResult>
         }
     }
 
-    /// <summary>The lower voltage at which the power balances too, but does not last; 0 without a constant-power share. [V]</summary>
+    /// <summary>The lower voltage at which the power balances too, but does not last; 0 without a constant-power component. [V]</summary>
     /// <exception cref="InvalidOperationException">There is no operating point.</exception>
     public ElectricPotential UnstableVoltage => ElectricPotential.FromVolts(RunKernel.UnstableVolts(_sourceVolts, Ohms, Load, LoadVolts));
 
@@ -163,7 +163,7 @@ public readonly struct RunResult : IEquatable<RunResult>
     /// <exception cref="InvalidOperationException">This is the default value.</exception>
     public Derivation Explain() => RunDerivation.Of(this);
 
-    /// <summary>What the run could carry: watts, or amperes where the current share alone takes all of the source voltage.</summary>
+    /// <summary>What the run could carry: watts, or amperes where the current component alone takes all of the source voltage.</summary>
     internal string MostText(string format, string ofPower = "") => Exact.MinusProduct(_sourceVolts, Ohms, Load.Amperes) > 0
         ? "at most " + RunKernel.MostWatts(_sourceVolts, Ohms, Load).ToString(format, CultureInfo.InvariantCulture) + " W" + ofPower
         : "less than " + RunKernel.MostAmperes(_sourceVolts, Ohms).ToString(format, CultureInfo.InvariantCulture)
@@ -198,7 +198,7 @@ public readonly struct RunResult : IEquatable<RunResult>
     private static InvalidOperationException NoOperatingPoint(RunResult of) => of._load is null ? NoResult() : new(
         FormattableString.Invariant($"The run has no operating point: {of._sourceVolts:G6} V over {of.Ohms:G6} Ω carries ")
             + FormattableString.Invariant(
-            $"{of.MostText("G6", " beside the other shares")}, but the load is {of._load}. Ask TryGetOperatingPoint first."));
+            $"{of.MostText("G6", " beside the other components")}, but the load is {of._load}. Ask TryGetOperatingPoint first."));
 
     private static InvalidOperationException NoResult() => new("This is the default value of RunResult: nothing was asked.");
 }

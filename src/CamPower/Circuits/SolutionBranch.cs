@@ -2,7 +2,7 @@ using System;
 
 namespace CamPower.Circuits;
 
-/// <summary>The operating points that follow each other without a jump as the constant-power shares of a network grow.</summary>
+/// <summary>The operating points that follow each other without a jump as the constant-power components of a network grow.</summary>
 /// <remarks>
 /// The voltages near the fold where a branch ends change as the square root of the distance to it, so that (dV/dλ)⁻²
 /// goes to zero as a straight line; for one load it is a straight line all the way. Each point found gives the
@@ -38,7 +38,7 @@ internal static class SolutionBranch
             // With other sources the branch folds elsewhere.
             if (search.Plan != before) (slope, lost, fold) = (double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity);
 
-            // No straight line starts at infinity, where no voltage moved: a load that its current share still sets.
+            // No straight line starts at infinity, where no voltage moved: a load that its current component still sets.
             double steeper = Steepness(search, out _), last = fold;
             fold = steeper < slope && !double.IsInfinity(slope)
                 ? next + (steeper * (next - reached) / (slope - steeper))

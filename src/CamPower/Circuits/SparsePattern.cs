@@ -27,7 +27,7 @@ internal sealed class SparsePattern
     /// <summary>Number of unknowns.</summary>
     internal int Count { get; }
 
-    /// <summary>Where each unknown stands in the order of elimination.</summary>
+    /// <summary>The place of each unknown in the order of elimination.</summary>
     internal int[] PlaceOf { get; }
 
     /// <summary>Of each pair given, the index of its entry above the diagonal.</summary>

@@ -29,7 +29,7 @@ internal static class StartDerivation
         double unstable = RunKernel.UnstableVolts(atStart.SourceVolts, atStart.Ohms, atStart.Load, atStart.LoadVolts);
         double upper = RunKernel.UpperRootOfPower(atStart.SourceVolts, atStart.Ohms, atStart.Load, atStart.LoadVolts);
         string r = Number(atStart.Ohms);
-        yield return new DerivationStep("Vu", "The lower root of the power share: a voltage that does not last", "R*P/((1 + R*G)*Vp)",
+        yield return new DerivationStep("Vu", "The lower root of the power component: a voltage that does not last", "R*P/((1 + R*G)*Vp)",
             @"V_u = \frac{R P}{(1 + R G)\,V_p}",
                 $"{r}*{Number(atStart.Load.Watts)}/((1 + {r}*{Number(atStart.Load.Siemens)})*{Number(upper)})", unstable, "V",
                 Sources.Kirchhoff);
@@ -46,7 +46,7 @@ internal static class StartDerivation
         StartVerdict.Starts => FormattableString.Invariant($"It starts, and stays on at {result.AtStart.LoadVolts:0.###} V."),
         StartVerdict.UnloadedBelowTurnOn => "It never comes up: even unloaded, the voltage is under its turn-on.",
         StartVerdict.SettlesBelowDropOut =>
-            "It comes up, drops out and tries again for ever: at its start power it settles under its drop-out, or nowhere.",
+            "It comes up, drops out and tries again and again: at its start power it settles under its drop-out, or nowhere.",
         _ => "It does not start: it turns on under the lower root and declares no soft start, so its draw pulls its own voltage down.",
     };
 }

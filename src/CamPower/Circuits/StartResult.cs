@@ -10,7 +10,7 @@ namespace CamPower;
 /// drop-out; and where no soft start is declared, the turn-on must not lie under the unstable voltage. The
 /// default value is "no result". Source: the load line of <see cref="Sources.Kirchhoff"/>.
 /// </remarks>
-/// <example>12.5 W over 2.6 Ω from 12 V settles at 7.87 V: under an 8 V drop-out it restarts for ever.</example>
+/// <example>12.5 W over 2.6 Ω from 12 V settles at 7.87 V: under an 8 V drop-out it restarts again and again.</example>
 public readonly struct StartResult : IEquatable<StartResult>
 {
     private readonly Starting? _starting;

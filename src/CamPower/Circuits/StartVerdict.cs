@@ -12,7 +12,7 @@ public enum StartVerdict
     /// <summary>The unloaded voltage at its terminals is under its turn-on voltage: it never comes up.</summary>
     UnloadedBelowTurnOn,
 
-    /// <summary>At its start power it settles under its drop-out voltage, or nowhere: it comes up and drops out for ever.</summary>
+    /// <summary>At its start power it settles under its drop-out voltage, or nowhere: it comes up and drops out again and again.</summary>
     SettlesBelowDropOut,
 
     /// <summary>It turns on under the unstable voltage and has no soft start declared: the draw pulls its own voltage down.</summary>

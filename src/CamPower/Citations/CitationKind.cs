@@ -15,9 +15,9 @@ public enum CitationKind
     /// <summary>A convention of the trade that no published source backs.</summary>
     CommonPractice,
 
-    /// <summary>Said to stand in a publication, but written down from memory: nobody here saw it in print.</summary>
+    /// <summary>From a publication, but written down from memory and not checked against the print.</summary>
     FromMemory,
 
-    /// <summary>Stated by whoever built the model: a data sheet, a label, a measurement.</summary>
+    /// <summary>Stated by the author of the model: a data sheet, a label, a measurement.</summary>
     Declared,
 }

@@ -161,7 +161,7 @@ public static class Sources
     public static Citation Kirchhoff { get; } = new(
         "Kuphaldt, Lessons in Electric Circuits, DC", CitationKind.Textbook, null, "ch. 2 and 6, Ohm's and Kirchhoff's laws");
 
-    /// <summary>The matched load: the most power that a source behind a resistance can deliver.</summary>
+    /// <summary>The matched load: the maximum power that a source behind a resistance can deliver.</summary>
     public static Citation MaximumPower { get; } = new(
         "Kuphaldt, Lessons in Electric Circuits, DC", CitationKind.Textbook, null, "ch. 10, maximum power transfer theorem");
 
@@ -211,7 +211,7 @@ public static class Sources
         "IEC 60127-2, Miniature fuses: cartridge fuse-links", CitationKind.Standard, null,
         "sheet 2, quick-acting F (seen in a table of pre-arcing times that reproduces it)");
 
-    /// <summary>a time limit of quick-acting miniature fuses whose latest time nobody here saw in print.</summary>
+    /// <summary>a time limit of quick-acting miniature fuses, its latest time from memory.</summary>
     public static Citation Iec60127QuickActingFromMemory { get; } = new(
         "IEC 60127-2, Miniature fuses: cartridge fuse-links", CitationKind.FromMemory, null,
         "sheet 2, quick-acting F above 100 mA at 4 times rated: latest time (the earliest one was seen in a reproduction)");
@@ -304,7 +304,7 @@ public static class Sources
     public static Citation RideThroughPolicy { get; } = new(
         "Default policy of this package, no source", CitationKind.CommonPractice, null, "20 ms, one period of 50 Hz; set your own");
 
-    /// <summary>How long a device is dark before somebody has to look after it.</summary>
+    /// <summary>How long a device is dark before it needs attention.</summary>
     public static Citation DarkForSeconds { get; } = new(
         "Common practice, no source", CitationKind.CommonPractice, null,
         "a camera takes about a minute to start: a gap of up to 60 s looks like a restart, a longer one like a failure");
@@ -333,12 +333,12 @@ public static class Sources
     public static Citation ConstantPowerRoot { get; } = new(
         "Quadratic formula, any textbook", CitationKind.Textbook, null, "R·I² − V·I + P = 0, in the form in which nothing cancels");
 
-    /// <summary>How much I²t a conductor stands.</summary>
+    /// <summary>How much I²t a conductor withstands.</summary>
     public static Citation AdiabaticWithstand { get; } = new(
         "IEC 60364-4-43, Protection against overcurrent", CitationKind.Standard, null,
         "Table 43A and 434.5.2: I²t ≤ k²S², to 5 s (seen in an engineering note and in summaries)");
 
-    /// <summary>Rows of the table of withstand that nobody here saw in print.</summary>
+    /// <summary>Rows of the table of withstand, from memory.</summary>
     public static Citation AdiabaticWithstandFromMemory { get; } = new(
         "IEC 60364-4-43, Protection against overcurrent", CitationKind.FromMemory, null, "Table 43A: PVC 90 °C, rubber 60 °C");
 
@@ -369,7 +369,7 @@ public static class Sources
         "IEC 62368-1 Annex Q", CitationKind.FromMemory, null,
             "Table Q.1: one row to 30 V, 8 A and 100 VA; above as the older table; Table Q.2 as the older 2C");
 
-    /// <summary>A cell of those tables that nobody here saw in print.</summary>
+    /// <summary>A cell of those tables, from memory.</summary>
     public static Citation LimitedPowerFromMemory { get; } = new(
         "IEC 62368-1 Annex Q; IEC 60950-1, 2.5", CitationKind.FromMemory, null, "Tables Q.2 and 2C: rating of the device above 20 V");
 
@@ -400,7 +400,7 @@ public static class Sources
         "NEC (NFPA 70)", CitationKind.Standard, null,
         "Chapter 9, Tables 11(A) and 11(B): 100 VA up to 30 V, 5 mA up to 150 V (seen in a trade article)");
 
-    /// <summary>Cells of the tables of Class 2 sources that nobody here saw in print.</summary>
+    /// <summary>Cells of the tables of Class 2 sources, from memory.</summary>
     public static Citation Class2FromMemory { get; } = new(
         "NEC (NFPA 70)", CitationKind.FromMemory, null, "Chapter 9, Tables 11(A) and 11(B)");
 
@@ -516,13 +516,13 @@ public static class Sources
     /// <summary>What a thin conductor carries, from what a larger one carries.</summary>
     public static Citation SmallConductor { get; } = new(
         "Heat transfer from a slender cylinder, any textbook", CitationKind.Textbook, null,
-        "the thinner a wire, the more heat leaves a unit of its surface: "
-            + "with no more than that of the thinnest tabled one, thermal resistance ∝ 1/d and current ∝ d^1.5");
+        "the smaller a wire, the more heat leaves a unit of its surface: "
+            + "with no more than that of the smallest tabled one, thermal resistance ∝ 1/d and current ∝ d^1.5");
 
     /// <summary>The largest protective device of a small conductor.</summary>
     public static Citation NecSmallConductors { get; } = new(
         "NEC (NFPA 70)", CitationKind.Standard, "2011 and later",
-            "240.4(D), small conductors, 14 AWG and thicker (seen in a page that quotes it)");
+            "240.4(D), small conductors, 14 AWG and larger (seen in a page that quotes it)");
 
     /// <summary>What copper of 14, 12 and 10 AWG may carry.</summary>
     public static Citation NecLoadOfSmallConductors { get; } = new(
@@ -552,7 +552,7 @@ public static class Sources
     public static Citation UnifiedBarrelPlugs { get; } = new(
         "EIAJ RC-5320A, unified polarity power connectors", CitationKind.Standard, null, "classes 1 to 5 (seen in an encyclopedia's page)");
 
-    /// <summary>The voltage class that nobody here saw in print.</summary>
+    /// <summary>The voltage class, from memory.</summary>
     public static Citation UnifiedBarrelPlugsFromMemory { get; } = new(
         "EIAJ RC-5320A, unified polarity power connectors", CitationKind.FromMemory, null, "class 5, 13.5 V to 18 V");
 

@@ -140,7 +140,7 @@ public sealed class Conductor
     /// <exception cref="ArgumentNullException"><paramref name="stranding"/> is null.</exception>
     /// <exception cref="ArgumentException">The table has no such conductor, or none that is held here.</exception>
     /// <remarks>
-    /// Coated copper is 2 to 6 % above uncoated by size and stranding, so each figure stands as printed. Uncoated copper and aluminum of
+    /// Coated copper is 2 to 6 % above uncoated by size and stranding, so each figure is kept as printed. Uncoated copper and aluminum of
     /// the same table follow from their nominal areas. Source: <see cref="Sources.NecTable8"/>, <see cref="Sources.NecTable8FromMemory"/>.
     /// </remarks>
     /// <example>

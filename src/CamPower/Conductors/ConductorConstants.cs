@@ -140,9 +140,9 @@ internal static class ConductorConstants
     internal static CitedValue SelfHeatingMatters { get; } =
         new("Growth of resistance by self-heating from which on it matters", 1, "%", Sources.SelfHeatingPolicy);
 
-    /// <summary>Thinnest conductor whose heat is estimated from that of a larger one. [AWG]</summary>
+    /// <summary>Smallest conductor whose heat is estimated from that of a larger one. [AWG]</summary>
     internal static CitedValue ThinnestEstimated { get; } =
-        new("Thinnest conductor whose heat is estimated from that of a thicker one", 28, "AWG", Sources.SmallConductor);
+        new("Smallest conductor whose heat is estimated from that of a larger one", 28, "AWG", Sources.SmallConductor);
 
     /// <summary>Share of its largest protective device that 18 and 16 AWG may carry continuously: 5.6 A of 7 A, 8 A of 10 A. [%]</summary>
     internal static CitedValue ContinuousShareOfSmallConductors { get; } =

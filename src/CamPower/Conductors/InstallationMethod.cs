@@ -7,15 +7,15 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>How a cable lies, as far as its heat is concerned: how well it gets rid of what its current makes.</summary>
+/// <summary>How a cable is installed: it decides how well the cable loses the heat of its current.</summary>
 /// <remarks>
 /// Immutable. In the steady state a conductor is warmer than the air by I²·r(T)·θ, where θ is the thermal resistance of a meter of it to
 /// the air (<see cref="Sources.SelfHeating"/>). θ is worked out of a table of published currents: at each of them copper of that size
-/// reaches the table's conductor temperature in the table's air. Between two sizes log θ goes straight over log area. Thinner than the
-/// thinnest of them, down to 28 AWG, heat leaves through a surface that shrinks with the diameter: θ ∝ 1/d, and the current of one
-/// temperature ∝ d^1.5 (<see cref="Sources.SmallConductor"/>). A thinner wire sheds more from each unit of its surface, so there the
-/// temperature is the most that it can be and the current the least. Thicker than the thickest, and thinner than 28 AWG, nothing is said,
-/// but that a thinner wire carries no more. It is an estimate, good to perhaps a fifth of the rise; whether a cable may carry the current
+/// reaches the table's conductor temperature in the table's air. Between two sizes log θ goes straight over log area. Below the
+/// smallest of them, down to 28 AWG, heat leaves through a surface that shrinks with the diameter: θ ∝ 1/d, and the current of one
+/// temperature ∝ d^1.5 (<see cref="Sources.SmallConductor"/>). A smaller wire sheds more from each unit of its surface, so there the
+/// temperature is the most that it can be and the current the least. Above the largest, and below 28 AWG, it says only
+/// that a smaller wire carries no more. It is an estimate, good to perhaps a fifth of the rise; whether a cable may carry the current
 /// is for the code and its tables, not for this.
 /// </remarks>
 /// <example>
@@ -39,7 +39,7 @@ public sealed class InstallationMethod
     private static readonly (int UpTo, double Share)[] IecGrouping =
         [(1, 1), (2, 0.8), (3, 0.7), (4, 0.65), (5, 0.6), (6, 0.57), (7, 0.54), (8, 0.52), (9, 0.5), (12, 0.45), (16, 0.41), (20, 0.38)];
 
-    // Below the thinnest point θ ∝ 1/d, which is area to the power of -1/2.
+    // Below the smallest point θ ∝ 1/d, which is area to the power of -1/2.
     private const double ThinSlope = -0.5;
 
     private static readonly WireSize ThinnestEstimated = WireSize.Awg((int)ConductorConstants.ThinnestEstimated.Value);
@@ -145,10 +145,10 @@ public sealed class InstallationMethod
     /// <param name="size">The size of a wire.</param>
     public bool IsEstimatedAt(WireSize size) => Covers(size) && Math.Log(size.SquareMeters) < _points[0].LogArea;
 
-    /// <summary>Whether a size is smaller than the thinnest that is covered.</summary>
+    /// <summary>Whether a size is smaller than the smallest that is covered.</summary>
     internal bool IsThinner(WireSize size) => size.SquareMeters < ThinnestCovered && !Covers(size);
 
-    /// <summary>A conductor like another, of the thinnest size that is covered.</summary>
+    /// <summary>A conductor like another, of the smallest size that is covered.</summary>
     internal Conductor ThinnestLike(Conductor conductor) =>
         new Conductor(Points.Keys.Append(ThinnestEstimated).OrderBy(size => size.SquareMeters)
             .First(), conductor.Stranding, conductor.Material).InParallel(conductor.Count);

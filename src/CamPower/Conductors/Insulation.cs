@@ -105,7 +105,7 @@ public sealed class Insulation
             : Factor(ConductorConstants.AluminumAdiabatic.Value, ConductorConstants.AluminumBeta.Value);
     }
 
-    /// <summary>The I²t that a conductor stands: k²·S², wires in parallel sharing the current; null where the limit in a fault is not
+    /// <summary>The I²t that a conductor withstands: k²·S², wires in parallel sharing the current; null where the limit in a fault is not
     /// known. [A²·s]</summary>
     /// <param name="conductor">The conductor.</param>
     /// <exception cref="ArgumentNullException"><paramref name="conductor"/> is null.</exception>
@@ -114,14 +114,14 @@ public sealed class Insulation
             ? JouleIntegral.FromAmpereSquaredSeconds(integral)
             : null;
 
-    /// <summary>How long a conductor stands a steady current: t = (k·S/I)²; null where the limit in a fault is not known. [s]</summary>
+    /// <summary>How long a conductor withstands a steady current: t = (k·S/I)²; null where the limit in a fault is not known. [s]</summary>
     /// <param name="conductor">The conductor.</param>
     /// <param name="current">The current, above 0. [A]</param>
     /// <exception cref="ArgumentNullException"><paramref name="conductor"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="current"/> is not above 0, or not finite.</exception>
-    /// <remarks>Beyond 5 s (<see cref="Sources.AdiabaticWithstand"/>) heat leaves the conductor, and it stands the current longer than this
+    /// <remarks>Beyond 5 s (<see cref="Sources.AdiabaticWithstand"/>) heat leaves the conductor, which withstands the current longer than
     /// says.</remarks>
-    /// <example>0.5 mm² of copper in PVC stands 100 A for 0.331 s.</example>
+    /// <example>0.5 mm² of copper in PVC withstands 100 A for 0.331 s.</example>
     public Duration? WithstandTime(Conductor conductor, ElectricCurrent current)
     {
         double amperes = Require.Positive(current.Amperes, nameof(current), "A");
@@ -130,7 +130,7 @@ public sealed class Insulation
             : null;
     }
 
-    /// <summary>The least section that stands a current for a time: S = I √t / k; null where the limit in a fault is not known.
+    /// <summary>The least section that withstands a current for a time: S = I √t / k; null where the limit in a fault is not known.
     /// [mm²]</summary>
     /// <param name="material">What the conductor is made of.</param>
     /// <param name="current">The current, at least 0. [A]</param>

@@ -8,7 +8,7 @@ namespace CamPower.Conductors;
 /// <summary>Coated copper as NEC Chapter 9 Table 8 gives it, at 75 °C.</summary>
 /// <remarks>
 /// Coated copper is 2 to 6 % above uncoated by size and stranding, and the table prints three digits, so each figure
-/// stands as printed. Uncoated copper and aluminum of the same table follow from their nominal areas: use
+/// is kept as printed. Uncoated copper and aluminum of the same table follow from their nominal areas: use
 /// <see cref="Conductor(WireSize, Stranding, ConductorMaterial)"/>. Solid from 18 to 8 AWG, stranded from 18 to 4/0 AWG.
 /// Source: <see cref="Sources.NecTable8"/>, <see cref="Sources.NecTable8FromMemory"/>.
 /// </remarks>

@@ -44,7 +44,7 @@ public sealed class SelfHeating
     /// <summary>The conductor.</summary>
     public Conductor Conductor { get; }
 
-    /// <summary>How it lies.</summary>
+    /// <summary>The installation method.</summary>
     public InstallationMethod InstallationMethod { get; }
 
     /// <summary>Temperature of the air around. [°C]</summary>

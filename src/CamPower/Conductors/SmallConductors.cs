@@ -8,8 +8,8 @@ namespace CamPower.Conductors;
 /// <remarks>
 /// Copper of 18, 16, 14, 12 and 10 AWG: a protective device of 7, 10, 15, 20 and 30 A at most (<see cref="Sources.NecSmallConductors"/>,
 /// the first two from memory); aluminum and copper-clad aluminum of 12 and 10 AWG: 15 and 25 A, and of 14 AWG 10 A (NEC 2023, copper-clad
-/// alone, from memory); thinner ones have no row, and at most what copper has. Building codes know nothing thinner; for 22 and 20 AWG
-/// copper the fuses of a chart for aircraft stand in, 5 A both (<see cref="Sources.AircraftProtectors"/>). A gauge between two rows has
+/// alone, from memory); smaller ones have no row, and at most what copper has. Building codes know nothing smaller; for 22 and 20 AWG
+/// copper the fuses of a chart for aircraft are used, 5 A both (<see cref="Sources.AircraftProtectors"/>). A gauge between two rows has
 /// what the smaller one has. It limits the protective device and the continuous load. It does not bind metric sizes, which go by a table of
 /// their own (<see cref="InstallationMethod.OnWall"/>), nor Class 2 circuits. It is the last word only together with what the conductor
 /// carries (<see cref="InstallationMethod.Ampacity"/>), and the local code is the last word on both.

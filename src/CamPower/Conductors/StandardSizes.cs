@@ -63,7 +63,7 @@ internal static class StandardSizes
         WireSize nearest = sizes[0];
         foreach (WireSize next in sizes.Skip(1))
         {
-            // A tie that is missed by rounding alone is a tie; the thicker size comes later.
+            // A tie that is missed by rounding alone is a tie; the larger size comes later.
             if (Distance(next) <= Distance(nearest) + (SameArea * area)) nearest = next;
         }
 

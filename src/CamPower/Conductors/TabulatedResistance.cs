@@ -5,7 +5,7 @@ namespace CamPower;
 
 /// <summary>A resistance per length that a standard, a table or a data sheet states at a temperature of its own.</summary>
 /// <remarks>
-/// Immutable. It stands as printed: no area and no lay factor goes into it, only the material's temperature
+/// Immutable. It is kept as printed: no area and no lay factor goes into it, only the material's temperature
 /// coefficient, which takes it from its own temperature to another. Coated copper is described by such figures,
 /// because coating adds 0.5 to 6 % by size and standard and no single factor gives them back.
 /// </remarks>

@@ -166,16 +166,16 @@ public readonly struct WireSize : IEquatable<WireSize>, IComparable<WireSize>
     /// <summary>Whether the two are not the same size of the same series.</summary>
     public static bool operator !=(WireSize left, WireSize right) => !left.Equals(right);
 
-    /// <summary>Whether the left is thinner.</summary>
+    /// <summary>Whether the left is smaller.</summary>
     public static bool operator <(WireSize left, WireSize right) => left.CompareTo(right) < 0;
 
-    /// <summary>Whether the left is thicker.</summary>
+    /// <summary>Whether the left is larger.</summary>
     public static bool operator >(WireSize left, WireSize right) => left.CompareTo(right) > 0;
 
-    /// <summary>Whether the left is not thicker.</summary>
+    /// <summary>Whether the left is not larger.</summary>
     public static bool operator <=(WireSize left, WireSize right) => left.CompareTo(right) <= 0;
 
-    /// <summary>Whether the left is not thinner.</summary>
+    /// <summary>Whether the left is not smaller.</summary>
     public static bool operator >=(WireSize left, WireSize right) => left.CompareTo(right) >= 0;
 
     private static bool TryStripSuffix(string text, string suffix, out string rest)

@@ -26,12 +26,11 @@ internal sealed class FaultCase
         double least = double.PositiveInfinity;
         while (warming is not null && steady.Verdict == OperatingVerdict.Operates)
         {
-            NeedsInstallationMethod = !warming.IsKnownAfter(steady.LatestSeconds);
-            LimitedCurrent warm = NeedsInstallationMethod ? LimitedCurrent.Steady(0) : warming.CurrentAfter(steady.LatestSeconds);
+            LimitedCurrent warm = warming.CurrentAfter(steady.LatestSeconds);
             OpeningTimes then = OpeningOf(warm, device, currentFactor);
             if (then.Verdict == OperatingVerdict.Operates && then.LatestSeconds <= steady.LatestSeconds * (1 + Converged)) break;
             steady = OpeningTimes.AnyOf([steady, then]);
-            if (steady.Verdict != OperatingVerdict.Operates && !NeedsInstallationMethod) least = warm.RmsAmperes;
+            if (steady.Verdict != OperatingVerdict.Operates) least = warm.RmsAmperes;
         }
 
         Opening = OpeningTimes.EitherOf(steady, device.OpeningBySurge(surge, currentFactor));
@@ -45,9 +44,6 @@ internal sealed class FaultCase
     }
 
     internal OpeningTimes Opening { get; }
-
-    /// <summary>Whether it is not certain that it opens because nobody says how a cable on the way lies, and so how warm it gets.</summary>
-    internal bool NeedsInstallationMethod { get; }
 
     internal double StartCelsius { get; }
 

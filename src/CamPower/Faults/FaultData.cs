@@ -21,7 +21,7 @@ public enum FaultData
     /// <summary>What the protective device does at the temperatures around it: they are outside its ambient curve.</summary>
     DeviceTemperature = 8,
 
-    /// <summary>What the insulation of a conductor on the way stands.</summary>
+    /// <summary>The limits of the insulation of a conductor on the way.</summary>
     Insulation = 16,
 
     /// <summary>How a cable on the way lies, and so how it gets rid of its heat.</summary>

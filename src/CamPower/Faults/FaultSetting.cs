@@ -7,7 +7,7 @@ using UnitsNet;
 
 namespace CamPower.Faults;
 
-/// <summary>What stands behind and before every fault of one output: the supply, the protective device, and the temperatures of each
+/// <summary>What is behind and before every fault of one output: the supply, the protective device, and the temperatures of each
 /// condition.</summary>
 /// <remarks>
 /// Where a device or an overload behavior is not stated, the currents are worked out without either, and no verdict is given.
@@ -19,17 +19,12 @@ internal sealed class FaultSetting
     // Just below a step of the device, by more than a multiple may be rounded, its latest time is the longer one.
     private const double JustBelow = 1 - 1e-8;
 
-    private const double MostLasting = 1e6;
-
-    private const int Halvings = 60;
-
     private readonly OverloadBehavior _overload;
     private readonly OverloadBehavior[] _ends;
     private readonly double _sourceOhms, _farads;
     private readonly IReadOnlyList<FaultAir> _air;
     private readonly double[][] _factors;
     private readonly IReadOnlyList<Lazy<RailStudy>>? _rails;
-    private readonly Lazy<double> _lasting;
 
     /// <param name="output">The supply's output.</param>
     /// <param name="device">The protective device; null where it is not stated.</param>
@@ -53,7 +48,6 @@ internal sealed class FaultSetting
             | (output is DcOutput { Capacitance: null } ? FaultData.OutputCapacitance : FaultData.None)
             | (_factors.Any(f => f.Length == 0) ? FaultData.DeviceTemperature : FaultData.None);
         _rails = rails;
-        _lasting = new Lazy<double>(LastingAmperes);
     }
 
     internal SupplyOutput Output { get; }
@@ -115,16 +109,15 @@ internal sealed class FaultSetting
     internal double DischargePeak(FaultLoop loop) =>
         double.IsInfinity(Device.MostAmperes) && _farads > 0 ? Output.HighestVolts / LeastOhms(loop) : 0;
 
-    /// <summary>The most power that a short with a resistance of its own keeps up at a place, whatever that resistance; infinite where
+    /// <summary>The maximum power that a short with a resistance of its own has at a place, whatever that resistance; infinite where
     /// nothing that is stated bounds it. [W]</summary>
-    /// <remarks>Maximum power transfer, V²/4R, or less where the supply or an electronic limit holds the current below V/2R, or the device
-    /// interrupts that sooner than a power counts by which a spot is classed.</remarks>
+    /// <remarks>Maximum power transfer, V²/4R, or less where the supply or an electronic limit holds the current below V/2R. A fuse does
+    /// not: until it operates the spot has it all.</remarks>
     internal double PoorShortWatts(FaultLoop loop)
     {
         double volts = Output.HighestVolts,
-            ohms = _sourceOhms + LeastOhms(loop),
-            most = Math.Min(Math.Min(GreatestSustainedAmperes, Device.MostAmperes), _lasting.Value);
-        double amperes = Math.Min(volts / (2 * ohms), most);
+            ohms = _sourceOhms + LeastOhms(loop);
+        double amperes = Math.Min(volts / (2 * ohms), Math.Min(GreatestSustainedAmperes, Device.MostAmperes));
         return double.IsInfinity(amperes) ? double.PositiveInfinity : amperes * (volts - (amperes * ohms));
     }
 
@@ -160,35 +153,6 @@ internal sealed class FaultSetting
             Rail(c)?.IsOverloadedBy(drawn) == true
                 ? alone.Concat(alone.Select(current => _overload.InOverload(current.PeakAmperes)))
                 : alone;
-    }
-
-    // The largest current that the device may let flow for longer than the time after which the power of a spot is measured; infinite where
-    // it may let any, or limits it itself.
-    private double LastingAmperes()
-    {
-        if (!AllowsVerdict || !double.IsInfinity(Device.MostAmperes) || double.IsInfinity(Device.CertainAmperes(currentFactor: 1)))
-        {
-            return double.PositiveInfinity;
-        }
-
-        double factor = _factors.SelectMany(f => f).Max(), interrupted = Device.CertainAmperes(factor);
-        while (!IsInterrupted(interrupted))
-        {
-            interrupted *= 2;
-            if (interrupted > MostLasting) return double.PositiveInfinity;
-        }
-
-        double lasting = Device.CarriedAmperes(factor);
-        for (int halving = 0; halving < Halvings; halving++)
-        {
-            double middle = (lasting + interrupted) / 2;
-            if (IsInterrupted(middle)) interrupted = middle;
-            else lasting = middle;
-        }
-
-        return interrupted;
-
-        bool IsInterrupted(double amperes) => Device.OpeningAt(amperes, factor).LatestSeconds <= ProtectionConstants.SpotTime.Value;
     }
 
     private IEnumerable<FaultCase> ShortCases(FaultLoop loop, int c)

@@ -13,10 +13,10 @@ namespace CamPower;
 /// joint lies before the joint's own resistance. Source: <see cref="Sources.Kirchhoff"/>. The supply then limits it, see
 /// <see cref="OverloadBehavior"/>. In the first milliseconds its output capacitors discharge into the short through the device and the run
 /// alone: V/R at first, C·V²/(2R) of I²t beside the steady current (<see cref="Sources.CapacitorDischarge"/>); what is inside of them, and
-/// how much less they may hold than stated, nobody declares, so that they heat the conductors but never open a fuse for certain. Pulsed
+/// how much less they may hold than stated, is not known: they heat the conductors but never open a fuse for certain. A pulsed
 /// current counts by its RMS where the device outlasts a pulse. The conductors warm while it lasts, which lowers the current: the device is
-/// certain to open only if what is left then still opens it. Where nobody says how a cable lies, nothing that takes longer than 5 s is
-/// certain. Not in it: the resistance of an arc. What nobody declares is not guessed: the verdict is then "none", and
+/// certain to open only if what is left then still opens it. Where the installation method of a cable is not stated, nothing that takes
+/// longer than 5 s is certain. Not in it: the resistance of an arc. What is not stated is not guessed: the verdict is then "none", and
 /// <see cref="Overcurrent.Missing"/> says what it would need.
 /// <para>Faults start fires. A study on paper does not replace the local code and a licensed electrician.</para>
 /// </remarks>
@@ -35,8 +35,8 @@ public sealed class FaultStudy
     /// <summary>Studies a run.</summary>
     /// <param name="run">The run; its cables say what their insulation is.</param>
     /// <param name="supply">The supply behind the fault. An alternating one counts by its RMS voltage, with resistance alone.</param>
-    /// <param name="device">What is meant to interrupt it: <see cref="ProtectiveDevice.None"/> where there is nothing, null where nobody
-    /// declares it.</param>
+    /// <param name="device">What is meant to interrupt it: <see cref="ProtectiveDevice.None"/> where there is nothing, null where it
+    /// is not stated.</param>
     /// <param name="conditions">The temperatures of each condition, at least one: of the cable, inside the range of its materials, and in
     /// the box, around the device, inside the range of that. Seasons do not mix: each condition has its own.</param>
     /// <param name="installationMethod">How the run lies; null where it is not stated: of what lasts longer than 5 s little is then

@@ -39,10 +39,6 @@ internal sealed class FaultWarming
     /// <summary>What still flows when the conductors have warmed for a time. [s]</summary>
     internal LimitedCurrent CurrentAfter(double seconds) => _flowing(Math.Min(OhmsAfter(seconds, _heating(_ohms)), _settledOhms.Value));
 
-    /// <summary>Whether that time is short enough that no heat leaves them, or it is known how they all lie.</summary>
-    internal bool IsKnownAfter(double seconds) =>
-        seconds <= ConductorConstants.LongestAdiabatic.Value || _loop.Conductors.All(c => c.IsHeatKnown);
-
     private double OhmsAfter(double seconds, double amperes) =>
         _ohms + _loop.Conductors.Sum(c => c.OhmsAdded(amperes, _startCelsius, seconds));
 

@@ -14,8 +14,8 @@ internal sealed class LaidConductor
     private readonly double _meters;
 
     /// <param name="conductor">The conductor.</param>
-    /// <param name="insulation">Its insulation; null where nobody says.</param>
-    /// <param name="installationMethod">How it lies; null where nobody says.</param>
+    /// <param name="insulation">Its insulation; null where it is not stated.</param>
+    /// <param name="installationMethod">Its installation method; null where it is not stated.</param>
     /// <param name="meters">How long it is. [m]</param>
     internal LaidConductor(Conductor conductor, Insulation? insulation, InstallationMethod? installationMethod, double meters)
     {
@@ -26,16 +26,13 @@ internal sealed class LaidConductor
         WithstandIntegral = insulation?.WithstandIntegral(conductor);
     }
 
-    /// <summary>The I²t that it stands within the adiabatic time; null where the limit in a fault is not known. [A²·s]</summary>
+    /// <summary>The I²t that it withstands within the adiabatic time; null where the limit in a fault is not known. [A²·s]</summary>
     internal double? WithstandIntegral { get; }
 
     /// <summary>What a verdict on it would need and does not have.</summary>
     internal FaultData Missing =>
         (WithstandIntegral is null ? FaultData.Insulation : FaultData.None) | (
         _installationMethod is null ? FaultData.InstallationMethod : FaultData.None);
-
-    /// <summary>Whether it is known how it gets rid of its heat at worst, or there is none.</summary>
-    internal bool IsHeatKnown => WorstInstallation is not null || !(_meters > 0);
 
     private InstallationMethod? WorstInstallation =>
         _installationMethod ?? (InstallationMethod.LargeBundle.Covers(_conductor.Size) ? InstallationMethod.LargeBundle : null);
@@ -56,11 +53,10 @@ internal sealed class LaidConductor
         return joined;
     }
 
-    /// <summary>By how much a current raises its resistance in a time, where nobody says how it lies in the harshest way that is published.
-    /// [Ω]</summary>
-    internal double OhmsAdded(double amperes, double startCelsius, double seconds) => _meters > 0 && amperes > 0
-        ? _meters * _conductor.OhmsPerMeterPerKelvin * (CelsiusAfter(WorstInstallation, seconds, amperes, startCelsius) - startCelsius)
-        : 0;
+    /// <summary>By how much a current raises its resistance in a time: by the harshest published installation method where it is not stated,
+    /// and without any heat that leaves it where none is published for its size. [Ω]</summary>
+    internal double OhmsAdded(double amperes, double startCelsius, double seconds) =>
+        _meters * _conductor.OhmsPerMeterPerKelvin * (CelsiusAfter(WorstInstallation, seconds, amperes, startCelsius) - startCelsius);
 
     /// <summary>Whether it withstands a current that begins at a conductor temperature, in air of that temperature.</summary>
     /// <remarks>An I²t of at most k²S² is enough however long it takes, for heat that leaves only helps; past 5 s more of it goes to the
@@ -84,7 +80,7 @@ internal sealed class LaidConductor
         return _installationMethod is null ? WithstandVerdict.Unknown : WithstandVerdict.DoesNotWithstand;
     }
 
-    /// <summary>How warm it is in the end if nothing ever interrupts the fault; null where nobody says how it lies.</summary>
+    /// <summary>How warm it is in the end if nothing ever interrupts the fault; null where its installation method is not stated.</summary>
     internal SelfHeating? HeatOf(FaultCase fault) =>
         _installationMethod?.Heat(
             _conductor, ElectricCurrent.FromAmperes(fault.HeatingAmperes), Temperature.FromDegreesCelsius(fault.StartCelsius));

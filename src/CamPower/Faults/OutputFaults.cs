@@ -27,8 +27,8 @@ public sealed class OutputFaults
     private readonly Lazy<bool> _isProtectedBySource;
 
     /// <param name="output">The output as it was solved.</param>
-    /// <param name="setting">What stands behind and before every fault.</param>
-    /// <param name="shorts">Studies the shorts: a site of many outputs is not kept waiting for those that nobody asks for.</param>
+    /// <param name="setting">What is behind and before every fault.</param>
+    /// <param name="shorts">Studies the shorts: a site of many outputs is not kept waiting for those that are not asked for.</param>
     /// <param name="everything">Gathers every conductor that the output feeds.</param>
     /// <param name="inConditions">The device in each condition.</param>
     internal OutputFaults(OutputAssessment output, FaultSetting setting, Func<IReadOnlyList<ShortCircuit>> shorts,

@@ -6,10 +6,10 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>A current that should not flow: what the protective device does, and what the conductors stand.</summary>
+/// <summary>A current that should not flow: what the protective device does, and what the conductors withstand.</summary>
 /// <remarks>
 /// Immutable. Either a <see cref="ShortCircuit"/> or an <see cref="Overload"/>. Up to 5 s the I²t that flows is held against what the
-/// insulation stands, k²S² (<see cref="Sources.AdiabaticWithstand"/>). Beyond, the conductor's temperature is: it warms by its current and
+/// insulation withstands, k²S² (<see cref="Sources.AdiabaticWithstand"/>). Beyond, by the temperature: a conductor warms by its current and
 /// loses heat to the air as it lies, from the temperature at which the fault finds it, which is taken for that of the air as well
 /// (<see cref="Sources.LumpedHeatCapacity"/>). For that the current is held constant while the conductors warm, which is more than flows.
 /// Where it is not known how a cable lies, no heat is taken to leave it.
@@ -19,7 +19,7 @@ public abstract class Overcurrent
     private readonly double _letThrough, _peak;
     private readonly bool _knowsSupply;
 
-    /// <param name="setting">What stands behind and before it.</param>
+    /// <param name="setting">What is behind and before it.</param>
     /// <param name="cases">The currents that may flow.</param>
     /// <param name="way">The conductors that carry it.</param>
     /// <param name="pieces">Pieces of cable that begin at its place: the currents of a fault along each, and the conductors that carry
@@ -45,7 +45,6 @@ public abstract class Overcurrent
         IfItLasts = _knowsSupply ? Hottest(heated) : null;
         Missing = setting.Missing | (voltage.NotStated is null ? FaultData.None : FaultData.DcVoltageRating)
             | (_knowsSupply && !setting.Device.IsShownToInterrupt(_peak) ? FaultData.MaximumCurrent : FaultData.None)
-            | (cases.Any(c => c.NeedsInstallationMethod) ? FaultData.InstallationMethod : FaultData.None)
             | (WithstandVerdict == WithstandVerdict.Unknown
                 ? conductors.Aggregate(FaultData.None, (all, c) => all | c.Missing)
                 : FaultData.None);
@@ -53,11 +52,11 @@ public abstract class Overcurrent
 
     /// <summary>The most current at any moment once capacitors are discharged, limited by the supply and the device; null where nothing
     /// that is declared bounds it. [A]</summary>
-    /// <remarks>Where nobody declares what the supply does in overload, what the resistances let flow.</remarks>
+    /// <remarks>Where the overload behavior of the supply is not stated, what the resistances let flow.</remarks>
     public ElectricCurrent? Largest => double.IsInfinity(_peak) ? null : ElectricCurrent.FromAmperes(_peak);
 
-    /// <summary>The least current that heats the device: RMS where it pulses, 0 where the supply shuts down or nobody declares what it
-    /// does. [A]</summary>
+    /// <summary>The least current that heats the device: RMS where it pulses, 0 where the supply shuts down or its overload behavior
+    /// is not stated. [A]</summary>
     /// <remarks>On a site, while the other outputs of the supply take most; and with the conductors warmed by it, where that keeps the
     /// device from being certain to operate.</remarks>
     public ElectricCurrent Smallest { get; }
@@ -68,7 +67,7 @@ public abstract class Overcurrent
     /// tries again interrupts it again and again.</remarks>
     public OpeningTimes Opening { get; }
 
-    /// <summary>The verdict of <see cref="Opening"/>, but never "clears" where the device is asked for more than its rating.</summary>
+    /// <summary>The verdict of <see cref="Opening"/>, but never "operates" where the device is asked for more than its rating.</summary>
     public OperatingVerdict Verdict =>
         Opening.Verdict == OperatingVerdict.Operates && (IsWithinBreakingCapacity == false || IsWithinVoltageRating == false)
         ? OperatingVerdict.MayOperate
@@ -114,7 +113,7 @@ public abstract class Overcurrent
         return _knowsSupply ? false : null;
     }
 
-    // Where nobody declares a device, the worst that it may do is nothing; where nobody declares what the supply does, nothing is certain.
+    // Where the protective device is not stated, at worst it does nothing; where the overload behavior is not stated, nothing is certain.
     private static WithstandVerdict Worst(FaultSetting setting, (FaultCase[] Cases, IReadOnlyList<LaidConductor> Conductors)[] heated)
     {
         if (!setting.KnowsSupply) return WithstandVerdict.Unknown;

@@ -10,55 +10,54 @@ namespace CamPower;
 /// not notice.</summary>
 /// <remarks>
 /// Immutable. The start is judged as if every device of the output that declares its inrush began at one moment, from a stiff source and
-/// through no cable: the worst case. A device that declares none adds nothing to it.
+/// through no cable: the worst case. So is what they draw as illuminators or motors are switched on. A device that declares none adds
+/// nothing to it.
 /// </remarks>
 public sealed class ProtectionInCondition
 {
     private readonly double _carried;
 
     private ProtectionInCondition(
-        OutputInCondition drawn, Judgment load, double carried, OpeningTimes opening, double ratedAmperes, Judgment? start)
+        OutputInCondition drawn, Judgment load, double carried, OpeningTimes opening, double ratedAmperes, Func<Inrush, Judgment> stands,
+        OutputAssessment fed)
     {
         Condition = drawn.Condition;
         Current = drawn.Current;
         _carried = carried;
         Load = load;
         Opening = opening;
-        Start = start;
+        Start = fed.Inrush is Inrush start ? stands(start) : null;
+        Switching = fed.SwitchedInrushIn(drawn.Condition, drawn.Amperes) is Inrush switched ? stands(switched) : null;
         ShareOfRating = double.IsInfinity(ratedAmperes) ? null : Ratio.FromDecimalFractions(drawn.Amperes / ratedAmperes);
     }
 
     /// <summary>The device of an output in each condition of its box.</summary>
-    internal static IReadOnlyList<ProtectionInCondition> AllOf(OutputAssessment output, BoxAssessment box)
-    {
-        Inrush? inrush = output.Inrush;
-        return Array.AsReadOnly([.. output.InConditions.Zip(box.InConditions, (drawn, inBox) => Of(output.Output, drawn, inBox, inrush))]);
-    }
+    internal static IReadOnlyList<ProtectionInCondition> AllOf(OutputAssessment output, BoxAssessment box) =>
+        Array.AsReadOnly([.. output.InConditions.Zip(box.InConditions, (drawn, inBox) => Of(output.Output, output, drawn, inBox))]);
 
-    /// <summary>The device of an output, or of another in its place, under the current and the inrush of all that it feeds, in one
+    /// <summary>The device of an output, or of another in its place, under the current and the inrush of all that the first feeds, in one
     /// condition of its box.</summary>
-    internal static ProtectionInCondition Of(BoxOutput output, OutputInCondition drawn, BoxInCondition inBox, Inrush? inrush)
+    internal static ProtectionInCondition Of(BoxOutput output, OutputAssessment fed, OutputInCondition drawn, BoxInCondition inBox)
     {
         Judgment load = drawn.ProtectionOf(output);
         if (output.Protection is not ProtectiveDevice device || device.MostFactorIn(inBox.SupplyCelsius) is not double factor)
         {
             return new ProtectionInCondition(drawn, load, double.PositiveInfinity, default, double.PositiveInfinity,
-                inrush is null ? null : Judgment.Unknown(load.NotStated!));
+                _ => Judgment.Unknown(load.NotStated!), fed);
         }
 
         double carried = load.Verdict == Verdict.Unknown ? double.PositiveInfinity : device.CarriedAmperes(factor);
         return new ProtectionInCondition(drawn, load, carried, drawn.IsDemandOnly ? default : device.OpeningAt(drawn.Amperes, factor),
-            device is Fuse ? carried : double.PositiveInfinity, StartOf(device, factor, inBox, inrush));
+            device is Fuse ? carried : double.PositiveInfinity, inrush => Withstood(device, factor, inBox, inrush), fed);
     }
 
-    // In warmer air than is known a device stands no more.
-    private static Judgment? StartOf(ProtectiveDevice device, double factor, BoxInCondition inBox, Inrush? inrush)
+    // In warmer air than is known a device withstands no more.
+    private static Judgment Withstood(ProtectiveDevice device, double factor, BoxInCondition inBox, Inrush inrush)
     {
-        if (inrush is null) return null;
-        Judgment start = device.JudgeInrush(inrush.PeakAmperes, inrush.AmpereSquaredSeconds, factor);
-        return inBox.IsInsideUnknown && device.Ambient is not null && !start.IsViolated
+        Judgment withstood = device.JudgeInrush(inrush.PeakAmperes, inrush.AmpereSquaredSeconds, factor);
+        return inBox.IsInsideUnknown && device.Ambient is not null && !withstood.IsViolated
             ? Judgment.Unknown(BoxInCondition.InsideNotStated)
-            : start;
+            : withstood;
     }
 
     /// <summary>The condition.</summary>
@@ -91,6 +90,10 @@ public sealed class ProtectionInCondition
     /// not known where the peak is above its limit: it draws the inrush out, and does not hold it longer than its operating time.
     /// </remarks>
     public Judgment? Start { get; }
+
+    /// <summary>Whether the device stays closed when illuminators or motors of all that the output feeds are switched on at once, on top of
+    /// its current, judged as <see cref="Start"/>; null where the condition has none, or no device states its inrush.</summary>
+    public Judgment? Switching { get; }
 
     /// <summary>Whether the device stays closed at that start; null where it is not known.</summary>
     public bool? CarriesInrush => Start?.Verdict switch

@@ -132,8 +132,8 @@ internal sealed class RailStudy
     private double Settled(double ohms, double mostAmperes)
     {
         double full = _supply.LowestVolts, knee = Math.Min(full, mostAmperes * ohms);
-        double above = knee < full ? Rest(full, _ => mostAmperes) : 0;
-        return above >= knee && above > 0 ? above : ohms > 0 ? Rest(knee, v => v / ohms) : 0;
+        double above = Rest(full, _ => mostAmperes);
+        return above >= knee && above > 0 ? above : Rest(knee, v => v / ohms);
 
         double Rest(double from, Func<double, double> fault)
         {

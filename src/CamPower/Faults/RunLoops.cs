@@ -11,7 +11,7 @@ internal sealed class RunLoops
 
     /// <param name="start">The loop to the origin of the run.</param>
     /// <param name="run">The run.</param>
-    /// <param name="installationMethod">How it lies; null where it is not stated.</param>
+    /// <param name="installationMethod">The installation method; null where it is not stated.</param>
     /// <param name="air">The conditions.</param>
     internal RunLoops(FaultLoop start, CableRun run, InstallationMethod? installationMethod, IReadOnlyList<FaultAir> air)
     {
@@ -37,11 +37,8 @@ internal sealed class RunLoops
         }
     }
 
-    private IReadOnlyList<FaultLoop> PieceFrom(int first)
-    {
-        int piece = Enumerable.Range(first, _parts.Count - first).Where(i => IsPiece(_parts[i])).DefaultIfEmpty(-1).First();
-        return piece < 0 ? [] : [_before[piece + 1]];
-    }
+    private IReadOnlyList<FaultLoop> PieceFrom(int first) =>
+        [.. Enumerable.Range(first, _parts.Count - first).Where(i => IsPiece(_parts[i])).Take(1).Select(i => _before[i + 1])];
 
     private static bool IsPiece(RunPart part) => part is CableSegment && part.OneWayLength.Meters > 0;
 }

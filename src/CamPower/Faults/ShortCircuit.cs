@@ -6,7 +6,7 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>A short at one place: what flows, what the protective device does, what the conductors stand.</summary>
+/// <summary>A short at one place: what flows, what the protective device does, what the conductors withstand.</summary>
 /// <remarks>A short without resistance of its own. Currents lie between those of hot conductors at the lowest voltage and of
 /// cold ones at the highest; every answer holds for all of them.</remarks>
 public sealed class ShortCircuit : Overcurrent
@@ -65,7 +65,7 @@ public sealed class ShortCircuit : Overcurrent
     /// resistance limits it. [A]</summary>
     public ElectricCurrent? DischargePeak => Amperes(_discharge);
 
-    /// <summary>The most power that a short with a resistance of its own dissipates there, whatever that resistance; null where nothing
+    /// <summary>The maximum power that a short with a resistance of its own dissipates there, whatever that resistance; null where nothing
     /// that is stated bounds it. [W]</summary>
     /// <remarks>A poor contact is the hot spot that a dead short is not: V²/4R, or less where the supply or an electronic limit holds the
     /// current (<see cref="Sources.MaximumPower"/>).</remarks>

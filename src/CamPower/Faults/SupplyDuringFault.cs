@@ -8,7 +8,7 @@ namespace CamPower;
 /// <summary>What a supply does while a short at one of its outputs lasts, and which devices at its other outputs go dark.</summary>
 /// <remarks>Immutable. In the condition in which most devices suffer, with its conductors to the short and the supply at the low end of its
 /// tolerance. Where a device lets go on the way down and might come back, the moment counts at which it lets go. It lasts until the short
-/// is cleared; what the inputs of the devices hold for milliseconds is not counted.</remarks>
+/// is interrupted; what the inputs of the devices hold for milliseconds is not counted.</remarks>
 public sealed class SupplyDuringFault
 {
     private readonly Lazy<double> _volts;

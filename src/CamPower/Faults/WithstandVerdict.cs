@@ -1,6 +1,6 @@
 namespace CamPower;
 
-/// <summary>Whether the conductors on the way to a fault stand what the protective device lets through.</summary>
+/// <summary>Whether the conductors on the way to a fault withstand what the protective device lets through.</summary>
 public enum WithstandVerdict
 {
     /// <summary>No conductor carries the fault current: the fault is at the terminals.</summary>
@@ -12,7 +12,7 @@ public enum WithstandVerdict
 
     /// <summary>
     /// For longer than 5 s a conductor may be hotter than it may be in service, without reaching the limit of its insulation in a
-    /// fault: the insulation ages, and somebody has to end it.
+    /// fault: the insulation ages, and the fault must be ended by hand.
     /// </summary>
     HotterThanInService,
 

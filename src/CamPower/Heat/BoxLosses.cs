@@ -50,7 +50,7 @@ public sealed class BoxLosses
     /// <summary>Lost in the protective devices: I²R of each output in use, a resettable fuse as warm as the air inside. [W]</summary>
     public Power Devices => Power.FromWatts(DeviceWatts);
 
-    /// <summary>Lost by the supplies and the protective devices of the other boxes of the cabinet; none where the box stands alone.
+    /// <summary>Lost by the supplies and the protective devices of the other boxes of the cabinet; none where the box is alone.
     /// [W]</summary>
     public Power Neighbors => Power.FromWatts(NeighborWatts);
 

@@ -5,7 +5,7 @@ namespace CamPower.Heat;
 /// <summary>The still air on one side of the free faces of an enclosure: natural convection and radiation.</summary>
 /// <remarks>
 /// The same for both sides: the lid gives off heat upward outside and takes it from below inside, the bottom the other way.
-/// Inside, what stands in the enclosure is taken to be as warm as its air.
+/// Inside, what is in the enclosure is taken to be as warm as its air.
 /// </remarks>
 internal readonly struct Film
 {

@@ -7,7 +7,7 @@ namespace CamPower;
 /// move.</summary>
 /// <remarks>
 /// Immutable. Four are given, and users make their own. No given condition turns the heater on by itself but
-/// the cold start: heater and hot copper do not meet unless somebody says so, with <see cref="With"/>.
+/// the cold start: heater and hot copper do not meet unless you say so with <see cref="With"/>.
 /// </remarks>
 /// <example>
 /// <code>
@@ -71,6 +71,9 @@ public sealed class Condition
     /// <summary>Whether it lasts: it is not stated to be shorter than a continuous load
     /// (<see cref="Sources.NecContinuousLoad"/>).</summary>
     internal bool IsContinuous => !(Duration is Duration lasts && lasts.Hours < ContinuousFromHours);
+
+    /// <summary>Whether it has what is switched on while a device runs: illuminators or motors.</summary>
+    internal bool HasSwitched => (On & (LoadComponents.Infrared | LoadComponents.Motor)) != LoadComponents.None;
 
     /// <summary>Day: the base draw alone.</summary>
     /// <param name="at">The temperatures.</param>

@@ -1,9 +1,9 @@
 namespace CamPower;
 
-/// <summary>What stands behind the input terminals of a device: it decides how the draw follows the voltage.</summary>
+/// <summary>What is behind the input terminals of a device: it decides how the draw follows the voltage.</summary>
 public enum InputStage
 {
-    /// <summary>Nobody knows: the careful side is taken at each voltage.</summary>
+    /// <summary>Not known: the careful side is taken at each voltage.</summary>
     Unknown,
 
     /// <summary>A switching converter: constant power.</summary>

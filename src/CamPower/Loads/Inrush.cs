@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using UnitsNet;
 
 namespace CamPower;
@@ -68,8 +69,16 @@ public sealed class Inrush
 
     internal double AmpereSquaredSeconds { get; }
 
+    /// <summary>How long the peak takes to make the I²t. [s]</summary>
+    internal double SecondsAtPeak => AmpereSquaredSeconds / (PeakAmperes * PeakAmperes);
+
     /// <summary>Peak and I²t in the invariant culture; never throws.</summary>
     public override string ToString() => FormattableString.Invariant($"{PeakAmperes:G4} A, {AmpereSquaredSeconds:G4} A²·s");
+
+    /// <summary>The most that several can be together on top of a current that flows already; null for none.</summary>
+    /// <remarks>The current counts as long as the longest of them at its peak.</remarks>
+    internal static Inrush? OnTopOf(double runningAmperes, IReadOnlyList<Inrush> switched) => switched.Count == 0 ? null : AtOnce(
+        switched.Append(new Inrush(runningAmperes, runningAmperes * runningAmperes * switched.Max(s => s.SecondsAtPeak))));
 
     /// <summary>The most that several can be together when they begin at one moment; null for none.</summary>
     /// <remarks>

@@ -21,7 +21,7 @@ public sealed class LabelDraw : Draw
     /// <summary>States the label.</summary>
     /// <param name="voltage">The voltage on it, above 0. [V]</param>
     /// <param name="current">The current on it, from 0 to 1 GA, and no more than 1 GW at that voltage. [A]</param>
-    /// <param name="stage">What stands behind the input terminals.</param>
+    /// <param name="stage">What is behind the input terminals.</param>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, their product is above 1 GW, or the stage is none of
     /// those there are.</exception>
     public LabelDraw(ElectricPotential voltage, ElectricCurrent current, InputStage stage)
@@ -48,7 +48,7 @@ public sealed class LabelDraw : Draw
     /// <summary>The current on the label.</summary>
     public ElectricCurrent Current { get; }
 
-    /// <summary>What stands behind the input terminals.</summary>
+    /// <summary>What is behind the input terminals.</summary>
     public InputStage Stage { get; }
 
     /// <inheritdoc/>

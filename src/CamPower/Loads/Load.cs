@@ -48,7 +48,7 @@ public sealed class Load
     /// <summary>The share of constant resistance, or null for none. [Ω]</summary>
     public ElectricResistance? ResistanceComponent { get; }
 
-    /// <summary>Whether it draws the larger of its power and current shares instead of their sum.</summary>
+    /// <summary>Whether it draws the larger of its power and current components instead of their sum.</summary>
     public bool IsLargerOf { get; }
 
     internal double Watts { get; }
@@ -76,7 +76,7 @@ public sealed class Load
         return new Load(Power.Zero, ElectricCurrent.Zero, resistance);
     }
 
-    /// <summary>A load that draws the larger of P/V and a current, at each voltage: a label whose input stage nobody knows.</summary>
+    /// <summary>A load that draws the larger of P/V and a current, at each voltage: a label whose input stage is not known.</summary>
     /// <param name="power">From 0 to 1 GW. [W]</param>
     /// <param name="current">From 0 to 1 GA. [A]</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
@@ -93,7 +93,7 @@ public sealed class Load
         Require.NotNull(other, nameof(other));
         if (IsLargerOf || other.IsLargerOf)
         {
-            throw new InvalidOperationException("A load that draws the larger of two shares is a total: nothing can be added to it.");
+            throw new InvalidOperationException("A load that draws the larger of two components is a total: nothing can be added to it.");
         }
 
         // A component that only one of the two has keeps its number and unit.

@@ -19,9 +19,9 @@ public sealed class Connector
     /// <summary>Describes a connector.</summary>
     /// <param name="name">Name. Not empty.</param>
     /// <param name="source">Where its ratings come from.</param>
-    /// <param name="ratedCurrent">What each contact carries all the time, above 0; null where nobody states it. [A]</param>
+    /// <param name="ratedCurrent">What each contact carries all the time, above 0; null where it is not stated. [A]</param>
     /// <param name="voltageClass">The supply voltages that it is meant for; null where it is meant for any.</param>
-    /// <param name="wires">The wire that it takes; null where it comes with its own or nobody states it.</param>
+    /// <param name="wires">The wire that it takes; null where it comes with its own or is not stated.</param>
     /// <exception cref="ArgumentNullException"><paramref name="name"/> or <paramref name="source"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="ratedCurrent"/> is not above 0.</exception>
@@ -64,13 +64,13 @@ public sealed class Connector
     /// <summary>Where its ratings come from.</summary>
     public Citation Source { get; }
 
-    /// <summary>What each contact carries all the time, or null where nobody states it. [A]</summary>
+    /// <summary>What each contact carries all the time, or null where it is not stated. [A]</summary>
     public ElectricCurrent? RatedCurrent { get; }
 
     /// <summary>The supply voltages that it is meant for, or null where it is meant for any.</summary>
     public VoltageRange? VoltageClass { get; }
 
-    /// <summary>The wire that it takes, or null where it comes with its own or nobody states it.</summary>
+    /// <summary>The wire that it takes, or null where it comes with its own or is not stated.</summary>
     public TerminalRange? Wires { get; }
 
     internal double? RatedAmperes { get; }

@@ -51,7 +51,6 @@ internal readonly struct CurrentSurge
     internal double IntegralTo(double seconds)
     {
         if (!(_farads > 0) || !(seconds > 0)) return 0;
-        if (!(_ohms > 0)) return double.PositiveInfinity;
         double decay = seconds / TimeConstant;
         double squared = _farads * _volts * _volts / (2 * _ohms) * (1 - Math.Exp(-2 * decay));
         return squared + (2 * _steadyAmperes * _farads * _volts * (1 - Math.Exp(-decay)));

@@ -7,8 +7,8 @@ namespace CamPower;
 /// <summary>An electronic limit: it holds the current at a set value, and opens when that has lasted.</summary>
 /// <remarks>
 /// Immutable. Below the least value that its tolerance allows it does nothing; from the greatest on it limits and opens for
-/// certain; between them it may. What opened either tries again after a pause, for ever, or stays open until somebody
-/// resets it. It limits what output capacitors discharge as well: it is faster than they are. All of it is the word of its
+/// certain; between them it may. What opened either tries again after each pause, or stays open until it
+/// is reset. It limits what output capacitors discharge as well: it is faster than they are. All of it is the word of its
 /// data sheet.
 /// </remarks>
 /// <example>

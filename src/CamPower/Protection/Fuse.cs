@@ -127,7 +127,7 @@ public sealed class Fuse : ProtectiveDevice
 
     internal override double CertainAmperes(double currentFactor) => _ratedAmperes * currentFactor * Characteristic.CertainMultiple;
 
-    /// <summary>Never for certain: nobody states what the capacitors' own resistance takes of the heat, nor how much less than stated they
+    /// <summary>Never for certain: what the capacitors' own resistance takes of the heat is not stated, nor how much less than stated they
     /// may hold.</summary>
     internal override OpeningTimes OpeningBySurge(CurrentSurge surge, double currentFactor)
     {

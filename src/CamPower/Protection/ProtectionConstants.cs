@@ -29,11 +29,6 @@ internal static class ProtectionConstants
     internal static CitedValue ShortestBoundedTime { get; } =
         new("Shortest operating time bounded by the limits of a standard", 10, "ms", Sources.AdiabaticOperatingTime);
 
-    /// <summary>Time after which the power of a poor contact is classed: what a protective device interrupts sooner does not count.
-    /// [s]</summary>
-    public static CitedValue SpotTime { get; } =
-        new("Time after which the power of a poor contact is classed", 5, "s", Sources.HotSpotPolicy);
-
     /// <summary>The I²t of an inrush that repeats over the melting I²t of a fuse, at most. [%]</summary>
     internal static CitedValue InrushShare { get; } =
         new("I²t of a repeated inrush over the melting I²t of a fuse, at most", 22, "%", Sources.InrushPractice);

@@ -12,7 +12,7 @@ namespace CamPower;
 /// <see cref="TestCurrent"/>, and at a larger current I by t2·(I2/I)² (<see cref="Sources.AdiabaticOperatingTime"/>); below that current no
 /// time is known. The factor of the ambient comes first, so that cold air asks for more. Definitions: <see cref="Sources.ResettableFuse"/>.
 /// It is no fuse for limited-power sources and Class 2: it resets by itself. The milliseconds of output capacitors do not count for it: its
-/// times are seconds. An inrush may trip it when it has the I²t that trips one which just holds its hold current. Nobody states it; it is
+/// times are seconds. An inrush may trip it when it has the I²t that trips one which just holds its hold current. It is not stated and is
 /// estimated from the stated time, as that of a body of one thermal time constant which needs the whole trip current
 /// (<see cref="Sources.ResettableInrush"/>).
 /// </remarks>
@@ -42,7 +42,7 @@ public sealed class ResettableFuse : ProtectiveDevice
     /// <param name="maximumResistance">Its resistance an hour after a trip, at least <paramref name="minimumResistance"/>. [Ω]</param>
     /// <param name="thermal">How its currents change with ambient: a share above 0 of each at each temperature, such as
     /// <see cref="GenericThermal"/>.</param>
-    /// <param name="maximumVoltage">The highest voltage that it stands tripped, above 0. [V]</param>
+    /// <param name="maximumVoltage">The highest voltage that it withstands when tripped, above 0. [V]</param>
     /// <param name="maximumCurrent">The largest current that it interrupts, above 0; null where none is stated. [A]</param>
     /// <param name="trippedPower">The power that keeps it tripped, above 0; null where none is stated. [W]</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
@@ -181,7 +181,7 @@ public sealed class ResettableFuse : ProtectiveDevice
     /// <remarks>
     /// Tripped it is a load of nearly constant power. The rest of the loop can deliver at most Vs²/4R to it, and keeps it
     /// hot while that is not less than the tripped power, which is stated at 20 °C: warmer air needs less. Source of the
-    /// most power: <see cref="Sources.MaximumPower"/>.
+    /// maximum power: <see cref="Sources.MaximumPower"/>.
     /// </remarks>
     /// <example>12 V behind 100 Ω can deliver 0.36 W: a device that needs 1 W resets, one behind 20 Ω (1.8 W) does not.</example>
     public bool? StaysTripped(ElectricPotential source, ElectricResistance restOfLoop)

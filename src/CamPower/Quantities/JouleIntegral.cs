@@ -5,7 +5,7 @@ namespace CamPower;
 /// <summary>The time integral of the squared current, I²t, a quantity that UnitsNet lacks. [A²·s]</summary>
 /// <remarks>
 /// What a current pulse does to one ohm: the trade states with it when a fuse melts, what it lets through and what a
-/// conductor stands. At least 0 and finite. The default value is 0 A²·s.
+/// conductor withstands. At least 0 and finite. The default value is 0 A²·s.
 /// </remarks>
 /// <example><code>JouleIntegral melting = JouleIntegral.FromAmpereSquaredSeconds(4.5);</code></example>
 public readonly struct JouleIntegral : IEquatable<JouleIntegral>, IComparable<JouleIntegral>

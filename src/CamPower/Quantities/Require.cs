@@ -47,7 +47,7 @@ internal static class Require
     internal static T NotNull<T>(T? value, string parameter) where T : class =>
         value ?? throw new ArgumentNullException(parameter);
 
-    /// <summary>A copy of the items that nobody can change, none of them null.</summary>
+    /// <summary>A copy of the items that cannot be changed, none of them null.</summary>
     internal static ReadOnlyCollection<T> Items<T>(IEnumerable<T> items, string parameter) where T : class =>
         Array.AsReadOnly([.. NotNull(items, parameter).Select(item => NotNull(item, parameter))]);
 

@@ -2,10 +2,10 @@ using System;
 
 namespace CamPower;
 
-/// <summary>Two outputs that somebody joined, positive to positive: two supplies in parallel, or one output doubled.</summary>
+/// <summary>Two outputs that are joined, positive to positive: two supplies in parallel, or one output doubled.</summary>
 /// <remarks>
 /// Immutable. It is there to be found, not to be solved: nothing that is worked out of a site counts on a tie, and everything
-/// holds for the site once the tie is gone. What flows through it is for nobody to say who does not know both supplies beyond their sheets.
+/// holds for the site once the tie is gone. What flows through it depends on data that no sheet of the two supplies gives.
 /// </remarks>
 /// <example><code>var tie = new OutputTie("yard box", 3, "old adapter", 1);</code></example>
 public sealed class OutputTie

@@ -26,7 +26,7 @@ public sealed class Site
     /// <param name="bonds">The bonds between grounds and boxes; null for none.</param>
     /// <param name="altitude">Its height above the sea, from -500 m to 9000 m; null where it does not matter: no supply is derated by it
     /// then. [m]</param>
-    /// <param name="ties">Outputs that somebody joined; null for none.</param>
+    /// <param name="ties">Outputs that are joined; null for none.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty, there is no condition, or the parts do not make up a site: a
     /// name is used twice, something names what is not there, a run is not fed by one box. The message lists every such error; the inner
@@ -68,7 +68,7 @@ public sealed class Site
     /// <summary>Its boxes and adapters.</summary>
     public IReadOnlyList<DistributionBox> Boxes { get; }
 
-    /// <summary>The cabinets in which its boxes stand, in the order of these.</summary>
+    /// <summary>The cabinets that its boxes are in, in the order of these.</summary>
     public IReadOnlyList<Cabinet> Cabinets { get; }
 
     /// <summary>Its runs.</summary>
@@ -83,7 +83,7 @@ public sealed class Site
     /// <summary>The bonds between grounds and boxes.</summary>
     public IReadOnlyList<GroundBond> Bonds { get; }
 
-    /// <summary>Outputs that somebody joined.</summary>
+    /// <summary>Outputs that are joined.</summary>
     public IReadOnlyList<OutputTie> Ties { get; }
 
     /// <summary>Its height above the sea; null where it does not matter: no supply is derated by it then. [m]</summary>

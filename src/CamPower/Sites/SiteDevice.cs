@@ -2,7 +2,7 @@ using System;
 
 namespace CamPower;
 
-/// <summary>A device as it stands on a site.</summary>
+/// <summary>A device on a site.</summary>
 /// <remarks>Immutable.</remarks>
 public sealed class SiteDevice
 {

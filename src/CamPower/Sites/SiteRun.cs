@@ -12,7 +12,7 @@ public sealed class SiteRun
     /// <param name="run">The cable and joints.</param>
     /// <param name="returnAt">Name of another run's junction to whose negative this one's far end is joined, instead of
     /// having a return conductor of its own; null where it has one.</param>
-    /// <param name="installationMethod">How it lies, as far as its heat is concerned; null where nobody says.</param>
+    /// <param name="installationMethod">Its installation method, which decides how warm it gets; null where it is not stated.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException">A name is empty.</exception>
     public SiteRun(RunOrigin from, string to, CableRun run, string? returnAt = null, InstallationMethod? installationMethod = null)
@@ -37,7 +37,7 @@ public sealed class SiteRun
     /// <remarks>Of its own cable only the outgoing conductor is used then.</remarks>
     public string? ReturnAt { get; }
 
-    /// <summary>How it lies, as far as its heat is concerned, or null where nobody says.</summary>
+    /// <summary>Its installation method, which decides how warm it gets, or null where it is not stated.</summary>
     public InstallationMethod? InstallationMethod { get; }
 
     /// <summary>Both ends in words; never throws.</summary>

@@ -6,7 +6,7 @@ namespace CamPower;
 /// <summary>The shield of a video cable, from the negative terminal of a device to the ground where shields meet.</summary>
 /// <remarks>
 /// Immutable. Only for a device whose power negative and video ground are one: an isolated input has no link. Part of
-/// the return current takes this way, and the voltage along it stands in series with the picture.
+/// the return current takes this way, and the voltage along it is in series with the picture.
 /// </remarks>
 /// <example>
 /// <code>

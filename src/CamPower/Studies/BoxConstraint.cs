@@ -3,7 +3,7 @@ namespace CamPower;
 /// <summary>What a box must satisfy to feed what another one feeds.</summary>
 public enum BoxConstraint
 {
-    /// <summary>The nominal voltage, and the kind of current, of the box in whose place it is to stand.</summary>
+    /// <summary>The nominal voltage, and the kind of current, of the box that it replaces.</summary>
     Voltage,
 
     /// <summary>An output for each that is used, and the spare ones of the policy.</summary>
@@ -15,11 +15,11 @@ public enum BoxConstraint
     /// <summary>A supply that, at the temperature of the box, is loaded no further than the policy in the worst condition.</summary>
     Rating,
 
-    /// <summary>Protective devices that, at the temperature of the box, carry what their outputs carry in every condition, and stand the
+    /// <summary>Protective devices that, at the temperature of the box, carry what their outputs carry in every condition, and carry the
     /// start of all at once.</summary>
     Protection,
 
-    /// <summary>Where it stands in an enclosure, a supply whose efficiency is declared up to the load that it carries: otherwise nobody
-    /// knows how warm it gets inside.</summary>
+    /// <summary>Where it is in an enclosure, a supply whose efficiency is stated up to the load that it carries: otherwise
+    /// the temperature inside is not known.</summary>
     InsideTemperature,
 }

@@ -20,7 +20,7 @@ internal sealed class BoxPacking
     private int _trialsLeft;
 
     /// <summary>Prepares a search.</summary>
-    /// <param name="places">For each place the boxes that may stand there.</param>
+    /// <param name="places">For each place the boxes that may be there.</param>
     /// <param name="order">The parts in the order in which they are placed.</param>
     /// <param name="areAlike">Whether two parts are the same for every box.</param>
     /// <param name="trials">How many times a box may be asked whether it will do.</param>

@@ -32,7 +32,7 @@ internal sealed class BoxTrial(Site site, DistributionBox box, SizingPolicy poli
 
     /// <summary>The box of the site with a candidate's supply, and with what else of it warms: the enclosure, and what protects the
     /// outputs.</summary>
-    /// <remarks>A candidate that declares no enclosure is taken to stand where the present box stands, beside its neighbors of a
+    /// <remarks>A candidate that declares no enclosure is taken to be where the present box is, beside its neighbors of a
     /// cabinet.</remarks>
     internal DistributionBox InItsPlace(DistributionBox candidate)
     {
@@ -87,22 +87,21 @@ internal sealed class BoxTrial(Site site, DistributionBox box, SizingPolicy poli
 
     private static IEnumerable<BoxShortfall> Tripping(OutputAssessment used, BoxOutput output, BoxAssessment solved)
     {
-        Inrush? inrush = used.Inrush;
         for (int c = 0; c < solved.InConditions.Count; c++)
         {
-            var protection = ProtectionInCondition.Of(output, used.InConditions[c], solved.InConditions[c], inrush);
+            var protection = ProtectionInCondition.Of(output, used, used.InConditions[c], solved.InConditions[c]);
             if (protection.MayTrip)
             {
                 yield return new BoxShortfall(
                     BoxConstraint.Protection, protection.Current, protection.Carried!.Value, protection.Condition);
             }
 
-            if (protection.CarriesInrush == false)
-            {
-                yield return new BoxShortfall(
-                    BoxConstraint.Protection, inrush!.Peak, protection.Carried
-                    ?? ElectricCurrent.FromAmperes(output.Protection!.CarriedAmperes(currentFactor: 1)), protection.Condition);
-            }
+            Inrush? switched = used.SwitchedInrushIn(protection.Condition, protection.Current.Amperes);
+            if (protection.Start?.IsViolated == true) yield return ByInrush(used.Inrush!);
+            if (protection.Switching?.IsViolated == true) yield return ByInrush(switched!);
+
+            BoxShortfall ByInrush(Inrush inrush) => new(BoxConstraint.Protection, inrush.Peak, protection.Carried
+                ?? ElectricCurrent.FromAmperes(output.Protection!.CarriedAmperes(currentFactor: 1)), protection.Condition);
         }
     }
 

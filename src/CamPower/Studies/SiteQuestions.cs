@@ -12,7 +12,7 @@ using UnitsNet;
 namespace CamPower;
 
 /// <summary>Asks a site: solved in every condition, its faults, its receptacles, where a supply may be set, which box it needs.</summary>
-/// <remarks>Every question stands here, each answered by the room that the answer belongs to.</remarks>
+/// <remarks>Every question is here, each answered by the room that the answer belongs to.</remarks>
 public static class SiteQuestions
 {
     /// <summary>The site solved in every one of its conditions.</summary>
@@ -150,8 +150,8 @@ public static class SiteQuestions
     /// <returns>The choice, and of every box of the catalog why it will or will not do; none is an answer.</returns>
     /// <remarks>
     /// The site is solved with each supply in the place of the present one, set as that is where its trim range allows and as it is listed
-    /// otherwise; a box that declares no enclosure is taken to stand in that of the present one. A box in an enclosure whose efficiency is
-    /// not declared up to its load will not do: nobody knows how warm it gets inside. Outputs may be wired anew: the strongest gets the
+    /// otherwise; a box that declares no enclosure is taken to be in that of the present one. A box in an enclosure whose efficiency is
+    /// not stated up to its load will not do: its inside temperature is not known. Outputs may be wired anew: the strongest gets the
     /// largest current. Whether the devices get enough voltage is not a matter of size: <see cref="TrimWindowOf"/> answers that.
     /// </remarks>
     /// <exception cref="ArgumentNullException">An argument, or a box of the catalog, is null.</exception>
@@ -180,8 +180,8 @@ public static class SiteQuestions
     /// the outputs among so many boxes is left untried and none will do, it rises by one. A search that would take too long
     /// ends with more boxes than the bound, and says so. The same input always gives the same boxes. Where the boxes hang,
     /// and whether the devices get enough voltage, is not asked: the runs stay as they are. Each box that brings no enclosure of its own
-    /// is taken to hang in one like the present one, alone in it also where the present one stands in a cabinet beside others; one that
-    /// declares no receptacle is plugged into that of the present one. What somebody tied stays tied: an end at an output that feeds
+    /// is taken to hang in one like the present one, alone in it also where the present one is in a cabinet beside others; one that
+    /// declares no receptacle is plugged into that of the present one. Outputs that are tied stay tied: an end at an output that feeds
     /// nothing goes to a free one of the same box as the other end, and the tie falls away where there is none.
     /// </remarks>
     /// <exception cref="ArgumentNullException">An argument, or a box of the catalog, is null.</exception>
@@ -218,7 +218,7 @@ public static class SiteQuestions
     /// <param name="boxName">The name of the box.</param>
     /// <param name="adapters">The supplies that there are as adapters, in any order; those of another voltage or kind of current are left
     /// out.</param>
-    /// <param name="lead">The lead between an adapter and its device: the adapters stand near the devices.</param>
+    /// <param name="lead">The lead between an adapter and its device: the adapters are near the devices.</param>
     /// <param name="policy">The loading that an adapter is chosen by; its spare outputs do not matter, for an adapter has none.</param>
     /// <returns>The figures. A device that no adapter is strong enough for has the strongest, and the loading shows it.</returns>
     /// <remarks>Each device has the smallest adapter that feeds it. An adapter warms as the condition says for the box, so state conditions

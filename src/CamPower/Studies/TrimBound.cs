@@ -16,7 +16,7 @@ public enum TrimBound
     /// <summary>Below it the cable cannot carry what is asked of it: no operating point.</summary>
     Collapse,
 
-    /// <summary>There the supply is asked for more than is known of it: whether the device is up nobody can say.</summary>
+    /// <summary>There the supply is asked for more than is known of it: whether the device is up is not known.</summary>
     SupplyOverloaded,
 
     /// <summary>Above it the device sees more than it accepts, at the least load and the coldest cable.</summary>

@@ -44,7 +44,7 @@ public sealed class TrimWindow
     /// <summary>The highest set point at which no device sees more than it accepts even before it draws anything, and who does above
     /// it.</summary>
     /// <remarks>It may lie below <see cref="Highest"/>, and below <see cref="Lowest"/>: a device that is plugged in, or switched on, then
-    /// sees the whole voltage of the supply for a moment. Most inputs stand that; only the data sheet says so.</remarks>
+    /// sees the whole voltage of the supply for a moment. Most inputs withstand that; only the data sheet says so.</remarks>
     public TrimLimit HighestBeforeLoad { get; }
 
     /// <summary>The device that spoils an empty window: without it the others have the widest one; null where the window is not empty, or

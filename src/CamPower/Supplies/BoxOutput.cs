@@ -31,8 +31,8 @@ public sealed class BoxOutput
     /// <summary>The current that it may carry all the time.</summary>
     public ElectricCurrent Limit { get; }
 
-    /// <summary>What interrupts an overcurrent; <see cref="ProtectiveDevice.None"/> where there is nothing, null where nobody declares
-    /// it.</summary>
+    /// <summary>What interrupts an overcurrent; <see cref="ProtectiveDevice.None"/> where there is nothing, null where it is not
+    /// stated.</summary>
     public ProtectiveDevice? Protection { get; }
 
     /// <summary>The power-limit class that its label or data sheet claims, or null where it claims none.</summary>

@@ -2,7 +2,7 @@ using System;
 
 namespace CamPower;
 
-/// <summary>An enclosure with a name, in which several boxes of a site stand: a supply each, and one air around them all.</summary>
+/// <summary>An enclosure with a name for several boxes of a site: a supply each, and one air around them all.</summary>
 /// <remarks>
 /// Immutable. What every box in it loses warms that air, and the air derates every supply and every resettable fuse in it. Boxes
 /// are in one cabinet when they refer to the same one; two enclosures that are alike are two.
@@ -19,7 +19,7 @@ public sealed class Cabinet
 {
     /// <summary>Describes a cabinet.</summary>
     /// <param name="name">Name on the site. Not empty.</param>
-    /// <param name="enclosure">The case; its <see cref="Enclosure.OtherHeat"/> counts once, however many boxes stand in it.</param>
+    /// <param name="enclosure">The case; its <see cref="Enclosure.OtherHeat"/> counts once, however many boxes are in it.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     public Cabinet(string name, Enclosure enclosure)

@@ -26,8 +26,8 @@ public sealed class DcOutput : SupplyOutput
     /// <param name="trim">How far the output can be adjusted; null where it cannot.</param>
     /// <param name="setPoint">The voltage that it is adjusted to, inside <paramref name="trim"/> and, as the nominal voltage, from 1 nV to
     /// 1 MV; null for the nominal voltage.</param>
-    /// <param name="ripple">RMS ripple at mains frequency or its double, over the output voltage, from 0 to 1; null where nobody declares
-    /// it. [1]</param>
+    /// <param name="ripple">RMS ripple at mains frequency or its double, over the output voltage, from 0 to 1; null where it is not
+    /// stated. [1]</param>
     /// <param name="sourceResistance">Resistance behind the terminals in a fault, from 1 µΩ to 100 MΩ; null where the data sheet does not
     /// say. [Ω]</param>
     /// <param name="overload">What it does in overload; null where the data sheet does not say.</param>

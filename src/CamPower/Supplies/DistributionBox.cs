@@ -68,7 +68,7 @@ public sealed class DistributionBox
     /// warm as its surroundings.</summary>
     public Enclosure? Enclosure { get; private init; }
 
-    /// <summary>The cabinet in which it stands beside other boxes, or null where it stands alone.</summary>
+    /// <summary>The cabinet that it shares with other boxes, or null where it is alone.</summary>
     public Cabinet? Cabinet { get; private init; }
 
     /// <summary>The receptacle that it is plugged into, or null where none is stated.</summary>
@@ -208,6 +208,6 @@ public sealed class DistributionBox
 
     internal DistributionBox With(Supply supply) => new(this) { Supply = supply };
 
-    /// <summary>The same box where another one stands.</summary>
+    /// <summary>The same box in the place of another one.</summary>
     internal DistributionBox InPlaceOf(DistributionBox other) => new(this) { Enclosure = other.Enclosure, Cabinet = other.Cabinet };
 }

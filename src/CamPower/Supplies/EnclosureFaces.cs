@@ -33,7 +33,7 @@ public enum EnclosureFaces
     /// <summary>Mounted on a wall: the back is covered.</summary>
     OnWall = InRowOnWall | Left | Right,
 
-    /// <summary>Standing on the floor, away from walls: the bottom is covered.</summary>
+    /// <summary>On the floor, away from walls: the bottom is covered.</summary>
     OnFloor = Top | Front | Back | Left | Right,
 
     /// <summary>Free on every side, as on a pole.</summary>

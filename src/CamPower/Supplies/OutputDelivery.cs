@@ -1,5 +1,4 @@
 using System;
-using System.Linq;
 
 namespace CamPower.Supplies;
 
@@ -9,9 +8,9 @@ namespace CamPower.Supplies;
 /// A supply that can be trimmed is set to the top of its range; the ends are those of its tolerance. A fuse is bypassed. A resettable fuse
 /// carries its hold current continuously, and at its timed current has tripped by the time stated; both as its data sheet has them. An
 /// electronic limit lets through what it holds, within its tolerance: it is the regulating network, or the integrated limiter, of
-/// <see cref="Sources.LimitedPowerRegulating"/>, as long as it works. An output whose protection nobody declares delivers what it is rated
+/// <see cref="Sources.LimitedPowerRegulating"/>, as long as it works. An output whose protection is not stated delivers what it is rated
 /// for, and may deliver all that its supply can. A limit without a source resistance is reached at full voltage. A load just under the
-/// limit of a supply that pulses, folds back or shuts down can draw that much for good.
+/// limit of a supply that pulses, folds back or shuts down can draw that much continuously.
 /// </remarks>
 internal sealed class OutputDelivery
 {
@@ -53,7 +52,7 @@ internal sealed class OutputDelivery
 
     internal double RatedAmperes { get; }
 
-    // Without a word on overload a supply gives its rating; so does one without a limit whose resistance nobody knows.
+    // Without a word on overload a supply gives its rating; so does one without a limit whose resistance is not known.
     private static double LeastLimit(SupplyOutput supply) => supply.Overload switch
     {
         null => supply.RatedAmperes,
@@ -72,10 +71,8 @@ internal sealed class OutputDelivery
     private static double MostThrough(ProtectiveDevice? protection) => protection switch
     {
         ElectronicLimit limit => limit.MostAmperes,
-        ResettableFuse resettable => resettable.StepsAt(currentFactor: 1)
-            .Where(amperes => resettable.OpeningAt(
-                amperes, currentFactor: 1).LatestSeconds <= PowerLimitConstants.EarliestMeasurement.Value)
-            .DefaultIfEmpty(double.PositiveInfinity).Min(),
+        ResettableFuse resettable when resettable.LongestTimeToTrip.Seconds <= PowerLimitConstants.EarliestMeasurement.Value =>
+            resettable.TestCurrent.Amperes,
         _ => double.PositiveInfinity,
     };
 }

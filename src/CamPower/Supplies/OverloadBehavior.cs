@@ -116,7 +116,7 @@ public sealed class OverloadBehavior
             period: period);
     }
 
-    /// <summary>The supply shuts down and stays off until somebody restarts it.</summary>
+    /// <summary>The supply shuts down and stays off until it is restarted.</summary>
     /// <param name="limit">The largest current until then, above 0. [A]</param>
     /// <param name="within">The longest time until then, above 0. [s]</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>

@@ -7,7 +7,7 @@ internal static class PowerLimitKernel
 {
     /// <summary>The most current: into a short, or into a load that stays just under the limit. [A]</summary>
     internal static double MostAmperes(double volts, double ohms, double limitAmperes) =>
-        ohms > 0 ? Math.Min(limitAmperes, volts / ohms) : limitAmperes;
+        Math.Min(limitAmperes, volts / ohms);
 
     /// <summary>The most apparent power: at that current, or into a load that matches the resistance where less current gives more.
     /// [VA]</summary>

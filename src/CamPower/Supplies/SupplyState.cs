@@ -3,7 +3,7 @@ namespace CamPower;
 /// <summary>What the voltage of a supply does while a fault at one of its outputs lasts.</summary>
 public enum SupplyState
 {
-    /// <summary>Nobody declares what the supply does in overload, or what resistance it has where it has no limit.</summary>
+    /// <summary>The overload behavior of the supply is not stated, or its source resistance where it has no limit.</summary>
     Unknown,
 
     /// <summary>The supply gives the fault and the other outputs what they take, within its tolerance.</summary>
@@ -15,6 +15,6 @@ public enum SupplyState
     /// <summary>The supply pulses: between its tries there is no voltage.</summary>
     Pulses,
 
-    /// <summary>The supply shuts down until somebody restarts it.</summary>
+    /// <summary>The supply shuts down until it is restarted.</summary>
     Off,
 }

@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>One value outside the range in which a model was held against anything: the answer may still be right, but nobody vouches for
+/// <summary>One value outside the range in which a model was held against anything: the answer may still be right, but no source confirms
 /// it.</summary>
 /// <remarks>Immutable.</remarks>
 public sealed class ValidityBreach

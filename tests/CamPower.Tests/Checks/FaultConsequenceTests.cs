@@ -31,7 +31,7 @@ public class FaultConsequenceTests
         Assert.Equal(576 / 4 / ohms, (double)site.Assess().StudyFaults()[0].AtTerminals.PoorShortPower!.Value.Watts, 1e-9);
     }
 
-    // It is the place of the short that counts: behind 0.1 Ω and 5.9 Ω 6 W. A fuse, a supply or an electronic limit that holds less than V/2R leaves I·(V − I·R).
+    // It is the place of the short that counts: behind 0.1 Ω and 5.9 Ω 6 W. A supply or an electronic limit that holds less than V/2R leaves I·(V − I·R).
     [Fact]
     public void ThePowerOfAPoorShort_IsThatOfItsPlaceAndItsLimit()
     {
@@ -40,8 +40,8 @@ public class FaultConsequenceTests
         Assert.Contains("dissipates up to 6 W", finding.Message, StringComparison.Ordinal);
         Assert.Equal(2.5 * (12 - 0.25), Power(Site(Holding(2.5), SmallFault.QuickActing(1.5))), 1e-9);
         Assert.Equal(1.65 * (12 - (1.65 * 0.14)), Power(Site(Holding(2.5), ElectronicLimitTests.Limit(amperes: 1.5))), 1e-9);
-        // More than 2.75 times its rating opens an F fuse within 2 s (IEC 60127-2), before power at a spot counts: 4.125 A flow for longer.
-        Assert.Equal(4.125 * (12 - (4.125 * 0.1)), Power(Site(OverloadBehavior.Unlimited, SmallFault.QuickActing(1.5))), 1e-6);
+        // More than 2.75 times its rating opens an F fuse within 2 s (IEC 60127-2), and the spot has 12²/(4 · 0.1 Ω) until then.
+        Assert.Equal(360, Power(Site(OverloadBehavior.Unlimited, SmallFault.QuickActing(1.5))), 1e-9);
 
         static double Power(Site site) => (double)site.Assess().StudyFaults()[0].AtTerminals.PoorShortPower!.Value.Watts;
     }

@@ -77,21 +77,66 @@ public class NuisanceTripRuleTests
         Assert.Contains(" The inrush of 1 of its 2 devices is stated. ", finding.Message, StringComparison.Ordinal);
     }
 
+    // 1.5 A are between the 1 A that a fuse F of 1 A carries and the 2.1 A that open it; a resettable fuse has no rating to load.
+    [Theory]
+    [InlineData(0.7, OperatingVerdict.DoesNotOperate)]
+    [InlineData(1.5, OperatingVerdict.MayOperate)]
+    [InlineData(2.2, OperatingVerdict.Operates)]
+    public void InService_TheDeviceIsAskedAtTheCurrent(double amperes, OperatingVerdict verdict)
+    {
+        ProtectionInCondition found = InService(Quick, Draws(amperes));
+        Assert.Equal(verdict, found.Opening.Verdict);
+        Assert.Equal(amperes, found.ShareOfRating!.Value.DecimalFractions, 1e-9);
+        Assert.Equal(1, found.Carried!.Value.Amperes, 1e-9);
+        Assert.Null(InService(SmallDevices.Printed(1.10), Draws(amperes)).ShareOfRating);
+        Assert.Equal(OperatingVerdict.None, InService(Quick, new Device("model", DeviceKind.Camera, new ComponentDraw(Watts(100)), Wide), ohms: 10).Opening.Verdict);
+
+        static ProtectionInCondition InService(ProtectiveDevice device, Device camera, double ohms = 0) =>
+            Shared(ohms, Boxed(device), [Condition.Day(At())], camera).Assess().StudyFaults()[0].InConditions[0];
+    }
+
     // A trip in service does not hide a trip at the start, nor the other way round.
     [Fact]
     public void ServiceAndStart_AreTwoFindings() =>
         Assert.Equal(2, Found([Quick], Draws(1.5, new Inrush(ElectricCurrent.FromAmperes(20), Duration.FromMilliseconds(500)))).Count);
+
+    // A fuse F of 1 A and 0.5 A²s. Two cameras of 0.2 A each switch 3 A for 3 ms and 5 A for 2 ms: peaks of 8.4 A; (√0.027 + √0.05 + 0.4·√0.003)² A²s of 0.5 A²s.
+    // 9 A for 8 ms instead of 5 A: (√0.027 + √0.648 + 0.4·√0.008)² = 1.0102 A²s. By day nothing is switched, and what is not stated does not count.
+    [Theory]
+    [InlineData(5, 2, LoadComponents.Infrared, 0.3359, Severity.Caution)]
+    [InlineData(5, 2, LoadComponents.Motor, 0.3359, Severity.Caution)]
+    [InlineData(9, 8, LoadComponents.Infrared, 2.0204, Severity.Failure)]
+    [InlineData(9, 8, LoadComponents.Heater, null, null)]
+    [InlineData(9, 8, LoadComponents.None, null, null)]
+    public void Switching_CountsOnTopOfWhatFlows(double amperes, double milliseconds, LoadComponents on, double? share, Severity? severity)
+    {
+        Fuse fuse = SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 1, meltingIntegral: 0.5);
+        Site site = Shared(0, Boxed(fuse), [Condition.Day(At()), new Condition("dusk", on, At())], Switches(3, 3), Draws(0.1), Switches(amperes, milliseconds));
+        Finding? finding = Found(site).SingleOrDefault();
+        Assert.Equal(severity, finding?.Severity);
+        Judgment? judged = site.Assess().StudyFaults()[0].InConditions[1].Switching;
+        Assert.Equal(share, judged is Judgment known ? Math.Round(((Ratio)known.Value!).DecimalFractions, 4) : null);
+        Assert.Null(site.Assess().StudyFaults()[0].InConditions[0].Switching);
+        if (finding is null) return;
+        Assert.Contains($"in \"dusk\" when illuminators or motors are switched on at once. The inrush of 2 of its 3 devices is stated. ", finding.Message, StringComparison.Ordinal);
+        Assert.Contains("spread the devices", finding.Remedy, StringComparison.Ordinal);
+    }
 
     [Fact]
     public void NothingDeclared_NothingSaid()
     {
         Assert.Empty(Found([Quick], Draws(0.1)));
         Assert.Null(Shared(0, Boxed(Quick), [Condition.Day(At())], Draws(0.1)).Assess().StudyFaults()[0].InConditions[0].CarriesInrush);
+        Assert.Equal(Verdict.Unknown, Shared(0, Boxed([null]), [Condition.Day(At())], Draws(0.1, new Inrush(ElectricCurrent.FromAmperes(9), Duration.FromMilliseconds(5)))).Assess()
+            .StudyFaults()[0].InConditions[0].Start!.Value.Verdict);
         Assert.Empty(Found([null], Draws(0.1, new Inrush(ElectricCurrent.FromAmperes(200), Duration.FromMilliseconds(5)))));
         Assert.Empty(Found([ProtectiveDevice.None], Draws(0.1, new Inrush(ElectricCurrent.FromAmperes(200), Duration.FromMilliseconds(5)))));
     }
 
     private static Device Draws(double amperes, Inrush? inrush = null) => new("model", DeviceKind.Camera, new ComponentDraw(Amperes(amperes)), Wide, inrush: inrush);
+
+    private static Device Switches(double amperes, double milliseconds) => new("model", DeviceKind.Camera, new ComponentDraw(Amperes(0.15)), Wide,
+        switchedInrush: new Inrush(ElectricCurrent.FromAmperes(amperes), Duration.FromMilliseconds(milliseconds)));
 
     private static DistributionBox Boxed(params ProtectiveDevice?[] devices) =>
         new(BoxName, Dc(), devices.Select((device, i) => new BoxOutput(i + 1, ElectricCurrent.FromAmperes(50), device)));

@@ -10,7 +10,7 @@ public static class FeedCases
     // To both sides of the limit, and far from it.
     private static readonly double[] SharesOfLimit = [0, 1e-9, 1e-3, 0.1, 0.5, 0.9, 0.99, 0.9999, 0.999999, 1.000001, 1.01, 1.5, 10];
 
-    // Of Vs/R: above 1 the current share alone takes all of the source voltage.
+    // Of Vs/R: above 1 the current component alone takes all of the source voltage.
     private static readonly double[] CurrentComponents = [0, 0, 0, 0.01, 0.2, 0.5, 0.6, 0.9, 0.999, 1.001, 1.2, 2];
 
     private static readonly double[] ResistanceComponents = [0, 0, 0, 0.01, 0.3, 3];

@@ -62,7 +62,7 @@ public class RunKernelPrecisionTests
         Assert.True(exist > Cases / 4 && none > Cases / 4, "Both sides must be visited.");
     }
 
-    // Without a power share there is no root to take: (Vs − R·I₀)/(1 + R·G), right to 4 ulp also where R·I₀ takes all but a
+    // Without a power component there is no root to take: (Vs − R·I₀)/(1 + R·G), right to 4 ulp also where R·I₀ takes all but a
     // millionth of the source voltage. The plain difference is right backwards only, and would fail.
     [Fact]
     public void LoadVolts_WithoutPower_IsWithin4UlpOfTheExactQuotient()
@@ -80,7 +80,7 @@ public class RunKernelPrecisionTests
         Assert.InRange(worst, 0, FourUlp);
     }
 
-    // With current and resistance shares the root itself may be ill-conditioned, so the answer is judged backwards: it is
+    // With current and resistance components the root itself may be ill-conditioned, so the answer is judged backwards: it is
     // the exact root of a load line (1 + R·G)·V² − (Vs − R·I₀)·V + R·P = 0 of which each of the five terms V², R·G·V², Vs·V,
     // R·I₀·V and R·P has been perturbed by its own relative amount of at most 4 · 2⁻⁵² (Oettli and Prager, 1964).
     [Fact]
@@ -101,7 +101,7 @@ public class RunKernelPrecisionTests
             solved++;
             worst = Math.Max(worst, BackwardUlps(volts, vs, ohms, watts, amperes, siemens));
 
-            // Both roots leave no residual: the stable one keeps at least half of what the current share leaves.
+            // Both roots leave no residual: the stable one keeps at least half of what the current component leaves.
             Assert.True(2 * volts * (1 + (ohms * siemens)) >= left * (1 - 1e-9));
         }
 

@@ -99,8 +99,8 @@ public class RunLimitTests
         Assert.Equal(limit, answer.LimitedBy);
     }
 
-    // By hand: 0.5 A through 10 Ω leaves 7 V of 12 V; the power share shows only from 3.5 W on and reaches 3.6 W at 6 V.
-    // 1 A leaves 2 V: the power share can become 2 W, where the load falls off at once.
+    // By hand: 0.5 A through 10 Ω leaves 7 V of 12 V; the power component shows only from 3.5 W on and reaches 3.6 W at 6 V.
+    // 1 A leaves 2 V: the power component can become 2 W, where the load falls off at once.
     [Theory]
     [InlineData(0.5, 3.6)]
     [InlineData(1, 2)]
@@ -211,7 +211,7 @@ public class RunLimitTests
         Assert.False(none.TryGetValue(out Length value));
         Assert.Equal(default, value);
         Assert.Equal(default, none.AtLimit);
-        Assert.Equal("none: the lowest accepted voltage stands in the way", none.ToString());
+        Assert.Equal("none: the lowest accepted voltage is the limit", none.ToString());
         Assert.Contains("the lowest accepted voltage", Assert.Throws<InvalidOperationException>(() => none.Value).Message, StringComparison.Ordinal);
         Cultures.AssertSame(() => none.Explain().ToMarkdown());
     }

@@ -28,7 +28,7 @@ public class RunPropertyTests
         Assert.True((c.Volts - nudged) / c.Ohms < c.Amperes(nudged), c.ToString());
     }
 
-    // The search knows neither the discriminant nor the roots. A rule without Vs > R·I₀ fails on current shares above 1.
+    // The search knows neither the discriminant nor the roots. A rule without Vs > R·I₀ fails on current components above 1.
     [SeededProperty(Arbitrary = [typeof(FeedCases)], MaxTest = 1500)]
     public void Feed_HasAnOperatingPointWhereASearchFindsOne(FeedCase c)
     {
@@ -68,7 +68,7 @@ public class RunPropertyTests
         Assert.Equal(0, new FeedCase(12, 10, Load.ConstantCurrent(ElectricCurrent.FromAmperes(2))).Feed().MarginToCollapse!.Value.DecimalFractions);
     }
 
-    // 1 exactly at the limit, less beyond it: with the power share brought just under the most, a point exists; just over, none.
+    // 1 exactly at the limit, less beyond it: with the power component brought just under the most, a point exists; just over, none.
     [SeededProperty(Arbitrary = [typeof(FeedCases)], MaxTest = 1000)]
     public void MaximumPower_IsWhereTheOperatingPointEnds(FeedCase c)
     {
@@ -88,7 +88,7 @@ public class RunPropertyTests
         }
     }
 
-    // A product of roots taken from the wrong pair fails on larger-of loads that their current share sets.
+    // A product of roots taken from the wrong pair fails on larger-of loads that their current component sets.
     [SeededProperty(Arbitrary = [typeof(FeedCases)], MaxTest = 1000)]
     public void UnstableVoltage_IsTheOtherBalance(FeedCase c)
     {

@@ -145,6 +145,7 @@ public class DeviceInFaultTests
         Assert.Equal(0, fault.Smallest.Amperes);
         Assert.Equal(OperatingVerdict.None, fault.Verdict);
         Assert.True(fault.IsWithinBreakingCapacity);
+        Assert.Null(fault.LetThrough);
         Assert.Equal(FaultData.Overload, fault.Missing & (FaultData.Overload | FaultData.SourceResistance | FaultData.Protection));
 
         // 240 A might be too much, or the supply might never give it.

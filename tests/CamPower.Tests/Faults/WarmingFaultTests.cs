@@ -23,7 +23,7 @@ public class WarmingFaultTests
     }
 
     // 13.5 m are 2.274 Ω: 5.14 A at first, and 43.9 K leave 12/(0.06 + 2.667) = 4.40 A. 10.5 m are 1.769 Ω: 6.56 A at first, and within 2 s.
-    // Where nobody says how it lies it is taken to lie in a large bundle, which leaves it warmer; within a gate of 2 s no heat leaves it either way.
+    // Where its installation method is not stated it is taken to lie in a large bundle, which leaves it warmer; within a gate of 2 s no heat leaves it either way.
     [Theory]
     [InlineData(15.5, false, OperatingVerdict.MayOperate)]
     [InlineData(13.5, true, OperatingVerdict.Operates)]

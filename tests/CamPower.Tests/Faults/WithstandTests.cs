@@ -52,7 +52,7 @@ public class WithstandTests
         Assert.Equal(0.8, Insulation.CrossLinked.WithstandTime(SmallFault.Pair(least.SquareMillimeters).Outgoing, ElectricCurrent.FromAmperes(300))!.Value.Seconds, 1e-9);
     }
 
-    // 0.5 mm² of copper in PVC stands 3306 A²s: 25.7 A for 5 s. A fuse F opens within 20 ms at 10 times its
+    // 0.5 mm² of copper in PVC withstands 3306 A²s: 25.7 A for 5 s. A fuse F opens within 20 ms at 10 times its
     // rating, within 2 s at 3 times, within 30 min at 2.4 or 2.7 times. 12 V behind 0.4 Ω is 30 A: 1800 A²s in 2 s. Behind 0.45 Ω it
     // is 26.7 A, too much for 5 s already; behind 0.5 Ω it is 24 A, 2880 A²s after 5 s, and beyond nothing is known.
     [Theory]

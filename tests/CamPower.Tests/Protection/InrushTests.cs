@@ -114,7 +114,7 @@ public class InrushTests
     public void ResettableFuse_WithstandsWhatDoesNotHeatIt(double celsius, double amperes, double seconds, bool carries) =>
         Assert.Equal(carries, Carries(SmallDevices.Printed(1.10), Of(amperes, seconds), celsius));
 
-    // Found another way: the temperature of a body of that time constant under the rectangle, step by step, against that of 1.1 A for good.
+    // Found another way: the temperature of a body of that time constant under the rectangle, step by step, against that of 1.1 A continuously.
     [Theory]
     [InlineData(10)]
     [InlineData(20)]

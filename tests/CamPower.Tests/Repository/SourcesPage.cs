@@ -32,7 +32,7 @@ internal static class SourcesPage
 
             Kinds: *standard* and *handbook* are published; *textbook* is a law of physics or a result that any textbook
             states; *common practice* is a convention of the trade that no published source backs; *from memory* is said to
-            stand in a publication, but nobody here saw it in print; *declared* is stated by whoever built the model.
+            be in a publication, but was not checked against the print; *declared* is stated by the author of the model.
 
             ## Publications and conventions
 

@@ -156,7 +156,7 @@ public class PowerLimitTests
         Assert.Equal(FigureOf(none, PowerLimitQuantity.Current).ToString(), FigureOf(small, PowerLimitQuantity.Current).ToString());
     }
 
-    // IEC 60950-1, 2.5: a resettable fuse does not count for Table 2C. For Table 2B it limits: it holds 1.1 A for good, and between
+    // IEC 60950-1, 2.5: a resettable fuse does not count for Table 2C. For Table 2B it limits: it holds 1.1 A continuously, and between
     // that and 8 A its sheet does not say what flows after 5 s. 12 V at 4.9 A are 58.8 VA, at 5.5 A 66 VA.
     [Theory]
     [InlineData(4.9, Within)]

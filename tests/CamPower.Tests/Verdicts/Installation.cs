@@ -21,6 +21,8 @@ internal sealed record Installation
 
     internal IReadOnlyList<OutputTie> Ties { get; init; } = [];
 
+    internal double AltitudeMeters { get; init; } = 200;
+
     /// <summary>Cameras alike, each on an output of its own.</summary>
     internal static Installation Star(int cameras) => new()
     {
@@ -55,5 +57,5 @@ internal sealed record Installation
 
     internal Site ToSite() =>
         new("site", Conditions, Boxes.Select(b => b.ToBox()), Drops.Select(d => d.ToRun()), Drops.Select(d => d.ToDevice()),
-        Links, Bonds, altitude: Length.FromMeters(200), ties: Ties);
+        Links, Bonds, altitude: Length.FromMeters(AltitudeMeters), ties: Ties);
 }

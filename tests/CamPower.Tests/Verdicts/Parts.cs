@@ -51,6 +51,20 @@ internal static class Parts
     internal static ResettableFuse Resettable(double holdAmperes) =>
         SmallDevices.Printed(holdAmperes);
 
+    /// <summary>A resettable fuse of the 60 V class: trips at twice its hold current, timed at 8 A.</summary>
+    internal static ResettableFuse Resettable60Volt(double holdAmperes, double seconds) => new(FormattableString.Invariant($"60 V, {holdAmperes} A"),
+        ElectricCurrent.FromAmperes(holdAmperes), ElectricCurrent.FromAmperes(2 * holdAmperes), ElectricCurrent.FromAmperes(8), Duration.FromSeconds(seconds),
+        ElectricResistance.FromOhms(0.07), ElectricResistance.FromOhms(0.31), ResettableFuse.GenericThermal, ElectricPotential.FromVolts(60),
+        ElectricCurrent.FromAmperes(40));
+
+    /// <summary>An electronic limit that stays open until somebody resets it.</summary>
+    internal static ElectronicLimit Latched(double amperes) => new(FormattableString.Invariant($"latched limit {amperes} A"),
+        ElectricCurrent.FromAmperes(amperes), Ratio.FromPercent(10), Duration.FromMilliseconds(50), ElectricResistance.FromMilliohms(50),
+        ElectricPotential.FromVolts(80));
+
+    internal static Fuse UlDelayed(double amperes) =>
+        Of($"UL time-delay {amperes} A", amperes, FuseCharacteristic.UlTimeDelay, 5 * amperes * amperes, 1000);
+
     internal static Cable Pair(int awg, ConductorMaterial? material = null) =>
         Cable.Pair(WireSize.Awg(awg), Stranding.Solid, material ?? ConductorMaterial.AnnealedCopper, insulation: Insulation.Pvc70);
 

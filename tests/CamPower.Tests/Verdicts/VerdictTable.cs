@@ -7,9 +7,9 @@ internal static class VerdictTable
 {
     internal static IReadOnlyList<VerdictCase> All { get; } =
     [
-        .. SoundBoxes.All, .. SoundProtection.All, .. SoundNeighbors.All, .. SoundYards.All,
+        .. SoundBoxes.All, .. SoundProtection.All, .. SoundNeighbors.All, .. SoundYards.All, .. SoundMixtures.All,
         .. VoltageCases.All, .. StartCases.All, .. LoadCases.All, .. HeatCases.All, .. ConductorCases.All, .. ShortCases.All,
             .. InrushCases.All, .. WiringCases.All,
-        .. PowerLimitCases.All, .. YardCases.All,
+        .. PowerLimitCases.All, .. YardCases.All, .. MixtureCases.All,
     ];
 }

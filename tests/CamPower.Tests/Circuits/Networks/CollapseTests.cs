@@ -9,7 +9,7 @@ public class CollapseTests(ITestOutputHelper output)
 {
     public static TheoryData<string> Shapes() => [.. RandomNetworks.Shapes];
 
-    // Kuphaldt, Lessons in Electric Circuits, DC, ch. 10 (maximum power transfer), with the other shares put in:
+    // Kuphaldt, Lessons in Electric Circuits, DC, ch. 10 (maximum power transfer), with the other components put in:
     // the most power is (Vs − R·I₀)² / (4·R·(1 + R·G)).
     [Theory]
     [InlineData(12, 3.2, 9, 0, 0)]
@@ -30,7 +30,7 @@ public class CollapseTests(ITestOutputHelper output)
         Assert.Equal(1, network.MarginToCollapse()!.Value.DecimalFractions / expected, 1e-9);
     }
 
-    // A load of unknown input stage folds on its power share, or is lost where its current share takes the voltage: the
+    // A load of unknown input stage folds on its power component, or is lost where its current component takes the voltage: the
     // run's closed form says where.
     [Fact]
     public void MarginToCollapse_LargerOf_MatchesTheRun()
@@ -89,7 +89,7 @@ public class CollapseTests(ITestOutputHelper output)
     [MemberData(nameof(Shapes))]
     public void Solve_OnePerMilleAboveCollapse_SaysSoWithinEightIterations(string shape)
     {
-        // Where Newton's failure proves nothing (two sources, resistance shares between floating nodes), the loads are
+        // Where Newton's failure proves nothing (two sources, resistance components between floating nodes), the loads are
         // raised step by step before it is said.
         int allowed = shape is "two sources" or "floating heaters" ? 400 : 8, most = 0;
         for (int seed = 0; seed < 40; seed += 2)

@@ -25,7 +25,7 @@ internal sealed class RandomNetworks(int seed)
         return Scale(network, shareOfCollapse * margin, Round);
     }
 
-    /// <summary>The same network with every constant-power share scaled.</summary>
+    /// <summary>The same network with every constant-power component scaled.</summary>
     internal static DcNetwork Scale(DcNetwork network, double factor) => Scale(network, factor, watts => watts);
 
     private static DcNetwork Scale(DcNetwork network, double factor, Func<double, double> rounded)

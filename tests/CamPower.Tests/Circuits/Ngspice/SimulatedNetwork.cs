@@ -11,7 +11,7 @@ namespace CamPower.Tests.Circuits.Ngspice;
 internal sealed record SimulatedNetwork(string Name, string About, double SourceVolts, IReadOnlyList<SimulatedNode> Nodes)
 {
     /// <summary>Whether the simulator found a point that a network could stay at: every voltage above 0.</summary>
-    /// <remarks>Where the current shares alone take all of the source voltage it finds a negative one.</remarks>
+    /// <remarks>Where the current components alone take all of the source voltage it finds a negative one.</remarks>
     public bool HasOperatingPoint => Nodes.All(n => n.Volts > 0);
 
     public SimulatedNetwork WithVolts(IReadOnlyList<double>? volts) =>
