@@ -67,7 +67,7 @@ internal static class Quantities
 
     internal static QuantityFormat<ElectricCharge, ElectricChargeUnit> Charge { get; } = new(
         "a charge", ElectricCharge.From, ElectricCharge.FromAmpereHours(1),
-        (ElectricChargeUnit.AmpereHour, ["Ah"]), (ElectricChargeUnit.MilliampereHour, ["mAh"]));
+        new(ElectricChargeUnit.AmpereHour, "Ah"), new(ElectricChargeUnit.MilliampereHour, "mAh"));
 
     /// <summary>A number without a unit.</summary>
     internal static DecimalFormat Plain { get; } = new();

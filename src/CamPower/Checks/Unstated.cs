@@ -4,6 +4,7 @@ using System.Linq;
 using CamPower.Assessment;
 using CamPower.Backup;
 using CamPower.Faults;
+using static System.FormattableString;
 
 namespace CamPower.Checks;
 
