@@ -12,7 +12,7 @@ namespace CamPower.Circuits;
 /// in time linear in its size by ladder reduction, any other by sparse factorisation of the nodal equations.</para>
 /// <para>The operating point is the end of the solution branch that starts at zero load and keeps a positive-definite Jacobian; where
 /// several sources let that branch end before the load is reached, the highest one beyond. Any load voltage at or below zero is no
-/// operating point. With resistance components between nodes of which neither is fixed, a larger draw can raise the voltage of another load.
+/// operating point. With resistance components between nodes of which neither is fixed, a larger draw can raise another voltage.
 /// Loads draw at every voltage here: what happens below a drop-out is for the caller to judge. Source:
 /// <see cref="Sources.Kirchhoff"/>.</para>
 /// </remarks>

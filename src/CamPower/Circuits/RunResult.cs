@@ -97,7 +97,7 @@ public readonly struct RunResult : IEquatable<RunResult>
     /// <exception cref="InvalidOperationException">There is no operating point.</exception>
     public Power SourcePower => Power.FromWatts(_sourceVolts * Amperes);
 
-    /// <summary>The factor by which the constant-power component could grow before no operating point is left; null where nothing collapses,
+    /// <summary>The factor by which the constant-power component could grow before no operating point is left; null where none is lost,
     /// because the run has no resistance or the load no such component. [1]</summary>
     /// <remarks>1 at the limit, less than 1 beyond it; 0 where the current component alone takes all of the source voltage.</remarks>
     /// <exception cref="InvalidOperationException">This is the default value.</exception>

@@ -53,8 +53,8 @@ internal sealed class LaidConductor
         return joined;
     }
 
-    /// <summary>By how much a current raises its resistance in a time: by the harshest published installation method where it is not stated,
-    /// and without any heat that leaves it where none is published for its size. [Ω]</summary>
+    /// <summary>By how much a current raises its resistance in a time: by the harshest published installation method where none is
+    /// stated, and without any heat that leaves it where none is published for its size. [Ω]</summary>
     internal double OhmsAdded(double amperes, double startCelsius, double seconds) =>
         _meters * _conductor.OhmsPerMeterPerKelvin * (CelsiusAfter(WorstInstallation, seconds, amperes, startCelsius) - startCelsius);
 
