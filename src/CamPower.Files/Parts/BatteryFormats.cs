@@ -42,7 +42,7 @@ internal static class BatteryFormats
             resistance[at], exponent[at], cutOff[at], floating[at], perKelvin[at], factor[at], coldest[at]);
     }) { Else = BatteryChemistry.ValveRegulatedLeadAcid });
 
-    /// <summary>The battery of a box, its fuse and the backup time: read onto a box that stands in.</summary>
+    /// <summary>The battery of a box, its fuse and the backup time: read onto a substitute box.</summary>
     internal static ObjectFormat<DistributionBox> OfBox { get; } = new(o =>
     {
         var name = o.Required("name", "Name of the battery.", Words.Name, b => b.Battery!.Name);
@@ -64,7 +64,7 @@ internal static class BatteryFormats
             protection[at], backupTime[at]);
     });
 
-    /// <summary>How a supply charges a battery: read onto an output that stands in.</summary>
+    /// <summary>How a supply charges a battery: read onto a substitute output.</summary>
     internal static ObjectFormat<DcOutput> OfSupply { get; } = new(o =>
     {
         var rise = o.Required("rise", "How far it goes above its set point, for absorption or in the cold.", Quantities.Voltage,

@@ -16,9 +16,9 @@ public class InspectionListTests
     public void Inspections_AreNotRules() =>
         Assert.Empty(InspectionList.Standard.Items.Select(i => i.Id).Intersect(RuleSet.Standard.Rules.Select(r => r.Id)));
 
-    // Whoever opens the box is told to isolate it, except where the reading must be live.
+    // Whoever opens the box is told to isolate it, except where the reading must be live, and at a battery, which always is.
     [Fact]
-    public void InsideTheBox_WantsItDead() => Assert.Equal(["lid-closed-and-locked", "polarity-measured"],
+    public void InsideTheBox_WantsItDead() => Assert.Equal(["lid-closed-and-locked", "battery-place-and-terminals", "polarity-measured"],
         InspectionList.Standard.Items.Where(i => !i.Caution.Contains("prove it dead", StringComparison.Ordinal)).Select(i => i.Id));
 
     [Fact]
