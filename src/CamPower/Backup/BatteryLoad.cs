@@ -43,7 +43,7 @@ internal sealed class BatteryLoad
     /// <summary>Which of them draw.</summary>
     internal bool[] IsOn { get; }
 
-    /// <summary>The voltage of each as last solved; 0 where it is off or its circuit has no operating point. [V]</summary>
+    /// <summary>The voltage at each as last solved, on or off; 0 where its circuit has no operating point. [V]</summary>
     internal double[] Volts { get; }
 
     /// <summary>The current at a voltage of the box; infinite where some circuit has no operating point. [A]</summary>
@@ -90,12 +90,11 @@ internal sealed class BatteryLoad
     internal void TurnOff(int device)
     {
         IsOn[device] = false;
-        Volts[device] = 0;
         PartOf(device).TurnOff(device);
     }
 
     /// <summary>Whether a device that is off finds its turn-on voltage.</summary>
-    internal bool ComesBack(int device, double railVolts) => Devices[device].Device.Model.Starting is Starting starting
+    internal bool ComesBack(int device, double railVolts) => railVolts > 0 && Devices[device].Device.Model.Starting is Starting starting
         && PartOf(device).UnloadedVolts(device, RailVolts.Lowest.With(_box, railVolts)) >= starting.TurnOnVolts;
 
     private Part PartOf(int device) => _parts[_partOf[device]];
@@ -135,15 +134,14 @@ internal sealed class BatteryLoad
             for (int i = 0; i < _own.Length; i++)
             {
                 Load load = _loads[_own[i]];
-                bool draws = isSolved && !ReferenceEquals(load, Load.None);
-                volts[First + i] = draws ? _volts[_own[i]] : 0;
-                if (draws) amperes += load.AmperesAt(_volts[_own[i]]);
+                volts[First + i] = isSolved ? _volts[_own[i]] : 0;
+                if (isSolved && !ReferenceEquals(load, Load.None)) amperes += load.AmperesAt(_volts[_own[i]]);
             }
 
             return amperes;
         }
 
-        internal bool Draws(int device) => !ReferenceEquals(LoadOf(device), Load.None);
+        internal bool Draws(int device) => LoadOf(device).AmperesAt(1) > 0;
 
         internal void TurnOff(int device) => LoadOf(device) = Load.None;
 

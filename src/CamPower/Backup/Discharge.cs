@@ -135,8 +135,9 @@ internal sealed class Discharge
         double middle = (from + to) / 2, half = (from - to) / 2, seconds = 0;
         for (int i = 0; i < Nodes.Length; i++)
         {
-            double amperes = _load.AmperesAt(RailAt(middle + (half * Nodes[i])));
-            seconds += Weights[i] * half / _battery.ShareASecond(amperes, _capacityShare);
+            // Where returns are shared a state between two that the battery holds may be one that it does not: that takes no time.
+            double rail = RailAt(middle + (half * Nodes[i]));
+            if (!double.IsNaN(rail)) seconds += Weights[i] * half / _battery.ShareASecond(_load.AmperesAt(rail), _capacityShare);
         }
 
         return seconds;
@@ -147,7 +148,7 @@ internal sealed class Discharge
         double rail = RailAt(_charge);
         bool isHeld = !double.IsNaN(rail);
         _points.Add(new BatteryRunPoint(_seconds, _charge, isHeld ? rail : 0, isHeld ? _load.AmperesAt(rail) : 0,
-            _load.Devices, [.. _load.Volts.Select(v => isHeld ? v : 0)]));
+            _load.Devices, [.. _load.Volts.Select((v, i) => isHeld && _load.IsOn[i] ? v : 0)]));
     }
 
     private BatteryRun End(BatteryRunEnd end) => new(_box, _points.AsReadOnly(), _dropOuts.AsReadOnly(), end);
