@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using CamPower;
+using CamPower.Backup;
 using CamPower.Mains;
 using CamPower.Reports;
 using UnitsNet;
@@ -56,6 +57,7 @@ internal sealed class ConsoleReport(SiteReport report, Evidence evidence, int wi
         {
             page.Blank();
             WriteBox(page, box);
+            WriteBattery(page, box.Box);
             DeviceTable.Write(page, report, box);
             if (shown.IsEverything) WriteDetails(page, box.Box);
         }
@@ -78,6 +80,11 @@ internal sealed class ConsoleReport(SiteReport report, Evidence evidence, int wi
         string share = rated > 0 ? Invariant($" ({used / rated * 100:0} %)") : "";
         page.Text($"{box.Box.Name}: {box.Box.Supply.Name}, {Voltage(box.Box.Supply.Output)}. "
             + Invariant($"At worst it is asked for {used:0.00} A of {rated:0.00} A{share}: {worst.Condition}, {Warmth(box.Box, worst)}."));
+    }
+
+    private void WriteBattery(Page page, DistributionBox box)
+    {
+        if (evidence.Backups.FirstOrDefault(b => b.Box == box) is BackupAssessment backup) page.Text($"On battery: {backup}.");
     }
 
     private static void WriteReceptacles(Page page, IReadOnlyList<ReceptacleAssessment> receptacles)

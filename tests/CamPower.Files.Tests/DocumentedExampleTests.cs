@@ -86,6 +86,7 @@ public class DocumentedExampleTests
         { "temperature", [.. Quantities.Temperature.Spellings] },
         { "share", [.. Quantities.Share.Spellings] },
         { "duration", [.. Quantities.Duration.Spellings] },
+        { "charge", [.. Quantities.Charge.Spellings] },
         { "capacitance", [.. Quantities.Capacitance.Spellings] },
         { "area", [.. Quantities.Area.Spellings] },
         { "sunlight", [.. Quantities.Sunlight.Spellings] },

@@ -31,6 +31,18 @@ public class FaultTests
     // A run that feeds itself, a junction fed twice.
     [InlineData("{ \"junction\": \"slipway\" }", "{ \"junction\": ¶\"slip end\" }", "$.runs[1].from.junction", "goes round in a ring")]
     [InlineData("\"to\": \"desk\"", "\"to\": ¶\"slip end\"", "$.runs[3].to", "slip end is fed already", "$.devices[3].at")]
+    // Batteries.
+    [InlineData("\"capacity\": \"26 Ah\"", "\"capacity\": ¶\"26 A\"", "$.boxes[0].battery.capacity", "has the wrong unit: a charge is written in Ah or mAh")]
+    [InlineData("\"capacity\": \"26 Ah\"", "\"capacity\": ¶\"0 Ah\"", "$.boxes[0].battery.capacity", "capacity must be above 0 Ah")]
+    [InlineData("\"cells\": 6", "\"cells\": ¶0", "$.boxes[0].battery.cells", "cells must be from 1 to 400")]
+    [InlineData("\"chemistry\": \"valve-regulated lead-acid\"", "\"chemistry\": ¶\"valve regulated lead-acid\"", "$.boxes[0].battery.chemistry", "did you mean 'valve-regulated lead-acid'?")]
+    [InlineData("\"backupTime\": \"8 h\"", "\"backupTime\": ¶\"0 h\"", "$.boxes[0].battery.backupTime", "backupTime must be above 0 s")]
+    [InlineData("\"rateExponent\": 1.05", "\"rateExponent\": ¶0.9", "$.boxes[4].battery.chemistry.rateExponent", "rateExponent must be from 1 to 2, but is 0.9")]
+    [InlineData("\"rateExponent\": 1.05", "\"rateExponent\": ¶\"1.05\"", "$.boxes[4].battery.chemistry.rateExponent", "expected a number, but found text")]
+    [InlineData("\"rateExponent\": 1.05", "\"rateExponent\": ¶1e999", "$.boxes[4].battery.chemistry.rateExponent", "impossible number")]
+    [InlineData("\"charge\": [ { \"charge\": \"0 %\", \"voltage\": \"2.6 V\"", "\"charge\": ¶[ { \"charge\": \"0 %\", \"voltage\": \"3.6 V\"", "$.boxes[4].battery.chemistry.charge", "The voltage may not fall as the charge rises")]
+    [InlineData("\"charging\": { \"rise\": \"0.75 V\"", "\"charging\": { \"rise\": ¶\"-0.75 V\"", "$.boxes[0].supply.charging.rise", "rise must be at least 0 V")]
+    [InlineData("\"overload\": \"unlimited\"", "\"overload\": \"unlimited\", \"charging\": ¶{ \"rise\": \"1 V\", \"current\": \"1 A\" }", "$.boxes[1].supply.charging", "only a DC output charges a battery")]
     // Impossible quantities.
     [InlineData("\"length\": \"180 ft\"", "\"length\": ¶\"-180 ft\"", "$.runs[0].parts[0].length", "length must be at least 0 m, but is -54.86")]
     [InlineData("\"resistance\": \"10 mohm\"", "\"resistance\": ¶\"-10 mohm\"", "$.runs[1].parts[1].resistance", "resistance must be at least 0 Ω, but is -0.01 Ω")]

@@ -3,6 +3,7 @@ using System.Collections.Generic;
 using System.Linq;
 using FsCheck;
 using FsCheck.Fluent;
+using CamPower.Supplies;
 using UnitsNet;
 using UnitsNet.Units;
 
@@ -159,7 +160,30 @@ public static class RandomSites
             };
         }
 
-        private DistributionBox Box(string name, Cabinet[] cabinets) => cabinets.Length > 0 && Chance(0.5) ? Bare(name).WithCabinet(Pick(cabinets))
+        private DistributionBox Box(string name, Cabinet[] cabinets)
+        {
+            DistributionBox box = Placed(name, cabinets);
+            return box.Supply.Output is DcOutput && Chance(0.4)
+                ? box.WithBattery(Battery(name), Protection("battery of " + name), Chance(0.5) ? Time() : null)
+                : box;
+        }
+
+        private Battery Battery(string name) => new($"battery of {name}",
+            Chance(0.3) ? Chemistry() : Pick(BatteryChemistry.ValveRegulatedLeadAcid, BatteryChemistry.LithiumIronPhosphate), _random.Next(1, 13),
+            ElectricCharge.From(Number(1, 200), Pick(ElectricChargeUnit.AmpereHour, ElectricChargeUnit.MilliampereHour)), Time(), Ohms(), Chance(0.3) ? Volts(5, 20) : null);
+
+        private BatteryChemistry Chemistry() => new("cells", new Citation("data sheet", CitationKind.Declared),
+            [ChargePoint(0, 2), ChargePoint(Number(10, 90), 2.5), ChargePoint(100, 3)],
+            Cold(90), Cold(400), Number(1, 2), Volts(1, 2), Volts(3, 4), ElectricPotential.FromMillivolts(-Number(0, 5)), Number(1, 2),
+            Chance(0.5) ? Temperature.FromDegreesCelsius(Number(-20, 10)) : null);
+
+        private BatteryChargePoint ChargePoint(double percent, double volts) =>
+            new(Ratio.FromPercent(percent), Volts(volts, volts + 0.4), Ratio.FromPercent(Number(50, 300)));
+
+        private ShareCurve<Temperature> Cold(double percent) => new(
+            new(Temperature.FromDegreesCelsius(Number(-40, 0)), Ratio.FromPercent(Number(20, percent))), new(Temperature.FromDegreesCelsius(25), Ratio.FromPercent(100)));
+
+        private DistributionBox Placed(string name, Cabinet[] cabinets) => cabinets.Length > 0 && Chance(0.5) ? Bare(name).WithCabinet(Pick(cabinets))
             : Chance(0.4) ? Bare(name).WithEnclosure(Enclosure()) : Bare(name);
 
         private Enclosure Enclosure() => new(Side(), Side(), Side(), Chance(0.5) ? Wall() : Pick(EnclosureWall.PaintedSteel, EnclosureWall.GalvanizedSteel, EnclosureWall.NewGalvanizedSteel, EnclosureWall.Plastic),
@@ -228,11 +252,13 @@ public static class RandomSites
             VoltageRange? trim = Chance(0.5) ? Range() : null;
             ElectricPotential? setPoint = trim is not null && Chance(0.6) ? Pick(trim.Lowest, ElectricPotential.FromVolts(trim.Lowest.Volts * 1.1)) : null;
             SupplyOutput output = Chance(0.7)
-                ? new DcOutput(nominal, Amperes(0.5, 30), Ratio.FromPercent(Number(0, 50)), trim, setPoint, Chance(0.3) ? Ratio.FromPercent(Number(0, 10)) : null,
-                    Chance(0.3) ? Ohms() : null, Overload(), Chance(0.3) ? Capacitance() : null, Chance(0.3) ? Power.From(Number(1, 900), Pick(PowerUnit.Watt, PowerUnit.Kilowatt)) : null, Chance(0.3) ? Time() : null)
+                ? Charging(new DcOutput(nominal, Amperes(0.5, 30), Ratio.FromPercent(Number(0, 50)), trim, setPoint, Chance(0.3) ? Ratio.FromPercent(Number(0, 10)) : null,
+                    Chance(0.3) ? Ohms() : null, Overload(), Chance(0.3) ? Capacitance() : null, Chance(0.3) ? Power.From(Number(1, 900), Pick(PowerUnit.Watt, PowerUnit.Kilowatt)) : null, Chance(0.3) ? Time() : null))
                 : new AcOutput(nominal, Amperes(0.5, 30), Ratio.FromPercent(Number(0, 50)), Chance(0.3) ? Ohms() : null, Overload(), Chance(0.3) ? Time() : null);
             return new Supply(Name("supply", 0), output, Derating(), Maybe(Input));
         }
+
+        private DcOutput Charging(DcOutput output) => Chance(0.3) ? output.WithCharging(Volts(0, 2), Amperes(0.1, 5)) : output;
 
         private OverloadBehavior? Overload() => Limited() is { Limit: not null } limited && Chance(0.5) ? limited.WithTolerance(Ratio.FromPercent(Number(1, 20))) : Limited();
 

@@ -22,6 +22,16 @@ internal static class SingleFaults
         boxes/office adapter/supply/capacitance = nothing
         """;
 
+    // Nine nickel-cadmium cells that float at 12.96 V and are never above 13.1 V: the cameras accept 13.2 V. Sound by itself.
+    // 1.40 V a cell over 12 mΩ are 1050 A.
+    private static string Battery(string fuse = "battery fuse", string exponent = "1.1", string backupTime = "2 h", string coldest = "-10 C", string current = "1 A",
+        string floating = "1.44 V") => $$"""
+        protectiveDevices/+ = { "name": "battery fuse", "fuse": { "characteristic": "ISO 8820-3 type C", "ratedCurrent": "30 A", "voltageRating": "32 V", "breakingCapacity": "2000 A", "coldResistance": "2 mohm", "dcVoltageRating": "32 V" } }
+        protectiveDevices/+ = { "name": "small battery fuse", "fuse": { "characteristic": "ISO 8820-3 type C", "ratedCurrent": "30 A", "voltageRating": "32 V", "breakingCapacity": "1000 A", "coldResistance": "2 mohm", "dcVoltageRating": "32 V" } }
+        boxes/yard box/supply/charging = { "rise": "0 V", "current": "{{current}}" }
+        boxes/yard box/battery = { "name": "nine cells", "cells": 9, "capacity": "40 Ah", "ratedOver": "5 h", "resistance": "12 mohm", "protection": "{{fuse}}", "backupTime": "{{backupTime}}", "chemistry": { "name": "nickel-cadmium", "source": "data sheet of the cells", "charge": [{ "charge": "0 %", "voltage": "1.15 V", "resistance": "150 %" }, { "charge": "100 %", "voltage": "1.4 V", "resistance": "100 %" }], "capacity": [{ "at": "-20 C", "share": "70 %" }, { "at": "25 C", "share": "100 %" }, { "at": "50 C", "share": "100 %" }], "resistance": [{ "at": "-20 C", "share": "200 %" }, { "at": "25 C", "share": "100 %" }, { "at": "50 C", "share": "100 %" }], "rateExponent": {{exponent}}, "cutOff": "1 V", "float": "{{floating}}", "floatPerKelvin": "0 V", "chargeFactor": 1.3, "coldestCharging": "{{coldest}}" } }
+        """;
+
     public static IReadOnlyList<SingleFault> All { get; } =
     [
         new("the leads of a camera are swapped", "devices/gate plate/leadsReversed = true", "reversed-polarity: gate plate"),
@@ -349,6 +359,19 @@ internal static class SingleFaults
             runs/gate house/parts/+ = { "cable": "tail", "length": "2 m" }
             """,
             "mixed-resistance-bases: yard box output 2 to gate house"),
+
+        new("a battery with all that it needs", Battery()),
+        new("a battery without a fuse", Battery(fuse: "none"), "battery-fuse-missing: yard box"),
+        new("a battery whose fuse cannot interrupt 1050 A", Battery(fuse: "small battery fuse"), "battery-fuse-rating-exceeded: yard box"),
+
+        // The box is at 5 °C on the frosty night.
+        new("a battery that may be charged from 10 °C on", Battery(coldest: "10 C"), "battery-charged-too-cold: yard box"),
+
+        // 9 · 1.5 V are 13.5 V; 13 V are 3.7 % less.
+        new("a supply that never fills the battery", Battery(floating: "1.5 V"), "float-voltage-wrong: yard box"),
+        new("a battery for a night that lasts two hours and more", Battery(backupTime: "12 h"), "battery-backup-too-short: yard box"),
+        new("a battery that lasts only while it is new", Battery(backupTime: "2.8 h"), "thin-battery-backup: yard box"),
+        new("a charger that takes what the cameras need", Battery(current: "15 A"), "charging-above-derated-rating: yard box"),
     ];
 
     private static string[] Outputs(string rule, params int[] numbers) => [.. numbers.Select(number => $"{rule}: yard box output {number}")];

@@ -65,6 +65,13 @@ internal static class Quantities
     internal static WireSizeFormat WireSize { get; } = new();
     internal static LoadFormat Load { get; } = new();
 
+    internal static QuantityFormat<ElectricCharge, ElectricChargeUnit> Charge { get; } = new(
+        "a charge", ElectricCharge.From, ElectricCharge.FromAmpereHours(1),
+        new(ElectricChargeUnit.AmpereHour, "Ah"), new(ElectricChargeUnit.MilliampereHour, "mAh"));
+
+    /// <summary>A number without a unit.</summary>
+    internal static DecimalFormat Plain { get; } = new();
+
     /// <summary>A whole number without a unit.</summary>
     internal static NumberFormat Count { get; } = new();
 }

@@ -52,6 +52,9 @@ internal static class Words
     internal static WordFormat<OverloadBehavior> Overload { get; } = new(
         "an overload behavior", ("unlimited", OverloadBehavior.Unlimited));
 
+    internal static WordFormat<BatteryChemistry> Chemistry { get; } = new("a battery chemistry",
+        Named(c => c.Name, BatteryChemistry.ValveRegulatedLeadAcid, BatteryChemistry.LithiumIronPhosphate));
+
     internal static WordFormat<PowerLimitClass> PowerLimit { get; } = new("a power-limit class",
         ("limited power source", PowerLimitClass.LimitedPowerSource),
         ("limited power source (IEC 60950-1)", PowerLimitClass.LimitedPowerSourceIec60950),

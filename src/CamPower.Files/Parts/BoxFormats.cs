@@ -58,6 +58,8 @@ internal static class BoxFormats
             b => b.Cabinet);
         var receptacle = o.Optional(
             "receptacle", "Name of the receptacle that it is plugged into.", Receptacles.Reference, b => b.Receptacle);
+        var battery = o.Optional("battery", "The battery on the terminals of its supply.", BatteryFormats.OfBox,
+            b => b.Battery is null ? null : b);
         Form[] forms = [new(outputs, outputLimit) { Optional = ofEach }, new(outputList), new(adapter) { Optional = ofLead }];
         o.OneOf(forms);
         return at =>
@@ -66,7 +68,11 @@ internal static class BoxFormats
             DistributionBox box = Bare(at);
             if (enclosure[at] is Enclosure around) box = box.WithEnclosure(around);
             if (cabinet[at] is Cabinet shared) box = box.WithCabinet(shared);
-            return receptacle[at] is Receptacle plug ? box.WithReceptacle(plug) : box;
+            if (receptacle[at] is Receptacle plug) box = box.WithReceptacle(plug);
+            if (battery[at] is not DistributionBox backed) return box;
+            if (box.Supply.Output is DcOutput) return box.WithBattery(backed.Battery!, backed.BatteryProtection, backed.BackupTime);
+            at[battery].ErrorOnce("a supply of alternating current cannot charge a battery");
+            return box;
         };
 
         // Where several forms are given, it is not known how many outputs were meant.

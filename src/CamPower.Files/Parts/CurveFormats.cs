@@ -25,6 +25,11 @@ internal static class CurveFormats
         where T : struct, IQuantity => new MadeFormat<IReadOnlyList<SharePoint<T>>, ShareCurve<T>>(
             PointsOver(over, AtMostWhole), points => new ShareCurve<T>([.. points]), curve => curve.Points);
 
+    /// <summary>A curve over a quantity, of shares that may be above the whole.</summary>
+    internal static Format<ShareCurve<T>> Above<T>(Format<T> over)
+        where T : struct, IQuantity => new MadeFormat<IReadOnlyList<SharePoint<T>>, ShareCurve<T>>(
+            PointsOver(over, share => share), points => new ShareCurve<T>([.. points]), curve => curve.Points);
+
     private static ListFormat<SharePoint<T>> PointsOver<T>(Format<T> over, Func<Ratio, Ratio> allowed)
         where T : struct, IQuantity => new(new ObjectFormat<SharePoint<T>>(o =>
         {

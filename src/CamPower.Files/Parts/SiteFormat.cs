@@ -59,8 +59,8 @@ internal static class SiteFormat
             c => c.Site.Altitude);
         o.Required("cables", "The kinds of cable that the runs are made of.", CableFormats.Cables, c => c.Cables);
         o.Required("models", "The models of camera and other device.", DeviceFormats.Models, c => c.Models);
-        o.Optional("protectiveDevices", "The protective devices of the outputs, beside those of the library.", ProtectionFormats.Devices,
-            c => IfAny(c.ProtectiveDevices));
+        o.Optional("protectiveDevices", "The protective devices of outputs and batteries, beside those of the library.",
+            ProtectionFormats.Devices, c => IfAny(c.ProtectiveDevices));
         o.Optional("cabinets", "The cabinets, each with several boxes that share its air.", EnclosureFormats.Cabinets,
             c => IfAny(c.Cabinets));
         var conditions = o.Required("conditions", "The conditions that the site must survive; at least one.",
@@ -137,7 +137,8 @@ internal static class SiteFormat
             site.Devices,
             names.Add(CableFormats.Cables, site.Runs.SelectMany(r => r.Run.Segments).Select(s => s.Cable)),
             names.Add(DeviceFormats.Models, site.Devices.Select(d => d.Model)),
-            names.Add(ProtectionFormats.Devices, site.Boxes.SelectMany(b => b.Outputs, (_, o) => o.Protection).OfType<ProtectiveDevice>()),
+            names.Add(ProtectionFormats.Devices,
+                site.Boxes.SelectMany(b => b.Outputs.Select(o => o.Protection).Append(b.BatteryProtection)).OfType<ProtectiveDevice>()),
             names.Add(EnclosureFormats.Cabinets, site.Cabinets),
             names.Add(BoxFormats.Receptacles, site.Boxes.Select(b => b.Receptacle).OfType<Receptacle>()));
     }

@@ -38,6 +38,11 @@ internal static class StandIn
     internal static Surroundings Surroundings { get; } = new(Mild, Mild, Mild);
     internal static VoltageRange Range { get; } = new(LowVoltage, HighVoltage);
 
+    internal static DcOutput Output { get; } = new(ElectricPotential.FromVolts(12), ElectricCurrent.FromAmperes(1), Ratio.Zero);
+
+    internal static DistributionBox Box { get; } =
+        DistributionBox.Adapter("stand-in", new Supply("stand-in", Output, Derating.GenericEnclosed));
+
     internal static CableRun Run { get; } = new(
         Cable.Pair(WireSize.Awg(18), Stranding.Solid, ConductorMaterial.AnnealedCopper), Length.Zero);
 }

@@ -57,12 +57,15 @@ internal static class SupplyFormats
             s => Dc(s)?.Capacitance);
         var rise = o.Optional("rise", "How long it takes from nothing to its voltage when it is switched on.", Quantities.Duration,
             s => s.Output.Rise);
+        var charging = o.Optional("charging", "How it charges a battery; left out where it charges none.", BatteryFormats.OfSupply,
+            s => Dc(s) is { ChargingCurrent: not null } charger ? charger : null);
         var input = o.Optional("input", "The side that takes power in.", Input, s => s.Input);
         (Member Member, string Message)[] ofDcAlone =
         [
             (trim, "an AC output cannot be adjusted"), (setPoint, "an AC output cannot be adjusted"),
             (ratedPower, "only a DC output has a rated power beside its current"), (ripple, "only a DC output has ripple"),
             (capacitance, "only a DC output has a capacitance"),
+            (charging, "only a DC output charges a battery"),
         ];
         return at =>
         {
@@ -71,12 +74,15 @@ internal static class SupplyFormats
             bool isTrimSound = !at[trim].HasError;
             SupplyOutput made = isAc
                 ? new AcOutput(nominal[at], ratedCurrent[at], tolerance[at], resistance[at], overload[at], rise[at])
-                : new DcOutput(nominal[at], ratedCurrent[at], tolerance[at], isTrimSound ? trim[at] : null,
+                : Charger(new DcOutput(nominal[at], ratedCurrent[at], tolerance[at], isTrimSound ? trim[at] : null,
                     isTrimSound ? setPoint[at] : null, ripple[at], resistance[at], overload[at], capacitance[at], ratedPower[at],
-                    rise[at]);
+                    rise[at]), charging[at]);
             return new Supply(name[at], made, derating[at], input[at]);
         };
     });
+
+    private static DcOutput Charger(DcOutput output, DcOutput? charger) =>
+        charger is null ? output : output.WithCharging(charger.ChargingRise!.Value, charger.ChargingCurrent!.Value);
 
     private static ObjectFormat<AltitudeDerating> Altitude() => new(o =>
     {

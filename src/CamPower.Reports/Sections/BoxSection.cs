@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using CamPower.Backup;
 using CamPower.Heat;
 using CamPower.Reports.Contents;
 using UnitsNet;
@@ -104,6 +105,11 @@ internal sealed class BoxSection(Evidence evidence, IReadOnlyList<Finding> findi
             .FirstOrDefault() is HeatedEnclosure hottest)
         {
             yield return new("Hottest inside", hottest.ToString());
+        }
+
+        if (evidence.Backups.FirstOrDefault(b => b.Box == box.Box) is BackupAssessment backup)
+        {
+            yield return new("On battery", backup.ToString());
         }
 
         if (box.Box.Receptacle is Receptacle receptacle)

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using CamPower.Backup;
 using UnitsNet;
 
 namespace CamPower.Reports.Verdicts;
@@ -14,6 +15,7 @@ internal static class VerdictLines
         Ratio voltageMargin = LimitOf(Rules.ThinVoltageMargin()), headroom = LimitOf(Rules.SupplyAboveHeadroomPolicy());
         return evidence.Assessment.Devices.SelectMany(device => OfDevice(device, voltageMargin))
             .Concat(evidence.Assessment.Boxes.Where(box => box.Outputs.Count > 0).SelectMany(box => OfBox(box, headroom)))
+            .Concat(evidence.Backups.SelectMany(OfBattery))
             .Concat(evidence.Faults.SelectMany(OfOutput));
     }
 
@@ -45,6 +47,24 @@ internal static class VerdictLines
             VerdictLine.Of("hottest-air-of-supply", where, at.Condition, at.HottestAir),
             VerdictLine.Of("coldest-air-of-supply", where, at.Condition, at.ColdestAir),
         ]));
+    }
+
+    private static IEnumerable<VerdictLine> OfBattery(BackupAssessment backup)
+    {
+        Subject where = Subject.Of(backup.Box);
+        return Known(
+        [
+            VerdictLine.Of("voltage-of-battery-fuse", where, condition: null, backup.FuseVoltage),
+            VerdictLine.Of("short-circuit-current-of-battery", where, condition: null, backup.FuseBreaking),
+            VerdictLine.Of("float-voltage", where, condition: null, backup.FloatVoltage),
+            VerdictLine.Of("charging-temperature", where, backup.ColdestCharging, backup.ChargingTemperature),
+            VerdictLine.Of("current-of-supply-while-charging", where, condition: null, backup.WhileCharging),
+            .. backup.InConditions.SelectMany<BackupInCondition, VerdictLine?>(at =>
+            [
+                VerdictLine.Of("backup-time", where, at.Condition, at.Lasts),
+                VerdictLine.Of("backup-time-at-end-of-life", where, at.Condition, at.LastsAtEndOfLife),
+            ]),
+        ]);
     }
 
     private static IEnumerable<VerdictLine> OfOutput(OutputFaults output)

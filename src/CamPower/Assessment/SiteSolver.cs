@@ -180,7 +180,8 @@ internal sealed class SiteSolver
     private RailLoad AsItFalls(DistributionBox box, int condition, DeviceAssessment[] devices)
     {
         double full = _lowest.Of(box);
-        return new RailLoad(v => RailBalance.GivenInFault(box.Supply.Output, full, v), full,
+        SupplyOutput source = box.FaultSource;
+        return new RailLoad(v => RailBalance.GivenInFault(source, full, v), full,
             [.. _groupsOf[box].SelectMany(g => g[condition].Group.Feeds, (g, feed) => (Group: g[condition], Feed: feed))
                 .Where(x => ReferenceEquals(x.Feed.Box, box)).Select(x => BranchOf(x.Group, x.Feed))]);
 

@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using System.Threading;
+using CamPower.Backup;
 using CamPower.Checks;
 using CamPower.Faults;
 using CamPower.Mains;
@@ -19,6 +20,7 @@ public sealed class Evidence
 {
     private readonly Lazy<IReadOnlyList<OutputFaults>> _faults;
     private readonly Lazy<IReadOnlyList<ReceptacleAssessment>> _receptacles;
+    private readonly Lazy<IReadOnlyList<BackupAssessment>> _backups;
     private readonly Lazy<IReadOnlyList<Unstated>> _unstated;
 
     /// <summary>Makes the evidence of a solved site.</summary>
@@ -31,6 +33,7 @@ public sealed class Evidence
         CancellationToken = cancellationToken;
         _faults = new Lazy<IReadOnlyList<OutputFaults>>(() => SiteFaultStudy.Of(assessment, cancellationToken));
         _receptacles = new Lazy<IReadOnlyList<ReceptacleAssessment>>(() => ReceptacleStudy.Of(assessment));
+        _backups = new Lazy<IReadOnlyList<BackupAssessment>>(() => BackupStudy.Of(assessment));
         _unstated = new Lazy<IReadOnlyList<Unstated>>(() => Checks.Unstated.Of(this));
     }
 
@@ -42,6 +45,9 @@ public sealed class Evidence
 
     /// <summary>What its boxes draw from their receptacles. It is studied once, at the first use.</summary>
     public IReadOnlyList<ReceptacleAssessment> Receptacles => _receptacles.Value;
+
+    /// <summary>Its boxes with a battery. They are studied once, at the first use.</summary>
+    public IReadOnlyList<BackupAssessment> Backups => _backups.Value;
 
     /// <summary>What is not stated and leaves a verdict unknown; of each, the boxes, outputs or models that it is not stated of.</summary>
     public ILookup<string, string> NotStated => Unstated.ToLookup(item => item.What, item => item.Where, StringComparer.Ordinal);

@@ -67,6 +67,12 @@ public sealed class InspectionList
             Invariant($"For a slotted screw of 18 to 10 AWG use {ProtectionConstants.SlottedTerminalTorque.Value} lb-in (from memory)."),
             "A loose contact has ohms in place of milliohms. It lowers the voltage of the camera and heats itself.",
             Isolated, Sources.TerminalWorkmanship),
+        new("battery-place-and-terminals",
+            "Where a box has a battery, look at its place, its terminals and its fuse. Gas can leave the box, the terminals are covered, " +
+            "and the fuse is at the terminal.",
+            "A lead-acid battery gives off hydrogen, which can explode. A short before the fuse burns until the battery is empty.",
+            "A battery is always live. Take off rings and watches, use insulated tools, and cover the other terminal. " +
+            "Old batteries go where the local code says.", Sources.CommonPractice),
         new("polarity-measured",
             "Before you connect a device, measure at its plug, with the red probe on the positive contact. " +
             "The reading is positive and within the range of the device.",

@@ -2,7 +2,9 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using CamPower.Assessment;
+using CamPower.Backup;
 using CamPower.Faults;
+using static System.FormattableString;
 
 namespace CamPower.Checks;
 
@@ -19,8 +21,8 @@ internal readonly record struct Unstated(string What, string Where, string Decid
     internal static IReadOnlyList<Unstated> Of(Evidence evidence)
     {
         IEnumerable<Unstated> found = OfFaults(evidence).Concat(OfProtection(evidence)).Concat(OfStarts(evidence.Assessment))
-            .Concat(OfInrush(evidence.Assessment))
-            .Concat(OfHeat(evidence.Assessment)).Concat(OfReceptacles(evidence)).Concat(OfShields(evidence.Assessment));
+            .Concat(OfInrush(evidence.Assessment)).Concat(OfBackup(evidence)).Concat(OfHeat(evidence.Assessment))
+            .Concat(OfReceptacles(evidence)).Concat(OfShields(evidence.Assessment));
         return [.. found.Distinct()];
     }
 
@@ -76,6 +78,28 @@ internal readonly record struct Unstated(string What, string Where, string Decid
         select new Unstated(missing, string.Equals(missing, InrushDips.SupplyNotStated, StringComparison.Ordinal)
             ? device.Box.Name
             : device.Device.Model.Name, "whether an inrush restarts the device");
+
+    private static IEnumerable<Unstated> OfBackup(Evidence evidence)
+    {
+        const string fuse = "whether the battery's fuse interrupts a short";
+        foreach (BackupAssessment backup in evidence.Backups)
+        {
+            string box = backup.Box.Name;
+            if (backup.Box.BatteryProtection is null) yield return new Unstated("fuse at the terminal of the battery", box, fuse);
+            if (backup.FuseVoltage.NotStated is string volts) yield return new Unstated(volts, box, fuse);
+            if (backup.FuseBreaking.NotStated is string amperes) yield return new Unstated(amperes, box, fuse);
+            if (backup.WhileCharging.NotStated is string charging)
+            {
+                yield return new Unstated(charging, box, "whether the supply carries load and charging current");
+            }
+
+            foreach (Condition condition in backup.WithoutCurve)
+            {
+                yield return new Unstated(
+                    Invariant($"capacity of the battery at {condition.At.BoxCelsius:0.#} °C"), box, "how long the battery lasts");
+            }
+        }
+    }
 
     private static IEnumerable<Unstated> OfHeat(SiteAssessment assessment) =>
         from box in assessment.Boxes

@@ -598,4 +598,33 @@ public static class Sources
     /// <summary>A convention of the trade with no published source.</summary>
     public static Citation CommonPractice { get; } = new(
         "Common practice, no source", CitationKind.CommonPractice);
+
+    /// <summary>Capacity of a battery against its current.</summary>
+    public static Citation Peukert { get; } = new(
+        "W. Peukert, capacity of lead accumulators against the current of discharge", CitationKind.Handbook, "1897",
+        "rated-time form, t = H (C/(I H))^k");
+
+    /// <summary>Size of a lead-acid battery against its temperature.</summary>
+    public static Citation Ieee485Temperature { get; } = new(
+        "IEEE 485, sizing of lead-acid batteries", CitationKind.FromMemory, null,
+        "Table 1: temperature correction factors for cell size, 1.00 at 25 °C");
+
+    /// <summary>Size of a battery against its age.</summary>
+    public static Citation Ieee485Aging { get; } = new(
+        "IEEE 485, sizing of lead-acid batteries", CitationKind.FromMemory, null, "replace at 80 % of the rated capacity");
+
+    /// <summary>Margin of a standby battery.</summary>
+    public static Citation Nfpa72Margin { get; } = new(
+        "NFPA 72, secondary power supplies", CitationKind.FromMemory, null, "10.6.7.2.1: 20 % above the calculated capacity");
+
+    /// <summary>Typical figures of sealed lead-acid batteries.</summary>
+    public static Citation LeadAcidBattery { get; } = new(
+        "Common practice, no source", CitationKind.FromMemory, null,
+        "valve-regulated lead-acid cell: open-circuit voltage is the density of the acid plus 0.84 V; float 2.25 V to 2.30 V, -3 mV/K; " +
+        "end 1.75 V; 93 %, 85 % and 60 % of the 20 h capacity at 10 h, 5 h and 1 h; charge factor 1.2");
+
+    /// <summary>Typical figures of lithium iron phosphate batteries.</summary>
+    public static Citation LithiumIronPhosphateBattery { get; } = new(
+        "Common practice, no source", CitationKind.FromMemory, null,
+        "lithium iron phosphate: 3.2 V to 3.3 V a cell over most of the charge, end 2.5 V, no charging below 0 °C");
 }

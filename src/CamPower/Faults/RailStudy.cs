@@ -29,7 +29,7 @@ internal sealed class RailStudy
     {
         cancellationToken.ThrowIfCancellationRequested();
         BoxInCondition inCondition = box.InConditions[condition];
-        _supply = box.Box.Supply.Output;
+        _supply = box.Box.FaultSource;
         _overload = _supply.Overload;
         _sourceOhms = _supply.SourceOhms;
         _condition = inCondition.Condition;

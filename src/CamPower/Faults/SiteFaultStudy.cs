@@ -21,7 +21,7 @@ internal static class SiteFaultStudy
             {
                 // Most outputs of a box have the device of the one before.
                 ProtectiveDevice? device = output.Output.Protection;
-                if (setting is null || device != before) setting = new FaultSetting(box.Box.Supply.Output, before = device, air);
+                if (setting is null || device != before) setting = new FaultSetting(box.Box.FaultSourceAtCutOff, before = device, air);
                 outputs.Add(new OutputFaults(output, box, air, setting, cancellationToken));
             }
         }

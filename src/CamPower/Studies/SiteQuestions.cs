@@ -3,9 +3,11 @@ using System.Collections.Generic;
 using System.Linq;
 using System.Threading;
 using CamPower.Assessment;
+using CamPower.Backup;
 using CamPower.Faults;
 using CamPower.Mains;
 using CamPower.Studies;
+using UnitsNet;
 
 namespace CamPower;
 
@@ -57,6 +59,61 @@ public static class SiteQuestions
     /// </example>
     public static IReadOnlyList<ReceptacleAssessment> StudyReceptacles(this SiteAssessment assessment) =>
         ReceptacleStudy.Of(Require.NotNull(assessment, nameof(assessment)));
+
+    /// <summary>Every box with a battery: how long it runs in each condition that lasts, and its fuse and charger.</summary>
+    /// <param name="assessment">The solved site.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="assessment"/> is null.</exception>
+    /// <example>
+    /// <code>
+    /// foreach (BackupAssessment backup in site.Assess().StudyBackup()) Console.WriteLine(backup.Worst?.New.ToFirstDropOut);
+    /// </code>
+    /// </example>
+    public static IReadOnlyList<BackupAssessment> StudyBackup(this SiteAssessment assessment) =>
+        BackupStudy.Of(Require.NotNull(assessment, nameof(assessment)));
+
+    /// <summary>A box on its battery, from full to the end.</summary>
+    /// <param name="site">The site.</param>
+    /// <param name="boxName">Name of a box with a battery.</param>
+    /// <param name="conditions">The conditions from the loss of the mains, one after the other for its duration; the last one lasts to the
+    /// end. At least one.</param>
+    /// <remarks>The battery is as warm as the surroundings of the box. Boxes without a battery are off. The voltage of each device is its
+    /// lowest: the maximum resistance of protective devices. The times are exact to better than 1e-6 of themselves.</remarks>
+    /// <exception cref="ArgumentNullException">A reference is null.</exception>
+    /// <exception cref="ArgumentException">There is no such box, it has no battery, there is no condition, or one before the last states no
+    /// duration.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The battery states no capacity or resistance at the temperature around the box.
+    /// </exception>
+    /// <example>
+    /// <code>
+    /// BatteryRun run = site.RunOnBattery("yard box", night);
+    /// Console.WriteLine(run.ToFirstDropOut);
+    /// </code>
+    /// </example>
+    public static BatteryRun RunOnBattery(this Site site, string boxName, params Condition[] conditions) => BackupStudy.Run(
+        Require.NotNull(site, nameof(site)), site.BoxNamed(boxName, nameof(boxName)), Require.Items(conditions, nameof(conditions)));
+
+    /// <summary>The smallest battery of a catalog on which every device of a box runs as long as wanted.</summary>
+    /// <param name="site">The site.</param>
+    /// <param name="boxName">Name of the box; the battery that it has does not count.</param>
+    /// <param name="catalog">The batteries to choose from, in any order.</param>
+    /// <param name="policy">What must be left for age and margin.</param>
+    /// <param name="wanted">The time until the first device is off, at least 0. [h]</param>
+    /// <param name="conditions">The conditions from the loss of the mains, as for <see cref="RunOnBattery"/>.</param>
+    /// <returns>The run of the battery that was chosen, at the end of its life and without its margin; null where none lasts.</returns>
+    /// <exception cref="ArgumentNullException">A reference is null.</exception>
+    /// <exception cref="ArgumentException">As for <see cref="RunOnBattery"/>.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    /// <exception cref="InvalidOperationException">The supply gives alternating current.</exception>
+    /// <example>
+    /// <code>
+    /// BatteryRun? chosen = site.SmallestBatteryFor(
+    ///     "yard box", BatteryCatalog.Generic12Volt, BackupPolicy.CommonPractice, Duration.FromHours(14), night);
+    /// </code>
+    /// </example>
+    public static BatteryRun? SmallestBatteryFor(this Site site, string boxName, IEnumerable<Battery> catalog, BackupPolicy policy,
+        Duration wanted, params Condition[] conditions) => BackupStudy.Smallest(Require.NotNull(site, nameof(site)),
+        site.BoxNamed(boxName, nameof(boxName)), Require.Items(catalog, nameof(catalog)), Require.NotNull(policy, nameof(policy)),
+        wanted, Require.Items(conditions, nameof(conditions)));
 
     /// <summary>The interval of set point in which every device of a box is up and inside its accepted range, in every condition.</summary>
     /// <param name="site">The site. The other boxes keep their set points.</param>

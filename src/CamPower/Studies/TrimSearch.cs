@@ -37,6 +37,9 @@ internal sealed class TrimSearch
         _steps = _groups.Exists(g => g.SharesReturns) ? StepsOfSharedReturns : 1;
     }
 
+    // A charger goes above its set point.
+    private double RiseVolts => (_box.Supply.Output as DcOutput)?.ChargingRise?.Volts ?? 0;
+
     internal TrimWindow Window()
     {
         TrimLimit lowest = Limit(TrimBreach.TooLow, safe: _toVolts, end: _fromVolts, retreat: 2);
@@ -65,7 +68,8 @@ internal sealed class TrimSearch
         FedDevice? first = _groups.SelectMany(g => g.Devices)
             .Where(d => IsOfThisBox(d.Box) && d.Accepted is not null && !ReferenceEquals(d.Device, _leftOut))
             .OrderBy(d => d.Accepted!.HighestVolts).FirstOrDefault();
-        double volts = first?.Accepted!.HighestVolts / (1 + _box.Supply.Output.Tolerance.DecimalFractions) ?? double.PositiveInfinity;
+        double volts = (first?.Accepted!.HighestVolts / (1 + _box.Supply.Output.Tolerance.DecimalFractions)) - RiseVolts
+            ?? double.PositiveInfinity;
         return Limits.IsBelow(volts, _toVolts)
             ? new TrimLimit(volts, TrimBound.NoLoadVoltage, first!.Device)
             : new TrimLimit(_toVolts, TrimBound.SupplyRange);
@@ -134,7 +138,8 @@ internal sealed class TrimSearch
     private SiteAssessment SolvedAt(double volts)
     {
         double share = _box.Supply.Output.Tolerance.DecimalFractions;
-        RailVolts lowest = RailVolts.Lowest.With(_box, volts * (1 - share)), highest = RailVolts.Highest.With(_box, volts * (1 + share));
+        RailVolts lowest = RailVolts.Lowest.With(_box, volts * (1 - share));
+        RailVolts highest = RailVolts.Highest.With(_box, (volts + RiseVolts) * (1 + share));
         return new SiteSolver(_site, _groups, _boxes, lowest, highest, _cancellationToken).Solve();
     }
 

@@ -17,6 +17,8 @@ namespace CamPower;
 /// </example>
 public sealed class DcOutput : SupplyOutput
 {
+    private readonly ElectricPotential? _statedSetPoint;
+
     /// <summary>Describes an output.</summary>
     /// <param name="nominal">Nominal output voltage, from 1 nV to 1 MV. [V]</param>
     /// <param name="ratedCurrent">Rated output current in a cool room, above 0. [A]</param>
@@ -50,8 +52,17 @@ public sealed class DcOutput : SupplyOutput
         RatedPower = ratedPower;
         Trim = trim;
         SetPoint = setPoint ?? nominal;
+        _statedSetPoint = setPoint;
         Ripple = ripple;
         Capacitance = capacitance;
+    }
+
+    private DcOutput(DcOutput output, ElectricPotential? setPoint, ElectricResistance? sourceResistance, OverloadBehavior? overload)
+        : this(output.Nominal, output.RatedCurrent, output.Tolerance, output.Trim, setPoint, output.Ripple, sourceResistance, overload,
+            output.Capacitance, output.RatedPower, output.Rise)
+    {
+        ChargingRise = output.ChargingRise;
+        ChargingCurrent = output.ChargingCurrent;
     }
 
     /// <inheritdoc/>
@@ -74,14 +85,57 @@ public sealed class DcOutput : SupplyOutput
     /// it is null.</remarks>
     public Power? RatedPower { get; }
 
+    /// <summary>How far it raises its voltage above the set point while it charges a battery; null where it charges none. [V]</summary>
+    public ElectricPotential? ChargingRise { get; private init; }
+
+    /// <summary>The most that it charges a battery with; null where it charges none. [A]</summary>
+    public ElectricCurrent? ChargingCurrent { get; private init; }
+
     internal override double SetAmperes { get; }
+
+    internal override double LowestVolts => Math.Min(base.LowestVolts, BatteryAtLeast);
+
+    internal override double HighestVolts =>
+        Math.Max(base.HighestVolts + ((ChargingRise?.Volts ?? 0) * (1 + Tolerance.DecimalFractions)), BatteryAtMost);
+
+    private double BatteryAtLeast { get; init; } = double.PositiveInfinity;
+
+    private double BatteryAtMost { get; init; }
 
     /// <summary>The same output, set to another voltage.</summary>
     /// <param name="setPoint">The voltage that it is adjusted to, inside <see cref="Trim"/>. [V]</param>
     /// <exception cref="ArgumentException">It has no trim range.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="setPoint"/> is outside the trim range.</exception>
-    public DcOutput WithSetPoint(ElectricPotential setPoint) =>
-        new(Nominal, RatedCurrent, Tolerance, Trim, setPoint, Ripple, SourceResistance, Overload, Capacitance, RatedPower, Rise);
+    public DcOutput WithSetPoint(ElectricPotential setPoint) => new(this, setPoint, SourceResistance, Overload);
+
+    /// <summary>The same output as that of a charger: its set point is the float voltage of the battery.</summary>
+    /// <param name="rise">How far above the set point it goes: to the absorption voltage after an outage, or in the cold where it follows
+    /// the temperature of the battery. The larger of the two, at least 0. [V]</param>
+    /// <param name="current">The most that it charges with, above 0. [A]</param>
+    /// <remarks>Its devices see the risen voltage: <see cref="SupplyOutput.HighestVoltage"/> includes it, with the tolerance.</remarks>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    /// <example>
+    /// <code>
+    /// DcOutput charger = output.WithCharging(rise: ElectricPotential.FromVolts(0.75), current: ElectricCurrent.FromAmperes(2));
+    /// </code>
+    /// </example>
+    public DcOutput WithCharging(ElectricPotential rise, ElectricCurrent current)
+    {
+        Require.NotNegative(rise.Volts, nameof(rise), "V");
+        Require.Positive(current.Amperes, nameof(current), "A");
+        return new(this, _statedSetPoint, SourceResistance, Overload) { ChargingRise = rise, ChargingCurrent = current };
+    }
+
+
+    /// <summary>What feeds a fault with a battery on the same terminals: only its resistance limits the current.</summary>
+    /// <param name="battery">The battery.</param>
+    /// <param name="downTo">The lowest voltage that it may have, above 0; infinite for a charged one. [V]</param>
+    internal DcOutput InFaultBeside(Battery battery, double downTo) => new(
+        this, _statedSetPoint, battery.Resistance, OverloadBehavior.Unlimited)
+    {
+        BatteryAtLeast = downTo,
+        BatteryAtMost = battery.OpenCircuitVolts(1),
+    };
 
     private static double SetVoltsOf(ElectricPotential nominal, VoltageRange? trim, ElectricPotential? setPoint)
     {

@@ -47,6 +47,9 @@ public sealed class DistributionBox
         Cabinet = box.Cabinet;
         Receptacle = box.Receptacle;
         IsAdapter = box.IsAdapter;
+        Battery = box.Battery;
+        BatteryProtection = box.BatteryProtection;
+        BackupTime = box.BackupTime;
     }
 
     /// <summary>Name on the site.</summary>
@@ -73,6 +76,16 @@ public sealed class DistributionBox
 
     /// <summary>Whether it is an adapter: a supply whose only output is its own lead.</summary>
     public bool IsAdapter { get; private init; }
+
+    /// <summary>The battery on the terminals of its supply; null where it has none.</summary>
+    public Battery? Battery { get; private init; }
+
+    /// <summary>What interrupts an overcurrent at the terminal of the battery; <see cref="ProtectiveDevice.None"/> where there is nothing,
+    /// null where it is not stated.</summary>
+    public ProtectiveDevice? BatteryProtection { get; private init; }
+
+    /// <summary>How long every device must run on the battery; null where no time is wanted. [h]</summary>
+    public Duration? BackupTime { get; private init; }
 
     /// <summary>A box whose outputs are all alike.</summary>
     /// <param name="name">Name on the site. Not empty.</param>
@@ -160,8 +173,36 @@ public sealed class DistributionBox
     public DistributionBox WithReceptacle(Receptacle receptacle) =>
         new(this) { Receptacle = Require.NotNull(receptacle, nameof(receptacle)) };
 
+    /// <summary>The same box with a battery on the terminals of its supply, which charges it and is replaced by it in an outage.</summary>
+    /// <param name="battery">The battery.</param>
+    /// <param name="protection">What interrupts an overcurrent at its terminal; <see cref="ProtectiveDevice.None"/> where there is nothing,
+    /// null where it is not stated.</param>
+    /// <param name="backupTime">How long every device must run on it, above 0; null where no time is wanted. [h]</param>
+    /// <remarks>In a fault the battery counts: nothing but its resistance limits its current.</remarks>
+    /// <exception cref="ArgumentNullException"><paramref name="battery"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="backupTime"/> is outside its range.</exception>
+    /// <exception cref="InvalidOperationException">The supply gives alternating current.</exception>
+    /// <example><code>DistributionBox backed = box.WithBattery(battery, terminalFuse, backupTime: Duration.FromHours(8));</code></example>
+    public DistributionBox WithBattery(Battery battery, ProtectiveDevice? protection = null, Duration? backupTime = null)
+    {
+        Require.NotNull(battery, nameof(battery));
+        if (backupTime is Duration time) Require.Positive(time.Seconds, nameof(backupTime), "s");
+        return Supply.Output is DcOutput
+            ? new DistributionBox(this) { Battery = battery, BatteryProtection = protection, BackupTime = backupTime }
+            : throw new InvalidOperationException($"The supply of {Name} gives alternating current: it cannot charge a battery.");
+    }
+
     /// <summary>The name; never throws.</summary>
     public override string ToString() => Name;
+
+    /// <summary>What feeds a fault of an output: the supply, beside the charged battery where it has one.</summary>
+    internal SupplyOutput FaultSource => BesideBattery(double.PositiveInfinity);
+
+    /// <summary>What feeds a fault of an output at least: a battery may be as low as its cut-off voltage.</summary>
+    internal SupplyOutput FaultSourceAtCutOff => BesideBattery(Battery?.CutOffVolts ?? double.PositiveInfinity);
+
+    private SupplyOutput BesideBattery(double downTo) =>
+        Battery is null ? Supply.Output : ((DcOutput)Supply.Output).InFaultBeside(Battery, downTo);
 
     internal DistributionBox WithName(string name) => new(this) { Name = name };
 

@@ -18,7 +18,7 @@ internal sealed class OutputDelivery
     {
         double top = supply is DcOutput { Trim: VoltageRange trim } ? trim.HighestVolts : supply.SetVolts;
         double share = supply.HighestVolts / supply.SetVolts;
-        LeastVolts = top * (2 - share);
+        LeastVolts = top * (1 - supply.Tolerance.DecimalFractions);
         MostVolts = top * share;
         Ripple = (supply as DcOutput)?.Ripple?.DecimalFractions;
         RatedAmperes = Math.Min(supply.RatedAmperes, output.LimitAmperes);

@@ -27,7 +27,7 @@ public sealed class PowerLimitAssessment
 {
     internal PowerLimitAssessment(DistributionBox box, BoxOutput output, PowerLimitClass limitClass)
     {
-        SupplyOutput supply = box.Supply.Output;
+        SupplyOutput supply = box.FaultSource;
         var delivery = new OutputDelivery(supply, output);
         Box = box;
         Output = output;

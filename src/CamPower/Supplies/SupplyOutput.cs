@@ -71,9 +71,9 @@ public abstract class SupplyOutput
     /// <summary>The rated current at what it is set to: less where its power is the limit. [A]</summary>
     internal virtual double SetAmperes => RatedAmperes;
 
-    internal double LowestVolts { get; }
+    internal virtual double LowestVolts { get; }
 
-    internal double HighestVolts { get; }
+    internal virtual double HighestVolts { get; }
 
     /// <summary>What it is set to; the nominal voltage where it cannot be adjusted. [V]</summary>
     internal double SetVolts { get; }

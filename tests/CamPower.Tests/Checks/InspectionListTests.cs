@@ -9,16 +9,16 @@ public class InspectionListTests
     // The list that the trade goes through before it switches on (common practice, no source).
     [Fact]
     public void Standard_HoldsWhatOnlyAPersonCanAnswer() => Assert.Equal(
-        ["bare-conductor-beyond-terminal", "opposite-poles-side-by-side", "knockout-without-bushing", "loose-metal-in-box", "lid-closed-and-locked", "tug-test", "polarity-measured"],
+        ["bare-conductor-beyond-terminal", "opposite-poles-side-by-side", "knockout-without-bushing", "loose-metal-in-box", "lid-closed-and-locked", "tug-test", "battery-place-and-terminals", "polarity-measured"],
         InspectionList.Standard.Items.Select(i => i.Id));
 
     [Fact]
     public void Inspections_AreNotRules() =>
         Assert.Empty(InspectionList.Standard.Items.Select(i => i.Id).Intersect(RuleSet.Standard.Rules.Select(r => r.Id)));
 
-    // Whoever opens the box is told to isolate it, except where the reading must be live.
+    // Whoever opens the box is told to isolate it, except where the reading must be live, and at a battery, which always is.
     [Fact]
-    public void InsideTheBox_WantsItDead() => Assert.Equal(["lid-closed-and-locked", "polarity-measured"],
+    public void InsideTheBox_WantsItDead() => Assert.Equal(["lid-closed-and-locked", "battery-place-and-terminals", "polarity-measured"],
         InspectionList.Standard.Items.Where(i => !i.Caution.Contains("prove it dead", StringComparison.Ordinal)).Select(i => i.Id));
 
     [Fact]

@@ -2,6 +2,7 @@ using System.Collections.Generic;
 using System.Linq;
 using CamPower.Conductors;
 using CamPower.Tests.Assessment.Returns;
+using CamPower.Tests.Backup;
 using CamPower.Tests.Protection;
 using CamPower.Tests.Mains;
 using CamPower.Tests.Sites;
@@ -140,6 +141,21 @@ internal static class RuleCases
         new("sun-on-box-without-enclosure", Severity.Note, Sunlit(Hair), Sunlit(0), "box", Condition: "day"),
         new("value-outside-validated-range", Severity.Caution, Enclosed(0.1 - Hair), Enclosed(0.1), "box", 0.1 - Hair, 0.1, "m"),
         new("ac-solved-with-rms", Severity.Note, AcCamera(acceptsAc: true), DcCamera(acceptsDc: true), "box"),
+
+        // 12 V behind 0.1 Ω.
+        new("battery-fuse-missing", Severity.Danger, Backed(ProtectiveDevice.None), Backed(), "box", 120, Unit: "A"),
+        new("battery-fuse-rating-exceeded", Severity.Danger, Backed(DcFuse(120 - Hair)), Backed(DcFuse(120)), "box", 120, 120 - Hair, "A"),
+        new("battery-charged-too-cold", Severity.Danger, Backed(coldestCharging: 25 + Hair), Backed(coldestCharging: 25), "box", 25, 25 + Hair, "°C", "night"),
+
+        // 2 % below a float voltage of 12.2449 V is 12 V (common practice, no source).
+        new("float-voltage-wrong", Severity.Failure, Backed(floating: (12 + Hair) / 0.98), Backed(floating: (12 - Hair) / 0.98), "box", 12, 12 + Hair),
+
+        // 1 A from 1 mAh: 3.6 s new, 2.88 s with 80 % of the capacity (IEEE 485, from memory).
+        new("battery-backup-too-short", Severity.Failure, Backed(wanted: 3.6 + Hair), Backed(wanted: 3.6), "box", 3.6, 3.6 + Hair, "s", "night"),
+        new("thin-battery-backup", Severity.Caution, Backed(wanted: 2.88 + Hair), Backed(wanted: 2.88), "box", 2.88, 2.88 + Hair, "s", "night"),
+
+        // 1 A beside what charges the battery, of 100 A.
+        new("charging-above-derated-rating", Severity.Caution, Backed(charging: 99 + Hair), Backed(charging: 99), "box", 100 + Hair, 100, "A"),
     ];
 
     // A bank of 12 V DC, with another one beside it or in a cabinet of its own.
@@ -233,6 +249,19 @@ internal static class RuleCases
         new Supply("supply", new DcOutput(Volts(12), ElectricCurrent.FromAmperes(100), Ratio.Zero, sourceResistance: ElectricResistance.FromOhms(0.1),
             overload: limit is double amperes ? OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(amperes)) : OverloadBehavior.Unlimited), Derating.GenericEnclosed),
         devices.Select((device, i) => new BoxOutput(i + 1, ElectricCurrent.FromAmperes(50), device)));
+
+    // A battery of 1 mAh and 12 V behind 0.1 Ω, whatever its charge, at a supply of 12 V; one camera of 1 A.
+    private static Site Backed(ProtectiveDevice? fuse = null, double? coldestCharging = null, double floating = 12, double wanted = 1, double charging = 1)
+    {
+        var output = new DcOutput(Volts(12), ElectricCurrent.FromAmperes(100), Ratio.Zero).WithCharging(Volts(0), ElectricCurrent.FromAmperes(charging));
+        var battery = new Battery("battery", Batteries.Chemistry(12, 12, 1, 0.5, coldestCharging, floating: floating), cells: 1,
+            ElectricCharge.FromMilliampereHours(1), Duration.FromHours(20), ElectricResistance.FromOhms(0.1));
+        DistributionBox box = Box(new Supply("supply", output, Derating.GenericEnclosed)).WithBattery(battery, fuse ?? DcFuse(120), Duration.FromSeconds(wanted));
+        return Star(box, [Night], (0.001, Camera(AtNight(amperes: 1))));
+    }
+
+    private static Fuse DcFuse(double breaking) => new("battery fuse", ElectricCurrent.FromAmperes(15), FuseCharacteristic.Blade, Volts(32),
+        ElectricCurrent.FromAmperes(breaking), ElectricResistance.FromMilliohms(5), dcVoltageRating: Volts(32));
 
     private static SiteRun GuardedRun(int output) => new(RunOrigin.Output(BoxName, output), $"end {output}",
         new CableRun(Cable.Pair(WireSize.Awg(18), Stranding.Solid, ConductorMaterial.AnnealedCopper, insulation: Insulation.Pvc70), Length.FromMeters(1)),

@@ -5,6 +5,7 @@ using System.Linq;
 using System.Text.RegularExpressions;
 using CamPower.Conductors;
 using CamPower.Supplies;
+using CamPower.Tests.Backup;
 using CamPower.Tests.Mains;
 using CamPower.Tests.Protection;
 using CamPower.Tests.Supplies;
@@ -69,6 +70,11 @@ internal static class Calculator
         "CableRun.SmallestArea" => Sized(a).SmallestArea(Drawing(a[5]), Volts(a[4]), AtLeast(a[6]), Degrees(a[2])).Value.SquareMeters,
         "CableRun.SmallestSize" => ReferenceRow.Gauge(
             Sized(a).SmallestSize(WireSizeSeries.Awg, Drawing(a[5]), Volts(a[4]), AtLeast(a[6]), Degrees(a[2])).Value.ToString().Split(' ')[0]),
+        "Battery.TimeAt" => Batteries.Of(Number(a[0]), Number(a[1]), Number(a[2])).TimeAt(ElectricCurrent.FromAmperes(Number(a[3])), Degrees("25")).Seconds,
+        "Battery.RechargeTime" => Batteries.Of(Number(a[0])).RechargeTime(Ratio.FromPercent(100), Amperes(a[1])).Seconds,
+        "Battery.CutOff" => BatteryCatalog.Generic12Volt[0].CutOff.Volts,
+        "BatteryChemistry.CellSizeFactor" => 1 / BatteryChemistry.ValveRegulatedLeadAcid.Capacity.ShareAt(Degrees(a[0]))!.Value.DecimalFractions,
+        "BatteryRun.Used" => Batteries.Used(Number(a[0]), Number(a[1]), Number(a[2]), Number(a[3])),
         "Derating.ShareAt" => Derating.GenericEnclosed.ShareAt(Degrees(a[0])).DecimalFractions,
         "Supply.DeratedCurrentAt" => Rated(Evaluate(a[0])).DeratedCurrentAt(Degrees(a[1])).Amperes,
         "Receptacle.MaximumCurrent" => Receptacles.Rated(Evaluate(a[0])).MaximumCurrent.Amperes,

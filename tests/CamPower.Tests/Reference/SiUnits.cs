@@ -14,7 +14,7 @@ internal static class SiUnits
         ["m"] = 1, ["mm"] = 1e-3, ["ft"] = Foot, ["in"] = Inch,
         ["mm2"] = 1e-6, ["cmil"] = CircularMil,
         ["V"] = 1, ["A"] = 1, ["mA"] = 1e-3, ["W"] = 1, ["VA"] = 1,
-        ["A s^0.5/mm2"] = 1e6, ["s"] = 1, ["min"] = 60, ["h"] = 3600,
+        ["A s^0.5/mm2"] = 1e6, ["s"] = 1, ["min"] = 60, ["h"] = 3600, ["Ah"] = 3600,
         ["ohm"] = 1, ["microohm"] = 1e-6,
         ["ohm/km"] = 1e-3, ["ohm/kft"] = 1e-3 / Foot, ["ohm/100 m"] = 1e-2,
         ["ohm/km per ohm/kft"] = 1e-3 / (1e-3 / Foot) / Foot,

@@ -1,0 +1,50 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Supplies;
+using UnitsNet;
+
+namespace CamPower.Backup;
+
+/// <summary>Works out what boxes do on their batteries.</summary>
+internal static class BackupStudy
+{
+    /// <summary>Every box with a battery, in the order of the boxes.</summary>
+    internal static IReadOnlyList<BackupAssessment> Of(SiteAssessment assessment) => Array.AsReadOnly(
+        [.. assessment.Boxes.Where(b => b.Box.Battery is not null && b.Outputs.Count > 0)
+            .Select(b => new BackupAssessment(assessment.Site, b))]);
+
+    /// <summary>A box on its battery through conditions in turn.</summary>
+    internal static BatteryRun Run(Site site, DistributionBox box, IReadOnlyList<Condition> conditions)
+    {
+        if (box.Battery is not Battery battery) throw new ArgumentException($"{box} has no battery.", nameof(box));
+        if (conditions.Count == 0) throw new ArgumentException("There must be at least one condition.", nameof(conditions));
+        if (conditions.Take(conditions.Count - 1).FirstOrDefault(c => !(c.Duration > Duration.Zero)) is Condition endless)
+        {
+            throw new ArgumentException($"\"{endless}\" needs a duration, because another condition follows it.", nameof(conditions));
+        }
+
+        if (conditions.FirstOrDefault(c => !IsCovered(battery, c)) is Condition outside)
+        {
+            ShareCurve<Temperature> capacity = battery.Chemistry.Capacity;
+            throw Require.OutOfRange(outside.At.BoxCelsius, nameof(conditions), "°C",
+                FormattableString.Invariant($"from {capacity.Lowest} to {capacity.Highest}, the capacity curve of the battery"));
+        }
+
+        return new Discharge(site, box, conditions).Run();
+    }
+
+    /// <summary>Whether the chemistry of a battery states its capacity and resistance at the temperature around the box.</summary>
+    internal static bool IsCovered(Battery battery, Condition condition) =>
+        battery.Chemistry.Capacity.ShareAt(condition.At.BoxCelsius) is not null
+            && battery.Chemistry.Resistance.ShareAt(condition.At.BoxCelsius) is not null;
+
+    /// <summary>The run on the smallest battery on which every device of a box runs as long as wanted; null where none does.</summary>
+    internal static BatteryRun? Smallest(Site site, DistributionBox box, IEnumerable<Battery> batteries, BackupPolicy policy,
+        Duration wanted, IReadOnlyList<Condition> conditions) =>
+        batteries.OrderBy(b => b.AmpereSeconds * b.OpenCircuitVolts(1)).Select(battery =>
+        {
+            DistributionBox backed = box.WithBattery(policy.AtEndOfLife(battery));
+            return Run(site.With(backed), backed, conditions);
+        }).FirstOrDefault(run => run.Lasts(wanted).Verdict == Verdict.Holds);
+}

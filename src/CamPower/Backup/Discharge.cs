@@ -1,0 +1,155 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Sites;
+
+namespace CamPower.Backup;
+
+/// <summary>Discharges the battery of a box from full, condition after condition.</summary>
+/// <remarks>
+/// In one condition the current depends on the state of charge alone. The time between two states is the integral of the charge over the
+/// current: three-point Gauss quadrature on each panel, with a panel's edge at every kink of the battery's curves. Where a device drops
+/// out, a condition ends or the battery is cut off, the state of charge is found by bisection.
+/// </remarks>
+internal sealed class Discharge
+{
+    internal const int Panels = 100;
+
+    private const int Halvings = 50;
+    private const double JustBelow = 1e-9;
+
+    // Gauss and Legendre, three points on a panel from -1 to 1.
+    private static readonly double[] Nodes = [-Math.Sqrt(0.6), 0, Math.Sqrt(0.6)], Weights = [5 / 9.0, 8 / 9.0, 5 / 9.0];
+
+    private readonly Site _site;
+    private readonly DistributionBox _box;
+    private readonly Battery _battery;
+    private readonly Queue<Condition> _conditions;
+    private readonly double[] _stops;
+    private readonly List<BatteryRunPoint> _points = [];
+    private readonly List<BatteryDropOut> _dropOuts = [];
+    private readonly HashSet<FedDevice> _off = [];
+    private BatteryLoad _load = null!;
+    private Condition _condition = null!;
+    private double _capacityShare, _resistanceFactor, _seconds, _secondsLeft, _charge = 1;
+
+    /// <param name="site">The site.</param>
+    /// <param name="box">A box with a battery.</param>
+    /// <param name="conditions">The conditions in turn; the last one lasts to the end. The battery states its curves at their
+    /// temperatures.</param>
+    /// <param name="panels">Panels from full to empty.</param>
+    internal Discharge(Site site, DistributionBox box, IEnumerable<Condition> conditions, int panels = Panels)
+    {
+        _site = site;
+        _box = box;
+        _battery = box.Battery!;
+        _conditions = new Queue<Condition>(conditions);
+        _stops = [.. Enumerable.Range(0, panels).Select(i => (double)i / panels).Concat(_battery.Chemistry.Kinks)
+            .Where(s => s < 1).Distinct().OrderByDescending(s => s)];
+        Next();
+    }
+
+    internal BatteryRun Run()
+    {
+        Record();
+        foreach (double stop in _stops)
+        {
+            while (_charge > stop)
+            {
+                if (!Array.Exists(_load.IsOn, isOn => isOn)) return End(BatteryRunEnd.LastDeviceOff);
+                if (Advance(stop) is BatteryRunEnd end) return End(end);
+            }
+        }
+
+        return End(BatteryRunEnd.Empty);
+    }
+
+    // To a state of charge, or to whatever happens before it.
+    private BatteryRunEnd? Advance(double stop)
+    {
+        double reached = IsHeldAt(stop) ? stop : Lowest(IsHeldAt, stop, _charge);
+        double seconds = SecondsBetween(_charge, reached);
+        if (seconds >= _secondsLeft)
+        {
+            double from = _charge, left = _secondsLeft;
+            _charge = Lowest(state => SecondsBetween(from, state) <= left, reached, from);
+            _seconds += left;
+            Record();
+            Next();
+            return null;
+        }
+
+        _seconds += seconds;
+        _secondsLeft -= seconds;
+        _charge = reached;
+        Record();
+        return reached > stop ? DropOut(stop) : null;
+    }
+
+    // The lowest state of charge, to rounding, of which a claim holds that fails at a lower one.
+    private static double Lowest(Func<double, bool> claim, double fails, double holds)
+    {
+        for (int halving = 0; halving < Halvings; halving++)
+        {
+            double middle = (fails + holds) / 2;
+            if (claim(middle)) holds = middle;
+            else fails = middle;
+        }
+
+        return holds;
+    }
+
+    // Just below the state reached the battery is cut off, or the weakest device drops out.
+    private BatteryRunEnd? DropOut(double stop)
+    {
+        if (RailAt(Math.Max(stop, _charge - JustBelow)) <= _battery.CutOffVolts) return BatteryRunEnd.CutOff;
+        int device = _load.Weakest()!.Value;
+        _load.TurnOff(device);
+        _off.Add(_load.Devices[device]);
+        bool comesBack = _load.ComesBack(device, RailAt(_charge));
+        _dropOuts.Add(new BatteryDropOut(_load.Devices[device].Device, _condition, _seconds, comesBack));
+        Record();
+        return null;
+    }
+
+    private void Next()
+    {
+        _condition = _conditions.Dequeue();
+        _secondsLeft = _conditions.Count > 0 ? _condition.Duration!.Value.Seconds : double.PositiveInfinity;
+        _load = new BatteryLoad(_site, _box, _condition);
+        _capacityShare = _battery.Chemistry.Capacity.ShareAt(_condition.At.BoxCelsius)!.Value;
+        _resistanceFactor = _battery.Chemistry.Resistance.ShareAt(_condition.At.BoxCelsius)!.Value;
+        for (int i = 0; i < _load.Devices.Count; i++)
+        {
+            if (_off.Contains(_load.Devices[i])) _load.TurnOff(i);
+        }
+    }
+
+    private bool IsHeldAt(double charge) => RailAt(charge) > _battery.CutOffVolts && _load.AllHaveEnough;
+
+    private double RailAt(double charge) =>
+        _load.RailVoltsFrom(_battery.OpenCircuitVolts(charge), _battery.OhmsAt(charge, _resistanceFactor));
+
+    private double SecondsBetween(double from, double to)
+    {
+        double middle = (from + to) / 2, half = (from - to) / 2, seconds = 0;
+        for (int i = 0; i < Nodes.Length; i++)
+        {
+            // Where returns are shared a state between two that the battery holds may be one that it does not: that takes no time.
+            double rail = RailAt(middle + (half * Nodes[i]));
+            if (!double.IsNaN(rail)) seconds += Weights[i] * half / _battery.ShareASecond(_load.AmperesAt(rail), _capacityShare);
+        }
+
+        return seconds;
+    }
+
+    private void Record()
+    {
+        double rail = RailAt(_charge);
+        bool isHeld = !double.IsNaN(rail);
+        _points.Add(new BatteryRunPoint(_seconds, _charge, isHeld ? rail : 0, isHeld ? _load.AmperesAt(rail) : 0,
+            _load.Devices, [.. _load.Volts.Select((v, i) => isHeld && _load.IsOn[i] ? v : 0)]));
+    }
+
+    private BatteryRun End(BatteryRunEnd end) => new(_box, _points.AsReadOnly(), _dropOuts.AsReadOnly(), end);
+}
