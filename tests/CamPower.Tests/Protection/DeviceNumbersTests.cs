@@ -71,11 +71,11 @@ public class DeviceNumbersTests
     }
 
     [Fact]
-    public void AnyOf_HasTheWidestTimes_EitherOfTheSoonest()
+    public void Or_HasTheWidestTimes_EitherOfTheSoonest()
     {
         OpeningTimes one = new(OperatingVerdict.Operates, 0.2, 3), other = new(OperatingVerdict.Operates, 0.5, 7), perhaps = new(OperatingVerdict.MayOperate, 0.4, double.PositiveInfinity);
-        Assert.Equal(new OpeningTimes(OperatingVerdict.Operates, 0.2, 7), OpeningTimes.AnyOf([other, one]));
-        Assert.Equal(new OpeningTimes(OperatingVerdict.MayOperate, 0.2, double.PositiveInfinity), OpeningTimes.AnyOf([one, perhaps]));
+        Assert.Equal(new OpeningTimes(OperatingVerdict.Operates, 0.2, 7), other.Or(one));
+        Assert.Equal(new OpeningTimes(OperatingVerdict.MayOperate, 0.2, double.PositiveInfinity), one.Or(perhaps));
         Assert.Equal(new OpeningTimes(OperatingVerdict.Operates, 0.4, 7), OpeningTimes.EitherOf(perhaps, other));
     }
 
