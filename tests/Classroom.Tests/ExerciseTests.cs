@@ -53,7 +53,7 @@ public class ExerciseTests
         foreach (Exercise exercise in All(kind))
         {
             Derivation working = exercise.Explain();
-            if (kind == ExerciseKind.ThinnestGauge) Assert.Contains($"{exercise.Answer} AWG", working.Conclusion, StringComparison.Ordinal);
+            if (kind == ExerciseKind.SmallestGauge) Assert.Contains($"{exercise.Answer} AWG", working.Conclusion, StringComparison.Ordinal);
             else Assert.Contains(working.Steps, s => Math.Abs((s.Value * ToAnswerUnit(exercise)) - exercise.Answer) <= 1e-6 * exercise.Answer);
         }
 

@@ -22,5 +22,5 @@ public enum ExerciseKind
     LongestRun,
 
     /// <summary>The smallest gauge on which a load still gets its lowest voltage.</summary>
-    ThinnestGauge,
+    SmallestGauge,
 }

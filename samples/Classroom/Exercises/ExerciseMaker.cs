@@ -62,7 +62,7 @@ public sealed class ExerciseMaker
             ExerciseKind.MaximumPower => maker.MaximumPower(),
             ExerciseKind.MarginToCollapse => maker.MarginToCollapse(),
             ExerciseKind.LongestRun => maker.LongestRun(),
-            _ => maker.ThinnestGauge(),
+            _ => maker.SmallestGauge(),
         };
     }
 
@@ -120,14 +120,14 @@ public sealed class ExerciseMaker
             _lengths.Symbol, _lengths.In(longest.Value), OnePercent, longest.Explain);
     }
 
-    private Exercise ThinnestGauge()
+    private Exercise SmallestGauge()
     {
         ElectricPotential lowest = Lowest();
         VoltageLimit accepted = VoltageLimit.AtLeast(lowest);
         double carried = (double)_run.LargestPower(Load.None, _supply, accepted, _hot).Value.Watts;
         double watts = Math.Floor(10 * carried * _numbers.Between(88, 98) / 100) / 10;
-        RunAnswer<WireSize> thinnest = _run.SmallestSize(WireSizeSeries.Awg, Load.ConstantPower(Power.FromWatts(watts)), _supply, accepted, _hot);
-        int gauge = int.Parse(thinnest.Value.ToString().Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture);
+        RunAnswer<WireSize> smallest = _run.SmallestSize(WireSizeSeries.Awg, Load.ConstantPower(Power.FromWatts(watts)), _supply, accepted, _hot);
+        int gauge = int.Parse(smallest.Value.ToString().Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture);
         string length = $"{Shown.Number(_lengths.In(_run.OneWayLength))} {_lengths.Symbol}";
         return new($"A load that draws a constant {Shown.Number(watts)} W and needs at least {Shown.Number(lowest.Volts)} V is {length} from a supply of {Volts}, one way, by a pair of {_stranding} {_material} at {Degrees}. Which AWG is the smallest conductor that will do, by voltage alone?",
             "AWG", gauge, Exact, smallest.Explain);
