@@ -48,13 +48,13 @@ public sealed class DeviceAssessment
     public ElectricPotential LightLoadVoltage => ElectricPotential.FromVolts(LightLoadVolts);
 
     /// <summary>What its terminals see before anything draws: the highest supply voltage. [V]</summary>
-    public ElectricPotential NoLoadVoltage => Box.Supply.Output.HighestVoltage;
+    public ElectricPotential NoLoadVoltage => ElectricPotential.FromVolts(Box.HighestVolts);
 
     /// <summary>The voltage at light load against the highest that it accepts.</summary>
     public Judgment AtLightLoad => AtMostAccepted(LightLoadVolts);
 
     /// <summary>The voltage before it draws anything against the highest that it accepts.</summary>
-    public Judgment BeforeItDraws => AtMostAccepted(Box.Supply.Output.HighestVolts);
+    public Judgment BeforeItDraws => AtMostAccepted(Box.HighestVolts);
 
     /// <summary>What its supply is marked with, or set to where that is less, against the highest that it accepts.</summary>
     /// <remarks>One that is only set too high can be set lower.</remarks>

@@ -34,7 +34,7 @@ internal sealed class RailVolts
             if (ReferenceEquals(rail._box, box)) return rail._volts;
         }
 
-        return IsHighest ? box.Supply.Output.HighestVolts : box.Supply.Output.LowestVolts;
+        return IsHighest ? box.HighestVolts : box.Supply.Output.LowestVolts;
     }
 
     /// <summary>The same with another voltage at the terminals of one box. [V]</summary>

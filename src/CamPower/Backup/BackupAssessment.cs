@@ -7,8 +7,8 @@ using UnitsNet;
 namespace CamPower.Backup;
 
 /// <summary>A box with a battery: how long it runs in each condition, its fuse, and what charging asks of the supply.</summary>
-/// <remarks>Immutable. Only conditions that last count, without a start of everything: the devices run when the mains fails. Each is
-/// taken to last for the whole outage.</remarks>
+/// <remarks>Immutable. Only conditions that last and in which a device draws count, without a start of everything: the devices run when the
+/// mains fails. Each is taken to last for the whole outage.</remarks>
 public sealed class BackupAssessment
 {
     private readonly BoxAssessment _box;
@@ -16,7 +16,8 @@ public sealed class BackupAssessment
     internal BackupAssessment(Site site, BoxAssessment box)
     {
         _box = box;
-        Condition[] lasting = [.. site.Conditions.Where(c => c.IsContinuous && !c.On.HasFlag(LoadComponents.StartUp))];
+        Condition[] lasting = [.. site.Conditions.Where(c => c.IsContinuous && !c.On.HasFlag(LoadComponents.StartUp)
+            && new BatteryLoad(site, Box, c).IsAnyOn)];
         Condition[] covered = [.. lasting.Where(c => BackupStudy.IsCovered(Battery, c))];
         WithoutCurve = Array.AsReadOnly([.. lasting.Except(covered)]);
         InConditions = Array.AsReadOnly([.. covered.Select(c => new BackupInCondition(site, Box, c))]);

@@ -11,8 +11,7 @@ internal static class BackupStudy
 {
     /// <summary>Every box with a battery, in the order of the boxes.</summary>
     internal static IReadOnlyList<BackupAssessment> Of(SiteAssessment assessment) => Array.AsReadOnly(
-        [.. assessment.Boxes.Where(b => b.Box.Battery is not null && b.Outputs.Count > 0)
-            .Select(b => new BackupAssessment(assessment.Site, b))]);
+        [.. assessment.Boxes.Where(b => b.Box.Battery is not null).Select(b => new BackupAssessment(assessment.Site, b))]);
 
     /// <summary>A box on its battery through conditions in turn.</summary>
     internal static BatteryRun Run(Site site, DistributionBox box, IReadOnlyList<Condition> conditions)
@@ -41,10 +40,14 @@ internal static class BackupStudy
 
     /// <summary>The run on the smallest battery on which every device of a box runs as long as wanted; null where none does.</summary>
     internal static BatteryRun? Smallest(Site site, DistributionBox box, IEnumerable<Battery> batteries, BackupPolicy policy,
-        Duration wanted, IReadOnlyList<Condition> conditions) =>
-        batteries.OrderBy(b => b.AmpereSeconds * b.OpenCircuitVolts(1)).Select(battery =>
+        Duration wanted, IReadOnlyList<Condition> conditions)
+    {
+        // One whose curves do not reach the temperature is passed over where there are others.
+        List<Battery> covered = [.. batteries.Where(b => conditions.All(c => IsCovered(b, c)))];
+        return (covered.Count > 0 ? covered : batteries).OrderBy(b => b.AmpereSeconds * b.OpenCircuitVolts(1)).Select(battery =>
         {
             DistributionBox backed = box.WithBattery(policy.AtEndOfLife(battery));
             return Run(site.With(backed), backed, conditions);
         }).FirstOrDefault(run => run.Lasts(wanted).Verdict == Verdict.Holds);
+    }
 }

@@ -56,29 +56,45 @@ internal sealed class BatteryLoad
     }
 
     /// <summary>The highest voltage that a source holds under this load; NaN where it holds none. [V]</summary>
-    /// <remarks>The load draws no less as the voltage falls: from the open-circuit voltage down each pass is lower than the one before, and
-    /// none is below the highest balance.</remarks>
+    /// <remarks>Where the load draws more as the voltage falls, each pass from the open-circuit voltage down is lower than the one before,
+    /// and none is below the highest balance. Where it draws less, a pass goes back up: the balance is between the two.</remarks>
     internal double RailVoltsFrom(double openVolts, double ohms)
     {
-        double volts = openVolts;
+        double above = openVolts, volts = openVolts;
         for (int pass = 0; pass < MostPasses; pass++)
         {
             double next = openVolts - (ohms * AmperesAt(volts));
             if (!(next > 0)) return double.NaN;
-            if (volts - next <= Close * openVolts) return next;
+            if (Math.Abs(volts - next) <= Close * openVolts) return next;
+            if (next > volts) return Between(volts, above, openVolts, ohms);
+            above = volts;
             volts = next;
         }
 
         return double.NaN;
     }
 
+    private double Between(double low, double high, double openVolts, double ohms)
+    {
+        while (high - low > Close * openVolts)
+        {
+            double middle = (low + high) / 2;
+            if (openVolts - (ohms * AmperesAt(middle)) > middle) low = middle;
+            else high = middle;
+        }
+
+        AmperesAt(low);
+        return low;
+    }
+
     /// <summary>The device with the least of its drop-out voltage, as last solved; null where all are off.</summary>
+    /// <remarks>Where a circuit has no operating point, the one that is farthest by resistance.</remarks>
     internal int? Weakest()
     {
         int? weakest = null;
         for (int i = 0; i < Volts.Length; i++)
         {
-            if (IsOn[i] && (weakest is not int other || ShareOf(i) < ShareOf(other))) weakest = i;
+            if (IsOn[i] && (weakest is not int other || IsWeaker(i, other))) weakest = i;
         }
 
         return weakest;
@@ -86,6 +102,9 @@ internal sealed class BatteryLoad
 
     /// <summary>Whether every device that is on has its drop-out voltage, as last solved.</summary>
     internal bool AllHaveEnough => Weakest() is not int weakest || !Limits.IsBelow(Volts[weakest], DropOutOf(weakest));
+
+    /// <summary>Whether any device draws.</summary>
+    internal bool IsAnyOn => Array.Exists(IsOn, isOn => isOn);
 
     internal void TurnOff(int device)
     {
@@ -96,6 +115,10 @@ internal sealed class BatteryLoad
     /// <summary>Whether a device that is off finds its turn-on voltage.</summary>
     internal bool ComesBack(int device, double railVolts) => railVolts > 0 && Devices[device].Device.Model.Starting is Starting starting
         && PartOf(device).UnloadedVolts(device, RailVolts.Lowest.With(_box, railVolts)) >= starting.TurnOnVolts;
+
+    private bool IsWeaker(int device, int other) => Volts[device] > 0 || Volts[other] > 0
+        ? ShareOf(device) < ShareOf(other)
+        : PartOf(device).OhmsTo(device) > PartOf(other).OhmsTo(other);
 
     private Part PartOf(int device) => _parts[_partOf[device]];
 
@@ -144,6 +167,8 @@ internal sealed class BatteryLoad
         internal bool Draws(int device) => LoadOf(device).AmperesAt(1) > 0;
 
         internal void TurnOff(int device) => LoadOf(device) = Load.None;
+
+        internal double OhmsTo(int device) => _circuit.OhmsTo(_own[device - First]);
 
         internal double UnloadedVolts(int device, RailVolts rail) => _circuit.UnloadedVolts(_own[device - First], rail, _loads);
 

@@ -9,7 +9,8 @@ namespace CamPower.Backup;
 /// <remarks>
 /// In one condition the current depends on the state of charge alone. The time between two states is the integral of the charge over the
 /// current: three-point Gauss quadrature on each panel, with a panel's edge at every kink of the battery's curves. Where a device drops
-/// out, a condition ends or the battery is cut off, the state of charge is found by bisection.
+/// out, a condition ends or the battery is cut off, the state of charge is found by bisection. The capacity is the least of all conditions:
+/// what a cold night leaves is no more because the day before it was warm.
 /// </remarks>
 internal sealed class Discharge
 {
@@ -44,6 +45,7 @@ internal sealed class Discharge
         _box = box;
         _battery = box.Battery!;
         _conditions = new Queue<Condition>(conditions);
+        _capacityShare = _conditions.Min(c => _battery.Chemistry.Capacity.ShareAt(c.At.BoxCelsius)!.Value);
         _stops = [.. Enumerable.Range(0, panels).Select(i => (double)i / panels).Concat(_battery.Chemistry.Kinks)
             .Where(s => s < 1).Distinct().OrderByDescending(s => s)];
         Next();
@@ -56,8 +58,9 @@ internal sealed class Discharge
         {
             while (_charge > stop)
             {
-                if (!Array.Exists(_load.IsOn, isOn => isOn)) return End(BatteryRunEnd.LastDeviceOff);
-                if (Advance(stop) is BatteryRunEnd end) return End(end);
+                if (!_load.IsAnyOn && _conditions.Count == 0) return End(BatteryRunEnd.LastDeviceOff);
+                if (!_load.IsAnyOn) Rest();
+                else if (Advance(stop) is BatteryRunEnd end) return End(end);
             }
         }
 
@@ -84,6 +87,14 @@ internal sealed class Discharge
         _charge = reached;
         Record();
         return reached > stop ? DropOut(stop) : null;
+    }
+
+    // Nothing draws until the next condition.
+    private void Rest()
+    {
+        _seconds += _secondsLeft;
+        Record();
+        Next();
     }
 
     // The lowest state of charge, to rounding, of which a claim holds that fails at a lower one.
@@ -117,7 +128,6 @@ internal sealed class Discharge
         _condition = _conditions.Dequeue();
         _secondsLeft = _conditions.Count > 0 ? _condition.Duration!.Value.Seconds : double.PositiveInfinity;
         _load = new BatteryLoad(_site, _box, _condition);
-        _capacityShare = _battery.Chemistry.Capacity.ShareAt(_condition.At.BoxCelsius)!.Value;
         _resistanceFactor = _battery.Chemistry.Resistance.ShareAt(_condition.At.BoxCelsius)!.Value;
         for (int i = 0; i < _load.Devices.Count; i++)
         {

@@ -93,6 +93,11 @@ internal readonly record struct Unstated(string What, string Where, string Decid
                 yield return new Unstated(charging, box, "whether the supply carries load and charging current");
             }
 
+            if (backup.Box.BackupTime is not null && backup.InConditions.Count + backup.WithoutCurve.Count == 0)
+            {
+                yield return new Unstated("a condition that lasts and in which a device draws current", box, "how long the battery lasts");
+            }
+
             foreach (Condition condition in backup.WithoutCurve)
             {
                 yield return new Unstated(

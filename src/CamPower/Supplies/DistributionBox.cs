@@ -195,6 +195,9 @@ public sealed class DistributionBox
     /// <summary>The name; never throws.</summary>
     public override string ToString() => Name;
 
+    /// <summary>The most that its outputs ever have: of the supply, or of the full battery without it. [V]</summary>
+    internal double HighestVolts => Math.Max(Supply.Output.HighestVolts, Battery?.OpenCircuitVolts(1) ?? 0);
+
     /// <summary>What feeds a fault of an output: the supply, beside the charged battery where it has one.</summary>
     internal SupplyOutput FaultSource => BesideBattery(double.PositiveInfinity);
 

@@ -173,6 +173,80 @@ public class BatteryRunTests
         static double Drawn(double volts, double ohms) => 2 * 15 / (volts + Math.Sqrt((volts * volts) - (4 * ohms * 15)));
     }
 
+    // 12 V behind 1 Ω and 5 Ω of a heater: 2 A and 10 V at the box. A constant 6 Ω beside a camera of 10 W: V = 12 - (V/5 + 10/V), V² - 10 V + 25/3 = 0, 9.0825 V.
+    [Theory]
+    [InlineData(0, 10)]
+    [InlineData(10, 9.082482904638630)]
+    public void Run_ResistiveLoad_SettlesAtTheBalance(double watts, double expected)
+    {
+        (double, Device)[] feeds = watts > 0 ? [(0, Camera(Ohms(5))), (0, Camera(Watts(watts)))] : [(0, Camera(Ohms(5)))];
+        Assert.Equal(expected, Run(Of(10, ohms: 1), feeds).Points[0].SupplyVoltage.Volts, 1e-9);
+    }
+
+    // Two cameras of 20 W in one circuit of 2 Ω and 1 Ω more carry nothing: the far one goes, and the near one runs alone.
+    [Fact]
+    public void Run_NoOperatingPoint_DropsTheFarOneFirst()
+    {
+        Site site = Chain(Box().WithBattery(Of(6)), [Night], (1, Camera(Watts(20))), (1, Camera(Watts(20))));
+        BatteryRun run = site.RunOnBattery(BoxName, Night);
+        Assert.Equal("camera 2", Assert.Single(run.DropOuts).Device.Name);
+        Assert.Equal(0, run.DropOuts[0].After.Seconds);
+        Assert.True(run.Length.Hours > 2);
+    }
+
+    // A lamp that is off by day: two hours of nothing, then 6 Ah at 3 A. By day alone there is nothing to judge.
+    [Fact]
+    public void Run_NothingDrawsByDay_WaitsForTheNight()
+    {
+        Condition day = new("day", LoadComponents.None, At(), duration: Duration.FromHours(2));
+        Device lamp = Camera(new ComponentDraw(Load.None, infrared: Amperes(3)));
+        Site site = Star(Box().WithBattery(Of(6), backupTime: Duration.FromHours(1)), [Condition.Day(At()), Night], (0.001, lamp));
+        Assert.Equal(4, site.RunOnBattery(BoxName, day, Night).Length.Hours, 1e-7);
+        BackupAssessment backup = Assert.Single(site.Assess().StudyBackup());
+        Assert.Equal("night", Assert.Single(backup.InConditions).Condition.Name);
+        Assert.Equal(Verdict.Holds, backup.Worst!.Lasts.Verdict);
+    }
+
+    // Twelve cells are 25.68 V on a supply of 12 V: in an outage the camera has that.
+    [Fact]
+    public void BatteryOfTwiceTheCells_IsTooMuchForTheCamera()
+    {
+        var battery = new Battery("24 V", BatteryChemistry.ValveRegulatedLeadAcid, 12, ElectricCharge.FromAmpereHours(7), Duration.FromHours(20), ElectricResistance.FromMilliohms(50));
+        SiteAssessment assessment = Star(Box().WithBattery(battery), [Night], (0.1, Camera(Watts(5), Range(9, 15)))).Assess();
+        Assert.Equal(25.68, assessment.Devices[0].NoLoadVoltage.Volts, 1e-9);
+        Assert.Contains(RuleSet.Standard.Check(assessment), f => f.Rule == "overvoltage-at-light-load" && f.Severity == Severity.Danger);
+    }
+
+    // Half of 6 Ah at 0 °C, whether the hour before it was warm or not: 1 A for 3 h.
+    [Fact]
+    public void Run_WarmBeforeCold_HasTheCapacityOfTheCold()
+    {
+        var battery = new Battery("cold", Chemistry(12, 12, 1, 0.5, cold: 0.5), 1, ElectricCharge.FromAmpereHours(6), Duration.FromHours(20), ElectricResistance.FromMilliohms(1));
+        Condition warm = new("warm", LoadComponents.None, At(box: 25), duration: Duration.FromHours(1)), cold = new("cold", LoadComponents.None, At(box: 0));
+        Assert.Equal(3, Star(Box().WithBattery(battery), [cold], (0.001, Camera(Amperes(1)))).RunOnBattery(BoxName, warm, cold).Length.Hours, 1e-7);
+    }
+
+    [Fact]
+    public void SmallestBattery_PassesOverOneWithoutACurveInTheCold()
+    {
+        Condition frost = Condition.Night(At(box: -30));
+        Site site = Star(Box(), [frost], (0.001, Camera(Amperes(1))));
+        BatteryRun? chosen = site.SmallestBatteryFor(BoxName, [BatteryCatalog.Generic12Volt[0], Of(40)], BackupPolicy.CommonPractice, Duration.FromHours(10), frost);
+        Assert.Equal("battery", chosen!.Box.Battery!.Name);
+    }
+
+    // Nobody uses its outputs, and the short is there all the same. A time that nothing can be judged by is asked for.
+    [Fact]
+    public void BatteryOfAnUnusedBox_IsJudgedToo()
+    {
+        var spare = new DistributionBox("spare", Dc(), [new BoxOutput(1, ElectricCurrent.FromAmperes(1))]);
+        Site site = Star((1, Camera(Amperes(1))));
+        var both = new Site("site", site.Conditions, [.. site.Boxes, spare.WithBattery(Of(5, ohms: 0.1), ProtectiveDevice.None, Duration.FromHours(1))], site.Runs, site.Devices);
+        var evidence = new Evidence(both.Assess());
+        Assert.Contains(RuleSet.Standard.Check(evidence.Assessment), f => f.Rule == "battery-fuse-missing" && f.About.Name == "spare");
+        Assert.Contains("spare", evidence.NotStated["a condition that lasts and in which a device draws current"]);
+    }
+
     [Fact]
     public void Run_NoBattery_SaysSo() => Assert.Contains("has no battery",
         Assert.Throws<ArgumentException>(() => Star((1, Camera(Watts(5)))).RunOnBattery(BoxName, Night)).Message, StringComparison.Ordinal);
