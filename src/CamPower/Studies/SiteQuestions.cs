@@ -78,7 +78,7 @@ public static class SiteQuestions
     /// end. At least one.</param>
     /// <remarks>The battery is as warm as the surroundings of the box; its capacity is that of the coldest condition. Boxes
     /// without a battery are off. The voltage of each device is its lowest: the maximum resistance of protective devices. The
-    /// times are exact to better than 1e-6 of themselves.</remarks>
+    /// times are exact to better than 1e-5 of themselves.</remarks>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException">There is no such box, it has no battery, there is no condition, or one before the last states no
     /// duration.</exception>
