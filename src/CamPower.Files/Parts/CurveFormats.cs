@@ -22,13 +22,14 @@ internal static class CurveFormats
 
     /// <summary>A curve over a quantity, of shares up to the whole.</summary>
     internal static Format<ShareCurve<T>> Of<T>(Format<T> over)
-        where T : struct, IQuantity => new MadeFormat<IReadOnlyList<SharePoint<T>>, ShareCurve<T>>(
-            PointsOver(over, AtMostWhole), points => new ShareCurve<T>([.. points]), curve => curve.Points);
+        where T : struct, IQuantity => Curve(over, AtMostWhole);
 
     /// <summary>A curve over a quantity, of shares that may be above the whole.</summary>
     internal static Format<ShareCurve<T>> Above<T>(Format<T> over)
-        where T : struct, IQuantity => new MadeFormat<IReadOnlyList<SharePoint<T>>, ShareCurve<T>>(
-            PointsOver(over, share => share), points => new ShareCurve<T>([.. points]), curve => curve.Points);
+        where T : struct, IQuantity => Curve(over, share => share);
+
+    private static MadeFormat<IReadOnlyList<SharePoint<T>>, ShareCurve<T>> Curve<T>(Format<T> over, Func<Ratio, Ratio> allowed)
+        where T : struct, IQuantity => new(PointsOver(over, allowed), points => new ShareCurve<T>([.. points]), curve => curve.Points);
 
     private static ListFormat<SharePoint<T>> PointsOver<T>(Format<T> over, Func<Ratio, Ratio> allowed)
         where T : struct, IQuantity => new(new ObjectFormat<SharePoint<T>>(o =>

@@ -84,10 +84,6 @@ public sealed class BackupAssessment
         }
     }
 
-    /// <summary>Whether the supply is off, or off again and again, while more is drawn than its limit.</summary>
-    internal bool IsOffWhileOverloaded =>
-        Box.Supply.Output.Overload is OverloadBehavior overload && (overload.ShutsDown || overload.Pulses);
-
     /// <summary>Load and charging current together against the derated rating of the supply, in the worst condition that lasts.</summary>
     public Judgment WhileCharging
     {
@@ -107,6 +103,10 @@ public sealed class BackupAssessment
     public Duration? Recharge => ChargingCurrent is ElectricCurrent charging
         ? Battery.RechargeTime(Ratio.FromPercent(100), charging)
         : null;
+
+    /// <summary>Whether the supply is off, or off again and again, while more is drawn than its limit.</summary>
+    internal bool IsOffWhileOverloaded =>
+        Box.Supply.Output.Overload is OverloadBehavior overload && (overload.ShutsDown || overload.Pulses);
 
     private ElectricCurrent? ChargingCurrent => (Box.Supply.Output as DcOutput)?.ChargingCurrent;
 

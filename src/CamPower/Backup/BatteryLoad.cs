@@ -15,24 +15,21 @@ internal sealed class BatteryLoad
     private const double Close = 1e-12;
 
     private readonly DistributionBox _box;
-    private readonly Part[] _parts;
-    private readonly int[] _partOf;
+    private readonly List<Part> _parts = [];
 
     internal BatteryLoad(Site site, DistributionBox box, Condition condition)
     {
         _box = box;
         var air = new AirOfBoxes(condition.At.BoxCelsius);
-        _parts = [.. site.Feeds.Where(group => group.Feeds.Any(f => ReferenceEquals(f.Box, box)))
-            .Select(group => new Part(group, box, condition, air))];
-        Devices = [.. _parts.SelectMany(p => p.Devices)];
-        _partOf = [.. _parts.SelectMany((p, index) => p.Devices.Select(_ => index))];
-        int first = 0;
-        foreach (Part part in _parts)
+        var devices = new List<FedDevice>();
+        foreach (FeedGroup group in site.Feeds.Where(group => group.Feeds.Any(f => ReferenceEquals(f.Box, box))))
         {
-            part.First = first;
-            first += part.Devices.Count;
+            var part = new Part(group, box, condition, air, first: devices.Count);
+            _parts.Add(part);
+            devices.AddRange(part.Devices);
         }
 
+        Devices = devices;
         Volts = new double[Devices.Count];
         IsOn = [.. Devices.Select((_, i) => PartOf(i).Draws(i))];
     }
@@ -120,7 +117,7 @@ internal sealed class BatteryLoad
         ? ShareOf(device) < ShareOf(other)
         : PartOf(device).OhmsTo(device) > PartOf(other).OhmsTo(other);
 
-    private Part PartOf(int device) => _parts[_partOf[device]];
+    private Part PartOf(int device) => _parts.FindLast(part => part.First <= device)!;
 
     private double ShareOf(int device) => Volts[device] / DropOutOf(device);
 
@@ -134,8 +131,9 @@ internal sealed class BatteryLoad
         private readonly double[] _volts;
         private readonly int[] _own;
 
-        internal Part(FeedGroup group, DistributionBox box, Condition condition, AirOfBoxes air)
+        internal Part(FeedGroup group, DistributionBox box, Condition condition, AirOfBoxes air, int first)
         {
+            First = first;
             _circuit = FeedCircuit.Of(group, condition.At.CableCelsius, air);
             _loads = FeedSolver.LoadsIn(condition, group, condition.MotorsMoving ?? int.MaxValue);
             _volts = new double[_loads.Length];
@@ -146,7 +144,7 @@ internal sealed class BatteryLoad
         }
 
         /// <summary>The place of its first device among those of the box.</summary>
-        internal int First { get; set; }
+        internal int First { get; }
 
         internal IReadOnlyList<FedDevice> Devices { get; }
 
