@@ -627,4 +627,29 @@ public static class Sources
     public static Citation LithiumIronPhosphateBattery { get; } = new(
         "Common practice, no source", CitationKind.FromMemory, null,
         "lithium iron phosphate: 3.2 V to 3.3 V a cell over most of the charge, end 2.5 V, no charging below 0 °C");
+
+    /// <summary>Diameters of round copper wire.</summary>
+    public static Citation WireDiameter { get; } = new(
+        "ASTM B258, standard nominal diameters of AWG round wire; ASTM B3, soft or annealed copper wire", CitationKind.FromMemory, null,
+        "diameter within 1 % of the nominal one, so resistance within 2 %");
+
+    /// <summary>Standard uncertainty of a range.</summary>
+    public static Citation UncertaintyGuide { get; } = new(
+        "JCGM 100, Evaluation of measurement data: guide to the expression of uncertainty in measurement", CitationKind.FromMemory, "2008",
+        "4.3.7 rectangular, half width over √3; 4.3.9 triangular, half width over √6; 5.1.2 combination");
+
+    /// <summary>The inverse of the normal distribution.</summary>
+    public static Citation NormalQuantile { get; } = new(
+        "M. J. Wichura, Algorithm AS 241: the percentage points of the normal distribution, Applied Statistics 37", CitationKind.FromMemory,
+        "1988", "PPND16");
+
+    /// <summary>A generator of random numbers that is a function of a counter.</summary>
+    public static Citation CounterGenerator { get; } = new(
+        "J. K. Salmon and others, Parallel random numbers: as easy as 1, 2, 3, SC11", CitationKind.FromMemory, "2011", "Philox4x32-10");
+
+    /// <summary>What the user of the library states.</summary>
+    public static Citation StatedByUser { get; } = new("Stated by the user", CitationKind.Declared);
+
+    /// <summary>What the site states of one of its parts.</summary>
+    public static Citation StatedBySite { get; } = new("Stated by the site", CitationKind.Declared);
 }
