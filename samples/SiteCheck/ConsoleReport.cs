@@ -29,6 +29,7 @@ internal sealed class ConsoleReport(SiteReport report, Evidence evidence, int wi
         if (shown.IsEverything) ConditionList.Write(page, report.Assessment.Site);
         WriteBoxes(page, shown);
         if (shown.IsEverything) WriteReceptacles(page, evidence.Receptacles);
+        if (shown.IsEverything) WriteMains(page);
         WriteEnd(page, shown);
         return page;
     }
@@ -93,6 +94,12 @@ internal sealed class ConsoleReport(SiteReport report, Evidence evidence, int wi
         page.Blank();
         page.Line("What the boxes take from the line:");
         foreach (ReceptacleAssessment receptacle in receptacles) page.Text(receptacle.ToString(), indent: 2);
+    }
+
+    private void WriteMains(Page page)
+    {
+        foreach (BreakerAssessment breaker in evidence.Breakers) page.Text(breaker.ToString(), indent: 2);
+        if (report.Assessment.Site.Conditions.Any(c => c.HoursAYear is not null)) page.Text(evidence.Energy.ToString(), indent: 2);
     }
 
     private static void WriteEnd(Page page, Shown shown)

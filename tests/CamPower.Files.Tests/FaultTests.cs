@@ -31,6 +31,18 @@ public class FaultTests
     // A run that feeds itself, a junction fed twice.
     [InlineData("{ \"junction\": \"slipway\" }", "{ \"junction\": ¶\"slip end\" }", "$.runs[1].from.junction", "goes round in a ring")]
     [InlineData("\"to\": \"desk\"", "\"to\": ¶\"slip end\"", "$.runs[3].to", "slip end is fed already", "$.devices[3].at")]
+    // Breakers and energy.
+    [InlineData("\"instantaneousTo\": 11", "\"instantaneousTo\": ¶5", "$.breakers[0].instantaneousTo", "instantaneousTo must be from 6 to 100, but is 5")]
+    [InlineData("\"instantaneousFrom\": 6", "\"instantaneousFrom\": ¶0.5", "$.breakers[0].instantaneousFrom", "instantaneousFrom must be from 1 to 100, but is 0.5")]
+    [InlineData("\"type\": \"B\"", "\"type\": ¶\"E\"", "$.breakers[1].type", "'E' is not a type of breaker")]
+    [InlineData("\"residualCurrent\": \"30 mA\"", "\"residualCurrent\": ¶\"0 mA\"", "$.breakers[1].residualCurrent", "residualCurrent must be above 0 A")]
+    [InlineData("\"breaker\": \"shed breaker\"", "\"breaker\": ¶\"shed braker\"", "$.receptacles[0].breaker", "did you mean 'shed breaker'?")]
+    [InlineData("\"inrushCurrent\": \"40 A\", \"inrushIntegral\": ", "\"inrushIntegral\": ¶", "$.boxes[0].supply.input.inrushIntegral", "needs its peak current")]
+    [InlineData("\"leakageCurrent\": \"0.75 mA\"", "\"leakageCurrent\": ¶\"-1 mA\"", "$.boxes[0].supply.input.leakageCurrent", "leakageCurrent must be at least 0 A")]
+    [InlineData("\"standbyPower\": \"500 mW\"", "\"standbyPower\": ¶\"-5 mW\"", "$.boxes[0].supply.input.standbyPower", "standbyPower must be at least 0 W")]
+    [InlineData("\"hoursAYear\": \"20 d\"", "\"hoursAYear\": ¶\"200 d\"", "$.conditions[3].hoursAYear", "with it the conditions hold for 8800 h, and a year has 8784 h")]
+    [InlineData("\"hoursAYear\": \"4000 h\"", "\"hoursAYear\": ¶\"9000 h\"", "$.conditions[1].hoursAYear", "hoursAYear must be from 0 h to 8784 h")]
+    [InlineData("\"perKilowattHour\": 0.32", "\"perKilowattHour\": ¶-1", "$.energyPrice.perKilowattHour", "perKilowattHour must be from 0 to 1000000000")]
     // Batteries.
     [InlineData("\"capacity\": \"26 Ah\"", "\"capacity\": ¶\"26 A\"", "$.boxes[0].battery.capacity", "has the wrong unit: a charge is written in Ah or mAh")]
     [InlineData("\"capacity\": \"26 Ah\"", "\"capacity\": ¶\"0 Ah\"", "$.boxes[0].battery.capacity", "capacity must be above 0 Ah")]

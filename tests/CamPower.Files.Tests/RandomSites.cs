@@ -25,7 +25,8 @@ public static class RandomSites
             Cable[] cables = Many(1, 4, i => Cable(Name("cable", i)));
             Device[] models = Many(1, 4, i => Model(Name("model", i)));
             Cabinet[] cabinets = [.. Many(0, 2, i => new Cabinet(Name("cabinet", i), Enclosure()))];
-            Receptacle[] receptacles = Many(1, 3, i => new Receptacle(Name("receptacle", i), Volts(100, 240), Amperes(1, 30), Chance(0.5) ? Ratio.FromPercent(Number(50, 100)) : null));
+            CircuitBreaker[] breakers = Many(1, 3, i => Breaker(Name("breaker", i)));
+            Receptacle[] receptacles = Many(1, 3, i => new Receptacle(Name("receptacle", i), Volts(100, 240), Amperes(1, 30), Chance(0.5) ? Ratio.FromPercent(Number(50, 100)) : null, Chance(0.5) ? Pick(breakers) : null));
             DistributionBox[] boxes = Many(1, 3, i => Chance(0.4) ? Box(Name("box", i), cabinets).WithReceptacle(Pick(receptacles)) : Box(Name("box", i), cabinets));
             var runs = new List<SiteRun>();
             for (int i = 0, count = _random.Next(0, 7); i < count; i++)
@@ -41,7 +42,7 @@ public static class RandomSites
             GroundBond[] bonds = [.. links.Where(_ => Chance(0.3)).Select(l => new GroundBond(l.Ground, Pick(boxes).Name, Shield())).DistinctBy(b => b.ToString())];
             return new Site(Name("site", 0), Many(1, 4, i => Condition(Name("condition", i))), boxes, runs, devices, links, bonds,
                 Chance(0.4) ? Length.From(Number(-400, 8900), Pick(LengthUnit.Meter, LengthUnit.Millimeter)) : null,
-                Ties(boxes));
+                Ties(boxes), Chance(0.4) ? new EnergyPrice(Number(0, 1), Name("currency", 0)) : null);
         }
 
         // Two different outputs of whatever boxes, if there are two.
@@ -147,7 +148,7 @@ public static class RandomSites
         private Condition Condition(string name) => new(name, (LoadComponents)_random.Next(0, 16), new Surroundings(Warm(), Warm(), Warm(), Chance(0.3) ? Irradiance.FromWattsPerSquareMeter(Number(0, 1200)) : null),
             Chance(0.5) ? _random.Next(0, 5) : null,
             Chance(0.5) ? Duration.From(Number(0, 100), Pick(DurationUnit.Second, DurationUnit.Minute, DurationUnit.Hour, DurationUnit.Day)) : null,
-            Chance(0.3) ? Volts(80, 270) : null);
+            Chance(0.3) ? Volts(80, 270) : null, Chance(0.3) ? Duration.From(Number(0, 90), Pick(DurationUnit.Hour, DurationUnit.Day)) : null);
 
         private Temperature Warm()
         {
@@ -279,7 +280,19 @@ public static class RandomSites
         private ElectricCapacitance Capacitance() => ElectricCapacitance.From(Number(1, 9000),
             Pick(ElectricCapacitanceUnit.Nanofarad, ElectricCapacitanceUnit.Microfarad, ElectricCapacitanceUnit.Millifarad, ElectricCapacitanceUnit.Farad));
 
-        private SupplyInput Input() => new(Maybe(Range), Chance(0.5) ? Amperes(5, 60) : null, Maybe(Loads), Maybe(Loads));
+        private SupplyInput Input()
+        {
+            ElectricCurrent? inrush = Chance(0.5) ? Amperes(5, 60) : null;
+            return new(Maybe(Range), inrush, Maybe(Loads), Maybe(Loads), inrush is not null && Chance(0.5) ? JouleIntegral.FromAmpereSquaredSeconds(Number(0.01, 50)) : null,
+                Chance(0.5) ? Amperes(5, 90) : null, Chance(0.5) ? Amperes(0, 0.01) : null, Chance(0.5) ? Power.FromMilliwatts(_random.Next(0, 5000)) : null);
+        }
+
+        private CircuitBreaker Breaker(string name) => _random.Next(3) switch
+        {
+            0 => CircuitBreaker.TypeB(name, Amperes(1, 30)),
+            1 => CircuitBreaker.TypeD(name, Amperes(1, 30), Amperes(0.01, 0.3)),
+            _ => new CircuitBreaker(name, Amperes(1, 30), Number(1, 10), Number(10, 20)),
+        };
 
         private ShareCurve<Ratio> Loads() => new(Many(2, 5, i => new SharePoint<Ratio>(Ratio.FromPercent(10 + (i * Number(20, 25))), Ratio.FromPercent(Number(30, 99)))));
 

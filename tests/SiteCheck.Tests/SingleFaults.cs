@@ -33,6 +33,15 @@ internal static class SingleFaults
         boxes/yard box/battery = { "name": "nine cells", "cells": 9, "capacity": "40 Ah", "ratedOver": "5 h", "resistance": "12 mohm", "protection": "{{fuse}}", "backupTime": "{{backupTime}}", "chemistry": { "name": "nickel-cadmium", "source": "data sheet of the cells", "charge": [{ "charge": "0 %", "voltage": "1.15 V", "resistance": "150 %" }, { "charge": "100 %", "voltage": "1.4 V", "resistance": "100 %" }], "capacity": [{ "at": "-20 C", "share": "70 %" }, { "at": "25 C", "share": "100 %" }, { "at": "50 C", "share": "100 %" }], "resistance": [{ "at": "-20 C", "share": "200 %" }, { "at": "25 C", "share": "100 %" }, { "at": "50 C", "share": "100 %" }], "rateExponent": {{exponent}}, "cutOff": "1 V", "float": "{{floating}}", "floatPerKelvin": "0 V", "chargeFactor": 1.3, "coldestCharging": "{{coldest}}" } }
         """;
 
+    private static string Breaker(string inrush, string warm, string leakage) => $$"""
+        breakers = [{ "name": "dock breaker", "rating": "10 A", "type": "B", "residualCurrent": "30 mA" }]
+        receptacles = [{ "name": "dock receptacle", "voltage": "120 V", "rating": "15 A", "breaker": "dock breaker" }]
+        boxes/dock adapter/receptacle = "dock receptacle"
+        boxes/dock adapter/supply/input/inrushCurrent = "{{inrush}}"
+        boxes/dock adapter/supply/input/warmInrushCurrent = "{{warm}}"
+        boxes/dock adapter/supply/input/leakageCurrent = "{{leakage}}"
+        """;
+
     public static IReadOnlyList<SingleFault> All { get; } =
     [
         new("the leads of a camera are swapped", "devices/gate plate/leadsReversed = true", "reversed-polarity: gate plate"),
@@ -322,6 +331,14 @@ internal static class SingleFaults
             boxes/dock adapter/supply/input/voltage/highest = "132 V"
             """,
             "receptacle-voltage-outside-supply-range: dock adapter"),
+
+        // 60 A / √2 are 42.4 A of the 30 A up to which 10 A of type B hold, whatever the 25 A of a warm start.
+        new("a supply with a large inrush on a small breaker", Breaker(inrush: "60 A", warm: "25 A", leakage: "1 mA"), "start-may-trip-breaker: dock breaker"),
+
+        // 10 mA of the 9 mA that are 30 % of 30 mA.
+        new("an adapter that leaks a third of what the residual-current device is for", Breaker(inrush: "40 A", warm: "42 A", leakage: "10 mA"),
+            "leakage-may-trip-residual-device: dock breaker"),
+        new("an adapter on a breaker, all of it stated", Breaker(inrush: "40 A", warm: "42 A", leakage: "9 mA")),
 
         // Nothing runs from the second supply; it takes no more than its least loss, and the cabinet is large.
         new("24 V in the cabinet of a 12 V adapter",

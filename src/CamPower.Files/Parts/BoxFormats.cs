@@ -1,12 +1,37 @@
+using System;
 using System.Collections.Generic;
 using System.Linq;
 using CamPower.Files.Formats;
+using UnitsNet;
 
 namespace CamPower.Files.Parts;
 
 /// <summary>Boxes, their outputs, and the receptacles that they are plugged into.</summary>
 internal static class BoxFormats
 {
+    // Not below any lower edge.
+    private const double MostMultiple = 100;
+
+    private static readonly ObjectFormat<CircuitBreaker> BreakerFormat = new(o =>
+    {
+        var name = o.Required("name", "The name by which receptacles refer to it.", Words.Name, x => x.Name);
+        var rating = o.Required("rating", "Its rated current.", Quantities.Current, x => x.Rating);
+        var type = o.OfForm("type", "Its type, which states the band in which it trips at once.", Words.BreakerType, TypeOf);
+        var from = o.OfForm("instantaneousFrom", "Lower edge of the band in which it trips at once, over its rated current.",
+            Quantities.Plain, x => TypeOf(x) is null ? x.InstantaneousFrom : null);
+        var to = o.OfForm("instantaneousTo", "Upper edge of that band, over its rated current.", Quantities.Plain,
+            x => TypeOf(x) is null ? x.InstantaneousTo : null).Else(MostMultiple);
+        var residual = o.Optional("residualCurrent", "Rated residual operating current; left out where it has no residual-current device.",
+            Quantities.Current, x => x.ResidualCurrent);
+        o.OneOf(new Form(type), new Form(from, to));
+        return at => from.IsGiven(at) || to.IsGiven(at)
+            ? new CircuitBreaker(name[at], rating[at], from[at], to[at], residual[at])
+            : type[at](name[at], rating[at], residual[at]);
+    });
+
+    /// <summary>The breakers of the receptacles' circuits.</summary>
+    internal static PartList<CircuitBreaker> Breakers { get; } = new("breaker", BreakerFormat, x => x.Name) { MayBeLeftOut = true };
+
     private static readonly ObjectFormat<Receptacle> ReceptacleFormat = new(o =>
     {
         var name = o.Required("name", "The name by which boxes refer to it.", Words.Name, x => x.Name);
@@ -14,7 +39,9 @@ internal static class BoxFormats
         var rating = o.Required("rating", "The current that it is rated for.", Quantities.Current, x => x.Rating);
         var share = o.Optional("share", "Share of its rating that may be loaded continuously; 80 % where it is left out.", Quantities.Share,
             x => x.Share);
-        return at => new Receptacle(name[at], voltage[at], rating[at], share[at]);
+        var breaker = o.Optional("breaker", "Name of the breaker of its circuit; left out where it is not stated.", Breakers.Reference,
+            x => x.Breaker);
+        return at => new Receptacle(name[at], voltage[at], rating[at], share[at], breaker[at]);
     });
 
     private static readonly ObjectFormat<BoxOutput> Output = new(o =>
@@ -97,6 +124,10 @@ internal static class BoxFormats
                     name[at], supply[at], outputs[at], outputLimit[at], ofEach[at], terminals[at], claimed[at]);
         }
     });
+
+    private static Func<string, ElectricCurrent, ElectricCurrent?, CircuitBreaker>? TypeOf(CircuitBreaker breaker) =>
+        Words.BreakerType.Values.FirstOrDefault(make => make(breaker.Name, breaker.Rating, null) is CircuitBreaker typed
+            && typed.InstantaneousFrom.Equals(breaker.InstantaneousFrom) && typed.InstantaneousTo.Equals(breaker.InstantaneousTo));
 
     private static bool HasEqualOutputs(DistributionBox box)
     {

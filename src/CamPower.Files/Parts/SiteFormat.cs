@@ -51,12 +51,20 @@ internal static class SiteFormat
         };
     });
 
+    private static readonly ObjectFormat<EnergyPrice> Price = new(o =>
+    {
+        var perKilowattHour = o.Required("perKilowattHour", "Its price, in the currency.", Quantities.Plain, p => p.PerKilowattHour);
+        var currency = o.Required("currency", "The currency as it is printed.", Words.Name, p => p.Currency);
+        return at => new EnergyPrice(perKilowattHour[at], currency[at]);
+    });
+
     private static readonly ObjectFormat<Content> File = new(o =>
     {
         o.Required("formatVersion", "Version of the format: 1.", new NumberFormat(Version), _ => Version);
         var name = o.Required("name", "Name of the site.", Words.Name, c => c.Site.Name);
         var altitude = o.Optional("altitude", "Its height above sea level; left out where it does not matter.", Quantities.Length,
             c => c.Site.Altitude);
+        var price = o.Optional("energyPrice", "What a kilowatt-hour from the mains costs.", Price, c => c.Site.EnergyPrice);
         o.Required("cables", "The kinds of cable that the runs are made of.", CableFormats.Cables, c => c.Cables);
         o.Required("models", "The models of camera and other device.", DeviceFormats.Models, c => c.Models);
         o.Optional("protectiveDevices", "The protective devices of outputs and batteries, beside those of the library.",
@@ -65,6 +73,7 @@ internal static class SiteFormat
             c => IfAny(c.Cabinets));
         var conditions = o.Required("conditions", "The conditions that the site must survive; at least one.",
             new ListFormat<Condition>(ConditionFormats.Condition, "a site needs at least one condition"), c => c.Site.Conditions);
+        o.Optional("breakers", "The breakers of the circuits of receptacles.", BoxFormats.Breakers, c => IfAny(c.Breakers));
         o.Optional("receptacles", "The receptacles that boxes are plugged into.", BoxFormats.Receptacles, c => IfAny(c.Receptacles));
         var boxes = o.Required("boxes", "The distribution boxes and adapters.", new ListFormat<DistributionBox>(BoxFormats.Box),
             c => c.Site.Boxes);
@@ -84,8 +93,9 @@ internal static class SiteFormat
             StructureCheck.Note(at, conditions[at], boxes[at], runs[at], devices[at], links[at] ?? [], bonds[at] ?? [], ties[at] ?? []);
             Site site = at.HasError
                 ? other
-                : new Site(name[at], conditions[at], boxes[at], runs[at], devices[at], links[at], bonds[at], altitude[at], ties[at]);
-            return new Content(site, [], [], [], [], [], [], []);
+                : new Site(name[at], conditions[at], boxes[at], runs[at], devices[at], links[at], bonds[at], altitude[at], ties[at],
+                    price[at]);
+            return new Content(site, [], [], [], [], [], [], [], []);
         };
     });
 
@@ -127,7 +137,7 @@ internal static class SiteFormat
     private sealed record Content(
         Site Site, IReadOnlyList<SiteRun> Runs, IReadOnlyList<SiteDevice> Devices, IReadOnlyList<Cable> Cables,
             IReadOnlyList<Device> Models, IReadOnlyList<ProtectiveDevice> ProtectiveDevices,
-        IReadOnlyList<Cabinet> Cabinets, IReadOnlyList<Receptacle> Receptacles)
+        IReadOnlyList<Cabinet> Cabinets, IReadOnlyList<CircuitBreaker> Breakers, IReadOnlyList<Receptacle> Receptacles)
     {
         /// <summary>What a file of a site holds, with a name for each part.</summary>
         /// <exception cref="ArgumentException">Two parts that differ have the same name.</exception>
@@ -140,6 +150,7 @@ internal static class SiteFormat
             names.Add(ProtectionFormats.Devices,
                 site.Boxes.SelectMany(b => b.Outputs.Select(o => o.Protection).Append(b.BatteryProtection)).OfType<ProtectiveDevice>()),
             names.Add(EnclosureFormats.Cabinets, site.Cabinets),
+            names.Add(BoxFormats.Breakers, site.Boxes.Select(b => b.Receptacle?.Breaker).OfType<CircuitBreaker>()),
             names.Add(BoxFormats.Receptacles, site.Boxes.Select(b => b.Receptacle).OfType<Receptacle>()));
     }
 }

@@ -28,7 +28,14 @@ internal static class SupplyFormats
             CurveFormats.Of(Quantities.Share), i => i.Efficiency);
         var powerFactor = o.Optional("powerFactor", "Power in over apparent power in, against the load as a share of the rated current.",
             CurveFormats.Of(Quantities.Share), i => i.PowerFactor);
-        return at => new SupplyInput(voltage[at], inrush[at], efficiency[at], powerFactor[at]);
+        var integral = o.Optional("inrushIntegral", "The I2t of that inrush.", Quantities.JouleIntegral, i => i.InrushIntegral);
+        var warm = o.Optional("warmInrushCurrent", "The peak current as it is switched on again while its inrush limiter is warm.",
+            Quantities.Current, i => i.WarmInrushCurrent);
+        var leakage = o.Optional("leakageCurrent", "Its current to protective earth in service.", Quantities.Current,
+            i => i.LeakageCurrent);
+        var standby = o.Optional("standbyPower", "Power in without any load.", Quantities.Power, i => i.StandbyPower);
+        return at => new SupplyInput(voltage[at], inrush[at], efficiency[at], powerFactor[at],
+            at[inrush].HasError ? null : integral[at], warm[at], leakage[at], standby[at]);
     });
 
     /// <summary>A supply.</summary>

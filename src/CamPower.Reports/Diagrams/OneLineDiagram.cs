@@ -53,8 +53,16 @@ internal sealed class OneLineDiagram
         string load = Invariant($"{worst.TotalCurrent.Amperes:0.00} A of {worst.DeratedRating.Amperes:0.00} A");
         _pen.Text(Margin, y + 30, _box.Box.Supply.Name, SupplyRoom);
         _pen.Text(Margin, y + 44, load, SupplyRoom);
-        double marks = _pen.Marks(Margin, y + 56, MarksOf(SubjectKind.Box, _box.Box.Name), SupplyRoom);
-        return 56 + marks;
+        double below = 56;
+        if (_box.Box.Receptacle is { Breaker: CircuitBreaker breaker } receptacle)
+        {
+            _pen.Text(Margin, y + below + 2, $"on {receptacle}, {breaker}", SupplyRoom);
+            IReadOnlyList<DiagramMark> mains =
+                [.. MarksOf(SubjectKind.Receptacle, receptacle.Name), .. MarksOf(SubjectKind.Breaker, breaker.Name)];
+            below += 14 + _pen.Marks(Margin, y + below + 14, mains, SupplyRoom);
+        }
+
+        return below + _pen.Marks(Margin, y + below, MarksOf(SubjectKind.Box, _box.Box.Name), SupplyRoom);
     }
 
     private void Output(OutputAssessment output)

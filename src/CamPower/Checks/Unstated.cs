@@ -22,7 +22,7 @@ internal readonly record struct Unstated(string What, string Where, string Decid
     {
         IEnumerable<Unstated> found = OfFaults(evidence).Concat(OfProtection(evidence)).Concat(OfStarts(evidence.Assessment))
             .Concat(OfInrush(evidence.Assessment)).Concat(OfBackup(evidence)).Concat(OfHeat(evidence.Assessment))
-            .Concat(OfReceptacles(evidence)).Concat(OfShields(evidence.Assessment));
+            .Concat(OfReceptacles(evidence)).Concat(OfBreakers(evidence)).Concat(OfShields(evidence.Assessment));
         return [.. found.Distinct()];
     }
 
@@ -116,6 +116,21 @@ internal readonly record struct Unstated(string What, string Where, string Decid
         from draw in receptacle.Worst.Draws
         where draw.Current is null
         select new Unstated("power factor of the supply", draw.Box.Name, "current of the receptacle", HasRuleOfItsOwn: true);
+
+    private static IEnumerable<Unstated> OfBreakers(Evidence evidence)
+    {
+        const string start = "whether a start trips the breaker";
+        foreach (DistributionBox box in evidence.Breakers.SelectMany(b => b.Boxes))
+        {
+            SupplyInput? input = box.Supply.Input;
+            if (input?.InrushCurrent is null) yield return new Unstated("cold inrush current of the supply", box.Name, start);
+            if (input?.WarmInrushCurrent is null) yield return new Unstated("warm inrush current of the supply", box.Name, start);
+            if (input?.LeakageCurrent is null && box.Receptacle!.Breaker!.ResidualCurrent is not null)
+            {
+                yield return new Unstated("leakage current of the supply", box.Name, "whether leakage trips the residual-current device");
+            }
+        }
+    }
 
     private static IEnumerable<Unstated> OfShields(SiteAssessment assessment) =>
         from shield in assessment.Shields

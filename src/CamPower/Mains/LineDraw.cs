@@ -21,7 +21,8 @@ namespace CamPower.Mains;
 public sealed class LineDraw
 {
     private readonly double _lineVolts, _outVolts, _outAmperes;
-    private readonly double? _efficiency, _powerFactor;
+    private readonly double _shareOfFirstPoint;
+    private readonly double? _efficiency, _powerFactor, _standbyWatts;
 
     internal LineDraw(DistributionBox box, double amperes, double lineVolts)
     {
@@ -33,6 +34,8 @@ public sealed class LineDraw
         _outVolts = output.HighestVolts;
         _outAmperes = load * output.RatedAmperes;
         _efficiency = efficiency?.ShareAt(load);
+        _standbyWatts = box.Supply.Input?.StandbyWatts;
+        _shareOfFirstPoint = load > 0 ? amperes / _outAmperes : 0;
         _powerFactor = powerFactor?.ShareAt(load);
     }
 
@@ -59,6 +62,12 @@ public sealed class LineDraw
     internal Judgment LowestLine => Box.Supply.Input?.Lowest(_lineVolts) ?? default;
 
     internal double? Amperes => Voltamperes / _lineVolts;
+
+    /// <summary>Power from the line over time. Below the first point of the curves it falls to the standby power, where that is stated.
+    /// [W]</summary>
+    internal double? MeanWatts => _shareOfFirstPoint < 1 && _standbyWatts is double standby
+        ? _shareOfFirstPoint > 0 ? standby + ((Watts - standby) * _shareOfFirstPoint) : standby
+        : Watts;
 
     private double OutWatts => _outVolts * _outAmperes;
 

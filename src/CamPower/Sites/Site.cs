@@ -27,6 +27,7 @@ public sealed class Site
     /// <param name="altitude">Its height above the sea, from -500 m to 9000 m; null where it does not matter: no supply is derated by it
     /// then. [m]</param>
     /// <param name="ties">Outputs that are joined; null for none.</param>
+    /// <param name="energyPrice">What a kilowatt-hour from the mains costs; null where it is not stated.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty, there is no condition, or the parts do not make up a site: a
     /// name is used twice, something names what is not there, a run is not fed by one box. The message lists every such error; the inner
@@ -34,7 +35,7 @@ public sealed class Site
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="altitude"/> is outside its range.</exception>
     public Site(string name, IEnumerable<Condition> conditions, IEnumerable<DistributionBox> boxes, IEnumerable<SiteRun> runs,
         IEnumerable<SiteDevice> devices, IEnumerable<VideoLink>? videoLinks = null, IEnumerable<GroundBond>? bonds = null,
-        Length? altitude = null, IEnumerable<OutputTie>? ties = null)
+        Length? altitude = null, IEnumerable<OutputTie>? ties = null, EnergyPrice? energyPrice = null)
     {
         Name = Require.Name(name, nameof(name));
         Conditions = Require.Items(conditions, nameof(conditions));
@@ -55,6 +56,7 @@ public sealed class Site
 
         Cabinets = Boxes.Select(b => b.Cabinet).OfType<Cabinet>().Distinct().ToList().AsReadOnly();
         Altitude = altitude;
+        EnergyPrice = energyPrice;
         AltitudeMeters = altitude is Length height ? AltitudeDerating.MetersOf(height, nameof(altitude)) : 0;
         Feeds = FeedGroup.AllOf(this);
     }
@@ -89,6 +91,9 @@ public sealed class Site
     /// <summary>Its height above the sea; null where it does not matter: no supply is derated by it then. [m]</summary>
     public Length? Altitude { get; }
 
+    /// <summary>What a kilowatt-hour from the mains costs; null where it is not stated.</summary>
+    public EnergyPrice? EnergyPrice { get; }
+
     internal double AltitudeMeters { get; }
 
     /// <summary>Where each name of its parts leads.</summary>
@@ -120,7 +125,7 @@ public sealed class Site
         IEnumerable<SiteRun>? runs = null, IEnumerable<SiteDevice>? devices = null,
         IEnumerable<VideoLink>? videoLinks = null, IEnumerable<GroundBond>? bonds = null, IEnumerable<OutputTie>? ties = null) => new(
         Name, conditions ?? Conditions, boxes ?? Boxes, runs ?? Runs, devices ?? Devices,
-        videoLinks ?? VideoLinks, bonds ?? Bonds, Altitude, ties ?? Ties);
+        videoLinks ?? VideoLinks, bonds ?? Bonds, Altitude, ties ?? Ties, EnergyPrice);
 
     /// <summary>The box of a name.</summary>
     internal DistributionBox BoxNamed(string name, string parameter) =>

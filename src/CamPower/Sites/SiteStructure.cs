@@ -21,6 +21,8 @@ internal sealed class SiteStructure(Site site)
         .. Repeated(VideoLinks, "Device", site.VideoLinks.Select(l => l.Device), device => $"{device} has a video link already"),
         .. Repeated(Bonds, "Ground", site.Bonds.Select(b => b.ToString()), bond => $"the {bond} is there already"),
         .. SharedErrors(nameof(DistributionBox.Receptacle), b => b.Receptacle, o => o.Name),
+        .. SharedErrors(nameof(Receptacle.Breaker), b => b.Receptacle?.Breaker, o => o.Name),
+        .. YearErrors(),
         .. Each(Runs, "From", site.Runs, (i, run) => OriginError(run.From) ?? RingError(i, run)),
         .. Each(Runs, "ReturnAt", site.Runs, ReturnError),
         .. Each(Devices, "At", site.Devices, (_, device) => JunctionError(device.At)),
@@ -31,6 +33,16 @@ internal sealed class SiteStructure(Site site)
         .. TieErrors(),
         .. Each(Conditions, "At", site.Conditions, (_, condition) => TemperatureError(condition.At.CableCelsius)),
     ];
+
+    // What is added up over a year must fit into one.
+    private IEnumerable<SiteError> YearErrors()
+    {
+        double hours = 0;
+        return Each(Conditions, nameof(Condition.HoursAYear), site.Conditions, (_, condition) =>
+            condition.HoursAYear is not null && Limits.IsAbove(hours += condition.HoursAYear.Value.Hours, Condition.HoursOfAYear)
+                ? FormattableString.Invariant($"with it the conditions hold for {hours:G6} h, and a year has {Condition.HoursOfAYear} h")
+                : null);
+    }
 
     private static IEnumerable<SiteError> Each<T>(string list, string member, IReadOnlyList<T> parts, Func<int, T, string?> errorOf)
     {

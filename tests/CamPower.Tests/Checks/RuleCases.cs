@@ -15,7 +15,7 @@ namespace CamPower.Tests.Checks;
 /// <summary>For every rule a small site that it speaks of and a neighbor a hair inside the limit. The numbers are worked out by hand.</summary>
 internal static class RuleCases
 {
-    private const double Hair = 1e-6;
+    private const double Hair = 1e-6, Sqrt2 = 1.4142135623730951;
 
     // 12 V, 2.6 Ω, 12.5 W: (12 ± √14)/2.
     private const double Settles = 7.870828693386971, Unstable = 4.129171306613029;
@@ -108,6 +108,12 @@ internal static class RuleCases
             "receptacle", HalfDraw, HalfDraw - (0.8 * Hair), "A", "day"),
         new("ground-loop-hum-unknown", Severity.Note, Hum(null), Hum(0), "returns"),
         new("receptacle-load-unknown", Severity.Note, Receptacles.Plugged(1, Dc().WithEfficiency(0.9)), Receptacles.Plugged(1, Receptacles.Sheet()), "receptacle", Condition: "day"),
+
+        // 16 A of type B hold 48 A, a crest of 67.88 A (IEC 60898-1, from memory).
+        new("start-may-trip-breaker", Severity.Caution, Breakers.On(Breakers.B16, peak: (48 * Sqrt2) + Hair), Breakers.On(Breakers.B16, peak: 48 * Sqrt2), "breaker", 48 + (Hair / Sqrt2), 48, "A"),
+
+        // 30 % of 30 mA are 9 mA (IEC 60364-5-53, from memory).
+        new("leakage-may-trip-residual-device", Severity.Caution, Breakers.On(Breakers.B16, leakage: 0.009 + Hair), Breakers.On(Breakers.B16, leakage: 0.009), "breaker", 0.009 + Hair, 0.009, "A"),
 
         // A 12.5 A supply gives 9.375 A at 60 °C by the generic curve (common practice, no source).
         new("supply-above-derated-rating", Severity.Failure, Loaded(9.375 + Hair, 12.5, Warm), Loaded(9.375, 12.5, Warm), "box", 9.375 + Hair, 9.375, "A", "night"),
