@@ -182,6 +182,10 @@ public static class Sources
     public static Citation MarginPolicy { get; } = new(
         "Default policy of this package, no source", CitationKind.CommonPractice, null, "2 % of the lowest accepted voltage; set your own");
 
+    /// <summary>How exactly a supply is set by hand.</summary>
+    public static Citation SetPointPractice { get; } = new(
+        "Common practice: a handheld meter on DC volts, no source", CitationKind.CommonPractice, null, "0.5 % of the reading");
+
     /// <summary>How much voltage at mains frequency a video shield may carry.</summary>
     public static Citation HumPolicy { get; } = new(
         "Default policy of this package, no source", CitationKind.CommonPractice, null, "10 mV RMS along the shield; set your own");
