@@ -127,9 +127,10 @@ public static partial class Rules
             select rule.Find(Subject.Of(device.Device),
                 Invariant($"It gets up to {device.LightLoadVolts:0.00} V at light load; ") +
                 Invariant($"it accepts at most {device.Worst.Accepted!.HighestVolts:0.##} V."),
-                device.AtLightLoad.Value, device.AtLightLoad.Limit));
+                device.AtLightLoad.Value, device.AtLightLoad.Limit, remedy: RemedyOf(device)));
 
     /// <summary>A device gets more voltage than it accepts until it draws current: at power-up, or while it is off.</summary>
+    /// <remarks>Behind an unregulated supply it is a Danger.</remarks>
     public static Rule OvervoltageAtNoLoad { get; } = new SimpleRule("overvoltage-at-no-load", Severity.Caution,
         "Before a device draws current, it gets more voltage than it accepts. The cable drops the excess only while the device runs.",
         "Set the supply lower and use a larger conductor. Otherwise make sure that the device withstands this voltage while it is off.",
@@ -140,7 +141,13 @@ public static partial class Rules
             select rule.Find(Subject.Of(device.Device),
                 Invariant($"It gets up to {device.NoLoadVoltage.Volts:0.00} V before it draws current; ") +
                 Invariant($"it accepts at most {device.Worst.Accepted!.HighestVolts:0.##} V."),
-                device.BeforeItDraws.Value, device.BeforeItDraws.Limit));
+                device.BeforeItDraws.Value, device.BeforeItDraws.Limit, severity: RemedyOf(device) is null ? null : Severity.Danger,
+                remedy: RemedyOf(device)));
+
+    // Nothing of an unregulated supply can be set, and its excess is volts, not the last percent.
+    private static string? RemedyOf(DeviceAssessment device) => device.Box.Supply.Output is DcOutput { OpenVoltage: not null }
+        ? "Do not energize. Use a regulated supply, or a device that accepts the open voltage of this one."
+        : null;
 
     // What is left once it has the power that it needs: negative. A run that carries the other devices at no power has nothing for it.
     private static double SpareWatts(DeviceInCondition device) =>
