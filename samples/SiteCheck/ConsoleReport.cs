@@ -129,8 +129,9 @@ internal sealed class ConsoleReport(SiteReport report, Evidence evidence, int wi
 
     private static string Ends(TrimWindow window) => $"at least {Text(window.Lowest)}, at most {Text(window.Highest)}";
 
-    private static string Voltage(SupplyOutput output) =>
-        output is DcOutput dc ? Invariant($"set to {dc.SetPoint.Volts:0.##} V") : Invariant($"{output.Nominal.Volts:0.##} V AC");
+    private static string Voltage(SupplyOutput output) => output is DcOutput { OpenVoltage: ElectricPotential open }
+        ? Invariant($"unregulated, {output.Nominal.Volts:0.##} V at its rated current and {open.Volts:0.##} V open")
+        : output is DcOutput dc ? Invariant($"set to {dc.SetPoint.Volts:0.##} V") : Invariant($"{output.Nominal.Volts:0.##} V AC");
 
     private static string Text(TrimLimit limit) => Invariant($"{limit.SetPoint.Volts:0.00} V ") + limit.Bound switch
     {

@@ -43,6 +43,10 @@ public class FaultTests
     [InlineData("\"hoursAYear\": \"20 d\"", "\"hoursAYear\": ¶\"200 d\"", "$.conditions[3].hoursAYear", "with it the conditions hold for 8800 h, and a year has 8784 h")]
     [InlineData("\"hoursAYear\": \"4000 h\"", "\"hoursAYear\": ¶\"9000 h\"", "$.conditions[1].hoursAYear", "hoursAYear must be from 0 h to 8784 h")]
     [InlineData("\"perKilowattHour\": 0.32", "\"perKilowattHour\": ¶-1", "$.energyPrice.perKilowattHour", "perKilowattHour must be from 0 to 1000000000")]
+    // Unregulated supplies.
+    [InlineData("\"openVoltage\": \"16.4 V\"", "\"openVoltage\": ¶\"11 V\"", "$.boxes[3].supply.openVoltage", "openVoltage must be at least 0.1 % above the rated 12 V, at most 120 V, but is 11 V")]
+    [InlineData("\"openVoltage\": \"16.4 V\"", "\"openVoltage\": \"16.4 V\", \"ratedPower\": ¶\"12 W\"", "$.boxes[3].supply.ratedPower", "an unregulated output is rated by its current alone")]
+    [InlineData("\"overload\": \"unlimited\"", "\"overload\": \"unlimited\", \"openVoltage\": ¶\"30 V\"", "$.boxes[1].supply.openVoltage", "only a DC output is unregulated")]
     // Batteries.
     [InlineData("\"capacity\": \"26 Ah\"", "\"capacity\": ¶\"26 A\"", "$.boxes[0].battery.capacity", "has the wrong unit: a charge is written in Ah or mAh")]
     [InlineData("\"capacity\": \"26 Ah\"", "\"capacity\": ¶\"0 Ah\"", "$.boxes[0].battery.capacity", "capacity must be above 0 Ah")]

@@ -164,7 +164,7 @@ public static class RandomSites
         private DistributionBox Box(string name, Cabinet[] cabinets)
         {
             DistributionBox box = Placed(name, cabinets);
-            return box.Supply.Output is DcOutput && Chance(0.4)
+            return box.Supply.Output is DcOutput { OpenVoltage: null } && Chance(0.4)
                 ? box.WithBattery(Battery(name), Protection("battery of " + name), Chance(0.5) ? Time() : null)
                 : box;
         }
@@ -252,6 +252,13 @@ public static class RandomSites
             ElectricPotential nominal = Volts(10, 26);
             VoltageRange? trim = Chance(0.5) ? Range() : null;
             ElectricPotential? setPoint = trim is not null && Chance(0.6) ? Pick(trim.Lowest, ElectricPotential.FromVolts(trim.Lowest.Volts * 1.1)) : null;
+            if (Chance(0.15))
+            {
+                DcOutput unregulated = DcOutput.OfUnregulated(Volts(20, 26), Volts(10, 19), Amperes(0.5, 5), Ratio.FromPercent(Number(0, 15)),
+                    Chance(0.5) ? Ratio.FromPercent(Number(0, 5)) : null, Chance(0.3) ? Ohms() : null, Overload(), Chance(0.3) ? Capacitance() : null, Chance(0.3) ? Time() : null);
+                return new Supply(Name("supply", 0), unregulated, Derating(), Maybe(Input));
+            }
+
             SupplyOutput output = Chance(0.7)
                 ? Charging(new DcOutput(nominal, Amperes(0.5, 30), Ratio.FromPercent(Number(0, 50)), trim, setPoint, Chance(0.3) ? Ratio.FromPercent(Number(0, 10)) : null,
                     Chance(0.3) ? Ohms() : null, Overload(), Chance(0.3) ? Capacitance() : null, Chance(0.3) ? Power.From(Number(1, 900), Pick(PowerUnit.Watt, PowerUnit.Kilowatt)) : null, Chance(0.3) ? Time() : null))

@@ -97,6 +97,12 @@ internal static class BoxFormats
             if (cabinet[at] is Cabinet shared) box = box.WithCabinet(shared);
             if (receptacle[at] is Receptacle plug) box = box.WithReceptacle(plug);
             if (battery[at] is not DistributionBox backed) return box;
+            if (box.Supply.Output is DcOutput { OpenVoltage: not null })
+            {
+                at[battery].ErrorOnce("an unregulated supply cannot charge a battery");
+                return box;
+            }
+
             if (box.Supply.Output is DcOutput) return box.WithBattery(backed.Battery!, backed.BatteryProtection, backed.BackupTime);
             at[battery].ErrorOnce("a supply of alternating current cannot charge a battery");
             return box;

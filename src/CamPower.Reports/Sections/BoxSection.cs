@@ -90,6 +90,13 @@ internal sealed class BoxSection(Evidence evidence, IReadOnlyList<Finding> findi
     private IEnumerable<Fact> Setting(BoxAssessment box)
     {
         if (box.Box.Supply.Output is not DcOutput dc) yield break;
+        if (dc.OpenVoltage is ElectricPotential open)
+        {
+            yield return new("Unregulated",
+                Invariant($"{open.Volts:0.00} V open, {dc.Nominal.Volts:0.00} V at {dc.RatedCurrent.Amperes:0.##} A"));
+            yield break;
+        }
+
         yield return new("Set to", Invariant($"{dc.SetPoint.Volts:0.00} V"));
         if (dc.Trim is not null && box.Outputs.Count > 0)
         {
@@ -155,7 +162,9 @@ internal sealed class BoxSection(Evidence evidence, IReadOnlyList<Finding> findi
         box.Worst.Condition.Name,
         Air(box.Worst),
         string.Join("; ", Setting(box).Concat(Place(box))
-            .Select(f => f.Name is "Set to" or "Trim window" or "Hottest inside" ? $"{f.Name.ToLowerInvariant()} {f.Value}" : f.Value)),
+            .Select(f => f.Name is "Set to" or "Unregulated" or "Trim window" or "Hottest inside"
+                ? $"{f.Name.ToLowerInvariant()} {f.Value}"
+                : f.Value)),
     ];
 
     private static IReadOnlyList<string> ConditionRow(BoxInCondition box) =>

@@ -75,10 +75,13 @@ internal static class FeedSolver
     internal static double[] LightLoadVolts(FeedCircuit coldest, RailVolts highest)
     {
         var volts = new double[coldest.Group.Devices.Count];
-        if (coldest.TrySolve(highest, LoadsOf(coldest.Group, shares: null), volts)) return volts;
+        if (coldest.TrySolve(highest, LightestLoads(coldest.Group), volts)) return volts;
         for (int i = 0; i < volts.Length; i++) volts[i] = highest.Of(coldest.Group.Devices[i].Box);
         return volts;
     }
+
+    /// <summary>The least load known of each device.</summary>
+    internal static Load[] LightestLoads(FeedGroup group) => LoadsOf(group, shares: null);
 
     private static Load[] AtRest(Condition condition, FeedGroup group) => LoadsOf(group, condition.On & ~LoadComponents.Motor);
 

@@ -456,6 +456,15 @@ public static class Sources
     public static Citation SineCrest { get; } = new(
         "IEC 60050-103, International Electrotechnical Vocabulary", CitationKind.FromMemory, null, "crest of a sine = √2 × RMS");
 
+    /// <summary>The straight line through two points of a convex curve.</summary>
+    public static Citation UnregulatedLine { get; } = new(
+        "Definition of a convex curve: between two of its points it is nowhere above their chord", CitationKind.Textbook);
+
+    /// <summary>A rectifier that charges a large capacitor through a resistance.</summary>
+    public static Citation CapacitorInput { get; } = new(
+        "Schade, Analysis of Rectifier Operation, Proceedings of the IRE, July 1943", CitationKind.FromMemory, null,
+            "full wave, endless capacitor: conduction of ±θ about each crest, V = Vo·cos θ, I in proportion to sin θ - θ·cos θ");
+
     /// <summary>Which line voltage a supply is for.</summary>
     public static Citation SupplyInputVoltage { get; } = new(
         "IEC 62368-1, Audio/video, information and communication technology equipment", CitationKind.FromMemory, null,

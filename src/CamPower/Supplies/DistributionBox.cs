@@ -181,12 +181,17 @@ public sealed class DistributionBox
     /// <remarks>In a fault the battery counts: nothing but its resistance limits its current.</remarks>
     /// <exception cref="ArgumentNullException"><paramref name="battery"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="backupTime"/> is outside its range.</exception>
-    /// <exception cref="InvalidOperationException">The supply gives alternating current.</exception>
+    /// <exception cref="InvalidOperationException">The supply gives alternating current, or is unregulated.</exception>
     /// <example><code>DistributionBox backed = box.WithBattery(battery, terminalFuse, backupTime: Duration.FromHours(8));</code></example>
     public DistributionBox WithBattery(Battery battery, ProtectiveDevice? protection = null, Duration? backupTime = null)
     {
         Require.NotNull(battery, nameof(battery));
         if (backupTime is Duration time) Require.Positive(time.Seconds, nameof(backupTime), "s");
+        if (Supply.Output is DcOutput { OpenVoltage: not null })
+        {
+            throw new InvalidOperationException($"The supply of {Name} is unregulated: it cannot charge a battery.");
+        }
+
         return Supply.Output is DcOutput
             ? new DistributionBox(this) { Battery = battery, BatteryProtection = protection, BackupTime = backupTime }
             : throw new InvalidOperationException($"The supply of {Name} gives alternating current: it cannot charge a battery.");
