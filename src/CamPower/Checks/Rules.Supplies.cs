@@ -36,7 +36,7 @@ public static partial class Rules
             Overloads(box).Select(c => rule.Find(Subject.Of(box.Box),
                 Invariant($"Its outputs {Draw(c)} {c.Amperes:0.00} A in \"{c.Condition}\"; ") +
                 Invariant($"its supply can give {c.DeratedAmperes:0.00} A. ") +
-                Invariant($"Derated for {DeratedFor(c, box.Box.Supply.Output, evidence.Assessment.Site)}.{Then(c.SupplyState)}"),
+                Invariant($"Derated for {DeratedFor(c, box.Box, evidence.Assessment.Site)}.{Then(c.SupplyState)}"),
                 c.TotalCurrent, c.DeratedRating, c.Condition)))));
 
     /// <summary>One adapter is split between several devices that together need more than it can give.</summary>
@@ -159,9 +159,12 @@ public static partial class Rules
         _ => " Its overload behavior is not stated.",
     };
 
-    private static string DeratedFor(BoxInCondition box, SupplyOutput output, Site site)
+    private static string DeratedFor(BoxInCondition box, DistributionBox of, Site site)
     {
-        string line = box.Condition.LineVolts is double volts ? Invariant($", {volts:0.#} V at its input") : string.Empty;
+        SupplyOutput output = of.Supply.Output;
+        string line = of.FedFrom is null && box.Condition.LineVolts is double volts
+            ? Invariant($", {volts:0.#} V at its input")
+            : string.Empty;
         string altitude = site.Altitude is null ? string.Empty : Invariant($", an altitude of {site.AltitudeMeters:0} m");
         string set = output.SetAmperes < output.RatedAmperes ? Invariant($", a set point of {output.SetVolts:0.##} V") : string.Empty;
         string inside = box.Heat is null ? string.Empty : " inside";
