@@ -80,7 +80,8 @@ internal sealed class ConsoleReport(SiteReport report, Evidence evidence, int wi
         BoxInCondition worst = box.Worst;
         double used = worst.TotalCurrent.Amperes, rated = worst.DeratedRating.Amperes;
         string share = rated > 0 ? Invariant($" ({used / rated * 100:0} %)") : "";
-        page.Text($"{box.Box.Name}: {box.Box.Supply.Name}, {Voltage(box.Box.Supply.Output)}. "
+        string feed = box.Box.FedFrom is string junction ? $", a converter fed from {junction}" : "";
+        page.Text($"{box.Box.Name}: {box.Box.Supply.Name}, {Voltage(box.Box.Supply.Output)}{feed}. "
             + Invariant($"At worst it is asked for {used:0.00} A of {rated:0.00} A{share}: {worst.Condition}, {Warmth(box.Box, worst)}."));
     }
 

@@ -20,6 +20,7 @@ public class BoatyardTests
     [InlineData("lock-as-found")]
     [InlineData("bakery-as-found")]
     [InlineData("kiosk-as-found")]
+    [InlineData("pier-as-found")]
     public void Site_GivesTheFindingsOfItsTable_AndNoOther(string site)
     {
         IReadOnlyList<Finding> findings = RuleSet.Standard.Check(Read(site).Assess());
@@ -53,6 +54,7 @@ public class BoatyardTests
     [InlineData("lock-as-found")]
     [InlineData("bakery-as-found")]
     [InlineData("kiosk-as-found")]
+    [InlineData("pier-as-found")]
     [InlineData("boat-shed")]
     public void Findings_AreShortAndInTheWordsOfTheTrade(string site)
     {
@@ -65,6 +67,7 @@ public class BoatyardTests
     [InlineData("lock")]
     [InlineData("bakery")]
     [InlineData("kiosk")]
+    [InlineData("pier")]
     public void SoundSite_HasNoFindings(string site) => Assert.Empty(RuleSet.Standard.Check(Read(site).Assess()));
 
     private static Site Read(string site)

@@ -236,7 +236,7 @@ public class ProgramTests
         string low = File.ReadAllText(PathOf("boatyard")).Replace("\"setPoint\": \"13 V\"", "\"setPoint\": \"12 V\"", StringComparison.Ordinal);
         ProgramRun run = RunOn(low, "--remedies");
         Assert.Contains("The cheapest way to no danger and no failure: Set the supply of yard box to 1", run.Unwrapped, StringComparison.Ordinal);
-        Assert.Contains("Use 14 AWG for the run from yard box output 4 to slipway foot (190 ft).", run.Unwrapped, StringComparison.Ordinal);
+        Assert.Contains("slipway foot: undervoltage - Set the supply of yard box to 1", run.Unwrapped, StringComparison.Ordinal);
         string json = RunOn(low, "--remedies", "--json").Printed;
         Assert.Contains("\"remedies\": [", json, StringComparison.Ordinal);
         Assert.Contains("\"repair\": {", json, StringComparison.Ordinal);

@@ -61,6 +61,12 @@ internal sealed class OneLineDiagram
             below += 14;
         }
 
+        if (_box.Box.FedFrom is string junction)
+        {
+            _pen.Text(Margin, y + below + 2, $"converter, fed from {junction}", SupplyRoom);
+            below += 14;
+        }
+
         if (_box.Box.Receptacle is { Breaker: CircuitBreaker breaker } receptacle)
         {
             _pen.Text(Margin, y + below + 2, $"on {receptacle}, {breaker}", SupplyRoom);

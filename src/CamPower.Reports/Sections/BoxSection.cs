@@ -106,6 +106,7 @@ internal sealed class BoxSection(Evidence evidence, IReadOnlyList<Finding> findi
 
     private IEnumerable<Fact> Place(BoxAssessment box)
     {
+        if (box.Box.FedFrom is string junction) yield return new("Converter", $"fed from {junction}, as the device {box.Box}");
         if (box.Box.Enclosure is Enclosure enclosure) yield return new("Enclosure", enclosure.ToString());
         if (box.Box.Cabinet is Cabinet cabinet) yield return new("Cabinet", Shared(evidence.Assessment.Site, box.Box, cabinet));
         if (box.InConditions.Select(c => c.Heat).OfType<HeatedEnclosure>().OrderByDescending(h => h.Inside.DegreesCelsius)

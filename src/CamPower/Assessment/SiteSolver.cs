@@ -18,6 +18,7 @@ internal sealed class SiteSolver
     private readonly IReadOnlyList<DistributionBox> _boxes;
     private readonly RailVolts[] _lowest, _highest;
     private readonly DistributionBox[] _unregulated;
+    private readonly Dictionary<string, DeviceInCondition[]> _inputs = new(StringComparer.Ordinal);
     private readonly CancellationToken _cancellationToken;
     private readonly AirOfBoxes[] _air;
     private readonly int _coldest;
@@ -55,8 +56,11 @@ internal sealed class SiteSolver
         }
     }
 
-    internal static SiteAssessment Solve(Site site, CancellationToken cancellationToken) =>
-        new SiteSolver(site, site.Feeds, site.Boxes, RailVolts.Lowest, RailVolts.Highest, cancellationToken).Solve();
+    internal static SiteAssessment Solve(Site site, CancellationToken cancellationToken)
+    {
+        Site solved = Converters.Solved(site, cancellationToken);
+        return new SiteSolver(solved, solved.Feeds, solved.Boxes, RailVolts.Lowest, RailVolts.Highest, cancellationToken).Solve();
+    }
 
     /// <summary>A box that feeds certain outputs, in every condition, with no other box in its enclosure.</summary>
     internal static BoxAssessment AssessBox(Site site, DistributionBox box, IReadOnlyList<SolvedOutput> outputs)
@@ -95,7 +99,7 @@ internal sealed class SiteSolver
         var devices = new DeviceAssessment[_site.Devices.Count];
         var shields = new List<ShieldAssessment>();
         RailVolts light = AtLightLoad();
-        foreach (GroupInCondition[] group in _solved) Assess(group, railsOf, light, devices, shields);
+        foreach (GroupInCondition[] group in FromTheMainsOn()) Assess(group, railsOf, light, devices, shields);
         BoxAssessment[] boxes = new BoxAssessment[_loads.Length];
         foreach (int[] together in _togetherInAir)
         {
@@ -170,6 +174,43 @@ internal sealed class SiteSolver
         return isOther;
     }
 
+    // Those behind a converter after those that feed it, as far as they are solved here.
+    private IEnumerable<GroupInCondition[]> FromTheMainsOn()
+    {
+        if (_boxes.All(b => b.FedFrom is null)) return _solved;
+        return _solved.OrderBy(g => g[0].Group.Boxes.Max(Depth));
+
+        int Depth(DistributionBox box)
+        {
+            int depth = 0;
+            for (DistributionBox? at = box; at?.FedFrom is not null; depth++)
+            {
+                string name = at.Name;
+                at = _site.Feeds.SelectMany(g => g.Devices)
+                    .FirstOrDefault(d => Converters.IsInput(d.Device) && string.Equals(d.Device.Name, name, StringComparison.Ordinal))?.Box;
+            }
+
+            return depth;
+        }
+    }
+
+    // Where the input of a converter is not up, nothing behind it is.
+    private void Follow(FeedGroup group, DeviceInCondition[][] devices)
+    {
+        for (int i = 0; i < devices.Length; i++)
+        {
+            if (_inputs.TryGetValue(group.Devices[i].Box.Name, out DeviceInCondition[]? input))
+            {
+                for (int c = 0; c < input.Length; c++)
+                {
+                    if (input[c].State != DeviceState.Up) devices[i][c] = devices[i][c].Not(input[c].State);
+                }
+            }
+
+            if (Converters.IsInput(group.Devices[i].Device)) _inputs[group.Devices[i].Device.Name] = devices[i];
+        }
+    }
+
     private static bool Takes(RailVolts[] rails, int condition, DistributionBox box, double volts)
     {
         if (Math.Abs(volts - rails[condition].Of(box)) <= SameVoltage * volts) return false;
@@ -204,6 +245,7 @@ internal sealed class SiteSolver
         var devices = new DeviceInCondition[group.Devices.Count][];
         for (int i = 0; i < devices.Length; i++) devices[i] = new DeviceInCondition[inConditions.Length];
         for (int c = 0; c < inConditions.Length; c++) FeedSolver.Solve(inConditions[c], c, rails, devices, _cancellationToken);
+        Follow(group, devices);
         double[] lightLoad = FeedSolver.LightLoadVolts(inConditions[_coldest].Circuit, light);
         int place = 0;
         foreach (OutputFeed feed in group.Feeds)

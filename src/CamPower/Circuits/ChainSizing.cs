@@ -60,7 +60,7 @@ internal sealed class ChainSizing
         }
     }
 
-    private bool IsEnough(IReadOnlyList<WireSize> sizes)
+    private bool IsEnough(WireSize[] sizes)
     {
         var chain = new CameraChain([.. _chain.Links.Select((link, i) => new ChainLink(link.Run.WithSize(sizes[i]), link.Load))]);
         ChainResult result = chain.Feed(_from, _conductorAt);

@@ -470,7 +470,8 @@ public static class Sources
 
     /// <summary>The straight line through two points of a convex curve.</summary>
     public static Citation UnregulatedLine { get; } = new(
-        "Definition of a convex curve: between two of its points it is nowhere above their chord", CitationKind.Textbook);
+        "Rockafellar, Convex Analysis", CitationKind.FromMemory, "1970",
+            "theorem 4.1: between two of its points a convex curve is nowhere above their chord");
 
     /// <summary>A rectifier that charges a large capacitor through a resistance.</summary>
     public static Citation CapacitorInput { get; } = new(

@@ -69,5 +69,6 @@ public sealed class DevicePlace
             : $"{Origin}: no ({Reasons})";
     }
 
-    private string Reasons => string.Join(", ", Gained.Where(f => f.Severity == Gained[0].Severity).Select(f => f.Rule).Distinct());
+    private string Reasons => string.Join(", ", Gained.Where(f => f.Severity == Gained[0].Severity).Select(f => f.Rule)
+        .Distinct(StringComparer.Ordinal));
 }

@@ -1,5 +1,4 @@
 using System.Collections.Generic;
-using System.Linq;
 
 namespace CamPower;
 
@@ -30,8 +29,9 @@ public sealed class FindingRemedies
     public bool IsComplete { get; }
 
     /// <summary>The cheapest remedy in words, or that there is none.</summary>
-    public string Summary => Remedies.FirstOrDefault()?.ToString()
-        ?? (IsComplete ? "Nothing in the price list helps." : "Nothing was found within the limit of work.");
+    public string Summary => Remedies.Count > 0
+        ? Remedies[0].ToString()
+        : IsComplete ? "Nothing in the price list helps." : "Nothing was found within the limit of work.";
 
     /// <summary>The finding and its cheapest remedy, or that there is none; never throws.</summary>
     public override string ToString() => $"{Finding.About}: {Finding.Rule}: {Summary}";

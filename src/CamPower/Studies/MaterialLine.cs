@@ -1,3 +1,4 @@
+using System;
 using System.Globalization;
 
 namespace CamPower;
@@ -34,5 +35,7 @@ public sealed class MaterialLine
 
     /// <summary>Quantity and item in the invariant culture; never throws.</summary>
     public override string ToString() =>
-        $"{Quantity.ToString("0.##", CultureInfo.InvariantCulture)} {(Unit == "m" ? "m of" : "×")} {Item} ({Kind})";
+        $"{Quantity.ToString("0.##", CultureInfo.InvariantCulture)} {(IsLength ? "m of" : "×")} {Item} ({Kind})";
+
+    private bool IsLength => string.Equals(Unit, MaterialList.Meters, StringComparison.Ordinal);
 }

@@ -83,13 +83,14 @@ internal sealed class RemedySearch
     {
         string place = before.Places.Of(finding.About)[0];
         Finding? left = after.Findings.FirstOrDefault(f =>
-            string.Equals(f.Rule, finding.Rule, StringComparison.Ordinal) && after.Places.Of(f.About).Contains(place));
+            string.Equals(f.Rule, finding.Rule, StringComparison.Ordinal)
+            && after.Places.Of(f.About).Contains(place, StringComparer.Ordinal));
         return left is not null && ExcessOf(left) < ExcessOf(finding) * (1 - LeastGain) ? left : null;
     }
 
     /// <summary>Whether a change and those made before it are of different parts.</summary>
     internal static bool GoesWith(SiteChange change, IEnumerable<SiteChange> made) =>
-        !made.Any(before => before.Parts.Intersect(change.Parts).Any());
+        !made.Any(before => before.Parts.Intersect(change.Parts, StringComparer.Ordinal).Any());
 
     private IEnumerable<SiteChange> Changes(Trial trial, Finding finding) =>
         ChangeOptions.For(trial, finding, _prices).SelectMany(row => row);

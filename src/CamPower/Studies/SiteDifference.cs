@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Collections.ObjectModel;
 using System.Linq;
 using UnitsNet;
 using static System.FormattableString;
@@ -27,7 +28,7 @@ internal sealed class SiteDifference(Site before, Site after, RuleSet rules, Pri
             Without(found, was), Without(was, found), Margins(), MaterialDifference.Of(before, after, prices));
     }
 
-    private static IReadOnlyList<string> Texts(IEnumerable<string> texts) => Array.AsReadOnly([.. texts]);
+    private static ReadOnlyCollection<string> Texts(IEnumerable<string> texts) => Array.AsReadOnly([.. texts]);
 
     private static IEnumerable<string> Changes(Part old, Part now) =>
         from fact in now.Facts
@@ -38,14 +39,14 @@ internal sealed class SiteDifference(Site before, Site after, RuleSet rules, Pri
     [
         .. site.Boxes.Select(OfBox),
         .. site.Boxes.SelectMany(box => box.Outputs, OfOutput),
-        .. site.Runs.Select(run => new Part($"run to {run.To}", new()
+        .. site.Runs.Select(run => new Part($"run to {run.To}", new(StringComparer.Ordinal)
         {
             ["from"] = run.From.ToString(),
             ["cable"] = run.Run.ToString(),
             ["return at"] = run.ReturnAt ?? "its own",
             ["installation method"] = Text(run.InstallationMethod),
         })),
-        .. site.Devices.Select(device => new Part($"device {device.Name}", new()
+        .. site.Devices.Select(device => new Part($"device {device.Name}", new(StringComparer.Ordinal)
         {
             ["at"] = device.At,
             ["model"] = device.Model.Name,
@@ -58,10 +59,11 @@ internal sealed class SiteDifference(Site before, Site after, RuleSet rules, Pri
             ["leads"] = device.LeadsReversed ? "reversed" : "right",
         })),
         .. site.VideoLinks.Select((link, i) =>
-            new Part(Invariant($"{link} {i}"), new() { ["shield"] = Number(link.ShieldResistance.Ohms, "Ω") })),
-        .. site.Bonds.Select((bond, i) => new Part(Invariant($"{bond} {i}"), new() { ["resistance"] = Number(bond.Resistance.Ohms, "Ω") })),
-        .. site.Ties.Select((tie, i) => new Part(Invariant($"{tie} {i}"), new() { ["outputs"] = "joined" })),
-        .. site.Conditions.Select((condition, i) => new Part(Invariant($"condition {i + 1}"), new()
+            new Part(Invariant($"{link} {i}"), new(StringComparer.Ordinal) { ["shield"] = Number(link.ShieldResistance.Ohms, "Ω") })),
+        .. site.Bonds.Select((bond, i) => new Part(
+            Invariant($"{bond} {i}"), new(StringComparer.Ordinal) { ["resistance"] = Number(bond.Resistance.Ohms, "Ω") })),
+        .. site.Ties.Select((tie, i) => new Part(Invariant($"{tie} {i}"), new(StringComparer.Ordinal) { ["outputs"] = "joined" })),
+        .. site.Conditions.Select((condition, i) => new Part(Invariant($"condition {i + 1}"), new(StringComparer.Ordinal)
         {
             ["name"] = condition.Name,
             ["surroundings"] = condition.At.ToString()!,
@@ -69,13 +71,18 @@ internal sealed class SiteDifference(Site before, Site after, RuleSet rules, Pri
             ["line voltage"] = Text(condition.LineVoltage),
             ["duration"] = Text(condition.Duration),
         })),
-        new Part("site", new() { ["name"] = site.Name, ["altitude"] = Text(site.Altitude) }),
+        new Part("site", new(StringComparer.Ordinal)
+        {
+            ["name"] = site.Name,
+            ["altitude"] = Text(site.Altitude),
+            ["energy price"] = Text(site.EnergyPrice),
+        }),
     ];
 
     private static Part OfBox(DistributionBox box)
     {
         SupplyOutput output = box.Supply.Output;
-        return new Part($"box {box.Name}", new()
+        return new Part($"box {box.Name}", new(StringComparer.Ordinal)
         {
             ["supply"] = box.Supply.Name,
             ["rating"] = Number(output.RatedAmperes, "A"),
@@ -96,11 +103,12 @@ internal sealed class SiteDifference(Site before, Site after, RuleSet rules, Pri
             ["cabinet"] = Text(box.Cabinet),
             ["receptacle"] = Text(box.Receptacle),
             ["battery"] = $"{Text(box.Battery)}, {Text(box.BatteryProtection)}, {Text(box.BackupTime)}",
+            ["fed from"] = box.FedFrom ?? "the mains",
             ["kind"] = box.IsAdapter ? "adapter" : "box",
         });
     }
 
-    private static Part OfOutput(DistributionBox box, BoxOutput output) => new(Subject.Of(box, output).Name, new()
+    private static Part OfOutput(DistributionBox box, BoxOutput output) => new(Subject.Of(box, output).Name, new(StringComparer.Ordinal)
     {
         ["limit"] = Number(output.LimitAmperes, "A"),
         ["protection"] = Text(output.Protection),
@@ -116,7 +124,7 @@ internal sealed class SiteDifference(Site before, Site after, RuleSet rules, Pri
 
     private static string Number(double value, string unit) => Invariant($"{value:G6} {unit}");
 
-    private static IReadOnlyList<Finding> Without(IEnumerable<Finding> these, IEnumerable<Finding> those)
+    private static ReadOnlyCollection<Finding> Without(IEnumerable<Finding> these, IEnumerable<Finding> those)
     {
         List<(string, SubjectKind, string, Severity)> left = [.. those.Select(KeyOf)];
         return Array.AsReadOnly([.. these.Where(f => !left.Remove(KeyOf(f)))]);
@@ -124,7 +132,7 @@ internal sealed class SiteDifference(Site before, Site after, RuleSet rules, Pri
         static (string, SubjectKind, string, Severity) KeyOf(Finding f) => (f.Rule, f.About.Kind, f.About.Name, f.Severity);
     }
 
-    private IReadOnlyList<MovedMargin> Margins()
+    private ReadOnlyCollection<MovedMargin> Margins()
     {
         ILookup<(string, string), Room> old = RoomsOf(_before).ToLookup(room => (room.About.Name, room.What));
         return Array.AsReadOnly([.. RoomsOf(_after)

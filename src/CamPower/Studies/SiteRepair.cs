@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Linq;
 
@@ -53,7 +54,7 @@ public sealed class SiteRepair
     {
         string left = Left.Count == 0
             ? string.Empty
-            : $" Nothing in the price list helps against {string.Join(", ", Left.Select(f => f.Rule).Distinct())}.";
+            : $" Nothing in the price list helps against {string.Join(", ", Left.Select(f => f.Rule).Distinct(StringComparer.Ordinal))}.";
         return Changes.Count == 0
             ? $"No change.{left}"
             : $"{string.Join(" ", Changes)} ({_prices.Text(Cost)}{(IsComplete ? "" : ", a cheaper set may exist")}){left}";

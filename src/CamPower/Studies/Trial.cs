@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using System.Threading;
+using CamPower.Assessment;
 
 namespace CamPower.Studies;
 
@@ -17,14 +18,14 @@ internal sealed class Trial
 
     internal Trial(Site site, RuleSet rules, IReadOnlyList<SiteChange> changes, CancellationToken cancellationToken)
     {
-        Site = site;
+        Site = Converters.Unsolved(site);
         Changes = changes;
         Cost = changes.Sum(change => change.Cost);
         _rules = rules;
         _cancellationToken = cancellationToken;
-        _evidence = new Lazy<Evidence>(() => new Evidence(site.Assess(cancellationToken), cancellationToken));
+        _evidence = new Lazy<Evidence>(() => new Evidence(Site.Assess(cancellationToken), cancellationToken));
         _findings = new Lazy<IReadOnlyList<Finding>>(() => rules.Check(_evidence.Value));
-        _places = new Lazy<FindingPlaces>(() => new FindingPlaces(site, changes.Select(c => c.Twin).OfType<(string, string)>()));
+        _places = new Lazy<FindingPlaces>(() => new FindingPlaces(Site, changes.Select(c => c.Twin).OfType<(string, string)>()));
     }
 
     internal Site Site { get; }
@@ -57,7 +58,8 @@ internal sealed class Trial
         return !StillThere(OfRule(finding.Rule)) && !StillThere(Findings);
 
         bool StillThere(IEnumerable<Finding> found) =>
-            found.Any(f => string.Equals(f.Rule, finding.Rule, StringComparison.Ordinal) && Places.Of(f.About).Contains(place));
+            found.Any(f => string.Equals(f.Rule, finding.Rule, StringComparison.Ordinal)
+                && Places.Of(f.About).Contains(place, StringComparer.Ordinal));
     }
 
     /// <summary>The findings that it has and the site before had not, and those that are more severe.</summary>

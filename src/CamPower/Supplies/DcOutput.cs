@@ -119,9 +119,9 @@ public sealed class DcOutput : SupplyOutput
     private double BatteryAtMost { get; init; }
 
     /// <summary>The output of an unregulated supply: a transformer, a rectifier and a capacitor, by two points of its data sheet.</summary>
-    /// <param name="open">The voltage without any load, at the nominal mains voltage, at least 0.1 % above <paramref name="rated"/> and at
-    /// most 10 times it. [V]</param>
-    /// <param name="rated">The voltage at the rated current, from 1 nV and below <paramref name="open"/>. [V]</param>
+    /// <param name="open">The voltage without any load, at the nominal mains voltage, at least 0.1 % above
+    /// <paramref name="nominal"/> and at most 10 times it. [V]</param>
+    /// <param name="nominal">The voltage at the rated current, from 1 nV and below <paramref name="open"/>. [V]</param>
     /// <param name="ratedCurrent">Rated output current, above 0. [A]</param>
     /// <param name="tolerance">How far the mains, and the voltage with it, may be off, from 0 to 0.5. [1]</param>
     /// <param name="ripple">RMS ripple at the rated current, over the output voltage, from 0 to 0.5; null where it is not stated: it
@@ -138,15 +138,15 @@ public sealed class DcOutput : SupplyOutput
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     /// <example>
     /// <code>
-    /// DcOutput plug = DcOutput.OfUnregulated(open: ElectricPotential.FromVolts(16), rated: ElectricPotential.FromVolts(12),
+    /// DcOutput plug = DcOutput.OfUnregulated(open: ElectricPotential.FromVolts(16), nominal: ElectricPotential.FromVolts(12),
     ///     ratedCurrent: ElectricCurrent.FromAmperes(1), tolerance: Ratio.FromPercent(10));
     /// </code>
     /// </example>
-    public static DcOutput OfUnregulated(ElectricPotential open, ElectricPotential rated, ElectricCurrent ratedCurrent, Ratio tolerance,
+    public static DcOutput OfUnregulated(ElectricPotential open, ElectricPotential nominal, ElectricCurrent ratedCurrent, Ratio tolerance,
         Ratio? ripple = null, ElectricResistance? sourceResistance = null, OverloadBehavior? overload = null,
         ElectricCapacitance? capacitance = null, Duration? rise = null)
     {
-        double ratedVolts = Require.SourceVolts(rated.Volts, nameof(rated));
+        double ratedVolts = Require.SourceVolts(nominal.Volts, nameof(nominal));
         double openVolts = Require.Positive(open.Volts, nameof(open), "V");
         if (openVolts < ratedVolts * LeastOpen || openVolts > ratedVolts * MostOpen)
         {
@@ -155,7 +155,7 @@ public sealed class DcOutput : SupplyOutput
         }
 
         double share = ripple is Ratio stated ? Require.Within(stated.DecimalFractions, 0, 0.5, nameof(ripple), "") : 0;
-        return new DcOutput(rated, ratedCurrent, tolerance, ripple: ripple, sourceResistance: sourceResistance, overload: overload,
+        return new DcOutput(nominal, ratedCurrent, tolerance, ripple: ripple, sourceResistance: sourceResistance, overload: overload,
             capacitance: capacitance, rise: rise)
         {
             OpenVoltage = open,

@@ -17,7 +17,7 @@ internal sealed class UnregulatedCurve
 {
     private const int Halvings = 60;
 
-    private readonly double _openVolts, _ratedVolts, _ratedAmperes, _tolerance, _scale, _rippleHalf;
+    private readonly double _openVolts, _ratedVolts, _ratedAmperes, _tolerance, _scale, _rippleShare;
 
     internal UnregulatedCurve(double openVolts, double ratedVolts, double ratedAmperes, double tolerance, double rippleShare)
     {
@@ -25,7 +25,7 @@ internal sealed class UnregulatedCurve
         _ratedVolts = ratedVolts;
         _ratedAmperes = ratedAmperes;
         _tolerance = tolerance;
-        _rippleHalf = Math.Sqrt(3) * rippleShare;
+        _rippleShare = rippleShare;
         _scale = ratedAmperes / Flow(Math.Acos(ratedVolts / openVolts));
     }
 
@@ -62,19 +62,21 @@ internal sealed class UnregulatedCurve
             $"{Number(_openVolts)}*{Number(Math.Cos(angle))}", _openVolts * Math.Cos(angle), "V", Sources.CapacitorInput);
         yield return new("Vmax", "Highest, with the tolerance of the mains and the crest of the ripple", "Vh*(1 + t)*(1 + sqrt(3)*r)",
             @"V_{max} = V_h\,(1 + t)\,(1 + \sqrt{3}\,r)",
-            $"{Number(Line(amperes))}*(1 + {Number(_tolerance)})*(1 + {Number(Ripple(amperes))})", HighestAt(amperes), "V",
+            $"{Number(Line(amperes))}*(1 + {Number(_tolerance)})*(1 + sqrt(3)*{Number(RippleShare(amperes))})", HighestAt(amperes), "V",
             Sources.UnregulatedLine);
         yield return new("Vmin", "Lowest, with the tolerance of the mains and the valley of the ripple", "Vl*(1 - t)*(1 - sqrt(3)*r)",
             @"V_{min} = V_l\,(1 - t)\,(1 - \sqrt{3}\,r)",
-            $"{Number(_openVolts * Math.Cos(angle))}*(1 - {Number(_tolerance)})*(1 - {Number(Ripple(amperes))})", LowestAt(amperes), "V",
-            Sources.CapacitorInput);
+            $"{Number(_openVolts * Math.Cos(angle))}*(1 - {Number(_tolerance)})*(1 - sqrt(3)*{Number(RippleShare(amperes))})",
+            LowestAt(amperes), "V", Sources.CapacitorInput);
     }
 
     private static double Flow(double angle) => Math.Sin(angle) - (angle * Math.Cos(angle));
 
     private double Line(double amperes) => _openVolts - ((_openVolts - _ratedVolts) * amperes / _ratedAmperes);
 
-    private double Ripple(double amperes) => _rippleHalf * amperes / _ratedAmperes;
+    private double RippleShare(double amperes) => _rippleShare * amperes / _ratedAmperes;
+
+    private double Ripple(double amperes) => Math.Sqrt(3) * RippleShare(amperes);
 
     // The flow rises with the angle all the way to a right one.
     private double AngleAt(double amperes)

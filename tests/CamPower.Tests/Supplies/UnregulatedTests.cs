@@ -144,7 +144,7 @@ public class UnregulatedTests
     [Theory]
     [InlineData(12, 12, 0, "open")]
     [InlineData(121, 12, 0, "open")]
-    [InlineData(16, 0, 0, "rated")]
+    [InlineData(16, 0, 0, "nominal")]
     [InlineData(16, 12, 51, "ripple")]
     public void OfUnregulated_RefusesWhatNoneIs(double open, double rated, double ripple, string parameter) =>
         Assert.Equal(parameter, Assert.Throws<ArgumentOutOfRangeException>(() => Output(open, rated, 1, ripple: ripple)).ParamName);
