@@ -24,7 +24,7 @@ internal static class RailBalance
     internal static double LimitOf(SupplyOutput supply) =>
         supply.Overload?.Limit is null ? supply.RatedAmperes : supply.Overload.Lowest.LimitAmperes;
 
-    /// <summary>What a supply in its limit gives at a voltage; one without a limit what its resistance lets through. [A]</summary>
+    /// <summary>Current of a supply in its limit at a voltage; without a limit the current that its resistance lets through. [A]</summary>
     internal static double GivenAt(SupplyOutput supply, double fullVolts, double volts) =>
         supply.Overload?.Limit is null && supply.SourceOhms > 0
             ? (fullVolts - volts) / supply.SourceOhms

@@ -36,7 +36,7 @@ public sealed class Supply
     /// <summary>Its output.</summary>
     public SupplyOutput Output { get; }
 
-    /// <summary>What is left of the rating as it warms, at another input voltage, or high above the sea.</summary>
+    /// <summary>Derating by air temperature, input voltage and altitude.</summary>
     public Derating Derating { get; }
 
     /// <summary>The side that takes power in, or null where the data sheet says nothing of it.</summary>
