@@ -79,7 +79,8 @@ internal sealed class ConsoleReport(SiteReport report, Evidence evidence, int wi
         BoxInCondition worst = box.Worst;
         double used = worst.TotalCurrent.Amperes, rated = worst.DeratedRating.Amperes;
         string share = rated > 0 ? Invariant($" ({used / rated * 100:0} %)") : "";
-        page.Text($"{box.Box.Name}: {box.Box.Supply.Name}, {Voltage(box.Box.Supply.Output)}. "
+        string feed = box.Box.FedFrom is string junction ? $", a converter fed from {junction}" : "";
+        page.Text($"{box.Box.Name}: {box.Box.Supply.Name}, {Voltage(box.Box.Supply.Output)}{feed}. "
             + Invariant($"At worst it is asked for {used:0.00} A of {rated:0.00} A{share}: {worst.Condition}, {Warmth(box.Box, worst)}."));
     }
 
@@ -129,8 +130,9 @@ internal sealed class ConsoleReport(SiteReport report, Evidence evidence, int wi
 
     private static string Ends(TrimWindow window) => $"at least {Text(window.Lowest)}, at most {Text(window.Highest)}";
 
-    private static string Voltage(SupplyOutput output) =>
-        output is DcOutput dc ? Invariant($"set to {dc.SetPoint.Volts:0.##} V") : Invariant($"{output.Nominal.Volts:0.##} V AC");
+    private static string Voltage(SupplyOutput output) => output is DcOutput { OpenVoltage: ElectricPotential open }
+        ? Invariant($"unregulated, {output.Nominal.Volts:0.##} V at its rated current and {open.Volts:0.##} V open")
+        : output is DcOutput dc ? Invariant($"set to {dc.SetPoint.Volts:0.##} V") : Invariant($"{output.Nominal.Volts:0.##} V AC");
 
     private static string Text(TrimLimit limit) => Invariant($"{limit.SetPoint.Volts:0.00} V ") + limit.Bound switch
     {

@@ -37,6 +37,14 @@ public static class RandomSites
                 runs.Add(new SiteRun(from, Name("junction", i), Run(cables), returnAt, Chance(0.4) ? Lying() : null));
             }
 
+            // Fed by another box: never by itself.
+            DistributionBox last = boxes[^1];
+            string[] ends = [.. runs.Where(r => r.From.BoxName is string box && box != last.Name).Select(r => r.To)];
+            if (ends.Length > 0 && last.Receptacle is null && last.Battery is null && last.Supply is { Output: DcOutput { OpenVoltage: null }, Input: { Voltage: not null, Efficiency: not null } })
+            {
+                boxes[^1] = last.WithFeed(Pick(ends), Chance(0.5) ? Starting() : null, Chance(0.5) ? Inrush() : null);
+            }
+
             SiteDevice[] devices = runs.Count == 0 ? [] : Many(0, 6, i => new SiteDevice(Name("device", i), Pick(models), Pick(runs).To, Chance(0.1)));
             VideoLink[] links = [.. devices.Where(_ => Chance(0.3)).Select(d => new VideoLink(d.Name, Name("ground", _random.Next(2)), Shield()))];
             GroundBond[] bonds = [.. links.Where(_ => Chance(0.3)).Select(l => new GroundBond(l.Ground, Pick(boxes).Name, Shield())).DistinctBy(b => b.ToString())];
@@ -103,7 +111,7 @@ public static class RandomSites
         private Device Model(string name)
         {
             VoltageRange? dc = Chance(0.8) ? Range() : null;
-            return new Device(name, Pick(Enum.GetValues<DeviceKind>()), Chance(0.3) ? Label() : Shares(), dc, dc is null || Chance(0.3) ? Range() : null, Chance(0.5) ? Starting() : null, Chance(0.4) ? Plug() : null, Chance(0.4) ? Inrush() : null, Chance(0.4) ? Inrush() : null);
+            return new Device(name, Pick(DeviceKind.Camera, DeviceKind.Recorder, DeviceKind.Other), Chance(0.3) ? Label() : Shares(), dc, dc is null || Chance(0.3) ? Range() : null, Chance(0.5) ? Starting() : null, Chance(0.4) ? Plug() : null, Chance(0.4) ? Inrush() : null, Chance(0.4) ? Inrush() : null);
         }
 
         private Inrush Inrush() => Chance(0.5) ? new(Amperes(1, 60), Time()) : new(Amperes(1, 60), JouleIntegral.FromAmpereSquaredSeconds(Number(0.01, 50)));
@@ -164,7 +172,7 @@ public static class RandomSites
         private DistributionBox Box(string name, Cabinet[] cabinets)
         {
             DistributionBox box = Placed(name, cabinets);
-            return box.Supply.Output is DcOutput && Chance(0.4)
+            return box.Supply.Output is DcOutput { OpenVoltage: null } && Chance(0.4)
                 ? box.WithBattery(Battery(name), Protection("battery of " + name), Chance(0.5) ? Time() : null)
                 : box;
         }
@@ -252,6 +260,13 @@ public static class RandomSites
             ElectricPotential nominal = Volts(10, 26);
             VoltageRange? trim = Chance(0.5) ? Range() : null;
             ElectricPotential? setPoint = trim is not null && Chance(0.6) ? Pick(trim.Lowest, ElectricPotential.FromVolts(trim.Lowest.Volts * 1.1)) : null;
+            if (Chance(0.15))
+            {
+                DcOutput unregulated = DcOutput.OfUnregulated(Volts(20, 26), Volts(10, 19), Amperes(0.5, 5), Ratio.FromPercent(Number(0, 15)),
+                    Chance(0.5) ? Ratio.FromPercent(Number(0, 5)) : null, Chance(0.3) ? Ohms() : null, Overload(), Chance(0.3) ? Capacitance() : null, Chance(0.3) ? Time() : null);
+                return new Supply(Name("supply", 0), unregulated, Derating(), Maybe(Input));
+            }
+
             SupplyOutput output = Chance(0.7)
                 ? Charging(new DcOutput(nominal, Amperes(0.5, 30), Ratio.FromPercent(Number(0, 50)), trim, setPoint, Chance(0.3) ? Ratio.FromPercent(Number(0, 10)) : null,
                     Chance(0.3) ? Ohms() : null, Overload(), Chance(0.3) ? Capacitance() : null, Chance(0.3) ? Power.From(Number(1, 900), Pick(PowerUnit.Watt, PowerUnit.Kilowatt)) : null, Chance(0.3) ? Time() : null))

@@ -19,6 +19,8 @@ public class BoatyardTests
     [InlineData("boatyard-as-found")]
     [InlineData("lock-as-found")]
     [InlineData("bakery-as-found")]
+    [InlineData("kiosk-as-found")]
+    [InlineData("pier-as-found")]
     public void Site_GivesTheFindingsOfItsTable_AndNoOther(string site)
     {
         IReadOnlyList<Finding> findings = RuleSet.Standard.Check(Read(site).Assess());
@@ -51,6 +53,8 @@ public class BoatyardTests
     [InlineData("boatyard-as-found")]
     [InlineData("lock-as-found")]
     [InlineData("bakery-as-found")]
+    [InlineData("kiosk-as-found")]
+    [InlineData("pier-as-found")]
     [InlineData("boat-shed")]
     public void Findings_AreShortAndInTheWordsOfTheTrade(string site)
     {
@@ -62,6 +66,8 @@ public class BoatyardTests
     [InlineData("boat-shed")]
     [InlineData("lock")]
     [InlineData("bakery")]
+    [InlineData("kiosk")]
+    [InlineData("pier")]
     public void SoundSite_HasNoFindings(string site) => Assert.Empty(RuleSet.Standard.Check(Read(site).Assess()));
 
     private static Site Read(string site)

@@ -56,6 +56,16 @@ internal static class BoxFormats
     /// <summary>The receptacles that boxes are plugged into.</summary>
     internal static PartList<Receptacle> Receptacles { get; } = new("receptacle", ReceptacleFormat, x => x.Name) { MayBeLeftOut = true };
 
+    // Read onto a substitute box.
+    private static readonly ObjectFormat<DistributionBox> Feed = new(o =>
+    {
+        var junction = o.Required("junction", "Name of the junction where the run ends that feeds it.", Words.Name, b => b.FedFrom!);
+        var starting = o.Optional("starting", "When its input turns on and drops out.", DeviceFormats.Starting, b => b.InputStarting);
+        var inrush = o.Optional("inrush", "What its input draws in the first moments; left out where it is not stated.",
+            DeviceFormats.Inrush, b => b.InputInrush);
+        return at => StandIn.Converter.WithFeed(junction[at], starting[at], inrush[at]);
+    });
+
     /// <summary>A box or adapter.</summary>
     internal static ObjectFormat<DistributionBox> Box { get; } = new(o =>
     {
@@ -87,6 +97,8 @@ internal static class BoxFormats
             "receptacle", "Name of the receptacle that it is plugged into.", Receptacles.Reference, b => b.Receptacle);
         var battery = o.Optional("battery", "The battery on the terminals of its supply.", BatteryFormats.OfBox,
             b => b.Battery is null ? null : b);
+        var feed = o.Optional("feed", "Where the input of a converter is connected; left out for a box on the mains.", Feed,
+            b => b.FedFrom is null ? null : b);
         Form[] forms = [new(outputs, outputLimit) { Optional = ofEach }, new(outputList), new(adapter) { Optional = ofLead }];
         o.OneOf(forms);
         return at =>
@@ -96,7 +108,14 @@ internal static class BoxFormats
             if (enclosure[at] is Enclosure around) box = box.WithEnclosure(around);
             if (cabinet[at] is Cabinet shared) box = box.WithCabinet(shared);
             if (receptacle[at] is Receptacle plug) box = box.WithReceptacle(plug);
-            if (battery[at] is not DistributionBox backed) return box;
+            if (feed[at] is DistributionBox fed && Converter(at, box, fed) is DistributionBox converter) box = converter;
+            if (battery[at] is not DistributionBox backed || feed.IsGiven(at)) return box;
+            if (box.Supply.Output is DcOutput { OpenVoltage: not null })
+            {
+                at[battery].ErrorOnce("an unregulated supply cannot charge a battery");
+                return box;
+            }
+
             if (box.Supply.Output is DcOutput) return box.WithBattery(backed.Battery!, backed.BatteryProtection, backed.BackupTime);
             at[battery].ErrorOnce("a supply of alternating current cannot charge a battery");
             return box;
@@ -104,6 +123,20 @@ internal static class BoxFormats
 
         // Where several forms are given, it is not known how many outputs were meant.
         bool HasSeveralForms(Place at) => forms.Count(form => form.IsBegun(at)) > 1;
+
+        // What it cannot be a converter with is an error of its feed, unless its supply has one of its own.
+        DistributionBox? Converter(Place at, DistributionBox box, DistributionBox fed)
+        {
+            string? wrong = receptacle.IsGiven(at) ? "a converter is fed from a run, not from a receptacle"
+                : battery.IsGiven(at) ? "a converter has no battery: put the battery before the run"
+                : box.Supply.Output is not DcOutput { OpenVoltage: null } ? "the supply of a converter gives a regulated direct voltage"
+                : box.Supply.Input is not { Voltage: not null, Efficiency: not null }
+                    ? "the supply of a converter needs an input with voltage and efficiency"
+                    : null;
+            if (wrong is null) return box.WithFeed(fed.FedFrom!, fed.InputStarting, fed.InputInrush);
+            if (!at[supply].HasError) at[feed].ErrorOnce(wrong);
+            return null;
+        }
 
         void CheckForms(Place at)
         {

@@ -115,9 +115,9 @@ internal static class SiteFormat
         Content all = Content.Of(site, names), small = all with
         {
             Runs = [.. site.Runs.Except(rows.Select(row => row.Run))],
-            Devices = [.. site.Devices.Except(rows.Select(row => row.Device))],
+            Devices = [.. all.Devices.Except(rows.Select(row => row.Device))],
             Models = [.. all.Models.Where(
-                m => WattsModel.CellsOf(m) is null || site.Devices.Except(rows.Select(r => r.Device)).Any(d => d.Model == m))],
+                m => WattsModel.CellsOf(m) is null || all.Devices.Except(rows.Select(r => r.Device)).Any(d => d.Model == m))],
         };
         return (SiteWriter.Text(File, small, names), ScheduleWriter.Text(rows, names));
     }
@@ -130,6 +130,9 @@ internal static class SiteFormat
         schema["description"] = "An installation: its cables, device models, conditions, boxes, runs and devices.";
         return SiteWriter.Text(json => schema.WriteTo(json));
     }
+
+    // The inputs of converters are in no list: their boxes say where they are.
+    private static IReadOnlyList<SiteDevice> Placed(Site site) => [.. site.Devices.Where(d => d.Model.Kind != DeviceKind.Converter)];
 
     private static IReadOnlyList<T>? IfAny<T>(IReadOnlyList<T> list) => list.Count == 0 ? null : list;
 
@@ -144,9 +147,9 @@ internal static class SiteFormat
         internal static Content Of(Site site, PartNames names) => new(
             site,
             site.Runs,
-            site.Devices,
+            Placed(site),
             names.Add(CableFormats.Cables, site.Runs.SelectMany(r => r.Run.Segments).Select(s => s.Cable)),
-            names.Add(DeviceFormats.Models, site.Devices.Select(d => d.Model)),
+            names.Add(DeviceFormats.Models, Placed(site).Select(d => d.Model)),
             names.Add(ProtectionFormats.Devices,
                 site.Boxes.SelectMany(b => b.Outputs.Select(o => o.Protection).Append(b.BatteryProtection)).OfType<ProtectiveDevice>()),
             names.Add(EnclosureFormats.Cabinets, site.Cabinets),

@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using CamPower.Reports.Sections;
+using UnitsNet;
 using static System.FormattableString;
 
 namespace CamPower.Reports.Diagrams;
@@ -54,6 +55,18 @@ internal sealed class OneLineDiagram
         _pen.Text(Margin, y + 30, _box.Box.Supply.Name, SupplyRoom);
         _pen.Text(Margin, y + 44, load, SupplyRoom);
         double below = 56;
+        if (_box.Box.Supply.Output is DcOutput { OpenVoltage: ElectricPotential open })
+        {
+            _pen.Text(Margin, y + below + 2, Invariant($"unregulated, {open.Volts:0.#} V open"), SupplyRoom);
+            below += 14;
+        }
+
+        if (_box.Box.FedFrom is string junction)
+        {
+            _pen.Text(Margin, y + below + 2, $"converter, fed from {junction}", SupplyRoom);
+            below += 14;
+        }
+
         if (_box.Box.Receptacle is { Breaker: CircuitBreaker breaker } receptacle)
         {
             _pen.Text(Margin, y + below + 2, $"on {receptacle}, {breaker}", SupplyRoom);

@@ -36,7 +36,7 @@ public static partial class Rules
             Overloads(box).Select(c => rule.Find(Subject.Of(box.Box),
                 $"Its outputs {Draw(c)} {Digits.Of(c.Amperes, c.DeratedAmperes)} A in \"{c.Condition}\"; " +
                 $"its supply can give {Digits.Of(c.DeratedAmperes, c.Amperes)} A, " +
-                $"{RatingOf(c, box.Box.Supply, evidence.Assessment.Site)}.{Then(c.SupplyState)}",
+                $"{RatingOf(c, box.Box, evidence.Assessment.Site)}.{Then(c.SupplyState)}",
                 c.TotalCurrent, c.DeratedRating, c.Condition)))));
 
     /// <summary>One adapter is split between several devices that together need more than it can give.</summary>
@@ -170,9 +170,9 @@ public static partial class Rules
     };
 
     // How much of its rating a supply has, and what takes the rest: only what takes something is named.
-    private static string RatingOf(BoxInCondition box, Supply supply, Site site)
+    private static string RatingOf(BoxInCondition box, DistributionBox of, Site site)
     {
-        SupplyOutput output = supply.Output;
+        SupplyOutput output = of.Supply.Output;
         if (!Limits.IsBelow(box.DeratedAmperes, output.RatedAmperes)) return "its full rating";
         bool isHeld = output.Overload is OverloadBehavior overload && !Limits.IsBelow(box.DeratedAmperes, overload.Lowest.LimitAmperes);
         if (isHeld) return "what its current limit is certain to give";
@@ -181,8 +181,8 @@ public static partial class Rules
         {
             string atLeast = box.IsInsideAtLeast ? "at least " : string.Empty, inside = box.Heat is null ? string.Empty : " inside";
             causes.Add(Invariant($"{atLeast}{box.SupplyCelsius:0.#} °C{inside}"));
-            if (box.Condition.LineVolts is double volts) causes.Add(Invariant($"{volts:0.#} V at its input"));
-            bool isHigh = supply.Derating.Altitude?.KelvinsAt(site.AltitudeMeters) > 0;
+            if (of.FedFrom is null && box.Condition.LineVolts is double volts) causes.Add(Invariant($"{volts:0.#} V at its input"));
+            bool isHigh = of.Supply.Derating.Altitude?.KelvinsAt(site.AltitudeMeters) > 0;
             if (isHigh) causes.Add(Invariant($"an altitude of {site.AltitudeMeters:0} m"));
         }
 

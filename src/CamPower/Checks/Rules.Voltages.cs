@@ -149,9 +149,10 @@ public static partial class Rules
             select rule.Find(Subject.Of(device.Device),
                 $"It gets up to {Digits.Of(device.LightLoadVolts, device.Worst.Accepted!.HighestVolts)} V at light load; " +
                 $"it accepts at most {Digits.Of(device.Worst.Accepted.HighestVolts, device.LightLoadVolts, "0.##")} V.",
-                device.AtLightLoad.Value, device.AtLightLoad.Limit));
+                device.AtLightLoad.Value, device.AtLightLoad.Limit, remedy: RemedyOf(device)));
 
     /// <summary>A device gets more voltage than it accepts until it draws current: at power-up, or while it is off.</summary>
+    /// <remarks>Behind an unregulated supply it is a Danger.</remarks>
     public static Rule OvervoltageAtNoLoad { get; } = new SimpleRule("overvoltage-at-no-load", Severity.Caution,
         "Before a device draws current, it gets more voltage than it accepts: for a moment at power-up, or while it is off. " +
         "The cable drops the excess while the device runs.",
@@ -164,7 +165,13 @@ public static partial class Rules
                 $"It gets up to {Digits.Of(device.NoLoadVoltage.Volts, device.Worst.Accepted!.HighestVolts)} V " +
                 "only until it draws current; " +
                 $"it accepts at most {Digits.Of(device.Worst.Accepted.HighestVolts, device.NoLoadVoltage.Volts, "0.##")} V.",
-                device.BeforeItDraws.Value, device.BeforeItDraws.Limit));
+                device.BeforeItDraws.Value, device.BeforeItDraws.Limit, severity: RemedyOf(device) is null ? null : Severity.Danger,
+                remedy: RemedyOf(device)));
+
+    // Nothing of an unregulated supply can be set, and its excess is volts, not the last percent.
+    private static string? RemedyOf(DeviceAssessment device) => device.Box.Supply.Output is DcOutput { OpenVoltage: not null }
+        ? "Do not energize. Use a regulated supply, or a device that accepts the open voltage of this one."
+        : null;
 
     // What is left once it has the power that it needs: negative. A run that carries the other devices at no power has nothing for it.
     private static double SpareWatts(DeviceInCondition device) =>

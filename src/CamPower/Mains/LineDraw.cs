@@ -31,8 +31,8 @@ public sealed class LineDraw
         double load = Math.Max(amperes / output.RatedAmperes, Math.Max(efficiency?.Lowest ?? 0, powerFactor?.Lowest ?? 0));
         Box = box;
         _lineVolts = lineVolts;
-        _outVolts = output.HighestVolts;
         _outAmperes = load * output.RatedAmperes;
+        _outVolts = output.HighestVoltsAt(_outAmperes);
         _efficiency = efficiency?.ShareAt(load);
         _standbyWatts = box.Supply.Input?.StandbyWatts;
         _shareOfFirstPoint = load > 0 ? amperes / _outAmperes : 0;

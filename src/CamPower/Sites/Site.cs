@@ -21,7 +21,7 @@ public sealed class Site
     /// <param name="conditions">The conditions that it must survive; at least one.</param>
     /// <param name="boxes">Its boxes and adapters.</param>
     /// <param name="runs">Its runs.</param>
-    /// <param name="devices">Its devices.</param>
+    /// <param name="devices">Its devices; the inputs of converters are added by themselves.</param>
     /// <param name="videoLinks">The shields of its video cables, where they carry return current; null for none.</param>
     /// <param name="bonds">The bonds between grounds and boxes; null for none.</param>
     /// <param name="altitude">Its height above the sea, from -500 m to 9000 m; null where it does not matter: no supply is derated by it
@@ -41,7 +41,7 @@ public sealed class Site
         Conditions = Require.Items(conditions, nameof(conditions));
         Boxes = Require.Items(boxes, nameof(boxes));
         Runs = Require.Items(runs, nameof(runs));
-        Devices = Require.Items(devices, nameof(devices));
+        Devices = WithConverterInputs(Require.Items(devices, nameof(devices)));
         VideoLinks = Require.Items(videoLinks ?? [], nameof(videoLinks));
         Bonds = Require.Items(bonds ?? [], nameof(bonds));
         Ties = Require.Items(ties ?? [], nameof(ties));
@@ -76,7 +76,7 @@ public sealed class Site
     /// <summary>Its runs.</summary>
     public IReadOnlyList<SiteRun> Runs { get; }
 
-    /// <summary>Its devices.</summary>
+    /// <summary>Its devices; the inputs of converters come last, each under the name of its box.</summary>
     public IReadOnlyList<SiteDevice> Devices { get; }
 
     /// <summary>The shields of its video cables, where they carry return current.</summary>
@@ -114,7 +114,11 @@ public sealed class Site
     public Site With(DistributionBox box)
     {
         DistributionBox replaced = BoxNamed(Require.NotNull(box, nameof(box)).Name, nameof(box));
-        return With(boxes: Boxes.Select(b => ReferenceEquals(b, replaced) ? box : b));
+
+        // What another converter gives changes what its input draws, and what those before it do.
+        bool isConverter = box.FedFrom is not null || replaced.FedFrom is not null;
+        return With(boxes: Boxes.Select(b => ReferenceEquals(b, replaced) ? box : b),
+            devices: isConverter ? Devices.Where(d => d.Model.Kind != DeviceKind.Converter) : null);
     }
 
     /// <summary>The name; never throws.</summary>
@@ -126,6 +130,19 @@ public sealed class Site
         IEnumerable<VideoLink>? videoLinks = null, IEnumerable<GroundBond>? bonds = null, IEnumerable<OutputTie>? ties = null) => new(
         Name, conditions ?? Conditions, boxes ?? Boxes, runs ?? Runs, devices ?? Devices,
         videoLinks ?? VideoLinks, bonds ?? Bonds, Altitude, ties ?? Ties, EnergyPrice);
+
+    // Those of a site that this one was made of are kept: what is behind them may be solved already.
+    private IReadOnlyList<SiteDevice> WithConverterInputs(IReadOnlyList<SiteDevice> devices)
+    {
+        DistributionBox[] converters = [.. Boxes.Where(b => b.FedFrom is not null)];
+        if (converters.Length == 0 && devices.All(d => d.Model.Kind != DeviceKind.Converter)) return devices;
+        Dictionary<string, SiteDevice> known = devices.Where(d => d.Model.Kind == DeviceKind.Converter)
+            .ToDictionary(d => d.Name, StringComparer.Ordinal);
+        return Array.AsReadOnly([.. devices.Where(d => d.Model.Kind != DeviceKind.Converter), .. converters.Select(box =>
+            known.TryGetValue(box.Name, out SiteDevice? input)
+                ? input
+                : new SiteDevice(box.Name, box.InputModel(new Dictionary<Condition, Load>()), box.FedFrom!))]);
+    }
 
     /// <summary>The box of a name.</summary>
     internal DistributionBox BoxNamed(string name, string parameter) =>

@@ -161,7 +161,7 @@ public static class SiteQuestions
     public static TrimWindow TrimWindowOf(this Site site, string boxName, CancellationToken cancellationToken = default)
     {
         DistributionBox box = Require.NotNull(site, nameof(site)).BoxNamed(boxName, nameof(boxName));
-        return new TrimSearch(site, box, cancellationToken).Window();
+        return new TrimSearch(Converters.Solved(site, cancellationToken), box, cancellationToken).Window();
     }
 
     /// <summary>The smallest box of a catalog that can feed what a box of the site feeds.</summary>
