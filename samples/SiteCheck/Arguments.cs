@@ -21,11 +21,20 @@ internal sealed record Arguments
 
     public bool IsHelp { get; private init; }
 
+    /// <summary>Whether remedies are sought and shown.</summary>
+    public bool HasRemedies { get; private init; }
+
     /// <summary>A schedule that belongs to the site file.</summary>
     public string? SchedulePath { get; private init; }
 
     /// <summary>Where the site is written to as a small site file and a schedule: both names without their endings.</summary>
     public string? SplitPath { get; private init; }
+
+    /// <summary>Another version of the site, which this one is compared with.</summary>
+    public string? ComparePath { get; private init; }
+
+    /// <summary>Where the bill of quantities is written to; the pull list and the output schedule go beside it.</summary>
+    public string? MaterialsPath { get; private init; }
 
     public string? HtmlPath { get; private init; }
 
@@ -65,14 +74,18 @@ internal sealed record Arguments
                 "--details" => read with { HasDetails = true },
                 "--json" => read.Printing(Printed.Json),
                 "--csv" => read.Printing(Printed.Csv),
+                "--remedies" => read with { HasRemedies = true },
                 "--profiles" => read with { HasProfiles = true },
-                "--html" or "--markdown" or "--schedule" or "--split" or "--sheet" or "--readings" when i + 1 == args.Length => Wrong($"{args[i]} takes the name of a file"),
+                "--html" or "--markdown" or "--schedule" or "--split" or "--sheet" or "--readings" or "--compare" or "--materials"
+                    when i + 1 == args.Length => Wrong($"{args[i]} takes the name of a file"),
                 "--author" or "--revision" or "--date" or "--at" when i + 1 == args.Length => Wrong($"{args[i]} takes a text"),
                 "--schedule" => read with { SchedulePath = args[++i], Error = Repeated(read.SchedulePath, "--schedule") },
                 "--split" => read with { SplitPath = args[++i], Error = Repeated(read.SplitPath, "--split") },
                 "--at" => read.WithTemperature(args[++i]),
                 "--sheet" => read.WithSheet(args[++i]),
                 "--readings" => read with { ReadingsPath = args[++i], Error = Repeated(read.ReadingsPath, "--readings") },
+                "--compare" => read with { ComparePath = args[++i], Error = Repeated(read.ComparePath, "--compare") },
+                "--materials" => read with { MaterialsPath = args[++i], Error = Repeated(read.MaterialsPath, "--materials") },
                 "--author" => read with { Author = args[++i], Error = Repeated(read.Author, "--author") },
                 "--revision" => read with { Revision = args[++i], Error = Repeated(read.Revision, "--revision") },
                 "--date" => read.Dated(args[++i]),

@@ -12,6 +12,13 @@ internal static class Help
         Options, each with an example:
           --details          all findings in full, every condition, trim and faults
                              SiteCheck yard.json --details
+          --remedies         what removes each finding, tried and ranked by cost
+                             SiteCheck yard.json --remedies
+          --compare FILE     print what differs from another version of the site
+                             SiteCheck yard.json --compare yard-before.json
+          --materials FILE   write the bill of quantities as CSV too, with the pull
+                             list and the output schedule beside it
+                             SiteCheck yard.json --materials yard.material.csv
           --json             print verdicts and findings as JSON, for programs
                              SiteCheck yard.json --json > yard.verdicts.json
           --csv              print the schedule, a row for each device
