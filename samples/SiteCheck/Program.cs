@@ -32,8 +32,11 @@ ExitStatus Run()
     }
 
     if (!File.Exists(path)) return Refused($"File not found: {path}");
-    if (arguments.SchedulePath is string missing && !File.Exists(missing)) return Refused($"File not found: {missing}");
-    if (arguments.ComparePath is string other && !File.Exists(other)) return Refused($"File not found: {other}");
+    foreach (string? needed in (string?[])[arguments.SchedulePath, arguments.ReadingsPath, arguments.ComparePath])
+    {
+        if (needed is not null && !File.Exists(needed)) return Refused($"File not found: {needed}");
+    }
+
     SiteFileResult read = Read();
     string names = arguments.SchedulePath is string csv ? $"{path} with {csv}" : path;
     if (!read.TryGetSite(out Site? site)) return Unread(names, read);
@@ -75,6 +78,7 @@ SiteFileResult Read()
 
 ExitStatus Check(Site site)
 {
+    if (arguments.SheetPath is not null || arguments.ReadingsPath is not null) return CommissioningRun.Run(site, arguments);
     var evidence = new Evidence(site.Assess());
     IReadOnlyList<Finding> findings = RuleSet.Standard.Check(evidence);
     var report = new SiteReport(evidence, findings)

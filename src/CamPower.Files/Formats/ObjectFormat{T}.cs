@@ -164,6 +164,7 @@ internal sealed class ObjectFormat<T> : Format<T>
     }
 
     // What the part says is wrong is noted at the member that it names.
+    // The library refuses one argument at a time. Each turn reports one more member and puts a stand-in in its place, so it ends.
     private T Build(Place at)
     {
         while (true)
@@ -172,16 +173,18 @@ internal sealed class ObjectFormat<T> : Format<T>
             {
                 return _build(at);
             }
-            catch (ArgumentException e) when (!ToBlame(e, at).HasError)
+            catch (ArgumentException e)
             {
-                // Once more, with a stand-in for what was just noted.
                 Place place = ToBlame(e, at);
+                if (place.HasError)
+                {
+                    // Its stand-in is refused too.
+                    if (Else is null) throw;
+                    return Else;
+                }
+
                 place.Error(Phrase.MessageOf(e, place.Name));
                 place.Value = null;
-            }
-            catch (ArgumentException) when (Else is not null)
-            {
-                return Else;
             }
         }
     }

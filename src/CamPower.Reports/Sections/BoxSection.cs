@@ -135,7 +135,7 @@ internal sealed class BoxSection(Evidence evidence, IReadOnlyList<Finding> findi
     private static string Trim(TrimWindow window)
     {
         if (!window.IsEmpty) return Invariant($"{Ends(window)}; the middle is {window.Middle.Volts:0.00} V{BeforeLoad(window)}");
-        string conflict = Invariant($"none, {window.Conflict.Volts:0.00} V short: at least {window.Lowest}, at most {window.Highest}");
+        string conflict = Invariant($"no set point works: at least {window.Lowest}, at most {window.Highest}");
         if (window.OfOthers is not TrimWindow others) return conflict;
         return others.IsEmpty
             ? $"{conflict}. There is none without {window.Spoiler} either"

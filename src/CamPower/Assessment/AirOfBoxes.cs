@@ -4,8 +4,8 @@ using System.Linq;
 
 namespace CamPower.Assessment;
 
-/// <summary>How warm the air around the protective devices of each box is in one condition: as its surroundings, where nothing else is said
-/// of it.</summary>
+/// <summary>Temperature of the air around the protective devices of each box in one condition; that of the surroundings where nothing else
+/// is stated.</summary>
 internal sealed class AirOfBoxes(double surroundingsCelsius)
 {
     private readonly Dictionary<DistributionBox, double> _celsius = [];

@@ -69,26 +69,26 @@ public sealed class BoxInCondition
     /// efficiency, and counts with what it loses there.</summary>
     public bool IsInsideAtLeast => Losses?.IsAtLeast == true;
 
-    /// <summary>How warm the enclosure gets, in a condition that is stated to be shorter than 5 min by what the lasting ones lose in it;
-    /// null where the box declares none, or where the losses are not known.</summary>
+    /// <summary>Temperature in the enclosure. A condition shorter than 5 min uses the losses of the lasting conditions. Null if no
+    /// enclosure is stated, or the losses are unknown.</summary>
     public HeatedEnclosure? Heat { get; }
 
-    /// <summary>What is lost in the enclosure and warms it; null where the box declares none, or where the efficiency of a supply in it is
-    /// not declared.</summary>
+    /// <summary>Losses that warm the enclosure; null where no enclosure is stated, or the efficiency of a supply in it is not
+    /// stated.</summary>
     public BoxLosses? Losses { get; }
 
     /// <summary>What the supply may deliver at the temperature inside, the input voltage of the condition and the altitude of the site; 0
     /// where it is not rated to run. [A]</summary>
-    /// <remarks>Where <see cref="InsideTemperature"/> is not known it is that of the air around the box, and too large; where that is a
-    /// lower bound it is at most this.</remarks>
+    /// <remarks>If <see cref="InsideTemperature"/> is unknown, this rating uses the air around the box and is too high. If that is a lower
+    /// bound, the true rating is this or less.</remarks>
     public ElectricCurrent DeratedRating => ElectricCurrent.FromAmperes(DeratedAmperes);
 
     /// <summary>Whether some output has no operating point: its part of the total is then what its loads ask for at the supply's
     /// voltage.</summary>
     public bool IsDemandOnly { get; }
 
-    /// <summary>The total against the derated rating: unknown where it is kept only because the warmth of the air inside is not
-    /// known.</summary>
+    /// <summary>Total current against the derated rating. Unknown where the result "holds" depends on an unknown temperature
+    /// inside.</summary>
     /// <param name="headroom">The share of the rating that a policy allows, above 0 and at most 1; 1 for all of it. [1]</param>
     /// <remarks>Where the temperature inside was calculated the margin is no less than what the rating loses if the rise is a quarter
     /// larger. A condition that is stated to be shorter than 3 h may have all of the rating: headroom is for what lasts.</remarks>
@@ -130,8 +130,8 @@ public sealed class BoxInCondition
 
     /// <summary>What its voltage does with everything on: a supply that is asked for more than its limit does what it is declared to do in
     /// overload.</summary>
-    /// <remarks>Where it has no limit, or its overload behavior is not stated, its rated current is where it is no longer known to stay
-    /// up.</remarks>
+    /// <remarks>If the supply has no current limit, or its overload behavior is not stated, the state is unknown above its rated
+    /// current.</remarks>
     public SupplyState SupplyState { get; }
 
     /// <summary>The lowest voltage at its terminals with everything on; 0 where it pulses, is off or finds no balance, null where it is not
@@ -143,14 +143,14 @@ public sealed class BoxInCondition
         _ => ElectricPotential.Zero,
     };
 
-    /// <summary>What its devices draw from their turn-on voltages as it comes up, against what the supply gives there in its limit: where
-    /// that is closest.</summary>
+    /// <summary>Current of the devices from their turn-on voltages up, as the voltage of the supply rises, against what the supply gives in
+    /// its limit. The voltage with the smallest margin counts.</summary>
     /// <remarks>A device that is declared to wait longer than the supply takes to rise is not in it. A judgment of nothing where no limit
     /// is declared, or no turn-on voltage.</remarks>
     public Judgment StartingCurrent { get; }
 
-    /// <summary>What the devices draw that a dip of the voltage has not put off, from their drop-out voltages, against what the supply
-    /// gives there.</summary>
+    /// <summary>Current of the devices that stay on during a dip of the voltage, at their drop-out voltages, against the current that the
+    /// supply gives at the same voltages.</summary>
     /// <remarks>They draw at once; the others restart, which <see cref="StartingCurrent"/> judges. A judgment of nothing where no limit is
     /// declared, or no drop-out voltage.</remarks>
     public Judgment ReturningCurrent { get; }

@@ -5,7 +5,7 @@ using CamPower.Heat;
 
 namespace CamPower.Assessment;
 
-/// <summary>What a box has to give in every condition, and what it loses by it.</summary>
+/// <summary>Current of a box in every condition, and the losses that come with it.</summary>
 internal sealed class BoxLoad
 {
     private readonly IReadOnlyList<SolvedOutput> _outputs;

@@ -8,7 +8,7 @@ using UnitsNet;
 
 namespace CamPower.Assessment;
 
-/// <summary>What the voltage of one box does in one condition with everything on, and what that does to its devices.</summary>
+/// <summary>Voltage of one box in one condition with everything on, and the state of its devices that follows.</summary>
 internal sealed class BoxRail
 {
     private readonly SupplyOutput _supply;
@@ -122,10 +122,10 @@ internal sealed class BoxRail
     private double Recovered =>
         Volts > 0 ? RailBalance.Between(GivenAt, _fullVolts, _fullVolts, 0, v => _load!.TakenAt(v, Volts) - _standingAmperes) : _fullVolts;
 
-    // As the rail comes up each device begins to draw at its turn-on voltage, unless it waits until the rail has risen.
-    private Judgment Starting(IReadOnlyList<GroupInCondition> groups) => WorstOf(groups, s => s.TurnOnVolts,
-        (s, v) => s.TurnOnVolts <= v && !Waits(s), s => _supply.RiseSeconds is null
-            || s.DelaySeconds is null, "start delay of its devices, rise time of the supply");
+    // As the supply voltage rises each device begins to draw at its turn-on voltage, unless it waits until the voltage is up.
+    private Judgment Starting(IReadOnlyList<GroupInCondition> groups) => WorstOf(groups, new Step(
+        s => s.TurnOnVolts, Waits, s => _supply.RiseSeconds is null || s.DelaySeconds is null,
+        "start delay of its devices, rise time of the supply"));
 
     // A supply that holds or folds back only takes longer. An electronic limit is taken to hold the least that it may; a rail that rises
     // draws the charge out.
@@ -153,58 +153,51 @@ internal sealed class BoxRail
         device is ElectronicLimit ? device.CarriedAmperes(1) : double.PositiveInfinity;
 
     private Judgment Returning(IReadOnlyList<GroupInCondition> groups) =>
-        WorstOf(groups, s => s.DropOutVolts, (s, v) => s.DropOutVolts <= v, isUncertain: null, string.Empty);
+        WorstOf(groups, new Step(s => s.DropOutVolts, Waits: null, IsUncertain: null, string.Empty));
 
     private bool Waits(Starting starting) => starting.DelaySeconds > _supply.RiseSeconds;
 
     private double GivenAt(double volts) => RailBalance.GivenAt(_supply, _fullVolts, volts);
 
-    // A device at whose terminals a voltage is needed has more at the box: with that of the box counted as if it were at the terminals more
-    // is drawn than ever flows. What that lets pass passes; otherwise the voltages of the box count at which the devices let go.
-    private Judgment WorstOf(
-        IReadOnlyList<GroupInCondition> groups, Func<Starting, double> stepOf, Func<Starting, double, bool> mayDraw,
-        Func<Starting, bool>? isUncertain, string notStated)
+    // First a quick estimate with too much current: the voltage of the box counts as if it were at the terminals. Only where that is more
+    // than the supply gives, the exact one: with the voltages of the box at which the devices drop out.
+    private Judgment WorstOf(IReadOnlyList<GroupInCondition> groups, Step step)
     {
         if (_supply.Overload?.Limit is null) return default;
         double[] turning = [.. groups.SelectMany(g => g.Group.Devices).Where(d => ReferenceEquals(d.Box, _box))
-            .Select(d => d.Starting).OfType<Starting>().Select(stepOf).Distinct()];
-        Judgment most = WorstAt(turning, TakenByAll);
-        return most.Verdict is Verdict.Violated || most.NotStated is not null
-            ? WorstAt(turning.Concat(_branches.Value.SelectMany(b => b.Steps))
-                .Distinct(), (volts, draws) => _branches.Value.Sum(b => b.AmperesOf(volts, draws)))
-            : most;
+            .Select(d => d.Starting).OfType<Starting>().Select(step.VoltsOf).Distinct()];
+        Judgment most = WorstAt(turning, step, (volts, draws) => TakenByAll(groups, volts, draws));
+        if (most.Verdict is not Verdict.Violated && most.NotStated is null) return most;
+        return WorstAt(turning.Concat(_branches.Value.SelectMany(b => b.Steps)).Distinct(), step,
+            (volts, draws) => _branches.Value.Sum(b => b.AmperesOf(volts, draws)));
+    }
 
-        // At the voltage at which the supply is shortest of what is drawn; unknown where it is short only with those that may draw or not.
-        Judgment WorstAt(IEnumerable<double> steps, Func<double, Func<FedDevice, bool>, double> takenBy)
+    // At the voltage at which the supply is shortest of what is drawn; unknown where it is short only with those that may draw or not.
+    private Judgment WorstAt(IEnumerable<double> steps, Step step, Func<double, Func<FedDevice, bool>, double> takenBy)
+    {
+        Judgment worst = default;
+        double shortest = double.NegativeInfinity;
+        foreach (double volts in steps.Where(v => v < _fullVolts))
         {
-            Judgment worst = default;
-            double shortest = double.NegativeInfinity;
-            foreach (double volts in steps.Where(v => v < _fullVolts))
-            {
-                double given = GivenAt(volts), taken = takenBy(volts, d => Draws(d, volts)) - _standingAmperes;
-                if (taken - given <= shortest) continue;
-                shortest = taken - given;
-                double certain = isUncertain is null
-                    ? taken
-                    : takenBy(volts, d => Draws(d, volts) && !(d.Starting is Starting s && isUncertain(s))) - _standingAmperes;
-                Judgment judged = Judgment.AtMost(certain, given, given, a => ElectricCurrent.FromAmperes(a));
-                worst = !judged.IsViolated && Limits.IsAbove(taken, given) ? Judgment.Unknown(notStated) : judged;
-            }
-
-            return worst;
+            double given = GivenAt(volts), taken = takenBy(volts, d => step.Draws(d, volts)) - _standingAmperes;
+            if (taken - given <= shortest) continue;
+            shortest = taken - given;
+            double certain = step.IsUncertain is null
+                ? taken
+                : takenBy(volts, d => step.Draws(d, volts) && !(d.Starting is Starting s && step.IsUncertain(s))) - _standingAmperes;
+            Judgment judged = Judgment.AtMost(certain, given, given, a => ElectricCurrent.FromAmperes(a));
+            worst = !judged.IsViolated && Limits.IsAbove(taken, given) ? Judgment.Unknown(step.NotStated) : judged;
         }
 
-        bool Draws(FedDevice device, double volts) => device.Starting is Starting starting
-            ? mayDraw(starting, volts)
-            : device.Accepted?.LowestVolts <= volts;
+        return worst;
+    }
 
-        double TakenByAll(double volts, Func<FedDevice, bool> draws)
-        {
-            RailVolts rail = _lowest.With(_box, volts);
-            double amperes = 0;
-            foreach (GroupInCondition group in groups) amperes += TakenBy(group, rail, volts, draws);
-            return amperes;
-        }
+    private double TakenByAll(IReadOnlyList<GroupInCondition> groups, double volts, Func<FedDevice, bool> draws)
+    {
+        RailVolts rail = _lowest.With(_box, volts);
+        double amperes = 0;
+        foreach (GroupInCondition group in groups) amperes += TakenBy(group, rail, volts, draws);
+        return amperes;
     }
 
     // What has no operating point there is counted with the most that it asks for.
@@ -225,5 +218,18 @@ internal sealed class BoxRail
         }
 
         return amperes;
+    }
+
+    /// <summary>Which devices draw current while the voltage is neither up nor gone.</summary>
+    /// <param name="VoltsOf">The voltage from which a device draws. [V]</param>
+    /// <param name="Waits">Whether it waits all the same; null where none does.</param>
+    /// <param name="IsUncertain">Whether it is not known whether it draws; null where it is known of all.</param>
+    /// <param name="NotStated">What is not stated then.</param>
+    private sealed record Step(
+        Func<Starting, double> VoltsOf, Func<Starting, bool>? Waits, Func<Starting, bool>? IsUncertain, string NotStated)
+    {
+        internal bool Draws(FedDevice device, double volts) => device.Starting is Starting starting
+            ? VoltsOf(starting) <= volts && Waits?.Invoke(starting) != true
+            : device.Accepted?.LowestVolts <= volts;
     }
 }

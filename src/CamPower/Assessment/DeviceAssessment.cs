@@ -43,12 +43,11 @@ public sealed class DeviceAssessment
     /// <summary>The condition that is worst for it: by state first, by voltage then.</summary>
     public DeviceInCondition Worst { get; }
 
-    /// <summary>The most that its terminals may see while it runs: highest supply voltage, coldest cable, the least load known.
-    /// [V]</summary>
-    /// <remarks>A label says nothing of the least load: there it is no load at all.</remarks>
+    /// <summary>Highest voltage at its terminals while it runs: highest supply voltage, coldest cable, smallest known load. [V]</summary>
+    /// <remarks>A label states no minimum load. For a label the minimum is zero.</remarks>
     public ElectricPotential LightLoadVoltage => ElectricPotential.FromVolts(LightLoadVolts);
 
-    /// <summary>What its terminals see before anything draws: the highest supply voltage. [V]</summary>
+    /// <summary>Voltage at its terminals before any device draws: the highest supply voltage. [V]</summary>
     public ElectricPotential NoLoadVoltage => ElectricPotential.FromVolts(Box.HighestVolts);
 
     /// <summary>The voltage at light load against the highest that it accepts.</summary>

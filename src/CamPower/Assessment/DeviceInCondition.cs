@@ -56,7 +56,7 @@ public sealed class DeviceInCondition
     /// <summary>The condition.</summary>
     public Condition Condition => _group.Condition;
 
-    /// <summary>What it draws in this condition.</summary>
+    /// <summary>Load of the device in this condition.</summary>
     public Load Load => _group.Loads[_index];
 
     /// <summary>What becomes of it.</summary>
@@ -91,13 +91,14 @@ public sealed class DeviceInCondition
     /// [V]</summary>
     public ElectricPotential? UnloadedVoltage => UnloadedVolts > 0 ? ElectricPotential.FromVolts(UnloadedVolts) : null;
 
-    /// <summary>The voltage under which its own draw pulls it down, where that is why it does not start; otherwise null. [V]</summary>
+    /// <summary>Unstable voltage: below it the device pulls its own voltage down. It has a value only where this prevents the start;
+    /// otherwise null. [V]</summary>
     public ElectricPotential? UnstableVoltage => Start == StartVerdict.TurnOnBelowUnstableVoltage
         ? ElectricPotential.FromVolts(Circuit.UnstableVolts(_index, Device.Model.Starting!.TurnOnVolts, SolvedVolts, _rail, _group.Loads))
         : null;
 
-    /// <summary>Where its run cannot carry what it asks for, the most constant power that the run could carry beside its
-    /// other components; otherwise null, and null where it shares its way with others. [W]</summary>
+    /// <summary>Largest constant power that the run can deliver beside the other components of the device. It has a value only where the
+    /// run cannot carry the load and feeds no other device; otherwise null. [W]</summary>
     public Power? MaximumPower => SolvedVolts > 0 || Circuit.MostWatts(_index, _rail, _group.Loads) is not double watts
         ? null
         : Power.FromWatts(watts);
@@ -110,8 +111,8 @@ public sealed class DeviceInCondition
         ? WouldStart && !LowestVoltage(Ratio.Zero).IsViolated ? Verdict.Holds : Verdict.Violated
         : State == DeviceState.SupplyOverloaded ? Verdict.Unknown : Verdict.Violated;
 
-    /// <summary>Its voltage during an inrush on its box, against its own drop-out voltage; where it is under that, how long it lasts
-    /// against how long the device runs on.</summary>
+    /// <summary>Voltage of the device during an inrush on its box, against its drop-out voltage. If it is lower, the duration of the inrush
+    /// against the hold-up time.</summary>
     /// <remarks>The inrush that pulls it down most, through the cables that they share and the source: that of another device, or its own
     /// where a component of it is switched on. A judgment of nothing where it is not up, and where no inrush is stated.</remarks>
     public Judgment DuringInrush => State == DeviceState.Up ? _box.DuringInrush(Fed) : default;
@@ -157,9 +158,8 @@ public sealed class DeviceInCondition
     }
 
     /// <summary>
-    /// The voltage between the conductors along its way, through the protective device of its output and its runs, from the lowest supply
-    /// voltage to <see cref="SolvedVoltage"/>; null where there is none, and where a run on the way shares another's negative, so that
-    /// it is not known between which conductors.
+    /// Voltage along the path from the supply, at its lowest voltage, through the protective device of the output and the runs, to
+    /// <see cref="SolvedVoltage"/>. Null if there is no solved voltage, or if a run shares its negative with another run.
     /// </summary>
     /// <example>
     /// <code>
@@ -168,7 +168,7 @@ public sealed class DeviceInCondition
     /// </example>
     public VoltageProfile? Profile() => SolvedVolts > 0 ? Circuit.ProfileTo(_index, _rail, _group.Loads) : null;
 
-    /// <summary>How <see cref="SolvedVoltage"/> was worked out, with everything drawing that hangs together with it, from the lowest supply
+    /// <summary>Calculation of <see cref="SolvedVoltage"/>: all connected devices draw current, and the supply is at its lowest
     /// voltage.</summary>
     /// <exception cref="InvalidOperationException">The supply gives the wrong kind of current, or its leads are reversed: nothing was
     /// worked out.</exception>

@@ -1,6 +1,6 @@
 namespace CamPower;
 
-/// <summary>What becomes of a device in a condition, from fine to worst.</summary>
+/// <summary>State of a device in a condition, from best to worst.</summary>
 public enum DeviceState
 {
     /// <summary>Once it runs it stays up; whether it would start is another question, and another answer.</summary>

@@ -7,8 +7,7 @@ using UnitsNet;
 
 namespace CamPower.Assessment;
 
-/// <summary>What a group of outputs feeds, as a circuit at one cable temperature. SI doubles; one load a device, in the group's
-/// order.</summary>
+/// <summary>Circuit behind a group of outputs at one cable temperature. SI doubles; one load a device, in the group's order.</summary>
 /// <remarks>The protective device of each output is in series with all that it feeds, as warm as the air in its box. One that is not
 /// stated has no resistance. It is solved for any voltage of the boxes that feed it.</remarks>
 internal abstract class FeedCircuit

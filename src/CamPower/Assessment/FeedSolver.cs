@@ -7,7 +7,7 @@ using CamPower.Sites;
 
 namespace CamPower.Assessment;
 
-/// <summary>What a group of outputs feeds, solved in one condition.</summary>
+/// <summary>Solves the circuit behind a group of outputs in one condition.</summary>
 internal static class FeedSolver
 {
     /// <summary>Fills in what becomes of each device of a group in a condition, behind the supply of its box.</summary>

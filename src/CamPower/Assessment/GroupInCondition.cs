@@ -26,7 +26,7 @@ internal sealed class GroupInCondition
     /// <summary>The air in its boxes.</summary>
     internal AirOfBoxes Air { get; }
 
-    /// <summary>What feeds it.</summary>
+    /// <summary>Voltages that feed it, the lowest.</summary>
     internal RailVolts Lowest { get; }
 
     internal FeedCircuit Circuit { get; }

@@ -7,8 +7,8 @@ using UnitsNet;
 
 namespace CamPower.Assessment;
 
-/// <summary>What an inrush on a box does to the voltage of a device that runs on it: that of a neighbor, and its own where a component of
-/// it is switched on.</summary>
+/// <summary>Dips of the voltage at devices that run, by an inrush on the same box: that of a neighbor, or of a component of the device
+/// itself that is switched on.</summary>
 /// <remarks>
 /// An input that would draw its peak from a stiff source is a resistance to its capacitors: the voltage of the box over that peak. Cables,
 /// protective devices and the source make the current smaller and, the charge being the same, let it last longer. An electronic limit holds
@@ -121,56 +121,68 @@ internal sealed class InrushDips
             if (!ReferenceEquals(device.Box, _box) || device.Accepted is null) continue;
             if (device.Device.Model.Inrush is Inrush starting)
             {
-                yield return DipOf(device, group, index, starting, isSwitched: false, all - amperes[group], byRail);
+                yield return DipOf(new Surge(device, group, index, starting, IsSwitched: false, all - amperes[group]), byRail);
             }
 
             if (_groups[group].Condition.HasSwitched && device.Device.Model.SwitchedInrush is Inrush switched)
             {
-                yield return DipOf(device, group, index, switched, isSwitched: true, all - amperes[group], byRail);
+                yield return DipOf(new Surge(device, group, index, switched, IsSwitched: true, all - amperes[group]), byRail);
             }
         }
     }
 
-    private Dip DipOf(FedDevice device, int group, int index, Inrush inrush, bool isSwitched, double others,
-        Dictionary<double, double[][]> byRail)
+    private Dip DipOf(Surge surge, Dictionary<double, double[][]> byRail)
     {
-        GroupInCondition own = _groups[group];
-        Load charging = Load.ConstantResistance(ElectricResistance.FromOhms(Math.Max(_fullVolts / inrush.PeakAmperes, 1e-9)));
+        GroupInCondition own = _groups[surge.Group];
         var loads = (Load[])own.Loads.Clone();
-        loads[index] = isSwitched ? Added(loads[index], charging) : charging;
+        Load charging = Load.ConstantResistance(ElectricResistance.FromOhms(Math.Max(_fullVolts / surge.Inrush.PeakAmperes, 1e-9)));
+        loads[surge.Index] = surge.IsSwitched ? Added(loads[surge.Index], charging) : charging;
         double[] atFull = Solved(own, loads, _fullVolts);
-        OutputFeed feed = own.Group.Feeds.First(f => f.Devices.Contains(device));
+        OutputFeed feed = own.Group.Feeds.First(f => f.Devices.Contains(surge.Of));
         double most = feed.Output.Protection?.MostAmperes ?? double.PositiveInfinity;
-        bool isHeld = Limits.IsAbove(AmperesOf(own, loads, atFull, _fullVolts, feed), most);
-        double beside = isHeld
-            ? AmperesOf(own, own.Loads, own.Solved, _fullVolts) - AmperesOf(own, own.Loads, own.Solved, _fullVolts, feed)
-            : 0;
-        double taken = others + (isHeld ? beside + most : AmperesOf(own, loads, atFull, _fullVolts));
-        double rail = _fullVolts;
-        if (Limits.IsAbove(taken, RailBalance.LimitOf(Supply)))
-        {
-            // Whether a supply that pulses or shuts down does so within the inrush is not known.
-            if (!RailBalance.IsKnown(Supply) || Supply.Overload!.Pulses || Supply.Overload.ShutsDown)
-            {
-                return new Dip(device, group, isSwitched, null, null, 0);
-            }
-
-            // Devices that it takes below their drop-out voltage let go, and leave it more.
-            rail = _rail.Value.Rest(_fullVolts, v => isHeld ? most : AmperesOf(own, loads, Solved(own, loads, v), v),
-                isHeld ? null : _rail.Value.Branches[group]).Volts;
-        }
-
-        double[][]? atRail = rail.Equals(_fullVolts) ? null : AtRail(rail, byRail);
-        double[] volts = !isHeld ? (atRail is null ? atFull : Solved(own, loads, rail))
-            : [.. (atRail?[group] ?? own.Solved).Select((v, i) => feed.Devices.Contains(own.Group.Devices[i]) ? 0 : v)];
-        double lasts = isHeld ? inrush.SecondsAtPeak * inrush.PeakAmperes / most
-            : volts[index] > 0 ? inrush.SecondsAtPeak * _fullVolts / volts[index]
-            : double.PositiveInfinity;
-        return new Dip(device, group, isSwitched, volts, atRail, lasts);
+        return Limits.IsAbove(AmperesOf(own, loads, atFull, _fullVolts, feed), most)
+            ? HeldDip(surge, feed, most, byRail)
+            : FreeDip(surge, loads, atFull, byRail);
     }
 
-    private double[][] AtRail(double rail, Dictionary<double, double[][]> byRail)
+    // An electronic limit holds it down, and nothing is left for what else its output feeds.
+    private Dip HeldDip(Surge surge, OutputFeed feed, double most, Dictionary<double, double[][]> byRail)
     {
+        GroupInCondition own = _groups[surge.Group];
+        double beside = AmperesOf(own, own.Loads, own.Solved, _fullVolts) - AmperesOf(own, own.Loads, own.Solved, _fullVolts, feed);
+        if (RailWith(surge.OthersAmperes + (beside + most), _ => most, without: null) is not double rail) return Dip.Unknown(surge);
+        double[][]? atRail = AtRail(rail, byRail);
+        double[] volts = [.. (atRail?[surge.Group] ?? own.Solved).Select((v, i) => feed.Devices.Contains(own.Group.Devices[i]) ? 0 : v)];
+        return new Dip(surge, volts, atRail, surge.Inrush.SecondsAtPeak * surge.Inrush.PeakAmperes / most);
+    }
+
+    private Dip FreeDip(Surge surge, Load[] loads, double[] atFull, Dictionary<double, double[][]> byRail)
+    {
+        GroupInCondition own = _groups[surge.Group];
+        double taken = surge.OthersAmperes + AmperesOf(own, loads, atFull, _fullVolts);
+        double? settled = RailWith(taken, v => AmperesOf(own, loads, Solved(own, loads, v), v), without: surge.Group);
+        if (settled is not double rail) return Dip.Unknown(surge);
+        double[][]? atRail = AtRail(rail, byRail);
+        double[] volts = atRail is null ? atFull : Solved(own, loads, rail);
+        double lasts = volts[surge.Index] > 0
+            ? surge.Inrush.SecondsAtPeak * _fullVolts / volts[surge.Index]
+            : double.PositiveInfinity;
+        return new Dip(surge, volts, atRail, lasts);
+    }
+
+    // The voltage of the box with the surge; null where that is not known: whether a supply that pulses or shuts down does so within the
+    // inrush. Devices that it takes below their drop-out voltage drop out, and leave it more.
+    private double? RailWith(double taken, Func<double, double> surgeAt, int? without)
+    {
+        if (!Limits.IsAbove(taken, RailBalance.LimitOf(Supply))) return _fullVolts;
+        if (!RailBalance.IsKnown(Supply) || Supply.Overload!.Pulses || Supply.Overload.ShutsDown) return null;
+        return _rail.Value.Rest(_fullVolts, surgeAt, without is int group ? _rail.Value.Branches[group] : null).Volts;
+    }
+
+    // Null where the box keeps its voltage.
+    private double[][]? AtRail(double rail, Dictionary<double, double[][]> byRail)
+    {
+        if (rail.Equals(_fullVolts)) return null;
         if (!byRail.TryGetValue(rail, out double[][]? known)) byRail.Add(rail, known = [.. _groups.Select(g => Solved(g, g.Loads, rail))]);
         return known;
     }
@@ -218,24 +230,33 @@ internal sealed class InrushDips
     }
 
     /// <summary>One inrush.</summary>
-    /// <param name="of">The device that draws it.</param>
-    /// <param name="group">Its group.</param>
-    /// <param name="isSwitched">Whether a component of it is switched on; otherwise it starts.</param>
+    /// <param name="Of">The device that draws it.</param>
+    /// <param name="Group">Its group.</param>
+    /// <param name="Index">Its place in the group.</param>
+    /// <param name="Inrush">What it draws.</param>
+    /// <param name="IsSwitched">Whether a component of it is switched on; otherwise it starts.</param>
+    /// <param name="OthersAmperes">Current of the other groups of the box. [A]</param>
+    private sealed record Surge(FedDevice Of, int Group, int Index, Inrush Inrush, bool IsSwitched, double OthersAmperes);
+
+    /// <summary>The dip of the voltage by one inrush.</summary>
+    /// <param name="surge">The inrush.</param>
     /// <param name="ownVolts">The voltage of every device of its group meanwhile; null where that is not known.</param>
     /// <param name="atRail">The voltage of every device of every other group; null where the box keeps its voltage.</param>
     /// <param name="seconds">How long it lasts.</param>
-    private sealed class Dip(FedDevice of, int group, bool isSwitched, double[]? ownVolts, double[][]? atRail, double seconds)
+    private sealed class Dip(Surge surge, double[]? ownVolts, double[][]? atRail, double seconds)
     {
-        internal FedDevice Of => of;
+        internal FedDevice Of => surge.Of;
 
-        internal int Group => group;
+        internal int Group => surge.Group;
 
-        internal bool IsSwitched => isSwitched;
+        internal bool IsSwitched => surge.IsSwitched;
 
         internal double[]? OwnVolts => ownVolts;
 
         internal double[][]? AtRail => atRail;
 
         internal double Seconds => seconds;
+
+        internal static Dip Unknown(Surge surge) => new(surge, null, null, 0);
     }
 }

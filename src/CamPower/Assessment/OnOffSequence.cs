@@ -43,7 +43,7 @@ internal sealed class OnOffSequence
         Run();
     }
 
-    /// <summary>What becomes of each device.</summary>
+    /// <summary>State of each device.</summary>
     internal DeviceState[] States { get; }
 
     /// <summary>For each device that is up the lowest voltage that it sees. [V]</summary>

@@ -37,7 +37,7 @@ public sealed class OutputAssessment
     /// <summary>The most current over the limit of the output. [%]</summary>
     public Ratio Loading => Ratio.FromPercent(Worst.Amperes / Output.LimitAmperes * 100);
 
-    /// <summary>What it feeds.</summary>
+    /// <summary>Runs and devices that it feeds.</summary>
     internal OutputFeed Feed { get; }
 
     /// <summary>What that hangs together with.</summary>

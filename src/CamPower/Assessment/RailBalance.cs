@@ -25,8 +25,8 @@ internal static class RailBalance
     internal static double LimitOf(SupplyOutput supply) =>
         supply.Overload?.Limit is null ? supply.RatedAmperes : supply.Overload.Lowest.LimitAmperes;
 
-    /// <summary>What a supply in its limit gives at a voltage; one without a limit what its resistance lets through, an unregulated one
-    /// what the line through its two points has. [A]</summary>
+    /// <summary>Current of a supply in its limit at a voltage; without a limit the current that its resistance lets through, and of an
+    /// unregulated one that of the line through its two points. [A]</summary>
     internal static double GivenAt(SupplyOutput supply, double fullVolts, double volts)
     {
         if (supply.Overload?.Limit is null && supply is DcOutput { Unregulated: UnregulatedCurve curve }) return curve.LineAmperesAt(volts);

@@ -7,8 +7,7 @@ using CamPower.Sites;
 
 namespace CamPower.Assessment;
 
-/// <summary>What a part of a box's circuits takes as the voltage of the box falls, and which of its devices let go on the way
-/// down.</summary>
+/// <summary>Current of a part of a box's circuits as the voltage of the box falls, and the devices that drop out on the way.</summary>
 /// <remarks>
 /// A device lets go where it has less than its drop-out voltage; where the circuit has no operating point any more, the one that was
 /// nearest to it. One that does not declare the voltage never does.

@@ -40,7 +40,7 @@ internal sealed class RailLoad
 
     internal RailBranch[] Branches { get; }
 
-    /// <summary>What all of it takes while the voltage stays up. [A]</summary>
+    /// <summary>Current of all of it while the voltage stays up. [A]</summary>
     internal double AmperesAtFull => _atFull.Value;
 
     /// <summary>The highest voltage at which anything lets go on the way down; 0 where nothing does. [V]</summary>

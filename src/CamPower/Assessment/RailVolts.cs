@@ -1,6 +1,6 @@
 namespace CamPower.Assessment;
 
-/// <summary>What circuits are fed with: the voltage at the terminals of each box, and which end of the protective devices' resistance
+/// <summary>Voltages that feed circuits: at the terminals of each box, and which end of the protective devices' resistance
 /// counts.</summary>
 /// <remarks>Immutable. Of a box that nothing else is said of it is the end of its supply's tolerance.</remarks>
 internal sealed class RailVolts

@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>What one video shield carries in one condition.</summary>
+/// <summary>One video shield in one condition: its current and voltages.</summary>
 /// <remarks>
 /// Immutable. Positive from the device to the ground. The DC shift is removed by the clamp of the recorder; the voltage
 /// at mains frequency is what is seen in the picture. An earth-potential difference is another cause of it, and no number here gives that.

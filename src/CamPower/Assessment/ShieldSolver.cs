@@ -5,7 +5,7 @@ using CamPower.Sites;
 
 namespace CamPower.Assessment;
 
-/// <summary>What the video shields of a group carry in one condition.</summary>
+/// <summary>Solves the currents of the video shields of a group in one condition.</summary>
 internal static class ShieldSolver
 {
     /// <summary>Every shield of the group, with the current of the devices that are up.</summary>

@@ -39,7 +39,7 @@ internal static class CheckConstants
     public static CitedValue RideThrough { get; } =
         new("Time that a device rides through without its supply", 20, "ms", Sources.RideThroughPolicy);
 
-    /// <summary>How long a device may be dark and come back by itself, so that it counts as dark for seconds. [s]</summary>
+    /// <summary>Longest time that counts as dark for seconds, before a device is back by itself. [s]</summary>
     public static CitedValue LongestDark { get; } =
         new("Time for which a device is dark for seconds only, at most", 60, "s", Sources.DarkForSeconds);
 

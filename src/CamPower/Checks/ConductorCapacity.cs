@@ -58,7 +58,7 @@ internal readonly struct ConductorCapacity
     internal double AmperesIn(double airCelsius) =>
         airCelsius < _highestCelsius ? _amperesPerRootKelvin * Math.Sqrt(_highestCelsius - airCelsius) : 0;
 
-    /// <summary>What the ampacity rests on, in words.</summary>
+    /// <summary>Basis of the ampacity, in words.</summary>
     internal string Basis(double airCelsius)
     {
         string assumed = _cable.Insulation is null ? " (assumed)" : string.Empty;

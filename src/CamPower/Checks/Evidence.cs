@@ -9,7 +9,7 @@ using CamPower.Mains;
 
 namespace CamPower;
 
-/// <summary>What a rule looks at: a solved site and the studies of it.</summary>
+/// <summary>Input of a rule: a solved site and the studies of it.</summary>
 /// <remarks>Immutable. Later versions may add members.</remarks>
 /// <example>
 /// <code>

@@ -43,7 +43,7 @@ internal static class FaultRuleText
             ? " (installation method not stated)"
             : string.Empty;
 
-    /// <summary>What the conductors do, after "the conductors".</summary>
+    /// <summary>Verdict on the conductors in words, after "the conductors".</summary>
     internal static string Withstand(Overcurrent fault) => fault.WithstandVerdict switch
     {
         WithstandVerdict.Withstands => "withstand it",

@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>What a rule found about one thing: the value found, the value allowed, and what to do.</summary>
+/// <summary>One result of a rule about one thing: the value found, the value allowed, and what to do.</summary>
 /// <remarks>Immutable. A <see cref="Rule"/> makes it.</remarks>
 public sealed class Finding
 {

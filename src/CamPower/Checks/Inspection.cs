@@ -34,7 +34,7 @@ public sealed class Inspection
     /// <summary>Identifier in words.</summary>
     public string Id { get; }
 
-    /// <summary>What to do and what the result should be.</summary>
+    /// <summary>The inspection: an action and its expected result.</summary>
     public string Look { get; }
 
     /// <summary>What happens otherwise.</summary>

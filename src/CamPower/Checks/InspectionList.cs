@@ -7,7 +7,7 @@ using static System.FormattableString;
 
 namespace CamPower;
 
-/// <summary>What a person must inspect before a site is energized and during maintenance.</summary>
+/// <summary>Inspections that a person does before a site is energized and during maintenance.</summary>
 /// <remarks>Immutable. It adds to the <see cref="RuleSet"/>: a site without findings needs it too. Work on mains and inside enclosures is
 /// for people whom the local code allows to do it.</remarks>
 /// <example>

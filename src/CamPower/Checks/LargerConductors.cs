@@ -6,7 +6,7 @@ using static System.FormattableString;
 
 namespace CamPower.Checks;
 
-/// <summary>How large conductors must be to withstand a let-through I²t.</summary>
+/// <summary>Sizes of conductors that withstand a let-through I²t.</summary>
 internal static class LargerConductors
 {
     // Cable for power is sold in even gauges (common practice, no source).

@@ -48,7 +48,7 @@ public abstract class Rule
     /// <summary>Severity of its findings; one finding may have another.</summary>
     public Severity Severity { get; }
 
-    /// <summary>What it looks for.</summary>
+    /// <summary>Purpose of the rule, in a sentence.</summary>
     public string Purpose { get; }
 
     /// <summary>What to do about its findings.</summary>

@@ -2,7 +2,7 @@ using CamPower.Checks;
 
 namespace CamPower;
 
-/// <summary>What a person should do about a finding, from least to most pressing.</summary>
+/// <summary>Severity of a finding, from least to most pressing: it says what a person should do.</summary>
 /// <remarks>A scale of this library, for a design on paper. It is not the scale of injury levels on the label of a product.</remarks>
 public enum Severity
 {

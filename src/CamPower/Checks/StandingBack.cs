@@ -27,7 +27,7 @@ internal sealed class StandingBack
         return ordered;
     }
 
-    /// <summary>What is left of a finding of a rule, after those of the rules that were asked before; null of nothing.</summary>
+    /// <summary>The finding without the conditions in which rules that were asked before replace it; null where nothing is left.</summary>
     internal Finding? Heard(Rule rule, Finding found)
     {
         if (rule.YieldsTo.Any(id => SpokenBy(id, found.About).Count > 0)) return null;

@@ -1,6 +1,6 @@
 namespace CamPower;
 
-/// <summary>What keeps an answer from going further.</summary>
+/// <summary>Limit of an answer.</summary>
 public enum BindingLimit
 {
     /// <summary>The lowest voltage that the load accepts.</summary>
@@ -16,7 +16,7 @@ public enum BindingLimit
     /// <summary>The end of the materials' range of temperature.</summary>
     TemperatureRange,
 
-    /// <summary>The smallest size of the series would do, or the largest does not.</summary>
+    /// <summary>The smallest size of the series is already large enough, or the largest is too small.</summary>
     SeriesEnd,
 
     /// <summary>Nothing physical: the end of what is calculated with, such as 1 GW, 1 MV or 1000 km.</summary>

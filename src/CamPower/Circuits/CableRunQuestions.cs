@@ -30,7 +30,7 @@ public static class CableRunQuestions
     public static PreparedRun At(this CableRun run, Temperature conductorTemperature) =>
         new(Require.NotNull(run, nameof(run)), run.CelsiusOf(conductorTemperature, nameof(conductorTemperature)));
 
-    /// <summary>What a load at the far end of the run gets.</summary>
+    /// <summary>Voltage and current of a load at the far end of the run.</summary>
     /// <param name="run">The run.</param>
     /// <param name="load">The load.</param>
     /// <param name="from">Voltage at the source end, from 1 nV to 1 MV. [V]</param>
@@ -61,9 +61,16 @@ public static class CableRunQuestions
         double perMeter = new CableSegment(run.LastSegment().Cable, Length.FromMeters(1)).OhmsAt(question.DegreesCelsius);
         double others = run.WithLastSegment(0).OhmsAt(question.DegreesCelsius);
         double meters = RunLimitKernel.Meters(question.MostOhms, others, perMeter), rest = run.WithLastSegment(0).OneWayMeters;
-        return question.Largest(meters, Math.Max(question.MostOhms / perMeter, rest), 0, MostMeters, question.ResistanceLimit,
-            BindingLimit.CalculatedRange,
-            m => question.Feed(run.WithLastSegment(m)), m => Length.FromMeters(rest + m), a => RunLimitDerivation.OfLength(question, a));
+        return question.Largest(
+            meters,
+            scale: Math.Max(question.MostOhms / perMeter, rest),
+            least: 0,
+            most: MostMeters,
+            question.ResistanceLimit,
+            atMost: BindingLimit.CalculatedRange,
+            feed: m => question.Feed(run.WithLastSegment(m)),
+            read: m => Length.FromMeters(rest + m),
+            explain: answer => RunLimitDerivation.OfLength(question, answer));
     }
 
     /// <summary>How long the run may be, one way, so that a short at its far end still operates its protective device in time.</summary>
@@ -217,10 +224,16 @@ public static class CableRunQuestions
         double ohms = run.OhmsAt(question.DegreesCelsius),
             collapse = RunLimitKernel.CollapseVoltsByPower(question.SourceVolts, ohms, beside);
         BindingLimit limit = collapse > question.AcceptedVolts ? BindingLimit.Collapse : accepted.StricterFrom(question.SourceVolts);
-        return question.Largest(MostWattsOf(question, ohms), question.SourceVolts * question.SourceVolts / ohms, 0, MostWatts, limit,
-            BindingLimit.CalculatedRange,
-            w => (question with { Load = WithPower(beside, w) })
-                .Feed(run), w => Power.FromWatts(w), a => RunLimitDerivation.OfPower(question, a));
+        return question.Largest(
+            MostWattsOf(question, ohms),
+            scale: question.SourceVolts * question.SourceVolts / ohms,
+            least: 0,
+            most: MostWatts,
+            limit,
+            atMost: BindingLimit.CalculatedRange,
+            feed: w => (question with { Load = WithPower(beside, w) }).Feed(run),
+            read: w => Power.FromWatts(w),
+            explain: answer => RunLimitDerivation.OfPower(question, answer));
     }
 
     /// <summary>How much voltage the source must have.</summary>
@@ -240,9 +253,15 @@ public static class CableRunQuestions
             Require.NotNull(run, nameof(run)), Require.NotNull(load, nameof(load)), LeastVolts, Require.NotNull(accepted, nameof(accepted)),
             conductorAt);
         var needed = NeededSource.Of(question);
-        return question.Smallest(needed.SourceVolts, needed.SourceVolts, LeastVolts, MostVolts, needed.Limit,
-            v => (question with { SourceVolts = v })
-                .Feed(run), v => ElectricPotential.FromVolts(v), a => RunLimitDerivation.OfSource(question, a));
+        return question.Smallest(
+            needed.SourceVolts,
+            scale: needed.SourceVolts,
+            least: LeastVolts,
+            most: MostVolts,
+            needed.Limit,
+            feed: v => (question with { SourceVolts = v }).Feed(run),
+            read: v => ElectricPotential.FromVolts(v),
+            explain: answer => RunLimitDerivation.OfSource(question, answer));
     }
 
     /// <summary>How hot the conductors of the run may become.</summary>
@@ -262,10 +281,16 @@ public static class CableRunQuestions
         double celsius = anyTemperature ? double.PositiveInfinity
             : run.OhmsPerKelvin > 0 ? RunLimitKernel.DegreesCelsius(question.MostOhms, run.OhmsAt20C, run.OhmsPerKelvin)
             : double.NegativeInfinity;
-        return question.Largest(celsius, question.MostOhms / run.OhmsPerKelvin, run.ValidFromCelsius, run.ValidToCelsius,
-            question.ResistanceLimit, BindingLimit.TemperatureRange,
-            t => (question with { DegreesCelsius = t })
-                .Feed(run), t => Temperature.FromDegreesCelsius(t), a => RunLimitDerivation.OfTemperature(question, a));
+        return question.Largest(
+            celsius,
+            scale: question.MostOhms / run.OhmsPerKelvin,
+            least: run.ValidFromCelsius,
+            most: run.ValidToCelsius,
+            question.ResistanceLimit,
+            atMost: BindingLimit.TemperatureRange,
+            feed: t => (question with { DegreesCelsius = t }).Feed(run),
+            read: t => Temperature.FromDegreesCelsius(t),
+            explain: answer => RunLimitDerivation.OfTemperature(question, answer));
     }
 
     /// <summary>The closed form of the largest power, before rounding and the ends of the range. [W]</summary>
@@ -285,9 +310,14 @@ public static class CableRunQuestions
             ? RunLimitKernel.SquareMeters(most, joints, question.Run.OhmSquareMeters(question.DegreesCelsius))
             : double.PositiveInfinity;
         return question.Smallest(
-            area * SquareMillimeters, area * SquareMillimeters, LeastSquareMillimeters, MostSquareMillimeters, question.ResistanceLimit,
-            a => question.Feed(question.Run.WithSize(WireSize.SquareMillimeters(a))), a => Area.FromSquareMillimeters(a), a =>
-                RunLimitDerivation.OfArea(question, a));
+            area * SquareMillimeters,
+            scale: area * SquareMillimeters,
+            least: LeastSquareMillimeters,
+            most: MostSquareMillimeters,
+            question.ResistanceLimit,
+            feed: a => question.Feed(question.Run.WithSize(WireSize.SquareMillimeters(a))),
+            read: a => Area.FromSquareMillimeters(a),
+            explain: answer => RunLimitDerivation.OfArea(question, answer));
     }
 
     // The smallest current from which it has opened for certain in a time: a larger one opens it no later.

@@ -42,7 +42,7 @@ public sealed class CameraChain
     /// <exception cref="ArgumentNullException"><paramref name="link"/> is null.</exception>
     public CameraChain Then(ChainLink link) => new([.. Links, link]);
 
-    /// <summary>What every camera of the chain gets.</summary>
+    /// <summary>Voltage and current of every camera of the chain.</summary>
     /// <param name="from">Voltage at the source end, from 1 nV to 1 MV. [V]</param>
     /// <param name="conductorAt">Temperature of every conductor, inside the materials' ranges.</param>
     /// <returns>The answer, also where the pair cannot carry them all.</returns>

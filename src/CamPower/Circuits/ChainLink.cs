@@ -36,7 +36,7 @@ public sealed class ChainLink
     /// <summary>The run from the camera before it, or from the source.</summary>
     public CableRun Run { get; }
 
-    /// <summary>What it draws.</summary>
+    /// <summary>Load of the camera.</summary>
     public Load Load { get; }
 
     /// <summary>Load and run in words; never throws.</summary>

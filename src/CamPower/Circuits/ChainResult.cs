@@ -7,7 +7,7 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>What every camera of a chain gets: the question asked and its answer.</summary>
+/// <summary>Voltages and currents of a chain of cameras, with the question that was asked.</summary>
 /// <remarks>Immutable. A pair that cannot carry all its cameras is a result too: <see cref="HasOperatingPoint"/> is false,
 /// <see cref="MarginToCollapse"/> says how much less they would have to draw, and reading a voltage throws.
 /// Source: <see cref="Sources.Kirchhoff"/>.</remarks>

@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>What one camera of a chain gets, and what the cable before it carries.</summary>
+/// <summary>Voltage of one camera of a chain, and the current of the cable before it.</summary>
 /// <remarks>Immutable.</remarks>
 public sealed class ChainTap
 {

@@ -98,7 +98,7 @@ public sealed class DcNetwork
     internal NetworkNames LoadIndex => _loadIndex.Value;
 
     /// <summary>The same network with other loads in some of its places; what was worked out for its shape serves again.</summary>
-    /// <param name="loads">By name of the load, what it is to draw. Loads not named stay as they are.</param>
+    /// <param name="loads">The new loads by the names of the loads that they replace. Loads not named stay as they are.</param>
     /// <exception cref="ArgumentNullException"><paramref name="loads"/> or one of them is null.</exception>
     /// <exception cref="ArgumentException">The network has no load of a name.</exception>
     public DcNetwork WithLoads(IReadOnlyDictionary<string, Load> loads)
@@ -145,7 +145,7 @@ public sealed class DcNetwork
         return double.IsInfinity(margin) ? null : Ratio.FromDecimalFractions(margin);
     }
 
-    /// <summary>How much there is of everything; never throws.</summary>
+    /// <summary>Numbers of nodes, branches, sources and loads; never throws.</summary>
     public override string ToString() => FormattableString.Invariant(
         $"{(IsRadial ? "radial" : "meshed")} network: {NodeNames.Count} nodes, ")
             + FormattableString.Invariant($"{Sources.Count} sources, {Branches.Count} branches, {Loads.Count} loads");

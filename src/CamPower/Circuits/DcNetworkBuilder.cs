@@ -207,7 +207,7 @@ public sealed class DcNetworkBuilder
         return new DcNetwork(circuit, _nodes, reference, _sources, _branches, _loads);
     }
 
-    /// <summary>How much has been added so far; never throws.</summary>
+    /// <summary>Numbers of what has been added; never throws.</summary>
     public override string ToString() =>
         FormattableString.Invariant($"network so far: {_sources.Count} sources, {_branches.Count} branches, {_loads.Count} loads");
 

@@ -20,7 +20,7 @@ internal abstract class LinearizedCircuit
     /// <returns>False where the Jacobian is not positive definite or a new voltage is not above 0.</returns>
     internal abstract bool TryStep(LoadShares loads, double[] volts, out double largestStep);
 
-    /// <summary>How fast the voltages change as the constant-power components grow, at an operating point.</summary>
+    /// <summary>Rate of change of the voltages as the constant-power components grow, at an operating point.</summary>
     /// <param name="loads">The loads.</param>
     /// <param name="volts">The operating point. [V]</param>
     /// <param name="voltsPerScale">Receives dV/dλ. [V]</param>

@@ -21,7 +21,7 @@ internal sealed class NetworkLoad
     /// <summary>Name of the node at its negative terminal.</summary>
     internal string NegativeNode { get; }
 
-    /// <summary>What it draws.</summary>
+    /// <summary>Its load.</summary>
     internal Load Load { get; }
 
     /// <summary>Name and terminals; never throws.</summary>

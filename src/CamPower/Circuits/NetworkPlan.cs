@@ -1,6 +1,6 @@
 namespace CamPower.Circuits;
 
-/// <summary>How a network is to be solved, worked out once: the place of each load, and what leads from loads back to nodes.</summary>
+/// <summary>Plan of the solution of a network, made once: the place of each load, and the way from loads back to nodes.</summary>
 /// <remarks>Immutable: shared by every solution, on any thread.</remarks>
 internal abstract class NetworkPlan
 {

@@ -5,7 +5,7 @@ using UnitsNet;
 
 namespace CamPower.Circuits;
 
-/// <summary>What a network does: every voltage and current, or that it has no operating point.</summary>
+/// <summary>Solution of a network: every voltage and current, or that it has no operating point.</summary>
 /// <remarks>
 /// Immutable. Where there is no operating point <see cref="HasOperatingPoint"/> is false and reading a voltage or a
 /// current throws; <see cref="DcNetwork.MarginToCollapse"/> then says how much less load would do. The
@@ -94,7 +94,7 @@ public sealed class NetworkSolution
 
     /// <summary>Why this is the answer: what each load draws at its voltage, Kirchhoff's laws over each element and at each node, and the
     /// power balance.</summary>
-    /// <remarks>Of a network of more than 40 elements only the power balance and the load of the lowest voltage, which it says.
+    /// <remarks>For a network of more than 40 elements only the power balance and the load with the lowest voltage; the text says so.
     /// Without an operating point how much constant power there could be. Source: <see cref="Sources.Kirchhoff"/>.</remarks>
     /// <example><code>Console.WriteLine(network.Solve().Explain());</code></example>
     public Derivation Explain() => NetworkDerivation.Of(this, _state);

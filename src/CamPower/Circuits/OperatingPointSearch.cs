@@ -126,7 +126,7 @@ internal sealed class OperatingPointSearch
         return TrySettle(fresh: false);
     });
 
-    /// <summary>How fast the voltages change with the scale of the constant-power components, at the point last found.</summary>
+    /// <summary>Rate of change of the voltages with the scale of the constant-power components, at the point last found.</summary>
     internal bool TryTangent(double[] voltsPerScale) => _solver.TryTangent(Loads, _volts, voltsPerScale);
 
     /// <summary>Every voltage and current at the point last found.</summary>

@@ -32,7 +32,7 @@ internal sealed class PotentialGroups
         return root;
     }
 
-    /// <summary>How far a node lies above the node that stands for its group. [V]</summary>
+    /// <summary>Voltage of a node above the node that represents its group. [V]</summary>
     internal double Above(int node) => RootOf(node) == node ? 0 : _above[node];
 
     /// <summary>Says that one node lies above another by a voltage; false where the two were joined already.</summary>

@@ -30,7 +30,7 @@ public readonly struct PreparedRun : IEquatable<PreparedRun>
     /// <summary>Resistance out and back, joints included, at the temperature asked about. [Ω]</summary>
     public ElectricResistance LoopResistance => ElectricResistance.FromOhms(_ohms);
 
-    /// <summary>What a load at the far end gets.</summary>
+    /// <summary>Voltage and current of a load at the far end.</summary>
     /// <param name="load">The load.</param>
     /// <param name="from">Voltage at the source end, from 1 nV to 1 MV. [V]</param>
     /// <exception cref="ArgumentNullException"><paramref name="load"/> is null.</exception>

@@ -3,7 +3,7 @@ using CamPower.Circuits;
 
 namespace CamPower;
 
-/// <summary>How far a run can be taken: a value and what limits it, or that no value will do.</summary>
+/// <summary>Largest or smallest value that a run allows, and its limit; or that there is none.</summary>
 /// <typeparam name="T">What was asked for: a length, an area, a size, a power, a voltage or a temperature.</typeparam>
 /// <remarks>
 /// Immutable. The value holds: fed forward it meets every accepted limit (<see cref="AtLimit"/>), and a hair further
@@ -44,7 +44,7 @@ public sealed class RunAnswer<T> where T : struct
     /// <summary>The run solved forward with the value; the default value, "no result", where there is none.</summary>
     public RunResult AtLimit { get; }
 
-    /// <summary>The value, or word that there is none.</summary>
+    /// <summary>Gets the value; returns false where there is none.</summary>
     /// <param name="value">The value, or the default value.</param>
     public bool TryGetValue(out T value)
     {

@@ -2,7 +2,7 @@ using System;
 
 namespace CamPower.Circuits;
 
-/// <summary>How far one run can be taken: the inverse of <see cref="RunKernel"/>, in closed form. SI doubles, nothing allocated.</summary>
+/// <summary>Limits of one run: the inverse of <see cref="RunKernel"/>, in closed form. SI doubles, nothing allocated.</summary>
 /// <remarks>
 /// A load I(V) behind a loop R fed from Vs balances where Vs = V + R·I(V). Solved for R, for P or for Vs it gives each
 /// of them at a load voltage V; on the stable branch V falls as R or P grows and rises with Vs. So the answer lies at

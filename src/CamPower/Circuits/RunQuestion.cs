@@ -30,7 +30,7 @@ internal sealed record RunQuestion(CableRun Run, Load Load, double SourceVolts, 
     /// <summary>The largest loop resistance; negative where none will do. [Ω]</summary>
     internal double MostOhms => SourceIsTooLow ? -1 : RunLimitKernel.OhmsAt(SourceVolts, LimitVolts, Load);
 
-    /// <summary>What the largest resistance is limited by.</summary>
+    /// <summary>Limit of the largest resistance.</summary>
     internal BindingLimit ResistanceLimit => CollapseVolts > AcceptedVolts ? BindingLimit.Collapse : Accepted.StricterFrom(SourceVolts);
 
     /// <summary>The run, or another one, fed forward.</summary>

@@ -6,7 +6,7 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>What a load at the end of a run gets: the question asked and its answer.</summary>
+/// <summary>Voltage and current of a load at the end of a run, with the question that was asked.</summary>
 /// <remarks>
 /// Holds SI doubles; quantities are made when read, so a result costs no allocation and equality never depends
 /// on units. A run that cannot carry its load is a result too: <see cref="HasOperatingPoint"/> is false,

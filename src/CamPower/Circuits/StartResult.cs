@@ -43,7 +43,7 @@ public readonly struct StartResult : IEquatable<StartResult>
     /// <summary>Voltage at the terminals before it draws anything. [V]</summary>
     public ElectricPotential UnloadedVoltage => AtStart.SourceVoltage;
 
-    /// <summary>How the verdict was reached, step by step: each comparison as what is left.</summary>
+    /// <summary>Calculation of the verdict. Each step shows a margin; a negative margin is the reason.</summary>
     /// <exception cref="InvalidOperationException">This is the default value.</exception>
     public Derivation Explain() => StartDerivation.Of(this);
 

@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>How little voltage is accepted at the load: a lowest voltage, a largest drop, or both.</summary>
+/// <summary>Lowest voltage accepted at the load: a voltage, a largest drop, or both.</summary>
 /// <remarks>Immutable. Of both the stricter one holds; which one that is depends on the source voltage.</remarks>
 /// <example>
 /// <code>

@@ -32,7 +32,7 @@ public sealed class Citation
     /// <summary>The table, clause or page, or null.</summary>
     public string? Locator { get; }
 
-    /// <summary>How far it can be trusted.</summary>
+    /// <summary>Kind of the source: how far it can be trusted.</summary>
     public CitationKind Kind { get; }
 
     /// <summary>Title, edition, locator and, where it matters, the kind, in one line; never throws.</summary>

@@ -1,6 +1,6 @@
 namespace CamPower;
 
-/// <summary>How far a cited constant or formula can be trusted.</summary>
+/// <summary>Kind of a source: how far a constant or formula can be trusted.</summary>
 public enum CitationKind
 {
     /// <summary>A published standard.</summary>

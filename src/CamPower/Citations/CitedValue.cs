@@ -23,7 +23,7 @@ internal sealed class CitedValue
         Source = Require.NotNull(source, nameof(source));
     }
 
-    /// <summary>What it is.</summary>
+    /// <summary>Name of the value.</summary>
     internal string Name { get; }
 
     /// <summary>The number, in <see cref="Unit"/>.</summary>

@@ -66,7 +66,7 @@ public sealed class ShareCurve<TQuantity>
     /// <summary>The share at a number as <see cref="SharePoint{TQuantity}.Number"/> holds it; null outside the curve.</summary>
     internal double? ShareAt(double number) => _lines.At(number);
 
-    /// <summary>How far a share may be off, up or down: the margin of a verdict that rests on it. [1]</summary>
+    /// <summary>Uncertainty of a share, up or down: the margin of a verdict that uses it. [1]</summary>
     internal double Band { get; }
 
     /// <summary>Where the curve begins, as <see cref="SharePoint{TQuantity}.Number"/>.</summary>

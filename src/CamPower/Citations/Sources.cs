@@ -130,7 +130,7 @@ public static class Sources
         "Steady-state heat balance of a conductor, as in IEC 60287-1-1", CitationKind.Textbook, null,
         "rise = I²·R(T)·thermal resistance; the thermal resistance is worked out of published currents");
 
-    /// <summary>How fast a conductor warms.</summary>
+    /// <summary>Warming of a conductor over time.</summary>
     public static Citation LumpedHeatCapacity { get; } = new(
         "Non-steady-state heat balance of a conductor, as in IEEE Std 738; lumped heat capacity, any textbook of heat transfer",
             CitationKind.Textbook, null,

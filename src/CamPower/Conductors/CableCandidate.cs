@@ -21,7 +21,7 @@ public sealed class CableCandidate
     /// <summary>The cable.</summary>
     public Cable Cable { get; }
 
-    /// <summary>What the loop would read if it were this cable. [Ω]</summary>
+    /// <summary>Expected reading of the loop if it is this cable. [Ω]</summary>
     public ElectricResistance ExpectedLoop => ElectricResistance.FromOhms(_ohms);
 
     /// <summary>How far the reading is above what was expected, as a share of it; negative where it is below.</summary>

@@ -54,7 +54,7 @@ public sealed class CableIdentification
     /// <summary>Temperature of the conductors at the reading.</summary>
     public Temperature ConductorTemperature { get; }
 
-    /// <summary>How far a reading may be off.</summary>
+    /// <summary>Tolerance of a reading.</summary>
     public Ratio Tolerance { get; }
 
     /// <summary>The candidates, each once, in groups that this reading cannot tell apart; the nearest group first.</summary>

@@ -63,8 +63,8 @@ public sealed class CableRun
     public IEnumerable<CableSegment> Segments { get; }
 
     /// <summary>
-    /// Whether some of its conductors' resistances are of one kind and some of another: nominal area, a standard's
-    /// maximum, a table's figure. The sum is then neither what to expect nor the most to fear.
+    /// Whether some of its conductors' resistances are of one kind and some of another: nominal area, a standard's maximum, a table's
+    /// figure. The sum is then neither a typical value nor a maximum value.
     /// </summary>
     public bool MixesResistanceBases { get; }
 

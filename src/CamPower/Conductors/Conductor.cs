@@ -56,7 +56,7 @@ public sealed class Conductor
     /// <summary>The size of each wire.</summary>
     public WireSize Size { get; }
 
-    /// <summary>How the metal is made up.</summary>
+    /// <summary>Solid, or stranded and how.</summary>
     public Stranding Stranding { get; }
 
     /// <summary>What it is made of.</summary>

@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>What a conductor is made of: resistivity at 20 °C and how it changes with temperature.</summary>
+/// <summary>Metal of a conductor: its resistivity at 20 °C and the change with temperature.</summary>
 /// <remarks>
 /// Immutable. Resistivity is linear in temperature, ρ(T) = ρ₂₀ (1 + α₂₀ (T − 20 °C)), inside a stated range;
 /// outside it a temperature is refused. Source of the model: <see cref="Sources.LinearTemperature"/>.

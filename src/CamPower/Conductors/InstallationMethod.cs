@@ -7,16 +7,16 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>How a cable is installed: it decides how well the cable loses the heat of its current.</summary>
+/// <summary>Installation method of a cable: it decides how well the cable loses the heat of its current.</summary>
 /// <remarks>
 /// Immutable. In the steady state a conductor is warmer than the air by I²·r(T)·θ, where θ is the thermal resistance of a meter of it to
 /// the air (<see cref="Sources.SelfHeating"/>). θ is worked out of a table of published currents: at each of them copper of that size
-/// reaches the table's conductor temperature in the table's air. Between two sizes log θ goes straight over log area. Below the
-/// smallest of them, down to 28 AWG, heat leaves through a surface that shrinks with the diameter: θ ∝ 1/d, and the current of one
-/// temperature ∝ d^1.5 (<see cref="Sources.SmallConductor"/>). A smaller wire sheds more from each unit of its surface, so there the
-/// temperature is the most that it can be and the current the least. Above the largest, and below 28 AWG, it says only
-/// that a smaller wire carries no more. It is an estimate, good to perhaps a fifth of the rise; whether a cable may carry the current
-/// is for the code and its tables, not for this.
+/// reaches the table's conductor temperature in the table's air. Between two sizes log θ goes straight over log area. Below the smallest of
+/// them, down to 28 AWG, heat leaves through a surface that shrinks with the diameter: θ ∝ 1/d, and the current of one temperature ∝ d^1.5
+/// (<see cref="Sources.SmallConductor"/>). A smaller wire sheds more from each unit of its surface, so there the temperature is the most
+/// that it can be and the current the least. Outside these sizes the method gives only a bound: a smaller wire carries at most the same
+/// current. It is an estimate, good to perhaps a fifth of the rise; whether a cable may carry the current is for the code and its tables,
+/// not for this.
 /// </remarks>
 /// <example>
 /// <code>
@@ -48,7 +48,7 @@ public sealed class InstallationMethod
 
     private readonly List<(double LogArea, double LogTheta)> _points;
 
-    /// <summary>Describes a way of installation method by published currents.</summary>
+    /// <summary>Describes an installation method by published currents.</summary>
     /// <param name="name">Name. Not empty.</param>
     /// <param name="points">Published currents of copper conductors by their size, at least two sizes, each current above 0. [A]</param>
     /// <param name="conductor">Temperature that a conductor reaches at them. [any temperature unit]</param>

@@ -114,7 +114,8 @@ public sealed class Insulation
             ? JouleIntegral.FromAmpereSquaredSeconds(integral)
             : null;
 
-    /// <summary>How long a conductor withstands a steady current: t = (k·S/I)²; null where the limit in a fault is not known. [s]</summary>
+    /// <summary>Time for which a conductor withstands a steady current: t = (k·S/I)²; null where the limit in a fault is unknown.
+    /// [s]</summary>
     /// <param name="conductor">The conductor.</param>
     /// <param name="current">The current, above 0. [A]</param>
     /// <exception cref="ArgumentNullException"><paramref name="conductor"/> is null.</exception>

@@ -23,7 +23,7 @@ public sealed class Joint : RunPart
         Source = source;
     }
 
-    /// <summary>What it is.</summary>
+    /// <summary>Name of the joint.</summary>
     public string Name { get; }
 
     /// <summary>Resistance that it adds to the loop: both poles together. [Ω]</summary>

@@ -2,7 +2,7 @@ using CamPower.Conductors;
 
 namespace CamPower;
 
-/// <summary>What a conductor's resistance is taken from: its nominal area, or a figure that a table states.</summary>
+/// <summary>Basis of a conductor's resistance: its nominal area, or a value of a table.</summary>
 /// <remarks>
 /// Immutable. Either the nominal area, ρ·k/A with the lay factor k of the stranding (<see cref="Sources.Resistance"/>), or a
 /// <see cref="TabulatedResistance"/>. They answer different questions: a standard's maximum is 4 to 19 % above what the nominal area gives,

@@ -5,7 +5,7 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>How much warmer than the air a conductor is made by its own current, and whether that matters.</summary>
+/// <summary>Temperature rise of a conductor by its own current, and whether it matters.</summary>
 /// <remarks>
 /// Immutable. The rise raises the resistance, which raises the rise: T − Tₐ = θ·I²·r₂₀·(1 + α₂₀(T − 20 °C)), which is
 /// linear in T. Where that has no solution inside the material's range, there is no temperature to tell, and it matters.

@@ -4,7 +4,8 @@ using UnitsNet;
 
 namespace CamPower.Conductors;
 
-/// <summary>What the US code allows small conductors of the American wire gauge, whatever their insulation and however they lie.</summary>
+/// <summary>Limits of the US code for small conductors of the American wire gauge, whatever their insulation and installation
+/// method.</summary>
 /// <remarks>
 /// Copper of 18, 16, 14, 12 and 10 AWG: a protective device of 7, 10, 15, 20 and 30 A at most (<see cref="Sources.NecSmallConductors"/>,
 /// the first two from memory); aluminum and copper-clad aluminum of 12 and 10 AWG: 15 and 25 A, and of 14 AWG 10 A (NEC 2023, copper-clad

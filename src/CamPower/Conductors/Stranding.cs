@@ -3,7 +3,7 @@ using CamPower.Conductors;
 
 namespace CamPower;
 
-/// <summary>How the metal of a conductor is made up, and what its lay adds to the resistance of a solid wire of the same area.</summary>
+/// <summary>Stranding of a conductor, and what its lay adds to the resistance of a solid wire of the same area.</summary>
 /// <remarks>Immutable.</remarks>
 /// <example><code>Stranding lay = Stranding.ClassB;   // 2 % above solid</code></example>
 public sealed class Stranding

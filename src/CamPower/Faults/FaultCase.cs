@@ -58,7 +58,8 @@ internal sealed class FaultCase
     /// [A]</summary>
     internal double RmsAmperes { get; }
 
-    /// <summary>What heats the conductors as long as it lasts: the RMS of pulses that repeat, the height of a single one. [A]</summary>
+    /// <summary>Current that heats the conductors as long as it lasts: the RMS of pulses that repeat, the height of a single one.
+    /// [A]</summary>
     internal double HeatingAmperes => double.IsInfinity(_current.PeriodSeconds) ? _current.PeakAmperes : _current.RmsAmperes;
 
     /// <summary>The most I²t until the fault has ended; infinite where nothing ends it. [A²·s]</summary>

@@ -2,7 +2,7 @@ using System;
 
 namespace CamPower;
 
-/// <summary>What a fault study would need and is not stated.</summary>
+/// <summary>Data that a fault study needs and that is not stated.</summary>
 [Flags]
 public enum FaultData
 {

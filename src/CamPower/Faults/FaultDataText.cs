@@ -3,7 +3,7 @@ using System.Linq;
 
 namespace CamPower.Faults;
 
-/// <summary>What is missing, in words.</summary>
+/// <summary>Names of missing data.</summary>
 internal static class FaultDataText
 {
     private const string Interruption = "interruption of shorts", Current = "current of shorts";

@@ -7,8 +7,7 @@ using UnitsNet;
 
 namespace CamPower.Faults;
 
-/// <summary>What is behind and before every fault of one output: the supply, the protective device, and the temperatures of each
-/// condition.</summary>
+/// <summary>Data that all faults of one output share: the supply, the protective device, and the temperatures of each condition.</summary>
 /// <remarks>
 /// Where a device or an overload behavior is not stated, the currents are worked out without either, and no verdict is given.
 /// A supply that has a limit of its own keeps its tolerance up to it, so that a source resistance is needed of an unlimited one
@@ -20,11 +19,14 @@ internal sealed class FaultSetting
     private const double JustBelow = 1 - 1e-8;
 
     private readonly OverloadBehavior _overload;
-    private readonly OverloadBehavior[] _ends;
+
+    // At the two ends of its tolerance, or alone where it has none.
+    private readonly OverloadBehavior[] _overloads;
+
     private readonly double _sourceOhms, _farads;
     private readonly IReadOnlyList<FaultAir> _air;
     private readonly double[][] _factors, _steps;
-    private IReadOnlyList<Lazy<RailStudy>>? _rails;
+    private readonly IReadOnlyList<Lazy<RailStudy>>? _rails;
     private int[]? _mostTakenFirst;
 
     /// <param name="output">The supply's output.</param>
@@ -35,7 +37,7 @@ internal sealed class FaultSetting
         Output = output;
         Device = device ?? ProtectiveDevice.None;
         _overload = output.Overload ?? OverloadBehavior.Unlimited;
-        _ends = ReferenceEquals(_overload.Lowest, _overload.Highest) ? [_overload] : [_overload.Lowest, _overload.Highest];
+        _overloads = ReferenceEquals(_overload.Lowest, _overload.Highest) ? [_overload] : [_overload.Lowest, _overload.Highest];
         _sourceOhms = output.SourceOhms;
         _farads = (output as DcOutput)?.Capacitance?.Farads ?? 0;
         _air = air;
@@ -50,6 +52,23 @@ internal sealed class FaultSetting
         Judgment voltage = Device.JudgeVoltage(output.HighestVolts, output.Kind == CurrentKind.Dc);
         IsWithinVoltageRating = voltage.Value is null ? null : !voltage.IsViolated;
         MissingForAnyFault = voltage.NotStated is null ? Missing : Missing | FaultData.DcVoltageRating;
+    }
+
+    private FaultSetting(FaultSetting alone, IReadOnlyList<Lazy<RailStudy>> rails)
+    {
+        Output = alone.Output;
+        Device = alone.Device;
+        Missing = alone.Missing;
+        MissingForAnyFault = alone.MissingForAnyFault;
+        IsWithinVoltageRating = alone.IsWithinVoltageRating;
+        _overload = alone._overload;
+        _overloads = alone._overloads;
+        _sourceOhms = alone._sourceOhms;
+        _farads = alone._farads;
+        _air = alone._air;
+        _factors = alone._factors;
+        _steps = alone._steps;
+        _rails = rails;
     }
 
     internal SupplyOutput Output { get; }
@@ -80,12 +99,7 @@ internal sealed class FaultSetting
     internal double GreatestSustainedAmperes => _overload.Highest.LimitAmperes;
 
     /// <summary>The same at one output, given what the other outputs of the supply do meanwhile, for each of the temperatures.</summary>
-    internal FaultSetting Beside(IReadOnlyList<Lazy<RailStudy>> rails)
-    {
-        var beside = (FaultSetting)MemberwiseClone();
-        beside._rails = rails;
-        return beside;
-    }
+    internal FaultSetting Beside(IReadOnlyList<Lazy<RailStudy>> rails) => new(this, rails);
 
     /// <summary>What the supply does while a short lasts: in the condition in which most devices suffer, with cold conductors to
     /// it.</summary>
@@ -170,10 +184,10 @@ internal sealed class FaultSetting
         var cases = new List<FaultCase>();
         for (int c = 0; c < _air.Count; c++)
         {
-            Ends[] ends = EndsOf(origin, end.OhmsIn(c), c);
+            CurrentRange[] ranges = RangesOf(origin, end.OhmsIn(c), c);
             CurrentSurge surge = Most(end, c, _overload.Highest).Surge;
-            foreach (Ends each in ends) Add(cases, each.Most.Current, surge, c);
-            AddBetween(cases, ends, shared: null, surge, c);
+            foreach (CurrentRange range in ranges) Add(cases, range.Most.Current, surge, c);
+            AddBetween(cases, ranges, shared: null, surge, c);
         }
 
         return cases;
@@ -186,7 +200,7 @@ internal sealed class FaultSetting
     internal IReadOnlyList<FaultCase> OverloadCases(double amperes)
     {
         double drawn = Math.Min(amperes, Device.MostAmperes);
-        LimitedCurrent[] alone = Array.ConvertAll(_ends, overload => overload.Limited(drawn));
+        LimitedCurrent[] alone = Array.ConvertAll(_overloads, overload => overload.Limited(drawn));
         var cases = new List<FaultCase>();
         for (int c = 0; c < _air.Count; c++)
         {
@@ -201,18 +215,18 @@ internal sealed class FaultSetting
     private void AddShort(List<FaultCase> cases, FaultLoop loop, int c)
     {
         double ohms = loop.OhmsIn(c);
-        Ends[] ends = EndsOf(loop, ohms, c);
-        foreach (Ends each in ends) Add(cases, each.Most.Current, each.Most.Surge, c);
-        for (int i = 0; i < ends.Length; i++)
+        CurrentRange[] ranges = RangesOf(loop, ohms, c);
+        foreach (CurrentRange range in ranges) Add(cases, range.Most.Current, range.Most.Surge, c);
+        for (int i = 0; i < ranges.Length; i++)
         {
-            OverloadBehavior overload = _ends[i];
-            Add(cases, ends[i].Least.Current, ends[i].Least.Surge, c, WarmingOf(loop, c, warm => Least(warm, c, overload).Current));
+            OverloadBehavior overload = _overloads[i];
+            Add(cases, ranges[i].Least.Current, ranges[i].Least.Surge, c, WarmingOf(loop, c, warm => Least(warm, c, overload).Current));
         }
 
         bool isShared = Rail(c)?.IsTakenDownBy(LeastOhms(loop, c), Device.MostAmperes) == true;
         LimitedCurrent? shared = isShared ? SharedAt(ohms, c) : null;
-        if (shared is LimitedCurrent left) Add(cases, left, ends[0].Least.Surge, c, WarmingOf(loop, c, warm => SharedAt(warm, c)));
-        AddBetween(cases, ends, shared, ends[ends.Length - 1].Most.Surge, c);
+        if (shared is LimitedCurrent left) Add(cases, left, ranges[0].Least.Surge, c, WarmingOf(loop, c, warm => SharedAt(warm, c)));
+        AddBetween(cases, ranges, shared, ranges[ranges.Length - 1].Most.Surge, c);
     }
 
     // Null where there is nothing to warm.
@@ -227,31 +241,28 @@ internal sealed class FaultSetting
         }
     }
 
-    private Ends[] EndsOf(FaultLoop most, double leastOhms, int c) =>
-        Array.ConvertAll(_ends, overload => new Ends(Most(most, c, overload), Least(leastOhms, c, overload)));
+    private CurrentRange[] RangesOf(FaultLoop most, double leastOhms, int c) =>
+        Array.ConvertAll(_overloads, overload => new CurrentRange(Most(most, c, overload), Least(leastOhms, c, overload)));
 
     private double LeastOhms(FaultLoop loop, int c) => Device.LeastOhms + loop.OhmsIn(c);
 
-    private End Most(FaultLoop loop, int c, OverloadBehavior overload) => EndOf(Output.HighestVolts, LeastOhms(loop, c), overload);
+    private CurrentEnd Most(FaultLoop loop, int c, OverloadBehavior overload) =>
+        CurrentFrom(Output.HighestVolts, LeastOhms(loop, c), overload);
 
-    private End Least(double loopOhms, int c, OverloadBehavior overload) => EndOf(Output.LowestVolts, GreatestOhms(loopOhms, c), overload);
+    private CurrentEnd Least(double loopOhms, int c, OverloadBehavior overload) =>
+        CurrentFrom(Output.LowestVolts, GreatestOhms(loopOhms, c), overload);
 
     private double GreatestOhms(double loopOhms, int c) =>
         loopOhms + (Device.GreatestOhms * (_air[c].DeviceCelsius is double known ? Device.ResistanceGrowthIn(known) : 1));
 
-    // The limit of the supply, where it lies between the ends or a device that limits lower may keep the supply from it; and the steps of
-    // the device.
-    private void AddBetween(List<FaultCase> cases, Ends[] ends, LimitedCurrent? shared, CurrentSurge surge, int c)
+    // What matters between the ends: the limit of the supply, and the currents at which the protective device gets faster.
+    private void AddBetween(List<FaultCase> cases, CurrentRange[] ranges, LimitedCurrent? shared, CurrentSurge surge, int c)
     {
-        double low = ends.Min(e => e.Lowest), high = ends.Max(e => e.Highest);
-        for (int i = 0; i < ends.Length; i++)
+        double low = ranges.Min(range => range.Lowest), high = ranges.Max(range => range.Highest);
+        for (int i = 0; i < ranges.Length; i++)
         {
-            double limit = _ends[i].LimitAmperes;
-            if (!(limit < ends[i].Most.Prospective) || (limit <= ends[i].Least.Prospective && double.IsInfinity(Device.MostAmperes)))
-            {
-                continue;
-            }
-
+            double limit = _overloads[i].LimitAmperes;
+            if (!IsBetween(limit, ranges[i])) continue;
             high = Math.Max(high, limit);
             Add(cases, LimitedCurrent.Steady(limit), surge, c);
         }
@@ -263,11 +274,21 @@ internal sealed class FaultSetting
             if (amperes > low && amperes < high) Add(cases, LimitedCurrent.Steady(amperes), surge, c);
         }
 
-        if (shared is not LimitedCurrent left || !pulses || !(left.RmsAmperes > 0)) return;
-        double peakOverRms = left.PeakAmperes / left.RmsAmperes;
+        if (pulses) AddPulsedSteps(cases, shared!.Value, high, surge, c);
+    }
+
+    // A protective device that limits lower may keep the supply from its limit, also where the resistances alone do not.
+    private bool IsBetween(double limit, CurrentRange range) => limit < range.Most.Prospective
+        && (limit > range.Least.Prospective || !double.IsInfinity(Device.MostAmperes));
+
+    // Pulses heat by their RMS, and the steps are heating currents.
+    private void AddPulsedSteps(List<FaultCase> cases, LimitedCurrent shared, double high, CurrentSurge surge, int c)
+    {
+        if (!(shared.RmsAmperes > 0)) return;
+        double peakOverRms = shared.PeakAmperes / shared.RmsAmperes;
         foreach (double rms in _steps[c])
         {
-            if (rms > left.RmsAmperes && rms * peakOverRms < high) Add(cases, _overload.InOverload(rms * peakOverRms), surge, c);
+            if (rms > shared.RmsAmperes && rms * peakOverRms < high) Add(cases, _overload.InOverload(rms * peakOverRms), surge, c);
         }
     }
 
@@ -280,7 +301,7 @@ internal sealed class FaultSetting
             : LimitedCurrent.Steady(amperes);
     }
 
-    private End EndOf(double volts, double ohms, OverloadBehavior overload)
+    private CurrentEnd CurrentFrom(double volts, double ohms, OverloadBehavior overload)
     {
         // A device that limits below the supply's limit keeps the supply from it.
         double unlimited = volts / (_sourceOhms + ohms), prospective = Math.Min(unlimited, Device.MostAmperes);
@@ -289,22 +310,22 @@ internal sealed class FaultSetting
         CurrentSurge surge = double.IsInfinity(Device.MostAmperes)
             ? CurrentSurge.Discharge(_farads, volts, ohms, isOverloaded ? double.PositiveInfinity : _sourceOhms, current.PeakAmperes)
             : CurrentSurge.None;
-        return new End(prospective, current, surge);
+        return new CurrentEnd(prospective, current, surge);
     }
 
     /// <summary>The two ends of a range of currents, the supply at one end of its tolerance.</summary>
-    private readonly struct Ends(End most, End least)
+    private readonly struct CurrentRange(CurrentEnd most, CurrentEnd least)
     {
-        internal End Most => most;
+        internal CurrentEnd Most => most;
 
-        internal End Least => least;
+        internal CurrentEnd Least => least;
 
         internal double Lowest => Math.Min(most.Current.PeakAmperes, least.Current.PeakAmperes);
 
         internal double Highest => Math.Max(most.Current.PeakAmperes, least.Current.PeakAmperes);
     }
 
-    private readonly struct End(double prospective, LimitedCurrent current, CurrentSurge surge)
+    private readonly struct CurrentEnd(double prospective, LimitedCurrent current, CurrentSurge surge)
     {
         internal double Prospective => prospective;
 

@@ -6,8 +6,7 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>What a short does at every place of one run: at the terminals, at each joint, at the far end; and what an overload
-/// does.</summary>
+/// <summary>Faults of one run: a short at the terminals, at each joint and at the far end, and an overload.</summary>
 /// <remarks>
 /// Immutable. The current that the resistances let flow is V/R, with the source, the device and the run out and back in R; a short at a
 /// joint lies before the joint's own resistance. Source: <see cref="Sources.Kirchhoff"/>. The supply then limits it, see
@@ -39,8 +38,8 @@ public sealed class FaultStudy
     /// is not stated.</param>
     /// <param name="conditions">The temperatures of each condition, at least one: of the cable, inside the range of its materials, and in
     /// the box, around the device, inside the range of that. Seasons do not mix: each condition has its own.</param>
-    /// <param name="installationMethod">How the run lies; null where it is not stated: of what lasts longer than 5 s little is then
-    /// known.</param>
+    /// <param name="installationMethod">Installation method of the run; null if not stated. Verdicts on faults longer than 5 s are then
+    /// mostly unknown.</param>
     /// <exception cref="ArgumentNullException">A reference other than <paramref name="device"/> and <paramref name="installationMethod"/>
     /// is null.</exception>
     /// <exception cref="ArgumentException">There are no conditions.</exception>
@@ -90,7 +89,7 @@ public sealed class FaultStudy
     /// <summary>A short at the terminals, behind the protective device.</summary>
     public ShortCircuit AtTerminals => Shorts[0];
 
-    /// <summary>The short that draws least: the one that is hardest to clear.</summary>
+    /// <summary>Short with the smallest current: the protective device operates last at it, or not at all.</summary>
     public ShortCircuit Weakest => Shorts.OrderBy(s => s.SmallestProspective?.Amperes ?? double.PositiveInfinity).First();
 
     /// <summary>What a verdict that is not given would need; what could be narrowed.</summary>

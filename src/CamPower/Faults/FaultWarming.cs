@@ -4,7 +4,7 @@ using CamPower.Supplies;
 
 namespace CamPower.Faults;
 
-/// <summary>How the conductors on the way to a fault warm by its current, and how that lowers it.</summary>
+/// <summary>Warming of the conductors on the way to a fault by its current, which lowers the current.</summary>
 /// <remarks>
 /// The current can only fall while they warm. So they are never warmer than the current of the first moment makes them by then, and never
 /// warmer than where the current and their temperature settle together. The cooler of the two bounds holds.

@@ -47,7 +47,7 @@ internal sealed class LaidConductor
     /// <summary>The I²t that it withstands within the adiabatic time; null where the limit in a fault is not known. [A²·s]</summary>
     internal double? WithstandIntegral { get; }
 
-    /// <summary>What a verdict on it would need and does not have.</summary>
+    /// <summary>Data that a verdict on it needs and that is not stated.</summary>
     internal FaultData Missing => MissingOf(_conductor, _insulation, _installationMethod);
 
     /// <summary>What a verdict on a conductor would need and does not have.</summary>

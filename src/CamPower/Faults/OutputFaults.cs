@@ -8,8 +8,8 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>What a short at every place of what one output feeds does, what an overload does, and whether its device leaves the site
-/// alone.</summary>
+/// <summary>Faults of one output: a short circuit at each place, an overload, and whether the protective device stays closed in normal
+/// service.</summary>
 /// <remarks>
 /// Immutable. Studied in each condition of the site, with its conductors and the inside of its box as warm as they are in that condition:
 /// every answer holds for all of them. What is not stated is named in <see cref="Missing"/> and not guessed.
@@ -64,21 +64,21 @@ public sealed class OutputFaults
     /// <summary>A short at the terminals, behind the protective device.</summary>
     public ShortCircuit AtTerminals => Shorts[0];
 
-    /// <summary>The short that draws least: the one that is hardest to clear.</summary>
+    /// <summary>Short with the smallest current: the protective device operates last at it, or not at all.</summary>
     public ShortCircuit Weakest => Shorts.OrderBy(s => s.SmallestProspective?.Amperes ?? double.PositiveInfinity).First();
 
     /// <summary>The device under the current of each condition, in the site's order.</summary>
     public IReadOnlyList<ProtectionInCondition> InConditions => _inConditions ??= ProtectionInCondition.AllOf(Assessment, _box);
 
-    /// <summary>The most that its devices draw in the first moments when all start at once; null where none declares its inrush.</summary>
+    /// <summary>Inrush of all devices of the output that start at once; null where none states its inrush.</summary>
     public Inrush? Inrush => Assessment.Inrush;
 
-    /// <summary>What a verdict that is not given would need; what could be narrowed.</summary>
+    /// <summary>Data that is not stated. With it an unknown verdict becomes known, or a wide one exact.</summary>
     public FaultData Missing => _setting.KnowsSupply || Assessment.Group.SharesReturns
         ? Shorts.Aggregate(FaultData.None, (all, s) => all | s.Missing)
         : _setting.MissingForAnyFault | MissingOfConductors();
 
-    /// <summary>What any verdict would need and is not stated; nothing where verdicts are given.</summary>
+    /// <summary>Data that every verdict needs and that is not stated; none where verdicts are given.</summary>
     internal FaultData MissingForVerdict => _setting.MissingForVerdict;
 
     /// <summary>The greatest current that its supply keeps up in an overload; infinite where none is stated. [A]</summary>
@@ -98,8 +98,7 @@ public sealed class OutputFaults
             .Aggregate((IReadOnlyList<LaidConductor>)[], (all, place) => LaidConductor.Joined(all, place.Loop.Conductors))),
         FaultPole.AtTerminals(_air.Length), []);
 
-    /// <summary>What more current than there should be does, through the weakest of all conductors that it feeds: a multiple of the
-    /// output's limit, say.</summary>
+    /// <summary>Effect of an overload on the weakest conductor of the output, for example at twice the limit of the output.</summary>
     /// <param name="current">The current that is drawn, above 0; RMS where it alternates or pulses. [A]</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="current"/> is not above 0, or not finite.</exception>
     public Overload OverloadOf(ElectricCurrent current) =>

@@ -8,11 +8,11 @@ namespace CamPower;
 
 /// <summary>A current that should not flow: what the protective device does, and what the conductors withstand.</summary>
 /// <remarks>
-/// Immutable. Either a <see cref="ShortCircuit"/> or an <see cref="Overload"/>. Up to 5 s the I²t that flows is held against what the
-/// insulation withstands, k²S² (<see cref="Sources.AdiabaticWithstand"/>). Beyond, by the temperature: a conductor warms by its current and
-/// loses heat to the air as it lies, from the temperature at which the fault finds it, which is taken for that of the air as well
-/// (<see cref="Sources.LumpedHeatCapacity"/>). For that the current is held constant while the conductors warm, which is more than flows.
-/// Where it is not known how a cable lies, no heat is taken to leave it.
+/// Immutable. Either a <see cref="ShortCircuit"/> or an <see cref="Overload"/>. Up to 5 s the let-through I²t is compared with what the
+/// insulation withstands, k²S² (<see cref="Sources.AdiabaticWithstand"/>). After 5 s the temperature of the conductor decides: the current
+/// heats it, and the air cools it as its installation method states (<see cref="Sources.LumpedHeatCapacity"/>). The temperature before the
+/// fault is also that of the air. The current stays constant in this calculation; the real current falls as the conductors warm. If the
+/// installation method is not stated, the conductor loses no heat.
 /// </remarks>
 public abstract class Overcurrent
 {
@@ -23,11 +23,9 @@ public abstract class Overcurrent
     /// <param name="setting">What is behind and before it.</param>
     /// <param name="cases">The currents that may flow.</param>
     /// <param name="way">The conductors that carry it.</param>
-    /// <param name="pieces">Pieces of cable that begin at its place: the currents of a fault along each, and the conductors that carry
-    /// it.</param>
+    /// <param name="pieces">Pieces of cable that begin at its place.</param>
     private protected Overcurrent(
-        FaultSetting setting, IReadOnlyList<FaultCase> cases, IReadOnlyList<LaidConductor> way,
-        IReadOnlyList<(IReadOnlyList<FaultCase> Cases, IReadOnlyList<LaidConductor> Conductors)> pieces)
+        FaultSetting setting, IReadOnlyList<FaultCase> cases, IReadOnlyList<LaidConductor> way, IReadOnlyList<HeatedPiece> pieces)
     {
         _knowsSupply = setting.KnowsSupply;
         double letThrough = 0, smallest = double.PositiveInfinity;
@@ -40,9 +38,8 @@ public abstract class Overcurrent
             opening = opening.Or(each.Opening);
         }
 
-        (IReadOnlyList<FaultCase> Cases, IReadOnlyList<LaidConductor> Conductors)[] heated = [(cases, way), .. pieces];
-        List<LaidConductor> conductors = [.. way];
-        foreach ((_, IReadOnlyList<LaidConductor> ofPiece) in pieces) conductors.AddRange(ofPiece);
+        HeatedPiece[] heated = [new(cases, way), .. pieces];
+        List<LaidConductor> conductors = [.. heated.SelectMany(piece => piece.Conductors)];
         _letThrough = setting.AllowsVerdict ? letThrough : double.PositiveInfinity;
         Smallest = ElectricCurrent.FromAmperes(_knowsSupply ? smallest : 0);
         Opening = setting.AllowsVerdict ? opening : default;
@@ -58,20 +55,19 @@ public abstract class Overcurrent
         if (WithstandVerdict == WithstandVerdict.Unknown) Missing = conductors.Aggregate(Missing, (all, c) => all | c.Missing);
     }
 
-    /// <summary>The most current at any moment once capacitors are discharged, limited by the supply and the device; null where nothing
-    /// that is declared bounds it. [A]</summary>
-    /// <remarks>Where the overload behavior of the supply is not stated, what the resistances let flow.</remarks>
+    /// <summary>Largest current at any moment after capacitors are discharged, limited by the supply and the protective device; null where
+    /// nothing that is stated limits it. [A]</summary>
+    /// <remarks>If the overload behavior of the supply is not stated, this is the prospective current.</remarks>
     public ElectricCurrent? Largest => double.IsInfinity(_peak) ? null : ElectricCurrent.FromAmperes(_peak);
 
-    /// <summary>The least current that heats the device: RMS where it pulses, 0 where the supply shuts down or its overload behavior
-    /// is not stated. [A]</summary>
-    /// <remarks>On a site, while the other outputs of the supply take most; and with the conductors warmed by it, where that keeps the
-    /// device from being certain to operate.</remarks>
+    /// <summary>Smallest current that heats the protective device: RMS where it pulses, 0 where the supply shuts down or its overload
+    /// behavior is not stated. [A]</summary>
+    /// <remarks>On a site the other outputs take their largest current. Warm conductors count where they could prevent operation.</remarks>
     public ElectricCurrent Smallest { get; }
 
     /// <summary>Whether and when the protective device interrupts it; the default value where <see cref="Missing"/> allows no
     /// verdict.</summary>
-    /// <remarks>Asked for more than its rating, a device is not certain to interrupt anything: see <see cref="Verdict"/>. A limit that
+    /// <remarks>Above its current or voltage rating a protective device may fail to interrupt: see <see cref="Verdict"/>. A limit that
     /// tries again interrupts it again and again.</remarks>
     public OpeningTimes Opening { get; }
 
@@ -83,7 +79,8 @@ public abstract class Overcurrent
 
     /// <summary>Whether the device may interrupt the largest current; null where its breaking capacity or the supply's limit is not
     /// stated.</summary>
-    /// <remarks>What capacitors discharge in milliseconds is not held against it: there is no power behind that.</remarks>
+    /// <remarks>The discharge of capacitors is not compared with the breaking capacity: it lasts milliseconds and has little
+    /// energy.</remarks>
     public bool? IsWithinBreakingCapacity { get; }
 
     /// <summary>Whether the device may interrupt at the supply's highest voltage; null where its voltage rating is not stated.</summary>
@@ -106,7 +103,7 @@ public abstract class Overcurrent
     /// none carries it, or an installation method or the supply's overload behavior is not stated.</summary>
     public SelfHeating? IfItLasts => _ifItLasts.Value;
 
-    /// <summary>What a verdict that is not given would need; what it could be narrowed with.</summary>
+    /// <summary>Data that is not stated. With it an unknown verdict becomes known, or a wide one exact.</summary>
     public FaultData Missing { get; }
 
     /// <summary>Currents and opening, or what is missing, in words.</summary>
@@ -122,16 +119,15 @@ public abstract class Overcurrent
     }
 
     // Where the protective device is not stated, at worst it does nothing; where the overload behavior is not stated, nothing is certain.
-    private static WithstandVerdict Worst(
-        FaultSetting setting, (IReadOnlyList<FaultCase> Cases, IReadOnlyList<LaidConductor> Conductors)[] heated)
+    private static WithstandVerdict Worst(FaultSetting setting, HeatedPiece[] heated)
     {
         if (!setting.KnowsSupply) return WithstandVerdict.Unknown;
         var worst = WithstandVerdict.Withstands;
-        foreach ((IReadOnlyList<FaultCase> cases, IReadOnlyList<LaidConductor> conductors) in heated)
+        foreach (HeatedPiece piece in heated)
         {
-            foreach (LaidConductor conductor in conductors)
+            foreach (LaidConductor conductor in piece.Conductors)
             {
-                foreach (FaultCase fault in cases)
+                foreach (FaultCase fault in piece.Cases)
                 {
                     WithstandVerdict verdict = conductor.Of(fault);
                     if (Rank(verdict) > Rank(worst)) worst = verdict;
@@ -150,17 +146,19 @@ public abstract class Overcurrent
         _ => 0,
     };
 
-    private static IEnumerable<(FaultCase Fault, LaidConductor Conductor)> Pairs(
-        (IReadOnlyList<FaultCase> Cases, IReadOnlyList<LaidConductor> Conductors) heated) =>
-        heated.Cases.SelectMany(_ => heated.Conductors, (fault, conductor) => (fault, conductor));
-
-    private static SelfHeating? Hottest((IReadOnlyList<FaultCase> Cases, IReadOnlyList<LaidConductor> Conductors)[] heated)
+    private static SelfHeating? Hottest(HeatedPiece[] heated)
     {
         SelfHeating? hottest = null;
-        foreach ((FaultCase fault, LaidConductor conductor) in heated.SelectMany(Pairs))
+        foreach (HeatedPiece piece in heated)
         {
-            if (conductor.HeatOf(fault) is not SelfHeating heat) return null;
-            if (hottest is null || IsHotter(heat, hottest)) hottest = heat;
+            foreach (FaultCase fault in piece.Cases)
+            {
+                foreach (LaidConductor conductor in piece.Conductors)
+                {
+                    if (conductor.HeatOf(fault) is not SelfHeating heat) return null;
+                    if (hottest is null || IsHotter(heat, hottest)) hottest = heat;
+                }
+            }
         }
 
         return hottest;

@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>More current than an output should carry, drawn at the end of its way: no short, and no end either.</summary>
+/// <summary>An overload at the far end of an output: smaller than a short circuit, and without an end of its own.</summary>
 /// <remarks>The conductors are taken at their hottest. The supply and an electronic limit may give less than is drawn.</remarks>
 /// <example>
 /// <code>

@@ -6,8 +6,8 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>The protective device of an output under the current of one condition, at the temperature of its box: what it should carry and
-/// not notice.</summary>
+/// <summary>The protective device of an output in one condition, at the temperature of its box: it must carry the current without
+/// opening.</summary>
 /// <remarks>
 /// Immutable. The start is judged as if every device of the output that declares its inrush began at one moment, from a stiff source and
 /// through no cable: the worst case. So is what they draw as illuminators or motors are switched on. A device that declares none adds
@@ -70,8 +70,8 @@ public sealed class ProtectionInCondition
     /// it.</summary>
     public Judgment Load { get; }
 
-    /// <summary>What the device carries continuously at the temperature of the box; null where nothing limits it, or it is not known.
-    /// [A]</summary>
+    /// <summary>Current that the protective device carries continuously at the temperature of the box; null where nothing limits it, or it
+    /// is unknown. [A]</summary>
     public ElectricCurrent? Carried => double.IsInfinity(_carried) ? null : ElectricCurrent.FromAmperes(_carried);
 
     /// <summary>When the device opens at the current; the default value where that is not known, or the circuit has no operating
@@ -86,8 +86,8 @@ public sealed class ProtectionInCondition
     /// withstands; null where no device states its inrush.</summary>
     /// <remarks>
     /// Of a fuse by its least melting I²t, of which a start may take 22 % (<see cref="Sources.InrushPractice"/>); where that is not stated,
-    /// by what its pre-arcing time limits allow. Of a resettable fuse by an estimate from its time to trip. Of an electronic limit it is
-    /// not known where the peak is above its limit: it draws the inrush out, and does not hold it longer than its operating time.
+    /// by what its pre-arcing time limits allow. Of a resettable fuse by an estimate from its time to trip. For an electronic limit it is
+    /// unknown where the peak is above the limit and the inrush, held to the limit and so prolonged, is over before its operating time.
     /// </remarks>
     public Judgment? Start { get; }
 

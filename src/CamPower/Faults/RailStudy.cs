@@ -8,8 +8,8 @@ using CamPower.Supplies;
 
 namespace CamPower.Faults;
 
-/// <summary>What the supply of a box does in one condition while an output of it is shorted, and what that does to what the others
-/// feed.</summary>
+/// <summary>Voltage of the supply of a box in one condition while one output is shorted, and the state of the devices at the other
+/// outputs.</summary>
 /// <remarks>Every other output counts by its own way, out and back: what shared negatives carry of the faulted output too is left
 /// out.</remarks>
 internal sealed class RailStudy

@@ -18,7 +18,7 @@ public sealed class ShortCircuit : Overcurrent
     internal ShortCircuit(FaultLoop loop, FaultSetting setting, SiteRun? run = null, IReadOnlyList<SiteDevice>? devices = null,
         Func<SupplyDuringFault>? rail = null)
         : base(setting, setting.ShortCases(loop), loop.Conductors,
-            [.. loop.Pieces.Select(piece => (setting.PieceCases(loop, piece), piece.Conductors))])
+            [.. loop.Pieces.Select(piece => new HeatedPiece(setting.PieceCases(loop, piece), piece.Conductors))])
     {
         Run = run;
         Devices = devices ?? [];
@@ -37,7 +37,7 @@ public sealed class ShortCircuit : Overcurrent
     /// <summary>The devices of the site that are connected there; none at the terminals and at a joint.</summary>
     public IReadOnlyList<SiteDevice> Devices { get; }
 
-    /// <summary>What the supply does while it lasts, and which devices at its other outputs go dark.</summary>
+    /// <summary>State of the supply while the short lasts, and the devices at its other outputs that go dark.</summary>
     /// <exception cref="InvalidOperationException">A run was studied without a site: nothing is known of other outputs.</exception>
     public SupplyDuringFault Supply => _rail?.Value ?? throw new InvalidOperationException(
         "A run was studied without its site: nothing is known of the other outputs of its supply. Ask a site for its faults.");

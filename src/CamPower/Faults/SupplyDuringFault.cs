@@ -5,10 +5,11 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>What a supply does while a short at one of its outputs lasts, and which devices at its other outputs go dark.</summary>
-/// <remarks>Immutable. In the condition in which most devices suffer, with its conductors to the short and the supply at the low end of its
-/// tolerance. Where a device lets go on the way down and might come back, the moment counts at which it lets go. It lasts until the short
-/// is interrupted; what the inputs of the devices hold for milliseconds is not counted.</remarks>
+/// <summary>State of a supply while a short at one of its outputs lasts, and the devices at its other outputs that go dark.</summary>
+/// <remarks>Immutable. For the condition in which the most devices go dark, with the conductors to the short of that condition and the
+/// supply at the low end of its tolerance. If a device drops out while the voltage falls and could restart, the result is for the moment
+/// when it drops out. It lasts until the short is interrupted; what the inputs of the devices hold for milliseconds is not
+/// counted.</remarks>
 public sealed class SupplyDuringFault
 {
     private readonly Lazy<double> _volts;
@@ -30,7 +31,7 @@ public sealed class SupplyDuringFault
     /// [V]</summary>
     public ElectricPotential? Voltage => State == SupplyState.Unknown ? null : ElectricPotential.FromVolts(_volts.Value);
 
-    /// <summary>The condition in which most devices suffer; where they suffer alike, the one in which they take most.</summary>
+    /// <summary>Condition in which the most devices go dark; if several are equal, the one with the largest current.</summary>
     public Condition Condition { get; }
 
     /// <summary>The devices at other outputs of the supply that were up and drop out.</summary>

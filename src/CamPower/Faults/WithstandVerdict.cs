@@ -19,6 +19,6 @@ public enum WithstandVerdict
     /// <summary>A conductor may reach the limit of its insulation before the fault has ended.</summary>
     DoesNotWithstand,
 
-    /// <summary>What is declared does not say: see <see cref="Overcurrent.Missing"/>.</summary>
+    /// <summary>Data is not stated: see <see cref="Overcurrent.Missing"/>.</summary>
     Unknown,
 }

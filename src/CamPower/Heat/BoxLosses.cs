@@ -69,7 +69,7 @@ public sealed class BoxLosses
 
     internal double TotalWatts => OwnWatts + NeighborWatts + OtherWatts;
 
-    /// <summary>What the box itself loses. [W]</summary>
+    /// <summary>Losses of the box itself. [W]</summary>
     internal double OwnWatts => SupplyWatts + DeviceWatts;
 
     /// <summary>The hottest air that still makes a difference; the coldest that there is where none does. [°C]</summary>

@@ -27,7 +27,7 @@ internal sealed class EnclosureBalance
 
     internal HeatedEnclosure Heat { get; }
 
-    /// <summary>What each box loses, beside the others.</summary>
+    /// <summary>Losses of each box beside the others.</summary>
     internal IReadOnlyList<BoxLosses> Losses { get; }
 
     /// <summary>Whether a condition warms an enclosure: it is not stated to be over before the enclosure takes it up.</summary>

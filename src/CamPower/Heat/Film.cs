@@ -31,7 +31,7 @@ internal readonly struct Film
     /// <summary>Temperature of its cold side. [K]</summary>
     internal double ColdKelvins { get; }
 
-    /// <summary>How much warmer its warm side is. [K]</summary>
+    /// <summary>Temperature difference between its two sides. [K]</summary>
     internal double Rise { get; }
 
     /// <summary>The air half-way between.</summary>

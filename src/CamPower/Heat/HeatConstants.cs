@@ -59,7 +59,7 @@ internal static class HeatConstants
     internal static CitedValue HottestAir { get; } =
         new("Hottest air of a modeled enclosure", 400, "K", Sources.EnclosureRange);
 
-    /// <summary>How much of its rise the modeled temperature in an enclosure may be off. [%]</summary>
+    /// <summary>Uncertainty of the calculated temperature in an enclosure, in percent of its rise. [%]</summary>
     internal static CitedValue ModelUncertainty { get; } =
         new("Uncertainty of the temperature in a modeled enclosure, share of its rise", 25, "%", Sources.EnclosureRange);
 

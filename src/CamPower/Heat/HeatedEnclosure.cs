@@ -6,7 +6,7 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>How warm a sealed enclosure gets, inside and on its skin, by the heat that is lost in it and by the sun.</summary>
+/// <summary>Temperatures of a sealed enclosure, inside and on its skin, from the losses in it and the sun.</summary>
 /// <remarks>
 /// Immutable. Three resistances in series: the film of still air inside, the sheet, the film of still air outside. A film is
 /// natural convection and radiation; the sun heats the skin, on top of what comes from inside. All the free faces share one skin

@@ -37,7 +37,7 @@ public sealed class ComponentDraw : Draw
         for (int shares = 0; shares <= AllShares; shares++) _byShares[shares] = Total((LoadComponents)shares);
     }
 
-    /// <summary>What it always draws.</summary>
+    /// <summary>Load that is always on.</summary>
     public Load Base { get; }
 
     /// <summary>What the illuminators add.</summary>

@@ -6,8 +6,8 @@ namespace CamPower;
 /// <summary>One state of the site that it must survive: which shares of the draw are on, how warm things are, how many motors
 /// move.</summary>
 /// <remarks>
-/// Immutable. Four are given, and users make their own. No given condition turns the heater on by itself but
-/// the cold start: heater and hot copper do not meet unless you say so with <see cref="With"/>.
+/// Immutable. Four are given, and users make their own. Of the given conditions only the cold start has the heater on. To combine heater
+/// and hot cable, add it with <see cref="With"/>.
 /// </remarks>
 /// <example>
 /// <code>
@@ -62,9 +62,9 @@ public sealed class Condition
     /// <summary>The temperatures.</summary>
     public Surroundings At { get; }
 
-    /// <summary>How many motors of the whole site move at once; null for all of them.</summary>
-    /// <remarks>The careful side is taken: for voltages every motor of an output moves if any may; for currents as many of
-    /// an output as may, those that add most, and a box has the outputs whose motors add most.</remarks>
+    /// <summary>Number of motors of the whole site that move at once; null for all of them.</summary>
+    /// <remarks>The worst case counts. For voltages all motors of an output move. For currents the motors with the largest current move, up
+    /// to the stated number.</remarks>
     public int? MotorsMoving { get; }
 
     /// <summary>How long it lasts; null when that is not known.</summary>

@@ -55,7 +55,7 @@ public sealed class Device
     /// <summary>Name.</summary>
     public string Name { get; }
 
-    /// <summary>What it is for.</summary>
+    /// <summary>Kind of the device.</summary>
     public DeviceKind Kind { get; }
 
     /// <summary>What it draws.</summary>

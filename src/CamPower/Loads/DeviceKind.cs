@@ -1,6 +1,6 @@
 namespace CamPower;
 
-/// <summary>What a device is for.</summary>
+/// <summary>Kind of a device.</summary>
 public enum DeviceKind
 {
     /// <summary>A camera.</summary>

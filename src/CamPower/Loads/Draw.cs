@@ -2,7 +2,7 @@ using System;
 
 namespace CamPower;
 
-/// <summary>What a device draws, as its papers say it: in shares, or as the total on its label.</summary>
+/// <summary>Draw of a device as its data sheet or label states it: by components, or as one total.</summary>
 /// <remarks>Immutable. The two kinds are <see cref="ComponentDraw"/> and <see cref="LabelDraw"/>; a converter has one of its own, and
 /// nothing else can be one.</remarks>
 public abstract class Draw
@@ -14,7 +14,7 @@ public abstract class Draw
     /// <summary>Whether it has a motor share that a condition may let move or not.</summary>
     public abstract bool HasMotor { get; }
 
-    /// <summary>The least that it is known to draw: for voltage that is too high. A label promises no least draw.</summary>
+    /// <summary>Smallest known load. It is used to check for too much voltage. A label promises no least draw.</summary>
     public abstract Load Lightest { get; }
 
     /// <summary>The load with the given shares on.</summary>

@@ -1,6 +1,6 @@
 namespace CamPower;
 
-/// <summary>What is behind the input terminals of a device: it decides how the draw follows the voltage.</summary>
+/// <summary>Input stage of a device: it decides how the current depends on the voltage.</summary>
 public enum InputStage
 {
     /// <summary>Not known: the careful side is taken at each voltage.</summary>

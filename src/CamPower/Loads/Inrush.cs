@@ -5,7 +5,7 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>What the input of a device draws in the first moments when power comes: the charging of its capacitors.</summary>
+/// <summary>Inrush of a device: the current that charges its input capacitors when power comes.</summary>
 /// <remarks>
 /// Immutable. A data sheet states the peak, and how long it lasts or its I²t. A peak and a duration count as that current all
 /// that time, Î²·t, which is the most that they can mean. It is what the device draws from a stiff source: the cable before it

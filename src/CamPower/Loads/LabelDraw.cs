@@ -5,9 +5,9 @@ namespace CamPower;
 
 /// <summary>A draw as the label has it: a total in the worst condition, such as "12 V, 1 A".</summary>
 /// <remarks>
-/// Immutable. Nothing is added to a label, whatever the condition. To a switching input it is 12 W, to a linear
-/// one 1 A, to an unknown one the larger of the two at each voltage; and where a high voltage is the danger, no
-/// load at all, for a label says nothing of the least draw.
+/// Immutable. Nothing is added to a label, whatever the condition. For a switching input that means 12 W, for a linear input 1 A. For an
+/// unknown input the larger of the two counts at each voltage. The check for too much voltage uses no load, because a label states no
+/// minimum.
 /// </remarks>
 /// <example>
 /// <code>
@@ -48,7 +48,7 @@ public sealed class LabelDraw : Draw
     /// <summary>The current on the label.</summary>
     public ElectricCurrent Current { get; }
 
-    /// <summary>What is behind the input terminals.</summary>
+    /// <summary>Input stage of the device.</summary>
     public InputStage Stage { get; }
 
     /// <inheritdoc/>

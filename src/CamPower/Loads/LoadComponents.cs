@@ -18,6 +18,6 @@ public enum LoadComponents
     /// <summary>A window or housing heater.</summary>
     Heater = 4,
 
-    /// <summary>What it draws above the base while it starts.</summary>
+    /// <summary>Start-up: the draw above the base while it starts.</summary>
     StartUp = 8,
 }

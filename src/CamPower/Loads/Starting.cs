@@ -48,7 +48,7 @@ public sealed class Starting
     /// <summary>Whether the draw ramps up; null where it is not stated, which counts as no.</summary>
     public bool? HasSoftStart { get; }
 
-    /// <summary>How long it waits after power comes before it draws, or null where it is not stated. [s]</summary>
+    /// <summary>Time from when power comes until it draws current, or null where it is not stated. [s]</summary>
     public Duration? Delay { get; }
 
     /// <summary>How long it runs on without power, or null where it is not stated. [s]</summary>

@@ -3,8 +3,7 @@ using UnitsNet;
 
 namespace CamPower.Protection;
 
-/// <summary>What a curve over the air around a protective device says: the factor on each of its rated currents, and where that
-/// ends.</summary>
+/// <summary>Factors of a curve over the temperature of the air around a protective device, and where the curve ends.</summary>
 internal static class AmbientRange
 {
     /// <summary>Whether the curve says anything of air of a temperature.</summary>

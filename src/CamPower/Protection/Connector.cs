@@ -64,7 +64,7 @@ public sealed class Connector
     /// <summary>Where its ratings come from.</summary>
     public Citation Source { get; }
 
-    /// <summary>What each contact carries all the time, or null where it is not stated. [A]</summary>
+    /// <summary>Continuous current of each contact, or null where it is not stated. [A]</summary>
     public ElectricCurrent? RatedCurrent { get; }
 
     /// <summary>The supply voltages that it is meant for, or null where it is meant for any.</summary>

@@ -28,7 +28,7 @@ internal readonly struct CurrentSurge
     /// <summary>The largest current, at the first moment; infinite where no resistance limits it. [A]</summary>
     internal double PeakAmperes => _farads > 0 ? _steadyAmperes + (_volts / _ohms) : 0;
 
-    /// <summary>What it adds to the I²t of the steady current, all in all; infinite where no resistance limits it. [A²·s]</summary>
+    /// <summary>I²t that it adds to that of the steady current; infinite where no resistance limits it. [A²·s]</summary>
     internal double Integral => IntegralTo(double.PositiveInfinity);
 
     /// <summary>Capacitors that discharge into a loop, beside a source.</summary>

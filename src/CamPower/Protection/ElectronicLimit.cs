@@ -6,10 +6,9 @@ namespace CamPower;
 
 /// <summary>An electronic limit: it holds the current at a set value, and opens when that has lasted.</summary>
 /// <remarks>
-/// Immutable. Below the least value that its tolerance allows it does nothing; from the greatest on it limits and opens for
-/// certain; between them it may. What opened either tries again after each pause, or stays open until it
-/// is reset. It limits what output capacitors discharge as well: it is faster than they are. All of it is the word of its
-/// data sheet.
+/// Immutable. Below the least value that its tolerance allows it does nothing; from the greatest on it limits and opens for certain;
+/// between them it may. After it opens, the limit tries again after each pause, or it stays open until someone resets it. It limits what
+/// output capacitors discharge as well: it is faster than they are. All values come from the data sheet.
 /// </remarks>
 /// <example>
 /// <code>
@@ -57,7 +56,7 @@ public sealed class ElectronicLimit : ProtectiveDevice
     /// <summary>The current that it holds. [A]</summary>
     public ElectricCurrent Limit { get; }
 
-    /// <summary>How far that current may be off.</summary>
+    /// <summary>Tolerance of that current.</summary>
     public Ratio Tolerance { get; }
 
     /// <summary>It has opened when the limit has lasted so long. [s]</summary>

@@ -8,9 +8,9 @@ namespace CamPower;
 
 /// <summary>A fuse: a characteristic of time limits at a rated current, and what it can interrupt.</summary>
 /// <remarks>
-/// Immutable. It carries its rated current continuously: at or below it, it does not clear. Above it the time limits speak, see
-/// <see cref="FuseCharacteristic"/>. Its resistance counts cold throughout; a hot element has more, and limits the current
-/// further. Source of the first rule: <see cref="Sources.FuseRatedCurrent"/>.
+/// Immutable. The fuse carries its rated current continuously and does not operate at or below it. Above it the time limits of
+/// <see cref="FuseCharacteristic"/> decide. Its resistance counts cold throughout; a hot element has more, and limits the current further.
+/// Source of the first rule: <see cref="Sources.FuseRatedCurrent"/>.
 /// </remarks>
 /// <example>
 /// <code>
@@ -30,11 +30,10 @@ public sealed class Fuse : ProtectiveDevice
     /// <param name="name">Name. Not empty.</param>
     /// <param name="ratedCurrent">Its rated current, inside the characteristic's range. [A]</param>
     /// <param name="characteristic">Its time limits.</param>
-    /// <param name="voltageRating">The highest AC voltage that it interrupts, above 0; of a fuse that is rated for DC alone, that.
-    /// [V]</param>
+    /// <param name="voltageRating">AC voltage rating, above 0; for a fuse rated for DC only, its DC voltage rating. [V]</param>
     /// <param name="breakingCapacity">The largest current that it interrupts, above 0. [A]</param>
     /// <param name="coldResistance">Its resistance cold, at least 0. [Ω]</param>
-    /// <param name="minimumMeltingIntegral">The least I²t that melts it, above 0, or null where none is stated; a typical value is none.
+    /// <param name="minimumMeltingIntegral">Minimum melting I²t, above 0; null where it is not stated. Do not give a typical value here.
     /// [A²·s]</param>
     /// <param name="rerating">How its rated current changes with ambient, its shares above 0; null where the data sheet says nothing: what
     /// it carries is then known at the reference temperature of its standard alone.</param>
@@ -80,7 +79,7 @@ public sealed class Fuse : ProtectiveDevice
     /// <remarks>It opens no sooner than I²t/I²: heat that leaves the element only adds to the time.</remarks>
     public JouleIntegral? MinimumMeltingIntegral { get; }
 
-    /// <summary>How its rated current changes with ambient, or null where that is not stated.</summary>
+    /// <summary>Change of its rated current with the air temperature, or null where it is not stated.</summary>
     public ShareCurve<Temperature>? Rerating { get; }
 
     private protected override ElectricPotential? RatingFor(bool isDirect) => isDirect ? DcVoltageRating : VoltageRating;

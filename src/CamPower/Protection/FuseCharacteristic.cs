@@ -166,7 +166,7 @@ public sealed class FuseCharacteristic
         return earliest;
     }
 
-    /// <summary>How many of the limits, the lowest first, lie at or below a multiple: by their latest times it has opened.</summary>
+    /// <summary>Number of limits at or below a multiple, the lowest first: by their latest times the fuse has opened.</summary>
     internal int CountUpTo(double multiple)
     {
         int count = 0;

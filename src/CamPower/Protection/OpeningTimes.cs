@@ -65,7 +65,7 @@ public readonly struct OpeningTimes : IEquatable<OpeningTimes>
     /// <summary>Whether the two differ.</summary>
     public static bool operator !=(OpeningTimes left, OpeningTimes right) => !left.Equals(right);
 
-    /// <summary>What holds when this or another may be the case: the widest times, and a verdict only where both agree.</summary>
+    /// <summary>The result where this or another may be the case: the widest times, and a verdict only where both agree.</summary>
     internal OpeningTimes Or(OpeningTimes other) => new(Verdict == other.Verdict ? Verdict : OperatingVerdict.MayOperate,
         Math.Min(EarliestSeconds, other.EarliestSeconds), Math.Max(LatestSeconds, other.LatestSeconds));
 

@@ -3,7 +3,7 @@ namespace CamPower.Protection;
 /// <summary>The cited numbers behind the protective devices.</summary>
 internal static class ProtectionConstants
 {
-    /// <summary>What a miniature fuse of low breaking capacity interrupts at least. [A]</summary>
+    /// <summary>Lowest breaking capacity of a miniature fuse marked L. [A]</summary>
     internal static CitedValue LowBreakingCapacity { get; } =
         new("Breaking capacity of a miniature fuse marked L, at least", 35, "A", Sources.Iec60127BreakingCapacity);
 

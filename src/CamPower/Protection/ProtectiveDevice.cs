@@ -5,10 +5,10 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>What is meant to interrupt an overcurrent at an output.</summary>
+/// <summary>A protective device at an output: it interrupts an overcurrent.</summary>
 /// <remarks>Immutable. The devices are <see cref="Fuse"/>, <see cref="ResettableFuse"/>, <see cref="ElectronicLimit"/> and
-/// <see cref="None"/>; nothing else can be one. What opens, or trips, and when, is the word of its standard or data sheet, never of a
-/// single device.</remarks>
+/// <see cref="None"/>; nothing else can be one. Standards and data sheets give limits for all protective devices of a type. A single one is
+/// faster or slower within them.</remarks>
 public abstract class ProtectiveDevice
 {
     private protected ProtectiveDevice(string name, ElectricPotential? voltageRating, ElectricCurrent? breakingCapacity)

@@ -5,15 +5,15 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>A polymeric resettable fuse: a thermometer that trips when it is hot, and stays so while it is kept hot.</summary>
+/// <summary>A polymeric resettable fuse (PTC): it trips when it is hot, and stays tripped while it is hot.</summary>
 /// <remarks>
 /// Immutable. At an ambient temperature all its currents change by the factor of <see cref="Thermal"/>. Up to the hold current it does not
 /// trip; from the trip current on it does; between them it may. The data sheet states one time: by then it has tripped at
 /// <see cref="TestCurrent"/>, and at a larger current I by t2·(I2/I)² (<see cref="Sources.AdiabaticOperatingTime"/>); below that current no
 /// time is known. The factor of the ambient comes first, so that cold air asks for more. Definitions: <see cref="Sources.ResettableFuse"/>.
 /// It is no fuse for limited-power sources and Class 2: it resets by itself. The milliseconds of output capacitors do not count for it: its
-/// times are seconds. An inrush may trip it when it has the I²t that trips one which just holds its hold current. It is not stated and is
-/// estimated from the stated time, as that of a body of one thermal time constant which needs the whole trip current
+/// times are seconds. An inrush may trip it when its I²t is as large as the I²t that trips it at its hold current. Data sheets do not state
+/// this I²t. It is estimated from the time to trip, with one thermal time constant and the whole trip current
 /// (<see cref="Sources.ResettableInrush"/>).
 /// </remarks>
 /// <example>
@@ -123,7 +123,7 @@ public sealed class ResettableFuse : ProtectiveDevice
     /// <summary>It has tripped by then at <see cref="TestCurrent"/> and 20 °C. [s]</summary>
     public Duration LongestTimeToTrip { get; }
 
-    /// <summary>How its currents change with ambient.</summary>
+    /// <summary>Change of its currents with the air temperature.</summary>
     public ShareCurve<Temperature> Thermal { get; }
 
     /// <summary>The power that keeps it tripped, or null where none is stated. [W]</summary>

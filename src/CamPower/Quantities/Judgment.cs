@@ -21,7 +21,7 @@ public readonly struct Judgment : IEquatable<Judgment>
         _quantity = quantity;
     }
 
-    /// <summary>What became of the value.</summary>
+    /// <summary>Verdict on the value.</summary>
     public Verdict Verdict { get; }
 
     /// <summary>What is missing for a verdict, or <see langword="null"/> where the verdict is known.</summary>

@@ -1,6 +1,6 @@
 namespace CamPower;
 
-/// <summary>What became of one value that was held against one limit.</summary>
+/// <summary>Verdict on one value against one limit.</summary>
 public enum Verdict
 {
     /// <summary>Not known, because something is not stated.</summary>

@@ -22,8 +22,8 @@ internal sealed class FedDevice(DistributionBox box, SiteDevice device, int inde
     /// round.</summary>
     internal VoltageRange? Accepted { get; } = IsReversed(device, box) ? null : device.Model.InputFor(box.Supply.Output.Kind);
 
-    /// <summary>How it starts, or null where that is not declared. Nothing is worked out for a device that is fed the wrong kind of
-    /// current.</summary>
+    /// <summary>Its turn-on and drop-out voltages, or null where they are not stated. Nothing is worked out for a device that is fed the
+    /// wrong kind of current.</summary>
     internal Starting? Starting => Accepted is null ? null : Device.Model.Starting;
 
     /// <summary>Whether an inrush is declared of it, of what it draws at first or of what is switched on later.</summary>

@@ -19,7 +19,7 @@ internal sealed class FeedGroup
         HasMotor = feeds.Any(f => f.Motors > 0);
     }
 
-    /// <summary>What each of the outputs feeds.</summary>
+    /// <summary>Runs and devices behind each of the outputs.</summary>
     internal IReadOnlyList<OutputFeed> Feeds { get; }
 
     /// <summary>The devices of all feeds, in their order.</summary>

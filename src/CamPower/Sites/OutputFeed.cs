@@ -5,7 +5,7 @@ using System.Linq;
 
 namespace CamPower.Sites;
 
-/// <summary>What one output feeds: a tree of runs, parents before children, and the devices at their ends.</summary>
+/// <summary>Feed of one output: a tree of runs, parents before children, and the devices at their ends.</summary>
 internal sealed class OutputFeed
 {
     private OutputFeed(DistributionBox box, BoxOutput output, IReadOnlyList<SiteRun> runs, IReadOnlyList<int> parents,

@@ -24,7 +24,7 @@ public sealed class SiteDevice
     /// <summary>Name on the site.</summary>
     public string Name { get; }
 
-    /// <summary>What it is.</summary>
+    /// <summary>Model of the device.</summary>
     public Device Model { get; }
 
     /// <summary>Name of the junction that it is connected to.</summary>

@@ -12,6 +12,6 @@ internal sealed record SiteError(string List, int Index, string Member, string M
     /// <summary>The error as it is thrown: its parameter reads like "runs[3].From".</summary>
     internal ArgumentException Exception => new(Message, FormattableString.Invariant($"{List}[{Index}].{Member}"));
 
-    /// <summary>What is wrong.</summary>
+    /// <summary>Message of the error; never throws.</summary>
     public override string ToString() => Message;
 }

@@ -18,8 +18,8 @@ public sealed class BoxChoice
     /// <summary>The smallest that will do, or null.</summary>
     public DistributionBox? Chosen { get; }
 
-    /// <summary>What rules out the next smaller box, or the largest of all where none will do; empty where the smallest of all
-    /// will.</summary>
+    /// <summary>Reasons against the next smaller box, or against the largest where none is enough; empty where the smallest is
+    /// enough.</summary>
     public IReadOnlyList<BoxShortfall> Binding { get; }
 
     /// <summary>The whole catalog, smallest first: by rated current, then by number of outputs, then as listed.</summary>

@@ -1,6 +1,6 @@
 namespace CamPower;
 
-/// <summary>What a box must satisfy to feed what another one feeds.</summary>
+/// <summary>Constraint on a box that shall feed what another box feeds.</summary>
 public enum BoxConstraint
 {
     /// <summary>The nominal voltage, and the kind of current, of the box that it replaces.</summary>

@@ -27,7 +27,7 @@ internal sealed class BoxOffer
     /// <summary>The box, its supply set.</summary>
     internal DistributionBox Box { get; }
 
-    /// <summary>How many parts there are.</summary>
+    /// <summary>Number of parts.</summary>
     internal int Count => _parts.Length;
 
     /// <summary>How many outputs of the site's box each part has.</summary>

@@ -17,7 +17,7 @@ public sealed class BoxShare
     /// <summary>The box as the site has it: its name, and its supply set.</summary>
     public DistributionBox Box { get; }
 
-    /// <summary>How the catalog calls it.</summary>
+    /// <summary>Name in the catalog.</summary>
     public string CatalogName { get; }
 
     /// <summary>The outputs that it takes over, by its own numbers.</summary>

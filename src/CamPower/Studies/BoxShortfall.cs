@@ -15,7 +15,7 @@ public sealed class BoxShortfall
         Condition = condition;
     }
 
-    /// <summary>What is not satisfied.</summary>
+    /// <summary>Constraint that is not satisfied.</summary>
     public BoxConstraint Constraint { get; }
 
     /// <summary>What is needed: outputs as a number, a current, a voltage, or a load as a share of the rating.</summary>

@@ -21,7 +21,7 @@ internal sealed class BoxTrial(Site site, DistributionBox box, SizingPolicy poli
         return canBeSet ? candidate.Supply.WithSetPoint(ElectricPotential.FromVolts(wanted)) : candidate.Supply;
     }
 
-    /// <summary>What speaks against a candidate whatever it is to feed: its voltage or its kind of current.</summary>
+    /// <summary>Reason against a candidate for any load: its voltage or its kind of current.</summary>
     internal BoxShortfall? WrongVoltage(DistributionBox candidate)
     {
         SupplyOutput wanted = box.Supply.Output, offered = candidate.Supply.Output;

@@ -5,7 +5,7 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>How much room a chosen box must leave.</summary>
+/// <summary>Margins that a chosen box must leave.</summary>
 /// <remarks>Immutable.</remarks>
 public sealed class SizingPolicy
 {

@@ -7,7 +7,7 @@ internal static class StudyConstants
     internal static CitedValue SpareOutputs { get; } =
         new("Spare outputs of a box, share of those in use", 25, "%", Sources.SparePolicy);
 
-    /// <summary>What an output of a generic box may carry all the time, by its resettable fuse. [A]</summary>
+    /// <summary>Continuous current of an output of a generic box, by its resettable fuse. [A]</summary>
     internal static CitedValue GenericOutputLimit { get; } =
         new("Limit of an output of a generic box", 1.1, "A", Sources.GenericBoxes);
 

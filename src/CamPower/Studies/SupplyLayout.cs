@@ -37,7 +37,7 @@ public sealed class SupplyLayout
     /// <summary>It solved.</summary>
     public SiteAssessment Assessment { get; }
 
-    /// <summary>How many devices are compared.</summary>
+    /// <summary>Number of devices that are compared.</summary>
     public int Devices { get; }
 
     /// <summary>How many of them are up, start and stay inside the voltage that they accept in every condition.</summary>

@@ -1,6 +1,6 @@
 namespace CamPower;
 
-/// <summary>What ends a <see cref="TrimWindow"/> on one side.</summary>
+/// <summary>Reason for one end of a <see cref="TrimWindow"/>.</summary>
 public enum TrimBound
 {
     /// <summary>Below it the device is up, but under the lowest voltage that it accepts.</summary>

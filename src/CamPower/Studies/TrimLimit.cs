@@ -18,7 +18,7 @@ public sealed class TrimLimit
     /// <summary>The set point at which all is still well. [V]</summary>
     public ElectricPotential SetPoint => ElectricPotential.FromVolts(Volts);
 
-    /// <summary>What is no longer met beyond it.</summary>
+    /// <summary>Reason for the limit.</summary>
     public TrimBound Bound { get; }
 
     /// <summary>The device that is out just beyond it; where nothing balances any more, the one behind the most resistance; null where the

@@ -58,7 +58,7 @@ public sealed class TrimWindow
     /// <summary>Whether no set point will do: what the one limit asks for, the other does not allow.</summary>
     public bool IsEmpty => Limits.IsAbove(Lowest.Volts, Highest.Volts);
 
-    /// <summary>How far the two limits lie on the wrong sides of each other; 0 where the window is not empty. [V]</summary>
+    /// <summary>Voltage by which the lower limit is above the upper one; 0 where the window is not empty. [V]</summary>
     public ElectricPotential Conflict => ElectricPotential.FromVolts(IsEmpty ? Lowest.Volts - Highest.Volts : 0);
 
     /// <summary>The set point with the most room on both sides. [V]</summary>
@@ -74,7 +74,7 @@ public sealed class TrimWindow
 
     /// <summary>Both ends, or what conflicts, in the invariant culture; never throws.</summary>
     public override string ToString() => IsEmpty
-        ? Invariant($"{Box}: none, {Lowest.Volts - Highest.Volts:0.00#} V short: at least {Lowest}, at most {Highest}{Others}")
+        ? Invariant($"{Box}: no set point works: at least {Lowest}, at most {Highest}{Others}")
         : $"{Box}: {Lowest} to {Highest}{Warning}";
 
     private string Others =>

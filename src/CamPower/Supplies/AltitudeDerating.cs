@@ -4,10 +4,10 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>What thin air takes from a supply: it counts as warmer air.</summary>
+/// <summary>Derating of a supply by altitude: thin air counts as warmer air.</summary>
 /// <remarks>
-/// Immutable. Above a height the ambient temperature counts as so many kelvins higher for every 1000 m more. A cool
-/// supply on a mountain so keeps its rating; one that is too cold to run stays too cold.
+/// Immutable. Above a height the ambient temperature counts as so many kelvins higher for every 1000 m more. A cool supply at high altitude
+/// therefore keeps its rating. A supply below its minimum temperature stays below it.
 /// </remarks>
 /// <example>
 /// <code>

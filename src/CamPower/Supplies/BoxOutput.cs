@@ -4,8 +4,8 @@ using UnitsNet;
 namespace CamPower;
 
 /// <summary>One numbered output of a distribution box, the current that it may carry and what protects it.</summary>
-/// <remarks>Immutable. The resistance of its protective device is in series with all that it feeds: of a device that is not stated there
-/// is none.</remarks>
+/// <remarks>Immutable. The resistance of its protective device is in series with the load. If the protective device is not stated, this
+/// resistance is 0.</remarks>
 public sealed class BoxOutput
 {
     /// <summary>Describes an output.</summary>
@@ -31,7 +31,7 @@ public sealed class BoxOutput
     /// <summary>The current that it may carry all the time.</summary>
     public ElectricCurrent Limit { get; }
 
-    /// <summary>What interrupts an overcurrent; <see cref="ProtectiveDevice.None"/> where there is nothing, null where it is not
+    /// <summary>Protective device of the output; <see cref="ProtectiveDevice.None"/> where there is none, null where it is not
     /// stated.</summary>
     public ProtectiveDevice? Protection { get; }
 

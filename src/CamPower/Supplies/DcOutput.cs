@@ -74,7 +74,7 @@ public sealed class DcOutput : SupplyOutput
     /// <inheritdoc/>
     public override CurrentKind Kind => CurrentKind.Dc;
 
-    /// <summary>How far the output can be adjusted, or null.</summary>
+    /// <summary>Range in which the output can be adjusted, or null.</summary>
     public VoltageRange? Trim { get; }
 
     /// <summary>The voltage that it is set to. [V]</summary>
@@ -87,8 +87,8 @@ public sealed class DcOutput : SupplyOutput
     public ElectricCapacitance? Capacitance { get; }
 
     /// <summary>Rated output power as the data sheet states it; null where it does not. [W]</summary>
-    /// <remarks>What it may deliver is no more than this at what it is set to, and no more than nominal voltage times rated current where
-    /// it is null.</remarks>
+    /// <remarks>At its set point the output delivers at most this power; where it is null, at most nominal voltage times rated
+    /// current.</remarks>
     public Power? RatedPower { get; }
 
     /// <summary>How far it raises its voltage above the set point while it charges a battery; null where it charges none. [V]</summary>

@@ -5,12 +5,12 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>How much of its rating a supply keeps: by the air around it, the voltage at its input and the altitude.</summary>
+/// <summary>Derating of a supply: the part of its rating that is left, by air temperature, input voltage and altitude.</summary>
 /// <remarks>
-/// Immutable. The share by ambient and the share by input voltage multiply, for one is about heat and the other about current on the
-/// primary side; altitude counts as warmer air, see <see cref="AltitudeDerating"/>, but not at the cold end. That is common practice, no
-/// source: a data sheet that combines them otherwise goes before it. Outside a curve the supply is not rated to run: the share there is 0.
-/// What the data sheet does not state derates nothing.
+/// Immutable. The share by ambient and the share by input voltage are multiplied, because they have different causes: heat, and current on
+/// the primary side. Altitude counts as warmer air, see <see cref="AltitudeDerating"/>. It does not lower the minimum temperature. This is
+/// common practice, no source: if the data sheet says something else, use the data sheet. Outside a curve the supply is not rated to run:
+/// the share there is 0. What the data sheet does not state derates nothing.
 /// </remarks>
 /// <example>
 /// <code>

@@ -84,8 +84,8 @@ public sealed class DistributionBox
     /// <summary>The battery on the terminals of its supply; null where it has none.</summary>
     public Battery? Battery { get; private init; }
 
-    /// <summary>What interrupts an overcurrent at the terminal of the battery; <see cref="ProtectiveDevice.None"/> where there is nothing,
-    /// null where it is not stated.</summary>
+    /// <summary>Protective device at the terminal of the battery; <see cref="ProtectiveDevice.None"/> where there is none, null where it is
+    /// not stated.</summary>
     public ProtectiveDevice? BatteryProtection { get; private init; }
 
     /// <summary>How long every device must run on the battery; null where no time is wanted. [h]</summary>
@@ -190,12 +190,13 @@ public sealed class DistributionBox
             ? new(this) { Receptacle = Require.NotNull(receptacle, nameof(receptacle)) }
             : throw new InvalidOperationException($"{Name} is fed from a run, not from a receptacle.");
 
-    /// <summary>The same box with a battery on the terminals of its supply, which charges it and is replaced by it in an outage.</summary>
+    /// <summary>The same box with a battery at the supply terminals. The supply charges the battery; in an outage the battery feeds the
+    /// devices.</summary>
     /// <param name="battery">The battery.</param>
     /// <param name="protection">What interrupts an overcurrent at its terminal; <see cref="ProtectiveDevice.None"/> where there is nothing,
     /// null where it is not stated.</param>
     /// <param name="backupTime">How long every device must run on it, above 0; null where no time is wanted. [h]</param>
-    /// <remarks>In a fault the battery counts: nothing but its resistance limits its current.</remarks>
+    /// <remarks>In a fault the battery adds its short-circuit current, which only its resistance limits.</remarks>
     /// <exception cref="ArgumentNullException"><paramref name="battery"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="backupTime"/> is outside its range.</exception>
     /// <exception cref="InvalidOperationException">The supply gives alternating current or is unregulated, or the box is a

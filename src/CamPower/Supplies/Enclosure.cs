@@ -64,7 +64,7 @@ public sealed class Enclosure
     /// <summary>Outside depth.</summary>
     public Length Depth { get; }
 
-    /// <summary>What it is made of.</summary>
+    /// <summary>Material of its walls.</summary>
     public EnclosureWall Wall { get; }
 
     /// <summary>The faces that still air can reach.</summary>

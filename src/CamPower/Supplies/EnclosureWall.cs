@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>What the sheet of an enclosure is, as far as its heat is concerned.</summary>
+/// <summary>Thermal data of the sheet of an enclosure.</summary>
 /// <remarks>Immutable. The same surface is taken inside and outside.</remarks>
 /// <example>
 /// <code>

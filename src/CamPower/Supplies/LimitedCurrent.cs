@@ -1,6 +1,6 @@
 namespace CamPower.Supplies;
 
-/// <summary>What flows into a fault when the supply has had its say: pulses of one height, or a steady current.</summary>
+/// <summary>Current into a fault after the supply limits it: pulses of one height, or a steady current.</summary>
 /// <remarks>A steady current is one pulse without end.</remarks>
 internal readonly struct LimitedCurrent(double peakAmperes, double rmsAmperes, double pulseSeconds, double periodSeconds)
 {

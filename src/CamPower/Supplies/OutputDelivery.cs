@@ -2,8 +2,8 @@ using System;
 
 namespace CamPower.Supplies;
 
-/// <summary>What an output delivers into any load: at least and at most, as far as its data go. SI doubles; infinite where they set no
-/// end.</summary>
+/// <summary>Voltage, current and power that an output delivers into any load: smallest and largest values from its data. SI doubles;
+/// infinite where they set no end.</summary>
 /// <remarks>
 /// A supply that can be trimmed is set to the top of its range; the ends are those of its tolerance. A fuse is bypassed. A resettable fuse
 /// carries its hold current continuously, and at its timed current has tripped by the time stated; both as its data sheet has them. An

@@ -4,10 +4,10 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>What a supply does when more than its limit is drawn: nothing, hold the current, fold it back, pulse or shut down.</summary>
+/// <summary>Overload behavior of a supply above its limit: none, constant current, foldback, hiccup or shutdown.</summary>
 /// <remarks>
-/// Immutable. It acts as soon as the current that the resistances alone would let flow exceeds the limit. What its output
-/// capacitors discharge into a fault in the first milliseconds is not in it.
+/// Immutable. It acts as soon as the prospective current is above the limit. What its output capacitors discharge into a fault in the first
+/// milliseconds is not in it.
 /// </remarks>
 /// <example>
 /// <code>
@@ -57,7 +57,7 @@ public sealed class OverloadBehavior
     /// <summary>From one pulse to the next; null where there is no next one. [s]</summary>
     public Duration? Period { get; }
 
-    /// <summary>How far its currents may be off: for loads it holds the least that it may, for faults it gives the most. [1]</summary>
+    /// <summary>Tolerance of its currents. Loads are checked with the lowest value, faults with the highest. [1]</summary>
     public Ratio Tolerance { get; }
 
     /// <summary>The same with the least current that its tolerance leaves.</summary>

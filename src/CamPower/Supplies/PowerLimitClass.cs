@@ -1,8 +1,9 @@
 namespace CamPower;
 
 /// <summary>A class of outputs whose current and power are limited, so that lighter rules hold for the wiring behind them.</summary>
-/// <remarks>Each is a listing of the product as tested, faults inside it included. Numbers can refute it and never prove it. The two
-/// standards of limited power sources have different tables: a claim that names neither is refuted only where both are.</remarks>
+/// <remarks>Each is a listing of the product as tested, faults inside it included. A calculation can show that an output does not meet the
+/// class. It cannot show that it does. The two standards of limited power sources have different tables: a claim that names neither is
+/// refuted only where both are.</remarks>
 public enum PowerLimitClass
 {
     /// <summary>A limited power source of a standard that is not stated: IEC 60950-1 or IEC 62368-1.</summary>

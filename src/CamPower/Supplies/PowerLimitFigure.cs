@@ -6,7 +6,7 @@ using UnitsNet;
 namespace CamPower;
 
 /// <summary>One number of an output against its limit in a table of power limits.</summary>
-/// <remarks>Immutable. Least and most are what the declared data and the tolerance of the supply leave open.</remarks>
+/// <remarks>Immutable. Least and most are the ends of the possible range, from the stated data and the tolerance of the supply.</remarks>
 public sealed class PowerLimitFigure
 {
     internal PowerLimitFigure(
@@ -23,7 +23,7 @@ public sealed class PowerLimitFigure
             : PowerLimitVerdict.WithinNumbers;
     }
 
-    /// <summary>What it is, in words: "open-circuit voltage", "current", "apparent power".</summary>
+    /// <summary>Name of the quantity: "open-circuit voltage", "current", "apparent power".</summary>
     public string Name => Quantity switch
     {
         PowerLimitQuantity.OpenCircuitVoltage => "open-circuit voltage",
@@ -43,7 +43,8 @@ public sealed class PowerLimitFigure
     /// <summary>The most that it may be, in the same quantity; null where nothing declared sets an end.</summary>
     public IQuantity? Most { get; }
 
-    /// <summary>The limit: at the least voltage where it is exceeded, otherwise at the most, where limits are lower.</summary>
+    /// <summary>Limit of the table: at the lowest voltage if even the lowest value exceeds it there, otherwise at the highest
+    /// voltage.</summary>
     public IQuantity Limit { get; }
 
     /// <summary>Where the limit comes from.</summary>

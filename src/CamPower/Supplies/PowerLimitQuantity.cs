@@ -1,6 +1,6 @@
 namespace CamPower.Supplies;
 
-/// <summary>What a table of power limits sets a limit to.</summary>
+/// <summary>Quantity that a table of power limits limits.</summary>
 internal enum PowerLimitQuantity
 {
     /// <summary>Voltage with nothing connected; RMS if alternating.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Generic;
+using System.Linq;
 
 namespace CamPower.Supplies;
 
@@ -15,44 +16,51 @@ internal sealed class PowerLimitTrial(PowerLimitClass limitClass, CurrentKind ki
     private PowerLimitRoute Along(PowerLimiting limiting) =>
         new(limitClass, limiting, Figures(PowerLimitTable.Of(limitClass, limiting, kind)));
 
-    // Every limit is as strict or stricter at more voltage, so that the two ends of it decide.
+    // Every limit is as strict or stricter at more voltage, so that the two ends of the voltage decide.
     private IEnumerable<PowerLimitFigure> Figures(PowerLimitTable table)
     {
-        double highest = table.HighestVoltage.Value;
-        yield return new PowerLimitFigure(
-            PowerLimitQuantity.OpenCircuitVoltage, delivery.LeastVolts, delivery.MostVolts, highest, highest, table.HighestVoltage.Source);
-        if (Peak() is PowerLimitFigure peak) yield return peak;
-        if (table.BandAt(delivery.LeastVolts) is not PowerLimitBand low) yield break;
-        PowerLimitBand high = table.BandAt(delivery.MostVolts) ?? low;
-
-        yield return Figure(PowerLimitQuantity.Current, delivery.LeastAmperes, delivery.MostAmperes, low.Current, high.Current);
-        if (low.ApparentPower is not null && high.ApparentPower is not null)
+        List<PowerLimitFigure?> figures = [OpenCircuitVoltage(table), Peak()];
+        if (table.BandAt(delivery.LeastVolts) is PowerLimitBand low)
         {
-            yield return Figure(PowerLimitQuantity.ApparentPower, delivery.LeastVoltAmperes, delivery.MostVoltAmperes, low.ApparentPower,
-                high.ApparentPower);
+            PowerLimitBand high = table.BandAt(delivery.MostVolts) ?? low;
+            figures.AddRange(
+                [Current(low, high), ApparentPower(low, high), FuseRating(low, high), Opening(low, high), Nameplate(low, high)]);
         }
 
-        if (low.DeviceRating is not null && high.DeviceRating is not null)
-        {
-            double? rating = (protection as Fuse)?.RatedCurrent.Amperes;
-            yield return Figure(PowerLimitQuantity.DeviceRating, rating ?? 0, rating
-                ?? double.PositiveInfinity, low.DeviceRating, high.DeviceRating);
-            if (Opening(high.DeviceRating) is PowerLimitFigure opening) yield return opening;
-        }
-
-        if (low.Nameplate is not null && high.Nameplate is not null)
-        {
-            double amperes = delivery.RatedAmperes;
-            yield return new PowerLimitFigure(PowerLimitQuantity.NameplateCurrent, amperes, amperes,
-                low.Nameplate.At(delivery.LeastVolts) / delivery.LeastVolts, high.Nameplate.At(delivery.MostVolts) / delivery.MostVolts,
-                    high.Nameplate.Source);
-        }
+        return figures.OfType<PowerLimitFigure>();
     }
 
-    // The ratings of limited power sources are those of devices that are fast enough. Of an undeclared device its rating says as much.
-    private PowerLimitFigure? Opening(PowerLimitTerm rating)
+    private PowerLimitFigure OpenCircuitVoltage(PowerLimitTable table) => new(PowerLimitQuantity.OpenCircuitVoltage, delivery.LeastVolts,
+        delivery.MostVolts, table.HighestVoltage.Value, table.HighestVoltage.Value, table.HighestVoltage.Source);
+
+    private PowerLimitFigure Current(PowerLimitBand low, PowerLimitBand high) =>
+        Figure(PowerLimitQuantity.Current, delivery.LeastAmperes, delivery.MostAmperes, low.Current, high.Current);
+
+    private PowerLimitFigure? ApparentPower(PowerLimitBand low, PowerLimitBand high) =>
+        low.ApparentPower is null || high.ApparentPower is null
+            ? null
+            : Figure(PowerLimitQuantity.ApparentPower, delivery.LeastVoltAmperes, delivery.MostVoltAmperes, low.ApparentPower,
+                high.ApparentPower);
+
+    // Of a fuse that is not stated nothing is known.
+    private PowerLimitFigure? FuseRating(PowerLimitBand low, PowerLimitBand high)
+    {
+        if (low.DeviceRating is null || high.DeviceRating is null) return null;
+        double? rating = (protection as Fuse)?.RatedCurrent.Amperes;
+        return Figure(PowerLimitQuantity.DeviceRating, rating ?? 0, rating ?? double.PositiveInfinity, low.DeviceRating, high.DeviceRating);
+    }
+
+    private PowerLimitFigure? Nameplate(PowerLimitBand low, PowerLimitBand high) => low.Nameplate is null || high.Nameplate is null
+        ? null
+        : new PowerLimitFigure(PowerLimitQuantity.NameplateCurrent, delivery.RatedAmperes, delivery.RatedAmperes,
+            low.Nameplate.At(delivery.LeastVolts) / delivery.LeastVolts, high.Nameplate.At(delivery.MostVolts) / delivery.MostVolts,
+            high.Nameplate.Source);
+
+    // The ratings of limited power sources are those of fuses that are fast enough.
+    private PowerLimitFigure? Opening(PowerLimitBand low, PowerLimitBand high)
     {
         if (limitClass == PowerLimitClass.Class2 || protection is not Fuse fuse) return null;
+        if (low.DeviceRating is null || high.DeviceRating is not PowerLimitTerm rating) return null;
         double amperes = PowerLimitConstants.LimitedPowerOpeningCurrent.Value / 100 * rating.At(delivery.MostVolts),
             limit = PowerLimitConstants.LimitedPowerOpeningTime.Value;
         return new PowerLimitFigure(
@@ -60,7 +68,7 @@ internal sealed class PowerLimitTrial(PowerLimitClass limitClass, CurrentKind ki
             PowerLimitConstants.LimitedPowerOpeningTime.Source);
     }
 
-    // The tables of limited power sources are for direct voltage free of ripple; nobody's word on it matters above 30 V.
+    // The tables of limited power sources are for direct voltage free of ripple. A ripple that is not stated matters above 30 V only.
     private PowerLimitFigure? Peak()
     {
         if (limitClass == PowerLimitClass.Class2 || kind != CurrentKind.Dc) return null;

@@ -1,6 +1,6 @@
 namespace CamPower;
 
-/// <summary>What numbers say of an output and a power-limit class.</summary>
+/// <summary>Verdict on the numbers of an output and a power-limit class.</summary>
 public enum PowerLimitVerdict
 {
     /// <summary>Too little is declared, or the tolerance of the supply decides.</summary>

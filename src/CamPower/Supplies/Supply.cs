@@ -36,7 +36,7 @@ public sealed class Supply
     /// <summary>Its output.</summary>
     public SupplyOutput Output { get; }
 
-    /// <summary>What is left of the rating as it warms, at another input voltage, or high above the sea.</summary>
+    /// <summary>Derating by air temperature, input voltage and altitude.</summary>
     public Derating Derating { get; }
 
     /// <summary>The side that takes power in, or null where the data sheet says nothing of it.</summary>
@@ -74,11 +74,6 @@ public sealed class Supply
     internal double MostAmperesFrom(double celsius, double? lineVolts, double altitudeMeters) =>
         Delivered(Derating.LargestShareFrom(celsius, lineVolts, altitudeMeters), lineVolts);
 
-    /// <summary>A supply like this one with another rating; what its input draws grows with it.</summary>
-    internal Supply WithRating(ElectricCurrent rated) => new(
-        FormattableString.Invariant($"{Output.NominalVolts:G6} V {rated.Amperes:G6} A supply"), Output.WithRating(rated), Derating,
-        Input?.Times(rated.Amperes / Output.RatedAmperes));
-
     /// <summary>Power in at an output current, for a supply whose efficiency is stated: below the first point of the curve its losses are
     /// those of that point, or fall to its standby power; beyond the last point the efficiency is that of the last. [W]</summary>
     internal double InputWattsAt(double amperes)
@@ -89,6 +84,11 @@ public sealed class Supply
         double lost = volts * lowest * ((1 / curve.ShareAt(curve.Lowest)!.Value) - 1);
         return given + (Input.StandbyWatts is double standby ? standby + ((lost - standby) * amperes / lowest) : lost);
     }
+
+    /// <summary>A supply like this one with another rating; what its input draws grows with it.</summary>
+    internal Supply WithRating(ElectricCurrent rated) => new(
+        FormattableString.Invariant($"{Output.NominalVolts:G6} V {rated.Amperes:G6} A supply"), Output.WithRating(rated), Derating,
+        Input?.Times(rated.Amperes / Output.RatedAmperes));
 
     private double Delivered(double share, double? lineVolts) =>
         Accepts(lineVolts) ? Math.Min(Output.SetAmperes * share, Output.Overload?.Lowest.LimitAmperes ?? double.PositiveInfinity) : 0;

@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>What a data sheet says of the side of a supply that takes power in.</summary>
+/// <summary>Input side of a supply, as its data sheet states it.</summary>
 /// <remarks>Immutable. Every part may be left out: null where the data sheet does not say.</remarks>
 /// <example>
 /// <code>

@@ -41,7 +41,7 @@ public abstract class SupplyOutput
     /// <summary>Rated output current in a cool room; RMS if alternating. [A]</summary>
     public ElectricCurrent RatedCurrent { get; }
 
-    /// <summary>How far the output may be off what it is set to, line and load regulation included. [1]</summary>
+    /// <summary>Tolerance of the set voltage, line and load regulation included. [1]</summary>
     public Ratio Tolerance { get; }
 
     /// <summary>Resistance behind the terminals in a fault; null where the data sheet does not say. [Ω]</summary>

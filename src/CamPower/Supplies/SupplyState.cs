@@ -1,6 +1,6 @@
 namespace CamPower;
 
-/// <summary>What the voltage of a supply does while a fault at one of its outputs lasts.</summary>
+/// <summary>State of the voltage of a supply in an overload or a fault.</summary>
 public enum SupplyState
 {
     /// <summary>The overload behavior of the supply is not stated, or its source resistance where it has no limit.</summary>

@@ -4,7 +4,7 @@ using System.Text;
 
 namespace CamPower;
 
-/// <summary>How an answer was worked out: ordered steps, each with its formula, its numbers and its source.</summary>
+/// <summary>Calculation of an answer: ordered steps, each with its formula, its numbers and its source.</summary>
 /// <remarks>Immutable. Made only when asked for.</remarks>
 /// <example><code>Console.WriteLine(run.Feed(camera, from, conductorAt).Explain().ToMarkdown());</code></example>
 public sealed class Derivation

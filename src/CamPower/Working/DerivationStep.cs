@@ -25,7 +25,7 @@ public sealed class DerivationStep
     /// <summary>The symbol that the step works out.</summary>
     public string Symbol { get; }
 
-    /// <summary>What the symbol stands for.</summary>
+    /// <summary>Meaning of the symbol.</summary>
     public string Meaning { get; }
 
     /// <summary>The right-hand side in symbols, as plain text.</summary>

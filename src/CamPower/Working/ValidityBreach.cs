@@ -16,7 +16,7 @@ public sealed class ValidityBreach
         Limit = limit;
     }
 
-    /// <summary>What is outside its range, in words.</summary>
+    /// <summary>Name of the value that is outside its range.</summary>
     public string What { get; }
 
     /// <summary>The value, or null where it is no number that is outside.</summary>

@@ -21,18 +21,18 @@ internal static class RulesPage
 
             *Danger*: do not energize, something may burn or someone may be hurt. *Failure*: correct it before use. *Caution*: it works
             with less margin than it should have, or goes dark for seconds. *Note*: not stated, assumed, or known to be harmless. This is
-            a scale of this library for a design on paper, not that of the injury levels on the label of a product. A finding may be
-            milder or more pressing than its rule.
+            a scale of this library for a design on paper, not that of the injury levels on the label of a product. A finding may have
+            another severity than its rule, depending on the numbers.
 
             """.ReplaceLineEndings("\n"));
         foreach (Rule rule in RuleSet.Standard.Rules.OrderByDescending(r => r.Severity))
         {
             page.Append(CultureInfo.InvariantCulture, $"\n### {rule.Id}\n\n**{rule.Severity}.** {rule.Purpose}\n\n- To do: {rule.Remedy}\n");
             if (rule.Limit is IQuantity limit) page.Append(CultureInfo.InvariantCulture, $"- Limit: {limit.ToString("s4", CultureInfo.InvariantCulture)}\n");
-            if (rule.YieldsTo.Count > 0) page.Append(CultureInfo.InvariantCulture, $"- Silent about a thing of which one of these speaks: {string.Join(", ", rule.YieldsTo)}\n");
+            if (rule.YieldsTo.Count > 0) page.Append(CultureInfo.InvariantCulture, $"- Not shown for the same part when one of these rules already found it: {string.Join(", ", rule.YieldsTo)}\n");
             if (rule.YieldsInConditionsOf.Count > 0)
             {
-                page.Append(CultureInfo.InvariantCulture, $"- Silent about a thing in a condition in which one of these speaks of it: {string.Join(", ", rule.YieldsInConditionsOf)}\n");
+                page.Append(CultureInfo.InvariantCulture, $"- Not shown for the same part and condition when one of these rules already found it: {string.Join(", ", rule.YieldsInConditionsOf)}\n");
             }
 
             page.Append(CultureInfo.InvariantCulture, $"- Source: {rule.Source}\n");
@@ -43,9 +43,8 @@ internal static class RulesPage
 
             ## Inspections
 
-            What only a person can answer, on site: every item of `InspectionList.Standard`. No number tells it, so nothing here is
-            ever found or passed by the package, and a site without findings still wants all of it. Work on mains and inside
-            enclosures is for whom the local code allows it.
+            Every item of `InspectionList.Standard`. The package cannot check these. Do all of them on every site, even on one without
+            findings. Leave work on mains to a licensed electrician, and follow the local code.
 
             """.ReplaceLineEndings("\n"));
         foreach (Inspection item in InspectionList.Standard.Items)
