@@ -1,5 +1,7 @@
 using System;
 using System.Globalization;
+using CamPower.Files;
+using UnitsNet;
 
 namespace SiteCheck;
 
@@ -19,15 +21,33 @@ internal sealed record Arguments
 
     public bool IsHelp { get; private init; }
 
+    /// <summary>Whether remedies are sought and shown.</summary>
+    public bool HasRemedies { get; private init; }
+
     /// <summary>A schedule that belongs to the site file.</summary>
     public string? SchedulePath { get; private init; }
 
     /// <summary>Where the site is written to as a small site file and a schedule: both names without their endings.</summary>
     public string? SplitPath { get; private init; }
 
+    /// <summary>Another version of the site, which this one is compared with.</summary>
+    public string? ComparePath { get; private init; }
+
+    /// <summary>Where the bill of quantities is written to; the pull list and the output schedule go beside it.</summary>
+    public string? MaterialsPath { get; private init; }
+
     public string? HtmlPath { get; private init; }
 
     public string? MarkdownPath { get; private init; }
+
+    /// <summary>Where the commissioning sheet is written to: .html, .md, .csv or, with readings, .json.</summary>
+    public string? SheetPath { get; private init; }
+
+    /// <summary>What a meter showed on the site.</summary>
+    public string? ReadingsPath { get; private init; }
+
+    /// <summary>How warm it is while the meter reads; null where the command line does not say.</summary>
+    public Temperature? At { get; private init; }
 
     /// <summary>What stands at the head of a report.</summary>
     public string? Author { get; private init; }
@@ -54,11 +74,18 @@ internal sealed record Arguments
                 "--details" => read with { HasDetails = true },
                 "--json" => read.Printing(Printed.Json),
                 "--csv" => read.Printing(Printed.Csv),
+                "--remedies" => read with { HasRemedies = true },
                 "--profiles" => read with { HasProfiles = true },
-                "--html" or "--markdown" or "--schedule" or "--split" when i + 1 == args.Length => Wrong($"{args[i]} takes the name of a file"),
-                "--author" or "--revision" or "--date" when i + 1 == args.Length => Wrong($"{args[i]} takes a text"),
+                "--html" or "--markdown" or "--schedule" or "--split" or "--sheet" or "--readings" or "--compare" or "--materials"
+                    when i + 1 == args.Length => Wrong($"{args[i]} takes the name of a file"),
+                "--author" or "--revision" or "--date" or "--at" when i + 1 == args.Length => Wrong($"{args[i]} takes a text"),
                 "--schedule" => read with { SchedulePath = args[++i], Error = Repeated(read.SchedulePath, "--schedule") },
                 "--split" => read with { SplitPath = args[++i], Error = Repeated(read.SplitPath, "--split") },
+                "--at" => read.WithTemperature(args[++i]),
+                "--sheet" => read.WithSheet(args[++i]),
+                "--readings" => read with { ReadingsPath = args[++i], Error = Repeated(read.ReadingsPath, "--readings") },
+                "--compare" => read with { ComparePath = args[++i], Error = Repeated(read.ComparePath, "--compare") },
+                "--materials" => read with { MaterialsPath = args[++i], Error = Repeated(read.MaterialsPath, "--materials") },
                 "--author" => read with { Author = args[++i], Error = Repeated(read.Author, "--author") },
                 "--revision" => read with { Revision = args[++i], Error = Repeated(read.Revision, "--revision") },
                 "--date" => read.Dated(args[++i]),
@@ -78,6 +105,22 @@ internal sealed record Arguments
         DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly date)
             ? this with { Date = date, Error = Date is null ? null : "--date is given twice" }
             : this with { Error = $"--date takes a date such as 2026-03-09, not {text}" };
+
+    private Arguments WithTemperature(string text)
+    {
+        try
+        {
+            return this with { At = QuantityText.Read<Temperature>(text), Error = At is null ? null : "--at is given twice" };
+        }
+        catch (FormatException e)
+        {
+            return this with { Error = $"--at takes a temperature such as \"5 C\": {e.Message}" };
+        }
+    }
+
+    private Arguments WithSheet(string path) => System.IO.Path.GetExtension(path).ToLowerInvariant() is ".html" or ".md" or ".csv" or ".json"
+        ? this with { SheetPath = path, Error = Repeated(SheetPath, "--sheet") }
+        : this with { Error = $"--sheet takes a file that ends in .html, .md, .csv or .json, not {path}" };
 
     private Arguments Printing(Printed what) =>
         this with { Printed = what, Error = Printed == Printed.Text || Printed == what ? null : "--json and --csv both print: ask for one of them" };

@@ -25,6 +25,7 @@ internal sealed class ConsoleReport(SiteReport report, Evidence evidence, int wi
         var page = new Page(width);
         WriteVerdict(page);
         FindingList.Write(page, report.Findings, shown);
+        RemedyList.Write(page, report);
         UnstatedList.Write(page, report, shown);
         if (shown.IsEverything) ConditionList.Write(page, report.Assessment.Site);
         WriteBoxes(page, shown);

@@ -12,6 +12,13 @@ internal static class Help
         Options, each with an example:
           --details          all findings in full, every condition, trim and faults
                              SiteCheck yard.json --details
+          --remedies         what removes each finding, tried and ranked by cost
+                             SiteCheck yard.json --remedies
+          --compare FILE     print what differs from another version of the site
+                             SiteCheck yard.json --compare yard-before.json
+          --materials FILE   write the bill of quantities as CSV too, with the pull
+                             list and the output schedule beside it
+                             SiteCheck yard.json --materials yard.material.csv
           --json             print verdicts and findings as JSON, for programs
                              SiteCheck yard.json --json > yard.verdicts.json
           --csv              print the schedule, a row for each device
@@ -24,6 +31,14 @@ internal static class Help
                              SiteCheck yard.json --html yard.html
           --markdown FILE    write the report as Markdown too
                              SiteCheck yard.json --markdown yard.md
+          --sheet FILE       write the commissioning sheet: what a meter should read, in the
+                             safe order; .html for paper, .md, .csv, or .json
+                             SiteCheck yard.json --sheet sheet.html
+          --readings FILE    judge what the meter showed (CSV or JSON) against the sheet;
+                             with --sheet, write the record
+                             SiteCheck yard.json --readings readings.csv
+          --at TEMPERATURE   how warm cables and boxes are while you read, 20 C if left out
+                             SiteCheck yard.json --sheet sheet.html --at "5 C"
           --profiles         show the volts along every run in the report
                              SiteCheck yard.json --html yard.html --profiles
           --date DATE, --author TEXT, --revision TEXT

@@ -2,7 +2,7 @@ using System;
 
 namespace CamPower.Files;
 
-/// <summary>One thing that is wrong in a site file, and where.</summary>
+/// <summary>One thing that is wrong in a site file, or a file of readings, and where.</summary>
 /// <remarks>Immutable.</remarks>
 public sealed class SiteFileError
 {
@@ -17,7 +17,8 @@ public sealed class SiteFileError
     internal SiteFileError(Formats.Cell cell, string message)
         : this(cell.Path, cell.Row, cell.Column, message) => IsOfSchedule = true;
 
-    /// <summary>Whether it is in a schedule (<see cref="SiteSchedule"/>): line and column are then row and column of the table.</summary>
+    /// <summary>Whether it is in a schedule (<see cref="SiteSchedule"/>) or a table of readings: line and column are then row and column of
+    /// the table.</summary>
     public bool IsOfSchedule { get; }
 
     /// <summary>The JSON path of the value, as RFC 9535 writes it: <c>$.runs[3].from.output</c>.

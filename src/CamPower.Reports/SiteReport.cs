@@ -72,6 +72,16 @@ public sealed class SiteReport
     /// wrong.</summary>
     public bool HasEveryProfile { get; init; }
 
+    /// <summary>What removes each finding, as <see cref="SiteQuestions.FindRemedies"/> tried it; empty where it was not asked.</summary>
+    public IReadOnlyList<FindingRemedies> Remedies { get; init; } = [];
+
+    /// <summary>The cheapest changes after which no Danger and no Failure is left, as <see cref="SiteQuestions.CheapestRepair"/> found
+    /// them; null where it was not asked.</summary>
+    public SiteRepair? Repair { get; init; }
+
+    /// <summary>The bill of quantities with its pull list; null where it was not asked.</summary>
+    public MaterialList? Material { get; init; }
+
     /// <summary>What to know first: "Do not energize.", else whether to correct something before use, and "Not shown to be safe: 3 items
     /// not stated." or "No danger found in what was checked."</summary>
     /// <remarks>Whether it may be energized is for the local code and for who works on it.</remarks>
@@ -117,10 +127,12 @@ public sealed class SiteReport
     {
         yield return SummarySection.Of(this);
         yield return FindingsSection.Of(Findings);
+        if (Remedies.Count > 0 || Repair is not null) yield return RemediesSection.Of(Remedies, Repair);
         if (NotStated.Count > 0) yield return NotStatedSection.Of(this);
         yield return ConditionsSection.Of(Assessment.Site);
         foreach (Section boxes in new BoxSection(_evidence, Findings, HasEveryProfile).All()) yield return boxes;
         foreach (Section mains in MainsSection.Of(_evidence)) yield return mains;
+        if (Material is MaterialList material) yield return MaterialSection.Of(material);
         if (Assessment.Shields.Count > 0) yield return ShieldsSection.Of(Assessment.Shields);
         yield return CautionsSection.Of();
     }

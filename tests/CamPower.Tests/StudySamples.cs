@@ -18,6 +18,15 @@ internal static class StudySamples
         BoxSplit split = TrimSites.Star(TrimSites.Trimmable(1.5, 12, 14.5), [.. Enumerable.Repeat((1.25, camera), 4)])
             .SplitFor(SmallSite.BoxName, [BoxCatalog.Generic[0]], SizingPolicy.CommonPractice);
         SupplyLayout layout = TrimSites.Star(TrimSites.Trimmable(1.5, 12, 14.5), (1.25, camera)).LayoutOf(SmallSite.BoxName);
-        return [layout, split, split.Boxes[0], split.Boxes[0].Outputs[0], window, window.Lowest, empty, empty.Highest, choice, choice.Candidates[0], choice.Binding[0], SizingPolicy.CommonPractice];
+        Device wide = SmallSite.Camera(SmallSite.Watts(8.5), SmallSite.Range(10.8, 15.25));
+        Site failing = TrimSites.Star(TrimSites.Trimmable(1.5, 12, 14.5), (1.75, wide), (0.5, wide));
+        FindingRemedies[] remedies = [.. failing.FindRemedies(RuleSet.Standard, PriceList.Neutral)];
+        Remedy remedy = remedies.First(r => r.Remedies.Count > 0).Remedies[0];
+        SiteRepair repair = failing.CheapestRepair(RuleSet.Standard, PriceList.Neutral);
+        SiteComparison comparison = remedy.Site.ComparedWith(failing, RuleSet.Standard, PriceList.Neutral);
+        DevicePlace place = failing.PlacesFor(camera, failing.Runs[0].Run, RuleSet.Standard)[0];
+        MaterialList material = failing.ListMaterial();
+        return [PriceList.Neutral, remedies[0], remedy, remedy.Changes[0], repair, comparison, comparison.Margins[0], place, MaterialPolicy.CommonPractice,
+            material, material.Lines[0], material.Pulls[0], layout, split, split.Boxes[0], split.Boxes[0].Outputs[0], window, window.Lowest, empty, empty.Highest, choice, choice.Candidates[0], choice.Binding[0], SizingPolicy.CommonPractice];
     }
 }

@@ -179,7 +179,7 @@ public class ProgramTests
         ProgramRun run = Run("--help");
         Assert.Equal(0, run.Exit);
         AssertPlain(run);
-        foreach (string option in new[] { "--details", "--json", "--csv", "--schedule", "--split", "--html", "--markdown", "--profiles", "--date", "--author", "--revision", "--help" })
+        foreach (string option in new[] { "--details", "--json", "--csv", "--schedule", "--split", "--html", "--markdown", "--profiles", "--remedies", "--compare", "--materials", "--date", "--author", "--revision", "--help" })
         {
             Assert.Contains(run.Lines, line => line.Trim().StartsWith("SiteCheck", StringComparison.Ordinal) && line.Contains(option, StringComparison.Ordinal));
             Assert.Contains(option, File.ReadAllText(RepositoryFiles.PathOf("samples/SiteCheck/README.md")), StringComparison.Ordinal);
@@ -227,6 +227,48 @@ public class ProgramTests
         {
             File.Delete(name + ".json");
             File.Delete(name + ".csv");
+        }
+    }
+
+    [Fact]
+    public void Remedies_AreShown_InTextAndJson()
+    {
+        string low = File.ReadAllText(PathOf("boatyard")).Replace("\"setPoint\": \"13 V\"", "\"setPoint\": \"12 V\"", StringComparison.Ordinal);
+        ProgramRun run = RunOn(low, "--remedies");
+        Assert.Contains("The cheapest way to no danger and no failure: Set the supply of yard box to 1", run.Unwrapped, StringComparison.Ordinal);
+        Assert.Contains("Use 14 AWG for the run from yard box output 4 to slipway foot (190 ft).", run.Unwrapped, StringComparison.Ordinal);
+        string json = RunOn(low, "--remedies", "--json").Printed;
+        Assert.Contains("\"remedies\": [", json, StringComparison.Ordinal);
+        Assert.Contains("\"repair\": {", json, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Compare_SaysWhatDiffers_AndEndsAsWhatWasGained()
+    {
+        ProgramRun same = Run(PathOf("boatyard"), "--compare", PathOf("boatyard"));
+        Assert.Equal((0, "The two versions do not differ."), (same.Exit, same.Lines[1]));
+        string low = File.ReadAllText(PathOf("boatyard")).Replace("\"setPoint\": \"13 V\"", "\"setPoint\": \"12 V\"", StringComparison.Ordinal);
+        ProgramRun run = RunOn(low, "--compare", PathOf("boatyard"));
+        Assert.Equal(2, run.Exit);
+        Assert.Contains("box yard box: set point 13 V DC -> 12 V DC", run.Unwrapped, StringComparison.Ordinal);
+        Assert.Contains("- Failure: slipway foot: ", run.Printed, StringComparison.Ordinal);
+        Assert.Contains("\"gained\": [", RunOn(low, "--compare", PathOf("boatyard"), "--json").Printed, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Materials_AreWrittenBesideEachOther()
+    {
+        string name = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName());
+        try
+        {
+            Assert.Equal(0, Run(PathOf("boatyard"), "--materials", name + ".csv").Exit);
+            Assert.StartsWith("kind,item,quantity,unit,cost (points)\r\ncable,18 AWG pair,", File.ReadAllText(name + ".csv"), StringComparison.Ordinal);
+            Assert.Contains("yard box output 1: to gate post", File.ReadAllText(name + ".pulls.csv"), StringComparison.Ordinal);
+            Assert.Contains("yard box,16,", File.ReadAllText(name + ".outputs.csv"), StringComparison.Ordinal);
+        }
+        finally
+        {
+            foreach (string end in new[] { ".csv", ".pulls.csv", ".outputs.csv" }) File.Delete(name + end);
         }
     }
 

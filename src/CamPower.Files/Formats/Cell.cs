@@ -3,16 +3,19 @@ using System.Globalization;
 
 namespace CamPower.Files.Formats;
 
-/// <summary>A cell of a schedule, by which a place that was read from it is found.</summary>
+/// <summary>A cell of a table, by which a place that was read from it is found.</summary>
 /// <param name="Row">The row, from 1, as a spreadsheet counts.</param>
 /// <param name="Column">The column, from 1.</param>
 /// <param name="Heading">What the column is called.</param>
 internal sealed record Cell(int Row, int Column, string Heading)
 {
+    /// <summary>What the table is called.</summary>
+    internal string Table { get; init; } = "schedule";
+
     /// <summary>The place in words: "schedule, row 4, column F (length)".</summary>
     internal string Path => Heading.Length == 0
-        ? string.Create(CultureInfo.InvariantCulture, $"schedule, row {Row}")
-        : string.Create(CultureInfo.InvariantCulture, $"schedule, row {Row}, column {Letters(Column)} ({Heading})");
+        ? string.Create(CultureInfo.InvariantCulture, $"{Table}, row {Row}")
+        : string.Create(CultureInfo.InvariantCulture, $"{Table}, row {Row}, column {Letters(Column)} ({Heading})");
 
     // A to Z, then AA.
     private static string Letters(int column) =>

@@ -1,11 +1,8 @@
 using System;
 using System.Collections.Generic;
 using System.Globalization;
-using System.IO;
 using System.Linq;
 using CamPower.Files.Formats;
-using CsvHelper;
-using CsvHelper.Configuration;
 
 namespace CamPower.Files.Schedules;
 
@@ -29,20 +26,8 @@ internal static class ScheduleWriter
         ];
     }
 
-    internal static string Text(IReadOnlyList<(SiteDevice Device, SiteRun Run)> rows, PartNames names)
-    {
-        using var text = new StringWriter(CultureInfo.InvariantCulture);
-        using (var csv = new CsvWriter(text, new CsvConfiguration(CultureInfo.InvariantCulture) { NewLine = "\r\n" }, leaveOpen: true))
-        {
-            foreach (string[] cells in rows.Select(row => Cells(row.Device, row.Run, names)).Prepend(ScheduleColumns.All))
-            {
-                foreach (string cell in cells) csv.WriteField(cell);
-                csv.NextRecord();
-            }
-        }
-
-        return text.ToString();
-    }
+    internal static string Text(IReadOnlyList<(SiteDevice Device, SiteRun Run)> rows, PartNames names) =>
+        CsvTable.Written(rows.Select(row => Cells(row.Device, row.Run, names)).Prepend(ScheduleColumns.All));
 
     private static string[] Cells(SiteDevice device, SiteRun run, PartNames names)
     {

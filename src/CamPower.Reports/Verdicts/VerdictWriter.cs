@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using System.IO;
 using System.Linq;
 using System.Text.Encodings.Web;
@@ -26,6 +27,60 @@ internal sealed class VerdictWriter
         new VerdictWriter(json).Write(report, evidence);
     }
 
+    internal static void Write(SiteComparison comparison, Stream utf8)
+    {
+        using var json = new Utf8JsonWriter(utf8, Options);
+        new VerdictWriter(json).Write(comparison);
+    }
+
+    private void Write(SiteComparison comparison)
+    {
+        _json.WriteStartObject();
+        _json.WriteString("before", PlainText.Of(comparison.Before.Name));
+        _json.WriteString("after", PlainText.Of(comparison.After.Name));
+        WriteTexts("added", comparison.Added);
+        WriteTexts("removed", comparison.Removed);
+        WriteTexts("changed", comparison.Changed);
+        WriteAll("gained", comparison.Gained, finding => Write(finding, []));
+        WriteAll("lost", comparison.Lost, finding => Write(finding, []));
+        WriteAll("margins", comparison.Margins, Write);
+        WriteAll("material", comparison.Material, Write);
+        _json.WriteNumber("cost", comparison.Cost);
+        _json.WriteEndObject();
+    }
+
+    private void Write(MovedMargin margin)
+    {
+        _json.WriteStartObject();
+        WriteSubject("subject", margin.About);
+        _json.WriteString("what", margin.What);
+        WriteQuantity("before", margin.Before);
+        WriteQuantity("after", margin.After);
+        WriteQuantity("change", margin.Change);
+        _json.WriteEndObject();
+    }
+
+    private void Write(MaterialLine line)
+    {
+        _json.WriteStartObject();
+        _json.WriteString("kind", line.Kind);
+        _json.WriteString("item", PlainText.Of(line.Item));
+        _json.WriteNumber("quantity", line.Quantity);
+        _json.WriteString("unit", line.Unit);
+        _json.WriteNumber("cost", line.Cost);
+        _json.WriteEndObject();
+    }
+
+    private void WriteTexts(string name, IEnumerable<string> texts) =>
+        WriteAll(name, texts, text => _json.WriteStringValue(PlainText.Of(text)));
+
+    private void WriteAll<T>(string name, IEnumerable<T> items, Action<T> write)
+    {
+        _json.WriteStartArray(name);
+        foreach (T item in items) write(item);
+        _json.WriteEndArray();
+    }
+
     private void Write(SiteReport report, Evidence evidence)
     {
         _json.WriteStartObject();
@@ -33,8 +88,9 @@ internal sealed class VerdictWriter
         _json.WriteString("headline", report.Headline);
         WriteCounts(report);
         _json.WriteStartArray("findings");
-        foreach (Finding finding in report.Findings) Write(finding);
+        foreach (Finding finding in report.Findings) Write(finding, report.Remedies);
         _json.WriteEndArray();
+        if (report.Repair is SiteRepair repair) Write(repair);
         _json.WriteStartArray("verdicts");
         foreach (VerdictLine line in VerdictLines.Of(evidence)) Write(line);
         _json.WriteEndArray();
@@ -54,7 +110,7 @@ internal sealed class VerdictWriter
         _json.WriteEndObject();
     }
 
-    private void Write(Finding finding)
+    private void Write(Finding finding, IReadOnlyList<FindingRemedies> remedies)
     {
         _json.WriteStartObject();
         _json.WriteString("rule", finding.Rule);
@@ -66,7 +122,41 @@ internal sealed class VerdictWriter
         _json.WriteString("message", PlainText.Of(finding.Message));
         _json.WriteString("remedy", finding.Remedy);
         _json.WriteString("source", finding.Source.ToString());
+        if (remedies.FirstOrDefault(found => IsOf(found.Finding, finding)) is FindingRemedies tried) Write(tried);
         _json.WriteEndObject();
+    }
+
+    // The remedies were sought on a check of their own.
+    private static bool IsOf(Finding one, Finding other) => one.About.Kind == other.About.Kind
+        && (one.Rule, one.About.Name, one.Message) == (other.Rule, other.About.Name, other.Message);
+
+    private void Write(FindingRemedies tried)
+    {
+        _json.WriteStartArray("remedies");
+        foreach (Remedy remedy in tried.Remedies)
+        {
+            _json.WriteStartObject();
+            WriteChanges(remedy.Changes, remedy.Cost, remedy.Unit);
+            _json.WriteEndObject();
+        }
+
+        _json.WriteEndArray();
+    }
+
+    private void Write(SiteRepair repair)
+    {
+        _json.WriteStartObject("repair");
+        WriteChanges(repair.Changes, repair.Cost, repair.Unit);
+        _json.WriteBoolean("complete", repair.IsComplete);
+        _json.WriteNumber("left", repair.Left.Count);
+        _json.WriteEndObject();
+    }
+
+    private void WriteChanges(IEnumerable<SiteChange> changes, double cost, string unit)
+    {
+        WriteTexts("changes", changes.Select(change => change.Text));
+        _json.WriteNumber("cost", cost);
+        _json.WriteString("unit", PlainText.Of(unit));
     }
 
     private void Write(VerdictLine line)

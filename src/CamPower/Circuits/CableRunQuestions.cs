@@ -18,6 +18,8 @@ namespace CamPower;
 public static class CableRunQuestions
 {
     private const double MostMeters = 1e6, MostWatts = 1e9, LeastVolts = 1e-9, MostVolts = 1e6;
+    private const double LeastOperating = 1e-6, MostOperating = 1e7;
+    private const int Halvings = 120;
     private const double SquareMillimeters = 1e6, LeastSquareMillimeters = 1e-3, MostSquareMillimeters = 1e6;
 
     /// <summary>The run at one conductor temperature, ready to be asked about many loads and voltages.</summary>
@@ -69,6 +71,57 @@ public static class CableRunQuestions
             feed: m => question.Feed(run.WithLastSegment(m)),
             read: m => Length.FromMeters(rest + m),
             explain: answer => RunLimitDerivation.OfLength(question, answer));
+    }
+
+    /// <summary>How long the run may be, one way, so that a short at its far end still operates its protective device in time.</summary>
+    /// <param name="run">The run; its last length of cable is made longer or shorter, everything else in it stays.</param>
+    /// <param name="protection">The protective device at its start, at its maximum resistance.</param>
+    /// <param name="from">Voltage at the source end, the lowest that it may have, from 1 nV to 1 MV. [V]</param>
+    /// <param name="sourceResistance">Resistance of the source and of everything before the run, at least 0. [Ω]</param>
+    /// <param name="within">The time in which it must have operated for certain, above 0. [s]</param>
+    /// <param name="ambient">Temperature of the air around the protective device, in which it is known.</param>
+    /// <param name="conductorAt">Temperature of every conductor as the short begins, inside their materials' ranges.</param>
+    /// <returns>The one-way length of the whole run; null where it does not operate in time even without its last length of cable. [m]
+    /// </returns>
+    /// <remarks>The source is taken to give what the loop asks for: one that limits its current, as most supplies do, may give too
+    /// little at any length, which the fault study of a site answers. Breaking capacity is not asked either.</remarks>
+    /// <exception cref="ArgumentNullException">A reference is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    /// <example>An electronic limit that opens from 2.2 A needs a loop of at most 5.45 Ω at 12 V.</example>
+    public static Length? LongestLengthThatOperates(this CableRun run, ProtectiveDevice protection, ElectricPotential from,
+        ElectricResistance sourceResistance, Duration within, Temperature ambient, Temperature conductorAt)
+    {
+        double celsius = Require.NotNull(run, nameof(run)).CelsiusOf(conductorAt, nameof(conductorAt));
+        double factor = Require.NotNull(protection, nameof(protection)).CurrentFactorAt(ambient, nameof(ambient));
+        double before = Require.NotNegative(sourceResistance.Ohms, nameof(sourceResistance), "Ω")
+            + (protection.GreatestOhms * protection.ResistanceGrowthIn(Celsius.Of(ambient)));
+        double seconds = Require.Positive(within.Seconds, nameof(within), "s"), volts = Require.SourceVolts(from.Volts, nameof(from));
+        if (LeastOperatingAmperes(protection, factor, seconds) is not double amperes) return null;
+        double perMeter = new CableSegment(run.LastSegment().Cable, Length.FromMeters(1)).OhmsAt(celsius);
+        CableRun rest = run.WithLastSegment(0);
+        double meters = ((volts / amperes) - before - rest.OhmsAt(celsius)) / perMeter;
+        return meters < 0 ? null : Length.FromMeters(rest.OneWayMeters + meters);
+    }
+
+    /// <summary>How much resistance the loop to a load may have, out and back with all joints and protective devices.</summary>
+    /// <param name="load">The load.</param>
+    /// <param name="from">Voltage at the source end, from 1 nV to 1 MV. [V]</param>
+    /// <param name="accepted">How little voltage is accepted at the load.</param>
+    /// <returns>The resistance; null where the source itself is below what is accepted. [Ω]</returns>
+    /// <exception cref="ArgumentNullException">A reference is null.</exception>
+    /// <exception cref="ArgumentException">The load draws nothing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A voltage is outside its range.</exception>
+    /// <example>9 W from 12 V may have 2.22 Ω if 10 V are enough: (12 - 10) / 0.9.</example>
+    public static ElectricResistance? LargestLoopResistance(Load load, ElectricPotential from, VoltageLimit accepted)
+    {
+        double volts = Require.SourceVolts(from.Volts, nameof(from));
+        double least = Require.NotNull(accepted, nameof(accepted)).LowestVoltsFrom(volts);
+        if (least > volts) return null;
+        double ohms = RunLimitKernel.OhmsAt(volts,
+            Math.Max(least, RunLimitKernel.CollapseVoltsByResistance(volts, Require.NotNull(load, nameof(load)))), load);
+        return double.IsInfinity(ohms)
+            ? throw new ArgumentException("A load that draws nothing limits no resistance.", nameof(load))
+            : ElectricResistance.FromOhms(ohms);
     }
 
     /// <summary>How small the cross-section of every conductor of the run may be.</summary>
@@ -265,6 +318,23 @@ public static class CableRunQuestions
             feed: a => question.Feed(question.Run.WithSize(WireSize.SquareMillimeters(a))),
             read: a => Area.FromSquareMillimeters(a),
             explain: answer => RunLimitDerivation.OfArea(question, answer));
+    }
+
+    // The smallest current from which it has opened for certain in a time: a larger one opens it no later.
+    private static double? LeastOperatingAmperes(ProtectiveDevice protection, double factor, double seconds)
+    {
+        double no = LeastOperating, yes = MostOperating;
+        if (!Operates(yes)) return null;
+        for (int i = 0; i < Halvings; i++)
+        {
+            double middle = Math.Sqrt(no * yes);
+            if (Operates(middle)) yes = middle;
+            else no = middle;
+        }
+
+        return yes;
+
+        bool Operates(double amperes) => !Limits.IsAbove(protection.OpeningAt(amperes, factor).LatestSeconds, seconds);
     }
 
     private static RunQuestion Ask(CableRun run, Load load, double sourceVolts, VoltageLimit accepted, Temperature conductorAt) =>

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using CamPower.Circuits;
 using UnitsNet;
 
 namespace CamPower;
@@ -53,6 +54,41 @@ public sealed class CameraChain
         foreach (ChainLink link in Links) celsius = link.Run.CelsiusOf(conductorAt, nameof(conductorAt));
         return new ChainResult(this, sourceVolts, celsius);
     }
+
+    /// <summary>The smallest of some sizes that every piece of the chain may have, all of them alike.</summary>
+    /// <param name="sizes">The sizes to choose from, in any order and of any series; at least one.</param>
+    /// <param name="from">Voltage at the source end, from 1 nV to 1 MV. [V]</param>
+    /// <param name="lowest">The lowest voltage accepted at every camera, from 1 nV to 1 MV. [V]</param>
+    /// <param name="conductorAt">Temperature of every conductor, inside the materials' ranges.</param>
+    /// <returns>The size, by voltage alone; null where none of them will do.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="sizes"/> is null.</exception>
+    /// <exception cref="ArgumentException">There is no size, or a conductor's resistance comes from a table, which says nothing of other
+    /// sizes.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or a size is the default value.</exception>
+    /// <example>
+    /// <code>
+    /// WireSize[] sold = [WireSize.Awg(18), WireSize.Awg(16)];
+    /// WireSize? size = chain.SmallestSize(sold, from, lowest: ElectricPotential.FromVolts(10.8), conductorAt);
+    /// </code>
+    /// </example>
+    public WireSize? SmallestSize(
+        IEnumerable<WireSize> sizes, ElectricPotential from, ElectricPotential lowest, Temperature conductorAt) =>
+        new ChainSizing(this, sizes, from, lowest, conductorAt).OneForAll();
+
+    /// <summary>A size for each piece of the chain, with the least conductor in all of them together.</summary>
+    /// <param name="sizes">The sizes to choose from, in any order and of any series; at least one.</param>
+    /// <param name="from">Voltage at the source end, from 1 nV to 1 MV. [V]</param>
+    /// <param name="lowest">The lowest voltage accepted at every camera, from 1 nV to 1 MV. [V]</param>
+    /// <param name="conductorAt">Temperature of every conductor, inside the materials' ranges.</param>
+    /// <returns>The sizes in order from the source, by voltage alone; null where none will do.</returns>
+    /// <remarks>No piece is smaller than the one behind it, as chains are built: the first carries the current of all. Among those it is
+    /// the least volume of conductor; all ways are tried that could have less.</remarks>
+    /// <exception cref="ArgumentNullException"><paramref name="sizes"/> is null.</exception>
+    /// <exception cref="ArgumentException">As for <see cref="SmallestSize"/>.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">As for <see cref="SmallestSize"/>.</exception>
+    public IReadOnlyList<WireSize>? SizesOfLeastConductor(
+        IEnumerable<WireSize> sizes, ElectricPotential from, ElectricPotential lowest, Temperature conductorAt) =>
+        new ChainSizing(this, sizes, from, lowest, conductorAt).OneForEach();
 
     /// <summary>The cameras in words; never throws.</summary>
     public override string ToString() => string.Join("; then ", Links);

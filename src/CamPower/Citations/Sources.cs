@@ -195,6 +195,18 @@ public static class Sources
         "Common practice, no source", CitationKind.CommonPractice, null,
             "12 V distribution boxes of 4, 8, 12 and 16 outputs: 1.25 A of supply an output");
 
+    /// <summary>Prices in points, which compare changes with each other.</summary>
+    public static Citation NeutralPrices { get; } = new(
+        "Common practice, no source", CitationKind.CommonPractice, null, "points; a point is about a meter of cable pulled; no money");
+
+    /// <summary>Electronic limits as makers of boxes fit them.</summary>
+    public static Citation GenericElectronicLimits { get; } = new(
+        "Common practice, no source", CitationKind.CommonPractice, null, "orders of magnitude; use those of the data sheet");
+
+    /// <summary>What is ordered above what is drawn.</summary>
+    public static Citation MaterialPractice { get; } = new(
+        "Common practice, no source", CitationKind.CommonPractice, null, "10 % slack, half a meter at each end, a fifth more fuses");
+
     /// <summary>How many outputs of a box are left spare.</summary>
     public static Citation SparePolicy { get; } = new(
         "Common practice, no source", CitationKind.CommonPractice, null, "spare capacity of 20 % to 25 %; the larger is taken");

@@ -57,18 +57,13 @@ public sealed class CommissioningSheet
     /// <exception cref="ArgumentException">The site has no such place, or nothing hangs on the output.</exception>
     public ExpectedReading Expect(ReadingPoint point)
     {
-        if (!_model.Has(Require.NotNull(point, nameof(point))))
+        if (!Require.NotNull(point, nameof(point)).IsOn(Site))
         {
             throw new ArgumentException($"The site {Site.Name} has no place for {point}.", nameof(point));
         }
 
         return ReadingSteps.Expect(_model, point, Meter);
     }
-
-    /// <summary>Whether a point is a place of the site where something hangs.</summary>
-    /// <param name="point">The point.</param>
-    /// <exception cref="ArgumentNullException"><paramref name="point"/> is null.</exception>
-    public bool Has(ReadingPoint point) => _model.Has(Require.NotNull(point, nameof(point)));
 
     /// <summary>Site and number of readings; never throws.</summary>
     public override string ToString() => FormattableString.Invariant($"{Site}: {Lines.Count} readings");

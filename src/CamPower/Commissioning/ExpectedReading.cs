@@ -16,6 +16,7 @@ public sealed class ExpectedReading
         double leads = isResistance ? meter.LeadOhms : 0, contacts = isResistance ? meter.ContactOhms : 0;
         ExpectedSi = forecast.Expected + leads + (contacts / 2);
         LowestSi = forecast.Lowest + leads - range.LimitOf(forecast.Lowest + leads);
+        if (isResistance) LowestSi = Math.Max(0, LowestSi);
         double highest = forecast.Highest + leads + contacts;
         HighestSi = double.IsInfinity(highest) ? highest : highest + range.LimitOf(highest);
         MeterStandard = ExpectedSi is double at && !double.IsInfinity(at)
@@ -64,7 +65,10 @@ public sealed class ExpectedReading
         }
 
         if (reading.Si < ImpossibleBelow || reading.Si > ImpossibleAbove) return ReadingVerdict.Impossible;
-        return reading.Si >= LowestSi && reading.Si <= HighestSi ? ReadingVerdict.Inside : ReadingVerdict.Outside;
+
+        // A meter whose leads are zeroed may show a count or two below 0 Ω.
+        double shown = LowestSi == 0 ? Math.Max(0, reading.Si) : reading.Si;
+        return shown >= LowestSi && shown <= HighestSi ? ReadingVerdict.Inside : ReadingVerdict.Outside;
     }
 
     /// <summary>Point and band in the invariant culture; never throws.</summary>

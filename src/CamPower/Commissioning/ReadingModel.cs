@@ -25,15 +25,6 @@ internal sealed class ReadingModel
 
     internal UncertainParts Parts { get; }
 
-    /// <summary>Whether a point is a place of the site; of an output, whether anything hangs on it.</summary>
-    internal bool Has(ReadingPoint point) => point.Kind switch
-    {
-        ReadingKind.SupplyVoltage => Site.Index.Box(point.Name) is not null,
-        ReadingKind.PlugVoltage or ReadingKind.LoopResistance => Site.Index.Device(point.Name) is not null,
-        ReadingKind.JunctionVoltage or ReadingKind.JunctionLoopResistance => Site.Index.RunTo(point.Name) != SiteIndex.None,
-        _ => FeedOf(point) is not null,
-    };
-
     /// <summary>What the site gives at a point that it has.</summary>
     internal PointForecast Of(ReadingPoint point) => point.Kind switch
     {
@@ -64,8 +55,7 @@ internal sealed class ReadingModel
         ReadingKind.SupplyVoltage => null,
         ReadingKind.PlugVoltage or ReadingKind.LoopResistance => FeedBehind(Site.Index.Device(point.Name)!.At),
         ReadingKind.JunctionVoltage or ReadingKind.JunctionLoopResistance => FeedBehind(point.Name),
-        _ => Site.Feeds.SelectMany(g => g.Feeds).FirstOrDefault(
-            f => f.Output.Number == point.Output && string.Equals(f.Box.Name, point.Name, StringComparison.Ordinal)),
+        _ => Site.Feeds.SelectMany(g => g.Feeds).FirstOrDefault(point.IsAt),
     };
 
     private PointForecast OfSupply(ReadingPoint point, DistributionBox box)

@@ -1,4 +1,6 @@
 using System;
+using System.Linq;
+using CamPower.Sites;
 using UnitsNet;
 
 namespace CamPower.Commissioning;
@@ -40,6 +42,27 @@ public sealed class ReadingPoint : IEquatable<ReadingPoint>
 
     /// <summary>Whether the reading is taken with the box off.</summary>
     public bool IsDead => State is ReadingState.Dead or ReadingState.FarEndLinked or ReadingState.LinkRemoved;
+
+    /// <summary>The kind in words: "plug voltage".</summary>
+    public string What => ReadingWords.Of(Kind);
+
+    /// <summary>The place in words: "gate camera", "yard box output 3".</summary>
+    public string Where => Output > 0 ? FormattableString.Invariant($"{Name} output {Output}") : Name;
+
+    /// <summary>Whether a site has the place; of an output, whether anything hangs on it.</summary>
+    /// <param name="site">The site.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="site"/> is null.</exception>
+    public bool IsOn(Site site)
+    {
+        SiteIndex index = Require.NotNull(site, nameof(site)).Index;
+        return Kind switch
+        {
+            ReadingKind.SupplyVoltage => index.Box(Name) is not null,
+            ReadingKind.PlugVoltage or ReadingKind.LoopResistance => index.Device(Name) is not null,
+            ReadingKind.JunctionVoltage or ReadingKind.JunctionLoopResistance => index.RunTo(Name) != SiteIndex.None,
+            _ => site.Feeds.SelectMany(g => g.Feeds).Any(IsAt),
+        };
+    }
 
     /// <summary>A voltage of a supply.</summary>
     /// <param name="box">Name of the box. Not empty.</param>
@@ -99,10 +122,10 @@ public sealed class ReadingPoint : IEquatable<ReadingPoint>
     public override int GetHashCode() => (((((int)Kind * 31) + (int)State) * 31) + Output) ^ StringComparer.Ordinal.GetHashCode(Name);
 
     /// <summary>Kind, place and state in words: "plug voltage, gate camera, running"; never throws.</summary>
-    public override string ToString() => $"{ReadingWords.Of(Kind)}, {Place}, {ReadingWords.Of(State)}";
+    public override string ToString() => $"{What}, {Where}, {ReadingWords.Of(State)}";
 
-    /// <summary>The place in words: "yard box output 3".</summary>
-    internal string Place => Output > 0 ? FormattableString.Invariant($"{Name} output {Output}") : Name;
+    /// <summary>Whether it is at an output.</summary>
+    internal bool IsAt(OutputFeed feed) => feed.Output.Number == Output && string.Equals(feed.Box.Name, Name, StringComparison.Ordinal);
 
     /// <summary>A number as the quantity of this kind of reading.</summary>
     internal IQuantity QuantityOf(double value) => ReadingWords.UnitOf(Kind) switch

@@ -54,7 +54,7 @@ internal static class ReadingSteps
             ReadingState.FarEndLinked => $"The box stays off while a link is in. {Ladder}",
             ReadingState.LinkRemoved => "Do not switch the box on before this pair reads open.",
             ReadingState.Unloaded => "Keep the cover of the mains side closed. Read at the extra-low voltage terminals alone.",
-            ReadingState.DeviceUnplugged => $"{Accepts(model, point, box)}{Ladder}",
+            ReadingState.DeviceUnplugged when point.Kind != ReadingKind.OutputCurrent => $"{Accepts(model, point, box)}{Ladder}",
             _ => point.Kind switch
             {
                 ReadingKind.OutputCurrent => "Leave the circuit closed: use a clamp around one wire, or the display of the box.",

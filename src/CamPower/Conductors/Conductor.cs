@@ -97,6 +97,9 @@ public sealed class Conductor
     /// <example><code>ElectricCurrent? load = wire.NecLargestContinuousLoad;   // 5.6 A for 18 AWG copper</code></example>
     public ElectricCurrent? NecLargestContinuousLoad => Amperes(SmallConductors.ContinuousAmperes(this));
 
+    /// <summary>Cross-section of the wires in parallel together. [m²]</summary>
+    internal double SquareMeters => Count * Size.SquareMeters;
+
     internal double OhmsPerMeterAt20C { get; }
 
     internal double OhmsPerMeterPerKelvin => OhmsPerMeterAt20C * Material.TemperatureCoefficientAt20C;

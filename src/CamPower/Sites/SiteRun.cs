@@ -45,4 +45,7 @@ public sealed class SiteRun
 
     /// <summary>The same run from another place.</summary>
     internal SiteRun StartingAt(RunOrigin from) => new(from, To, Run, ReturnAt, InstallationMethod);
+
+    /// <summary>The same run of other cables and joints.</summary>
+    internal SiteRun Of(CableRun run) => new(From, To, run, ReturnAt, InstallationMethod);
 }

@@ -269,6 +269,90 @@ public static class SiteQuestions
         return new AdapterTrial(site, box, offered, Require.NotNull(lead, nameof(lead)), Require.NotNull(policy, nameof(policy))).Layout();
     }
 
+    /// <summary>What removes each finding of a site: the changes that are sold, each tried by a full assessment and check.</summary>
+    /// <param name="site">The site.</param>
+    /// <param name="rules">The rules that find, and that every changed site is checked against.</param>
+    /// <param name="prices">What is sold, and what it costs.</param>
+    /// <param name="cancellationToken">Cancels it.</param>
+    /// <returns>Every finding that has a number, or is a Danger or a Failure, with its remedies, the cheapest first.</returns>
+    /// <remarks>A remedy removes its finding, adds no finding and raises no severity. Tried are larger sizes, a second cable in parallel,
+    /// set points inside the trim window, protective devices, larger supplies, a second box, other outputs, and a cable of its own for a
+    /// device that shares one; two changes together where no single one helps. Of sizes, ratings and protective devices the first that
+    /// helps is named. Other places for a box are not tried: no file has the distances.</remarks>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="OperationCanceledException"><paramref name="cancellationToken"/> was canceled.</exception>
+    /// <example>
+    /// <code>
+    /// foreach (FindingRemedies found in site.FindRemedies(RuleSet.Standard, PriceList.Neutral)) Console.WriteLine(found);
+    /// </code>
+    /// </example>
+    public static IReadOnlyList<FindingRemedies> FindRemedies(
+        this Site site, RuleSet rules, PriceList prices, CancellationToken cancellationToken = default) => RemedySearch.All(
+        Require.NotNull(site, nameof(site)), Require.NotNull(rules, nameof(rules)), Require.NotNull(prices, nameof(prices)),
+        cancellationToken);
+
+    /// <summary>The cheapest set of changes after which no Danger and no Failure is left.</summary>
+    /// <param name="site">The site.</param>
+    /// <param name="rules">The rules that find.</param>
+    /// <param name="prices">What is sold, and what it costs.</param>
+    /// <param name="cancellationToken">Cancels it.</param>
+    /// <returns>The changes, the changed site and what is left; whether every cheaper set was tried.</returns>
+    /// <remarks>The changes that are tried are those of <see cref="FindRemedies"/>. The same input always gives the same set.</remarks>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="OperationCanceledException"><paramref name="cancellationToken"/> was canceled.</exception>
+    /// <example><code>SiteRepair repair = site.CheapestRepair(RuleSet.Standard, PriceList.Neutral);</code></example>
+    public static SiteRepair CheapestRepair(
+        this Site site, RuleSet rules, PriceList prices, CancellationToken cancellationToken = default) => RepairSearch.Of(
+        Require.NotNull(site, nameof(site)), Require.NotNull(rules, nameof(rules)), Require.NotNull(prices, nameof(prices)),
+        cancellationToken);
+
+    /// <summary>What is different from another version of the site.</summary>
+    /// <param name="after">The site as it is now.</param>
+    /// <param name="before">The site as it was.</param>
+    /// <param name="rules">The rules that both are checked against.</param>
+    /// <param name="prices">What material costs.</param>
+    /// <returns>Parts, findings, margins and material that differ. A site compared with itself differs in nothing.</returns>
+    /// <remarks>Margins are those of the worst condition: of devices up to both ends of their range, of outputs up to their limit, of boxes
+    /// up to their derated rating. Material is counted by <see cref="MaterialPolicy.CommonPractice"/>.</remarks>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <example>
+    /// <code>
+    /// Console.WriteLine(after.ComparedWith(before, RuleSet.Standard, PriceList.Neutral));
+    /// </code>
+    /// </example>
+    public static SiteComparison ComparedWith(this Site after, Site before, RuleSet rules, PriceList prices) => new SiteDifference(
+        Require.NotNull(before, nameof(before)), Require.NotNull(after, nameof(after)), Require.NotNull(rules, nameof(rules)),
+        Require.NotNull(prices, nameof(prices))).Compare();
+
+    /// <summary>Where one more device may be connected: at every output and every junction, the best place first.</summary>
+    /// <param name="site">The site.</param>
+    /// <param name="model">The device.</param>
+    /// <param name="lead">The run between the place and the device.</param>
+    /// <param name="rules">The rules that the site with the device is checked against.</param>
+    /// <param name="cancellationToken">Cancels it.</param>
+    /// <returns>Each place with its answer: those without a caution first, then those that leave the most voltage to everyone.</returns>
+    /// <remarks>The lead is the same from every place: ask again with its length where a place is farther away.</remarks>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="OperationCanceledException"><paramref name="cancellationToken"/> was canceled.</exception>
+    /// <example>
+    /// <code>
+    /// foreach (DevicePlace place in site.PlacesFor(dome, lead, RuleSet.Standard)) Console.WriteLine(place);
+    /// </code>
+    /// </example>
+    public static IReadOnlyList<DevicePlace> PlacesFor(
+        this Site site, Device model, CableRun lead, RuleSet rules, CancellationToken cancellationToken = default) => PlaceTrial.All(
+        Require.NotNull(site, nameof(site)), Require.NotNull(model, nameof(model)), Require.NotNull(lead, nameof(lead)),
+        Require.NotNull(rules, nameof(rules)), cancellationToken);
+
+    /// <summary>The bill of quantities of a site, with its pull list and labels.</summary>
+    /// <param name="site">The site.</param>
+    /// <param name="policy">What is ordered above what is drawn; null for <see cref="MaterialPolicy.CommonPractice"/>.</param>
+    /// <param name="prices">What it costs; null for <see cref="PriceList.Neutral"/>.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="site"/> is null.</exception>
+    /// <example><code>foreach (MaterialLine line in site.ListMaterial().Lines) Console.WriteLine(line);</code></example>
+    public static MaterialList ListMaterial(this Site site, MaterialPolicy? policy = null, PriceList? prices = null) => new(
+        Require.NotNull(site, nameof(site)), policy ?? MaterialPolicy.CommonPractice, prices ?? PriceList.Neutral);
+
     private static DistributionBox FeedingBox(Site site, string boxName)
     {
         DistributionBox box = Require.NotNull(site, nameof(site)).BoxNamed(boxName, nameof(boxName));

@@ -36,4 +36,10 @@ public sealed class AcOutput : SupplyOutput
 
     /// <summary>Nominal voltage times rated current: the size of the transformer. [VA]</summary>
     public ElectricApparentPower RatedApparentPower => ElectricApparentPower.FromVoltamperes(NominalVolts * RatedAmperes);
+
+    internal override SupplyOutput WithRating(ElectricCurrent rated)
+    {
+        double factor = rated.Amperes / RatedAmperes;
+        return new AcOutput(Nominal, rated, Tolerance, SourceResistance / factor, Overload?.Times(factor), Rise);
+    }
 }

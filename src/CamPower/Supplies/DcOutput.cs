@@ -231,6 +231,23 @@ public sealed class DcOutput : SupplyOutput
 
     private double Rated(ElectricCurrent current) => Require.Within(current.Amperes, 0, RatedAmperes, nameof(current), "A");
 
+    internal override SupplyOutput WithRating(ElectricCurrent rated)
+    {
+        double factor = rated.Amperes / RatedAmperes;
+        if (OpenVoltage is ElectricPotential open)
+        {
+            return OfUnregulated(open, Nominal, rated, Tolerance, Ripple, SourceResistance / factor, Overload?.Times(factor),
+                Capacitance * factor, Rise);
+        }
+
+        Power? power = RatedPower is Power watts ? Power.FromWatts((double)watts.Watts * factor) : null;
+        var output = new DcOutput(Nominal, rated, Tolerance, Trim, _statedSetPoint, Ripple, SourceResistance / factor,
+            Overload?.Times(factor), Capacitance * factor, power, Rise);
+        return ChargingRise is ElectricPotential rise && ChargingCurrent is ElectricCurrent current
+            ? output.WithCharging(rise, current)
+            : output;
+    }
+
     private static double SetVoltsOf(ElectricPotential nominal, VoltageRange? trim, ElectricPotential? setPoint)
     {
         if (setPoint is not ElectricPotential wanted) return nominal.Volts;

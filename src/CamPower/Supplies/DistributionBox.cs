@@ -63,7 +63,7 @@ public sealed class DistributionBox
     public Supply Supply { get; private init; }
 
     /// <summary>Its outputs, numbered from 1.</summary>
-    public IReadOnlyList<BoxOutput> Outputs { get; }
+    public IReadOnlyList<BoxOutput> Outputs { get; private init; }
 
     /// <summary>The wire that the terminals of its outputs take, or null where it is not stated.</summary>
     public TerminalRange? Terminals { get; }
@@ -279,6 +279,21 @@ public sealed class DistributionBox
     internal DistributionBox WithName(string name) => new(this) { Name = name };
 
     internal DistributionBox With(Supply supply) => new(this) { Supply = supply };
+
+    /// <summary>The same box with a supply of another rating. What an adapter gives is its rating.</summary>
+    internal DistributionBox WithRating(ElectricCurrent rated)
+    {
+        DistributionBox rerated = With(Supply.WithRating(rated));
+        return IsAdapter
+            ? rerated.WithOutputs(Outputs.Select(o => new BoxOutput(o.Number, rated, o.Protection, o.ClaimedClass)))
+            : rerated;
+    }
+
+    /// <summary>The same box with another protective device at some of its outputs.</summary>
+    internal DistributionBox WithProtection(ProtectiveDevice protection, ICollection<int> outputs) => WithOutputs(Outputs.Select(
+        o => outputs.Contains(o.Number) ? new BoxOutput(o.Number, o.Limit, protection, o.ClaimedClass) : o));
+
+    private DistributionBox WithOutputs(IEnumerable<BoxOutput> outputs) => new(this) { Outputs = outputs.ToList().AsReadOnly() };
 
     /// <summary>The same box in the place of another one.</summary>
     internal DistributionBox InPlaceOf(DistributionBox other) => new(this) { Enclosure = other.Enclosure, Cabinet = other.Cabinet };

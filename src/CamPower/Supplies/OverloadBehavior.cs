@@ -156,6 +156,20 @@ public sealed class OverloadBehavior
     /// <summary>What flows into a fault that gets a current of an overloaded supply, as long as that gives any.</summary>
     internal LimitedCurrent InOverload(double amperes) => new(amperes, amperes * Math.Sqrt(_duty), _pulseSeconds, _periodSeconds);
 
+    /// <summary>The same behavior of a supply whose currents are all larger or smaller by a factor.</summary>
+    internal OverloadBehavior Times(double factor)
+    {
+        if (Limit is not ElectricCurrent limit) return this;
+        OverloadBehavior same = (ShortCircuitCurrent, Pulse, Period) switch
+        {
+            (ElectricCurrent shortCircuit, _, _) => Foldback(limit * factor, shortCircuit * factor),
+            (_, Duration pulse, Duration period) => Hiccup(limit * factor, pulse, period),
+            (_, Duration within, _) => Shutdown(limit * factor, within),
+            _ => ConstantCurrent(limit * factor),
+        };
+        return same.WithTolerance(Tolerance);
+    }
+
     private OverloadBehavior Scaled(double share) => new(_words, Limit * share, ShortCircuitCurrent * share, Pulse, Period);
 
     private static double Positive(ElectricCurrent current, string parameter) => Require.Positive(current.Amperes, parameter, "A");

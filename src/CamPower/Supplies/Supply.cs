@@ -85,6 +85,11 @@ public sealed class Supply
         return given + (Input.StandbyWatts is double standby ? standby + ((lost - standby) * amperes / lowest) : lost);
     }
 
+    /// <summary>A supply like this one with another rating; what its input draws grows with it.</summary>
+    internal Supply WithRating(ElectricCurrent rated) => new(
+        FormattableString.Invariant($"{Output.NominalVolts:G6} V {rated.Amperes:G6} A supply"), Output.WithRating(rated), Derating,
+        Input?.Times(rated.Amperes / Output.RatedAmperes));
+
     private double Delivered(double share, double? lineVolts) =>
         Accepts(lineVolts) ? Math.Min(Output.SetAmperes * share, Output.Overload?.Lowest.LimitAmperes ?? double.PositiveInfinity) : 0;
 

@@ -96,6 +96,15 @@ public sealed class SupplyInput
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="load"/> is negative or not finite.</exception>
     public Ratio? PowerFactorAt(Ratio load) => At(PowerFactor, load);
 
+    /// <summary>The input of a supply that is larger or smaller by a factor: its currents and powers go with it, its I²t with the
+    /// square.</summary>
+    internal SupplyInput Times(double factor) => new(Voltage, InrushCurrent * factor, Efficiency, PowerFactor,
+        InrushIntegral is JouleIntegral integral
+            ? JouleIntegral.FromAmpereSquaredSeconds(integral.AmpereSquaredSeconds * factor * factor)
+            : null,
+        WarmInrushCurrent * factor, LeakageCurrent * factor,
+        StandbyPower is Power standby ? Power.FromWatts((double)standby.Watts * factor) : null);
+
     /// <summary>A line voltage against the highest that it accepts; a judgment of nothing where the data sheet does not say.</summary>
     internal Judgment Highest(double lineVolts) => Voltage is VoltageRange range
         ? Judgment.AtMost(lineVolts, range.HighestVolts, range.HighestVolts, v => ElectricPotential.FromVolts(v)) : default;

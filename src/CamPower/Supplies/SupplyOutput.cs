@@ -59,6 +59,10 @@ public abstract class SupplyOutput
     /// <summary>The highest output voltage within the tolerance. [V]</summary>
     public ElectricPotential HighestVoltage => ElectricPotential.FromVolts(HighestVolts);
 
+    /// <summary>An output like this one with another rating: its other currents and its capacitance grow with it, its source resistance
+    /// falls.</summary>
+    internal abstract SupplyOutput WithRating(ElectricCurrent rated);
+
     internal double? RiseSeconds { get; }
 
     /// <summary>The resistance behind its terminals; 0 where it is not stated. [Ω]</summary>

@@ -18,6 +18,55 @@ internal static class BelowProbability
             : Drawn(circuit, device, volts, draws, seed, cancellationToken);
     }
 
+    /// <summary>Drawn for every device of several circuits at once, each draw being of the whole site.</summary>
+    /// <param name="circuits">The circuits, of one site.</param>
+    /// <param name="limits">For each circuit the voltage under which each device counts. [V]</param>
+    /// <param name="draws">How many draws.</param>
+    /// <param name="seed">Which random numbers.</param>
+    /// <param name="cancellationToken">Cancels it.</param>
+    internal static ProbabilityEstimate[][] DrawnAll(
+        UncertainCircuit[] circuits, double[][] limits, int draws, ulong seed, CancellationToken cancellationToken)
+    {
+        int blocks = (draws + DrawsOfABlock - 1) / DrawsOfABlock;
+        long[][] hits = Array.ConvertAll(limits, l => new long[l.Length]);
+        Parallel.For(0, blocks, new ParallelOptions { CancellationToken = cancellationToken },
+            () => Array.ConvertAll(circuits, c => c.Copy()), (block, _, own) =>
+            {
+                int from = block * DrawsOfABlock, to = Math.Min(draws, from + DrawsOfABlock);
+                long[][] found = Array.ConvertAll(limits, l => new long[l.Length]);
+                CountHits(own, limits, from, to, seed, found);
+                for (int c = 0; c < hits.Length; c++)
+                {
+                    for (int i = 0; i < found[c].Length; i++) Interlocked.Add(ref hits[c][i], found[c][i]);
+                }
+
+                return own;
+            }, _ => { });
+        return Array.ConvertAll(hits, of => Array.ConvertAll(of, h => ProbabilityEstimate.OfHits(h, draws)));
+    }
+
+    /// <summary>Counts for each device of each circuit how many of a range of draws are below its limit.</summary>
+    internal static void CountHits(UncertainCircuit[] circuits, double[][] limits, int from, int to, ulong seed, long[][] hits)
+    {
+        UncertainParts parts = circuits[0].Parts;
+        int[] relevant = [.. circuits.SelectMany(c => c.Relevant).Distinct().OrderBy(place => place)];
+        double[] x = (double[])parts.Expected.Clone();
+        double[][] volts = Array.ConvertAll(limits, l => new double[l.Length]);
+        for (int draw = from; draw < to; draw++)
+        {
+            Draw(parts, relevant, seed, draw, x);
+            for (int c = 0; c < circuits.Length; c++)
+            {
+                double[] own = volts[c];
+                bool isSolved = circuits[c].TrySolve(x, circuits[c].Loads, own);
+                for (int i = 0; i < own.Length; i++)
+                {
+                    if (!isSolved || own[i] < limits[c][i]) hits[c][i]++;
+                }
+            }
+        }
+    }
+
     /// <summary>Drawn: a sum of whole numbers, so that no order of threads changes it.</summary>
     internal static ProbabilityEstimate Drawn(
         UncertainCircuit circuit, int device, double volts, int draws, ulong seed, CancellationToken cancellationToken)
@@ -40,7 +89,7 @@ internal static class BelowProbability
         long hits = 0;
         for (int draw = from; draw < to; draw++)
         {
-            Draw(circuit, seed, draw, x);
+            Draw(circuit.Parts, circuit.Relevant, seed, draw, x);
             if (!circuit.TrySolve(x, circuit.Loads, deviceVolts) || deviceVolts[device] < volts) hits++;
         }
 
@@ -48,16 +97,16 @@ internal static class BelowProbability
     }
 
     /// <summary>Fills in the deviations of a draw: that of a part depends on its place in the site alone.</summary>
-    internal static void Draw(UncertainCircuit circuit, ulong seed, int draw, double[] deviations)
+    internal static void Draw(UncertainParts parts, int[] places, ulong seed, int draw, double[] deviations)
     {
         uint known = uint.MaxValue;
         double first = 0, second = 0;
-        foreach (int place in circuit.Relevant)
+        foreach (int place in places)
         {
             uint pair = (uint)place / 2;
             if (pair != known) CounterRandom.Pair(seed, (ulong)draw, pair, out first, out second);
             known = pair;
-            deviations[place] = circuit.Parts.All[place].Range.Quantile(place % 2 == 0 ? first : second);
+            deviations[place] = parts.All[place].Range.Quantile(place % 2 == 0 ? first : second);
         }
     }
 

@@ -106,6 +106,39 @@ public sealed class ToleranceStudy
         return BelowProbability.Of(circuit, place, accepted.LowestVolts, draws, unchecked((ulong)seed), cancellationToken);
     }
 
+    /// <summary>The same probability for every device of the site at once, drawn: each draw is one of the whole site.</summary>
+    /// <param name="condition">The condition; the site need not have it.</param>
+    /// <param name="draws">How many draws, from 1000 to 100 million.</param>
+    /// <param name="seed">Which random numbers: the same seed gives the same bits at any number of threads.</param>
+    /// <param name="cancellationToken">Cancels it.</param>
+    /// <returns>By the name of the device; those that do not accept their supply's kind of current are left out.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="condition"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="draws"/> is outside its range.</exception>
+    /// <exception cref="OperationCanceledException">It was canceled.</exception>
+    public IReadOnlyDictionary<string, ProbabilityEstimate> BelowWindowOfAll(
+        Condition condition, int draws = 100_000, long seed = 1, CancellationToken cancellationToken = default)
+    {
+        Require.NotNull(condition, nameof(condition));
+        Require.Within(draws, 1000, MostDraws, nameof(draws), "");
+        UncertainCircuit[] circuits = [.. Site.Feeds.Where(g => g.Devices.Count > 0)
+            .Select(g => UncertainCircuit.Of(g, _parts, condition))];
+        double[][] limits = Array.ConvertAll(circuits, c => c.Group.Devices.Select(d => d.Accepted?.LowestVolts ?? 0).ToArray());
+        ProbabilityEstimate[][] drawn = circuits.Length == 0
+            ? []
+            : BelowProbability.DrawnAll(circuits, limits, draws, unchecked((ulong)seed), cancellationToken);
+        var byName = new Dictionary<string, ProbabilityEstimate>(StringComparer.Ordinal);
+        for (int c = 0; c < circuits.Length; c++)
+        {
+            IReadOnlyList<FedDevice> devices = circuits[c].Group.Devices;
+            for (int i = 0; i < devices.Count; i++)
+            {
+                if (devices[i].Accepted is not null) byName.Add(devices[i].Device.Name, drawn[c][i]);
+            }
+        }
+
+        return byName;
+    }
+
     /// <summary>The site; never throws.</summary>
     public override string ToString() => $"{Site} with {Tolerance}";
 

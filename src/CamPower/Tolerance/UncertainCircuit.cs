@@ -14,6 +14,8 @@ namespace CamPower.Tolerance;
 /// a protective device is that around its box. Holds working memory: one thread at a time, <see cref="Copy"/> for another.</remarks>
 internal abstract class UncertainCircuit
 {
+    private readonly double[] _setVolts, _leastOhms, _spanOhms;
+
     private protected UncertainCircuit(FeedGroup group, UncertainParts parts, Condition condition)
     {
         Group = group;
@@ -25,6 +27,11 @@ internal abstract class UncertainCircuit
         Protections = [.. group.Feeds.Select(f => parts.ProtectionOf(f.Box, f.Output))];
         FeedOfDevice = [.. group.Devices.Select(d => IndexOfFeed(group, d))];
         Runs = [.. group.Feeds.SelectMany(f => f.Runs).Select(r => new UncertainRun(r, parts, condition.At.CableCelsius))];
+        _setVolts = [.. group.Feeds.Select(f => f.Box.Supply.Output.SetVolts)];
+        _leastOhms = [.. group.Feeds.Select(f => f.Output.Protection?.LeastOhms ?? 0)];
+        _spanOhms = [.. group.Feeds.Select((f, i) => f.Output.Protection is ProtectiveDevice device && Protections[i] != UncertainParts.None
+            ? (device.GreatestOhms * device.ResistanceGrowthIn(condition.At.BoxCelsius)) - device.LeastOhms
+            : 0)];
         Relevant = [.. Runs.SelectMany(r => r.Places).Concat(Draws).Concat(Supplies).Concat(Protections)
             .Where(place => place != UncertainParts.None && parts.All[place].Range.HasWidth).Distinct().OrderBy(place => place)];
     }
@@ -72,15 +79,12 @@ internal abstract class UncertainCircuit
 
     /// <summary>The voltage of a feed's box. [V]</summary>
     internal double SourceVolts(int feed, double[] deviations) =>
-        Group.Feeds[feed].Box.Supply.Output.SetVolts * (1 + deviations[Supplies[feed]]);
+        _setVolts[feed] * (1 + deviations[Supplies[feed]]);
 
     /// <summary>Resistance of a feed's protective device. [Ω]</summary>
-    internal double ProtectionOhms(int feed, double[] deviations)
-    {
-        if (Group.Feeds[feed].Output.Protection is not ProtectiveDevice device || Protections[feed] == UncertainParts.None) return 0;
-        double greatest = device.GreatestOhms * device.ResistanceGrowthIn(Condition.At.BoxCelsius);
-        return device.LeastOhms + (deviations[Protections[feed]] * (greatest - device.LeastOhms));
-    }
+    internal double ProtectionOhms(int feed, double[] deviations) => Protections[feed] == UncertainParts.None
+        ? _leastOhms[feed]
+        : _leastOhms[feed] + (deviations[Protections[feed]] * _spanOhms[feed]);
 
     /// <summary>What a device draws over its papers; 1 of one that is not of the site. [1]</summary>
     internal double DrawScale(int device, double[] deviations) => Draws[device] == UncertainParts.None ? 1 : 1 + deviations[Draws[device]];

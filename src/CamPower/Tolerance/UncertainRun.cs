@@ -26,12 +26,17 @@ internal sealed class UncertainRun
         .Where(place => place != UncertainParts.None);
 
     /// <summary>Resistance out and back. [Ω]</summary>
-    internal double Ohms(double[] deviations) => OutgoingOhms(deviations) + ReturnOhms(deviations);
+    internal double Ohms(double[] deviations)
+    {
+        double above20 = Above20(deviations), ohms = 0;
+        foreach (Piece piece in _pieces) ohms += (piece.LoopAt20C + (piece.LoopPerKelvin * above20)) * (1 + deviations[piece.Reel]);
+        return (ohms * (1 + deviations[_length])) + (2 * HalfOfJoints(deviations));
+    }
 
     /// <summary>Resistance of the outgoing pole alone; a joint counts half in each pole. [Ω]</summary>
     internal double OutgoingOhms(double[] deviations)
     {
-        double above20 = _celsius + deviations[_temperature] - Celsius.Reference, ohms = 0;
+        double above20 = Above20(deviations), ohms = 0;
         foreach (Piece piece in _pieces)
         {
             ohms += (piece.OutgoingAt20C + (piece.OutgoingPerKelvin * above20)) * (1 + deviations[piece.Reel]);
@@ -41,16 +46,9 @@ internal sealed class UncertainRun
     }
 
     /// <summary>Resistance of the return pole alone. [Ω]</summary>
-    internal double ReturnOhms(double[] deviations)
-    {
-        double above20 = _celsius + deviations[_temperature] - Celsius.Reference, ohms = 0;
-        foreach (Piece piece in _pieces)
-        {
-            ohms += (piece.ReturnAt20C + (piece.ReturnPerKelvin * above20)) * (1 + deviations[piece.Reel]);
-        }
+    internal double ReturnOhms(double[] deviations) => Ohms(deviations) - OutgoingOhms(deviations);
 
-        return (ohms * (1 + deviations[_length])) + HalfOfJoints(deviations);
-    }
+    private double Above20(double[] deviations) => _celsius + deviations[_temperature] - Celsius.Reference;
 
     private double HalfOfJoints(double[] deviations) =>
         _joints == UncertainParts.None ? 0 : _jointOhms / 2 * (1 + deviations[_joints]);
@@ -60,8 +58,8 @@ internal sealed class UncertainRun
     {
         internal readonly double OutgoingAt20C = segment.OneWayLength.Meters * segment.Cable.Outgoing.OhmsPerMeterAt20C,
             OutgoingPerKelvin = segment.OneWayLength.Meters * segment.Cable.Outgoing.OhmsPerMeterPerKelvin,
-            ReturnAt20C = segment.OneWayLength.Meters * segment.Cable.Return.OhmsPerMeterAt20C,
-            ReturnPerKelvin = segment.OneWayLength.Meters * segment.Cable.Return.OhmsPerMeterPerKelvin;
+            LoopAt20C = segment.OhmsAt20C,
+            LoopPerKelvin = segment.OhmsPerKelvin;
 
         internal readonly int Reel = reel;
     }

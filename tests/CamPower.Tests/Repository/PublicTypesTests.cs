@@ -30,11 +30,19 @@ public partial class PublicTypesTests
         "ReadingVerdict", "CommissioningSheet", "JudgedReading", "CommissioningRecord",
     ];
 
+    // What came with remedies, comparisons and the bill of quantities.
+    private static readonly string[] OfRemedies =
+    [
+        "PriceList", "SiteChange", "Remedy", "FindingRemedies", "SiteRepair", "SiteComparison", "MovedMargin", "DevicePlace", "MaterialPolicy",
+        "MaterialList", "MaterialLine", "PulledCable",
+    ];
+
     private static IEnumerable<string> Named =>
     [
         .. OfBatteries,
         .. OfMains,
         .. OfCommissioning,
+        .. OfRemedies,
     ];
 
     // What is made from the code names everything, and shows nothing.

@@ -1,0 +1,49 @@
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Reports.Contents;
+using static System.FormattableString;
+
+namespace CamPower.Reports.Sections;
+
+/// <summary>What removes each finding, and the cheapest changes for the whole site.</summary>
+internal static class RemediesSection
+{
+    internal static Section Of(IReadOnlyList<FindingRemedies> remedies, SiteRepair? repair)
+    {
+        List<Block> blocks =
+        [
+            new Paragraph("Each change was tried: the changed site was solved in every condition and checked against every rule. "
+                + "A remedy removes its finding, adds none and makes none more severe. Mains wiring is for a licensed electrician."),
+        ];
+        if (remedies.Count > 0)
+        {
+            blocks.Add(new DataTable("What removes each finding, the cheapest first",
+                [new("About"), new("Finding"), new("What to do"), new("Cost", IsNumber: true)], [.. remedies.SelectMany(Rows)]));
+        }
+
+        if (repair is not null) blocks.AddRange(Of(repair));
+        return new Section("Remedies", blocks);
+    }
+
+    private static IEnumerable<string[]> Rows(FindingRemedies found)
+    {
+        string about = found.Finding.About.Name, finding = found.Finding.Rule.Replace('-', ' ');
+        return found.Remedies.Count == 0
+            ? [[about, finding, found.Summary, Said.Nothing]]
+            : found.Remedies.Select(remedy => (string[])[about, finding, string.Join(" ", remedy.Changes), Cost(remedy.Cost, remedy.Unit)]);
+    }
+
+    private static IEnumerable<Block> Of(SiteRepair repair)
+    {
+        string kind = repair.IsComplete ? "The cheapest changes" : "The cheapest changes that were found";
+        yield return new Paragraph(repair.Changes.Count == 0
+            ? "No change is needed against a danger or failure, or none helps."
+            : $"{kind} against every danger and failure cost {Cost(repair.Cost, repair.Unit)} together:", IsStrong: true);
+        if (repair.Changes.Count > 0) yield return new ItemList([.. repair.Changes.Select(change => change.Text)]);
+        if (repair.Left.Count == 0) yield break;
+        yield return new Paragraph("Nothing in the price list helps against these: "
+            + string.Join("; ", repair.Left.Select(f => $"{f.About.Name}, {f.Rule.Replace('-', ' ')}")) + ".");
+    }
+
+    private static string Cost(double cost, string unit) => Invariant($"{cost:0.##} {unit}");
+}
