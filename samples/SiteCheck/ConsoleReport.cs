@@ -107,7 +107,7 @@ internal sealed class ConsoleReport(SiteReport report, Evidence evidence, int wi
     private static void WriteEnd(Page page, Shown shown)
     {
         page.Blank();
-        page.Text("Calculated, not measured: measure at commissioning. Mains wiring, enclosures and batteries are for the local code and a licensed electrician.");
+        page.Text("Calculated, not measured: measure at commissioning. Leave mains wiring, enclosures and batteries to a licensed electrician, and follow the local code.");
         if (!shown.IsEverything) page.Text($"{shown.LeftOut}--details shows everything, --help the other forms.");
     }
 

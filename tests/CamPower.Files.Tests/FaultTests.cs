@@ -121,7 +121,7 @@ public class FaultTests
     [InlineData("\"protection\": \"quick fuse 2 A\"", "\"protection\": ¶\"quik fuse 2 A\"", "$.boxes[1].outputList[0].protection", "there is no protective device named 'quik fuse 2 A'; did you mean 'quick fuse 2 A'?")]
     [InlineData("\"claimedClass\": \"Class 2\"", "\"claimedClass\": ¶\"class 3\"", "$.boxes[0].claimedClass", "a power-limit class")]
     [InlineData("\"claimedClass\": \"limited power source (IEC 60950-1)\"", "\"claimedClass\": ¶\"limited power source (IEC 60950)\"", "$.boxes[2].claimedClass", "did you mean 'limited power source (IEC 60950-1)'?")]
-    [InlineData("\"name\": \"odd box\"", "\"name\": \"odd box\", \"claimedClass\": ¶\"Class 2\"", "$.boxes[1].claimedClass", "outputs that are listed claim it one by one")]
+    [InlineData("\"name\": \"odd box\"", "\"name\": \"odd box\", \"claimedClass\": ¶\"Class 2\"", "$.boxes[1].claimedClass", "with outputList, write claimedClass in each output, not in the box")]
     [InlineData("\"leadProtection\": \"none\"", "\"leadProtection\": ¶\"None\"", "$.boxes[2].leadProtection", "did you mean 'none'?")]
     [InlineData("\"name\": \"resettable 0.75 A\"", "\"name\": ¶\"none\"", "$.protectiveDevices[1].name", "the name 'none' is used twice", "$.boxes[3].leadProtection")]
     [InlineData("\"outputs\": 16", "\"outputs\": 18, \"leadProtection\": ¶\"none\"", "$.boxes[0].leadProtection", "only one of these can be given")]

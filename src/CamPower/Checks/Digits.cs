@@ -1,3 +1,4 @@
+using System;
 using System.Globalization;
 
 namespace CamPower.Checks;
@@ -10,13 +11,13 @@ internal static class Digits
     /// <summary>The number in the invariant culture, with more decimals where it would read like the limit.</summary>
     /// <param name="value">The number.</param>
     /// <param name="limit">The limit that it is compared with.</param>
-    /// <param name="format">Format with the fewest decimals.</param>
+    /// <param name="format">Format with the fewest decimals: "0", or "0." and zeros or number signs.</param>
     /// <example>9.9996 against 10 is "9.9996", 9.2 against 10 is "9.20".</example>
     internal static string Of(double value, double limit, string format = "0.00")
     {
-        for (int more = 0; more < Most && Text(value, format) == Text(limit, format); more++)
+        for (int more = 0; more < Most && string.Equals(Text(value, format), Text(limit, format), StringComparison.Ordinal); more++)
         {
-            format += format.IndexOf('.') >= 0 ? format[format.Length - 1] : ".0";
+            format += format.Length == 1 ? ".0" : format.Substring(format.Length - 1);
         }
 
         return Text(value, format);

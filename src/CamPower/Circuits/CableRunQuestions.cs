@@ -293,14 +293,14 @@ public static class CableRunQuestions
             explain: answer => RunLimitDerivation.OfTemperature(question, answer));
     }
 
-    /// <summary>The closed form of the largest power, before rounding and the ends of the range. [W]</summary>
+    /// <summary>The closed form of the largest power, before rounding and the ends of the range; NaN where no power is left. [W]</summary>
     internal static double MostWattsOf(RunQuestion question, double ohms)
     {
-        if (question.SourceIsTooLow) return -1;
+        if (question.SourceIsTooLow) return double.NaN;
         if (ohms == 0) return double.PositiveInfinity;
         double volts = Math.Max(question.AcceptedVolts, RunLimitKernel.CollapseVoltsByPower(question.SourceVolts, ohms, question.Load));
         bool currentLeavesTooLittle = Exact.MinusProduct(question.SourceVolts, ohms, question.Load.Amperes) < volts;
-        return currentLeavesTooLittle ? -1 : RunLimitKernel.WattsAt(question.SourceVolts, ohms, volts, question.Load);
+        return currentLeavesTooLittle ? double.NaN : RunLimitKernel.WattsAt(question.SourceVolts, ohms, volts, question.Load);
     }
 
     private static RunAnswer<Area> SmallestArea(RunQuestion question)

@@ -6,17 +6,16 @@ namespace CamPower.Circuits;
 
 /// <summary>Looks for the operating point of a network, and keeps the last one found as the place to go on from.</summary>
 /// <remarks>
-/// <para>The operating point is the end of the solution branch that starts at zero load. Newton's method from the
-/// voltages without load finds it; where its failure proves nothing, the loads are raised from zero in steps that
-/// halve until they succeed or are nothing.</para>
-/// <para>A source that cannot sink current contradicts itself where it delivers less than nothing, or is blocked with
-/// more voltage than its terminals. Where all share one return the voltages without load lie above every solution.
-/// Loads replaced by their tangents draw less than they do, so a step that lets the sources switch, and the loads not,
-/// stays above the highest solution and comes down to it. Within a step more current of a source only raises voltages:
-/// from all sources delivering, switching those that contradict themselves ends. Elsewhere the one added first
-/// switches first. Sources: <see cref="Sources.MonotoneNewton"/>, <see cref="Sources.LeastIndexPivoting"/>.</para>
-/// <para>With several sources the branch from zero load may end, and the voltages jump to a lower one, before the load
-/// is reached. Where other sources deliver than without load, the branch is followed to see.</para>
+/// <para>The operating point is the end of the solution branch that starts at zero load. The search has three steps. First: Newton's
+/// method from the voltages without load (<see cref="Sources.MonotoneNewton"/>). Second, where that fails and the failure proves nothing:
+/// the loads rise from zero in steps, and each step is halved until it succeeds or is too small. Third, with several sources: those that
+/// contradict themselves are switched. A source that cannot sink current contradicts itself where it delivers a negative current, or is
+/// blocked although its voltage is above that of its terminals.</para>
+/// <para>Switching ends: the voltages without load are above every solution where all sources share one return, loads replaced by their
+/// tangents draw less than they do, and more current of a source only raises voltages. Elsewhere the source that was added first switches
+/// first (<see cref="Sources.LeastIndexPivoting"/>).</para>
+/// <para>With several sources the branch from zero load may end before the load is reached, and the voltages jump to a lower branch. Where
+/// other sources deliver than without load, the branch is followed to find out.</para>
 /// </remarks>
 internal sealed class OperatingPointSearch
 {
@@ -73,22 +72,21 @@ internal sealed class OperatingPointSearch
     /// <summary>Whether the operating point lies on another branch than the one that starts without load.</summary>
     internal bool IsReachedByJump { get; private set; }
 
-    private Point Here
-    {
-        get => new(_plan, _solver, (bool[])_blocked.Clone(), (double[])_volts.Clone(), Loads);
-        set => (_plan, _solver, _blocked, _volts, Loads) =
-            (value.Plan, value.Solver, (bool[])value.Blocked.Clone(), (double[])value.Volts.Clone(), value.Loads);
-    }
+    private Point Snapshot() => new(_plan, _solver, (bool[])_blocked.Clone(), (double[])_volts.Clone(), Loads);
+
+    private void GoBackTo(Point point) => (_plan, _solver, _blocked, _volts, Loads) =
+        (point.Plan, point.Solver, (bool[])point.Blocked.Clone(), (double[])point.Volts.Clone(), point.Loads);
 
     /// <summary>Looks for the operating point: on the branch from zero load where that reaches the load, otherwise the highest.</summary>
     internal bool TryOperate()
     {
         if (!TryFind(1)) return false;
         if (!SourcesMaySwitch || _blocked.SequenceEqual(_open!.Value.Blocked) || IsStableWithoutLoad()) return true;
-        Point found = Here;
+        Point found = Snapshot();
         if (TryFind(0) && SolutionBranch.End(this, 0, upTo: 1) >= 1) return true;
-        Here = found;
-        return IsReachedByJump = true;
+        GoBackTo(found);
+        IsReachedByJump = true;
+        return true;
     }
 
     /// <summary>Looks for the highest operating point from nothing, with the constant-power components scaled.</summary>
@@ -135,9 +133,9 @@ internal sealed class OperatingPointSearch
     // What an attempt that fails has done to the point last found is undone.
     private bool TryOrStay(Func<bool> attempt)
     {
-        Point start = Here;
+        Point start = Snapshot();
         if (attempt()) return true;
-        Here = start;
+        GoBackTo(start);
         return false;
     }
 
@@ -165,14 +163,14 @@ internal sealed class OperatingPointSearch
     {
         if (_open is Point open)
         {
-            Here = open;
+            GoBackTo(open);
             return true;
         }
 
         Deliver();
         Loads = NewLoads(0, 0);
         if (!TrySettle(fresh: true, loaded: false)) return false;
-        _open = Here;
+        _open = Snapshot();
         return true;
     }
 

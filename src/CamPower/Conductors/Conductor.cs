@@ -83,8 +83,7 @@ public sealed class Conductor
     /// aluminum and copper-clad aluminum of 12 and 10 AWG: 15 and 25 A, of 14 AWG 10 A (from memory). For 22 and 20 AWG copper 5 A, from a
     /// chart for aircraft (<see cref="Sources.AircraftProtectors"/>). A gauge between two rows has what the smaller one has. Other
     /// materials, other series than the American wire gauge and Class 2 circuits are not bound by it.
-    /// <para>It is the last word only together with what the conductor carries (<see cref="InstallationMethod.Ampacity"/>), and the local
-    /// code is the last word on both.</para>
+    /// <para>Check the ampacity too (<see cref="InstallationMethod.Ampacity"/>). The local code decides.</para>
     /// </remarks>
     /// <example><code>ElectricCurrent? fuse = wire.NecLargestProtection;   // 7 A for 18 AWG copper</code></example>
     public ElectricCurrent? NecLargestProtection => Amperes(SmallConductors.ProtectionAmperes(this));

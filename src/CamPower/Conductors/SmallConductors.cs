@@ -12,8 +12,8 @@ namespace CamPower.Conductors;
 /// alone, from memory); smaller ones have no row, and at most what copper has. Building codes know nothing smaller; for 22 and 20 AWG
 /// copper the fuses of a chart for aircraft are used, 5 A both (<see cref="Sources.AircraftProtectors"/>). A gauge between two rows has
 /// what the smaller one has. It limits the protective device and the continuous load. It does not bind metric sizes, which go by a table of
-/// their own (<see cref="InstallationMethod.OnWall"/>), nor Class 2 circuits. It is the last word only together with what the conductor
-/// carries (<see cref="InstallationMethod.Ampacity"/>), and the local code is the last word on both.
+/// their own (<see cref="InstallationMethod.OnWall"/>), nor Class 2 circuits. Check the ampacity too
+/// (<see cref="InstallationMethod.Ampacity"/>). The local code decides.
 /// </remarks>
 internal static class SmallConductors
 {

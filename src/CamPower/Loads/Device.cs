@@ -27,7 +27,7 @@ public sealed class Device
     /// where it is not stated.</param>
     /// <exception cref="ArgumentNullException"><paramref name="name"/> or <paramref name="draw"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty, or neither input is given.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="kind"/> is none of those there are.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="kind"/> is not a defined value.</exception>
     public Device(string name, DeviceKind kind, Draw draw, VoltageRange? dcInput = null, VoltageRange? acInput = null,
         Starting? starting = null, Connector? connector = null, Inrush? inrush = null, Inrush? switchedInrush = null)
     {

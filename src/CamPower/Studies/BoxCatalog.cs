@@ -15,7 +15,7 @@ public static class BoxCatalog
 
     /// <summary>Typical 12 V DC boxes of 4, 8, 12 and 16 outputs, each output good for 1.1 A, with 1.25 A of supply an output: 5 A to 20
     /// A.</summary>
-    /// <remarks>Common practice, no source: the data sheet of the box at hand goes before it. Trimmed from 12 V to 14 V within 2 %, each
+    /// <remarks>Common practice, no source: if a data sheet says something else, use it. Trimmed from 12 V to 14 V within 2 %, each
     /// output behind a resettable fuse that holds its limit at 20 °C and less in warmer air, derated by the generic curve of enclosed
     /// supplies, with the efficiency and power factor of usual ones without power factor correction.</remarks>
     public static IReadOnlyList<DistributionBox> Generic { get; } =

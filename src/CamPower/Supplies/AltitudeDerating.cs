@@ -33,7 +33,7 @@ public sealed class AltitudeDerating
     }
 
     /// <summary>5 K for every 1000 m above 2000 m.</summary>
-    /// <remarks>Common practice, no source: the data sheet of the supply at hand goes before it.</remarks>
+    /// <remarks>Common practice, no source: if the data sheet says something else, use the data sheet.</remarks>
     public static AltitudeDerating Generic { get; } = new(
         Length.FromMeters(SupplyConstants.GenericAltitudeFrom.Value),
             TemperatureDelta.FromKelvins(SupplyConstants.GenericAltitudeRise.Value));

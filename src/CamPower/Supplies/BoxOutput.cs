@@ -14,8 +14,8 @@ public sealed class BoxOutput
     /// <param name="protection">What interrupts an overcurrent; <see cref="ProtectiveDevice.None"/> where there is nothing, null where
     /// it is not stated.</param>
     /// <param name="claimedClass">The power-limit class that its label or data sheet claims; null where it claims none.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or <paramref name="claimedClass"/> is none of those
-    /// there are.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or <paramref name="claimedClass"/> is not a defined
+    /// value.</exception>
     public BoxOutput(int number, ElectricCurrent limit, ProtectiveDevice? protection = null, PowerLimitClass? claimedClass = null)
     {
         Number = (int)Require.Within(number, 1, int.MaxValue, nameof(number), "");

@@ -38,7 +38,7 @@ public sealed class Derating
 
     /// <summary>A generic enclosed switch-mode supply: full rating from -20 °C to 50 °C, then 2.5 % less per kelvin, to 70 °C;
     /// <see cref="AltitudeDerating.Generic"/>.</summary>
-    /// <remarks>Common practice, no source: the data sheet of the supply at hand goes before it.</remarks>
+    /// <remarks>Common practice, no source: if the data sheet says something else, use the data sheet.</remarks>
     public static Derating GenericEnclosed { get; } = new(
         new ShareCurve<Temperature>(
             Point(SupplyConstants.GenericFrom, 100),

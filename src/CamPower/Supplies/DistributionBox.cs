@@ -129,7 +129,7 @@ public sealed class DistributionBox
     /// <param name="claimedClass">The power-limit class that its label claims; null where it claims none.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="claimedClass"/> is none of those there are.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="claimedClass"/> is not a defined value.</exception>
     public static DistributionBox Adapter(string name, Supply supply, ProtectiveDevice? protection = null,
         PowerLimitClass? claimedClass = null) => new(
         name, supply, [new BoxOutput(1, Require.NotNull(supply, nameof(supply)).Output.RatedCurrent, protection, claimedClass)],

@@ -10,11 +10,12 @@ namespace CamPower;
 /// Immutable. A class is a listing of a product that was tested, single faults inside it included: numbers never prove it. The supply
 /// counts at the top of its trim and with its tolerance, in overload as its data sheet says; a fuse is bypassed, since the tables limit
 /// what flows until it opens. An electronic limit counts (<see cref="Sources.LimitedPowerRegulating"/>). The class also requires that it
-/// still limits after one fault inside it. Numbers cannot show this. An output is of a class if it meets either of its two tables, and of a
-/// limited power source whose standard is not stated if it meets a table of either standard; the second needs an overcurrent device that
-/// does not reset by itself (<see cref="Sources.LimitedPowerDevices"/>, taken to hold for Class 2 as well). Alternating voltage is taken as
-/// a sine. Where a value is not stated, the verdict is unknown. Sources: <see cref="Sources.LimitedPower"/>,
-/// <see cref="Sources.LimitedPowerIec62368"/>, <see cref="Sources.Class2"/>, and those from memory beside them.
+/// still limits after one fault inside it. Numbers cannot show this. Each class has two tables, and an output meets the class when it meets
+/// one of them. If the label names no standard, a table of either standard is enough. The table of sources that are not inherently limited
+/// requires an overcurrent device that does not reset by itself (<see cref="Sources.LimitedPowerDevices"/>, also used for Class 2).
+/// Alternating voltage is taken as a sine. Where a value is not stated, the verdict is unknown. Sources:
+/// <see cref="Sources.LimitedPower"/>, <see cref="Sources.LimitedPowerIec62368"/>, <see cref="Sources.Class2"/>, and those from memory
+/// beside them.
 /// <para>Wiring rules lean on these classes. Local codes and the listing on the product go before any number here.</para>
 /// </remarks>
 /// <example>

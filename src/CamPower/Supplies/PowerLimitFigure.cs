@@ -71,7 +71,8 @@ public sealed class PowerLimitFigure
     private int Decimals()
     {
         int decimals = Quantity == PowerLimitQuantity.ApparentPower ? 1 : 2;
-        while (decimals < 9 && Verdict == PowerLimitVerdict.Exceeds && Text(Least, decimals) == Text(Limit, decimals)) decimals++;
+        if (Verdict != PowerLimitVerdict.Exceeds) return decimals;
+        while (decimals < 9 && string.Equals(Text(Least, decimals), Text(Limit, decimals), StringComparison.Ordinal)) decimals++;
         return decimals;
     }
 

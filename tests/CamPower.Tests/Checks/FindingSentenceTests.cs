@@ -52,6 +52,18 @@ public class FindingSentenceTests
         Assert.DoesNotContain("at least", Single(Rules.SupplyAboveDeratedRating, site).Message, StringComparison.Ordinal);
     }
 
+    // 12 V, whatever is done to the cable, for a camera of 21.6 V and more: not a matter of trim.
+    [Fact]
+    public void ASupplyOfAnotherVoltageClass_IsCalledTheWrongOne()
+    {
+        Finding low = Single(Rules.Undervoltage, Star(Box(Dc(12)), [Day], (0.1, Camera(Amperes(0.1), Range(21.6, 26.4)))));
+        Assert.EndsWith(" box gives 12 V: it is the wrong supply for this device.", low.Message, StringComparison.Ordinal);
+        Assert.Equal("Connect the device to a supply of its rated voltage.", low.Remedy);
+        Finding cable = Single(Rules.Undervoltage, Star(Box(Dc(12)), [Day], (20, Camera(Amperes(0.1), Range(11, 13)))));
+        Assert.DoesNotContain("wrong supply", cable.Message, StringComparison.Ordinal);
+        Assert.Equal(Rules.Undervoltage.Remedy, cable.Remedy);
+    }
+
     [Theory]
     [InlineData(1, "The ground-loop hum on 1 video shield is unknown. Not in the site file: ripple of box.")]
     [InlineData(2, "The ground-loop hum on 2 video shields is unknown. Not in the site file: ripple of box.")]
