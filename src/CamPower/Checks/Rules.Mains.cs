@@ -44,6 +44,44 @@ public static partial class Rules
                 leakage.Value, leakage.IsViolated ? leakage.Limit : leakage.PolicyLimit,
                 severity: leakage.IsViolated ? Severity.Failure : null));
 
+    /// <summary>The boxes of an uninterruptible supply take more than it is rated for.</summary>
+    public static Rule UninterruptibleSupplyOverloaded { get; } = new SimpleRule("uninterruptible-supply-overloaded", Severity.Failure,
+        "The boxes of an uninterruptible supply take more power, apparent power or peak current than it gives.",
+        "Use a larger uninterruptible supply, or plug fewer boxes into it.",
+        Sources.PowerFactor, (rule, evidence) =>
+            from standby in evidence.Uninterruptible
+            from finding in Rule.Worst(
+                from c in standby.InConditions
+                where c.IsOverloaded
+                orderby c.KnownWatts descending
+                let judged = new[] { (Of: c.OfPower, Unit: "W"), (Of: c.OfApparentPower, Unit: "VA"), (Of: c.OfPeak, Unit: "A of peak") }
+                    .First(j => j.Of.IsViolated)
+                select rule.Find(Subject.Of(standby.Supply),
+                    Invariant($"Its boxes take {NumberOf(judged.Of.Value!):0.##} {judged.Unit} in \"{c.Condition}\"; ") +
+                    Invariant($"it gives {NumberOf(judged.Of.Limit!):0.##} {judged.Unit}."),
+                    judged.Of.Value, judged.Of.Limit, c.Condition))
+            select finding);
+
+    /// <summary>An uninterruptible supply does not carry its boxes as long as wanted.</summary>
+    /// <remarks>A Caution where only its new battery does.</remarks>
+    public static Rule UninterruptibleRuntimeTooShort { get; } = new SimpleRule("uninterruptible-runtime-too-short", Severity.Failure,
+        "An uninterruptible supply does not carry its boxes for the time wanted, or does so with a new battery only.",
+        "Use an uninterruptible supply with a longer runtime, or plug fewer boxes into it. Replace its battery in time.",
+        Sources.Ieee485Aging, yieldsTo: ["uninterruptible-supply-overloaded"], check: (rule, evidence) =>
+            from standby in evidence.Uninterruptible
+            from finding in Rule.Worst(
+                from c in standby.InConditions
+                where c.Lasts.IsThin || c.Lasts.IsViolated
+                orderby c.KnownWatts descending
+                let minutes = ((Duration)c.Lasts.Value!).Minutes
+                let wanted = ((Duration)(c.Lasts.IsViolated ? c.Lasts.Limit : c.Lasts.PolicyLimit)!).Minutes
+                select rule.Find(Subject.Of(standby.Supply),
+                    Invariant($"At {c.KnownWatts:0.#} W it runs {(c.Lasts.IsViolated ? "at most" : "at least")} {minutes:0.#} min in ") +
+                    Invariant($"\"{c.Condition}\"; wanted {wanted:0.#} min{(c.Lasts.IsViolated ? "" : " with a new battery")}."),
+                    c.Lasts.Value, c.Lasts.IsViolated ? c.Lasts.Limit : c.Lasts.PolicyLimit, c.Condition,
+                    c.Lasts.IsViolated ? null : Severity.Caution))
+            select finding);
+
     private static Finding Trips(Rule rule, BreakerAssessment breaker, StartTogether start, string how)
     {
         CircuitBreaker device = breaker.Breaker;

@@ -20,7 +20,10 @@ public partial class PublicTypesTests
 
     // What came with the mains side.
     private static readonly string[] OfMains =
-        ["CircuitBreaker", "BreakerAssessment", "StartTogether", "EnergyPrice", "EnergyAssessment", "EnergyInCondition"];
+    [
+        "CircuitBreaker", "BreakerAssessment", "StartTogether", "EnergyPrice", "EnergyAssessment", "EnergyInCondition",
+        "UninterruptibleSupply", "RuntimePoint", "UninterruptibleAssessment", "UninterruptibleInCondition",
+    ];
 
     // What is made from the code names everything, and shows nothing.
     private static readonly string[] MadeFromTheCode = ["docs/sources.md", "docs/rules.md"];
