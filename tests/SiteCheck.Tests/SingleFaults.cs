@@ -9,6 +9,7 @@ namespace SiteCheck.Tests;
 /// 2 % for the lay of stranded ones, 0.00393 per kelvin, and 50 mΩ of the yard box's electronic limits. Each is certain to carry 1.26 A and to open above 1.54 A. A generic resettable
 /// fuse of 1.10 A holds 0.935 A at the 35 °C of the night (docs/sources.md: its curve). The dock camera takes 22 W, 1.97 A, in a night with motion, and 2.15 A at a cold start; its
 /// adapter holds 3.6 A.
+/// The adapters have no protective device: 1.4 A of the office's at 74 V, or 9 A of the dock's at 12 V, may heat a poor contact, and a second camera behind one goes dark with the first.
 /// A row is "rule: about".
 /// </remarks>
 internal static class SingleFaults
@@ -76,7 +77,7 @@ internal static class SingleFaults
             devices/office/model = "mast camera"
             boxes/office adapter/supply/nominal = "72 V"
             """,
-            "voltage-above-accessible: office adapter"),
+            "voltage-above-accessible: office adapter", "short-may-not-be-interrupted: office adapter output 1"),
 
         // 125 V and 3 % are 128.75 V.
         new("125 V, for a camera that wants them",
@@ -85,7 +86,7 @@ internal static class SingleFaults
             devices/office/model = "mast camera"
             boxes/office adapter/supply/nominal = "125 V"
             """,
-            "voltage-above-extra-low: office adapter"),
+            "voltage-above-extra-low: office adapter", "short-may-not-be-interrupted: office adapter output 1"),
         new("a 24 V adapter on a 12 V camera", """boxes/office adapter/supply/nominal = "24 V" """, "supply-voltage-too-high: office"),
         new("two outputs joined for more current",
             """ties = [{ "one": { "box": "yard box", "output": 15 }, "other": { "box": "yard box", "output": 16 } }]""", "outputs-tied-together: yard box output 15"),
@@ -147,7 +148,7 @@ internal static class SingleFaults
             boxes/dock adapter/supply/overload = { "constantCurrent": "9 A" }
             boxes/dock adapter/claimedClass = "limited power source"
             """,
-            "power-limit-exceeded: dock adapter output 1"),
+            "power-limit-exceeded: dock adapter output 1", "short-may-not-be-interrupted: dock adapter output 1"),
 
         // 1.54 A at 13.13 V are 20 VA.
         new("a claim that electronic limits keep", """boxes/yard box/claimedClass = "limited power source" """),
@@ -276,7 +277,7 @@ internal static class SingleFaults
 
         // 0.31 A and 8.8 W at 11.4 V.
         new("a second camera on a small adapter", """devices/+ = { "name": "hall", "model": "infrared dome", "at": "office" }""",
-            "split-adapter-beyond-rating: office adapter", "faults-unknown: Ternfield boatyard"),
+            "split-adapter-beyond-rating: office adapter", "faults-unknown: Ternfield boatyard", "short-may-not-be-interrupted: office adapter output 1"),
 
         // 0.86 A over half of 0.797 Ω lift the negative by 0.30 V, and 5 % of it is ripple: 15 mV.
         new("a supply that ripples, and a camera whose shield is grounded",
@@ -310,7 +311,7 @@ internal static class SingleFaults
             devices/office/model = "plain dome"
             devices/+ = { "name": "hall", "model": "dome with large capacitors", "at": "office" }
             """,
-            "inrush-below-drop-out: office"),
+            "inrush-below-drop-out: office", "short-may-not-be-interrupted: office adapter output 1"),
         new("a supply that is rated from 40 °C on",
             """boxes/office adapter/supply/derating = { "ambient": [{ "at": "40 C", "share": "100 %" }, { "at": "70 C", "share": "100 %" }] }""",
             "supply-too-cold: office adapter"),

@@ -182,6 +182,10 @@ public static class Sources
     public static Citation MarginPolicy { get; } = new(
         "Default policy of this package, no source", CitationKind.CommonPractice, null, "2 % of the lowest accepted voltage; set your own");
 
+    /// <summary>How exactly a supply is set by hand.</summary>
+    public static Citation SetPointPractice { get; } = new(
+        "Common practice: a handheld meter on DC volts, no source", CitationKind.CommonPractice, null, "0.5 % of the reading");
+
     /// <summary>How much voltage at mains frequency a video shield may carry.</summary>
     public static Citation HumPolicy { get; } = new(
         "Default policy of this package, no source", CitationKind.CommonPractice, null, "10 mV RMS along the shield; set your own");
@@ -454,7 +458,8 @@ public static class Sources
 
     /// <summary>The straight line through two points of a convex curve.</summary>
     public static Citation UnregulatedLine { get; } = new(
-        "Definition of a convex curve: between two of its points it is nowhere above their chord", CitationKind.Textbook);
+        "Rockafellar, Convex Analysis", CitationKind.FromMemory, "1970",
+            "theorem 4.1: between two of its points a convex curve is nowhere above their chord");
 
     /// <summary>A rectifier that charges a large capacitor through a resistance.</summary>
     public static Citation CapacitorInput { get; } = new(
@@ -660,4 +665,34 @@ public static class Sources
     public static Citation LithiumIronPhosphateBattery { get; } = new(
         "Common practice, no source", CitationKind.FromMemory, null,
         "lithium iron phosphate: 3.2 V to 3.3 V a cell over most of the charge, end 2.5 V, no charging below 0 °C");
+
+    /// <summary>Forward voltage of a silicon rectifier.</summary>
+    public static Citation SiliconRectifier { get; } = new(
+        "Data sheets of 1 A silicon rectifiers", CitationKind.FromMemory, null,
+            "0.93 V at 1 A, 0.7 V at 50 mA: exponential with an emission coefficient of 1.9 and 30 mΩ");
+
+    /// <summary>Diameters of round copper wire.</summary>
+    public static Citation WireDiameter { get; } = new(
+        "ASTM B258, standard nominal diameters of AWG round wire; ASTM B3, soft or annealed copper wire", CitationKind.FromMemory, null,
+        "diameter within 1 % of the nominal one, so resistance within 2 %");
+
+    /// <summary>Standard uncertainty of a range.</summary>
+    public static Citation UncertaintyGuide { get; } = new(
+        "JCGM 100, Evaluation of measurement data: guide to the expression of uncertainty in measurement", CitationKind.FromMemory, "2008",
+        "4.3.7 rectangular, half width over √3; 4.3.9 triangular, half width over √6; 5.1.2 combination");
+
+    /// <summary>The inverse of the normal distribution.</summary>
+    public static Citation NormalQuantile { get; } = new(
+        "M. J. Wichura, Algorithm AS 241: the percentage points of the normal distribution, Applied Statistics 37", CitationKind.FromMemory,
+        "1988", "PPND16");
+
+    /// <summary>A generator of random numbers that is a function of a counter.</summary>
+    public static Citation CounterGenerator { get; } = new(
+        "J. K. Salmon and others, Parallel random numbers: as easy as 1, 2, 3, SC11", CitationKind.FromMemory, "2011", "Philox4x32-10");
+
+    /// <summary>What the user of the library states.</summary>
+    public static Citation StatedByUser { get; } = new("Stated by the user", CitationKind.Declared);
+
+    /// <summary>What the site states of one of its parts.</summary>
+    public static Citation StatedBySite { get; } = new("Stated by the site", CitationKind.Declared);
 }

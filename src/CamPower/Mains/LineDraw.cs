@@ -84,7 +84,8 @@ public sealed class LineDraw
         ? FormattableString.Invariant($"{Box}: {amperes:0.000} A, {Watts!.Value:0.0} W")
         : $"{Box}: current unknown; not stated: {Missing}";
 
-    private string Missing =>
+    /// <summary>What is not stated of its supply, in words.</summary>
+    internal string Missing =>
         string.Join(" and ", new[] { _efficiency is null ? "efficiency" : null, _powerFactor is null ? "power factor" : null }
         .Where(part => part is not null)) + " at its load";
 

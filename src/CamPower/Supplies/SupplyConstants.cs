@@ -19,6 +19,10 @@ internal static class SupplyConstants
     internal static CitedValue GenericShareAtHighest { get; } =
         new("Share of its rating that a generic enclosed supply keeps at its highest ambient", 50, "%", Sources.GenericDerating);
 
+    /// <summary>Uncertainty of a set point that is trimmed by hand, in percent of it. [%]</summary>
+    internal static CitedValue SetPointUncertainty { get; } =
+        new("Uncertainty of a set point that is trimmed by hand", 0.5, "%", Sources.SetPointPractice);
+
     /// <summary>Emissivity of paint and powder coats of every color. [1]</summary>
     internal static CitedValue PaintEmissivity { get; } =
         new("Emissivity of painted sheet steel", 0.9, "1", Sources.PaintEmissivity);

@@ -49,7 +49,7 @@ internal static class RuleCases
         new("overvoltage-at-no-load", Severity.Caution, LightLoad(13.2 - Hair), LightLoad(13.2 + Hair), "camera 1", 13.2, 13.2 - Hair),
 
         // 12 V at 5 A are the 60 VA that an inherently limited source of 12 V may give: 5 VA a volt, IEC 60950-1 Table 2B.
-        new("power-limit-exceeded", Severity.Danger, Limited(5 + Hair), Limited(5), "box output 1", 60 + (12 * Hair), 60, "VA"),
+        new("power-limit-exceeded", Severity.Failure, Limited(5 + Hair), Limited(5), "box output 1", 60 + (12 * Hair), 60, "VA"),
         new("reversed-polarity", Severity.Danger, Polarized(leadsReversed: true), Polarized(leadsReversed: false), "camera 1"),
 
         // IEC 61140: 120 V DC; 80 V and 50 % are that. IEC 60335-1, 3.4.2: 60 V DC; 40 V and 50 % are that.
@@ -104,7 +104,7 @@ internal static class RuleCases
         new("receptacle-voltage-outside-supply-range", Severity.Danger, OnLine(120 - Hair), OnLine(120), "box", 120, 120 - Hair, Condition: "day"),
 
         // 12 V and 5 A at 85 % and a power factor of 0.95 take 0.6192 A at 120 V; 80 % of the rating may be plugged in.
-        new("receptacle-overloaded", Severity.Danger, Receptacles.Plugged(5, Receptacles.Sheet(), (HalfDraw / 0.8) - Hair), Receptacles.Plugged(5, Receptacles.Sheet(), (HalfDraw / 0.8) + Hair),
+        new("receptacle-overloaded", Severity.Failure, Receptacles.Plugged(5, Receptacles.Sheet(), (HalfDraw / 0.8) - Hair), Receptacles.Plugged(5, Receptacles.Sheet(), (HalfDraw / 0.8) + Hair),
             "receptacle", HalfDraw, HalfDraw - (0.8 * Hair), "A", "day"),
         new("ground-loop-hum-unknown", Severity.Note, Hum(null), Hum(0), "returns"),
         new("receptacle-load-unknown", Severity.Note, Receptacles.Plugged(1, Dc().WithEfficiency(0.9)), Receptacles.Plugged(1, Receptacles.Sheet()), "receptacle", Condition: "day"),

@@ -25,6 +25,21 @@ public partial class PublicTypesTests
         "UninterruptibleSupply", "RuntimePoint", "UninterruptibleAssessment", "UninterruptibleInCondition",
     ];
 
+    // What came with tolerances and commissioning.
+    private static readonly string[] OfCommissioning =
+    [
+        "SiteTolerance", "UncertainQuantity", "UncertaintyShape", "UncertainRange", "UncertainValue", "UncertaintyShare", "ProbabilityEstimate",
+        "ToleranceStudy", "Meter", "MeterRange", "ReadingKind", "ReadingState", "ReadingPoint", "MeterReading", "ExpectedReading",
+        "ReadingVerdict", "CommissioningSheet", "JudgedReading", "CommissioningRecord",
+    ];
+
+    private static IEnumerable<string> Named =>
+    [
+        .. OfBatteries,
+        .. OfMains,
+        .. OfCommissioning,
+    ];
+
     // What is made from the code names everything, and shows nothing.
     private static readonly string[] MadeFromTheCode = ["docs/sources.md", "docs/rules.md"];
 
@@ -33,8 +48,8 @@ public partial class PublicTypesTests
     [Fact]
     public void PublicTypes_AreAtMost150AndThoseThatAreNamed()
     {
-        Assert.Empty(OfBatteries.Concat(OfMains).Except(Public));
-        Assert.InRange(Public.Except(OfBatteries).Except(OfMains).Count(), 1, Most);
+        Assert.Empty(Named.Except(Public));
+        Assert.InRange(Public.Except(Named).Count(), 1, Most);
     }
 
     [Fact]
