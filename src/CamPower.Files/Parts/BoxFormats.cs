@@ -47,12 +47,15 @@ internal static class BoxFormats
         var power = o.Required("power", "The power that it is rated for.", Quantities.Power, x => x.Power);
         var runtimes = o.Required("runtimes", "How long it runs with a new battery: points in rising load and falling time.",
             new ListFormat<RuntimePoint>(Runtime, "there must be at least one runtime"), x => x.Runtimes)
-            .Else([new RuntimePoint(UnitsNet.Power.FromWatts(1), StandIn.LongTime)]);
+            .Else(StandIn.Runtimes);
         var crest = o.Optional("crestFactor", "The largest peak over the RMS current that it gives at its rating.", Quantities.Plain,
             x => x.CrestFactor);
         var backupTime = o.Optional("backupTime", "How long it must carry its boxes; left out where no time is wanted.",
             Quantities.Duration, x => x.BackupTime);
-        return at => new UninterruptibleSupply(name[at], apparent[at], power[at], runtimes[at], crest[at], backupTime[at]);
+
+        // The stand-in of a point that is wrong need not be in order with the others.
+        return at => new UninterruptibleSupply(name[at], apparent[at], power[at], at[runtimes].HasError ? StandIn.Runtimes : runtimes[at],
+            crest[at], backupTime[at]);
     });
 
     /// <summary>The uninterruptible supplies before receptacles.</summary>
