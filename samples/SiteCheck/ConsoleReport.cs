@@ -101,6 +101,7 @@ internal sealed class ConsoleReport(SiteReport report, Evidence evidence, int wi
     private void WriteMains(Page page)
     {
         foreach (BreakerAssessment breaker in evidence.Breakers) page.Text(breaker.ToString(), indent: 2);
+        foreach (UninterruptibleAssessment standby in evidence.Uninterruptible) page.Text(standby.ToString(), indent: 2);
         if (report.Assessment.Site.Conditions.Any(c => c.HoursAYear is not null)) page.Text(evidence.Energy.ToString(), indent: 2);
     }
 

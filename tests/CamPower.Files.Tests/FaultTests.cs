@@ -51,6 +51,13 @@ public class FaultTests
     [InlineData("\"junction\": \"gate\"", "\"junction\": ¶\"gat\"", "$.boxes[5].feed.junction", "no run ends at a junction named gat; did you mean 'gate'?")]
     [InlineData("\"junction\": \"gate\"", "\"junction\": ¶\"\"", "$.boxes[5].feed.junction", "a name must not be empty")]
     [InlineData("\"dropOut\": \"8.2 V\"", "\"dropOut\": ¶\"8.7 V\"", "$.boxes[5].feed.starting.dropOut", "dropOut must be not above the turn-on voltage of 8.6 V")]
+    // Uninterruptible supplies.
+    [InlineData("\"apparentPower\": \"600 VA\"", "\"apparentPower\": ¶\"600 W\"", "$.uninterruptibleSupplies[0].apparentPower", "has the wrong unit: an apparent power is written in VA or kVA")]
+    [InlineData("\"apparentPower\": \"600 VA\"", "\"apparentPower\": ¶\"0 VA\"", "$.uninterruptibleSupplies[0].apparentPower", "apparentPower must be above 0 VA")]
+    [InlineData("\"crestFactor\": 3", "\"crestFactor\": ¶0.5", "$.uninterruptibleSupplies[0].crestFactor", "crestFactor must be from 1 to 100, but is 0.5")]
+    [InlineData("\"crestFactor\": 2.6", "\"crestFactor\": ¶0.5", "$.boxes[0].supply.input.crestFactor", "crestFactor must be from 1 to 100, but is 0.5")]
+    [InlineData("\"runtimes\": [ { \"load\": \"100 W\"", "\"runtimes\": ¶[ { \"load\": \"400 W\"", "$.uninterruptibleSupplies[0].runtimes", "in rising load and falling time")]
+    [InlineData("\"uninterruptible\": \"office unit\"", "\"uninterruptible\": ¶\"ofice unit\"", "$.receptacles[1].uninterruptible", "did you mean 'office unit'?")]
     // Batteries.
     [InlineData("\"capacity\": \"26 Ah\"", "\"capacity\": ¶\"26 A\"", "$.boxes[0].battery.capacity", "has the wrong unit: a charge is written in Ah or mAh")]
     [InlineData("\"capacity\": \"26 Ah\"", "\"capacity\": ¶\"0 Ah\"", "$.boxes[0].battery.capacity", "capacity must be above 0 Ah")]

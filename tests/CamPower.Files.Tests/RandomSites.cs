@@ -26,7 +26,8 @@ public static class RandomSites
             Device[] models = Many(1, 4, i => Model(Name("model", i)));
             Cabinet[] cabinets = [.. Many(0, 2, i => new Cabinet(Name("cabinet", i), Enclosure()))];
             CircuitBreaker[] breakers = Many(1, 3, i => Breaker(Name("breaker", i)));
-            Receptacle[] receptacles = Many(1, 3, i => new Receptacle(Name("receptacle", i), Volts(100, 240), Amperes(1, 30), Chance(0.5) ? Ratio.FromPercent(Number(50, 100)) : null, Chance(0.5) ? Pick(breakers) : null));
+            UninterruptibleSupply[] units = Many(1, 2, i => Unit(Name("unit", i)));
+            Receptacle[] receptacles = Many(1, 3, i => new Receptacle(Name("receptacle", i), Volts(100, 240), Amperes(1, 30), Chance(0.5) ? Ratio.FromPercent(Number(50, 100)) : null, Chance(0.5) ? Pick(breakers) : null, Chance(0.3) ? Pick(units) : null));
             DistributionBox[] boxes = Many(1, 3, i => Chance(0.4) ? Box(Name("box", i), cabinets).WithReceptacle(Pick(receptacles)) : Box(Name("box", i), cabinets));
             var runs = new List<SiteRun>();
             for (int i = 0, count = _random.Next(0, 7); i < count; i++)
@@ -299,8 +300,12 @@ public static class RandomSites
         {
             ElectricCurrent? inrush = Chance(0.5) ? Amperes(5, 60) : null;
             return new(Maybe(Range), inrush, Maybe(Loads), Maybe(Loads), inrush is not null && Chance(0.5) ? JouleIntegral.FromAmpereSquaredSeconds(Number(0.01, 50)) : null,
-                Chance(0.5) ? Amperes(5, 90) : null, Chance(0.5) ? Amperes(0, 0.01) : null, Chance(0.5) ? Power.FromMilliwatts(_random.Next(0, 5000)) : null);
+                Chance(0.5) ? Amperes(5, 90) : null, Chance(0.5) ? Amperes(0, 0.01) : null, Chance(0.5) ? Power.FromMilliwatts(_random.Next(0, 5000)) : null, Chance(0.5) ? Number(1, 4) : null);
         }
+
+        private UninterruptibleSupply Unit(string name) => new(name, ElectricApparentPower.From(Number(1, 3), ElectricApparentPowerUnit.Kilovoltampere), Power.FromWatts(_random.Next(100, 900)),
+            [new RuntimePoint(Power.FromWatts(_random.Next(1, 90)), Duration.FromMinutes(Number(20, 60))), new RuntimePoint(Power.FromWatts(_random.Next(100, 900)), Duration.FromMinutes(Number(1, 10)))],
+            Chance(0.5) ? Number(1, 5) : null, Chance(0.5) ? Duration.FromMinutes(Number(1, 30)) : null);
 
         private CircuitBreaker Breaker(string name) => _random.Next(3) switch
         {

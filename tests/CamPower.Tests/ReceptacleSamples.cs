@@ -12,10 +12,11 @@ internal static class ReceptacleSamples
         ReceptacleAssessment receptacle = Receptacles.Plugged(amperes: 2.5).Assess().StudyReceptacles()[0];
         BreakerAssessment breaker = Breakers.Together(Breakers.B16, 30.5);
         EnergyAssessment energy = Breakers.On(Breakers.B16).Assess().StudyEnergy();
+        UninterruptibleAssessment standby = UninterruptibleTests.Behind(UninterruptibleTests.Unit(), 2.5).Assess().StudyUninterruptible()[0];
         return
         [
             receptacle, receptacle.Receptacle, receptacle.Worst, receptacle.Worst.Draws[0], breaker, breaker.Breaker, breaker.Cold,
-            energy, energy.InConditions[0], new EnergyPrice(0.305, "EUR"),
+            energy, energy.InConditions[0], new EnergyPrice(0.305, "EUR"), standby, standby.Supply, standby.Supply.Runtimes[0], standby.Worst,
         ];
     }
 }

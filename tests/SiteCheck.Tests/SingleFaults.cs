@@ -33,6 +33,13 @@ internal static class SingleFaults
         boxes/yard box/battery = { "name": "nine cells", "cells": 9, "capacity": "40 Ah", "ratedOver": "5 h", "resistance": "12 mohm", "protection": "{{fuse}}", "backupTime": "{{backupTime}}", "chemistry": { "name": "nickel-cadmium", "source": "data sheet of the cells", "charge": [{ "charge": "0 %", "voltage": "1.15 V", "resistance": "150 %" }, { "charge": "100 %", "voltage": "1.4 V", "resistance": "100 %" }], "capacity": [{ "at": "-20 C", "share": "70 %" }, { "at": "25 C", "share": "100 %" }, { "at": "50 C", "share": "100 %" }], "resistance": [{ "at": "-20 C", "share": "200 %" }, { "at": "25 C", "share": "100 %" }, { "at": "50 C", "share": "100 %" }], "rateExponent": {{exponent}}, "cutOff": "1 V", "float": "{{floating}}", "floatPerKelvin": "0 V", "chargeFactor": 1.3, "coldestCharging": "{{coldest}}" } }
         """;
 
+    private static string Unit(string apparentPower, string power, string backupTime) => $$"""
+        uninterruptibleSupplies = [{ "name": "yard unit", "apparentPower": "{{apparentPower}}", "power": "{{power}}", "crestFactor": 3, "backupTime": "{{backupTime}}", "runtimes": [{ "load": "100 W", "runtime": "40 min" }, { "load": "400 W", "runtime": "30 min" }] }]
+        receptacles = [{ "name": "yard receptacle", "voltage": "120 V", "rating": "15 A", "uninterruptible": "yard unit" }]
+        boxes/yard box/receptacle = "yard receptacle"
+        boxes/yard box/supply/input/crestFactor = 1.5
+        """;
+
     private static string Breaker(string inrush, string warm, string leakage) => $$"""
         breakers = [{ "name": "dock breaker", "rating": "10 A", "type": "B", "residualCurrent": "30 mA" }]
         receptacles = [{ "name": "dock receptacle", "voltage": "120 V", "rating": "15 A", "breaker": "dock breaker" }]
@@ -339,6 +346,11 @@ internal static class SingleFaults
         new("an adapter that leaks a third of what the residual-current device is for", Breaker(inrush: "40 A", warm: "42 A", leakage: "10 mA"),
             "leakage-may-trip-residual-device: dock breaker"),
         new("an adapter on a breaker, all of it stated", Breaker(inrush: "40 A", warm: "42 A", leakage: "9 mA")),
+
+        // 9.26 A of 20 A at 13.13 V and 86.4 %: 141 W, 152 VA.
+        new("a unit that is too small for the yard box", Unit("140 VA", "400 W", "5 min"), "uninterruptible-supply-overloaded: yard unit"),
+        new("a unit that runs for less than wanted", Unit("500 VA", "400 W", "45 min"), "uninterruptible-runtime-too-short: yard unit"),
+        new("a unit with all that it needs", Unit("500 VA", "400 W", "20 min")),
 
         // Nothing runs from the second supply; it takes no more than its least loss, and the cabinet is large.
         new("24 V in the cabinet of a 12 V adapter",

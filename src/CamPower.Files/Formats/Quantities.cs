@@ -28,6 +28,10 @@ internal static class Quantities
     internal static QuantityFormat<Power, PowerUnit> Power { get; } = new("a power", UnitsNet.Power.From, UnitsNet.Power.FromWatts(1),
         new(PowerUnit.Watt, "W"), new(PowerUnit.Milliwatt, "mW"), new(PowerUnit.Kilowatt, "kW")) { IsDecimal = true };
 
+    internal static QuantityFormat<ElectricApparentPower, ElectricApparentPowerUnit> ApparentPower { get; } = new("an apparent power",
+        ElectricApparentPower.From, ElectricApparentPower.FromVoltamperes(1),
+        new(ElectricApparentPowerUnit.Voltampere, "VA"), new(ElectricApparentPowerUnit.Kilovoltampere, "kVA"));
+
     internal static QuantityFormat<Temperature, TemperatureUnit> Temperature { get; } = new(
         "a temperature", UnitsNet.Temperature.From, UnitsNet.Temperature.FromDegreesCelsius(20),
         new(TemperatureUnit.DegreeCelsius, "C", "\u00B0C"), new(TemperatureUnit.DegreeFahrenheit, "F", "\u00B0F"),

@@ -32,6 +32,36 @@ internal static class BoxFormats
     /// <summary>The breakers of the receptacles' circuits.</summary>
     internal static PartList<CircuitBreaker> Breakers { get; } = new("breaker", BreakerFormat, x => x.Name) { MayBeLeftOut = true };
 
+    private static readonly ObjectFormat<RuntimePoint> Runtime = new(o =>
+    {
+        var load = o.Required("load", "Power that it gives.", Quantities.Power, p => p.Load);
+        var runtime = o.Required("runtime", "How long it gives that power.", Quantities.Duration, p => p.Runtime);
+        return at => new RuntimePoint(load[at], runtime[at]);
+    });
+
+    private static readonly ObjectFormat<UninterruptibleSupply> UninterruptibleFormat = new(o =>
+    {
+        var name = o.Required("name", "The name by which receptacles refer to it.", Words.Name, x => x.Name);
+        var apparent = o.Required("apparentPower", "The apparent power that it is rated for.", Quantities.ApparentPower,
+            x => x.ApparentPower);
+        var power = o.Required("power", "The power that it is rated for.", Quantities.Power, x => x.Power);
+        var runtimes = o.Required("runtimes", "How long it runs with a new battery: points in rising load and falling time.",
+            new ListFormat<RuntimePoint>(Runtime, "there must be at least one runtime"), x => x.Runtimes)
+            .Else(StandIn.Runtimes);
+        var crest = o.Optional("crestFactor", "The largest peak over the RMS current that it gives at its rating.", Quantities.Plain,
+            x => x.CrestFactor);
+        var backupTime = o.Optional("backupTime", "How long it must carry its boxes; left out where no time is wanted.",
+            Quantities.Duration, x => x.BackupTime);
+
+        // The stand-in of a point that is wrong need not be in order with the others.
+        return at => new UninterruptibleSupply(name[at], apparent[at], power[at], at[runtimes].HasError ? StandIn.Runtimes : runtimes[at],
+            crest[at], backupTime[at]);
+    });
+
+    /// <summary>The uninterruptible supplies before receptacles.</summary>
+    internal static PartList<UninterruptibleSupply> Uninterruptibles { get; } =
+        new("uninterruptible supply", UninterruptibleFormat, x => x.Name) { MayBeLeftOut = true };
+
     private static readonly ObjectFormat<Receptacle> ReceptacleFormat = new(o =>
     {
         var name = o.Required("name", "The name by which boxes refer to it.", Words.Name, x => x.Name);
@@ -41,7 +71,9 @@ internal static class BoxFormats
             x => x.Share);
         var breaker = o.Optional("breaker", "Name of the breaker of its circuit; left out where it is not stated.", Breakers.Reference,
             x => x.Breaker);
-        return at => new Receptacle(name[at], voltage[at], rating[at], share[at], breaker[at]);
+        var uninterruptible = o.Optional("uninterruptible", "Name of the uninterruptible supply whose output it is.",
+            Uninterruptibles.Reference, x => x.Uninterruptible);
+        return at => new Receptacle(name[at], voltage[at], rating[at], share[at], breaker[at], uninterruptible[at]);
     });
 
     private static readonly ObjectFormat<BoxOutput> Output = new(o =>

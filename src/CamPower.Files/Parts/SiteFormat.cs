@@ -74,6 +74,8 @@ internal static class SiteFormat
         var conditions = o.Required("conditions", "The conditions that the site must survive; at least one.",
             new ListFormat<Condition>(ConditionFormats.Condition, "a site needs at least one condition"), c => c.Site.Conditions);
         o.Optional("breakers", "The breakers of the circuits of receptacles.", BoxFormats.Breakers, c => IfAny(c.Breakers));
+        o.Optional("uninterruptibleSupplies", "The uninterruptible supplies before receptacles.", BoxFormats.Uninterruptibles,
+            c => IfAny(c.Uninterruptibles));
         o.Optional("receptacles", "The receptacles that boxes are plugged into.", BoxFormats.Receptacles, c => IfAny(c.Receptacles));
         var boxes = o.Required("boxes", "The distribution boxes and adapters.", new ListFormat<DistributionBox>(BoxFormats.Box),
             c => c.Site.Boxes);
@@ -95,7 +97,7 @@ internal static class SiteFormat
                 ? other
                 : new Site(name[at], conditions[at], boxes[at], runs[at], devices[at], links[at], bonds[at], altitude[at], ties[at],
                     price[at]);
-            return new Content(site, [], [], [], [], [], [], [], []);
+            return new Content(site, [], [], [], [], [], [], [], [], []);
         };
     });
 
@@ -140,7 +142,8 @@ internal static class SiteFormat
     private sealed record Content(
         Site Site, IReadOnlyList<SiteRun> Runs, IReadOnlyList<SiteDevice> Devices, IReadOnlyList<Cable> Cables,
             IReadOnlyList<Device> Models, IReadOnlyList<ProtectiveDevice> ProtectiveDevices,
-        IReadOnlyList<Cabinet> Cabinets, IReadOnlyList<CircuitBreaker> Breakers, IReadOnlyList<Receptacle> Receptacles)
+        IReadOnlyList<Cabinet> Cabinets, IReadOnlyList<CircuitBreaker> Breakers, IReadOnlyList<UninterruptibleSupply> Uninterruptibles,
+        IReadOnlyList<Receptacle> Receptacles)
     {
         /// <summary>What a file of a site holds, with a name for each part.</summary>
         /// <exception cref="ArgumentException">Two parts that differ have the same name.</exception>
@@ -154,6 +157,8 @@ internal static class SiteFormat
                 site.Boxes.SelectMany(b => b.Outputs.Select(o => o.Protection).Append(b.BatteryProtection)).OfType<ProtectiveDevice>()),
             names.Add(EnclosureFormats.Cabinets, site.Cabinets),
             names.Add(BoxFormats.Breakers, site.Boxes.Select(b => b.Receptacle?.Breaker).OfType<CircuitBreaker>()),
+            names.Add(BoxFormats.Uninterruptibles,
+                site.Boxes.Select(b => b.Receptacle?.Uninterruptible).OfType<UninterruptibleSupply>()),
             names.Add(BoxFormats.Receptacles, site.Boxes.Select(b => b.Receptacle).OfType<Receptacle>()));
     }
 }

@@ -48,6 +48,8 @@ internal static class StandIn
         Derating.GenericEnclosed, new SupplyInput(Range, efficiency: new ShareCurve<Ratio>(new(Ratio.Zero, Ratio.FromPercent(90)),
             new(Ratio.FromPercent(100), Ratio.FromPercent(90))))));
 
+    internal static IReadOnlyList<RuntimePoint> Runtimes { get; } = [new RuntimePoint(Power.FromWatts(1), LongTime)];
+
     internal static CableRun Run { get; } = new(
         Cable.Pair(WireSize.Awg(18), Stranding.Solid, ConductorMaterial.AnnealedCopper), Length.Zero);
 }

@@ -34,8 +34,9 @@ internal static class SupplyFormats
         var leakage = o.Optional("leakageCurrent", "Its current to protective earth in service.", Quantities.Current,
             i => i.LeakageCurrent);
         var standby = o.Optional("standbyPower", "Power in without any load.", Quantities.Power, i => i.StandbyPower);
+        var crest = o.Optional("crestFactor", "Peak over RMS of its input current in service.", Quantities.Plain, i => i.CrestFactor);
         return at => new SupplyInput(voltage[at], inrush[at], efficiency[at], powerFactor[at],
-            at[inrush].HasError ? null : integral[at], warm[at], leakage[at], standby[at]);
+            at[inrush].HasError ? null : integral[at], warm[at], leakage[at], standby[at], crest[at]);
     });
 
     /// <summary>A supply.</summary>

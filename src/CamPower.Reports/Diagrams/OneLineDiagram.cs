@@ -75,6 +75,12 @@ internal sealed class OneLineDiagram
             below += 14 + _pen.Marks(Margin, y + below + 14, mains, SupplyRoom);
         }
 
+        if (_box.Box.Receptacle?.Uninterruptible is UninterruptibleSupply standby)
+        {
+            _pen.Text(Margin, y + below + 2, $"behind {standby}", SupplyRoom);
+            below += 14 + _pen.Marks(Margin, y + below + 14, MarksOf(SubjectKind.Uninterruptible, standby.Name), SupplyRoom);
+        }
+
         return below + _pen.Marks(Margin, y + below, MarksOf(SubjectKind.Box, _box.Box.Name), SupplyRoom);
     }
 

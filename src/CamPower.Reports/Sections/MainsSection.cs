@@ -19,6 +19,10 @@ internal static class MainsSection
         [new("Condition"), new("From the line, W", true), new("Once through it, kWh", true), new("Hours a year", true),
             new("In a year, kWh", true)];
 
+    private static readonly Column[] UninterruptibleColumns =
+        [new("Uninterruptible supply"), new("Condition"), new("W of", true), new("VA of", true), new("Runs at least, min", true),
+            new("Wanted, min", true)];
+
     /// <summary>The section, or none where nothing of the mains is stated.</summary>
     internal static IEnumerable<Section> Of(Evidence evidence)
     {
@@ -27,6 +31,12 @@ internal static class MainsSection
         {
             blocks.Add(new DataTable("All supplies on a breaker switched on at once: a sine of that crest against its band", BreakerColumns,
                 [.. evidence.Breakers.SelectMany(b => new[] { Row(b, b.Cold, "cold"), Row(b, b.Warm, "warm") })]));
+        }
+
+        if (evidence.Uninterruptible.Count > 0)
+        {
+            blocks.Add(new DataTable("Uninterruptible supplies, with a new battery", UninterruptibleColumns,
+                [.. evidence.Uninterruptible.SelectMany(u => u.InConditions.Select(c => Row(u.Supply, c)))]));
         }
 
         if (evidence.Assessment.Site.Conditions.Any(c => c.HoursAYear is not null))
@@ -58,6 +68,18 @@ internal static class MainsSection
         },
         start.MostAtOnce is int most ? Invariant($"{most} of {breaker.Boxes.Count}") : "not known",
         Invariant($"{breaker.KnownLeakage.Milliamperes:0.##}"),
+    ];
+
+    private static IReadOnlyList<string> Row(UninterruptibleSupply supply, UninterruptibleInCondition at) =>
+    [
+        supply.Name,
+        at.Condition.Name,
+        at.Power is Power power ? Invariant($"{(double)power.Watts:0.0} of {(double)supply.Power.Watts:0.#}") : "not known",
+        at.ApparentPower is ElectricApparentPower apparent
+            ? Invariant($"{apparent.Voltamperes:0.0} of {supply.ApparentPower.Voltamperes:0.#}")
+            : "not known",
+        at.Runtime is Duration runtime ? Invariant($"{runtime.Minutes:0.#}") : "not known",
+        supply.BackupTime is Duration wanted ? Invariant($"{wanted.Minutes:0.#}") : Said.Nothing,
     ];
 
     private static IReadOnlyList<string> Row(EnergyInCondition energy) =>

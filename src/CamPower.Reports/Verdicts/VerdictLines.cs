@@ -18,6 +18,7 @@ internal static class VerdictLines
             .Concat(evidence.Assessment.Boxes.Where(box => box.Outputs.Count > 0).SelectMany(box => OfBox(box, headroom)))
             .Concat(evidence.Backups.SelectMany(OfBattery))
             .Concat(evidence.Breakers.SelectMany(OfBreaker))
+            .Concat(evidence.Uninterruptible.SelectMany(OfUninterruptible))
             .Concat(evidence.Faults.SelectMany(OfOutput));
     }
 
@@ -78,6 +79,18 @@ internal static class VerdictLines
             VerdictLine.Of("warm-start-on-breaker", where, condition: null, breaker.Warm.Holds),
             VerdictLine.Of("leakage-on-breaker", where, condition: null, breaker.Leakage),
         ]);
+    }
+
+    private static IEnumerable<VerdictLine> OfUninterruptible(UninterruptibleAssessment standby)
+    {
+        Subject where = Subject.Of(standby.Supply);
+        return Known(standby.InConditions.SelectMany<UninterruptibleInCondition, VerdictLine?>(at =>
+        [
+            VerdictLine.Of("power-of-uninterruptible-supply", where, at.Condition, at.OfPower),
+            VerdictLine.Of("apparent-power-of-uninterruptible-supply", where, at.Condition, at.OfApparentPower),
+            VerdictLine.Of("peak-of-uninterruptible-supply", where, at.Condition, at.OfPeak),
+            VerdictLine.Of("runtime-of-uninterruptible-supply", where, at.Condition, at.Lasts),
+        ]));
     }
 
     private static IEnumerable<VerdictLine> OfOutput(OutputFaults output)

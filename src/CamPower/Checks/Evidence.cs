@@ -21,6 +21,7 @@ public sealed class Evidence
     private readonly Lazy<IReadOnlyList<OutputFaults>> _faults;
     private readonly Lazy<IReadOnlyList<ReceptacleAssessment>> _receptacles;
     private readonly Lazy<IReadOnlyList<BreakerAssessment>> _breakers;
+    private readonly Lazy<IReadOnlyList<UninterruptibleAssessment>> _uninterruptible;
     private readonly Lazy<EnergyAssessment> _energy;
     private readonly Lazy<IReadOnlyList<BackupAssessment>> _backups;
     private readonly Lazy<IReadOnlyList<Unstated>> _unstated;
@@ -36,6 +37,7 @@ public sealed class Evidence
         _faults = new Lazy<IReadOnlyList<OutputFaults>>(() => SiteFaultStudy.Of(assessment, cancellationToken));
         _receptacles = new Lazy<IReadOnlyList<ReceptacleAssessment>>(() => ReceptacleStudy.Of(assessment));
         _breakers = new Lazy<IReadOnlyList<BreakerAssessment>>(() => BreakerStudy.Of(assessment));
+        _uninterruptible = new Lazy<IReadOnlyList<UninterruptibleAssessment>>(() => UninterruptibleAssessment.Of(Receptacles));
         _energy = new Lazy<EnergyAssessment>(() => new EnergyAssessment(assessment));
         _backups = new Lazy<IReadOnlyList<BackupAssessment>>(() => BackupStudy.Of(assessment));
         _unstated = new Lazy<IReadOnlyList<Unstated>>(() => Checks.Unstated.Of(this));
@@ -52,6 +54,9 @@ public sealed class Evidence
 
     /// <summary>The circuit breakers of its receptacles. They are studied once, at the first use.</summary>
     public IReadOnlyList<BreakerAssessment> Breakers => _breakers.Value;
+
+    /// <summary>The uninterruptible supplies before its boxes. They are studied once, at the first use.</summary>
+    public IReadOnlyList<UninterruptibleAssessment> Uninterruptible => _uninterruptible.Value;
 
     /// <summary>What it takes from the mains over time. It is studied once, at the first use.</summary>
     public EnergyAssessment Energy => _energy.Value;

@@ -37,23 +37,68 @@ public static partial class Rules
             where leakage.IsThin || leakage.IsViolated
             let residual = breaker.Breaker.ResidualCurrent!.Value.Milliamperes
             let share = (leakage.IsViolated ? SupplyConstants.ResidualHold : SupplyConstants.StandingLeakage).Value
+            let leaks = breaker.KnownLeakage.Milliamperes
+            let most = residual * share / 100
             select rule.Find(Subject.Of(breaker.Breaker),
-                Invariant($"Its supplies leak {(breaker.IsLeakageKnown ? "" : "at least ")}{breaker.KnownLeakage.Milliamperes:0.##} mA; ") +
-                Invariant($"at most {residual * share / 100:0.##} mA, ") +
+                $"Its supplies leak {(breaker.IsLeakageKnown ? "" : "at least ")}{Digits.Of(leaks, most, "0.##")} mA; " +
+                $"at most {Digits.Of(most, leaks, "0.##")} mA, " +
                 Invariant($"{share:0} % of the {residual:0.##} mA of the residual-current device."),
                 leakage.Value, leakage.IsViolated ? leakage.Limit : leakage.PolicyLimit,
                 severity: leakage.IsViolated ? Severity.Failure : null));
+
+    /// <summary>The boxes of an uninterruptible supply take more than it is rated for.</summary>
+    public static Rule UninterruptibleSupplyOverloaded { get; } = new SimpleRule("uninterruptible-supply-overloaded", Severity.Failure,
+        "The boxes of an uninterruptible supply take more power, apparent power or peak current than it gives.",
+        "Use a larger uninterruptible supply, or plug fewer boxes into it.",
+        Sources.PowerFactor, (rule, evidence) =>
+            from standby in evidence.Uninterruptible
+            from finding in Rule.Worst(
+                from c in standby.InConditions
+                where c.IsOverloaded
+                orderby c.KnownWatts descending
+                let judged = new[] { (Of: c.OfPower, Unit: "W"), (Of: c.OfApparentPower, Unit: "VA"), (Of: c.OfPeak, Unit: "A of peak") }
+                    .First(j => j.Of.IsViolated)
+                let taken = NumberOf(judged.Of.Value!)
+                let given = NumberOf(judged.Of.Limit!)
+                select rule.Find(Subject.Of(standby.Supply),
+                    $"Its boxes take {Digits.Of(taken, given, "0.##")} {judged.Unit} in \"{c.Condition}\"; " +
+                    $"it gives {Digits.Of(given, taken, "0.##")} {judged.Unit}.",
+                    judged.Of.Value, judged.Of.Limit, c.Condition))
+            select finding);
+
+    /// <summary>An uninterruptible supply does not carry its boxes as long as wanted.</summary>
+    /// <remarks>A Caution where only its new battery does.</remarks>
+    public static Rule UninterruptibleRuntimeTooShort { get; } = new SimpleRule("uninterruptible-runtime-too-short", Severity.Failure,
+        "An uninterruptible supply does not carry its boxes for the time wanted, or does so with a new battery only.",
+        "Use an uninterruptible supply with a longer runtime, or plug fewer boxes into it. Replace its battery in time.",
+        Sources.Ieee485Aging, yieldsTo: ["uninterruptible-supply-overloaded"], check: (rule, evidence) =>
+            from standby in evidence.Uninterruptible
+            from finding in Rule.Worst(
+                from c in standby.InConditions
+                where c.Lasts.IsThin || c.Lasts.IsViolated
+                orderby c.KnownWatts descending
+                let minutes = ((Duration)c.Lasts.Value!).Minutes
+                let wanted = ((Duration)(c.Lasts.IsViolated ? c.Lasts.Limit : c.Lasts.PolicyLimit)!).Minutes
+                select rule.Find(Subject.Of(standby.Supply),
+                    Invariant($"At {c.KnownWatts:0.#} W it runs {(c.Lasts.IsViolated ? "at most" : "at least")} ") +
+                    $"{Digits.Of(minutes, wanted, "0.#")} min in \"{c.Condition}\"; " +
+                    $"wanted {Digits.Of(wanted, minutes, "0.#")} min{(c.Lasts.IsViolated ? "" : " with a new battery")}.",
+                    c.Lasts.Value, c.Lasts.IsViolated ? c.Lasts.Limit : c.Lasts.PolicyLimit, c.Condition,
+                    c.Lasts.IsViolated ? null : Severity.Caution))
+            select finding);
 
     private static Finding Trips(Rule rule, BreakerAssessment breaker, StartTogether start, string how)
     {
         CircuitBreaker device = breaker.Breaker;
         bool trips = start.Holds.IsViolated;
+        double amperes = start.KnownRms.Amperes, limit = trips ? device.TripsAmperes : device.HoldsAmperes;
         string count = start.MostAtOnce is int most ? Invariant($" At most {most} may start at once.") : string.Empty;
         return rule.Find(Subject.Of(device),
             Invariant($"A {how} start of its {NumberOf(breaker.Boxes.Count, "supply", "supplies")} peaks at ") +
-            Invariant($"{(start.IsKnown ? "" : "at least ")}{start.KnownPeakAmperes:0.#} A, a sine of {start.KnownRms.Amperes:0.#} A; ") +
-            Invariant($"it {(trips ? "trips above" : "holds up to")} {(trips ? device.TripsAmperes : device.HoldsAmperes):0.#} A.{count}"),
-            start.KnownRms, ElectricCurrent.FromAmperes(trips ? device.TripsAmperes : device.HoldsAmperes),
+            Invariant($"{(start.IsKnown ? "" : "at least ")}{start.KnownPeakAmperes:0.#} A, ") +
+            $"a sine of {Digits.Of(amperes, limit, "0.#")} A; " +
+            $"it {(trips ? "trips above" : "holds up to")} {Digits.Of(limit, amperes, "0.#")} A.{count}",
+            start.KnownRms, ElectricCurrent.FromAmperes(limit),
             severity: trips ? Severity.Failure : null);
     }
 

@@ -49,6 +49,12 @@ public sealed class Subject
     /// <exception cref="ArgumentNullException"><paramref name="breaker"/> is null.</exception>
     public static Subject Of(CircuitBreaker breaker) => new(SubjectKind.Breaker, Require.NotNull(breaker, nameof(breaker)).Name);
 
+    /// <summary>An uninterruptible supply before a box.</summary>
+    /// <param name="supply">The uninterruptible supply.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="supply"/> is null.</exception>
+    public static Subject Of(UninterruptibleSupply supply) =>
+        new(SubjectKind.Uninterruptible, Require.NotNull(supply, nameof(supply)).Name);
+
     /// <summary>A cabinet.</summary>
     /// <param name="cabinet">The cabinet.</param>
     /// <exception cref="ArgumentNullException"><paramref name="cabinet"/> is null.</exception>

@@ -26,4 +26,7 @@ public enum SubjectKind
 
     /// <summary>The circuit breaker of receptacles.</summary>
     Breaker,
+
+    /// <summary>An uninterruptible supply before a box.</summary>
+    Uninterruptible,
 }

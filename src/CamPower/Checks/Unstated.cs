@@ -4,6 +4,7 @@ using System.Linq;
 using CamPower.Assessment;
 using CamPower.Backup;
 using CamPower.Faults;
+using CamPower.Mains;
 using static System.FormattableString;
 
 namespace CamPower.Checks;
@@ -22,7 +23,8 @@ internal readonly record struct Unstated(string What, string Where, string Decid
     {
         IEnumerable<Unstated> found = OfFaults(evidence).Concat(OfProtection(evidence)).Concat(OfStarts(evidence.Assessment))
             .Concat(OfInrush(evidence.Assessment)).Concat(OfBackup(evidence)).Concat(OfHeat(evidence.Assessment))
-            .Concat(OfReceptacles(evidence)).Concat(OfBreakers(evidence)).Concat(OfShields(evidence.Assessment));
+            .Concat(OfReceptacles(evidence)).Concat(OfBreakers(evidence)).Concat(OfUninterruptible(evidence))
+            .Concat(OfShields(evidence.Assessment));
         return [.. found.Distinct()];
     }
 
@@ -128,6 +130,24 @@ internal readonly record struct Unstated(string What, string Where, string Decid
             if (input?.LeakageCurrent is null && box.Receptacle!.Breaker!.ResidualCurrent is not null)
             {
                 yield return new Unstated("leakage current of the supply", box.Name, "whether leakage trips the residual-current device");
+            }
+        }
+    }
+
+    // What its boxes take is asked for already.
+    private static IEnumerable<Unstated> OfUninterruptible(Evidence evidence)
+    {
+        foreach (UninterruptibleAssessment standby in evidence.Uninterruptible)
+        {
+            string name = standby.Supply.Name;
+            if (standby.Worst.OfPeak.NotStated is string crest)
+            {
+                yield return new Unstated(crest, name, "whether the uninterruptible supply gives the peaks");
+            }
+
+            if (standby.Worst.Power is not null && standby.Worst.Lasts.NotStated is string runtime)
+            {
+                yield return new Unstated(runtime, name, "how long the uninterruptible supply runs");
             }
         }
     }

@@ -22,6 +22,7 @@ internal sealed class SiteStructure(Site site)
         .. Repeated(Bonds, "Ground", site.Bonds.Select(b => b.ToString()), bond => $"the {bond} is there already"),
         .. SharedErrors(nameof(DistributionBox.Receptacle), b => b.Receptacle, o => o.Name),
         .. SharedErrors(nameof(Receptacle.Breaker), b => b.Receptacle?.Breaker, o => o.Name),
+        .. SharedErrors(nameof(Receptacle.Uninterruptible), b => b.Receptacle?.Uninterruptible, o => o.Name),
         .. YearErrors(),
         .. Each(Boxes, nameof(DistributionBox.FedFrom), site.Boxes, (_, box) => box.FedFrom is string junction
             ? JunctionError(junction) ?? FeedRingError(box)

@@ -71,6 +71,17 @@ public static class SiteQuestions
     public static IReadOnlyList<BreakerAssessment> StudyBreakers(this SiteAssessment assessment) =>
         BreakerStudy.Of(Require.NotNull(assessment, nameof(assessment)));
 
+    /// <summary>Every uninterruptible supply before a box: what its boxes take, and how long it carries them.</summary>
+    /// <param name="assessment">The solved site.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="assessment"/> is null.</exception>
+    /// <example>
+    /// <code>
+    /// foreach (UninterruptibleAssessment standby in site.Assess().StudyUninterruptible()) Console.WriteLine(standby);
+    /// </code>
+    /// </example>
+    public static IReadOnlyList<UninterruptibleAssessment> StudyUninterruptible(this SiteAssessment assessment) =>
+        UninterruptibleAssessment.Of(assessment.StudyReceptacles());
+
     /// <summary>What all boxes take from the mains in each condition, and in a year by the hours of the conditions.</summary>
     /// <param name="assessment">The solved site.</param>
     /// <exception cref="ArgumentNullException"><paramref name="assessment"/> is null.</exception>

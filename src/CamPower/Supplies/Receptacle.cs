@@ -25,11 +25,13 @@ public sealed class Receptacle
     /// <param name="share">The share of its rating that may be plugged in continuously, above 0 and at most 1; null for
     /// 0.8 (<see cref="Sources.NecReceptacle"/>). The local code may allow all of it. [1]</param>
     /// <param name="breaker">The breaker of its circuit, which it may share with other receptacles; null where it is not stated.</param>
+    /// <param name="uninterruptible">The uninterruptible supply whose output it is, which it may share with other receptacles; null where
+    /// it is on the mains.</param>
     /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public Receptacle(string name, ElectricPotential voltage, ElectricCurrent rating, Ratio? share = null,
-        CircuitBreaker? breaker = null)
+        CircuitBreaker? breaker = null, UninterruptibleSupply? uninterruptible = null)
     {
         Name = Require.Name(name, nameof(name));
         Volts = Require.Positive(Require.Within(voltage.Volts, 0, 1000, nameof(voltage), "V"), nameof(voltage), "V");
@@ -39,6 +41,7 @@ public sealed class Receptacle
         Voltage = voltage;
         Rating = rating;
         Breaker = breaker;
+        Uninterruptible = uninterruptible;
         MostAmperes = rating.Amperes * Share.DecimalFractions;
     }
 
@@ -56,6 +59,9 @@ public sealed class Receptacle
 
     /// <summary>The breaker of its circuit, which it may share with other receptacles; null where it is not stated.</summary>
     public CircuitBreaker? Breaker { get; }
+
+    /// <summary>The uninterruptible supply whose output it is; null where it is on the mains.</summary>
+    public UninterruptibleSupply? Uninterruptible { get; }
 
     /// <summary>The most current that may be plugged in: the share of the rating. [A]</summary>
     /// <remarks>Source: <see cref="Sources.NecReceptacle"/>, unless the share is your own.</remarks>

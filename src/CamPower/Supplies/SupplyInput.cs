@@ -31,11 +31,12 @@ public sealed class SupplyInput
     /// [A]</param>
     /// <param name="leakageCurrent">Its current to protective earth in service, RMS, at least 0. [A]</param>
     /// <param name="standbyPower">Power in without any load, at least 0. [W]</param>
+    /// <param name="crestFactor">Peak over RMS of its input current in service, from 1 to 100. [1]</param>
     /// <exception cref="ArgumentException">An <paramref name="inrushIntegral"/> without an <paramref name="inrushCurrent"/>.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public SupplyInput(VoltageRange? voltage = null, ElectricCurrent? inrushCurrent = null, ShareCurve<Ratio>? efficiency = null,
         ShareCurve<Ratio>? powerFactor = null, JouleIntegral? inrushIntegral = null, ElectricCurrent? warmInrushCurrent = null,
-        ElectricCurrent? leakageCurrent = null, Power? standbyPower = null)
+        ElectricCurrent? leakageCurrent = null, Power? standbyPower = null, double? crestFactor = null)
     {
         if (inrushCurrent is ElectricCurrent peak) Require.Positive(peak.Amperes, nameof(inrushCurrent), "A");
         if (inrushIntegral is JouleIntegral integral) Require.Positive(integral.AmpereSquaredSeconds, nameof(inrushIntegral), "A²·s");
@@ -53,6 +54,8 @@ public sealed class SupplyInput
         WarmInrushCurrent = warmInrushCurrent;
         LeakageCurrent = leakageCurrent;
         StandbyPower = standbyPower;
+        if (crestFactor is double crest) Require.Within(crest, 1, 100, nameof(crestFactor), string.Empty);
+        CrestFactor = crestFactor;
         Efficiency = efficiency?.Checked(0, HighestLoad, LeastShare, nameof(efficiency), string.Empty);
         PowerFactor = powerFactor?.Checked(0, HighestLoad, LeastShare, nameof(powerFactor), string.Empty);
     }
@@ -75,6 +78,9 @@ public sealed class SupplyInput
 
     /// <summary>Power in without any load; null where the data sheet does not say. [W]</summary>
     public Power? StandbyPower { get; }
+
+    /// <summary>Peak over RMS of its input current in service; null where the data sheet does not say. [1]</summary>
+    public double? CrestFactor { get; }
 
     internal double? StandbyWatts { get; }
 
@@ -121,6 +127,7 @@ public sealed class SupplyInput
         WarmInrushCurrent is ElectricCurrent warm ? FormattableString.Invariant($"warm inrush {warm.Amperes:G6} A") : null,
         LeakageCurrent is ElectricCurrent leakage ? FormattableString.Invariant($"leakage {leakage.Milliamperes:G6} mA") : null,
         StandbyWatts is double standby ? FormattableString.Invariant($"standby {standby:G6} W") : null,
+        CrestFactor is double crest ? FormattableString.Invariant($"crest factor {crest:G6}") : null,
         Efficiency is null ? null : $"efficiency {Efficiency}",
         PowerFactor is null ? null : $"power factor {PowerFactor}",
     }.Where(part => part is not null));

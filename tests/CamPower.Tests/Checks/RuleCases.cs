@@ -115,6 +115,14 @@ internal static class RuleCases
         // 30 % of 30 mA are 9 mA (IEC 60364-5-53, from memory).
         new("leakage-may-trip-residual-device", Severity.Caution, Breakers.On(Breakers.B16, leakage: 0.009 + Hair), Breakers.On(Breakers.B16, leakage: 0.009), "breaker", 0.009 + Hair, 0.009, "A"),
 
+        // 12 V and 5 A at 85 % are 70.59 W.
+        new("uninterruptible-supply-overloaded", Severity.Failure, UninterruptibleTests.Behind(UninterruptibleTests.Unit(watts: (60 / 0.85) - Hair), 5),
+            UninterruptibleTests.Behind(UninterruptibleTests.Unit(watts: 60 / 0.85), 5), "unit", 60 / 0.85, (60 / 0.85) - Hair, "W", "day"),
+
+        // At those watts it runs for a minute, and for 48 s with 80 % of its battery.
+        new("uninterruptible-runtime-too-short", Severity.Failure, UninterruptibleTests.Behind(UninterruptibleTests.ForAMinute(60 / 0.85, 60 + Hair), 5),
+            UninterruptibleTests.Behind(UninterruptibleTests.ForAMinute(60 / 0.85, 48), 5), "unit", 60, 60 + Hair, "s", "day"),
+
         // A 12.5 A supply gives 9.375 A at 60 °C by the generic curve (common practice, no source).
         new("supply-above-derated-rating", Severity.Failure, Loaded(9.375 + Hair, 12.5, Warm), Loaded(9.375, 12.5, Warm), "box", 9.375 + Hair, 9.375, "A", "night"),
         new("split-adapter-beyond-rating", Severity.Failure, Split(1 + Hair), Split(1), "box", 2 + (2 * Hair), 2, "A", "night"),

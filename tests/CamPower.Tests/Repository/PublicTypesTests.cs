@@ -20,7 +20,10 @@ public partial class PublicTypesTests
 
     // What came with the mains side.
     private static readonly string[] OfMains =
-        ["CircuitBreaker", "BreakerAssessment", "StartTogether", "EnergyPrice", "EnergyAssessment", "EnergyInCondition"];
+    [
+        "CircuitBreaker", "BreakerAssessment", "StartTogether", "EnergyPrice", "EnergyAssessment", "EnergyInCondition",
+        "UninterruptibleSupply", "RuntimePoint", "UninterruptibleAssessment", "UninterruptibleInCondition",
+    ];
 
     // What came with tolerances and commissioning.
     private static readonly string[] OfCommissioning =
