@@ -28,7 +28,14 @@ internal static class SupplyFormats
             CurveFormats.Of(Quantities.Share), i => i.Efficiency);
         var powerFactor = o.Optional("powerFactor", "Power in over apparent power in, against the load as a share of the rated current.",
             CurveFormats.Of(Quantities.Share), i => i.PowerFactor);
-        return at => new SupplyInput(voltage[at], inrush[at], efficiency[at], powerFactor[at]);
+        var integral = o.Optional("inrushIntegral", "The I2t of that inrush.", Quantities.JouleIntegral, i => i.InrushIntegral);
+        var warm = o.Optional("warmInrushCurrent", "The peak current as it is switched on again while its inrush limiter is warm.",
+            Quantities.Current, i => i.WarmInrushCurrent);
+        var leakage = o.Optional("leakageCurrent", "Its current to protective earth in service.", Quantities.Current,
+            i => i.LeakageCurrent);
+        var standby = o.Optional("standbyPower", "Power in without any load.", Quantities.Power, i => i.StandbyPower);
+        return at => new SupplyInput(voltage[at], inrush[at], efficiency[at], powerFactor[at],
+            at[inrush].HasError ? null : integral[at], warm[at], leakage[at], standby[at]);
     });
 
     /// <summary>A supply.</summary>
@@ -59,18 +66,37 @@ internal static class SupplyFormats
             s => s.Output.Rise);
         var charging = o.Optional("charging", "How it charges a battery; left out where it charges none.", BatteryFormats.OfSupply,
             s => Dc(s) is { ChargingCurrent: not null } charger ? charger : null);
+        var open = o.Optional("openVoltage",
+            "Voltage without any load, of an unregulated supply; its nominal voltage is that at the rated current.", Quantities.Voltage,
+            s => Dc(s)?.OpenVoltage).Parameter("open");
         var input = o.Optional("input", "The side that takes power in.", Input, s => s.Input);
         (Member Member, string Message)[] ofDcAlone =
         [
             (trim, "an AC output cannot be adjusted"), (setPoint, "an AC output cannot be adjusted"),
             (ratedPower, "only a DC output has a rated power beside its current"), (ripple, "only a DC output has ripple"),
             (capacitance, "only a DC output has a capacitance"),
-            (charging, "only a DC output charges a battery"),
+            (charging, "only a DC output charges a battery"), (open, "only a DC output is unregulated"),
+        ];
+        (Member Member, string Message)[] ofRegulatedAlone =
+        [
+            (trim, "an unregulated output cannot be adjusted"), (setPoint, "an unregulated output cannot be adjusted"),
+            (ratedPower, "an unregulated output is rated by its current alone"),
+            (charging, "an unregulated output cannot charge a battery"),
         ];
         return at =>
         {
             bool isAc = output[at] == CurrentKind.Ac;
             foreach ((Member member, string message) in ofDcAlone.Where(m => isAc && m.Member.IsGiven(at))) at[member].ErrorOnce(message);
+            if (!isAc && open.IsGiven(at))
+            {
+                foreach ((Member member, string message) in ofRegulatedAlone.Where(m => m.Member.IsGiven(at)))
+                {
+                    at[member].ErrorOnce(message);
+                }
+
+                return new Supply(name[at], Unregulated(at), derating[at], input[at]);
+            }
+
             bool isTrimSound = !at[trim].HasError;
             SupplyOutput made = isAc
                 ? new AcOutput(nominal[at], ratedCurrent[at], tolerance[at], resistance[at], overload[at], rise[at])
@@ -79,6 +105,11 @@ internal static class SupplyFormats
                     rise[at]), charging[at]);
             return new Supply(name[at], made, derating[at], input[at]);
         };
+
+        DcOutput Unregulated(Place at) => open[at] is ElectricPotential volts && !at[nominal].HasError && !at[ratedCurrent].HasError
+            ? DcOutput.OfUnregulated(volts, nominal[at], ratedCurrent[at], tolerance[at], ripple[at], resistance[at], overload[at],
+                capacitance[at], rise[at])
+            : StandIn.Output;
     });
 
     private static DcOutput Charger(DcOutput output, DcOutput? charger) =>

@@ -182,6 +182,10 @@ public static class Sources
     public static Citation MarginPolicy { get; } = new(
         "Default policy of this package, no source", CitationKind.CommonPractice, null, "2 % of the lowest accepted voltage; set your own");
 
+    /// <summary>How exactly a supply is set by hand.</summary>
+    public static Citation SetPointPractice { get; } = new(
+        "Common practice: a handheld meter on DC volts, no source", CitationKind.CommonPractice, null, "0.5 % of the reading");
+
     /// <summary>How much voltage at mains frequency a video shield may carry.</summary>
     public static Citation HumPolicy { get; } = new(
         "Default policy of this package, no source", CitationKind.CommonPractice, null, "10 mV RMS along the shield; set your own");
@@ -428,6 +432,40 @@ public static class Sources
         "Table 210.21(B)(2): 12 A on 15 A (seen in texts quoting it), "
             + "16 A on 20 A and 24 A on 30 A (from memory): 80 %, as 210.20(A) has it for continuous loads");
 
+    /// <summary>Bands in which circuit breakers trip at once.</summary>
+    public static Citation BreakerBands { get; } = new(
+        "IEC 60898-1, Circuit-breakers for overcurrent protection for household and similar installations", CitationKind.FromMemory, null,
+            "table of the ranges of instantaneous tripping: B above 3 to 5, C above 5 to 10, D above 10 to 20 times the rated current, "
+                + "sinusoidal RMS; below half a cycle nothing is said");
+
+    /// <summary>When a residual-current device must not trip, and when it must.</summary>
+    public static Citation ResidualCurrent { get; } = new(
+        "IEC 61008-1, Residual current operated circuit-breakers", CitationKind.FromMemory, null,
+            "rated residual non-operating current: half of the rated residual operating current");
+
+    /// <summary>How much leakage a circuit with a residual-current device may have all the time.</summary>
+    public static Citation StandingLeakage { get; } = new(
+        "IEC 60364-5-53, Selection and erection of electrical equipment", CitationKind.FromMemory, null,
+            "531.3.2, unwanted tripping: standing leakage of at most 0.3 times the rated residual operating current");
+
+    /// <summary>Energy as power over time.</summary>
+    public static Citation EnergyOverTime { get; } = new(
+        "IEC 60050-131, International Electrotechnical Vocabulary", CitationKind.FromMemory, null, "energy = active power × time");
+
+    /// <summary>Crest and RMS of a sine.</summary>
+    public static Citation SineCrest { get; } = new(
+        "IEC 60050-103, International Electrotechnical Vocabulary", CitationKind.FromMemory, null, "crest of a sine = √2 × RMS");
+
+    /// <summary>The straight line through two points of a convex curve.</summary>
+    public static Citation UnregulatedLine { get; } = new(
+        "Rockafellar, Convex Analysis", CitationKind.FromMemory, "1970",
+            "theorem 4.1: between two of its points a convex curve is nowhere above their chord");
+
+    /// <summary>A rectifier that charges a large capacitor through a resistance.</summary>
+    public static Citation CapacitorInput { get; } = new(
+        "Schade, Analysis of Rectifier Operation, Proceedings of the IRE, July 1943", CitationKind.FromMemory, null,
+            "full wave, endless capacitor: conduction of ±θ about each crest, V = Vo·cos θ, I in proportion to sin θ - θ·cos θ");
+
     /// <summary>Which line voltage a supply is for.</summary>
     public static Citation SupplyInputVoltage { get; } = new(
         "IEC 62368-1, Audio/video, information and communication technology equipment", CitationKind.FromMemory, null,
@@ -627,6 +665,11 @@ public static class Sources
     public static Citation LithiumIronPhosphateBattery { get; } = new(
         "Common practice, no source", CitationKind.FromMemory, null,
         "lithium iron phosphate: 3.2 V to 3.3 V a cell over most of the charge, end 2.5 V, no charging below 0 °C");
+
+    /// <summary>Forward voltage of a silicon rectifier.</summary>
+    public static Citation SiliconRectifier { get; } = new(
+        "Data sheets of 1 A silicon rectifiers", CitationKind.FromMemory, null,
+            "0.93 V at 1 A, 0.7 V at 50 mA: exponential with an emission coefficient of 1.9 and 30 mΩ");
 
     /// <summary>Diameters of round copper wire.</summary>
     public static Citation WireDiameter { get; } = new(
