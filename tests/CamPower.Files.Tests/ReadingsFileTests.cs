@@ -43,6 +43,23 @@ public class ReadingsFileTests
         AssertSame(all, ReadingsFile.Read(ReadingsFile.WriteTable(record), Site).Readings);
     }
 
+    public static TheoryData<string> Yards =>
+        [.. Directory.EnumerateFiles(Path.GetDirectoryName(Samples.PathOfDoc("../samples/SiteCheck/sites/boatyard.json"))!, "*.json").Select(f => Path.GetFileName(f)!)];
+
+    // Sound sites and sites as found, with adapters, shields, batteries, converters and alternating current.
+    [Theory]
+    [MemberData(nameof(Yards))]
+    public void EverySample_HasASheet_ThatAcceptsWhatItExpects(string yard)
+    {
+        Site site = SiteFile.Read(File.ReadAllText(Samples.PathOfDoc("../samples/SiteCheck/sites/" + yard))).Site!;
+        var sheet = new CommissioningSheet(site, SiteTolerance.Standard, Meter.Handheld, Mild);
+        Assert.NotEmpty(sheet.Lines);
+        ExpectedReading[] expected = [.. sheet.Lines.Where(l => l.Expected is not null || l.Highest is null && l.Point.Kind == ReadingKind.PairResistance)];
+        var record = new CommissioningRecord(sheet, expected.Select(l => new MeterReading(l.Point, l.Expected)));
+        Assert.Equal(expected.Length, record.Count(ReadingVerdict.Inside));
+        Assert.Empty(ReadingsFile.Read(ReadingsFile.WriteTable(record), site).Errors);
+    }
+
     [Fact]
     public void BlankTable_HasEveryLineOfTheSheet_AndNoReading()
     {

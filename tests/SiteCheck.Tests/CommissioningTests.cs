@@ -30,6 +30,17 @@ public sealed class CommissioningTests : IDisposable
         Assert.Contains(head, File.ReadAllText(path), StringComparison.Ordinal);
     }
 
+    // What a reader sees of the yard's sheet and record without running anything.
+    [Fact]
+    public void CommittedSheetAndRecord_AreCurrent()
+    {
+        string sheet = Path.Combine(_folder, "sheet.md"), record = Path.Combine(_folder, "record.md");
+        Run(Yard, "--sheet", sheet);
+        Run(Yard, "--readings", Readings, "--sheet", record, "--author", "A. Tern", "--date", "2026-03-09");
+        GeneratedPage.AssertCurrent("samples/SiteCheck/boatyard.sheet.md", File.ReadAllText(sheet));
+        GeneratedPage.AssertCurrent("samples/SiteCheck/boatyard.record.md", File.ReadAllText(record));
+    }
+
     // The demo: one loop is too long and its camera gets too little, one meter was on the wrong range, and the office was not visited.
     [Fact]
     public void DemoReadings_AreJudged()

@@ -16,7 +16,7 @@ public sealed class ExpectedReading
         double leads = isResistance ? meter.LeadOhms : 0, contacts = isResistance ? meter.ContactOhms : 0;
         ExpectedSi = forecast.Expected + leads + (contacts / 2);
         LowestSi = forecast.Lowest + leads - range.LimitOf(forecast.Lowest + leads);
-        if (isResistance) LowestSi = Math.Max(0, LowestSi);
+        if (isResistance) LowestSi = forecast.PerPart.Length == 0 ? forecast.Lowest : Math.Max(0, LowestSi);
         double highest = forecast.Highest + leads + contacts;
         HighestSi = double.IsInfinity(highest) ? highest : highest + range.LimitOf(highest);
         MeterStandard = ExpectedSi is double at && !double.IsInfinity(at)
@@ -72,8 +72,9 @@ public sealed class ExpectedReading
     }
 
     /// <summary>Point and band in the invariant culture; never throws.</summary>
-    public override string ToString() =>
-        FormattableString.Invariant($"{Point}: {LowestSi:G4} to {HighestSi:G4} {ReadingWords.UnitOf(Point.Kind)}");
+    public override string ToString() => double.IsInfinity(HighestSi)
+        ? FormattableString.Invariant($"{Point}: at least {LowestSi:0.##} {ReadingWords.UnitOf(Point.Kind)}")
+        : FormattableString.Invariant($"{Point}: {LowestSi:0.00} to {HighestSi:0.00} {ReadingWords.UnitOf(Point.Kind)}");
 
     /// <summary>What the site gives there, before the meter.</summary>
     internal PointForecast Forecast { get; }

@@ -64,7 +64,9 @@ internal static class ReadingSteps
         };
     }
 
-    private static string Off(DistributionBox box) => box.IsAdapter
+    private static string Off(DistributionBox box) => box.FedFrom is not null
+        ? $"Switch {box.Name} off, and the box that feeds it."
+        : box.IsAdapter
         ? $"Unplug {box.Name} from its receptacle."
         : $"Switch {box.Name} off and pull its mains plug, or have it isolated.";
 

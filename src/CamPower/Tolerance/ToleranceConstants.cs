@@ -32,6 +32,10 @@ internal static class ToleranceConstants
     /// <summary>What a device draws above its data sheet. [%]</summary>
     internal static CitedValue DrawAbove { get; } = new("Draw of a device above its data sheet", 5, "%", Sources.CommonPractice);
 
+    /// <summary>What a converter draws below its full load: as much as it feeds, down to nothing. [%]</summary>
+    internal static CitedValue DrawBelowFullLoad { get; } =
+        new("Draw of a converter below its full load", 100, "%", Sources.CommonPractice);
+
     /// <summary>What a device draws below its label, which is a total in the worst condition. [%]</summary>
     internal static CitedValue DrawBelowLabel { get; } = new("Draw of a device below its label", 70, "%", Sources.CommonPractice);
 }

@@ -23,7 +23,7 @@ internal sealed class UncertainParts
         foreach (SiteRun run in site.Runs) AddRun(run);
         foreach (SiteDevice device in site.Devices)
         {
-            Add(UncertainQuantity.DeviceDraw, device.Name, device.Model.Draw is LabelDraw ? Usual.LabelDraw : Usual.Draw);
+            Add(UncertainQuantity.DeviceDraw, device.Name, Usual.DrawOf(device.Model));
         }
 
         All = [.. _all];
@@ -102,21 +102,28 @@ internal sealed class UncertainParts
 
         internal static UncertainRange Joints { get; } = Uniform(ToleranceConstants.JointBelow, ToleranceConstants.JointAbove);
 
-        internal static UncertainRange Draw { get; } = Uniform(ToleranceConstants.DrawBelow, ToleranceConstants.DrawAbove);
+        private static UncertainRange OfDataSheet { get; } = Uniform(ToleranceConstants.DrawBelow, ToleranceConstants.DrawAbove);
 
-        internal static UncertainRange LabelDraw { get; } = UncertainRange.Of(
-            -ToleranceConstants.DrawBelowLabel.Value / 100, 0, UncertaintyShape.Uniform, ToleranceConstants.DrawBelowLabel.Source);
+        private static UncertainRange OfLabel { get; } = Below(ToleranceConstants.DrawBelowLabel);
+
+        private static UncertainRange OfConverter { get; } = Below(ToleranceConstants.DrawBelowFullLoad);
 
         internal static UncertainRange Protection { get; } = UncertainRange.Of(0, 1, UncertaintyShape.Uniform, Sources.StatedBySite);
 
         private static UncertainRange NominalResistance { get; } =
             Uniform(ToleranceConstants.NominalResistance, ToleranceConstants.NominalResistance);
 
-        private static UncertainRange MaximumResistance { get; } = UncertainRange.Of(
-            -ToleranceConstants.BelowMaximum.Value / 100, 0, UncertaintyShape.Uniform, ToleranceConstants.BelowMaximum.Source);
+        private static UncertainRange MaximumResistance { get; } = Below(ToleranceConstants.BelowMaximum);
 
         internal static UncertainRange ResistanceOf(Cable cable) =>
             cable.Outgoing.Basis.IsMaximum || cable.Return.Basis.IsMaximum ? MaximumResistance : NominalResistance;
+
+        internal static UncertainRange DrawOf(Device model) => model.Kind == DeviceKind.Converter
+            ? OfConverter
+            : model.Draw is LabelDraw ? OfLabel : OfDataSheet;
+
+        private static UncertainRange Below(CitedValue below) =>
+            UncertainRange.Of(-below.Value / 100, 0, UncertaintyShape.Uniform, below.Source);
 
         private static UncertainRange Uniform(CitedValue below, CitedValue above) =>
             UncertainRange.Of(-below.Value / 100, above.Value / 100, UncertaintyShape.Uniform, above.Source);
