@@ -30,11 +30,16 @@ public partial class PublicTypesTests
         "ReadingVerdict", "CommissioningSheet", "JudgedReading", "CommissioningRecord",
     ];
 
+    // What came with the diagnosis.
+    private static readonly string[] OfDiagnosis =
+        ["Cause", "CauseGroup", "CausePriors", "Diagnosis", "NextReading", "ReadingPrediction", "Symptom"];
+
     private static IEnumerable<string> Named =>
     [
         .. OfBatteries,
         .. OfMains,
         .. OfCommissioning,
+        .. OfDiagnosis,
     ];
 
     // What is made from the code names everything, and shows nothing.
