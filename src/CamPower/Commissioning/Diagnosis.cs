@@ -23,13 +23,15 @@ namespace CamPower.Commissioning;
 public sealed class Diagnosis
 {
     internal Diagnosis(IReadOnlyList<CauseGroup> groups, NextReading? next, bool isSettled, bool mustIsolate,
-        IReadOnlyList<MeterReading> unused)
+        IReadOnlyList<MeterReading> unused,
+        IReadOnlyList<(GroupKey Key, double Share)> ofFullSheet)
     {
         Groups = groups;
         Next = next;
         IsSettled = isSettled;
         MustIsolateFirst = mustIsolate;
         Unused = unused;
+        OfFullSheet = ofFullSheet;
     }
 
     /// <summary>What may be wrong, the likeliest first; also that nothing is.</summary>
@@ -64,5 +66,5 @@ public sealed class Diagnosis
         Next is null ? Groups[0].ToString() : FormattableString.Invariant($"{Groups[0]}; next: {Next.Point}");
 
     /// <summary>The groups that the whole sheet can tell apart, by key: what the stop is judged by.</summary>
-    internal IReadOnlyList<(GroupKey Key, double Share)> OfFullSheet { get; init; } = [];
+    internal IReadOnlyList<(GroupKey Key, double Share)> OfFullSheet { get; }
 }

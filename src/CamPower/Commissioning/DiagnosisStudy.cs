@@ -59,7 +59,7 @@ internal sealed class DiagnosisStudy
         bool mustIsolate = full.Any(g => CauseWords.IsDanger(g.Key.Cause) && g.Share > AllowedDanger);
         bool isSettled = full[0].Share >= Settled
             && !full.Skip(1).Any(g => CauseWords.IsDanger(g.Key.Cause) && g.Share > AllowedDanger);
-        return new Diagnosis(groups, isSettled ? null : Next(posterior, observed), isSettled, mustIsolate, unused) { OfFullSheet = full };
+        return new Diagnosis(groups, isSettled ? null : Next(posterior, observed), isSettled, mustIsolate, unused, full);
     }
 
     /// <summary>The group of a cause at a place on a sheet, as an explanation has it.</summary>
