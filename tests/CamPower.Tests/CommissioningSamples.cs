@@ -22,10 +22,12 @@ internal static class CommissioningSamples
         var sheet = new CommissioningSheet(site, tolerance, Meter.Handheld, Mild);
         var reading = new MeterReading(sheet.Lines[0].Point, null, time: "12:30", remark: "dry");
         var record = new CommissioningRecord(sheet, [reading]);
+        Diagnosis found = sheet.Diagnose([reading], [Symptom.Dark(site.Devices[0].Name)]);
         return
         [
             range, tolerance, study, value, value.Shares[0], study.BelowWindow(site.Devices[0].Name, site.Conditions[0], draws: 1000),
-            Meter.Handheld, Meter.Handheld.Volts, sheet, sheet.Lines[0].Point, sheet.Lines[0], reading, record, record.Lines[0],
+            Meter.Handheld, Meter.Handheld.Volts, sheet, sheet.Lines[0].Point, sheet.Lines[0], reading, record, record.Lines[0], CausePriors.CommonPractice,
+            Symptom.SeveralAtOnce, found, found.Groups[0], found.Groups[0].Predictions[0], found.Next!,
         ];
     }
 }

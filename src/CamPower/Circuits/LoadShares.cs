@@ -37,6 +37,15 @@ internal sealed class LoadShares
         _larger = Array.ConvertAll(_largerOf, row => Rows[row]);
     }
 
+    /// <summary>Rows that are at hand already, none of which draws the larger of two.</summary>
+    internal LoadShares(LoadRow[] rows)
+    {
+        _powerScale = 1;
+        Rows = rows;
+        _largerOf = [];
+        _larger = [];
+    }
+
     internal LoadRow[] Rows { get; }
 
     /// <summary>Puts the share that is the larger at these voltages in place, for the loads that draw the larger of two.</summary>

@@ -4,6 +4,7 @@ using System.Linq;
 using System.Threading;
 using CamPower.Assessment;
 using CamPower.Backup;
+using CamPower.Commissioning;
 using CamPower.Faults;
 using CamPower.Mains;
 using CamPower.Studies;
@@ -363,6 +364,30 @@ public static class SiteQuestions
     /// <example><code>foreach (MaterialLine line in site.ListMaterial().Lines) Console.WriteLine(line);</code></example>
     public static MaterialList ListMaterial(this Site site, MaterialPolicy? policy = null, PriceList? prices = null) => new(
         Require.NotNull(site, nameof(site)), policy ?? MaterialPolicy.CommonPractice, prices ?? PriceList.Neutral);
+
+    /// <summary>What is most probably wrong with a site, from readings of its sheet and what was seen, and what to read next.</summary>
+    /// <param name="sheet">The sheet: the site, its tolerances, the meter and the temperatures.</param>
+    /// <param name="readings">What was read, in any order; as few as none.</param>
+    /// <param name="symptoms">What was seen; null for nothing.</param>
+    /// <param name="priors">How often each cause is met; null for common practice.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="sheet"/>, <paramref name="readings"/> or an item is null.</exception>
+    /// <exception cref="ArgumentException">A reading or a symptom is of what the site does not have.</exception>
+    /// <remarks>
+    /// Every cause is put into the circuit of the site at every place where it may be, in every size, and the readings are held against
+    /// what
+    /// each predicts; pairs of causes where one alone leaves a misfit.
+    /// <para>It advises low-voltage readings only. Local codes and licensed practice come first.</para>
+    /// </remarks>
+    /// <example>
+    /// <code>
+    /// Diagnosis found = sheet.Diagnose(readings, [Symptom.FlickersAtDusk("slipway head")]);
+    /// Console.WriteLine(found.Groups[0]);
+    /// </code>
+    /// </example>
+    public static Diagnosis Diagnose(this CommissioningSheet sheet, IEnumerable<MeterReading> readings,
+        IEnumerable<Symptom>? symptoms = null,
+        CausePriors? priors = null) => new DiagnosisStudy(Require.NotNull(sheet, nameof(sheet)), priors ?? CausePriors.CommonPractice)
+        .Of(Require.Items(readings, nameof(readings)), Require.Items(symptoms ?? [], nameof(symptoms)));
 
     private static DistributionBox FeedingBox(Site site, string boxName)
     {

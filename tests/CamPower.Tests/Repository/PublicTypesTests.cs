@@ -40,12 +40,21 @@ public partial class PublicTypesTests
         "MaterialList", "MaterialLine", "PulledCable",
     ];
 
+    // What came with the diagnosis.
+    private static readonly string[] OfDiagnosis =
+        ["Cause", "CauseGroup", "CausePriors", "Diagnosis", "NextReading", "ReadingPrediction", "Symptom"];
+
+    // What came with alternating current.
+    private static readonly string[] OfAlternatingCurrent = ["AcStage", "AcInCondition"];
+
     private static IEnumerable<string> Named =>
     [
         .. OfBatteries,
+        .. OfAlternatingCurrent,
         .. OfMains,
         .. OfCommissioning,
         .. OfRemedies,
+        .. OfDiagnosis,
     ];
 
     // What is made from the code names everything, and shows nothing.

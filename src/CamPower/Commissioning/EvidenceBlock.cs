@@ -1,0 +1,154 @@
+using System;
+using System.Collections.Generic;
+
+namespace CamPower.Commissioning;
+
+/// <summary>What the readings of one unit say of what is common to the site, with everything that is the unit's own integrated
+/// out.</summary>
+/// <remarks>
+/// The readings are normal about their prediction, with covariance S = D + L·Lᵀ: D of the meter, a column of L for each uncertain number
+/// of the
+/// unit. What is common (temperature, gains of the meter, set points, reels of cable) is a vector z of independent standard normals, with
+/// columns C. The logarithm of the likelihood of a site is then −½(c + log|I + A| − bᵀ(I + A)⁻¹b) and a constant, with A = CᵀS⁻¹C, b =
+/// CᵀS⁻¹r and
+/// c = rᵀS⁻¹r + log|S| summed over the units: exact for a linear model, and one unit is replaced without touching the others.
+/// </remarks>
+internal sealed class EvidenceBlock
+{
+    private double _residualSquare;
+
+    internal EvidenceBlock(int commons)
+    {
+        A = new double[commons * commons];
+        B = new double[commons];
+    }
+
+    internal double[] A { get; }
+
+    internal double[] B { get; }
+
+    internal double C { get; private set; }
+
+    /// <summary>How badly the unit fits by itself: its residuals squared, over all that is uncertain in them.</summary>
+    internal double MisfitSquare()
+    {
+        int commons = B.Length;
+        var information = (double[])A.Clone();
+        for (int k = 0; k < commons; k++) information[(k * commons) + k] += 1;
+        Factor(information, commons);
+        double[] whitened = Whiten(information, B, commons);
+        return _residualSquare - Dot(whitened, whitened);
+    }
+
+    /// <summary>The logarithm of how likely the symptoms of its devices are.</summary>
+    internal double LogSymptoms { get; set; }
+
+    /// <param name="residuals">Reading less prediction.</param>
+    /// <param name="variances">Of the meter.</param>
+    /// <param name="own">A column for each uncertain number of the unit.</param>
+    /// <param name="common">A column for each number that is common; null where it does not move this unit.</param>
+    internal static EvidenceBlock Of(double[] residuals, double[] variances, IReadOnlyList<double[]> own, double[]?[] common)
+    {
+        int count = residuals.Length, commons = common.Length;
+        var block = new EvidenceBlock(commons);
+        if (count == 0) return block;
+        double[] root = Covariance(variances, own, count);
+        Factor(root, count);
+        double[] whitened = Whiten(root, residuals, count);
+        block._residualSquare = Dot(whitened, whitened);
+        block.C = block._residualSquare;
+        for (int i = 0; i < count; i++) block.C += 2 * Math.Log(root[(i * count) + i]);
+        var columns = new double[commons][];
+        for (int k = 0; k < commons; k++)
+        {
+            if (common[k] is not double[] column) continue;
+            columns[k] = Whiten(root, column, count);
+            block.B[k] = Dot(columns[k], whitened);
+            for (int j = 0; j <= k; j++)
+            {
+                if (columns[j] is null) continue;
+                block.A[(k * commons) + j] = block.A[(j * commons) + k] = Dot(columns[k], columns[j]);
+            }
+        }
+
+        return block;
+    }
+
+    internal void Add(EvidenceBlock other, double sign)
+    {
+        for (int i = 0; i < A.Length; i++) A[i] += sign * other.A[i];
+        for (int i = 0; i < B.Length; i++) B[i] += sign * other.B[i];
+        C += sign * other.C;
+        LogSymptoms += sign * other.LogSymptoms;
+    }
+
+    internal void CopyFrom(EvidenceBlock other)
+    {
+        Array.Copy(other.A, A, A.Length);
+        Array.Copy(other.B, B, B.Length);
+        (C, LogSymptoms) = (other.C, other.LogSymptoms);
+    }
+
+    /// <summary>The logarithm of the likelihood, but for a constant, with what is common integrated out. Uses up the block.</summary>
+    internal double LogLikelihood()
+    {
+        int commons = B.Length;
+        for (int k = 0; k < commons; k++) A[(k * commons) + k] += 1;
+        Factor(A, commons);
+        double log = C;
+        double[] whitened = Whiten(A, B, commons);
+        for (int k = 0; k < commons; k++) log += 2 * Math.Log(A[(k * commons) + k]);
+        return (-0.5 * (log - Dot(whitened, whitened))) + LogSymptoms;
+    }
+
+    private static double[] Covariance(double[] variances, IReadOnlyList<double[]> own, int count)
+    {
+        var covariance = new double[count * count];
+        for (int i = 0; i < count; i++) covariance[(i * count) + i] = variances[i];
+        for (int c = 0; c < own.Count; c++)
+        {
+            double[] column = own[c];
+            for (int i = 0; i < count; i++)
+            {
+                if (column[i] == 0) continue;
+                for (int j = 0; j <= i; j++) covariance[(i * count) + j] += column[i] * column[j];
+            }
+        }
+
+        return covariance;
+    }
+
+    // Cholesky, in place, the lower triangle.
+    private static void Factor(double[] matrix, int size)
+    {
+        for (int i = 0; i < size; i++)
+        {
+            for (int j = 0; j <= i; j++)
+            {
+                double sum = matrix[(i * size) + j];
+                for (int k = 0; k < j; k++) sum -= matrix[(i * size) + k] * matrix[(j * size) + k];
+                matrix[(i * size) + j] = i == j ? Math.Sqrt(Math.Max(sum, 1e-300)) : sum / matrix[(j * size) + j];
+            }
+        }
+    }
+
+    private static double[] Whiten(double[] root, double[] values, int size)
+    {
+        var whitened = new double[size];
+        for (int i = 0; i < size; i++)
+        {
+            double sum = values[i];
+            for (int k = 0; k < i; k++) sum -= root[(i * size) + k] * whitened[k];
+            whitened[i] = sum / root[(i * size) + i];
+        }
+
+        return whitened;
+    }
+
+    private static double Dot(double[] one, double[] other)
+    {
+        double sum = 0;
+        for (int i = 0; i < one.Length; i++) sum += one[i] * other[i];
+        return sum;
+    }
+}

@@ -1,0 +1,37 @@
+using System.Collections.Generic;
+
+namespace CamPower.Commissioning;
+
+/// <summary>One cause at one place, of any of several sizes.</summary>
+internal sealed class Hypothesis(Cause cause, int unit, int place, CauseSizes sizes, double logPrior, IReadOnlyList<int> units,
+    int second = -1)
+{
+    internal Cause Cause { get; } = cause;
+
+    internal int Unit { get; } = unit;
+
+    internal int Place { get; } = place;
+
+    internal CauseSizes Sizes { get; } = sizes;
+
+    internal double LogPrior { get; } = logPrior;
+
+    /// <summary>The units whose readings it moves.</summary>
+    internal IReadOnlyList<int> Units { get; } = units;
+
+    /// <summary>The other feed of two whose runs are swapped; the box that a short pulls down; -1 for none.</summary>
+    internal int Second { get; } = second;
+
+    /// <summary>The fault in the model, of one of its sizes.</summary>
+    internal Deviation[] At(int size) => WithSize(Sizes.Values[size]);
+
+    /// <summary>The fault in the model, of any size.</summary>
+    internal Deviation[] WithSize(double size)
+    {
+        var fault = new Deviation(Cause, Unit, Place, size);
+        if (Second < 0) return [fault];
+        return Cause == Cause.ShortCircuit
+            ? [fault, new Deviation(Cause.SupplyInLimit, Second, 0, 0.05)]
+            : [fault, new Deviation(Cause, Second, Unit, 1)];
+    }
+}

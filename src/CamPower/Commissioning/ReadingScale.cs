@@ -1,0 +1,21 @@
+using System;
+
+namespace CamPower.Commissioning;
+
+/// <summary>The scale on which readings and predictions are compared: volts and amperes as they are, ohms by their logarithm.</summary>
+internal static class ReadingScale
+{
+    // A loop of no resistance at all is still a number, and so is no loop at all.
+    private const double LeastOhms = 0.03, BeyondRangeOhms = 2e5, BeyondRangeSigma = 1.2, LooseVolts = 3, LooseAmperes = 0.4;
+
+    internal static double Of(MeterQuantity kind, double value) =>
+        kind == MeterQuantity.Ohms ? Math.Log(Math.Min(Math.Max(value, 0), FeedFaults.OpenOhms) + LeastOhms) : value;
+
+    /// <summary>Standard deviation on the scale of a reading whose own one is known, where a certain value is predicted.</summary>
+    internal static double Sigma(MeterQuantity kind, double sigma, double predicted, bool isLoose)
+    {
+        if (isLoose) return kind == MeterQuantity.Volts ? LooseVolts : LooseAmperes;
+        if (kind != MeterQuantity.Ohms) return sigma;
+        return predicted > BeyondRangeOhms ? BeyondRangeSigma : sigma / (predicted + LeastOhms);
+    }
+}
