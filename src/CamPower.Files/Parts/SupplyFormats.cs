@@ -51,14 +51,18 @@ internal static class SupplyFormats
         var ripple = o.Optional("ripple", "RMS ripple at mains frequency or its double, over the output voltage.", Quantities.Share,
             s => Dc(s)?.Ripple);
         var resistance = o.Optional("sourceResistance", "Resistance behind the terminals in a fault.", Quantities.Resistance,
-            s => s.Output.SourceResistance);
-        var overload = o.Optional("overload", "What it does in overload.", Overload, s => s.Output.Overload);
+            StatedResistance);
+        var overload = o.Optional("overload", "What it does in overload.", Overload, StatedOverload);
         var capacitance = o.Optional("capacitance", "Capacitance across the terminals of a DC output.", Quantities.Capacitance,
             s => Dc(s)?.Capacitance);
         var rise = o.Optional("rise", "How long it takes from nothing to its voltage when it is switched on.", Quantities.Duration,
             s => s.Output.Rise);
         var charging = o.Optional("charging", "How it charges a battery; left out where it charges none.", BatteryFormats.OfSupply,
             s => Dc(s) is { ChargingCurrent: not null } charger ? charger : null);
+        var open = o.Optional("openVoltage",
+            "Voltage of a transformer without a load, RMS: nominal is then the voltage at the rated current, tolerance that of the mains.",
+            Quantities.Voltage, s => Ac(s)?.OpenVoltage).Parameter("open");
+        var frequency = o.Optional("frequency", "Frequency of the mains of a transformer.", Quantities.Frequency, s => Ac(s)?.Frequency);
         var input = o.Optional("input", "The side that takes power in.", Input, s => s.Input);
         (Member Member, string Message)[] ofDcAlone =
         [
@@ -71,15 +75,34 @@ internal static class SupplyFormats
         {
             bool isAc = output[at] == CurrentKind.Ac;
             foreach ((Member member, string message) in ofDcAlone.Where(m => isAc && m.Member.IsGiven(at))) at[member].ErrorOnce(message);
+            if (open.IsGiven(at) && !isAc) at[open].ErrorOnce("only an AC output is a transformer");
+            if (frequency.IsGiven(at) && !open.IsGiven(at)) at[frequency].ErrorOnce("a frequency needs an openVoltage");
             bool isTrimSound = !at[trim].HasError;
             SupplyOutput made = isAc
-                ? new AcOutput(nominal[at], ratedCurrent[at], tolerance[at], resistance[at], overload[at], rise[at])
+                ? Transformer(new AcOutput(nominal[at], ratedCurrent[at], tolerance[at], resistance[at], overload[at], rise[at]), open[at],
+                    frequency[at])
                 : Charger(new DcOutput(nominal[at], ratedCurrent[at], tolerance[at], isTrimSound ? trim[at] : null,
                     isTrimSound ? setPoint[at] : null, ripple[at], resistance[at], overload[at], capacitance[at], ratedPower[at],
                     rise[at]), charging[at]);
             return new Supply(name[at], made, derating[at], input[at]);
         };
     });
+
+    private static AcOutput Transformer(AcOutput output, ElectricPotential? open, Frequency? frequency) =>
+        open is ElectricPotential volts ? output.WithOpenVoltage(volts, frequency) : output;
+
+    // What follows from the plate of a transformer is not stated beside it.
+    private static ElectricResistance? StatedResistance(Supply supply) =>
+        Ac(supply)?.WindingResistance is ElectricResistance winding && Number.IsSame(winding, supply.Output.SourceResistance!.Value)
+            ? null
+            : supply.Output.SourceResistance;
+
+    private static OverloadBehavior? StatedOverload(Supply supply) =>
+        Ac(supply)?.OpenVoltage is not null && ReferenceEquals(supply.Output.Overload, OverloadBehavior.Unlimited)
+            ? null
+            : supply.Output.Overload;
+
+    private static AcOutput? Ac(Supply supply) => supply.Output as AcOutput;
 
     private static DcOutput Charger(DcOutput output, DcOutput? charger) =>
         charger is null ? output : output.WithCharging(charger.ChargingRise!.Value, charger.ChargingCurrent!.Value);

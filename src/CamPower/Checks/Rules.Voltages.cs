@@ -88,7 +88,7 @@ public static partial class Rules
             let lowest = LowestUp(device)
             where lowest?.LowestVoltage(Ratio.Zero).IsViolated == true
             select rule.Find(Subject.Of(device.Device),
-                Invariant($"It gets {lowest.UpVolts:0.00} V in \"{lowest.Condition}\"; ") +
+                Invariant($"{Gets(lowest)} V in \"{lowest.Condition}\"; ") +
                 Invariant($"it needs at least {lowest.Accepted!.LowestVolts:0.##} V."),
                 lowest.Voltage, lowest.Accepted.Lowest, lowest.Condition));
 
@@ -111,7 +111,7 @@ public static partial class Rules
                 where judged.IsThin || judged.IsViolated
                 let minimum = ((ElectricPotential)judged.PolicyLimit!).Volts
                 select rule.Find(Subject.Of(device.Device),
-                    Invariant($"It gets {lowest.UpVolts:0.00} V in \"{lowest.Condition}\"; ") +
+                    Invariant($"{Gets(lowest)} V in \"{lowest.Condition}\"; ") +
                     Invariant($"policy minimum {minimum:0.00} V: {lowest.Accepted!.LowestVolts:0.##} V + {percent:0.##} %."),
                     judged.Value, judged.PolicyLimit, lowest.Condition));
     }
@@ -149,6 +149,11 @@ public static partial class Rules
     private static string WithoutOperatingPoint(DeviceInCondition device) => device.MaximumPower is Power maximum
         ? Invariant($"It needs {device.Load} in \"{device.Condition}\"; the maximum power of its run is {(double)maximum.Watts:0.##} W.")
         : Invariant($"It needs {device.Load} in \"{device.Condition}\"; its run cannot carry that together with the other devices.");
+
+    // A rectifier charges to the crest: the sine of that crest counts against the range.
+    private static string Gets(DeviceInCondition device) => device.Ac?.Stage?.IsRectifier == true
+        ? Invariant($"Its crest is that of {device.UpVolts:0.00}")
+        : Invariant($"It gets {device.UpVolts:0.00}");
 
     // The condition with the lowest voltage among those in which the device is up, or null.
     private static DeviceInCondition? LowestUp(DeviceAssessment device)

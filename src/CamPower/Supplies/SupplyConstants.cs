@@ -66,4 +66,7 @@ internal static class SupplyConstants
     /// <summary>Share of the rating of a receptacle that may be plugged in. [%]</summary>
     internal static CitedValue ReceptacleShare { get; } =
         new("Load plugged into a receptacle over its rating, at most", 80, "%", Sources.NecReceptacle);
+
+    /// <summary>The lower of the usual mains frequencies: capacitors discharge for longer. [Hz]</summary>
+    internal static CitedValue LowerMainsFrequency { get; } = new("Lower of the usual mains frequencies", 50, "Hz", Sources.CommonPractice);
 }
