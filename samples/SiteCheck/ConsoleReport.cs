@@ -29,6 +29,7 @@ internal sealed class ConsoleReport(SiteReport report, Evidence evidence, int wi
         if (shown.IsEverything) ConditionList.Write(page, report.Assessment.Site);
         WriteBoxes(page, shown);
         if (shown.IsEverything) WriteReceptacles(page, evidence.Receptacles);
+        if (shown.IsEverything) WriteMains(page);
         WriteEnd(page, shown);
         return page;
     }
@@ -79,7 +80,8 @@ internal sealed class ConsoleReport(SiteReport report, Evidence evidence, int wi
         BoxInCondition worst = box.Worst;
         double used = worst.TotalCurrent.Amperes, rated = worst.DeratedRating.Amperes;
         string share = rated > 0 ? Invariant($" ({used / rated * 100:0} %)") : "";
-        page.Text($"{box.Box.Name}: {box.Box.Supply.Name}, {Voltage(box.Box.Supply.Output)}. "
+        string feed = box.Box.FedFrom is string junction ? $", a converter fed from {junction}" : "";
+        page.Text($"{box.Box.Name}: {box.Box.Supply.Name}, {Voltage(box.Box.Supply.Output)}{feed}. "
             + Invariant($"At worst it is asked for {used:0.00} A of {rated:0.00} A{share}: {worst.Condition}, {Warmth(box.Box, worst)}."));
     }
 
@@ -102,6 +104,12 @@ internal sealed class ConsoleReport(SiteReport report, Evidence evidence, int wi
         page.Blank();
         page.Line("What the boxes take from the line:");
         foreach (ReceptacleAssessment receptacle in receptacles) page.Text(receptacle.ToString(), indent: 2);
+    }
+
+    private void WriteMains(Page page)
+    {
+        foreach (BreakerAssessment breaker in evidence.Breakers) page.Text(breaker.ToString(), indent: 2);
+        if (report.Assessment.Site.Conditions.Any(c => c.HoursAYear is not null)) page.Text(evidence.Energy.ToString(), indent: 2);
     }
 
     private static void WriteEnd(Page page, Shown shown)
@@ -131,10 +139,14 @@ internal sealed class ConsoleReport(SiteReport report, Evidence evidence, int wi
 
     private static string Ends(TrimWindow window) => $"at least {Text(window.Lowest)}, at most {Text(window.Highest)}";
 
-    private static string Voltage(SupplyOutput output) =>
-        output is DcOutput dc ? Invariant($"set to {dc.SetPoint.Volts:0.##} V")
-        : output is AcOutput { OpenVoltage: not null } plate ? Invariant($"{output.Nominal.Volts:0.##} V AC, {(double)plate.RatedApparentPower.Voltamperes:0.#} VA")
-        : Invariant($"{output.Nominal.Volts:0.##} V AC");
+    private static string Voltage(SupplyOutput output) => output switch
+    {
+        DcOutput { OpenVoltage: ElectricPotential open } =>
+            Invariant($"unregulated, {output.Nominal.Volts:0.##} V at its rated current and {open.Volts:0.##} V open"),
+        DcOutput dc => Invariant($"set to {dc.SetPoint.Volts:0.##} V"),
+        AcOutput { OpenVoltage: not null } plate => Invariant($"{output.Nominal.Volts:0.##} V AC, {(double)plate.RatedApparentPower.Voltamperes:0.#} VA"),
+        _ => Invariant($"{output.Nominal.Volts:0.##} V AC"),
+    };
 
     private static string Text(TrimLimit limit) => Invariant($"{limit.SetPoint.Volts:0.00} V ") + limit.Bound switch
     {

@@ -120,6 +120,7 @@ public sealed class SiteReport
         if (NotStated.Count > 0) yield return NotStatedSection.Of(this);
         yield return ConditionsSection.Of(Assessment.Site);
         foreach (Section boxes in new BoxSection(_evidence, Findings, HasEveryProfile).All()) yield return boxes;
+        foreach (Section mains in MainsSection.Of(_evidence)) yield return mains;
         if (Assessment.Shields.Count > 0) yield return ShieldsSection.Of(Assessment.Shields);
         yield return CautionsSection.Of();
     }

@@ -31,6 +31,25 @@ public class FaultTests
     // A run that feeds itself, a junction fed twice.
     [InlineData("{ \"junction\": \"slipway\" }", "{ \"junction\": ¶\"slip end\" }", "$.runs[1].from.junction", "goes round in a ring")]
     [InlineData("\"to\": \"desk\"", "\"to\": ¶\"slip end\"", "$.runs[3].to", "slip end is fed already", "$.devices[3].at")]
+    // Breakers and energy.
+    [InlineData("\"instantaneousTo\": 11", "\"instantaneousTo\": ¶5", "$.breakers[0].instantaneousTo", "instantaneousTo must be from 6 to 100, but is 5")]
+    [InlineData("\"instantaneousFrom\": 6", "\"instantaneousFrom\": ¶0.5", "$.breakers[0].instantaneousFrom", "instantaneousFrom must be from 1 to 100, but is 0.5")]
+    [InlineData("\"type\": \"B\"", "\"type\": ¶\"E\"", "$.breakers[1].type", "'E' is not a type of breaker")]
+    [InlineData("\"residualCurrent\": \"30 mA\"", "\"residualCurrent\": ¶\"0 mA\"", "$.breakers[1].residualCurrent", "residualCurrent must be above 0 A")]
+    [InlineData("\"breaker\": \"shed breaker\"", "\"breaker\": ¶\"shed braker\"", "$.receptacles[0].breaker", "did you mean 'shed breaker'?")]
+    [InlineData("\"inrushCurrent\": \"40 A\", \"inrushIntegral\": ", "\"inrushIntegral\": ¶", "$.boxes[0].supply.input.inrushIntegral", "needs its peak current")]
+    [InlineData("\"leakageCurrent\": \"0.75 mA\"", "\"leakageCurrent\": ¶\"-1 mA\"", "$.boxes[0].supply.input.leakageCurrent", "leakageCurrent must be at least 0 A")]
+    [InlineData("\"standbyPower\": \"500 mW\"", "\"standbyPower\": ¶\"-5 mW\"", "$.boxes[0].supply.input.standbyPower", "standbyPower must be at least 0 W")]
+    [InlineData("\"hoursAYear\": \"20 d\"", "\"hoursAYear\": ¶\"200 d\"", "$.conditions[3].hoursAYear", "with it the conditions hold for 8800 h, and a year has 8784 h")]
+    [InlineData("\"hoursAYear\": \"4000 h\"", "\"hoursAYear\": ¶\"9000 h\"", "$.conditions[1].hoursAYear", "hoursAYear must be from 0 h to 8784 h")]
+    [InlineData("\"perKilowattHour\": 0.32", "\"perKilowattHour\": ¶-1", "$.energyPrice.perKilowattHour", "perKilowattHour must be from 0 to 1000000000")]
+    // Unregulated supplies.
+    [InlineData("\"openVoltage\": \"16.4 V\"", "\"openVoltage\": ¶\"11 V\"", "$.boxes[3].supply.openVoltage", "openVoltage must be at least 0.1 % above the rated 12 V, at most 120 V, but is 11 V")]
+    [InlineData("\"openVoltage\": \"16.4 V\"", "\"openVoltage\": \"16.4 V\", \"ratedPower\": ¶\"12 W\"", "$.boxes[3].supply.ratedPower", "an unregulated output is rated by its current alone")]
+    // Converters.
+    [InlineData("\"junction\": \"gate\"", "\"junction\": ¶\"gat\"", "$.boxes[5].feed.junction", "no run ends at a junction named gat; did you mean 'gate'?")]
+    [InlineData("\"junction\": \"gate\"", "\"junction\": ¶\"\"", "$.boxes[5].feed.junction", "a name must not be empty")]
+    [InlineData("\"dropOut\": \"8.2 V\"", "\"dropOut\": ¶\"8.7 V\"", "$.boxes[5].feed.starting.dropOut", "dropOut must be not above the turn-on voltage of 8.6 V")]
     // Batteries.
     [InlineData("\"capacity\": \"26 Ah\"", "\"capacity\": ¶\"26 A\"", "$.boxes[0].battery.capacity", "has the wrong unit: a charge is written in Ah or mAh")]
     [InlineData("\"capacity\": \"26 Ah\"", "\"capacity\": ¶\"0 Ah\"", "$.boxes[0].battery.capacity", "capacity must be above 0 Ah")]
@@ -63,7 +82,7 @@ public class FaultTests
     [InlineData("\"powerFactor\": \"80 %\"", "\"powerFactor\": ¶\"2 %\"", "$.models[1].acStage.powerFactor", "powerFactor must be from 0.05")]
     [InlineData("\"openVoltage\": \"26 V\"", "\"openVoltage\": ¶\"50 V\"", "$.boxes[1].supply.openVoltage", "open must be from 24 V to 48 V")]
     [InlineData("\"frequency\": \"60 Hz\"", "\"frequency\": ¶\"5 Hz\"", "$.boxes[1].supply.frequency", "frequency must be from 10 Hz to 1000 Hz")]
-    [InlineData("\"openVoltage\": \"26 V\", \"frequency\": \"60 Hz\"", "\"frequency\": ¶\"60 Hz\"", "$.boxes[1].supply.frequency", "a frequency needs an openVoltage")]
+    [InlineData("\"openVoltage\": \"26 V\", \"frequency\": \"60 Hz\"", "\"frequency\": ¶\"60 Hz\"", "$.boxes[1].supply.frequency", "only a transformer with an openVoltage has a frequency")]
     [InlineData("\"holdUp\": \"20 ms\"", "\"holdUp\": ¶\"-20 ms\"", "$.models[0].starting.holdUp", "holdUp must be at least 0 s, but is -0.02 s")]
     [InlineData("\"highest\": \"26.4 V\"", "\"highest\": ¶\"20 V\"", "$.models[0].ac.highest", "highest must be above the lowest voltage of 21.6 V")]
     [InlineData("\"setPoint\": \"12.6 V\"", "\"setPoint\": ¶\"15 V\"", "$.boxes[0].supply.setPoint", "setPoint must be from 12 V to 14 V")]
@@ -172,7 +191,7 @@ public class FaultTests
     [InlineData("\"also\": [\"heater\"]", "\"also\": [¶\"heating\"]", "$.conditions[2].also[0]", "did you mean 'heater'?")]
     // Missing members, at the object that lacks them.
     [InlineData("{ \"cable\": \"yard pair\", \"length\": \"180 ft\" }", "¶{ \"cable\": \"yard pair\" }", "$.runs[0].parts[0].length", "missing member 'length'")]
-    [InlineData("\"dropOut\": \"8 V\", \"softStart\": \"unknown\"", "\"dropOut\": \"8 V\"", "$.models[0].starting.softStart", "missing member 'softStart'", "", "\"starting\": {", "\"starting\": ¶{")]
+    [InlineData("\"dropOut\": \"8 V\", \"softStart\": \"unknown\"", "\"dropOut\": \"8 V\"", "$.models[0].starting.softStart", "missing member 'softStart'", "", "\"starting\": { \"turnOn\": \"9.5 V\"", "\"starting\": ¶{ \"turnOn\": \"9.5 V\"")]
     [InlineData("\"name\": \"boat shed and yard\",", "", "$.name", "missing member 'name'", "", "{\n  \"formatVersion\"", "¶{\n  \"formatVersion\"")]
     [InlineData("{ \"joint\": \"gel splice\", \"resistance\": \"10 mohm\" }", "¶{}", "$.runs[1].parts[1]", "missing: cable and length, joint and resistance or usualJoint")]
     // Wrong JSON type.

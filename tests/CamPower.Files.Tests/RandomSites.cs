@@ -25,7 +25,8 @@ public static class RandomSites
             Cable[] cables = Many(1, 4, i => Cable(Name("cable", i)));
             Device[] models = Many(1, 4, i => Model(Name("model", i)));
             Cabinet[] cabinets = [.. Many(0, 2, i => new Cabinet(Name("cabinet", i), Enclosure()))];
-            Receptacle[] receptacles = Many(1, 3, i => new Receptacle(Name("receptacle", i), Volts(100, 240), Amperes(1, 30), Chance(0.5) ? Ratio.FromPercent(Number(50, 100)) : null));
+            CircuitBreaker[] breakers = Many(1, 3, i => Breaker(Name("breaker", i)));
+            Receptacle[] receptacles = Many(1, 3, i => new Receptacle(Name("receptacle", i), Volts(100, 240), Amperes(1, 30), Chance(0.5) ? Ratio.FromPercent(Number(50, 100)) : null, Chance(0.5) ? Pick(breakers) : null));
             DistributionBox[] boxes = Many(1, 3, i => Chance(0.4) ? Box(Name("box", i), cabinets).WithReceptacle(Pick(receptacles)) : Box(Name("box", i), cabinets));
             var runs = new List<SiteRun>();
             for (int i = 0, count = _random.Next(0, 7); i < count; i++)
@@ -36,12 +37,20 @@ public static class RandomSites
                 runs.Add(new SiteRun(from, Name("junction", i), Run(cables), returnAt, Chance(0.4) ? Lying() : null));
             }
 
+            // Fed by another box: never by itself.
+            DistributionBox last = boxes[^1];
+            string[] ends = [.. runs.Where(r => r.From.BoxName is string box && box != last.Name).Select(r => r.To)];
+            if (ends.Length > 0 && last.Receptacle is null && last.Battery is null && last.Supply is { Output: DcOutput { OpenVoltage: null }, Input: { Voltage: not null, Efficiency: not null } })
+            {
+                boxes[^1] = last.WithFeed(Pick(ends), Chance(0.5) ? Starting() : null, Chance(0.5) ? Inrush() : null);
+            }
+
             SiteDevice[] devices = runs.Count == 0 ? [] : Many(0, 6, i => new SiteDevice(Name("device", i), Pick(models), Pick(runs).To, Chance(0.1)));
             VideoLink[] links = [.. devices.Where(_ => Chance(0.3)).Select(d => new VideoLink(d.Name, Name("ground", _random.Next(2)), Shield()))];
             GroundBond[] bonds = [.. links.Where(_ => Chance(0.3)).Select(l => new GroundBond(l.Ground, Pick(boxes).Name, Shield())).DistinctBy(b => b.ToString())];
             return new Site(Name("site", 0), Many(1, 4, i => Condition(Name("condition", i))), boxes, runs, devices, links, bonds,
                 Chance(0.4) ? Length.From(Number(-400, 8900), Pick(LengthUnit.Meter, LengthUnit.Millimeter)) : null,
-                Ties(boxes));
+                Ties(boxes), Chance(0.4) ? new EnergyPrice(Number(0, 1), Name("currency", 0)) : null);
         }
 
         // Two different outputs of whatever boxes, if there are two.
@@ -102,7 +111,7 @@ public static class RandomSites
         private Device Model(string name)
         {
             VoltageRange? dc = Chance(0.8) ? Range() : null;
-            return new Device(name, Pick(Enum.GetValues<DeviceKind>()), Chance(0.3) ? Label() : Shares(), dc, dc is null || Chance(0.3) ? Range() : null, Chance(0.5) ? Starting() : null, Chance(0.4) ? Plug() : null, Chance(0.4) ? Inrush() : null, Chance(0.4) ? Inrush() : null, Maybe(Stage));
+            return new Device(name, Pick(DeviceKind.Camera, DeviceKind.Recorder, DeviceKind.Other), Chance(0.3) ? Label() : Shares(), dc, dc is null || Chance(0.3) ? Range() : null, Chance(0.5) ? Starting() : null, Chance(0.4) ? Plug() : null, Chance(0.4) ? Inrush() : null, Chance(0.4) ? Inrush() : null, Maybe(Stage));
         }
 
         private AcStage Stage() => _random.Next(3) switch
@@ -154,7 +163,7 @@ public static class RandomSites
         private Condition Condition(string name) => new(name, (LoadComponents)_random.Next(0, 16), new Surroundings(Warm(), Warm(), Warm(), Chance(0.3) ? Irradiance.FromWattsPerSquareMeter(Number(0, 1200)) : null),
             Chance(0.5) ? _random.Next(0, 5) : null,
             Chance(0.5) ? Duration.From(Number(0, 100), Pick(DurationUnit.Second, DurationUnit.Minute, DurationUnit.Hour, DurationUnit.Day)) : null,
-            Chance(0.3) ? Volts(80, 270) : null);
+            Chance(0.3) ? Volts(80, 270) : null, Chance(0.3) ? Duration.From(Number(0, 90), Pick(DurationUnit.Hour, DurationUnit.Day)) : null);
 
         private Temperature Warm()
         {
@@ -170,7 +179,7 @@ public static class RandomSites
         private DistributionBox Box(string name, Cabinet[] cabinets)
         {
             DistributionBox box = Placed(name, cabinets);
-            return box.Supply.Output is DcOutput && Chance(0.4)
+            return box.Supply.Output is DcOutput { OpenVoltage: null } && Chance(0.4)
                 ? box.WithBattery(Battery(name), Protection("battery of " + name), Chance(0.5) ? Time() : null)
                 : box;
         }
@@ -258,6 +267,13 @@ public static class RandomSites
             ElectricPotential nominal = Volts(10, 26);
             VoltageRange? trim = Chance(0.5) ? Range() : null;
             ElectricPotential? setPoint = trim is not null && Chance(0.6) ? Pick(trim.Lowest, ElectricPotential.FromVolts(trim.Lowest.Volts * 1.1)) : null;
+            if (Chance(0.15))
+            {
+                DcOutput unregulated = DcOutput.OfUnregulated(Volts(20, 26), Volts(10, 19), Amperes(0.5, 5), Ratio.FromPercent(Number(0, 15)),
+                    Chance(0.5) ? Ratio.FromPercent(Number(0, 5)) : null, Chance(0.3) ? Ohms() : null, Overload(), Chance(0.3) ? Capacitance() : null, Chance(0.3) ? Time() : null);
+                return new Supply(Name("supply", 0), unregulated, Derating(), Maybe(Input));
+            }
+
             SupplyOutput output = Chance(0.7)
                 ? Charging(new DcOutput(nominal, Amperes(0.5, 30), Ratio.FromPercent(Number(0, 50)), trim, setPoint, Chance(0.3) ? Ratio.FromPercent(Number(0, 10)) : null,
                     Chance(0.3) ? Ohms() : null, Overload(), Chance(0.3) ? Capacitance() : null, Chance(0.3) ? Power.From(Number(1, 900), Pick(PowerUnit.Watt, PowerUnit.Kilowatt)) : null, Chance(0.3) ? Time() : null))
@@ -290,7 +306,19 @@ public static class RandomSites
         private ElectricCapacitance Capacitance() => ElectricCapacitance.From(Number(1, 9000),
             Pick(ElectricCapacitanceUnit.Nanofarad, ElectricCapacitanceUnit.Microfarad, ElectricCapacitanceUnit.Millifarad, ElectricCapacitanceUnit.Farad));
 
-        private SupplyInput Input() => new(Maybe(Range), Chance(0.5) ? Amperes(5, 60) : null, Maybe(Loads), Maybe(Loads));
+        private SupplyInput Input()
+        {
+            ElectricCurrent? inrush = Chance(0.5) ? Amperes(5, 60) : null;
+            return new(Maybe(Range), inrush, Maybe(Loads), Maybe(Loads), inrush is not null && Chance(0.5) ? JouleIntegral.FromAmpereSquaredSeconds(Number(0.01, 50)) : null,
+                Chance(0.5) ? Amperes(5, 90) : null, Chance(0.5) ? Amperes(0, 0.01) : null, Chance(0.5) ? Power.FromMilliwatts(_random.Next(0, 5000)) : null);
+        }
+
+        private CircuitBreaker Breaker(string name) => _random.Next(3) switch
+        {
+            0 => CircuitBreaker.TypeB(name, Amperes(1, 30)),
+            1 => CircuitBreaker.TypeD(name, Amperes(1, 30), Amperes(0.01, 0.3)),
+            _ => new CircuitBreaker(name, Amperes(1, 30), Number(1, 10), Number(10, 20)),
+        };
 
         private ShareCurve<Ratio> Loads() => new(Many(2, 5, i => new SharePoint<Ratio>(Ratio.FromPercent(10 + (i * Number(20, 25))), Ratio.FromPercent(Number(30, 99)))));
 

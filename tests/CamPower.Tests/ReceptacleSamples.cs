@@ -10,6 +10,12 @@ internal static class ReceptacleSamples
     internal static IEnumerable<object> All()
     {
         ReceptacleAssessment receptacle = Receptacles.Plugged(amperes: 2.5).Assess().StudyReceptacles()[0];
-        return [receptacle, receptacle.Receptacle, receptacle.Worst, receptacle.Worst.Draws[0]];
+        BreakerAssessment breaker = Breakers.Together(Breakers.B16, 30.5);
+        EnergyAssessment energy = Breakers.On(Breakers.B16).Assess().StudyEnergy();
+        return
+        [
+            receptacle, receptacle.Receptacle, receptacle.Worst, receptacle.Worst.Draws[0], breaker, breaker.Breaker, breaker.Cold,
+            energy, energy.InConditions[0], new EnergyPrice(0.305, "EUR"),
+        ];
     }
 }

@@ -9,6 +9,7 @@ namespace SiteCheck.Tests;
 /// 2 % for the lay of stranded ones, 0.00393 per kelvin, and 50 mΩ of the yard box's electronic limits. Each is certain to carry 1.26 A and to open above 1.54 A. A generic resettable
 /// fuse of 1.10 A holds 0.935 A at the 35 °C of the night (docs/sources.md: its curve). The dock camera takes 22 W, 1.97 A, in a night with motion, and 2.15 A at a cold start; its
 /// adapter holds 3.6 A.
+/// The adapters have no protective device: 1.4 A of the office's at 74 V, or 9 A of the dock's at 12 V, may heat a poor contact, and a second camera behind one goes dark with the first.
 /// A row is "rule: about".
 /// </remarks>
 internal static class SingleFaults
@@ -30,6 +31,15 @@ internal static class SingleFaults
         protectiveDevices/+ = { "name": "small battery fuse", "fuse": { "characteristic": "ISO 8820-3 type C", "ratedCurrent": "30 A", "voltageRating": "32 V", "breakingCapacity": "1000 A", "coldResistance": "2 mohm", "dcVoltageRating": "32 V" } }
         boxes/yard box/supply/charging = { "rise": "0 V", "current": "{{current}}" }
         boxes/yard box/battery = { "name": "nine cells", "cells": 9, "capacity": "40 Ah", "ratedOver": "5 h", "resistance": "12 mohm", "protection": "{{fuse}}", "backupTime": "{{backupTime}}", "chemistry": { "name": "nickel-cadmium", "source": "data sheet of the cells", "charge": [{ "charge": "0 %", "voltage": "1.15 V", "resistance": "150 %" }, { "charge": "100 %", "voltage": "1.4 V", "resistance": "100 %" }], "capacity": [{ "at": "-20 C", "share": "70 %" }, { "at": "25 C", "share": "100 %" }, { "at": "50 C", "share": "100 %" }], "resistance": [{ "at": "-20 C", "share": "200 %" }, { "at": "25 C", "share": "100 %" }, { "at": "50 C", "share": "100 %" }], "rateExponent": {{exponent}}, "cutOff": "1 V", "float": "{{floating}}", "floatPerKelvin": "0 V", "chargeFactor": 1.3, "coldestCharging": "{{coldest}}" } }
+        """;
+
+    private static string Breaker(string inrush, string warm, string leakage) => $$"""
+        breakers = [{ "name": "dock breaker", "rating": "10 A", "type": "B", "residualCurrent": "30 mA" }]
+        receptacles = [{ "name": "dock receptacle", "voltage": "120 V", "rating": "15 A", "breaker": "dock breaker" }]
+        boxes/dock adapter/receptacle = "dock receptacle"
+        boxes/dock adapter/supply/input/inrushCurrent = "{{inrush}}"
+        boxes/dock adapter/supply/input/warmInrushCurrent = "{{warm}}"
+        boxes/dock adapter/supply/input/leakageCurrent = "{{leakage}}"
         """;
 
     public static IReadOnlyList<SingleFault> All { get; } =
@@ -70,7 +80,7 @@ internal static class SingleFaults
             devices/office/model = "mast camera"
             boxes/office adapter/supply/nominal = "72 V"
             """,
-            "voltage-above-accessible: office adapter"),
+            "voltage-above-accessible: office adapter", "short-may-not-be-interrupted: office adapter output 1"),
 
         // 125 V and 3 % are 128.75 V.
         new("125 V, for a camera that wants them",
@@ -79,7 +89,7 @@ internal static class SingleFaults
             devices/office/model = "mast camera"
             boxes/office adapter/supply/nominal = "125 V"
             """,
-            "voltage-above-extra-low: office adapter"),
+            "voltage-above-extra-low: office adapter", "short-may-not-be-interrupted: office adapter output 1"),
         new("a 24 V adapter on a 12 V camera", """boxes/office adapter/supply/nominal = "24 V" """, "supply-voltage-too-high: office"),
         new("two outputs joined for more current",
             """ties = [{ "one": { "box": "yard box", "output": 15 }, "other": { "box": "yard box", "output": 16 } }]""", "outputs-tied-together: yard box output 15"),
@@ -141,7 +151,7 @@ internal static class SingleFaults
             boxes/dock adapter/supply/overload = { "constantCurrent": "9 A" }
             boxes/dock adapter/claimedClass = "limited power source"
             """,
-            "power-limit-exceeded: dock adapter output 1"),
+            "power-limit-exceeded: dock adapter output 1", "short-may-not-be-interrupted: dock adapter output 1"),
 
         // 1.54 A at 13.13 V are 20 VA.
         new("a claim that electronic limits keep", """boxes/yard box/claimedClass = "limited power source" """),
@@ -270,7 +280,7 @@ internal static class SingleFaults
 
         // 0.31 A and 8.8 W at 11.4 V.
         new("a second camera on a small adapter", """devices/+ = { "name": "hall", "model": "infrared dome", "at": "office" }""",
-            "split-adapter-beyond-rating: office adapter", "faults-unknown: Ternfield boatyard"),
+            "split-adapter-beyond-rating: office adapter", "faults-unknown: Ternfield boatyard", "short-may-not-be-interrupted: office adapter output 1"),
 
         // 0.86 A over half of 0.797 Ω lift the negative by 0.30 V, and 5 % of it is ripple: 15 mV.
         new("a supply that ripples, and a camera whose shield is grounded",
@@ -304,7 +314,7 @@ internal static class SingleFaults
             devices/office/model = "plain dome"
             devices/+ = { "name": "hall", "model": "dome with large capacitors", "at": "office" }
             """,
-            "inrush-below-drop-out: office"),
+            "inrush-below-drop-out: office", "short-may-not-be-interrupted: office adapter output 1"),
         new("a supply that is rated from 40 °C on",
             """boxes/office adapter/supply/derating = { "ambient": [{ "at": "40 C", "share": "100 %" }, { "at": "70 C", "share": "100 %" }] }""",
             "supply-too-cold: office adapter"),
@@ -331,6 +341,14 @@ internal static class SingleFaults
             boxes/dock adapter/supply/input/voltage/highest = "132 V"
             """,
             "receptacle-voltage-outside-supply-range: dock adapter"),
+
+        // 60 A / √2 are 42.4 A of the 30 A up to which 10 A of type B hold, whatever the 25 A of a warm start.
+        new("a supply with a large inrush on a small breaker", Breaker(inrush: "60 A", warm: "25 A", leakage: "1 mA"), "start-may-trip-breaker: dock breaker"),
+
+        // 10 mA of the 9 mA that are 30 % of 30 mA.
+        new("an adapter that leaks a third of what the residual-current device is for", Breaker(inrush: "40 A", warm: "42 A", leakage: "10 mA"),
+            "leakage-may-trip-residual-device: dock breaker"),
+        new("an adapter on a breaker, all of it stated", Breaker(inrush: "40 A", warm: "42 A", leakage: "9 mA")),
 
         // Nothing runs from the second supply; it takes no more than its least loss, and the cabinet is large.
         new("24 V in the cabinet of a 12 V adapter",

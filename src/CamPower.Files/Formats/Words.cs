@@ -50,6 +50,9 @@ internal static class Words
     internal static WordFormat<Func<Surroundings, Condition>> GivenConditions { get; } = new("a given condition", Given(
         Condition.Day, Condition.Night, at => Condition.NightWithMotion(at), Condition.ColdStart));
 
+    internal static WordFormat<Func<string, ElectricCurrent, ElectricCurrent?, CircuitBreaker>> BreakerType { get; } = new(
+        "a type of breaker", ("B", CircuitBreaker.TypeB), ("C", CircuitBreaker.TypeC), ("D", CircuitBreaker.TypeD));
+
     internal static WordFormat<Derating> Derating { get; } = new("a derating", ("generic enclosed", CamPower.Derating.GenericEnclosed));
 
     internal static WordFormat<OverloadBehavior> Overload { get; } = new(

@@ -1,12 +1,37 @@
+using System;
 using System.Collections.Generic;
 using System.Linq;
 using CamPower.Files.Formats;
+using UnitsNet;
 
 namespace CamPower.Files.Parts;
 
 /// <summary>Boxes, their outputs, and the receptacles that they are plugged into.</summary>
 internal static class BoxFormats
 {
+    // Not below any lower edge.
+    private const double MostMultiple = 100;
+
+    private static readonly ObjectFormat<CircuitBreaker> BreakerFormat = new(o =>
+    {
+        var name = o.Required("name", "The name by which receptacles refer to it.", Words.Name, x => x.Name);
+        var rating = o.Required("rating", "Its rated current.", Quantities.Current, x => x.Rating);
+        var type = o.OfForm("type", "Its type, which states the band in which it trips at once.", Words.BreakerType, TypeOf);
+        var from = o.OfForm("instantaneousFrom", "Lower edge of the band in which it trips at once, over its rated current.",
+            Quantities.Plain, x => TypeOf(x) is null ? x.InstantaneousFrom : null);
+        var to = o.OfForm("instantaneousTo", "Upper edge of that band, over its rated current.", Quantities.Plain,
+            x => TypeOf(x) is null ? x.InstantaneousTo : null).Else(MostMultiple);
+        var residual = o.Optional("residualCurrent", "Rated residual operating current; left out where it has no residual-current device.",
+            Quantities.Current, x => x.ResidualCurrent);
+        o.OneOf(new Form(type), new Form(from, to));
+        return at => from.IsGiven(at) || to.IsGiven(at)
+            ? new CircuitBreaker(name[at], rating[at], from[at], to[at], residual[at])
+            : type[at](name[at], rating[at], residual[at]);
+    });
+
+    /// <summary>The breakers of the receptacles' circuits.</summary>
+    internal static PartList<CircuitBreaker> Breakers { get; } = new("breaker", BreakerFormat, x => x.Name) { MayBeLeftOut = true };
+
     private static readonly ObjectFormat<Receptacle> ReceptacleFormat = new(o =>
     {
         var name = o.Required("name", "The name by which boxes refer to it.", Words.Name, x => x.Name);
@@ -14,7 +39,9 @@ internal static class BoxFormats
         var rating = o.Required("rating", "The current that it is rated for.", Quantities.Current, x => x.Rating);
         var share = o.Optional("share", "Share of its rating that may be loaded continuously; 80 % where it is left out.", Quantities.Share,
             x => x.Share);
-        return at => new Receptacle(name[at], voltage[at], rating[at], share[at]);
+        var breaker = o.Optional("breaker", "Name of the breaker of its circuit; left out where it is not stated.", Breakers.Reference,
+            x => x.Breaker);
+        return at => new Receptacle(name[at], voltage[at], rating[at], share[at], breaker[at]);
     });
 
     private static readonly ObjectFormat<BoxOutput> Output = new(o =>
@@ -28,6 +55,16 @@ internal static class BoxFormats
 
     /// <summary>The receptacles that boxes are plugged into.</summary>
     internal static PartList<Receptacle> Receptacles { get; } = new("receptacle", ReceptacleFormat, x => x.Name) { MayBeLeftOut = true };
+
+    // Read onto a substitute box.
+    private static readonly ObjectFormat<DistributionBox> Feed = new(o =>
+    {
+        var junction = o.Required("junction", "Name of the junction where the run ends that feeds it.", Words.Name, b => b.FedFrom!);
+        var starting = o.Optional("starting", "When its input turns on and drops out.", DeviceFormats.Starting, b => b.InputStarting);
+        var inrush = o.Optional("inrush", "What its input draws in the first moments; left out where it is not stated.",
+            DeviceFormats.Inrush, b => b.InputInrush);
+        return at => StandIn.Converter.WithFeed(junction[at], starting[at], inrush[at]);
+    });
 
     /// <summary>A box or adapter.</summary>
     internal static ObjectFormat<DistributionBox> Box { get; } = new(o =>
@@ -60,6 +97,8 @@ internal static class BoxFormats
             "receptacle", "Name of the receptacle that it is plugged into.", Receptacles.Reference, b => b.Receptacle);
         var battery = o.Optional("battery", "The battery on the terminals of its supply.", BatteryFormats.OfBox,
             b => b.Battery is null ? null : b);
+        var feed = o.Optional("feed", "Where the input of a converter is connected; left out for a box on the mains.", Feed,
+            b => b.FedFrom is null ? null : b);
         Form[] forms = [new(outputs, outputLimit) { Optional = ofEach }, new(outputList), new(adapter) { Optional = ofLead }];
         o.OneOf(forms);
         return at =>
@@ -69,7 +108,14 @@ internal static class BoxFormats
             if (enclosure[at] is Enclosure around) box = box.WithEnclosure(around);
             if (cabinet[at] is Cabinet shared) box = box.WithCabinet(shared);
             if (receptacle[at] is Receptacle plug) box = box.WithReceptacle(plug);
-            if (battery[at] is not DistributionBox backed) return box;
+            if (feed[at] is DistributionBox fed && Converter(at, box, fed) is DistributionBox converter) box = converter;
+            if (battery[at] is not DistributionBox backed || feed.IsGiven(at)) return box;
+            if (box.Supply.Output is DcOutput { OpenVoltage: not null })
+            {
+                at[battery].ErrorOnce("an unregulated supply cannot charge a battery");
+                return box;
+            }
+
             if (box.Supply.Output is DcOutput) return box.WithBattery(backed.Battery!, backed.BatteryProtection, backed.BackupTime);
             at[battery].ErrorOnce("a supply of alternating current cannot charge a battery");
             return box;
@@ -77,6 +123,20 @@ internal static class BoxFormats
 
         // Where several forms are given, it is not known how many outputs were meant.
         bool HasSeveralForms(Place at) => forms.Count(form => form.IsBegun(at)) > 1;
+
+        // What it cannot be a converter with is an error of its feed, unless its supply has one of its own.
+        DistributionBox? Converter(Place at, DistributionBox box, DistributionBox fed)
+        {
+            string? wrong = receptacle.IsGiven(at) ? "a converter is fed from a run, not from a receptacle"
+                : battery.IsGiven(at) ? "a converter has no battery: put the battery before the run"
+                : box.Supply.Output is not DcOutput { OpenVoltage: null } ? "the supply of a converter gives a regulated direct voltage"
+                : box.Supply.Input is not { Voltage: not null, Efficiency: not null }
+                    ? "the supply of a converter needs an input with voltage and efficiency"
+                    : null;
+            if (wrong is null) return box.WithFeed(fed.FedFrom!, fed.InputStarting, fed.InputInrush);
+            if (!at[supply].HasError) at[feed].ErrorOnce(wrong);
+            return null;
+        }
 
         void CheckForms(Place at)
         {
@@ -97,6 +157,10 @@ internal static class BoxFormats
                     name[at], supply[at], outputs[at], outputLimit[at], ofEach[at], terminals[at], claimed[at]);
         }
     });
+
+    private static Func<string, ElectricCurrent, ElectricCurrent?, CircuitBreaker>? TypeOf(CircuitBreaker breaker) =>
+        Words.BreakerType.Values.FirstOrDefault(make => make(breaker.Name, breaker.Rating, null) is CircuitBreaker typed
+            && typed.InstantaneousFrom.Equals(breaker.InstantaneousFrom) && typed.InstantaneousTo.Equals(breaker.InstantaneousTo));
 
     private static bool HasEqualOutputs(DistributionBox box)
     {

@@ -31,6 +31,8 @@ internal static class ConditionFormats
         var lineVoltage = o.Optional("lineVoltage", "Voltage at the input of every supply; its nominal one where this is left out.",
             Quantities.Voltage, c => c.LineVoltage);
         var duration = o.Optional("duration", "How long it lasts.", Quantities.Duration, c => c.Duration);
+        var hoursAYear = o.Optional("hoursAYear", "How long it holds in a year, all its times together.", Quantities.Duration,
+            c => c.HoursAYear);
         o.OneOf(new Form(given) { Optional = also }, new Form(on) { Needs = name });
         return at =>
         {
@@ -39,7 +41,7 @@ internal static class ConditionFormats
             LoadComponents shares = (known?.On ?? LoadComponents.None) | (on[at] ?? LoadComponents.None) | (
                 also[at] ?? LoadComponents.None);
             string named = known is not null && !name.IsGiven(at) ? known.Name : name[at];
-            return new Condition(named, shares, surroundings, motorsMoving[at], duration[at], lineVoltage[at]);
+            return new Condition(named, shares, surroundings, motorsMoving[at], duration[at], lineVoltage[at], hoursAYear[at]);
         };
     });
 

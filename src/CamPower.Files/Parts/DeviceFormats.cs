@@ -44,7 +44,8 @@ internal static class DeviceFormats
         return at => new LabelDraw(voltage[at], current[at], stage[at]);
     });
 
-    private static readonly ObjectFormat<Starting> Starting = new(o =>
+    /// <summary>When an input turns on and drops out.</summary>
+    internal static readonly ObjectFormat<Starting> Starting = new(o =>
     {
         var turnOn = o.Required("turnOn", "Rising terminal voltage at which it starts.", Quantities.Voltage, s => s.TurnOn)
             .Else(StandIn.HighVoltage);
@@ -77,7 +78,8 @@ internal static class DeviceFormats
         };
     });
 
-    private static readonly ObjectFormat<Inrush> Inrush = new(o =>
+    /// <summary>What an input draws in the first moments.</summary>
+    internal static readonly ObjectFormat<Inrush> Inrush = new(o =>
     {
         var peak = o.Required("peak", "The largest current.", Quantities.Current, i => i.Peak);
         var duration = o.OfForm("duration", "How long until it is over.", Quantities.Duration, i => i.Duration);

@@ -51,12 +51,20 @@ internal static class SiteFormat
         };
     });
 
+    private static readonly ObjectFormat<EnergyPrice> Price = new(o =>
+    {
+        var perKilowattHour = o.Required("perKilowattHour", "Its price, in the currency.", Quantities.Plain, p => p.PerKilowattHour);
+        var currency = o.Required("currency", "The currency as it is printed.", Words.Name, p => p.Currency);
+        return at => new EnergyPrice(perKilowattHour[at], currency[at]);
+    });
+
     private static readonly ObjectFormat<Content> File = new(o =>
     {
         o.Required("formatVersion", "Version of the format: 1.", new NumberFormat(Version), _ => Version);
         var name = o.Required("name", "Name of the site.", Words.Name, c => c.Site.Name);
         var altitude = o.Optional("altitude", "Its height above sea level; left out where it does not matter.", Quantities.Length,
             c => c.Site.Altitude);
+        var price = o.Optional("energyPrice", "What a kilowatt-hour from the mains costs.", Price, c => c.Site.EnergyPrice);
         o.Required("cables", "The kinds of cable that the runs are made of.", CableFormats.Cables, c => c.Cables);
         o.Required("models", "The models of camera and other device.", DeviceFormats.Models, c => c.Models);
         o.Optional("protectiveDevices", "The protective devices of outputs and batteries, beside those of the library.",
@@ -65,6 +73,7 @@ internal static class SiteFormat
             c => IfAny(c.Cabinets));
         var conditions = o.Required("conditions", "The conditions that the site must survive; at least one.",
             new ListFormat<Condition>(ConditionFormats.Condition, "a site needs at least one condition"), c => c.Site.Conditions);
+        o.Optional("breakers", "The breakers of the circuits of receptacles.", BoxFormats.Breakers, c => IfAny(c.Breakers));
         o.Optional("receptacles", "The receptacles that boxes are plugged into.", BoxFormats.Receptacles, c => IfAny(c.Receptacles));
         var boxes = o.Required("boxes", "The distribution boxes and adapters.", new ListFormat<DistributionBox>(BoxFormats.Box),
             c => c.Site.Boxes);
@@ -84,8 +93,9 @@ internal static class SiteFormat
             StructureCheck.Note(at, conditions[at], boxes[at], runs[at], devices[at], links[at] ?? [], bonds[at] ?? [], ties[at] ?? []);
             Site site = at.HasError
                 ? other
-                : new Site(name[at], conditions[at], boxes[at], runs[at], devices[at], links[at], bonds[at], altitude[at], ties[at]);
-            return new Content(site, [], [], [], [], [], [], []);
+                : new Site(name[at], conditions[at], boxes[at], runs[at], devices[at], links[at], bonds[at], altitude[at], ties[at],
+                    price[at]);
+            return new Content(site, [], [], [], [], [], [], [], []);
         };
     });
 
@@ -105,9 +115,9 @@ internal static class SiteFormat
         Content all = Content.Of(site, names), small = all with
         {
             Runs = [.. site.Runs.Except(rows.Select(row => row.Run))],
-            Devices = [.. site.Devices.Except(rows.Select(row => row.Device))],
+            Devices = [.. all.Devices.Except(rows.Select(row => row.Device))],
             Models = [.. all.Models.Where(
-                m => WattsModel.CellsOf(m) is null || site.Devices.Except(rows.Select(r => r.Device)).Any(d => d.Model == m))],
+                m => WattsModel.CellsOf(m) is null || all.Devices.Except(rows.Select(r => r.Device)).Any(d => d.Model == m))],
         };
         return (SiteWriter.Text(File, small, names), ScheduleWriter.Text(rows, names));
     }
@@ -121,25 +131,29 @@ internal static class SiteFormat
         return SiteWriter.Text(json => schema.WriteTo(json));
     }
 
+    // The inputs of converters are in no list: their boxes say where they are.
+    private static IReadOnlyList<SiteDevice> Placed(Site site) => [.. site.Devices.Where(d => d.Model.Kind != DeviceKind.Converter)];
+
     private static IReadOnlyList<T>? IfAny<T>(IReadOnlyList<T> list) => list.Count == 0 ? null : list;
 
     /// <summary>What a site file holds: a site, and beside it the parts that others refer to by name.</summary>
     private sealed record Content(
         Site Site, IReadOnlyList<SiteRun> Runs, IReadOnlyList<SiteDevice> Devices, IReadOnlyList<Cable> Cables,
             IReadOnlyList<Device> Models, IReadOnlyList<ProtectiveDevice> ProtectiveDevices,
-        IReadOnlyList<Cabinet> Cabinets, IReadOnlyList<Receptacle> Receptacles)
+        IReadOnlyList<Cabinet> Cabinets, IReadOnlyList<CircuitBreaker> Breakers, IReadOnlyList<Receptacle> Receptacles)
     {
         /// <summary>What a file of a site holds, with a name for each part.</summary>
         /// <exception cref="ArgumentException">Two parts that differ have the same name.</exception>
         internal static Content Of(Site site, PartNames names) => new(
             site,
             site.Runs,
-            site.Devices,
+            Placed(site),
             names.Add(CableFormats.Cables, site.Runs.SelectMany(r => r.Run.Segments).Select(s => s.Cable)),
-            names.Add(DeviceFormats.Models, site.Devices.Select(d => d.Model)),
+            names.Add(DeviceFormats.Models, Placed(site).Select(d => d.Model)),
             names.Add(ProtectionFormats.Devices,
                 site.Boxes.SelectMany(b => b.Outputs.Select(o => o.Protection).Append(b.BatteryProtection)).OfType<ProtectiveDevice>()),
             names.Add(EnclosureFormats.Cabinets, site.Cabinets),
+            names.Add(BoxFormats.Breakers, site.Boxes.Select(b => b.Receptacle?.Breaker).OfType<CircuitBreaker>()),
             names.Add(BoxFormats.Receptacles, site.Boxes.Select(b => b.Receptacle).OfType<Receptacle>()));
     }
 }

@@ -43,6 +43,11 @@ internal static class StandIn
     internal static DistributionBox Box { get; } =
         DistributionBox.Adapter("stand-in", new Supply("stand-in", Output, Derating.GenericEnclosed));
 
+    /// <summary>A box that can be fed from a run.</summary>
+    internal static DistributionBox Converter { get; } = DistributionBox.Adapter("stand-in", new Supply("stand-in", Output,
+        Derating.GenericEnclosed, new SupplyInput(Range, efficiency: new ShareCurve<Ratio>(new(Ratio.Zero, Ratio.FromPercent(90)),
+            new(Ratio.FromPercent(100), Ratio.FromPercent(90))))));
+
     internal static CableRun Run { get; } = new(
         Cable.Pair(WireSize.Awg(18), Stranding.Solid, ConductorMaterial.AnnealedCopper), Length.Zero);
 }

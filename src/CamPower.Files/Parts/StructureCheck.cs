@@ -29,6 +29,7 @@ internal static class StructureCheck
                 ("runs", "from") when runs[i].From.JunctionName is string junction => (junctions, junction, at.Member("junction")),
                 ("runs", "from") => Output(runs[i].From.BoxName!, at),
                 ("runs", "returnAt") => (junctions, runs[i].ReturnAt!, at),
+                ("boxes", "fedFrom") => (junctions, boxes[i].FedFrom!, part.Member("feed").Member("junction")),
                 ("devices", "at") => (junctions, devices[i].At, at),
                 ("videoLinks", "device") => (deviceNames, links[i].Device, at),
                 ("bonds", "ground") => (grounds, bonds[i].Ground, at),

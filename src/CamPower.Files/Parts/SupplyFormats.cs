@@ -28,7 +28,14 @@ internal static class SupplyFormats
             CurveFormats.Of(Quantities.Share), i => i.Efficiency);
         var powerFactor = o.Optional("powerFactor", "Power in over apparent power in, against the load as a share of the rated current.",
             CurveFormats.Of(Quantities.Share), i => i.PowerFactor);
-        return at => new SupplyInput(voltage[at], inrush[at], efficiency[at], powerFactor[at]);
+        var integral = o.Optional("inrushIntegral", "The I2t of that inrush.", Quantities.JouleIntegral, i => i.InrushIntegral);
+        var warm = o.Optional("warmInrushCurrent", "The peak current as it is switched on again while its inrush limiter is warm.",
+            Quantities.Current, i => i.WarmInrushCurrent);
+        var leakage = o.Optional("leakageCurrent", "Its current to protective earth in service.", Quantities.Current,
+            i => i.LeakageCurrent);
+        var standby = o.Optional("standbyPower", "Power in without any load.", Quantities.Power, i => i.StandbyPower);
+        return at => new SupplyInput(voltage[at], inrush[at], efficiency[at], powerFactor[at],
+            at[inrush].HasError ? null : integral[at], warm[at], leakage[at], standby[at]);
     });
 
     /// <summary>A supply.</summary>
@@ -60,8 +67,8 @@ internal static class SupplyFormats
         var charging = o.Optional("charging", "How it charges a battery; left out where it charges none.", BatteryFormats.OfSupply,
             s => Dc(s) is { ChargingCurrent: not null } charger ? charger : null);
         var open = o.Optional("openVoltage",
-            "Voltage of a transformer without a load, RMS: nominal is then the voltage at the rated current, tolerance that of the mains.",
-            Quantities.Voltage, s => Ac(s)?.OpenVoltage).Parameter("open");
+            "Voltage without any load, of an unregulated DC supply or of a transformer; its nominal voltage is that at the rated current.",
+            Quantities.Voltage, s => Dc(s)?.OpenVoltage ?? Ac(s)?.OpenVoltage).Parameter("open");
         var frequency = o.Optional("frequency", "Frequency of the mains of a transformer.", Quantities.Frequency, s => Ac(s)?.Frequency);
         var input = o.Optional("input", "The side that takes power in.", Input, s => s.Input);
         (Member Member, string Message)[] ofDcAlone =
@@ -71,12 +78,31 @@ internal static class SupplyFormats
             (capacitance, "only a DC output has a capacitance"),
             (charging, "only a DC output charges a battery"),
         ];
+        (Member Member, string Message)[] ofRegulatedAlone =
+        [
+            (trim, "an unregulated output cannot be adjusted"), (setPoint, "an unregulated output cannot be adjusted"),
+            (ratedPower, "an unregulated output is rated by its current alone"),
+            (charging, "an unregulated output cannot charge a battery"),
+        ];
         return at =>
         {
             bool isAc = output[at] == CurrentKind.Ac;
             foreach ((Member member, string message) in ofDcAlone.Where(m => isAc && m.Member.IsGiven(at))) at[member].ErrorOnce(message);
-            if (open.IsGiven(at) && !isAc) at[open].ErrorOnce("only an AC output is a transformer");
-            if (frequency.IsGiven(at) && !open.IsGiven(at)) at[frequency].ErrorOnce("a frequency needs an openVoltage");
+            if (frequency.IsGiven(at) && !(isAc && open.IsGiven(at)))
+            {
+                at[frequency].ErrorOnce("only a transformer with an openVoltage has a frequency");
+            }
+
+            if (!isAc && open.IsGiven(at))
+            {
+                foreach ((Member member, string message) in ofRegulatedAlone.Where(m => m.Member.IsGiven(at)))
+                {
+                    at[member].ErrorOnce(message);
+                }
+
+                return new Supply(name[at], Unregulated(at), derating[at], input[at]);
+            }
+
             bool isTrimSound = !at[trim].HasError;
             SupplyOutput made = isAc
                 ? Transformer(new AcOutput(nominal[at], ratedCurrent[at], tolerance[at], resistance[at], overload[at], rise[at]), open[at],
@@ -86,6 +112,11 @@ internal static class SupplyFormats
                     rise[at]), charging[at]);
             return new Supply(name[at], made, derating[at], input[at]);
         };
+
+        DcOutput Unregulated(Place at) => open[at] is ElectricPotential volts && !at[nominal].HasError && !at[ratedCurrent].HasError
+            ? DcOutput.OfUnregulated(volts, nominal[at], ratedCurrent[at], tolerance[at], ripple[at], resistance[at], overload[at],
+                capacitance[at], rise[at])
+            : StandIn.Output;
     });
 
     private static AcOutput Transformer(AcOutput output, ElectricPotential? open, Frequency? frequency) =>

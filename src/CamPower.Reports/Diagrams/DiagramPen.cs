@@ -85,6 +85,7 @@ internal sealed class DiagramPen
     internal void Device(double x, double y, DeviceKind kind)
     {
         Box(x, y - 6, 18, 12);
+        if (kind == DeviceKind.Converter) Line(x, y + 6, x + 18, y - 6);
         if (kind == DeviceKind.Camera) Path($"M {Said(x + 18)} {Said(y - 2)} l 6 -4 v 12 l -6 -4 Z");
     }
 

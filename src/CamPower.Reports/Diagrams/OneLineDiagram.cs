@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using CamPower.Reports.Sections;
+using UnitsNet;
 using static System.FormattableString;
 
 namespace CamPower.Reports.Diagrams;
@@ -53,8 +54,28 @@ internal sealed class OneLineDiagram
         string load = Invariant($"{worst.TotalCurrent.Amperes:0.00} A of {worst.DeratedRating.Amperes:0.00} A");
         _pen.Text(Margin, y + 30, _box.Box.Supply.Name, SupplyRoom);
         _pen.Text(Margin, y + 44, load, SupplyRoom);
-        double marks = _pen.Marks(Margin, y + 56, MarksOf(SubjectKind.Box, _box.Box.Name), SupplyRoom);
-        return 56 + marks;
+        double below = 56;
+        if (_box.Box.Supply.Output is DcOutput { OpenVoltage: ElectricPotential open })
+        {
+            _pen.Text(Margin, y + below + 2, Invariant($"unregulated, {open.Volts:0.#} V open"), SupplyRoom);
+            below += 14;
+        }
+
+        if (_box.Box.FedFrom is string junction)
+        {
+            _pen.Text(Margin, y + below + 2, $"converter, fed from {junction}", SupplyRoom);
+            below += 14;
+        }
+
+        if (_box.Box.Receptacle is { Breaker: CircuitBreaker breaker } receptacle)
+        {
+            _pen.Text(Margin, y + below + 2, $"on {receptacle}, {breaker}", SupplyRoom);
+            IReadOnlyList<DiagramMark> mains =
+                [.. MarksOf(SubjectKind.Receptacle, receptacle.Name), .. MarksOf(SubjectKind.Breaker, breaker.Name)];
+            below += 14 + _pen.Marks(Margin, y + below + 14, mains, SupplyRoom);
+        }
+
+        return below + _pen.Marks(Margin, y + below, MarksOf(SubjectKind.Box, _box.Box.Name), SupplyRoom);
     }
 
     private void Output(OutputAssessment output)

@@ -98,6 +98,13 @@ internal sealed class BoxSection(Evidence evidence, IReadOnlyList<Finding> findi
         }
 
         if (box.Box.Supply.Output is not DcOutput dc) yield break;
+        if (dc.OpenVoltage is ElectricPotential open)
+        {
+            yield return new("Unregulated",
+                Invariant($"{open.Volts:0.00} V open, {dc.Nominal.Volts:0.00} V at {dc.RatedCurrent.Amperes:0.##} A"));
+            yield break;
+        }
+
         yield return new("Set to", Invariant($"{dc.SetPoint.Volts:0.00} V"));
         if (dc.Trim is not null && box.Outputs.Count > 0)
         {
@@ -107,6 +114,7 @@ internal sealed class BoxSection(Evidence evidence, IReadOnlyList<Finding> findi
 
     private IEnumerable<Fact> Place(BoxAssessment box)
     {
+        if (box.Box.FedFrom is string junction) yield return new("Converter", $"fed from {junction}, as the device {box.Box}");
         if (box.Box.Enclosure is Enclosure enclosure) yield return new("Enclosure", enclosure.ToString());
         if (box.Box.Cabinet is Cabinet cabinet) yield return new("Cabinet", Shared(evidence.Assessment.Site, box.Box, cabinet));
         if (box.InConditions.Select(c => c.Heat).OfType<HeatedEnclosure>().OrderByDescending(h => h.Inside.DegreesCelsius)
@@ -163,7 +171,9 @@ internal sealed class BoxSection(Evidence evidence, IReadOnlyList<Finding> findi
         box.Worst.Condition.Name,
         Air(box.Worst),
         string.Join("; ", Setting(box).Concat(Place(box))
-            .Select(f => f.Name is "Set to" or "Trim window" or "Hottest inside" ? $"{f.Name.ToLowerInvariant()} {f.Value}" : f.Value)),
+            .Select(f => f.Name is "Set to" or "Unregulated" or "Trim window" or "Hottest inside"
+                ? $"{f.Name.ToLowerInvariant()} {f.Value}"
+                : f.Value)),
     ];
 
     private static IReadOnlyList<string> ConditionRow(BoxInCondition box) =>

@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using CamPower.Backup;
+using CamPower.Mains;
 using UnitsNet;
 
 namespace CamPower.Reports.Verdicts;
@@ -16,6 +17,7 @@ internal static class VerdictLines
         return evidence.Assessment.Devices.SelectMany(device => OfDevice(device, voltageMargin))
             .Concat(evidence.Assessment.Boxes.Where(box => box.Outputs.Count > 0).SelectMany(box => OfBox(box, headroom)))
             .Concat(evidence.Backups.SelectMany(OfBattery))
+            .Concat(evidence.Breakers.SelectMany(OfBreaker))
             .Concat(evidence.Faults.SelectMany(OfOutput));
     }
 
@@ -64,6 +66,17 @@ internal static class VerdictLines
                 VerdictLine.Of("backup-time", where, at.Condition, at.Lasts),
                 VerdictLine.Of("backup-time-at-end-of-life", where, at.Condition, at.LastsAtEndOfLife),
             ]),
+        ]);
+    }
+
+    private static IEnumerable<VerdictLine> OfBreaker(BreakerAssessment breaker)
+    {
+        Subject where = Subject.Of(breaker.Breaker);
+        return Known(
+        [
+            VerdictLine.Of("cold-start-on-breaker", where, condition: null, breaker.Cold.Holds),
+            VerdictLine.Of("warm-start-on-breaker", where, condition: null, breaker.Warm.Holds),
+            VerdictLine.Of("leakage-on-breaker", where, condition: null, breaker.Leakage),
         ]);
     }
 

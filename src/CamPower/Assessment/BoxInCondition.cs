@@ -37,10 +37,11 @@ public sealed class BoxInCondition
         SupplyCelsius = Heat?.InsideCelsius ?? condition.At.BoxCelsius;
         LowestCelsius = box.Supply.Derating.LowestCelsius;
         HighestCelsius = box.Supply.Derating.HighestCelsiusAt(altitudeMeters);
-        DeratedAmperes = box.Supply.DeratedAmperesAt(SupplyCelsius, condition.LineVolts, altitudeMeters);
+        double? lineVolts = box.FedFrom is null ? condition.LineVolts : null;
+        DeratedAmperes = box.Supply.DeratedAmperesAt(SupplyCelsius, lineVolts, altitudeMeters);
         _hotterAmperes = Heat is null
             ? DeratedAmperes
-            : box.Supply.DeratedAmperesAt(SupplyCelsius + UncertainKelvins, condition.LineVolts, altitudeMeters);
+            : box.Supply.DeratedAmperesAt(SupplyCelsius + UncertainKelvins, lineVolts, altitudeMeters);
         IsDemandOnly = isDemandOnly;
         SupplyState = rail?.State ?? SupplyState.StaysUp;
         RailVolts = rail?.Volts ?? box.Supply.Output.LowestVolts;

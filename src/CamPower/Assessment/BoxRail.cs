@@ -71,8 +71,8 @@ internal sealed class BoxRail
     /// <summary>What those take that a dip has not put off, against what the supply gives there.</summary>
     internal Judgment ReturningCurrent { get; }
 
-    /// <summary>The voltage of a device while a neighbor draws its inrush.</summary>
-    internal Judgment DuringInrush(FedDevice device) => _dips?.On(device) ?? default;
+    /// <summary>The voltage of a device while a neighbor draws its inrush: any, or that of what is switched on alone.</summary>
+    internal Judgment DuringInrush(FedDevice device, bool ofSwitched = false) => _dips?.On(device, ofSwitched) ?? default;
 
     /// <summary>A device as it is behind this rail, given what it is behind one that stays up.</summary>
     internal DeviceInCondition With(DeviceInCondition device, FedDevice fed)

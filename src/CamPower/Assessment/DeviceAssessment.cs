@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using CamPower.Assessment;
+using CamPower.Supplies;
 using UnitsNet;
 
 namespace CamPower;
@@ -51,7 +52,10 @@ public sealed class DeviceAssessment
     public ElectricPotential NoLoadVoltage => ElectricPotential.FromVolts(Box.HighestVolts);
 
     /// <summary>The voltage at light load against the highest that it accepts.</summary>
-    public Judgment AtLightLoad => AtMostAccepted(LightLoadVolts);
+    /// <remarks>A set point is as exact as the meter that it is set with: a supply that can be trimmed has 0.5 % as its margin
+    /// (<see cref="Sources.SetPointPractice"/>).</remarks>
+    public Judgment AtLightLoad => AtMostAccepted(LightLoadVolts,
+        Box.Supply.Output is DcOutput { Trim: not null } ? SupplyConstants.SetPointUncertainty.Value / 100 : 0);
 
     /// <summary>The voltage before it draws anything against the highest that it accepts.</summary>
     public Judgment BeforeItDraws => AtMostAccepted(Box.HighestVolts);
@@ -71,7 +75,7 @@ public sealed class DeviceAssessment
     public override string ToString() => Worst.ToString();
 
     // Nothing is held against a device that accepts no voltage of this kind of current.
-    private Judgment AtMostAccepted(double volts) => Worst.Accepted is VoltageRange accepted
-        ? Judgment.AtMost(volts, accepted.HighestVolts, accepted.HighestVolts, v => ElectricPotential.FromVolts(v))
+    private Judgment AtMostAccepted(double volts, double margin = 0) => Worst.Accepted is VoltageRange accepted
+        ? Judgment.AtMost(volts, accepted.HighestVolts, accepted.HighestVolts * (1 - margin), v => ElectricPotential.FromVolts(v))
         : default;
 }

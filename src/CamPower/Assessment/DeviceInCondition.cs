@@ -126,6 +126,9 @@ public sealed class DeviceInCondition
     /// where a component of it is switched on. A judgment of nothing where it is not up, and where no inrush is stated.</remarks>
     public Judgment DuringInrush => State == DeviceState.Up ? _box.DuringInrush(Fed) : default;
 
+    /// <summary>The same for illuminators and motors alone, which are switched on again and again in service.</summary>
+    internal Judgment DuringSwitching => State == DeviceState.Up ? _box.DuringInrush(Fed, ofSwitched: true) : default;
+
     /// <summary>Its voltage against the lowest that it accepts; a judgment of nothing where it is not up.</summary>
     /// <param name="margin">What a policy asks above that, as a share of it, at least 0. [1]</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="margin"/> is negative, or not finite.</exception>

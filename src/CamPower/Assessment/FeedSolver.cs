@@ -51,7 +51,7 @@ internal static class FeedSolver
     internal static Load[] LoadsIn(Condition condition, FeedGroup group, int motorsOfAnOutput)
     {
         if (motorsOfAnOutput == 0) return AtRest(condition, group);
-        Load[] loads = LoadsOf(group, condition.On);
+        Load[] loads = LoadsOf(group, condition, condition.On);
         if (!group.HasMotor) return loads;
         Load[] atRest = AtRest(condition, group);
         int first = 0;
@@ -76,12 +76,16 @@ internal static class FeedSolver
     internal static double[] LightLoadVolts(FeedCircuit coldest, RailVolts highest)
     {
         var volts = new double[coldest.Group.Devices.Count];
-        if (coldest.TrySolve(highest, LoadsOf(coldest.Group, shares: null), volts)) return volts;
+        if (coldest.TrySolve(highest, LightestLoads(coldest.Group), volts)) return volts;
         for (int i = 0; i < volts.Length; i++) volts[i] = highest.Of(coldest.Group.Devices[i].Box);
         return volts;
     }
 
-    private static Load[] AtRest(Condition condition, FeedGroup group) => LoadsOf(group, condition.On & ~LoadComponents.Motor);
+    /// <summary>The least load known of each device.</summary>
+    internal static Load[] LightestLoads(FeedGroup group) => LoadsOf(group, condition: null, LoadComponents.None);
+
+    private static Load[] AtRest(Condition condition, FeedGroup group) =>
+        LoadsOf(group, condition, condition.On & ~LoadComponents.Motor);
 
     private static void LeaveAtRest(OutputFeed feed, int first, int moving, Load[] loads, Load[] atRest)
     {
@@ -91,15 +95,15 @@ internal static class FeedSolver
         foreach (int i in standing) loads[i] = atRest[i];
     }
 
-    // With those shares, or the least known. What is fed the wrong kind of current draws nothing.
-    private static Load[] LoadsOf(FeedGroup group, LoadComponents? shares)
+    // With those shares in a condition, or the least known. What is fed the wrong kind of current draws nothing.
+    private static Load[] LoadsOf(FeedGroup group, Condition? condition, LoadComponents on)
     {
         var loads = new Load[group.Devices.Count];
         for (int i = 0; i < loads.Length; i++)
         {
             FedDevice device = group.Devices[i];
             Draw draw = device.Device.Model.Draw;
-            loads[i] = device.Accepted is null ? Load.None : shares is LoadComponents on ? draw.LoadWith(on) : draw.Lightest;
+            loads[i] = device.Accepted is null ? Load.None : condition is null ? draw.Lightest : draw.LoadIn(condition, on);
         }
 
         return loads;

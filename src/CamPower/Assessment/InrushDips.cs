@@ -46,7 +46,9 @@ internal sealed class InrushDips
 
     /// <summary>The voltage of a device while that inrush flows which pulls it down most; where that is under its drop-out voltage, how
     /// long it lasts against how long the device runs on.</summary>
-    internal Judgment On(FedDevice device)
+    /// <param name="device">The device.</param>
+    /// <param name="ofSwitched">Whether only what is switched on counts, and no start.</param>
+    internal Judgment On(FedDevice device, bool ofSwitched = false)
     {
         Dips dips = _dips.Value;
         if (dips.Count == 0 || !_places.Value.TryGetValue(device, out (int Group, int Index) place)) return default;
@@ -59,12 +61,13 @@ internal sealed class InrushDips
         foreach (Dip dip in near)
         {
             if (IsItsOwnStart(dip)) ownUnknown += dip.OwnVolts is null ? 1 : 0;
+            else if (ofSwitched && !dip.IsSwitched) continue;
             else if (dip.OwnVolts is not null) Take(dip.OwnVolts[place.Index], dip.Seconds);
         }
 
         foreach (Dip dip in dips.Sagging)
         {
-            if (dip.Group != place.Group) Take(dip.AtRail![place.Group][place.Index], dip.Seconds);
+            if (dip.Group != place.Group && (dip.IsSwitched || !ofSwitched)) Take(dip.AtRail![place.Group][place.Index], dip.Seconds);
         }
 
         Judgment judged = longest > 0

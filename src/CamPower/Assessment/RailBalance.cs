@@ -17,23 +17,30 @@ internal static class RailBalance
 
     /// <summary>Whether a supply knows what it gives beyond its limit, or without one.</summary>
     internal static bool IsKnown(SupplyOutput supply) =>
-        supply.Overload is OverloadBehavior overload && (overload.Limit is not null || supply.SourceResistance is not null);
+        supply.Overload is OverloadBehavior overload
+            && (overload.Limit is not null || supply.SourceResistance is not null || supply is DcOutput { Unregulated: not null });
 
     /// <summary>The current beyond which a supply no longer holds its voltage: its limit, or what it is rated for where it has none or
     /// declares none. [A]</summary>
     internal static double LimitOf(SupplyOutput supply) =>
         supply.Overload?.Limit is null ? supply.RatedAmperes : supply.Overload.Lowest.LimitAmperes;
 
-    /// <summary>What a supply in its limit gives at a voltage; one without a limit what its resistance lets through. [A]</summary>
-    internal static double GivenAt(SupplyOutput supply, double fullVolts, double volts) =>
-        supply.Overload?.Limit is null && supply.SourceOhms > 0
+    /// <summary>What a supply in its limit gives at a voltage; one without a limit what its resistance lets through, an unregulated one
+    /// what the line through its two points has. [A]</summary>
+    internal static double GivenAt(SupplyOutput supply, double fullVolts, double volts)
+    {
+        if (supply.Overload?.Limit is null && supply is DcOutput { Unregulated: UnregulatedCurve curve }) return curve.LineAmperesAt(volts);
+        return supply.Overload?.Limit is null && supply.SourceOhms > 0
             ? (fullVolts - volts) / supply.SourceOhms
             : supply.Overload!.Lowest.AmperesAt(volts / fullVolts);
+    }
 
     /// <summary>The same where a fault draws more than the supply is rated for: its resistance takes its part below its limit, too.
     /// [A]</summary>
     internal static double GivenInFault(SupplyOutput supply, double fullVolts, double volts) => Math.Min(GivenAt(supply, fullVolts, volts),
-        supply.SourceOhms > 0 ? (fullVolts - volts) / supply.SourceOhms : double.PositiveInfinity);
+        supply.SourceOhms > 0 && supply is not DcOutput { Unregulated: not null }
+            ? (fullVolts - volts) / supply.SourceOhms
+            : double.PositiveInfinity);
 
     /// <summary>The first voltage on the way down from one to another at which it gives what is taken; NaN where there is none.
     /// [V]</summary>

@@ -11,11 +11,14 @@ namespace CamPower.Assessment;
 internal sealed class SiteSolver
 {
     private const int MostPasses = 20;
+    private const double SameVoltage = 1e-7;
 
     private readonly Site _site;
     private readonly IReadOnlyList<FeedGroup> _groups;
     private readonly IReadOnlyList<DistributionBox> _boxes;
-    private readonly RailVolts _lowest, _highest;
+    private readonly RailVolts[] _lowest, _highest;
+    private readonly DistributionBox[] _unregulated;
+    private readonly Dictionary<string, DeviceInCondition[]> _inputs = new(StringComparer.Ordinal);
     private readonly CancellationToken _cancellationToken;
     private readonly AirOfBoxes[] _air;
     private readonly int _coldest;
@@ -40,8 +43,9 @@ internal sealed class SiteSolver
         _site = site;
         _groups = groups;
         _boxes = boxes;
-        _lowest = lowest;
-        _highest = highest;
+        _lowest = [.. site.Conditions.Select(_ => lowest)];
+        _highest = [.. site.Conditions.Select(_ => highest)];
+        _unregulated = UnregulatedRail.Of(boxes);
         _cancellationToken = cancellationToken;
         _air = AirOfBoxes.AroundBoxes(site);
         _togetherInAir = [.. Enumerable.Range(0, boxes.Count).GroupBy(i => (object?)boxes[i].Cabinet ?? boxes[i])
@@ -52,8 +56,11 @@ internal sealed class SiteSolver
         }
     }
 
-    internal static SiteAssessment Solve(Site site, CancellationToken cancellationToken) =>
-        new SiteSolver(site, site.Feeds, site.Boxes, RailVolts.Lowest, RailVolts.Highest, cancellationToken).Solve();
+    internal static SiteAssessment Solve(Site site, CancellationToken cancellationToken)
+    {
+        Site solved = Converters.Solved(site, cancellationToken);
+        return new SiteSolver(solved, solved.Feeds, solved.Boxes, RailVolts.Lowest, RailVolts.Highest, cancellationToken).Solve();
+    }
 
     /// <summary>A box that feeds certain outputs, in every condition, with no other box in its enclosure.</summary>
     internal static BoxAssessment AssessBox(Site site, DistributionBox box, IReadOnlyList<SolvedOutput> outputs)
@@ -63,21 +70,27 @@ internal sealed class SiteSolver
     }
 
     /// <summary>A group in each condition of a site.</summary>
-    internal static GroupInCondition[] InConditions(FeedGroup group, Site site, AirOfBoxes[] air, RailVolts lowest, RailVolts highest)
+    internal static GroupInCondition[] InConditions(
+        FeedGroup group, Site site, AirOfBoxes[] air, Func<int, RailVolts> lowest, Func<int, RailVolts> highest)
     {
         var inConditions = new GroupInCondition[air.Length];
-        for (int c = 0; c < air.Length; c++) inConditions[c] = new GroupInCondition(group, site.Conditions[c], air[c], lowest, highest);
+        for (int c = 0; c < air.Length; c++)
+        {
+            inConditions[c] = new GroupInCondition(group, site.Conditions[c], air[c], lowest(c), highest(c));
+        }
+
         return inConditions;
     }
 
     /// <summary>The outputs and boxes, in the order of the site.</summary>
     internal SiteAssessment Solve()
     {
-        // Warm air makes resettable fuses resist more, and what flows through them warms the air.
+        // Warm air makes resettable fuses resist more, and what flows through them warms the air. What is drawn from an unregulated supply
+        // lowers its voltage.
         for (int pass = 0; pass < MostPasses; pass++)
         {
             SolveInAir();
-            if (!HasOtherAir()) break;
+            if (!(HasOtherAir() | HasOtherVoltages())) break;
         }
 
         BoxRail[][] rails = Array.ConvertAll(_loads, RailsOf);
@@ -85,7 +98,8 @@ internal sealed class SiteSolver
         for (int box = 0; box < rails.Length; box++) railsOf.Add(_boxes[box], rails[box]);
         var devices = new DeviceAssessment[_site.Devices.Count];
         var shields = new List<ShieldAssessment>();
-        foreach (GroupInCondition[] group in _solved) Assess(group, railsOf, devices, shields);
+        RailVolts light = AtLightLoad();
+        foreach (GroupInCondition[] group in FromTheMainsOn()) Assess(group, railsOf, light, devices, shields);
         BoxAssessment[] boxes = new BoxAssessment[_loads.Length];
         foreach (int[] together in _togetherInAir)
         {
@@ -105,7 +119,7 @@ internal sealed class SiteSolver
         _solved = [.. _groups.Select(group =>
         {
             _cancellationToken.ThrowIfCancellationRequested();
-            return InConditions(group, _site, _air, _lowest, _highest);
+            return InConditions(group, _site, _air, c => _lowest[c], c => _highest[c]);
         })];
         _groupsOf = _boxes.ToDictionary(box => box, _ => new List<GroupInCondition[]>());
         Dictionary<DistributionBox, List<SolvedOutput>> outputs = _boxes.ToDictionary(box => box, _ => new List<SolvedOutput>());
@@ -162,6 +176,79 @@ internal sealed class SiteSolver
         return isOther;
     }
 
+    private bool HasOtherVoltages()
+    {
+        bool isOther = false;
+        foreach (DistributionBox box in _unregulated)
+        {
+            for (int c = 0; c < _air.Length; c++)
+            {
+                List<GroupInCondition> fed = _groupsOf[box].ConvertAll(g => g[c]);
+                isOther |= Takes(_lowest, c, box, UnregulatedRail.Lowest(box, fed));
+                isOther |= Takes(_highest, c, box, UnregulatedRail.Highest(box, fed.ConvertAll(g => (g.Circuit, _highest[c], g.Loads))));
+            }
+        }
+
+        return isOther;
+    }
+
+    // Those behind a converter after those that feed it, as far as they are solved here.
+    private IEnumerable<GroupInCondition[]> FromTheMainsOn()
+    {
+        if (_boxes.All(b => b.FedFrom is null)) return _solved;
+        return _solved.OrderBy(g => g[0].Group.Boxes.Max(Depth));
+
+        int Depth(DistributionBox box)
+        {
+            int depth = 0;
+            for (DistributionBox? at = box; at?.FedFrom is not null; depth++)
+            {
+                string name = at.Name;
+                at = _site.Feeds.SelectMany(g => g.Devices)
+                    .FirstOrDefault(d => Converters.IsInput(d.Device) && string.Equals(d.Device.Name, name, StringComparison.Ordinal))?.Box;
+            }
+
+            return depth;
+        }
+    }
+
+    // Where the input of a converter is not up, nothing behind it is.
+    private void Follow(FeedGroup group, DeviceInCondition[][] devices)
+    {
+        for (int i = 0; i < devices.Length; i++)
+        {
+            if (_inputs.TryGetValue(group.Devices[i].Box.Name, out DeviceInCondition[]? input))
+            {
+                for (int c = 0; c < input.Length; c++)
+                {
+                    if (input[c].State != DeviceState.Up) devices[i][c] = devices[i][c].Not(input[c].State);
+                }
+            }
+
+            if (Converters.IsInput(group.Devices[i].Device)) _inputs[group.Devices[i].Device.Name] = devices[i];
+        }
+    }
+
+    private static bool Takes(RailVolts[] rails, int condition, DistributionBox box, double volts)
+    {
+        if (Math.Abs(volts - rails[condition].Of(box)) <= SameVoltage * volts) return false;
+        rails[condition] = rails[condition].With(box, volts);
+        return true;
+    }
+
+    // What devices see at most: an unregulated supply has the voltage that the least loads leave, in the coldest cables.
+    private RailVolts AtLightLoad()
+    {
+        RailVolts rail = _highest[_coldest];
+        foreach (DistributionBox box in _unregulated)
+        {
+            rail = rail.With(box, UnregulatedRail.Highest(box, _groupsOf[box].ConvertAll(g =>
+                (g[_coldest].Circuit, rail, FeedSolver.LightestLoads(g[_coldest].Group)))));
+        }
+
+        return rail;
+    }
+
     private BoxRail[] RailsOf(BoxLoad load)
     {
         _cancellationToken.ThrowIfCancellationRequested();
@@ -169,14 +256,15 @@ internal sealed class SiteSolver
         return [.. _air.Select((_, c) => new BoxRail(load.Box, fed.ConvertAll(g => g[c]), load.AmperesIn(c), _cancellationToken))];
     }
 
-    private void Assess(GroupInCondition[] inConditions, Dictionary<DistributionBox, BoxRail[]> rails,
+    private void Assess(GroupInCondition[] inConditions, Dictionary<DistributionBox, BoxRail[]> rails, RailVolts light,
         DeviceAssessment[] assessed, List<ShieldAssessment> shields)
     {
         FeedGroup group = inConditions[0].Group;
         var devices = new DeviceInCondition[group.Devices.Count][];
         for (int i = 0; i < devices.Length; i++) devices[i] = new DeviceInCondition[inConditions.Length];
         for (int c = 0; c < inConditions.Length; c++) FeedSolver.Solve(inConditions[c], c, rails, devices, _cancellationToken);
-        double[] lightLoad = FeedSolver.LightLoadVolts(inConditions[_coldest].Circuit, _highest);
+        Follow(group, devices);
+        double[] lightLoad = FeedSolver.LightLoadVolts(inConditions[_coldest].Circuit, light);
         int place = 0;
         foreach (OutputFeed feed in group.Feeds)
         {
@@ -197,7 +285,7 @@ internal sealed class SiteSolver
     // What is up takes its part, each output by its own way out and back.
     private RailLoad AsItFalls(DistributionBox box, int condition, DeviceAssessment[] devices)
     {
-        double full = _lowest.Of(box);
+        double full = _lowest[condition].Of(box);
         SupplyOutput source = box.FaultSource;
         return new RailLoad(v => RailBalance.GivenInFault(source, full, v), full,
             [.. _groupsOf[box].SelectMany(g => g[condition].Group.Feeds, (g, feed) => (Group: g[condition], Feed: feed))
@@ -208,7 +296,7 @@ internal sealed class SiteSolver
             FeedCircuit circuit = group.Group.SharesReturns
                 ? FeedCircuit.WithOwnReturns(feed, group.Condition.At.CableCelsius, group.Air)
                 : group.Circuit;
-            return new RailBranch(circuit, _lowest, box,
+            return new RailBranch(circuit, _lowest[condition], box,
                 [.. feed.Devices.Select(d => devices[d.IndexInSite].InConditions[condition])
                 .Select(d => d.State == DeviceState.Up ? d.Load : Load.None)], CancellationToken.None);
         }

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using CamPower.Assessment;
 using CamPower.Supplies;
 using UnitsNet;
 
@@ -30,7 +31,7 @@ internal static class BackupStudy
                 FormattableString.Invariant($"from {capacity.Lowest} to {capacity.Highest}, the capacity curve of the battery"));
         }
 
-        return new Discharge(site, box, conditions).Run();
+        return new Discharge(Converters.In(site, conditions), box, conditions).Run();
     }
 
     /// <summary>Whether the chemistry of a battery states its capacity and resistance at the temperature around the box.</summary>

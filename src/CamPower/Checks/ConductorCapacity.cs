@@ -1,4 +1,5 @@
 using System;
+using CamPower.Sites;
 
 namespace CamPower.Checks;
 
@@ -47,6 +48,11 @@ internal readonly struct ConductorCapacity
     /// <summary>Why nothing is known of a conductor of that size, or null where something is.</summary>
     internal static ValidityBreach? BreachOf(SiteRun run, Conductor conductor) =>
         (run.InstallationMethod ?? Least(conductor)).BreachOf(conductor);
+
+    /// <summary>Whether the small-conductor limits of a code do not bind the conductors of an output: it claims Class 2, and its numbers do
+    /// not refute that.</summary>
+    internal static bool IsOfClass2(OutputFeed feed) => feed.Output.ClaimedClass == PowerLimitClass.Class2
+        && feed.Box.AssessPowerLimit(feed.Output.Number, PowerLimitClass.Class2).Verdict != PowerLimitVerdict.Exceeds;
 
     /// <summary>Ampacity in air of a temperature. [A]</summary>
     internal double AmperesIn(double airCelsius) =>

@@ -22,7 +22,7 @@ internal sealed class ConductorOverAmpacityRule() : Rule("conductor-over-ampacit
         SiteAssessment assessment = Require.NotNull(evidence, nameof(evidence)).Assessment;
         var currents = new RunCurrents(assessment);
         HashSet<SiteRun> class2 = [.. assessment.Site.Feeds.SelectMany(group => group.Feeds)
-            .Where(f => f.Output.ClaimedClass == PowerLimitClass.Class2).SelectMany(f => f.Runs)];
+            .Where(ConductorCapacity.IsOfClass2).SelectMany(f => f.Runs)];
         var known = new KnownCapacities(ConductorCapacity.AtMostOf);
         for (int i = 0; i < assessment.Site.Runs.Count; i++)
         {
@@ -40,8 +40,8 @@ internal sealed class ConductorOverAmpacityRule() : Rule("conductor-over-ampacit
     }
 
     private Finding Found(SiteRun run, Overload worst, Severity? severity, string? remedy) => Find(Subject.Of(run),
-        Invariant($"Its conductor, {worst.Conductor}, carries {worst.Amperes:0.00} A in \"{worst.Condition}\"; ") +
-        Invariant($"it may carry {worst.Limit:0.00} A. Basis: {worst.Basis}."),
+        $"Its conductor, {worst.Conductor}, carries {Digits.Of(worst.Amperes, worst.Limit)} A in \"{worst.Condition}\"; " +
+        $"it may carry {Digits.Of(worst.Limit, worst.Amperes)} A. Basis: {worst.Basis}.",
         ElectricCurrent.FromAmperes(worst.Amperes), ElectricCurrent.FromAmperes(worst.Limit), worst.Condition, severity, remedy);
 
     private static Overload? WorstOn(RunTrial trial, Func<SiteRun, Cable, Conductor, ConductorCapacity?> capacityOf)

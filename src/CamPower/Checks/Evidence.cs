@@ -20,6 +20,8 @@ public sealed class Evidence
 {
     private readonly Lazy<IReadOnlyList<OutputFaults>> _faults;
     private readonly Lazy<IReadOnlyList<ReceptacleAssessment>> _receptacles;
+    private readonly Lazy<IReadOnlyList<BreakerAssessment>> _breakers;
+    private readonly Lazy<EnergyAssessment> _energy;
     private readonly Lazy<IReadOnlyList<BackupAssessment>> _backups;
     private readonly Lazy<IReadOnlyList<Unstated>> _unstated;
 
@@ -33,6 +35,8 @@ public sealed class Evidence
         CancellationToken = cancellationToken;
         _faults = new Lazy<IReadOnlyList<OutputFaults>>(() => SiteFaultStudy.Of(assessment, cancellationToken));
         _receptacles = new Lazy<IReadOnlyList<ReceptacleAssessment>>(() => ReceptacleStudy.Of(assessment));
+        _breakers = new Lazy<IReadOnlyList<BreakerAssessment>>(() => BreakerStudy.Of(assessment));
+        _energy = new Lazy<EnergyAssessment>(() => new EnergyAssessment(assessment));
         _backups = new Lazy<IReadOnlyList<BackupAssessment>>(() => BackupStudy.Of(assessment));
         _unstated = new Lazy<IReadOnlyList<Unstated>>(() => Checks.Unstated.Of(this));
     }
@@ -45,6 +49,12 @@ public sealed class Evidence
 
     /// <summary>What its boxes draw from their receptacles. It is studied once, at the first use.</summary>
     public IReadOnlyList<ReceptacleAssessment> Receptacles => _receptacles.Value;
+
+    /// <summary>The circuit breakers of its receptacles. They are studied once, at the first use.</summary>
+    public IReadOnlyList<BreakerAssessment> Breakers => _breakers.Value;
+
+    /// <summary>What it takes from the mains over time. It is studied once, at the first use.</summary>
+    public EnergyAssessment Energy => _energy.Value;
 
     /// <summary>Its boxes with a battery. They are studied once, at the first use.</summary>
     public IReadOnlyList<BackupAssessment> Backups => _backups.Value;

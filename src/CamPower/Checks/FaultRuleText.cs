@@ -1,4 +1,6 @@
 using System;
+using System.Collections.Generic;
+using System.Linq;
 
 namespace CamPower.Checks;
 
@@ -7,6 +9,18 @@ internal static class FaultRuleText
 {
     /// <summary>The protective device of an output with its name, after "its".</summary>
     internal static string Protection(OutputFaults output) => $"protective device ({output.Output.Protection})";
+
+    /// <summary>Whether it is stated that an output has no protective device.</summary>
+    internal static bool IsUnprotected(OutputFaults output) => ReferenceEquals(output.Output.Protection, ProtectiveDevice.None);
+
+    /// <summary>The output that a finding is about, or the box of several.</summary>
+    internal static Subject About(List<OutputFaults> outputs) =>
+        outputs.Count == 1 ? Subject.Of(outputs[0].Box, outputs[0].Output) : Subject.Of(outputs[0].Box);
+
+    /// <summary>Of which outputs a finding holds as well, as a sentence after a space; nothing where it is about one.</summary>
+    internal static string Others(List<OutputFaults> outputs) => outputs.Count == 1
+        ? string.Empty
+        : $" The same at outputs {NumberRows.Text(outputs.Select(o => o.Output.Number))}.";
 
     /// <summary>The place of a fault after "at": with an article, unless it is a name.</summary>
     internal static string Place(ShortCircuit fault) =>

@@ -7,7 +7,7 @@ namespace CamPower.Checks;
 /// <summary>The check of <see cref="Rules.FaultsUnknown"/>.</summary>
 internal sealed class FaultsUnknownRule() : Rule("faults-unknown", Severity.Note,
     "Data is not stated that a verdict on shorts, on heat in conductors or on starting needs. No rule can judge without it.",
-    "Take the data from the data sheets. Where a data sheet does not state it, ask the maker.", Sources.OvercurrentProtection)
+    "Take the data from the data sheets. You may leave it out: what is named here is then not checked.", Sources.OvercurrentProtection)
 {
     public override bool IsAboutWhatIsNotStated => true;
 
@@ -16,7 +16,7 @@ internal sealed class FaultsUnknownRule() : Rule("faults-unknown", Severity.Note
         List<Unstated> unknown = [.. Require.NotNull(evidence, nameof(evidence)).Unstated.Where(item => !item.HasRuleOfItsOwn)];
         if (unknown.Count == 0) yield break;
         IEnumerable<string> sentences = unknown.GroupBy(item => item.Decides, StringComparer.Ordinal)
-            .Select(alike => $"Not stated: {string.Join("; ", WithPlaces(alike))}, to judge {alike.Key}.");
+            .Select(alike => $"Not checked: {alike.Key}. Not stated: {string.Join("; ", WithPlaces(alike))}.");
         yield return Find(new Subject(SubjectKind.Site, evidence.Assessment.Site.Name), string.Join(" ", sentences));
     }
 

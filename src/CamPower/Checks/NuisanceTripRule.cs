@@ -12,11 +12,9 @@ internal sealed class NuisanceTripRule() : Rule("nuisance-trip", Severity.Failur
     "Use a protective device that carries this current in that air. Otherwise cool the box, or spread the load.",
     Sources.DeviceCarriesItsRating)
 {
-    private static readonly Surge Start = new("all its devices start at once",
-        "Use a slower protective device, or devices that start one after the other.", c => c.Start, (o, _) => o.Inrush, m => m.Inrush);
+    private static readonly Surge Start = new("all its devices start at once", c => c.Start, (o, _) => o.Inrush, m => m.Inrush);
 
-    private static readonly Surge Switching = new("illuminators or motors are switched on at once",
-        "Use a slower protective device, or spread the devices over more outputs.", c => c.Switching,
+    private static readonly Surge Switching = new("illuminators or motors are switched on at once", c => c.Switching,
         (o, c) => o.Assessment.SwitchedInrushIn(c.Condition, c.Current.Amperes), m => m.SwitchedInrush);
 
     public override IEnumerable<Finding> Check(Evidence evidence) =>
@@ -36,8 +34,8 @@ internal sealed class NuisanceTripRule() : Rule("nuisance-trip", Severity.Failur
         if (tripping.Count == 0) return null;
         (OutputFaults output, ProtectionInCondition worst) = tripping[0];
         return Find(About(tripping),
-            Invariant($"{Who(tripping)} draws {worst.Current.Amperes:0.00} A in \"{worst.Condition}\"; ") +
-            Invariant($"its {FaultRuleText.Protection(output)} carries {worst.Carried!.Value.Amperes:0.00} A in that air ") +
+            $"{Who(tripping)} draws {Digits.Of(worst.Current.Amperes, worst.Carried!.Value.Amperes)} A in \"{worst.Condition}\"; " +
+            Invariant($"its {FaultRuleText.Protection(output)} carries {worst.Carried.Value.Amperes:0.00} A in that air ") +
             $"and {worst.Opening}.{Others(tripping)}",
             worst.Current, worst.Carried, worst.Condition);
     }
@@ -48,11 +46,12 @@ internal sealed class NuisanceTripRule() : Rule("nuisance-trip", Severity.Failur
             Worst(alike, c => c.Load.Verdict == Verdict.ThinMargin, (_, c) => c.Current.Amperes / c.Carried!.Value.Amperes);
         if (close.Count == 0) return null;
         (OutputFaults output, ProtectionInCondition worst) = close[0];
-        double certain = ((ElectricCurrent)worst.Load.PolicyLimit!).Amperes;
+        double certain = ((ElectricCurrent)worst.Load.PolicyLimit!).Amperes, carried = worst.Carried!.Value.Amperes;
         return Find(About(close),
-            Invariant($"{Who(close)} draws {worst.Current.Amperes:0.00} A in \"{worst.Condition}\"; policy maximum {certain:0.00} A: ") +
-            Invariant($"{worst.Carried!.Value.Amperes:0.00} A of its {FaultRuleText.Protection(output)} in that air, ") +
-            $"less the tolerance.{Others(close)}",
+            $"{Who(close)} draws {Digits.Of(worst.Current.Amperes, carried)} A in \"{worst.Condition}\"; " +
+            Invariant($"its {FaultRuleText.Protection(output)} carries {carried:0.00} A in that air. ") +
+            Invariant($"Policy maximum {certain:0.00} A: {carried:0.00} A − {100 * (1 - (certain / carried)):0.#} % of tolerance.") +
+            Others(close),
             worst.Current, worst.Load.PolicyLimit, worst.Condition, Severity.Caution);
     }
 
@@ -69,13 +68,31 @@ internal sealed class NuisanceTripRule() : Rule("nuisance-trip", Severity.Failur
         Judgment judged = surge.Judged(worst)!.Value;
         bool isThin = verdict == Verdict.ThinMargin;
         string policy = isThin ? Invariant($"; policy maximum {((Ratio)judged.PolicyLimit!).Percent:0} %") : string.Empty;
-        return Find(About(tripping),
-            Invariant($"{Who(tripping)} draws up to {inrush.PeakAmperes:0.##} A and {FaultRuleText.Integral(inrush.Integral)} ") +
-            $"in \"{worst.Condition}\" when {surge.When}.{NotAllStated(output, surge)} " +
-            Invariant($"That is {100 * ShareOf(surge, worst):0} % of what its {FaultRuleText.Protection(output)} withstands") +
-            $"{Basis(output.Output.Protection!)}{policy}.{Others(tripping)}",
+        string drawn = output.Output.Protection is ElectronicLimit limit
+            ? $"{Who(tripping)} draws up to {Text(inrush.PeakAmperes)} A in \"{worst.Condition}\" when {surge.When}." +
+                $"{NotAllStated(output, surge)} {LastsAt(limit, ShareOf(surge, worst))}"
+            : $"{Who(tripping)} draws up to {Text(inrush.PeakAmperes)} A and {FaultRuleText.Integral(inrush.Integral)} " +
+                $"in \"{worst.Condition}\" when {surge.When}.{NotAllStated(output, surge)} " +
+                Invariant($"That is {100 * ShareOf(surge, worst):0} % of what its {FaultRuleText.Protection(output)} withstands") +
+                $"{(output.Output.Protection is ResettableFuse ? ", estimated from its time to trip" : "")}{policy}.";
+        return Find(About(tripping), drawn + Others(tripping),
             judged.Value, isThin ? judged.PolicyLimit : judged.Limit, worst.Condition, isThin ? Severity.Caution : Severity.Failure,
-            surge.Remedy);
+            RemedyOfSurge(output, ShareOf(surge, worst)));
+    }
+
+    private static string Text(double amperes) => Invariant($"{amperes:0.##}");
+
+    // It holds the inrush down and so prolongs it; the share is that of its operating time.
+    private static string LastsAt(ElectronicLimit limit, double share) =>
+        $"Held to its limit, the inrush lasts {OpeningTimes.Text(share * limit.OpensWithin.Seconds)}; " +
+        $"its protective device ({limit}) opens within {OpeningTimes.Text(limit.OpensWithin.Seconds)}.";
+
+    private static string RemedyOfSurge(OutputFaults output, double share)
+    {
+        string spread = output.Assessment.Devices.Count > 1 ? "spread the devices over more outputs" : "feed the device from another box";
+        return output.Output.Protection is ElectronicLimit limit && share > 1
+            ? $"Use a limit that opens only after {OpeningTimes.Text(share * limit.OpensWithin.Seconds)}, or {spread}."
+            : $"Use a slower protective device, or {spread}.";
     }
 
     private static double ShareOf(Surge surge, ProtectionInCondition condition) =>
@@ -88,17 +105,13 @@ internal sealed class NuisanceTripRule() : Rule("nuisance-trip", Severity.Failur
             .Where(x => x.Worst is not null).OrderByDescending(x => excess(x.Output, x.Worst))];
 
     private static Subject About(List<(OutputFaults Output, ProtectionInCondition Worst)> tripping) =>
-        tripping.Count == 1 ? Subject.Of(tripping[0].Output.Box, tripping[0].Output.Output) : Subject.Of(tripping[0].Output.Box);
+        FaultRuleText.About(tripping.ConvertAll(x => x.Output));
 
     private static string Who(List<(OutputFaults Output, ProtectionInCondition Worst)> tripping) =>
         tripping.Count == 1 ? "It" : Invariant($"Output {tripping[0].Output.Output.Number}");
 
-    private static string Others(List<(OutputFaults Output, ProtectionInCondition Worst)> tripping)
-    {
-        IEnumerable<int> numbers = tripping.Select(x => x.Output.Output.Number).OrderBy(n => n);
-        return tripping.Count == 1 ? string.Empty
-            : Invariant($" The same holds for {tripping.Count} outputs of this box: {string.Join(", ", numbers)}.");
-    }
+    private static string Others(List<(OutputFaults Output, ProtectionInCondition Worst)> tripping) =>
+        FaultRuleText.Others(tripping.ConvertAll(x => x.Output));
 
     private static string NotAllStated(OutputFaults output, Surge surge)
     {
@@ -106,19 +119,11 @@ internal sealed class NuisanceTripRule() : Rule("nuisance-trip", Severity.Failur
         return stated == all ? string.Empty : Invariant($" The inrush of {stated} of its {all} devices is stated.");
     }
 
-    private static string Basis(ProtectiveDevice protection) => protection switch
-    {
-        ResettableFuse => ", estimated from its time to trip",
-        ElectronicLimit => ", from its operating time",
-        _ => string.Empty,
-    };
-
     /// <summary>One of the moments at which an output draws more than it does in service.</summary>
     /// <param name="When">When that is.</param>
-    /// <param name="Remedy">What to do against it.</param>
     /// <param name="Judged">The judgment of it.</param>
     /// <param name="Drawn">What is drawn.</param>
     /// <param name="OfModel">What one device draws.</param>
-    private sealed record Surge(string When, string Remedy, Func<ProtectionInCondition, Judgment?> Judged,
+    private sealed record Surge(string When, Func<ProtectionInCondition, Judgment?> Judged,
         Func<OutputFaults, ProtectionInCondition, Inrush?> Drawn, Func<Device, Inrush?> OfModel);
 }

@@ -25,12 +25,13 @@ internal sealed class OutputsTiedTogetherRule() : Rule("outputs-tied-together", 
         SupplyOutput one = site.BoxNamed(tie.OneBox, nameof(tie)).Supply.Output;
         SupplyOutput other = site.BoxNamed(tie.OtherBox, nameof(tie)).Supply.Output;
         Subject about = Named(site, tie.OneBox, tie.OneOutput);
-        string joined = Invariant($"It is joined to {tie.OtherBox} output {tie.OtherOutput}");
+        string joined = Invariant($"It is joined to output {tie.OtherOutput} of {tie.OtherBox}");
         if (one.Kind != other.Kind) return Find(about, $"{joined}: AC and DC in one circuit.");
         double above = one.HighestVolts - other.LowestVolts, below = other.HighestVolts - one.LowestVolts;
         string higher = above >= below ? tie.OneBox : tie.OtherBox;
         return Find(about,
-            Invariant($"{joined}. The supply of {higher} can be {Math.Max(above, below):0.##} V higher and feed back into the other."),
+            Invariant($"{joined}. The supply of {higher} can be {Math.Max(above, below):0.##} V higher ") +
+            "and feed back into the other supply.",
             ElectricPotential.FromVolts(Math.Max(above, below)), ElectricPotential.Zero);
     }
 

@@ -45,12 +45,16 @@ internal sealed class ProtectionAboveConductorAmpacityRule() : Rule("protection-
     private Finding? Carried(OutputFeed feed, ProtectiveDevice device, Ampacities ampacities, double cap)
     {
         double rated = Math.Min(device.MostCarriedAmperes(currentFactor: 1), cap);
-        (SiteRun? run, double amperes) =
-            Weakest(feed, (run, cable, conductor) => Math.Min(ampacities.Of(run, cable, conductor), CapOf(feed.Output, conductor)));
+        bool isCapped = !ConductorCapacity.IsOfClass2(feed);
+        (SiteRun? run, double amperes) = Weakest(feed, (run, cable, conductor) =>
+            Math.Min(ampacities.Of(run, cable, conductor), isCapped ? CapOf(conductor) : double.PositiveInfinity));
         if (run is null || double.IsInfinity(rated) || !Limits.IsAbove(rated, amperes)) return null;
+        string carries = device is ElectronicLimit ? "lets up to" : "carries";
+        string through = device is ElectronicLimit ? "through" : "continuously";
         return Find(Subject.Of(feed.Box, feed.Output),
-            Invariant($"Its protective device ({device}) carries {rated:0.##} A continuously. ") +
-            Invariant($"The run from {run.From} to {run.To} may carry {amperes:0.00} A at {ampacities.AirCelsius:0.#} °C."),
+            $"Its protective device ({device}) {carries} {Digits.Of(rated, amperes, "0.##")} A {through}. " +
+            $"The run from {run.From} to {run.To} may carry {Digits.Of(amperes, rated)} A " +
+            Invariant($"at {ampacities.AirCelsius:0.#} °C."),
             ElectricCurrent.FromAmperes(rated), ElectricCurrent.FromAmperes(amperes));
     }
 
@@ -58,13 +62,13 @@ internal sealed class ProtectionAboveConductorAmpacityRule() : Rule("protection-
         Ampacities ampacities, double cap)
     {
         double certain = Math.Min(device.CertainAmperes(currentFactor: 1), cap), share = CheckConstants.CertainOpening.Value;
-        if (double.IsInfinity(certain) || !Limits.IsAbove(certain, share * weakest.Amperes)) return null;
+        double allowed = share * weakest.Amperes;
+        if (double.IsInfinity(certain) || !Limits.IsAbove(certain, allowed)) return null;
         return Find(Subject.Of(feed.Box, feed.Output),
-            Invariant($"Its protective device ({device}) is certain to open only from {certain:0.##} A. ") +
-            Invariant($"The run from {weakest.Run.From} to {weakest.Run.To} may carry {weakest.Amperes:0.00} A ") +
-            Invariant($"at {ampacities.AirCelsius:0.#} °C; ") +
-            Invariant($"{share:0.##} times that is {share * weakest.Amperes:0.00} A."),
-            ElectricCurrent.FromAmperes(certain), ElectricCurrent.FromAmperes(share * weakest.Amperes));
+            $"An overload of nearly {Digits.Of(certain, allowed, "0.##")} A may not open its protective device ({device}). " +
+            $"The run from {weakest.Run.From} to {weakest.Run.To} allows at most {Digits.Of(allowed, certain)} A: " +
+            Invariant($"{share:0.##} × {weakest.Amperes:0.00} A at {ampacities.AirCelsius:0.#} °C."),
+            ElectricCurrent.FromAmperes(certain), ElectricCurrent.FromAmperes(allowed));
     }
 
     // What several protective devices carry together returns through one conductor; a supply gives at most its limit to all outputs.
@@ -79,8 +83,9 @@ internal sealed class ProtectionAboveConductorAmpacityRule() : Rule("protection-
                 .Select(s => ampacities.Of(run, s.Cable, s.Cable.Return)).DefaultIfEmpty(double.PositiveInfinity).Min();
             if (double.IsInfinity(amperes) || !Limits.IsAbove(amperes, carries)) continue;
             return Find(Subject.Of(run),
-                Invariant($"The protective devices of {feeds.Count} outputs together carry {amperes:0.##} A. ") +
-                Invariant($"Its return conductor may carry {carries:0.00} A at {ampacities.AirCelsius:0.#} °C."),
+                $"The protective devices of {feeds.Count} outputs together carry {Digits.Of(amperes, carries, "0.##")} A. " +
+                $"Its return conductor may carry {Digits.Of(carries, amperes)} A " +
+                Invariant($"at {ampacities.AirCelsius:0.#} °C."),
                 ElectricCurrent.FromAmperes(amperes), ElectricCurrent.FromAmperes(carries));
         }
 
@@ -114,9 +119,9 @@ internal sealed class ProtectionAboveConductorAmpacityRule() : Rule("protection-
     }
 
     // The code's largest protective device binds the American sizes alone, and not a Class 2 circuit.
-    private static double CapOf(BoxOutput output, Conductor conductor) =>
-        output.ClaimedClass != PowerLimitClass.Class2 && conductor.Size.Series == WireSizeSeries.Awg
-            ? SmallConductors.ProtectionAmperes(conductor) ?? double.PositiveInfinity : double.PositiveInfinity;
+    private static double CapOf(Conductor conductor) => conductor.Size.Series == WireSizeSeries.Awg
+        ? SmallConductors.ProtectionAmperes(conductor) ?? double.PositiveInfinity
+        : double.PositiveInfinity;
 
     // Outputs that are tied together are fed by more than the one supply.
     private static double CapOf(Site site, OutputFaults output) =>

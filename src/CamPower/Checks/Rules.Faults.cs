@@ -1,6 +1,7 @@
 using System;
 using System.Linq;
 using CamPower.Checks;
+using CamPower.Faults;
 using CamPower.Protection;
 using UnitsNet;
 using static System.FormattableString;
@@ -23,8 +24,9 @@ public static partial class Rules
             let worst = output.Shorts
                 .FirstOrDefault(s => s.WithstandVerdict is not (WithstandVerdict.Withstands or WithstandVerdict.NoConductor))
             where worst is not null
+            let draws = worst.Largest is ElectricCurrent most ? Invariant($"draws up to {most.Amperes:0.0} A") : "has no known limit"
             select rule.Find(Subject.Of(output.Box, output.Output),
-                $"Nothing interrupts a short at {FaultRuleText.Place(worst)}. " +
+                $"A short at {FaultRuleText.Place(worst)} {draws}, and no protective device interrupts it. " +
                 $"The conductors {FaultRuleText.Withstand(worst)}."));
 
     /// <summary>A supply gives more voltage than the protective device at an output is rated to interrupt.</summary>
@@ -41,8 +43,9 @@ public static partial class Rules
             where judged.IsViolated
             let rating = (ElectricPotential)judged.Limit!
             select rule.Find(Subject.Of(box.Box, output.Output),
-                Invariant($"Its supply gives up to {box.Box.Supply.Output.HighestVolts:0.00} V; ") +
-                Invariant($"its protective device ({output.Output.Protection}) interrupts at most {rating.Volts:0.##} V."),
+                $"Its supply gives up to {Digits.Of(supply.HighestVolts, rating.Volts)} V; " +
+                $"its protective device ({output.Output.Protection}) is rated for at most " +
+                $"{Digits.Of(rating.Volts, supply.HighestVolts, "0.##")} V.",
                 judged.Value, rating));
 
     /// <summary>The prospective current of a short is above the breaking capacity of its protective device.</summary>
@@ -57,8 +60,10 @@ public static partial class Rules
             where worst is not null
             let capacity = output.Output.Protection!.BreakingCapacity!.Value
             select rule.Find(Subject.Of(output.Box, output.Output),
-                Invariant($"A short at {FaultRuleText.Place(worst)} draws up to {worst.Largest!.Value.Amperes:0.0} A; ") +
-                Invariant($"its {FaultRuleText.Protection(output)} interrupts at most {capacity.Amperes:0.0} A."),
+                $"A short at {FaultRuleText.Place(worst)} draws up to " +
+                $"{Digits.Of(worst.Largest!.Value.Amperes, capacity.Amperes, "0.0")} A; " +
+                $"its {FaultRuleText.Protection(output)} interrupts at most " +
+                $"{Digits.Of(capacity.Amperes, worst.Largest.Value.Amperes, "0.0")} A.",
                 worst.Largest, capacity));
 
     /// <summary>The let-through I²t of a short, or its lasting current, may heat a conductor above the limit of its insulation.</summary>
@@ -74,19 +79,22 @@ public static partial class Rules
             where worst is not null
             select rule.Find(Subject.Of(output.Box, output.Output),
                 Invariant($"A short at {FaultRuleText.Place(worst)} draws up to {worst.Largest!.Value.Amperes:0.0} A; ") +
-                $"its {FaultRuleText.Protection(output)} {worst.Opening}. " +
+                $"its {FaultRuleText.Protection(output)} {worst.Opening}. {TimeOfTest(output, worst)}" +
                 "Until then a conductor may heat above the limit of its insulation.",
-                remedy: worst is { LetThrough: JouleIntegral most, Withstand: not null }
-                    ? $"Use a smaller or faster protective device, or conductors that withstand {FaultRuleText.Integral(most)}."
+                remedy: worst is { LetThrough: JouleIntegral most, Withstand: JouleIntegral withstood }
+                    ? $"Use a smaller or faster protective device, or {LargerConductors.That(output, most, withstood)}."
                     : null));
 
     /// <summary>A short on what an output feeds may last, because nothing is certain to interrupt it.</summary>
     /// <remarks>
     /// A dead short that the conductors withstand continuously does no harm; a poor one is a hot spot. A hot spot is a Note where the
-    /// source protects the conductors (IEC 60364-4-43, 436) and up to 15 W, a Caution up to 100 W, and a Failure above. Conductors hotter
-    /// than they may be in service are a Failure too. Where the output feeds several devices, the others go dark with it: at least a
-    /// Caution. Conductors that may pass the limit of their insulation belong to <see cref="LetThroughAboveConductorWithstand"/>, devices
-    /// at other outputs to <see cref="ShortCollapsesSupplyVoltage"/>.
+    /// source protects the conductors (IEC 60364-4-43, 436) and up to 15 W, a Caution up to 100 W, and a Failure above. It is no Danger: it
+    /// needs a contact that is poor and stays poor, and nothing burns while the wiring is sound. Conductors hotter than they may be in
+    /// service are a Failure too. Where the output feeds several devices, the others go dark with it: at least a Caution. An output without
+    /// a protective device is judged like one whose protective device does not operate; where that is a Note, there is no finding.
+    /// Conductors that may pass the limit of their
+    /// insulation belong to <see cref="LetThroughAboveConductorWithstand"/>, devices at other outputs to
+    /// <see cref="ShortCollapsesSupplyVoltage"/>.
     /// </remarks>
     public static Rule ShortMayNotBeInterrupted { get; } = new ShortMayNotBeInterruptedRule();
 
@@ -98,8 +106,9 @@ public static partial class Rules
     public static Rule NuisanceTrip { get; } = new NuisanceTripRule();
 
     /// <summary>A short at one output takes down devices at other outputs, or gives them less voltage than they accept.</summary>
-    /// <remarks>A Caution where the protective device is certain to operate within a minute, and where the shorted output has none, as on
-    /// one adapter. A Failure where nothing is certain to end it. A Caution where the end is unknown because data is not stated.</remarks>
+    /// <remarks>A Caution where the protective device is certain to operate within a minute. A Failure where nothing is certain to end it:
+    /// the protective device may not operate, or the shorted output has none. A Caution for an adapter, whose devices share one output in
+    /// effect, and where the end is unknown because data is not stated.</remarks>
     /// <param name="rideThrough">How long a device stays up without its supply, at least 0; null for 20 ms. [s]</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="rideThrough"/> is negative, or not finite.</exception>
     public static Rule ShortCollapsesSupplyVoltage(Duration? rideThrough = null) =>
@@ -126,8 +135,8 @@ public static partial class Rules
                 where worst is not null && Limits.IsAbove(worst.ShareOfRating!.Value.DecimalFractions, share)
                 let maximum = share * worst.Carried!.Value
                 select rule.Find(Subject.Of(output.Box, output.Output),
-                    Invariant(
-                        $"It draws {worst.Current.Amperes:0.00} A in \"{worst.Condition}\"; policy maximum {maximum.Amperes:0.00} A: ") +
+                    $"It draws {Digits.Of(worst.Current.Amperes, maximum.Amperes)} A in \"{worst.Condition}\"; " +
+                    $"policy maximum {Digits.Of(maximum.Amperes, worst.Current.Amperes)} A: " +
                     Invariant($"{share * 100:0.#} % of {worst.Carried!.Value.Amperes:0.00} A, ") +
                     $"the rating of its fuse ({output.Output.Protection}) in that air.",
                     worst.Current, maximum, worst.Condition));
@@ -159,6 +168,12 @@ public static partial class Rules
     /// <remarks>It names what to state, for which output or device, and which verdict that allows. Insulation and installation method are
     /// asked for only where a verdict depends on them.</remarks>
     public static Rule FaultsUnknown { get; } = new FaultsUnknownRule();
+
+    // A data sheet states one current and one time; at a larger current the time is known only up to a stated largest current.
+    private static string TimeOfTest(OutputFaults output, ShortCircuit fault) =>
+        output.Output.Protection is ResettableFuse && fault.Missing.HasFlag(FaultData.MaximumCurrent)
+            ? "That is its time at the test current; its largest current is not stated. "
+            : string.Empty;
 
     // A current above the rating is another rule's.
     private static bool IsContinuousLoad(ProtectionInCondition condition) => condition.ShareOfRating is not null && !condition.MayTrip

@@ -17,8 +17,9 @@ public static partial class Rules
             where c.HottestAir.IsViolated
             orderby c.SupplyCelsius descending
             select rule.Find(Subject.Of(box.Box),
-                Invariant($"The air {AirOf(box.Box, c)} is at {(c.IsInsideAtLeast ? "least " : "")}{c.SupplyCelsius:0.#} °C ") +
-                Invariant($"in \"{c.Condition}\"; its supply is rated up to {c.HighestCelsius:0.#} °C."),
+                $"The air {AirOf(box.Box, c)} is at {(c.IsInsideAtLeast ? "least " : "")}" +
+                $"{Digits.Of(c.SupplyCelsius, c.HighestCelsius, "0.#")} °C " +
+                Invariant($"in \"{c.Condition}\"; its supply is rated up to {Digits.Of(c.HighestCelsius, c.SupplyCelsius, "0.#")} °C."),
                 c.HottestAir.Value, c.HottestAir.Limit, c.Condition))));
 
     /// <summary>A supply is in air that is colder than it is rated for.</summary>
@@ -30,8 +31,8 @@ public static partial class Rules
             where c.ColdestAir.IsViolated
             orderby c.SupplyCelsius
             select rule.Find(Subject.Of(box.Box),
-                Invariant($"The air {AirOf(box.Box, c)} is at {c.SupplyCelsius:0.#} °C in \"{c.Condition}\"; ") +
-                Invariant($"its supply is rated from {c.LowestCelsius:0.#} °C."),
+                $"The air {AirOf(box.Box, c)} is at {Digits.Of(c.SupplyCelsius, c.LowestCelsius, "0.#")} °C in \"{c.Condition}\"; " +
+                $"its supply is rated down to {Digits.Of(c.LowestCelsius, c.SupplyCelsius, "0.#")} °C.",
                 c.ColdestAir.Value, c.ColdestAir.Limit, c.Condition))));
 
     /// <summary>The calculated air in an enclosure is cooler than its supply is rated for, but by less than the model's
@@ -45,9 +46,9 @@ public static partial class Rules
             where c.HottestAir.IsThin || (c.HottestAir.IsViolated && c.UncertainKelvins > 0)
             orderby c.SupplyCelsius + c.UncertainKelvins descending
             select rule.Find(Subject.Of(box.Box),
-                Invariant($"The air {AirOf(box.Box, c)} is at {c.SupplyCelsius:0.0#} °C in \"{c.Condition}\"; ") +
-                Invariant($"policy maximum {c.HighestCelsius - c.UncertainKelvins:0.0#} °C: ") +
-                Invariant($"{c.HighestCelsius:0.#} °C − {c.UncertainKelvins:0.0#} K."),
+                $"The air {AirOf(box.Box, c)} is at {Digits.Of(c.SupplyCelsius, c.HighestCelsius - c.UncertainKelvins, "0.0")} °C " +
+                $"in \"{c.Condition}\"; policy maximum {Digits.Of(c.HighestCelsius - c.UncertainKelvins, c.SupplyCelsius, "0.0")} °C: " +
+                Invariant($"{c.HighestCelsius:0.#} °C − {c.UncertainKelvins:0.0} °C, the uncertainty of the calculation."),
                 c.HottestAir.Value, c.HottestAir.PolicyLimit, c.Condition))));
 
     /// <summary>The temperature in an enclosure is unknown, because the efficiency of a supply is not stated at its load.</summary>
@@ -79,9 +80,9 @@ public static partial class Rules
                 .OrderByDescending(c => c.Condition.At.SunWattsPerSquareMeter).FirstOrDefault()
             where sunny is not null
             select rule.Find(Subject.Of(box.Box),
-                Invariant($"The sun shines with {sunny.Condition.At.SunWattsPerSquareMeter:0} W/m² in \"{sunny.Condition}\". ") +
-                Invariant(
-                    $"Its enclosure is not stated; the box counts as in the shade, in air of {sunny.Condition.At.BoxCelsius:0.#} °C."),
+                $"The sun shines with {Digits.Of(sunny.Condition.At.SunWattsPerSquareMeter, 0, "0")} W/m² in \"{sunny.Condition}\". " +
+                "Not in the site file: its enclosure. " +
+                Invariant($"The box counts as in the shade, in air of {sunny.Condition.At.BoxCelsius:0.#} °C."),
                 condition: sunny.Condition));
 
     /// <summary>A model was used outside the range in which it was compared with other figures, or in which anything is known.</summary>

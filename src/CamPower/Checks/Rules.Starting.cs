@@ -17,8 +17,8 @@ public static partial class Rules
         "Otherwise move other devices off this run.",
         (device, starting) => (device.UnloadedVolts, starting.TurnOnVolts),
         (condition, volts, limit) => volts > 0
-            ? Invariant($"It gets {volts:0.##} V before it draws current in \"{condition}\"; ") +
-                Invariant($"it turns on at {limit:0.##} V and does not start.")
+            ? $"It gets {Digits.Of(volts, limit, "0.##")} V before it draws current in \"{condition}\"; " +
+                $"it turns on at {Digits.Of(limit, volts, "0.##")} V and does not start."
             : Invariant($"It gets no steady voltage in \"{condition}\" because other devices draw too much; ") +
                 Invariant($"it turns on at {limit:0.##} V."));
 
@@ -29,24 +29,25 @@ public static partial class Rules
         "If the supply can be trimmed, set it higher, within the range of every device.",
         (device, starting) => (device.SolvedVolts, starting.DropOutVolts),
         (condition, volts, limit) => volts > 0
-            ? Invariant($"Its voltage settles at {volts:0.##} V in \"{condition}\"; it drops out at {limit:0.##} V and cannot stay on.")
+            ? $"Its voltage settles at {Digits.Of(volts, limit, "0.##")} V in \"{condition}\"; " +
+                $"it drops out at {Digits.Of(limit, volts, "0.##")} V and cannot stay on."
             : Invariant($"Its voltage does not settle in \"{condition}\"; it drops out at {limit:0.##} V and cannot stay on."));
 
     /// <summary>A device pulls its own voltage down at the moment it turns on.</summary>
     public static Rule TurnOnBelowUnstableVoltage { get; } =
         NotStarting("turn-on-below-unstable-voltage", StartVerdict.TurnOnBelowUnstableVoltage,
             "A device turns on at a voltage from which its own load pulls the voltage down. It has no stated soft start.",
-            "Use a larger or shorter conductor, or a device with a soft start or a higher turn-on voltage.",
+            "Use a larger or shorter conductor, or a device with a soft start.",
             (device, starting) => (starting.TurnOnVolts, device.UnstableVoltage!.Value.Volts),
             (condition, volts, limit) =>
-                Invariant($"It turns on at {volts:0.##} V in \"{condition}\"; below {limit:0.##} V its own load pulls its voltage down."));
+                $"It may not start in \"{condition}\". It turns on at {Digits.Of(volts, limit, "0.##")} V; " +
+                $"below {Digits.Of(limit, volts, "0.##")} V its own load pulls its voltage down.");
 
     /// <summary>The limit of a supply holds down the devices that start on it, as it comes up or after a dip of its voltage.</summary>
     public static Rule StartBeyondSupplyLimit { get; } = new SimpleRule("start-beyond-supply-limit", Severity.Failure,
         "As a supply comes up, or after a dip of its voltage, its devices draw more than its current limit. " +
         "They do not start, or are off for seconds.",
-        "Use a supply with a higher current limit, or spread the devices over two supplies. " +
-        "Otherwise use devices that start one after the other.",
+        "Use a supply with a higher current limit, or spread the devices over two supplies.",
         Sources.Kirchhoff, yieldsInConditionsOf: ["supply-above-derated-rating", "split-adapter-beyond-rating"],
         check: (rule, evidence) => evidence.Assessment.Boxes.SelectMany(box =>
         {
@@ -57,27 +58,39 @@ public static partial class Rules
         }));
 
     /// <summary>An inrush takes a device that is on below its drop-out voltage for longer than its hold-up time.</summary>
-    /// <remarks>The inrush of another device that starts, or of illuminators or motors that are switched on, its own too. Without a stated
-    /// hold-up time it is unknown, and <see cref="FaultsUnknown"/> names it.</remarks>
+    /// <remarks>The inrush of another device that starts, or of illuminators or motors that are switched on, its own too. Those are
+    /// switched on again and again in service: then it is a Failure. A start is rare, and the device is back within seconds: then it is a
+    /// Caution. Without a stated hold-up time it is unknown, and <see cref="FaultsUnknown"/> names it.</remarks>
     public static Rule InrushBelowDropOut { get; } = new SimpleRule("inrush-below-drop-out", Severity.Caution,
         "An inrush takes a device that is on below its drop-out voltage for longer than its hold-up time. The device restarts.",
-        "Use a larger conductor on the way that they share, or an output of its own. Otherwise use a device with a longer hold-up time.",
+        "Use a larger conductor on the shared part of the run, or give the device an output of its own.",
         Sources.Kirchhoff, (rule, evidence) =>
             from box in evidence.Assessment.Devices.GroupBy(device => device.Box)
-            let dark = box.Select(d => Rule.WorstOf(d.InConditions, c => c.DuringInrush.IsViolated, Excess)).OfType<DeviceInCondition>()
-                .OrderByDescending(Excess).ToList()
+            let dark = box.Select(WorstRestart).OfType<DeviceInCondition>()
+                .OrderByDescending(c => c.DuringSwitching.IsViolated).ThenByDescending(Excess).ToList()
             where dark.Count > 0
             let worst = dark[0]
-            let lasts = worst.DuringInrush.Value as Duration?
+            let isInService = worst.DuringSwitching.IsViolated
+            let judged = isInService ? worst.DuringSwitching : worst.DuringInrush
+            let lasts = judged.Value as Duration?
+            let held = (Duration)judged.Limit!
             let span = lasts is Duration known
-                ? Invariant($"for {known.Milliseconds:G3} ms")
+                ? $"for {Digits.Of(known.Milliseconds, held.Milliseconds, "0.#")} ms"
                 : "until the inrush ends, which this supply prolongs"
-            let held = (Duration)worst.DuringInrush.Limit!
+            let when = isInService ? "motors or illuminators are switched on" : "another device starts"
             let others = dark.Count > 1 ? Invariant($" Restarting: {string.Join(", ", dark.Select(d => d.Device.Name))}.") : string.Empty
             select rule.Find(dark.Count > 1 ? Subject.Of(box.Key) : Subject.Of(worst.Device),
-                Invariant($"{worst.Device} is below its drop-out voltage {span} in \"{worst.Condition}\"; ")
-                    + Invariant($"its hold-up time is {held.Milliseconds:G3} ms.{others}"),
-                lasts, held, worst.Condition));
+                $"{(dark.Count > 1 ? worst.Device : "It")} restarts in \"{worst.Condition}\" when {when}. " +
+                Invariant($"It is below its drop-out voltage {span}; its hold-up time is {HoldUp(held, lasts)} ms.{others}"),
+                lasts, held, worst.Condition, isInService ? Severity.Failure : Severity.Caution));
+
+    // Where it restarts again and again in service, that is worse than at a start, however long either lasts.
+    private static DeviceInCondition? WorstRestart(DeviceAssessment device) =>
+        Rule.WorstOf(device.InConditions, c => c.DuringInrush.IsViolated && c.DuringSwitching.IsViolated, Excess)
+        ?? Rule.WorstOf(device.InConditions, c => c.DuringInrush.IsViolated, Excess);
+
+    private static string HoldUp(Duration held, Duration? lasts) =>
+        Digits.Of(held.Milliseconds, lasts?.Milliseconds ?? double.PositiveInfinity, "0.#");
 
     // How many times its hold-up time an inrush takes it below its drop-out voltage; without end where the supply has no balance with it.
     private static double Excess(DeviceInCondition dark) =>
@@ -91,8 +104,9 @@ public static partial class Rules
                 evidence.Assessment.Devices, device => device.InConditions, c => c.Start == reason, _ => 0, (device, c) =>
             {
                 (double volts, double limit) = compared(c, device.Device.Model.Starting!);
-                return rule.Find(Subject.Of(device.Device), message(c.Condition, volts, limit),
-                    volts > 0 ? ElectricPotential.FromVolts(volts) : null, ElectricPotential.FromVolts(limit), c.Condition);
+                return rule.Find(Subject.Of(device.Device), message(c.Condition, volts, limit) + OfWrongSupply(device),
+                    volts > 0 ? ElectricPotential.FromVolts(volts) : null, ElectricPotential.FromVolts(limit), c.Condition,
+                    remedy: RemedyOfWrongSupply(device));
             }));
 
     // After a dip alone they are off for seconds: once they have dropped out the voltage comes back, and they start.
@@ -105,7 +119,7 @@ public static partial class Rules
             let given = (ElectricCurrent)judgment.Limit!
             orderby drawn.Amperes - given.Amperes descending
             select rule.Find(Subject.Of(box.Box),
-                Invariant($"Its devices draw {drawn.Amperes:0.00} A {when} in \"{inCondition.Condition}\"; ") +
-                Invariant($"its supply can give {given.Amperes:0.00} A."),
+                $"Its devices draw {Digits.Of(drawn.Amperes, given.Amperes)} A {when} in \"{inCondition.Condition}\"; " +
+                $"its supply can give {Digits.Of(given.Amperes, drawn.Amperes)} A.",
                 drawn, given, inCondition.Condition, severity));
 }

@@ -21,8 +21,8 @@ public static partial class Rules
             Rule.WorstOf(evidence.Assessment.Boxes.SelectMany(b => b.Outputs), output => output.InConditions,
                 c => c.OfLimit.IsViolated, c => c.Amperes,
                 (output, c) => rule.Find(output.Box.IsAdapter ? Subject.Of(output.Box) : Subject.Of(output.Box, output.Output),
-                    Invariant($"{(c.IsDemandOnly ? "Its devices need" : "It carries")} {c.Amperes:0.00} A in \"{c.Condition}\"; ") +
-                    Invariant($"its limit is {output.Output.LimitAmperes:0.##} A."),
+                    $"{(c.IsDemandOnly ? "Its devices need" : "It carries")} {Digits.Of(c.Amperes, output.Output.LimitAmperes)} A " +
+                    $"in \"{c.Condition}\"; its limit is {Digits.Of(output.Output.LimitAmperes, c.Amperes, "0.##")} A.",
                     c.OfLimit.Value, c.OfLimit.Limit, c.Condition)));
 
     /// <summary>A supply is loaded above its rating at the temperature of its box.</summary>
@@ -34,9 +34,9 @@ public static partial class Rules
             ["receptacle-voltage-outside-supply-range", "supply-too-hot", "supply-too-cold", "split-adapter-beyond-rating"],
         check: (rule, evidence) => evidence.Assessment.Boxes.SelectMany(box => Rule.Worst(
             Overloads(box).Select(c => rule.Find(Subject.Of(box.Box),
-                Invariant($"Its outputs {Draw(c)} {c.Amperes:0.00} A in \"{c.Condition}\"; ") +
-                Invariant($"its supply can give {c.DeratedAmperes:0.00} A. ") +
-                Invariant($"Derated for {DeratedFor(c, box.Box.Supply.Output, evidence.Assessment.Site)}.{Then(c.SupplyState)}"),
+                $"Its outputs {Draw(c)} {Digits.Of(c.Amperes, c.DeratedAmperes)} A in \"{c.Condition}\"; " +
+                $"its supply can give {Digits.Of(c.DeratedAmperes, c.Amperes)} A, " +
+                $"{RatingOf(c, box.Box, evidence.Assessment.Site)}.{Then(c.SupplyState)}",
                 c.TotalCurrent, c.DeratedRating, c.Condition)))));
 
     /// <summary>One adapter is split between several devices that together need more than it can give.</summary>
@@ -48,8 +48,9 @@ public static partial class Rules
             from box in evidence.Assessment.Boxes
             where box.Box.IsAdapter && box.Outputs.Count == 1 && box.Outputs[0].Devices.Count > 1
             from finding in Rule.Worst(Overloads(box).Select(c => rule.Find(Subject.Of(box.Box),
-                Invariant($"Its {box.Outputs[0].Devices.Count} devices {Draw(c)} {c.Amperes:0.00} A in \"{c.Condition}\"; ") +
-                Invariant($"it can give {c.DeratedAmperes:0.00} A.{Then(c.SupplyState)}"),
+                Invariant($"Its {box.Outputs[0].Devices.Count} devices {Draw(c)} {Digits.Of(c.Amperes, c.DeratedAmperes)} A ") +
+                $"in \"{c.Condition}\"; " +
+                $"it can give {Digits.Of(c.DeratedAmperes, c.Amperes)} A.{Then(c.SupplyState)}",
                 c.TotalCurrent, c.DeratedRating, c.Condition)))
             select finding);
 
@@ -75,14 +76,16 @@ public static partial class Rules
                     orderby c.Amperes / c.DeratedAmperes descending, c.Amperes descending
                     let maximum = ((ElectricCurrent)load.PolicyLimit!).Amperes
                     select rule.Find(Subject.Of(box.Box),
-                        Invariant($"Its outputs draw {c.Amperes:0.00} A in \"{c.Condition}\"; ") +
-                        Invariant($"policy maximum {maximum:0.00} A: {HeadroomOf(c, maximum, share)}."),
+                        $"Its outputs draw {Digits.Of(c.Amperes, maximum)} A in \"{c.Condition}\"; " +
+                        $"policy maximum {Digits.Of(maximum, c.Amperes)} A: {HeadroomOf(c, maximum, share)}.",
                         load.Value, load.PolicyLimit, c.Condition))
                 select finding);
     }
 
     /// <summary>The boxes on a receptacle draw more current than it may carry continuously.</summary>
-    public static Rule ReceptacleOverloaded { get; } = new SimpleRule("receptacle-overloaded", Severity.Danger,
+    /// <remarks>Above its rating it is a Danger: the contacts heat, and a breaker may be larger than the receptacle. Up to the rating it is
+    /// a Failure.</remarks>
+    public static Rule ReceptacleOverloaded { get; } = new SimpleRule("receptacle-overloaded", Severity.Failure,
         "The boxes on a receptacle draw more current than it may carry continuously.",
         "Spread the boxes over receptacles of other circuits. " +
         "Leave work on the circuit to a licensed electrician, and follow the local code.",
@@ -90,12 +93,15 @@ public static partial class Rules
             from receptacle in evidence.Receptacles
             let worst = receptacle.Worst
             where Limits.IsAbove(worst.KnownAmperes, receptacle.Receptacle.MostAmperes)
+            let isAboveRating = Limits.IsAbove(worst.KnownAmperes, receptacle.Receptacle.Rating.Amperes)
             select rule.Find(Subject.Of(receptacle.Receptacle),
-                Invariant($"Its boxes draw {(worst.IsKnown ? "" : "at least ")}{worst.KnownAmperes:0.00} A ") +
+                $"Its boxes draw {(worst.IsKnown ? "" : "at least ")}" +
+                $"{Digits.Of(worst.KnownAmperes, receptacle.Receptacle.MostAmperes)} A " +
                 Invariant($"at {worst.LineVoltage.Volts:0.#} V in \"{worst.Condition}\"; ") +
-                Invariant($"it may carry {receptacle.Receptacle.MostAmperes:0.00} A, ") +
+                $"it may carry {Digits.Of(receptacle.Receptacle.MostAmperes, worst.KnownAmperes)} A, " +
                 Invariant($"{receptacle.Receptacle.Share.Percent:0.#} % of its rating."),
-                worst.KnownCurrent, receptacle.Receptacle.MaximumCurrent, worst.Condition));
+                worst.KnownCurrent, receptacle.Receptacle.MaximumCurrent, worst.Condition,
+                isAboveRating ? Severity.Danger : Severity.Failure));
 
     /// <summary>The current that a box draws from its receptacle is unknown.</summary>
     public static Rule ReceptacleLoadUnknown { get; } = new SimpleRule("receptacle-load-unknown", Severity.Note,
@@ -105,7 +111,8 @@ public static partial class Rules
             from receptacle in evidence.Receptacles
             let unknown = receptacle.InConditions.FirstOrDefault(c => !c.IsKnown)
             where unknown is not null
-            let draws = unknown.Draws.Where(d => d.Amperes is null).Select(d => $"{d}.")
+            let draws = unknown.Draws.Where(d => d.Amperes is null)
+                .Select(d => $"The input current of {d.Box} is unknown. Not in the site file: {d.Missing}.")
             select rule.Find(Subject.Of(receptacle.Receptacle), string.Join(" ", draws), condition: unknown.Condition));
 
     /// <summary>A supply does not accept the voltage of the receptacle that it is plugged into.</summary>
@@ -118,13 +125,15 @@ public static partial class Rules
             Sources.SupplyInputVoltage, (rule, evidence) =>
                 from receptacle in evidence.Receptacles
                 from box in receptacle.Worst.Draws.Select(d => d.Box)
-                from finding in OfLine(rule, receptacle, box, d => d.HighestLine, "at most", Severity.Danger)
-                    .Concat(OfLine(rule, receptacle, box, d => d.LowestLine, "at least", Severity.Failure))
+                from finding in OfLine(rule, receptacle, box, d => d.HighestLine, "accepts at most", Severity.Danger)
+                    .Concat(OfLine(rule, receptacle, box, d => d.LowestLine, "needs at least", Severity.Failure))
                 select finding);
 
     /// <summary>An output cannot be of the power-limit class that it claims: see <see cref="PowerLimitAssessment"/>.</summary>
-    /// <remarks>Outputs of a box that are alike are one finding, of the box.</remarks>
-    public static Rule PowerLimitExceeded { get; } = new SimpleRule("power-limit-exceeded", Severity.Danger,
+    /// <remarks>Outputs of a box that are alike are one finding, of the box. It is a Failure, because a listing decides on the class. A
+    /// claim of Class 2 that its numbers refute spares its conductors nothing: where they rely on it,
+    /// <see cref="ProtectionAboveConductorAmpacity"/> or <see cref="ConductorOverAmpacity"/> is a Danger.</remarks>
+    public static Rule PowerLimitExceeded { get; } = new SimpleRule("power-limit-exceeded", Severity.Failure,
         "An output claims to be a limited power source or Class 2, but its numbers are above the limits.",
         "Check the listing on the product. Until then, wire the output by the local code as one that is not limited.",
         Sources.PowerLimitClasses, (rule, evidence) =>
@@ -138,7 +147,8 @@ public static partial class Rules
             let who = isOne ? "It claims" : Invariant($"{alike.Count()} of its outputs claim")
             select rule.Find(isOne ? Subject.Of(assessed.Box, assessed.Output) : Subject.Of(assessed.Box),
                 $"{who} to be {assessed.ClassName}. " +
-                $"{string.Join(". ", assessed.Routes.Select(route => Capitalized(route.ToString())))}.", figure.Least, figure.Limit));
+                $"{string.Join(". ", assessed.Routes.Select(route => Capitalized(route.Words(assessed.NamesItsStandard))))}.",
+                figure.Least, figure.Limit));
 
     internal static string Capitalized(string text) => char.ToUpperInvariant(text[0]) + text.Substring(1);
 
@@ -159,13 +169,25 @@ public static partial class Rules
         _ => " Its overload behavior is not stated.",
     };
 
-    private static string DeratedFor(BoxInCondition box, SupplyOutput output, Site site)
+    // How much of its rating a supply has, and what takes the rest: only what takes something is named.
+    private static string RatingOf(BoxInCondition box, DistributionBox of, Site site)
     {
-        string line = box.Condition.LineVolts is double volts ? Invariant($", {volts:0.#} V at its input") : string.Empty;
-        string altitude = site.Altitude is null ? string.Empty : Invariant($", an altitude of {site.AltitudeMeters:0} m");
-        string set = output.SetAmperes < output.RatedAmperes ? Invariant($", a set point of {output.SetVolts:0.##} V") : string.Empty;
-        string inside = box.Heat is null ? string.Empty : " inside";
-        return Invariant($"{(box.IsInsideAtLeast ? "at least " : "")}{box.SupplyCelsius:0.#} °C{inside}{line}{altitude}{set}");
+        SupplyOutput output = of.Supply.Output;
+        if (!Limits.IsBelow(box.DeratedAmperes, output.RatedAmperes)) return "its full rating";
+        bool isHeld = output.Overload is OverloadBehavior overload && !Limits.IsBelow(box.DeratedAmperes, overload.Lowest.LimitAmperes);
+        if (isHeld) return "what its current limit is certain to give";
+        List<string> causes = [];
+        if (Limits.IsBelow(box.DeratedAmperes, output.SetAmperes))
+        {
+            string atLeast = box.IsInsideAtLeast ? "at least " : string.Empty, inside = box.Heat is null ? string.Empty : " inside";
+            causes.Add(Invariant($"{atLeast}{box.SupplyCelsius:0.#} °C{inside}"));
+            if (of.FedFrom is null && box.Condition.LineVolts is double volts) causes.Add(Invariant($"{volts:0.#} V at its input"));
+            bool isHigh = of.Supply.Derating.Altitude?.KelvinsAt(site.AltitudeMeters) > 0;
+            if (isHigh) causes.Add(Invariant($"an altitude of {site.AltitudeMeters:0} m"));
+        }
+
+        if (output.SetAmperes < output.RatedAmperes) causes.Add(Invariant($"a set point of {output.SetVolts:0.##} V"));
+        return Invariant($"derated from {output.RatedAmperes:0.00} A for {string.Join(", ", causes)}");
     }
 
     // Of a calculated temperature, the rating that is left where its rise is a quarter more may be the smaller one.
@@ -183,7 +205,10 @@ public static partial class Rules
         let accepted = (ElectricPotential)judgment.Limit!
         orderby Math.Abs(line.Volts - accepted.Volts) descending
         select rule.Find(Subject.Of(box),
-            Invariant($"Its receptacle has {line.Volts:0.#} V in \"{inCondition.Condition}\"; ") +
-            Invariant($"its supply accepts {bound} {accepted.Volts:0.#} V."),
+            $"Its receptacle has {Digits.Of(line.Volts, accepted.Volts, "0.#")} V{When(inCondition.Condition)}; " +
+            $"its supply {bound} {Digits.Of(accepted.Volts, line.Volts, "0.#")} V.",
             line, accepted, inCondition.Condition, severity));
+
+    // The season has no part in it, unless it has a line voltage of its own.
+    private static string When(Condition condition) => condition.LineVolts is null ? string.Empty : $" in \"{condition}\"";
 }

@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using CamPower.Checks;
+using CamPower.Supplies;
 using UnitsNet;
 using static System.FormattableString;
 
@@ -30,8 +31,8 @@ public static partial class Rules
                 let limit = output is AcOutput ? acVolts : dcVolts
                 where Limits.IsAbove(output.HighestVolts, limit)
                 select rule.Find(Subject.Of(box.Box),
-                    Invariant($"It gives up to {output.HighestVolts:0.#} V {(output is AcOutput ? "AC" : "DC")}; ") +
-                    Invariant($"extra-low voltage is at most {limit:0.#} V."),
+                    $"It gives up to {Digits.Of(output.HighestVolts, limit, "0.#")} V {(output is AcOutput ? "AC" : "DC")}; " +
+                    $"extra-low voltage is at most {Digits.Of(limit, output.HighestVolts, "0.#")} V.",
                     output.HighestVoltage, ElectricPotential.FromVolts(limit)));
     }
 
@@ -52,8 +53,8 @@ public static partial class Rules
             let limit = (isAlternating ? CheckConstants.AccessibleCrestVoltage : CheckConstants.AccessibleDirectVoltage).Value
             where Limits.IsAbove(volts, limit)
             select rule.Find(Subject.Of(box.Box),
-                Invariant($"It gives up to {volts:0.#} V{(isAlternating ? " at the crest" : " DC")}; ") +
-                Invariant($"an accessible bare part may have at most {limit:0.#} V."),
+                $"It gives up to {Digits.Of(volts, limit, "0.#")} V{(isAlternating ? " at the crest" : " DC")}; " +
+                $"an accessible bare part may have at most {Digits.Of(limit, volts, "0.#")} V.",
                 ElectricPotential.FromVolts(volts), ElectricPotential.FromVolts(limit)));
 
     /// <summary>The voltage of a supply, as marked and as set, is above the highest that a device accepts.</summary>
@@ -66,13 +67,13 @@ public static partial class Rules
             where device.OfSupply.IsViolated
             let volts = (ElectricPotential)device.OfSupply.Value!
             select rule.Find(Subject.Of(device.Device),
-                Invariant($"{device.Box} gives {volts.Volts:0.##} V; ") +
-                Invariant($"this device accepts at most {device.Worst.Accepted!.HighestVolts:0.##} V."),
+                $"{device.Box} gives {Digits.Of(volts.Volts, device.Worst.Accepted!.HighestVolts, "0.##")} V; " +
+                $"this device accepts at most {Digits.Of(device.Worst.Accepted.HighestVolts, volts.Volts, "0.##")} V.",
                 volts, device.OfSupply.Limit));
 
     /// <summary>A cable run cannot carry the power that its devices need, at any voltage.</summary>
     public static Rule NoOperatingPoint { get; } = new SimpleRule("no-operating-point", Severity.Failure,
-        "A run cannot carry the power that its devices need, at any voltage.",
+        "A cable run cannot deliver the power that its devices need, at any voltage.",
         "Use a larger or shorter conductor, a higher supply voltage, or less load on the run.",
         Sources.MaximumPower, (rule, evidence) => Rule.WorstOf(evidence.Assessment.Devices, device => device.InConditions,
             c => c.State != DeviceState.WrongCurrent && !(c.SolvedVolts > 0), c => -SpareWatts(c),
@@ -88,11 +89,14 @@ public static partial class Rules
             let lowest = LowestUp(device)
             where lowest?.LowestVoltage(Ratio.Zero).IsViolated == true
             select rule.Find(Subject.Of(device.Device),
-                Invariant($"{Gets(lowest)} V in \"{lowest.Condition}\"; ") +
-                Invariant($"it needs at least {lowest.Accepted!.LowestVolts:0.##} V."),
-                lowest.Voltage, lowest.Accepted.Lowest, lowest.Condition));
+                $"{Gets(lowest, lowest.Accepted!.LowestVolts)} V in \"{lowest.Condition}\"; " +
+                $"it needs at least {Digits.Of(lowest.Accepted.LowestVolts, lowest.UpVolts, "0.##")} V.{OfWrongSupply(device)}",
+                lowest.Voltage, lowest.Accepted.Lowest, lowest.Condition, remedy: RemedyOfWrongSupply(device)));
 
-    /// <summary>A device gets its lowest accepted voltage, but not the margin above it that a policy asks for.</summary>
+    /// <summary>A device gets its lowest accepted voltage, but not the margin above it that a policy asks for; or at light load it gets
+    /// nearly more than it accepts.</summary>
+    /// <remarks>The margin below the highest voltage is the uncertainty of a set point that is trimmed by hand
+    /// (<see cref="DeviceAssessment.AtLightLoad"/>). A supply that cannot be trimmed has its tolerance alone.</remarks>
     /// <param name="margin">Margin in percent of the lowest accepted voltage, from 0 to 100 %; null for 2 %.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="margin"/> is outside that range.</exception>
     public static Rule ThinVoltageMargin(Ratio? margin = null)
@@ -100,20 +104,38 @@ public static partial class Rules
         Ratio policy = margin ?? Ratio.FromPercent(CheckConstants.VoltageMargin.Value);
         double percent = 100 * Require.Within(policy.DecimalFractions, 0, 1, nameof(margin), "");
         return new SimpleRule("thin-voltage-margin", Severity.Caution,
-            "The voltage at a device is within its range, but below the policy margin above the lowest that it accepts.",
+            "The voltage at a device is within its range, but close to the lowest or the highest that it accepts.",
             "Use the next larger conductor, or measure the voltage in its worst condition at commissioning.",
             CheckConstants.VoltageMargin.Source, limit: policy, yieldsTo: ["undervoltage"],
-            check: (rule, evidence) =>
-                from device in evidence.Assessment.Devices
-                let lowest = LowestUp(device)
-                where lowest is not null
-                let judged = lowest.LowestVoltage(policy)
-                where judged.IsThin || judged.IsViolated
-                let minimum = ((ElectricPotential)judged.PolicyLimit!).Volts
-                select rule.Find(Subject.Of(device.Device),
-                    Invariant($"{Gets(lowest)} V in \"{lowest.Condition}\"; ") +
-                    Invariant($"policy minimum {minimum:0.00} V: {lowest.Accepted!.LowestVolts:0.##} V + {percent:0.##} %."),
-                    judged.Value, judged.PolicyLimit, lowest.Condition));
+            check: (rule, evidence) => evidence.Assessment.Devices.SelectMany(device => new[]
+                { NearlyTooLow(rule, device, policy, percent), NearlyTooHigh(rule, device) }.OfType<Finding>()));
+    }
+
+    private static Finding? NearlyTooLow(Rule rule, DeviceAssessment device, Ratio policy, double percent)
+    {
+        if (LowestUp(device) is not DeviceInCondition lowest) return null;
+        Judgment judged = lowest.LowestVoltage(policy);
+        if (!judged.IsThin && !judged.IsViolated) return null;
+        double minimum = ((ElectricPotential)judged.PolicyLimit!).Volts;
+        return rule.Find(Subject.Of(device.Device),
+            $"{Gets(lowest, minimum)} V in \"{lowest.Condition}\"; " +
+            $"policy minimum {Digits.Of(minimum, lowest.UpVolts)} V: " +
+            Invariant($"{lowest.Accepted!.LowestVolts:0.##} V + {percent:0.##} %."),
+            judged.Value, judged.PolicyLimit, lowest.Condition);
+    }
+
+    // Where it gets too much before it draws, it has a finding already.
+    private static Finding? NearlyTooHigh(Rule rule, DeviceAssessment device)
+    {
+        Judgment judged = device.AtLightLoad;
+        if (!judged.IsThin || device.BeforeItDraws.IsViolated) return null;
+        double maximum = ((ElectricPotential)judged.PolicyLimit!).Volts;
+        return rule.Find(Subject.Of(device.Device),
+            $"It gets up to {Digits.Of(device.LightLoadVolts, maximum)} V at light load; " +
+            $"policy maximum {Digits.Of(maximum, device.LightLoadVolts)} V: " +
+            Invariant($"{device.Worst.Accepted!.HighestVolts:0.##} V − ") +
+            Invariant($"{SupplyConstants.SetPointUncertainty.Value:0.##} %, the uncertainty of a set point."),
+            judged.Value, judged.PolicyLimit, remedy: "Set the supply lower, as far as the farthest device allows.");
     }
 
     /// <summary>A device gets more voltage than it accepts when the load is light and the cable is cold.</summary>
@@ -125,35 +147,55 @@ public static partial class Rules
             from device in evidence.Assessment.Devices
             where device.AtLightLoad.IsViolated
             select rule.Find(Subject.Of(device.Device),
-                Invariant($"It gets up to {device.LightLoadVolts:0.00} V at light load; ") +
-                Invariant($"it accepts at most {device.Worst.Accepted!.HighestVolts:0.##} V."),
-                device.AtLightLoad.Value, device.AtLightLoad.Limit));
+                $"It gets up to {Digits.Of(device.LightLoadVolts, device.Worst.Accepted!.HighestVolts)} V at light load; " +
+                $"it accepts at most {Digits.Of(device.Worst.Accepted.HighestVolts, device.LightLoadVolts, "0.##")} V.",
+                device.AtLightLoad.Value, device.AtLightLoad.Limit, remedy: RemedyOf(device)));
 
     /// <summary>A device gets more voltage than it accepts until it draws current: at power-up, or while it is off.</summary>
+    /// <remarks>Behind an unregulated supply it is a Danger.</remarks>
     public static Rule OvervoltageAtNoLoad { get; } = new SimpleRule("overvoltage-at-no-load", Severity.Caution,
-        "Before a device draws current, it gets more voltage than it accepts. The cable drops the excess only while the device runs.",
-        "Set the supply lower and use a larger conductor. Otherwise make sure that the device withstands this voltage while it is off.",
+        "Before a device draws current, it gets more voltage than it accepts: for a moment at power-up, or while it is off. " +
+        "The cable drops the excess while the device runs.",
+        "Set the supply lower and use a larger conductor. Otherwise ask the maker whether the device withstands this voltage while off.",
         Sources.Kirchhoff, yieldsTo: ["supply-voltage-too-high", "overvoltage-at-light-load"],
         check: (rule, evidence) =>
             from device in evidence.Assessment.Devices
             where device.BeforeItDraws.IsViolated
             select rule.Find(Subject.Of(device.Device),
-                Invariant($"It gets up to {device.NoLoadVoltage.Volts:0.00} V before it draws current; ") +
-                Invariant($"it accepts at most {device.Worst.Accepted!.HighestVolts:0.##} V."),
-                device.BeforeItDraws.Value, device.BeforeItDraws.Limit));
+                $"It gets up to {Digits.Of(device.NoLoadVoltage.Volts, device.Worst.Accepted!.HighestVolts)} V " +
+                "only until it draws current; " +
+                $"it accepts at most {Digits.Of(device.Worst.Accepted.HighestVolts, device.NoLoadVoltage.Volts, "0.##")} V.",
+                device.BeforeItDraws.Value, device.BeforeItDraws.Limit, severity: RemedyOf(device) is null ? null : Severity.Danger,
+                remedy: RemedyOf(device)));
+
+    // Nothing of an unregulated supply can be set, and its excess is volts, not the last percent.
+    private static string? RemedyOf(DeviceAssessment device) => device.Box.Supply.Output is DcOutput { OpenVoltage: not null }
+        ? "Do not energize. Use a regulated supply, or a device that accepts the open voltage of this one."
+        : null;
 
     // What is left once it has the power that it needs: negative. A run that carries the other devices at no power has nothing for it.
     private static double SpareWatts(DeviceInCondition device) =>
         (double)((device.MaximumPower ?? Power.Zero) - device.Load.PowerComponent).Watts;
 
     private static string WithoutOperatingPoint(DeviceInCondition device) => device.MaximumPower is Power maximum
-        ? Invariant($"It needs {device.Load} in \"{device.Condition}\"; the maximum power of its run is {(double)maximum.Watts:0.##} W.")
-        : Invariant($"It needs {device.Load} in \"{device.Condition}\"; its run cannot carry that together with the other devices.");
+        ? Invariant($"It needs {device.Load} in \"{device.Condition}\"; its cable can deliver at most {(double)maximum.Watts:0.##} W.")
+        : Invariant($"It needs {device.Load} in \"{device.Condition}\"; its cable cannot deliver that together with the other devices.");
+
+    // A supply of another voltage class: no set point and no conductor gives the device what it needs.
+    private static bool IsOnWrongSupply(DeviceAssessment device) => device.Worst.Accepted is VoltageRange accepted
+        && Limits.IsBelow(Math.Max((device.Box.Supply.Output as DcOutput)?.Trim?.HighestVolts ?? 0, device.Box.HighestVolts),
+            accepted.LowestVolts);
+
+    private static string OfWrongSupply(DeviceAssessment device) => IsOnWrongSupply(device)
+        ? Invariant($" {device.Box} gives {device.Box.Supply.Output.NominalVolts:0.##} V: it is the wrong supply for this device.")
+        : string.Empty;
+
+    private static string? RemedyOfWrongSupply(DeviceAssessment device) =>
+        IsOnWrongSupply(device) ? "Connect the device to a supply of its rated voltage." : null;
 
     // A rectifier charges to the crest: the sine of that crest counts against the range.
-    private static string Gets(DeviceInCondition device) => device.Ac?.Stage?.IsRectifier == true
-        ? Invariant($"Its crest is that of {device.UpVolts:0.00}")
-        : Invariant($"It gets {device.UpVolts:0.00}");
+    private static string Gets(DeviceInCondition device, double limit) =>
+        $"{(device.Ac?.Stage?.IsRectifier == true ? "Its crest is that of" : "It gets")} {Digits.Of(device.UpVolts, limit)}";
 
     // The condition with the lowest voltage among those in which the device is up, or null.
     private static DeviceInCondition? LowestUp(DeviceAssessment device)

@@ -91,8 +91,8 @@ public static partial class Rules
             let most = MostDrawn(device)
             where Limits.IsAbove(most.AmperesDrawn, rated)
             select rule.Find(Subject.Of(device.Device),
-                Invariant($"It draws {most.AmperesDrawn:0.00} A in \"{most.Condition}\"; ") +
-                Invariant($"its connector ({connector}) is rated for {rated:0.##} A."),
+                $"It draws {Digits.Of(most.AmperesDrawn, rated)} A in \"{most.Condition}\"; " +
+                Invariant($"its connector ({connector}) is rated for {Digits.Of(rated, most.AmperesDrawn, "0.##")} A."),
                 ElectricCurrent.FromAmperes(most.AmperesDrawn), ElectricCurrent.FromAmperes(rated), most.Condition));
 
     /// <summary>The nominal voltage of a supply is outside the voltage class of the connector that carries it.</summary>
@@ -109,7 +109,8 @@ public static partial class Rules
             let isAbove = Limits.IsAbove(volts, promised.HighestVolts)
             where isAbove || Limits.IsBelow(volts, promised.LowestVolts)
             select rule.Find(Subject.Of(device.Device),
-                Invariant($"{device.Box} gives {volts:0.##} V; its connector ({connector}) is for {promised}."),
+                $"{device.Box} gives {Digits.Of(volts, (isAbove ? promised.HighestVolts : promised.LowestVolts), "0.##")} V; " +
+                $"its connector ({connector}) is for {promised}.",
                 ElectricPotential.FromVolts(volts), isAbove ? promised.Highest : promised.Lowest));
 
     /// <summary>A conductor is smaller or larger than the terminal at its end accepts.</summary>
@@ -128,19 +129,22 @@ public static partial class Rules
 
     /// <summary>A run has conductors of copper-clad aluminum, which look like copper.</summary>
     public static Rule CopperCladAluminum { get; } = new SimpleRule("copper-clad-aluminum", Severity.Caution,
-        "A run is of copper-clad aluminum. It has 55 to 59 % more resistance than copper of the same gauge, and is weaker at terminals.",
+        "A run is of copper-clad aluminum. It has 55 % to 59 % more resistance than copper of the same gauge, and is weaker at terminals.",
         "Use copper. Where the cable stays, check that the terminals are rated for it, and measure the loop resistance.",
         Sources.CopperCladAluminum, (rule, evidence) => FindAlike(rule, evidence.Assessment.Site,
             evidence.Assessment.Site.Runs.Where(IsCopperClad).Select(Subject.Of),
-            "runs", "has conductors of copper-clad aluminum", "have conductors of copper-clad aluminum"));
+            "runs", "has conductors of copper-clad aluminum, with 55 % to 59 % more resistance than copper",
+            "have conductors of copper-clad aluminum, with 55 % to 59 % more resistance than copper"));
 
     /// <summary>A run has nominal resistances in one part and a table's maximum values in another.</summary>
     public static Rule MixedResistanceBases { get; } = new SimpleRule("mixed-resistance-bases", Severity.Note,
-        "A run mixes nominal resistances with values of a table. Its sum is neither the expected reading nor the worst case.",
+        "A run has nominal resistances in one part and values of a table in another. " +
+        "Its sum is not the expected reading, and not the worst case.",
         "State the whole run on one basis: nominal for the expected reading, a standard's maximum for the worst case.",
         Sources.Resistance, (rule, evidence) => FindAlike(rule, evidence.Assessment.Site,
             evidence.Assessment.Site.Runs.Where(run => run.Run.MixesResistanceBases).Select(Subject.Of),
-            "runs", "mixes nominal and tabulated resistances", "mix nominal and tabulated resistances"));
+            "runs", "has nominal resistances in one part and values of a table in another",
+            "have nominal resistances in one part and values of a table in another"));
 
     /// <summary>It is not stated what is behind the terminals of a device on AC.</summary>
     public static Rule AcInputNotStated { get; } = new SimpleRule("ac-input-not-stated", Severity.Note,
@@ -188,8 +192,9 @@ public static partial class Rules
                 let volts = worst.MainsVolts!.Value
                 where Limits.IsAbove(volts, maximum)
                 select rule.Find(new Subject(SubjectKind.Device, shield.Link.Device),
-                    Invariant($"The {shield.Link} has {volts * 1000:0.0} mV at mains frequency in \"{worst.Condition}\"; ") +
-                    Invariant($"policy maximum {maximum * 1000:0.0} mV."),
+                    $"The {shield.Link} carries {Digits.Of(volts * 1000, maximum * 1000, "0.0")} mV of ground-loop hum " +
+                    $"in \"{worst.Condition}\"; " +
+                    $"policy maximum {Digits.Of(maximum * 1000, volts * 1000, "0.0")} mV.",
                     ElectricPotential.FromVolts(volts).ToUnit(policy.Unit), policy, worst.Condition));
     }
 
@@ -206,7 +211,7 @@ public static partial class Rules
             string boxes = string.Join(", ", unknown.SelectMany(WithoutRipple).Distinct());
             return [rule.Find(new Subject(SubjectKind.Site, evidence.Assessment.Site.Name),
                 Invariant($"The ground-loop hum on {shields} video {(shields == 1 ? "shield" : "shields")} is unknown. ") +
-                Invariant($"Not stated: ripple of {boxes}."))];
+                Invariant($"Not in the site file: ripple of {boxes}."))];
         });
 
     // One finding of one cause: of the thing itself where there is one, of the site where there are several.

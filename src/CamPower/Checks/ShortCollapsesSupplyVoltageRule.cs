@@ -33,14 +33,14 @@ internal sealed class ShortCollapsesSupplyVoltageRule : Rule
         let first = culprits.OrderByDescending(x => SeverityOf(x.output, x.worst!)).ThenByDescending(x => Taken(x.worst!.Supply)).First()
         select Find(Subject.Of(box.Key),
             Invariant($"During a short at {FaultRuleText.Place(first.worst!)} on output {first.output.Output.Number} ") +
-            $"the supply {first.worst.Supply}. At other outputs {Devices(first.worst.Supply)}. {Ending(first.worst)} " +
-            Invariant($"The same holds for shorts at {culprits.Count} of its {box.Count()} used outputs."),
+            $"the supply {first.worst.Supply}. At other outputs {Devices(first.worst.Supply)}. " +
+            $"{Ending(first.output, first.worst)}{Others(culprits.Count, box.Count())}",
             condition: first.worst!.Supply.Condition, severity: SeverityOf(first.output, first.worst));
 
     private static Severity SeverityOf(OutputFaults output, ShortCircuit fault)
     {
         bool isUnknown = fault.Verdict == OperatingVerdict.None;
-        if (isUnknown || ReferenceEquals(output.Output.Protection, ProtectiveDevice.None)) return Severity.Caution;
+        if (isUnknown || (FaultRuleText.IsUnprotected(output) && output.Box.IsAdapter)) return Severity.Caution;
         bool endsSoon = fault.Verdict == OperatingVerdict.Operates
             && !(fault.Opening.Latest is Duration latest && latest.Seconds > CheckConstants.LongestDark.Value);
         return endsSoon ? Severity.Caution : Severity.Failure;
@@ -58,9 +58,21 @@ internal sealed class ShortCollapsesSupplyVoltageRule : Rule
         return rail.Dark.Count == 0 ? below : $"{dark} and {below}";
     }
 
-    private static string Ending(ShortCircuit fault) => fault.Verdict == OperatingVerdict.None
-        ? "It is unknown when the short ends."
-        : $"The protective device {fault.Opening}.";
+    private static string Ending(OutputFaults output, ShortCircuit fault)
+    {
+        if (fault.Verdict == OperatingVerdict.None) return "It is unknown when the short ends.";
+        return FaultRuleText.IsUnprotected(output)
+            ? "There is no protective device; the short lasts until it is removed."
+            : $"The {FaultRuleText.Protection(output)} {fault.Opening}.";
+    }
+
+    private static string Others(int culprits, int used)
+    {
+        if (culprits == 1) return string.Empty;
+        return culprits == used
+            ? Invariant($" The same at all {used} outputs in use.")
+            : Invariant($" The same at {culprits} of the {used} outputs in use.");
+    }
 
     private ShortCircuit? WorstOf(OutputFaults output) => output.Shorts.Where(TakesOthersDown)
         .OrderByDescending(s => SeverityOf(output, s)).ThenByDescending(s => Taken(s.Supply)).FirstOrDefault();

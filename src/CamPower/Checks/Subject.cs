@@ -44,6 +44,11 @@ public sealed class Subject
     /// <exception cref="ArgumentNullException"><paramref name="receptacle"/> is null.</exception>
     public static Subject Of(Receptacle receptacle) => new(SubjectKind.Receptacle, Require.NotNull(receptacle, nameof(receptacle)).Name);
 
+    /// <summary>The circuit breaker of receptacles.</summary>
+    /// <param name="breaker">The breaker.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="breaker"/> is null.</exception>
+    public static Subject Of(CircuitBreaker breaker) => new(SubjectKind.Breaker, Require.NotNull(breaker, nameof(breaker)).Name);
+
     /// <summary>A cabinet.</summary>
     /// <param name="cabinet">The cabinet.</param>
     /// <exception cref="ArgumentNullException"><paramref name="cabinet"/> is null.</exception>

@@ -23,4 +23,7 @@ public enum SubjectKind
 
     /// <summary>The site as a whole.</summary>
     Site,
+
+    /// <summary>The circuit breaker of receptacles.</summary>
+    Breaker,
 }

@@ -8,7 +8,7 @@ namespace CamPower.Checks;
 /// <summary>The check of <see cref="Rules.TerminalWrongSize"/>.</summary>
 internal sealed class TerminalWrongSizeRule() : Rule("terminal-wrong-size", Severity.Caution,
     "A conductor is smaller or larger than the terminal at its end accepts. It works loose, or only some of its strands go in.",
-    "Use a ferrule or a splice of a size that the terminal accepts. Never cut strands away.", Sources.TerminalWorkmanship)
+    "Splice a short conductor of a size that the terminal accepts to it. Never cut strands away.", Sources.TerminalWorkmanship)
 {
     public override IEnumerable<Finding> Check(Evidence evidence)
     {
@@ -49,6 +49,8 @@ internal sealed class TerminalWrongSizeRule() : Rule("terminal-wrong-size", Seve
         bool isSmall = IsTooSmall(wrong, terminal);
         double area = wrong.Size.SquareMeters * (isSmall ? 1 : wrong.Count);
         return Find(Subject.Of(run), $"Its conductor, {wrong}, ends in {where}; accepted sizes are {terminal}.",
-            Area.FromSquareMillimeters(area * 1e6), (isSmall ? terminal.Smallest : terminal.Largest).Area);
+            Area.FromSquareMillimeters(area * 1e6), (isSmall ? terminal.Smallest : terminal.Largest).Area, remedy: isSmall
+                ? $"Use a ferrule that the terminal accepts, or splice a short conductor of {terminal.Smallest} to it."
+                : $"Splice a short conductor of {terminal.Largest} to it, and put that in the terminal. Never cut strands away.");
     }
 }

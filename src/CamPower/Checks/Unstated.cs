@@ -15,14 +15,15 @@ namespace CamPower.Checks;
 /// <param name="HasRuleOfItsOwn">Whether another rule than <see cref="FaultsUnknownRule"/> speaks of it.</param>
 internal readonly record struct Unstated(string What, string Where, string Decides, bool HasRuleOfItsOwn = false)
 {
-    private const string WhetherItStarts = "whether the devices start";
+    private const string Starting = "start of the devices";
 
     /// <summary>All that is not stated of a site and leaves a verdict unknown, each once.</summary>
     internal static IReadOnlyList<Unstated> Of(Evidence evidence)
     {
         IEnumerable<Unstated> found = OfFaults(evidence).Concat(OfProtection(evidence)).Concat(OfStarts(evidence.Assessment))
             .Concat(OfInrush(evidence.Assessment)).Concat(OfBackup(evidence)).Concat(OfHeat(evidence.Assessment))
-            .Concat(OfReceptacles(evidence)).Concat(OfShields(evidence.Assessment)).Concat(OfAlternating(evidence.Assessment));
+            .Concat(OfReceptacles(evidence)).Concat(OfBreakers(evidence)).Concat(OfShields(evidence.Assessment))
+            .Concat(OfAlternating(evidence.Assessment));
         return [.. found.Distinct()];
     }
 
@@ -44,9 +45,9 @@ internal readonly record struct Unstated(string What, string Where, string Decid
         const FaultData asked = FaultData.Protection | FaultData.DeviceTemperature;
         return
             from fact in new (Func<ProtectionInCondition, Judgment?> Of,
-                string Decides)[] { (c => c.Start, "whether a start opens the protective device"),
-                (c => c.Switching, "whether illuminators or motors that are switched on open the protective device"),
-                (c => c.Load, "whether the protective device carries the current") }
+                string Decides)[] { (c => c.Start, "protective devices at a start"),
+                (c => c.Switching, "protective devices as illuminators or motors are switched on"),
+                (c => c.Load, "load of protective devices") }
             from box in evidence.Faults.GroupBy(o => o.Box)
             from alike in box.Where(o => (o.Missing & asked) == FaultData.None)
                 .Select(o => (Output: o, Missing: FirstOf(o.InConditions, c => fact.Of(c)?.NotStated)))
@@ -59,13 +60,13 @@ internal readonly record struct Unstated(string What, string Where, string Decid
     {
         foreach (DeviceAssessment device in assessment.Devices.Where(d => d.Device.Model.Starting is null))
         {
-            yield return new Unstated("turn-on and drop-out voltage of the device", device.Device.Model.Name, "whether the device starts");
+            yield return new Unstated("turn-on and drop-out voltage of the device", device.Device.Model.Name, Starting);
         }
 
         foreach (BoxAssessment box in assessment.Boxes)
         {
             string? missing = FirstOf(box.InConditions, c => c.StartingCurrent.NotStated ?? c.StartingInrush.NotStated);
-            if (missing is not null) yield return new Unstated(missing, box.Box.Name, WhetherItStarts);
+            if (missing is not null) yield return new Unstated(missing, box.Box.Name, Starting);
         }
     }
 
@@ -77,11 +78,11 @@ internal readonly record struct Unstated(string What, string Where, string Decid
         where missing is not null
         select new Unstated(missing, string.Equals(missing, InrushDips.SupplyNotStated, StringComparison.Ordinal)
             ? device.Box.Name
-            : device.Device.Model.Name, "whether an inrush restarts the device");
+            : device.Device.Model.Name, "restarts by an inrush");
 
     private static IEnumerable<Unstated> OfBackup(Evidence evidence)
     {
-        const string fuse = "whether the battery's fuse interrupts a short";
+        const string fuse = "battery fuse in a short";
         foreach (BackupAssessment backup in evidence.Backups)
         {
             string box = backup.Box.Name;
@@ -90,18 +91,18 @@ internal readonly record struct Unstated(string What, string Where, string Decid
             if (backup.FuseBreaking.NotStated is string amperes) yield return new Unstated(amperes, box, fuse);
             if (backup.WhileCharging.NotStated is string charging)
             {
-                yield return new Unstated(charging, box, "whether the supply carries load and charging current");
+                yield return new Unstated(charging, box, "load and charging current");
             }
 
             if (backup.Box.BackupTime is not null && backup.InConditions.Count + backup.WithoutCurve.Count == 0)
             {
-                yield return new Unstated("a condition that lasts and in which a device draws current", box, "how long the battery lasts");
+                yield return new Unstated("a condition that lasts and in which a device draws current", box, "backup time");
             }
 
             foreach (Condition condition in backup.WithoutCurve)
             {
                 yield return new Unstated(
-                    Invariant($"capacity of the battery at {condition.At.BoxCelsius:0.#} °C"), box, "how long the battery lasts");
+                    Invariant($"capacity of the battery at {condition.At.BoxCelsius:0.#} °C"), box, "backup time");
             }
         }
     }
@@ -109,20 +110,35 @@ internal readonly record struct Unstated(string What, string Where, string Decid
     private static IEnumerable<Unstated> OfHeat(SiteAssessment assessment) =>
         from box in assessment.Boxes
         where box.InConditions.Any(c => c.IsWarmerThanKnown)
-        select new Unstated("efficiency of the supply", box.Box.Name, "how warm the enclosure gets", HasRuleOfItsOwn: true);
+        select new Unstated("efficiency of the supply", box.Box.Name, "temperature in the enclosure", HasRuleOfItsOwn: true);
 
     private static IEnumerable<Unstated> OfReceptacles(Evidence evidence) =>
         from receptacle in evidence.Receptacles
         from draw in receptacle.Worst.Draws
         where draw.Current is null
-        select new Unstated("power factor of the supply", draw.Box.Name, "what the receptacle carries", HasRuleOfItsOwn: true);
+        select new Unstated("power factor of the supply", draw.Box.Name, "current of the receptacle", HasRuleOfItsOwn: true);
+
+    private static IEnumerable<Unstated> OfBreakers(Evidence evidence)
+    {
+        const string start = "whether a start trips the breaker";
+        foreach (DistributionBox box in evidence.Breakers.SelectMany(b => b.Boxes))
+        {
+            SupplyInput? input = box.Supply.Input;
+            if (input?.InrushCurrent is null) yield return new Unstated("cold inrush current of the supply", box.Name, start);
+            if (input?.WarmInrushCurrent is null) yield return new Unstated("warm inrush current of the supply", box.Name, start);
+            if (input?.LeakageCurrent is null && box.Receptacle!.Breaker!.ResidualCurrent is not null)
+            {
+                yield return new Unstated("leakage current of the supply", box.Name, "whether leakage trips the residual-current device");
+            }
+        }
+    }
 
     private static IEnumerable<Unstated> OfShields(SiteAssessment assessment) =>
         from shield in assessment.Shields
         where shield.Worst.MainsFrequencyVoltage is null
         from device in assessment.Devices
         where string.Equals(device.Device.Name, shield.Link.Device, StringComparison.Ordinal)
-        select new Unstated("ripple of the supply", device.Box.Name, "how much hum the shields carry", HasRuleOfItsOwn: true);
+        select new Unstated("ripple of the supply", device.Box.Name, "ground-loop hum", HasRuleOfItsOwn: true);
 
     private static IEnumerable<Unstated> OfAlternating(SiteAssessment assessment)
     {

@@ -182,6 +182,10 @@ public static class Sources
     public static Citation MarginPolicy { get; } = new(
         "Default policy of this package, no source", CitationKind.CommonPractice, null, "2 % of the lowest accepted voltage; set your own");
 
+    /// <summary>How exactly a supply is set by hand.</summary>
+    public static Citation SetPointPractice { get; } = new(
+        "Common practice: a handheld meter on DC volts, no source", CitationKind.CommonPractice, null, "0.5 % of the reading");
+
     /// <summary>How much voltage at mains frequency a video shield may carry.</summary>
     public static Citation HumPolicy { get; } = new(
         "Default policy of this package, no source", CitationKind.CommonPractice, null, "10 mV RMS along the shield; set your own");
@@ -428,6 +432,40 @@ public static class Sources
         "Table 210.21(B)(2): 12 A on 15 A (seen in texts quoting it), "
             + "16 A on 20 A and 24 A on 30 A (from memory): 80 %, as 210.20(A) has it for continuous loads");
 
+    /// <summary>Bands in which circuit breakers trip at once.</summary>
+    public static Citation BreakerBands { get; } = new(
+        "IEC 60898-1, Circuit-breakers for overcurrent protection for household and similar installations", CitationKind.FromMemory, null,
+            "table of the ranges of instantaneous tripping: B above 3 to 5, C above 5 to 10, D above 10 to 20 times the rated current, "
+                + "sinusoidal RMS; below half a cycle nothing is said");
+
+    /// <summary>When a residual-current device must not trip, and when it must.</summary>
+    public static Citation ResidualCurrent { get; } = new(
+        "IEC 61008-1, Residual current operated circuit-breakers", CitationKind.FromMemory, null,
+            "rated residual non-operating current: half of the rated residual operating current");
+
+    /// <summary>How much leakage a circuit with a residual-current device may have all the time.</summary>
+    public static Citation StandingLeakage { get; } = new(
+        "IEC 60364-5-53, Selection and erection of electrical equipment", CitationKind.FromMemory, null,
+            "531.3.2, unwanted tripping: standing leakage of at most 0.3 times the rated residual operating current");
+
+    /// <summary>Energy as power over time.</summary>
+    public static Citation EnergyOverTime { get; } = new(
+        "IEC 60050-131, International Electrotechnical Vocabulary", CitationKind.FromMemory, null, "energy = active power × time");
+
+    /// <summary>Crest and RMS of a sine.</summary>
+    public static Citation SineCrest { get; } = new(
+        "IEC 60050-103, International Electrotechnical Vocabulary", CitationKind.FromMemory, null, "crest of a sine = √2 × RMS");
+
+    /// <summary>The straight line through two points of a convex curve.</summary>
+    public static Citation UnregulatedLine { get; } = new(
+        "Rockafellar, Convex Analysis", CitationKind.FromMemory, "1970",
+            "theorem 4.1: between two of its points a convex curve is nowhere above their chord");
+
+    /// <summary>A rectifier that charges a large capacitor through a resistance.</summary>
+    public static Citation CapacitorInput { get; } = new(
+        "Schade, Analysis of Rectifier Operation, Proceedings of the IRE, July 1943", CitationKind.FromMemory, null,
+            "full wave, endless capacitor: conduction of ±θ about each crest, V = Vo·cos θ, I in proportion to sin θ - θ·cos θ");
+
     /// <summary>Which line voltage a supply is for.</summary>
     public static Citation SupplyInputVoltage { get; } = new(
         "IEC 62368-1, Audio/video, information and communication technology equipment", CitationKind.FromMemory, null,
@@ -642,4 +680,29 @@ public static class Sources
     public static Citation RectifierDesign { get; } = new(
         "Schade, Analysis of Rectifier Operation, Proceedings of the IRE 31", CitationKind.FromMemory, "1943",
             "charging through a resistance: tan θ − θ = π Rs/RL of a half-wave, half of that of a full-wave one");
+
+    /// <summary>Diameters of round copper wire.</summary>
+    public static Citation WireDiameter { get; } = new(
+        "ASTM B258, standard nominal diameters of AWG round wire; ASTM B3, soft or annealed copper wire", CitationKind.FromMemory, null,
+        "diameter within 1 % of the nominal one, so resistance within 2 %");
+
+    /// <summary>Standard uncertainty of a range.</summary>
+    public static Citation UncertaintyGuide { get; } = new(
+        "JCGM 100, Evaluation of measurement data: guide to the expression of uncertainty in measurement", CitationKind.FromMemory, "2008",
+        "4.3.7 rectangular, half width over √3; 4.3.9 triangular, half width over √6; 5.1.2 combination");
+
+    /// <summary>The inverse of the normal distribution.</summary>
+    public static Citation NormalQuantile { get; } = new(
+        "M. J. Wichura, Algorithm AS 241: the percentage points of the normal distribution, Applied Statistics 37", CitationKind.FromMemory,
+        "1988", "PPND16");
+
+    /// <summary>A generator of random numbers that is a function of a counter.</summary>
+    public static Citation CounterGenerator { get; } = new(
+        "J. K. Salmon and others, Parallel random numbers: as easy as 1, 2, 3, SC11", CitationKind.FromMemory, "2011", "Philox4x32-10");
+
+    /// <summary>What the user of the library states.</summary>
+    public static Citation StatedByUser { get; } = new("Stated by the user", CitationKind.Declared);
+
+    /// <summary>What the site states of one of its parts.</summary>
+    public static Citation StatedBySite { get; } = new("Stated by the site", CitationKind.Declared);
 }

@@ -6,19 +6,19 @@ namespace CamPower.Faults;
 /// <summary>What is missing, in words.</summary>
 internal static class FaultDataText
 {
-    private const string WhetherInterrupted = "whether a short is interrupted", HowMuch = "the current of a short";
+    private const string Interruption = "interruption of shorts", Current = "current of shorts";
 
     /// <summary>What leaves a verdict unknown, and what it would allow to say.</summary>
     internal static IReadOnlyList<(FaultData Data, string Words, string Decides)> ForVerdicts { get; } =
     [
-        (FaultData.Protection, "protective device", WhetherInterrupted),
-        (FaultData.Overload, "overload behavior of the supply", HowMuch),
-        (FaultData.SourceResistance, "source resistance of the supply", HowMuch),
-        (FaultData.DeviceTemperature, "re-rating of the protective device for the air in the box", WhetherInterrupted),
-        (FaultData.MaximumCurrent, "largest current that the resettable fuse interrupts", WhetherInterrupted),
-        (FaultData.DcVoltageRating, "DC voltage rating of the fuse", WhetherInterrupted),
-        (FaultData.Insulation, "cable insulation", "whether the conductors withstand a short"),
-        (FaultData.InstallationMethod, "installation method of the cable", "how hot a lasting short makes the conductors"),
+        (FaultData.Protection, "protective device", Interruption),
+        (FaultData.Overload, "overload behavior of the supply", Current),
+        (FaultData.SourceResistance, "source resistance of the supply", Current),
+        (FaultData.DeviceTemperature, "re-rating of the protective device for the air in the box", Interruption),
+        (FaultData.MaximumCurrent, "largest current that the resettable fuse interrupts", Interruption),
+        (FaultData.DcVoltageRating, "DC voltage rating of the fuse", Interruption),
+        (FaultData.Insulation, "cable insulation", "conductors in a short"),
+        (FaultData.InstallationMethod, "installation method of the cable", "heat of a lasting short"),
     ];
 
     internal static string Words(FaultData missing)

@@ -64,6 +64,8 @@ public sealed class ShortCircuit : Overcurrent
 
     internal double PoorShortWatts => _setting.PoorShortWatts(_loop);
 
+    internal double PoorShortAmperes => _setting.PoorShortAmperes(_loop);
+
     /// <summary>Whether a resettable fuse stays tripped while the short lasts; null for another device, and where no tripped power is
     /// stated.</summary>
     public bool? StaysTripped => (_setting.Device as ResettableFuse)?.StaysTripped(_setting.Output.LowestVoltage, Rest);

@@ -22,9 +22,9 @@ public sealed class BoxLosses
 
     private BoxLosses(SupplyOutput output, double load, double efficiency, List<(double Amperes, ProtectiveDevice Device)> devices)
     {
-        _volts = output.HighestVolts;
         _ratedAmperes = output.RatedAmperes;
         _amperes = load * output.RatedAmperes;
+        _volts = output.HighestVoltsAt(_amperes);
         _efficiency = efficiency;
         _devices = devices;
         AirCelsius = ResettableFuse.SheetCelsius;

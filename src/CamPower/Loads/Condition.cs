@@ -20,6 +20,9 @@ public sealed class Condition
     /// <summary>From when on a load is continuous. [h]</summary>
     internal const double ContinuousFromHours = 3;
 
+    /// <summary>A year of 366 days. [h]</summary>
+    internal const double HoursOfAYear = 8784;
+
     /// <summary>States a condition.</summary>
     /// <param name="name">Name. Not empty.</param>
     /// <param name="on">The shares that are on beside the base draw.</param>
@@ -28,20 +31,24 @@ public sealed class Condition
     /// <param name="duration">How long it lasts, at least 0; null when that is not known.</param>
     /// <param name="lineVoltage">Voltage at the input of every supply, RMS if alternating, from 1 nV to 1 MV; null for its nominal one, at
     /// which no supply is derated. [V]</param>
+    /// <param name="hoursAYear">How long it holds in a year, all its times together, from 0 to 8784 h; null when that is not known.
+    /// [h]</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or <paramref name="on"/> names a share that does not
     /// exist.</exception>
     public Condition(string name, LoadComponents on, Surroundings at, int? motorsMoving = null, Duration? duration = null,
-        ElectricPotential? lineVoltage = null)
+        ElectricPotential? lineVoltage = null, Duration? hoursAYear = null)
     {
         Name = Require.Name(name, nameof(name));
         On = (LoadComponents)(int)Require.Within((int)on, 0, ComponentDraw.AllShares, nameof(on), "");
         At = Require.NotNull(at, nameof(at));
         if (motorsMoving is int count) Require.NotNegative(count, nameof(motorsMoving), "motors");
         if (duration is Duration length) Require.NotNegative(length.Seconds, nameof(duration), "s");
+        if (hoursAYear is Duration yearly) Require.Within(yearly.Hours, 0, HoursOfAYear, nameof(hoursAYear), "h");
         MotorsMoving = motorsMoving;
         Duration = duration;
+        HoursAYear = hoursAYear;
         LineVoltage = lineVoltage;
         LineVolts = lineVoltage is ElectricPotential line ? Require.SourceVolts(line.Volts, nameof(lineVoltage)) : null;
     }
@@ -62,6 +69,9 @@ public sealed class Condition
 
     /// <summary>How long it lasts; null when that is not known.</summary>
     public Duration? Duration { get; }
+
+    /// <summary>How long it holds in a year, all its times together; null when that is not known. [h]</summary>
+    public Duration? HoursAYear { get; }
 
     /// <summary>Voltage at the input of every supply; null for its nominal one, at which no supply is derated. [V]</summary>
     public ElectricPotential? LineVoltage { get; }
@@ -102,12 +112,13 @@ public sealed class Condition
     /// <summary>The same condition with more shares on.</summary>
     /// <param name="more">The shares to add.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="more"/> names a share that does not exist.</exception>
-    public Condition With(LoadComponents more) => new(Name, On | more, At, MotorsMoving, Duration, LineVoltage);
+    public Condition With(LoadComponents more) => new(Name, On | more, At, MotorsMoving, Duration, LineVoltage, HoursAYear);
 
     /// <summary>The same condition with another voltage at the inputs of the supplies: a low line.</summary>
     /// <param name="lineVoltage">The voltage, RMS if alternating, from 1 nV to 1 MV. [V]</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="lineVoltage"/> is outside its range.</exception>
-    public Condition WithLineVoltage(ElectricPotential lineVoltage) => new(Name, On, At, MotorsMoving, Duration, lineVoltage);
+    public Condition WithLineVoltage(ElectricPotential lineVoltage) =>
+        new(Name, On, At, MotorsMoving, Duration, lineVoltage, HoursAYear);
 
     /// <summary>The name; never throws.</summary>
     public override string ToString() => Name;

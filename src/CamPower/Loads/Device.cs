@@ -1,4 +1,5 @@
 using System;
+using CamPower.Loads;
 
 namespace CamPower;
 
@@ -35,6 +36,11 @@ public sealed class Device
     {
         Name = Require.Name(name, nameof(name));
         Kind = Require.Known(kind, nameof(kind));
+        if (kind == DeviceKind.Converter && draw is not ConverterDraw)
+        {
+            throw new ArgumentOutOfRangeException(nameof(kind), kind, "A converter is a box with a feed: see DistributionBox.WithFeed.");
+        }
+
         Draw = Require.NotNull(draw, nameof(draw));
         if (dcInput is null && acInput is null)
         {

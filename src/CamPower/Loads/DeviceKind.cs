@@ -9,6 +9,9 @@ public enum DeviceKind
     /// <summary>A video recorder.</summary>
     Recorder,
 
-    /// <summary>Anything else: an illuminator, a microphone, a converter.</summary>
+    /// <summary>Anything else: an illuminator, a microphone.</summary>
     Other,
+
+    /// <summary>The input of a converter, as <c>DistributionBox.WithFeed</c> makes it.</summary>
+    Converter,
 }

@@ -21,7 +21,8 @@ namespace CamPower.Mains;
 public sealed class LineDraw
 {
     private readonly double _lineVolts, _outVolts, _outAmperes;
-    private readonly double? _efficiency, _powerFactor;
+    private readonly double _shareOfFirstPoint;
+    private readonly double? _efficiency, _powerFactor, _standbyWatts;
 
     internal LineDraw(DistributionBox box, double amperes, double lineVolts)
     {
@@ -30,9 +31,11 @@ public sealed class LineDraw
         double load = Math.Max(amperes / output.RatedAmperes, Math.Max(efficiency?.Lowest ?? 0, powerFactor?.Lowest ?? 0));
         Box = box;
         _lineVolts = lineVolts;
-        _outVolts = output.HighestVolts;
         _outAmperes = load * output.RatedAmperes;
+        _outVolts = output.HighestVoltsAt(_outAmperes);
         _efficiency = efficiency?.ShareAt(load);
+        _standbyWatts = box.Supply.Input?.StandbyWatts;
+        _shareOfFirstPoint = load > 0 ? amperes / _outAmperes : 0;
         _powerFactor = powerFactor?.ShareAt(load);
     }
 
@@ -60,6 +63,12 @@ public sealed class LineDraw
 
     internal double? Amperes => Voltamperes / _lineVolts;
 
+    /// <summary>Power from the line over time. Below the first point of the curves it falls to the standby power, where that is stated.
+    /// [W]</summary>
+    internal double? MeanWatts => _shareOfFirstPoint < 1 && _standbyWatts is double standby
+        ? _shareOfFirstPoint > 0 ? standby + ((Watts - standby) * _shareOfFirstPoint) : standby
+        : Watts;
+
     private double OutWatts => _outVolts * _outAmperes;
 
     private double? Watts => OutWatts / _efficiency;
@@ -75,7 +84,8 @@ public sealed class LineDraw
         ? FormattableString.Invariant($"{Box}: {amperes:0.000} A, {Watts!.Value:0.0} W")
         : $"{Box}: current unknown; not stated: {Missing}";
 
-    private string Missing =>
+    /// <summary>What is not stated of its supply, in words.</summary>
+    internal string Missing =>
         string.Join(" and ", new[] { _efficiency is null ? "efficiency" : null, _powerFactor is null ? "power factor" : null }
         .Where(part => part is not null)) + " at its load";
 

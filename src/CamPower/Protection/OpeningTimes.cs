@@ -13,7 +13,7 @@ namespace CamPower;
 /// <example>
 /// <code>
 /// OpeningTimes opening = fuse.OpeningAt(ElectricCurrent.FromAmperes(9), Temperature.FromDegreesCelsius(25));
-/// Console.WriteLine(opening);   // operates, by 0.237 s
+/// Console.WriteLine(opening);   // operates within 237 ms
 /// </code>
 /// </example>
 public readonly struct OpeningTimes : IEquatable<OpeningTimes>
@@ -78,13 +78,19 @@ public readonly struct OpeningTimes : IEquatable<OpeningTimes>
     private string Bounds => (EarliestSeconds > 0, double.IsInfinity(LatestSeconds)) switch
     {
         (false, true) => string.Empty,
-        (true, true) => $" after at least {Text(EarliestSeconds)}",
+        (true, true) => $", not before {Text(EarliestSeconds)}",
         (false, false) => $" within {Text(LatestSeconds)}",
         _ => $" after {Text(EarliestSeconds)} to {Text(LatestSeconds)}",
     };
 
-    private static string Text(double seconds) =>
-        seconds >= 100 ? FormattableString.Invariant($"{seconds:0} s") : FormattableString.Invariant($"{seconds:G3} s");
+    /// <summary>A time in the unit that a person says it in, to three digits: 69 ms, 5.28 s, 23.8 min, 1 h.</summary>
+    internal static string Text(double seconds) => seconds switch
+    {
+        < 1 => FormattableString.Invariant($"{seconds * 1000:G3} ms"),
+        < 120 => FormattableString.Invariant($"{seconds:G3} s"),
+        < 3600 => FormattableString.Invariant($"{seconds / 60:G3} min"),
+        _ => FormattableString.Invariant($"{seconds / 3600:G3} h"),
+    };
 
     private static Duration? Seconds(double seconds) => double.IsInfinity(seconds) ? null : Duration.FromSeconds(seconds);
 }

@@ -21,12 +21,13 @@ public sealed class Site
     /// <param name="conditions">The conditions that it must survive; at least one.</param>
     /// <param name="boxes">Its boxes and adapters.</param>
     /// <param name="runs">Its runs.</param>
-    /// <param name="devices">Its devices.</param>
+    /// <param name="devices">Its devices; the inputs of converters are added by themselves.</param>
     /// <param name="videoLinks">The shields of its video cables, where they carry return current; null for none.</param>
     /// <param name="bonds">The bonds between grounds and boxes; null for none.</param>
     /// <param name="altitude">Its height above the sea, from -500 m to 9000 m; null where it does not matter: no supply is derated by it
     /// then. [m]</param>
     /// <param name="ties">Outputs that are joined; null for none.</param>
+    /// <param name="energyPrice">What a kilowatt-hour from the mains costs; null where it is not stated.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty, there is no condition, or the parts do not make up a site: a
     /// name is used twice, something names what is not there, a run is not fed by one box. The message lists every such error; the inner
@@ -34,13 +35,13 @@ public sealed class Site
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="altitude"/> is outside its range.</exception>
     public Site(string name, IEnumerable<Condition> conditions, IEnumerable<DistributionBox> boxes, IEnumerable<SiteRun> runs,
         IEnumerable<SiteDevice> devices, IEnumerable<VideoLink>? videoLinks = null, IEnumerable<GroundBond>? bonds = null,
-        Length? altitude = null, IEnumerable<OutputTie>? ties = null)
+        Length? altitude = null, IEnumerable<OutputTie>? ties = null, EnergyPrice? energyPrice = null)
     {
         Name = Require.Name(name, nameof(name));
         Conditions = Require.Items(conditions, nameof(conditions));
         Boxes = Require.Items(boxes, nameof(boxes));
         Runs = Require.Items(runs, nameof(runs));
-        Devices = Require.Items(devices, nameof(devices));
+        Devices = WithConverterInputs(Require.Items(devices, nameof(devices)));
         VideoLinks = Require.Items(videoLinks ?? [], nameof(videoLinks));
         Bonds = Require.Items(bonds ?? [], nameof(bonds));
         Ties = Require.Items(ties ?? [], nameof(ties));
@@ -55,6 +56,7 @@ public sealed class Site
 
         Cabinets = Boxes.Select(b => b.Cabinet).OfType<Cabinet>().Distinct().ToList().AsReadOnly();
         Altitude = altitude;
+        EnergyPrice = energyPrice;
         AltitudeMeters = altitude is Length height ? AltitudeDerating.MetersOf(height, nameof(altitude)) : 0;
         Feeds = FeedGroup.AllOf(this);
     }
@@ -74,7 +76,7 @@ public sealed class Site
     /// <summary>Its runs.</summary>
     public IReadOnlyList<SiteRun> Runs { get; }
 
-    /// <summary>Its devices.</summary>
+    /// <summary>Its devices; the inputs of converters come last, each under the name of its box.</summary>
     public IReadOnlyList<SiteDevice> Devices { get; }
 
     /// <summary>The shields of its video cables, where they carry return current.</summary>
@@ -88,6 +90,9 @@ public sealed class Site
 
     /// <summary>Its height above the sea; null where it does not matter: no supply is derated by it then. [m]</summary>
     public Length? Altitude { get; }
+
+    /// <summary>What a kilowatt-hour from the mains costs; null where it is not stated.</summary>
+    public EnergyPrice? EnergyPrice { get; }
 
     internal double AltitudeMeters { get; }
 
@@ -109,7 +114,11 @@ public sealed class Site
     public Site With(DistributionBox box)
     {
         DistributionBox replaced = BoxNamed(Require.NotNull(box, nameof(box)).Name, nameof(box));
-        return With(boxes: Boxes.Select(b => ReferenceEquals(b, replaced) ? box : b));
+
+        // What another converter gives changes what its input draws, and what those before it do.
+        bool isConverter = box.FedFrom is not null || replaced.FedFrom is not null;
+        return With(boxes: Boxes.Select(b => ReferenceEquals(b, replaced) ? box : b),
+            devices: isConverter ? Devices.Where(d => d.Model.Kind != DeviceKind.Converter) : null);
     }
 
     /// <summary>The name; never throws.</summary>
@@ -120,7 +129,20 @@ public sealed class Site
         IEnumerable<SiteRun>? runs = null, IEnumerable<SiteDevice>? devices = null,
         IEnumerable<VideoLink>? videoLinks = null, IEnumerable<GroundBond>? bonds = null, IEnumerable<OutputTie>? ties = null) => new(
         Name, conditions ?? Conditions, boxes ?? Boxes, runs ?? Runs, devices ?? Devices,
-        videoLinks ?? VideoLinks, bonds ?? Bonds, Altitude, ties ?? Ties);
+        videoLinks ?? VideoLinks, bonds ?? Bonds, Altitude, ties ?? Ties, EnergyPrice);
+
+    // Those of a site that this one was made of are kept: what is behind them may be solved already.
+    private IReadOnlyList<SiteDevice> WithConverterInputs(IReadOnlyList<SiteDevice> devices)
+    {
+        DistributionBox[] converters = [.. Boxes.Where(b => b.FedFrom is not null)];
+        if (converters.Length == 0 && devices.All(d => d.Model.Kind != DeviceKind.Converter)) return devices;
+        Dictionary<string, SiteDevice> known = devices.Where(d => d.Model.Kind == DeviceKind.Converter)
+            .ToDictionary(d => d.Name, StringComparer.Ordinal);
+        return Array.AsReadOnly([.. devices.Where(d => d.Model.Kind != DeviceKind.Converter), .. converters.Select(box =>
+            known.TryGetValue(box.Name, out SiteDevice? input)
+                ? input
+                : new SiteDevice(box.Name, box.InputModel(new Dictionary<Condition, Load>()), box.FedFrom!))]);
+    }
 
     /// <summary>The box of a name.</summary>
     internal DistributionBox BoxNamed(string name, string parameter) =>

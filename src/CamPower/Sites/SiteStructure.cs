@@ -16,14 +16,21 @@ internal sealed class SiteStructure(Site site)
         .. Repeated(Conditions, "Name", site.Conditions.Select(c => c.Name)),
         .. Repeated(Boxes, "Name", site.Boxes.Select(b => b.Name)),
         .. SharedErrors(nameof(DistributionBox.Cabinet), b => b.Cabinet, c => c.Name),
-        .. Repeated(Devices, "Name", site.Devices.Select(d => d.Name)),
+        .. Repeated(Devices, "Name", Placed.Select(d => d.Name)),
         .. Repeated(Runs, "To", site.Runs.Select(r => r.To), to => $"a junction can be fed by one run only, and {to} is fed already"),
         .. Repeated(VideoLinks, "Device", site.VideoLinks.Select(l => l.Device), device => $"{device} has a video link already"),
         .. Repeated(Bonds, "Ground", site.Bonds.Select(b => b.ToString()), bond => $"the {bond} is there already"),
         .. SharedErrors(nameof(DistributionBox.Receptacle), b => b.Receptacle, o => o.Name),
+        .. SharedErrors(nameof(Receptacle.Breaker), b => b.Receptacle?.Breaker, o => o.Name),
+        .. YearErrors(),
+        .. Each(Boxes, nameof(DistributionBox.FedFrom), site.Boxes, (_, box) => box.FedFrom is string junction
+            ? JunctionError(junction) ?? FeedRingError(box)
+            : null),
+        .. Each(Boxes, "Name", site.Boxes, (_, box) => box.FedFrom is not null && Placed.Any(d => string.Equals(d.Name, box.Name,
+            StringComparison.Ordinal)) ? $"the converter {box.Name} has the name of a device" : null),
         .. Each(Runs, "From", site.Runs, (i, run) => OriginError(run.From) ?? RingError(i, run)),
         .. Each(Runs, "ReturnAt", site.Runs, ReturnError),
-        .. Each(Devices, "At", site.Devices, (_, device) => JunctionError(device.At)),
+        .. Each(Devices, "At", Placed, (_, device) => JunctionError(device.At)),
         .. Each(VideoLinks, "Device", site.VideoLinks, (_, link) => site.Index.Device(link.Device) is null
             ? $"there is no device named {link.Device}"
             : null),
@@ -31,6 +38,19 @@ internal sealed class SiteStructure(Site site)
         .. TieErrors(),
         .. Each(Conditions, "At", site.Conditions, (_, condition) => TemperatureError(condition.At.CableCelsius)),
     ];
+
+    // What is added up over a year must fit into one.
+    private IEnumerable<SiteError> YearErrors()
+    {
+        double hours = 0;
+        return Each(Conditions, nameof(Condition.HoursAYear), site.Conditions, (_, condition) =>
+            condition.HoursAYear is not null && Limits.IsAbove(hours += condition.HoursAYear.Value.Hours, Condition.HoursOfAYear)
+                ? FormattableString.Invariant($"with it the conditions hold for {hours:G6} h, and a year has {Condition.HoursOfAYear} h")
+                : null);
+    }
+
+    // The devices that somebody placed: not the inputs of converters.
+    private IReadOnlyList<SiteDevice> Placed => [.. site.Devices.Where(d => d.Model.Kind != DeviceKind.Converter)];
 
     private static IEnumerable<SiteError> Each<T>(string list, string member, IReadOnlyList<T> parts, Func<int, T, string?> errorOf)
     {
@@ -85,6 +105,25 @@ internal sealed class SiteStructure(Site site)
     private string? RingError(int run, SiteRun named) => BoxBehind(run, alongReturn: false, out bool goesRound) is null && goesRound
         ? $"no box feeds the run to {named.To}: it, or what feeds it, goes round in a ring"
         : null;
+
+    // Follows the feeds of converters back to a box on the mains.
+    private string? FeedRingError(DistributionBox converter)
+    {
+        DistributionBox box = converter;
+        for (int step = 0; step <= site.Boxes.Count; step++)
+        {
+            if (box.FedFrom is not string junction || site.Index.RunTo(junction) == SiteIndex.None) return null;
+            if (BoxBehind(site.Index.RunTo(junction), alongReturn: false, out _) is not string name
+                || site.Index.Box(name) is not DistributionBox feeding)
+            {
+                return null;
+            }
+
+            box = feeding;
+        }
+
+        return $"{converter.Name} feeds itself: its feed goes round in a ring";
+    }
 
     // A shared return ends at the box that feeds the run: otherwise nothing brings its current back.
     private string? ReturnError(int index, SiteRun run)

@@ -20,7 +20,7 @@ internal sealed class BoxOffer
         Box = trial.Placed(candidate);
         AirOfBoxes[] air = AirOfBoxes.AroundBoxes(site);
         _parts = [.. PartsOf(_site, box.Name)
-            .Select(part => SolvedOutput.AllOf(SiteSolver.InConditions(part, _site, air, RailVolts.Lowest, RailVolts.Highest))
+            .Select(part => SolvedOutput.AllOf(SiteSolver.InConditions(part, _site, air, _ => RailVolts.Lowest, _ => RailVolts.Highest))
             .Where(o => string.Equals(o.Box.Name, box.Name, StringComparison.Ordinal)).ToArray())];
     }
 

@@ -60,6 +60,27 @@ public static class SiteQuestions
     public static IReadOnlyList<ReceptacleAssessment> StudyReceptacles(this SiteAssessment assessment) =>
         ReceptacleStudy.Of(Require.NotNull(assessment, nameof(assessment)));
 
+    /// <summary>Every circuit breaker that a receptacle states: the start of all supplies on it, and their leakage.</summary>
+    /// <param name="assessment">The solved site.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="assessment"/> is null.</exception>
+    /// <example>
+    /// <code>
+    /// foreach (BreakerAssessment breaker in site.Assess().StudyBreakers()) Console.WriteLine(breaker);
+    /// </code>
+    /// </example>
+    public static IReadOnlyList<BreakerAssessment> StudyBreakers(this SiteAssessment assessment) =>
+        BreakerStudy.Of(Require.NotNull(assessment, nameof(assessment)));
+
+    /// <summary>What all boxes take from the mains in each condition, and in a year by the hours of the conditions.</summary>
+    /// <param name="assessment">The solved site.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="assessment"/> is null.</exception>
+    /// <example>
+    /// <code>
+    /// EnergyAssessment energy = site.Assess().StudyEnergy();
+    /// </code>
+    /// </example>
+    public static EnergyAssessment StudyEnergy(this SiteAssessment assessment) => new(Require.NotNull(assessment, nameof(assessment)));
+
     /// <summary>Every box with a battery: how long it runs in each condition that lasts, and its fuse and charger.</summary>
     /// <param name="assessment">The solved site.</param>
     /// <exception cref="ArgumentNullException"><paramref name="assessment"/> is null.</exception>
@@ -140,7 +161,7 @@ public static class SiteQuestions
     public static TrimWindow TrimWindowOf(this Site site, string boxName, CancellationToken cancellationToken = default)
     {
         DistributionBox box = Require.NotNull(site, nameof(site)).BoxNamed(boxName, nameof(boxName));
-        return new TrimSearch(site, box, cancellationToken).Window();
+        return new TrimSearch(Converters.Solved(site, cancellationToken), box, cancellationToken).Window();
     }
 
     /// <summary>The smallest box of a catalog that can feed what a box of the site feeds.</summary>

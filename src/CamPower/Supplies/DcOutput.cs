@@ -1,4 +1,5 @@
 using System;
+using CamPower.Supplies;
 using UnitsNet;
 
 namespace CamPower;
@@ -17,6 +18,9 @@ namespace CamPower;
 /// </example>
 public sealed class DcOutput : SupplyOutput
 {
+    // At less than a thousandth the two points are one; no transformer gives ten times its rated voltage without a load.
+    private const double LeastOpen = 1.001, MostOpen = 10;
+
     private readonly ElectricPotential? _statedSetPoint;
 
     /// <summary>Describes an output.</summary>
@@ -61,6 +65,8 @@ public sealed class DcOutput : SupplyOutput
         : this(output.Nominal, output.RatedCurrent, output.Tolerance, output.Trim, setPoint, output.Ripple, sourceResistance, overload,
             output.Capacitance, output.RatedPower, output.Rise)
     {
+        OpenVoltage = output.OpenVoltage;
+        Unregulated = output.Unregulated;
         ChargingRise = output.ChargingRise;
         ChargingCurrent = output.ChargingCurrent;
     }
@@ -93,14 +99,98 @@ public sealed class DcOutput : SupplyOutput
 
     internal override double SetAmperes { get; }
 
-    internal override double LowestVolts => Math.Min(base.LowestVolts, BatteryAtLeast);
+    internal override double LowestVolts => Math.Min(Unregulated?.LowestAt(RatedAmperes) ?? base.LowestVolts, BatteryAtLeast);
 
     internal override double HighestVolts =>
-        Math.Max(base.HighestVolts + ((ChargingRise?.Volts ?? 0) * (1 + Tolerance.DecimalFractions)), BatteryAtMost);
+        Math.Max(
+            (Unregulated?.HighestAt(0) ?? base.HighestVolts) + ((ChargingRise?.Volts ?? 0) * (1 + Tolerance.DecimalFractions)),
+            BatteryAtMost);
+
+    internal override double HighestVoltsAt(double amperes) => Unregulated?.HighestAt(amperes) ?? HighestVolts;
+
+    /// <summary>The voltage without any load, at the nominal mains voltage; null where the output is regulated. [V]</summary>
+    public ElectricPotential? OpenVoltage { get; private init; }
+
+    /// <summary>How its voltage falls with its current; null where it is regulated.</summary>
+    internal UnregulatedCurve? Unregulated { get; private init; }
 
     private double BatteryAtLeast { get; init; } = double.PositiveInfinity;
 
     private double BatteryAtMost { get; init; }
+
+    /// <summary>The output of an unregulated supply: a transformer, a rectifier and a capacitor, by two points of its data sheet.</summary>
+    /// <param name="open">The voltage without any load, at the nominal mains voltage, at least 0.1 % above
+    /// <paramref name="nominal"/> and at most 10 times it. [V]</param>
+    /// <param name="nominal">The voltage at the rated current, from 1 nV and below <paramref name="open"/>. [V]</param>
+    /// <param name="ratedCurrent">Rated output current, above 0. [A]</param>
+    /// <param name="tolerance">How far the mains, and the voltage with it, may be off, from 0 to 0.5. [1]</param>
+    /// <param name="ripple">RMS ripple at the rated current, over the output voltage, from 0 to 0.5; null where it is not stated: it
+    /// counts as none for voltages then. [1]</param>
+    /// <param name="sourceResistance">Resistance behind the terminals in a fault, from 1 µΩ to 100 MΩ; null where the data sheet does not
+    /// say. [Ω]</param>
+    /// <param name="overload">What it does in overload; null where the data sheet does not say.</param>
+    /// <param name="capacitance">Capacitance across the terminals, at least 0; null where the data sheet does not say. [F]</param>
+    /// <param name="rise">How long it takes from nothing to its voltage when it is switched on, at least 0; null where the data sheet does
+    /// not say. [s]</param>
+    /// <remarks>Its voltage follows the load of the whole box. Between the two points the line through them is the high side, a rectifier
+    /// with an endless capacitor the low side.
+    /// <see cref="LowestVoltageAt"/> and <see cref="HighestVoltageAt"/> give them.</remarks>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    /// <example>
+    /// <code>
+    /// DcOutput plug = DcOutput.OfUnregulated(open: ElectricPotential.FromVolts(16), nominal: ElectricPotential.FromVolts(12),
+    ///     ratedCurrent: ElectricCurrent.FromAmperes(1), tolerance: Ratio.FromPercent(10));
+    /// </code>
+    /// </example>
+    public static DcOutput OfUnregulated(ElectricPotential open, ElectricPotential nominal, ElectricCurrent ratedCurrent, Ratio tolerance,
+        Ratio? ripple = null, ElectricResistance? sourceResistance = null, OverloadBehavior? overload = null,
+        ElectricCapacitance? capacitance = null, Duration? rise = null)
+    {
+        double ratedVolts = Require.SourceVolts(nominal.Volts, nameof(nominal));
+        double openVolts = Require.Positive(open.Volts, nameof(open), "V");
+        if (openVolts < ratedVolts * LeastOpen || openVolts > ratedVolts * MostOpen)
+        {
+            throw Require.OutOfRange(openVolts, nameof(open), "V", FormattableString.Invariant(
+                $"at least 0.1 % above the rated {ratedVolts} V, at most {MostOpen * ratedVolts}"));
+        }
+
+        double share = ripple is Ratio stated ? Require.Within(stated.DecimalFractions, 0, 0.5, nameof(ripple), "") : 0;
+        return new DcOutput(nominal, ratedCurrent, tolerance, ripple: ripple, sourceResistance: sourceResistance, overload: overload,
+            capacitance: capacitance, rise: rise)
+        {
+            OpenVoltage = open,
+            Unregulated = new UnregulatedCurve(openVolts, ratedVolts, ratedCurrent.Amperes, tolerance.DecimalFractions, share),
+        };
+    }
+
+    /// <summary>The lowest voltage that it may have at a current, tolerance and ripple included. [V]</summary>
+    /// <param name="current">The current of all its loads together, from 0 to the rated current. [A]</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="current"/> is outside its range.</exception>
+    /// <remarks>The same at every current where it is regulated.</remarks>
+    public ElectricPotential LowestVoltageAt(ElectricCurrent current)
+    {
+        double amperes = Rated(current);
+        return ElectricPotential.FromVolts(Unregulated?.LowestAt(amperes) ?? LowestVolts);
+    }
+
+    /// <summary>The highest voltage that it may have at a current, tolerance and ripple included. [V]</summary>
+    /// <param name="current">The current of all its loads together, from 0 to the rated current. [A]</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="current"/> is outside its range.</exception>
+    /// <remarks>The same at every current where it is regulated.</remarks>
+    public ElectricPotential HighestVoltageAt(ElectricCurrent current) => ElectricPotential.FromVolts(HighestVoltsAt(Rated(current)));
+
+    /// <summary>How the voltages of an unregulated output at a current are worked out.</summary>
+    /// <param name="current">The current of all its loads together, from 0 to the rated current. [A]</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="current"/> is outside its range.</exception>
+    /// <exception cref="InvalidOperationException">The output is regulated.</exception>
+    public Derivation ExplainVoltageAt(ElectricCurrent current)
+    {
+        double amperes = Rated(current);
+        return Unregulated is UnregulatedCurve curve
+            ? new Derivation(FormattableString.Invariant($"unregulated output at {amperes:G6} A"), curve.Steps(amperes),
+                FormattableString.Invariant($"{curve.LowestAt(amperes):0.00} V to {curve.HighestAt(amperes):0.00} V"))
+            : throw new InvalidOperationException("There is nothing to explain: the output is regulated.");
+    }
 
     /// <summary>The same output, set to another voltage.</summary>
     /// <param name="setPoint">The voltage that it is adjusted to, inside <see cref="Trim"/>. [V]</param>
@@ -114,6 +204,7 @@ public sealed class DcOutput : SupplyOutput
     /// <param name="current">The most that it charges with, above 0. [A]</param>
     /// <remarks>Its devices see the risen voltage: <see cref="SupplyOutput.HighestVoltage"/> includes it, with the tolerance.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    /// <exception cref="InvalidOperationException">The output is unregulated: nothing keeps it at the float voltage.</exception>
     /// <example>
     /// <code>
     /// DcOutput charger = output.WithCharging(rise: ElectricPotential.FromVolts(0.75), current: ElectricCurrent.FromAmperes(2));
@@ -123,6 +214,7 @@ public sealed class DcOutput : SupplyOutput
     {
         Require.NotNegative(rise.Volts, nameof(rise), "V");
         Require.Positive(current.Amperes, nameof(current), "A");
+        if (Unregulated is not null) throw new InvalidOperationException("An unregulated output cannot charge a battery.");
         return new(this, _statedSetPoint, SourceResistance, Overload) { ChargingRise = rise, ChargingCurrent = current };
     }
 
@@ -136,6 +228,8 @@ public sealed class DcOutput : SupplyOutput
         BatteryAtLeast = downTo,
         BatteryAtMost = battery.OpenCircuitVolts(1),
     };
+
+    private double Rated(ElectricCurrent current) => Require.Within(current.Amperes, 0, RatedAmperes, nameof(current), "A");
 
     private static double SetVoltsOf(ElectricPotential nominal, VoltageRange? trim, ElectricPotential? setPoint)
     {

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using CamPower.Loads;
 using UnitsNet;
 
 namespace CamPower;
@@ -50,6 +51,9 @@ public sealed class DistributionBox
         Battery = box.Battery;
         BatteryProtection = box.BatteryProtection;
         BackupTime = box.BackupTime;
+        FedFrom = box.FedFrom;
+        InputStarting = box.InputStarting;
+        InputInrush = box.InputInrush;
     }
 
     /// <summary>Name on the site.</summary>
@@ -86,6 +90,16 @@ public sealed class DistributionBox
 
     /// <summary>How long every device must run on the battery; null where no time is wanted. [h]</summary>
     public Duration? BackupTime { get; private init; }
+
+    /// <summary>The junction at which its input is connected, where it is a converter; null where it is fed from the mains.</summary>
+    public string? FedFrom { get; private init; }
+
+    /// <summary>When the input of a converter turns on and drops out; null where it is not stated, and of a box on the mains.</summary>
+    public Starting? InputStarting { get; private init; }
+
+    /// <summary>What the input of a converter draws in the first moments when power comes; null where it is not stated, and of a box on the
+    /// mains.</summary>
+    public Inrush? InputInrush { get; private init; }
 
     /// <summary>A box whose outputs are all alike.</summary>
     /// <param name="name">Name on the site. Not empty.</param>
@@ -164,6 +178,7 @@ public sealed class DistributionBox
     /// <summary>The same box plugged into a receptacle; several may be plugged into one.</summary>
     /// <param name="receptacle">The receptacle.</param>
     /// <exception cref="ArgumentNullException"><paramref name="receptacle"/> is null.</exception>
+    /// <exception cref="InvalidOperationException">It is a converter.</exception>
     /// <example>
     /// <code>
     /// var receptacle = new Receptacle("office receptacle", ElectricPotential.FromVolts(120), ElectricCurrent.FromAmperes(15));
@@ -171,7 +186,9 @@ public sealed class DistributionBox
     /// </code>
     /// </example>
     public DistributionBox WithReceptacle(Receptacle receptacle) =>
-        new(this) { Receptacle = Require.NotNull(receptacle, nameof(receptacle)) };
+        FedFrom is null
+            ? new(this) { Receptacle = Require.NotNull(receptacle, nameof(receptacle)) }
+            : throw new InvalidOperationException($"{Name} is fed from a run, not from a receptacle.");
 
     /// <summary>The same box with a battery on the terminals of its supply, which charges it and is replaced by it in an outage.</summary>
     /// <param name="battery">The battery.</param>
@@ -181,19 +198,70 @@ public sealed class DistributionBox
     /// <remarks>In a fault the battery counts: nothing but its resistance limits its current.</remarks>
     /// <exception cref="ArgumentNullException"><paramref name="battery"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="backupTime"/> is outside its range.</exception>
-    /// <exception cref="InvalidOperationException">The supply gives alternating current.</exception>
+    /// <exception cref="InvalidOperationException">The supply gives alternating current or is unregulated, or the box is a
+    /// converter.</exception>
     /// <example><code>DistributionBox backed = box.WithBattery(battery, terminalFuse, backupTime: Duration.FromHours(8));</code></example>
     public DistributionBox WithBattery(Battery battery, ProtectiveDevice? protection = null, Duration? backupTime = null)
     {
         Require.NotNull(battery, nameof(battery));
         if (backupTime is Duration time) Require.Positive(time.Seconds, nameof(backupTime), "s");
+        if (Supply.Output is DcOutput { OpenVoltage: not null })
+        {
+            throw new InvalidOperationException($"The supply of {Name} is unregulated: it cannot charge a battery.");
+        }
+
+        if (FedFrom is not null) throw new InvalidOperationException($"{Name} is fed from a run: put the battery before the run.");
         return Supply.Output is DcOutput
             ? new DistributionBox(this) { Battery = battery, BatteryProtection = protection, BackupTime = backupTime }
             : throw new InvalidOperationException($"The supply of {Name} gives alternating current: it cannot charge a battery.");
     }
 
+    /// <summary>The same box as a converter, step-down or step-up: its supply is fed from a junction where a run of another box
+    /// ends.</summary>
+    /// <param name="junction">Name of the junction. Not empty.</param>
+    /// <param name="starting">When its input turns on and drops out; null where it is not stated.</param>
+    /// <param name="inrush">What its input draws in the first moments when power comes; null where it is not stated.</param>
+    /// <remarks>The supply must state the input voltage that it accepts, and its efficiency. Towards the run its input is a device of the
+    /// name of the box that draws constant power: what its outputs give over its efficiency. Towards its own outputs it is a supply. Where
+    /// its input is not up, nothing behind it is. Its output is not isolated from its input.</remarks>
+    /// <exception cref="ArgumentNullException"><paramref name="junction"/> is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="junction"/> is empty.</exception>
+    /// <exception cref="InvalidOperationException">Its supply gives alternating current, is unregulated, or does not state input voltage
+    /// and efficiency; or the box is plugged into a receptacle or has a battery.</exception>
+    /// <example>
+    /// <code>
+    /// DistributionBox stepDown = DistributionBox.Adapter("mast converter", converter).WithFeed("mast");
+    /// </code>
+    /// </example>
+    public DistributionBox WithFeed(string junction, Starting? starting = null, Inrush? inrush = null)
+    {
+        Require.Name(junction, nameof(junction));
+        return FeedError is string error
+            ? throw new InvalidOperationException($"{Name} cannot be fed from a run: {error}.")
+            : new DistributionBox(this) { FedFrom = junction, InputStarting = starting, InputInrush = inrush };
+    }
+
     /// <summary>The name; never throws.</summary>
     public override string ToString() => Name;
+
+    /// <summary>Its input as a device, at its rating until what is behind it is solved.</summary>
+    internal Device InputModel(IReadOnlyDictionary<Condition, Load> solved) => new(
+        Supply.Name, DeviceKind.Converter, new ConverterDraw(InputLoadAt(Supply.Output.RatedAmperes), solved), Supply.Input!.Voltage,
+        starting: InputStarting, inrush: InputInrush);
+
+    /// <summary>What its input draws while its outputs give a current, no more than its limit.</summary>
+    internal Load InputLoadAt(double amperes) => Load.ConstantPower(Power.FromWatts(
+        Supply.InputWattsAt(Math.Min(amperes, Supply.Output.Overload?.Highest.LimitAmperes ?? double.PositiveInfinity))));
+
+    /// <summary>Why it cannot be a converter; null where it can.</summary>
+    internal string? FeedError => this switch
+    {
+        { Supply.Output: not DcOutput { OpenVoltage: null } } => "its supply must give a regulated direct voltage",
+        { Supply.Input: not { Voltage: not null, Efficiency: not null } } => "its supply must state input voltage and efficiency",
+        { Receptacle: not null } => "it is plugged into a receptacle",
+        { Battery: not null } => "it has a battery",
+        _ => null,
+    };
 
     /// <summary>The most that its outputs ever have: of the supply, or of the full battery without it. [V]</summary>
     internal double HighestVolts => Math.Max(Supply.Output.HighestVolts, Battery?.OpenCircuitVolts(1) ?? 0);

@@ -68,6 +68,8 @@ public sealed class PowerLimitAssessment
     /// <summary>Output, verdict and what decides, in the invariant culture; never throws.</summary>
     public override string ToString() => $"{Box} {Output}, {ClassName}: {Words}";
 
+    internal bool NamesItsStandard => Class != PowerLimitClass.LimitedPowerSource;
+
     internal string ClassName => Class switch
     {
         PowerLimitClass.Class2 => "Class 2",

@@ -55,17 +55,27 @@ public sealed class PowerLimitFigure
     /// <summary>The number and its limit in the invariant culture; never throws.</summary>
     public override string ToString()
     {
-        string least = Text(Least), most = Most is null ? "no known end" : Text(Most);
+        int decimals = Decimals();
+        string least = Text(Least, decimals), most = Most is null ? "no known end" : Text(Most, decimals);
         string found = Verdict switch
         {
             PowerLimitVerdict.Exceeds => least,
             PowerLimitVerdict.WithinNumbers => most,
             _ => $"{least} to {most}",
         };
-        return $"{Name} {found}, limit {Text(Limit)}";
+        return $"{Name} {found}, limit {Text(Limit, decimals)}";
     }
 
-    private static string Text(IQuantity quantity) => quantity.ToString("s3", CultureInfo.InvariantCulture);
+    // Two decimals of amperes, one of volt-amperes; more where a number would read like its limit.
+    private int Decimals()
+    {
+        int decimals = Quantity == PowerLimitQuantity.ApparentPower ? 1 : 2;
+        while (decimals < 9 && Verdict == PowerLimitVerdict.Exceeds && Text(Least, decimals) == Text(Limit, decimals)) decimals++;
+        return decimals;
+    }
+
+    private static string Text(IQuantity quantity, int decimals) =>
+        quantity.ToString(FormattableString.Invariant($"s{decimals}"), CultureInfo.InvariantCulture);
 
     private static IQuantity Of(PowerLimitQuantity quantity, double value) => quantity switch
     {

@@ -37,8 +37,11 @@ public sealed class PowerLimitRoute
     public IEnumerable<PowerLimitFigure> Deciding => Figures.Where(f => f.Verdict == Verdict);
 
     /// <summary>The table and the figures that decide; never throws.</summary>
-    public override string ToString() =>
-        $"{Standard}{(IsInherentlyLimited ? "inherently limited" : "limited by an overcurrent device")}: {string.Join("; ", Deciding)}";
+    public override string ToString() => Words(isStandardKnown: false);
+
+    /// <summary>The same, without the standard where that is known.</summary>
+    internal string Words(bool isStandardKnown) => (isStandardKnown ? string.Empty : Standard) +
+        $"{(IsInherentlyLimited ? "inherently limited" : "limited by an overcurrent device")}: {string.Join("; ", Deciding)}";
 
     private string Standard => Class switch
     {

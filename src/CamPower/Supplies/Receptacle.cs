@@ -24,10 +24,12 @@ public sealed class Receptacle
     /// <param name="rating">The current that it is rated for, above 0. [A]</param>
     /// <param name="share">The share of its rating that may be plugged in continuously, above 0 and at most 1; null for
     /// 0.8 (<see cref="Sources.NecReceptacle"/>). The local code may allow all of it. [1]</param>
+    /// <param name="breaker">The breaker of its circuit, which it may share with other receptacles; null where it is not stated.</param>
     /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
-    public Receptacle(string name, ElectricPotential voltage, ElectricCurrent rating, Ratio? share = null)
+    public Receptacle(string name, ElectricPotential voltage, ElectricCurrent rating, Ratio? share = null,
+        CircuitBreaker? breaker = null)
     {
         Name = Require.Name(name, nameof(name));
         Volts = Require.Positive(Require.Within(voltage.Volts, 0, 1000, nameof(voltage), "V"), nameof(voltage), "V");
@@ -36,6 +38,7 @@ public sealed class Receptacle
         Require.Positive(Require.Within(Share.DecimalFractions, 0, 1, nameof(share), string.Empty), nameof(share), string.Empty);
         Voltage = voltage;
         Rating = rating;
+        Breaker = breaker;
         MostAmperes = rating.Amperes * Share.DecimalFractions;
     }
 
@@ -50,6 +53,9 @@ public sealed class Receptacle
 
     /// <summary>The share of its rating that may be plugged in continuously. [1]</summary>
     public Ratio Share { get; }
+
+    /// <summary>The breaker of its circuit, which it may share with other receptacles; null where it is not stated.</summary>
+    public CircuitBreaker? Breaker { get; }
 
     /// <summary>The most current that may be plugged in: the share of the rating. [A]</summary>
     /// <remarks>Source: <see cref="Sources.NecReceptacle"/>, unless the share is your own.</remarks>

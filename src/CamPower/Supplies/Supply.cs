@@ -74,6 +74,17 @@ public sealed class Supply
     internal double MostAmperesFrom(double celsius, double? lineVolts, double altitudeMeters) =>
         Delivered(Derating.LargestShareFrom(celsius, lineVolts, altitudeMeters), lineVolts);
 
+    /// <summary>Power in at an output current, for a supply whose efficiency is stated: below the first point of the curve its losses are
+    /// those of that point, or fall to its standby power; beyond the last point the efficiency is that of the last. [W]</summary>
+    internal double InputWattsAt(double amperes)
+    {
+        ShareCurve<Ratio> curve = Input!.Efficiency!;
+        double lowest = curve.Lowest * Output.RatedAmperes, volts = Output.HighestVoltsAt(amperes), given = volts * amperes;
+        if (amperes >= lowest) return given / curve.ShareAt(Math.Min(amperes / Output.RatedAmperes, curve.Highest))!.Value;
+        double lost = volts * lowest * ((1 / curve.ShareAt(curve.Lowest)!.Value) - 1);
+        return given + (Input.StandbyWatts is double standby ? standby + ((lost - standby) * amperes / lowest) : lost);
+    }
+
     private double Delivered(double share, double? lineVolts) =>
         Accepts(lineVolts) ? Math.Min(Output.SetAmperes * share, Output.Overload?.Lowest.LimitAmperes ?? double.PositiveInfinity) : 0;
 

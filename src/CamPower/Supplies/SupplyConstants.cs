@@ -19,6 +19,10 @@ internal static class SupplyConstants
     internal static CitedValue GenericShareAtHighest { get; } =
         new("Share of its rating that a generic enclosed supply keeps at its highest ambient", 50, "%", Sources.GenericDerating);
 
+    /// <summary>Uncertainty of a set point that is trimmed by hand, in percent of it. [%]</summary>
+    internal static CitedValue SetPointUncertainty { get; } =
+        new("Uncertainty of a set point that is trimmed by hand", 0.5, "%", Sources.SetPointPractice);
+
     /// <summary>Emissivity of paint and powder coats of every color. [1]</summary>
     internal static CitedValue PaintEmissivity { get; } =
         new("Emissivity of painted sheet steel", 0.9, "1", Sources.PaintEmissivity);
@@ -69,4 +73,32 @@ internal static class SupplyConstants
 
     /// <summary>The lower of the usual mains frequencies: capacitors discharge for longer. [Hz]</summary>
     internal static CitedValue LowerMainsFrequency { get; } = new("Lower of the usual mains frequencies", 50, "Hz", Sources.CommonPractice);
+
+    /// <summary>Lower edge of the instantaneous band of a breaker of type B, over its rated current. [1]</summary>
+    internal static CitedValue TypeBFrom { get; } =
+        new("Lower edge of the instantaneous band of a type B breaker over its rated current", 3, "1", Sources.BreakerBands);
+
+    /// <summary>Lower edge of the band of type C, upper edge of that of type B. [1]</summary>
+    internal static CitedValue TypeCFrom { get; } =
+        new("Lower edge of the instantaneous band of a type C breaker over its rated current", 5, "1", Sources.BreakerBands);
+
+    /// <summary>Lower edge of the band of type D, upper edge of that of type C. [1]</summary>
+    internal static CitedValue TypeDFrom { get; } =
+        new("Lower edge of the instantaneous band of a type D breaker over its rated current", 10, "1", Sources.BreakerBands);
+
+    /// <summary>Upper edge of the instantaneous band of a breaker of type D, over its rated current. [1]</summary>
+    internal static CitedValue TypeDTo { get; } =
+        new("Upper edge of the instantaneous band of a type D breaker over its rated current", 20, "1", Sources.BreakerBands);
+
+    /// <summary>Half a cycle of the slower mains frequency: the shortest sine of which the bands of breakers speak. [ms]</summary>
+    internal static CitedValue HalfCycle { get; } =
+        new("Half a cycle of mains of 50 Hz", 10, "ms", Sources.BreakerBands);
+
+    /// <summary>Share of the rated residual operating current up to which a residual-current device must not trip. [%]</summary>
+    internal static CitedValue ResidualHold { get; } =
+        new("Residual current at which a residual-current device must not trip, over its rated one", 50, "%", Sources.ResidualCurrent);
+
+    /// <summary>Share of the rated residual operating current that standing leakage may take. [%]</summary>
+    internal static CitedValue StandingLeakage { get; } =
+        new("Standing leakage of a circuit over the rated residual operating current, at most", 30, "%", Sources.StandingLeakage);
 }

@@ -26,13 +26,33 @@ public sealed class SupplyInput
     /// 10.</param>
     /// <param name="powerFactor">Power in over apparent power in, above 0, against the load: the current over the rated current, from 0 to
     /// 10.</param>
+    /// <param name="inrushIntegral">I²t of the cold inrush, above 0; it needs <paramref name="inrushCurrent"/>. [A²·s]</param>
+    /// <param name="warmInrushCurrent">The peak current as it is switched on again while its inrush limiter is still warm, above 0.
+    /// [A]</param>
+    /// <param name="leakageCurrent">Its current to protective earth in service, RMS, at least 0. [A]</param>
+    /// <param name="standbyPower">Power in without any load, at least 0. [W]</param>
+    /// <exception cref="ArgumentException">An <paramref name="inrushIntegral"/> without an <paramref name="inrushCurrent"/>.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public SupplyInput(VoltageRange? voltage = null, ElectricCurrent? inrushCurrent = null, ShareCurve<Ratio>? efficiency = null,
-        ShareCurve<Ratio>? powerFactor = null)
+        ShareCurve<Ratio>? powerFactor = null, JouleIntegral? inrushIntegral = null, ElectricCurrent? warmInrushCurrent = null,
+        ElectricCurrent? leakageCurrent = null, Power? standbyPower = null)
     {
         if (inrushCurrent is ElectricCurrent peak) Require.Positive(peak.Amperes, nameof(inrushCurrent), "A");
+        if (inrushIntegral is JouleIntegral integral) Require.Positive(integral.AmpereSquaredSeconds, nameof(inrushIntegral), "A²·s");
+        if (inrushIntegral is not null && inrushCurrent is null)
+        {
+            throw new ArgumentException("The I²t of an inrush needs its peak current.", nameof(inrushIntegral));
+        }
+
+        if (warmInrushCurrent is ElectricCurrent warm) Require.Positive(warm.Amperes, nameof(warmInrushCurrent), "A");
+        if (leakageCurrent is ElectricCurrent leakage) Require.NotNegative(leakage.Amperes, nameof(leakageCurrent), "A");
+        StandbyWatts = standbyPower is Power standby ? Require.NotNegative((double)standby.Watts, nameof(standbyPower), "W") : null;
         Voltage = voltage;
         InrushCurrent = inrushCurrent;
+        InrushIntegral = inrushIntegral;
+        WarmInrushCurrent = warmInrushCurrent;
+        LeakageCurrent = leakageCurrent;
+        StandbyPower = standbyPower;
         Efficiency = efficiency?.Checked(0, HighestLoad, LeastShare, nameof(efficiency), string.Empty);
         PowerFactor = powerFactor?.Checked(0, HighestLoad, LeastShare, nameof(powerFactor), string.Empty);
     }
@@ -42,6 +62,21 @@ public sealed class SupplyInput
 
     /// <summary>The peak current as it is switched on cold; null where the data sheet does not say. [A]</summary>
     public ElectricCurrent? InrushCurrent { get; }
+
+    /// <summary>I²t of the cold inrush; null where the data sheet does not say. [A²·s]</summary>
+    public JouleIntegral? InrushIntegral { get; }
+
+    /// <summary>The peak current as it is switched on again while its inrush limiter is still warm; null where the data sheet does not
+    /// say. [A]</summary>
+    public ElectricCurrent? WarmInrushCurrent { get; }
+
+    /// <summary>Its current to protective earth in service, RMS; null where the data sheet does not say. [A]</summary>
+    public ElectricCurrent? LeakageCurrent { get; }
+
+    /// <summary>Power in without any load; null where the data sheet does not say. [W]</summary>
+    public Power? StandbyPower { get; }
+
+    internal double? StandbyWatts { get; }
 
     /// <summary>Power out over power in against the load, as a share of the rated current; null where the data sheet does not
     /// say.</summary>
@@ -74,6 +109,9 @@ public sealed class SupplyInput
     {
         Voltage?.ToString() ?? "input of unknown voltage",
         InrushCurrent is ElectricCurrent peak ? FormattableString.Invariant($"inrush {peak.Amperes:G6} A") : null,
+        WarmInrushCurrent is ElectricCurrent warm ? FormattableString.Invariant($"warm inrush {warm.Amperes:G6} A") : null,
+        LeakageCurrent is ElectricCurrent leakage ? FormattableString.Invariant($"leakage {leakage.Milliamperes:G6} mA") : null,
+        StandbyWatts is double standby ? FormattableString.Invariant($"standby {standby:G6} W") : null,
         Efficiency is null ? null : $"efficiency {Efficiency}",
         PowerFactor is null ? null : $"power factor {PowerFactor}",
     }.Where(part => part is not null));

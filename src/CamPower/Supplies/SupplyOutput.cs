@@ -75,6 +75,9 @@ public abstract class SupplyOutput
 
     internal virtual double HighestVolts { get; }
 
+    /// <summary>The highest that it gives at a current: less than <see cref="HighestVolts"/> where it is unregulated. [V]</summary>
+    internal virtual double HighestVoltsAt(double amperes) => HighestVolts;
+
     /// <summary>What it is set to; the nominal voltage where it cannot be adjusted. [V]</summary>
     internal double SetVolts { get; }
 

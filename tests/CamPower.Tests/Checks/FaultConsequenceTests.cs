@@ -18,16 +18,22 @@ public class FaultConsequenceTests
     // 24 V behind R: a dead short that a fuse need not open, and a poor one of 24²/4R at the most, against the 15 W and 100 W of the power sources PS1 and PS2 (IEC 62368-1, from memory).
     // 9.61 Ω are 2.5 A and 14.98 W, 1.45 Ω 16.6 A and 99.3 W, 1.43 Ω 16.8 A and 100.7 W; 12 AWG carries any of them continuously.
     [Theory]
-    [InlineData(2, 9.61, Severity.Note)]
-    [InlineData(2, 9.59, Severity.Caution)]
-    [InlineData(10, 1.45, Severity.Caution)]
-    [InlineData(10, 1.43, Severity.Failure)]
-    public void AShortThatLasts_IsAsSevereAsAPoorOneIsHot(double rated, double ohms, Severity severity)
+    // An output that states that it has no protective device is never judged milder; what is harmless is not said of it.
+    [InlineData(2.0, 9.61, Severity.Note)]
+    [InlineData(2.0, 9.59, Severity.Caution)]
+    [InlineData(10.0, 1.45, Severity.Caution)]
+    [InlineData(10.0, 1.43, Severity.Failure)]
+    [InlineData(null, 9.61, null)]
+    [InlineData(null, 9.59, Severity.Caution)]
+    [InlineData(null, 1.45, Severity.Caution)]
+    [InlineData(null, 1.43, Severity.Failure)]
+    public void AShortThatLasts_IsAsSevereAsAPoorOneIsHot(double? rated, double ohms, Severity? severity)
     {
-        Site site = Site(OverloadBehavior.Unlimited, SmallFault.QuickActing(rated), gauge: 12, volts: 24, sourceOhms: ohms);
-        Finding finding = Assert.Single(Found(site, Lasting));
-        Assert.Equal(severity, finding.Severity);
-        Assert.Equal(24 / ohms, ((ElectricCurrent)finding.Measured!).Amperes, 0.2);
+        ProtectiveDevice device = rated is double amperes ? SmallFault.QuickActing(amperes) : ProtectiveDevice.None;
+        Site site = Site(OverloadBehavior.Unlimited, device, gauge: 12, volts: 24, sourceOhms: ohms);
+        Finding? finding = Found(site, Lasting).SingleOrDefault();
+        Assert.Equal(severity, finding?.Severity);
+        if (finding is not null) Assert.Equal(24 / ohms, ((ElectricCurrent)finding.Measured!).Amperes, 0.2);
         Assert.Equal(576 / 4 / ohms, (double)site.Assess().StudyFaults()[0].AtTerminals.PoorShortPower!.Value.Watts, 1e-9);
     }
 
@@ -80,28 +86,47 @@ public class FaultConsequenceTests
     [InlineData(6, 9.1)]
     public void TheRemedyOfALastingShort_EndsIt(double rated, double limit)
     {
-        Finding finding = Assert.Single(Found(Site(Holding(limit), SmallFault.QuickActing(rated)), Lasting));
+        Finding finding = Assert.Single(Found(Site(Holding(limit), SmallFault.QuickActing(rated), devices: 2), Lasting));
         double below = double.Parse(finding.Remedy.Split(["open below ", " A."], StringSplitOptions.None)[1], System.Globalization.CultureInfo.InvariantCulture);
         Assert.InRange(below, limit - 0.01, limit);
-        Assert.Empty(Found(Site(Holding(limit), ElectronicLimitTests.Limit(amperes: below / 1.1)), Lasting));
+        Assert.Empty(Found(Site(Holding(limit), ElectronicLimitTests.Limit(amperes: below / 1.1), devices: 2), Lasting));
+    }
+
+    // What does no harm asks for no work.
+    [Fact]
+    public void AHarmlessShort_HasNothingToDo() => Assert.StartsWith("Nothing to do",
+        Assert.Single(Found(Site(Holding(2.4), SmallFault.QuickActing(2)), Lasting)).Remedy, StringComparison.Ordinal);
+
+    // Alike outputs of one cause are one finding with its list.
+    [Fact]
+    public void AlikeOutputs_AreOneFinding()
+    {
+        Finding finding = Assert.Single(Found(Two(SmallFault.QuickActing(5)), Lasting));
+        Assert.Equal(BoxName, finding.About.Name);
+        Assert.EndsWith(" The same at outputs 1-2.", finding.Message, StringComparison.Ordinal);
     }
 
     // A fuse of 7 A (UL 248-14) lets 120 s × 14² = 23 520 A²s through; 18 AWG withstands 8959 A²s, and 28 A heat it beyond 160 °C in the 30 s.
-    // What the remedy says, done: 14 AWG of (115 × 2.08)² = 57 300 A²s, or a fuse F of 5 A.
+    // What the remedy says, done: 14 AWG of (115 × 2.08)² = 57 300 A²s, for 16 AWG of (115 × 1.31)² = 22 700 A²s is too small; or a fuse F of 5 A.
     [Fact]
     public void TheRemedyOfTooMuchLetThrough_EndsIt()
     {
         Fuse slow = SmallDevices.Fuse(FuseCharacteristic.UlFast, 7);
         Finding finding = Assert.Single(Found(Site(Holding(28), slow), LetThrough));
         Assert.Equal(Severity.Danger, finding.Severity);
-        Assert.Contains("withstand 23500 A²·s", finding.Remedy, StringComparison.Ordinal);
+        Assert.Contains("conductors of 14 AWG or larger", finding.Remedy, StringComparison.Ordinal);
         Assert.Empty(Found(Site(Holding(28), slow, gauge: 14), LetThrough));
         Assert.Empty(Found(Site(Holding(28), SmallFault.QuickActing(5)), LetThrough));
     }
 
-    // Outputs without a device hang on one supply as on one adapter: a Caution.
+    // Outputs without a protective device take the others down without end, as those behind a fuse that need not open.
     [Fact]
-    public void OthersOfOneAdapter_AreACaution() => Assert.Equal(Severity.Caution, Assert.Single(Found(Two(ProtectiveDevice.None), Rail)).Severity);
+    public void OthersOfUnprotectedOutputs_AreAFailure()
+    {
+        Finding finding = Assert.Single(Found(Two(ProtectiveDevice.None), Rail));
+        Assert.Equal(Severity.Failure, finding.Severity);
+        Assert.Contains("There is no protective device; the short lasts until it is removed.", finding.Message, StringComparison.Ordinal);
+    }
 
     // IEC 60364-4-43, 436: a supply that keeps up no more than the conductor carries protects it, whatever the fuse: 14 A at 90 °C in 30 °C (NEC Table 310.16) are
     // 14·√(40/60 · 1.2751/1.1965) = 11.8 A at 70 °C. A nameplate of 100 A, or no limit, proves nothing, and outputs that are tied together have more than one source.

@@ -29,9 +29,9 @@ public class FaultRuleTests
     {
         Finding all = Unknown(SmallFaultSite.TwoOutputs(device: null));
         Assert.Equal((Severity.Note, "site"), (all.Severity, all.About.Name));
-        Assert.Equal("Not stated: protective device (box), to judge whether a short is interrupted. " +
-            "Not stated: overload behavior of the supply (box), to judge the current of a short.", all.Message);
-        Assert.StartsWith("Not stated: overload behavior of the supply (box)", Unknown(SmallFaultSite.TwoOutputs(SmallFault.QuickActing(2))).Message, StringComparison.Ordinal);
+        Assert.Equal("Not checked: interruption of shorts. Not stated: protective device (box). " +
+            "Not checked: current of shorts. Not stated: overload behavior of the supply (box).", all.Message);
+        Assert.StartsWith("Not checked: current of shorts. Not stated: overload behavior of the supply (box)", Unknown(SmallFaultSite.TwoOutputs(SmallFault.QuickActing(2))).Message, StringComparison.Ordinal);
         Assert.Empty(Rule("faults-unknown", SmallFaultSite.TwoOutputs(SmallFault.QuickActing(2), OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(30)))));
     }
 
@@ -45,10 +45,10 @@ public class FaultRuleTests
         var site = new Site("yard", [Condition.Day(At())], [SmallFaultSite.Box(fuse, OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(30)), outputs: 4)],
             [.. new[] { 1, 2, 4 }.Select(n => new SiteRun(RunOrigin.Output(BoxName, n), $"end {n}", new CableRun(Cable.Pair(WireSize.Awg(18), Stranding.Solid, ConductorMaterial.AnnealedCopper), Length.FromMeters(2))))],
             [new SiteDevice("gate", quiet, "end 1"), new SiteDevice("mast", surging, "end 2"), new SiteDevice("shed", silent, "end 4")]);
-        Assert.Equal("Not stated: cable insulation (box), to judge whether the conductors withstand a short. " +
-            "Not stated: installation method of the cable (box), to judge how hot a lasting short makes the conductors. " +
-            "Not stated: melting I²t of fuse (box output 2), to judge whether a start opens the protective device. " +
-            "Not stated: turn-on and drop-out voltage of the device (model), to judge whether the device starts.", Unknown(site).Message);
+        Assert.Equal("Not checked: conductors in a short. Not stated: cable insulation (box). " +
+            "Not checked: heat of a lasting short. Not stated: installation method of the cable (box). " +
+            "Not checked: protective devices at a start. Not stated: melting I²t of fuse (box output 2). " +
+            "Not checked: start of the devices. Not stated: turn-on and drop-out voltage of the device (model).", Unknown(site).Message);
     }
 
     // The rule, the report and whoever else asks read one list; what a rule of its own speaks of stands in the list as well.

@@ -37,9 +37,9 @@ public class FindingSentenceTests
 
     // 10 A are 7.5 A in 60 °C (half at 70 °C; common practice).
     [Theory]
-    [InlineData(null, null, "Its outputs draw 8.50 A in \"day\"; its supply can give 7.50 A. Derated for 60 °C. Its overload behavior is not stated.")]
-    [InlineData(400.0, null, "Its outputs draw 8.50 A in \"day\"; its supply can give 7.50 A. Derated for 60 °C, an altitude of 400 m.")]
-    [InlineData(null, 230.0, "Its outputs draw 8.50 A in \"day\"; its supply can give 7.50 A. Derated for 60 °C, 230 V at its input.")]
+    [InlineData(null, null, "Its outputs draw 8.50 A in \"day\"; its supply can give 7.50 A, derated from 10.00 A for 60 °C. Its overload behavior is not stated.")]
+    [InlineData(400.0, null, "Its outputs draw 8.50 A in \"day\"; its supply can give 7.50 A, derated from 10.00 A for 60 °C.")]
+    [InlineData(null, 230.0, "Its outputs draw 8.50 A in \"day\"; its supply can give 7.50 A, derated from 10.00 A for 60 °C, 230 V at its input.")]
     public void ADeratedRating_SaysForWhat(double? meters, double? line, string message)
     {
         OverloadBehavior? overload = meters is null && line is null ? null : OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(12));
@@ -53,8 +53,8 @@ public class FindingSentenceTests
     }
 
     [Theory]
-    [InlineData(1, "The ground-loop hum on 1 video shield is unknown. Not stated: ripple of box.")]
-    [InlineData(2, "The ground-loop hum on 2 video shields is unknown. Not stated: ripple of box.")]
+    [InlineData(1, "The ground-loop hum on 1 video shield is unknown. Not in the site file: ripple of box.")]
+    [InlineData(2, "The ground-loop hum on 2 video shields is unknown. Not in the site file: ripple of box.")]
     public void Hum_OfOneShieldOrSeveral(int shields, string message)
     {
         Site star = Star((0.5, Camera(Amperes(0.3))), (0.5, Camera(Amperes(0.3))));
@@ -115,8 +115,8 @@ public class FindingSentenceTests
 
     // Two boxes of 12 V and 12.5 V, each 2 %: 12.75 V against 11.76 V are 0.99 V, whichever is named first; 12.24 V against 12.25 V would be nothing.
     [Theory]
-    [InlineData(12, 12.5, "It is joined to other output 2. The supply of other can be 0.99 V higher and feed back into the other.")]
-    [InlineData(12.5, 12, "It is joined to other output 2. The supply of box can be 0.99 V higher and feed back into the other.")]
+    [InlineData(12, 12.5, "It is joined to output 2 of other. The supply of other can be 0.99 V higher and feed back into the other supply.")]
+    [InlineData(12.5, 12, "It is joined to output 2 of other. The supply of box can be 0.99 V higher and feed back into the other supply.")]
     public void TiedOutputs_NameTheHigher(double one, double other, string message)
     {
         Finding found = Single(Rules.OutputsTiedTogether, Tied(Dc(one, percent: 2), Dc(other, percent: 2)));
@@ -126,7 +126,7 @@ public class FindingSentenceTests
 
     [Fact]
     public void TiedOutputs_OfTwoKinds_SayThat() =>
-        Assert.Equal("It is joined to other output 2: AC and DC in one circuit.", Single(Rules.OutputsTiedTogether, Tied(Dc(12), Dc(12, kind: CurrentKind.Ac))).Message);
+        Assert.Equal("It is joined to output 2 of other: AC and DC in one circuit.", Single(Rules.OutputsTiedTogether, Tied(Dc(12), Dc(12, kind: CurrentKind.Ac))).Message);
 
     // A lead alone is whole; with another cable on the way to a device it is extended, and named once.
     [Theory]

@@ -37,7 +37,7 @@ public class GroundLoopHumTests
             [Run("a", 1, "1", 1.0), Run("b", 1, "2", 2.0), Run("c", 1, "3", 1.0), Run("d", 1, "4", 1.0)], [Amperes(1, 1), Amperes(2, 1), Amperes(3, 1), Amperes(4, 1)],
             [Link(1, "g", 0.9), Link(2, "g", 0.9), Link(3, "g", 0.9)], [Bond("g", "a", 0.1)]);
         Finding finding = Assert.Single(RuleSet.Standard.Check(site.Assess()), f => f.Rule == "ground-loop-hum-unknown");
-        Assert.Equal("The ground-loop hum on 3 video shields is unknown. Not stated: ripple of a, c.", finding.Message);
+        Assert.Equal("The ground-loop hum on 3 video shields is unknown. Not in the site file: ripple of a, c.", finding.Message);
         Assert.True(finding.IsNotStated);
         Assert.DoesNotContain(RuleSet.Standard.Check(Site(0).Assess()), f => f.IsNotStated && f.Rule != "faults-unknown");
     }

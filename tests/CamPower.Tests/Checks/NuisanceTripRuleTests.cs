@@ -19,7 +19,7 @@ public class NuisanceTripRuleTests
         Finding finding = Assert.Single(Found([Quick, Quick, Quick, Quick], Draws(1.2), Draws(0.5), Draws(1.5), Draws(1.1)));
         Assert.Equal("box", finding.About.Name);
         Assert.Contains("Output 3 draws 1.50 A", finding.Message, StringComparison.Ordinal);
-        Assert.EndsWith("The same holds for 3 outputs of this box: 1, 3, 4.", finding.Message, StringComparison.Ordinal);
+        Assert.EndsWith(" The same at outputs 1, 3-4.", finding.Message, StringComparison.Ordinal);
         Assert.Equal(1.5, ((ElectricCurrent)finding.Measured!).Amperes, 1e-9);
     }
 

@@ -108,8 +108,8 @@ public class OneCauseOneFindingTests
 
     // What one cable of the trade does at many places is one finding with its list; at one place it is about that run.
     [Theory]
-    [InlineData(1, "box output 1 to place 1", "It has conductors of copper-clad aluminum.")]
-    [InlineData(3, "site", "3 runs have conductors of copper-clad aluminum: box output 1 to place 1, box output 2 to place 2, box output 3 to place 3.")]
+    [InlineData(1, "box output 1 to place 1", "It has conductors of copper-clad aluminum, with 55 % to 59 % more resistance than copper.")]
+    [InlineData(3, "site", "3 runs have conductors of copper-clad aluminum, with 55 % to 59 % more resistance than copper: box output 1 to place 1, box output 2 to place 2, box output 3 to place 3.")]
     public void AlikeRuns_AreOneFindingWithItsList(int runs, string about, string message)
     {
         var clad = new CableRun(Cable.Pair(WireSize.Awg(16), Stranding.Solid, ConductorMaterial.CopperCladAluminum10), Length.FromMeters(1));

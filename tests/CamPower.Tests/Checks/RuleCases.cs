@@ -15,7 +15,7 @@ namespace CamPower.Tests.Checks;
 /// <summary>For every rule a small site that it speaks of and a neighbor a hair inside the limit. The numbers are worked out by hand.</summary>
 internal static class RuleCases
 {
-    private const double Hair = 1e-6;
+    private const double Hair = 1e-6, Sqrt2 = 1.4142135623730951;
 
     // 12 V, 2.6 Ω, 12.5 W: (12 ± √14)/2.
     private const double Settles = 7.870828693386971, Unstable = 4.129171306613029;
@@ -49,7 +49,7 @@ internal static class RuleCases
         new("overvoltage-at-no-load", Severity.Caution, LightLoad(13.2 - Hair), LightLoad(13.2 + Hair), "camera 1", 13.2, 13.2 - Hair),
 
         // 12 V at 5 A are the 60 VA that an inherently limited source of 12 V may give: 5 VA a volt, IEC 60950-1 Table 2B.
-        new("power-limit-exceeded", Severity.Danger, Limited(5 + Hair), Limited(5), "box output 1", 60 + (12 * Hair), 60, "VA"),
+        new("power-limit-exceeded", Severity.Failure, Limited(5 + Hair), Limited(5), "box output 1", 60 + (12 * Hair), 60, "VA"),
         new("reversed-polarity", Severity.Danger, Polarized(leadsReversed: true), Polarized(leadsReversed: false), "camera 1"),
 
         // IEC 61140: 120 V DC; 80 V and 50 % are that. IEC 60335-1, 3.4.2: 60 V DC; 40 V and 50 % are that.
@@ -104,10 +104,16 @@ internal static class RuleCases
         new("receptacle-voltage-outside-supply-range", Severity.Danger, OnLine(120 - Hair), OnLine(120), "box", 120, 120 - Hair, Condition: "day"),
 
         // 12 V and 5 A at 85 % and a power factor of 0.95 take 0.6192 A at 120 V; 80 % of the rating may be plugged in.
-        new("receptacle-overloaded", Severity.Danger, Receptacles.Plugged(5, Receptacles.Sheet(), (HalfDraw / 0.8) - Hair), Receptacles.Plugged(5, Receptacles.Sheet(), (HalfDraw / 0.8) + Hair),
+        new("receptacle-overloaded", Severity.Failure, Receptacles.Plugged(5, Receptacles.Sheet(), (HalfDraw / 0.8) - Hair), Receptacles.Plugged(5, Receptacles.Sheet(), (HalfDraw / 0.8) + Hair),
             "receptacle", HalfDraw, HalfDraw - (0.8 * Hair), "A", "day"),
         new("ground-loop-hum-unknown", Severity.Note, Hum(null), Hum(0), "returns"),
         new("receptacle-load-unknown", Severity.Note, Receptacles.Plugged(1, Dc().WithEfficiency(0.9)), Receptacles.Plugged(1, Receptacles.Sheet()), "receptacle", Condition: "day"),
+
+        // 16 A of type B hold 48 A, a crest of 67.88 A (IEC 60898-1, from memory).
+        new("start-may-trip-breaker", Severity.Caution, Breakers.On(Breakers.B16, peak: (48 * Sqrt2) + Hair), Breakers.On(Breakers.B16, peak: 48 * Sqrt2), "breaker", 48 + (Hair / Sqrt2), 48, "A"),
+
+        // 30 % of 30 mA are 9 mA (IEC 60364-5-53, from memory).
+        new("leakage-may-trip-residual-device", Severity.Caution, Breakers.On(Breakers.B16, leakage: 0.009 + Hair), Breakers.On(Breakers.B16, leakage: 0.009), "breaker", 0.009 + Hair, 0.009, "A"),
 
         // A 12.5 A supply gives 9.375 A at 60 °C by the generic curve (common practice, no source).
         new("supply-above-derated-rating", Severity.Failure, Loaded(9.375 + Hair, 12.5, Warm), Loaded(9.375, 12.5, Warm), "box", 9.375 + Hair, 9.375, "A", "night"),

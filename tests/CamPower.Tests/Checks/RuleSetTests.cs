@@ -120,7 +120,7 @@ public class RuleSetTests
         Assert.Throws<ArgumentException>(() => new NamedRule("a", message: " ").Check(new Evidence(Troubled)));
         Assert.Equal("a-1", new NamedRule("a-1").ToString());
         Assert.Throws<ArgumentOutOfRangeException>(() => new NamedRule("a", (Severity)7));
-        Assert.Throws<ArgumentOutOfRangeException>(() => new Subject((SubjectKind)7, "x"));
+        Assert.Throws<ArgumentOutOfRangeException>(() => new Subject((SubjectKind)99, "x"));
         Assert.Throws<ArgumentException>(() => new Subject(SubjectKind.Site, ""));
         Assert.Throws<ArgumentNullException>(() => Subject.Of((SiteDevice)null!));
         Assert.Throws<ArgumentNullException>(() => Subject.Of((SiteRun)null!));

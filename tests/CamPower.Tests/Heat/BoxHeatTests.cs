@@ -196,7 +196,7 @@ public class BoxHeatTests
         foreach (Site site in new[] { low, high })
         {
             Finding found = Assert.Single(RuleSet.Standard.Check(site.Assess()), f => f.Rule == "supply-too-cold");
-            Assert.Equal("The air around it is at -24 °C in \"day\"; its supply is rated from -20 °C.", found.Message);
+            Assert.Equal("The air around it is at -24 °C in \"day\"; its supply is rated down to -20 °C.", found.Message);
             Assert.Equal((-24, -20), (((Temperature)found.Measured!).DegreesCelsius, ((Temperature)found.Limit!).DegreesCelsius));
             Assert.Contains("to a warmer place", found.Remedy, StringComparison.Ordinal);
         }

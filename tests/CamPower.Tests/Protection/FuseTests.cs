@@ -127,9 +127,9 @@ public class FuseTests
 
     [Theory]
     [InlineData(1.0, "does not operate")]
-    [InlineData(1.6, "may operate after at least 0.05 s")]
-    [InlineData(3.0, "operates after 0.01 s to 1.68 s")]
-    [InlineData(20.0, "operates within 0.01 s")]
+    [InlineData(1.6, "may operate, not before 50 ms")]
+    [InlineData(3.0, "operates after 10 ms to 1.68 s")]
+    [InlineData(20.0, "operates within 10 ms")]
     public void Opening_ReadsAsTheTradeSaysIt(double multiple, string words) =>
         Assert.Equal(words, SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 2).OpeningAt(SmallDevices.Amperes(2 * multiple), SmallDevices.Room).ToString());
 

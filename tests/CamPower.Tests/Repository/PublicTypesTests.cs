@@ -18,20 +18,39 @@ public partial class PublicTypesTests
         "BackupPolicy", "BackupAssessment", "BackupInCondition",
     ];
 
-    // What is made from the code names everything, and shows nothing.
-    private static readonly string[] MadeFromTheCode = ["docs/sources.md", "docs/rules.md"];
+    // What came with the mains side.
+    private static readonly string[] OfMains =
+        ["CircuitBreaker", "BreakerAssessment", "StartTogether", "EnergyPrice", "EnergyAssessment", "EnergyInCondition"];
+
+    // What came with tolerances and commissioning.
+    private static readonly string[] OfCommissioning =
+    [
+        "SiteTolerance", "UncertainQuantity", "UncertaintyShape", "UncertainRange", "UncertainValue", "UncertaintyShare", "ProbabilityEstimate",
+        "ToleranceStudy", "Meter", "MeterRange", "ReadingKind", "ReadingState", "ReadingPoint", "MeterReading", "ExpectedReading",
+        "ReadingVerdict", "CommissioningSheet", "JudgedReading", "CommissioningRecord",
+    ];
 
     // What came with alternating current.
     private static readonly string[] OfAlternatingCurrent = ["AcStage", "AcInCondition"];
+
+    private static IEnumerable<string> Named =>
+    [
+        .. OfBatteries,
+        .. OfAlternatingCurrent,
+        .. OfMains,
+        .. OfCommissioning,
+    ];
+
+    // What is made from the code names everything, and shows nothing.
+    private static readonly string[] MadeFromTheCode = ["docs/sources.md", "docs/rules.md"];
 
     private static IReadOnlyList<string> Public { get; } = [.. typeof(Load).Assembly.GetExportedTypes().Where(t => !t.IsNested).Select(NameOf)];
 
     [Fact]
     public void PublicTypes_AreAtMost150AndThoseThatAreNamed()
     {
-        Assert.Empty(OfBatteries.Except(Public));
-        Assert.Empty(OfAlternatingCurrent.Except(Public));
-        Assert.InRange(Public.Except(OfBatteries).Except(OfAlternatingCurrent).Count(), 1, Most);
+        Assert.Empty(Named.Except(Public));
+        Assert.InRange(Public.Except(Named).Count(), 1, Most);
     }
 
     [Fact]

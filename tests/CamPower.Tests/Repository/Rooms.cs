@@ -11,7 +11,7 @@ internal static class Rooms
     private static readonly string[][] Rows =
     [
         ["Quantities"], ["Citations"], ["Working"], ["Conductors"], ["Protection"], ["Loads"], ["Circuits"], ["Supplies"],
-        ["Sites"], ["Heat"], ["Assessment"], ["Faults"], ["Mains", "Backup"], ["Checks"], ["Commissioning"], ["Studies"],
+        ["Sites"], ["Heat"], ["Assessment"], ["Faults"], ["Mains", "Backup"], ["Checks"], ["Tolerance"], ["Commissioning"], ["Studies"],
     ];
 
     private static readonly Dictionary<string, int> RowOf = Rows

@@ -80,7 +80,7 @@ public class SupplySheetTests
 
         Site site = Star(Box(supply), [Condition.Day(At())], (0, Camera(Amperes(amperes + 0.01))));
         Finding finding = Assert.Single(RuleSet.Standard.Check(site.Assess()), f => f.Rule == "supply-above-derated-rating");
-        Assert.Equal(amperes < 10, finding.Message.Contains(", a set point of 14 V.", StringComparison.Ordinal));
+        Assert.Equal(amperes < 10, finding.Message.Contains("derated from 10.00 A for a set point of 14 V.", StringComparison.Ordinal));
         Assert.Equal(amperes < 10 ? amperes : 10, ((ElectricCurrent)finding.Limit!).Amperes, 1e-9);
     }
 
@@ -101,7 +101,7 @@ public class SupplySheetTests
         var mountain = new Site(valley.Name, valley.Conditions, valley.Boxes, valley.Runs, valley.Devices, altitude: Length.FromMeters(4000));
         Assert.Equal([2.5, 2.25], mountain.With(valley.Boxes[0]).Assess().Boxes[0].InConditions.Select(c => Math.Round(c.DeratedRating.Amperes, 9)));
         Finding finding = Assert.Single(RuleSet.Standard.Check(mountain.Assess()), f => f.Rule == "supply-above-derated-rating");
-        Assert.Contains("2.25 A. Derated for 55 °C, 102.5 V at its input, an altitude of 4000 m.", finding.ToString(), StringComparison.Ordinal);
+        Assert.Contains("2.25 A, derated from 4.00 A for 55 °C, 102.5 V at its input, an altitude of 4000 m.", finding.ToString(), StringComparison.Ordinal);
     }
 
     // Nothing but a cooler, lower or better-fed supply keeps more of its rating, and no share leaves 0 to 1.

@@ -19,7 +19,7 @@ internal static class MixtureCases
             "3 A for 200 ms on a limit that holds 1.65 A and opens within 50 ms: it opens whenever the camera moves. Held down, the camera has nothing meanwhile.",
             Star(1).EachDrop(d => d with { Motor = Watts(2), HoldUpMilliseconds = 20, SwitchedInrush = new Inrush(ElectricCurrent.FromAmperes(3), Duration.FromMilliseconds(200)) })
                 .In(Year.SummerDay, Year.At("night with motion", LoadComponents.Infrared | LoadComponents.Motor, 30, 35)))
-            .Failure("nuisance-trip", "box output 1").Caution("inrush-below-drop-out", "camera 1"),
+            .Failure("nuisance-trip", "box output 1").Failure("inrush-below-drop-out", "camera 1"),
         new VerdictCase("big camera whose inrush the small ones ride through",
             "15 A of a supply that holds 5.5 A: the small ones are off below 8.5 V, and the big one charges with 5.5 A for 4 ms x 15/5.5 = 11 ms; they run on for "
                 + "20 ms. A short does take them down, for the 1.7 s in which 5.5 A open T1A (3 s at 4 A, IEC 60127-2).",
@@ -59,7 +59,7 @@ internal static class MixtureCases
                 .EachDrop(d => d with { Accepts = null, AcceptsAc = (21.6, 26.4), Starts = (15, 13) }))
             .Danger("overvoltage-at-light-load", "camera 1", 26.76, 26.4).Failure("undervoltage", "camera 1", 20.85, 21.6),
         new VerdictCase("limited power source of IEC 60950-1, 92 VA at 12 V", "5 x 12.24 V = 61.2 VA at the most (Table 2B, from memory): 91.8 VA.",
-            SoundMixtures.Limited(PowerLimitClass.LimitedPowerSourceIec60950)).Danger("power-limit-exceeded", "box output 1"),
+            SoundMixtures.Limited(PowerLimitClass.LimitedPowerSourceIec60950)).Failure("power-limit-exceeded", "box output 1"),
         new VerdictCase("four cameras with one negative of 24 AWG",
             "The limits pass 4 x 1.65 A = 6.6 A; 24 AWG carries 3.3 A at 45 °C. 2.2 A over 1.05 Ω and 0.6 A over as much leave less than 10.8 V: the first settles at 11.76 V "
                 + "- 0.76 A x 1.11 Ω - 2.87 A x 1.05 Ω = 7.9 V.",

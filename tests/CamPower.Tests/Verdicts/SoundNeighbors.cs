@@ -35,7 +35,6 @@ internal static class SoundNeighbors
         new("fuse of unknown re-rating in 60 °C",
             "What F1A carries at 60 °C is not stated; 0.5 A are half of its rating. Not known is a Note.",
             Fused(1, Parts.Unrerated(1)).EachDrop(d => d.Drawing(0.5)).In(Year.At("hot attic", LoadComponents.None, 45, 60))),
-        new("adapter split between two cameras of 0.8 A", "1.6 A are 80 % of 2 A.", Split()),
         new("blade fuse of 5 A on 18 AWG",
             "5 A of the 7 A of NEC 240.4(D)(1) (from memory); 24 A are 4.8 times that: 0.5 s, 288 A²s of 8959 A²s.",
             Fused(1, Parts.Blade(5)).EachDrop(d => d with { Meters = 8 })),
@@ -112,12 +111,6 @@ internal static class SoundNeighbors
     ];
 
     private static Load Watts(double watts) => Load.ConstantPower(Power.FromWatts(watts));
-
-    private static Installation Split()
-    {
-        Installation one = Adapter().EachDrop(d => d.Drawing(0.8) with { Meters = 2, Inrush = Parts.Surge(0.6, 0.001) });
-        return one with { Drops = [one.Drops[0], one.Drops[0] with { Name = "camera 2", Behind = "camera 1" }] };
-    }
 
     private static Installation Branch()
     {

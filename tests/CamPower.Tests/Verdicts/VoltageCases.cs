@@ -26,6 +26,10 @@ internal static class VoltageCases
         new VerdictCase("camera that sees too much until it draws",
             "13.36 V unloaded; 3.5 W lose 0.21 V and more on 20 m: 13.15 V of 13.2 V.",
             SetUp(meters: 20)).Caution("overvoltage-at-no-load", "camera 1", 13.36, 13.2),
+        new VerdictCase("box set to exactly the highest that its cameras accept",
+            "13.2 V is met, but a handheld meter of 0.5 % (common practice, no source) sets it to 13.27 V as well; 13.134 V leave that in hand.",
+            Star(1).WithBox(b => b with { TolerancePercent = 0, Trim = (12, 14), SetTo = 13.2 }).EachDrop(d => d with { Meters = 0.1 }))
+                .Caution("thin-voltage-margin", "camera 1", 13.2, 13.134),
         new VerdictCase("resettable fuse that has grown in the heat",
             "0.14 Ω at 20 °C are 0.196 Ω at 60 °C (1 % a kelvin, common practice): 11.76 - 0.6 x (1.433 + 0.196 + 0.01) = 10.78 V; with "
                 + "0.14 Ω it would be 10.81 V.",

@@ -1,0 +1,70 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using CamPower.Supplies;
+using UnitsNet;
+
+namespace CamPower.Mains;
+
+/// <summary>A circuit breaker with the supplies on its receptacles: their start together, and their leakage.</summary>
+/// <remarks>Immutable. Of leakage and inrush only the boxes of the site count. The circuit is for a licensed electrician and the local
+/// code.</remarks>
+/// <example>
+/// <code>
+/// foreach (BreakerAssessment breaker in site.Assess().StudyBreakers()) Console.WriteLine(breaker);
+/// </code>
+/// </example>
+public sealed class BreakerAssessment
+{
+    internal BreakerAssessment(CircuitBreaker breaker, IReadOnlyList<DistributionBox> boxes)
+    {
+        Breaker = breaker;
+        Boxes = boxes;
+        SupplyInput?[] inputs = [.. boxes.Select(b => b.Supply.Input)];
+        Cold = new StartTogether(breaker, "cold", Array.ConvertAll(inputs, i => i?.InrushCurrent?.Amperes),
+            Array.ConvertAll(inputs, i => i?.InrushIntegral?.AmpereSquaredSeconds));
+        Warm = new StartTogether(breaker, "warm", Array.ConvertAll(inputs, i => i?.WarmInrushCurrent?.Amperes),
+            Array.ConvertAll(inputs, _ => (double?)null));
+        KnownLeakageAmperes = inputs.Sum(i => i?.LeakageCurrent?.Amperes ?? 0);
+        IsLeakageKnown = Array.TrueForAll(inputs, i => i?.LeakageCurrent is not null);
+    }
+
+    /// <summary>The breaker.</summary>
+    public CircuitBreaker Breaker { get; }
+
+    /// <summary>The boxes on its receptacles, in the site's order.</summary>
+    public IReadOnlyList<DistributionBox> Boxes { get; }
+
+    /// <summary>All of them switched on after a long outage, their inrush limiters cold.</summary>
+    public StartTogether Cold { get; }
+
+    /// <summary>All of them switched on again after a short outage, their inrush limiters still warm.</summary>
+    public StartTogether Warm { get; }
+
+    /// <summary>The standing leakage of those whose leakage is stated, as if it were in phase. [A, RMS]</summary>
+    public ElectricCurrent KnownLeakage => ElectricCurrent.FromAmperes(KnownLeakageAmperes);
+
+    /// <summary>The standing leakage against the current at which the residual-current device must not trip; policy: 30 % of its rated
+    /// residual operating current. A judgment of nothing where no such device is stated.</summary>
+    /// <remarks>Sources: <see cref="Sources.ResidualCurrent"/> and <see cref="Sources.StandingLeakage"/>.</remarks>
+    public Judgment Leakage
+    {
+        get
+        {
+            if (Breaker.ResidualCurrent is not ElectricCurrent residual) return default;
+            double holds = residual.Amperes * SupplyConstants.ResidualHold.Value / 100,
+                policy = residual.Amperes * SupplyConstants.StandingLeakage.Value / 100;
+            return IsLeakageKnown || Limits.IsAbove(KnownLeakageAmperes, policy)
+                ? Judgment.AtMost(KnownLeakageAmperes, holds, policy, a => ElectricCurrent.FromAmperes(a))
+                : Judgment.Unknown("leakage current of the supply");
+        }
+    }
+
+    internal bool IsLeakageKnown { get; }
+
+    internal double KnownLeakageAmperes { get; }
+
+    /// <summary>The breaker, both starts and the leakage in the invariant culture; never throws.</summary>
+    public override string ToString() => FormattableString.Invariant(
+        $"{Breaker}: {Cold}; {Warm}; leakage {(IsLeakageKnown ? "" : "at least ")}{KnownLeakageAmperes * 1000:0.##} mA");
+}
