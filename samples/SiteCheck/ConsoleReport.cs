@@ -60,6 +60,7 @@ internal sealed class ConsoleReport(SiteReport report, Evidence evidence, int wi
             page.Blank();
             WriteBox(page, box);
             WriteBattery(page, box.Box);
+            WriteAlternating(page, box.Box);
             DeviceTable.Write(page, report, box);
             if (shown.IsEverything) WriteDetails(page, box.Box);
         }
@@ -88,6 +89,14 @@ internal sealed class ConsoleReport(SiteReport report, Evidence evidence, int wi
     private void WriteBattery(Page page, DistributionBox box)
     {
         if (evidence.Backups.FirstOrDefault(b => b.Box == box) is BackupAssessment backup) page.Text($"On battery: {backup}.");
+    }
+
+    // The one whose capacitor falls lowest.
+    private void WriteAlternating(Page page, DistributionBox box)
+    {
+        DeviceAssessment? lowest = report.Assessment.Devices.Where(d => d.Box == box && d.Worst.Ac?.Valley is not null)
+            .MinBy(d => d.Worst.Ac!.Valley!.Value.Volts);
+        if (lowest is not null) page.Text($"On AC, deepest valley: {lowest.Device}, {lowest.Worst.Condition}: {lowest.Worst.Ac}.");
     }
 
     private static void WriteReceptacles(Page page, IReadOnlyList<ReceptacleAssessment> receptacles)
@@ -132,9 +141,14 @@ internal sealed class ConsoleReport(SiteReport report, Evidence evidence, int wi
 
     private static string Ends(TrimWindow window) => $"at least {Text(window.Lowest)}, at most {Text(window.Highest)}";
 
-    private static string Voltage(SupplyOutput output) => output is DcOutput { OpenVoltage: ElectricPotential open }
-        ? Invariant($"unregulated, {output.Nominal.Volts:0.##} V at its rated current and {open.Volts:0.##} V open")
-        : output is DcOutput dc ? Invariant($"set to {dc.SetPoint.Volts:0.##} V") : Invariant($"{output.Nominal.Volts:0.##} V AC");
+    private static string Voltage(SupplyOutput output) => output switch
+    {
+        DcOutput { OpenVoltage: ElectricPotential open } =>
+            Invariant($"unregulated, {output.Nominal.Volts:0.##} V at its rated current and {open.Volts:0.##} V open"),
+        DcOutput dc => Invariant($"set to {dc.SetPoint.Volts:0.##} V"),
+        AcOutput { OpenVoltage: not null } plate => Invariant($"{output.Nominal.Volts:0.##} V AC, {(double)plate.RatedApparentPower.Voltamperes:0.#} VA"),
+        _ => Invariant($"{output.Nominal.Volts:0.##} V AC"),
+    };
 
     private static string Text(TrimLimit limit) => Invariant($"{limit.SetPoint.Volts:0.00} V ") + limit.Bound switch
     {

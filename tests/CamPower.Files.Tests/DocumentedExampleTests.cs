@@ -90,6 +90,7 @@ public class DocumentedExampleTests
         { "duration", [.. Quantities.Duration.Spellings] },
         { "charge", [.. Quantities.Charge.Spellings] },
         { "capacitance", [.. Quantities.Capacitance.Spellings] },
+        { "frequency", [.. Quantities.Frequency.Spellings] },
         { "area", [.. Quantities.Area.Spellings] },
         { "sunlight", [.. Quantities.Sunlight.Spellings] },
         { "thermal resistance", [.. Quantities.Insulance.Spellings] },

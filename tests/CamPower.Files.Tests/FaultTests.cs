@@ -46,7 +46,6 @@ public class FaultTests
     // Unregulated supplies.
     [InlineData("\"openVoltage\": \"16.4 V\"", "\"openVoltage\": ¶\"11 V\"", "$.boxes[3].supply.openVoltage", "openVoltage must be at least 0.1 % above the rated 12 V, at most 120 V, but is 11 V")]
     [InlineData("\"openVoltage\": \"16.4 V\"", "\"openVoltage\": \"16.4 V\", \"ratedPower\": ¶\"12 W\"", "$.boxes[3].supply.ratedPower", "an unregulated output is rated by its current alone")]
-    [InlineData("\"overload\": \"unlimited\"", "\"overload\": \"unlimited\", \"openVoltage\": ¶\"30 V\"", "$.boxes[1].supply.openVoltage", "only a DC output is unregulated")]
     // Converters.
     [InlineData("\"junction\": \"gate\"", "\"junction\": ¶\"gat\"", "$.boxes[5].feed.junction", "no run ends at a junction named gat; did you mean 'gate'?")]
     [InlineData("\"junction\": \"gate\"", "\"junction\": ¶\"\"", "$.boxes[5].feed.junction", "a name must not be empty")]
@@ -85,6 +84,12 @@ public class FaultTests
     [InlineData("\"current\": \"0.35 A\"", "\"current\": ¶\"1e300 A\"", "$.models[1].label.current", "current must be from 0 A")]
     [InlineData("\"dropOut\": \"8 V\"", "\"dropOut\": ¶\"9.6 V\"", "$.models[0].starting.dropOut", "dropOut must be not above the turn-on voltage of 9.5 V")]
     [InlineData("\"delay\": \"4 s\"", "\"delay\": ¶\"-4 s\"", "$.models[0].starting.delay", "delay must be at least 0 s, but is -4 s")]
+    [InlineData("\"capacitance\": \"470 uF\"", "\"capacitance\": ¶\"20 F\"", "$.models[0].acStage.capacitance", "capacitance must be from 1E-09 F to 10 F")]
+    [InlineData("\"rectifier\": \"full-wave\"", "\"rectifier\": ¶\"bridge\"", "$.models[0].acStage.rectifier", "is not a rectifier")]
+    [InlineData("\"powerFactor\": \"80 %\"", "\"powerFactor\": ¶\"2 %\"", "$.models[1].acStage.powerFactor", "powerFactor must be from 0.05")]
+    [InlineData("\"openVoltage\": \"26 V\"", "\"openVoltage\": ¶\"50 V\"", "$.boxes[1].supply.openVoltage", "open must be from 24 V to 48 V")]
+    [InlineData("\"frequency\": \"60 Hz\"", "\"frequency\": ¶\"5 Hz\"", "$.boxes[1].supply.frequency", "frequency must be from 10 Hz to 1000 Hz")]
+    [InlineData("\"openVoltage\": \"26 V\", \"frequency\": \"60 Hz\"", "\"frequency\": ¶\"60 Hz\"", "$.boxes[1].supply.frequency", "only a transformer with an openVoltage has a frequency")]
     [InlineData("\"holdUp\": \"20 ms\"", "\"holdUp\": ¶\"-20 ms\"", "$.models[0].starting.holdUp", "holdUp must be at least 0 s, but is -0.02 s")]
     [InlineData("\"highest\": \"26.4 V\"", "\"highest\": ¶\"20 V\"", "$.models[0].ac.highest", "highest must be above the lowest voltage of 21.6 V")]
     [InlineData("\"setPoint\": \"12.6 V\"", "\"setPoint\": ¶\"15 V\"", "$.boxes[0].supply.setPoint", "setPoint must be from 12 V to 14 V")]

@@ -112,8 +112,15 @@ public static class RandomSites
         private Device Model(string name)
         {
             VoltageRange? dc = Chance(0.8) ? Range() : null;
-            return new Device(name, Pick(DeviceKind.Camera, DeviceKind.Recorder, DeviceKind.Other), Chance(0.3) ? Label() : Shares(), dc, dc is null || Chance(0.3) ? Range() : null, Chance(0.5) ? Starting() : null, Chance(0.4) ? Plug() : null, Chance(0.4) ? Inrush() : null, Chance(0.4) ? Inrush() : null);
+            return new Device(name, Pick(DeviceKind.Camera, DeviceKind.Recorder, DeviceKind.Other), Chance(0.3) ? Label() : Shares(), dc, dc is null || Chance(0.3) ? Range() : null, Chance(0.5) ? Starting() : null, Chance(0.4) ? Plug() : null, Chance(0.4) ? Inrush() : null, Chance(0.4) ? Inrush() : null, Maybe(Stage));
         }
+
+        private AcStage Stage() => _random.Next(3) switch
+        {
+            0 => AcStage.Lagging(Ratio.FromPercent(Number(10, 100))),
+            1 => AcStage.FullWave(Chance(0.5) ? Capacitance() : null),
+            _ => AcStage.HalfWave(Chance(0.5) ? Capacitance() : null),
+        };
 
         private Inrush Inrush() => Chance(0.5) ? new(Amperes(1, 60), Time()) : new(Amperes(1, 60), JouleIntegral.FromAmpereSquaredSeconds(Number(0.01, 50)));
 
@@ -271,9 +278,13 @@ public static class RandomSites
             SupplyOutput output = Chance(0.7)
                 ? Charging(new DcOutput(nominal, Amperes(0.5, 30), Ratio.FromPercent(Number(0, 50)), trim, setPoint, Chance(0.3) ? Ratio.FromPercent(Number(0, 10)) : null,
                     Chance(0.3) ? Ohms() : null, Overload(), Chance(0.3) ? Capacitance() : null, Chance(0.3) ? Power.From(Number(1, 900), Pick(PowerUnit.Watt, PowerUnit.Kilowatt)) : null, Chance(0.3) ? Time() : null))
-                : new AcOutput(nominal, Amperes(0.5, 30), Ratio.FromPercent(Number(0, 50)), Chance(0.3) ? Ohms() : null, Overload(), Chance(0.3) ? Time() : null);
+                : Transformer(new AcOutput(nominal, Amperes(0.5, 30), Ratio.FromPercent(Number(0, 50)), Chance(0.3) ? Ohms() : null, Overload(), Chance(0.3) ? Time() : null));
             return new Supply(Name("supply", 0), output, Derating(), Maybe(Input));
         }
+
+        private AcOutput Transformer(AcOutput output) => Chance(0.5)
+            ? output.WithOpenVoltage(ElectricPotential.FromVolts(output.Nominal.Volts * Number(1.02, 1.5)), Chance(0.5) ? Frequency.FromHertz(Number(40, 70)) : null)
+            : output;
 
         private DcOutput Charging(DcOutput output) => Chance(0.3) ? output.WithCharging(Volts(0, 2), Amperes(0.1, 5)) : output;
 

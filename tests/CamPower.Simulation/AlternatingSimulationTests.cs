@@ -26,6 +26,19 @@ public class AlternatingSimulationTests
         }
     }
 
+    [Fact]
+    public void LiveRings_AreTheCommittedOnes()
+    {
+        IReadOnlyDictionary<(string Case, string Value), double> committed = Committed;
+        foreach (JoinedCase of in JoinedCase.All)
+        {
+            foreach ((string value, double number) in JoinedCase.Values.Zip(Simulated(of))) Assert.Equal(committed[(of.Name, value)], number, 1e-3 * number);
+        }
+    }
+
+    private static IReadOnlyList<double> Simulated(JoinedCase of) =>
+        Simulator.Values(RepositoryFiles.PathOf(AlternatingDecks.PathOf(of.Name)), JoinedCase.Values);
+
     private static IEnumerable<(string Value, double Number)> Simulated(AlternatingCase of)
     {
         IReadOnlyList<string> values = AlternatingDecks.ValuesOf(of);
@@ -42,6 +55,12 @@ public class AlternatingSimulationTests
                 File.WriteAllText(RepositoryFiles.PathOf(AlternatingDecks.PathOf(of.Name)), AlternatingDecks.Of(of));
                 IReadOnlyDictionary<(string Case, string Value), double> committed = Committed;
         foreach ((string value, double number) in Simulated(of)) lines.Append(AlternatingDecks.Line(of.Name, value, number));
+            }
+
+            foreach (JoinedCase of in JoinedCase.All)
+            {
+                File.WriteAllText(RepositoryFiles.PathOf(AlternatingDecks.PathOf(of.Name)), AlternatingDecks.Joined(of));
+                foreach ((string value, double number) in JoinedCase.Values.Zip(Simulated(of))) lines.Append(AlternatingDecks.Line(of.Name, value, number));
             }
 
             File.WriteAllText(RepositoryFiles.PathOf(AlternatingDecks.Results), lines.ToString());

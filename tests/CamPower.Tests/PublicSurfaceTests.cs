@@ -35,7 +35,7 @@ public class PublicSurfaceTests
         Mild, Condition.Night(Mild), new VoltageRange(ElectricPotential.FromVolts(10.8), ElectricPotential.FromVolts(13.2)),
         new Starting(ElectricPotential.FromVolts(9.5), ElectricPotential.FromVolts(8.5), softStart: false),
         new Device("dome", DeviceKind.Camera, new ComponentDraw(Nine), dcInput: new VoltageRange(ElectricPotential.FromVolts(10.8), ElectricPotential.FromVolts(13.2))),
-        Sources.AnnealedCopper, .. SiteSamples.All(), .. NetworkSamples.All(), .. LimitSamples.All(), .. StudySamples.All(), .. BackupSamples.All(), .. FaultSamples.All(), .. HeatSamples.All(), .. ReceptacleSamples.All(), .. CommissioningSamples.All(),
+        Sources.AnnealedCopper, .. SiteSamples.All(), .. NetworkSamples.All(), .. LimitSamples.All(), .. StudySamples.All(), .. BackupSamples.All(), .. AlternatingSamples.All(), .. FaultSamples.All(), .. HeatSamples.All(), .. ReceptacleSamples.All(), .. CommissioningSamples.All(),
     ];
 
     private static IEnumerable<Type> PublicTypes => typeof(Load).Assembly.GetExportedTypes();

@@ -62,13 +62,23 @@ internal static class SingleFaults
             devices/office/model = "old AC camera"
             """,
             "dc-into-ac-device: office"),
-        new("an AC camera on an AC adapter: solved more roughly",
+        new("an AC camera on an AC adapter, of which nobody says what it takes there",
             """
             models/+ = { "name": "old AC camera", "kind": "camera", "ac": { "lowest": "8 V", "highest": "16 V" }, "draw": { "base": "3.6 W" }, "starting": { "turnOn": "7 V", "dropOut": "6 V", "softStart": "unknown" } }
             devices/office/model = "old AC camera"
 
             """ + OfficeOnAc,
-            "ac-solved-with-rms: office adapter"),
+            "ac-input-not-stated: office"),
+        new("a bridge and a half-wave camera on one AC adapter, whose shields meet",
+            """
+            models/+ = { "name": "old AC camera", "kind": "camera", "ac": { "lowest": "8 V", "highest": "16 V" }, "draw": { "base": "1.5 W" }, "starting": { "turnOn": "7 V", "dropOut": "6 V", "softStart": "unknown" }, "acStage": { "rectifier": "full-wave", "capacitance": "1000 uF" } }
+            models/+ = { "name": "older AC camera", "kind": "camera", "ac": { "lowest": "8 V", "highest": "16 V" }, "draw": { "base": "1 W" }, "starting": { "turnOn": "7 V", "dropOut": "6 V", "softStart": "unknown" }, "acStage": { "rectifier": "half-wave", "capacitance": "1000 uF" } }
+            devices/office/model = "old AC camera"
+            devices/+ = { "name": "office door", "model": "older AC camera", "at": "office" }
+            videoLinks = [{ "device": "office", "ground": "monitor", "shieldResistance": "0.5 ohm" }, { "device": "office door", "ground": "monitor", "shieldResistance": "0.5 ohm" }]
+
+            """ + OfficeOnAc,
+            "rectifiers-share-a-common: office adapter"),
 
         // 72 V and 3 % are 74.2 V.
         new("72 V, for a camera that wants them",

@@ -51,6 +51,9 @@ internal static class Quantities
         new(ElectricCapacitanceUnit.Microfarad, "uF", "\u00B5F", "\u03BCF"), new(ElectricCapacitanceUnit.Millifarad, "mF"),
         new(ElectricCapacitanceUnit.Nanofarad, "nF"), new(ElectricCapacitanceUnit.Farad, "F"));
 
+    internal static QuantityFormat<Frequency, FrequencyUnit> Frequency { get; } = new(
+        "a frequency", UnitsNet.Frequency.From, UnitsNet.Frequency.FromHertz(60), [new(FrequencyUnit.Hertz, "Hz")]);
+
     internal static QuantityFormat<TemperatureDelta, TemperatureDeltaUnit> Rise { get; } = new(
         "a rise of temperature", TemperatureDelta.From, TemperatureDelta.FromKelvins(1), [new(TemperatureDeltaUnit.Kelvin, "K")]);
 

@@ -36,6 +36,9 @@ internal static class Words
     internal static WordFormat<InputStage> Stage { get; } = new("an input stage",
         ("unknown", InputStage.Unknown), ("switching", InputStage.Switching), ("linear", InputStage.Linear));
 
+    /// <summary>A rectifier, as whether it takes half-waves alone.</summary>
+    internal static WordFormat<bool> Rectifier { get; } = new("a rectifier", ("full-wave", false), ("half-wave", true));
+
     internal static WordFormat<bool?> SoftStart { get; } = new("a soft start",
         ("unknown", null), ("no", false), ("yes", true));
 

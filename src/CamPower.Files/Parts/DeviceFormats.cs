@@ -88,6 +88,19 @@ internal static class DeviceFormats
         return at => integral.IsGiven(at) ? new Inrush(peak[at], integral[at]) : new Inrush(peak[at], duration[at]);
     }) { Else = StandIn.Inrush };
 
+    private static readonly ObjectFormat<AcStage> AcStage = new(o =>
+    {
+        var rectifier = o.OfForm("rectifier", "A rectifier with a capacitor.", Words.Rectifier,
+            s => s.IsRectifier ? s.IsHalfWave : null);
+        var capacitance = o.Optional("capacitance", "Capacitance behind the rectifier; left out where it is not stated.",
+            Quantities.Capacitance, s => s.Capacitance);
+        var powerFactor = o.OfForm("powerFactor", "The power factor of a linear input: 100 % for a resistor, less where its current lags.",
+            Quantities.Share, s => s.PowerFactor).Else(Ratio.FromPercent(100));
+        o.OneOf(new Form(rectifier) { Optional = capacitance }, new Form(powerFactor));
+        return at => !rectifier.IsGiven(at) ? CamPower.AcStage.Lagging(powerFactor[at])
+            : rectifier[at] ? CamPower.AcStage.HalfWave(capacitance[at]) : CamPower.AcStage.FullWave(capacitance[at]);
+    }) { Else = CamPower.AcStage.Resistive };
+
     private static readonly ObjectFormat<Device> Model = new(o =>
     {
         var name = o.Required("name", "The name by which devices refer to it.", Words.Name, m => m.Name);
@@ -104,10 +117,12 @@ internal static class DeviceFormats
         var switchedInrush = o.Optional("switchedInrush",
             "What it draws above its running current in the first moments when its illuminators or motors are switched on.", Inrush,
             m => m.SwitchedInrush);
+        var acStage = o.Optional(
+            "acStage", "What is behind its terminals on AC; left out where it is not stated.", AcStage, m => m.AcStage);
         o.OneOf(new Form(draw), new Form(label));
         return at => new Device(
             name[at], kind[at], label.IsGiven(at) && !draw.IsGiven(at) ? label[at] : draw[at],
-            at[dc].HasError ? StandIn.Range : dc[at], ac[at], starting[at], connector[at], inrush[at], switchedInrush[at]);
+            at[dc].HasError ? StandIn.Range : dc[at], ac[at], starting[at], connector[at], inrush[at], switchedInrush[at], acStage[at]);
     }) { Else = new Device("stand-in", DeviceKind.Other, new ComponentDraw(Load.None), StandIn.Range) };
 
     /// <summary>The models of the devices.</summary>

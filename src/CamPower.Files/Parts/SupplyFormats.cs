@@ -59,8 +59,8 @@ internal static class SupplyFormats
         var ripple = o.Optional("ripple", "RMS ripple at mains frequency or its double, over the output voltage.", Quantities.Share,
             s => Dc(s)?.Ripple);
         var resistance = o.Optional("sourceResistance", "Resistance behind the terminals in a fault.", Quantities.Resistance,
-            s => s.Output.SourceResistance);
-        var overload = o.Optional("overload", "What it does in overload.", Overload, s => s.Output.Overload);
+            StatedResistance);
+        var overload = o.Optional("overload", "What it does in overload.", Overload, StatedOverload);
         var capacitance = o.Optional("capacitance", "Capacitance across the terminals of a DC output.", Quantities.Capacitance,
             s => Dc(s)?.Capacitance);
         var rise = o.Optional("rise", "How long it takes from nothing to its voltage when it is switched on.", Quantities.Duration,
@@ -68,15 +68,16 @@ internal static class SupplyFormats
         var charging = o.Optional("charging", "How it charges a battery; left out where it charges none.", BatteryFormats.OfSupply,
             s => Dc(s) is { ChargingCurrent: not null } charger ? charger : null);
         var open = o.Optional("openVoltage",
-            "Voltage without any load, of an unregulated supply; its nominal voltage is that at the rated current.", Quantities.Voltage,
-            s => Dc(s)?.OpenVoltage).Parameter("open");
+            "Voltage without any load, of an unregulated DC supply or of a transformer; its nominal voltage is that at the rated current.",
+            Quantities.Voltage, s => Dc(s)?.OpenVoltage ?? Ac(s)?.OpenVoltage).Parameter("open");
+        var frequency = o.Optional("frequency", "Frequency of the mains of a transformer.", Quantities.Frequency, s => Ac(s)?.Frequency);
         var input = o.Optional("input", "The side that takes power in.", Input, s => s.Input);
         (Member Member, string Message)[] ofDcAlone =
         [
             (trim, "an AC output cannot be adjusted"), (setPoint, "an AC output cannot be adjusted"),
             (ratedPower, "only a DC output has a rated power beside its current"), (ripple, "only a DC output has ripple"),
             (capacitance, "only a DC output has a capacitance"),
-            (charging, "only a DC output charges a battery"), (open, "only a DC output is unregulated"),
+            (charging, "only a DC output charges a battery"),
         ];
         (Member Member, string Message)[] ofRegulatedAlone =
         [
@@ -88,6 +89,11 @@ internal static class SupplyFormats
         {
             bool isAc = output[at] == CurrentKind.Ac;
             foreach ((Member member, string message) in ofDcAlone.Where(m => isAc && m.Member.IsGiven(at))) at[member].ErrorOnce(message);
+            if (frequency.IsGiven(at) && !(isAc && open.IsGiven(at)))
+            {
+                at[frequency].ErrorOnce("only a transformer with an openVoltage has a frequency");
+            }
+
             if (!isAc && open.IsGiven(at))
             {
                 foreach ((Member member, string message) in ofRegulatedAlone.Where(m => m.Member.IsGiven(at)))
@@ -100,7 +106,8 @@ internal static class SupplyFormats
 
             bool isTrimSound = !at[trim].HasError;
             SupplyOutput made = isAc
-                ? new AcOutput(nominal[at], ratedCurrent[at], tolerance[at], resistance[at], overload[at], rise[at])
+                ? Transformer(new AcOutput(nominal[at], ratedCurrent[at], tolerance[at], resistance[at], overload[at], rise[at]), open[at],
+                    frequency[at])
                 : Charger(new DcOutput(nominal[at], ratedCurrent[at], tolerance[at], isTrimSound ? trim[at] : null,
                     isTrimSound ? setPoint[at] : null, ripple[at], resistance[at], overload[at], capacitance[at], ratedPower[at],
                     rise[at]), charging[at]);
@@ -112,6 +119,22 @@ internal static class SupplyFormats
                 capacitance[at], rise[at])
             : StandIn.Output;
     });
+
+    private static AcOutput Transformer(AcOutput output, ElectricPotential? open, Frequency? frequency) =>
+        open is ElectricPotential volts ? output.WithOpenVoltage(volts, frequency) : output;
+
+    // What follows from the plate of a transformer is not stated beside it.
+    private static ElectricResistance? StatedResistance(Supply supply) =>
+        Ac(supply)?.WindingResistance is ElectricResistance winding && Number.IsSame(winding, supply.Output.SourceResistance!.Value)
+            ? null
+            : supply.Output.SourceResistance;
+
+    private static OverloadBehavior? StatedOverload(Supply supply) =>
+        Ac(supply)?.OpenVoltage is not null && ReferenceEquals(supply.Output.Overload, OverloadBehavior.Unlimited)
+            ? null
+            : supply.Output.Overload;
+
+    private static AcOutput? Ac(Supply supply) => supply.Output as AcOutput;
 
     private static DcOutput Charger(DcOutput output, DcOutput? charger) =>
         charger is null ? output : output.WithCharging(charger.ChargingRise!.Value, charger.ChargingCurrent!.Value);

@@ -150,9 +150,12 @@ internal sealed class OneLineDiagram
         DeviceInCondition worst = device.Worst;
         string accepted = worst.Accepted is VoltageRange range ? $"accepts {Said.Range(range)} V" : "accepts no such current";
         return worst.State == DeviceState.Up
-            ? $"{Said.Volts(worst.Voltage)} to {Said.Volts(device.LightLoadVoltage)} V; {accepted}"
+            ? $"{Said.Volts(worst.Voltage)} to {Said.Volts(device.LightLoadVoltage)} V; {accepted}{Valley(worst)}"
             : $"{Said.State(worst.State)}; {accepted}";
     }
+
+    private static string Valley(DeviceInCondition device) =>
+        device.Ac?.Valley is UnitsNet.ElectricPotential valley ? $"; valley {Said.Volts(valley)} V" : string.Empty;
 
     private IReadOnlyList<DiagramMark> MarksOf(SubjectKind kind, string name)
     {

@@ -35,6 +35,7 @@ internal sealed class BoxSection(Evidence evidence, IReadOnlyList<Finding> findi
         var blocks = new List<Block> { new Facts([.. FactsOf(box)]) };
         if (box.Outputs.Count > 0) blocks.Add(new Pictures([Chart.OneLine(evidence.Assessment, box, findings)], AreWide: true));
         if (devices.Length > 0) blocks.Add(DeviceTable.Of(box, devices));
+        blocks.AddRange(AlternatingTable.Of(devices));
         if (box.Outputs.Count > 0)
         {
             blocks.Add(FaultTable.Of(box.Box, FaultsOf(box)));
@@ -53,6 +54,7 @@ internal sealed class BoxSection(Evidence evidence, IReadOnlyList<Finding> findi
         var blocks = new List<Block> { new DataTable(
             "Supplies, each in its worst condition", SupplyColumns, [.. boxes.Select(SupplyRow)]) };
         if (devices.Length > 0) blocks.Add(DeviceTable.Of("Devices on them", devices, used));
+        blocks.AddRange(AlternatingTable.Of(devices));
         if (used.Length > 0) blocks.Add(FaultTable.Of([.. used.SelectMany(FaultsOf)]));
         blocks.AddRange(PowerLimits(boxes));
         Chart[] diagrams = [.. used.Where(IsMarked).Select(box => Chart.OneLine(evidence.Assessment, box, findings))];
@@ -89,6 +91,12 @@ internal sealed class BoxSection(Evidence evidence, IReadOnlyList<Finding> findi
 
     private IEnumerable<Fact> Setting(BoxAssessment box)
     {
+        if (box.Box.Supply.Output is AcOutput { OpenVoltage: ElectricPotential open } plate)
+        {
+            yield return new("Transformer", Invariant($"{(double)plate.RatedApparentPower.Voltamperes:0.#} VA; ")
+                + Invariant($"{open.Volts:0.##} V without a load, regulation {plate.Regulation!.Value.Percent:0.#} %"));
+        }
+
         if (box.Box.Supply.Output is not DcOutput dc) yield break;
         if (dc.OpenVoltage is ElectricPotential open)
         {

@@ -42,7 +42,8 @@ internal sealed class BoxLoad
             [.. site.Conditions.Select((condition, c) => new BoxInCondition(Box, condition, site.AltitudeMeters, _amperes[c],
             _losses[c] is not null, balances[c]?.Losses[place], balances[c]?.Heat, _outputs.Any(o => o.IsDemandOnlyIn(c)), rails?[c], () =>
                 outputsAsItFalls!(c)))];
-        return new BoxAssessment(Box, _outputs.Select(o => o.In(inConditions)).ToList().AsReadOnly(), inConditions);
+        return new BoxAssessment(Box, _outputs.Select(o => o.In(inConditions)).ToList().AsReadOnly(), inConditions,
+            JoinedCommons.Of(site, Box));
     }
 
     private BoxLosses? LossesOf(double totalAmperes, int condition) =>
@@ -51,6 +52,8 @@ internal sealed class BoxLoad
     // The outputs whose motors add most are those taken as moving, as many as the condition lets move.
     private double TotalAmperes(Condition condition, int index)
     {
+        // The currents of a transformer's outputs are not in phase: that of its winding is no larger than their sum.
+        if (_outputs.Count > 0 && _outputs[0].BankIn(index) is AlternatingBank bank && ReferenceEquals(bank.Box, Box)) return bank.Amperes;
         double total = 0;
         foreach (SolvedOutput output in _outputs) total += output.AmperesIn(index);
         if (condition.MotorsMoving is not int most) return total;

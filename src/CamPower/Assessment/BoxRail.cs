@@ -39,7 +39,9 @@ internal sealed class BoxRail
         _branches = new Lazy<RailBranch[]>(
             () => [.. groups.Select(g => new RailBranch(g.Circuit, g.Lowest, box, g.Loads, cancellationToken))]);
         State = SupplyState.StaysUp;
-        if (Limits.IsAbove(amperes, RailBalance.LimitOf(_supply)))
+
+        // A transformer has no limit: what it loses in its winding is in the voltages of its devices, and too much only heats it.
+        if (_supply is not AcOutput { WindingOhms: > 0, Overload.Limit: null } && Limits.IsAbove(amperes, RailBalance.LimitOf(_supply)))
         {
             _load = new RailLoad(GivenAt, _fullVolts, _branches.Value);
             State = Overloaded(_load);

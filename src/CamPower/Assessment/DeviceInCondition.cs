@@ -1,5 +1,6 @@
 using System;
 using CamPower.Assessment;
+using CamPower.Circuits;
 using CamPower.Sites;
 using UnitsNet;
 
@@ -14,6 +15,7 @@ public sealed class DeviceInCondition
     private readonly BoxRail _box;
     private readonly int _index;
     private readonly double _volts;
+    private AcInCondition? _ac;
 
     /// <param name="group">What it hangs together with, in the condition.</param>
     /// <param name="index">Its place in it.</param>
@@ -48,6 +50,7 @@ public sealed class DeviceInCondition
         Start = start;
         SolvedVolts = solvedVolts;
         UnloadedVolts = device.UnloadedVolts;
+        _ac = device._ac;
     }
 
     /// <summary>The device.</summary>
@@ -55,6 +58,11 @@ public sealed class DeviceInCondition
 
     /// <summary>The condition.</summary>
     public Condition Condition => _group.Condition;
+
+    /// <summary>What it has and takes on alternating current; null on direct current, on a wrong kind of current, and where neither the
+    /// plate of the
+    /// transformer nor the input stage of any of its devices is stated.</summary>
+    public AcInCondition? Ac => _ac;
 
     /// <summary>Load of the device in this condition.</summary>
     public Load Load => _group.Loads[_index];
@@ -69,13 +77,15 @@ public sealed class DeviceInCondition
     /// <summary>The voltage that it accepts, or null where it does not accept the supply's kind of current, or gets it reversed.</summary>
     public VoltageRange? Accepted => Fed.Accepted;
 
-    /// <summary>Voltage at its terminals; the lowest of them where others on its output come and go. [V]</summary>
+    /// <summary>Voltage at its terminals; the lowest of them where others on its output come and go. Of a rectifier on alternating current
+    /// the
+    /// RMS of a sine with the crest that it gets. [V]</summary>
     /// <exception cref="InvalidOperationException">It is not up.</exception>
     public ElectricPotential Voltage => ElectricPotential.FromVolts(UpVolts);
 
-    /// <summary>Current that it draws. [A]</summary>
+    /// <summary>Current that it draws, RMS if alternating. [A]</summary>
     /// <exception cref="InvalidOperationException">It is not up.</exception>
-    public ElectricCurrent Current => ElectricCurrent.FromAmperes(Load.AmperesAt(UpVolts));
+    public ElectricCurrent Current => ElectricCurrent.FromAmperes(UpVolts > 0 ? AmperesDrawn : 0);
 
     /// <summary>How far its voltage lies above the lowest that it accepts; negative below it. [V]</summary>
     /// <exception cref="InvalidOperationException">It is not up.</exception>
@@ -100,6 +110,7 @@ public sealed class DeviceInCondition
     /// <summary>Largest constant power that the run can deliver beside the other components of the device. It has a value only where the
     /// run cannot carry the load and feeds no other device; otherwise null. [W]</summary>
     public Power? MaximumPower => SolvedVolts > 0 || Circuit.MostWatts(_index, _rail, _group.Loads) is not double watts
+    public Power? MaximumPower => SolvedVolts > 0 || _ac is not null || Circuit.MostWatts(_index, _rail, _group.Loads) is not double watts
         ? null
         : Power.FromWatts(watts);
 
@@ -108,7 +119,7 @@ public sealed class DeviceInCondition
 
     /// <summary>Whether it is up, starts and has the voltage that it needs; unknown where that is not known of its supply.</summary>
     public Verdict Verdict => State == DeviceState.Up
-        ? WouldStart && !LowestVoltage(Ratio.Zero).IsViolated ? Verdict.Holds : Verdict.Violated
+        ? WouldStart && !LowestVoltage(Ratio.Zero).IsViolated ? IsAcUnknown ? Verdict.Unknown : Verdict.Holds : Verdict.Violated
         : State == DeviceState.SupplyOverloaded ? Verdict.Unknown : Verdict.Violated;
 
     /// <summary>Voltage of the device during an inrush on its box, against its drop-out voltage. If it is lower, the duration of the inrush
@@ -145,7 +156,13 @@ public sealed class DeviceInCondition
         : throw new InvalidOperationException($"{Device} is not up in {Condition} ({State}): it has no voltage. Ask TryGetVoltage first.");
 
     /// <summary>Its current if it is up, otherwise 0. [A]</summary>
-    internal double AmperesDrawn => State == DeviceState.Up ? Load.AmperesAt(_volts) : 0;
+    internal double AmperesDrawn => State == DeviceState.Up ? _ac?.RmsAmperes ?? Load.AmperesAt(_volts) : 0;
+
+    /// <summary>The direct part of what it draws from alternating current. [A]</summary>
+    internal double MeanAmperes => State == DeviceState.Up ? _ac?.MeanAmperes ?? 0 : 0;
+
+    /// <summary>The rest of it, RMS. [A]</summary>
+    internal double AlternatingAmperes => Math.Sqrt(Math.Max(0, (AmperesDrawn * AmperesDrawn) - (MeanAmperes * MeanAmperes)));
 
     internal double MarginVolts => UpVolts - Accepted!.LowestVolts;
 
@@ -159,14 +176,15 @@ public sealed class DeviceInCondition
 
     /// <summary>
     /// Voltage along the path from the supply, at its lowest voltage, through the protective device of the output and the runs, to
-    /// <see cref="SolvedVoltage"/>. Null if there is no solved voltage, or if a run shares its negative with another run.
+    /// <see cref="SolvedVoltage"/>. Null if there is no solved voltage, or if a run shares its negative with another run, and on alternating
+    /// current, where each point has another form.
     /// </summary>
     /// <example>
     /// <code>
     /// VoltageProfile? along = site.Assess().Devices[0].Worst.Profile();
     /// </code>
     /// </example>
-    public VoltageProfile? Profile() => SolvedVolts > 0 ? Circuit.ProfileTo(_index, _rail, _group.Loads) : null;
+    public VoltageProfile? Profile() => SolvedVolts > 0 && _ac is null ? Circuit.ProfileTo(_index, _rail, _group.Loads) : null;
 
     /// <summary>Calculation of <see cref="SolvedVoltage"/>: all connected devices draw current, and the supply is at its lowest
     /// voltage.</summary>
@@ -175,13 +193,27 @@ public sealed class DeviceInCondition
     public Derivation Explain() => State == DeviceState.WrongCurrent
         ? throw new InvalidOperationException(
             $"Nothing was worked out for {Device}: its supply gives the wrong kind of current, or its leads are reversed.")
-        : Circuit.Explain(_rail, _group.Loads);
+        : _ac is null ? Circuit.Explain(_rail, _group.Loads) : new Derivation($"{Device} in {Condition}", _ac.Steps(), _ac.ToString());
 
     /// <summary>Device, condition and what becomes of it, in the invariant culture; never throws.</summary>
     public override string ToString() => State == DeviceState.Up
         ? FormattableString.Invariant(
-            $"{Device} in {Condition}: {_volts:0.###} V, {Load.AmperesAt(_volts):0.###} A{(WouldStart ? "" : ", but would not start")}")
+            $"{Device} in {Condition}: {_volts:0.###} V, {AmperesDrawn:0.###} A{(WouldStart ? "" : ", but would not start")}")
         : $"{Device} in {Condition}: {State}";
+
+    /// <summary>The same device on alternating current: what it gets there decides whether it stays up and starts.</summary>
+    internal DeviceInCondition OnAlternating(AcInCondition ac)
+    {
+        if (State == DeviceState.WrongCurrent) return this;
+        Starting? starting = Fed.Starting;
+        double unloaded = ac.TurningOn(UnloadedVolts);
+        StartVerdict start = starting is null ? StartVerdict.Unknown
+            : StartKernel.Judge(unloaded, ac.HasSteadyState ? ac.SettledVolts : 0, starting, climbs: true);
+        DeviceState state = ac.HasSteadyState && !ac.DropOut.IsViolated ? DeviceState.Up
+            : starting is null ? DeviceState.NoOperatingPoint
+            : unloaded >= starting.TurnOnVolts ? DeviceState.Restarting : DeviceState.NeverUp;
+        return new DeviceInCondition(this, _rail, state, start, ac.EquivalentVolts, ac.HasSteadyState ? ac.SettledVolts : 0) { _ac = ac };
+    }
 
     /// <summary>The same device with another answer to whether it starts.</summary>
     internal DeviceInCondition Starting(StartVerdict start) => new(this, _rail, State, start, _volts, SolvedVolts);
@@ -194,6 +226,10 @@ public sealed class DeviceInCondition
 
     /// <summary>The voltage of the box that feeds it. [V]</summary>
     internal double SupplyVolts => _rail.Of(Fed.Box);
+
+    // What is behind its terminals, or the capacitance that decides whether it stays up, is not stated.
+    private bool IsAcUnknown =>
+        Fed.Box.Supply.Output is AcOutput && (Device.Model.AcStage is null || _ac?.DropOut.NotStated is not null);
 
     private FeedCircuit Circuit => _group.Circuit;
 

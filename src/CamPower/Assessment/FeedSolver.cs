@@ -42,6 +42,7 @@ internal static class FeedSolver
             DeviceState state = devices[i].Accepted is null ? DeviceState.WrongCurrent : sequence?.States[i] ?? DeviceState.Up;
             BoxRail box = rails[devices[i].Box][condition];
             var alone = new DeviceInCondition(group, i, box, state, verdicts[i], sequence?.Volts[i] ?? solved[i], unloaded[i]);
+            if (group.BankOf(devices[i].Box)?.Reading(devices[i]) is AcInCondition ac) alone = alone.OnAlternating(ac);
             results[i][condition] = box.With(alone, devices[i]);
         }
     }

@@ -1,3 +1,5 @@
+using System.Collections.Generic;
+using System.Linq;
 using CamPower.Sites;
 
 namespace CamPower.Assessment;
@@ -6,6 +8,7 @@ namespace CamPower.Assessment;
 internal sealed class GroupInCondition
 {
     private readonly OutputCurrents _currents, _atRest, _ofAll;
+    private readonly List<AlternatingBank> _banks = [];
 
     internal GroupInCondition(FeedGroup group, Condition condition, AirOfBoxes air, RailVolts lowest, RailVolts highest)
     {
@@ -40,16 +43,27 @@ internal sealed class GroupInCondition
     internal double[] Solved { get; }
 
     /// <summary>Whether the currents are what the loads ask for, because there is no operating point.</summary>
-    internal bool AreDemandOnly => _currents.AreDemandOnly;
+    internal bool AreDemandOnly => _banks.Count == 0 ? _currents.AreDemandOnly : _banks.Exists(b => b.IsDemandOnly);
 
     /// <summary>For each output its current with as many motors moving as may. [A]</summary>
-    internal double[] Amperes => _currents.Amperes;
+    internal double[] Amperes => Alternating(_currents.Amperes);
 
     /// <summary>With every motor at rest. [A]</summary>
-    internal double[] AmperesAtRest => _atRest.Amperes;
+    internal double[] AmperesAtRest => Alternating(_atRest.Amperes);
 
     /// <summary>With every motor moving that may: more than an output carries where they take turns. [A]</summary>
-    internal double[] AmperesOfAll => _ofAll.Amperes;
+    internal double[] AmperesOfAll => Alternating(_ofAll.Amperes);
+
+    /// <summary>The transformer of a box, where what it feeds was solved as alternating current; otherwise null.</summary>
+    internal AlternatingBank? BankOf(DistributionBox box) => _banks.Find(b => ReferenceEquals(b.Box, box));
+
+    /// <summary>Takes what the transformer of a box feeds: the currents of its outputs are those.</summary>
+    internal void Take(AlternatingBank bank) => _banks.Add(bank);
+
+    // On alternating current every motor moves that may.
+    private double[] Alternating(double[] amperes) => _banks.Count == 0
+        ? amperes
+        : [.. amperes.Select((a, f) => BankOf(Group.Feeds[f].Box)?.AmperesOf(Group.Feeds[f]) ?? a)];
 
     private OutputCurrents With(int motorsOfAnOutput, RailVolts highest)
     {

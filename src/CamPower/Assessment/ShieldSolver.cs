@@ -11,7 +11,10 @@ internal static class ShieldSolver
     /// <summary>Every shield of the group, with the current of the devices that are up.</summary>
     /// <remarks>
     /// The returns are a linear network, so what each box adds to a shield is found apart, from the currents that its
-    /// devices really draw. A DC box adds its ripple's share of that, an AC box all of it; nothing says how the mains
+    /// devices really draw. A DC box adds its ripple's share of that, an AC box all of it but the direct part that half-wave inputs draw.
+    /// Full-wave
+    /// inputs are taken to divide as any return current does, which is the careful side: their diodes only keep small shares back.
+    /// nothing says how the mains
     /// voltages of two boxes lie to each other, so these are added without regard to sign.
     /// </remarks>
     internal static ShieldInCondition[] ShieldsIn(Condition condition, MeshedCircuit circuit, DeviceInCondition[] devices)
@@ -27,17 +30,28 @@ internal static class ShieldSolver
             bool isDc = dcOutput is not null;
             double swing = isDc ? dcOutput!.Ripple?.DecimalFractions ?? 0 : 1;
             declared &= !isDc || dcOutput!.Ripple is not null;
-            double[]? shares = circuit.ShieldAmperes(
-                devices.Select((d, i) => ReferenceEquals(circuit.Group.Devices[i].Box, box) ? d.AmperesDrawn : 0));
-            if (shares is null) return Unknown(links, condition);
-            for (int i = 0; i < shares.Length; i++)
+            double[]? direct = Shares(box, d => isDc ? d.AmperesDrawn : d.MeanAmperes),
+                alternating = isDc ? direct : Shares(box, d => d.AlternatingAmperes);
+            if (direct is null || alternating is null) return Unknown(links, condition);
+            for (int i = 0; i < direct.Length; i++)
             {
-                if (isDc) dc[i] += shares[i];
-                mains[i] += Math.Abs(shares[i]) * swing;
+                dc[i] += direct[i];
+                mains[i] += Math.Abs(alternating[i]) * swing;
             }
         }
 
         return [.. links.Select((link, i) => new ShieldInCondition(link, condition, dc[i], declared ? mains[i] : null))];
+
+        double[]? Shares(DistributionBox box, Func<DeviceInCondition, double> amperesOf)
+        {
+            double[] amperes = [.. devices.Select((d, i) => ReferenceEquals(circuit.Group.Devices[i].Box, box) ? amperesOf(d) : 0)];
+
+            // A load cannot draw backward: the current of a half-wave input that takes the negative halves is turned after it is shared.
+            double[]? forward = circuit.ShieldAmperes(amperes.Select(a => Math.Max(a, 0)));
+            if (forward is null || amperes.All(a => a >= 0)) return forward;
+            double[]? backward = circuit.ShieldAmperes(amperes.Select(a => Math.Max(-a, 0)));
+            return backward is null ? null : [.. forward.Select((f, i) => f - backward[i])];
+        }
     }
 
     private static ShieldInCondition[] Unknown(IReadOnlyList<VideoLink> links, Condition condition) =>

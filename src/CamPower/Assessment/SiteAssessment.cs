@@ -5,8 +5,9 @@ namespace CamPower;
 /// <summary>A site solved in every condition.</summary>
 /// <remarks>
 /// Immutable. Devices are fed from the lowest voltage of their supply, which is where they go dark; currents are
-/// the larger of those at the lowest and at the highest voltage. Alternating supplies are solved with RMS
-/// magnitudes at unity power factor.
+/// the larger of those at the lowest and at the highest voltage. A transformer whose plate or whose devices' input stages are stated is
+/// solved as alternating current, all its devices together: <see cref="DeviceInCondition.Ac"/>; another one with RMS magnitudes at unity
+/// power factor.
 /// </remarks>
 public sealed class SiteAssessment
 {

@@ -126,6 +126,11 @@ internal sealed class SiteSolver
         foreach (GroupInCondition[] group in _solved)
         {
             foreach (DistributionBox box in group[0].Group.Boxes) _groupsOf[box].Add(group);
+        }
+
+        foreach (DistributionBox box in _boxes) SolveAlternating(box);
+        foreach (GroupInCondition[] group in _solved)
+        {
             foreach (SolvedOutput output in SolvedOutput.AllOf(group)) outputs[output.Box].Add(output);
         }
 
@@ -135,6 +140,19 @@ internal sealed class SiteSolver
         {
             EnclosureBalance?[] balances = Balances(_site, [.. together.Select(i => _loads[i])]);
             foreach (int box in together) _balances[box] = balances;
+        }
+    }
+
+    // The outputs of a transformer meet in its winding, whatever else they have in common.
+    private void SolveAlternating(DistributionBox box)
+    {
+        if (box.Supply.Output is not AcOutput) return;
+        List<GroupInCondition[]> fed = _groupsOf[box];
+        for (int c = 0; c < _air.Length; c++)
+        {
+            _cancellationToken.ThrowIfCancellationRequested();
+            List<GroupInCondition> groups = fed.ConvertAll(g => g[c]);
+            if (AlternatingBank.Of(box, groups) is AlternatingBank bank) groups.ForEach(g => g.Take(bank));
         }
     }
 

@@ -23,6 +23,9 @@ internal sealed class SolvedOutput(GroupInCondition[] inConditions, int place)
     /// <summary>The current in a condition with everything on. [A]</summary>
     internal double AmperesIn(int condition) => inConditions[condition].Amperes[place];
 
+    /// <summary>The transformer of its box in a condition, where that was solved as alternating current; otherwise null.</summary>
+    internal AlternatingBank? BankIn(int condition) => inConditions[condition].BankOf(Box);
+
     /// <summary>The current in a condition with every motor at rest. [A]</summary>
     internal double AmperesAtRestIn(int condition) => inConditions[condition].AmperesAtRest[place];
 

@@ -89,7 +89,7 @@ public static partial class Rules
             let lowest = LowestUp(device)
             where lowest?.LowestVoltage(Ratio.Zero).IsViolated == true
             select rule.Find(Subject.Of(device.Device),
-                $"It gets {Digits.Of(lowest.UpVolts, lowest.Accepted!.LowestVolts)} V in \"{lowest.Condition}\"; " +
+                $"{Gets(lowest, lowest.Accepted!.LowestVolts)} V in \"{lowest.Condition}\"; " +
                 $"it needs at least {Digits.Of(lowest.Accepted.LowestVolts, lowest.UpVolts, "0.##")} V.{OfWrongSupply(device)}",
                 lowest.Voltage, lowest.Accepted.Lowest, lowest.Condition, remedy: RemedyOfWrongSupply(device)));
 
@@ -118,7 +118,7 @@ public static partial class Rules
         if (!judged.IsThin && !judged.IsViolated) return null;
         double minimum = ((ElectricPotential)judged.PolicyLimit!).Volts;
         return rule.Find(Subject.Of(device.Device),
-            $"It gets {Digits.Of(lowest.UpVolts, minimum)} V in \"{lowest.Condition}\"; " +
+            $"{Gets(lowest, minimum)} V in \"{lowest.Condition}\"; " +
             $"policy minimum {Digits.Of(minimum, lowest.UpVolts)} V: " +
             Invariant($"{lowest.Accepted!.LowestVolts:0.##} V + {percent:0.##} %."),
             judged.Value, judged.PolicyLimit, lowest.Condition);
@@ -192,6 +192,10 @@ public static partial class Rules
 
     private static string? RemedyOfWrongSupply(DeviceAssessment device) =>
         IsOnWrongSupply(device) ? "Connect the device to a supply of its rated voltage." : null;
+
+    // A rectifier charges to the crest: the sine of that crest counts against the range.
+    private static string Gets(DeviceInCondition device, double limit) =>
+        $"{(device.Ac?.Stage?.IsRectifier == true ? "Its crest is that of" : "It gets")} {Digits.Of(device.UpVolts, limit)}";
 
     // The condition with the lowest voltage among those in which the device is up, or null.
     private static DeviceInCondition? LowestUp(DeviceAssessment device)

@@ -146,14 +146,31 @@ public static partial class Rules
             "runs", "has nominal resistances in one part and values of a table in another",
             "have nominal resistances in one part and values of a table in another"));
 
-    /// <summary>An AC supply is calculated less exactly than a DC supply.</summary>
-    public static Rule AcSolvedWithRms { get; } = new SimpleRule("ac-solved-with-rms", Severity.Note,
-        "An AC supply is calculated with RMS values at unity power factor. Rectifier inputs get less voltage than calculated.",
-        "If the input of a camera is a rectifier, keep twice the calculated drop in hand. The crest drops about twice as much.",
-        Sources.CommonPractice, (rule, evidence) => FindAlike(rule, evidence.Assessment.Site,
-            evidence.Assessment.Boxes.Where(FeedsAcDevices).Select(b => Subject.Of(b.Box)), "boxes",
-            "feeds AC devices, calculated as resistors; devices with a rectifier input get less voltage",
-            "feed AC devices, calculated as resistors; devices with a rectifier input get less voltage"));
+    /// <summary>It is not stated what is behind the terminals of a device on AC.</summary>
+    public static Rule AcInputNotStated { get; } = new SimpleRule("ac-input-not-stated", Severity.Note,
+        "What a device takes on AC is not stated. It is calculated as a resistor; " +
+        "a rectifier input takes more current and gets less voltage.",
+        "State the AC input of the device: resistor, power factor, or full-wave or half-wave rectifier with its capacitance. " +
+        "Ask the maker.",
+        Sources.RectifierDesign, isAboutWhatIsNotStated: true, check: (rule, evidence) => FindAlike(rule, evidence.Assessment.Site,
+            evidence.Assessment.Devices.Where(IsAcUnstated).Select(d => Subject.Of(d.Device)), "devices",
+            "has an AC input that is not stated; as a rectifier it takes more current and gets less voltage",
+            "have an AC input that is not stated; as rectifiers they take more current and get less voltage"));
+
+    /// <summary>Inputs of different kinds on one transformer have their negatives joined by video shields.</summary>
+    public static Rule RectifiersShareACommon { get; } = new SimpleRule("rectifiers-share-a-common", Severity.Danger,
+        "A transformer feeds inputs whose negatives are at different ends of its winding, and video shields join them. " +
+        "A diode shorts the winding through wires and shields: they overheat, and may burn before a fuse opens.",
+        "Do not energize. Give each kind of input its own transformer, or isolate the video of all but one of them.",
+        Sources.RectifierDesign, (rule, evidence) =>
+            from box in evidence.Assessment.Boxes
+            where box.ThroughJoinedCommons.IsViolated
+            let current = (ElectricCurrent)box.ThroughJoinedCommons.Value!
+            let rated = box.Box.Supply.Output.RatedAmperes
+            select rule.Find(Subject.Of(box.Box),
+                Invariant($"Shields join the negatives of {box.Commons.First} and {box.Commons.Second}. ") +
+                Invariant($"At least {current.Amperes:0.0} A RMS flows; the winding is rated for {rated:0.00} A."),
+                current, ElectricCurrent.Zero));
 
     /// <summary>A video shield has more voltage at mains frequency than a policy allows: a bar rolls through the picture.</summary>
     /// <remarks>Where the ripple of a supply is not stated, the hum is unknown: see <see cref="GroundLoopHumUnknown"/>.</remarks>
@@ -214,8 +231,8 @@ public static partial class Rules
     private static bool IsCopperClad(SiteRun run) =>
         run.Run.Segments.Any(s => s.Cable.Outgoing.Material.IsCopperCladAluminum || s.Cable.Return.Material.IsCopperCladAluminum);
 
-    private static bool FeedsAcDevices(BoxAssessment box) =>
-        box.Box.Supply.Output is AcOutput && box.Outputs.Any(o => o.Devices.Any(d => d.Model.AcInput is not null));
+    private static bool IsAcUnstated(DeviceAssessment device) => device.Box.Supply.Output is AcOutput
+        && device.Device.Model.AcInput is not null && device.Device.Model.AcStage is null;
 
     // DC boxes whose ripple is not stated, in the order of their outputs.
     private static IEnumerable<DistributionBox> WithoutRipple(FeedGroup group) =>

@@ -16,7 +16,8 @@ public static partial class Rules
     /// <summary>All rules with their default limits: causes before their consequences.</summary>
     internal static IReadOnlyList<Rule> Standard() =>
     [
-        AcIntoDcDevice, ReversedPolarity, DcIntoAcDevice, VoltageAboveExtraLow(), OutputsTiedTogether, MixedVoltagesInOneCabinet,
+        AcIntoDcDevice, ReversedPolarity, DcIntoAcDevice, VoltageAboveExtraLow(), OutputsTiedTogether, RectifiersShareACommon,
+        MixedVoltagesInOneCabinet,
         SupplyVoltageTooHigh, NoOperatingPoint, UnloadedVoltageBelowTurnOn, SettlesBelowDropOut, TurnOnBelowUnstableVoltage,
         Undervoltage, OvervoltageAtLightLoad, PowerLimitExceeded,
         ProtectionMissing, ProtectionVoltageRatingExceeded, BreakingCapacityExceeded, LetThroughAboveConductorWithstand,
@@ -31,7 +32,7 @@ public static partial class Rules
         ShortCollapsesSupplyVoltage(), InrushBelowDropOut, FuseAboveContinuousPolicy(), VoltageAboveAccessible,
         ThinHeatMargin, ThinVoltageMargin(), OvervoltageAtNoLoad, GroundLoopHum(), MoreCamerasThanOutputs,
         RecorderOnCameraOutput, PreTerminatedCableExtended,
-        CopperCladAluminum, SunOnBoxWithoutEnclosure, AcSolvedWithRms, MixedResistanceBases, ReceptacleLoadUnknown,
+        CopperCladAluminum, SunOnBoxWithoutEnclosure, AcInputNotStated, MixedResistanceBases, ReceptacleLoadUnknown,
         GroundLoopHumUnknown, ValueOutsideValidatedRange,
     ];
 }

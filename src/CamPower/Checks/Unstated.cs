@@ -24,7 +24,7 @@ internal readonly record struct Unstated(string What, string Where, string Decid
         IEnumerable<Unstated> found = OfFaults(evidence).Concat(OfProtection(evidence)).Concat(OfStarts(evidence.Assessment))
             .Concat(OfInrush(evidence.Assessment)).Concat(OfBackup(evidence)).Concat(OfHeat(evidence.Assessment))
             .Concat(OfReceptacles(evidence)).Concat(OfBreakers(evidence)).Concat(OfUninterruptible(evidence))
-            .Concat(OfShields(evidence.Assessment));
+            .Concat(OfShields(evidence.Assessment)).Concat(OfAlternating(evidence.Assessment));
         return [.. found.Distinct()];
     }
 
@@ -158,6 +158,30 @@ internal readonly record struct Unstated(string What, string Where, string Decid
         from device in assessment.Devices
         where string.Equals(device.Device.Name, shield.Link.Device, StringComparison.Ordinal)
         select new Unstated("ripple of the supply", device.Box.Name, "ground-loop hum", HasRuleOfItsOwn: true);
+
+    private static IEnumerable<Unstated> OfAlternating(SiteAssessment assessment)
+    {
+        foreach (DeviceAssessment device in assessment.Devices.Where(
+            d => d.Box.Supply.Output is AcOutput && d.Device.Model.AcInput is not null))
+        {
+            string model = device.Device.Model.Name;
+            if (device.Device.Model.AcStage is null)
+            {
+                yield return new Unstated("AC input of the device", model, "what the device takes on AC", HasRuleOfItsOwn: true);
+            }
+
+            if (FirstOf(device.InConditions, c => c.Ac?.DropOut.NotStated) is string missing)
+            {
+                yield return new Unstated(missing, model, "whether the device stays up on AC");
+            }
+        }
+
+        foreach (BoxAssessment box in assessment.Boxes)
+        {
+            if (box.ThroughJoinedCommons.NotStated is not string missing) continue;
+            yield return new Unstated(missing, box.Box.Name, "whether the joined shields short the transformer");
+        }
+    }
 
     private static string? FirstOf<T>(IReadOnlyList<T> cases, Func<T, string?> notStated)
     {

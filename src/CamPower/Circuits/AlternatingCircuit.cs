@@ -4,9 +4,12 @@ namespace CamPower.Circuits;
 
 /// <summary>What one transformer feeds, through a period of the mains. SI doubles.</summary>
 /// <remarks>
-/// A sine behind resistances, given as what an ampere of one device lowers the voltage of another; capacitors behind diodes, and inductances
-/// beside resistances for what lags. Stepped through the period by the trapezoidal rule, again and again until a period ends where it began.
-/// Constant power of what is linear follows the RMS voltage of the period before. The inductance of cables and of the transformer is left out:
+/// A sine behind resistances, given as what an ampere of one device lowers the voltage of another; capacitors behind diodes, and
+/// inductances
+/// beside resistances for what lags. Stepped through the period by the trapezoidal rule, again and again until a period ends where it
+/// began.
+/// Constant power of what is linear follows the RMS voltage of the period before. The inductance of cables and of the transformer is left
+/// out:
 /// below a hundredth of the resistance in the first, and it only widens the charging current in the second.
 /// </remarks>
 internal sealed class AlternatingCircuit
@@ -45,8 +48,8 @@ internal sealed class AlternatingCircuit
     /// <param name="elements">What is across the terminals of the devices, those of one device after each other.</param>
     /// <param name="diode">The diode of the rectifiers.</param>
     /// <param name="steps">Steps in a period.</param>
-    internal AlternatingCircuit(double emfVolts, double hertz, double[,] ohms, int[] outputs, AlternatingElement[] elements, RectifierDiode diode,
-        int steps = UsualSteps)
+    internal AlternatingCircuit(double emfVolts, double hertz, double[,] ohms, int[] outputs, AlternatingElement[] elements,
+        RectifierDiode diode, int steps = UsualSteps)
     {
         int n = elements.Length;
         _crest = emfVolts * Math.Sqrt(2);
@@ -66,6 +69,9 @@ internal sealed class AlternatingCircuit
         _matrix = new double[n, n];
         _active = new int[n];
     }
+
+    /// <summary>The device whose capacitor did not hold its load, or -1.</summary>
+    internal int Lost { get; private set; } = -1;
 
     /// <summary>The periodic steady state, or null where a capacitor cannot hold its load, or nothing settles.</summary>
     internal AlternatingSolution? Solve()
@@ -97,7 +103,9 @@ internal sealed class AlternatingCircuit
             for (int e = 0; e < n; e++)
             {
                 (changeBefore[e], change[e]) = (change[e], _held[e] - start[e]);
-                double scale = _elements[e].Diodes > 0 ? _crest : Math.Max(LeastAmperes, _crest * (_siemens[e] + (_perSecond[e] / (2 * Math.PI * _hertz))));
+                double scale = _elements[e].Diodes > 0
+                    ? _crest
+                    : Math.Max(LeastAmperes, _crest * (_siemens[e] + (_perSecond[e] / (2 * Math.PI * _hertz))));
                 most = Math.Max(most, Math.Max(Math.Abs(change[e]) / scale, Adapt(e, states[_elements[e].Device].RmsVolts)));
             }
 
@@ -168,7 +176,12 @@ internal sealed class AlternatingCircuit
                 continue;
             }
 
-            if (_held[e] < Collapsed * _crest) return false;
+            if (_held[e] < Collapsed * _crest)
+            {
+                Lost = element.Device;
+                return false;
+            }
+
             double taken = element.AmperesAt(_held[e]);
             _slope[e] = half / (element.Farads * (1 + (half * element.SlopeAt(_held[e]) / element.Farads)));
             _offset[e] = _held[e] + (_slope[e] * (Math.Abs(_before[e]) - (2 * taken)));

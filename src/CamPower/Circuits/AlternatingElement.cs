@@ -2,7 +2,8 @@ using System;
 
 namespace CamPower.Circuits;
 
-/// <summary>One thing across the terminals of a device on alternating current: a rectifier with its capacitor, or something linear that takes
+/// <summary>One thing across the terminals of a device on alternating current: a rectifier with its capacitor, or something linear that
+/// takes
 /// current in phase and lagging. SI doubles.</summary>
 internal sealed class AlternatingElement
 {
@@ -37,7 +38,8 @@ internal sealed class AlternatingElement
     internal static AlternatingElement Linear(int device, Load load, double powerFactor = 1) =>
         new(device, load) { Lag = Math.Sqrt(1 - (powerFactor * powerFactor)) / powerFactor };
 
-    /// <summary>The current in phase that it takes at a voltage, RMS; that behind the rectifier at the voltage of its capacitor. [A]</summary>
+    /// <summary>The current in phase that it takes at a voltage, RMS; that behind the rectifier at the voltage of its capacitor.
+    /// [A]</summary>
     internal double AmperesAt(double volts) => _load.AmperesAt(volts);
 
     /// <summary>dI/dV there. [S]</summary>

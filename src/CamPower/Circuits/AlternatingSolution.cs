@@ -1,7 +1,8 @@
 namespace CamPower.Circuits;
 
 /// <summary>The periodic steady state of all that one transformer feeds. SI doubles.</summary>
-internal sealed class AlternatingSolution(AlternatingState[] devices, double[] outputAmperes, double amperes, double peakAmperes, double meanAmperes)
+internal sealed class AlternatingSolution(
+    AlternatingState[] devices, double[] outputAmperes, double amperes, double peakAmperes, double meanAmperes)
 {
     /// <summary>What each device has and takes.</summary>
     internal AlternatingState[] Devices { get; } = devices;

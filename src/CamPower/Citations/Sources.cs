@@ -683,6 +683,16 @@ public static class Sources
         "Data sheets of 1 A silicon rectifiers", CitationKind.FromMemory, null,
             "0.93 V at 1 A, 0.7 V at 50 mA: exponential with an emission coefficient of 1.9 and 30 mΩ");
 
+    /// <summary>The resistance of a transformer's windings from its regulation.</summary>
+    public static Citation Regulation { get; } = new(
+        "Transformer handbooks", CitationKind.FromMemory, null,
+            "regulation = (open − rated voltage) / rated voltage; 5 to 15 % at 20 to 100 VA, most of it resistance");
+
+    /// <summary>Rectifiers with a capacitor: conduction angle, form factor and ripple.</summary>
+    public static Citation RectifierDesign { get; } = new(
+        "Schade, Analysis of Rectifier Operation, Proceedings of the IRE 31", CitationKind.FromMemory, "1943",
+            "charging through a resistance: tan θ − θ = π Rs/RL of a half-wave, half of that of a full-wave one");
+
     /// <summary>Diameters of round copper wire.</summary>
     public static Citation WireDiameter { get; } = new(
         "ASTM B258, standard nominal diameters of AWG round wire; ASTM B3, soft or annealed copper wire", CitationKind.FromMemory, null,

@@ -25,11 +25,14 @@ public sealed class Device
     /// <param name="inrush">What its input draws in the first moments when power comes; null where it is not stated.</param>
     /// <param name="switchedInrush">What it draws in the first moments when its illuminators or motors are switched on while it runs; null
     /// where it is not stated.</param>
+    /// <param name="acStage">What is behind its terminals on AC; null where it is not stated, which leaves its current there
+    /// unknown.</param>
     /// <exception cref="ArgumentNullException"><paramref name="name"/> or <paramref name="draw"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty, or neither input is given.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="kind"/> is not a defined value.</exception>
     public Device(string name, DeviceKind kind, Draw draw, VoltageRange? dcInput = null, VoltageRange? acInput = null,
-        Starting? starting = null, Connector? connector = null, Inrush? inrush = null, Inrush? switchedInrush = null)
+        Starting? starting = null, Connector? connector = null, Inrush? inrush = null, Inrush? switchedInrush = null,
+        AcStage? acStage = null)
     {
         Name = Require.Name(name, nameof(name));
         Kind = Require.Known(kind, nameof(kind));
@@ -50,6 +53,7 @@ public sealed class Device
         Connector = connector;
         Inrush = inrush;
         SwitchedInrush = switchedInrush;
+        AcStage = acStage;
     }
 
     /// <summary>Name.</summary>
@@ -79,6 +83,9 @@ public sealed class Device
     /// <summary>What it draws above its running current in the first moments when its illuminators or motors are switched on while it runs,
     /// or null where it is not stated.</summary>
     public Inrush? SwitchedInrush { get; }
+
+    /// <summary>What is behind its terminals on AC, or null where it is not stated.</summary>
+    public AcStage? AcStage { get; }
 
     /// <summary>The range for a kind of current, or null where the device does not accept it.</summary>
     /// <param name="current">Direct or alternating.</param>

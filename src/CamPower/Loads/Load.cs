@@ -129,6 +129,8 @@ public sealed class Load
 
     internal Load WithPowerScaled(double scale) => new(Power.FromWatts(Watts * scale), CurrentComponent, ResistanceComponent, IsLargerOf);
 
+    internal Load WithoutResistance() => new(PowerComponent, CurrentComponent, null, IsLargerOf);
+
     internal double AmperesAt(double volts) => IsLargerOf
         ? Math.Max(Watts / volts, Amperes)
         : (Watts / volts) + Amperes + (Siemens * volts);

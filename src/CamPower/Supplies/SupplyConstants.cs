@@ -71,6 +71,9 @@ internal static class SupplyConstants
     internal static CitedValue ReceptacleShare { get; } =
         new("Load plugged into a receptacle over its rating, at most", 80, "%", Sources.NecReceptacle);
 
+    /// <summary>The lower of the usual mains frequencies: capacitors discharge for longer. [Hz]</summary>
+    internal static CitedValue LowerMainsFrequency { get; } = new("Lower of the usual mains frequencies", 50, "Hz", Sources.CommonPractice);
+
     /// <summary>Lower edge of the instantaneous band of a breaker of type B, over its rated current. [1]</summary>
     internal static CitedValue TypeBFrom { get; } =
         new("Lower edge of the instantaneous band of a type B breaker over its rated current", 3, "1", Sources.BreakerBands);

@@ -43,6 +43,8 @@ internal sealed record Drop
 
     internal (double Lowest, double Highest)? AcceptsAc { get; init; }
 
+    internal AcStage? AcStage { get; init; } = AcStage.Resistive;
+
     internal (double TurnOn, double DropOut)? Starts { get; init; } = (9.5, 8.5);
 
     internal bool? SoftStart { get; init; } = true;
@@ -79,7 +81,7 @@ internal sealed record Drop
 
     internal SiteDevice ToDevice() =>
         new(Name, new Device($"model of {Name}", Kind, new ComponentDraw(Base, Infrared, Motor, Heater, StartUp),
-        Range(Accepts), Range(AcceptsAc), Starting(), Plug, Inrush, SwitchedInrush), Place, LeadsReversed);
+        Range(Accepts), Range(AcceptsAc), Starting(), Plug, Inrush, SwitchedInrush, AcStage), Place, LeadsReversed);
 
     private Starting? Starting() => Starts is { } starts
         ? new Starting(ElectricPotential.FromVolts(starts.TurnOn), ElectricPotential.FromVolts(starts.DropOut), SoftStart,

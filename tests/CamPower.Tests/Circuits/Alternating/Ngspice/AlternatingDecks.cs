@@ -115,6 +115,24 @@ internal static class AlternatingDecks
         void Line(FormattableString line) => text.Append(line.ToString(CultureInfo.InvariantCulture)).Append('\n');
     }
 
+    /// <summary>A bridge and a half-wave input whose negatives two shields join; what flows in the shields is measured.</summary>
+    internal static string Joined(JoinedCase of)
+    {
+        double crest = of.EmfVolts * Math.Sqrt(2), period = 1 / 60.0;
+        FormattableString[] lines =
+        [
+            $"* {of.Name}: a bridge and a half-wave input with joined negatives", $"V0 emf 0 SIN(0 {crest} 60)", $"VW emf wind 0", $"RW wind line {of.WindingOhms}",
+            $"RP0 line p0 {of.LoopOhms / 2}", $"RM0 m0 0 {of.LoopOhms / 2}", $"RP1 line p1 {of.LoopOhms / 2}", $"RM1 m1 0 {of.LoopOhms / 2}",
+            $"D1 p0 h0 silicon", $"D2 m0 h0 silicon", $"D3 l0 p0 silicon", $"D4 l0 m0 silicon", $"C0 h0 l0 470u IC={0.9 * crest:G6}",
+            $"EC0 c0 0 h0 l0 1", $"BP0 h0 l0 I=4*v(c0)/(v(c0)^2+1e-3)", $"D5 p1 h1 silicon", $"C1 h1 m1 1000u IC={0.9 * crest:G6}",
+            $"EC1 c1 0 h1 m1 1", $"BP1 h1 m1 I=4*v(c1)/(v(c1)^2+1e-3)", $"RF h0 0 1e6", $"RG h1 0 1e6", $"VR m1 s 0", $"RS s l0 {2 * of.ShieldOhms}",
+            $".model silicon D(IS={AlternatingConstants.DiodeSaturation.Value} N={AlternatingConstants.DiodeEmission.Value} RS={AlternatingConstants.DiodeResistance.Value})",
+            $".options method=gear reltol=1e-4 abstol=1e-9 vntol=1e-6 gmin=1e-12", $".control",
+            $"tran {period / 1000:G6} {30 * period:G9} {29 * period:G9} {period / 1500:G6} uic", $"meas tran ring RMS i(VR)", $"meas tran winding RMS i(VW)", $"quit", $".endc", $".end",
+        ];
+        return string.Concat(lines.Select(line => line.ToString(CultureInfo.InvariantCulture) + "\n"));
+    }
+
     private static IEnumerable<(string Name, string What)> Measures(AlternatingCase of)
     {
         yield return ("rmsw", "RMS i(VW)");
