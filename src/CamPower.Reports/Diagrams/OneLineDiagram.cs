@@ -51,10 +51,25 @@ internal sealed class OneLineDiagram
         _pen.Supply(Supply, y, _box.Box.Supply.Output.Kind);
         if (_box.Outputs.Count > 0) _pen.Line(Supply + 15, y, Bus, y);
         string load = Invariant($"{worst.TotalCurrent.Amperes:0.00} A of {worst.DeratedRating.Amperes:0.00} A");
-        _pen.Text(Margin, y + 30, _box.Box.Supply.Name, SupplyRoom);
-        _pen.Text(Margin, y + 44, load, SupplyRoom);
-        double marks = _pen.Marks(Margin, y + 56, MarksOf(SubjectKind.Box, _box.Box.Name), SupplyRoom);
-        return 56 + marks;
+        double below = 30 + BatteryAt(y);
+        foreach (string text in new[] { _box.Box.Supply.Name, load, _box.Box.Battery?.Name, FuseOfBattery }.OfType<string>())
+        {
+            _pen.Text(Margin, y + below, text, SupplyRoom);
+            below += 14;
+        }
+
+        return below - 2 + _pen.Marks(Margin, y + below - 2, MarksOf(SubjectKind.Box, _box.Box.Name), SupplyRoom);
+    }
+
+    private string? FuseOfBattery => _box.Box.Battery is null ? null
+        : _box.Box.BatteryProtection is ProtectiveDevice fuse ? $"its fuse: {fuse}" : "its fuse: not stated";
+
+    // On the line between the supply and the outputs; gives the height that it takes.
+    private double BatteryAt(double y)
+    {
+        if (_box.Box.Battery is not Battery battery) return 0;
+        _words.Add($"Battery: {battery.Name}, {FuseOfBattery}.");
+        return _pen.Battery((Supply + Bus) / 2, y, _box.Box.BatteryProtection);
     }
 
     private void Output(OutputAssessment output)

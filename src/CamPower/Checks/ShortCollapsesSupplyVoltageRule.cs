@@ -41,8 +41,9 @@ internal sealed class ShortCollapsesSupplyVoltageRule : Rule
     {
         bool isUnknown = fault.Verdict == OperatingVerdict.None;
         if (isUnknown || ReferenceEquals(output.Output.Protection, ProtectiveDevice.None)) return Severity.Caution;
-        bool endsSoon = fault.Verdict == OperatingVerdict.Operates
-            && !(fault.Opening.Latest is Duration latest && latest.Seconds > CheckConstants.LongestDark.Value);
+        OpeningTimes opening = fault.OpeningInTime;
+        bool endsSoon = opening.Verdict == OperatingVerdict.Operates
+            && !(opening.Latest is Duration latest && latest.Seconds > CheckConstants.LongestDark.Value);
         return endsSoon ? Severity.Caution : Severity.Failure;
     }
 
@@ -60,11 +61,15 @@ internal sealed class ShortCollapsesSupplyVoltageRule : Rule
 
     private static string Ending(ShortCircuit fault) => fault.Verdict == OperatingVerdict.None
         ? "It is unknown when the short ends."
-        : $"The protective device {fault.Opening}.";
+        : $"The protective device {fault.OpeningInTime}.";
 
     private ShortCircuit? WorstOf(OutputFaults output) => output.Shorts.Where(TakesOthersDown)
         .OrderByDescending(s => SeverityOf(output, s)).ThenByDescending(s => Taken(s.Supply)).FirstOrDefault();
 
-    private bool TakesOthersDown(ShortCircuit fault) => Taken(fault.Supply) > 0
-        && !(fault.Verdict == OperatingVerdict.Operates && fault.Opening.Latest is Duration latest && latest.Seconds <= _seconds);
+    private bool TakesOthersDown(ShortCircuit fault)
+    {
+        if (Taken(fault.Supply) == 0) return false;
+        OpeningTimes opening = fault.OpeningInTime;
+        return !(opening.Verdict == OperatingVerdict.Operates && opening.Latest is Duration latest && latest.Seconds <= _seconds);
+    }
 }

@@ -21,22 +21,27 @@ internal sealed class FaultSetting
 
     private readonly OverloadBehavior _overload;
     private readonly OverloadBehavior[] _ends;
-    private readonly double _sourceOhms, _farads;
+    private readonly double _leastSourceOhms, _mostSourceOhms, _farads;
     private readonly IReadOnlyList<FaultAir> _air;
     private readonly double[][] _factors, _steps;
+    private readonly FaultSetting? _alone;
     private IReadOnlyList<Lazy<RailStudy>>? _rails;
     private int[]? _mostTakenFirst;
 
     /// <param name="output">The supply's output.</param>
     /// <param name="device">The protective device; null where it is not stated.</param>
     /// <param name="air">The temperatures of each condition, each pair once.</param>
-    internal FaultSetting(SupplyOutput output, ProtectiveDevice? device, IReadOnlyList<FaultAir> air)
+    /// <param name="alone">The supply without the battery that is beside it in <paramref name="output"/>, for that may be dead, or its fuse
+    /// open; null where there is none.</param>
+    internal FaultSetting(SupplyOutput output, ProtectiveDevice? device, IReadOnlyList<FaultAir> air, SupplyOutput? alone = null)
     {
+        _alone = alone is null ? null : new FaultSetting(alone, device, air);
         Output = output;
         Device = device ?? ProtectiveDevice.None;
         _overload = output.Overload ?? OverloadBehavior.Unlimited;
         _ends = ReferenceEquals(_overload.Lowest, _overload.Highest) ? [_overload] : [_overload.Lowest, _overload.Highest];
-        _sourceOhms = output.SourceOhms;
+        _leastSourceOhms = output.SourceOhms;
+        _mostSourceOhms = output.GreatestSourceOhms;
         _farads = (output as DcOutput)?.Capacitance?.Farads ?? 0;
         _air = air;
         double[][] factors = [.. air.Select(a => Device.FactorsIn(a.DeviceCelsius))];
@@ -46,7 +51,8 @@ internal sealed class FaultSetting
             | (output.Overload is null ? FaultData.Overload : FaultData.None)
             | (output.SourceResistance is null && output.Overload?.Limit is null ? FaultData.SourceResistance : FaultData.None)
             | (output is DcOutput { Capacitance: null } ? FaultData.OutputCapacitance : FaultData.None)
-            | (Array.Exists(factors, known => known.Length == 0) ? FaultData.DeviceTemperature : FaultData.None);
+            | (Array.Exists(factors, known => known.Length == 0) ? FaultData.DeviceTemperature : FaultData.None)
+            | (_alone?.Missing ?? FaultData.None);
         Judgment voltage = Device.JudgeVoltage(output.HighestVolts, output.Kind == CurrentKind.Dc);
         IsWithinVoltageRating = voltage.Value is null ? null : !voltage.IsViolated;
         MissingForAnyFault = voltage.NotStated is null ? Missing : Missing | FaultData.DcVoltageRating;
@@ -108,14 +114,14 @@ internal sealed class FaultSetting
     private IEnumerable<int> Conditions => Enumerable.Range(0, _air.Count);
 
     /// <summary>The most prospective current of a fault: that of the resistances alone. [A]</summary>
-    internal double MostProspective(FaultLoop loop) => Output.HighestVolts / (_sourceOhms + LeastOhms(loop));
+    internal double MostProspective(FaultLoop loop) => Output.HighestVolts / (_leastSourceOhms + LeastOhms(loop));
 
     /// <summary>The least prospective current of a fault: that of the resistances alone. [A]</summary>
-    internal double LeastProspective(FaultLoop loop) =>
-        Output.LowestVolts / (_sourceOhms + Conditions.Max(c => GreatestOhms(loop.OhmsIn(c), c)));
+    internal double LeastProspective(FaultLoop loop) => Math.Min(_alone?.LeastProspective(loop) ?? double.PositiveInfinity,
+        Output.LowestVolts / (_mostSourceOhms + Conditions.Max(c => GreatestOhms(loop.OhmsIn(c), c))));
 
     /// <summary>The greatest resistance of a loop beside the device, source included. [Ω]</summary>
-    internal double GreatestRest(FaultLoop loop) => _sourceOhms + Conditions.Max(loop.OhmsIn);
+    internal double GreatestRest(FaultLoop loop) => _mostSourceOhms + Conditions.Max(loop.OhmsIn);
 
     /// <summary>Resistance of device and way to a fault where it is least. [Ω]</summary>
     internal double LeastOhms(FaultLoop loop) => Conditions.Min(c => LeastOhms(loop, c));
@@ -125,7 +131,7 @@ internal sealed class FaultSetting
     /// <summary>The most that heats the conductors at a resistance of the loop, never rising with it: as if the supply neither folded back
     /// nor paused. [A]</summary>
     internal double HeatingAt(double loopOhms, int condition) => Math.Min(Device.MostAmperes,
-        Math.Min(Output.LowestVolts / (_sourceOhms + GreatestOhms(loopOhms, condition)), GreatestSustainedAmperes));
+        Math.Min(Output.LowestVolts / (_mostSourceOhms + GreatestOhms(loopOhms, condition)), GreatestSustainedAmperes));
 
     /// <summary>The largest current of the output capacitors' discharge; infinite where no resistance is stated that limits it.
     /// [A]</summary>
@@ -139,7 +145,7 @@ internal sealed class FaultSetting
     internal double PoorShortWatts(FaultLoop loop)
     {
         double volts = Output.HighestVolts,
-            ohms = _sourceOhms + LeastOhms(loop);
+            ohms = _leastSourceOhms + LeastOhms(loop);
         double amperes = Math.Min(volts / (2 * ohms), Math.Min(GreatestSustainedAmperes, Device.MostAmperes));
         return double.IsInfinity(amperes) ? double.PositiveInfinity : amperes * (volts - (amperes * ohms));
     }
@@ -152,7 +158,17 @@ internal sealed class FaultSetting
     {
         var cases = new List<FaultCase>();
         for (int c = 0; c < _air.Count; c++) AddShort(cases, loop, c);
+        if (_alone is not null) cases.AddRange(_alone.ShortCases(loop));
         return cases;
+    }
+
+    /// <summary>When the device opens at a short with the battery in order; null where there is none.</summary>
+    internal OpeningTimes? OpeningOnBattery(FaultLoop loop)
+    {
+        if (_alone is null) return null;
+        var cases = new List<FaultCase>();
+        for (int c = 0; c < _air.Count; c++) AddShort(cases, loop, c);
+        return cases.Skip(1).Aggregate(cases[0].Opening, (opening, each) => opening.Or(each.Opening));
     }
 
     /// <summary>The cases of a short anywhere along a piece of cable, that at its end left out.</summary>
@@ -171,11 +187,12 @@ internal sealed class FaultSetting
             AddBetween(cases, ends, shared: null, surge, c);
         }
 
+        if (_alone is not null) cases.AddRange(_alone.PieceCases(origin, end));
         return cases;
     }
 
     /// <summary>The same without a protective device.</summary>
-    internal FaultSetting Unprotected() => new(Output, ProtectiveDevice.None, _air);
+    internal FaultSetting Unprotected() => new(Output, ProtectiveDevice.None, _air, _alone?.Output);
 
     /// <summary>The cases of a current that a load draws.</summary>
     internal IReadOnlyList<FaultCase> OverloadCases(double amperes)
@@ -190,6 +207,7 @@ internal sealed class FaultSetting
             foreach (LimitedCurrent current in alone) Add(cases, _overload.InOverload(current.PeakAmperes), CurrentSurge.None, c);
         }
 
+        if (_alone is not null) cases.AddRange(_alone.OverloadCases(amperes));
         return cases;
     }
 
@@ -227,9 +245,11 @@ internal sealed class FaultSetting
 
     private double LeastOhms(FaultLoop loop, int c) => Device.LeastOhms + loop.OhmsIn(c);
 
-    private End Most(FaultLoop loop, int c, OverloadBehavior overload) => EndOf(Output.HighestVolts, LeastOhms(loop, c), overload);
+    private End Most(FaultLoop loop, int c, OverloadBehavior overload) =>
+        EndOf(Output.HighestVolts, _leastSourceOhms, LeastOhms(loop, c), overload);
 
-    private End Least(double loopOhms, int c, OverloadBehavior overload) => EndOf(Output.LowestVolts, GreatestOhms(loopOhms, c), overload);
+    private End Least(double loopOhms, int c, OverloadBehavior overload) =>
+        EndOf(Output.LowestVolts, _mostSourceOhms, GreatestOhms(loopOhms, c), overload);
 
     private double GreatestOhms(double loopOhms, int c) =>
         loopOhms + (Device.GreatestOhms * (_air[c].DeviceCelsius is double known ? Device.ResistanceGrowthIn(known) : 1));
@@ -275,14 +295,14 @@ internal sealed class FaultSetting
             : LimitedCurrent.Steady(amperes);
     }
 
-    private End EndOf(double volts, double ohms, OverloadBehavior overload)
+    private End EndOf(double volts, double sourceOhms, double ohms, OverloadBehavior overload)
     {
         // A device that limits below the supply's limit keeps the supply from it.
-        double unlimited = volts / (_sourceOhms + ohms), prospective = Math.Min(unlimited, Device.MostAmperes);
+        double unlimited = volts / (sourceOhms + ohms), prospective = Math.Min(unlimited, Device.MostAmperes);
         bool isOverloaded = prospective > overload.LimitAmperes;
         LimitedCurrent current = isOverloaded ? overload.Limited(unlimited) : LimitedCurrent.Steady(prospective);
         CurrentSurge surge = double.IsInfinity(Device.MostAmperes)
-            ? CurrentSurge.Discharge(_farads, volts, ohms, isOverloaded ? double.PositiveInfinity : _sourceOhms, current.PeakAmperes)
+            ? CurrentSurge.Discharge(_farads, volts, ohms, isOverloaded ? double.PositiveInfinity : sourceOhms, current.PeakAmperes)
             : CurrentSurge.None;
         return new End(prospective, current, surge);
     }
