@@ -187,15 +187,16 @@ public static class RandomSites
 
         private Battery Battery(string name) => new($"battery of {name}",
             Chance(0.3) ? Chemistry() : Pick(BatteryChemistry.ValveRegulatedLeadAcid, BatteryChemistry.LithiumIronPhosphate), _random.Next(1, 13),
-            ElectricCharge.From(Number(1, 200), Pick(ElectricChargeUnit.AmpereHour, ElectricChargeUnit.MilliampereHour)), Time(), Ohms(), Chance(0.3) ? Volts(5, 20) : null);
+            ElectricCharge.From(Number(1, 200), Pick(ElectricChargeUnit.AmpereHour, ElectricChargeUnit.MilliampereHour)), Time(), Ohms(), Chance(0.3) ? Volts(0.5, 1.9) : null);
 
         private BatteryChemistry Chemistry() => new("cells", new Citation("data sheet", CitationKind.Declared),
             [ChargePoint(0, 2), ChargePoint(Number(10, 90), 2.5), ChargePoint(100, 3)],
             Cold(90), Cold(400), Number(1, 2), Volts(1, 2), Volts(3, 4), ElectricPotential.FromMillivolts(-Number(0, 5)), Number(1, 2),
-            Chance(0.5) ? Temperature.FromDegreesCelsius(Number(-20, 10)) : null);
+            Chance(0.5) ? Temperature.FromDegreesCelsius(Number(-20, 10)) : null, Chance(0.5) ? Number(1, 10) : 1, Chance(0.5) ? Volts(3, 4) : null,
+            Chance(0.5) ? Number(0.1, 3) : null);
 
         private BatteryChargePoint ChargePoint(double percent, double volts) =>
-            new(Ratio.FromPercent(percent), Volts(volts, volts + 0.4), Ratio.FromPercent(Number(50, 300)));
+            new(Ratio.FromPercent(percent), Volts(volts, volts + 0.4), Ratio.FromPercent(Number(50, 300)), Chance(0.5) ? ElectricPotential.FromMillivolts(Number(0, 90)) : null);
 
         private ShareCurve<Temperature> Cold(double percent) => new(
             new(Temperature.FromDegreesCelsius(Number(-40, 0)), Ratio.FromPercent(Number(20, percent))), new(Temperature.FromDegreesCelsius(25), Ratio.FromPercent(100)));

@@ -144,6 +144,18 @@ public partial class ChartTests
         }
     }
 
+    [Theory]
+    [InlineData("lock", "12 V 65 Ah", "its fuse: battery fuse")]
+    [InlineData("lock-as-found", "12 V 12 Ah", "its fuse: no protective device")]
+    public void OneLine_ShowsTheBatteryAndItsFuse(string name, string battery, string fuse)
+    {
+        Chart drawn = Samples.OneLine(name, 0);
+        List<string> texts = [.. XElement.Parse(drawn.ToSvg()).Descendants(Svg + "text").Select(t => t.Value)];
+        Assert.Single(texts, battery);
+        Assert.Single(texts, fuse);
+        Assert.Contains($"Battery: {battery}, {fuse}.", drawn.Description, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void OneLine_WithoutFindingsHasNoMark()
     {

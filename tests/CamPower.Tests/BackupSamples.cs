@@ -16,6 +16,6 @@ internal static class BackupSamples
         Site site = SmallSite.Star(SmallSite.Box().WithBattery(battery, ProtectiveDevice.None, Duration.FromHours(1.5)), [Batteries.Night], (0.25, camera));
         BackupAssessment backup = site.Assess().StudyBackup()[0];
         BatteryRun run = backup.Worst!.New;
-        return [battery, battery.Chemistry, battery.Chemistry.Charge[0], BackupPolicy.CommonPractice, backup, backup.Worst, run, run.Points[0], run.DropOuts[0]];
+        return [battery, battery.Chemistry, battery.Chemistry.Charge[0], BackupPolicy.CommonPractice, backup, backup.Worst, run, run.Points[0], run.DropOuts[0], run.Outputs[0]];
     }
 }

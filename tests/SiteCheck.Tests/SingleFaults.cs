@@ -23,14 +23,15 @@ internal static class SingleFaults
         boxes/office adapter/supply/capacitance = nothing
         """;
 
-    // Nine nickel-cadmium cells that float at 12.96 V and are never above 13.1 V: the cameras accept 13.2 V. Sound by itself.
-    // 1.40 V a cell over 12 mΩ are 1050 A.
+    // Ten nickel-cadmium cells that float at 13 V and are never above 13.13 V: the cameras accept 13.2 V. Their voltage falls by 0.3 V, so that the
+    // slipway's foot keeps its 10.8 V. Sound by itself. 13.13 V over 12 mΩ are 1094 A.
     private static string Battery(string fuse = "battery fuse", string exponent = "1.1", string backupTime = "2 h", string coldest = "-10 C", string current = "1 A",
-        string floating = "1.44 V") => $$"""
+        string floating = "1.3 V", string rate = "0.2", string empty = "1.27 V", string cutOff = "1.1 V") => $$"""
+        protectiveDevices/+ = { "name": "weak battery fuse", "fuse": { "characteristic": "IEC 60127-2 T", "ratedCurrent": "3.15 A", "voltageRating": "250 V", "breakingCapacity": "1500 A", "coldResistance": "20 mohm", "dcVoltageRating": "63 V", "minimumMeltingIntegral": "500 A2s" } }
         protectiveDevices/+ = { "name": "battery fuse", "fuse": { "characteristic": "ISO 8820-3 type C", "ratedCurrent": "30 A", "voltageRating": "32 V", "breakingCapacity": "2000 A", "coldResistance": "2 mohm", "dcVoltageRating": "32 V" } }
         protectiveDevices/+ = { "name": "small battery fuse", "fuse": { "characteristic": "ISO 8820-3 type C", "ratedCurrent": "30 A", "voltageRating": "32 V", "breakingCapacity": "1000 A", "coldResistance": "2 mohm", "dcVoltageRating": "32 V" } }
         boxes/yard box/supply/charging = { "rise": "0 V", "current": "{{current}}" }
-        boxes/yard box/battery = { "name": "nine cells", "cells": 9, "capacity": "40 Ah", "ratedOver": "5 h", "resistance": "12 mohm", "protection": "{{fuse}}", "backupTime": "{{backupTime}}", "chemistry": { "name": "nickel-cadmium", "source": "data sheet of the cells", "charge": [{ "charge": "0 %", "voltage": "1.15 V", "resistance": "150 %" }, { "charge": "100 %", "voltage": "1.4 V", "resistance": "100 %" }], "capacity": [{ "at": "-20 C", "share": "70 %" }, { "at": "25 C", "share": "100 %" }, { "at": "50 C", "share": "100 %" }], "resistance": [{ "at": "-20 C", "share": "200 %" }, { "at": "25 C", "share": "100 %" }, { "at": "50 C", "share": "100 %" }], "rateExponent": {{exponent}}, "cutOff": "1 V", "float": "{{floating}}", "floatPerKelvin": "0 V", "chargeFactor": 1.3, "coldestCharging": "{{coldest}}" } }
+        boxes/yard box/battery = { "name": "ten cells", "cells": 10, "capacity": "40 Ah", "ratedOver": "5 h", "resistance": "12 mohm", "protection": "{{fuse}}", "backupTime": "{{backupTime}}", "chemistry": { "name": "nickel-cadmium", "source": "data sheet of the cells", "charge": [{ "charge": "0 %", "voltage": "{{empty}}", "resistance": "150 %" }, { "charge": "100 %", "voltage": "1.3 V", "resistance": "100 %" }], "capacity": [{ "at": "-20 C", "share": "70 %" }, { "at": "25 C", "share": "100 %" }, { "at": "50 C", "share": "100 %" }], "resistance": [{ "at": "-20 C", "share": "200 %" }, { "at": "25 C", "share": "100 %" }, { "at": "50 C", "share": "100 %" }], "rateExponent": {{exponent}}, "cutOff": "{{cutOff}}", "float": "{{floating}}", "floatPerKelvin": "0 V", "chargeFactor": 1.3, "coldestCharging": "{{coldest}}", "highestCharging": "1.45 V", "highestChargingRate": {{rate}} } }
         """;
 
     private static string Unit(string apparentPower, string power, string backupTime) => $$"""
@@ -402,16 +403,24 @@ internal static class SingleFaults
 
         new("a battery with all that it needs", Battery()),
         new("a battery without a fuse", Battery(fuse: "none"), "battery-fuse-missing: yard box"),
-        new("a battery whose fuse cannot interrupt 1050 A", Battery(fuse: "small battery fuse"), "battery-fuse-rating-exceeded: yard box"),
+        new("a battery whose fuse cannot interrupt 1094 A", Battery(fuse: "small battery fuse"), "battery-fuse-rating-exceeded: yard box"),
 
         // The box is at 5 °C on the frosty night.
+        // The foot of the slipway, 190 ft away, and those that draw most: 1.1 A is the limit of an output. At 11 V less 0.3 V and 1.7 V in the cable it has
+        // less than 10.8 V.
+        new("a battery whose voltage falls far", Battery(empty: "1 V", cutOff: "0.9 V"),
+            [.. Outputs("output-overloaded-on-battery", 1, 4, 9), "undervoltage-on-battery: yard box"]),
+
+        // 1 A flows into 40 Ah.
+        new("a battery that takes less than its charger gives", Battery(rate: "0.02"), "battery-charged-too-hard: yard box"),
+        new("a battery whose fuse opens under its load", Battery(fuse: "weak battery fuse"), "battery-fuse-may-open: yard box"),
         new("a battery that may be charged from 10 °C on", Battery(coldest: "10 C"), "battery-charged-too-cold: yard box"),
 
-        // 9 · 1.5 V are 13.5 V; 13 V are 3.7 % less.
-        new("a supply that never fills the battery", Battery(floating: "1.5 V"), "float-voltage-wrong: yard box"),
+        // 10 · 1.36 V are 13.6 V; 12.87 V are 5.4 % less.
+        new("a supply that never fills the battery", Battery(floating: "1.36 V"), "float-voltage-wrong: yard box"),
         new("a battery for a night that lasts two hours and more", Battery(backupTime: "12 h"), "battery-backup-too-short: yard box"),
-        new("a battery that lasts only while it is new", Battery(backupTime: "2.8 h"), "thin-battery-backup: yard box"),
-        new("a charger that takes what the cameras need", Battery(current: "15 A"), "charging-above-derated-rating: yard box"),
+        new("a battery that lasts only while it is new", Battery(backupTime: "3.1 h"), "thin-battery-backup: yard box"),
+        new("a charger that takes what the cameras need", Battery(current: "15 A", rate: "1"), "charging-above-derated-rating: yard box"),
     ];
 
     private static string[] Outputs(string rule, params int[] numbers) => [.. numbers.Select(number => $"{rule}: yard box output {number}")];

@@ -14,7 +14,9 @@ internal static class BatteryFormats
         var voltage = o.Required("voltage", "Open-circuit voltage of a cell.", Quantities.Voltage, p => p.OpenCircuit)
             .Parameter("openCircuit");
         var resistance = o.Required("resistance", "Resistance over that of the full cell.", Quantities.Share, p => p.Resistance);
-        return at => new BatteryChargePoint(charge[at], voltage[at], resistance[at]);
+        var polarization = o.Optional("polarization", "Voltage of a cell lost under load beside its resistance; left out for none.",
+            Quantities.Voltage, p => p.Polarization);
+        return at => new BatteryChargePoint(charge[at], voltage[at], resistance[at], polarization[at]);
     });
 
     private static readonly Format<BatteryChemistry> Chemistry = new NamedOrFullFormat<BatteryChemistry>(
@@ -38,8 +40,15 @@ internal static class BatteryFormats
         var factor = o.Required("chargeFactor", "Charge put in over charge taken out.", Quantities.Plain, c => c.ChargeFactor);
         var coldest = o.Optional("coldestCharging", "Lowest temperature at which it may be charged.", Quantities.Temperature,
             c => c.ColdestCharging);
+        var lasting = o.Optional("lastingResistance", "Resistance under a load of hours over that of the data sheet; left out for 1.",
+            Quantities.Plain, c => c.LastingResistance > 1 ? c.LastingResistance : null);
+        var highest = o.Optional("highestCharging", "Voltage of a cell at 25 C above which it must not be charged.", Quantities.Voltage,
+            c => c.HighestCharging);
+        var rate = o.Optional("highestChargingRate", "The largest charging current in amperes over the capacity in ampere-hours.",
+            Quantities.Plain, c => c.HighestChargingRate);
         return at => new BatteryChemistry(name[at], new Citation(source[at], CitationKind.Declared), charge[at], capacity[at],
-            resistance[at], exponent[at], cutOff[at], floating[at], perKelvin[at], factor[at], coldest[at]);
+            resistance[at], exponent[at], cutOff[at], floating[at], perKelvin[at], factor[at], coldest[at], lasting[at] ?? 1, highest[at],
+            rate[at]);
     }) { Else = BatteryChemistry.ValveRegulatedLeadAcid });
 
     /// <summary>The battery of a box, its fuse and the backup time: read onto a substitute box.</summary>

@@ -79,6 +79,23 @@ internal sealed class DiagramPen
         if (device is ResettableFuse) Path($"M {Said(x - half - 3)} {Said(y + 10)} h 5 L {Said(x + half)} {Said(y - 10)}");
     }
 
+    /// <summary>A battery that hangs on the line at this height, behind its fuse where it has one; gives the height taken below the
+    /// line.</summary>
+    internal double Battery(double x, double y, ProtectiveDevice? fuse)
+    {
+        const double lead = 12, high = 14, half = 4, cell = 5, wide = 9, narrow = 5;
+        Line(x, y, x, y + lead + high + half);
+        if (fuse is not null && fuse != ProtectiveDevice.None) Box(x - half, y + lead, 2 * half, high);
+        for (int i = 0; i < 2; i++)
+        {
+            double top = y + lead + high + half + (2 * i * cell);
+            Line(x - wide, top, x + wide, top);
+            Line(x - narrow, top + cell, x + narrow, top + cell);
+        }
+
+        return lead + high + half + (3 * cell);
+    }
+
     internal void Junction(double x, double y) => Circle(x, y, 2.5, Black);
 
     /// <summary>A body with a lens for a camera, a plain box for any other load.</summary>

@@ -52,21 +52,14 @@ internal sealed class OneLineDiagram
         _pen.Supply(Supply, y, _box.Box.Supply.Output.Kind);
         if (_box.Outputs.Count > 0) _pen.Line(Supply + 15, y, Bus, y);
         string load = Invariant($"{worst.TotalCurrent.Amperes:0.00} A of {worst.DeratedRating.Amperes:0.00} A");
-        _pen.Text(Margin, y + 30, _box.Box.Supply.Name, SupplyRoom);
-        _pen.Text(Margin, y + 44, load, SupplyRoom);
-        double below = 56;
-        if (_box.Box.Supply.Output is DcOutput { OpenVoltage: ElectricPotential open })
+        double below = 30 + BatteryAt(y);
+        foreach (string text in Given(load).OfType<string>())
         {
-            _pen.Text(Margin, y + below + 2, Invariant($"unregulated, {open.Volts:0.#} V open"), SupplyRoom);
+            _pen.Text(Margin, y + below, text, SupplyRoom);
             below += 14;
         }
 
-        if (_box.Box.FedFrom is string junction)
-        {
-            _pen.Text(Margin, y + below + 2, $"converter, fed from {junction}", SupplyRoom);
-            below += 14;
-        }
-
+        below -= 2;
         if (_box.Box.Receptacle is { Breaker: CircuitBreaker breaker } receptacle)
         {
             _pen.Text(Margin, y + below + 2, $"on {receptacle}, {breaker}", SupplyRoom);
@@ -82,6 +75,28 @@ internal sealed class OneLineDiagram
         }
 
         return below + _pen.Marks(Margin, y + below, MarksOf(SubjectKind.Box, _box.Box.Name), SupplyRoom);
+    }
+
+    // What is written under the supply.
+    private string?[] Given(string load) =>
+    [
+        _box.Box.Supply.Name,
+        load,
+        _box.Box.Supply.Output is DcOutput { OpenVoltage: ElectricPotential open } ? Invariant($"unregulated, {open.Volts:0.#} V open") : null,
+        _box.Box.FedFrom is string junction ? $"converter, fed from {junction}" : null,
+        _box.Box.Battery?.Name,
+        FuseOfBattery,
+    ];
+
+    private string? FuseOfBattery => _box.Box.Battery is null ? null
+        : _box.Box.BatteryProtection is ProtectiveDevice fuse ? $"its fuse: {fuse}" : "its fuse: not stated";
+
+    // On the line between the supply and the outputs; gives the height that it takes.
+    private double BatteryAt(double y)
+    {
+        if (_box.Box.Battery is not Battery battery) return 0;
+        _words.Add($"Battery: {battery.Name}, {FuseOfBattery}.");
+        return _pen.Battery((Supply + Bus) / 2, y, _box.Box.BatteryProtection);
     }
 
     private void Output(OutputAssessment output)

@@ -59,6 +59,10 @@ internal static class VerdictLines
         [
             VerdictLine.Of("voltage-of-battery-fuse", where, condition: null, backup.FuseVoltage),
             VerdictLine.Of("short-circuit-current-of-battery", where, condition: null, backup.FuseBreaking),
+            VerdictLine.Of("current-of-battery-fuse", where, condition: null, backup.FuseLoad),
+            VerdictLine.Of("start-through-battery-fuse", where, condition: null, backup.FuseStart),
+            VerdictLine.Of("highest-charging-voltage", where, condition: null, backup.ChargingVoltage),
+            VerdictLine.Of("charging-current", where, condition: null, backup.OfChargingCurrent),
             VerdictLine.Of("float-voltage", where, condition: null, backup.FloatVoltage),
             VerdictLine.Of("charging-temperature", where, backup.ColdestCharging, backup.ChargingTemperature),
             VerdictLine.Of("current-of-supply-while-charging", where, condition: null, backup.WhileCharging),

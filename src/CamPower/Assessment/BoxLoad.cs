@@ -47,7 +47,7 @@ internal sealed class BoxLoad
     }
 
     private BoxLosses? LossesOf(double totalAmperes, int condition) =>
-        BoxLosses.Of(Box, totalAmperes, _outputs.Select(o => (o.Output, o.AmperesIn(condition))));
+        BoxLosses.Of(Box, Box.AmperesWhileCharging(totalAmperes), _outputs.Select(o => (o.Output, o.AmperesIn(condition))));
 
     // The outputs whose motors add most are those taken as moving, as many as the condition lets move.
     private double TotalAmperes(Condition condition, int index)

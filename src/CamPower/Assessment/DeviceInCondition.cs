@@ -109,7 +109,6 @@ public sealed class DeviceInCondition
 
     /// <summary>Largest constant power that the run can deliver beside the other components of the device. It has a value only where the
     /// run cannot carry the load and feeds no other device; otherwise null. [W]</summary>
-    public Power? MaximumPower => SolvedVolts > 0 || Circuit.MostWatts(_index, _rail, _group.Loads) is not double watts
     public Power? MaximumPower => SolvedVolts > 0 || _ac is not null || Circuit.MostWatts(_index, _rail, _group.Loads) is not double watts
         ? null
         : Power.FromWatts(watts);

@@ -14,7 +14,7 @@ internal sealed class MeshedCircuit : FeedCircuit
     private readonly Dictionary<string, SiteRun> _runTo;
 
     // One for each voltage that it is solved for, as long as anybody asks for that: to build one takes longer than to solve it.
-    private readonly ConditionalWeakTable<RailVolts, DcNetwork> _networks = new();
+    private readonly ConditionalWeakTable<RailVolts, Built> _networks = new();
 
     internal MeshedCircuit(FeedGroup group, double cableCelsius, AirOfBoxes air)
         : base(group, cableCelsius, air) =>
@@ -79,8 +79,22 @@ internal sealed class MeshedCircuit : FeedCircuit
 
     private OutputFeed FeedOf(IReadOnlyList<SiteRun> path) => Group.Feeds.First(feed => feed.Runs.Contains(path[0]));
 
-    private NetworkSolution Solve(RailVolts rail, Load[] loads) => _networks.GetValue(rail, NetworkOf)
+    private NetworkSolution Solve(RailVolts rail, Load[] loads) => _networks.GetValue(rail, _ => new Built()).At(rail, NetworkOf)
         .WithLoads(Enumerable.Range(0, loads.Length).ToDictionary(LoadName, i => loads[i], StringComparer.Ordinal)).Solve();
+
+    // The network of a rail, built anew where that has moved.
+    private sealed class Built
+    {
+        private DcNetwork? _network;
+        private double _volts;
+
+        internal DcNetwork At(RailVolts rail, Func<RailVolts, DcNetwork> network)
+        {
+            if (_network is not null && rail.OwnVolts.Equals(_volts)) return _network;
+            _volts = rail.OwnVolts;
+            return _network = network(rail);
+        }
+    }
 
     private DcNetwork NetworkOf(RailVolts rail)
     {

@@ -12,6 +12,10 @@ internal sealed class RadialCircuit : FeedCircuit
     private readonly int[] _parents;
     private readonly double[] _ohmsAtLowest, _ohmsAtHighest;
     private readonly int _firstDevice;
+    private RadialKernel? _kernel;
+    private Load[] _nodeLoads = [];
+    private double[] _nodeVolts = [];
+    private LoadShares? _shares;
 
     internal RadialCircuit(FeedGroup group, double cableCelsius, AirOfBoxes air)
         : base(group, cableCelsius, air)
@@ -36,8 +40,19 @@ internal sealed class RadialCircuit : FeedCircuit
         return ohms;
     }
 
+    internal override FeedCircuit OfOneThread()
+    {
+        var own = (RadialCircuit)MemberwiseClone();
+        own._kernel = new RadialKernel([.. _parents.Select((parent, i) => new Rung(parent, _ohmsAtLowest[i]))], sourceVolts: 1);
+        own._nodeLoads = [.. _parents.Select(_ => Load.None)];
+        own._nodeVolts = new double[_parents.Length];
+        own._shares = null;
+        return own;
+    }
+
     internal override bool TrySolve(RailVolts rail, Load[] loads, double[] deviceVolts)
     {
+        if (_kernel is not null && !rail.IsHighest) return TrySolveInPlace(_kernel, rail.Of(Group.Feeds[0].Box), loads, deviceVolts);
         var nodeLoads = new Load[_parents.Length];
         for (int i = 0; i < _firstDevice; i++) nodeLoads[i] = Load.None;
         loads.CopyTo(nodeLoads, _firstDevice);
@@ -46,6 +61,25 @@ internal sealed class RadialCircuit : FeedCircuit
         bool solved = RadialKernel.TrySolve(_parents, ohms, nodeLoads, rail.Of(Group.Feeds[0].Box), volts);
         if (!solved) Array.Clear(volts, 0, volts.Length);
         Array.Copy(volts, _firstDevice, deviceVolts, 0, deviceVolts.Length);
+        return solved;
+    }
+
+    private bool TrySolveInPlace(RadialKernel kernel, double sourceVolts, Load[] loads, double[] deviceVolts)
+    {
+        for (int i = 0; i < loads.Length; i++)
+        {
+            if (ReferenceEquals(_nodeLoads[_firstDevice + i], loads[i])) continue;
+            _nodeLoads[_firstDevice + i] = loads[i];
+            _shares = null;
+        }
+
+        _shares ??= new LoadShares(_nodeLoads, [.. Enumerable.Range(0, _nodeLoads.Length)], _nodeLoads.Length);
+        kernel.Feed(sourceVolts);
+        kernel.OpenCircuit(_nodeVolts);
+        int iterations = 0;
+        bool solved = Newton.TryDescend(kernel, _shares, _nodeVolts, ref iterations);
+        if (!solved) Array.Clear(_nodeVolts, 0, _nodeVolts.Length);
+        Array.Copy(_nodeVolts, _firstDevice, deviceVolts, 0, deviceVolts.Length);
         return solved;
     }
 

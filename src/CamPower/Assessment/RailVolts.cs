@@ -2,12 +2,13 @@ namespace CamPower.Assessment;
 
 /// <summary>Voltages that feed circuits: at the terminals of each box, and which end of the protective devices' resistance
 /// counts.</summary>
-/// <remarks>Immutable. Of a box that nothing else is said of it is the end of its supply's tolerance.</remarks>
+/// <remarks>Immutable, but for <see cref="Move"/>. Of a box that nothing else is said of it is the end of its supply's
+/// tolerance.</remarks>
 internal sealed class RailVolts
 {
     private readonly RailVolts? _others;
     private readonly DistributionBox? _box;
-    private readonly double _volts;
+    private double _volts;
 
     private RailVolts(bool isHighest, RailVolts? others = null, DistributionBox? box = null, double volts = 0)
     {
@@ -36,6 +37,12 @@ internal sealed class RailVolts
 
         return IsHighest ? box.HighestVolts : box.Supply.Output.LowestVolts;
     }
+
+    /// <summary>The voltage of the box that it was last given one of. [V]</summary>
+    internal double OwnVolts => _volts;
+
+    /// <summary>Gives that box another voltage: of one that is not shared. [V]</summary>
+    internal void Move(double volts) => _volts = volts;
 
     /// <summary>The same with another voltage at the terminals of one box. [V]</summary>
     internal RailVolts With(DistributionBox box, double volts) => new(IsHighest, this, box, volts);

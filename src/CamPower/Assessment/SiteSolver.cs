@@ -285,8 +285,8 @@ internal sealed class SiteSolver
     // What is up takes its part, each output by its own way out and back.
     private RailLoad AsItFalls(DistributionBox box, int condition, DeviceAssessment[] devices)
     {
-        double full = _lowest[condition].Of(box);
-        SupplyOutput source = box.FaultSource;
+        SupplyOutput source = box.RailSourceIn(_site.Conditions[condition].At.BoxCelsius);
+        double full = Math.Min(_lowest[condition].Of(box), source.LowestVolts);
         return new RailLoad(v => RailBalance.GivenInFault(source, full, v), full,
             [.. _groupsOf[box].SelectMany(g => g[condition].Group.Feeds, (g, feed) => (Group: g[condition], Feed: feed))
                 .Where(x => ReferenceEquals(x.Feed.Box, box)).Select(x => BranchOf(x.Group, x.Feed))]);

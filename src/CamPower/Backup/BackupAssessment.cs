@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using CamPower.Protection;
 using CamPower.Supplies;
 using UnitsNet;
 
@@ -25,6 +26,9 @@ public sealed class BackupAssessment
         ColdestCharging = site.Conditions.OrderBy(c => c.At.BoxCelsius).First();
     }
 
+    /// <summary>The box as it was solved on its supply.</summary>
+    internal BoxAssessment OnSupply => _box;
+
     /// <summary>The box.</summary>
     public DistributionBox Box => _box.Box;
 
@@ -44,20 +48,58 @@ public sealed class BackupAssessment
     public Condition ColdestCharging { get; }
 
     /// <summary>The highest voltage of the battery and its charger against the rating of the fuse at the terminal.</summary>
-    public Judgment FuseVoltage =>
-        Box.BatteryProtection?.JudgeVoltage(Box.FaultSource.HighestVolts, isDirect: true) ?? default;
+    public Judgment FuseVoltage => Box.BatteryProtection?.JudgeVoltage(Box.HighestVolts, isDirect: true) ?? default;
 
-    /// <summary>The short-circuit current of the battery against the breaking capacity of the fuse at the terminal.</summary>
+    /// <summary>The largest current of a short behind the fuse at the terminal against its breaking capacity: of the new battery, full and
+    /// warm, at its highest charging voltage, with what the supply adds.</summary>
+    /// <remarks>The margin is a fifth: the resistance of a data sheet has no tolerance, and is mostly measured at 1 kHz (common practice,
+    /// no source). The breaking capacity must be that for direct current. A judgment of nothing of an electronic limit.</remarks>
     public Judgment FuseBreaking
     {
         get
         {
-            if (Box.BatteryProtection is not ProtectiveDevice device || device == ProtectiveDevice.None) return default;
-            if (device.BreakingCapacity is not ElectricCurrent capacity) return Judgment.Unknown($"breaking capacity of {device.Name}");
-            double amperes = Math.Min(Battery.ShortCircuitCurrent.Amperes, device.MostAmperes);
-            return Judgment.AtMost(amperes, capacity.Amperes, capacity.Amperes, a => ElectricCurrent.FromAmperes(a));
+            if (Fuse is not ProtectiveDevice fuse || !double.IsInfinity(fuse.MostAmperes)) return default;
+            if (fuse.BreakingCapacity is not ElectricCurrent capacity) return Judgment.Unknown($"breaking capacity of {fuse.Name}");
+            double added = Box.Supply.Output.Overload?.Highest.LimitAmperes ?? double.PositiveInfinity,
+                amperes = LargestShortAmperes + (double.IsInfinity(added) ? 0 : added);
+            return Judgment.AtMost(
+                amperes, capacity.Amperes, capacity.Amperes / BatteryConstants.BreakingMargin.Value, a => ElectricCurrent.FromAmperes(a));
         }
     }
+
+    /// <summary>The largest current that the fuse at the terminal carries against what it carries continuously in the air of the box: what
+    /// the battery gives as its voltage falls, or what it is charged with.</summary>
+    /// <remarks>The margin is 75 % of a fuse whose standard does not have it carry its rating, and what it may carry less in warm air where
+    /// its re-rating is not stated.</remarks>
+    public Judgment FuseLoad
+    {
+        get
+        {
+            IEnumerable<Judgment> loads = InConditions.Select(c => CarriedAt(c.New.MostAmperes, AirIn(c.Condition)));
+            if (ChargingCurrent is ElectricCurrent charging) loads = loads.Append(CarriedAt(charging.Amperes, HottestAir));
+            return loads.OrderByDescending(ShareOf).FirstOrDefault();
+        }
+    }
+
+    /// <summary>What all devices of the box draw as they start at once against what the fuse at the terminal withstands, as a share; a
+    /// judgment of nothing where none states its inrush.</summary>
+    public Judgment FuseStart => Fuse is ProtectiveDevice fuse && fuse.MostFactorIn(HottestAir) is double factor
+        && Inrush.AtOnce(_box.Outputs.SelectMany(o => o.Devices).Select(d => d.Model.Inrush).OfType<Inrush>()) is Inrush start
+            ? fuse.JudgeInrush(start.PeakAmperes, start.AmpereSquaredSeconds, factor)
+            : default;
+
+    /// <summary>The highest voltage of the charger against the highest at which the battery may be charged, in the coldest condition; a
+    /// judgment of nothing where that is not stated.</summary>
+    public Judgment ChargingVoltage =>
+        Battery.Chemistry.HighestChargingVolts(ColdestCharging.At.BoxCelsius) is double cell
+            ? Judgment.AtMost(Charger.HighestVolts, Battery.Cells * cell, Battery.Cells * cell, v => ElectricPotential.FromVolts(v))
+            : default;
+
+    /// <summary>The charging current against the largest with which the battery may be charged; a judgment of nothing where either is not
+    /// stated.</summary>
+    public Judgment OfChargingCurrent => ChargingCurrent is ElectricCurrent charging && Battery.MostChargingAmperes is double most
+        ? Judgment.AtMost(charging.Amperes, most, most, a => ElectricCurrent.FromAmperes(a))
+        : default;
 
     /// <summary>The temperature around the box against the lowest at which the battery may be charged.</summary>
     public Judgment ChargingTemperature
@@ -71,51 +113,99 @@ public sealed class BackupAssessment
         }
     }
 
-    /// <summary>The set point of the supply against the float voltage of the battery at 25 °C, within 2 %: the nearer limit.</summary>
+    /// <summary>The set point of the supply, with its tolerance, against the float voltage of the battery at 25 °C, within 2 %: the nearer
+    /// limit.</summary>
     public Judgment FloatVoltage
     {
         get
         {
-            double set = Box.Supply.Output.SetVolts, right = Battery.FloatAt(Battery.Reference).Volts;
+            SupplyOutput output = Box.Supply.Output;
+            double right = Battery.FloatAt(Battery.Reference).Volts, tolerance = output.Tolerance.DecimalFractions;
             double band = BatteryConstants.FloatBand.Value / 100, low = right * (1 - band), high = right * (1 + band);
-            return set < right
-                ? Judgment.AtLeast(set, low, low, v => ElectricPotential.FromVolts(v))
-                : Judgment.AtMost(set, high, high, v => ElectricPotential.FromVolts(v));
+            return output.SetVolts < right
+                ? Judgment.AtLeast(output.SetVolts * (1 - tolerance), low, low, v => ElectricPotential.FromVolts(v))
+                : Judgment.AtMost(output.SetVolts * (1 + tolerance), high, high, v => ElectricPotential.FromVolts(v));
         }
     }
 
-    /// <summary>Load and charging current together against the derated rating of the supply, in the worst condition that lasts.</summary>
+    /// <summary>Load and charging current together against the derated rating of the supply at its highest voltage, in the worst condition
+    /// that lasts.</summary>
     public Judgment WhileCharging
     {
         get
         {
             if (ChargingCurrent is not ElectricCurrent charging) return Judgment.Unknown("charging current of the supply");
-            BoxInCondition? worst = _box.InConditions.Where(c => c.Condition.IsContinuous)
-                .OrderByDescending(c => (c.Amperes + charging.Amperes) / c.DeratedAmperes).FirstOrDefault();
+            BoxInCondition? worst = Lasting.OrderByDescending(c => (c.Amperes + charging.Amperes) / RatedIn(c)).FirstOrDefault();
             return worst is null
                 ? default
-                : Judgment.AtMost(worst.Amperes + charging.Amperes, worst.DeratedAmperes, worst.DeratedAmperes,
-                    a => ElectricCurrent.FromAmperes(a));
+                : Judgment.AtMost(worst.Amperes + charging.Amperes, RatedIn(worst), RatedIn(worst), a => ElectricCurrent.FromAmperes(a));
         }
     }
 
-    /// <summary>The shortest time from empty to full at the charging current; null where that is not stated. [h]</summary>
-    public Duration? Recharge => ChargingCurrent is ElectricCurrent charging
-        ? Battery.RechargeTime(Ratio.FromPercent(100), charging)
+    /// <summary>What is left of the charging current beside the load, in the worst condition that lasts, at most 0 where nothing is; null
+    /// where the charging current is not stated. [A]</summary>
+    public ElectricCurrent? ChargingCurrentLeft => ChargingCurrent is ElectricCurrent charging
+        ? ElectricCurrent.FromAmperes(
+            Lasting.Select(c => Math.Min(charging.Amperes, RatedIn(c) - c.Amperes)).Append(charging.Amperes).Min())
         : null;
+
+    /// <summary>The shortest time from empty to full with what is left of the charging current; null where that is not stated, or nothing
+    /// is left. [h]</summary>
+    public Duration? Recharge => ChargingCurrentLeft is ElectricCurrent left && left.Amperes > 0
+        ? Battery.RechargeTime(Ratio.FromPercent(100), left)
+        : null;
+
+    /// <summary>Of a short at the battery, new, full and warm, at the highest charging voltage. [A]</summary>
+    internal double LargestShortAmperes => Box.HighestVolts / Battery.LeastOhms(_box.InConditions.Max(c => c.Condition.At.BoxCelsius));
+
+    /// <summary>The condition in which most flows through the fuse at the terminal, or null where that is what charges it.</summary>
+    internal BackupInCondition? FuseWorst => InConditions.OrderByDescending(c => ShareOf(CarriedAt(c.New.MostAmperes, AirIn(c.Condition))))
+        .FirstOrDefault(c => CarriedAt(c.New.MostAmperes, AirIn(c.Condition)).Equals(FuseLoad));
+
+    /// <summary>Each output in the condition in which it carries most of what it may.</summary>
+    internal IEnumerable<OutputOnBattery> OutputsAtWorst => InConditions.SelectMany(c => c.New.Outputs).GroupBy(o => o.Output.Number)
+        .Select(alike => alike.OrderByDescending(o => o.ShareOfMost).First());
 
     /// <summary>Whether the supply is off, or off again and again, while more is drawn than its limit.</summary>
     internal bool IsOffWhileOverloaded =>
         Box.Supply.Output.Overload is OverloadBehavior overload && (overload.ShutsDown || overload.Pulses);
 
-    private ElectricCurrent? ChargingCurrent => (Box.Supply.Output as DcOutput)?.ChargingCurrent;
+    private DcOutput Charger => (DcOutput)Box.Supply.Output;
+
+    private ElectricCurrent? ChargingCurrent => Charger.ChargingCurrent;
+
+    private ProtectiveDevice? Fuse => Box.BatteryProtection == ProtectiveDevice.None ? null : Box.BatteryProtection;
+
+    private IEnumerable<BoxInCondition> Lasting => _box.InConditions.Where(c => c.Condition.IsContinuous);
+
+    private double HottestAir => _box.InConditions.Max(c => c.SupplyCelsius);
+
+    private double RatedIn(BoxInCondition condition) => condition.DeratedAmperes * Charger.ShareWhileCharging;
+
+    // Before the mains fails the box is as warm as its supply makes it.
+    private double AirIn(Condition condition) => _box.InConditions.First(c => c.Condition == condition).SupplyCelsius;
+
+    private Judgment CarriedAt(double amperes, double airCelsius)
+    {
+        if (Fuse is not ProtectiveDevice fuse) return default;
+        if (fuse.MostFactorIn(airCelsius) is not double most) return Judgment.Unknown($"what {fuse} carries at the temperature of the box");
+        double share = fuse is Fuse { Characteristic.CarriesItsRating: false } ? ProtectionConstants.FuseContinuousShare.Value / 100 : 1;
+        double carried = fuse.CarriedAmperes(most), surely = fuse.CarriedAmperes(fuse.FactorsIn(airCelsius).Append(most).Min());
+        return double.IsInfinity(carried)
+            ? default
+            : Judgment.AtMost(amperes, carried, surely * share, a => ElectricCurrent.FromAmperes(a));
+    }
+
+    private static double ShareOf(Judgment judged) => judged.Value is ElectricCurrent amperes && judged.PolicyLimit is ElectricCurrent limit
+        ? amperes.Amperes / limit.Amperes
+        : double.NegativeInfinity;
 
     /// <summary>Battery and shortest run in words, in the invariant culture; never throws.</summary>
     public override string ToString() => Worst is null
         ? $"{Battery.Name}: no condition lasts"
         : FormattableString.Invariant($"{Battery.Name}, shortest in \"{Worst.Condition}\": {FirstOff(Worst.New)} ") +
             FormattableString.Invariant($"({Worst.Old.ToFirstDropOut.Hours:0.0} h with 80 % of its capacity), ") +
-            FormattableString.Invariant($"all off after {Worst.New.Length.Hours:0.0} h");
+            $"all off {Worst.New.LengthInWords}";
 
     private static string FirstOff(BatteryRun run) => FormattableString.Invariant(
         $"{(run.DropOuts.Count > 0 ? run.DropOuts[0].Device.Name : "every device")} off after {run.ToFirstDropOut.Hours:0.0} h");

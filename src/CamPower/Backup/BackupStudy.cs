@@ -45,7 +45,10 @@ internal static class BackupStudy
     {
         // One whose curves do not reach the temperature is passed over where there are others.
         List<Battery> covered = [.. batteries.Where(b => conditions.All(c => IsCovered(b, c)))];
-        return (covered.Count > 0 ? covered : batteries).OrderBy(b => b.AmpereSeconds * b.OpenCircuitVolts(1)).Select(battery =>
+        // One of more volts than the charger gives is never full, and feeds the supply backwards.
+        double charger = box.Supply.Output.HighestVolts;
+        return (covered.Count > 0 ? covered : batteries).Where(b => !Limits.IsAbove(b.OpenCircuitVolts(1), charger))
+            .OrderBy(b => b.AmpereSeconds * b.OpenCircuitVolts(1)).Select(battery =>
         {
             DistributionBox backed = box.WithBattery(policy.AtEndOfLife(battery));
             return Run(site.With(backed), backed, conditions);

@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace CamPower.Backup;
 
-/// <summary>A device that drops out while its box runs on battery.</summary>
+/// <summary>A device that drops out, or has less than it accepts, while its box runs on battery.</summary>
 /// <remarks>Immutable.</remarks>
 public sealed class BatteryDropOut
 {
@@ -18,7 +18,7 @@ public sealed class BatteryDropOut
     /// <summary>The device.</summary>
     public SiteDevice Device { get; }
 
-    /// <summary>The condition in which it drops out.</summary>
+    /// <summary>The condition in which that happens.</summary>
     public Condition Condition { get; }
 
     /// <summary>Time since the loss of the mains. [h]</summary>

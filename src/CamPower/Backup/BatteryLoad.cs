@@ -14,12 +14,14 @@ internal sealed class BatteryLoad
     private const int MostPasses = 10_000;
     private const double Close = 1e-12;
 
-    private readonly DistributionBox _box;
+    private readonly RailVolts _rail;
     private readonly List<Part> _parts = [];
+    private readonly Part[] _partOf;
+    private readonly int[][] _devicesOf;
 
     internal BatteryLoad(Site site, DistributionBox box, Condition condition)
     {
-        _box = box;
+        _rail = RailVolts.Lowest.With(box, 1);
         var air = new AirOfBoxes(condition.At.BoxCelsius);
         var devices = new List<FedDevice>();
         foreach (FeedGroup group in site.Feeds.Where(group => group.Feeds.Any(f => ReferenceEquals(f.Box, box))))
@@ -31,24 +33,44 @@ internal sealed class BatteryLoad
 
         Devices = devices;
         Volts = new double[Devices.Count];
-        IsOn = [.. Devices.Select((_, i) => PartOf(i).Draws(i))];
+        _partOf = [.. Devices.Select((_, i) => _parts.FindLast(part => part.First <= i)!)];
+        IsOn = [.. Devices.Select((_, i) => _partOf[i].Draws(i))];
+        OutputFeed[] feeds = [.. _parts.SelectMany(part => part.Feeds)];
+        Outputs = Array.ConvertAll(feeds, feed => feed.Output);
+        _devicesOf = Array.ConvertAll(feeds, feed => feed.Devices.Select(d => devices.IndexOf(d)).Where(i => i >= 0).ToArray());
+        CarriedAmperes = Array.ConvertAll(Outputs, output => CarriedBy(output, condition.At.BoxCelsius));
     }
 
     /// <summary>The devices that the box feeds.</summary>
     internal IReadOnlyList<FedDevice> Devices { get; }
 
-    /// <summary>Which of them draw.</summary>
+    /// <summary>Which of them run. One that restarts again and again does not, and draws all the same.</summary>
     internal bool[] IsOn { get; }
 
     /// <summary>The voltage at each as last solved, on or off; 0 where its circuit has no operating point. [V]</summary>
     internal double[] Volts { get; }
 
+    /// <summary>The outputs of the box that are used.</summary>
+    internal BoxOutput[] Outputs { get; }
+
+    /// <summary>What the protective device of each carries continuously in the air around the box, for the supply warms it no more;
+    /// infinite where nothing limits it, or it is not known. [A]</summary>
+    internal double[] CarriedAmperes { get; }
+
     /// <summary>The current at a voltage of the box; infinite where some circuit has no operating point. [A]</summary>
     internal double AmperesAt(double railVolts)
     {
-        RailVolts rail = RailVolts.Lowest.With(_box, railVolts);
+        _rail.Move(railVolts);
         double amperes = 0;
-        foreach (Part part in _parts) amperes += part.AmperesAt(rail, Volts);
+        foreach (Part part in _parts) amperes += part.AmperesAt(_rail, Volts);
+        return amperes;
+    }
+
+    /// <summary>The current of an output, as last solved. [A]</summary>
+    internal double AmperesOf(int output)
+    {
+        double amperes = 0;
+        foreach (int device in _devicesOf[output]) amperes += _partOf[device].AmperesOf(device, Volts[device]);
         return amperes;
     }
 
@@ -100,24 +122,61 @@ internal sealed class BatteryLoad
     /// <summary>Whether every device that is on has its drop-out voltage, as last solved.</summary>
     internal bool AllHaveEnough => Weakest() is not int weakest || !Limits.IsBelow(Volts[weakest], DropOutOf(weakest));
 
-    /// <summary>Whether any device draws.</summary>
+    /// <summary>A device that runs, and has less than it accepts, as last solved; null where there is none but those in a set.</summary>
+    internal int? BelowAccepted(HashSet<FedDevice> known)
+    {
+        for (int i = 0; i < Volts.Length; i++)
+        {
+            if (IsOn[i] && Limits.IsBelow(Volts[i], Devices[i].Accepted!.LowestVolts) && !known.Contains(Devices[i])) return i;
+        }
+
+        return null;
+    }
+
+    /// <summary>An output that carries more than its protective device does continuously, as last solved; null where there is none but
+    /// those of which a time is known.</summary>
+    internal int? AboveCarried(double[] knownSeconds)
+    {
+        for (int i = 0; i < Outputs.Length; i++)
+        {
+            if (double.IsInfinity(knownSeconds[i]) && Limits.IsAbove(AmperesOf(i), CarriedAmperes[i])) return i;
+        }
+
+        return null;
+    }
+
+    /// <summary>Whether any device draws and runs.</summary>
     internal bool IsAnyOn => Array.Exists(IsOn, isOn => isOn);
 
     internal void TurnOff(int device)
     {
         IsOn[device] = false;
-        PartOf(device).TurnOff(device);
+        _partOf[device].TurnOff(device);
+    }
+
+    /// <summary>Has a device draw that does not run.</summary>
+    internal void DrawAllTheSame(int device)
+    {
+        IsOn[device] = false;
+        _partOf[device].TurnOn(device);
     }
 
     /// <summary>Whether a device that is off finds its turn-on voltage.</summary>
-    internal bool ComesBack(int device, double railVolts) => railVolts > 0 && Devices[device].Device.Model.Starting is Starting starting
-        && PartOf(device).UnloadedVolts(device, RailVolts.Lowest.With(_box, railVolts)) >= starting.TurnOnVolts;
+    internal bool ComesBack(int device, double railVolts)
+    {
+        if (!(railVolts > 0) || Devices[device].Device.Model.Starting is not Starting starting) return false;
+        _rail.Move(railVolts);
+        return _partOf[device].UnloadedVolts(device, _rail) >= starting.TurnOnVolts;
+    }
+
+    private static double CarriedBy(BoxOutput output, double airCelsius) =>
+        output.Protection is ProtectiveDevice device && device.MostFactorIn(airCelsius) is double factor
+            ? device.CarriedAmperes(factor)
+            : double.PositiveInfinity;
 
     private bool IsWeaker(int device, int other) => Volts[device] > 0 || Volts[other] > 0
         ? ShareOf(device) < ShareOf(other)
-        : PartOf(device).OhmsTo(device) > PartOf(other).OhmsTo(other);
-
-    private Part PartOf(int device) => _parts.FindLast(part => part.First <= device)!;
+        : _partOf[device].OhmsTo(device) > _partOf[other].OhmsTo(other);
 
     private double ShareOf(int device) => Volts[device] / DropOutOf(device);
 
@@ -126,20 +185,23 @@ internal sealed class BatteryLoad
     // The circuits that are solved together.
     private sealed class Part
     {
+        private readonly DistributionBox _box;
         private readonly FeedCircuit _circuit;
-        private readonly Load[] _loads;
+        private readonly Load[] _loads, _asked;
         private readonly double[] _volts;
         private readonly int[] _own;
 
         internal Part(FeedGroup group, DistributionBox box, Condition condition, AirOfBoxes air, int first)
         {
             First = first;
-            _circuit = FeedCircuit.Of(group, condition.At.CableCelsius, air);
+            _box = box;
+            _circuit = FeedCircuit.Of(group, condition.At.CableCelsius, air).OfOneThread();
             _loads = FeedSolver.LoadsIn(condition, group, condition.MotorsMoving ?? int.MaxValue);
             _volts = new double[_loads.Length];
             _own = [.. Enumerable.Range(0, _loads.Length)
                 .Where(i => ReferenceEquals(group.Devices[i].Box, box) && group.Devices[i].Accepted is not null)];
             foreach (int other in Enumerable.Range(0, _loads.Length).Except(_own)) _loads[other] = Load.None;
+            _asked = [.. _loads];
             Devices = [.. _own.Select(i => group.Devices[i])];
         }
 
@@ -148,23 +210,33 @@ internal sealed class BatteryLoad
 
         internal IReadOnlyList<FedDevice> Devices { get; }
 
+        /// <summary>What the outputs of the box feed in it.</summary>
+        internal IEnumerable<OutputFeed> Feeds => _circuit.Group.Feeds.Where(feed => ReferenceEquals(feed.Box, _box));
+
         internal double AmperesAt(RailVolts rail, double[] volts)
         {
             bool isSolved = _circuit.TrySolve(rail, _loads, _volts);
             double amperes = isSolved ? 0 : double.PositiveInfinity;
             for (int i = 0; i < _own.Length; i++)
             {
-                Load load = _loads[_own[i]];
                 volts[First + i] = isSolved ? _volts[_own[i]] : 0;
-                if (isSolved && !ReferenceEquals(load, Load.None)) amperes += load.AmperesAt(_volts[_own[i]]);
+                if (isSolved) amperes += AmperesOf(First + i, _volts[_own[i]]);
             }
 
             return amperes;
         }
 
+        internal double AmperesOf(int device, double volts)
+        {
+            Load load = LoadOf(device);
+            return ReferenceEquals(load, Load.None) || !(volts > 0) ? 0 : load.AmperesAt(volts);
+        }
+
         internal bool Draws(int device) => LoadOf(device).AmperesAt(1) > 0;
 
         internal void TurnOff(int device) => LoadOf(device) = Load.None;
+
+        internal void TurnOn(int device) => LoadOf(device) = _asked[_own[device - First]];
 
         internal double OhmsTo(int device) => _circuit.OhmsTo(_own[device - First]);
 

@@ -20,7 +20,7 @@ internal sealed class ConductorOverAmpacityRule() : Rule("conductor-over-ampacit
     public override IEnumerable<Finding> Check(Evidence evidence)
     {
         SiteAssessment assessment = Require.NotNull(evidence, nameof(evidence)).Assessment;
-        var currents = new RunCurrents(assessment);
+        var currents = new RunCurrents(evidence);
         HashSet<SiteRun> class2 = [.. assessment.Site.Feeds.SelectMany(group => group.Feeds)
             .Where(ConductorCapacity.IsOfClass2).SelectMany(f => f.Runs)];
         var known = new KnownCapacities(ConductorCapacity.AtMostOf);

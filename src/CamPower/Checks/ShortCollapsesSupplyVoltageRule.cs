@@ -41,8 +41,9 @@ internal sealed class ShortCollapsesSupplyVoltageRule : Rule
     {
         bool isUnknown = fault.Verdict == OperatingVerdict.None;
         if (isUnknown || (FaultRuleText.IsUnprotected(output) && output.Box.IsAdapter)) return Severity.Caution;
-        bool endsSoon = fault.Verdict == OperatingVerdict.Operates
-            && !(fault.Opening.Latest is Duration latest && latest.Seconds > CheckConstants.LongestDark.Value);
+        OpeningTimes opening = fault.OpeningInTime;
+        bool endsSoon = opening.Verdict == OperatingVerdict.Operates
+            && !(opening.Latest is Duration latest && latest.Seconds > CheckConstants.LongestDark.Value);
         return endsSoon ? Severity.Caution : Severity.Failure;
     }
 
@@ -63,7 +64,7 @@ internal sealed class ShortCollapsesSupplyVoltageRule : Rule
         if (fault.Verdict == OperatingVerdict.None) return "It is unknown when the short ends.";
         return FaultRuleText.IsUnprotected(output)
             ? "There is no protective device; the short lasts until it is removed."
-            : $"The {FaultRuleText.Protection(output)} {fault.Opening}.";
+            : $"The {FaultRuleText.Protection(output)} {fault.OpeningInTime}.";
     }
 
     private static string Others(int culprits, int used)
@@ -77,6 +78,10 @@ internal sealed class ShortCollapsesSupplyVoltageRule : Rule
     private ShortCircuit? WorstOf(OutputFaults output) => output.Shorts.Where(TakesOthersDown)
         .OrderByDescending(s => SeverityOf(output, s)).ThenByDescending(s => Taken(s.Supply)).FirstOrDefault();
 
-    private bool TakesOthersDown(ShortCircuit fault) => Taken(fault.Supply) > 0
-        && !(fault.Verdict == OperatingVerdict.Operates && fault.Opening.Latest is Duration latest && latest.Seconds <= _seconds);
+    private bool TakesOthersDown(ShortCircuit fault)
+    {
+        if (Taken(fault.Supply) == 0) return false;
+        OpeningTimes opening = fault.OpeningInTime;
+        return !(opening.Verdict == OperatingVerdict.Operates && opening.Latest is Duration latest && latest.Seconds <= _seconds);
+    }
 }

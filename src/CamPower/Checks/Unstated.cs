@@ -83,13 +83,15 @@ internal readonly record struct Unstated(string What, string Where, string Decid
 
     private static IEnumerable<Unstated> OfBackup(Evidence evidence)
     {
-        const string fuse = "battery fuse in a short";
+        const string fuse = "battery fuse in a short", carries = "current through the battery fuse";
         foreach (BackupAssessment backup in evidence.Backups)
         {
             string box = backup.Box.Name;
             if (backup.Box.BatteryProtection is null) yield return new Unstated("fuse at the terminal of the battery", box, fuse);
             if (backup.FuseVoltage.NotStated is string volts) yield return new Unstated(volts, box, fuse);
             if (backup.FuseBreaking.NotStated is string amperes) yield return new Unstated(amperes, box, fuse);
+            if (backup.FuseLoad.NotStated is string carried) yield return new Unstated(carried, box, carries);
+            if (backup.FuseStart.NotStated is string melting) yield return new Unstated(melting, box, carries);
             if (backup.WhileCharging.NotStated is string charging)
             {
                 yield return new Unstated(charging, box, "load and charging current");

@@ -14,7 +14,7 @@ namespace CamPower.Circuits;
 internal sealed class RadialKernel : LinearizedCircuit
 {
     private readonly Rung[] _rungs;
-    private readonly double _sourceVolts;
+    private double _sourceVolts;
 
     // What lies behind each node. All zero between calls: folding adds to it, unfolding takes it away.
     private readonly Tangent[] _behind;
@@ -51,6 +51,9 @@ internal sealed class RadialKernel : LinearizedCircuit
         kernel.OpenCircuit(volts);
         return Newton.TryDescend(kernel, new LoadShares(loads, rowOf, loads.Length), volts, ref iterations);
     }
+
+    /// <summary>Sets the voltage of the source. [V]</summary>
+    internal void Feed(double sourceVolts) => _sourceVolts = sourceVolts;
 
     internal override void OpenCircuit(double[] volts)
     {

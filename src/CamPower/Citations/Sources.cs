@@ -671,12 +671,19 @@ public static class Sources
     public static Citation LeadAcidBattery { get; } = new(
         "Common practice, no source", CitationKind.FromMemory, null,
         "valve-regulated lead-acid cell: open-circuit voltage is the density of the acid plus 0.84 V; float 2.25 V to 2.30 V, -3 mV/K; " +
-        "end 1.75 V; 93 %, 85 % and 60 % of the 20 h capacity at 10 h, 5 h and 1 h; charge factor 1.2");
+        "end 1.75 V; 93 %, 85 % and 60 % of the 20 h capacity at 10 h, 5 h and 1 h; charge factor 1.2; " +
+        "charging up to 2.45 V a cell and 0.3 C");
+
+    /// <summary>Voltage of a sealed lead-acid battery as it is discharged.</summary>
+    public static Citation LeadAcidDischarge { get; } = new(
+        "Common practice, no source", CitationKind.FromMemory, null,
+        "discharge curves of 12 V valve-regulated lead-acid batteries at 0.2 C: about 12.0 V half-way, 11.4 V at 80 % of the time, " +
+        "10.5 V at the end; the resistance at 1 kHz is about a third of the slope under a load of hours");
 
     /// <summary>Typical figures of lithium iron phosphate batteries.</summary>
     public static Citation LithiumIronPhosphateBattery { get; } = new(
         "Common practice, no source", CitationKind.FromMemory, null,
-        "lithium iron phosphate: 3.2 V to 3.3 V a cell over most of the charge, end 2.5 V, no charging below 0 °C");
+        "lithium iron phosphate: 3.2 V to 3.3 V a cell over most of the charge, end 2.5 V; charging from 0 °C, up to 3.65 V and 1 C");
 
     /// <summary>Forward voltage of a silicon rectifier.</summary>
     public static Citation SiliconRectifier { get; } = new(

@@ -23,22 +23,27 @@ internal sealed class FaultSetting
     // At the two ends of its tolerance, or alone where it has none.
     private readonly OverloadBehavior[] _overloads;
 
-    private readonly double _sourceOhms, _farads;
+    private readonly double _leastSourceOhms, _mostSourceOhms, _farads;
     private readonly IReadOnlyList<FaultAir> _air;
     private readonly double[][] _factors, _steps;
+    private readonly FaultSetting? _alone;
     private readonly IReadOnlyList<Lazy<RailStudy>>? _rails;
     private int[]? _mostTakenFirst;
 
     /// <param name="output">The supply's output.</param>
     /// <param name="device">The protective device; null where it is not stated.</param>
     /// <param name="air">The temperatures of each condition, each pair once.</param>
-    internal FaultSetting(SupplyOutput output, ProtectiveDevice? device, IReadOnlyList<FaultAir> air)
+    /// <param name="alone">The supply without the battery that is beside it in <paramref name="output"/>, for that may be dead, or its fuse
+    /// open; null where there is none.</param>
+    internal FaultSetting(SupplyOutput output, ProtectiveDevice? device, IReadOnlyList<FaultAir> air, SupplyOutput? alone = null)
     {
+        _alone = alone is null ? null : new FaultSetting(alone, device, air);
         Output = output;
         Device = device ?? ProtectiveDevice.None;
         _overload = output.Overload ?? OverloadBehavior.Unlimited;
         _overloads = ReferenceEquals(_overload.Lowest, _overload.Highest) ? [_overload] : [_overload.Lowest, _overload.Highest];
-        _sourceOhms = output.SourceOhms;
+        _leastSourceOhms = output.SourceOhms;
+        _mostSourceOhms = output.GreatestSourceOhms;
         _farads = (output as DcOutput)?.Capacitance?.Farads ?? 0;
         _air = air;
         double[][] factors = [.. air.Select(a => Device.FactorsIn(a.DeviceCelsius))];
@@ -48,26 +53,29 @@ internal sealed class FaultSetting
             | (output.Overload is null ? FaultData.Overload : FaultData.None)
             | (output.SourceResistance is null && output.Overload?.Limit is null ? FaultData.SourceResistance : FaultData.None)
             | (output is DcOutput { Capacitance: null } ? FaultData.OutputCapacitance : FaultData.None)
-            | (Array.Exists(factors, known => known.Length == 0) ? FaultData.DeviceTemperature : FaultData.None);
+            | (Array.Exists(factors, known => known.Length == 0) ? FaultData.DeviceTemperature : FaultData.None)
+            | (_alone?.Missing ?? FaultData.None);
         Judgment voltage = Device.JudgeVoltage(output.HighestVolts, output.Kind == CurrentKind.Dc);
         IsWithinVoltageRating = voltage.Value is null ? null : !voltage.IsViolated;
         MissingForAnyFault = voltage.NotStated is null ? Missing : Missing | FaultData.DcVoltageRating;
     }
 
-    private FaultSetting(FaultSetting alone, IReadOnlyList<Lazy<RailStudy>> rails)
+    private FaultSetting(FaultSetting by, IReadOnlyList<Lazy<RailStudy>> rails)
     {
-        Output = alone.Output;
-        Device = alone.Device;
-        Missing = alone.Missing;
-        MissingForAnyFault = alone.MissingForAnyFault;
-        IsWithinVoltageRating = alone.IsWithinVoltageRating;
-        _overload = alone._overload;
-        _overloads = alone._overloads;
-        _sourceOhms = alone._sourceOhms;
-        _farads = alone._farads;
-        _air = alone._air;
-        _factors = alone._factors;
-        _steps = alone._steps;
+        Output = by.Output;
+        Device = by.Device;
+        Missing = by.Missing;
+        MissingForAnyFault = by.MissingForAnyFault;
+        IsWithinVoltageRating = by.IsWithinVoltageRating;
+        _overload = by._overload;
+        _overloads = by._overloads;
+        _leastSourceOhms = by._leastSourceOhms;
+        _mostSourceOhms = by._mostSourceOhms;
+        _farads = by._farads;
+        _air = by._air;
+        _factors = by._factors;
+        _steps = by._steps;
+        _alone = by._alone;
         _rails = rails;
     }
 
@@ -122,14 +130,14 @@ internal sealed class FaultSetting
     private IEnumerable<int> Conditions => Enumerable.Range(0, _air.Count);
 
     /// <summary>The most prospective current of a fault: that of the resistances alone. [A]</summary>
-    internal double MostProspective(FaultLoop loop) => Output.HighestVolts / (_sourceOhms + LeastOhms(loop));
+    internal double MostProspective(FaultLoop loop) => Output.HighestVolts / (_leastSourceOhms + LeastOhms(loop));
 
     /// <summary>The least prospective current of a fault: that of the resistances alone. [A]</summary>
-    internal double LeastProspective(FaultLoop loop) =>
-        Output.LowestVolts / (_sourceOhms + Conditions.Max(c => GreatestOhms(loop.OhmsIn(c), c)));
+    internal double LeastProspective(FaultLoop loop) => Math.Min(_alone?.LeastProspective(loop) ?? double.PositiveInfinity,
+        Output.LowestVolts / (_mostSourceOhms + Conditions.Max(c => GreatestOhms(loop.OhmsIn(c), c))));
 
     /// <summary>The greatest resistance of a loop beside the device, source included. [Ω]</summary>
-    internal double GreatestRest(FaultLoop loop) => _sourceOhms + Conditions.Max(loop.OhmsIn);
+    internal double GreatestRest(FaultLoop loop) => _mostSourceOhms + Conditions.Max(loop.OhmsIn);
 
     /// <summary>Resistance of device and way to a fault where it is least. [Ω]</summary>
     internal double LeastOhms(FaultLoop loop) => Conditions.Min(c => LeastOhms(loop, c));
@@ -139,7 +147,7 @@ internal sealed class FaultSetting
     /// <summary>The most that heats the conductors at a resistance of the loop, never rising with it: as if the supply neither folded back
     /// nor paused. [A]</summary>
     internal double HeatingAt(double loopOhms, int condition) => Math.Min(Device.MostAmperes,
-        Math.Min(Output.LowestVolts / (_sourceOhms + GreatestOhms(loopOhms, condition)), GreatestSustainedAmperes));
+        Math.Min(Output.LowestVolts / (_mostSourceOhms + GreatestOhms(loopOhms, condition)), GreatestSustainedAmperes));
 
     /// <summary>The largest current of the output capacitors' discharge; infinite where no resistance is stated that limits it.
     /// [A]</summary>
@@ -156,11 +164,11 @@ internal sealed class FaultSetting
         double amperes = PoorShortAmperes(loop);
         return double.IsInfinity(amperes)
             ? double.PositiveInfinity
-            : amperes * (Output.HighestVolts - (amperes * (_sourceOhms + LeastOhms(loop))));
+            : amperes * (Output.HighestVolts - (amperes * (_leastSourceOhms + LeastOhms(loop))));
     }
 
     /// <summary>The current of a short at <see cref="PoorShortWatts"/>. [A]</summary>
-    internal double PoorShortAmperes(FaultLoop loop) => Math.Min(Output.HighestVolts / (2 * (_sourceOhms + LeastOhms(loop))),
+    internal double PoorShortAmperes(FaultLoop loop) => Math.Min(Output.HighestVolts / (2 * (_leastSourceOhms + LeastOhms(loop))),
         Math.Min(GreatestSustainedAmperes, Device.MostAmperes));
 
     /// <summary>The cases of a short at the end of a loop: in each condition the ends of the range of current, and where something changes
@@ -171,7 +179,17 @@ internal sealed class FaultSetting
     {
         var cases = new List<FaultCase>();
         for (int c = 0; c < _air.Count; c++) AddShort(cases, loop, c);
+        if (_alone is not null) cases.AddRange(_alone.ShortCases(loop));
         return cases;
+    }
+
+    /// <summary>When the device opens at a short with the battery in order; null where there is none.</summary>
+    internal OpeningTimes? OpeningOnBattery(FaultLoop loop)
+    {
+        if (_alone is null) return null;
+        var cases = new List<FaultCase>();
+        for (int c = 0; c < _air.Count; c++) AddShort(cases, loop, c);
+        return cases.Skip(1).Aggregate(cases[0].Opening, (opening, each) => opening.Or(each.Opening));
     }
 
     /// <summary>The cases of a short anywhere along a piece of cable, that at its end left out.</summary>
@@ -190,11 +208,12 @@ internal sealed class FaultSetting
             AddBetween(cases, ranges, shared: null, surge, c);
         }
 
+        if (_alone is not null) cases.AddRange(_alone.PieceCases(origin, end));
         return cases;
     }
 
     /// <summary>The same without a protective device.</summary>
-    internal FaultSetting Unprotected() => new(Output, ProtectiveDevice.None, _air);
+    internal FaultSetting Unprotected() => new(Output, ProtectiveDevice.None, _air, _alone?.Output);
 
     /// <summary>The cases of a current that a load draws.</summary>
     internal IReadOnlyList<FaultCase> OverloadCases(double amperes)
@@ -209,6 +228,7 @@ internal sealed class FaultSetting
             foreach (LimitedCurrent current in alone) Add(cases, _overload.InOverload(current.PeakAmperes), CurrentSurge.None, c);
         }
 
+        if (_alone is not null) cases.AddRange(_alone.OverloadCases(amperes));
         return cases;
     }
 
@@ -247,10 +267,10 @@ internal sealed class FaultSetting
     private double LeastOhms(FaultLoop loop, int c) => Device.LeastOhms + loop.OhmsIn(c);
 
     private CurrentEnd Most(FaultLoop loop, int c, OverloadBehavior overload) =>
-        CurrentFrom(Output.HighestVolts, LeastOhms(loop, c), overload);
+        CurrentFrom(Output.HighestVolts, _leastSourceOhms, LeastOhms(loop, c), overload);
 
     private CurrentEnd Least(double loopOhms, int c, OverloadBehavior overload) =>
-        CurrentFrom(Output.LowestVolts, GreatestOhms(loopOhms, c), overload);
+        CurrentFrom(Output.LowestVolts, _mostSourceOhms, GreatestOhms(loopOhms, c), overload);
 
     private double GreatestOhms(double loopOhms, int c) =>
         loopOhms + (Device.GreatestOhms * (_air[c].DeviceCelsius is double known ? Device.ResistanceGrowthIn(known) : 1));
@@ -301,14 +321,14 @@ internal sealed class FaultSetting
             : LimitedCurrent.Steady(amperes);
     }
 
-    private CurrentEnd CurrentFrom(double volts, double ohms, OverloadBehavior overload)
+    private CurrentEnd CurrentFrom(double volts, double sourceOhms, double ohms, OverloadBehavior overload)
     {
         // A device that limits below the supply's limit keeps the supply from it.
-        double unlimited = volts / (_sourceOhms + ohms), prospective = Math.Min(unlimited, Device.MostAmperes);
+        double unlimited = volts / (sourceOhms + ohms), prospective = Math.Min(unlimited, Device.MostAmperes);
         bool isOverloaded = prospective > overload.LimitAmperes;
         LimitedCurrent current = isOverloaded ? overload.Limited(unlimited) : LimitedCurrent.Steady(prospective);
         CurrentSurge surge = double.IsInfinity(Device.MostAmperes)
-            ? CurrentSurge.Discharge(_farads, volts, ohms, isOverloaded ? double.PositiveInfinity : _sourceOhms, current.PeakAmperes)
+            ? CurrentSurge.Discharge(_farads, volts, ohms, isOverloaded ? double.PositiveInfinity : sourceOhms, current.PeakAmperes)
             : CurrentSurge.None;
         return new CurrentEnd(prospective, current, surge);
     }

@@ -29,7 +29,7 @@ internal sealed class RailStudy
     {
         cancellationToken.ThrowIfCancellationRequested();
         BoxInCondition inCondition = box.InConditions[condition];
-        _supply = box.Box.FaultSource;
+        _supply = box.Box.RailSourceIn(inCondition.Condition.At.BoxCelsius);
         _overload = _supply.Overload;
         _sourceOhms = _supply.SourceOhms;
         _condition = inCondition.Condition;

@@ -78,6 +78,10 @@ public sealed class ShortCircuit : Overcurrent
     /// <summary>Place, currents and opening, or what is missing, in the invariant culture; never throws.</summary>
     public override string ToString() => $"{Place}: {Words}";
 
+    /// <summary>When the protective device opens while the supply is as <see cref="Supply"/> says: with its battery in order, where it has
+    /// one. A dead battery is a fault of its own.</summary>
+    internal OpeningTimes OpeningInTime => Verdict == OperatingVerdict.None ? Opening : _setting.OpeningOnBattery(_loop) ?? Opening;
+
     private ElectricResistance Rest => ElectricResistance.FromOhms(_setting.GreatestRest(_loop));
 
     private static ElectricCurrent? Amperes(double amperes) => double.IsInfinity(amperes) ? null : ElectricCurrent.FromAmperes(amperes);

@@ -15,13 +15,16 @@ internal static class SiteFaultStudy
         foreach (BoxAssessment box in assessment.Boxes)
         {
             FaultAir[] air = AirOf(box);
+            IEnumerable<double> around = assessment.Site.Conditions.Select(c => c.At.BoxCelsius);
+            SupplyOutput source = box.Box.FaultSourceIn(around.Min(), around.Max());
+            SupplyOutput? alone = box.Box.Battery is null ? null : box.Box.Supply.Output;
             FaultSetting? setting = null;
             ProtectiveDevice? before = null;
             foreach (OutputAssessment output in box.Outputs)
             {
                 // Most outputs of a box have the device of the one before.
                 ProtectiveDevice? device = output.Output.Protection;
-                if (setting is null || device != before) setting = new FaultSetting(box.Box.FaultSourceAtCutOff, before = device, air);
+                if (setting is null || device != before) setting = new FaultSetting(source, before = device, air, alone);
                 outputs.Add(new OutputFaults(output, box, air, setting, cancellationToken));
             }
         }

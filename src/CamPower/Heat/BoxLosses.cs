@@ -9,8 +9,9 @@ namespace CamPower.Heat;
 /// <summary>The heat lost in the enclosure of a box: by its supply, by the protective devices of its outputs, by other boxes of its
 /// cabinet, by what else runs in it.</summary>
 /// <remarks>
-/// Immutable. The supply gives its highest voltage. Below the first point of its efficiency curve it is taken to lose as
-/// much as there, for its losses grow with its load; beyond the last point it loses at least as much as there.
+/// Immutable. The supply gives its highest voltage, to its load and to the battery that it charges: that takes hours.
+/// Below the first point of its efficiency curve it is taken to lose as much as there, for its losses grow with its load; beyond the last
+/// point it loses at least as much as there.
 /// A device counts with its greatest resistance, one that is not stated with none; wires in the box do not count, and of a
 /// fuse the cold resistance does. What depends on the temperature inside is the resistance of a resettable fuse alone
 /// (<see cref="ResettableFuse.MaximumResistanceIn"/>); data sheets state efficiency at one temperature.

@@ -9,8 +9,9 @@ namespace CamPower.Mains;
 
 /// <summary>What a box takes from the line in a condition.</summary>
 /// <remarks>
-/// Immutable. The supply gives its highest voltage. Below the first point of its curves it is taken to draw as much as
-/// there; beyond the last, or without curves, what it draws is not known. What else runs in the enclosure does not count.
+/// Immutable. The supply gives its highest voltage, to its load and to the battery that it charges.
+/// Below the first point of its curves it is taken to draw as much as there; beyond the last, or without curves, what it draws is not
+/// known. What else runs in the enclosure does not count.
 /// </remarks>
 /// <example>
 /// <code>

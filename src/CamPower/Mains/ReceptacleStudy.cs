@@ -20,6 +20,7 @@ internal static class ReceptacleStudy
     {
         double lineVolts = condition.LineVolts ?? plugged.Key.Volts;
         return new ReceptacleInCondition(condition, lineVolts,
-            Array.AsReadOnly([.. plugged.Select(box => new LineDraw(box.Box, box.InConditions[index].Amperes, lineVolts))]));
+            Array.AsReadOnly([.. plugged.Select(box => new LineDraw(
+                box.Box, box.Box.AmperesWhileCharging(box.InConditions[index].Amperes), lineVolts))]));
     }
 }

@@ -134,6 +134,7 @@ public static class SiteQuestions
     /// <param name="wanted">The time until the first device is off, at least 0. [h]</param>
     /// <param name="conditions">The conditions from the loss of the mains, as for <see cref="RunOnBattery"/>.</param>
     /// <returns>The run of the battery that was chosen, at the end of its life and without its margin; null where none lasts.</returns>
+    /// <remarks>A battery that has more volts at rest than the charger gives is never full, and is passed over.</remarks>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException">As for <see cref="RunOnBattery"/>.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>

@@ -94,8 +94,8 @@ public sealed class Battery
 
     /// <summary>The same battery after some years: less capacity, and more resistance in the same proportion.</summary>
     /// <param name="capacityLeft">Share of the capacity that is left, above 0 and at most 1. [1]</param>
-    /// <remarks>A battery is replaced with 80 % left (<see cref="Sources.Ieee485Aging"/>). That the resistance rises as the capacity falls
-    /// is common practice, no source.</remarks>
+    /// <remarks>The rated current stays that of the new one. A battery is replaced with 80 % left (<see cref="Sources.Ieee485Aging"/>).
+    /// That the resistance rises as the capacity falls is common practice, no source.</remarks>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="capacityLeft"/> is outside its range.</exception>
     /// <example><code>Battery old = battery.Aged(Ratio.FromPercent(80));</code></example>
     public Battery Aged(Ratio capacityLeft)
@@ -114,12 +114,7 @@ public sealed class Battery
     public Duration TimeAt(ElectricCurrent current, Temperature at)
     {
         double amperes = Require.Positive(current.Amperes, nameof(current), "A");
-        double celsius = Require.Finite(Celsius.Of(at), nameof(at), "°C");
-        ShareCurve<Temperature> capacity = Chemistry.Capacity;
-        return capacity.ShareAt(celsius) is double share
-            ? Duration.FromSeconds(1 / ShareASecond(amperes, share))
-            : throw Require.OutOfRange(
-                celsius, nameof(at), "°C", FormattableString.Invariant($"from {capacity.Lowest} to {capacity.Highest}"));
+        return Duration.FromSeconds(1 / ShareASecond(amperes, CapacityShareAt(at)));
     }
 
     /// <summary>How long a charging current takes to put back what was taken out. [h]</summary>
@@ -132,6 +127,26 @@ public sealed class Battery
     public Duration RechargeTime(Ratio takenOut, ElectricCurrent current) => Duration.FromSeconds(
         Require.Within(takenOut.DecimalFractions, 0, 1, nameof(takenOut), "") * AmpereSeconds * Chemistry.ChargeFactor
         / Require.Positive(current.Amperes, nameof(current), "A"));
+
+    /// <summary>How long a full battery lasts with a daily use and a daily charge; null where the charge keeps up. [d]</summary>
+    /// <param name="usedADay">What the load takes a day, above 0; at more than the rated current count it by Peukert's law first.
+    /// [Ah]</param>
+    /// <param name="chargedADay">What is put in a day, at least 0. [Ah]</param>
+    /// <param name="at">Temperature of the battery, inside the capacity curve of its chemistry.</param>
+    /// <remarks>Of what is put in only the part 1/charge factor counts.</remarks>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    /// <example>
+    /// <code>
+    /// Duration? lasts = battery.AutonomyAt(
+    ///     ElectricCharge.FromAmpereHours(30), ElectricCharge.FromAmpereHours(12), Temperature.FromDegreesCelsius(5));
+    /// </code>
+    /// </example>
+    public Duration? AutonomyAt(ElectricCharge usedADay, ElectricCharge chargedADay, Temperature at)
+    {
+        double lost = Require.Positive(usedADay.AmpereHours, nameof(usedADay), "Ah")
+            - (Require.NotNegative(chargedADay.AmpereHours, nameof(chargedADay), "Ah") / Chemistry.ChargeFactor);
+        return lost > 0 ? Duration.FromDays(AmpereSeconds / SecondsAnHour * CapacityShareAt(at) / lost) : null;
+    }
 
     /// <summary>Float voltage of the whole battery. [V]</summary>
     /// <param name="at">Temperature of the battery, finite.</param>
@@ -159,8 +174,34 @@ public sealed class Battery
     /// <summary>Open-circuit voltage at a state of charge. [V]</summary>
     internal double OpenCircuitVolts(double charge) => Cells * Chemistry.CellVoltsAt(charge);
 
-    /// <summary>Resistance at a state of charge, with what the temperature multiplies it by. [Ω]</summary>
-    internal double OhmsAt(double charge, double temperatureFactor) => _ohms * Chemistry.ResistanceAtCharge(charge) * temperatureFactor;
+    /// <summary>Voltage under load at a state of charge, the drop in its resistance left out. [V]</summary>
+    internal double VoltsUnderLoad(double charge) => Cells * Chemistry.CellVoltsUnderLoad(charge);
+
+    /// <summary>Resistance under a load of hours at a state of charge, with what the temperature multiplies it by. [Ω]</summary>
+    internal double OhmsAt(double charge, double temperatureFactor) =>
+        _ohms * Chemistry.LastingResistance * Chemistry.ResistanceAtCharge(charge) * temperatureFactor;
+
+    /// <summary>The least resistance in a short: new, full and as warm as it gets. [Ω]</summary>
+    internal double LeastOhms(double hottestCelsius) => _ohms * Math.Min(1, Chemistry.LeastResistance(hottestCelsius));
+
+    /// <summary>The greatest resistance in a short: at the end of its life, empty and as cold as it gets. [Ω]</summary>
+    internal double GreatestOhms(double coldestCelsius) =>
+        _ohms * Math.Max(1, Chemistry.GreatestResistance(coldestCelsius)) * 100 / BatteryConstants.EndOfLife.Value;
+
+    /// <summary>Resistance in a short when it is full, at the end of its life, at a temperature. [Ω]</summary>
+    internal double ChargedOhms(double celsius) =>
+        _ohms * Math.Max(1, Chemistry.ResistanceNear(celsius)) * 100 / BatteryConstants.EndOfLife.Value;
+
+    /// <summary>The largest current that it may be charged with; null where that is not stated. [A]</summary>
+    internal double? MostChargingAmperes => Chemistry.HighestChargingRate * AmpereSeconds / SecondsAnHour;
+
+    private double CapacityShareAt(Temperature at)
+    {
+        double celsius = Require.Finite(Celsius.Of(at), nameof(at), "°C");
+        ShareCurve<Temperature> capacity = Chemistry.Capacity;
+        return capacity.ShareAt(celsius) ?? throw Require.OutOfRange(
+            celsius, nameof(at), "°C", FormattableString.Invariant($"from {capacity.Lowest} to {capacity.Highest}"));
+    }
 
     /// <summary>Share of its charge that a current takes in a second, with what the temperature leaves of the capacity. [1/s]</summary>
     internal double ShareASecond(double amperes, double capacityShare)

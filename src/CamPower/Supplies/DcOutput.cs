@@ -20,8 +20,9 @@ public sealed class DcOutput : SupplyOutput
 {
     // At less than a thousandth the two points are one; no transformer gives ten times its rated voltage without a load.
     private const double LeastOpen = 1.001, MostOpen = 10;
-
+    private const double LeastOhms = 1e-6, MostOhms = 1e8;
     private readonly ElectricPotential? _statedSetPoint;
+    private readonly double _ratedWatts;
 
     /// <summary>Describes an output.</summary>
     /// <param name="nominal">Nominal output voltage, from 1 nV to 1 MV. [V]</param>
@@ -53,6 +54,7 @@ public sealed class DcOutput : SupplyOutput
             ? Require.Positive((double)power.Watts, nameof(ratedPower), "W")
             : NominalVolts * RatedAmperes;
         SetAmperes = Math.Min(RatedAmperes, watts / SetVolts);
+        _ratedWatts = watts;
         RatedPower = ratedPower;
         Trim = trim;
         SetPoint = setPoint ?? nominal;
@@ -99,6 +101,13 @@ public sealed class DcOutput : SupplyOutput
 
     internal override double SetAmperes { get; }
 
+    /// <summary>The rated current at its risen voltage over that at what it is set to: less than 1 where its power is the limit.
+    /// [1]</summary>
+    internal double ShareWhileCharging =>
+        Math.Min(RatedAmperes, _ratedWatts / (SetVolts + (ChargingRise?.Volts ?? 0))) / SetAmperes;
+
+    internal override double GreatestSourceOhms => BatteryOhmsAtMost ?? SourceOhms;
+
     internal override double LowestVolts => Math.Min(Unregulated?.LowestAt(RatedAmperes) ?? base.LowestVolts, BatteryAtLeast);
 
     internal override double HighestVolts =>
@@ -117,6 +126,8 @@ public sealed class DcOutput : SupplyOutput
     private double BatteryAtLeast { get; init; } = double.PositiveInfinity;
 
     private double BatteryAtMost { get; init; }
+
+    private double? BatteryOhmsAtMost { get; init; }
 
     /// <summary>The output of an unregulated supply: a transformer, a rectifier and a capacitor, by two points of its data sheet.</summary>
     /// <param name="open">The voltage without any load, at the nominal mains voltage, at least 0.1 % above
@@ -218,15 +229,17 @@ public sealed class DcOutput : SupplyOutput
         return new(this, _statedSetPoint, SourceResistance, Overload) { ChargingRise = rise, ChargingCurrent = current };
     }
 
-
     /// <summary>What feeds a fault with a battery on the same terminals: only its resistance limits the current.</summary>
     /// <param name="battery">The battery.</param>
-    /// <param name="downTo">The lowest voltage that it may have, above 0; infinite for a charged one. [V]</param>
-    internal DcOutput InFaultBeside(Battery battery, double downTo) => new(
-        this, _statedSetPoint, battery.Resistance, OverloadBehavior.Unlimited)
+    /// <param name="downTo">The lowest voltage that it may have, above 0. [V]</param>
+    /// <param name="leastOhms">The least resistance of it, above 0. [Ω]</param>
+    /// <param name="mostOhms">The greatest, with that of its fuse. [Ω]</param>
+    internal DcOutput InFaultBeside(Battery battery, double downTo, double leastOhms, double mostOhms) => new(
+        this, _statedSetPoint, ElectricResistance.FromOhms(Math.Min(MostOhms, Math.Max(LeastOhms, leastOhms))), OverloadBehavior.Unlimited)
     {
         BatteryAtLeast = downTo,
         BatteryAtMost = battery.OpenCircuitVolts(1),
+        BatteryOhmsAtMost = mostOhms,
     };
 
     private double Rated(ElectricCurrent current) => Require.Within(current.Amperes, 0, RatedAmperes, nameof(current), "A");

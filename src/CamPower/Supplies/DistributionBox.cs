@@ -196,7 +196,8 @@ public sealed class DistributionBox
     /// <param name="protection">What interrupts an overcurrent at its terminal; <see cref="ProtectiveDevice.None"/> where there is nothing,
     /// null where it is not stated.</param>
     /// <param name="backupTime">How long every device must run on it, above 0; null where no time is wanted. [h]</param>
-    /// <remarks>In a fault the battery adds its short-circuit current, which only its resistance limits.</remarks>
+    /// <remarks>In a fault the battery counts: nothing but its resistance limits its current. The supply alone counts too, for a battery
+    /// may be dead, or its fuse open.</remarks>
     /// <exception cref="ArgumentNullException"><paramref name="battery"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="backupTime"/> is outside its range.</exception>
     /// <exception cref="InvalidOperationException">The supply gives alternating current or is unregulated, or the box is a
@@ -267,14 +268,28 @@ public sealed class DistributionBox
     /// <summary>The most that its outputs ever have: of the supply, or of the full battery without it. [V]</summary>
     internal double HighestVolts => Math.Max(Supply.Output.HighestVolts, Battery?.OpenCircuitVolts(1) ?? 0);
 
-    /// <summary>What feeds a fault of an output: the supply, beside the charged battery where it has one.</summary>
-    internal SupplyOutput FaultSource => BesideBattery(double.PositiveInfinity);
+    /// <summary>What feeds a fault of an output: the supply, beside the battery where it has one, from a new, full and warm one to one that
+    /// is old, cold and at its cut-off voltage behind its fuse.</summary>
+    internal SupplyOutput FaultSourceIn(double coldestCelsius, double hottestCelsius) => Battery is null
+        ? Supply.Output
+        : ((DcOutput)Supply.Output).InFaultBeside(Battery, Battery.CutOffVolts, Battery.LeastOhms(hottestCelsius),
+            Battery.GreatestOhms(coldestCelsius) + FuseOhms);
 
-    /// <summary>What feeds a fault of an output at least: a battery may be as low as its cut-off voltage.</summary>
-    internal SupplyOutput FaultSourceAtCutOff => BesideBattery(Battery?.CutOffVolts ?? double.PositiveInfinity);
+    /// <summary>What holds the voltage of the other outputs meanwhile: the supply, or a charged but old battery, for in its limit a supply
+    /// holds nothing.</summary>
+    internal SupplyOutput RailSourceIn(double celsius)
+    {
+        if (Battery is null) return Supply.Output;
+        double ohms = Battery.ChargedOhms(celsius) + FuseOhms;
+        return ((DcOutput)Supply.Output).InFaultBeside(Battery, Battery.OpenCircuitVolts(1), ohms, ohms);
+    }
 
-    private SupplyOutput BesideBattery(double downTo) =>
-        Battery is null ? Supply.Output : ((DcOutput)Supply.Output).InFaultBeside(Battery, downTo);
+    /// <summary>What its supply gives to a load and its battery together, as that is charged; no more than its limit. [A]</summary>
+    internal double AmperesWhileCharging(double load) => Battery is null || Supply.Output is not DcOutput { ChargingCurrent: { } charging }
+        ? load
+        : Math.Max(load, Math.Min(load + charging.Amperes, Supply.Output.Overload?.Highest.LimitAmperes ?? double.PositiveInfinity));
+
+    private double FuseOhms => BatteryProtection?.GreatestOhms ?? 0;
 
     internal DistributionBox WithName(string name) => new(this) { Name = name };
 

@@ -28,7 +28,7 @@ public sealed class PowerLimitAssessment
 {
     internal PowerLimitAssessment(DistributionBox box, BoxOutput output, PowerLimitClass limitClass)
     {
-        SupplyOutput supply = box.FaultSource;
+        SupplyOutput supply = box.FaultSourceIn(BatteryConstants.ReferenceTemperature.Value, BatteryConstants.ReferenceTemperature.Value);
         var delivery = new OutputDelivery(supply, output);
         Box = box;
         Output = output;

@@ -68,6 +68,9 @@ public abstract class SupplyOutput
     /// <summary>The resistance behind its terminals; 0 where it is not stated. [Ω]</summary>
     internal double SourceOhms { get; }
 
+    /// <summary>The most that this resistance may be: of a battery, when it is old, empty and cold. [Ω]</summary>
+    internal virtual double GreatestSourceOhms => SourceOhms;
+
     internal double NominalVolts { get; }
 
     internal double RatedAmperes { get; }

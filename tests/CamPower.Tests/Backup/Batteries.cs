@@ -19,10 +19,11 @@ internal static class Batteries
         ElectricCharge.FromAmpereHours(ampereHours), Duration.FromHours(hours), ElectricResistance.FromOhms(ohms));
 
     internal static BatteryChemistry Chemistry(double full, double empty, double exponent, double cutOff, double? coldestCharging = null,
-        double cold = 1, double floating = 13.65) => new("straight", Sources.CommonPractice,
+        double cold = 1, double floating = 13.65, double? highestCharging = null) => new("straight", Sources.CommonPractice,
         [new(Ratio.Zero, Volts(empty), Ratio.FromDecimalFractions(1)), new(Ratio.FromPercent(100), Volts(full), Ratio.FromDecimalFractions(1))],
         Curve(cold), Curve(1), exponent, Volts(cutOff), Volts(floating), Volts(0), 1,
-        coldestCharging is double celsius ? Temperature.FromDegreesCelsius(celsius) : null);
+        coldestCharging is double celsius ? Temperature.FromDegreesCelsius(celsius) : null,
+        highestCharging: highestCharging is double volts ? Volts(volts) : null);
 
     /// <summary>Charge that two constant currents take one after the other. [A·s]</summary>
     internal static double Used(double standbyAmperes, double standbyHours, double alarmAmperes, double alarmMinutes)

@@ -71,6 +71,15 @@ public class BatteryTests
         Assert.InRange(1000 * (Seven.FloatAt(Temperature.FromDegreesCelsius(celsius + 1)).Volts - at), -20, -18 + 1e-9);
     }
 
+    // 7 Ah/1.3 at 4.4 °C; 3 Ah less 1.2 Ah/1.2 a day. 3.6 Ah/1.2 keep up with it.
+    [Fact]
+    public void AutonomyAt_CountsWhatIsLeftOfTheCharge()
+    {
+        ElectricCharge used = ElectricCharge.FromAmpereHours(3);
+        Assert.Equal(7 / 1.3 / 2, Seven.AutonomyAt(used, ElectricCharge.FromAmpereHours(1.2), Temperature.FromDegreesCelsius(4.4))!.Value.Days, 1e-9);
+        Assert.Null(Seven.AutonomyAt(used, ElectricCharge.FromAmpereHours(3.6), Room));
+    }
+
     // 2.14 V a cell: 12.84 V over 25 mΩ.
     [Fact]
     public void ShortCircuitCurrent_IsOpenCircuitVoltageOverResistance() => Assert.Equal(513.6, Seven.ShortCircuitCurrent.Amperes, 1e-9);

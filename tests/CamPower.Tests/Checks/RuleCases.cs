@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Linq;
 using CamPower.Conductors;
@@ -161,8 +162,20 @@ internal static class RuleCases
 
         // 12 V behind 0.1 Ω.
         new("battery-fuse-missing", Severity.Danger, Backed(ProtectiveDevice.None), Backed(), "box", 120, Unit: "A"),
-        new("battery-fuse-rating-exceeded", Severity.Danger, Backed(DcFuse(120 - Hair)), Backed(DcFuse(120)), "box", 120, 120 - Hair, "A"),
+        new("battery-fuse-rating-exceeded", Severity.Danger, Backed(DcFuse(120 - Hair)), Backed(DcFuse(150)), "box", 120, 120 - Hair, "A"),
         new("battery-charged-too-cold", Severity.Danger, Backed(coldestCharging: 25 + Hair), Backed(coldestCharging: 25), "box", 25, 25 + Hair, "°C", "night"),
+
+        // The charger gives 12 V. An IEC 60127-2 fuse carries its rating.
+        new("battery-charged-too-hard", Severity.Danger, Backed(highestCharging: 12 - Hair), Backed(highestCharging: 12), "box", 12, 12 - Hair),
+        new("battery-fuse-may-open", Severity.Failure, Backed(SixAmpereFuse, charging: 6.3 + Hair), Backed(SixAmpereFuse, charging: 6.3), "box", 6.3 + Hair, 6.3, "A"),
+
+        // 12 W from 12 V through 1 mΩ are 1.0001 A; through the 0.1 Ω of the battery as well 1.0086 A.
+        new("output-overloaded-on-battery", Severity.Failure, Backed(watts: 12, limit: TwelveWattsOnBattery - Hair), Backed(watts: 12, limit: TwelveWattsOnBattery + Hair),
+            "box output 1", TwelveWattsOnBattery, TwelveWattsOnBattery - Hair, "A", "night"),
+
+        // 12 V to 6 V less 1 A through 0.101 Ω: 9 V with 3.101/6 of the charge, of 3.6 s.
+        new("undervoltage-on-battery", Severity.Caution, Backed(wanted: 1.7394 + Hair, empty: 6, accepts: 9), Backed(wanted: 1.7394 - Hair, empty: 6, accepts: 9),
+            "box", 1.7394, 1.7394 + Hair, "s", "night"),
 
         // 2 % below a float voltage of 12.2449 V is 12 V (common practice, no source).
         new("float-voltage-wrong", Severity.Failure, Backed(floating: (12 + Hair) / 0.98), Backed(floating: (12 - Hair) / 0.98), "box", 12, 12 + Hair),
@@ -278,17 +291,26 @@ internal static class RuleCases
         devices.Select((device, i) => new BoxOutput(i + 1, ElectricCurrent.FromAmperes(50), device)));
 
     // A battery of 1 mAh and 12 V behind 0.1 Ω, whatever its charge, at a supply of 12 V; one camera of 1 A.
-    private static Site Backed(ProtectiveDevice? fuse = null, double? coldestCharging = null, double floating = 12, double wanted = 1, double charging = 1)
+    private static Site Backed(ProtectiveDevice? fuse = null, double? coldestCharging = null, double floating = 12, double wanted = 1, double charging = 1,
+        double? highestCharging = null, double? watts = null, double limit = 50, double empty = 12, double accepts = 2)
     {
         var output = new DcOutput(Volts(12), ElectricCurrent.FromAmperes(100), Ratio.Zero).WithCharging(Volts(0), ElectricCurrent.FromAmperes(charging));
-        var battery = new Battery("battery", Batteries.Chemistry(12, 12, 1, 0.5, coldestCharging, floating: floating), cells: 1,
+        var battery = new Battery("battery", Batteries.Chemistry(12, empty, 1, 0.5, coldestCharging, floating: floating, highestCharging: highestCharging), cells: 1,
             ElectricCharge.FromMilliampereHours(1), Duration.FromHours(20), ElectricResistance.FromOhms(0.1));
-        DistributionBox box = Box(new Supply("supply", output, Derating.GenericEnclosed)).WithBattery(battery, fuse ?? DcFuse(120), Duration.FromSeconds(wanted));
-        return Star(box, [Night], (0.001, Camera(AtNight(amperes: 1))));
+        DistributionBox box = Box(new Supply("supply", output, Derating.GenericEnclosed), limit: limit).WithBattery(battery, fuse ?? DcFuse(200), Duration.FromSeconds(wanted));
+        Draw draw = watts is double power ? AtNight(power) : AtNight(amperes: 1);
+        return Star(box, [Night], (0.001, Camera(draw, Range(accepts, 60), Starts(3, 2))));
     }
 
-    private static Fuse DcFuse(double breaking) => new("battery fuse", ElectricCurrent.FromAmperes(15), FuseCharacteristic.Blade, Volts(32),
-        ElectricCurrent.FromAmperes(breaking), ElectricResistance.FromMilliohms(5), dcVoltageRating: Volts(32));
+    private static double TwelveWattsOnBattery => 2 * 12 / (12 + Math.Sqrt(144 - (4 * 0.101 * 12)));
+
+    private static Fuse DcFuse(double breaking) => new("battery fuse", ElectricCurrent.FromAmperes(200),
+        new FuseCharacteristic("slow", ElectricCurrent.FromAmperes(100), ElectricCurrent.FromAmperes(200),
+            new FuseTimeLimit(1.5, Duration.FromHours(1), null, Sources.CommonPractice), new FuseTimeLimit(2, null, Duration.FromHours(1), Sources.CommonPractice)),
+        Volts(32), ElectricCurrent.FromAmperes(breaking), ElectricResistance.FromMilliohms(5), dcVoltageRating: Volts(32));
+
+    private static Fuse SixAmpereFuse => new("battery fuse", ElectricCurrent.FromAmperes(6.3), FuseCharacteristic.IecTimeLag, Volts(32),
+        ElectricCurrent.FromAmperes(1500), ElectricResistance.FromMilliohms(5), dcVoltageRating: Volts(32));
 
     private static SiteRun GuardedRun(int output) => new(RunOrigin.Output(BoxName, output), $"end {output}",
         new CableRun(Cable.Pair(WireSize.Awg(18), Stranding.Solid, ConductorMaterial.AnnealedCopper, insulation: Insulation.Pvc70), Length.FromMeters(1)),

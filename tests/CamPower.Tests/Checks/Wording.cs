@@ -82,7 +82,7 @@ internal static class Wording
             .. site.Devices.SelectMany(d => new object?[] { d.Name, d.Model, d.Model.Connector }), .. site.VideoLinks,
             .. site.Runs.SelectMany(r => new object?[] { r.From, r.To, r.InstallationMethod }),
             .. site.Runs.SelectMany(r => r.Run.Segments).SelectMany(s => new[] { s.Cable.Outgoing, s.Cable.Return }),
-            .. site.Boxes.Select(b => b.Receptacle?.Name),
+            .. site.Boxes.Select(b => b.Receptacle?.Name), .. site.Boxes.Select(b => b.BatteryProtection),
         ];
         return things.Select(thing => thing?.ToString() ?? string.Empty);
     }

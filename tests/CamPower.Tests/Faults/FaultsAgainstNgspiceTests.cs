@@ -15,7 +15,7 @@ public class FaultsAgainstNgspiceTests
     private const double Digits = 2e-6;
 
     [Fact]
-    public void EveryDeck_HasItsAnswers() => Assert.Equal(FaultDecks.Names.Sum(name => FaultDecks.ValuesOf(name).Count), File.ReadLines(RepositoryFiles.PathOf(FaultDecks.Results)).Count());
+    public void EveryDeck_HasItsAnswers() => Assert.Equal(FaultDecks.All.Names.Sum(name => FaultDecks.All.ValuesOf(name).Count), File.ReadLines(RepositoryFiles.PathOf(FaultDecks.All.Results)).Count());
 
     // A fuse F of 2 A is open within 20 ms at 20 A: 8 A²s beside what the capacitor adds.
     [Fact]
@@ -73,5 +73,5 @@ public class FaultsAgainstNgspiceTests
     private static double Rail(OverloadBehavior overload) =>
         SmallFaultSite.ShortAt(SmallFaultSite.TwoOutputs(SmallFault.QuickActing(2), overload), "one").Supply.Voltage!.Value.Volts;
 
-    private static double Simulated(string deck, string value) => FaultDecks.Read(deck, value);
+    private static double Simulated(string deck, string value) => FaultDecks.All.Read(deck, value);
 }

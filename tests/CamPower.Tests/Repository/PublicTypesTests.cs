@@ -14,7 +14,7 @@ public partial class PublicTypesTests
     // What came with the battery.
     private static readonly string[] OfBatteries =
     [
-        "Battery", "BatteryCatalog", "BatteryChemistry", "BatteryChargePoint", "BatteryRun", "BatteryRunPoint", "BatteryRunEnd", "BatteryDropOut",
+        "Battery", "BatteryCatalog", "BatteryChemistry", "BatteryChargePoint", "BatteryRun", "BatteryRunPoint", "BatteryRunEnd", "BatteryDropOut", "OutputOnBattery",
         "BackupPolicy", "BackupAssessment", "BackupInCondition",
     ];
 
