@@ -79,7 +79,7 @@ internal sealed class DiagnosisStudy
         {
             if (!_points.TryFind(reading.Point, out int unit, out int point))
             {
-                if (!_sheet.Has(reading.Point))
+                if (!reading.Point.IsOn(_sheet.Site))
                 {
                     throw new ArgumentException($"The site {_sheet.Site.Name} has no place for {reading.Point}.", nameof(readings));
                 }
