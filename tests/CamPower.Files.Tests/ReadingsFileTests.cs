@@ -70,10 +70,10 @@ public class ReadingsFileTests
         Assert.Empty(read.Readings);
     }
 
-    private static void AssertSame(IReadOnlyList<MeterReading> expected, IReadOnlyList<MeterReading> actual)
+    private static void AssertSame(MeterReading[] expected, IReadOnlyList<MeterReading> actual)
     {
-        Assert.Equal(expected.Count, actual.Count);
-        for (int i = 0; i < expected.Count; i++)
+        Assert.Equal(expected.Length, actual.Count);
+        for (int i = 0; i < expected.Length; i++)
         {
             Assert.Equal(expected[i].Point, actual[i].Point);
             Assert.Equal(expected[i].ToString(), actual[i].ToString());

@@ -176,7 +176,10 @@ internal static class BoxFormats
             if (enclosure.IsGiven(at) && cabinet.IsGiven(at)) at[enclosure].ErrorOnce("a box in a cabinet has no enclosure of its own");
             if (HasSeveralForms(at)) return;
             if (adapter[at] && terminals.IsGiven(at)) at[terminals].ErrorOnce("an adapter has no terminals, only its lead");
-            if (outputList.IsGiven(at) && claimed.IsGiven(at)) at[claimed].ErrorOnce("with outputList, write claimedClass in each output, not in the box");
+            if (outputList.IsGiven(at) && claimed.IsGiven(at))
+            {
+                at[claimed].ErrorOnce("with outputList, write claimedClass in each output, not in the box");
+            }
         }
 
         DistributionBox Bare(Place at)

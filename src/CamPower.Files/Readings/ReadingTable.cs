@@ -28,7 +28,7 @@ internal static class ReadingTable
         if (Rows(csv.TrimStart('\uFEFF'), file) is not { } rows) return null;
         (int number, string[] headings) = rows[0];
         string[] names = Array.ConvertAll(headings, h => h.Trim().ToLowerInvariant());
-        string[] missing = [.. ReadingFormat.Required.Except(names)];
+        string[] missing = [.. ReadingFormat.Required.Except(names, StringComparer.Ordinal)];
         foreach (string column in missing) file.Add($"there is no column {Phrase.Quoted(column)}", At(number, 1, string.Empty));
         if (missing.Length > 0) return null;
         var root = new Place(file, null, null, 0, 0, JsonTokenType.StartObject, null);

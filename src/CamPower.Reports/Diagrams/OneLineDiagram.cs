@@ -82,7 +82,9 @@ internal sealed class OneLineDiagram
     [
         _box.Box.Supply.Name,
         load,
-        _box.Box.Supply.Output is DcOutput { OpenVoltage: ElectricPotential open } ? Invariant($"unregulated, {open.Volts:0.#} V open") : null,
+        _box.Box.Supply.Output is DcOutput { OpenVoltage: ElectricPotential open }
+            ? Invariant($"unregulated, {open.Volts:0.#} V open")
+            : null,
         _box.Box.FedFrom is string junction ? $"converter, fed from {junction}" : null,
         _box.Box.Battery?.Name,
         FuseOfBattery,

@@ -91,10 +91,10 @@ internal sealed class BoxSection(Evidence evidence, IReadOnlyList<Finding> findi
 
     private IEnumerable<Fact> Setting(BoxAssessment box)
     {
-        if (box.Box.Supply.Output is AcOutput { OpenVoltage: ElectricPotential open } plate)
+        if (box.Box.Supply.Output is AcOutput { OpenVoltage: ElectricPotential unloaded } plate)
         {
             yield return new("Transformer", Invariant($"{(double)plate.RatedApparentPower.Voltamperes:0.#} VA; ")
-                + Invariant($"{open.Volts:0.##} V without a load, regulation {plate.Regulation!.Value.Percent:0.#} %"));
+                + Invariant($"{unloaded.Volts:0.##} V without a load, regulation {plate.Regulation!.Value.Percent:0.#} %"));
         }
 
         if (box.Box.Supply.Output is not DcOutput dc) yield break;

@@ -19,7 +19,7 @@ internal static class CommissioningSections
         yield return Head(record);
         yield return Safety();
         int number = 0;
-        foreach (IGrouping<string, JudgedReading> part in record.Lines.GroupBy(HeadingOf))
+        foreach (IGrouping<string, JudgedReading> part in record.Lines.GroupBy(HeadingOf, StringComparer.Ordinal))
         {
             JudgedReading[] lines = [.. part];
             yield return new Section(part.Key, [Table(part.Key, lines, number)]);

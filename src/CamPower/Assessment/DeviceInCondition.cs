@@ -175,8 +175,8 @@ public sealed class DeviceInCondition
 
     /// <summary>
     /// Voltage along the path from the supply, at its lowest voltage, through the protective device of the output and the runs, to
-    /// <see cref="SolvedVoltage"/>. Null if there is no solved voltage, or if a run shares its negative with another run, and on alternating
-    /// current, where each point has another form.
+    /// <see cref="SolvedVoltage"/>. Null if there is no solved voltage, or if a run shares its negative with another run, and
+    /// on alternating current, where each point has another form.
     /// </summary>
     /// <example>
     /// <code>

@@ -28,20 +28,21 @@ internal sealed class AlternatingCases
         var maker = new AlternatingCases();
         return
         [
-            .. maker.Times("full", 16, () => maker.Single("one full-wave input at the end of a run", d => maker.FullWave(d))),
-            .. maker.Times("half", 10, () => maker.Single("one half-wave input at the end of a run", d => maker.HalfWave(d, isReversed: false))),
-            .. maker.Times("heated", 4, () => maker.Single("a full-wave input beside a heater", d => maker.FullWave(d) with { Siemens = 1 / maker.Between(60, 200) })),
-            .. maker.Times("several", 12, () => maker.Star("several full-wave inputs on one transformer", maker.FullWave)),
-            .. maker.Times("tree", 6, () => maker.Tree("full-wave inputs along a tree of runs", maker.FullWave)),
-            .. maker.Times("mixed", 6, () => maker.Star("half-wave inputs of both polarities, isolated, beside full-wave ones", maker.Any)),
-            .. maker.Times("lagging", 6, () => maker.Star("loads that lag, none with a rectifier", maker.Lagging)),
-            .. maker.Times("beside", 6, () => maker.Star("loads that lag beside full-wave inputs", d => d == 0 ? maker.FullWave(d) : maker.Lagging(d))),
-            .. maker.Times("inductive", 4, () => maker.Inductive()),
+            .. Times("full", 16, () => maker.Single("one full-wave input at the end of a run", d => maker.FullWave(d))),
+            .. Times("half", 10, () => maker.Single("one half-wave input at the end of a run", d => maker.HalfWave(d, isReversed: false))),
+            .. Times("heated", 4, () => maker.Single("a full-wave input beside a heater", d => maker.FullWave(d) with { Siemens = 1 / maker.Between(60, 200) })),
+            .. Times("several", 12, () => maker.Star("several full-wave inputs on one transformer", maker.FullWave)),
+            .. Times("tree", 6, () => maker.Tree("full-wave inputs along a tree of runs", maker.FullWave)),
+            .. Times("mixed", 6, () => maker.Star("half-wave inputs of both polarities, isolated, beside full-wave ones", maker.Any)),
+            .. Times("lagging", 6, () => maker.Star("loads that lag, none with a rectifier", maker.Lagging)),
+            .. Times("beside", 6, () => maker.Star("loads that lag beside full-wave inputs", d => d == 0 ? maker.FullWave(d) : maker.Lagging(d))),
+            .. Times("inductive", 4, () => maker.Inductive()),
         ];
     }
 
-    private IEnumerable<AlternatingCase> Times(string name, int count, Func<AlternatingCase> make) => Enumerable.Range(1, count)
-        .Select(i => make() with { Name = string.Create(CultureInfo.InvariantCulture, $"{name}-{i:00}") }).ToList();
+    // Made at once: each takes its random numbers in its turn.
+    private static List<AlternatingCase> Times(string name, int count, Func<AlternatingCase> make) =>
+        [.. Enumerable.Range(1, count).Select(i => make() with { Name = string.Create(CultureInfo.InvariantCulture, $"{name}-{i:00}") })];
 
     private AlternatingCase Single(string about, Func<int, AlternatingDevice> device) => On(about, [Run(-1)], [device(0)]);
 
