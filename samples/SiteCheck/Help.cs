@@ -31,13 +31,13 @@ internal static class Help
                              SiteCheck yard.json --html yard.html
           --markdown FILE    write the report as Markdown too
                              SiteCheck yard.json --markdown yard.md
-          --sheet FILE       write the commissioning sheet: what a meter should read, in the
-                             safe order; .html for paper, .md, .csv, or .json
+          --sheet FILE       write the commissioning sheet, in the safe order;
+                             .html for paper, .md, .csv or .json
                              SiteCheck yard.json --sheet sheet.html
-          --readings FILE    judge what the meter showed (CSV or JSON) against the sheet;
+          --readings FILE    judge the readings of a meter (CSV or JSON);
                              with --sheet, write the record
                              SiteCheck yard.json --readings readings.csv
-          --at TEMPERATURE   how warm cables and boxes are while you read, 20 C if left out
+          --at TEMPERATURE   temperature of cables and boxes meanwhile, or 20 C
                              SiteCheck yard.json --sheet sheet.html --at "5 C"
           --profiles         show the volts along every run in the report
                              SiteCheck yard.json --html yard.html --profiles

@@ -91,7 +91,7 @@ public class FaultTests
     [InlineData("\"capacitance\": \"470 uF\"", "\"capacitance\": ¶\"20 F\"", "$.models[0].acStage.capacitance", "capacitance must be from 1E-09 F to 10 F")]
     [InlineData("\"rectifier\": \"full-wave\"", "\"rectifier\": ¶\"bridge\"", "$.models[0].acStage.rectifier", "is not a rectifier")]
     [InlineData("\"powerFactor\": \"80 %\"", "\"powerFactor\": ¶\"2 %\"", "$.models[1].acStage.powerFactor", "powerFactor must be from 0.05")]
-    [InlineData("\"openVoltage\": \"26 V\"", "\"openVoltage\": ¶\"50 V\"", "$.boxes[1].supply.openVoltage", "open must be from 24 V to 48 V")]
+    [InlineData("\"openVoltage\": \"26 V\"", "\"openVoltage\": ¶\"50 V\"", "$.boxes[1].supply.openVoltage", "openVoltage must be from 24 V to 48 V")]
     [InlineData("\"frequency\": \"60 Hz\"", "\"frequency\": ¶\"5 Hz\"", "$.boxes[1].supply.frequency", "frequency must be from 10 Hz to 1000 Hz")]
     [InlineData("\"openVoltage\": \"26 V\", \"frequency\": \"60 Hz\"", "\"frequency\": ¶\"60 Hz\"", "$.boxes[1].supply.frequency", "only a transformer with an openVoltage has a frequency")]
     [InlineData("\"holdUp\": \"20 ms\"", "\"holdUp\": ¶\"-20 ms\"", "$.models[0].starting.holdUp", "holdUp must be at least 0 s, but is -0.02 s")]

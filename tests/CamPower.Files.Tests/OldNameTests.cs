@@ -13,7 +13,7 @@ public class OldNameTests
     [InlineData("\"receptacles\":", "¶\"outlets\":", "$.outlets", "'outlets' is now called 'receptacles'")]
     [InlineData("\"receptacle\": \"shed receptacle\"", "¶\"outlet\": \"shed receptacle\"", "$.boxes[0].outlet", "'outlet' is now called 'receptacle'")]
     [InlineData("\"installationMethod\": \"installation method C\"", "¶\"laying\": \"installation method C\"", "$.runs[4].laying", "'laying' is now called 'installationMethod'")]
-    [InlineData("\"input\":", "¶\"inlet\":", "$.boxes[0].supply.inlet", "'inlet' is now called 'input'")]
+    [InlineData("\"input\": { \"voltage\": { \"lowest\": \"90 V\"", "¶\"inlet\": { \"voltage\": { \"lowest\": \"90 V\"", "$.boxes[0].supply.inlet", "'inlet' is now called 'input'")]
     [InlineData("\"testCurrent\"", "¶\"timedCurrent\"", "$.protectiveDevices[1].resettable.timedCurrent", "'timedCurrent' is now called 'testCurrent'")]
     [InlineData("\"minimumResistance\"", "¶\"leastResistance\"", "$.protectiveDevices[1].resettable.leastResistance", "'leastResistance' is now called 'minimumResistance'")]
     [InlineData("\"minimumMeltingIntegral\"", "¶\"leastMeltingIntegral\"", "$.protectiveDevices[0].fuse.leastMeltingIntegral", "'leastMeltingIntegral' is now called 'minimumMeltingIntegral'")]

@@ -118,8 +118,8 @@ public static class RandomSites
         private AcStage Stage() => _random.Next(3) switch
         {
             0 => AcStage.Lagging(Ratio.FromPercent(Number(10, 100))),
-            1 => AcStage.FullWave(Chance(0.5) ? Capacitance() : null),
-            _ => AcStage.HalfWave(Chance(0.5) ? Capacitance() : null),
+            1 => AcStage.FullWave(Chance(0.5) ? InputCapacitance() : null),
+            _ => AcStage.HalfWave(Chance(0.5) ? InputCapacitance() : null),
         };
 
         private Inrush Inrush() => Chance(0.5) ? new(Amperes(1, 60), Time()) : new(Amperes(1, 60), JouleIntegral.FromAmpereSquaredSeconds(Number(0.01, 50)));
@@ -304,6 +304,9 @@ public static class RandomSites
                 _ => OverloadBehavior.Shutdown(limit, Time()),
             };
         }
+
+        private ElectricCapacitance InputCapacitance() => ElectricCapacitance.From(Number(1, 9000),
+            Pick(ElectricCapacitanceUnit.Nanofarad, ElectricCapacitanceUnit.Microfarad, ElectricCapacitanceUnit.Millifarad));
 
         private ElectricCapacitance Capacitance() => ElectricCapacitance.From(Number(1, 9000),
             Pick(ElectricCapacitanceUnit.Nanofarad, ElectricCapacitanceUnit.Microfarad, ElectricCapacitanceUnit.Millifarad, ElectricCapacitanceUnit.Farad));

@@ -79,7 +79,7 @@ internal static class SingleFaults
             videoLinks = [{ "device": "office", "ground": "monitor", "shieldResistance": "0.5 ohm" }, { "device": "office door", "ground": "monitor", "shieldResistance": "0.5 ohm" }]
 
             """ + OfficeOnAc,
-            "rectifiers-share-a-common: office adapter"),
+            "rectifiers-share-a-common: office adapter", "short-may-not-be-interrupted: office adapter output 1"),
 
         // 72 V and 3 % are 74.2 V.
         new("72 V, for a camera that wants them",

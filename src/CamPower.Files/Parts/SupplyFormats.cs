@@ -89,7 +89,7 @@ internal static class SupplyFormats
         {
             bool isAc = output[at] == CurrentKind.Ac;
             foreach ((Member member, string message) in ofDcAlone.Where(m => isAc && m.Member.IsGiven(at))) at[member].ErrorOnce(message);
-            if (frequency.IsGiven(at) && !(isAc && open.IsGiven(at)))
+            if (frequency.IsGiven(at) && !at[output].HasError && !(isAc && open.IsGiven(at)))
             {
                 at[frequency].ErrorOnce("only a transformer with an openVoltage has a frequency");
             }
@@ -106,15 +106,17 @@ internal static class SupplyFormats
 
             bool isTrimSound = !at[trim].HasError;
             SupplyOutput made = isAc
-                ? Transformer(new AcOutput(nominal[at], ratedCurrent[at], tolerance[at], resistance[at], overload[at], rise[at]), open[at],
-                    frequency[at])
+                ? Transformer(new AcOutput(nominal[at], ratedCurrent[at], tolerance[at], resistance[at], overload[at], rise[at]),
+                    IsRatingSound(at) ? open[at] : null, frequency[at])
                 : Charger(new DcOutput(nominal[at], ratedCurrent[at], tolerance[at], isTrimSound ? trim[at] : null,
                     isTrimSound ? setPoint[at] : null, ripple[at], resistance[at], overload[at], capacitance[at], ratedPower[at],
                     rise[at]), charging[at]);
             return new Supply(name[at], made, derating[at], input[at]);
         };
 
-        DcOutput Unregulated(Place at) => open[at] is ElectricPotential volts && !at[nominal].HasError && !at[ratedCurrent].HasError
+        bool IsRatingSound(Place at) => !at[nominal].HasError && !at[ratedCurrent].HasError;
+
+        DcOutput Unregulated(Place at) => open[at] is ElectricPotential volts && IsRatingSound(at)
             ? DcOutput.OfUnregulated(volts, nominal[at], ratedCurrent[at], tolerance[at], ripple[at], resistance[at], overload[at],
                 capacitance[at], rise[at])
             : StandIn.Output;
