@@ -88,7 +88,8 @@ public sealed class ResettableFuse : ProtectiveDevice
     }
 
     /// <summary>The thermal curve of a generic polymeric resettable fuse, from -40 °C to 85 °C: about 1 % less for every kelvin.</summary>
-    /// <remarks>Common practice, written down from memory; families differ by 0.05. If a data sheet says something else, use the data sheet.</remarks>
+    /// <remarks>Common practice, written down from memory; families differ by 0.05. If a data sheet says something else, use the data
+    /// sheet.</remarks>
     /// <example><code>Ratio? share = ResettableFuse.GenericThermal.ShareAt(Temperature.FromDegreesCelsius(55));   // 65 %</code></example>
     public static ShareCurve<Temperature> GenericThermal { get; } = new ShareCurve<Temperature>(
         Point(-40, 1.56), Point(-20, 1.37), Point(0, 1.18), Point(20, 1), Point(30, 0.90), Point(40, 0.80), Point(50, 0.70),
