@@ -51,7 +51,10 @@ internal sealed class Manner
         if (!range.HasWidth) return range.Expected;
         double value = range.Quantile(0.000001 + (0.999998 * random.NextDouble()));
         if (!IsOther || part.Quantity == UncertainQuantity.ProtectionResistance) return value;
-        return range.Expected + (1.2 * range.StandardDeviation * Normal(random));
+        double other = range.Expected + (1.2 * range.StandardDeviation * Normal(random));
+
+        // A wide range may reach below nothing at all: no draw, and no resistance, is there.
+        return other > -1 ? other : value;
     }
 
     /// <summary>The error of a meter that is common to a kind of reading, over the reading.</summary>

@@ -17,7 +17,7 @@ foreach (Manner manner in new[] { Manner.Own, Manner.Other })
     SheetScore full = new(), volts = new();
     for (int i = 0; i < cases; i++)
     {
-        var made = new Case(manner, 1000 + i);
+        var made = new Case(manner, 100_000 + i);
         var fullSheet = made.FullSheet();
         var readings = fullSheet.Select(made.Read).ToList();
         double before = watch.Elapsed.TotalMilliseconds;
