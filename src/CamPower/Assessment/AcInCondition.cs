@@ -10,9 +10,8 @@ namespace CamPower;
 /// <summary>What one device has and takes on alternating current, in one condition.</summary>
 /// <remarks>
 /// Immutable. Voltages are those at the lowest mains voltage, with everything on the transformer drawing; the current is the larger of
-/// those
-/// at the lowest and the highest. Where the capacitance of a rectifier is not stated, both ends of what is usual count: the current is the
-/// larger, the voltages the lower.
+/// those at the lowest and the highest. Where the capacitance of a rectifier is not stated, both ends of what is usual count: the current
+/// is the larger, the voltages the lower.
 /// </remarks>
 public sealed class AcInCondition
 {
@@ -33,8 +32,7 @@ public sealed class AcInCondition
     }
 
     /// <summary>What is behind its terminals; null where it is not stated. It then counts as a resistor, and its voltage and current are
-    /// not
-    /// known.</summary>
+    /// not known.</summary>
     public AcStage? Stage { get; }
 
     /// <summary>Whether a period ends as it began: without that a capacitor loses its load, and every number here is 0.</summary>
@@ -69,8 +67,7 @@ public sealed class AcInCondition
     public Ratio PowerFactor => Ratio.FromDecimalFractions(VoltAmperes > 0 ? _heaviest.Watts / VoltAmperes : 0);
 
     /// <summary>The lowest voltage of its capacitor, or the RMS voltage without a rectifier, against its drop-out voltage; a judgment of
-    /// nothing
-    /// where none is declared.</summary>
+    /// nothing where none is declared.</summary>
     /// <remarks>Unknown where it depends on a capacitance that is not stated.</remarks>
     public Judgment DropOut { get; }
 

@@ -10,8 +10,7 @@ namespace CamPower.Assessment;
 /// <summary>All that one transformer feeds, in one condition: the currents of its devices meet in its winding.</summary>
 /// <remarks>
 /// Voltages are those at the lowest mains voltage; currents the larger of those there and at the highest. A capacitance that is not stated
-/// is
-/// taken at both ends of what is usual. As many motors move as may. Other boxes on the same returns count as drawing nothing.
+/// is taken at both ends of what is usual. As many motors move as may. Other boxes on the same returns count as drawing nothing.
 /// </remarks>
 internal sealed class AlternatingBank
 {

@@ -30,14 +30,11 @@ public sealed class BoxAssessment
     /// <summary>The condition that leaves the least of the rating.</summary>
     public BoxInCondition Worst { get; }
 
-    /// <summary>The RMS current that a transformer drives through the negatives of its devices where video shields join them, against
-    /// none; a
-    /// judgment of nothing where it is no transformer, or no two of them are joined.</summary>
+    /// <summary>The RMS current that a transformer drives through the negatives of its devices where video shields join them, against none;
+    /// a judgment of nothing where it is no transformer, or no two of them are joined.</summary>
     /// <remarks>The negative of a half-wave input is one of its two wires, that of a full-wave input is neither: joined, a diode shorts
-    /// every
-    /// second half of the period through winding, wires and shields. It is at least this current, at the lowest mains voltage and in the
-    /// warmest
-    /// cables.</remarks>
+    /// every second half of the period through winding, wires and shields. It is at least this current, at the lowest mains voltage and in
+    /// the warmest cables.</remarks>
     public Judgment ThroughJoinedCommons => Commons.Current;
 
     internal JoinedCommons Commons { get; }

@@ -78,8 +78,7 @@ public sealed class DeviceInCondition
     public VoltageRange? Accepted => Fed.Accepted;
 
     /// <summary>Voltage at its terminals; the lowest of them where others on its output come and go. Of a rectifier on alternating current
-    /// the
-    /// RMS of a sine with the crest that it gets. [V]</summary>
+    /// the RMS of a sine with the crest that it gets. [V]</summary>
     /// <exception cref="InvalidOperationException">It is not up.</exception>
     public ElectricPotential Voltage => ElectricPotential.FromVolts(UpVolts);
 

@@ -5,12 +5,9 @@ namespace CamPower.Circuits;
 /// <summary>What one transformer feeds, through a period of the mains. SI doubles.</summary>
 /// <remarks>
 /// A sine behind resistances, given as what an ampere of one device lowers the voltage of another; capacitors behind diodes, and
-/// inductances
-/// beside resistances for what lags. Stepped through the period by the trapezoidal rule, again and again until a period ends where it
-/// began.
-/// Constant power of what is linear follows the RMS voltage of the period before. The inductance of cables and of the transformer is left
-/// out:
-/// below a hundredth of the resistance in the first, and it only widens the charging current in the second.
+/// inductances beside resistances for what lags. Stepped through the period by the trapezoidal rule, again and again until a period ends
+/// where it began. Constant power of what is linear follows the RMS voltage of the period before. The inductance of cables and of the
+/// transformer is left out: below a hundredth of the resistance in the first, and it only widens the charging current in the second.
 /// </remarks>
 internal sealed class AlternatingCircuit
 {

@@ -3,8 +3,7 @@ using System;
 namespace CamPower.Circuits;
 
 /// <summary>One thing across the terminals of a device on alternating current: a rectifier with its capacitor, or something linear that
-/// takes
-/// current in phase and lagging. SI doubles.</summary>
+/// takes current in phase and lagging. SI doubles.</summary>
 internal sealed class AlternatingElement
 {
     private readonly Load _load;

@@ -6,10 +6,8 @@ namespace CamPower.Circuits;
 /// doubles.</summary>
 /// <remarks>
 /// The negative of a half-wave input is one of its two input wires. That of a bridge follows the lower of both, through a diode: joined to
-/// such
-/// a wire, that diode shorts every second half of the period through the winding, the wires and the shields. Two half-wave inputs of
-/// opposite
-/// polarity short both halves, with no diode at all.
+/// such a wire, that diode shorts every second half of the period through the winding, the wires and the shields. Two half-wave inputs of
+/// opposite polarity short both halves, with no diode at all.
 /// </remarks>
 internal static class CommonRing
 {

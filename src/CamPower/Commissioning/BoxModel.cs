@@ -17,8 +17,7 @@ internal sealed class BoxModel(DistributionBox box, int unit, double amperesDay,
 
     /// <summary>The voltage with faults in it.</summary>
     /// <remarks>Set wrong: by how many volts. Sags: which share of its voltage it loses at its usual load by night. In limit: which share
-    /// of
-    /// its voltage is left under load. Battery low: which share of its voltage the battery has without load.</remarks>
+    /// of its voltage is left under load. Battery low: which share of its voltage the battery has without load.</remarks>
     internal SupplyVolts Volts(IReadOnlyList<Deviation> faults)
     {
         double open = SetVolts, sagOhms = 0, left = 1;

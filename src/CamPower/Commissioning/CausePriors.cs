@@ -8,8 +8,7 @@ namespace CamPower.Commissioning;
 /// <summary>How often each cause is met, before anything is read.</summary>
 /// <remarks>
 /// Immutable. Common practice, no source: count your own service calls and put them in their place. A weight is of a cause on the whole
-/// site,
-/// and counts for all places where it may be; only what the weights are to each other matters.
+/// site, and counts for all places where it may be; only what the weights are to each other matters.
 /// </remarks>
 /// <example>
 /// <code>

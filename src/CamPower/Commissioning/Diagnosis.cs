@@ -6,11 +6,9 @@ namespace CamPower.Commissioning;
 
 /// <summary>What is most probably wrong with a site, and what to read next.</summary>
 /// <remarks>
-/// Immutable; the same readings always give the same answer. Each cause is the circuit of the site with that fault in it: what every
-/// point would
-/// read, with the size of the fault, the tolerances and the meter integrated out. A probability is as good as the priors and the model:
-/// the page
-/// on diagnosis shows how often it is right on made-up sites.
+/// Immutable; the same readings always give the same answer. Each cause is the circuit of the site with that fault in it: what every point
+/// would read, with the size of the fault, the tolerances and the meter integrated out. A probability is as good as the priors and the
+/// model: the page on diagnosis shows how often it is right on made-up sites.
 /// <para>It advises low-voltage readings only. Local codes and licensed practice come first.</para>
 /// </remarks>
 /// <example>

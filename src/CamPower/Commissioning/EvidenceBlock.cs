@@ -6,12 +6,10 @@ namespace CamPower.Commissioning;
 /// <summary>What the readings of one unit say of what is common to the site, with everything that is the unit's own integrated
 /// out.</summary>
 /// <remarks>
-/// The readings are normal about their prediction, with covariance S = D + L·Lᵀ: D of the meter, a column of L for each uncertain number
-/// of the
-/// unit. What is common (temperature, gains of the meter, set points, reels of cable) is a vector z of independent standard normals, with
-/// columns C. The logarithm of the likelihood of a site is then −½(c + log|I + A| − bᵀ(I + A)⁻¹b) and a constant, with A = CᵀS⁻¹C, b =
-/// CᵀS⁻¹r and
-/// c = rᵀS⁻¹r + log|S| summed over the units: exact for a linear model, and one unit is replaced without touching the others.
+/// The readings are normal about their prediction, with covariance S = D + L·Lᵀ: D of the meter, a column of L for each uncertain number of
+/// the unit. What is common (temperature, gains of the meter, set points, reels of cable) is a vector z of independent standard normals,
+/// with columns C. The logarithm of the likelihood of a site is then −½(c + log|I + A| − bᵀ(I + A)⁻¹b) and a constant, with A = CᵀS⁻¹C, b =
+/// CᵀS⁻¹r and c = rᵀS⁻¹r + log|S| summed over the units: exact for a linear model, and one unit is replaced without touching the others.
 /// </remarks>
 internal sealed class EvidenceBlock
 {

@@ -12,8 +12,7 @@ namespace CamPower.Commissioning;
 /// doubles.</summary>
 /// <remarks>
 /// The same ladder reduction as everywhere (<see cref="RadialKernel"/>). Where returns are shared or divide through shields, a voltage
-/// found once
-/// by the network of both poles corrects the tree: what a fault changes elsewhere through them is left out.
+/// found once by the network of both poles corrects the tree: what a fault changes elsewhere through them is left out.
 /// </remarks>
 internal sealed class FeedModel
 {

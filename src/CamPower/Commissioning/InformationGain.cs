@@ -5,9 +5,8 @@ using System.Linq;
 namespace CamPower.Commissioning;
 
 /// <summary>How much a reading that is not taken yet is expected to tell about which group it is.</summary>
-/// <remarks>The mutual information of the group and the reading, each explanation being normal about its own prediction; the integral
-/// over the
-/// reading by five points of Gauss and Hermite for each.</remarks>
+/// <remarks>The mutual information of the group and the reading, each explanation being normal about its own prediction; the integral over
+/// the reading by five points of Gauss and Hermite for each.</remarks>
 internal sealed class InformationGain
 {
     private const int MostExplanations = 60;

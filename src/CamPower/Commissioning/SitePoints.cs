@@ -52,22 +52,17 @@ internal sealed class SitePoints
         for (int device = 0; device < feed.Devices; device++)
         {
             SiteDevice at = feed.Feed.Devices[device].Device;
-            Add(feed.Unit, feed.PointOf(device, UnitPoints.Loop), ReadingPoint.AtDevice(ReadingKind.LoopResistance, at.Name,
-                ReadingState.FarEndLinked));
-            Add(feed.Unit, feed.PointOf(device, UnitPoints.Plug), ReadingPoint.AtDevice(ReadingKind.PlugVoltage, at.Name,
-                ReadingState.DeviceUnplugged));
-            Add(feed.Unit, feed.PointOf(device, UnitPoints.Day), ReadingPoint.AtDevice(ReadingKind.PlugVoltage, at.Name,
-                ReadingState.Running));
-            Add(feed.Unit, feed.PointOf(device, UnitPoints.Night), ReadingPoint.AtDevice(ReadingKind.PlugVoltage, at.Name,
-                ReadingState.InfraredForced));
-            Also(feed.Unit, feed.PointOf(device, UnitPoints.Loop), ReadingPoint.AtJunction(ReadingKind.JunctionLoopResistance, at.At,
-                ReadingState.FarEndLinked));
-            Also(feed.Unit, feed.PointOf(device, UnitPoints.Plug), ReadingPoint.AtJunction(ReadingKind.JunctionVoltage, at.At,
-                ReadingState.DeviceUnplugged));
-            Also(feed.Unit, feed.PointOf(device, UnitPoints.Day), ReadingPoint.AtJunction(ReadingKind.JunctionVoltage, at.At,
-                ReadingState.Running));
-            Also(feed.Unit, feed.PointOf(device, UnitPoints.Night), ReadingPoint.AtJunction(ReadingKind.JunctionVoltage, at.At,
-                ReadingState.InfraredForced));
+            AtDevice(ReadingKind.LoopResistance, ReadingKind.JunctionLoopResistance, ReadingState.FarEndLinked, UnitPoints.Loop);
+            AtDevice(ReadingKind.PlugVoltage, ReadingKind.JunctionVoltage, ReadingState.DeviceUnplugged, UnitPoints.Plug);
+            AtDevice(ReadingKind.PlugVoltage, ReadingKind.JunctionVoltage, ReadingState.Running, UnitPoints.Day);
+            AtDevice(ReadingKind.PlugVoltage, ReadingKind.JunctionVoltage, ReadingState.InfraredForced, UnitPoints.Night);
+
+            void AtDevice(ReadingKind kind, ReadingKind atJunction, ReadingState state, int point)
+            {
+                int place = feed.PointOf(device, point);
+                Add(feed.Unit, place, ReadingPoint.AtDevice(kind, at.Name, state));
+                Also(feed.Unit, place, ReadingPoint.AtJunction(atJunction, at.At, state));
+            }
         }
 
         Output(ReadingKind.PairResistance, ReadingState.LinkRemoved, UnitPoints.Insulation);

@@ -7,8 +7,7 @@ namespace CamPower;
 /// <remarks>
 /// Immutable. A rectifier charges its capacitor at the crest, in short pulses: their RMS is well above what the power alone would take.
 /// The power and the current of a device's draw are then those behind the rectifier, a resistance of its draw is a heater before it, and
-/// its
-/// turn-on and drop-out voltages are direct voltages of the capacitor.
+/// its turn-on and drop-out voltages are direct voltages of the capacitor.
 /// </remarks>
 /// <example>
 /// <code>
@@ -32,8 +31,7 @@ public sealed class AcStage
     public bool IsRectifier => Diodes > 0;
 
     /// <summary>Whether that rectifier is one diode, which takes current in one half of each period alone. Its negative is one of its two
-    /// input
-    /// terminals.</summary>
+    /// input terminals.</summary>
     public bool IsHalfWave => Diodes == 1;
 
     /// <summary>The share of its apparent power that is power, of a linear input; null for a rectifier, whose current decides it.

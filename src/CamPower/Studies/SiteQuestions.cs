@@ -375,8 +375,7 @@ public static class SiteQuestions
     /// <exception cref="ArgumentException">A reading or a symptom is of what the site does not have.</exception>
     /// <remarks>
     /// Every cause is put into the circuit of the site at every place where it may be, in every size, and the readings are held against
-    /// what
-    /// each predicts; pairs of causes where one alone leaves a misfit.
+    /// what each predicts; pairs of causes where one alone leaves a misfit.
     /// <para>It advises low-voltage readings only. Local codes and licensed practice come first.</para>
     /// </remarks>
     /// <example>

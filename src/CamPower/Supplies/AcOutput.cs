@@ -101,14 +101,12 @@ public sealed class AcOutput : SupplyOutput
     }
 
     /// <summary>The same output as that of a transformer whose voltage without a load is stated: its nominal voltage is then that at the
-    /// rated
-    /// load, and its tolerance that of the mains alone.</summary>
+    /// rated load, and its tolerance that of the mains alone.</summary>
     /// <param name="open">Voltage without a load, RMS, above the nominal one and at most twice as much. [V]</param>
     /// <param name="frequency">Frequency of the mains, from 10 Hz to 1 kHz; null where it is not stated. [Hz]</param>
     /// <remarks>What it loses from no load to the rated load is taken as the resistance of its windings: <see cref="Sources.Regulation"/>.
     /// It is that of a fault too, and without a limit, unless other data is stated. More than the rated current heats it: that, and no
-    /// sudden
-    /// limit, is its overload. Class 2 is a listing, to be claimed of the outputs of a box.</remarks>
+    /// sudden limit, is its overload. Class 2 is a listing, to be claimed of the outputs of a box.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     /// <example><code>AcOutput stated = output.WithOpenVoltage(ElectricPotential.FromVolts(27.5),
     /// Frequency.FromHertz(60));</code></example>
