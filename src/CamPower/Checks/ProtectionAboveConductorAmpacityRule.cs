@@ -18,14 +18,17 @@ internal sealed class ProtectionAboveConductorAmpacityRule() : Rule("protection-
     {
         Site site = Require.NotNull(evidence, nameof(evidence)).Assessment.Site;
         if (!site.Feeds.Any(group => group.SharesReturns || group.Feeds.Any(feed => feed.Output.Protection is not null))) yield break;
-        var ampacities = new Ampacities(site.Conditions.Max(c => c.At.CableCelsius));
+        var known = new KnownCapacities(ConductorCapacity.Of);
+        var ampacities = new Ampacities(known, site.Conditions.Max(c => c.At.CableCelsius));
         Dictionary<(DistributionBox, int), double> caps = evidence.Faults
             .ToDictionary(o => (o.Box, o.Output.Number), o => CapOf(site, o));
         foreach (FeedGroup group in site.Feeds)
         {
             foreach (OutputFeed feed in group.Feeds)
             {
-                if (Judge(feed, ampacities, caps[(feed.Box, feed.Output.Number)]) is Finding finding) yield return finding;
+                double cap = caps[(feed.Box, feed.Output.Number)];
+                Finding? found = Judge(feed, ampacities, cap) ?? InCold(evidence, feed, known, cap);
+                if (found is not null) yield return found;
             }
 
             if (group.SharesReturns && CommonReturn(group, ampacities, caps) is Finding common) yield return common;
@@ -39,6 +42,22 @@ internal sealed class ProtectionAboveConductorAmpacityRule() : Rule("protection-
         bool isProtectedBySource = !double.IsInfinity(cap) && !Limits.IsAbove(cap, amperes);
         if (isProtectedBySource) return null;
         return Carried(feed, device, ampacities, cap) ?? (run is null ? null : Opening(feed, device, (run, amperes), ampacities, cap));
+    }
+
+    // In air that is colder than its reference a thermal element opens only at more, while its cable may be warm: each season by itself.
+    private Finding? InCold(Evidence evidence, OutputFeed feed, KnownCapacities known, double cap)
+    {
+        if (feed.Output.Protection is not { Ambient: not null } device) return null;
+        BoxAssessment box = evidence.Assessment.Boxes.First(b => ReferenceEquals(b.Box, feed.Box));
+        return box.InConditions.Select(c => InCold(feed, device, c, known, cap)).FirstOrDefault(found => found is not null);
+    }
+
+    private Finding? InCold(OutputFeed feed, ProtectiveDevice device, BoxInCondition inCondition, KnownCapacities known, double cap)
+    {
+        if (device.MostFactorIn(inCondition.SupplyCelsius) is not double factor || factor <= 1) return null;
+        var ampacities = new Ampacities(known, inCondition.Condition.At.CableCelsius);
+        (SiteRun? run, double amperes) = Weakest(feed, ampacities.Of);
+        return run is null || !Limits.IsAbove(cap, amperes) ? null : Opening(feed, device, (run, amperes), ampacities, cap, inCondition);
     }
 
     // Its rated current, whatever the air around it: in a cold box it carries still more.
@@ -59,16 +78,18 @@ internal sealed class ProtectionAboveConductorAmpacityRule() : Rule("protection-
     }
 
     private Finding? Opening(OutputFeed feed, ProtectiveDevice device, (SiteRun Run, double Amperes) weakest,
-        Ampacities ampacities, double cap)
+        Ampacities ampacities, double cap, BoxInCondition? cold = null)
     {
-        double certain = Math.Min(device.CertainAmperes(currentFactor: 1), cap), share = CheckConstants.CertainOpening.Value;
+        double factor = cold is null ? 1 : device.MostFactorIn(cold.SupplyCelsius)!.Value;
+        string air = cold is null ? string.Empty : Invariant($" in air of {cold.SupplyCelsius:0.#} °C");
+        double certain = Math.Min(device.CertainAmperes(factor), cap), share = CheckConstants.CertainOpening.Value;
         double allowed = share * weakest.Amperes;
         if (double.IsInfinity(certain) || !Limits.IsAbove(certain, allowed)) return null;
         return Find(Subject.Of(feed.Box, feed.Output),
-            $"An overload of nearly {Digits.Of(certain, allowed, "0.##")} A may not open its protective device ({device}). " +
+            $"An overload of nearly {Digits.Of(certain, allowed, "0.##")} A may not open its protective device ({device}){air}. " +
             $"The run from {weakest.Run.From} to {weakest.Run.To} allows at most {Digits.Of(allowed, certain)} A: " +
             Invariant($"{share:0.##} × {weakest.Amperes:0.00} A at {ampacities.AirCelsius:0.#} °C."),
-            ElectricCurrent.FromAmperes(certain), ElectricCurrent.FromAmperes(allowed));
+            ElectricCurrent.FromAmperes(certain), ElectricCurrent.FromAmperes(allowed), cold?.Condition);
     }
 
     // What several protective devices carry together returns through one conductor; a supply gives at most its limit to all outputs.
@@ -149,14 +170,12 @@ internal sealed class ProtectionAboveConductorAmpacityRule() : Rule("protection-
         return (weakest, least);
     }
 
-    // What conductors carry in the warmest air of the site, the least where it is not stated how they lie.
-    private sealed class Ampacities(double airCelsius)
+    // What conductors carry in air of a temperature, the least where it is not stated how they lie.
+    private sealed class Ampacities(KnownCapacities known, double airCelsius)
     {
-        private readonly KnownCapacities _known = new(ConductorCapacity.Of);
-
         internal double AirCelsius => airCelsius;
 
         internal double Of(SiteRun run, Cable cable, Conductor conductor) =>
-            _known.Of(run, cable, conductor)?.AmperesIn(airCelsius) ?? double.PositiveInfinity;
+            known.Of(run, cable, conductor)?.AmperesIn(airCelsius) ?? double.PositiveInfinity;
     }
 }
