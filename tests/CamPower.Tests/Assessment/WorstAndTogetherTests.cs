@@ -19,6 +19,27 @@ public class WorstAndTogetherTests
         Assert.Equal("hot", site.Assess().Boxes[0].Worst.Condition.Name);
     }
 
+    // Two cameras of 1 A, each with a motor of 2 A, return together, and one motor moves at a time: 4 A, whether they have outputs of their own or not.
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void AStart_IsOfTheMotorsThatMove(bool isOneOutput)
+    {
+        Device camera = Camera(new ComponentDraw(Amperes(1), motor: Amperes(2)), starting: AtOnce(6, 5));
+        var supply = new Supply("supply", new DcOutput(Volts(12), ElectricCurrent.FromAmperes(20), Ratio.Zero,
+            overload: OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(20)), rise: Duration.FromSeconds(0.1)), Derating.GenericEnclosed);
+        var moving = new Condition("moving", LoadComponents.Motor, At(), motorsMoving: 1);
+        SiteRun[] runs =
+        [
+            new(RunOrigin.Output(BoxName, 1), "one", Runs.OfOhms(0.1)),
+            isOneOutput ? new(RunOrigin.Junction("one"), "two", Runs.OfOhms(0.1)) : new(RunOrigin.Output(BoxName, 2), "two", Runs.OfOhms(0.1), returnAt: "one"),
+        ];
+        var site = new Site("site", [moving], [Box(supply)], runs, [new SiteDevice("first", camera, "one"), new SiteDevice("second", camera, "two")]);
+        BoxInCondition box = site.Assess().Boxes[0].Worst;
+        Assert.Equal(4, box.TotalCurrent.Amperes, 1e-9);
+        Assert.Equal(4, ((ElectricCurrent)box.StartingCurrent.Value!).Amperes, 1e-9);
+    }
+
     // A supply that pulses from 5 A on: whether the 40 A of the first camera's own start make it pulse is not known, but a camera that starts is not running. The 2 A of the second one leave
     // it at 12 V less (0.5 A) through 0.1 Ω.
     [Fact]
@@ -55,6 +76,9 @@ public class WorstAndTogetherTests
         Assert.True(quarter > 5.1);
         Assert.Equal(1.10 * (1 - (0.01 * (inside + quarter - 20))), ((ElectricCurrent)solved.Boxes[0].Outputs[0].InConditions[0].OfProtection.PolicyLimit!).Amperes, 1e-6);
     }
+
+    // None waits before it starts, and the supply takes a tenth of a second to rise.
+    private static Starting AtOnce(double turnOn, double dropOut) => new(Volts(turnOn), Volts(dropOut), softStart: true, delay: Duration.Zero);
 
     private static Device Charging(double amperes, double peak) => new("model", DeviceKind.Camera, new ComponentDraw(Amperes(amperes)), Wide,
         starting: new Starting(Volts(9), Volts(8), softStart: true, holdUp: Duration.FromMilliseconds(5)), inrush: new Inrush(ElectricCurrent.FromAmperes(peak), Duration.FromMilliseconds(2)));
