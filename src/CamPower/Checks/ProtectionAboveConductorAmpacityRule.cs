@@ -18,31 +18,37 @@ internal sealed class ProtectionAboveConductorAmpacityRule() : Rule("protection-
     {
         Site site = Require.NotNull(evidence, nameof(evidence)).Assessment.Site;
         if (!site.Feeds.Any(group => group.SharesReturns || group.Feeds.Any(feed => feed.Output.Protection is not null))) yield break;
-        var ampacities = new Ampacities(site.Conditions.Max(c => c.At.CableCelsius));
+        double air = site.Conditions.Max(c => c.At.CableCelsius);
+        Ampacities least = new(ConductorCapacity.Of, air), most = new(ConductorCapacity.AtMostOf, air);
         Dictionary<(DistributionBox, int), double> caps = evidence.Faults
             .ToDictionary(o => (o.Box, o.Output.Number), o => CapOf(site, o));
         foreach (FeedGroup group in site.Feeds)
         {
             foreach (OutputFeed feed in group.Feeds)
             {
-                if (Judge(feed, ampacities, caps[(feed.Box, feed.Output.Number)]) is Finding finding) yield return finding;
+                double cap = caps[(feed.Box, feed.Output.Number)];
+                Finding? finding = Judge(feed, most, cap, isAssumed: false) ?? Judge(feed, least, cap, isAssumed: true);
+                if (finding is not null) yield return finding;
             }
 
-            if (group.SharesReturns && CommonReturn(group, ampacities, caps) is Finding common) yield return common;
+            if (!group.SharesReturns) continue;
+            Finding? common = CommonReturn(group, most, caps, isAssumed: false) ?? CommonReturn(group, least, caps, isAssumed: true);
+            if (common is not null) yield return common;
         }
     }
 
-    private Finding? Judge(OutputFeed feed, Ampacities ampacities, double cap)
+    private Finding? Judge(OutputFeed feed, Ampacities ampacities, double cap, bool isAssumed)
     {
         if (feed.Output.Protection is not ProtectiveDevice device || ReferenceEquals(device, ProtectiveDevice.None)) return null;
         (SiteRun? run, double amperes) = Weakest(feed, ampacities.Of);
         bool isProtectedBySource = !double.IsInfinity(cap) && !Limits.IsAbove(cap, amperes);
         if (isProtectedBySource) return null;
-        return Carried(feed, device, ampacities, cap) ?? (run is null ? null : Opening(feed, device, (run, amperes), ampacities, cap));
+        return Carried(feed, device, ampacities, cap, isAssumed)
+            ?? (run is null ? null : Opening(feed, device, (run, amperes), ampacities, cap, isAssumed));
     }
 
     // Its rated current, whatever the air around it: in a cold box it carries still more.
-    private Finding? Carried(OutputFeed feed, ProtectiveDevice device, Ampacities ampacities, double cap)
+    private Finding? Carried(OutputFeed feed, ProtectiveDevice device, Ampacities ampacities, double cap, bool isAssumed)
     {
         double rated = Math.Min(device.MostCarriedAmperes(currentFactor: 1), cap);
         bool isCapped = !ConductorCapacity.IsOfClass2(feed);
@@ -55,11 +61,11 @@ internal sealed class ProtectionAboveConductorAmpacityRule() : Rule("protection-
             $"Its protective device ({device}) {carries} {Digits.Of(rated, amperes, "0.##")} A {through}. " +
             $"The run from {run.From} to {run.To} may carry {Digits.Of(amperes, rated)} A " +
             Invariant($"at {ampacities.AirCelsius:0.#} °C."),
-            ElectricCurrent.FromAmperes(rated), ElectricCurrent.FromAmperes(amperes));
+            ElectricCurrent.FromAmperes(rated), ElectricCurrent.FromAmperes(amperes), severity: SeverityOf(isAssumed));
     }
 
     private Finding? Opening(OutputFeed feed, ProtectiveDevice device, (SiteRun Run, double Amperes) weakest,
-        Ampacities ampacities, double cap)
+        Ampacities ampacities, double cap, bool isAssumed)
     {
         double certain = Math.Min(device.CertainAmperes(currentFactor: 1), cap), share = CheckConstants.CertainOpening.Value;
         double allowed = share * weakest.Amperes;
@@ -68,11 +74,15 @@ internal sealed class ProtectionAboveConductorAmpacityRule() : Rule("protection-
             $"An overload of nearly {Digits.Of(certain, allowed, "0.##")} A may not open its protective device ({device}). " +
             $"The run from {weakest.Run.From} to {weakest.Run.To} allows at most {Digits.Of(allowed, certain)} A: " +
             Invariant($"{share:0.##} × {weakest.Amperes:0.00} A at {ampacities.AirCelsius:0.#} °C."),
-            ElectricCurrent.FromAmperes(certain), ElectricCurrent.FromAmperes(allowed));
+            ElectricCurrent.FromAmperes(certain), ElectricCurrent.FromAmperes(allowed), severity: SeverityOf(isAssumed));
     }
 
+    // What only the least favorable insulation and installation method make too small is not known: they are not stated.
+    private static Severity? SeverityOf(bool isAssumed) => isAssumed ? Severity.Note : null;
+
     // What several protective devices carry together returns through one conductor; a supply gives at most its limit to all outputs.
-    private Finding? CommonReturn(FeedGroup group, Ampacities ampacities, Dictionary<(DistributionBox, int), double> caps)
+    private Finding? CommonReturn(
+        FeedGroup group, Ampacities ampacities, Dictionary<(DistributionBox, int), double> caps, bool isAssumed)
     {
         foreach ((SiteRun run, List<OutputFeed> feeds) in CommonReturns(group))
         {
@@ -84,7 +94,7 @@ internal sealed class ProtectionAboveConductorAmpacityRule() : Rule("protection-
                 $"The protective devices of {feeds.Count} outputs together carry {Digits.Of(amperes, carries, "0.##")} A. " +
                 $"Its return conductor may carry {Digits.Of(carries, amperes)} A " +
                 Invariant($"at {ampacities.AirCelsius:0.#} °C."),
-                ElectricCurrent.FromAmperes(amperes), ElectricCurrent.FromAmperes(carries));
+                ElectricCurrent.FromAmperes(amperes), ElectricCurrent.FromAmperes(carries), severity: SeverityOf(isAssumed));
         }
 
         return null;
@@ -149,10 +159,10 @@ internal sealed class ProtectionAboveConductorAmpacityRule() : Rule("protection-
         return (weakest, least);
     }
 
-    // What conductors carry in the warmest air of the site, the least where it is not stated how they lie.
-    private sealed class Ampacities(double airCelsius)
+    // What conductors carry in the warmest air of the site.
+    private sealed class Ampacities(Func<SiteRun, Cable, Conductor, ConductorCapacity?> capacityOf, double airCelsius)
     {
-        private readonly KnownCapacities _known = new(ConductorCapacity.Of);
+        private readonly KnownCapacities _known = new(capacityOf);
 
         internal double AirCelsius => airCelsius;
 

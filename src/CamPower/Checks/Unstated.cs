@@ -92,6 +92,11 @@ internal readonly record struct Unstated(string What, string Where, string Decid
             if (backup.FuseBreaking.NotStated is string amperes) yield return new Unstated(amperes, box, fuse);
             if (backup.FuseLoad.NotStated is string carried) yield return new Unstated(carried, box, carries);
             if (backup.FuseStart.NotStated is string melting) yield return new Unstated(melting, box, carries);
+            if ((backup.ChargingVoltage.NotStated ?? backup.FloatIn(backup.FloatWorst).NotStated) is string following)
+            {
+                yield return new Unstated(following, box, "charging voltage");
+            }
+
             if (backup.WhileCharging.NotStated is string charging)
             {
                 yield return new Unstated(charging, box, "load and charging current");
