@@ -40,7 +40,7 @@ internal sealed record Arguments
 
     public string? MarkdownPath { get; private init; }
 
-    /// <summary>Where the commissioning sheet is written to: .html, .md, .csv or, with readings, .json.</summary>
+    /// <summary>Where the commissioning sheet is written to: .html, .md, .csv or .json.</summary>
     public string? SheetPath { get; private init; }
 
     /// <summary>What a meter showed on the site.</summary>
