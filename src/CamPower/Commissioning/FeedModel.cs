@@ -78,6 +78,11 @@ internal sealed class FeedModel
     internal int PointOf(int device, int point) => device < 0 ? (Devices * UnitPoints.OfDevice) + point
         : (device * UnitPoints.OfDevice) + point;
 
+    /// <summary>Whether a point is read with infrared on.</summary>
+    internal bool IsByNight(int point) => point < Devices * UnitPoints.OfDevice
+        ? point % UnitPoints.OfDevice == UnitPoints.Night
+        : point - (Devices * UnitPoints.OfDevice) is UnitPoints.OutputNight or UnitPoints.AmperesNight;
+
     internal UnitPrediction Predict(IReadOnlyList<Deviation> deviations, SupplyVolts supply, FeedNumbers numbers, double otherAmperesDay,
         double otherAmperesNight)
     {
