@@ -73,7 +73,7 @@ internal static class BatteryFormats
             protection[at], backupTime[at]);
     });
 
-    /// <summary>How a supply charges a battery: read onto a substitute output.</summary>
+    /// <summary>The charging members of a supply, read onto a substitute output.</summary>
     internal static ObjectFormat<DcOutput> OfSupply { get; } = new(o =>
     {
         var rise = o.Required("rise", "How far it goes above its set point, for absorption or in the cold.", Quantities.Voltage,

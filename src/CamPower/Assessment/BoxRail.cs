@@ -138,12 +138,14 @@ internal sealed class BoxRail
             .Where(f => ReferenceEquals(f.Box, _box) && InrushesOf(f).Length > 0)];
         if (feeds.Length == 0) return default;
         if (_supply.RiseSeconds is not double rise) return Judgment.Unknown("rise time of the supply");
-        double amperes = feeds.Sum(
-            f => Math.Min(InrushesOf(f).Sum(i => Math.Min(i.PeakAmperes, ChargeOf(i) / rise)), HeldBy(f.Output.Protection)));
+        double amperes = feeds.Sum(PeakOf);
         return feeds.Sum(f => InrushesOf(f).Sum(ChargeOf)) > amperes * pulse.Seconds
             ? Judgment.AtMost(amperes, _supply.Overload.Lowest.LimitAmperes, _supply.Overload.Lowest.LimitAmperes,
                 a => ElectricCurrent.FromAmperes(a))
             : default;
+
+        double PeakOf(OutputFeed feed) =>
+            Math.Min(InrushesOf(feed).Sum(i => Math.Min(i.PeakAmperes, ChargeOf(i) / rise)), HeldBy(feed.Output.Protection));
     }
 
     private static Inrush[] InrushesOf(OutputFeed feed) =>

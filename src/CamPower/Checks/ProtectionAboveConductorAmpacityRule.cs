@@ -76,9 +76,7 @@ internal sealed class ProtectionAboveConductorAmpacityRule() : Rule("protection-
     {
         foreach ((SiteRun run, List<OutputFeed> feeds) in CommonReturns(group))
         {
-            double amperes = feeds.GroupBy(feed => feed.Box).Sum(box => Math.Min(
-                box.Sum(feed => feed.Output.Protection?.MostCarriedAmperes(currentFactor: 1) ?? double.PositiveInfinity),
-                caps[(box.Key, box.First().Output.Number)]));
+            double amperes = feeds.GroupBy(feed => feed.Box).Sum(CarriedBy);
             double carries = run.Run.Segments.Where(s => s.OneWayLength.Meters > 0)
                 .Select(s => ampacities.Of(run, s.Cable, s.Cable.Return)).DefaultIfEmpty(double.PositiveInfinity).Min();
             if (double.IsInfinity(amperes) || !Limits.IsAbove(amperes, carries)) continue;
@@ -90,6 +88,10 @@ internal sealed class ProtectionAboveConductorAmpacityRule() : Rule("protection-
         }
 
         return null;
+
+        double CarriedBy(IGrouping<DistributionBox, OutputFeed> box) => Math.Min(
+            box.Sum(feed => feed.Output.Protection?.MostCarriedAmperes(currentFactor: 1) ?? double.PositiveInfinity),
+            caps[(box.Key, box.First().Output.Number)]);
     }
 
     // Each run through whose return conductor several outputs return.

@@ -107,11 +107,15 @@ internal static class RuleCases
         // 12 V and 5 A at 85 % and a power factor of 0.95 take 0.6192 A at 120 V; 80 % of the rating may be plugged in.
         new("receptacle-overloaded", Severity.Failure, Receptacles.Plugged(5, Receptacles.Sheet(), (HalfDraw / 0.8) - Hair), Receptacles.Plugged(5, Receptacles.Sheet(), (HalfDraw / 0.8) + Hair),
             "receptacle", HalfDraw, HalfDraw - (0.8 * Hair), "A", "day"),
+
+        // Two of them on receptacles of their own, of 15 A: 80 % of the breaker's rating may be drawn.
+        new("breaker-overloaded", Severity.Failure, TwoOnBreaker((2 * HalfDraw / 0.8) - Hair), TwoOnBreaker((2 * HalfDraw / 0.8) + Hair),
+            "breaker", 2 * HalfDraw, (2 * HalfDraw) - (0.8 * Hair), "A", "day"),
         new("ground-loop-hum-unknown", Severity.Note, Hum(null), Hum(0), "returns"),
         new("receptacle-load-unknown", Severity.Note, Receptacles.Plugged(1, Dc().WithEfficiency(0.9)), Receptacles.Plugged(1, Receptacles.Sheet()), "receptacle", Condition: "day"),
 
         // 16 A of type B hold 48 A, a crest of 67.88 A (IEC 60898-1, from memory).
-        new("start-may-trip-breaker", Severity.Caution, Breakers.On(Breakers.B16, peak: (48 * Sqrt2) + Hair), Breakers.On(Breakers.B16, peak: 48 * Sqrt2), "breaker", 48 + (Hair / Sqrt2), 48, "A"),
+        new("start-may-trip-breaker", Severity.Note, Breakers.On(Breakers.B16, peak: (48 * Sqrt2) + Hair), Breakers.On(Breakers.B16, peak: 48 * Sqrt2), "breaker", 48 + (Hair / Sqrt2), 48, "A"),
 
         // 30 % of 30 mA are 9 mA (IEC 60364-5-53, from memory).
         new("leakage-may-trip-residual-device", Severity.Caution, Breakers.On(Breakers.B16, leakage: 0.009 + Hair), Breakers.On(Breakers.B16, leakage: 0.009), "breaker", 0.009 + Hair, 0.009, "A"),
@@ -198,6 +202,13 @@ internal static class RuleCases
     }
 
     // A receptacle of 120 V, and a supply for 100 V and more.
+    private static Site TwoOnBreaker(double amperes)
+    {
+        var breaker = CircuitBreaker.TypeC("breaker", ElectricCurrent.FromAmperes(amperes));
+        Receptacle On(int number) => new($"receptacle {number}", Volts(120), ElectricCurrent.FromAmperes(15), breaker: breaker);
+        return Receptacles.Boxes((On(1), 5), (On(2), 5));
+    }
+
     private static Site OnLine(double highest)
     {
         Supply sheet = Receptacles.Sheet();
