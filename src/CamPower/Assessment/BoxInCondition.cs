@@ -106,13 +106,11 @@ public sealed class BoxInCondition
         return IfKnown(Judgment.AtMost(Amperes, DeratedAmperes, allowed, a => ElectricCurrent.FromAmperes(a)));
     }
 
-    /// <summary>The air around the supply against the hottest in which it is rated to run; a judgment of nothing where it has to give
-    /// nothing.</summary>
+    /// <summary>The air around the supply against the hottest in which it is rated to run.</summary>
     /// <remarks>A calculated temperature has a quarter of its rise as its margin (<see cref="Sources.EnclosureHeatBalance"/>), a stated one
-    /// none.</remarks>
-    public Judgment HottestAir => Amperes > 0
-        ? IfKnown(Judgment.AtMost(SupplyCelsius, HighestCelsius, HighestCelsius - UncertainKelvins, t => Temperature.FromDegreesCelsius(t)))
-        : default;
+    /// none. A supply that gives nothing is energized all the same, and ages in the heat.</remarks>
+    public Judgment HottestAir =>
+        IfKnown(Judgment.AtMost(SupplyCelsius, HighestCelsius, HighestCelsius - UncertainKelvins, t => Temperature.FromDegreesCelsius(t)));
 
     /// <summary>The air around the supply against the coldest in which it is rated to run; a judgment of nothing where it has to give
     /// nothing.</summary>

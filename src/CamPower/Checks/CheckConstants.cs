@@ -39,6 +39,10 @@ internal static class CheckConstants
     public static CitedValue ShieldHum { get; } =
         new("Voltage at mains frequency along a video shield, RMS", 10, "mV", Sources.HumPolicy);
 
+    /// <summary>Longest lead that a camera comes with. [m]</summary>
+    public static CitedValue LongestPigtail { get; } =
+        new("Lead that a camera comes with, at most", 1, "m", Sources.CommonPractice);
+
     /// <summary>Time for which a device stays up without its supply. [ms]</summary>
     public static CitedValue RideThrough { get; } =
         new("Time that a device rides through without its supply", 20, "ms", Sources.RideThroughPolicy);

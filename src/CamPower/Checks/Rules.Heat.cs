@@ -15,7 +15,7 @@ public static partial class Rules
         Sources.GenericDerating, (rule, evidence) => evidence.Assessment.Boxes.SelectMany(box => Rule.Worst(
             from c in box.InConditions
             where c.HottestAir.IsViolated
-            orderby c.SupplyCelsius descending
+            orderby c.SupplyCelsius descending, c.Amperes descending
             select rule.Find(Subject.Of(box.Box),
                 $"The air {AirOf(box.Box, c)} is at {(c.IsInsideAtLeast ? "least " : "")}" +
                 $"{Digits.Of(c.SupplyCelsius, c.HighestCelsius, "0.#")} °C " +

@@ -77,7 +77,7 @@ internal readonly record struct Unstated(string What, string Where, string Decid
         where device.Device.Model.Starting is not null
         let missing = FirstOf(device.InConditions, c => c.DuringInrush.NotStated)
         where missing is not null
-        select new Unstated(missing, string.Equals(missing, InrushDips.SupplyNotStated, StringComparison.Ordinal)
+        select new Unstated(missing, missing is InrushDips.SupplyNotStated or InrushDips.HoldNotStated
             ? device.Box.Name
             : device.Device.Model.Name, "restarts by an inrush");
 
