@@ -203,6 +203,22 @@ public class ConductorRuleTests
         Assert.Empty(Over(OnRun(Cable.Pair(WireSize.Kcmil(250), Stranding.Solid, ConductorMaterial.AnnealedCopper), amperes)));
     }
 
+    // No length of wire carries nothing: a hair of 0 m neither limits its own output nor a return that two outputs share.
+    // Two fuses of 2 A carry 4 A together, and 24 AWG 2.988 A.
+    [Fact]
+    public void APieceOfNoLength_LimitsNothing()
+    {
+        CableSegment wire = new(Thin, Length.FromMeters(1)),
+            hair = new(Cable.Pair(WireSize.Awg(30), Stranding.Solid, ConductorMaterial.AnnealedCopper), Length.Zero);
+        DistributionBox box = DistributionBox.OfEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(5), Fuse(2));
+        var site = new Site("site", [Condition.Day(At(40))], [box],
+            [new SiteRun(RunOrigin.Output(BoxName, 1), "one", new CableRun(wire, hair)), new SiteRun(RunOrigin.Output(BoxName, 2), "two", new CableRun(wire), "one")],
+            [new SiteDevice("camera 1", Camera(Amperes(0.1)), "one"), new SiteDevice("camera 2", Camera(Amperes(0.1)), "two")]);
+        Finding finding = Assert.Single(Rules.ProtectionAboveConductorAmpacity.Check(new Evidence(site.Assess())));
+        Assert.Equal(4, ((ElectricCurrent)finding.Measured!).Amperes, 1e-9);
+        Assert.Equal(2.988, ((ElectricCurrent)finding.Limit!).Amperes, 0.001);
+    }
+
     private static IReadOnlyList<Finding> Protected(ProtectiveDevice? device, Cable? thin = null)
     {
         DistributionBox box = DistributionBox.OfEqualOutputs(BoxName, Dc(), 2, ElectricCurrent.FromAmperes(5), device);
