@@ -90,6 +90,8 @@ public sealed class DcNetwork
 
     internal Circuit Circuit => _circuit;
 
+    internal NetworkPlan Plan => _plan;
+
     internal NetworkNames NodeIndex { get; }
 
     internal NetworkNames SourceIndex => _sourceIndex.Value;
