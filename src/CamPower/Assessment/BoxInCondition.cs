@@ -126,6 +126,12 @@ public sealed class BoxInCondition
         }
     }
 
+    /// <summary>The air around the box against the coldest in which its supply is rated to run: after an outage it starts before its own
+    /// losses warm it. A judgment of nothing where it has to give nothing.</summary>
+    internal Judgment ColdestStart => Amperes > 0
+        ? Judgment.AtLeast(Condition.At.BoxCelsius, LowestCelsius, LowestCelsius, t => Temperature.FromDegreesCelsius(t))
+        : default;
+
     /// <summary>What its voltage does with everything on: a supply that is asked for more than its limit does what it is declared to do in
     /// overload.</summary>
     /// <remarks>If the supply has no current limit, or its overload behavior is not stated, the state is unknown above its rated

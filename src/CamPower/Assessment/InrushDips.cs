@@ -117,7 +117,6 @@ internal sealed class InrushDips
     private IEnumerable<Dip> AllDips()
     {
         var byRail = new Dictionary<double, double[][]>();
-        if (!_groups.Any(g => g.Group.Devices.Any(d => ReferenceEquals(d.Box, _box) && d.HasInrush))) yield break;
         double[] amperes = [.. _groups.Select(g => AmperesOf(g, g.Loads, g.Solved, _fullVolts))];
         double all = amperes.Sum();
         foreach ((FedDevice device, (int group, int index)) in _places.Value.Select(p => (p.Key, p.Value)))

@@ -11,9 +11,13 @@ internal static class CheckConstants
     public static CitedValue VoltageMargin { get; } =
         new("Margin above the lowest accepted voltage, in percent of that voltage", 2, "%", Sources.MarginPolicy);
 
-    /// <summary>Service temperature of an insulation that is not stated. [°C]</summary>
+    /// <summary>Least service temperature of an insulation that is not stated. [°C]</summary>
     public static CitedValue UnstatedInsulation { get; } =
-        new("Highest temperature in service of an insulation that is not stated", 60, "°C", Sources.InsulationNotStated);
+        new("Highest temperature in service of an insulation that is not stated, at least", 60, "°C", Sources.InsulationNotStated);
+
+    /// <summary>Greatest service temperature of an insulation that is not stated. [°C]</summary>
+    public static CitedValue UnstatedInsulationAtMost { get; } =
+        new("Highest temperature in service of an insulation that is not stated, at most", 90, "°C", Sources.CommonPractice);
 
     /// <summary>Highest direct voltage of extra-low voltage, free of ripple. [V]</summary>
     public static CitedValue ExtraLowDirectVoltage { get; } =

@@ -138,6 +138,21 @@ public class UnregulatedTests
         Assert.Equal(Ends(output, 0.9).Low, camera.InConditions[1].Voltage.Volts, 1e-6);
     }
 
+    // 108 V of a line of 120 V are nine tenths of everything, and 132 V eleven tenths, whatever the mains may do otherwise.
+    [Fact]
+    public void StatedLine_MovesTheVoltageInsteadOfTheTolerance()
+    {
+        DcOutput output = Output(19.2, 12, 1, tolerance: 5);
+        DistributionBox box = Box(new Supply("supply", output, Derating.GenericEnclosed))
+            .WithReceptacle(new Receptacle("receptacle", Volts(120), ElectricCurrent.FromAmperes(15)));
+        DeviceAssessment camera = Star(box, [Condition.Day(At()).WithLineVoltage(Volts(108)), Condition.Night(At()).WithLineVoltage(Volts(132))],
+            (0, Camera(Amperes(0.5)))).Assess().Devices[0];
+        Assert.Equal(0.9 * Ends(Output(19.2, 12, 1), 0.5).Low, camera.InConditions[0].Voltage.Volts, 1e-6);
+        Assert.Equal(1.1 * Ends(Output(19.2, 12, 1), 0.5).Low, camera.InConditions[1].Voltage.Volts, 1e-6);
+        Assert.Equal(1.1 * 19.2, camera.NoLoadVoltage.Volts, 1e-9);
+        Assert.Equal(1.1 * 15.6, camera.LightLoadVoltage.Volts, 1e-6);
+    }
+
     // Asked for more than it is rated for it is overloaded: without a word on that nothing is known, without a limit it follows the line on down.
     [Fact]
     public void AboveItsRating_ItIsOverloaded()

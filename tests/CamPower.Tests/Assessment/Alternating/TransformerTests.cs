@@ -43,6 +43,21 @@ public class TransformerTests
         Assert.Equal(Verdict.Holds, On(Plate(40), resistors).Boxes[0].Worst.Load(Ratio.FromPercent(100)).Verdict);
     }
 
+    // Six of them: by RMS at unity power factor four are 1.5 A of 1.67 A, and two boxes would do. As rectifiers three are too much, and two are not.
+    [Theory]
+    [InlineData(true, 3)]
+    [InlineData(false, 2)]
+    public void Split_CountsWhatRectifiersTake(bool areRectifiers, int boxes)
+    {
+        AcStage stage = areRectifiers ? AcStage.FullWave(Micro(470)) : AcStage.Resistive;
+        Site site = Star(Transformer(100, outputs: 6), [Condition.Day(At())], Enumerable.Repeat((0.5, Ac(Watts(9), stage)), 6).ToArray());
+        BoxSplit split = site.SplitFor(BoxName, [Transformer(40, outputs: 4)], new SizingPolicy(Ratio.Zero, Ratio.FromPercent(100)));
+        Assert.Equal(boxes, split.Boxes.Count);
+
+        DistributionBox Transformer(double size, int outputs) => DistributionBox.OfEqualOutputs(BoxName,
+            new Supply($"{size} VA", Plate(size), Derating.GenericEnclosed), outputs, ElectricCurrent.FromAmperes(4));
+    }
+
     // The crest falls with the peaks of the charging current: more than the RMS does.
     [Fact]
     public void Crest_FallsMoreThanTheRms()
