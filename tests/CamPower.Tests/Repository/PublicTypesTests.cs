@@ -47,6 +47,9 @@ public partial class PublicTypesTests
     // What came with alternating current.
     private static readonly string[] OfAlternatingCurrent = ["AcStage", "AcInCondition"];
 
+    // What came with a second supply.
+    private static readonly string[] OfReserves = ["ReserveAssessment", "ReserveInCondition"];
+
     private static IEnumerable<string> Named =>
     [
         .. OfBatteries,
@@ -55,6 +58,7 @@ public partial class PublicTypesTests
         .. OfCommissioning,
         .. OfRemedies,
         .. OfDiagnosis,
+        .. OfReserves,
     ];
 
     // What is made from the code names everything, and shows nothing.
