@@ -1,12 +1,11 @@
 using System;
 using System.Linq;
 using BenchmarkDotNet.Attributes;
-using CamPower.Backup;
 using UnitsNet;
 
 namespace CamPower.Benchmarks;
 
-/// <summary>16 cameras on a box that runs on its battery for a day and a night.</summary>
+/// <summary>16 cameras on a box that runs on its battery through a day, and a night on to the end.</summary>
 /// <remarks>The baseline is one assessment of the same site, in both conditions. What a run allocates is its points and events: a hundred of
 /// them, each with the voltages of all devices.</remarks>
 [MemoryDiagnoser, MedianColumn]
@@ -39,7 +38,7 @@ public class BatteryBenchmarks
             starting: new Starting(ElectricPotential.FromVolts(9.5), ElectricPotential.FromVolts(9), softStart: true));
         _site = new Site("made up", [_day, _night], [box], Enumerable.Range(0, Cameras).Select(RunTo),
             Enumerable.Range(0, Cameras).Select(i => new SiteDevice($"camera {i}", dome, at: $"post {i}")));
-        BatteryRun run = RunForADay();
+        BatteryRun run = RunOnBattery();
         if (run.Length < Duration.FromHours(24) || run.DropOuts.Any(d => d.After < Duration.FromHours(24)))
         {
             throw new InvalidOperationException($"The battery is meant to last for a day and a night: {run}.");
@@ -50,7 +49,7 @@ public class BatteryBenchmarks
     public SiteAssessment Assess() => _site.Assess();
 
     [Benchmark]
-    public BatteryRun RunForADay() => _site.RunOnBattery(BoxName, _day, _night);
+    public BatteryRun RunOnBattery() => _site.RunOnBattery(BoxName, _day, _night);
 
     private SiteRun RunTo(int camera)
     {
