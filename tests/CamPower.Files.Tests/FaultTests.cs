@@ -50,6 +50,10 @@ public class FaultTests
     [InlineData("\"junction\": \"gate\"", "\"junction\": ¶\"gat\"", "$.boxes[5].feed.junction", "no run ends at a junction named gat; did you mean 'gate'?")]
     [InlineData("\"junction\": \"gate\"", "\"junction\": ¶\"\"", "$.boxes[5].feed.junction", "a name must not be empty")]
     [InlineData("\"dropOut\": \"8.2 V\"", "\"dropOut\": ¶\"8.7 V\"", "$.boxes[5].feed.starting.dropOut", "dropOut must be not above the turn-on voltage of 8.6 V")]
+    // Reserves.
+    [InlineData("\"diodeDrop\": \"0.45 V\"", "\"diodeDrop\": ¶\"2.5 V\"", "$.boxes[6].reserve.diodeDrop", "diodeDrop must be from 0.001 V to 2 V, but is 2.5 V")]
+    [InlineData("\"diodeDrop\": \"0.45 V\"", "\"diodeDrop\": ¶\"0.45 A\"", "$.boxes[6].reserve.diodeDrop", "has the wrong unit")]
+    [InlineData("\"name\": \"12 V 5 A reserve\", \"output\": \"DC\"", "\"name\": \"12 V 5 A reserve\", \"output\": ¶\"alternating\"", "$.boxes[6].reserve.supply.output", "alternating")]
     // Uninterruptible supplies.
     [InlineData("\"apparentPower\": \"600 VA\"", "\"apparentPower\": ¶\"600 W\"", "$.uninterruptibleSupplies[0].apparentPower", "has the wrong unit: an apparent power is written in VA or kVA")]
     [InlineData("\"apparentPower\": \"600 VA\"", "\"apparentPower\": ¶\"0 VA\"", "$.uninterruptibleSupplies[0].apparentPower", "apparentPower must be above 0 VA")]

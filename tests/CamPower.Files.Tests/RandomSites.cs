@@ -41,7 +41,7 @@ public static class RandomSites
             // Fed by another box: never by itself.
             DistributionBox last = boxes[^1];
             string[] ends = [.. runs.Where(r => r.From.BoxName is string box && box != last.Name).Select(r => r.To)];
-            if (ends.Length > 0 && last.Receptacle is null && last.Battery is null && last.Supply is { Output: DcOutput { OpenVoltage: null }, Input: { Voltage: not null, Efficiency: not null } })
+            if (ends.Length > 0 && last.Receptacle is null && last.Battery is null && last.Reserve is null && last.Supply is { Output: DcOutput { OpenVoltage: null }, Input: { Voltage: not null, Efficiency: not null } })
             {
                 boxes[^1] = last.WithFeed(Pick(ends), Chance(0.5) ? Starting() : null, Chance(0.5) ? Inrush() : null);
             }
@@ -182,6 +182,14 @@ public static class RandomSites
             DistributionBox box = Placed(name, cabinets);
             return box.Supply.Output is DcOutput { OpenVoltage: null } && Chance(0.4)
                 ? box.WithBattery(Battery(name), Protection("battery of " + name), Chance(0.5) ? Time() : null)
+                : Doubled(box);
+        }
+
+        private DistributionBox Doubled(DistributionBox box)
+        {
+            Supply reserve = Supply();
+            return !box.IsAdapter && box.Supply.Output is DcOutput { OpenVoltage: null } && reserve.Output is DcOutput { OpenVoltage: null } && Chance(0.5)
+                ? box.WithReserve(reserve, ElectricPotential.FromMillivolts(Number(1, 500)))
                 : box;
         }
 

@@ -128,6 +128,13 @@ internal sealed class BoxSection(Evidence evidence, IReadOnlyList<Finding> findi
             yield return new("On battery", backup.ToString());
         }
 
+        if (evidence.Reserves.FirstOrDefault(r => r.Box == box.Box) is ReserveAssessment reserve)
+        {
+            yield return new("Reserve",
+                Invariant($"{box.Box.Reserve}, gives {Gives(box.Box.Reserve!.Output)} V; each through a diode of at most ")
+                + Invariant($"{box.Box.DiodeDrop!.Value.Volts:0.00} V; {reserve.Worst}"));
+        }
+
         if (box.Box.Receptacle is Receptacle receptacle)
         {
             yield return new("Receptacle", evidence.Receptacles.First(o => o.Receptacle == receptacle).ToString());

@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using System.Linq;
 using CamPower.Backup;
 using CamPower.Checks;
@@ -173,6 +174,44 @@ public static partial class Rules
         double celsius = BackupAssessment.BatteryCelsius(condition);
         return FloatOf(backup, Temperature.FromDegreesCelsius(celsius)) + Invariant($" at {celsius:0.#} °C in \"{condition.Condition}\".");
     }
+
+    /// <summary>When the main supply of a box fails, its reserve does not carry all that was up.</summary>
+    public static Rule ReserveDoesNotCarryLoad { get; } = new SimpleRule("reserve-does-not-carry-load", Severity.Failure,
+        "When the main supply of a box fails, its reserve is above its derated rating, or devices go off or get too little voltage.",
+        "Use a larger reserve, set it higher, or use diodes that lose less. Feed fewer devices from the box.",
+        Sources.RedundantSupplies, (rule, evidence) =>
+            from reserve in evidence.Reserves
+            let worst = reserve.Worst
+            let load = worst.ReserveLoad
+            where load.IsViolated || worst.Lost.Count > 0
+            let fails = $"When {reserve.Box.Supply} fails, "
+            select rule.Find(Subject.Of(reserve.Box),
+                load.IsViolated
+                    ? $"{fails}its outputs draw {Digits.Of(NumberOf(load.Value!), NumberOf(load.Limit!))} A in \"{worst.Condition}\"; " +
+                        $"{reserve.Box.Reserve} can give {Digits.Of(NumberOf(load.Limit!), NumberOf(load.Value!))} A."
+                    : $"{fails}{AllOf(worst.Lost)} off or below the accepted voltage in \"{worst.Condition}\".",
+                load.IsViolated ? load.Value : null, load.IsViolated ? load.Limit : null, worst.Condition));
+
+    /// <summary>The reserve of a box may carry its load though the main supply is in order.</summary>
+    public static Rule ReserveCarriesInService { get; } = new SimpleRule("reserve-carries-in-service", Severity.Note,
+        "Within the tolerances of both supplies of a box the reserve may carry the load while the main supply is in order.",
+        "If one is meant to rest, set it lower by both tolerances and the drop of the diode.",
+        Sources.RedundantSupplies, (rule, evidence) =>
+            from reserve in evidence.Reserves
+            from finding in Rule.Worst(
+                from c in reserve.InConditions
+                where c.ReserveRests.IsViolated && c.Current.Amperes > 0
+                orderby c.LargestReserveCurrent.Amperes descending
+                let rests = c.ReserveRests
+                select rule.Find(Subject.Of(reserve.Box),
+                    $"{reserve.Box.Supply} gives at least {Digits.Of(NumberOf(rests.Value!), NumberOf(rests.Limit!))} V " +
+                    $"behind its diode; {reserve.Box.Reserve} gives up to {Digits.Of(NumberOf(rests.Limit!), NumberOf(rests.Value!))} V.",
+                    rests.Value, rests.Limit, c.Condition))
+            select finding);
+
+    private static string AllOf(IReadOnlyList<SiteDevice> devices) => devices.Count == 1
+        ? $"{devices[0]} is"
+        : Invariant($"{devices[0]} and {devices.Count - 1} more {(devices.Count == 2 ? "device" : "devices")} are");
 
     private static string LoadOnFuse(BackupAssessment backup, Judgment judged)
     {

@@ -37,11 +37,11 @@ internal sealed class FaultSetting
     /// <param name="output">The supply's output.</param>
     /// <param name="device">The protective device; null where it is not stated.</param>
     /// <param name="air">The temperatures of each condition, each pair once.</param>
-    /// <param name="alone">The supply without the battery that is beside it in <paramref name="output"/>, for that may be dead, or its fuse
-    /// open; null where there is none.</param>
-    internal FaultSetting(SupplyOutput output, ProtectiveDevice? device, IReadOnlyList<FaultAir> air, SupplyOutput? alone = null)
+    /// <param name="alone">What may feed the fault alone in the place of <paramref name="output"/>: the supply where the battery beside it
+    /// is dead, or its fuse open; each of two supplies where the other has failed.</param>
+    internal FaultSetting(SupplyOutput output, ProtectiveDevice? device, IReadOnlyList<FaultAir> air, params SupplyOutput[] alone)
     {
-        _alone = alone is null ? null : new FaultSetting(alone, device, air);
+        _alone = alone.Length == 0 ? null : new FaultSetting(alone[0], device, air, [.. alone.Skip(1)]);
         Output = output;
         Device = device ?? ProtectiveDevice.None;
         _overload = output.Overload ?? OverloadBehavior.Unlimited;
@@ -129,6 +129,8 @@ internal sealed class FaultSetting
         return worst!;
     }
 
+    private IEnumerable<SupplyOutput> OthersAlone => _alone is null ? [] : _alone.OthersAlone.Prepend(_alone.Output);
+
     // Null where there are no others, or it is not known what the supply does.
     private RailStudy? Rail(int c) => KnowsSupply && _railIn is not null && KnownRail(c) is { HasOthers: true } rail ? rail : null;
 
@@ -196,7 +198,7 @@ internal sealed class FaultSetting
     /// <summary>When the device opens at a short with the battery in order; null where there is none.</summary>
     internal OpeningTimes? OpeningOnBattery(FaultLoop loop)
     {
-        if (_alone is null) return null;
+        if (Output is not DcOutput { IsBesideBattery: true }) return null;
         var cases = new List<FaultCase>();
         for (int c = 0; c < _air.Count; c++) AddShort(cases, loop, c);
         return cases.Skip(1).Aggregate(cases[0].Opening, (opening, each) => opening.Or(each.Opening));
@@ -223,7 +225,7 @@ internal sealed class FaultSetting
     }
 
     /// <summary>The same without a protective device.</summary>
-    internal FaultSetting Unprotected() => new(Output, ProtectiveDevice.None, _air, _alone?.Output);
+    internal FaultSetting Unprotected() => new(Output, ProtectiveDevice.None, _air, [.. OthersAlone]);
 
     /// <summary>The cases of a current that a load draws.</summary>
     internal IReadOnlyList<FaultCase> OverloadCases(double amperes)

@@ -103,6 +103,7 @@ internal sealed class SiteDifference(Site before, Site after, RuleSet rules, Pri
             ["cabinet"] = Text(box.Cabinet),
             ["receptacle"] = Text(box.Receptacle),
             ["battery"] = $"{Text(box.Battery)}, {Text(box.BatteryProtection)}, {Text(box.BackupTime)}",
+            ["reserve"] = $"{Text(box.Reserve)}, {Text(box.Reserve?.Output)}, {Text(box.DiodeDrop)}",
             ["fed from"] = box.FedFrom ?? "the mains",
             ["kind"] = box.IsAdapter ? "adapter" : "box",
         });

@@ -104,6 +104,20 @@ public static class SiteQuestions
     public static IReadOnlyList<BackupAssessment> StudyBackup(this SiteAssessment assessment) =>
         BackupStudy.Of(Require.NotNull(assessment, nameof(assessment)));
 
+    /// <summary>Every box with a second supply: what each of the two gives, and what the reserve does when the main one fails.</summary>
+    /// <param name="assessment">The solved site.</param>
+    /// <param name="cancellationToken">Cancels it: the site is solved again for each such box.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="assessment"/> is null.</exception>
+    /// <exception cref="OperationCanceledException">It was cancelled.</exception>
+    /// <example>
+    /// <code>
+    /// foreach (ReserveAssessment reserve in site.Assess().StudyReserves()) Console.WriteLine(reserve);
+    /// </code>
+    /// </example>
+    public static IReadOnlyList<ReserveAssessment> StudyReserves(
+        this SiteAssessment assessment, CancellationToken cancellationToken = default) =>
+        ReserveAssessment.Of(Require.NotNull(assessment, nameof(assessment)), cancellationToken);
+
     /// <summary>A box on its battery, from full to the end.</summary>
     /// <param name="site">The site.</param>
     /// <param name="boxName">Name of a box with a battery.</param>

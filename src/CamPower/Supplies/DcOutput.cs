@@ -112,12 +112,17 @@ public sealed class DcOutput : SupplyOutput
 
     internal override double GreatestSourceOhms => BatteryOhmsAtMost ?? SourceOhms;
 
-    internal override double LowestVolts => Math.Min(Unregulated?.LowestAt(RatedAmperes) ?? base.LowestVolts, BatteryAtLeast);
+    internal override double LowestVolts =>
+        Math.Min(Unregulated?.LowestAt(RatedAmperes) ?? base.LowestVolts, BatteryAtLeast) - DiodeVolts;
 
-    internal override double HighestVolts =>
-        Math.Max(
-            (Unregulated?.HighestAt(0) ?? base.HighestVolts) + ((ChargingRise?.Volts ?? 0) * (1 + Tolerance.DecimalFractions)),
-            BatteryAtMost);
+    internal override double HighestVolts => Math.Max(OwnHighestVolts, Math.Max(BatteryAtMost, BesideAtMost));
+
+    /// <summary>The highest that it gives itself, whatever else is on the same terminals. [V]</summary>
+    internal double OwnHighestVolts =>
+        (Unregulated?.HighestAt(0) ?? base.HighestVolts) + ((ChargingRise?.Volts ?? 0) * (1 + Tolerance.DecimalFractions));
+
+    /// <summary>The most that is lost in a diode behind it, counted in <see cref="LowestVolts"/>; 0 without one. [V]</summary>
+    internal double DiodeVolts { get; private init; }
 
     internal override double HighestVoltsAt(double amperes) => Unregulated?.HighestAt(amperes) ?? HighestVolts;
 
@@ -127,9 +132,14 @@ public sealed class DcOutput : SupplyOutput
     /// <summary>How its voltage falls with its current; null where it is regulated.</summary>
     internal UnregulatedCurve? Unregulated { get; private init; }
 
+    /// <summary>Whether it feeds a fault with a battery beside it.</summary>
+    internal bool IsBesideBattery => BatteryOhmsAtMost is not null;
+
     private double BatteryAtLeast { get; init; } = double.PositiveInfinity;
 
     private double BatteryAtMost { get; init; }
+
+    private double BesideAtMost { get; init; }
 
     private double? BatteryOhmsAtMost { get; init; }
 
@@ -252,6 +262,24 @@ public sealed class DcOutput : SupplyOutput
         BatteryAtMost = battery.OpenCircuitVolts(1),
         BatteryOhmsAtMost = mostOhms,
     };
+
+    /// <summary>The same output behind a diode, with another one behind a diode of its own on the same terminals.</summary>
+    /// <param name="dropVolts">The most that is lost in the diode, at least 0. [V]</param>
+    /// <param name="beside">The other output; null where there is none.</param>
+    internal DcOutput BehindDiode(double dropVolts, DcOutput? beside) =>
+        new(this, _statedSetPoint, SourceResistance, Overload) { DiodeVolts = dropVolts, BesideAtMost = beside?.OwnHighestVolts ?? 0 };
+
+    /// <summary>What feeds a fault with another output on the same terminals: both currents together.</summary>
+    /// <remarks>That one of them alone feeds it counts apart. Of two that do different things in overload the one that goes on giving
+    /// current counts.</remarks>
+    internal DcOutput InFaultBeside(DcOutput other)
+    {
+        ElectricResistance? together = SourceResistance is null || other.SourceResistance is null
+            ? null
+            : ElectricResistance.FromOhms(Math.Max(LeastOhms, SourceOhms * other.SourceOhms / (SourceOhms + other.SourceOhms)));
+        return new(Nominal, RatedCurrent, Tolerance, Trim, _statedSetPoint, Ripple, together, Overload?.With(other.Overload),
+            Capacitance + other.Capacitance, RatedPower, Rise) { DiodeVolts = DiodeVolts, BesideAtMost = other.OwnHighestVolts };
+    }
 
     private double Rated(ElectricCurrent current) => Require.Within(current.Amperes, 0, RatedAmperes, nameof(current), "A");
 

@@ -188,6 +188,10 @@ internal static class RuleCases
         new("battery-backup-too-short", Severity.Failure, Backed(wanted: 3.6 + Hair), Backed(wanted: 3.6), "box", 3.6, 3.6 + Hair, "s", "night"),
         new("thin-battery-backup", Severity.Caution, Backed(wanted: 2.88 + Hair), Backed(wanted: 2.88), "box", 2.88, 2.88 + Hair, "s", "night"),
 
+        // 1 A of a reserve. A diode that loses 0.5 V at 100 A loses 1.05·kT/q·ln 100 less at 1 A: the main supply then gives 12 V as the reserve does.
+        new("reserve-does-not-carry-load", Severity.Failure, Doubled(reserveAmperes: 1 - Hair), Doubled(reserveAmperes: 1), "box", 1, 1 - Hair, "A", "night"),
+        new("reserve-carries-in-service", Severity.Note, Doubled(BesideTwelveVolts - Hair), Doubled(BesideTwelveVolts + Hair), "box", 12 - Hair, 12, "V", "night"),
+
         // 1 A beside what charges the battery, of 100 A.
         new("charging-above-derated-rating", Severity.Caution, Backed(charging: 99 + Hair), Backed(charging: 99), "box", 100 + Hair, 100, "A"),
     ];
@@ -312,6 +316,14 @@ internal static class RuleCases
         Draw draw = watts is double power ? AtNight(power) : AtNight(amperes: 1);
         return Star(box, [Night], (0.001, Camera(draw, Range(accepts, 60), Starts(3, 2))));
     }
+
+    // A supply and a reserve of 12 V through diodes of 0.5 V; one camera of 1 A.
+    private static Site Doubled(double mainVolts = 13, double reserveAmperes = 100) =>
+        Star(Box(Dc(mainVolts)).WithReserve(Dc(12, reserveAmperes), Volts(0.5)), [Night], (0, Camera(AtNight(amperes: 1))));
+
+    private static double BesideTwelveVolts => 12 + (SchottkySlope * Math.Log(1 + ((Math.Exp(0.5 / SchottkySlope) - 1) / 100)));
+
+    private static double SchottkySlope => 1.05 * 0.025865;
 
     private static double TwelveWattsOnBattery => 2 * 12 / (12 + Math.Sqrt(144 - (4 * 0.101 * 12)));
 

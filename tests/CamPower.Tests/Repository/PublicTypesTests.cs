@@ -50,6 +50,9 @@ public partial class PublicTypesTests
     // What came with many runs at once.
     private static readonly string[] OfBatches = ["RunBatch"];
 
+    // What came with a second supply.
+    private static readonly string[] OfReserves = ["ReserveAssessment", "ReserveInCondition"];
+
     private static IEnumerable<string> Named =>
     [
         .. OfBatches,
@@ -59,6 +62,7 @@ public partial class PublicTypesTests
         .. OfCommissioning,
         .. OfRemedies,
         .. OfDiagnosis,
+        .. OfReserves,
     ];
 
     // What is made from the code names everything, and shows nothing.
