@@ -221,13 +221,13 @@ internal static class SingleFaults
         // An adapter that limits itself in a way that nobody declares.
         new("an adapter whose sheet says nothing of overload", "boxes/dock adapter/supply/overload = nothing", "faults-unknown: Ternfield boatyard"),
 
-        // It may limit from 1.8 A on.
+        // It may limit from 1.8 A on; whether a start is over before it opens is not known, for no duration of the start is stated.
         new("a limit that is too small",
             """
             protectiveDevices/+ = { "name": "limit", "electronicLimit": { "limit": "2 A", "tolerance": "10 %", "opensWithin": "50 ms", "resistance": "10 mohm", "voltageRating": "30 V" } }
             boxes/dock adapter/leadProtection = "limit"
             """,
-            "nuisance-trip: dock adapter output 1"),
+            "faults-unknown: Ternfield boatyard", "nuisance-trip: dock adapter output 1"),
 
         // This fuse opens within the hour at 1.35 times its rating, and 3.6 A are 1.44 times; 1.97 A are 79 % of it, and 75 % is practice.
         new("a fuse loaded for hours",
