@@ -4,7 +4,7 @@ using CamPower.Files.Readings;
 
 namespace CamPower.Files;
 
-/// <summary>What reading a file of readings gave: the readings, or every error of the file.</summary>
+/// <summary>The result of reading a file of readings: the readings, or every error of the file.</summary>
 /// <remarks>Immutable. There are readings only where there is no error.</remarks>
 public sealed class ReadingsFileResult
 {
@@ -24,7 +24,7 @@ public sealed class ReadingsFileResult
     /// <summary>The temperatures while it was read, or null where the file has none.</summary>
     public Surroundings? At { get; }
 
-    /// <summary>Who read it, or null where the file does not say.</summary>
+    /// <summary>Name of the person who read the meter, or null where the file does not say.</summary>
     public string? By { get; }
 
     /// <summary>When, as it was written down, or null where the file does not say.</summary>
@@ -33,7 +33,7 @@ public sealed class ReadingsFileResult
     /// <summary>Every error of the file, in the order of the file.</summary>
     public IReadOnlyList<SiteFileError> Errors { get; }
 
-    /// <summary>How many readings, or the errors, one a line; never throws.</summary>
+    /// <summary>The number of readings, or the errors, one a line; never throws.</summary>
     public override string ToString() =>
         Errors.Count == 0 ? System.FormattableString.Invariant($"{Readings.Count} readings") : string.Join('\n', Errors);
 }

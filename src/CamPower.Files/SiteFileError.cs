@@ -32,7 +32,7 @@ public sealed class SiteFileError
     /// <summary>The column in that line, from 1, in UTF-16 code units, as most editors count.</summary>
     public int Column { get; }
 
-    /// <summary>What is wrong, in plain words.</summary>
+    /// <summary>Message: the error in plain words.</summary>
     public string Message { get; }
 
     /// <summary>Place and message in one line, in the invariant culture; never throws.</summary>

@@ -3,7 +3,7 @@ using System.Globalization;
 
 namespace CamPower.Files;
 
-/// <summary>How much a site file may ask of the reader.</summary>
+/// <summary>Limits on the size of a site file.</summary>
 /// <remarks>Immutable. A file beyond a limit is refused with an error, never with an exception.</remarks>
 /// <example><code>SiteFileResult result = SiteFile.Read(json, new SiteFileOptions { MaxBytes = 64 * 1024 });</code></example>
 public sealed class SiteFileOptions
@@ -15,7 +15,7 @@ public sealed class SiteFileOptions
     /// <exception cref="ArgumentOutOfRangeException">The value is less than 1.</exception>
     public int MaxBytes { get; init => field = AtLeastOne(value, nameof(MaxBytes)); } = 1024 * 1024;
 
-    /// <summary>How many objects and lists may lie inside one another, at least 1. Default: 32. The format itself needs 6.</summary>
+    /// <summary>Greatest depth of objects and lists inside one another, at least 1. Default: 32. The format itself needs 6.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The value is less than 1.</exception>
     public int MaxDepth { get; init => field = AtLeastOne(value, nameof(MaxDepth)); } = 32;
 

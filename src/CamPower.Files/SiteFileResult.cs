@@ -3,7 +3,7 @@ using System.Diagnostics.CodeAnalysis;
 
 namespace CamPower.Files;
 
-/// <summary>What reading a site file gave: the site, or every error of the file.</summary>
+/// <summary>The result of reading a site file: the site, or every error of the file.</summary>
 /// <remarks>Immutable. There is a site exactly where there is no error.</remarks>
 public sealed class SiteFileResult
 {

@@ -8,7 +8,7 @@ using CamPower.Reports.Writing;
 
 namespace CamPower.Reports;
 
-/// <summary>What differs between two versions of a site, to be read, printed or read by programs.</summary>
+/// <summary>The differences between two versions of a site, as text, as a page and as JSON.</summary>
 /// <remarks>Immutable. The text depends neither on the machine nor on the culture nor on the day.</remarks>
 /// <example>
 /// <code>
@@ -29,7 +29,7 @@ public sealed class ChangeReport
         _sections = new Lazy<IReadOnlyList<Section>>(() => [.. ChangeSections.Of(comparison)]);
     }
 
-    /// <summary>What differs.</summary>
+    /// <summary>The differences.</summary>
     public SiteComparison Comparison { get; }
 
     private string Title => $"Changes at {Comparison.After.Name}";

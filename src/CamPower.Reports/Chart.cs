@@ -36,10 +36,10 @@ public sealed class Chart
         _svg = svg;
     }
 
-    /// <summary>What it is of.</summary>
+    /// <summary>Title of the chart.</summary>
     public string Title { get; }
 
-    /// <summary>What it shows, in words, for those who do not see it.</summary>
+    /// <summary>Description of the chart in words, for those who do not see it.</summary>
     public string Description { get; }
 
     /// <summary>The volts along one run, and the window that the load accepts.</summary>

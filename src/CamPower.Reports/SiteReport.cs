@@ -56,10 +56,10 @@ public sealed class SiteReport
     /// <summary>The solved site.</summary>
     public SiteAssessment Assessment => _evidence.Assessment;
 
-    /// <summary>What was found on it.</summary>
+    /// <summary>The findings on the site.</summary>
     public IReadOnlyList<Finding> Findings { get; }
 
-    /// <summary>Who answers for it, as printed at its head; null where none is named.</summary>
+    /// <summary>Author, as printed at the head of the report; null where none is named.</summary>
     public string? Author { get; init; }
 
     /// <summary>Its date, as printed at its head; null where none is given.</summary>
@@ -72,7 +72,8 @@ public sealed class SiteReport
     /// wrong.</summary>
     public bool HasEveryProfile { get; init; }
 
-    /// <summary>What removes each finding, as <see cref="SiteQuestions.FindRemedies"/> tried it; empty where it was not asked.</summary>
+    /// <summary>The changes that remove each finding, as <see cref="SiteQuestions.FindRemedies"/> tried them; empty where it was not
+    /// asked.</summary>
     public IReadOnlyList<FindingRemedies> Remedies { get; init; } = [];
 
     /// <summary>The cheapest changes after which no Danger and no Failure is left, as <see cref="SiteQuestions.CheapestRepair"/> found
@@ -82,7 +83,7 @@ public sealed class SiteReport
     /// <summary>The bill of quantities with its pull list; null where it was not asked.</summary>
     public MaterialList? Material { get; init; }
 
-    /// <summary>What to know first: "Do not energize.", else whether to correct something before use, and "Not shown to be safe: 3 items
+    /// <summary>Headline: "Do not energize.", else whether to correct something before use, and "Not shown to be safe: 3 items
     /// not stated." or "No danger found in what was checked."</summary>
     /// <remarks>Whether it may be energized is for the local code and for who works on it.</remarks>
     public string Headline => Verdicts.Headline.Of(Findings, NotStated.Count);
@@ -91,7 +92,7 @@ public sealed class SiteReport
     /// known.</summary>
     public string DeviceSummary => Verdicts.Headline.Devices(Assessment);
 
-    /// <summary>How many findings of each severity there are, worst first.</summary>
+    /// <summary>Number of findings of each severity, worst first.</summary>
     public string FindingSummary => Verdicts.Headline.Counts(Findings);
 
     /// <summary>What is not stated, so that a verdict is not known; of each, the boxes, outputs or models that it is not stated

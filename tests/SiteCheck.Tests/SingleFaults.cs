@@ -358,6 +358,14 @@ internal static class SingleFaults
         // 60 A / √2 are 42.4 A of the 30 A up to which 10 A of type B hold, whatever the 25 A of a warm start.
         new("a supply with a large inrush on a small breaker", Breaker(inrush: "60 A", warm: "25 A", leakage: "1 mA"), "start-may-trip-breaker: dock breaker"),
 
+        // 0.5 A of the 0.4 A that are 80 % of a breaker for a door chime; its band begins at 50 A.
+        new("an adapter behind the breaker of the door chime", Breaker(inrush: "40 A", warm: "42 A", leakage: "1 mA") +
+            """
+
+            breakers = [{ "name": "dock breaker", "rating": "0.5 A", "instantaneousFrom": 100, "instantaneousTo": 100 }]
+            """,
+            "breaker-overloaded: dock breaker"),
+
         // 10 mA of the 9 mA that are 30 % of 30 mA.
         new("an adapter that leaks a third of what the residual-current device is for", Breaker(inrush: "40 A", warm: "42 A", leakage: "10 mA"),
             "leakage-may-trip-residual-device: dock breaker"),

@@ -9,7 +9,7 @@ namespace CamPower.Files.Formats;
 /// <param name="Heading">What the column is called.</param>
 internal sealed record Cell(int Row, int Column, string Heading)
 {
-    /// <summary>What the table is called.</summary>
+    /// <summary>Name of the table.</summary>
     internal string Table { get; init; } = "schedule";
 
     /// <summary>The place in words: "schedule, row 4, column F (length)".</summary>

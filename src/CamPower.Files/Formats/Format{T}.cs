@@ -4,7 +4,7 @@ using System.Text.Json.Nodes;
 
 namespace CamPower.Files.Formats;
 
-/// <summary>How one kind of value is written in a site file: what reads it, writes it and describes it in the schema.</summary>
+/// <summary>The form of one kind of value in a site file: it reads it, writes it and describes it in the schema.</summary>
 /// <param name="expected">What is expected in the file, for messages: "a list", "text: a length in m, cm or ft".</param>
 /// <param name="kinds">What can be read at all.</param>
 internal abstract class Format<T>(string expected, params JsonTokenType[] kinds)
@@ -12,7 +12,7 @@ internal abstract class Format<T>(string expected, params JsonTokenType[] kinds)
     internal string Expected => expected;
     internal JsonTokenType[] Kinds => kinds;
 
-    /// <summary>What the schema adds to the description of a member.</summary>
+    /// <summary>Keywords that the schema adds to the description of a member.</summary>
     internal virtual string Note => string.Empty;
 
     /// <summary>The schema of the value, each time a new one.</summary>

@@ -7,7 +7,7 @@ using UnitsNet;
 
 namespace CamPower.Files.Formats;
 
-/// <summary>How a run lies: one of the installation methods of the library.</summary>
+/// <summary>The installation method of a run: one of those of the library.</summary>
 internal sealed partial class InstallationMethodFormat() : TextFormat<InstallationMethod>(
     $"how a run lies: '{InstallationMethod.LargeBundle.Name}', '{InstallationMethod.InCableOrRaceway(2).Name}' with a count of your own, "
         + $"or '{InstallationMethod.InInsulatedWall().Name}, 3 circuits' with A2, B2 or C and at most 20", InstallationMethod.LargeBundle)

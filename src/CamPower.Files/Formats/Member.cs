@@ -12,7 +12,7 @@ internal abstract class Member(string name, int index)
     internal int Index => index;
     internal required bool IsRequired { get; init; }
 
-    /// <summary>What it is called as a parameter of the library.</summary>
+    /// <summary>Its name as a parameter of the library.</summary>
     internal string ParameterName { get; private protected set; } = name;
 
     /// <summary>Reads what is at the place of the member.</summary>

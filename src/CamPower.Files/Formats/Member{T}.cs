@@ -7,7 +7,7 @@ internal sealed class Member<T>(string name, int index, Func<Place, Member, T> s
 {
     private Func<Place, Member, T> _standIn = standIn;
 
-    /// <summary>What an object of the file holds in this member; the stand-in where it is missing or wrong.</summary>
+    /// <summary>The value of this member in an object of the file; the stand-in where it is missing or wrong.</summary>
     internal T this[Place part] => part.ValueOf(this) is T value ? value : _standIn(part, this);
 
     /// <summary>The same, with a stand-in that goes with other members.</summary>

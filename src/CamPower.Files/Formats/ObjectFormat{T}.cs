@@ -75,7 +75,7 @@ internal sealed class ObjectFormat<T> : Format<T>
         writer.Json.WriteEndObject();
     }
 
-    /// <summary>What is built of stand-ins alone.</summary>
+    /// <summary>The object built of stand-ins alone.</summary>
     internal override T StandIn(Place at)
     {
         at.TakeMembers(_members.Count);

@@ -4,7 +4,7 @@ using System.Linq;
 
 namespace CamPower.Files.Formats;
 
-/// <summary>What members and words were called before, or are called in British English: the one table, used to name the new one.</summary>
+/// <summary>The one table of older and British names of members and words, used to name the new one in an error.</summary>
 internal static class OldName
 {
     /// <summary>Old names, or parts of them, each with the new one.</summary>
@@ -18,7 +18,7 @@ internal static class OldName
         ("colour", "color"), ("grey", "gray"), ("metre", "meter"),
     ];
 
-    /// <summary>What a name is called now, out of the known names; null where it is no old one.</summary>
+    /// <summary>The present name for an old one, out of the known names; null where it is no old one.</summary>
     internal static string? Of(string name, IReadOnlyCollection<string> known) => Table
         .Where(row => name.Contains(row.Old, StringComparison.OrdinalIgnoreCase))
         .Select(row => name.Replace(row.Old, row.New, StringComparison.OrdinalIgnoreCase))

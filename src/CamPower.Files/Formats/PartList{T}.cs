@@ -28,7 +28,7 @@ internal sealed class PartList<T>(string noun, ObjectFormat<T> part, Func<T, str
     /// <summary>The parts that every file may refer to.</summary>
     internal IReadOnlyDictionary<string, T> Known { get; init; } = new Dictionary<string, T>(StringComparer.Ordinal);
 
-    /// <summary>How a member refers to a part of the list: by its name.</summary>
+    /// <summary>The format of a member that refers to a part of the list: its name.</summary>
     internal Format<T> Reference => new ReferenceFormat<T>(this);
     internal override JsonObject Schema() => _list.Schema();
     internal override void Write(SiteWriter writer, IReadOnlyList<T> value) => _list.Write(writer, value);

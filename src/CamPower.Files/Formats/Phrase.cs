@@ -19,7 +19,7 @@ internal static class Phrase
     /// <summary>A text of the file between quotes, cut where it is long.</summary>
     internal static string Quoted(string text) => text.Length <= Longest ? $"'{text}'" : $"'{text[..Longest]}...'";
 
-    /// <summary>What is wrong with a comma in a number.</summary>
+    /// <summary>The message about a comma in a number.</summary>
     internal static string Comma(string text, string unit) =>
         $"{Quoted(text)} has a comma: write a decimal point, as in 1.5 {unit}, and nothing between thousands";
 
@@ -27,7 +27,7 @@ internal static class Phrase
     internal static string DidYouMean(string name, IEnumerable<string> known) =>
         NearestName.Of(name, known) is string nearest ? $"; did you mean {Quoted(nearest)}?" : string.Empty;
 
-    /// <summary>What the library says is wrong, in the words of the file, without what the framework adds.</summary>
+    /// <summary>The library's message in the words of the file, without what the framework adds.</summary>
     /// <param name="e">The library's exception.</param>
     /// <param name="member">What the file calls the parameter; null where it has no word for it.</param>
     internal static string MessageOf(ArgumentException e, string? member = null)

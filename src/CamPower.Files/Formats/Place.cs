@@ -35,7 +35,7 @@ internal sealed class Place
     /// <summary>The cell of a schedule that it was read from; null of what is in the site file itself.</summary>
     internal Cell? Cell { get => field ?? Parent?.Cell; init; }
 
-    /// <summary>What is there; <see cref="JsonTokenType.None"/> where something is missing.</summary>
+    /// <summary>The kind of JSON value; <see cref="JsonTokenType.None"/> where something is missing.</summary>
     internal JsonTokenType Kind { get; }
 
     /// <summary>The text of a string or number.</summary>
@@ -45,7 +45,7 @@ internal sealed class Place
     /// <summary>Whether there is an error at this place or inside it.</summary>
     internal bool HasError { get; private set; }
 
-    /// <summary>What was read here; null where it is missing or wrong.</summary>
+    /// <summary>The value that was read here; null where it is missing or wrong.</summary>
     internal object? Value { get; set; }
 
     /// <summary>The number of this place in its list, from 0.</summary>
@@ -75,7 +75,7 @@ internal sealed class Place
     /// <summary>Whether something is at the place of a member.</summary>
     internal bool Has(Member member) => _slots[member.Index] is { IsMissing: false };
 
-    /// <summary>What was read of a member; null where it is missing or wrong.</summary>
+    /// <summary>The value that was read of a member; null where it is missing or wrong.</summary>
     internal object? ValueOf(Member member) => _slots[member.Index]?.Value;
 
     /// <summary>Takes a child for a member, or notes that the member has one already.</summary>
@@ -94,7 +94,7 @@ internal sealed class Place
         if (!HasError) Error(message);
     }
 
-    /// <summary>What is made of this place; null where what is here is refused, which is noted.</summary>
+    /// <summary>The value made of this place; null, and an error, where the library refuses what is written here.</summary>
     internal T? Try<T>(Func<T> make)
     {
         try

@@ -6,7 +6,7 @@ using System.Text.Json;
 
 namespace CamPower.Files.Formats;
 
-/// <summary>Where a site is written to, with the names by which its parts refer to one another.</summary>
+/// <summary>The output of a site that is being written, with the names by which its parts refer to one another.</summary>
 internal sealed class SiteWriter
 {
     // A site file is no web page: letters of every language stay as they are.

@@ -10,7 +10,7 @@ internal static class CurveFormats
 {
     private const string AtText = "Where the share holds.", ShareText = "The share there.";
 
-    /// <summary>How a protective device changes with the air around it.</summary>
+    /// <summary>Formats of the curves of a protective device against the air around it.</summary>
     internal static Format<ShareCurve<Temperature>> Ambient { get; } = new NamedOrFullFormat<ShareCurve<Temperature>>(
         Words.Thermal, new ObjectFormat<ShareCurve<Temperature>>(o =>
     {

@@ -78,7 +78,7 @@ internal static class DeviceFormats
         };
     });
 
-    /// <summary>What an input draws in the first moments.</summary>
+    /// <summary>The format of an input's inrush.</summary>
     internal static readonly ObjectFormat<Inrush> Inrush = new(o =>
     {
         var peak = o.Required("peak", "The largest current.", Quantities.Current, i => i.Peak);

@@ -138,14 +138,14 @@ internal static class SiteFormat
 
     private static IReadOnlyList<T>? IfAny<T>(IReadOnlyList<T> list) => list.Count == 0 ? null : list;
 
-    /// <summary>What a site file holds: a site, and beside it the parts that others refer to by name.</summary>
+    /// <summary>The format of a site file: a site, and beside it the parts that others refer to by name.</summary>
     private sealed record Content(
         Site Site, IReadOnlyList<SiteRun> Runs, IReadOnlyList<SiteDevice> Devices, IReadOnlyList<Cable> Cables,
             IReadOnlyList<Device> Models, IReadOnlyList<ProtectiveDevice> ProtectiveDevices,
         IReadOnlyList<Cabinet> Cabinets, IReadOnlyList<CircuitBreaker> Breakers, IReadOnlyList<UninterruptibleSupply> Uninterruptibles,
         IReadOnlyList<Receptacle> Receptacles)
     {
-        /// <summary>What a file of a site holds, with a name for each part.</summary>
+        /// <summary>The content of a site file, with a name for each part.</summary>
         /// <exception cref="ArgumentException">Two parts that differ have the same name.</exception>
         internal static Content Of(Site site, PartNames names) => new(
             site,

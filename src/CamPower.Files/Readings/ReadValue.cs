@@ -2,6 +2,6 @@ using UnitsNet;
 
 namespace CamPower.Files.Readings;
 
-/// <summary>What a meter showed.</summary>
+/// <summary>The value that a meter showed.</summary>
 /// <param name="Quantity">The quantity; null where the resistance is over its range.</param>
 internal sealed record ReadValue(IQuantity? Quantity);

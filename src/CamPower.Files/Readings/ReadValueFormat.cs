@@ -7,7 +7,7 @@ using UnitsNet.Units;
 
 namespace CamPower.Files.Readings;
 
-/// <summary>What a meter showed: a voltage, a current or a resistance with its unit, or that a resistance is over its range.</summary>
+/// <summary>The format of a meter's value: a voltage, a current or a resistance with its unit, or a resistance over range.</summary>
 internal sealed class ReadValueFormat() : TextFormat<ReadValue>(
     "what the meter showed in V, mV, A, mA, ohm, mohm, kohm or Mohm, or 'over range'", new ReadValue(ElectricPotential.Zero))
 {

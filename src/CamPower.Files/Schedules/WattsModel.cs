@@ -8,7 +8,7 @@ namespace CamPower.Files.Schedules;
 /// <summary>The model of a camera of which a schedule states only watts and the voltages that it accepts.</summary>
 internal static class WattsModel
 {
-    /// <summary>What it is called: by what is stated of it.</summary>
+    /// <summary>The name of the model: what is stated of it.</summary>
     internal static string Name(string watts, string lowest, string highest) => $"{watts} camera, {lowest} to {highest}";
 
     /// <summary>The cells that state a model; null where it is another than these cells would give.</summary>

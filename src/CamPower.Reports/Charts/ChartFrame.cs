@@ -9,12 +9,12 @@ using OxyPlot.Series;
 
 namespace CamPower.Reports.Charts;
 
-/// <summary>What all charts look like.</summary>
+/// <summary>The frame that all charts share.</summary>
 internal static class ChartFrame
 {
     internal const double Width = 460, Height = 290, LegendLine = 18;
 
-    /// <summary>How much of the width a label of a row may take.</summary>
+    /// <summary>Share of the width that a label of a row may take.</summary>
     private const double RowLabelRoom = 120;
 
     private const double TitleRoom = Width - 30, LegendRoom = Width - 92, SymbolLength = 30;
@@ -39,7 +39,7 @@ internal static class ChartFrame
 
     private static readonly MarkerType[] Markers = [MarkerType.Circle, MarkerType.Square, MarkerType.Triangle, MarkerType.Diamond];
 
-    /// <summary>How many series can be told apart: by line and marker, marker filled or hollow.</summary>
+    /// <summary>Number of series that can be told apart: by line and marker, marker filled or hollow.</summary>
     internal const int MostSeries = 12;
 
     private static readonly OxyColor LimitColor = OxyColor.FromRgb(176, 0, 32);

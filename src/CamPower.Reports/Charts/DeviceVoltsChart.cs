@@ -8,8 +8,8 @@ using static System.FormattableString;
 
 namespace CamPower.Reports.Charts;
 
-/// <summary>What every device of a box may see, lowest to highest over all conditions, against what it accepts; least margin
-/// first.</summary>
+/// <summary>Chart of the voltages that each device of a box may see, lowest to highest over all conditions, against what it accepts;
+/// least margin first.</summary>
 internal static class DeviceVoltsChart
 {
     private const double RowHeight = 20, Around = 80, WindowThickness = 9, RangeThickness = 3, Spare = 0.5;

@@ -6,7 +6,7 @@ using OxyPlot;
 
 namespace CamPower.Reports.Charts;
 
-/// <summary>How much room text takes, the same on every machine, whatever fonts it has.</summary>
+/// <summary>Width of text, the same on every machine, whatever fonts it has.</summary>
 internal sealed class TextRoom(double width, double height) : PdfRenderContext(width, height, OxyColors.Transparent)
 {
     private const double CapitalHeight = 0.729, LineHeight = 1.2, BoldFactor = 1.12, BoldWeight = 500, PerMille = 1e-3;

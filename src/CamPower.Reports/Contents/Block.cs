@@ -16,10 +16,10 @@ internal sealed record Paragraph(string Text, bool IsStrong = false) : Block;
 /// <summary>Sentences in a list.</summary>
 internal sealed record ItemList(IReadOnlyList<string> Items) : Block;
 
-/// <summary>What one thing is called and what it is.</summary>
+/// <summary>A term and its value.</summary>
 internal sealed record Fact(string Name, string Value);
 
-/// <summary>What things are called and what they are.</summary>
+/// <summary>Terms and their values.</summary>
 internal sealed record Facts(IReadOnlyList<Fact> Items) : Block;
 
 /// <summary>A column of a table; numbers are aligned to the right.</summary>

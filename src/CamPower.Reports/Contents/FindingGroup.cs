@@ -5,7 +5,7 @@ using UnitsNet;
 
 namespace CamPower.Reports.Contents;
 
-/// <summary>What one rule found: what to do and where the limit comes from are said once.</summary>
+/// <summary>The findings of one rule; its remedy and the source of its limit are stated once.</summary>
 internal sealed record FindingGroup(Severity Severity, string Rule, string Remedy, string Source, IReadOnlyList<Finding> Findings)
 {
     /// <summary>The rule in words: "supply voltage too high".</summary>

@@ -4,7 +4,7 @@ using System.Linq;
 
 namespace CamPower.Reports.Diagrams;
 
-/// <summary>What is wrong at one place of a diagram: a severity and the rule in words.</summary>
+/// <summary>Mark of a finding at one place of a diagram: its severity and the rule in words.</summary>
 internal sealed record DiagramMark(Severity Severity, string Words)
 {
     /// <summary>The marks of one subject, worst first. Notes stay in the list of findings.</summary>

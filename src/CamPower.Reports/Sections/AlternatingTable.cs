@@ -5,7 +5,7 @@ using static System.FormattableString;
 
 namespace CamPower.Reports.Sections;
 
-/// <summary>What devices on transformers have and take, each in its worst condition.</summary>
+/// <summary>Table of the voltage and current of devices on transformers, each in its worst condition.</summary>
 internal static class AlternatingTable
 {
     private static readonly Column[] Columns =

@@ -5,7 +5,7 @@ using static System.FormattableString;
 
 namespace CamPower.Reports.Sections;
 
-/// <summary>What differs between two versions of a site: parts, findings, margins, material.</summary>
+/// <summary>Sections of the differences between two versions of a site: parts, findings, margins, material.</summary>
 internal static class ChangeSections
 {
     internal static IEnumerable<Section> Of(SiteComparison comparison)

@@ -6,7 +6,7 @@ using static System.FormattableString;
 
 namespace CamPower.Reports.Sections;
 
-/// <summary>What the site must survive.</summary>
+/// <summary>Section of the conditions that the site must survive.</summary>
 internal static class ConditionsSection
 {
     internal static Section Of(Site site) => new("Conditions",

@@ -7,7 +7,7 @@ using static System.FormattableString;
 
 namespace CamPower.Reports.Sections;
 
-/// <summary>What devices get against what they accept, and how far their outputs are loaded: one device on a line.</summary>
+/// <summary>Table of the voltages of devices against what they accept, and the load of their outputs: one device on a line.</summary>
 internal static class DeviceTable
 {
     /// <summary>The devices of one box, by output.</summary>

@@ -6,7 +6,7 @@ using static System.FormattableString;
 
 namespace CamPower.Reports.Sections;
 
-/// <summary>What a short does at outputs; outputs of the same answer share a line.</summary>
+/// <summary>Table of the effect of a short at outputs; outputs of the same answer share a line.</summary>
 internal static class FaultTable
 {
     /// <summary>The outputs of one box.</summary>

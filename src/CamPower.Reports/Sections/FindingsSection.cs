@@ -4,7 +4,7 @@ using CamPower.Reports.Contents;
 
 namespace CamPower.Reports.Sections;
 
-/// <summary>What was found, worst first, and what to do about it.</summary>
+/// <summary>Section of the findings, worst first, and their remedies.</summary>
 internal static class FindingsSection
 {
     /// <summary>What is not stated has a section of its own.</summary>

@@ -8,7 +8,7 @@ using static System.FormattableString;
 
 namespace CamPower.Reports.Sections;
 
-/// <summary>What the site takes from the mains: the breakers of its receptacles, energy and cost.</summary>
+/// <summary>Section of what the site takes from the mains: breakers of its receptacles, energy and cost.</summary>
 internal static class MainsSection
 {
     private static readonly Column[] BreakerColumns =

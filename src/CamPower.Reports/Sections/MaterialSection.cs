@@ -4,7 +4,7 @@ using static System.FormattableString;
 
 namespace CamPower.Reports.Sections;
 
-/// <summary>What the site is built of, and what is pulled from where to where.</summary>
+/// <summary>Section of the material of the site, and of the cable pulled from where to where.</summary>
 internal static class MaterialSection
 {
     internal static Section Of(MaterialList material) => new("Material",

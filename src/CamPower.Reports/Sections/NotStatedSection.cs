@@ -6,7 +6,7 @@ using static System.FormattableString;
 
 namespace CamPower.Reports.Sections;
 
-/// <summary>What is not stated, so that a verdict is not known, and of which boxes, outputs or models.</summary>
+/// <summary>Section of what is not stated, so that a verdict is unknown, by boxes, outputs or models.</summary>
 internal static class NotStatedSection
 {
     internal static Section Of(SiteReport report)

@@ -5,7 +5,7 @@ using static System.FormattableString;
 
 namespace CamPower.Reports.Sections;
 
-/// <summary>What removes each finding, and the cheapest changes for the whole site.</summary>
+/// <summary>Section of the changes that remove each finding, and of the cheapest changes for the whole site.</summary>
 internal static class RemediesSection
 {
     internal static Section Of(IReadOnlyList<FindingRemedies> remedies, SiteRepair? repair)

@@ -7,7 +7,7 @@ using static System.FormattableString;
 
 namespace CamPower.Reports.Sections;
 
-/// <summary>How numbers and verdicts are said. No meter in the field shows millivolts.</summary>
+/// <summary>Numbers and verdicts as text. No meter in the field shows millivolts.</summary>
 internal static class Said
 {
     internal const string Nothing = "–";

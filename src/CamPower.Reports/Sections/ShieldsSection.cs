@@ -6,7 +6,7 @@ using static System.FormattableString;
 
 namespace CamPower.Reports.Sections;
 
-/// <summary>What the video shields carry.</summary>
+/// <summary>Section of the currents in video shields.</summary>
 internal static class ShieldsSection
 {
     internal static Section Of(IReadOnlyList<ShieldAssessment> shields) => new("Video shields",

@@ -6,7 +6,7 @@ using CamPower.Reports.Contents;
 
 namespace CamPower.Reports.Sections;
 
-/// <summary>What an installer wants to know first.</summary>
+/// <summary>Section of what an installer wants to know first.</summary>
 internal static class SummarySection
 {
     internal static Section Of(SiteReport report)

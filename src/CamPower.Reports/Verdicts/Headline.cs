@@ -18,7 +18,7 @@ internal static class Headline
         return findings.Any(f => f.Severity == Severity.Failure) ? $"Correct it before use. {shown}" : shown;
     }
 
-    /// <summary>How many findings of each severity, worst first; one without any is not counted.</summary>
+    /// <summary>Number of findings of each severity, worst first; a severity without any is left out.</summary>
     internal static string Counts(IReadOnlyList<Finding> findings) => findings.Count == 0
         ? "no findings"
         : string.Join(", ", findings.GroupBy(f => f.Severity).OrderByDescending(g => g.Key).Select(g => Said.Severity(g.Key, g.Count())));

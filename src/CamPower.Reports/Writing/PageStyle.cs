@@ -1,6 +1,6 @@
 namespace CamPower.Reports.Writing;
 
-/// <summary>How the page looks, on a screen and on paper. No character of it needs escaping.</summary>
+/// <summary>Style sheet of the page, for a screen and for paper. No character of it needs escaping.</summary>
 internal static class PageStyle
 {
     internal const string Text = """

@@ -47,7 +47,7 @@ internal sealed class BoxRail
             State = Overloaded(_load);
         }
 
-        _dips = State == SupplyState.StaysUp ? new InrushDips(box, groups, _fullVolts, _branches) : null;
+        _dips = State == SupplyState.StaysUp && HasInrush(groups) ? new InrushDips(box, groups, _fullVolts, _branches) : null;
         StartingCurrent = Starting(groups);
         StartingInrush = Charging(groups);
 
@@ -89,6 +89,20 @@ internal sealed class BoxRail
                 device.Not(Recovered >= starting.TurnOnVolts ? DeviceState.Restarting : DeviceState.NeverUp),
             _ => device.Not(DeviceState.SupplyOverloaded),
         };
+    }
+
+    private bool HasInrush(IReadOnlyList<GroupInCondition> groups)
+    {
+        for (int g = 0; g < groups.Count; g++)
+        {
+            FeedGroup group = groups[g].Group;
+            foreach (int i in group.PlacesOf(_box))
+            {
+                if (group.Devices[i].HasInrush) return true;
+            }
+        }
+
+        return false;
     }
 
     // What does not start behind the limit is not up where everything begins off.
@@ -138,12 +152,14 @@ internal sealed class BoxRail
             .Where(f => ReferenceEquals(f.Box, _box) && InrushesOf(f).Length > 0)];
         if (feeds.Length == 0) return default;
         if (_supply.RiseSeconds is not double rise) return Judgment.Unknown("rise time of the supply");
-        double amperes = feeds.Sum(
-            f => Math.Min(InrushesOf(f).Sum(i => Math.Min(i.PeakAmperes, ChargeOf(i) / rise)), HeldBy(f.Output.Protection)));
+        double amperes = feeds.Sum(PeakOf);
         return feeds.Sum(f => InrushesOf(f).Sum(ChargeOf)) > amperes * pulse.Seconds
             ? Judgment.AtMost(amperes, _supply.Overload.Lowest.LimitAmperes, _supply.Overload.Lowest.LimitAmperes,
                 a => ElectricCurrent.FromAmperes(a))
             : default;
+
+        double PeakOf(OutputFeed feed) =>
+            Math.Min(InrushesOf(feed).Sum(i => Math.Min(i.PeakAmperes, ChargeOf(i) / rise)), HeldBy(feed.Output.Protection));
     }
 
     private static Inrush[] InrushesOf(OutputFeed feed) =>

@@ -13,9 +13,12 @@ internal sealed class MeshedCircuit : FeedCircuit
 {
     private readonly Dictionary<string, SiteRun> _runTo;
 
-    // One for each voltage that it is solved for, as long as anybody asks for that: to build one takes longer than to solve it.
+    // One for each voltage that it is solved for, as long as anybody asks for that: even another voltage alone takes longer than to solve.
     private readonly ConditionalWeakTable<RailVolts, Built> _networks = new();
     private InPlace? _inPlace;
+
+    // To build one takes longest. Two threads may do so at once, and find the same.
+    private DcNetwork? _atLowest, _atHighest;
 
     internal MeshedCircuit(FeedGroup group, double cableCelsius, AirOfBoxes air)
         : base(group, cableCelsius, air) =>
@@ -73,7 +76,7 @@ internal sealed class MeshedCircuit : FeedCircuit
         NetworkSolution solution = Solve(rail, loads);
         for (int i = 0; i < deviceVolts.Length; i++)
         {
-            deviceVolts[i] = solution.HasOperatingPoint ? solution.AtLoad(LoadName(i)).Voltage.Volts : RunKernel.NoOperatingPoint;
+            deviceVolts[i] = solution.HasOperatingPoint ? solution.VoltsAt(i) : RunKernel.NoOperatingPoint;
         }
 
         return solution.HasOperatingPoint;
@@ -91,8 +94,11 @@ internal sealed class MeshedCircuit : FeedCircuit
 
     private OutputFeed FeedOf(IReadOnlyList<SiteRun> path) => Group.Feeds.First(feed => feed.Runs.Contains(path[0]));
 
-    private NetworkSolution Solve(RailVolts rail, Load[] loads) => _networks.GetValue(rail, _ => new Built()).At(rail, NetworkOf)
-        .WithLoads(Enumerable.Range(0, loads.Length).ToDictionary(LoadName, i => loads[i], StringComparer.Ordinal)).Solve();
+    private NetworkSolution Solve(RailVolts rail, Load[] loads) =>
+        _networks.GetValue(rail, _ => new Built()).At(rail, NetworkAt).WithLoads(loads).Solve();
+
+    private DcNetwork NetworkAt(RailVolts rail) => (rail.IsHighest ? _atHighest ??= NetworkOf(rail) : _atLowest ??= NetworkOf(rail))
+        .WithSourceVolts([.. Group.Feeds.Select(feed => rail.Of(feed.Box))]);
 
     // The network of one box, whatever its voltage: all outputs have the same, so that none feeds back into another.
     private sealed class InPlace(Mesh mesh, double builtVolts)

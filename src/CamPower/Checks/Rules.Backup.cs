@@ -56,12 +56,15 @@ public static partial class Rules
 
     /// <summary>A battery is charged with more voltage or current than it may be.</summary>
     public static Rule BatteryChargedTooHard { get; } = new SimpleRule("battery-charged-too-hard", Severity.Danger,
-        "A battery is charged with a higher voltage or a larger current than it may be. It gets hot, gives off gas, and may burn.",
-        "Lower the voltage of the charger, limit its charging current, or use a larger battery. Follow the data sheet of the battery.",
+        "A battery is charged with a higher voltage or a larger current than it may be, or in air that is too hot. " +
+        "It gets hot, gives off gas, and may burn.",
+        "Lower the voltage or the current of the charger, use a larger battery, or move it to a cooler place. " +
+        "Follow the data sheet of the battery.",
         Sources.CommonPractice, (rule, evidence) =>
             from backup in evidence.Backups
             let exceeded = new[] { (Of: backup.ChargingVoltage, What: "It charges with up to", Unit: "V"),
-                (Of: backup.OfChargingCurrent, What: "It charges with up to", Unit: "A") }.Where(j => j.Of.IsViolated).ToList()
+                (Of: backup.OfChargingCurrent, What: "It charges with up to", Unit: "A"),
+                (Of: backup.HottestCharging, What: "It charges at up to", Unit: "°C") }.Where(j => j.Of.IsViolated).ToList()
             where exceeded.Count > 0
             let sentences = exceeded.Select(j => Invariant($"{j.What} {NumberOf(j.Of.Value!):0.##} {j.Unit}; ") +
                 Invariant($"its battery may have {NumberOf(j.Of.Limit!):0.##} {j.Unit}."))
@@ -121,12 +124,14 @@ public static partial class Rules
         "Set the supply to the float voltage on the data sheet of the battery. Check that every device accepts it.",
         Sources.CommonPractice, (rule, evidence) =>
             from backup in evidence.Backups
-            let judged = backup.FloatVoltage
-            where judged.IsViolated
+            let inCondition = backup.FloatVoltage.IsViolated ? null : backup.FloatWorst
+            let judged = inCondition is null ? backup.FloatVoltage : backup.FloatIn(inCondition)
+            where judged.IsViolated || judged.IsThin
             select rule.Find(Subject.Of(backup.Box),
                 Invariant($"It gives {NumberOf(judged.Value!):0.00} V with its tolerance; the float voltage of its battery is ") +
-                Invariant($"{backup.Battery.FloatAt(Battery.Reference).Volts:0.00} V."),
-                judged.Value, judged.Limit));
+                (inCondition is null ? FloatOf(backup, Battery.Reference) + "." : FloatOf(backup, inCondition)),
+                judged.Value, judged.IsThin ? judged.PolicyLimit : judged.Limit, inCondition?.Condition,
+                judged.IsThin ? Severity.Caution : null));
 
     /// <summary>The battery does not last as long as wanted.</summary>
     public static Rule BatteryBackupTooShort { get; } = new SimpleRule("battery-backup-too-short", Severity.Failure,
@@ -199,6 +204,14 @@ public static partial class Rules
     private static string AllOf(IReadOnlyList<SiteDevice> devices) => devices.Count == 1
         ? $"{devices[0]} is"
         : Invariant($"{devices[0]} and {devices.Count - 1} more {(devices.Count == 2 ? "device" : "devices")} are");
+
+    private static string FloatOf(BackupAssessment backup, Temperature at) => Invariant($"{backup.Battery.FloatAt(at).Volts:0.00} V");
+
+    private static string FloatOf(BackupAssessment backup, BoxInCondition condition)
+    {
+        double celsius = BackupAssessment.BatteryCelsius(condition);
+        return FloatOf(backup, Temperature.FromDegreesCelsius(celsius)) + Invariant($" at {celsius:0.#} °C in \"{condition.Condition}\".");
+    }
 
     private static string LoadOnFuse(BackupAssessment backup, Judgment judged)
     {

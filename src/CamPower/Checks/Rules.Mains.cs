@@ -11,9 +11,26 @@ namespace CamPower;
 /// <content>Rules on the circuits of the mains.</content>
 public static partial class Rules
 {
+    /// <summary>The boxes on all receptacles of a breaker draw more than it may carry continuously.</summary>
+    /// <remarks>A breaker with one receptacle that is overloaded itself is not named again.</remarks>
+    public static Rule BreakerOverloaded { get; } = new SimpleRule("breaker-overloaded", Severity.Failure,
+        "The boxes on the receptacles of one circuit breaker together draw more current than it may carry continuously.",
+        "Spread the boxes over receptacles of other circuits. Leave work on the circuit to a licensed electrician, and follow the local code.",
+        Sources.NecReceptacle, (rule, evidence) =>
+            from breaker in evidence.Breakers
+            let load = breaker.Load
+            where load.IsViolated || load.IsThin
+            where breaker.Receptacles.Count > 1 || !Limits.IsAbove(breaker.Worst.KnownAmperes, breaker.Receptacles[0].Receptacle.MostAmperes)
+            let most = NumberOf(load.PolicyLimit!)
+            select rule.Find(Subject.Of(breaker.Breaker),
+                $"Its boxes draw {(breaker.Worst.IsKnown ? "" : "at least ")}{Digits.Of(breaker.Worst.KnownAmperes, most)} A " +
+                $"in \"{breaker.Worst.Condition}\"; it may carry {Digits.Of(most, breaker.Worst.KnownAmperes)} A continuously.",
+                load.Value, load.PolicyLimit, breaker.Worst.Condition));
+
     /// <summary>The supplies on a breaker, switched on together, may trip it.</summary>
-    /// <remarks>A Failure where it trips for certain.</remarks>
-    public static Rule StartMayTripBreaker { get; } = new SimpleRule("start-may-trip-breaker", Severity.Caution,
+    /// <remarks>A Failure where it trips for certain, a Caution inside the band for half a cycle or longer. A Note above the lower edge for
+    /// less than half a cycle, or for a time that is not stated: only the maker of the breaker can tell.</remarks>
+    public static Rule StartMayTripBreaker { get; } = new SimpleRule("start-may-trip-breaker", Severity.Note,
         "Supplies that start together on one circuit breaker may trip it.",
         "Start them one after the other, or spread them over circuits. " +
         "Ask a licensed electrician for a breaker with a higher band; do not change one yourself.",
@@ -99,7 +116,7 @@ public static partial class Rules
             $"a sine of {Digits.Of(amperes, limit, "0.#")} A; " +
             $"it {(trips ? "trips above" : "holds up to")} {Digits.Of(limit, amperes, "0.#")} A.{count}",
             start.KnownRms, ElectricCurrent.FromAmperes(limit),
-            severity: trips ? Severity.Failure : null);
+            severity: trips ? Severity.Failure : start.LastsHalfACycle ? Severity.Caution : null);
     }
 
     private static string NumberOf(int count, string one, string many) => count == 1 ? one : Invariant($"{count} {many}");

@@ -25,7 +25,7 @@ public static partial class Rules
         ConnectorOverloaded, VoltageOutsideConnectorClass, TerminalWrongSize,
         BatteryFuseMissing, BatteryFuseRatingExceeded, BatteryChargedTooCold, BatteryChargedTooHard, FloatVoltageWrong, BatteryFuseMayOpen,
         SupplyTooHot, SupplyTooCold, EnclosureTemperatureUnknown, FaultsUnknown, ReceptacleVoltageOutsideSupplyRange,
-        ReceptacleOverloaded, StartMayTripBreaker, LeakageMayTripResidualDevice, UninterruptibleSupplyOverloaded,
+        ReceptacleOverloaded, BreakerOverloaded, StartMayTripBreaker, LeakageMayTripResidualDevice, UninterruptibleSupplyOverloaded,
         UninterruptibleRuntimeTooShort,
         ReserveDoesNotCarryLoad,
         SupplyAboveDeratedRating, SplitAdapterBeyondRating, StartBeyondSupplyLimit, SupplyAboveHeadroomPolicy(),

@@ -6,8 +6,8 @@ using UnitsNet;
 
 namespace CamPower.Mains;
 
-/// <summary>A circuit breaker with the supplies on its receptacles: their start together, and their leakage.</summary>
-/// <remarks>Immutable. Of leakage and inrush only the boxes of the site count. The circuit is for a licensed electrician and the local
+/// <summary>A circuit breaker with the supplies on its receptacles: their load, their start together, and their leakage.</summary>
+/// <remarks>Immutable. Of load, leakage and inrush only the boxes of the site count. The circuit is for a licensed electrician and the local
 /// code.</remarks>
 /// <example>
 /// <code>
@@ -16,11 +16,14 @@ namespace CamPower.Mains;
 /// </example>
 public sealed class BreakerAssessment
 {
-    internal BreakerAssessment(CircuitBreaker breaker, IReadOnlyList<DistributionBox> boxes)
+    internal BreakerAssessment(CircuitBreaker breaker, IReadOnlyList<ReceptacleAssessment> receptacles)
     {
         Breaker = breaker;
-        Boxes = boxes;
-        SupplyInput?[] inputs = [.. boxes.Select(b => b.Supply.Input)];
+        Boxes = Array.AsReadOnly([.. receptacles.SelectMany(r => r.InConditions[0].Draws).Select(d => d.Box)]);
+        Receptacles = receptacles;
+        InConditions = Array.AsReadOnly([.. receptacles[0].InConditions.Select((c, i) => new ReceptacleInCondition(
+            c.Condition, c.LineVoltage.Volts, Array.AsReadOnly([.. receptacles.SelectMany(r => r.InConditions[i].Draws)])))]);
+        SupplyInput?[] inputs = [.. Boxes.Select(b => b.Supply.Input)];
         Cold = new StartTogether(breaker, "cold", Array.ConvertAll(inputs, i => i?.InrushCurrent?.Amperes),
             Array.ConvertAll(inputs, i => i?.InrushIntegral?.AmpereSquaredSeconds));
         Warm = new StartTogether(breaker, "warm", Array.ConvertAll(inputs, i => i?.WarmInrushCurrent?.Amperes),
@@ -34,6 +37,9 @@ public sealed class BreakerAssessment
 
     /// <summary>The boxes on its receptacles, in the site's order.</summary>
     public IReadOnlyList<DistributionBox> Boxes { get; }
+
+    /// <summary>Together on it in each condition, in the site's order.</summary>
+    public IReadOnlyList<ReceptacleInCondition> InConditions { get; }
 
     /// <summary>All of them switched on after a long outage, their inrush limiters cold.</summary>
     public StartTogether Cold { get; }
@@ -59,6 +65,17 @@ public sealed class BreakerAssessment
                 : Judgment.Unknown("leakage current of the supply");
         }
     }
+
+    /// <summary>The condition of the largest known current.</summary>
+    internal ReceptacleInCondition Worst => InConditions.OrderByDescending(c => c.KnownAmperes).First();
+
+    /// <summary>The known current in the worst condition against its rating; policy: the share of it that its receptacles may carry, the
+    /// smallest of theirs.</summary>
+    /// <remarks>Source: <see cref="Sources.NecReceptacle"/>.</remarks>
+    public Judgment Load => Judgment.AtMost(Worst.KnownAmperes, Breaker.RatedAmperes,
+        Breaker.RatedAmperes * Receptacles.Min(r => r.Receptacle.Share.DecimalFractions), a => ElectricCurrent.FromAmperes(a));
+
+    internal IReadOnlyList<ReceptacleAssessment> Receptacles { get; }
 
     internal bool IsLeakageKnown { get; }
 

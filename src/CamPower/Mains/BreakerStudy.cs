@@ -9,6 +9,6 @@ internal static class BreakerStudy
 {
     /// <summary>Every breaker that is stated, in the order of the boxes.</summary>
     internal static IReadOnlyList<BreakerAssessment> Of(SiteAssessment assessment) => Array.AsReadOnly(
-        [.. assessment.Site.Boxes.Where(b => b.Receptacle?.Breaker is not null).GroupBy(b => b.Receptacle!.Breaker!)
-            .Select(together => new BreakerAssessment(together.Key, Array.AsReadOnly([.. together])))]);
+        [.. ReceptacleStudy.Of(assessment).Where(r => r.Receptacle.Breaker is not null).GroupBy(r => r.Receptacle.Breaker!)
+            .Select(together => new BreakerAssessment(together.Key, [.. together]))]);
 }

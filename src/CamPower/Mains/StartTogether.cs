@@ -82,6 +82,10 @@ public sealed class StartTogether
     /// <summary>Whether what is known is above the lower edge of the band already.</summary>
     internal bool MayTrip => Limits.IsAbove(KnownRmsAmperes, _breaker.HoldsAmperes);
 
+    /// <summary>Whether the pulse is known to last half a cycle and longer, for which the band holds.</summary>
+    internal bool LastsHalfACycle => _ampereSquaredSeconds is double integral
+        && integral / Square(KnownPeakAmperes) >= SupplyConstants.HalfCycle.Value / 1000;
+
     internal ElectricCurrent KnownRms => ElectricCurrent.FromAmperes(KnownRmsAmperes);
 
     internal double KnownPeakAmperes { get; }
@@ -90,8 +94,7 @@ public sealed class StartTogether
 
     private double KnownRmsAmperes => KnownPeakAmperes / Math.Sqrt(2);
 
-    private bool IsTrippedForCertain => _ampereSquaredSeconds is double integral && Limits.IsAbove(KnownRmsAmperes, _breaker.TripsAmperes)
-        && integral / Square(KnownPeakAmperes) >= SupplyConstants.HalfCycle.Value / 1000;
+    private bool IsTrippedForCertain => LastsHalfACycle && Limits.IsAbove(KnownRmsAmperes, _breaker.TripsAmperes);
 
     /// <summary>How it was worked out.</summary>
     /// <exception cref="InvalidOperationException">The peak of a supply is not stated.</exception>

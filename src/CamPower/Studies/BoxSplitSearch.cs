@@ -88,7 +88,9 @@ internal sealed class BoxSplitSearch
 
     // What all of it takes at least, over the share that supplies may be loaded with.
     private double LeastRating(int condition) =>
-        _order.Sum(part => _offers.Min(o => o.LeastAmperes(part, condition))) / _policy.LoadingShare;
+        _order.Sum(part => LeastAmperes(part, condition)) / _policy.LoadingShare;
+
+    private double LeastAmperes(int part, int condition) => _offers.Min(o => o.LeastAmperes(part, condition));
 
     // The outputs that may be used beside the spare ones.
     private int UsableOutputs(BoxOffer offer)

@@ -28,7 +28,9 @@ public sealed class SupplyLayout
         DeviceInCondition[] all = [.. devices.SelectMany(d => d.InConditions)];
         bool areAllUp = Array.TrueForAll(all, d => d.State == DeviceState.Up && d.Accepted is not null);
         _least = areAllUp ? all.OrderBy(d => d.MarginVolts).FirstOrDefault() : null;
-        CableLoss = Power.FromWatts(site.Conditions.Max(c => devices.Sum(d => LossOf(d, c))));
+        CableLoss = Power.FromWatts(site.Conditions.Max(WattsLost));
+
+        double WattsLost(Condition condition) => devices.Sum(d => LossOf(d, condition));
     }
 
     /// <summary>The site fed in this way.</summary>

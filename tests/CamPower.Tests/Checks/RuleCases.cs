@@ -107,11 +107,15 @@ internal static class RuleCases
         // 12 V and 5 A at 85 % and a power factor of 0.95 take 0.6192 A at 120 V; 80 % of the rating may be plugged in.
         new("receptacle-overloaded", Severity.Failure, Receptacles.Plugged(5, Receptacles.Sheet(), (HalfDraw / 0.8) - Hair), Receptacles.Plugged(5, Receptacles.Sheet(), (HalfDraw / 0.8) + Hair),
             "receptacle", HalfDraw, HalfDraw - (0.8 * Hair), "A", "day"),
+
+        // Two of them on receptacles of their own, of 15 A: 80 % of the breaker's rating may be drawn.
+        new("breaker-overloaded", Severity.Failure, TwoOnBreaker((2 * HalfDraw / 0.8) - Hair), TwoOnBreaker((2 * HalfDraw / 0.8) + Hair),
+            "breaker", 2 * HalfDraw, (2 * HalfDraw) - (0.8 * Hair), "A", "day"),
         new("ground-loop-hum-unknown", Severity.Note, Hum(null), Hum(0), "returns"),
         new("receptacle-load-unknown", Severity.Note, Receptacles.Plugged(1, Dc().WithEfficiency(0.9)), Receptacles.Plugged(1, Receptacles.Sheet()), "receptacle", Condition: "day"),
 
         // 16 A of type B hold 48 A, a crest of 67.88 A (IEC 60898-1, from memory).
-        new("start-may-trip-breaker", Severity.Caution, Breakers.On(Breakers.B16, peak: (48 * Sqrt2) + Hair), Breakers.On(Breakers.B16, peak: 48 * Sqrt2), "breaker", 48 + (Hair / Sqrt2), 48, "A"),
+        new("start-may-trip-breaker", Severity.Note, Breakers.On(Breakers.B16, peak: (48 * Sqrt2) + Hair), Breakers.On(Breakers.B16, peak: 48 * Sqrt2), "breaker", 48 + (Hair / Sqrt2), 48, "A"),
 
         // 30 % of 30 mA are 9 mA (IEC 60364-5-53, from memory).
         new("leakage-may-trip-residual-device", Severity.Caution, Breakers.On(Breakers.B16, leakage: 0.009 + Hair), Breakers.On(Breakers.B16, leakage: 0.009), "breaker", 0.009 + Hair, 0.009, "A"),
@@ -146,7 +150,7 @@ internal static class RuleCases
         // 2 % above 10 V is 10.2 V: what 1 A over 1.8 Ω leaves.
         new("thin-voltage-margin", Severity.Caution, ThinAt(1.8 + Hair), ThinAt(1.8 - Hair), "camera 1", 10.2 - Hair, 10.2, Condition: "night"),
         new("more-cameras-than-outputs", Severity.Caution, Many(DeviceKind.Camera), Many(DeviceKind.Other), "box", 3, 2, ""),
-        new("recorder-on-camera-output", Severity.Caution, Recorder(Box()), Recorder(Adapter()), "camera 1"),
+        new("recorder-on-camera-output", Severity.Caution, Recorder(isBesideCamera: true), Recorder(isBesideCamera: false), "camera 1"),
         new("pre-terminated-cable-extended", Severity.Caution, Lead(extended: true), Lead(extended: false), "box output 1 to end"),
         new("copper-clad-aluminum", Severity.Caution, Of(ConductorMaterial.CopperCladAluminum15), Of(ConductorMaterial.AnnealedCopper), "box output 1 to end"),
 
@@ -202,6 +206,13 @@ internal static class RuleCases
     }
 
     // A receptacle of 120 V, and a supply for 100 V and more.
+    private static Site TwoOnBreaker(double amperes)
+    {
+        var breaker = CircuitBreaker.TypeC("breaker", ElectricCurrent.FromAmperes(amperes));
+        Receptacle On(int number) => new($"receptacle {number}", Volts(120), ElectricCurrent.FromAmperes(15), breaker: breaker);
+        return Receptacles.Boxes((On(1), 5), (On(2), 5));
+    }
+
     private static Site OnLine(double highest)
     {
         Supply sheet = Receptacles.Sheet();
@@ -295,7 +306,7 @@ internal static class RuleCases
         devices.Select((device, i) => new BoxOutput(i + 1, ElectricCurrent.FromAmperes(50), device)));
 
     // A battery of 1 mAh and 12 V behind 0.1 Ω, whatever its charge, at a supply of 12 V; one camera of 1 A.
-    private static Site Backed(ProtectiveDevice? fuse = null, double? coldestCharging = null, double floating = 12, double wanted = 1, double charging = 1,
+    internal static Site Backed(ProtectiveDevice? fuse = null, double? coldestCharging = null, double floating = 12, double wanted = 1, double charging = 1,
         double? highestCharging = null, double? watts = null, double limit = 50, double empty = 12, double accepts = 2)
     {
         var output = new DcOutput(Volts(12), ElectricCurrent.FromAmperes(100), Ratio.Zero).WithCharging(Volts(0), ElectricCurrent.FromAmperes(charging));
@@ -316,7 +327,7 @@ internal static class RuleCases
 
     private static double TwelveWattsOnBattery => 2 * 12 / (12 + Math.Sqrt(144 - (4 * 0.101 * 12)));
 
-    private static Fuse DcFuse(double breaking) => new("battery fuse", ElectricCurrent.FromAmperes(200),
+    internal static Fuse DcFuse(double breaking) => new("battery fuse", ElectricCurrent.FromAmperes(200),
         new FuseCharacteristic("slow", ElectricCurrent.FromAmperes(100), ElectricCurrent.FromAmperes(200),
             new FuseTimeLimit(1.5, Duration.FromHours(1), null, Sources.CommonPractice), new FuseTimeLimit(2, null, Duration.FromHours(1), Sources.CommonPractice)),
         Volts(32), ElectricCurrent.FromAmperes(breaking), ElectricResistance.FromMilliohms(5), dcVoltageRating: Volts(32));
@@ -373,7 +384,8 @@ internal static class RuleCases
 
     private static Site Many(DeviceKind third) => Shared(0, Box(outputs: 2), [Day], Camera(Watts(1)), Camera(Watts(1)), Camera(new ComponentDraw(Watts(1)), kind: third));
 
-    private static Site Recorder(DistributionBox box) => Star(box, [Day], (0, Camera(new ComponentDraw(Watts(9)), kind: DeviceKind.Recorder)));
+    private static Site Recorder(bool isBesideCamera) => Star(Box(), [Day], (0, Camera(new ComponentDraw(Watts(9)), kind: DeviceKind.Recorder)),
+        (0, Camera(new ComponentDraw(Watts(3)), kind: isBesideCamera ? DeviceKind.Camera : DeviceKind.Other)));
 
     private static Site Lead(bool extended)
     {

@@ -50,8 +50,12 @@ public partial class PublicTypesTests
     // What came with a second supply.
     private static readonly string[] OfReserves = ["ReserveAssessment", "ReserveInCondition"];
 
+    // What came with many runs at once.
+    private static readonly string[] OfBatches = ["RunBatch"];
+
     private static IEnumerable<string> Named =>
     [
+        .. OfBatches,
         .. OfBatteries,
         .. OfAlternatingCurrent,
         .. OfMains,
