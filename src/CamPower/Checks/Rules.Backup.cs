@@ -167,14 +167,6 @@ public static partial class Rules
                 Invariant($"its supply can give {NumberOf(judged.Limit!):0.00} A."),
                 judged.Value, judged.Limit, severity: backup.IsOffWhileOverloaded ? Severity.Failure : null));
 
-    private static string FloatOf(BackupAssessment backup, Temperature at) => Invariant($"{backup.Battery.FloatAt(at).Volts:0.00} V");
-
-    private static string FloatOf(BackupAssessment backup, BoxInCondition condition)
-    {
-        double celsius = BackupAssessment.BatteryCelsius(condition);
-        return FloatOf(backup, Temperature.FromDegreesCelsius(celsius)) + Invariant($" at {celsius:0.#} °C in \"{condition.Condition}\".");
-    }
-
     /// <summary>When the main supply of a box fails, its reserve does not carry all that was up.</summary>
     public static Rule ReserveDoesNotCarryLoad { get; } = new SimpleRule("reserve-does-not-carry-load", Severity.Failure,
         "When the main supply of a box fails, its reserve is above its derated rating, or devices go off or get too little voltage.",
@@ -212,6 +204,14 @@ public static partial class Rules
     private static string AllOf(IReadOnlyList<SiteDevice> devices) => devices.Count == 1
         ? $"{devices[0]} is"
         : Invariant($"{devices[0]} and {devices.Count - 1} more {(devices.Count == 2 ? "device" : "devices")} are");
+
+    private static string FloatOf(BackupAssessment backup, Temperature at) => Invariant($"{backup.Battery.FloatAt(at).Volts:0.00} V");
+
+    private static string FloatOf(BackupAssessment backup, BoxInCondition condition)
+    {
+        double celsius = BackupAssessment.BatteryCelsius(condition);
+        return FloatOf(backup, Temperature.FromDegreesCelsius(celsius)) + Invariant($" at {celsius:0.#} °C in \"{condition.Condition}\".");
+    }
 
     private static string LoadOnFuse(BackupAssessment backup, Judgment judged)
     {

@@ -47,11 +47,11 @@ public partial class PublicTypesTests
     // What came with alternating current.
     private static readonly string[] OfAlternatingCurrent = ["AcStage", "AcInCondition"];
 
-    // What came with many runs at once.
-    private static readonly string[] OfBatches = ["RunBatch"];
-
     // What came with a second supply.
     private static readonly string[] OfReserves = ["ReserveAssessment", "ReserveInCondition"];
+
+    // What came with many runs at once.
+    private static readonly string[] OfBatches = ["RunBatch"];
 
     private static IEnumerable<string> Named =>
     [
