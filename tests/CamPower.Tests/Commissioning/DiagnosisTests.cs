@@ -188,6 +188,45 @@ public class DiagnosisTests
         Assert.Equal(Sheet.Diagnose(readings).Groups[0].ToString(), Sheet.Diagnose(readings.Reverse()).Groups[0].ToString());
     }
 
+    // Two runs of 1 Ω with a junction between them: 2 Ω more in the second. The tips add 0.05 Ω.
+    [Theory]
+    [InlineData(null, "")]
+    [InlineData(1.05, "run from half to end")]
+    [InlineData(3.05, "run to half")]
+    public void LoopAtAJunctionWithoutADevice_TellsTheHalvesApart(double? atHalf, string place)
+    {
+        var site = new Site("halves", [Condition.Day(SmallSite.At())], [SmallSite.Box(SmallSite.Dc(percent: 1))],
+            [
+                new SiteRun(RunOrigin.Output(SmallSite.BoxName, 1), "half", Runs.OfOhms(1)),
+                new SiteRun(RunOrigin.Junction("half"), "end", Runs.OfOhms(1)),
+            ],
+            [new SiteDevice(SmallSite.Name(0), Dome, "end")]);
+        var sheet = new CommissioningSheet(site, SiteTolerance.Standard, Meter.Handheld, SmallSite.At());
+        List<MeterReading> readings = [Ohms(Loop(1), 4.05)];
+        if (atHalf is double ohms) readings.Add(Ohms(ReadingPoint.AtJunction(ReadingKind.JunctionLoopResistance, "half", ReadingState.FarEndLinked), ohms));
+        Diagnosis found = sheet.Diagnose(readings);
+        Assert.Contains(Cause.PoorJoint, found.Groups[0].Causes);
+        if (atHalf is null)
+        {
+            // One group of both halves, and the junction is worth a reading.
+            Assert.Single(found.Groups, g => g.Causes.Contains(Cause.PoorJoint));
+            Assert.Empty(found.Unused);
+            return;
+        }
+
+        Assert.EndsWith(place, found.Groups[0].Place, StringComparison.Ordinal);
+        Assert.Empty(found.Unused);
+    }
+
+    [Fact]
+    public void ImpossibleReading_IsLeftOut()
+    {
+        MeterReading strange = Amperes(1, ReadingState.Running, 900);
+        Diagnosis found = Sheet.Diagnose([.. Feed(1), .. Feed(2), .. Supply(12, 12), strange]);
+        Assert.Equal([strange], found.Unused);
+        Assert.Equal([Cause.None], found.Groups[0].Causes);
+    }
+
     [Fact]
     public void PriorsOfTheUser_Count()
     {
