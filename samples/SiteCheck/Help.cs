@@ -34,9 +34,12 @@ internal static class Help
           --sheet FILE       write the commissioning sheet, in the safe order;
                              .html for paper, .md, .csv or .json
                              SiteCheck yard.json --sheet sheet.html
-          --readings FILE    judge the readings of a meter (CSV or JSON);
-                             with --sheet, write the record
+          --readings FILE    judge the readings of a meter (CSV or JSON) and say
+                             what is most probably wrong; --sheet writes the record
                              SiteCheck yard.json --readings readings.csv
+          --symptom TEXT     what was seen of a device; the causes by probability, and
+                             what to read next; may be given several times
+                             SiteCheck yard.json --symptom "gate plate: dark"
           --at TEMPERATURE   temperature of cables and boxes while you
                              measure; 20 C if left out
                              SiteCheck yard.json --sheet sheet.html --at "5 C"

@@ -95,7 +95,7 @@ public sealed class CommissioningTests : IDisposable
         Assert.NotEmpty(run.Errors);
     }
 
-    private static ProgramRun Run(params string[] arguments)
+    internal static ProgramRun Run(params string[] arguments)
     {
         var start = new ProcessStartInfo("dotnet")
         {

@@ -9,7 +9,7 @@ using UnitsNet;
 namespace CamPower.Reports.Verdicts;
 
 /// <summary>Writes what was found and judged as JSON, as docs/json.md describes it.</summary>
-internal sealed class VerdictWriter
+internal sealed partial class VerdictWriter
 {
     // Degrees and ohms are written as such. The same bytes on every machine.
     private static readonly JsonWriterOptions Options =

@@ -15,7 +15,7 @@ internal sealed class ConductorOverAmpacityRule() : Rule("conductor-over-ampacit
     Sources.NecAmpacity, "too much current for the cable")
 {
     private const string StateTheMethod =
-        "State the installation method of the run. If it is the one assumed here, use a larger conductor.";
+        "State the insulation and the installation method of the run. If they are those assumed here, use a larger conductor.";
 
     public override IEnumerable<Finding> Check(Evidence evidence)
     {
@@ -34,7 +34,7 @@ internal sealed class ConductorOverAmpacityRule() : Rule("conductor-over-ampacit
             }
             else if (WorstOn(trial, ConductorCapacity.WhereLess) is Overload possible)
             {
-                yield return Found(run, possible, Severity.Caution, StateTheMethod);
+                yield return Found(run, possible, Severity.Note, StateTheMethod);
             }
         }
     }

@@ -51,14 +51,17 @@ public static partial class Rules
 
     /// <summary>A battery is charged with more voltage or current than it may be.</summary>
     public static Rule BatteryChargedTooHard { get; } = new SimpleRule("battery-charged-too-hard", Severity.Danger,
-        "A battery is charged with a higher voltage or a larger current than it may be. It gets hot, gives off gas, and may burn.",
-        "Lower the voltage of the charger, limit its charging current, or use a larger battery. Follow the data sheet of the battery.",
+        "A battery is charged with a higher voltage or a larger current than it may be, or in air that is too hot. " +
+        "It gets hot, gives off gas, and may burn.",
+        "Lower the voltage or the current of the charger, use a larger battery, or move it to a cooler place. " +
+        "Follow the data sheet of the battery.",
         Sources.CommonPractice, (rule, evidence) =>
             from backup in evidence.Backups
-            let exceeded = new[] { (Of: backup.ChargingVoltage, Unit: "V"), (Of: backup.OfChargingCurrent, Unit: "A") }
-                .Where(j => j.Of.IsViolated).ToList()
+            let exceeded = new[] { (Of: backup.ChargingVoltage, What: "Its charger gives up to", Unit: "V"),
+                (Of: backup.OfChargingCurrent, What: "Its charger gives up to", Unit: "A"),
+                (Of: backup.HottestCharging, What: "It charges at up to", Unit: "°C") }.Where(j => j.Of.IsViolated).ToList()
             where exceeded.Count > 0
-            let sentences = exceeded.Select(j => Invariant($"Its charger gives up to {NumberOf(j.Of.Value!):0.##} {j.Unit}; ") +
+            let sentences = exceeded.Select(j => Invariant($"{j.What} {NumberOf(j.Of.Value!):0.##} {j.Unit}; ") +
                 Invariant($"the battery allows at most {NumberOf(j.Of.Limit!):0.##} {j.Unit}."))
             select rule.Find(Subject.Of(backup.Box), string.Join(" ", sentences), exceeded[0].Of.Value, exceeded[0].Of.Limit));
 
@@ -118,14 +121,15 @@ public static partial class Rules
         "Set the supply to the float voltage on the data sheet of the battery. Check that every device accepts it.",
         Sources.CommonPractice, (rule, evidence) =>
             from backup in evidence.Backups
-            let judged = backup.FloatVoltage
-            where judged.IsViolated
+            let inCondition = backup.FloatVoltage.IsViolated ? null : backup.FloatWorst
+            let judged = inCondition is null ? backup.FloatVoltage : backup.FloatIn(inCondition)
+            where judged.IsViolated || judged.IsThin
             select rule.Find(Subject.Of(backup.Box),
                 Invariant($"It is set to {backup.Box.Supply.Output.SetVolts:0.00} V, ") +
-                Invariant($"{NumberOf(judged.Value!):0.00} V with its tolerance. ") +
-                Invariant($"The float voltage of its battery is {backup.Battery.FloatAt(Battery.Reference).Volts:0.00} V ") +
-                Invariant($"± {BatteryConstants.FloatBand.Value:0.#} %."),
-                judged.Value, judged.Limit));
+                Invariant($"{NumberOf(judged.Value!):0.00} V with its tolerance. The float voltage of its battery is ") +
+                (inCondition is null ? FloatOf(backup, Battery.Reference) + "." : FloatOf(backup, inCondition)),
+                judged.Value, judged.IsThin ? judged.PolicyLimit : judged.Limit, inCondition?.Condition,
+                judged.IsThin ? Severity.Caution : null));
 
     /// <summary>The battery does not last as long as wanted.</summary>
     public static Rule BatteryBackupTooShort { get; } = new SimpleRule("battery-backup-too-short", Severity.Failure,
@@ -163,6 +167,14 @@ public static partial class Rules
                 Invariant($"Load and charging current need {NumberOf(judged.Value!):0.00} A; ") +
                 Invariant($"its supply can give {NumberOf(judged.Limit!):0.00} A."),
                 judged.Value, judged.Limit, severity: backup.IsOffWhileOverloaded ? Severity.Failure : null));
+
+    private static string FloatOf(BackupAssessment backup, Temperature at) => Invariant($"{backup.Battery.FloatAt(at).Volts:0.00} V");
+
+    private static string FloatOf(BackupAssessment backup, BoxInCondition condition)
+    {
+        double celsius = BackupAssessment.BatteryCelsius(condition);
+        return FloatOf(backup, Temperature.FromDegreesCelsius(celsius)) + Invariant($" at {celsius:0.#} °C in \"{condition.Condition}\".");
+    }
 
     // In one sentence for each rating that is exceeded; the fuse is named once.
     private static string RatingOfFuse(BackupAssessment backup)

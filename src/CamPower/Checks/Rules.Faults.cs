@@ -43,10 +43,11 @@ public static partial class Rules
             let judged = output.Output.Protection!.JudgeVoltage(supply.HighestVolts, supply.Kind == CurrentKind.Dc)
             where judged.IsViolated
             let rating = (ElectricPotential)judged.Limit!
+            let volts = ((ElectricPotential)judged.Value!).Volts
             select rule.Find(Subject.Of(box.Box, output.Output),
-                $"Its supply gives up to {Digits.Of(supply.HighestVolts, rating.Volts)} V; " +
+                $"Its supply gives up to {Digits.Of(volts, rating.Volts)} V{(volts > supply.HighestVolts ? " at the crest" : "")}; " +
                 $"its {FaultRuleText.KindOf(output.Output.Protection)} ({output.Output.Protection}) is rated for at most " +
-                $"{Digits.Of(rating.Volts, supply.HighestVolts, "0.##")} V.",
+                $"{Digits.Of(rating.Volts, volts, "0.##")} V.",
                 judged.Value, rating));
 
     /// <summary>The prospective current of a short is above the breaking capacity of its protective device.</summary>
@@ -78,7 +79,8 @@ public static partial class Rules
         Sources.AdiabaticWithstand, (rule, evidence) =>
             from output in evidence.Faults
             where output.Output.Protection is not null && !ReferenceEquals(output.Output.Protection, ProtectiveDevice.None)
-            let worst = output.Shorts.FirstOrDefault(s => s.WithstandVerdict == WithstandVerdict.DoesNotWithstand)
+            let worst = output.Shorts.Where(s => s.WithstandVerdict == WithstandVerdict.DoesNotWithstand)
+                .OrderByDescending(s => s.LetThrough?.AmpereSquaredSeconds ?? double.PositiveInfinity).FirstOrDefault()
             where worst is not null
             select rule.Find(Subject.Of(output.Box, output.Output),
                 Invariant($"A short at {FaultRuleText.Place(worst)} draws up to {worst.Largest!.Value.Amperes:0.0} A; ") +

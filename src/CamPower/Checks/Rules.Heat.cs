@@ -15,7 +15,7 @@ public static partial class Rules
         Sources.GenericDerating, (rule, evidence) => evidence.Assessment.Boxes.SelectMany(box => Rule.Worst(
             from c in box.InConditions
             where c.HottestAir.IsViolated
-            orderby c.SupplyCelsius descending
+            orderby c.SupplyCelsius descending, c.Amperes descending
             select rule.Find(Subject.Of(box.Box),
                 $"The air {AirOf(box.Box, c)} is at {(c.IsInsideAtLeast ? "least " : "")}" +
                 $"{Digits.Of(c.SupplyCelsius, c.HighestCelsius, "0.#")} °C " +
@@ -28,12 +28,9 @@ public static partial class Rules
         "Move the box to a warmer place. Otherwise use a supply rated for colder air.",
         Sources.GenericDerating, (rule, evidence) => evidence.Assessment.Boxes.SelectMany(box => Rule.Worst(
             from c in box.InConditions
-            where c.ColdestAir.IsViolated
-            orderby c.SupplyCelsius
-            select rule.Find(Subject.Of(box.Box),
-                $"The air {AirOf(box.Box, c)} is at {Digits.Of(c.SupplyCelsius, c.LowestCelsius, "0.#")} °C in \"{c.Condition}\"; " +
-                $"its supply is rated down to {Digits.Of(c.LowestCelsius, c.SupplyCelsius, "0.#")} °C.",
-                c.ColdestAir.Value, c.ColdestAir.Limit, c.Condition))));
+            where c.ColdestAir.IsViolated || c.ColdestStart.IsViolated
+            orderby c.ColdestAir.IsViolated descending, c.ColdestAir.IsViolated ? c.SupplyCelsius : c.Condition.At.BoxCelsius
+            select c.ColdestAir.IsViolated ? TooCold(rule, box.Box, c) : StartsTooCold(rule, box.Box, c))));
 
     /// <summary>The calculated air in an enclosure is cooler than its supply is rated for, but by less than the model's
     /// uncertainty.</summary>
@@ -96,6 +93,20 @@ public static partial class Rules
     public static Rule ValueOutsideValidatedRange { get; } = new ValueOutsideValidatedRangeRule();
 
     // Where the air is that derates a supply, after "the air".
+    private static Finding TooCold(Rule rule, DistributionBox box, BoxInCondition c) => rule.Find(Subject.Of(box),
+        $"The air {AirOf(box, c)} is at {Digits.Of(c.SupplyCelsius, c.LowestCelsius, "0.#")} °C in \"{c.Condition}\"; " +
+        $"its supply is rated down to {Digits.Of(c.LowestCelsius, c.SupplyCelsius, "0.#")} °C.",
+        c.ColdestAir.Value, c.ColdestAir.Limit, c.Condition);
+
+    private static Finding StartsTooCold(Rule rule, DistributionBox box, BoxInCondition c)
+    {
+        double around = c.Condition.At.BoxCelsius;
+        return rule.Find(Subject.Of(box),
+            $"After an outage its supply starts at {Digits.Of(around, c.LowestCelsius, "0.#")} °C in \"{c.Condition}\"; " +
+            $"it is rated down to {Digits.Of(c.LowestCelsius, around, "0.#")} °C.",
+            c.ColdestStart.Value, c.ColdestStart.Limit, c.Condition, Severity.Caution);
+    }
+
     private static string AirOf(DistributionBox box, BoxInCondition inCondition) =>
         inCondition.Heat is null ? "around it" : box.Cabinet is Cabinet cabinet ? $"in {cabinet}" : "in its enclosure";
 }

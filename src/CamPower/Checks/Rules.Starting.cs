@@ -17,11 +17,9 @@ public static partial class Rules
         "Set the supply higher if it can be trimmed, or use a higher supply voltage within the device's range. " +
         "Otherwise move other devices off this run.",
         (device, starting) => (device.UnloadedVolts, starting.TurnOnVolts),
-        (condition, volts, limit) => volts > 0
-            ? $"It gets {Digits.Of(volts, limit, "0.##")} V before it draws current in \"{condition}\"; " +
-                $"it turns on at {Digits.Of(limit, volts, "0.##")} V and does not start."
-            : Invariant($"It gets no steady voltage in \"{condition}\" because other devices draw too much; ") +
-                Invariant($"it turns on at {limit:0.##} V."));
+        (condition, volts, limit) =>
+            $"It gets {Digits.Of(volts, limit, "0.##")} V before it draws current in \"{condition}\"; " +
+            $"it turns on at {Digits.Of(limit, volts, "0.##")} V and does not start.");
 
     /// <summary>A device turns on, pulls its voltage below its drop-out voltage, and restarts again and again.</summary>
     public static Rule SettlesBelowDropOut { get; } = NotStarting("settles-below-drop-out",

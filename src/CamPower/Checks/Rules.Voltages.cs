@@ -79,7 +79,8 @@ public static partial class Rules
         Sources.MaximumPower, (rule, evidence) => Rule.WorstOf(evidence.Assessment.Devices, device => device.InConditions,
             c => c.State != DeviceState.WrongCurrent && !(c.SolvedVolts > 0), c => -SpareWatts(c),
             (device, c) => rule.Find(Subject.Of(device.Device), WithoutOperatingPoint(c),
-                c.MaximumPower is null ? null : c.Load.PowerComponent, c.MaximumPower, c.Condition)));
+                c.MaximumPower is null ? null : c.Load.PowerComponent, c.MaximumPower, c.Condition,
+                remedy: IsDrained(c) ? "Use a DC supply for the device, or ask its maker for the voltage that its input needs." : null)));
 
     /// <summary>A device is up, but gets less than the lowest voltage that it accepts.</summary>
     public static Rule Undervoltage { get; } = new SimpleRule("undervoltage", "voltage too low", Severity.Failure,
@@ -152,7 +153,7 @@ public static partial class Rules
             select rule.Find(Subject.Of(device.Device),
                 $"It gets up to {Digits.Of(device.LightLoadVolts, device.Worst.Accepted!.HighestVolts)} V at light load; " +
                 $"it accepts at most {Digits.Of(device.Worst.Accepted.HighestVolts, device.LightLoadVolts, "0.##")} V.",
-                device.AtLightLoad.Value, device.AtLightLoad.Limit, remedy: RemedyOf(device)));
+                device.AtLightLoad.Value, device.AtLightLoad.Limit, remedy: RemedyOf(device) ?? RemedyOnTransformer(device)));
 
     /// <summary>A device gets more voltage than it accepts until it draws current: at power-up, or while it is off.</summary>
     /// <remarks>Behind an unregulated supply it is a Danger.</remarks>
@@ -178,11 +179,20 @@ public static partial class Rules
             Invariant($"{device.Box.HighestVolts:0.#} V, the highest no-load voltage of this supply.")
         : null;
 
+    private static string? RemedyOnTransformer(DeviceAssessment device) => device.Box.Supply.Output is AcOutput
+        ? "Do not energize. Use a transformer of a lower voltage, or a device that accepts the voltage of this one without load."
+        : null;
+
     // What is left once it has the power that it needs: negative. A run that carries the other devices at no power has nothing for it.
     private static double SpareWatts(DeviceInCondition device) =>
         (double)((device.MaximumPower ?? Power.Zero) - device.Load.PowerComponent).Watts;
 
-    private static string WithoutOperatingPoint(DeviceInCondition device) => device.MaximumPower is Power maximum
+    // Its capacitor does not hold its load from crest to crest: no cable is the cause.
+    private static bool IsDrained(DeviceInCondition device) => device.Ac is { HasSteadyState: false, Stage.IsRectifier: true };
+
+    private static string WithoutOperatingPoint(DeviceInCondition device) => IsDrained(device)
+        ? Invariant($"It needs {device.Load} in \"{device.Condition}\"; the capacitor of its AC input runs empty between two crests.")
+        : device.MaximumPower is Power maximum
         ? Invariant($"It needs {device.Load} in \"{device.Condition}\"; its cable can deliver at most {(double)maximum.Watts:0.##} W.")
         : Invariant($"It needs {device.Load} in \"{device.Condition}\"; its cable cannot deliver that together with the other devices.");
 

@@ -71,14 +71,17 @@ public static partial class Rules
                 Invariant($"It feeds {cameras} cameras from {outputs} {(outputs == 1 ? "output" : "outputs")}."),
                 Scalar.FromAmount(cameras), Scalar.FromAmount(outputs)));
 
-    /// <summary>A recorder is on an output that is meant for a camera.</summary>
+    /// <summary>A recorder is on an output of a box that feeds cameras.</summary>
     public static Rule RecorderOnCameraOutput { get; } = new SimpleRule("recorder-on-camera-output",
         "recorder on a camera output", Severity.Caution,
         "A recorder is on an output of a camera box. Its disks draw a large start-up current, and it joins the returns of the cameras.",
         "Give the recorder its own supply.",
         Sources.CommonPractice, (rule, evidence) =>
+            from box in evidence.Assessment.Boxes.Where(b => !b.Box.IsAdapter)
+            let fed = box.Outputs.SelectMany(o => o.Devices).ToList()
+            where fed.Exists(d => d.Model.Kind == DeviceKind.Camera)
             from device in evidence.Assessment.Devices
-            where device.Device.Model.Kind == DeviceKind.Recorder && !device.Box.IsAdapter
+            where ReferenceEquals(device.Box, box.Box) && device.Device.Model.Kind == DeviceKind.Recorder
             select rule.Find(Subject.Of(device.Device), $"It is a recorder on {Subject.Of(device.Box, device.Output)}."));
 
     /// <summary>A connector is rated for less current than its device draws.</summary>
@@ -97,10 +100,10 @@ public static partial class Rules
                 Invariant($"its connector ({connector}) is rated for {Digits.Of(rated, most.AmperesDrawn, "0.##")} A."),
                 ElectricCurrent.FromAmperes(most.AmperesDrawn), ElectricCurrent.FromAmperes(rated), most.Condition));
 
-    /// <summary>The nominal voltage of a supply is outside the voltage class of the connector that carries it.</summary>
+    /// <summary>The voltage of a supply, as marked or as set, is outside the voltage class of the connector that carries it.</summary>
     public static Rule VoltageOutsideConnectorClass { get; } = new SimpleRule("voltage-outside-connector-class",
         "plug made for another voltage", Severity.Caution,
-        "The nominal voltage of a supply is outside the voltage class of the device's connector. " +
+        "The voltage of a supply, as marked or as set, is outside the voltage class of the device's connector. " +
         "The plug fits supplies of another voltage.",
         "Use a connector of the supply's voltage class.",
         Sources.UnifiedBarrelPlugs, (rule, evidence) =>
@@ -108,9 +111,9 @@ public static partial class Rules
             let connector = device.Device.Model.Connector
             let promised = connector?.VoltageClass
             where promised is not null
-            let volts = device.Box.Supply.Output.NominalVolts
+            let supply = device.Box.Supply.Output
+            from volts in new[] { supply.NominalVolts, supply.SetVolts }.Where(v => IsOutside(v, promised)).Take(1)
             let isAbove = Limits.IsAbove(volts, promised.HighestVolts)
-            where isAbove || Limits.IsBelow(volts, promised.LowestVolts)
             select rule.Find(Subject.Of(device.Device),
                 $"{device.Box} gives {Digits.Of(volts, (isAbove ? promised.HighestVolts : promised.LowestVolts), "0.##")} V; " +
                 $"its plug ({connector}) is made for {promised}.",
@@ -121,13 +124,14 @@ public static partial class Rules
     public static Rule TerminalWrongSize { get; } = new TerminalWrongSizeRule();
 
     /// <summary>A pre-terminated cable is extended with another cable.</summary>
+    /// <remarks>The lead that a camera comes with, up to 1 m, is no such cable (common practice, no source).</remarks>
     public static Rule PreTerminatedCableExtended { get; } = new SimpleRule("pre-terminated-cable-extended",
         "pre-terminated cable extended", Severity.Caution,
         "A pre-terminated cable is extended with another cable. Its small conductors and the extra connectors add resistance.",
         "Use one length of cable from the box to the device, sized for the whole length.",
         Sources.CommonPractice, (rule, evidence) => evidence.Assessment.Devices.Select(d => d.Path)
             .Where(path => path.Sum(run => run.Run.Segments.Count()) > 1)
-            .SelectMany(path => path.Where(run => run.Run.Segments.Any(s => s.Cable.IsPreTerminated))).Distinct()
+            .SelectMany(path => path.Where(run => run.Run.Segments.Any(IsExtended))).Distinct()
             .Select(run => rule.Find(Subject.Of(run),
                 $"The pre-terminated cable from {run.From} to {run.To} is joined to another cable.")));
 
@@ -236,6 +240,13 @@ public static partial class Rules
 
     private static string NominalVoltage(SupplyOutput output) =>
         Invariant($"{output.NominalVolts:R} V {(output.Kind == CurrentKind.Dc ? "DC" : "AC")}");
+
+    private static bool IsOutside(double volts, VoltageRange range) =>
+        Limits.IsAbove(volts, range.HighestVolts) || Limits.IsBelow(volts, range.LowestVolts);
+
+    // A pre-terminated lead that is cable: the short one of a camera ends where its cable begins.
+    private static bool IsExtended(CableSegment segment) => segment.Cable.IsPreTerminated
+        && Limits.IsAbove(segment.OneWayLength.Meters, CheckConstants.LongestPigtail.Value);
 
     private static bool IsCopperClad(SiteRun run) =>
         run.Run.Segments.Any(s => s.Cable.Outgoing.Material.IsCopperCladAluminum || s.Cable.Return.Material.IsCopperCladAluminum);

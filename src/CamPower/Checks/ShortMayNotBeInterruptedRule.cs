@@ -85,6 +85,10 @@ internal sealed class ShortMayNotBeInterruptedRule() : Rule("short-may-not-be-in
 
         private static Severity SeverityOf(OutputFaults output, ShortCircuit fault)
         {
+            // The limits of the class are there so that such a fault does no harm.
+            bool isOfClass = output.Output.ClaimedClass is PowerLimitClass claimed
+                && output.Box.AssessPowerLimit(output.Output.Number, claimed).Verdict == PowerLimitVerdict.WithinNumbers;
+            if (isOfClass && fault.WithstandVerdict != WithstandVerdict.HotterThanInService) return Severity.Note;
             bool isTooHot = fault.WithstandVerdict == WithstandVerdict.HotterThanInService || Limits.IsAbove(fault.PoorShortWatts, Hot);
             if (isTooHot) return Severity.Failure;
             bool isHot = Limits.IsAbove(fault.PoorShortWatts, Harmless) && !output.IsProtectedBySource;

@@ -38,16 +38,16 @@ internal sealed class ValueOutsideValidatedRangeRule() : Rule("value-outside-val
     {
         foreach (CableSegment segment in run.Run.Segments)
         {
-            if (ConductorCapacity.BreachOf(run, segment.Cable.Outgoing) is not null) return true;
-            if (ConductorCapacity.BreachOf(run, segment.Cable.Return) is not null) return true;
+            if (ConductorCapacity.BreachOf(run, segment.Cable, segment.Cable.Outgoing) is not null) return true;
+            if (ConductorCapacity.BreachOf(run, segment.Cable, segment.Cable.Return) is not null) return true;
         }
 
         return false;
     }
 
     private IEnumerable<Finding> Conductors(SiteRun run) =>
-        from breaches in run.Run.Segments.Where(s => s.OneWayLength.Meters > 0).SelectMany(s => s.Cable.Conductors)
-            .Select(conductor => ConductorCapacity.BreachOf(run, conductor)).OfType<ValidityBreach>()
+        from breaches in run.Run.Segments.Where(s => s.OneWayLength.Meters > 0).SelectMany(s => s.Cable.Conductors
+                .Select(conductor => ConductorCapacity.BreachOf(run, s.Cable, conductor))).OfType<ValidityBreach>()
             .GroupBy(b => b.What, StringComparer.Ordinal)
         select Find(Subject.Of(run), breaches.First());
 

@@ -1,4 +1,7 @@
 using System;
+#if NET
+using System.Runtime.Intrinsics;
+#endif
 
 namespace CamPower.Circuits;
 
@@ -36,6 +39,17 @@ internal static class RunKernel
         double discriminant = Discriminant(left, ohms * gain, watts);
         return left > 0 && discriminant >= 0 ? (left + Math.Sqrt(discriminant)) / (2 * gain) : NoOperatingPoint;
     }
+
+#if NET
+    /// <summary>The same of eight constant powers: what is left of the formula without other shares, with the same bits. [V, Ω, W]</summary>
+    internal static Vector512<double> LoadVolts(Vector512<double> sourceVolts, Vector512<double> ohms, Vector512<double> watts)
+    {
+        Vector512<double> discriminant = Exact.DifferenceOfProducts(sourceVolts, sourceVolts, 4 * watts, ohms);
+        Vector512<double> root = (sourceVolts + Vector512.Sqrt(discriminant)) * 0.5;
+        return Vector512.ConditionalSelect(
+            Vector512.GreaterThanOrEqual(discriminant, Vector512<double>.Zero), root, Vector512.Create(NoOperatingPoint));
+    }
+#endif
 
     /// <summary>(Vs − R·I₀)² − 4·R·(1 + R·G)·P, compensated: near the limit its plain form loses its digits. [V²]</summary>
     internal static double Discriminant(double left, double ohmsTimesGain, double watts) =>

@@ -42,7 +42,7 @@ internal static class CauseWords
 
     internal static string ToDo(Cause cause) => cause switch
     {
-        Cause.None => "Nothing needs to be done. Keep the readings with the site file.",
+        Cause.None => "The power needs no repair. If a device still fails, try it on the bench.",
         Cause.WrongConductor =>
             "Read the print on the jacket. State the conductor that is there and check the site again. Replace the run if it fails.",
         Cause.LongerRun => "Measure the route. State the true length and check the site again. Shorten or replace the run if it fails.",

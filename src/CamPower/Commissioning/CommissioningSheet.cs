@@ -29,8 +29,11 @@ public sealed class CommissioningSheet
     /// <param name="tolerance">How uncertain its parts are.</param>
     /// <param name="meter">The meter that it is read with.</param>
     /// <param name="at">The temperatures while it is read.</param>
+    /// <param name="cancellationToken">Cancels it: the sheet of a large site with shared returns takes seconds.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public CommissioningSheet(Site site, SiteTolerance tolerance, Meter meter, Surroundings at)
+    /// <exception cref="OperationCanceledException"><paramref name="cancellationToken"/> was canceled.</exception>
+    public CommissioningSheet(
+        Site site, SiteTolerance tolerance, Meter meter, Surroundings at, CancellationToken cancellationToken = default)
     {
         Site = Require.NotNull(site, nameof(site));
         Tolerance = Require.NotNull(tolerance, nameof(tolerance));
@@ -38,7 +41,11 @@ public sealed class CommissioningSheet
         At = Require.NotNull(at, nameof(at));
         _model = new ReadingModel(site, tolerance, at);
         _dangers = new(DangersOf);
-        Lines = SheetOrder.PointsOf(_model).ConvertAll(Expect).AsReadOnly();
+        Lines = SheetOrder.PointsOf(_model).ConvertAll(point =>
+        {
+            cancellationToken.ThrowIfCancellationRequested();
+            return Expect(point);
+        }).AsReadOnly();
     }
 
     /// <summary>The site.</summary>

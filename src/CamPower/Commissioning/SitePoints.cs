@@ -65,6 +65,18 @@ internal sealed class SitePoints
             }
         }
 
+        for (int bare = 0; bare < feed.Bare.Length; bare++)
+        {
+            string junction = feed.Feed.Runs[feed.Bare[bare]].To;
+            AtBare(ReadingKind.JunctionLoopResistance, ReadingState.FarEndJumpered, UnitPoints.Loop);
+            AtBare(ReadingKind.JunctionVoltage, ReadingState.DeviceUnplugged, UnitPoints.Plug);
+            AtBare(ReadingKind.JunctionVoltage, ReadingState.Running, UnitPoints.Day);
+            AtBare(ReadingKind.JunctionVoltage, ReadingState.InfraredForced, UnitPoints.Night);
+
+            void AtBare(ReadingKind kind, ReadingState state, int point) =>
+                Add(feed.Unit, feed.PointAt(bare, point), ReadingPoint.AtJunction(kind, junction, state));
+        }
+
         Output(ReadingKind.PairResistance, ReadingState.JumperRemoved, UnitPoints.Insulation);
         Output(ReadingKind.OutputVoltage, ReadingState.Running, UnitPoints.OutputDay);
         Output(ReadingKind.OutputVoltage, ReadingState.InfraredForced, UnitPoints.OutputNight);

@@ -1,3 +1,7 @@
+#if NET
+using System.Runtime.Intrinsics;
+
+#endif
 namespace CamPower;
 
 /// <summary>Products and differences of doubles whose rounding is given back, so that a small difference keeps its digits.</summary>
@@ -11,6 +15,16 @@ internal static class Exact
         double left = a * b, right = c * d;
         return (left - right) + (ProductError(a, b, left) - ProductError(c, d, right));
     }
+
+#if NET
+    /// <summary>The same eight times: the same operations in the same order, so the same bits.</summary>
+    internal static Vector512<double> DifferenceOfProducts(
+        Vector512<double> a, Vector512<double> b, Vector512<double> c, Vector512<double> d)
+    {
+        Vector512<double> left = a * b, right = c * d;
+        return (left - right) + (Vector512.FusedMultiplyAdd(a, b, -left) - Vector512.FusedMultiplyAdd(c, d, -right));
+    }
+#endif
 
     /// <summary>a − b·c with the rounding of the product given back.</summary>
     internal static double MinusProduct(double a, double b, double c)

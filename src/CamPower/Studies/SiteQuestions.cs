@@ -371,8 +371,10 @@ public static class SiteQuestions
     /// <param name="readings">What was read, in any order; as few as none.</param>
     /// <param name="symptoms">What was seen; null for nothing.</param>
     /// <param name="priors">How often each cause is met; null for common practice.</param>
+    /// <param name="cancellationToken">Cancels it.</param>
     /// <exception cref="ArgumentNullException"><paramref name="sheet"/>, <paramref name="readings"/> or an item is null.</exception>
     /// <exception cref="ArgumentException">A reading or a symptom is of what the site does not have.</exception>
+    /// <exception cref="OperationCanceledException"><paramref name="cancellationToken"/> was canceled.</exception>
     /// <remarks>
     /// Every cause is put into the circuit of the site at every place where it may be, in every size, and the readings are held against
     /// what each predicts; pairs of causes where one alone leaves a misfit.
@@ -386,8 +388,10 @@ public static class SiteQuestions
     /// </example>
     public static Diagnosis Diagnose(this CommissioningSheet sheet, IEnumerable<MeterReading> readings,
         IEnumerable<Symptom>? symptoms = null,
-        CausePriors? priors = null) => new DiagnosisStudy(Require.NotNull(sheet, nameof(sheet)), priors ?? CausePriors.CommonPractice)
-        .Of(Require.Items(readings, nameof(readings)), Require.Items(symptoms ?? [], nameof(symptoms)));
+        CausePriors? priors = null,
+        CancellationToken cancellationToken = default) =>
+        new DiagnosisStudy(Require.NotNull(sheet, nameof(sheet)), priors ?? CausePriors.CommonPractice)
+            .Of(Require.Items(readings, nameof(readings)), Require.Items(symptoms ?? [], nameof(symptoms)), cancellationToken);
 
     private static DistributionBox FeedingBox(Site site, string boxName)
     {

@@ -71,6 +71,7 @@ public sealed class DcOutput : SupplyOutput
         Unregulated = output.Unregulated;
         ChargingRise = output.ChargingRise;
         ChargingCurrent = output.ChargingCurrent;
+        FollowsTemperature = output.FollowsTemperature;
     }
 
     /// <inheritdoc/>
@@ -98,6 +99,9 @@ public sealed class DcOutput : SupplyOutput
 
     /// <summary>The most that it charges a battery with; null where it charges none. [A]</summary>
     public ElectricCurrent? ChargingCurrent { get; private init; }
+
+    /// <summary>Whether it lowers its voltage as its battery warms; null where that is not stated, or it charges none.</summary>
+    public bool? FollowsTemperature { get; private init; }
 
     internal override double SetAmperes { get; }
 
@@ -213,6 +217,8 @@ public sealed class DcOutput : SupplyOutput
     /// <param name="rise">How far above the set point it goes: to the absorption voltage after an outage, or in the cold where it follows
     /// the temperature of the battery. The larger of the two, at least 0. [V]</param>
     /// <param name="current">The most that it charges with, above 0. [A]</param>
+    /// <param name="followsTemperature">Whether it lowers its voltage as the battery warms, by a sensor at the battery; null where the data
+    /// sheet does not say.</param>
     /// <remarks>Its devices see the risen voltage: <see cref="SupplyOutput.HighestVoltage"/> includes it, with the tolerance.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     /// <exception cref="InvalidOperationException">The output is unregulated: nothing keeps it at the float voltage.</exception>
@@ -221,12 +227,17 @@ public sealed class DcOutput : SupplyOutput
     /// DcOutput charger = output.WithCharging(rise: ElectricPotential.FromVolts(0.75), current: ElectricCurrent.FromAmperes(2));
     /// </code>
     /// </example>
-    public DcOutput WithCharging(ElectricPotential rise, ElectricCurrent current)
+    public DcOutput WithCharging(ElectricPotential rise, ElectricCurrent current, bool? followsTemperature = null)
     {
         Require.NotNegative(rise.Volts, nameof(rise), "V");
         Require.Positive(current.Amperes, nameof(current), "A");
         if (Unregulated is not null) throw new InvalidOperationException("An unregulated output cannot charge a battery.");
-        return new(this, _statedSetPoint, SourceResistance, Overload) { ChargingRise = rise, ChargingCurrent = current };
+        return new(this, _statedSetPoint, SourceResistance, Overload)
+        {
+            ChargingRise = rise,
+            ChargingCurrent = current,
+            FollowsTemperature = followsTemperature,
+        };
     }
 
     /// <summary>What feeds a fault with a battery on the same terminals: only its resistance limits the current.</summary>
@@ -257,7 +268,7 @@ public sealed class DcOutput : SupplyOutput
         var output = new DcOutput(Nominal, rated, Tolerance, Trim, _statedSetPoint, Ripple, SourceResistance / factor,
             Overload?.Times(factor), Capacitance * factor, power, Rise);
         return ChargingRise is ElectricPotential rise && ChargingCurrent is ElectricCurrent current
-            ? output.WithCharging(rise, current)
+            ? output.WithCharging(rise, current, FollowsTemperature)
             : output;
     }
 

@@ -261,4 +261,15 @@ public class EnclosureHeatTests
 
     private static void AssertWithin(double expected, double actual, double share) =>
         Assert.True(Math.Abs(actual - expected) <= share * Math.Abs(expected), FormattableString.Invariant($"{actual} is not within {share:P1} of {expected}"));
+
+    // The sun is a step of the calculation where it shines: 0.12 m² of it.
+    [Theory]
+    [InlineData(0, false)]
+    [InlineData(800, true)]
+    public void Sunlight_IsAStepWhereItShines(double sun, bool isStep)
+    {
+        var lit = new Enclosure(Length.FromMeters(0.3), Length.FromMeters(0.4), Length.FromMeters(0.15), EnclosureWall.PaintedSteel, EnclosureFaces.OnWall, Area.FromSquareMeters(0.12));
+        Derivation explained = HeatedEnclosure.Of(lit, Power.FromWatts(10), Temperature.FromDegreesCelsius(30), Irradiance.FromWattsPerSquareMeter(sun)).Explain();
+        Assert.Equal(isStep, explained.Steps.Any(s => s.Symbol == "S"));
+    }
 }

@@ -47,8 +47,12 @@ public partial class PublicTypesTests
     // What came with alternating current.
     private static readonly string[] OfAlternatingCurrent = ["AcStage", "AcInCondition"];
 
+    // What came with many runs at once.
+    private static readonly string[] OfBatches = ["RunBatch"];
+
     private static IEnumerable<string> Named =>
     [
+        .. OfBatches,
         .. OfBatteries,
         .. OfAlternatingCurrent,
         .. OfMains,
