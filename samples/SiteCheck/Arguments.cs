@@ -35,7 +35,7 @@ internal sealed record Arguments
     /// <summary>Another version of the site, which this one is compared with.</summary>
     public string? ComparePath { get; private init; }
 
-    /// <summary>Where the bill of quantities is written to; the pull list and the output schedule go beside it.</summary>
+    /// <summary>Where the bill of materials is written to; the pull list and the output schedule go beside it.</summary>
     public string? MaterialsPath { get; private init; }
 
     public string? HtmlPath { get; private init; }

@@ -73,7 +73,7 @@ internal static class CommissioningRun
     {
         var page = new Page(Terminal.Width);
         page.Line(record.Sheet.Site.Name);
-        WriteDangers(page, record.Sheet.Site);
+        WriteDangers(page, record.Sheet.Dangers);
         if (arguments.SheetPath is not null && arguments.ReadingsPath is null)
         {
             page.Text(FormattableString.Invariant($"{record.Sheet.Lines.Count} readings, in the order in which it is safe and quick to take them:")
@@ -99,12 +99,13 @@ internal static class CommissioningRun
     }
 
     // The plan comes first: nothing is energized on a site whose plan is dangerous.
-    private static void WriteDangers(Page page, Site site)
+    private static void WriteDangers(Page page, IReadOnlyList<Finding> dangers)
     {
-        int dangers = RuleSet.Standard.Check(new Evidence(site.Assess())).Count(f => f.Severity == Severity.Danger);
-        if (dangers == 0) return;
-        page.Line(FormattableString.Invariant($"Do not energize: {dangers} {(dangers == 1 ? "danger" : "dangers")} in the plan. "), ConsoleColor.Red);
-        page.Text("Check the site without --sheet and --readings first.");
+        if (dangers.Count == 0) return;
+        page.Line(FormattableString.Invariant($"Do not energize: {dangers.Count} {(dangers.Count == 1 ? "danger" : "dangers")} in the plan."), ConsoleColor.Red);
+        foreach (Finding danger in dangers) page.Text($"- {danger.About.Name}: {danger.Message} Fix: {danger.Remedy}", indent: 2);
+        page.Text("Stop before a box is switched on: take only the readings on dead wires.");
+        page.Blank();
     }
 
     private static void WriteLines(Page page, ReadingVerdict verdict, IReadOnlyList<JudgedReading> lines)

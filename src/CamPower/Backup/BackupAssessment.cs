@@ -260,8 +260,8 @@ public sealed class BackupAssessment
     public override string ToString() => Worst is null
         ? $"{Battery.Name}: no condition lasts"
         : FormattableString.Invariant($"{Battery.Name}, shortest in \"{Worst.Condition}\": {FirstOff(Worst.New)} ") +
-            FormattableString.Invariant($"({Worst.Old.ToFirstDropOut.Hours:0.0} h with 80 % of its capacity), ") +
-            $"all off {Worst.New.LengthInWords}";
+            FormattableString.Invariant($"({Worst.Old.ToFirstDropOut.Hours:0.0} h with an old battery at 80 %)") +
+            (Worst.New.DropOuts.Count > 0 ? $", all off {Worst.New.LengthInWords}" : string.Empty);
 
     private static string FirstOff(BatteryRun run) => FormattableString.Invariant(
         $"{(run.DropOuts.Count > 0 ? run.DropOuts[0].Device.Name : "every device")} off after {run.ToFirstDropOut.Hours:0.0} h");

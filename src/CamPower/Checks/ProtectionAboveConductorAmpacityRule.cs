@@ -12,7 +12,8 @@ namespace CamPower.Checks;
 internal sealed class ProtectionAboveConductorAmpacityRule() : Rule("protection-above-conductor-ampacity", Severity.Danger,
     "A protective device carries more than the smallest conductor behind it, or is certain to open only far above that. " +
     "An overload heats the cable and nothing opens.",
-    "Use a smaller protective device, or a larger conductor all the way to the camera.", Sources.OverloadCoordination)
+    "Use a smaller protective device, or a larger conductor all the way to the camera.", Sources.OverloadCoordination,
+    "fuse or limit too large for the cable")
 {
     public override IEnumerable<Finding> Check(Evidence evidence)
     {
@@ -74,7 +75,7 @@ internal sealed class ProtectionAboveConductorAmpacityRule() : Rule("protection-
         string carries = device is ElectronicLimit ? "lets up to" : "carries";
         string through = device is ElectronicLimit ? "through" : "continuously";
         return Find(Subject.Of(feed.Box, feed.Output),
-            $"Its protective device ({device}) {carries} {Digits.Of(rated, amperes, "0.##")} A {through}. " +
+            $"Its {FaultRuleText.KindOf(device)} ({device}) {carries} {Digits.Of(rated, amperes, "0.##")} A {through}. " +
             $"The run from {run.From} to {run.To} may carry {Digits.Of(amperes, rated)} A " +
             Invariant($"at {ampacities.AirCelsius:0.#} °C."),
             ElectricCurrent.FromAmperes(rated), ElectricCurrent.FromAmperes(amperes), severity: SeverityOf(ampacities));
@@ -89,8 +90,9 @@ internal sealed class ProtectionAboveConductorAmpacityRule() : Rule("protection-
         double allowed = share * weakest.Amperes;
         if (double.IsInfinity(certain) || !Limits.IsAbove(certain, allowed)) return null;
         return Find(Subject.Of(feed.Box, feed.Output),
-            $"An overload of nearly {Digits.Of(certain, allowed, "0.##")} A may not open its protective device ({device}){air}. " +
-            $"The run from {weakest.Run.From} to {weakest.Run.To} allows at most {Digits.Of(allowed, certain)} A: " +
+            $"Its {FaultRuleText.KindOf(device)} ({device}){air} may carry " +
+            $"almost {Digits.Of(certain, allowed, "0.##")} A and never open. " +
+            $"The run from {weakest.Run.From} to {weakest.Run.To} must not carry more than {Digits.Of(allowed, certain)} A: " +
             Invariant($"{share:0.##} × {weakest.Amperes:0.00} A at {ampacities.AirCelsius:0.#} °C."),
             ElectricCurrent.FromAmperes(certain), ElectricCurrent.FromAmperes(allowed), cold?.Condition, SeverityOf(ampacities));
     }

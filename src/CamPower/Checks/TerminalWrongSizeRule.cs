@@ -9,7 +9,8 @@ namespace CamPower.Checks;
 /// <summary>The check of <see cref="Rules.TerminalWrongSize"/>.</summary>
 internal sealed class TerminalWrongSizeRule() : Rule("terminal-wrong-size", Severity.Caution,
     "A conductor is smaller or larger than the terminal at its end accepts. It works loose, or only some of its strands go in.",
-    "Splice a short conductor of a size that the terminal accepts to it. Never cut strands away.", Sources.TerminalWorkmanship)
+    "Splice a short conductor of a size that the terminal accepts to it. Never cut strands away.", Sources.TerminalWorkmanship,
+    "wire does not fit the terminal")
 {
     public override IEnumerable<Finding> Check(Evidence evidence)
     {

@@ -9,7 +9,8 @@ namespace CamPower.Checks;
 /// <summary>The check of <see cref="Rules.ValueOutsideValidatedRange"/>.</summary>
 internal sealed class ValueOutsideValidatedRangeRule() : Rule("value-outside-validated-range", Severity.Caution,
     "A model is used outside the range in which it was compared with other figures. Its answer is rough, or there is none.",
-    "Treat the answer as rough and measure on site. Where there is none, use the data sheet or the local code.", Sources.ValidatedRange)
+    "Treat what is calculated from it as rough, and measure on site. Where nothing is calculated, use the data sheet or the local code.",
+    Sources.ValidatedRange, "calculation outside its checked range")
 {
     public override IEnumerable<Finding> Check(Evidence evidence)
     {

@@ -10,7 +10,7 @@ internal sealed class FeedNumbers(double[] runOhms, double[] drawScale, double p
     /// <summary>Loop resistance of each run. [Ω]</summary>
     internal double[] RunOhms { get; } = runOhms;
 
-    /// <summary>What each device draws, over what its papers say. [1]</summary>
+    /// <summary>What each device draws, over what its data sheet states. [1]</summary>
     internal double[] DrawScale { get; } = drawScale;
 
     /// <summary>Resistance of the protective device of the output. [Ω]</summary>

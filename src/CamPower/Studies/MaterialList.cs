@@ -6,7 +6,7 @@ using static System.FormattableString;
 
 namespace CamPower;
 
-/// <summary>The bill of quantities of a site: cables by type, joints, connectors, protective devices with spare fuses, boxes; and the pull
+/// <summary>The bill of materials of a site: cables by type, joints, connectors, protective devices with spare fuses, boxes; and the pull
 /// list with labels.</summary>
 /// <remarks>Immutable. Devices are not in it, nor what no site file names, such as conduits. A connector of each device's own kind is
 /// counted for each device whose model states one.</remarks>

@@ -13,6 +13,8 @@ internal sealed class SiteDifference(Site before, Site after, RuleSet rules, Pri
     // What rounding alone moves has not moved.
     private const double Rounding = 1e-9;
 
+    private const string NotStated = "not stated";
+
     private readonly SiteAssessment _before = before.Assess(), _after = after.Assess();
 
     internal SiteComparison Compare()
@@ -22,13 +24,18 @@ internal sealed class SiteDifference(Site before, Site after, RuleSet rules, Pri
         var nowOf = now.ToDictionary(part => part.Key, StringComparer.Ordinal);
         IReadOnlyList<Finding> was = rules.Check(_before), found = rules.Check(_after);
         return new SiteComparison(before, after,
-            Texts(now.Where(part => !oldOf.ContainsKey(part.Key)).Select(part => $"{part.Key}: {string.Join(", ", part.Facts.Values)}")),
-            Texts(old.Where(part => !nowOf.ContainsKey(part.Key)).Select(part => $"{part.Key}: {string.Join(", ", part.Facts.Values)}")),
+            Texts(now.Where(part => !oldOf.ContainsKey(part.Key)).Select(InWords)),
+            Texts(old.Where(part => !nowOf.ContainsKey(part.Key)).Select(InWords)),
             Texts(now.Where(part => oldOf.ContainsKey(part.Key)).SelectMany(part => Changes(oldOf[part.Key], part))),
             Without(found, was), Without(was, found), Margins(), MaterialDifference.Of(before, after, prices));
     }
 
     private static ReadOnlyCollection<string> Texts(IEnumerable<string> texts) => Array.AsReadOnly([.. texts]);
+
+    // What is stated of it, each with its name.
+    private static string InWords(Part part) => $"{part.Key}: " + string.Join(", ",
+        part.Facts.Where(fact => !string.Equals(fact.Value, NotStated, StringComparison.Ordinal))
+            .Select(fact => $"{fact.Key} {fact.Value}"));
 
     private static IEnumerable<string> Changes(Part old, Part now) =>
         from fact in now.Facts
@@ -43,7 +50,7 @@ internal sealed class SiteDifference(Site before, Site after, RuleSet rules, Pri
         {
             ["from"] = run.From.ToString(),
             ["cable"] = run.Run.ToString(),
-            ["return at"] = run.ReturnAt ?? "its own",
+            ["return conductor"] = run.ReturnAt is string at ? $"at {at}" : "its own",
             ["installation method"] = Text(run.InstallationMethod),
         })),
         .. site.Devices.Select(device => new Part($"device {device.Name}", new(StringComparer.Ordinal)
@@ -55,8 +62,9 @@ internal sealed class SiteDifference(Site before, Site after, RuleSet rules, Pri
             ["AC input"] = Text(device.Model.AcInput),
             ["starting"] = Text(device.Model.Starting),
             ["connector"] = Text(device.Model.Connector),
-            ["inrush"] = $"{Text(device.Model.Inrush)}, switched {Text(device.Model.SwitchedInrush)}",
-            ["leads"] = device.LeadsReversed ? "reversed" : "right",
+            ["inrush"] = Text(device.Model.Inrush),
+            ["switched inrush"] = Text(device.Model.SwitchedInrush),
+            ["leads"] = device.LeadsReversed ? "reversed" : "not reversed",
         })),
         .. site.VideoLinks.Select((link, i) =>
             new Part(Invariant($"{link} {i}"), new(StringComparer.Ordinal) { ["shield"] = Number(link.ShieldResistance.Ohms, "Ω") })),
@@ -91,10 +99,11 @@ internal sealed class SiteDifference(Site before, Site after, RuleSet rules, Pri
             ["source resistance"] = Text(output.SourceResistance),
             ["overload"] = Text(output.Overload),
             ["rise"] = Text(output.Rise),
-            ["more of the output"] = output is DcOutput dc
-                ? $"trim {Text(dc.Trim)}, ripple {Text(dc.Ripple)}, capacitance {Text(dc.Capacitance)}, "
-                    + $"charging {Text(dc.ChargingRise)} {Text(dc.ChargingCurrent)}"
-                : "none",
+            ["trim"] = Text((output as DcOutput)?.Trim),
+            ["ripple"] = Text((output as DcOutput)?.Ripple),
+            ["output capacitance"] = Text((output as DcOutput)?.Capacitance),
+            ["charging rise"] = Text((output as DcOutput)?.ChargingRise),
+            ["charging current"] = Text((output as DcOutput)?.ChargingCurrent),
             ["derating"] = box.Supply.Derating.ToString()!,
             ["input"] = Text(box.Supply.Input),
             ["outputs"] = Invariant($"{box.Outputs.Count}"),
@@ -102,8 +111,12 @@ internal sealed class SiteDifference(Site before, Site after, RuleSet rules, Pri
             ["enclosure"] = Text(box.Enclosure),
             ["cabinet"] = Text(box.Cabinet),
             ["receptacle"] = Text(box.Receptacle),
-            ["battery"] = $"{Text(box.Battery)}, {Text(box.BatteryProtection)}, {Text(box.BackupTime)}",
-            ["reserve"] = $"{Text(box.Reserve)}, {Text(box.Reserve?.Output)}, {Text(box.DiodeDrop)}",
+            ["battery"] = Text(box.Battery),
+            ["battery fuse"] = Text(box.BatteryProtection),
+            ["backup time"] = Text(box.BackupTime),
+            ["reserve"] = Text(box.Reserve),
+            ["output of the reserve"] = Text(box.Reserve?.Output),
+            ["diode drop"] = Text(box.DiodeDrop),
             ["fed from"] = box.FedFrom ?? "the mains",
             ["kind"] = box.IsAdapter ? "adapter" : "box",
         });
@@ -118,7 +131,7 @@ internal sealed class SiteDifference(Site before, Site after, RuleSet rules, Pri
 
     private static string Text(object? value) => value switch
     {
-        null => "not stated",
+        null => NotStated,
         IQuantity quantity => quantity.ToString("s6", System.Globalization.CultureInfo.InvariantCulture),
         _ => value.ToString()!,
     };
@@ -148,8 +161,8 @@ internal sealed class SiteDifference(Site before, Site after, RuleSet rules, Pri
         {
             VoltageRange accepted = device.Worst.Accepted!;
             Subject about = Subject.Of(device.Device);
-            yield return new(about, "voltage above the lowest accepted", device.Worst.Margin, accepted.LowestVolts);
-            yield return new(about, "voltage below the highest accepted",
+            yield return new(about, "room to its lowest voltage", device.Worst.Margin, accepted.LowestVolts);
+            yield return new(about, "room to its highest voltage",
                 ElectricPotential.FromVolts(accepted.HighestVolts - device.LightLoadVolts), accepted.HighestVolts);
         }
 
@@ -157,13 +170,13 @@ internal sealed class SiteDifference(Site before, Site after, RuleSet rules, Pri
         {
             if (box.Worst.DeratedAmperes > 0)
             {
-                yield return new(Subject.Of(box.Box), "current below the derated rating",
+                yield return new(Subject.Of(box.Box), "spare current of its supply",
                     ElectricCurrent.FromAmperes(box.Worst.DeratedAmperes - box.Worst.Amperes), box.Worst.DeratedAmperes);
             }
 
             foreach (OutputAssessment output in box.Outputs)
             {
-                yield return new(Subject.Of(box.Box, output.Output), "current below the limit",
+                yield return new(Subject.Of(box.Box, output.Output), "spare current to its limit",
                     ElectricCurrent.FromAmperes(output.Output.LimitAmperes - output.Worst.Amperes), output.Output.LimitAmperes);
             }
         }

@@ -371,7 +371,7 @@ public static class SiteQuestions
         Require.NotNull(site, nameof(site)), Require.NotNull(model, nameof(model)), Require.NotNull(lead, nameof(lead)),
         Require.NotNull(rules, nameof(rules)), cancellationToken);
 
-    /// <summary>The bill of quantities of a site, with its pull list and labels.</summary>
+    /// <summary>The bill of materials of a site, with its pull list and labels.</summary>
     /// <param name="site">The site.</param>
     /// <param name="policy">What is ordered above what is drawn; null for <see cref="MaterialPolicy.CommonPractice"/>.</param>
     /// <param name="prices">What it costs; null for <see cref="PriceList.Neutral"/>.</param>

@@ -127,7 +127,7 @@ public sealed class DistributionBox
     public static DistributionBox OfEqualOutputs(string name, Supply supply, int outputs, ElectricCurrent limit,
         ProtectiveDevice? protection = null, TerminalRange? terminals = null, PowerLimitClass? claimedClass = null) => new(
         name, supply,
-        Enumerable.Range(1, (int)Require.Within(outputs, 1, 1000, nameof(outputs), "outputs"))
+        Enumerable.Range(1, (int)Require.Within(outputs, 1, 1000, nameof(outputs), ""))
             .Select(n => new BoxOutput(n, limit, protection, claimedClass)),
         terminals);
 

@@ -253,7 +253,7 @@ public class DiagnosisTests
     private static IEnumerable<MeterReading> Feed(int output, double? loop = 1.05, double? pair = null, double unplugged = 12, double day = 11.5, double night = 11,
         double amperesDay = Day, double amperesNight = Night) =>
     [
-        Ohms(ReadingPoint.AtOutput(ReadingKind.PairResistance, Box, output, ReadingState.LinkRemoved), pair),
+        Ohms(ReadingPoint.AtOutput(ReadingKind.PairResistance, Box, output, ReadingState.JumperRemoved), pair),
         Ohms(Loop(output), loop),
         Plug(output, ReadingState.DeviceUnplugged, unplugged), Plug(output, ReadingState.Running, day), Plug(output, ReadingState.InfraredForced, night),
         Amperes(output, ReadingState.Running, amperesDay), Amperes(output, ReadingState.InfraredForced, amperesNight),
@@ -264,7 +264,7 @@ public class DiagnosisTests
         Volts(ReadingPoint.AtSupply(Box, ReadingState.Unloaded), unloaded), Volts(ReadingPoint.AtSupply(Box, ReadingState.InfraredForced), loaded),
     ];
 
-    private static ReadingPoint Loop(int output) => ReadingPoint.AtDevice(ReadingKind.LoopResistance, SmallSite.Name(output - 1), ReadingState.FarEndLinked);
+    private static ReadingPoint Loop(int output) => ReadingPoint.AtDevice(ReadingKind.LoopResistance, SmallSite.Name(output - 1), ReadingState.FarEndJumpered);
 
     private static MeterReading Plug(int output, ReadingState state, double volts) =>
         Volts(ReadingPoint.AtDevice(ReadingKind.PlugVoltage, SmallSite.Name(output - 1), state), volts);

@@ -172,10 +172,10 @@ public class EnclosureHeatTests
     [Theory]
     [InlineData(400, 500, 200, false, 25, 30, "")]
     [InlineData(400, 500, 200, true, 25, 30, "vents or a fan: the model is for a sealed enclosure, which is hotter")]
-    [InlineData(400, 500, 99, false, 25, 30, "shortest side of the enclosure: 0.099 m; the range ends at 0.1 m")]
+    [InlineData(400, 500, 99, false, 25, 30, "shortest side of the enclosure: 0.099 m; the calculation was checked from 0.1 m up")]
     [InlineData(100, 2000, 100, false, 25, 30, "")]
-    [InlineData(100, 2001, 100, false, 25, 30, "longest side of the enclosure: 2.001 m; the range ends at 2 m")]
-    [InlineData(400, 500, 200, false, -80, 30, "air around the enclosure: -80 °C; the range ends at -73.15 °C")]
+    [InlineData(100, 2001, 100, false, 25, 30, "longest side of the enclosure: 2.001 m; the calculation was checked up to 2 m")]
+    [InlineData(400, 500, 200, false, -80, 30, "air around the enclosure: -80 °C; the calculation was checked from -73.15 °C up")]
     public void Breaches_NameWhatIsOutsideTheRange(double width, double height, double depth, bool ventilated, double ambient, double watts, string expected)
     {
         var enclosure = new Enclosure(Length.FromMillimeters(width), Length.FromMillimeters(height), Length.FromMillimeters(depth), EnclosureWall.PaintedSteel, EnclosureFaces.OnWall, isVentilated: ventilated);

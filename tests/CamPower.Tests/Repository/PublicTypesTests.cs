@@ -33,7 +33,7 @@ public partial class PublicTypesTests
         "ReadingVerdict", "CommissioningSheet", "JudgedReading", "CommissioningRecord",
     ];
 
-    // What came with remedies, comparisons and the bill of quantities.
+    // What came with remedies, comparisons and the bill of materials.
     private static readonly string[] OfRemedies =
     [
         "PriceList", "SiteChange", "Remedy", "FindingRemedies", "SiteRepair", "SiteComparison", "MovedMargin", "DevicePlace", "MaterialPolicy",
