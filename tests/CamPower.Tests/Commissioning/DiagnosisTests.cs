@@ -203,7 +203,7 @@ public class DiagnosisTests
             [new SiteDevice(SmallSite.Name(0), Dome, "end")]);
         var sheet = new CommissioningSheet(site, SiteTolerance.Standard, Meter.Handheld, SmallSite.At());
         List<MeterReading> readings = [Ohms(Loop(1), 4.05)];
-        if (atHalf is double ohms) readings.Add(Ohms(ReadingPoint.AtJunction(ReadingKind.JunctionLoopResistance, "half", ReadingState.FarEndLinked), ohms));
+        if (atHalf is double ohms) readings.Add(Ohms(ReadingPoint.AtJunction(ReadingKind.JunctionLoopResistance, "half", ReadingState.FarEndJumpered), ohms));
         Diagnosis found = sheet.Diagnose(readings);
         Assert.Contains(Cause.PoorJoint, found.Groups[0].Causes);
         if (atHalf is null)
