@@ -82,7 +82,8 @@ internal static class BatteryFormats
             s => s.ChargingRise!.Value).Else(ElectricPotential.Zero);
         var current = o.Required("current", "The most that it charges with.", Quantities.Current, s => s.ChargingCurrent!.Value);
         var follows = o.Optional("followsTemperature",
-            "True where it lowers its voltage as the battery warms; left out where that is not stated.", Words.YesNo, s => s.FollowsTemperature);
+            "True where it lowers its voltage as the battery warms; left out where that is not stated.", Words.YesNo,
+            s => s.FollowsTemperature);
         return at => StandIn.Output.WithCharging(rise[at], current[at], follows[at]);
     });
 

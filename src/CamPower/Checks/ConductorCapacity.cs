@@ -5,8 +5,8 @@ namespace CamPower.Checks;
 
 /// <summary>Ampacity of a conductor of a run against the temperature of its air, by insulation and installation method.</summary>
 /// <remarks>What is not stated is assumed: an insulation of 60 °C, or of 90 °C where the most favorable is asked for; gauge sizes alone in
-/// a cable or raceway; for metric sizes the least or the most favorable method of the table. All wires of a cable carry current, however few
-/// are stated. A conductor below the smallest known size carries no more than that size; one above the largest carries more.</remarks>
+/// a cable or raceway; for metric sizes the least or the most favorable method of the table. All wires of a cable carry current, however
+/// few are stated. A conductor below the smallest known size carries no more than that size; one above the largest carries more.</remarks>
 internal readonly struct ConductorCapacity
 {
     private readonly InstallationMethod _installationMethod;
@@ -76,9 +76,12 @@ internal readonly struct ConductorCapacity
 
     private static int PairsOf(Cable cable) => Math.Min(InstallationMethod.MostCircuits, (WiresOf(cable) + 1) / 2);
 
-    private static InstallationMethod Least(SiteRun run, Cable cable, Conductor conductor) => run.InstallationMethod is InstallationMethod stated
-        ? stated.Wires < WiresOf(cable) ? InstallationMethod.InCableOrRaceway(WiresOf(cable)) : stated
-        : IsMetric(conductor) ? InstallationMethod.InInsulatedWall(PairsOf(cable)) : InstallationMethod.InCableOrRaceway(WiresOf(cable));
+    private static InstallationMethod Least(SiteRun run, Cable cable, Conductor conductor)
+    {
+        InstallationMethod? stated = run.InstallationMethod;
+        if (stated is null && IsMetric(conductor)) return InstallationMethod.InInsulatedWall(PairsOf(cable));
+        return stated is null || stated.Wires < WiresOf(cable) ? InstallationMethod.InCableOrRaceway(WiresOf(cable)) : stated;
+    }
 
     private static ConductorCapacity? In(
         InstallationMethod method, SiteRun run, double unstatedCelsius, Cable cable, Conductor conductor) =>

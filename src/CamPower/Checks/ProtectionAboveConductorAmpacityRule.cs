@@ -54,7 +54,8 @@ internal sealed class ProtectionAboveConductorAmpacityRule() : Rule("protection-
     {
         if (feed.Output.Protection is not { Ambient: not null } device) return null;
         BoxAssessment box = evidence.Assessment.Boxes.First(b => ReferenceEquals(b.Box, feed.Box));
-        return box.InConditions.Select(c => InCold(feed, device, c, ampacities.In(c.Condition.At.CableCelsius), cap)).FirstOrDefault(found => found is not null);
+        return box.InConditions.Select(c => InCold(feed, device, c, ampacities.In(c.Condition.At.CableCelsius), cap))
+            .FirstOrDefault(found => found is not null);
     }
 
     private Finding? InCold(OutputFeed feed, ProtectiveDevice device, BoxInCondition inCondition, Ampacities ampacities, double cap)

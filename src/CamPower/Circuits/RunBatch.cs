@@ -1,8 +1,8 @@
 using System;
 #if NET
+using System.Numerics;
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
-using System.Runtime.Intrinsics;
 using Inputs = System.ReadOnlySpan<double>;
 using Outputs = System.Span<double>;
 #else
@@ -52,12 +52,13 @@ public static class RunBatch
     /// <exception cref="ArgumentException">The lengths differ, or the memory of answers overlaps other memory.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is NaN or outside its range; the message names the first with
     /// its place, and the answers are all 0.</exception>
+    [OverloadResolutionPriority(1)]
     public static int Feed(
         ReadOnlySpan<double> sourceVolts, ReadOnlySpan<double> loopOhms, ReadOnlySpan<double> watts, Span<double> loadVolts, Span<double> amperes) =>
         FeedAll(sourceVolts, loopOhms, watts, loadVolts, amperes);
 #endif
 
-    // Eight at a time where the processor can, and what is left one by one.
+    // As many at a time as the processor's vectors hold, and what is left one by one.
     private static int FeedAll(Inputs sourceVolts, Inputs loopOhms, Inputs watts, Outputs loadVolts, Outputs amperes)
     {
         RequireSameLength(sourceVolts.Length, loopOhms.Length, watts.Length, loadVolts.Length, amperes.Length);
@@ -65,9 +66,9 @@ public static class RunBatch
         bool areWithin = true;
         int fed = 0, first = 0;
 #if NET
-        if (Vector512.IsHardwareAccelerated || Vector256.IsHardwareAccelerated)
+        if (Vector.IsHardwareAccelerated)
         {
-            fed = FeedEights(sourceVolts, loopOhms, watts, loadVolts, amperes, out first, out areWithin);
+            fed = FeedVectors(sourceVolts, loopOhms, watts, loadVolts, amperes, out first, out areWithin);
         }
 #endif
         for (int i = first; i < sourceVolts.Length; i++)
@@ -85,51 +86,51 @@ public static class RunBatch
     }
 
 #if NET
-    private static int FeedEights(
+    private static int FeedVectors(
         Inputs sourceVolts, Inputs loopOhms, Inputs watts, Outputs loadVolts, Outputs amperes, out int done, out bool areWithin)
     {
         ref double source = ref MemoryMarshal.GetReference(sourceVolts), loop = ref MemoryMarshal.GetReference(loopOhms);
         ref double power = ref MemoryMarshal.GetReference(watts);
         ref double voltage = ref MemoryMarshal.GetReference(loadVolts), current = ref MemoryMarshal.GetReference(amperes);
-        Vector512<long> fed = Vector512<long>.Zero;
-        Vector512<double> within = Vector512<double>.AllBitsSet;
-        nuint end = (nuint)(sourceVolts.Length - (sourceVolts.Length % Vector512<double>.Count));
-        for (nuint i = 0; i < end; i += (nuint)Vector512<double>.Count)
+        Vector<long> fed = Vector<long>.Zero, within = ~Vector<long>.Zero;
+        nuint end = (nuint)(sourceVolts.Length - (sourceVolts.Length % Vector<double>.Count));
+        for (nuint i = 0; i < end; i += (nuint)Vector<double>.Count)
         {
-            Vector512<double> vs = Vector512.LoadUnsafe(ref source, i), r = Vector512.LoadUnsafe(ref loop, i), p = Vector512.LoadUnsafe(ref power, i);
+            Vector<double> vs = Vector.LoadUnsafe(ref source, i), r = Vector.LoadUnsafe(ref loop, i), p = Vector.LoadUnsafe(ref power, i);
             within &= Within(vs, Require.LeastSourceVolts, Require.MostSourceVolts) & Within(r, 0, MostOhms) & Within(p, 0, Load.MostWatts);
-            Vector512<double> volts = RunKernel.LoadVolts(vs, r, p);
-            Vector512<double> isFed = Vector512.GreaterThan(volts, Vector512.Create(RunKernel.NoOperatingPoint));
+            Vector<double> volts = RunKernel.LoadVolts(vs, r, p);
+            Vector<long> isFed = Vector.GreaterThan(volts, new Vector<double>(RunKernel.NoOperatingPoint));
             volts.StoreUnsafe(ref voltage, i);
-            (isFed & (p / volts)).StoreUnsafe(ref current, i);
-            fed -= isFed.AsInt64();
+            Vector.ConditionalSelect(isFed, p / volts, Vector<double>.Zero).StoreUnsafe(ref current, i);
+            fed -= isFed;
         }
 
         done = (int)end;
-        areWithin = within.AsInt64() == Vector512<long>.AllBitsSet;
-        return (int)Vector512.Sum(fed);
+        areWithin = Vector.EqualsAll(within, ~Vector<long>.Zero);
+        return (int)Vector.Sum(fed);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector512<double> Within(Vector512<double> value, double low, double high) =>
-        Vector512.GreaterThanOrEqual(value, Vector512.Create(low)) & Vector512.LessThanOrEqual(value, Vector512.Create(high));
+    private static Vector<long> Within(Vector<double> value, double low, double high) =>
+        Vector.GreaterThanOrEqual(value, new Vector<double>(low)) & Vector.LessThanOrEqual(value, new Vector<double>(high));
 #endif
 
     private static bool AreWithin(double vs, double ohms, double watts) =>
         vs is >= Require.LeastSourceVolts and <= Require.MostSourceVolts && ohms is >= 0 and <= MostOhms && watts is >= 0 and <= Load.MostWatts;
 
-    private static void RequireSameLength(int source, int loop, int watts, int volts, int amperes)
+    private static void RequireSameLength(int sourceVolts, int loopOhms, int watts, int loadVolts, int amperes)
     {
-        if (source == loop && source == watts && source == volts && source == amperes) return;
-        throw new ArgumentException(FormattableString.Invariant(
-            $"All must have one length, but there are {source} sourceVolts, {loop} loopOhms, {watts} watts, {volts} loadVolts and {amperes} amperes."));
+        if (sourceVolts == loopOhms && sourceVolts == watts && sourceVolts == loadVolts && sourceVolts == amperes) return;
+        string counts = FormattableString.Invariant(
+            $"{sourceVolts} sourceVolts, {loopOhms} loopOhms, {watts} watts, {loadVolts} loadVolts and {amperes} amperes");
+        throw new ArgumentException($"All must have one length, but there are {counts}.", nameof(sourceVolts));
     }
 
     private static void RequireApart(Inputs sourceVolts, Inputs loopOhms, Inputs watts, Outputs loadVolts, Outputs amperes)
     {
         bool share = Share(loadVolts, sourceVolts) || Share(loadVolts, loopOhms) || Share(loadVolts, watts) || Share(loadVolts, amperes)
             || Share(amperes, sourceVolts) || Share(amperes, loopOhms) || Share(amperes, watts);
-        if (share) throw new ArgumentException("loadVolts and amperes must have memory of their own.");
+        if (share) throw new ArgumentException("loadVolts and amperes must have memory of their own.", nameof(loadVolts));
     }
 
 #if NET

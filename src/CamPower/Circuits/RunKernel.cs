@@ -1,6 +1,6 @@
 using System;
 #if NET
-using System.Runtime.Intrinsics;
+using System.Numerics;
 #endif
 
 namespace CamPower.Circuits;
@@ -41,13 +41,13 @@ internal static class RunKernel
     }
 
 #if NET
-    /// <summary>The same of eight constant powers: what is left of the formula without other shares, with the same bits. [V, Ω, W]</summary>
-    internal static Vector512<double> LoadVolts(Vector512<double> sourceVolts, Vector512<double> ohms, Vector512<double> watts)
+    /// <summary>The same of several constant powers: what is left of the formula without other shares, with the same bits. [V, Ω, W]</summary>
+    internal static Vector<double> LoadVolts(Vector<double> sourceVolts, Vector<double> ohms, Vector<double> watts)
     {
-        Vector512<double> discriminant = Exact.DifferenceOfProducts(sourceVolts, sourceVolts, 4 * watts, ohms);
-        Vector512<double> root = (sourceVolts + Vector512.Sqrt(discriminant)) * 0.5;
-        return Vector512.ConditionalSelect(
-            Vector512.GreaterThanOrEqual(discriminant, Vector512<double>.Zero), root, Vector512.Create(NoOperatingPoint));
+        Vector<double> discriminant = Exact.DifferenceOfProducts(sourceVolts, sourceVolts, 4 * watts, ohms);
+        Vector<double> root = (sourceVolts + Vector.SquareRoot(discriminant)) * 0.5;
+        return Vector.ConditionalSelect(
+            Vector.GreaterThanOrEqual(discriminant, Vector<double>.Zero), root, new Vector<double>(NoOperatingPoint));
     }
 #endif
 

@@ -93,7 +93,7 @@ internal sealed class FeedModel
     /// <summary>The point at a junction without a device.</summary>
     internal int PointAt(int bare, int point) => ((Devices + bare) * UnitPoints.OfDevice) + UnitPoints.OfOutput + point;
 
-    /// <summary>The run that stands for a run and all in series with it that the readings do not part: the one of most resistance.</summary>
+    /// <summary>The run that stands for a run and all in series with it that the readings do not part: that of most resistance.</summary>
     internal int StandIn(int run, SheetScope scope)
     {
         int first = run;
@@ -183,7 +183,9 @@ internal sealed class FeedModel
 
         for (int bare = 0; bare < Bare.Length; bare++)
         {
-            values[PointAt(bare, UnitPoints.Loop)] = IsCut(faults, Bare[bare]) ? FeedFaults.OpenOhms : LoopWithLeak(faults, ohms, Bare[bare], 0);
+            values[PointAt(bare, UnitPoints.Loop)] = IsCut(faults, Bare[bare])
+                ? FeedFaults.OpenOhms
+                : LoopWithLeak(faults, ohms, Bare[bare], 0);
         }
     }
 
@@ -415,7 +417,8 @@ internal sealed class FeedModel
     {
         for (int point = 0; point < prediction.IsLoose.Length; point++)
         {
-            int ofOutput = point - (prediction.ByDay.Length * UnitPoints.OfDevice), atEnd = UnitPoints.AtEnd(prediction.ByDay.Length, point);
+            int devices = prediction.ByDay.Length;
+            int ofOutput = point - (devices * UnitPoints.OfDevice), atEnd = UnitPoints.AtEnd(devices, point);
             bool isUnloaded = atEnd >= 0
                 ? atEnd is UnitPoints.Loop or UnitPoints.Plug
                 : ofOutput is UnitPoints.Insulation or UnitPoints.OutputUnplugged;

@@ -53,7 +53,8 @@ internal static class UnitPoints
     /// <summary>How many points a box has.</summary>
     internal const int OfBox = 3;
 
-    /// <summary>Which of the four points of a device, or of a junction without one, a point of a feed is; -1 for one of its output.</summary>
+    /// <summary>Which of the four points of a device, or of a junction without one, a point of a feed is; -1 for one of its
+    /// output.</summary>
     internal static int AtEnd(int devices, int point)
     {
         int ofOutput = point - (devices * OfDevice);

@@ -1,5 +1,5 @@
 #if NET
-using System.Runtime.Intrinsics;
+using System.Numerics;
 
 #endif
 namespace CamPower;
@@ -17,12 +17,12 @@ internal static class Exact
     }
 
 #if NET
-    /// <summary>The same eight times: the same operations in the same order, so the same bits.</summary>
-    internal static Vector512<double> DifferenceOfProducts(
-        Vector512<double> a, Vector512<double> b, Vector512<double> c, Vector512<double> d)
+    /// <summary>The same for each element: the same operations in the same order, so the same bits.</summary>
+    internal static Vector<double> DifferenceOfProducts(
+        Vector<double> a, Vector<double> b, Vector<double> c, Vector<double> d)
     {
-        Vector512<double> left = a * b, right = c * d;
-        return (left - right) + (Vector512.FusedMultiplyAdd(a, b, -left) - Vector512.FusedMultiplyAdd(c, d, -right));
+        Vector<double> left = a * b, right = c * d;
+        return (left - right) + (Vector.FusedMultiplyAdd(a, b, -left) - Vector.FusedMultiplyAdd(c, d, -right));
     }
 #endif
 
