@@ -9,7 +9,7 @@ using CamPower.Files.Fleets;
 namespace CamPower.Files;
 
 /// <summary>Many sites, read from a stream or a folder and checked on all cores.</summary>
-/// <remarks>Stateless. Sites come back in the order of the documents, one by one, while later ones are being checked: whoever
+/// <remarks>Stateless. Sites come back in the order of the documents, one by one, while later ones are being checked: who
 /// enumerates them sees the progress, and holds no more than it keeps.</remarks>
 /// <example>
 /// <code>
