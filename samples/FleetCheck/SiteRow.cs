@@ -1,5 +1,4 @@
 using System;
-using System.Linq;
 using CamPower;
 using CamPower.Files;
 
@@ -12,8 +11,8 @@ internal static class SiteRow
 
     internal static string Of(CheckedSite site) => string.Join(',', (string[])
     [
-        Quoted(site.Name), Quoted(site.SiteName ?? ""), Count(site, Severity.Danger), Count(site, Severity.Failure), Count(site, Severity.Caution),
-        Count(site, Severity.Note), Quoted(site.Errors.FirstOrDefault() ?? ""),
+        Quoted(site.Name), Quoted(site.SiteName ?? ""), Count(site, Severity.Danger), Count(site, Severity.Failure),
+        Count(site, Severity.Caution), Count(site, Severity.Note), Quoted(site.IsChecked ? "" : site.Errors[0]),
     ]);
 
     // Of a site that was not checked nothing is known: no number, not a zero.

@@ -9,7 +9,7 @@ using CamPower.Files.Fleets;
 namespace CamPower.Files;
 
 /// <summary>Many sites, read from a stream or a folder and checked on all cores.</summary>
-/// <remarks>Stateless. Sites come back in the order of the documents, one by one, while later ones are being checked: whoever
+/// <remarks>Stateless. Sites come back in the order of the documents, one by one, while later ones are being checked: who
 /// enumerates them sees the progress, and holds no more than it keeps.</remarks>
 /// <example>
 /// <code>
@@ -24,8 +24,10 @@ public static class Fleet
     private const int DocumentsACore = 16;
 
     /// <summary>The documents of a stream with one site file a line (JSON Lines). Each is named after its line: <c>line 17</c>.</summary>
-    /// <param name="utf8Lines">The stream, read while the documents are enumerated, and left open. Empty lines are passed over.</param>
-    /// <param name="options">Limits of a site file; null for <see cref="SiteFileOptions.Default"/>. Of a longer line no more is kept.</param>
+    /// <param name="utf8Lines">The stream, read while the documents are enumerated, and left open. Empty lines are
+    /// passed over.</param>
+    /// <param name="options">Limits of a site file; null for <see cref="SiteFileOptions.Default"/>. Of a longer line no more is
+    /// kept.</param>
     /// <exception cref="ArgumentNullException"><paramref name="utf8Lines"/> is null.</exception>
     /// <exception cref="IOException">The stream cannot be read (when enumerated).</exception>
     public static IEnumerable<SiteDocument> ReadLines(Stream utf8Lines, SiteFileOptions? options = null)
@@ -38,7 +40,8 @@ public static class Fleet
     }
 
     /// <summary>The documents of a folder: its files <c>*.json</c>, by name in ordinal order, those of folders inside it not.</summary>
-    /// <param name="path">The folder. Each file is opened when its site is checked; one that cannot be opened is an error of its site.</param>
+    /// <param name="path">The folder. Each file is opened when its site is checked; one that cannot be opened is an error
+    /// of its site.</param>
     /// <exception cref="ArgumentException"><paramref name="path"/> is null or empty.</exception>
     /// <exception cref="IOException">The folder cannot be read.</exception>
     /// <exception cref="UnauthorizedAccessException">The folder may not be read.</exception>

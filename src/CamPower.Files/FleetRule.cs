@@ -20,7 +20,8 @@ public sealed class FleetRule
     public long Findings { get; private set; }
 
     /// <summary>The rule and its counts in one line, in the invariant culture; never throws.</summary>
-    public override string ToString() => FormattableString.Invariant($"{Severity}: {Rule}: {Sites} sites, {Findings} findings");
+    public override string ToString() => FormattableString.Invariant($"{Severity}: {Rule}: {Sites} {(Sites == 1 ? "site" : "sites")}, ")
+        + FormattableString.Invariant($"{Findings} {(Findings == 1 ? "finding" : "findings")}");
 
     internal void Add(Severity severity, int findings)
     {

@@ -32,7 +32,8 @@ public sealed class FleetSummary
     {
         if (worst is < 0 or > 10_000)
         {
-            throw new ArgumentOutOfRangeException(nameof(worst), worst.ToString(CultureInfo.InvariantCulture), "worst must be from 0 to 10000.");
+            throw new ArgumentOutOfRangeException(
+                nameof(worst), worst.ToString(CultureInfo.InvariantCulture), "worst must be from 0 to 10000.");
         }
 
         _most = worst;
@@ -78,9 +79,9 @@ public sealed class FleetSummary
 
     /// <summary>The counts in one line, in the invariant culture; never throws.</summary>
     public override string ToString() =>
-        FormattableString.Invariant($"{Sites} {(Sites == 1 ? "site" : "sites")}: {WorstAt(Severity.Danger)} with danger, {WorstAt(Severity.Failure)} with ")
-        + FormattableString.Invariant($"failures, {WorstAt(Severity.Caution)} with cautions, {WorstAt(Severity.Note) + WithoutFindings} with notes at most, ")
-        + FormattableString.Invariant($"{NotChecked} not checked");
+        FormattableString.Invariant($"{Sites} {(Sites == 1 ? "site" : "sites")}: {WorstAt(Severity.Danger)} with danger, ")
+        + FormattableString.Invariant($"{WorstAt(Severity.Failure)} with failures, {WorstAt(Severity.Caution)} with cautions, ")
+        + FormattableString.Invariant($"{WorstAt(Severity.Note) + WithoutFindings} with notes at most, {NotChecked} not checked");
 
     private void AddFindings(CheckedSite site)
     {

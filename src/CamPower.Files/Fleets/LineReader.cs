@@ -4,7 +4,7 @@ using System.IO;
 
 namespace CamPower.Files.Fleets;
 
-/// <summary>The lines of a stream of UTF-8, in bounded memory: of a line that is too long only as much is kept as shows that it is.</summary>
+/// <summary>The lines of a stream of UTF-8, in bounded memory: of a line that is too long no more is kept than shows it.</summary>
 internal static class LineReader
 {
     private const int BufferBytes = 64 * 1024;

@@ -12,7 +12,7 @@ using Outputs = double[];
 
 namespace CamPower.Circuits;
 
-/// <summary>Many runs with a load of constant power each, in SI doubles: what <see cref="CableRun"/> and <see cref="Load"/> say one by one.</summary>
+/// <summary>Many runs with a load of constant power each, in SI doubles.</summary>
 /// <remarks>
 /// The formula and the bits are those of a single run, whatever the width of the processor's vectors and wherever a batch is cut.
 /// Stateless; nothing is allocated. Batches may run on many threads, each on its own part of the outputs.
@@ -54,7 +54,8 @@ public static class RunBatch
     /// its place, and the answers are all 0.</exception>
     [OverloadResolutionPriority(1)]
     public static int Feed(
-        ReadOnlySpan<double> sourceVolts, ReadOnlySpan<double> loopOhms, ReadOnlySpan<double> watts, Span<double> loadVolts, Span<double> amperes) =>
+        ReadOnlySpan<double> sourceVolts, ReadOnlySpan<double> loopOhms, ReadOnlySpan<double> watts,
+        Span<double> loadVolts, Span<double> amperes) =>
         FeedAll(sourceVolts, loopOhms, watts, loadVolts, amperes);
 #endif
 
@@ -116,7 +117,8 @@ public static class RunBatch
 #endif
 
     private static bool AreWithin(double vs, double ohms, double watts) =>
-        vs is >= Require.LeastSourceVolts and <= Require.MostSourceVolts && ohms is >= 0 and <= MostOhms && watts is >= 0 and <= Load.MostWatts;
+        vs is >= Require.LeastSourceVolts and <= Require.MostSourceVolts
+        && ohms is >= 0 and <= MostOhms && watts is >= 0 and <= Load.MostWatts;
 
     private static void RequireSameLength(int sourceVolts, int loopOhms, int watts, int loadVolts, int amperes)
     {

@@ -41,7 +41,7 @@ internal static class RunKernel
     }
 
 #if NET
-    /// <summary>The same of several constant powers: what is left of the formula without other shares, with the same bits. [V, Ω, W]</summary>
+    /// <summary>The same of several constant powers: the formula without other shares, with the same bits. [V, Ω, W]</summary>
     internal static Vector<double> LoadVolts(Vector<double> sourceVolts, Vector<double> ohms, Vector<double> watts)
     {
         Vector<double> discriminant = Exact.DifferenceOfProducts(sourceVolts, sourceVolts, 4 * watts, ohms);
