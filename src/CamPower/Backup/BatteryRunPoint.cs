@@ -80,10 +80,10 @@ public sealed class BatteryRunPoint
         double rest = _battery.OpenCircuitVolts(ChargeShare), ohms = _battery.OhmsAt(ChargeShare, _resistanceFactor);
         double counted = Amperes * Math.Pow(Math.Max(1, Amperes / _battery.RatedAmperes), chemistry.RateExponent - 1);
         double capacity = _battery.Capacity.AmpereHours * _capacityShare;
-        yield return new("Vo", "Voltage at rest at this state of charge", "n*Vc", @"V_o = n\,V_c", $"{_battery.Cells}*{Number(cell)}",
-            rest, "V", chemistry.Source);
-        yield return new("Vp", "Lost under load, whatever the current", "n*Vpc", @"V_p = n\,V_{pc}", $"{_battery.Cells}*{Number(lost)}",
-            _battery.Cells * lost, "V", chemistry.Source);
+        yield return new("Vo", "Voltage at rest at this state of charge", "n*Vc", @"V_o = n\,V_c",
+            $"{Number(_battery.Cells)}*{Number(cell)}", rest, "V", chemistry.Source);
+        yield return new("Vp", "Lost under load, whatever the current", "n*Vpc", @"V_p = n\,V_{pc}",
+            $"{Number(_battery.Cells)}*{Number(lost)}", _battery.Cells * lost, "V", chemistry.Source);
         yield return new("R", "Resistance: when full and at 25 °C, under a load of hours, at this charge, at this temperature",
             "R0*kl*kc*kt", @"R = R_0\,k_l\,k_c\,k_t",
             $"{Number(_battery.Resistance.Ohms)}*{Number(chemistry.LastingResistance)}*{Number(chemistry.ResistanceAtCharge(ChargeShare))}"

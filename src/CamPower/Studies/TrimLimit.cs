@@ -36,7 +36,7 @@ public sealed class TrimLimit
 
     /// <summary>Who asks for the limit, after a device "needs at least" or "allows at most".</summary>
     internal string Asked(string asks) => Device is null
-        ? FormattableString.Invariant($"the supply gives {asks.Substring(asks.IndexOf(' ') + 1)} {Volts:0.00#} V")
+        ? FormattableString.Invariant($"the supply gives {asks.Substring(asks.IndexOf(" ", StringComparison.Ordinal) + 1)} {Volts:0.00#} V")
         : FormattableString.Invariant($"{Device} {asks} {Volts:0.00#} V ({Reason})");
 
     private string Reason => Bound switch

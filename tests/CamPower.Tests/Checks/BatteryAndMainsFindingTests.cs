@@ -23,7 +23,8 @@ public class BatteryAndMainsFindingTests
         Finding? found = Found(Rules.BatteryFuseRatingExceeded, RuleCases.Backed(RuleCases.DcFuse(breaking))).SingleOrDefault();
         Assert.Equal(severity, found?.Severity);
         if (found is null) return;
-        Assert.Equal(FormattableString.Invariant($"A short at the battery draws up to 120 A; its fuse, battery fuse, is rated for {breaking} A."), found.Message);
+        string policy = severity == Severity.Caution ? FormattableString.Invariant($", policy maximum {breaking / 1.25:0.#} A") : string.Empty;
+        Assert.Equal(FormattableString.Invariant($"Its battery fuse (battery fuse) interrupts at most {breaking} A{policy}; a short draws up to 120 A."), found.Message);
     }
 
     // 12 V of a fuse for 10 V, and 120 A of one for 100 A: both are said, and the first is told.
@@ -32,7 +33,7 @@ public class BatteryAndMainsFindingTests
     {
         Fuse fuse = SmallDevices.Fuse(FuseCharacteristic.IecTimeLag, 5, breaking: 100, volts: 10, ohms: 0.005);
         Finding found = Assert.Single(Found(Rules.BatteryFuseRatingExceeded, RuleCases.Backed(fuse)));
-        Assert.Equal("Battery and charger give up to 12 V; its fuse, fuse, is rated for 10 V. A short at the battery draws up to 120 A; its fuse, fuse, is rated for 100 A.", found.Message);
+        Assert.Equal("Its battery fuse (fuse) is rated for 10 V DC; it gets up to 12 V. It interrupts at most 100 A; a short draws up to 120 A.", found.Message);
         Assert.Equal((12, 10), (((ElectricPotential)found.Measured!).Volts, ((ElectricPotential)found.Limit!).Volts));
     }
 
@@ -60,16 +61,16 @@ public class BatteryAndMainsFindingTests
     [Fact]
     public void ABackup_SaysOfWhichBattery()
     {
-        Assert.StartsWith("On battery, every device is off after 0.0 h in \"night\"; backup time ", Assert.Single(Found(Rules.BatteryBackupTooShort, RuleCases.Backed(wanted: 4))).Message, StringComparison.Ordinal);
-        Assert.StartsWith("On battery with 80 % of its capacity, every device is off", Assert.Single(Found(Rules.ThinBatteryBackup, RuleCases.Backed(wanted: 3))).Message, StringComparison.Ordinal);
+        Assert.StartsWith("On its battery (battery), every device goes off after 0.0 h in \"night\"; wanted ", Assert.Single(Found(Rules.BatteryBackupTooShort, RuleCases.Backed(wanted: 4))).Message, StringComparison.Ordinal);
+        Assert.StartsWith("On an old battery (battery at 80 %), every device goes off", Assert.Single(Found(Rules.ThinBatteryBackup, RuleCases.Backed(wanted: 3))).Message, StringComparison.Ordinal);
     }
 
     // 30 mA may trip from 15 mA on (IEC 61008-1), and 30 % of it are 9 mA (IEC 60364-5-53, both from memory).
     [Theory]
     [InlineData(8.9, true, null, null, null)]
-    [InlineData(12, true, Severity.Caution, "Its supplies leak 12 mA; at most 9 mA, 30 % of the 30 mA of the residual-current device.", 9.0)]
-    [InlineData(16, true, Severity.Failure, "Its supplies leak 16 mA; at most 15 mA, 50 % of the 30 mA of the residual-current device.", 15.0)]
-    [InlineData(16, false, Severity.Failure, "Its supplies leak at least 16 mA; at most 15 mA, 50 % of the 30 mA of the residual-current device.", 15.0)]
+    [InlineData(12, true, Severity.Caution, "Its supplies leak 12 mA; the limit is 9 mA. That is 30 % of the 30 mA rating of its residual-current device (RCD, GFCI).", 9.0)]
+    [InlineData(16, true, Severity.Failure, "Its supplies leak 16 mA; the limit is 15 mA. That is 50 % of the 30 mA rating of its residual-current device (RCD, GFCI).", 15.0)]
+    [InlineData(16, false, Severity.Failure, "Its supplies leak at least 16 mA; the limit is 15 mA. That is 50 % of the 30 mA rating of its residual-current device (RCD, GFCI).", 15.0)]
     public void Leakage_IsHeldAgainstTwoLines(double milliamperes, bool isKnown, Severity? severity, string? message, double? limit)
     {
         DistributionBox[] boxes = [Breakers.Plugged(Breakers.B16, 1, 20, leakage: milliamperes / 1000), Breakers.Plugged(Breakers.B16, 2, 20, leakage: isKnown ? 0 : null)];
@@ -82,10 +83,10 @@ public class BatteryAndMainsFindingTests
     [Fact]
     public void AStart_NamesItsSupplies()
     {
-        Assert.StartsWith("A cold start of its supply peaks at 84.9 A, a sine of 60 A; it holds up to 48 A.", Start(Breakers.Plugged(Breakers.B16, 1, 84.853)), StringComparison.Ordinal);
-        Assert.StartsWith("A cold start of its 2 supplies peaks at 84.9 A,", Start(Breakers.Plugged(Breakers.B16, 1, 64.853), Breakers.Plugged(Breakers.B16, 2, 20)), StringComparison.Ordinal);
-        Assert.StartsWith("A cold start of its 2 supplies peaks at at least 84.9 A,", Start(Breakers.Plugged(Breakers.B16, 1, 84.853), Breakers.Plugged(Breakers.B16, 2, null)), StringComparison.Ordinal);
-        Assert.StartsWith("A warm start of its supply peaks at 90 A,", Start(Breakers.Plugged(Breakers.B16, 1, 70, warm: 90)), StringComparison.Ordinal);
+        Assert.StartsWith("A cold start of its supply draws 84.9 A peak (60 A RMS). The breaker is certain to hold only up to 48 A RMS.", Start(Breakers.Plugged(Breakers.B16, 1, 84.853)), StringComparison.Ordinal);
+        Assert.StartsWith("A cold start of its 2 supplies draws 84.9 A peak", Start(Breakers.Plugged(Breakers.B16, 1, 64.853), Breakers.Plugged(Breakers.B16, 2, 20)), StringComparison.Ordinal);
+        Assert.StartsWith("A cold start of its 2 supplies draws at least 84.9 A peak", Start(Breakers.Plugged(Breakers.B16, 1, 84.853), Breakers.Plugged(Breakers.B16, 2, null)), StringComparison.Ordinal);
+        Assert.StartsWith("A warm start of its supply draws 90 A peak", Start(Breakers.Plugged(Breakers.B16, 1, 70, warm: 90)), StringComparison.Ordinal);
 
         static string Start(params DistributionBox[] boxes) => Assert.Single(Found(Rules.StartMayTripBreaker, new Site("site", [Condition.Day(At())], boxes, [], []))).Message;
     }

@@ -181,8 +181,8 @@ public class FindingDetailTests
             Single(Rules.VoltageAboveAccessible, Fed(Dc(31, kind: CurrentKind.Ac))).Message, StringComparison.Ordinal);
         Assert.Empty(Found(Rules.VoltageAboveAccessible, Fed(Dc(24, kind: CurrentKind.Ac))));
         Assert.Empty(Found(Rules.VoltageAboveAccessible, Fed(Dc(48))));
-        Assert.Equal("It gives up to 51 V AC; extra-low voltage is at most 50 V.", Single(Rules.VoltageAboveExtraLow(), Fed(Dc(51, kind: CurrentKind.Ac))).Message);
-        Assert.Equal("It gives up to 121 V DC; extra-low voltage is at most 120 V.", Single(Rules.VoltageAboveExtraLow(), Fed(Dc(110, percent: 10))).Message);
+        Assert.Equal("It gives up to 51 V AC; extra-low voltage ends at 50 V. Above that, wire it like line voltage.", Single(Rules.VoltageAboveExtraLow(), Fed(Dc(51, kind: CurrentKind.Ac))).Message);
+        Assert.Equal("It gives up to 121 V DC; extra-low voltage ends at 120 V. Above that, wire it like line voltage.", Single(Rules.VoltageAboveExtraLow(), Fed(Dc(110, percent: 10))).Message);
 
         static Site Fed(Supply supply) => SmallSite.Single(0, new Device("model", DeviceKind.Camera, new ComponentDraw(Amperes(0.1)), Range(2, 200), Range(2, 200)), supply);
     }
@@ -264,22 +264,6 @@ public class FindingDetailTests
     {
         DistributionBox box = Box(Dc(amperes: 10).WithEfficiency(0.9));
         Assert.Equal(found, Found(Rules.ThinHeatMargin, Star(isEnclosed ? box.WithEnclosure(OnWall) : box, [Condition.Day(At(box: air))], (0, Camera(Amperes(2))))).Count);
-    }
-
-    // 9 A of a supply that holds it: 1.5 times a fuse F of 6 A, which may open it in hours, and 0.9 times one of 10 A, which never does (IEC 60127-2, from memory). Only what may still
-    // change with the installation method is said to hang on it.
-    [Theory]
-    [InlineData(6, true)]
-    [InlineData(10, false)]
-    public void AnUnstatedMethod_IsNamedWhereItDecides(double rated, bool isNamed)
-    {
-        var supply = new Supply("supply", new DcOutput(Volts(12), ElectricCurrent.FromAmperes(100), Ratio.Zero, sourceResistance: ElectricResistance.FromOhms(0.1),
-            overload: OverloadBehavior.ConstantCurrent(ElectricCurrent.FromAmperes(9))), Derating.GenericEnclosed);
-        var run = new CableRun(Cable.Pair(WireSize.Awg(24), Stranding.Solid, ConductorMaterial.AnnealedCopper, insulation: Insulation.Pvc70), Length.FromMeters(1));
-        var site = new Site("site", [Day], [Box(supply, protection: SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, rated))],
-            [new SiteRun(RunOrigin.Output(BoxName, 1), "end", run)], [new SiteDevice("camera 1", Camera(Amperes(0.1)), "end")]);
-        Assert.All(site.Assess().StudyFaults()[0].Shorts, s => Assert.True(s.Missing.HasFlag(FaultData.InstallationMethod)));
-        Assert.Equal(isNamed, Single(Rules.ShortMayNotBeInterrupted, site).Message.Contains(" (installation method not stated).", StringComparison.Ordinal));
     }
 
     // Half a second of 8 A are 32 A²s: more than half of what a resettable fuse of 1.10 A is estimated to take in 50 °C; a fuse states what it takes.

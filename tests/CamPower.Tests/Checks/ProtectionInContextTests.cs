@@ -31,7 +31,7 @@ public class ProtectionInContextTests
         if (found is null) return;
         Assert.Equal("cold", found.Condition!.Name);
         Assert.Equal(7.37, ((ElectricCurrent)found.Limit!).Amperes, 0.03);
-        Assert.Contains(" in air of -20 °C.", found.Message, StringComparison.Ordinal);
+        Assert.Contains(" in air of -20 °C", found.Message, StringComparison.Ordinal);
     }
 
     // A supply that says that it pulses or shuts down has said what it does: what is not known is whether it does so within the inrush.
