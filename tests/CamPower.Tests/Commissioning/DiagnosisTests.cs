@@ -140,6 +140,71 @@ public class DiagnosisTests
             .. Supply(12, 12).Where(r => r.Point.State != ReadingState.Unloaded), Plug(1, ReadingState.Running, 10.7), Plug(1, ReadingState.InfraredForced, 9.4),
             Plug(2, ReadingState.Running, 11.5), Plug(2, ReadingState.InfraredForced, 11),
         ]);
+        Assert.Contains(Cause.PoorJoint, found.Groups[0].Causes);
+        Assert.Contains(Cause.LoadTooLarge, found.Groups[0].Causes);
+    }
+
+    [Fact]
+    public void EveryLoopTwoOhmsTooLarge_WhileTheVoltagesAreSound_IsTheMeter()
+    {
+        Diagnosis found = Sheet.Diagnose([.. Feed(1, loop: 3.05), .. Feed(2, loop: 3.05), .. Supply(12, 12)]);
+        Assert.Equal([Cause.MeterWrong], found.Groups[0].Causes);
+        Assert.Equal("every resistance", found.Groups[0].Place);
+    }
+
+    [Fact]
+    public void TwoFaultsAtOnce_AreBothFound()
+    {
+        Diagnosis found = Sheet.Diagnose(
+        [
+            .. Feed(1, loop: 3.05, day: 10.5, night: 9), .. Feed(2, unplugged: -12, day: -12, night: -12, amperesDay: 0, amperesNight: 0), .. Supply(12, 12),
+        ]);
+        Cause[] two = [.. found.Groups.Take(2).SelectMany(g => g.Causes)];
+        Assert.Contains(Cause.PoorJoint, two);
+        Assert.Contains(Cause.ReversedLeads, two);
+        Assert.All(found.Groups.Take(2), g => Assert.True(g.Share > 0.9));
+    }
+
+    [Fact]
+    public void WithNothingRead_TheSymptomAloneNamesTheOutput_AndThereIsAReadingToTake()
+    {
+        Diagnosis found = Sheet.Diagnose([], [Symptom.Dark("camera 2"), Symptom.Works("camera 1")]);
+        Assert.NotNull(found.Next);
+        Assert.True(found.Next.ExpectedBits > 0);
+        Assert.All(found.Groups.Where(g => g.Place.Length > 0).Take(2), g => Assert.Contains("output 2", g.Place, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void SameReadings_GiveTheSameAnswer()
+    {
+        MeterReading[] readings = [.. Feed(1, loop: 3.05, day: 10.5, night: 9), .. Feed(2)];
+        Assert.Equal(Sheet.Diagnose(readings).Groups.Select(g => g.ToString()), Sheet.Diagnose(readings).Groups.Select(g => g.ToString()));
+    }
+
+    [Fact]
+    public void ReversedOrder_OfReadings_GivesTheSameGroups()
+    {
+        MeterReading[] readings = [.. Feed(1, loop: 3.05, day: 10.5, night: 9), .. Feed(2)];
+        Assert.Equal(Sheet.Diagnose(readings).Groups[0].ToString(), Sheet.Diagnose(readings.Reverse()).Groups[0].ToString());
+    }
+
+    // Two runs of 1 Ω with a junction between them: 2 Ω more in the second. The tips add 0.05 Ω.
+    [Theory]
+    [InlineData(null, "")]
+    [InlineData(1.05, "run from half to end")]
+    [InlineData(3.05, "run to half")]
+    public void LoopAtAJunctionWithoutADevice_TellsTheHalvesApart(double? atHalf, string place)
+    {
+        var site = new Site("halves", [Condition.Day(SmallSite.At())], [SmallSite.Box(SmallSite.Dc(percent: 1))],
+            [
+                new SiteRun(RunOrigin.Output(SmallSite.BoxName, 1), "half", Runs.OfOhms(1)),
+                new SiteRun(RunOrigin.Junction("half"), "end", Runs.OfOhms(1)),
+            ],
+            [new SiteDevice(SmallSite.Name(0), Dome, "end")]);
+        var sheet = new CommissioningSheet(site, SiteTolerance.Standard, Meter.Handheld, SmallSite.At());
+        List<MeterReading> readings = [Ohms(Loop(1), 4.05)];
+        if (atHalf is double ohms) readings.Add(Ohms(ReadingPoint.AtJunction(ReadingKind.JunctionLoopResistance, "half", ReadingState.FarEndJumpered), ohms));
+        Diagnosis found = sheet.Diagnose(readings);
         if (atHalf is null)
         {
             // One reading may be a bad one; otherwise it is one group of both halves.
