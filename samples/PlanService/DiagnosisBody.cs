@@ -34,7 +34,7 @@ internal sealed class DiagnosisBody
         return body;
     }
 
-    /// <summary>The text of a member in its place; null where there is none.</summary>
+    /// <summary>The text of a member in its place; null where the body has no such member.</summary>
     public byte[]? TextOf(string member)
     {
         if (!_members.TryGetValue(member, out Range range)) return null;

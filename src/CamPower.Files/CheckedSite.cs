@@ -36,7 +36,7 @@ public sealed class CheckedSite
 
     /// <summary>How many findings have a severity.</summary>
     /// <param name="severity">The severity.</param>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="severity"/> is none of the four.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="severity"/> is not a defined value.</exception>
     public int CountOf(Severity severity) => Enum.IsDefined(severity)
         ? _counts[(int)severity]
         : throw new ArgumentOutOfRangeException(nameof(severity), severity, "severity must be one of the four.");

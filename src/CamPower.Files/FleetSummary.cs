@@ -60,7 +60,7 @@ public sealed class FleetSummary
 
     /// <summary>How many sites have findings of a severity and none that is more severe.</summary>
     /// <param name="severity">The severity.</param>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="severity"/> is none of the four.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="severity"/> is not a defined value.</exception>
     public long WorstAt(Severity severity) => Enum.IsDefined(severity)
         ? _sites[(int)severity]
         : throw new ArgumentOutOfRangeException(nameof(severity), severity, "severity must be one of the four.");

@@ -6,9 +6,14 @@ namespace CamPower.Checks;
 /// <summary>Ampacity of a conductor of a run against the temperature of its air, by insulation and installation method.</summary>
 /// <remarks>What is not stated is assumed: an insulation of 60 °C, or of 90 °C where the most favorable is asked for; gauge sizes alone in
 /// a cable or raceway; for metric sizes the least or the most favorable method of the table. All wires of a cable carry current, however
-/// few are stated. A conductor below the smallest known size carries no more than that size; one above the largest carries more.</remarks>
+/// few are stated. A conductor below the smallest known size carries no more than that size; of one above the largest nothing is
+/// known.</remarks>
 internal readonly struct ConductorCapacity
 {
+    // Of a pair, as most cables are: to make a method takes longer than to ask it.
+    private static readonly InstallationMethod PairAlone = InstallationMethod.InCableOrRaceway(currentCarryingConductors: 2);
+    private static readonly InstallationMethod LeastOfPair = InstallationMethod.InInsulatedWall(), MostOfPair = InstallationMethod.OnWall();
+
     private readonly InstallationMethod _installationMethod;
     private readonly bool _isInstallationStated, _isSmaller;
     private readonly Cable _cable;
@@ -37,8 +42,8 @@ internal readonly struct ConductorCapacity
     /// <summary>The largest ampacity where installation method or insulation are not stated; null where nothing is known of a conductor so
     /// large.</summary>
     internal static ConductorCapacity? AtMostOf(SiteRun run, Cable cable, Conductor conductor) =>
-        In(IsMetric(conductor) && run.InstallationMethod is null ? InstallationMethod.OnWall(PairsOf(cable)) : Least(run, cable, conductor),
-            run, CheckConstants.UnstatedInsulationAtMost.Value, cable, conductor);
+        In(IsMetric(conductor) && run.InstallationMethod is null ? MostMetric(PairsOf(cable)) : Least(run, cable, conductor), run,
+            CheckConstants.UnstatedInsulationAtMost.Value, cable, conductor);
 
     /// <summary>The least, or null where that is no less than the most.</summary>
     internal static ConductorCapacity? WhereLess(SiteRun run, Cable cable, Conductor conductor) =>
@@ -79,9 +84,15 @@ internal readonly struct ConductorCapacity
     private static InstallationMethod Least(SiteRun run, Cable cable, Conductor conductor)
     {
         InstallationMethod? stated = run.InstallationMethod;
-        if (stated is null && IsMetric(conductor)) return InstallationMethod.InInsulatedWall(PairsOf(cable));
-        return stated is null || stated.Wires < WiresOf(cable) ? InstallationMethod.InCableOrRaceway(WiresOf(cable)) : stated;
+        if (stated is null && IsMetric(conductor)) return LeastMetric(PairsOf(cable));
+        return stated is null || stated.Wires < WiresOf(cable) ? Alone(WiresOf(cable)) : stated;
     }
+
+    private static InstallationMethod Alone(int wires) => wires == 2 ? PairAlone : InstallationMethod.InCableOrRaceway(wires);
+
+    private static InstallationMethod LeastMetric(int pairs) => pairs == 1 ? LeastOfPair : InstallationMethod.InInsulatedWall(pairs);
+
+    private static InstallationMethod MostMetric(int pairs) => pairs == 1 ? MostOfPair : InstallationMethod.OnWall(pairs);
 
     private static ConductorCapacity? In(
         InstallationMethod method, SiteRun run, double unstatedCelsius, Cable cable, Conductor conductor) =>

@@ -23,16 +23,16 @@ internal sealed class ConductorOverAmpacityRule() : Rule("conductor-over-ampacit
         var currents = new RunCurrents(evidence);
         HashSet<SiteRun> class2 = [.. assessment.Site.Feeds.SelectMany(group => group.Feeds)
             .Where(ConductorCapacity.IsOfClass2).SelectMany(f => f.Runs)];
-        var known = new KnownCapacities(ConductorCapacity.AtMostOf);
+        KnownCapacities most = new(ConductorCapacity.AtMostOf), less = new(ConductorCapacity.WhereLess);
         for (int i = 0; i < assessment.Site.Runs.Count; i++)
         {
             SiteRun run = assessment.Site.Runs[i];
             var trial = new RunTrial(i, run, assessment.Site.Conditions, currents, isCapped: !class2.Contains(run));
-            if (WorstOn(trial, known.Of) is Overload certain)
+            if (WorstOn(trial, most.Of) is Overload certain)
             {
                 yield return Found(run, certain, severity: null, remedy: null);
             }
-            else if (WorstOn(trial, ConductorCapacity.WhereLess) is Overload possible)
+            else if (WorstOn(trial, less.Of) is Overload possible)
             {
                 yield return Found(run, possible, Severity.Note, StateTheMethod);
             }

@@ -37,7 +37,7 @@ public sealed class Evidence
         CancellationToken = cancellationToken;
         _faults = new Lazy<IReadOnlyList<OutputFaults>>(() => SiteFaultStudy.Of(assessment, cancellationToken));
         _receptacles = new Lazy<IReadOnlyList<ReceptacleAssessment>>(() => ReceptacleStudy.Of(assessment));
-        _breakers = new Lazy<IReadOnlyList<BreakerAssessment>>(() => BreakerStudy.Of(assessment));
+        _breakers = new Lazy<IReadOnlyList<BreakerAssessment>>(() => BreakerAssessment.Of(Receptacles));
         _uninterruptible = new Lazy<IReadOnlyList<UninterruptibleAssessment>>(() => UninterruptibleAssessment.Of(Receptacles));
         _energy = new Lazy<EnergyAssessment>(() => new EnergyAssessment(assessment));
         _backups = new Lazy<IReadOnlyList<BackupAssessment>>(() => BackupStudy.Of(assessment));

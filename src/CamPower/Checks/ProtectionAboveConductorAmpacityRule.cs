@@ -29,16 +29,16 @@ internal sealed class ProtectionAboveConductorAmpacityRule() : Rule("protection-
             foreach (OutputFeed feed in group.Feeds)
             {
                 double cap = caps[(feed.Box, feed.Output.Number)];
-                Finding? found = Judge(feed, most, cap) ?? InCold(evidence, feed, most, cap)
-                    ?? Judge(feed, least, cap) ?? InCold(evidence, feed, least, cap);
-                if (found is not null) yield return found;
+                if (OfOutput(evidence, feed, least, cap) is Finding possible) yield return OfOutput(evidence, feed, most, cap) ?? possible;
             }
 
             if (!group.SharesReturns) continue;
-            Finding? common = CommonReturn(group, most, caps) ?? CommonReturn(group, least, caps);
-            if (common is not null) yield return common;
+            if (CommonReturn(group, least, caps) is Finding shared) yield return CommonReturn(group, most, caps) ?? shared;
         }
     }
+
+    private Finding? OfOutput(Evidence evidence, OutputFeed feed, Ampacities ampacities, double cap) =>
+        Judge(feed, ampacities, cap) ?? InCold(evidence, feed, ampacities, cap);
 
     private Finding? Judge(OutputFeed feed, Ampacities ampacities, double cap)
     {

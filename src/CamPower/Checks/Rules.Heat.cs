@@ -92,7 +92,6 @@ public static partial class Rules
     /// </remarks>
     public static Rule ValueOutsideValidatedRange { get; } = new ValueOutsideValidatedRangeRule();
 
-    // Where the air is that derates a supply, after "the air".
     private static Finding TooCold(Rule rule, DistributionBox box, BoxInCondition c) => rule.Find(Subject.Of(box),
         $"The air {AirOf(box, c)} is at {Digits.Of(c.SupplyCelsius, c.LowestCelsius, "0.#")} °C in \"{c.Condition}\"; " +
         $"its supply is rated down to {Digits.Of(c.LowestCelsius, c.SupplyCelsius, "0.#")} °C.",
@@ -107,6 +106,7 @@ public static partial class Rules
             c.ColdestStart.Value, c.ColdestStart.Limit, c.Condition, Severity.Caution);
     }
 
+    // Where the air is that derates a supply, after "the air".
     private static string AirOf(DistributionBox box, BoxInCondition inCondition) =>
         inCondition.Heat is null ? "around it" : box.Cabinet is Cabinet cabinet ? $"in {cabinet}" : "in its enclosure";
 }

@@ -16,13 +16,14 @@ namespace CamPower.Mains;
 /// </example>
 public sealed class BreakerAssessment
 {
-    internal BreakerAssessment(CircuitBreaker breaker, IReadOnlyList<ReceptacleAssessment> receptacles)
+    private BreakerAssessment(CircuitBreaker breaker, IReadOnlyList<ReceptacleAssessment> receptacles)
     {
         Breaker = breaker;
         Boxes = Array.AsReadOnly([.. receptacles.SelectMany(r => r.InConditions[0].Draws).Select(d => d.Box)]);
         Receptacles = receptacles;
         InConditions = Array.AsReadOnly([.. receptacles[0].InConditions.Select((c, i) => new ReceptacleInCondition(
             c.Condition, c.LineVoltage.Volts, Array.AsReadOnly([.. receptacles.SelectMany(r => r.InConditions[i].Draws)])))]);
+        Worst = ReceptacleInCondition.WorstOf(InConditions);
         SupplyInput?[] inputs = [.. Boxes.Select(b => b.Supply.Input)];
         Cold = new StartTogether(breaker, "cold", Array.ConvertAll(inputs, i => i?.InrushCurrent?.Amperes),
             Array.ConvertAll(inputs, i => i?.InrushIntegral?.AmpereSquaredSeconds));
@@ -35,7 +36,7 @@ public sealed class BreakerAssessment
     /// <summary>The breaker.</summary>
     public CircuitBreaker Breaker { get; }
 
-    /// <summary>The boxes on its receptacles, in the site's order.</summary>
+    /// <summary>The boxes on its receptacles, one receptacle after the other.</summary>
     public IReadOnlyList<DistributionBox> Boxes { get; }
 
     /// <summary>Together on it in each condition, in the site's order.</summary>
@@ -67,7 +68,7 @@ public sealed class BreakerAssessment
     }
 
     /// <summary>The condition of the largest known current.</summary>
-    internal ReceptacleInCondition Worst => InConditions.OrderByDescending(c => c.KnownAmperes).First();
+    internal ReceptacleInCondition Worst { get; }
 
     /// <summary>The known current in the worst condition against its rating; policy: the share of it that its receptacles may carry, the
     /// smallest of theirs.</summary>
@@ -80,6 +81,11 @@ public sealed class BreakerAssessment
     internal bool IsLeakageKnown { get; }
 
     internal double KnownLeakageAmperes { get; }
+
+    /// <summary>Every breaker that a receptacle states, in the order of the receptacles.</summary>
+    internal static IReadOnlyList<BreakerAssessment> Of(IReadOnlyList<ReceptacleAssessment> receptacles) => Array.AsReadOnly(
+        [.. receptacles.Where(r => r.Receptacle.Breaker is not null).GroupBy(r => r.Receptacle.Breaker!)
+            .Select(together => new BreakerAssessment(together.Key, [.. together]))]);
 
     /// <summary>The breaker, both starts and the leakage in the invariant culture; never throws.</summary>
     public override string ToString() => FormattableString.Invariant(

@@ -12,7 +12,7 @@ public sealed class ReceptacleAssessment
     {
         Receptacle = receptacle;
         InConditions = inConditions;
-        Worst = inConditions.Aggregate((worst, other) => other.KnownAmperes > worst.KnownAmperes ? other : worst);
+        Worst = ReceptacleInCondition.WorstOf(inConditions);
     }
 
     /// <summary>The receptacle.</summary>

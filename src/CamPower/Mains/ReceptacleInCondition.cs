@@ -33,6 +33,10 @@ public sealed class ReceptacleInCondition
     /// <summary>Current of those whose current is known: the least that is plugged in. [A, RMS]</summary>
     public ElectricCurrent KnownCurrent => ElectricCurrent.FromAmperes(KnownAmperes);
 
+    /// <summary>That of the largest known current; of several the first.</summary>
+    internal static ReceptacleInCondition WorstOf(IEnumerable<ReceptacleInCondition> conditions) =>
+        conditions.Aggregate((worst, other) => other.KnownAmperes > worst.KnownAmperes ? other : worst);
+
     internal bool IsKnown { get; }
 
     internal double KnownAmperes { get; }

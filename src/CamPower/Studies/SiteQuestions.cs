@@ -70,7 +70,7 @@ public static class SiteQuestions
     /// </code>
     /// </example>
     public static IReadOnlyList<BreakerAssessment> StudyBreakers(this SiteAssessment assessment) =>
-        BreakerStudy.Of(Require.NotNull(assessment, nameof(assessment)));
+        BreakerAssessment.Of(assessment.StudyReceptacles());
 
     /// <summary>Every uninterruptible supply before a box: what its boxes take, and how long it carries them.</summary>
     /// <param name="assessment">The solved site.</param>
