@@ -132,7 +132,7 @@ internal sealed class DiagnosisModel
         var common = new double[Commons][];
         Compare(unit, readings, prediction, new double[readings.Length], variances, new double[readings.Length], common);
         AddSupply(unit, readings, prediction, common);
-        return [.. variances.Select((v, i) => Math.Sqrt(v + common.Where(c => c is not null).Sum(c => c[i] * c[i])))];
+        return EvidenceBlock.Sigmas(variances, common.OfType<double[]>());
     }
 
     /// <summary>What readings move by between two predictions, times a factor; nothing where a device or supply changes its

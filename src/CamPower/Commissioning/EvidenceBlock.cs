@@ -21,6 +21,18 @@ internal sealed class EvidenceBlock
         B = new double[commons];
     }
 
+    /// <summary>Standard deviations of readings: of the meter, and of each number that is uncertain in them.</summary>
+    internal static double[] Sigmas(double[] variances, IEnumerable<double[]> columns)
+    {
+        var sums = (double[])variances.Clone();
+        foreach (double[] column in columns)
+        {
+            for (int r = 0; r < sums.Length; r++) sums[r] += column[r] * column[r];
+        }
+
+        return Array.ConvertAll(sums, Math.Sqrt);
+    }
+
     internal double[] A { get; }
 
     internal double[] B { get; }

@@ -103,18 +103,7 @@ internal sealed class FeedEvidence(DiagnosisModel model, FeedModel feed, IReadOn
             return false;
         }
 
-        internal double[] Sigmas()
-        {
-            var sigmas = new double[_variances.Length];
-            for (int r = 0; r < sigmas.Length; r++)
-            {
-                double variance = _variances[r];
-                foreach (double[] column in _own.Concat(_common.OfType<double[]>())) variance += column[r] * column[r];
-                sigmas[r] = Math.Sqrt(variance);
-            }
-
-            return sigmas;
-        }
+        internal double[] Sigmas() => EvidenceBlock.Sigmas(_variances, _own.Concat(_common.OfType<double[]>()));
 
         private double[][] Columns()
         {
@@ -148,7 +137,7 @@ internal sealed class FeedEvidence(DiagnosisModel model, FeedModel feed, IReadOn
 
     private Observation[] Readings => readings;
 
-    // Illuminators differ from their papers by themselves too.
+    // Illuminators differ from their data sheets by themselves too.
     private double[] OfInfrared(double[] column)
     {
         var own = new double[column.Length];
