@@ -15,12 +15,14 @@ public static partial class Rules
     /// <remarks>A breaker with one receptacle that is overloaded itself is not named again.</remarks>
     public static Rule BreakerOverloaded { get; } = new SimpleRule("breaker-overloaded", Severity.Failure,
         "The boxes on the receptacles of one circuit breaker together draw more current than it may carry continuously.",
-        "Spread the boxes over receptacles of other circuits. Leave work on the circuit to a licensed electrician, and follow the local code.",
+        "Spread the boxes over receptacles of other circuits. " +
+        "Leave work on the circuit to a licensed electrician, and follow the local code.",
         Sources.NecReceptacle, (rule, evidence) =>
             from breaker in evidence.Breakers
             let load = breaker.Load
             where load.IsViolated || load.IsThin
-            where breaker.Receptacles.Count > 1 || !Limits.IsAbove(breaker.Worst.KnownAmperes, breaker.Receptacles[0].Receptacle.MostAmperes)
+            where breaker.Receptacles.Count > 1
+                || !Limits.IsAbove(breaker.Worst.KnownAmperes, breaker.Receptacles[0].Receptacle.MostAmperes)
             let most = NumberOf(load.PolicyLimit!)
             select rule.Find(Subject.Of(breaker.Breaker),
                 $"Its boxes draw {(breaker.Worst.IsKnown ? "" : "at least ")}{Digits.Of(breaker.Worst.KnownAmperes, most)} A " +
@@ -37,10 +39,10 @@ public static partial class Rules
         Sources.BreakerBands, (rule, evidence) =>
             from breaker in evidence.Breakers
             from finding in Rule.Worst(
-                from start in new[] { (breaker.Cold, How: "cold"), (breaker.Warm, How: "warm") }
-                where start.Item1.MayTrip
-                orderby start.Item1.KnownPeakAmperes descending
-                select Trips(rule, breaker, start.Item1, start.How))
+                from start in new[] { (Inrush: breaker.Cold, How: "cold"), (Inrush: breaker.Warm, How: "warm") }
+                where start.Inrush.MayTrip
+                orderby start.Inrush.KnownPeakAmperes descending
+                select Trips(rule, breaker, start.Inrush, start.How))
             select finding);
 
     /// <summary>The standing leakage of the supplies on a circuit may trip its residual-current device.</summary>

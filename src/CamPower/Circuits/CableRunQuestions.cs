@@ -56,8 +56,7 @@ public static class CableRunQuestions
     public static RunAnswer<Length> LongestLength(
         this CableRun run, Load load, ElectricPotential from, VoltageLimit accepted, Temperature conductorAt)
     {
-        RunQuestion question = Ask(Require.NotNull(run, nameof(run)), Require.NotNull(load, nameof(load)),
-            Require.SourceVolts(from.Volts, nameof(from)), Require.NotNull(accepted, nameof(accepted)), conductorAt);
+        RunQuestion question = Ask(run, load, from, accepted, conductorAt);
         double perMeter = new CableSegment(run.LastSegment().Cable, Length.FromMeters(1)).OhmsAt(question.DegreesCelsius);
         double others = run.WithLastSegment(0).OhmsAt(question.DegreesCelsius);
         double meters = RunLimitKernel.Meters(question.MostOhms, others, perMeter), rest = run.WithLastSegment(0).OneWayMeters;
@@ -136,9 +135,8 @@ public static class CableRunQuestions
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     /// <example>25 A from 230 V over 2300 ft of copper need 116 035 circular mils if 220 V are wanted (Kuphaldt, DC, ch. 12).</example>
     public static RunAnswer<Area> SmallestArea(
-        this CableRun run, Load load, ElectricPotential from, VoltageLimit accepted, Temperature conductorAt) => SmallestArea(
-        Ask(Require.NotNull(run, nameof(run)), Require.NotNull(load, nameof(load)),
-            Require.SourceVolts(from.Volts, nameof(from)), Require.NotNull(accepted, nameof(accepted)), conductorAt));
+        this CableRun run, Load load, ElectricPotential from, VoltageLimit accepted, Temperature conductorAt) =>
+        SmallestArea(Ask(run, load, from, accepted, conductorAt));
 
     /// <summary>The smallest standard size that every conductor of the run may have.</summary>
     /// <param name="run">The run; strandings, materials, lengths and joints stay, the sizes of its conductors do not matter.</param>
@@ -184,8 +182,7 @@ public static class CableRunQuestions
     public static RunAnswer<WireSize> SmallestSize(this CableRun run, IEnumerable<WireSize> sizes, Load load, ElectricPotential from,
         VoltageLimit accepted, Temperature conductorAt)
     {
-        RunQuestion question = Ask(Require.NotNull(run, nameof(run)), Require.NotNull(load, nameof(load)),
-            Require.SourceVolts(from.Volts, nameof(from)), Require.NotNull(accepted, nameof(accepted)), conductorAt);
+        RunQuestion question = Ask(run, load, from, accepted, conductorAt);
         WireSize[] thinnestFirst = [.. Require.NotNull(sizes, nameof(sizes)).OrderBy(s => s)];
         if (thinnestFirst.Length == 0) throw new ArgumentException("There is no size to choose from.", nameof(sizes));
         Require.Positive(thinnestFirst[0].SquareMeters, nameof(sizes), "m²");
@@ -219,8 +216,7 @@ public static class CableRunQuestions
     public static RunAnswer<Power> LargestPower(
         this CableRun run, Load beside, ElectricPotential from, VoltageLimit accepted, Temperature conductorAt)
     {
-        RunQuestion question = Ask(Require.NotNull(run, nameof(run)), Require.NotNull(beside, nameof(beside)),
-            Require.SourceVolts(from.Volts, nameof(from)), Require.NotNull(accepted, nameof(accepted)), conductorAt);
+        RunQuestion question = Ask(run, Require.NotNull(beside, nameof(beside)), from, accepted, conductorAt);
         double ohms = run.OhmsAt(question.DegreesCelsius),
             collapse = RunLimitKernel.CollapseVoltsByPower(question.SourceVolts, ohms, beside);
         BindingLimit limit = collapse > question.AcceptedVolts ? BindingLimit.Collapse : accepted.StricterFrom(question.SourceVolts);
@@ -335,6 +331,14 @@ public static class CableRunQuestions
         return yes;
 
         bool Operates(double amperes) => !Limits.IsAbove(protection.OpeningAt(amperes, factor).LatestSeconds, seconds);
+    }
+
+    // The parameters of every question, checked.
+    private static RunQuestion Ask(CableRun run, Load load, ElectricPotential from, VoltageLimit accepted, Temperature conductorAt)
+    {
+        Require.NotNull(run, nameof(run));
+        Require.NotNull(load, nameof(load));
+        return Ask(run, load, Require.SourceVolts(from.Volts, nameof(from)), Require.NotNull(accepted, nameof(accepted)), conductorAt);
     }
 
     private static RunQuestion Ask(CableRun run, Load load, double sourceVolts, VoltageLimit accepted, Temperature conductorAt) =>

@@ -11,14 +11,13 @@ public sealed class CauseGroup
 {
     private readonly Func<ReadingPoint, IQuantity?> _predict;
 
-    internal CauseGroup(GroupKey key, IReadOnlyList<Cause> causes, string place, double probability, double? size,
+    internal CauseGroup(GroupKey key, IReadOnlyList<Cause> causes, string place, double probability,
         IReadOnlyList<ReadingPrediction> predictions, Func<ReadingPoint, IQuantity?> predict)
     {
         Key = key;
         Causes = causes;
         Place = place;
         Share = probability;
-        LikeliestSize = size;
         Predictions = predictions;
         _predict = predict;
     }
@@ -61,8 +60,6 @@ public sealed class CauseGroup
     internal GroupKey Key { get; }
 
     internal double Share { get; }
-
-    internal double? LikeliestSize { get; }
 
     internal string Name => string.Join(" or ", Causes.Select(CauseWords.NameOf));
 }

@@ -161,8 +161,8 @@ internal sealed class DiagnosisModel
             if (faults[i].Cause == Cause.WrongOutput && faults[i].Unit == feed.Unit) other = faults[i].Place;
         }
 
-        return Metered(feed.Unit, feed.Predict(faults, supply, numbers, other < 0 ? 0 : _amperesDay[other], other < 0 ? 0
-            : _amperesNight[other]), faults);
+        return Metered(feed.Unit, feed.Predict(faults, supply, numbers, other < 0 ? 0 : _amperesDay[other],
+            other < 0 ? 0 : _amperesNight[other]), faults);
     }
 
     // What a wrong meter makes of the readings.
@@ -194,7 +194,8 @@ internal sealed class DiagnosisModel
         var column = new double[readings.Length];
         for (int i = 0; i < column.Length; i++)
         {
-            column[i] = prediction.IsLoose[readings[i].Point] ? 0
+            column[i] = prediction.IsLoose[readings[i].Point]
+                ? 0
                 : _supplySigma[unit - FirstBox] * prediction.Values[readings[i].Point] / box.SetVolts;
         }
 
@@ -202,8 +203,7 @@ internal sealed class DiagnosisModel
     }
 
     private void AddDirections(int unit, Observation[] readings, IReadOnlyList<Deviation> faults, UnitPrediction prediction,
-        List<double[]> own,
-        double[]?[] common)
+        List<double[]> own, double[]?[] common)
     {
         FeedModel feed = Feeds[unit];
         SupplyVolts supply = Boxes[feed.Box - FirstBox].Volts(faults);

@@ -189,7 +189,7 @@ internal sealed class DiagnosisStudy
         }
 
         return [.. shares.Where((s, i) => i < 3 || s.Share >= LeastShown).Select(s => new CauseGroup(s.Key,
-            [.. causes[s.Key].OrderByDescending(c => c.Value).Select(c => c.Key)], PlaceWords.Of(_model, s.Key), s.Share, null,
+            [.. causes[s.Key].OrderByDescending(c => c.Value).Select(c => c.Key)], PlaceWords.Of(_model, s.Key), s.Share,
             PredictionsOf(best[s.Key], readings).AsReadOnly(), point => PredictionOf(best[s.Key], point)))];
     }
 

@@ -55,9 +55,9 @@ internal sealed class InformationGain
             UnitPrediction prediction = _predictions[e].TryGetValue(unit, out UnitPrediction? own) ? own : _designed[unit];
             means[e] = ReadingScale.Of(kind, prediction.Values[point]);
             sigmas[e] = prediction.IsLoose[point] ? ReadingScale.Sigma(kind, known, 0, isLoose: true)
-                : kind == MeterQuantity.Ohms && prediction.Values[point] > 2e5 ? ReadingScale.Sigma(kind, 0, prediction.Values[point],
-                    isLoose: false)
-                : known;
+                : kind == MeterQuantity.Ohms && ReadingScale.IsBeyondRange(prediction.Values[point])
+                    ? ReadingScale.Sigma(kind, 0, prediction.Values[point], isLoose: false)
+                    : known;
             differs |= Math.Abs(means[e] - designed) > known;
         }
 

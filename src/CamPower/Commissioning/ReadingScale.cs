@@ -8,6 +8,9 @@ internal static class ReadingScale
     // A loop of no resistance at all is still a number, and so is no loop at all.
     private const double LeastOhms = 0.03, BeyondRangeOhms = 2e5, BeyondRangeSigma = 1.2, LooseVolts = 3, LooseAmperes = 0.4;
 
+    /// <summary>Whether a resistance is beyond what a meter tells from an open pair. [Ω]</summary>
+    internal static bool IsBeyondRange(double ohms) => ohms > BeyondRangeOhms;
+
     internal static double Of(MeterQuantity kind, double value) =>
         kind == MeterQuantity.Ohms ? Math.Log(Math.Min(Math.Max(value, 0), FeedFaults.OpenOhms) + LeastOhms) : value;
 
@@ -16,6 +19,6 @@ internal static class ReadingScale
     {
         if (isLoose) return kind == MeterQuantity.Volts ? LooseVolts : LooseAmperes;
         if (kind != MeterQuantity.Ohms) return sigma;
-        return predicted > BeyondRangeOhms ? BeyondRangeSigma : sigma / (predicted + LeastOhms);
+        return IsBeyondRange(predicted) ? BeyondRangeSigma : sigma / (predicted + LeastOhms);
     }
 }

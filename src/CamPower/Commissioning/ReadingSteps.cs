@@ -25,11 +25,11 @@ internal static class ReadingSteps
     }
 
     /// <summary>What to do, and where the leads go.</summary>
-    internal static string StepOf(ReadingModel model, ReadingPoint point)
+    private static string StepOf(ReadingModel model, ReadingPoint point)
     {
         DistributionBox box = model.BoxOf(point);
         OutputFeed? feed = model.FeedOf(point);
-        string output = feed is null ? string.Empty : $"{box.Name} output {Number(feed.Output.Number)}";
+        string output = feed is null ? string.Empty : RunOrigin.NameOf(box.Name, feed.Output.Number);
         return point.State switch
         {
             ReadingState.Dead =>
@@ -45,7 +45,7 @@ internal static class ReadingSteps
     }
 
     /// <summary>What keeps it safe.</summary>
-    internal static string SafetyOf(ReadingModel model, ReadingPoint point)
+    private static string SafetyOf(ReadingModel model, ReadingPoint point)
     {
         DistributionBox box = model.BoxOf(point);
         return point.State switch
@@ -113,6 +113,4 @@ internal static class ReadingSteps
                 $"Connect it only if the reading is {(isDc ? "positive and " : "")}at most {accepted.HighestVolts:0.##} V. ")
             : $"Do not connect it: it does not accept {(isDc ? "direct" : "alternating")} current. ";
     }
-
-    private static string Number(int number) => FormattableString.Invariant($"{number}");
 }

@@ -7,8 +7,8 @@ using UnitsNet;
 namespace CamPower.Mains;
 
 /// <summary>A circuit breaker with the supplies on its receptacles: their load, their start together, and their leakage.</summary>
-/// <remarks>Immutable. Of load, leakage and inrush only the boxes of the site count. The circuit is for a licensed electrician and the local
-/// code.</remarks>
+/// <remarks>Immutable. Of load, leakage and inrush only the boxes of the site count. The circuit is for a licensed electrician and the
+/// local code.</remarks>
 /// <example>
 /// <code>
 /// foreach (BreakerAssessment breaker in site.Assess().StudyBreakers()) Console.WriteLine(breaker);
@@ -79,7 +79,7 @@ public sealed class BreakerAssessment
 
     internal bool IsLeakageKnown { get; }
 
-    internal double KnownLeakageAmperes { get; }
+    private double KnownLeakageAmperes { get; }
 
     /// <summary>The breaker, both starts and the leakage in the invariant culture; never throws.</summary>
     public override string ToString() => FormattableString.Invariant(

@@ -1,0 +1,101 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using static System.FormattableString;
+using static CamPower.Studies.PartText;
+
+namespace CamPower.Studies;
+
+/// <summary>What a part of a site is called, and all that is stated of it, by name.</summary>
+internal sealed record ComparedPart(string Key, Dictionary<string, string> Facts)
+{
+    /// <summary>All that is stated, on one line.</summary>
+    internal string Stated => string.Join(", ", Facts.Values.Where(fact => !string.Equals(fact, NotStated, StringComparison.Ordinal)));
+
+    /// <summary>Every part of a site.</summary>
+    internal static IEnumerable<ComparedPart> AllOf(Site site) =>
+    [
+        .. site.Boxes.Select(OfBox),
+        .. site.Boxes.SelectMany(box => box.Outputs, OfOutput),
+        .. site.Runs.Select(OfRun),
+        .. site.Devices.Select(OfDevice),
+        .. site.VideoLinks.Select((link, i) => Named(Invariant($"{link} {i}"), ("shield", Number(link.ShieldResistance.Ohms, "Ω")))),
+        .. site.Bonds.Select((bond, i) => Named(Invariant($"{bond} {i}"), ("resistance", Number(bond.Resistance.Ohms, "Ω")))),
+        .. site.Ties.Select((tie, i) => Named(Invariant($"{tie} {i}"), ("outputs", "joined"))),
+        .. site.Conditions.Select(OfCondition),
+        Named("site", ("name", site.Name), ("altitude", Of(site.Altitude)), ("energy price", Of(site.EnergyPrice))),
+    ];
+
+    private static ComparedPart OfBox(DistributionBox box)
+    {
+        SupplyOutput output = box.Supply.Output;
+        double volts = (output is DcOutput dc ? dc.SetPoint : output.Nominal).Volts;
+        return Named($"box {box.Name}",
+            ("supply", box.Supply.Name),
+            ("rating", Number(output.RatedCurrent.Amperes, "A")),
+            ("nominal", Of(output.Nominal)),
+            ("set point", $"{Number(volts, "V")} {(output.Kind == CurrentKind.Dc ? "DC" : "AC")}"),
+            ("tolerance", Of(output.Tolerance)),
+            ("source resistance", Of(output.SourceResistance)),
+            ("overload", Of(output.Overload)),
+            ("rise", Of(output.Rise)),
+            ("more of the output", MoreOf(output)),
+            ("derating", Of(box.Supply.Derating)),
+            ("input", Of(box.Supply.Input)),
+            ("outputs", Invariant($"{box.Outputs.Count}")),
+            ("terminals", Of(box.Terminals)),
+            ("enclosure", Of(box.Enclosure)),
+            ("cabinet", Of(box.Cabinet)),
+            ("receptacle", Of(box.Receptacle)),
+            ("battery", Of(box.Battery)),
+            ("battery fuse", Of(box.BatteryProtection)),
+            ("backup time", Of(box.BackupTime)),
+            ("fed from", box.FedFrom ?? "the mains"),
+            ("start of the input", Of(box.InputStarting)),
+            ("inrush of the input", Of(box.InputInrush)),
+            ("kind", box.IsAdapter ? "adapter" : "box"));
+    }
+
+    private static string MoreOf(SupplyOutput output) => output switch
+    {
+        DcOutput dc => $"trim {Of(dc.Trim)}, ripple {Of(dc.Ripple)}, capacitance {Of(dc.Capacitance)}, rated power {Of(dc.RatedPower)}, "
+            + $"open {Of(dc.OpenVoltage)}, charging {Of(dc.ChargingRise)} {Of(dc.ChargingCurrent)}",
+        AcOutput ac => $"open {Of(ac.OpenVoltage)}, frequency {Of(ac.Frequency)}",
+        _ => NotStated,
+    };
+
+    private static ComparedPart OfOutput(DistributionBox box, BoxOutput output) => Named(Subject.Of(box, output).Name,
+        ("limit", Number(output.Limit.Amperes, "A")), ("protection", Of(output.Protection)), ("class", Of(output.ClaimedClass)));
+
+    private static ComparedPart OfRun(SiteRun run) => Named($"run to {run.To}",
+        ("from", run.From.ToString()), ("cable", run.Run.ToString()), ("return at", run.ReturnAt ?? "its own"),
+        ("installation method", Of(run.InstallationMethod)));
+
+    private static ComparedPart OfDevice(SiteDevice device) => Named($"device {device.Name}",
+        ("at", device.At),
+        ("model", device.Model.Name),
+        ("kind", Of(device.Model.Kind)),
+        ("draw", Of(device.Model.Draw)),
+        ("DC input", Of(device.Model.DcInput)),
+        ("AC input", Of(device.Model.AcInput)),
+        ("AC stage", Of(device.Model.AcStage)),
+        ("starting", Of(device.Model.Starting)),
+        ("connector", Of(device.Model.Connector)),
+        ("inrush", Of(device.Model.Inrush)),
+        ("switched inrush", Of(device.Model.SwitchedInrush)),
+        ("leads", device.LeadsReversed ? "reversed" : "right"));
+
+    private static ComparedPart OfCondition(Condition condition, int index) => Named(Invariant($"condition {index + 1}"),
+        ("name", condition.Name),
+        ("surroundings", Of(condition.At)),
+        ("on", Of(condition.On)),
+        ("motors moving", condition.MotorsMoving is null ? "all" : Of(condition.MotorsMoving)),
+        ("line voltage", Of(condition.LineVoltage)),
+        ("duration", Of(condition.Duration)),
+        ("hours a year", Of(condition.HoursAYear)));
+
+    private static ComparedPart Named(string key, params (string Name, string Text)[] facts) =>
+        new(key, facts.ToDictionary(fact => fact.Name, fact => fact.Text, StringComparer.Ordinal));
+
+    private static string Number(double value, string unit) => Invariant($"{value:G6} {unit}");
+}
