@@ -44,7 +44,7 @@ int main(void)
     for (int i = 0; i < CAMERAS; i++) { at20[i] = 0.3 + 0.055 * i; per_kelvin[i] = at20[i] * 0.00393; }
     long hits = 0;
     struct timespec from, to;
-    clock_gettime(CLOCK_MONOTONIC, &from);
+    clock_gettime(CLOCK_PROCESS_CPUTIME_ID, &from);
     for (uint32_t draw = 0; draw < DRAWS; draw++) {
         for (uint32_t pair = 0; 2 * pair < PARTS; pair++) {
             uint32_t words[4];
@@ -58,7 +58,7 @@ int main(void)
             hits += volts(source, ohms * (1 + x[BOXES + 3 + 2 * i]), 8.4) < 10.8;
         }
     }
-    clock_gettime(CLOCK_MONOTONIC, &to);
+    clock_gettime(CLOCK_PROCESS_CPUTIME_ID, &to);
     printf("%ld hits, %.3f s\n", hits, (to.tv_sec - from.tv_sec) + 1e-9 * (to.tv_nsec - from.tv_nsec));
     return 0;
 }

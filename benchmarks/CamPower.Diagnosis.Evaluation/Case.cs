@@ -30,7 +30,8 @@ internal sealed class Case
         Causes = Draw();
         Faults = [.. Causes.SelectMany(h => h.Sizes.IsContinuous ? h.WithSize(manner.SizeOf(h.Sizes, _random)) : h.At(_random.Next(h.Sizes.Values.Length)))];
         double[] deviations = [.. model.Parts.All.Select(part => manner.DeviationOf(part, _random))];
-        var built = new TrueSite(model, model.Parts, deviations, Celsius);
+        double[] infrared = [.. model.Site.Devices.Select(d => manner.InfraredOf(model.Parts.All[model.Parts.DrawOf(d)], _random))];
+        var built = new TrueSite(model, model.Parts, deviations, infrared, Celsius);
         _truth = built.Solve(Faults);
         _sound = built.Solve([]);
         _gains = [.. new[] { Sheet.Meter.Volts, Sheet.Meter.Amperes, Sheet.Meter.Ohms }.Select(range => manner.GainOf(range, _random))];
@@ -165,11 +166,12 @@ internal sealed class Case
         if (!Study.Points.TryFind(point, out int unit, out int place)) throw new ArgumentException($"{point} is nowhere.", nameof(point));
         MeterQuantity kind = Study.Model.KindOf(unit, place);
         double value = _truth[unit].Values[place];
-        if (_truth[unit].IsLoose[place]) value *= 0.3 + (0.7 * _random.NextDouble());
+        if (_truth[unit].IsLoose[place]) value *= ReadingScale.LeastLoose + ((1 - ReadingScale.LeastLoose) * _random.NextDouble());
         Meter meter = Sheet.Meter;
         MeterRange range = kind switch { MeterQuantity.Volts => meter.Volts, MeterQuantity.Amperes => meter.Amperes, _ => meter.Ohms };
         if (kind == MeterQuantity.Ohms && value >= FeedFaults.OpenOhms) return new MeterReading(point, null);
         if (kind == MeterQuantity.Ohms) value += meter.ContactOhms * _random.NextDouble();
+        if (kind == MeterQuantity.Volts) value *= 1 + _manner.DriftOf(_random);
         value = (value * (1 + _gains[(int)kind])) + (range.Resolution * _manner.CountsOf(range, _random));
         value = Math.Round(value / range.Resolution) * range.Resolution;
         return new MeterReading(point, kind switch

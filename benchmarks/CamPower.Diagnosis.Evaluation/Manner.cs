@@ -57,9 +57,17 @@ internal sealed class Manner
         return other > -1 ? other : value;
     }
 
+    /// <summary>By how much the draw with infrared is off by itself.</summary>
+    internal double InfraredOf(UncertainPart draw, Random random) =>
+        FeedTolerance.InfraredShare * draw.Range.StandardDeviation * (IsOther ? 1.2 * Normal(random) : Math.Sqrt(3) * ((2 * random.NextDouble()) - 1));
+
     /// <summary>The error of a meter that is common to a kind of reading, over the reading.</summary>
     internal double GainOf(MeterRange range, Random random) =>
         range.Share * (IsOther ? 1.3 / Math.Sqrt(3) * Normal(random) : (2 * random.NextDouble()) - 1);
+
+    /// <summary>By how much a supply is off at one reading.</summary>
+    internal double DriftOf(Random random) =>
+        FeedTolerance.SupplyDrift * (IsOther ? 1.3 * Normal(random) : Math.Sqrt(3) * ((2 * random.NextDouble()) - 1));
 
     /// <summary>The error of one reading, in counts.</summary>
     internal double CountsOf(MeterRange range, Random random)

@@ -40,6 +40,10 @@ internal sealed class SheetScore
 
     internal double ExpectedThree { get; private set; }
 
+    /// <summary>What the diagnosis itself expects of the sound sites that it accuses: the sum, over all cases that it calls faulty, of the
+    /// probability that it leaves to a sound site.</summary>
+    internal double ExpectedAccused { get; private set; }
+
     internal int[] Counts { get; } = new int[Tenths];
 
     internal double[] Stated { get; } = new double[Tenths];
@@ -59,6 +63,7 @@ internal sealed class SheetScore
             if (truth.Contains(group.Key)) True[tenth]++;
         }
 
+        if (found.Groups[0].Key != default) ExpectedAccused += found.Groups.Where(g => g.Key == default).Sum(g => g.Share);
         int rank = 0;
         while (rank < found.Groups.Count && !truth.Contains(found.Groups[rank].Key)) rank++;
         if (made.IsSound)

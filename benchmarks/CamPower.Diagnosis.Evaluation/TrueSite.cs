@@ -16,14 +16,15 @@ internal sealed class TrueSite
 
     private readonly DiagnosisModel _model;
     private readonly UncertainParts _parts;
-    private readonly double[] _x;
+    private readonly double[] _x, _infrared;
     private readonly double _celsius;
 
-    internal TrueSite(DiagnosisModel model, UncertainParts parts, double[] deviations, double celsius)
+    internal TrueSite(DiagnosisModel model, UncertainParts parts, double[] deviations, double[] infrared, double celsius)
     {
         _model = model;
         _parts = parts;
         _x = deviations;
+        _infrared = infrared;
         _celsius = celsius + deviations[parts.Temperature];
     }
 
@@ -57,8 +58,16 @@ internal sealed class TrueSite
         Dictionary<int, FeedFaults> of = feeds.ToDictionary(f => f.Unit, f => FeedFaults.Of(faults, f.Unit, f.Runs, f.Devices));
         foreach (FeedModel feed in feeds)
         {
-            Dead(group, feeds, of, feed, -1, all[feed.Unit]);
-            for (int device = 0; device < feed.Devices; device++) Dead(group, feeds, of, feed, device, all[feed.Unit]);
+            Dead(group, feeds, of, feed, feed.PointOf(-1, UnitPoints.Insulation), null, all[feed.Unit]);
+            for (int device = 0; device < feed.Devices; device++)
+            {
+                Dead(group, feeds, of, feed, feed.PointOf(device, UnitPoints.Loop), feed.Feed.Devices[device].Device.At, all[feed.Unit]);
+            }
+
+            for (int bare = 0; bare < feed.Bare.Length; bare++)
+            {
+                Dead(group, feeds, of, feed, feed.PointAt(bare, UnitPoints.Loop), feed.Feed.Runs[feed.Bare[bare]].To, all[feed.Unit]);
+            }
         }
 
         Live(group, feeds, of, v => v.Unloaded, supply, LoadComponents.None, isUnplugged: true, all);
@@ -74,6 +83,11 @@ internal sealed class TrueSite
             truth.IsLoose[feed.PointOf(device, UnitPoints.Day)] = truth.IsLoose[feed.PointOf(device, UnitPoints.Night)] = true;
             if (truth.ByDay[device] == DeviceState.Up) truth.ByDay[device] = DeviceState.Restarting;
             if (truth.ByNight[device] == DeviceState.Up) truth.ByNight[device] = DeviceState.Restarting;
+        }
+
+        for (int bare = 0; bare < feed.Bare.Length; bare++)
+        {
+            truth.IsLoose[feed.PointAt(bare, UnitPoints.Day)] = truth.IsLoose[feed.PointAt(bare, UnitPoints.Night)] = true;
         }
 
         foreach (int point in (int[])[UnitPoints.OutputDay, UnitPoints.OutputNight, UnitPoints.AmperesDay, UnitPoints.AmperesNight])
@@ -93,28 +107,25 @@ internal sealed class TrueSite
             FeedModel feed = _model.Feeds[swapped.Unit];
             double[] values = all[swapped.Unit].Values;
             for (int device = 0; device < feed.Devices; device++) values[feed.PointOf(device, UnitPoints.Loop)] = FeedFaults.OpenOhms;
+            for (int bare = 0; bare < feed.Bare.Length; bare++) values[feed.PointAt(bare, UnitPoints.Loop)] = FeedFaults.OpenOhms;
             (values[feed.PointOf(-1, UnitPoints.AmperesDay)], values[feed.PointOf(-1, UnitPoints.AmperesNight)]) =
                 swapped.Place < 0 ? default : amperes[swapped.Place];
         }
     }
 
-    // The source of an ohmmeter at the output; the conductors joined at a device, or nowhere.
-    private void Dead(FeedGroup group, FeedModel[] feeds, Dictionary<int, FeedFaults> of, FeedModel feed, int device, UnitPrediction truth)
+    // The source of an ohmmeter at the output; the conductors joined at a junction, or nowhere.
+    private void Dead(FeedGroup group, FeedModel[] feeds, Dictionary<int, FeedFaults> of, FeedModel feed, int point, string? at, UnitPrediction truth)
     {
         DcNetworkBuilder builder = Wires(group, feeds, of, isDead: true);
         string minus = Minus("box " + feed.Feed.Box.Name);
         builder.AddSource("meter", Plus($"output {feed.Unit}"), minus, ElectricPotential.FromVolts(1));
-        if (device >= 0)
-        {
-            string at = feed.Feed.Devices[device].Device.At;
-            builder.AddBranch("link", Plus(at), Minus(at), ElectricResistance.FromMicroohms(1));
-        }
+        if (at is not null) builder.AddBranch("link", Plus(at), Minus(at), ElectricResistance.FromMicroohms(1));
 
         // The other outputs of a group are off their terminals too, and other boxes apart.
         foreach (FeedModel other in feeds.Where(f => f != feed))
         {
-            string at = Minus("box " + other.Feed.Box.Name);
-            builder.AddBranch($"off {other.Unit}", Plus($"output {other.Unit}"), at, ElectricResistance.FromOhms(CutOhms));
+            string minusOfOther = Minus("box " + other.Feed.Box.Name);
+            builder.AddBranch($"off {other.Unit}", Plus($"output {other.Unit}"), minusOfOther, ElectricResistance.FromOhms(CutOhms));
         }
 
         foreach (DistributionBox box in group.Boxes.Where(b => !ReferenceEquals(b, feed.Feed.Box)))
@@ -125,7 +136,7 @@ internal sealed class TrueSite
         NetworkSolution solution = builder.Build(minus).Solve();
         double amperes = solution.CurrentFrom("meter").Amperes;
         double ohms = amperes > 1 / FeedFaults.OpenOhms ? 1 / amperes : FeedFaults.OpenOhms;
-        truth.Values[device < 0 ? feed.PointOf(-1, UnitPoints.Insulation) : feed.PointOf(device, UnitPoints.Loop)] = ohms;
+        truth.Values[point] = ohms;
     }
 
     private DcNetworkBuilder Wires(FeedGroup group, FeedModel[] feeds, Dictionary<int, FeedFaults> of, bool isDead)
@@ -222,7 +233,9 @@ internal sealed class TrueSite
         if (faults.IsReversed[device] || faults.IsProtectionOpen || IsCut(feed, feed.Feed.Devices[device].RunIndex, faults)) return Load.None;
         Device model = faults.OtherDevice[device] >= 0 ? _model.Models[faults.OtherDevice[device]] : feed.Feed.Devices[device].Device.Model;
         Load load = model.Draw.LoadWith(on);
-        double scale = faults.DrawFactor[device] * (1 + _x[_parts.DrawOf(feed.Feed.Devices[device].Device)]);
+        SiteDevice placed = feed.Feed.Devices[device].Device;
+        double own = on == LoadComponents.None ? 0 : _infrared[_model.Site.Devices.TakeWhile(d => !ReferenceEquals(d, placed)).Count()];
+        double scale = faults.DrawFactor[device] * Math.Max(0.02, 1 + _x[_parts.DrawOf(placed)] + own);
         return load.IsLargerOf
             ? Load.LargerOf(Power.FromWatts(scale * load.Watts), ElectricCurrent.FromAmperes(scale * load.Amperes))
             : Load.ConstantPower(Power.FromWatts(scale * load.Watts));
@@ -274,6 +287,14 @@ internal sealed class TrueSite
         {
             double amperes = faults.IsProtectionOpen ? 0 : solution.CurrentIn($"protection {feed.Unit}").Amperes;
             truth.Values[feed.PointOf(-1, isNight ? UnitPoints.AmperesNight : UnitPoints.AmperesDay)] = amperes;
+        }
+
+        for (int bare = 0; bare < feed.Bare.Length; bare++)
+        {
+            string end = feed.Feed.Runs[feed.Bare[bare]].To;
+            bool isDead = faults.IsProtectionOpen || IsCut(feed, feed.Bare[bare], faults);
+            truth.Values[feed.PointAt(bare, isUnplugged ? UnitPoints.Plug : isNight ? UnitPoints.Night : UnitPoints.Day)] =
+                isDead ? 0 : solution.VoltageAt(Plus(end)).Volts - solution.VoltageAt(Minus(end)).Volts;
         }
 
         for (int d = 0; d < feed.Devices; d++)

@@ -40,6 +40,12 @@ internal static class PlanEndpoints
             .WithSummary("Every verdict on a site with the numbers that were compared, every finding, and what is not stated.")
             .WithDescription("The body is a site file. The answer is the JSON that SiteReport.WriteJson writes; docs/json.md of the library explains each member.")
             .Produces<JsonObject>(StatusCodes.Status200OK, Json);
+        Describe(plans.MapPost("/diagnoses", DiagnoseAsync))
+            .WithName("DiagnoseSite")
+            .WithSummary("What is most probably wrong with a site, from readings of a meter and symptoms, and what to read next.")
+            .WithDescription("The body has the members site (a site file), readings (a file of readings as JSON; optional) and symptoms (sentences such as \"gate camera: dark\"; optional). "
+                + "The answer is the JSON that DiagnosisReport.WriteJson writes; docs/json.md of the library explains each member. It advises low-voltage readings only.")
+            .Produces<JsonObject>(StatusCodes.Status200OK, Json);
         plans.MapGet("/schema", () => Results.Text(SiteFile.Schema, SchemaJson))
             .WithName("GetSchema")
             .WithSummary("The JSON Schema of site files, draft 2020-12.")
@@ -52,7 +58,7 @@ internal static class PlanEndpoints
             .WithSummary("What no number tells and a person must look at on site, in the order in which to go through it.");
     }
 
-    // What the two have in common: a site file comes in, and what may go wrong with it.
+    // What they have in common: a site file comes in, and what may go wrong with it.
     private static RouteHandlerBuilder Describe(RouteHandlerBuilder endpoint) => endpoint
         .RequireRateLimiting(OneOfSeveral)
         .Accepts<JsonObject>(Json)
@@ -75,6 +81,9 @@ internal static class PlanEndpoints
             new SiteReport(evidence, findings).WriteJson(json);
             return new Answer(json.ToArray(), form.ToString());
         }, cancellation);
+
+    private static Task<IResult> DiagnoseAsync(HttpRequest request, PlanWork work, CancellationToken cancellation) =>
+        work.AnswerAsync(request, [PlanWork.Json], (body, form) => DiagnosisWork.Of(body.ToArray(), work, form, cancellation), cancellation);
 
     // Two answers of one status: the second is not described by itself.
     private static Task DescribeHtml(OpenApiOperation operation, OpenApiOperationTransformerContext context, CancellationToken cancellation)

@@ -28,8 +28,17 @@ internal sealed class PlanWork(PlanLimits limits, WorkingPlaces places, IOptions
     /// <param name="forms">The forms of the answer that there are.</param>
     /// <param name="answer">Makes the answer in a form.</param>
     /// <param name="cancellation">Breaks it off.</param>
+    public Task<IResult> AnswerAsync(HttpRequest request, IReadOnlyList<MediaTypeHeaderValue> forms,
+        Func<Evidence, IReadOnlyList<Finding>, MediaTypeHeaderValue, Answer> answer, CancellationToken cancellation) => AnswerAsync(request, forms,
+            (body, form) => Checked(body, (evidence, findings) => answer(evidence, findings, form), cancellation), cancellation);
+
+    /// <summary>Receives a body, waits for a place, works it out and gives the whole answer.</summary>
+    /// <param name="request">The request with the body.</param>
+    /// <param name="forms">The forms of the answer that there are.</param>
+    /// <param name="answer">Makes the answer of the body in a form.</param>
+    /// <param name="cancellation">Breaks it off.</param>
     public async Task<IResult> AnswerAsync(HttpRequest request, IReadOnlyList<MediaTypeHeaderValue> forms,
-        Func<Evidence, IReadOnlyList<Finding>, MediaTypeHeaderValue, Answer> answer, CancellationToken cancellation)
+        Func<MemoryStream, MediaTypeHeaderValue, Answer> answer, CancellationToken cancellation)
     {
         HttpContext context = request.HttpContext;
         context.Response.Headers.Append(HeaderNames.Vary, HeaderNames.Accept);
@@ -40,9 +49,15 @@ internal sealed class PlanWork(PlanLimits limits, WorkingPlaces places, IOptions
 
         using MemoryStream body = await ReceiveAsync(request.BodyReader, cancellation);
         Answer? whole = await places.DoAsync(
-            () => Checked(body, (evidence, findings) => answer(evidence, findings, form), cancellation), cancellation);
+            () => answer(body, form), cancellation);
         return whole ?? PlanProblem.TooBusy(context);
     }
+
+    /// <summary>What is wrong with a body.</summary>
+    public Answer Refused(SiteFileProblem problem) => new(Bytes(problem), "application/problem+json", StatusCodes.Status400BadRequest);
+
+    /// <summary>What one site file may hold.</summary>
+    public SiteFileOptions Options => new() { MaxBytes = limits.MaxBytes };
 
     /// <summary>An answer as JSON.</summary>
     public Answer Written<T>(T answer) => new(Bytes(answer), Json.ToString());
@@ -67,10 +82,10 @@ internal sealed class PlanWork(PlanLimits limits, WorkingPlaces places, IOptions
 
     private Answer Checked(MemoryStream body, Func<Evidence, IReadOnlyList<Finding>, Answer> answer, CancellationToken cancellation)
     {
-        SiteFileResult file = SiteFile.Read(body, new SiteFileOptions { MaxBytes = limits.MaxBytes });
+        SiteFileResult file = SiteFile.Read(body, Options);
         if (!file.TryGetSite(out Site? site))
         {
-            return new Answer(Bytes(SiteFileProblem.Of(file.Errors)), "application/problem+json", StatusCodes.Status400BadRequest);
+            return Refused(SiteFileProblem.Of([.. file.Errors.Select(ErrorAnswer.Of)]));
         }
 
         var evidence = new Evidence(site.Assess(cancellation), cancellation);

@@ -25,6 +25,7 @@ internal static class StartPage
         <table>
         <tr><th scope="row"><code>POST /assessments</code></th><td>what each camera gets, as JSON or as a page</td></tr>
         <tr><th scope="row"><code>POST /verdicts</code></th><td>every verdict with the numbers that were compared</td></tr>
+        <tr><th scope="row"><code>POST /diagnoses</code></th><td>what is most probably wrong, from readings and symptoms, and what to read next</td></tr>
         <tr><th scope="row"><a href="/schema">GET /schema</a></th><td>how a site file is written (JSON Schema)</td></tr>
         <tr><th scope="row"><a href="/rules">GET /rules</a></th><td>every rule that a site is checked against</td></tr>
         <tr><th scope="row"><a href="/inspections">GET /inspections</a></th><td>what a person must look at on site</td></tr>

@@ -1,5 +1,7 @@
 using System;
+using System.Collections.Generic;
 using System.Globalization;
+using CamPower.Commissioning;
 using CamPower.Files;
 using UnitsNet;
 
@@ -33,7 +35,7 @@ internal sealed record Arguments
     /// <summary>Another version of the site, which this one is compared with.</summary>
     public string? ComparePath { get; private init; }
 
-    /// <summary>Where the bill of quantities is written to; the pull list and the output schedule go beside it.</summary>
+    /// <summary>Where the bill of materials is written to; the pull list and the output schedule go beside it.</summary>
     public string? MaterialsPath { get; private init; }
 
     public string? HtmlPath { get; private init; }
@@ -45,6 +47,9 @@ internal sealed record Arguments
 
     /// <summary>What a meter showed on the site.</summary>
     public string? ReadingsPath { get; private init; }
+
+    /// <summary>What was seen of the devices.</summary>
+    public IReadOnlyList<Symptom> Symptoms { get; private init; } = [];
 
     /// <summary>How warm it is while the meter reads; null where the command line does not say.</summary>
     public Temperature? At { get; private init; }
@@ -78,10 +83,11 @@ internal sealed record Arguments
                 "--profiles" => read with { HasProfiles = true },
                 "--html" or "--markdown" or "--schedule" or "--split" or "--sheet" or "--readings" or "--compare" or "--materials"
                     when i + 1 == args.Length => Wrong($"{args[i]} takes the name of a file"),
-                "--author" or "--revision" or "--date" or "--at" when i + 1 == args.Length => Wrong($"{args[i]} takes a text"),
+                "--author" or "--revision" or "--date" or "--at" or "--symptom" when i + 1 == args.Length => Wrong($"{args[i]} takes a text"),
                 "--schedule" => read with { SchedulePath = args[++i], Error = Repeated(read.SchedulePath, "--schedule") },
                 "--split" => read with { SplitPath = args[++i], Error = Repeated(read.SplitPath, "--split") },
                 "--at" => read.WithTemperature(args[++i]),
+                "--symptom" => read.WithSymptom(args[++i]),
                 "--sheet" => read.WithSheet(args[++i]),
                 "--readings" => read with { ReadingsPath = args[++i], Error = Repeated(read.ReadingsPath, "--readings") },
                 "--compare" => read with { ComparePath = args[++i], Error = Repeated(read.ComparePath, "--compare") },
@@ -115,6 +121,18 @@ internal sealed record Arguments
         catch (FormatException e)
         {
             return this with { Error = $"--at takes a temperature such as \"5 C\": {e.Message}" };
+        }
+    }
+
+    private Arguments WithSymptom(string text)
+    {
+        try
+        {
+            return this with { Symptoms = [.. Symptoms, Symptom.Parse(text)] };
+        }
+        catch (FormatException e)
+        {
+            return this with { Error = $"--symptom: {e.Message.TrimEnd('.')}" };
         }
     }
 

@@ -16,15 +16,15 @@ internal static class ChangeList
         var page = new Page(width);
         page.Line(comparison.After.Name);
         page.Line(comparison.IsEmpty ? "The two versions do not differ." : $"{comparison}.", ConsoleColor.White);
-        Write(page, "Findings gained", comparison.Gained.Select(f => $"{f.Severity}: {f.About}: {f.Message}"));
-        Write(page, "Findings lost", comparison.Lost.Select(f => $"{f.Severity}: {f.About}: {f.Rule.Replace('-', ' ')}"));
+        Write(page, "New findings", comparison.Gained.Select(f => $"{f.Severity}: {f.About}: {f.Message}"));
+        Write(page, "Findings that are gone", comparison.Lost.Select(f => $"{f.Severity}: {f.About}: {f.Title}"));
         Write(page, "Added", comparison.Added);
         Write(page, "Removed", comparison.Removed);
         Write(page, "Changed", comparison.Changed);
-        Write(page, "Margins that moved, those that lost most first", comparison.Margins.Take(MostMargins).Select(m => m.ToString()));
+        Write(page, "Margins that changed, largest loss first", comparison.Margins.Take(MostMargins).Select(m => m.ToString()));
         if (comparison.Margins.Count > MostMargins) page.Text(Invariant($"and {comparison.Margins.Count - MostMargins} more"), indent: 2);
         Write(page, "Material", comparison.Material.Select(line => line.ToString()));
-        if (comparison.Material.Count > 0) page.Text(Invariant($"Cost: {comparison.Cost:+0.##;-0.##;0} {PriceList.Neutral.Unit}, without work."), indent: 2);
+        if (comparison.Material.Count > 0) page.Text(Invariant($"Material cost: {Math.Abs(comparison.Cost):0.##} {PriceList.Neutral.Unit} {(comparison.Cost < 0 ? "less" : "more")}. Labor is not counted."), indent: 2);
         return page;
     }
 

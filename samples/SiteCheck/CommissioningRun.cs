@@ -26,13 +26,34 @@ internal static class CommissioningRun
             return ExitStatus.Unusable;
         }
 
+        if (arguments.Symptoms.FirstOrDefault(s => s.Device is string name && site.Devices.All(d => d.Name != name)) is Symptom strange)
+        {
+            Console.Error.WriteLine($"--symptom: the site has no device named {strange.Device}.");
+            return ExitStatus.Unusable;
+        }
+
         Temperature at = arguments.At ?? Usual;
         var sheet = new CommissioningSheet(site, SiteTolerance.Standard, Meter.Handheld, read?.At ?? new Surroundings(at, at, at));
         string? on = arguments.Date is DateOnly date ? date.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture) : null;
         var record = new CommissioningRecord(sheet, read?.Readings ?? [], arguments.Author ?? read?.By, on ?? read?.On);
         if (arguments.SheetPath is string path) File.WriteAllText(path, TextOf(record, path));
-        Terminal.Write(PageOf(record, arguments));
+        DiagnosisReport? diagnosis = NeedsDiagnosis(record, arguments)
+            ? new DiagnosisReport(record, sheet.Diagnose(record.Readings, arguments.Symptoms))
+            : null;
+        if (arguments.Printed == Printed.Json && diagnosis is not null) PrintJson(diagnosis);
+        else Terminal.Write(PageOf(record, diagnosis, arguments));
         return StatusOf(record, hasReadings: read is not null);
+    }
+
+    // A program that asks for JSON is answered, whether or not something is wrong.
+    private static bool NeedsDiagnosis(CommissioningRecord record, Arguments arguments) => arguments.Symptoms.Count > 0
+        || record.Count(ReadingVerdict.Outside) + record.Count(ReadingVerdict.Impossible) > 0
+        || (arguments.Printed == Printed.Json && record.Readings.Count > 0);
+
+    private static void PrintJson(DiagnosisReport diagnosis)
+    {
+        using (Stream output = Console.OpenStandardOutput()) diagnosis.WriteJson(output);
+        Console.WriteLine();
     }
 
     private static string TextOf(CommissioningRecord record, string path) => Path.GetExtension(path).ToLowerInvariant() switch
@@ -48,18 +69,26 @@ internal static class CommissioningRun
         : hasReadings && !record.IsAccepted ? ExitStatus.Cautions
         : ExitStatus.Fine;
 
-    private static Page PageOf(CommissioningRecord record, Arguments arguments)
+    private static Page PageOf(CommissioningRecord record, DiagnosisReport? diagnosis, Arguments arguments)
     {
         var page = new Page(Terminal.Width);
         page.Line(record.Sheet.Site.Name);
-        WriteDangers(page, record.Sheet.Site);
-        if (arguments.ReadingsPath is null)
+        WriteDangers(page, record.Sheet.Dangers);
+        if (arguments.SheetPath is not null && arguments.ReadingsPath is null)
         {
             page.Text(FormattableString.Invariant($"{record.Sheet.Lines.Count} readings, in the order in which it is safe and quick to take them:")
                 + $" {arguments.SheetPath}");
-            return page;
         }
 
+        if (arguments.ReadingsPath is not null) WriteAcceptance(page, record);
+        if (diagnosis is null) return page;
+        page.Blank();
+        foreach (string line in diagnosis.ToText().TrimEnd('\n').Split('\n')) page.Text(line.TrimStart(), indent: line.Length - line.TrimStart().Length);
+        return page;
+    }
+
+    private static void WriteAcceptance(Page page, CommissioningRecord record)
+    {
         page.Text(record.ToString());
         foreach (ReadingVerdict verdict in (ReadingVerdict[])[ReadingVerdict.Impossible, ReadingVerdict.Outside, ReadingVerdict.NotRead])
         {
@@ -67,16 +96,16 @@ internal static class CommissioningRun
         }
 
         if (record.IsAccepted) page.Text("Every reading was taken and is inside its band.");
-        return page;
     }
 
     // The plan comes first: nothing is energized on a site whose plan is dangerous.
-    private static void WriteDangers(Page page, Site site)
+    private static void WriteDangers(Page page, IReadOnlyList<Finding> dangers)
     {
-        int dangers = RuleSet.Standard.Check(new Evidence(site.Assess())).Count(f => f.Severity == Severity.Danger);
-        if (dangers == 0) return;
-        page.Line(FormattableString.Invariant($"Do not energize: {dangers} {(dangers == 1 ? "danger" : "dangers")} in the plan. "), ConsoleColor.Red);
-        page.Text("Check the site without --sheet and --readings first.");
+        if (dangers.Count == 0) return;
+        page.Line(FormattableString.Invariant($"Do not energize: {dangers.Count} {(dangers.Count == 1 ? "danger" : "dangers")} in the plan."), ConsoleColor.Red);
+        foreach (Finding danger in dangers) page.Text($"- {danger.About.Name}: {danger.Message} Fix: {danger.Remedy}", indent: 2);
+        page.Text("Stop before a box is switched on: take only the readings on dead wires.");
+        page.Blank();
     }
 
     private static void WriteLines(Page page, ReadingVerdict verdict, IReadOnlyList<JudgedReading> lines)

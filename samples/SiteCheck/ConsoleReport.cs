@@ -16,6 +16,9 @@ internal sealed class ConsoleReport(SiteReport report, Evidence evidence, int wi
     /// <summary>Some five screens; what does not fit is left to the details.</summary>
     private const int MostLines = 120;
 
+    // At which data sheets state the float voltage.
+    private static readonly Temperature Room = Temperature.FromDegreesCelsius(25);
+
     public Page Page(bool hasDetails) => hasDetails
         ? Page(Shown.Everything)
         : Shown.InBrief.Select(Page).FirstOrDefault(page => page.Lines.Count <= MostLines) ?? Page(Shown.InBrief[^1]);
@@ -72,7 +75,7 @@ internal sealed class ConsoleReport(SiteReport report, Evidence evidence, int wi
 
     private void WriteDetails(Page page, DistributionBox box)
     {
-        if (box.Supply.Output is DcOutput { Trim: not null }) page.Text(TrimText(report.Assessment.Site.TrimWindowOf(box.Name)), indent: 2);
+        if (box.Supply.Output is DcOutput { Trim: not null }) page.Text(TrimText(box, report.Assessment.Site.TrimWindowOf(box.Name)), indent: 2);
         FaultTable.Write(page, [.. evidence.Faults.Where(o => o.Box == box)]);
     }
 
@@ -82,8 +85,15 @@ internal sealed class ConsoleReport(SiteReport report, Evidence evidence, int wi
         double used = worst.TotalCurrent.Amperes, rated = worst.DeratedRating.Amperes;
         string share = rated > 0 ? Invariant($" ({used / rated * 100:0} %)") : "";
         string feed = box.Box.FedFrom is string junction ? $", a converter fed from {junction}" : "";
-        page.Text($"{box.Box.Name}: {box.Box.Supply.Name}, {Voltage(box.Box.Supply.Output)}{feed}. "
-            + Invariant($"At worst it is asked for {used:0.00} A of {rated:0.00} A{share}: {worst.Condition}, {Warmth(box.Box, worst)}."));
+        string head = $"{box.Box.Name}: {box.Box.Supply.Name}, {Voltage(box.Box.Supply)}{feed}. ";
+        if (!(rated > 0))
+        {
+            page.Text($"{head}Its supply may not run: {Warmth(box.Box, worst)}{Ends(worst)} ({worst.Condition}).");
+            return;
+        }
+
+        string derated = rated < box.Box.Supply.Output.RatedCurrent.Amperes ? Invariant($" Rated {box.Box.Supply.Output.RatedCurrent.Amperes:0.##} A.") : "";
+        page.Text(head + Invariant($"Largest load {used:0.00} A of {rated:0.00} A{share}, in {worst.Condition}, {Warmth(box.Box, worst)}.{derated}"));
     }
 
     private void WriteBattery(Page page, DistributionBox box)
@@ -96,7 +106,7 @@ internal sealed class ConsoleReport(SiteReport report, Evidence evidence, int wi
     {
         DeviceAssessment? lowest = report.Assessment.Devices.Where(d => d.Box == box && d.Worst.Ac?.Valley is not null)
             .MinBy(d => d.Worst.Ac!.Valley!.Value.Volts);
-        if (lowest is not null) page.Text($"On AC, deepest valley: {lowest.Device}, {lowest.Worst.Condition}: {lowest.Worst.Ac}.");
+        if (lowest is not null) page.Text($"Lowest rectified voltage at {lowest.Device} ({lowest.Worst.Condition}): {lowest.Worst.Ac}.");
     }
 
     private static void WriteReceptacles(Page page, IReadOnlyList<ReceptacleAssessment> receptacles)
@@ -128,32 +138,36 @@ internal sealed class ConsoleReport(SiteReport report, Evidence evidence, int wi
         return $"{Spoken.Celsius(inside)} {where}";
     }
 
-    // The middle leaves the most room on both sides.
-    private static string TrimText(TrimWindow window)
+    // A range, and no order: a box that is right stays as it is set, and one with a battery at its float voltage.
+    private static string TrimText(DistributionBox box, TrimWindow window)
     {
-        if (!window.IsEmpty) return Invariant($"Set it to {window.Middle.Volts:0.00} V: {Ends(window)}.");
-        string conflict = $"No set point is right for all: {Ends(window)}.";
-        if (window.OfOthers is not TrimWindow others) return conflict;
-        return others.IsEmpty
-            ? $"{conflict} There is none without {window.Spoiler} either."
-            : $"{conflict} {window.Spoiler} spoils it. For the others: {Ends(others)}.";
+        if (window.IsEmpty) return $"Set point: {window.Summary}.";
+        TrimLimit lowest = window.Lowest, highest = window.Highest;
+        bool isWhole = lowest.Bound == TrimBound.SupplyRange && highest.Bound == TrimBound.SupplyRange;
+        if (isWhole && box.Battery is null) return Invariant($"Set point: the whole range of the supply works, {lowest.SetPoint.Volts:0.00} V to {highest.SetPoint.Volts:0.00} V.");
+        if (box.Battery is not Battery battery) return Invariant($"Set point: {window.Summary} works; middle {window.Middle.Volts:0.00} V.");
+        ElectricPotential right = battery.FloatAt(Room);
+        return $"Set point: {window.Summary} works. " + (window.Contains(right)
+            ? Invariant($"Keep it at the float voltage of the battery, {right.Volts:0.00} V.")
+            : Invariant($"The float voltage of the battery, {right.Volts:0.00} V, is outside it."));
     }
 
-    private static string Ends(TrimWindow window) => $"at least {Text(window.Lowest)}, at most {Text(window.Highest)}";
+    // What the supply is rated for, where the air is outside it.
+    private static string Ends(BoxInCondition box) => box switch
+    {
+        { HottestAir: { Verdict: Verdict.Violated, Limit: Temperature most } } => $", rated up to {Spoken.Celsius(most)}",
+        { ColdestAir: { Verdict: Verdict.Violated, Limit: Temperature least } } => $", rated from {Spoken.Celsius(least)} up",
+        _ => "",
+    };
+
+    private static string Voltage(Supply supply) => supply.Output is DcOutput { OpenVoltage: ElectricPotential open }
+        ? Invariant($"{supply.Output.Nominal.Volts:0.##} V at rated current, {open.Volts:0.##} V with no load") + (supply.Name.Contains("unregulated") ? "" : ", unregulated")
+        : Voltage(supply.Output);
 
     private static string Voltage(SupplyOutput output) => output switch
     {
-        DcOutput { OpenVoltage: ElectricPotential open } =>
-            Invariant($"unregulated, {output.Nominal.Volts:0.##} V at its rated current and {open.Volts:0.##} V open"),
         DcOutput dc => Invariant($"set to {dc.SetPoint.Volts:0.##} V"),
         AcOutput { OpenVoltage: not null } plate => Invariant($"{output.Nominal.Volts:0.##} V AC, {(double)plate.RatedApparentPower.Voltamperes:0.#} VA"),
         _ => Invariant($"{output.Nominal.Volts:0.##} V AC"),
-    };
-
-    private static string Text(TrimLimit limit) => Invariant($"{limit.SetPoint.Volts:0.00} V ") + limit.Bound switch
-    {
-        TrimBound.SupplyRange => "(the end of its range)",
-        TrimBound.HighestVoltage => $"({limit.Device}, light load)",
-        _ => $"({limit.Device}, {limit.Condition})",
     };
 }

@@ -38,7 +38,7 @@ internal sealed record DeviceLine(BoxAssessment Box, OutputAssessment Output, De
         {
             double limit = Output.Output.Limit.Amperes;
             if (Box.Outputs.Count == 1 && Box.Worst.DeratedRating.Amperes < limit) limit = Box.Worst.DeratedRating.Amperes;
-            return Invariant($"{(Output.Worst.IsDemandOnly ? "asks " : "")}{Output.Worst.Current.Amperes:0.00} of {limit:0.##}");
+            return Invariant($"{(Output.Worst.IsDemandOnly ? "needs " : "")}{Output.Worst.Current.Amperes:0.00} of {limit:0.##}");
         }
     }
 
@@ -49,7 +49,8 @@ internal sealed record DeviceLine(BoxAssessment Box, OutputAssessment Output, De
         DeviceState.Restarting => "keeps restarting",
         DeviceState.NeverUp => "stays off",
         DeviceState.NoOperatingPoint => "cable cannot carry it",
-        DeviceState.WrongCurrent => "wrong current",
+        DeviceState.WrongCurrent => WrongCurrent,
+        _ when !(Box.Worst.DeratedRating.Amperes > 0) => SupplyMayNotRun,
         _ when Device.AtLightLoad.Verdict == CamPower.Verdict.Violated => "too high",
         _ when !Device.InConditions.All(c => c.WouldStart) => "does not start",
         _ => Device.Verdict switch
@@ -60,12 +61,23 @@ internal sealed record DeviceLine(BoxAssessment Box, OutputAssessment Output, De
         },
     };
 
+    // Reversed leads are on DC; the others take what they do not accept.
+    private string WrongCurrent => Device.Device.LeadsReversed && Box.Box.Supply.Output is DcOutput && Device.Device.Model.DcInput is not null ? "leads reversed"
+        : Box.Box.Supply.Output is AcOutput ? "AC on DC input"
+        : "DC on AC input";
+
+    private string SupplyMayNotRun => Box.Worst.HottestAir.Verdict == CamPower.Verdict.Violated ? "supply too hot"
+        : Box.Worst.ColdestAir.Verdict == CamPower.Verdict.Violated ? "supply too cold"
+        : "supply may not run";
+
     /// <summary>What is wrong with its voltage; else the severity of the worst finding that names it or what feeds it; else that all is well.</summary>
     public string Verdict(IReadOnlyList<Finding> findings)
     {
         if (Wrong is string wrong) return wrong;
         Finding? worst = findings.Where(IsOfThis).MaxBy(f => f.Severity);
-        return worst is null ? "ok" : worst.Severity.ToString().ToLowerInvariant();
+        if (worst is null) return "ok";
+        string severity = worst.Severity.ToString().ToLowerInvariant();
+        return worst.About.Name == Box.Box.Name ? $"box: {severity}" : severity;
     }
 
     // Of the findings about its whole box only a danger is repeated with each device.

@@ -12,7 +12,7 @@ internal sealed record FaultLine
     {
         Outputs = [output.Output.Number];
         Kind = kind;
-        Opening = FaultWords.Opening(fault);
+        Opening = ReferenceEquals(output.Output.Protection, ProtectiveDevice.None) ? "none" : FaultWords.Opening(fault);
         bool isSupplyKnown = (fault.Missing & (FaultData.Overload | FaultData.SourceResistance)) == FaultData.None;
         Flows = isSupplyKnown && fault.Largest is ElectricCurrent most ? new Spread(fault.Smallest.Amperes, most.Amperes) : null;
     }

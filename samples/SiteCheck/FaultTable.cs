@@ -10,7 +10,7 @@ internal static class FaultTable
 {
     private const int Indent = 2;
 
-    private const string Terminals = "short at terminals", FarEnd = "short at far end", TwiceTheLimit = "twice the limit";
+    private const string Terminals = "short at terminals", FarEnd = "short at far end", TwiceTheLimit = "overload, 2 × limit";
 
     private static readonly string[] Kinds = [Terminals, FarEnd, TwiceTheLimit];
 
@@ -18,7 +18,7 @@ internal static class FaultTable
     {
         if (outputs.All(o => o.AtTerminals.Verdict == OperatingVerdict.None))
         {
-            page.Text("Faults: not known.", Indent);
+            page.Text("Shorts: not checked. See \"Not stated\".", Indent);
             return;
         }
 

@@ -8,13 +8,13 @@ namespace SiteCheck;
 /// <summary>What was found, worst first, and what to do about it; what one rule found stands together.</summary>
 internal static class FindingList
 {
-    private const int Indent = 9, MostAlso = 5;
+    private const int Indent = 9, MostAlso = 5, LeastOfASentence = 2;
 
     public static void Write(Page page, IReadOnlyList<Finding> all, Shown shown)
     {
         // What is not stated has a list of its own.
         List<Finding> findings = [.. all.Where(f => shown.IsEverything || !f.IsNotStated)];
-        foreach (IGrouping<string, Finding> alike in findings.Where(f => f.Severity >= shown.SentencesFrom).GroupBy(f => f.Rule))
+        foreach (var alike in findings.Where(f => f.Severity >= shown.SentencesFrom).GroupBy(f => (f.Rule, f.Severity, FixOf(f, shown))))
         {
             IEnumerable<string> texts = shown.IsEverything ? Everything([.. alike]) : InBrief([.. alike], shown, page.Width - Indent);
             Write(page, alike.First().Severity, [.. texts]);
@@ -22,7 +22,7 @@ internal static class FindingList
 
         foreach (IGrouping<Severity, Finding> alike in findings.Where(f => f.Severity < shown.SentencesFrom).GroupBy(f => f.Severity))
         {
-            Write(page, alike.Key, [ByName(alike, shown.MostNames)]);
+            Write(page, alike.Key, [.. Named(alike, shown.MostNames)]);
         }
     }
 
@@ -34,17 +34,21 @@ internal static class FindingList
 
     private static IEnumerable<string> Everything(IReadOnlyList<Finding> alike) => [$"[{alike[0].Rule}]", .. alike.Select(Sentence), Remedy(alike[0])];
 
-    // The sentence goes before the others, and those before what to do.
+    // The sentence goes before the others, and those before what to do; but what to do about a danger keeps its place.
     private static List<string> InBrief(IReadOnlyList<Finding> alike, Shown shown, int width)
     {
-        List<string> texts = [Shortened(Sentence(alike[0]), width, shown.MostLines)];
+        bool isDanger = alike[0].Severity == Severity.Danger;
+        string kept = isDanger ? "Fix: " + FirstStep(alike[0].Remedy) : "";
+        int most = isDanger ? Math.Max(LeastOfASentence, shown.MostLines - LinesOf(kept, width)) : shown.MostLines;
+        List<string> texts = [Shortened(Sentence(alike[0]), width, most)];
         if (alike.Count > 1) Add("Also: " + Spoken.Names([.. alike.Skip(1).Select(f => $"{f.About.Name} {Spoken.Short(f.Measured)}".TrimEnd())], MostAlso));
-        if (alike[0].Severity >= shown.RemediesFrom) Add(Remedy(alike[0]));
+        if (isDanger) texts.Add(texts.Sum(before => LinesOf(before, width)) + LinesOf(Remedy(alike[0]), width) > shown.MostLines ? kept : Remedy(alike[0]));
+        else if (alike[0].Severity >= shown.RemediesFrom) Add(Remedy(alike[0]));
         return texts;
 
         void Add(string text)
         {
-            int left = shown.MostLines - texts.Sum(before => LinesOf(before, width));
+            int left = most - texts.Sum(before => LinesOf(before, width));
             string shortened = Shortened(text, width, left);
             if (LinesOf(shortened, width) <= left) texts.Add(shortened);
         }
@@ -63,9 +67,20 @@ internal static class FindingList
 
     private static int LinesOf(string text, int width) => Page.Wrapped(text, width).Count();
 
-    // Rules have names in words, which say what the finding is in the fewest.
-    private static string ByName(IEnumerable<Finding> findings, int most) =>
-        string.Join("; ", findings.GroupBy(f => f.Rule).Select(alike => $"{alike.Key.Replace('-', ' ')}: {Spoken.Names([.. alike.Select(f => f.About.Name)], most)}"));
+    // A line for each title: the parts, then what is wrong with them in the fewest words.
+    private static IEnumerable<string> Named(IEnumerable<Finding> findings, int most) =>
+        findings.GroupBy(f => f.Title).Select(alike => $"{Spoken.Names([.. alike.Select(f => f.About.Name).Distinct()], most)}: {alike.Key}");
+
+    // What to do first, once nothing is energized.
+    private static string FirstStep(string remedy)
+    {
+        string[] steps = [.. remedy.Split(". ").Select(step => step.TrimEnd('.')).Where(step => step != "Do not energize")];
+        return steps.Length == 0 ? remedy : steps[0] + ".";
+    }
+
+    // In the details every remedy stands; in brief findings of a rule stand together, but for dangers that are mended otherwise.
+    private static string FixOf(Finding finding, Shown shown) =>
+        shown.IsEverything ? finding.Remedy : finding.Severity == Severity.Danger ? FirstStep(finding.Remedy) : "";
 
     private static string Sentence(Finding finding) => $"{finding.About.Name}: {finding.Message}";
 

@@ -16,7 +16,7 @@ internal static class Help
                              SiteCheck yard.json --remedies
           --compare FILE     print what differs from another version of the site
                              SiteCheck yard.json --compare yard-before.json
-          --materials FILE   write the bill of quantities as CSV too, with the pull
+          --materials FILE   write the bill of materials as CSV too, with the pull
                              list and the output schedule beside it
                              SiteCheck yard.json --materials yard.material.csv
           --json             print verdicts and findings as JSON, for programs
@@ -34,10 +34,14 @@ internal static class Help
           --sheet FILE       write the commissioning sheet, in the safe order;
                              .html for paper, .md, .csv or .json
                              SiteCheck yard.json --sheet sheet.html
-          --readings FILE    judge the readings of a meter (CSV or JSON);
-                             with --sheet, write the record
+          --readings FILE    judge the readings of a meter (CSV or JSON) and say
+                             what is most probably wrong; --sheet writes the record
                              SiteCheck yard.json --readings readings.csv
-          --at TEMPERATURE   temperature of cables and boxes meanwhile, or 20 C
+          --symptom TEXT     what was seen of a device; the causes by probability, and
+                             what to read next; may be given several times
+                             SiteCheck yard.json --symptom "gate plate: dark"
+          --at TEMPERATURE   temperature of cables and boxes while you
+                             measure; 20 C if left out
                              SiteCheck yard.json --sheet sheet.html --at "5 C"
           --profiles         show the volts along every run in the report
                              SiteCheck yard.json --html yard.html --profiles
@@ -49,8 +53,9 @@ internal static class Help
           --help             print this
                              SiteCheck --help
 
-        Exit status: 0 notes at most, 1 cautions, 2 failures or danger, 3 a file or
-        command line that cannot be read, or a file that cannot be written.
+        Exit status: 0 no findings, or only notes; 1 cautions; 2 a failure or a
+        danger; 3 a file or command line that cannot be read, or a file that cannot
+        be written.
         The text is as wide as the terminal, or as COLUMNS says, or 80 columns.
         """;
 }

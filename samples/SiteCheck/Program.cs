@@ -78,7 +78,7 @@ SiteFileResult Read()
 
 ExitStatus Check(Site site)
 {
-    if (arguments.SheetPath is not null || arguments.ReadingsPath is not null) return CommissioningRun.Run(site, arguments);
+    if (arguments.SheetPath is not null || arguments.ReadingsPath is not null || arguments.Symptoms.Count > 0) return CommissioningRun.Run(site, arguments);
     var evidence = new Evidence(site.Assess());
     IReadOnlyList<Finding> findings = RuleSet.Standard.Check(evidence);
     var report = new SiteReport(evidence, findings)

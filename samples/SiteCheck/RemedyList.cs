@@ -1,6 +1,7 @@
 using System.Linq;
 using CamPower;
 using CamPower.Reports;
+using static System.FormattableString;
 
 namespace SiteCheck;
 
@@ -16,13 +17,24 @@ internal static class RemedyList
         page.Text($"Remedies, each tried by a full check, the cheapest first; prices in {repair.Unit}:");
         foreach (FindingRemedies found in report.Remedies)
         {
-            page.Labeled(found.Finding.Severity.ToString().ToUpperInvariant(), color: null, $"{found.Finding.About.Name}: {found.Finding.Rule.Replace('-', ' ')}", Indent);
+            page.Labeled(found.Finding.Severity.ToString().ToUpperInvariant(), color: null, $"{found.Finding.About.Name}: {found.Finding.Title}", Indent);
             if (found.Remedies.Count == 0) page.Text(found.Summary, Indent);
             foreach (Remedy remedy in found.Remedies.Take(Most)) page.Text($"- {remedy}", Indent);
         }
 
         page.Blank();
-        page.Text($"The cheapest way to no danger and no failure{(repair.IsComplete ? "" : " that was found")}:");
-        page.Text(repair.ToString(), indent: 2);
+        if (repair.Changes.Count > 0)
+        {
+            page.Text($"The cheapest way to {(repair.Left.Count == 0 ? "no danger and no failure" : "fewer dangers and failures")}{(repair.IsComplete ? "" : " that was found")}, "
+                + Invariant($"{repair.Cost:0.##} {repair.Unit}:"));
+            foreach (SiteChange change in repair.Changes) page.Text($"- {change}", indent: 2);
+        }
+
+        if (repair.Left.Count == 0 && repair.Changes.Count == 0) page.Text("There is no danger and no failure: no change is needed.");
+        if (repair.Left.Count == 0) return;
+        page.Text(repair.Changes.Count > 0
+            ? "Still to do by hand:"
+            : "No change in the price list removes these dangers and failures. Do by hand what \"Fix\" says (--details shows every fix):");
+        foreach (Finding left in repair.Left) page.Text($"- {left.About.Name}: {left.Title}", indent: 2);
     }
 }

@@ -18,14 +18,18 @@ internal sealed record Shown
         new() { RemediesFrom = Severity.Danger, SentencesFrom = Severity.Failure, HasWorkingDevices = false, MostNames = 3 },
         new() { RemediesFrom = Severity.Danger, SentencesFrom = Severity.Failure, HasWorkingDevices = false, MostNames = 3, MostLines = 3 },
         new() { RemediesFrom = Severity.Danger, SentencesFrom = Severity.Danger, HasWorkingDevices = false, MostNames = 3, MostLines = 3 },
+        new() { RemediesFrom = Severity.Danger, SentencesFrom = Severity.Danger, HasWorkingDevices = false, MostNames = 3, MostLines = 3, HasUnstatedPlaces = false },
     ];
 
     public bool IsEverything { get; private init; }
 
+    /// <summary>Whether it is shown where what is not stated is missing.</summary>
+    public bool HasUnstatedPlaces { get; private init; } = true;
+
     /// <summary>Findings of less are only named.</summary>
     public Severity SentencesFrom { get; private init; } = Severity.Note;
 
-    /// <summary>Of findings of less it is not said what to do.</summary>
+    /// <summary>Of findings of less it is not said what to do. A danger always has its fix.</summary>
     public Severity RemediesFrom { get; private init; } = Severity.Note;
 
     /// <summary>Whether the tables show the devices that work, too.</summary>
@@ -38,5 +42,5 @@ internal sealed record Shown
     public int MostNames { get; private init; } = int.MaxValue;
 
     /// <summary>What only the details show, in a sentence; nothing where nothing of note is left out.</summary>
-    public string LeftOut => this == InBrief[0] ? "" : $"Left out: what to do about {(RemediesFrom == Severity.Danger ? "failures, " : "")}cautions and notes. ";
+    public string LeftOut => this == InBrief[0] ? "" : "Left out: some fixes. ";
 }

@@ -55,7 +55,8 @@ public static class ReadingsFile
         return ReadingFormat.Text(record);
     }
 
-    /// <summary>Writes a record as a table, as RFC 4180 has it: a row for each line of the sheet, with what is expected and what to do. Of
+    /// <summary>Writes a record as a table, as RFC 4180 has it: a row for each danger of the plan and
+    /// each line of the sheet, with what is expected and what to do. Of
     /// a record without readings it is the sheet, to be filled in and read back.</summary>
     /// <param name="record">The record.</param>
     /// <exception cref="ArgumentNullException"><paramref name="record"/> is null.</exception>

@@ -127,11 +127,12 @@ public static class SiteFile
         return bytes.ToArray();
     }
 
-    private static SiteFileResult Read(byte[] utf8, SiteFileOptions options, string? csv = null)
+    /// <summary>Reads a site from UTF-8 in memory.</summary>
+    internal static SiteFileResult Read(ReadOnlyMemory<byte> utf8, SiteFileOptions options, string? csv = null)
     {
         if (utf8.Length > options.MaxBytes) return TooLarge(options);
         // Some editors write a byte-order mark before the text: it is not part of it.
-        ReadOnlyMemory<byte> text = utf8.AsMemory(utf8.AsSpan().StartsWith(Encoding.UTF8.Preamble) ? Encoding.UTF8.Preamble.Length : 0);
+        ReadOnlyMemory<byte> text = utf8[(utf8.Span.StartsWith(Encoding.UTF8.Preamble) ? Encoding.UTF8.Preamble.Length : 0)..];
         var reading = new SiteReading(new SourceText(text), options.MaxDepth);
         Place? root = JsonTree.Read(reading);
         if (root is not null && csv is not null) ScheduleReading.Add(csv, root);

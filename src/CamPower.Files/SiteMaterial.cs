@@ -5,7 +5,7 @@ using CamPower.Files.Schedules;
 
 namespace CamPower.Files;
 
-/// <summary>Writes what a site is built of as CSV: the bill of quantities, the pull list with labels, the output schedule.</summary>
+/// <summary>Writes what a site is built of as CSV: the bill of materials, the pull list with labels, the output schedule.</summary>
 /// <remarks>Tables of RFC 4180 with a heading; lengths in meters. Stateless; every member may be called from many threads at once, in any
 /// culture. A name that a spreadsheet could take for a formula is written with an apostrophe before it.</remarks>
 /// <example>
@@ -16,7 +16,7 @@ namespace CamPower.Files;
 /// </example>
 public static class SiteMaterial
 {
-    /// <summary>The bill of quantities: kind, item, quantity, unit and cost.</summary>
+    /// <summary>The bill of materials: kind, item, quantity, unit and cost.</summary>
     /// <param name="list">The bill.</param>
     /// <exception cref="ArgumentNullException"><paramref name="list"/> is null.</exception>
     public static string WriteBill(MaterialList list)

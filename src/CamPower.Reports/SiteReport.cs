@@ -80,7 +80,7 @@ public sealed class SiteReport
     /// them; null where it was not asked.</summary>
     public SiteRepair? Repair { get; init; }
 
-    /// <summary>The bill of quantities with its pull list; null where it was not asked.</summary>
+    /// <summary>The bill of materials with its pull list; null where it was not asked.</summary>
     public MaterialList? Material { get; init; }
 
     /// <summary>Headline: "Do not energize.", else whether to correct something before use, and "Not shown to be safe: 3 items

@@ -20,7 +20,7 @@ public class QuantityTextTests
     [Theory]
     [InlineData("30,5 m", "'30,5 m' has a comma: write a decimal point, as in 1.5 m, and nothing between thousands")]
     [InlineData("30", "'30' has no unit: a length is written in m, cm, mm, km, ft, in or yd")]
-    [InlineData("30 meters", "'30 meters' has the wrong unit: a length is written in m, cm, mm, km, ft, in or yd")]
+    [InlineData("30 meters", "'30 meters' has the wrong unit: a length is written in m, cm, mm, km, ft, in or yd; write '30 m'")]
     [InlineData("far", "'far' is not a length: write a number with a decimal point, and a unit: m, cm, mm, km, ft, in or yd")]
     public void WhatIsNoLength_IsRefusedWithTheAcceptedUnits(string text, string message) =>
         Assert.Equal(message, Assert.Throws<FormatException>(() => QuantityText.Read<Length>(text)).Message);

@@ -41,7 +41,7 @@ public static class RandomSites
             // Fed by another box: never by itself.
             DistributionBox last = boxes[^1];
             string[] ends = [.. runs.Where(r => r.From.BoxName is string box && box != last.Name).Select(r => r.To)];
-            if (ends.Length > 0 && last.Receptacle is null && last.Battery is null && last.Supply is { Output: DcOutput { OpenVoltage: null }, Input: { Voltage: not null, Efficiency: not null } })
+            if (ends.Length > 0 && last.Receptacle is null && last.Battery is null && last.Reserve is null && last.Supply is { Output: DcOutput { OpenVoltage: null }, Input: { Voltage: not null, Efficiency: not null } })
             {
                 boxes[^1] = last.WithFeed(Pick(ends), Chance(0.5) ? Starting() : null, Chance(0.5) ? Inrush() : null);
             }
@@ -182,6 +182,14 @@ public static class RandomSites
             DistributionBox box = Placed(name, cabinets);
             return box.Supply.Output is DcOutput { OpenVoltage: null } && Chance(0.4)
                 ? box.WithBattery(Battery(name), Protection("battery of " + name), Chance(0.5) ? Time() : null)
+                : Doubled(box);
+        }
+
+        private DistributionBox Doubled(DistributionBox box)
+        {
+            Supply reserve = Supply();
+            return !box.IsAdapter && box.Supply.Output is DcOutput { OpenVoltage: null } && reserve.Output is DcOutput { OpenVoltage: null } && Chance(0.5)
+                ? box.WithReserve(reserve, ElectricPotential.FromMillivolts(Number(1, 500)))
                 : box;
         }
 
@@ -193,7 +201,7 @@ public static class RandomSites
             [ChargePoint(0, 2), ChargePoint(Number(10, 90), 2.5), ChargePoint(100, 3)],
             Cold(90), Cold(400), Number(1, 2), Volts(1, 2), Volts(3, 4), ElectricPotential.FromMillivolts(-Number(0, 5)), Number(1, 2),
             Chance(0.5) ? Temperature.FromDegreesCelsius(Number(-20, 10)) : null, Chance(0.5) ? Number(1, 10) : 1, Chance(0.5) ? Volts(3, 4) : null,
-            Chance(0.5) ? Number(0.1, 3) : null);
+            Chance(0.5) ? Number(0.1, 3) : null, Chance(0.5) ? Temperature.FromDegreesCelsius(Number(30, 60)) : null);
 
         private BatteryChargePoint ChargePoint(double percent, double volts) =>
             new(Ratio.FromPercent(percent), Volts(volts, volts + 0.4), Ratio.FromPercent(Number(50, 300)), Chance(0.5) ? ElectricPotential.FromMillivolts(Number(0, 90)) : null);
@@ -287,7 +295,7 @@ public static class RandomSites
             ? output.WithOpenVoltage(ElectricPotential.FromVolts(output.Nominal.Volts * Number(1.02, 1.5)), Chance(0.5) ? Frequency.FromHertz(Number(40, 70)) : null)
             : output;
 
-        private DcOutput Charging(DcOutput output) => Chance(0.3) ? output.WithCharging(Volts(0, 2), Amperes(0.1, 5)) : output;
+        private DcOutput Charging(DcOutput output) => Chance(0.3) ? output.WithCharging(Volts(0, 2), Amperes(0.1, 5), Chance(0.6) ? Chance(0.5) : null) : output;
 
         private OverloadBehavior? Overload() => Limited() is { Limit: not null } limited && Chance(0.5) ? limited.WithTolerance(Ratio.FromPercent(Number(1, 20))) : Limited();
 

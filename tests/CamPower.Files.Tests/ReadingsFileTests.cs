@@ -57,7 +57,22 @@ public class ReadingsFileTests
         ExpectedReading[] expected = [.. sheet.Lines.Where(l => l.Expected is not null || l.Highest is null && l.Point.Kind == ReadingKind.PairResistance)];
         var record = new CommissioningRecord(sheet, expected.Select(l => new MeterReading(l.Point, l.Expected)));
         Assert.Equal(expected.Length, record.Count(ReadingVerdict.Inside));
-        Assert.Empty(ReadingsFile.Read(ReadingsFile.WriteTable(record), site).Errors);
+        string table = ReadingsFile.WriteTable(record);
+        Assert.Empty(ReadingsFile.Read(table, site).Errors);
+        Assert.Equal(sheet.Dangers.Count, table.Split("DO NOT ENERGIZE").Length - 1);
+        Assert.All(sheet.Dangers, danger => Assert.Contains(danger.Remedy, table, StringComparison.Ordinal));
+    }
+
+    // Supplies drive current one way. A reversed lead reads below 0, and is not inside a band that begins there.
+    [Theory]
+    [MemberData(nameof(Yards))]
+    public void NoBandBeginsBelowZero_WhereTheSiteGivesNothingBelowIt(string yard)
+    {
+        Site site = SiteFile.Read(File.ReadAllText(Samples.PathOfDoc("../samples/SiteCheck/sites/" + yard))).Site!;
+        var sheet = new CommissioningSheet(site, SiteTolerance.Standard, Meter.Handheld, Mild);
+        Assert.All(sheet.Lines.Where(l => l.Lowest is ElectricCurrent), l => Assert.InRange(((ElectricCurrent)l.Lowest).Amperes, 0, double.MaxValue));
+        Assert.All(sheet.Lines.Where(l => l.Lowest is ElectricPotential { Volts: 0 }), l =>
+            Assert.NotEqual(ReadingVerdict.Inside, l.Judge(new MeterReading(l.Point, ElectricPotential.FromVolts(-1)))));
     }
 
     [Fact]
@@ -91,8 +106,8 @@ public class ReadingsFileTests
         { "plug voltage,C,running,over range", "readings, row 2, column D (value): A plug voltage needs a value in V" },
         { "plug voltage,C,running,\"11,9 V\"", "readings, row 2, column D (value): '11,9 V' has a comma" },
         { "output current,B,running,0.4 A", "readings, row 2, column B (where): 'B' is no output: write the box and the number" },
-        { "output current,B output 99,running,0.4 A", "readings, row 2, column B (where): the site has no used output 'B output 99' to read" },
-        { "plug voltage,,running,12 V", "readings, row 2: missing member 'where'" },
+        { "output current,B output 99,running,0.4 A", "readings, row 2, column B (where): 'B output 99' is not in use on this site" },
+        { "plug voltage,,running,12 V", "readings, row 2: 'where' is missing" },
     };
 
     [Theory]

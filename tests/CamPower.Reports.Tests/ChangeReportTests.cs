@@ -25,7 +25,7 @@ public class ChangeReportTests
         {
             Assert.All(Comparison.Gained, finding => Assert.Contains(finding.About.Name, text, StringComparison.Ordinal));
             Assert.Contains("set point 13 V DC", text, StringComparison.Ordinal);
-            Assert.Contains("Margins that moved", text, StringComparison.Ordinal);
+            Assert.Contains("Margins that changed", text, StringComparison.Ordinal);
         }
 
         Assert.Contains("The two versions do not differ.", new ChangeReport(Yard.ComparedWith(Yard, RuleSet.Standard, PriceList.Neutral)).ToMarkdown(), StringComparison.Ordinal);
@@ -56,7 +56,7 @@ public class ChangeReportTests
         };
         string markdown = report.ToMarkdown();
         Assert.All(report.Remedies.SelectMany(found => found.Remedies), remedy => Assert.Contains(remedy.Changes[0].Text, markdown, StringComparison.Ordinal));
-        Assert.Contains("Bill of quantities", markdown, StringComparison.Ordinal);
+        Assert.Contains("Bill of materials", markdown, StringComparison.Ordinal);
         Assert.Contains("winter storage west: from yard box output 11", markdown, StringComparison.Ordinal);
         using var stream = new MemoryStream();
         report.WriteJson(stream);

@@ -144,6 +144,14 @@ public partial class ChartTests
         }
     }
 
+    [Fact]
+    public void OneLine_ShowsTheReserve()
+    {
+        Chart drawn = Samples.OneLine("ferry", 0);
+        Assert.Single(XElement.Parse(drawn.ToSvg()).Descendants(Svg + "text"), t => t.Value == "reserve: reserve supply");
+        Assert.Contains("Reserve: reserve supply; each of the two supplies is behind a diode.", drawn.Description, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("lock", "12 V 65 Ah", "its fuse: battery fuse")]
     [InlineData("lock-as-found", "12 V 12 Ah", "its fuse: no protective device")]

@@ -12,10 +12,10 @@ public class CommissioningReportTests
 {
     private static CommissioningSheet Sheet { get; } = MakeSheet();
 
-    private static CommissioningSheet MakeSheet()
+    private static CommissioningSheet MakeSheet(double volts = 12)
     {
         Temperature at = Temperature.FromDegreesCelsius(15);
-        var box = DistributionBox.OfEqualOutputs("box <1>", new Supply("supply", new DcOutput(ElectricPotential.FromVolts(12), ElectricCurrent.FromAmperes(5),
+        var box = DistributionBox.OfEqualOutputs("box <1>", new Supply("supply", new DcOutput(ElectricPotential.FromVolts(volts), ElectricCurrent.FromAmperes(5),
             Ratio.FromPercent(2)), Derating.GenericEnclosed), 2, ElectricCurrent.FromAmperes(1));
         var dome = new Device("dome", DeviceKind.Camera,
             new ComponentDraw(Load.ConstantPower(Power.FromWatts(4)), infrared: Load.ConstantPower(Power.FromWatts(5))),
@@ -45,6 +45,24 @@ public class CommissioningReportTests
         Assert.Contains("Signature", html, StringComparison.Ordinal);
         Assert.Contains("Never work alone on a ladder.", html, StringComparison.Ordinal);
         Assert.DoesNotContain("box <1>", html, StringComparison.Ordinal);
+    }
+
+    // Whoever carries the paper has nothing else: it says where to stop, what is dangerous and what to do about it, before anything else.
+    [Fact]
+    public void SheetOfADangerousPlan_SaysToStop_BeforeAnythingElse()
+    {
+        CommissioningSheet dangerous = MakeSheet(volts: 24);
+        Finding danger = Assert.Single(dangerous.Dangers);
+        var blank = new CommissioningReport(new CommissioningRecord(dangerous, []));
+        string markdown = blank.ToMarkdown();
+        int stop = markdown.IndexOf("## Do not energize", StringComparison.Ordinal), first = markdown.IndexOf("## What this is", StringComparison.Ordinal);
+        Assert.InRange(stop, 1, first);
+        Assert.Contains("The plan has 1 danger. Stop before \"Box on, nothing connected: the set point\"", markdown, StringComparison.Ordinal);
+        Assert.Contains("## Box on, nothing connected: the set point", markdown, StringComparison.Ordinal);
+        Assert.Contains("- door camera: box", markdown, StringComparison.Ordinal);
+        Assert.Contains($"Fix: {danger.Remedy}", markdown, StringComparison.Ordinal);
+        Assert.Contains("Stop before", blank.ToHtml(), StringComparison.Ordinal);
+        Assert.DoesNotContain("Do not energize", new CommissioningReport(new CommissioningRecord(Sheet, [])).ToMarkdown(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -62,6 +62,27 @@ public class VerdictJsonTests
         }
     }
 
+    // Crest, valley and true RMS of every device on a transformer, in every condition; of nothing else.
+    [Fact]
+    public void Alternating_IsWhatEachDeviceGetsAndTakes()
+    {
+        SiteReport report = Samples.Report(Samples.Read("glasshouse"));
+        JsonNode[] lines = [.. Json(report)["alternating"]!.AsArray()!];
+        DeviceInCondition[] expected = [.. report.Assessment.Devices.SelectMany(d => d.InConditions).Where(at => at.Ac is { HasSteadyState: true })];
+        Assert.NotEmpty(expected);
+        Assert.Equal(expected.Select(at => (at.Device.Name, at.Condition.Name)), lines.Select(l => ((string)l["where"]!["name"]!, (string)l["condition"]!)));
+        foreach ((DeviceInCondition at, JsonNode line) in expected.Zip(lines))
+        {
+            Assert.Equal(at.Ac!.Crest.Volts, (double)line["crest"]!["number"]!);
+            Assert.Equal(at.Ac.Valley?.Volts, (double?)line["valley"]?["number"]);
+            Assert.Equal(at.Ac.Current.Amperes, (double)line["rmsCurrent"]!["number"]!);
+            Assert.Equal(at.Ac.ApparentPower.Voltamperes, (double)line["apparentPower"]!["number"]!);
+            Assert.Equal(at.Ac.PowerFactor.Percent, (double)line["powerFactor"]!["number"]!);
+        }
+
+        Assert.Null(Json(Samples.Report(Samples.Read("boat-shed")))["alternating"]);
+    }
+
     // Each quantity has one unit, whatever the site file is written in.
     [Fact]
     public void Quantities_HaveTheUnitsOfThePage()
@@ -80,7 +101,7 @@ public class VerdictJsonTests
     public void WhatIsJudged_IsDescribedOnThePage()
     {
         string page = File.ReadAllText(RepositoryFiles.PathOf("docs/json.md"));
-        IEnumerable<string> judged = Names.SelectMany(site => Json(Samples.Report(Samples.Read(site)))["verdicts"]!.AsArray()).Select(l => (string)l!["what"]!).Distinct();
+        IEnumerable<string> judged = Names.Concat(["glasshouse", "glasshouse-as-found", "lock", "ferry-as-found"]).SelectMany(site => Json(Samples.Report(Samples.Read(site)))["verdicts"]!.AsArray()).Select(l => (string)l!["what"]!).Distinct();
         Assert.All(judged, what => Assert.Contains($"`{what}`", page, StringComparison.Ordinal));
     }
 

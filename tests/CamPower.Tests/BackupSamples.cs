@@ -16,6 +16,8 @@ internal static class BackupSamples
         Site site = SmallSite.Star(SmallSite.Box().WithBattery(battery, ProtectiveDevice.None, Duration.FromHours(1.5)), [Batteries.Night], (0.25, camera));
         BackupAssessment backup = site.Assess().StudyBackup()[0];
         BatteryRun run = backup.Worst!.New;
-        return [battery, battery.Chemistry, battery.Chemistry.Charge[0], BackupPolicy.CommonPractice, backup, backup.Worst, run, run.Points[0], run.DropOuts[0], run.Outputs[0]];
+        Supply reserve = new("reserve", new DcOutput(SmallSite.Volts(11.5), ElectricCurrent.FromAmperes(3.5), Ratio.FromPercent(1)), Derating.GenericEnclosed);
+        ReserveAssessment doubled = SmallSite.Star(SmallSite.Box().WithReserve(reserve, SmallSite.Volts(0.25)), [Batteries.Night], (0.25, camera)).Assess().StudyReserves()[0];
+        return [doubled, doubled.Worst, battery, battery.Chemistry, battery.Chemistry.Charge[0], BackupPolicy.CommonPractice, backup, backup.Worst, run, run.Points[0], run.DropOuts[0], run.Outputs[0]];
     }
 }

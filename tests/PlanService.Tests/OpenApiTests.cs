@@ -18,7 +18,7 @@ public class OpenApiTests(PlanServer server) : IClassFixture<PlanServer>
         string[] mapped = [.. server.App.Services.GetRequiredService<EndpointDataSource>().Endpoints.OfType<RouteEndpoint>()
             .Where(e => e.RoutePattern.RawText is not ("/openapi.json" or "/health" or "/"))
             .SelectMany(e => e.Metadata.GetMetadata<HttpMethodMetadata>()!.HttpMethods.Select(m => $"{m} {e.RoutePattern.RawText}")).Order()];
-        Assert.Equal(["GET /inspections", "GET /rules", "GET /schema", "POST /assessments", "POST /verdicts"], mapped);
+        Assert.Equal(["GET /inspections", "GET /rules", "GET /schema", "POST /assessments", "POST /diagnoses", "POST /verdicts"], mapped);
         Assert.Equal(mapped, documented);
     }
 

@@ -34,6 +34,11 @@ internal static class SingleFaults
         boxes/yard box/battery = { "name": "ten cells", "cells": 10, "capacity": "40 Ah", "ratedOver": "5 h", "resistance": "12 mohm", "protection": "{{fuse}}", "backupTime": "{{backupTime}}", "chemistry": { "name": "nickel-cadmium", "source": "data sheet of the cells", "charge": [{ "charge": "0 %", "voltage": "{{empty}}", "resistance": "150 %" }, { "charge": "100 %", "voltage": "1.3 V", "resistance": "100 %" }], "capacity": [{ "at": "-20 C", "share": "70 %" }, { "at": "25 C", "share": "100 %" }, { "at": "50 C", "share": "100 %" }], "resistance": [{ "at": "-20 C", "share": "200 %" }, { "at": "25 C", "share": "100 %" }, { "at": "50 C", "share": "100 %" }], "rateExponent": {{exponent}}, "cutOff": "{{cutOff}}", "float": "{{floating}}", "floatPerKelvin": "0 V", "chargeFactor": 1.3, "coldestCharging": "{{coldest}}", "highestCharging": "1.45 V", "highestChargingRate": {{rate}} } }
         """;
 
+    // A second supply like that of the yard, set lower, behind diodes that are transistors.
+    private static string Reserve(string setPoint = "12.6 V", string ratedCurrent = "20 A", string limit = "26 A") => $$"""
+        boxes/yard box/reserve = { "diodeDrop": "20 mV", "supply": { "name": "reserve supply", "output": "DC", "nominal": "12 V", "ratedCurrent": "{{ratedCurrent}}", "tolerance": "1 %", "derating": "generic enclosed", "trim": { "lowest": "11 V", "highest": "14 V" }, "setPoint": "{{setPoint}}", "sourceResistance": "15 mohm", "overload": { "hiccup": "{{limit}}", "pulse": "100 ms", "period": "1.5 s" }, "capacitance": "6600 uF", "input": { "voltage": { "lowest": "90 V", "highest": "264 V" }, "efficiency": [{ "at": "10 %", "share": "76 %" }, { "at": "100 %", "share": "86 %" }] } } }
+        """;
+
     private static string Unit(string apparentPower, string power, string backupTime) => $$"""
         uninterruptibleSupplies = [{ "name": "yard unit", "apparentPower": "{{apparentPower}}", "power": "{{power}}", "crestFactor": 3, "backupTime": "{{backupTime}}", "runtimes": [{ "load": "100 W", "runtime": "40 min" }, { "load": "400 W", "runtime": "30 min" }] }]
         receptacles = [{ "name": "yard receptacle", "voltage": "120 V", "rating": "15 A", "uninterruptible": "yard unit" }]
@@ -216,13 +221,13 @@ internal static class SingleFaults
         // An adapter that limits itself in a way that nobody declares.
         new("an adapter whose sheet says nothing of overload", "boxes/dock adapter/supply/overload = nothing", "faults-unknown: Ternfield boatyard"),
 
-        // It may limit from 1.8 A on.
+        // It may limit from 1.8 A on; whether a start is over before it opens is not known, for no duration of the start is stated.
         new("a limit that is too small",
             """
             protectiveDevices/+ = { "name": "limit", "electronicLimit": { "limit": "2 A", "tolerance": "10 %", "opensWithin": "50 ms", "resistance": "10 mohm", "voltageRating": "30 V" } }
             boxes/dock adapter/leadProtection = "limit"
             """,
-            "nuisance-trip: dock adapter output 1"),
+            "faults-unknown: Ternfield boatyard", "nuisance-trip: dock adapter output 1"),
 
         // This fuse opens within the hour at 1.35 times its rating, and 3.6 A are 1.44 times; 1.97 A are 79 % of it, and 75 % is practice.
         new("a fuse loaded for hours",
@@ -429,6 +434,11 @@ internal static class SingleFaults
         new("a battery for a night that lasts two hours and more", Battery(backupTime: "12 h"), "battery-backup-too-short: yard box"),
         new("a battery that lasts only while it is new", Battery(backupTime: "3.1 h"), "thin-battery-backup: yard box"),
         new("a charger that takes what the cameras need", Battery(current: "15 A", rate: "1"), "charging-above-derated-rating: yard box"),
+
+        // 13 V less 1 %: 12.87 V; 12.6 V and 1 % are 12.73 V, 12.9 V and 1 % are 13.03 V.
+        new("a reserve that carries the yard", Reserve()),
+        new("a reserve of 8 A", Reserve(ratedCurrent: "8 A", limit: "10 A"), "reserve-does-not-carry-load: yard box"),
+        new("a reserve that is set as high as the main supply", Reserve(setPoint: "12.9 V"), "reserve-carries-in-service: yard box"),
     ];
 
     private static string[] Outputs(string rule, params int[] numbers) => [.. numbers.Select(number => $"{rule}: yard box output {number}")];

@@ -1,6 +1,4 @@
 using System.Collections.Generic;
-using System.Linq;
-using CamPower.Files;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Mvc;
 using static System.FormattableString;
@@ -13,12 +11,12 @@ public sealed class SiteFileProblem : ProblemDetails
     /// <summary>Every error of the file, in the order of the file.</summary>
     public required IReadOnlyList<ErrorAnswer> Errors { get; init; }
 
-    internal static SiteFileProblem Of(IReadOnlyList<SiteFileError> errors) => new()
+    internal static SiteFileProblem Of(IReadOnlyList<ErrorAnswer> errors) => new()
     {
         Type = "/openapi.json#/components/schemas/SiteFileProblem",
         Title = "The site file cannot be read.",
         Status = StatusCodes.Status400BadRequest,
         Detail = errors.Count == 1 ? "It has 1 error." : Invariant($"It has {errors.Count} errors."),
-        Errors = [.. errors.Select(ErrorAnswer.Of)],
+        Errors = errors,
     };
 }

@@ -9,16 +9,19 @@ namespace CamPower.Files.Formats;
 
 /// <summary>The installation method of a run: one of those of the library.</summary>
 internal sealed partial class InstallationMethodFormat() : TextFormat<InstallationMethod>(
-    $"how a run lies: '{InstallationMethod.LargeBundle.Name}', '{InstallationMethod.InCableOrRaceway(2).Name}' with a count of your own, "
-        + $"or '{InstallationMethod.InInsulatedWall().Name}, 3 circuits' with A2, B2 or C and at most 20", InstallationMethod.LargeBundle)
+    $"an installation method: {Forms}", InstallationMethod.LargeBundle)
 {
     private const string Pattern = "(large bundle|(?<count>[1-9][0-9]{0,3}) current-carrying conductors in a cable or raceway"
         + "|installation method (?<method>A2|B2|C)(, (?<circuits>[1-9]|1[0-9]|20) circuits)?)";
 
+    private static string Forms =>
+        $"'{InstallationMethod.InCableOrRaceway(2).Name}' (or another number), '{InstallationMethod.LargeBundle.Name}', "
+        + $"or '{InstallationMethod.InInsulatedWall().Name}' (or B2, or C; for up to 20 circuits together add ', 3 circuits')";
+
     internal override JsonObject Schema() => Matching(GroupName().Replace(Pattern, string.Empty));
 
     internal override InstallationMethod Parse(string text) =>
-        Find(text) ?? throw new FormatException($"{Phrase.Quoted(text)} is not {Description}");
+        Find(text) ?? throw new FormatException($"{Phrase.Quoted(text)} is not an installation method; write {Forms}");
 
     // The library says of several circuits that they are bunched.
     internal override string Text(InstallationMethod value)

@@ -92,6 +92,9 @@ internal static class JsonTree
         return (offset, "it is not UTF-8 here");
     }
 
+    private static bool EndsAValue(ReadOnlySpan<byte> before) =>
+        before is [.., (byte)'"' or (byte)'}' or (byte)']' or (>= (byte)'0' and <= (byte)'9') or (byte)'e' or (byte)'l'];
+
     // The reader's own words speak of bytes and of its options.
     private static string GrammarError(ReadOnlySpan<byte> bytes, int at)
     {
@@ -105,6 +108,7 @@ internal static class JsonTree
         {
             '\'' => "a single quote is not allowed here; write \" around texts",
             < ' ' => "a text ends on the line where it begins; write \\n for a new line and \\t for a tab",
+            '"' when EndsAValue(before) => "something is missing before this '\"', most likely a comma",
             _ => $"'{found.ToString()}' is not expected here",
         };
     }

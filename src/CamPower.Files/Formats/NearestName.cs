@@ -8,19 +8,20 @@ namespace CamPower.Files.Formats;
 internal static class NearestName
 {
     // Enough for people; a hostile file cannot make the search long.
-    private const int LongestName = 100, MostNames = 200;
+    private const int LongestName = 100, MostNames = 200, Slip = 2;
 
-    /// <summary>The nearest name, at most half of the letters away and the first of several as near, or else the first that
-    /// has the name as a word; null where there is none.</summary>
+    /// <summary>The first of the names that differ by a slip; else the first that has the name as a word; else the nearest, at most half of
+    /// the letters away; null where there is none.</summary>
     internal static string? Of(string name, IEnumerable<string> known)
     {
         if (name.Length > LongestName) return null;
         string[] names = [.. known.Take(MostNames).Where(k => k.Length <= LongestName)];
-        return names.Select(k => (Name: k, Distance: Distance(name.ToUpperInvariant(), k.ToUpperInvariant())))
-            .Where(x => x.Distance <= Math.Max(1, Math.Max(name.Length, x.Name.Length) / 2))
-            .OrderBy(x => x.Distance)
-            .Select(x => x.Name)
-            .FirstOrDefault() ?? Array.Find(names, k => $" {k} ".Contains($" {name} ", StringComparison.OrdinalIgnoreCase));
+        List<(string Name, int Distance)> near = [.. names
+            .Select(k => (Name: k, Distance: Distance(name.ToUpperInvariant(), k.ToUpperInvariant())))
+            .Where(x => x.Distance <= Math.Max(1, Math.Max(name.Length, x.Name.Length) / 2)).OrderBy(x => x.Distance)];
+        if (near.Count > 0 && near[0].Distance <= Slip) return near[0].Name;
+        return Array.Find(names, k => $" {k} ".Contains($" {name} ", StringComparison.OrdinalIgnoreCase))
+            ?? near.Select(x => x.Name).FirstOrDefault();
     }
 
     /// <summary>Letters to insert, delete, replace or swap with their neighbor: the optimal string alignment distance.</summary>

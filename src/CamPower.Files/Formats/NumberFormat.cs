@@ -20,9 +20,8 @@ internal sealed class NumberFormat(int? version = null) : Format<int>("a whole n
     {
         bool isWhole = int.TryParse(at.Text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out int value);
         if (isWhole && (version is null || value == version)) return value;
-        string known = FormattableString.Invariant($"version {version} is known, and the rest was read as if it were that");
         at.Error(isWhole
-            ? FormattableString.Invariant($"version {value} is unknown: {known}")
+            ? FormattableString.Invariant($"format version {value} is unknown; write {version}. The rest was checked as version {version}")
             : $"{Phrase.Quoted(at.Text!)} is not a whole number");
         return null;
     }

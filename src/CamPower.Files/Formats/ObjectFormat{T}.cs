@@ -87,7 +87,8 @@ internal sealed class ObjectFormat<T> : Format<T>
         at.TakeMembers(_members.Count);
         TakeMembers(at);
         foreach (Member member in _members.Where(m => m.IsGiven(at))) member.Read(at[member]);
-        NoteMissing(_members.Where(m => m.IsRequired), at);
+        HashSet<string> meant = MeantIn(at);
+        NoteMissing(_members.Where(m => m.IsRequired && !meant.Contains(m.Name)), at);
         if (_forms.Length > 0) CheckForms(at);
         return Build(at);
     }
@@ -139,10 +140,14 @@ internal sealed class ObjectFormat<T> : Format<T>
                 at.Take(_byName[now], child);
             }
             else child.ErrorOfName((unknown ??= new(StringComparer.Ordinal)).Add(name)
-                ? $"there is no member {Phrase.Quoted(name)} here{Hint(name)}"
+                ? $"{Phrase.Quoted(name)} is not known here{Hint(name)}"
                 : $"{Phrase.Quoted(name)} is written twice in the same object");
         }
     }
+
+    // What is mistyped is not missing too.
+    private HashSet<string> MeantIn(Place at) => [.. at.Children.Select(child => child.Name!).Where(name => !_byName.ContainsKey(name))
+        .Select(name => NearestName.Of(name, _byName.Keys)).OfType<string>()];
 
     private string Hint(string name)
     {
@@ -152,7 +157,7 @@ internal sealed class ObjectFormat<T> : Format<T>
 
     private static void NoteMissing(IEnumerable<Member> needed, Place at)
     {
-        foreach (Member member in needed.Where(m => !m.IsGiven(at))) at[member].ErrorOnce($"missing member {Phrase.Quoted(member.Name)}");
+        foreach (Member member in needed.Where(m => !m.IsGiven(at))) at[member].ErrorOnce($"{Phrase.Quoted(member.Name)} is missing");
     }
 
     private void CheckForms(Place at)
@@ -182,7 +187,7 @@ internal sealed class ObjectFormat<T> : Format<T>
                     return Else;
                 }
 
-                place.Error(Phrase.MessageOf(e, place.Name));
+                place.Error(Phrase.InUnitsOf(place.Text, Phrase.MessageOf(e, place.Name)));
                 place.Value = null;
             }
         }

@@ -1,13 +1,15 @@
 using System;
 using System.Collections.Generic;
+using System.Globalization;
 using System.Linq;
+using System.Text.RegularExpressions;
 
 namespace CamPower.Files.Formats;
 
 /// <summary>Small pieces of messages.</summary>
-internal static class Phrase
+internal static partial class Phrase
 {
-    private const int Longest = 60;
+    private const int Longest = 60, Digits = 9;
 
     /// <summary>"a, b or c".</summary>
     internal static string List(IEnumerable<string> words, string conjunction)
@@ -26,6 +28,17 @@ internal static class Phrase
     /// <summary>"; did you mean 'x'?", or nothing where no known name is near.</summary>
     internal static string DidYouMean(string name, IEnumerable<string> known) =>
         NearestName.Of(name, known) is string nearest ? $"; did you mean {Quoted(nearest)}?" : string.Empty;
+
+    /// <summary>A message about a share as the file writes it: in percent where the text is.</summary>
+    internal static string InUnitsOf(string? text, string message) => text?.TrimEnd().EndsWith('%') == true
+        ? Bare().Replace(message, number => InPercent(double.Parse(number.Value, CultureInfo.InvariantCulture)))
+        : message;
+
+    private static string InPercent(double share) => $"{Number.Text(Math.Round(100 * share, Digits))} %";
+
+    [GeneratedRegex(@"(?<=(must be from|to|but is|above|at least|at most) )-?[0-9.]+(E[-+][0-9]+)?(?=,|\.?$| to )",
+        RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex Bare();
 
     /// <summary>The library's message in the words of the file, without what the framework adds.</summary>
     /// <param name="e">The library's exception.</param>

@@ -118,7 +118,8 @@ internal sealed class Place
     /// <summary>Notes that something else is expected here.</summary>
     internal void Refuse(string expected)
     {
-        Error($"expected {expected}, but found {Found}");
+        bool isBare = Kind == JsonTokenType.Number && expected.Contains("text: ", StringComparison.Ordinal);
+        Error($"expected {expected}, but found {Found}{(isBare ? "; write it in quotes, with its unit" : "")}");
         NoteDepth();
     }
 

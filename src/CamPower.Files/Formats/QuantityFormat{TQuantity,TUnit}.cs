@@ -57,7 +57,8 @@ internal sealed class QuantityFormat<TQuantity, TUnit>(string noun, Func<Quantit
     {
         if (spelling.StartsWith(',')) return Phrase.Comma(text, table[0].Written);
         if (spelling.Length == 0) return $"{Phrase.Quoted(text)} has no unit: {noun} is written in {Units}";
-        string hint = InOtherCase(spelling) is string known ? $"; only the case of '{spelling}' is not that of '{known}'" : string.Empty;
+        string? meant = InOtherCase(spelling) ?? UnitNames.Of(spelling, Spellings);
+        string hint = meant is null ? string.Empty : $"; write {Phrase.Quoted($"{text[..^spelling.Length].TrimEnd()} {meant}")}";
         return $"{Phrase.Quoted(text)} has the wrong unit: {noun} is written in {Units}{hint}";
     }
 

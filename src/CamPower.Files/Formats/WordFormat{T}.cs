@@ -18,6 +18,9 @@ internal sealed class WordFormat<T>(string noun, params (string Word, T Value)[]
         ["enum"] = new JsonArray([.. table.Select(row => (JsonNode)row.Word)]),
     };
 
+    /// <summary>What else may be written in the place of a word, for messages; null where there is nothing.</summary>
+    internal string? Hint { get; init; }
+
     /// <summary>Whether a value has a word.</summary>
     internal bool Knows(T value) => Values.Contains(value);
 
@@ -28,7 +31,15 @@ internal sealed class WordFormat<T>(string noun, params (string Word, T Value)[]
         string[] known = [.. table.Select(row => row.Word)];
         throw new FormatException(OldName.Of(text, known) is string now
             ? $"{Phrase.Quoted(text)} is now called {Phrase.Quoted(now)}"
-            : $"{Phrase.Quoted(text)} is not {Description}{Phrase.DidYouMean(text, known)}");
+            : $"{Phrase.Quoted(text)} is not {noun}{Choice(text, known)}");
+    }
+
+    // One choice is printed once.
+    private string Choice(string text, string[] known)
+    {
+        string meant = Phrase.DidYouMean(text, known);
+        string choice = known.Length == 1 && meant.Length > 0 ? meant : $"; write {Phrase.List(known.Select(Phrase.Quoted), "or")}{meant}";
+        return Hint is null ? choice : $"{choice}{(meant.Length > 0 ? " " : ". ")}{Hint}";
     }
 
     internal override string Text(T value) => Array.Find(table, row => EqualityComparer<T>.Default.Equals(row.Value, value)).Word

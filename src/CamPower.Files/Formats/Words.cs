@@ -48,7 +48,10 @@ internal static class Words
 
     /// <summary>The conditions that the library gives, each as what makes it from the temperatures.</summary>
     internal static WordFormat<Func<Surroundings, Condition>> GivenConditions { get; } = new("a given condition", Given(
-        Condition.Day, Condition.Night, at => Condition.NightWithMotion(at), Condition.ColdStart));
+        Condition.Day, Condition.Night, at => Condition.NightWithMotion(at), Condition.ColdStart))
+    {
+        Hint = "A condition of your own has \"name\" and \"on\" in place of \"given\"",
+    };
 
     internal static WordFormat<Func<string, ElectricCurrent, ElectricCurrent?, CircuitBreaker>> BreakerType { get; } = new(
         "a type of breaker", ("B", CircuitBreaker.TypeB), ("C", CircuitBreaker.TypeC), ("D", CircuitBreaker.TypeD));
@@ -56,7 +59,11 @@ internal static class Words
     internal static WordFormat<Derating> Derating { get; } = new("a derating", ("generic enclosed", CamPower.Derating.GenericEnclosed));
 
     internal static WordFormat<OverloadBehavior> Overload { get; } = new(
-        "an overload behavior", ("unlimited", OverloadBehavior.Unlimited));
+        "an overload behavior", ("unlimited", OverloadBehavior.Unlimited))
+    {
+        Hint = "A supply with a limit has its current, as in { \"hiccup\": \"26 A\", \"pulse\": \"100 ms\", \"period\": \"1.2 s\" }; "
+            + "other forms are constantCurrent, foldback and shutdown",
+    };
 
     internal static WordFormat<BatteryChemistry> Chemistry { get; } = new("a battery chemistry",
         Named(c => c.Name, BatteryChemistry.ValveRegulatedLeadAcid, BatteryChemistry.LithiumIronPhosphate));

@@ -46,9 +46,11 @@ internal static class BatteryFormats
             c => c.HighestCharging);
         var rate = o.Optional("highestChargingRate", "The largest charging current in amperes over the capacity in ampere-hours.",
             Quantities.Plain, c => c.HighestChargingRate);
+        var hottest = o.Optional("hottestCharging", "Highest temperature at which it may be charged.", Quantities.Temperature,
+            c => c.HottestCharging);
         return at => new BatteryChemistry(name[at], new Citation(source[at], CitationKind.Declared), charge[at], capacity[at],
             resistance[at], exponent[at], cutOff[at], floating[at], perKelvin[at], factor[at], coldest[at], lasting[at] ?? 1, highest[at],
-            rate[at]);
+            rate[at], hottest[at]);
     }) { Else = BatteryChemistry.ValveRegulatedLeadAcid });
 
     /// <summary>The battery of a box, its fuse and the backup time: read onto a substitute box.</summary>
@@ -79,7 +81,10 @@ internal static class BatteryFormats
         var rise = o.Required("rise", "How far it goes above its set point, for absorption or in the cold.", Quantities.Voltage,
             s => s.ChargingRise!.Value).Else(ElectricPotential.Zero);
         var current = o.Required("current", "The most that it charges with.", Quantities.Current, s => s.ChargingCurrent!.Value);
-        return at => StandIn.Output.WithCharging(rise[at], current[at]);
+        var follows = o.Optional("followsTemperature",
+            "True where it lowers its voltage as the battery warms; left out where that is not stated.", Words.YesNo,
+            s => s.FollowsTemperature);
+        return at => StandIn.Output.WithCharging(rise[at], current[at], follows[at]);
     });
 
     private static ElectricPotential? OwnCutOff(Battery battery) =>

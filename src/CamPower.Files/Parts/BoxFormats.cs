@@ -98,6 +98,21 @@ internal static class BoxFormats
         return at => StandIn.Converter.WithFeed(junction[at], starting[at], inrush[at]);
     });
 
+    // Read onto a substitute box.
+    private static readonly ObjectFormat<DistributionBox> Reserve = new(o =>
+    {
+        var supply = o.Required("supply", "The second supply.", SupplyFormats.Supply, b => b.Reserve!);
+        var drop = o.Required("diodeDrop", "The most that is lost in the diode of each supply.", Quantities.Voltage,
+            b => b.DiodeDrop!.Value).Else(StandIn.DiodeDrop);
+        return at =>
+        {
+            Supply reserve = supply[at];
+            if (reserve.Output is DcOutput { OpenVoltage: null }) return StandIn.OfOneOutput(reserve).WithReserve(reserve, drop[at]);
+            at[supply].ErrorOnce("a reserve gives a regulated direct voltage");
+            return StandIn.OfOneOutput(StandIn.Box.Supply).WithReserve(StandIn.Box.Supply, StandIn.DiodeDrop);
+        };
+    });
+
     /// <summary>A box or adapter.</summary>
     internal static ObjectFormat<DistributionBox> Box { get; } = new(o =>
     {
@@ -131,6 +146,8 @@ internal static class BoxFormats
             b => b.Battery is null ? null : b);
         var feed = o.Optional("feed", "Where the input of a converter is connected; left out for a box on the mains.", Feed,
             b => b.FedFrom is null ? null : b);
+        var reserve = o.Optional("reserve", "The second supply of its outputs, each of the two through a diode.", Reserve,
+            b => b.Reserve is null ? null : b);
         Form[] forms = [new(outputs, outputLimit) { Optional = ofEach }, new(outputList), new(adapter) { Optional = ofLead }];
         o.OneOf(forms);
         return at =>
@@ -141,7 +158,8 @@ internal static class BoxFormats
             if (cabinet[at] is Cabinet shared) box = box.WithCabinet(shared);
             if (receptacle[at] is Receptacle plug) box = box.WithReceptacle(plug);
             if (feed[at] is DistributionBox fed && Converter(at, box, fed) is DistributionBox converter) box = converter;
-            if (battery[at] is not DistributionBox backed || feed.IsGiven(at)) return box;
+            if (reserve[at] is DistributionBox doubled && OnTwo(at, box, doubled) is DistributionBox twice) box = twice;
+            if (battery[at] is not DistributionBox backed || feed.IsGiven(at) || reserve.IsGiven(at)) return box;
             if (box.Supply.Output is DcOutput { OpenVoltage: not null })
             {
                 at[battery].ErrorOnce("an unregulated supply cannot charge a battery");
@@ -167,6 +185,20 @@ internal static class BoxFormats
                     : null;
             if (wrong is null) return box.WithFeed(fed.FedFrom!, fed.InputStarting, fed.InputInrush);
             if (!at[supply].HasError) at[feed].ErrorOnce(wrong);
+            return null;
+        }
+
+        // What it cannot have a reserve with is an error of that.
+        DistributionBox? OnTwo(Place at, DistributionBox box, DistributionBox doubled)
+        {
+            string? wrong = adapter.IsGiven(at) ? "an adapter has one supply: write a box of one output"
+                : feed.IsGiven(at) ? "a converter has no reserve: put the reserve before the run"
+                : battery.IsGiven(at) ? "a box with a reserve has no battery: a diode keeps its supply from it"
+                : box.Supply.Output is not DcOutput { OpenVoltage: null } ? "beside a reserve the supply gives a regulated direct voltage"
+                : doubled.DiodeDrop < box.Supply.Output.LowestVoltage ? null
+                : "the drop of the diode is not below the voltage of the supply";
+            if (wrong is null) return box.WithReserve(doubled.Reserve!, doubled.DiodeDrop!.Value);
+            if (!at[supply].HasError) at[reserve].ErrorOnce(wrong);
             return null;
         }
 

@@ -43,6 +43,13 @@ internal static class StandIn
     internal static DistributionBox Box { get; } =
         DistributionBox.Adapter("stand-in", new Supply("stand-in", Output, Derating.GenericEnclosed));
 
+    /// <summary>Less than any supply gives.</summary>
+    internal static ElectricPotential DiodeDrop { get; } = ElectricPotential.FromMillivolts(1);
+
+    /// <summary>A box that can have a reserve.</summary>
+    internal static DistributionBox OfOneOutput(Supply supply) =>
+        DistributionBox.OfEqualOutputs("stand-in", supply, 1, ElectricCurrent.FromAmperes(1));
+
     /// <summary>A box that can be fed from a run.</summary>
     internal static DistributionBox Converter { get; } = DistributionBox.Adapter("stand-in", new Supply("stand-in", Output,
         Derating.GenericEnclosed, new SupplyInput(Range, efficiency: new ShareCurve<Ratio>(new(Ratio.Zero, Ratio.FromPercent(90)),

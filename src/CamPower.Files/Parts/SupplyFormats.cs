@@ -139,7 +139,8 @@ internal static class SupplyFormats
     private static AcOutput? Ac(Supply supply) => supply.Output as AcOutput;
 
     private static DcOutput Charger(DcOutput output, DcOutput? charger) =>
-        charger is null ? output : output.WithCharging(charger.ChargingRise!.Value, charger.ChargingCurrent!.Value);
+        charger is null ? output : output.WithCharging(
+            charger.ChargingRise!.Value, charger.ChargingCurrent!.Value, charger.FollowsTemperature);
 
     private static ObjectFormat<AltitudeDerating> Altitude() => new(o =>
     {

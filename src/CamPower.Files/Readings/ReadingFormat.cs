@@ -93,8 +93,11 @@ internal static class ReadingFormat
         if (Point(at, raw) is not ReadingPoint point) return null;
         if (!point.IsOn(site))
         {
-            at.Member(Where).Error($"the site has no {Noun(raw.Kind)} {Phrase.Quoted(raw.Where)} to read"
-                + Phrase.DidYouMean(raw.Where, Places(raw.Kind, site)));
+            // The next output that is in use is another one, and no slip of the pen.
+            at.Member(Where).Error(IsAtOutput(raw.Kind)
+                ? $"{Phrase.Quoted(raw.Where)} is not in use on this site"
+                : $"the site has no {Noun(raw.Kind)} {Phrase.Quoted(raw.Where)} to read"
+                    + Phrase.DidYouMean(raw.Where, Places(raw.Kind, site)));
             return null;
         }
 
@@ -131,17 +134,14 @@ internal static class ReadingFormat
     {
         ReadingKind.SupplyVoltage => "box",
         ReadingKind.PlugVoltage or ReadingKind.LoopResistance => "device",
-        ReadingKind.JunctionVoltage or ReadingKind.JunctionLoopResistance => "junction",
-        _ => "used output",
+        _ => "junction",
     };
 
     private static IEnumerable<string> Places(ReadingKind kind, Site site) => kind switch
     {
         ReadingKind.SupplyVoltage => site.Boxes.Select(b => b.Name),
         ReadingKind.PlugVoltage or ReadingKind.LoopResistance => site.Devices.Select(d => d.Name),
-        ReadingKind.JunctionVoltage or ReadingKind.JunctionLoopResistance => site.Runs.Select(r => r.To),
-        _ => site.Runs.Where(r => r.From.BoxName is not null)
-            .Select(r => FormattableString.Invariant($"{r.From.BoxName}{BeforeOutput}{r.From.OutputNumber}")),
+        _ => site.Runs.Select(r => r.To),
     };
 
     // "PlugVoltage" is written "plug voltage".

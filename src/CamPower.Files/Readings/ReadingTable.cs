@@ -38,13 +38,14 @@ internal static class ReadingTable
         return root;
     }
 
-    /// <summary>The table of a record: each line of its sheet, with what was read.</summary>
+    /// <summary>The table of a record: the dangers of the plan, then each line of its sheet, with what was read.</summary>
     internal static string Text(CommissioningRecord record)
     {
         using var text = new StringWriter(CultureInfo.InvariantCulture);
         using (var csv = new CsvWriter(text, new CsvConfiguration(CultureInfo.InvariantCulture) { NewLine = "\r\n" }, leaveOpen: true))
         {
-            foreach (string[] cells in record.Lines.Select(Cells).Prepend([.. ReadingFormat.Columns, .. Expected]))
+            string[] headings = [.. ReadingFormat.Columns, .. Expected];
+            foreach (string[] cells in record.Sheet.Dangers.Select(Stop).Concat(record.Lines.Select(Cells)).Prepend(headings))
             {
                 foreach (string cell in cells) csv.WriteField(cell);
                 csv.NextRecord();
@@ -53,6 +54,13 @@ internal static class ReadingTable
 
         return text.ToString();
     }
+
+    // A row without a value is passed over when the table is read back.
+    private static string[] Stop(Finding danger) =>
+    [
+        "DO NOT ENERGIZE", danger.About.Name, .. Enumerable.Repeat(string.Empty, ReadingFormat.Columns.Length + Expected.Length - 4),
+        $"Stop before a box is switched on. {danger.Remedy}", danger.Message,
+    ];
 
     private static string[] Cells(JudgedReading line)
     {

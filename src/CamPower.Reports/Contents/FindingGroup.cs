@@ -9,7 +9,7 @@ namespace CamPower.Reports.Contents;
 internal sealed record FindingGroup(Severity Severity, string Rule, string Remedy, string Source, IReadOnlyList<Finding> Findings)
 {
     /// <summary>The rule in words: "supply voltage too high".</summary>
-    internal string Heading => Rule.Replace('-', ' ');
+    internal string Heading => Findings[0].Title;
 
     /// <summary>In order of severity, then as they were found first.</summary>
     internal static IReadOnlyList<FindingGroup> Of(IEnumerable<Finding> findings) =>

@@ -13,10 +13,7 @@ internal sealed record DiagramMark(Severity Severity, string Words)
         .. findings.Where(f => f.Severity > Severity.Note && f.About.Kind == kind
             && string.Equals(f.About.Name, name, StringComparison.Ordinal))
             .OrderByDescending(f => f.Severity)
-            .Select(f => new DiagramMark(f.Severity, $"{f.Severity}: {InWords(f.Rule)}"))
+            .Select(f => new DiagramMark(f.Severity, $"{f.Severity}: {f.Title}"))
             .Distinct(),
     ];
-
-    private static string InWords(string rule) =>
-        string.Join(' ', rule.Split('-').Select(word => word is "ac" or "dc" ? word.ToUpperInvariant() : word));
 }

@@ -52,6 +52,7 @@ internal sealed class OneLineDiagram
         _pen.Supply(Supply, y, _box.Box.Supply.Output.Kind);
         if (_box.Outputs.Count > 0) _pen.Line(Supply + 15, y, Bus, y);
         string load = Invariant($"{worst.TotalCurrent.Amperes:0.00} A of {worst.DeratedRating.Amperes:0.00} A");
+        if (_box.Box.Reserve is Supply reserve) _words.Add($"Reserve: {reserve}; each of the two supplies is behind a diode.");
         double below = 30 + BatteryAt(y);
         foreach (string text in Given(load).OfType<string>())
         {
@@ -86,6 +87,7 @@ internal sealed class OneLineDiagram
             ? Invariant($"unregulated, {open.Volts:0.#} V open")
             : null,
         _box.Box.FedFrom is string junction ? $"converter, fed from {junction}" : null,
+        _box.Box.Reserve is Supply reserve ? $"reserve: {reserve}" : null,
         _box.Box.Battery?.Name,
         FuseOfBattery,
     ];

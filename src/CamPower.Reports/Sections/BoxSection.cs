@@ -12,6 +12,9 @@ namespace CamPower.Reports.Sections;
 /// <summary>A box, or several with little on them: how it is set, how far it is loaded, what its devices get.</summary>
 internal sealed class BoxSection(Evidence evidence, IReadOnlyList<Finding> findings, bool hasEveryProfile)
 {
+    // At which data sheets state the float voltage.
+    private static readonly Temperature Room = Temperature.FromDegreesCelsius(25);
+
     private static readonly Column[] ConditionColumns =
         [new("Condition"), new("Air inside, °C", true), new("Total, A", true), new("May deliver, A", true), new("Used, %", true)];
 
@@ -101,7 +104,7 @@ internal sealed class BoxSection(Evidence evidence, IReadOnlyList<Finding> findi
         if (dc.OpenVoltage is ElectricPotential open)
         {
             yield return new("Unregulated",
-                Invariant($"{open.Volts:0.00} V open, {dc.Nominal.Volts:0.00} V at {dc.RatedCurrent.Amperes:0.##} A"));
+                Invariant($"{open.Volts:0.00} V with no load, {dc.Nominal.Volts:0.00} V at {dc.RatedCurrent.Amperes:0.##} A"));
             yield break;
         }
 
@@ -128,6 +131,13 @@ internal sealed class BoxSection(Evidence evidence, IReadOnlyList<Finding> findi
             yield return new("On battery", backup.ToString());
         }
 
+        if (evidence.Reserves.FirstOrDefault(r => r.Box == box.Box) is ReserveAssessment reserve)
+        {
+            yield return new("Reserve",
+                Invariant($"{box.Box.Reserve}, gives {Gives(box.Box.Reserve!.Output)} V; each through a diode of at most ")
+                + Invariant($"{box.Box.DiodeDrop!.Value.Volts:0.00} V; {reserve.Worst}"));
+        }
+
         if (box.Box.Receptacle is Receptacle receptacle)
         {
             yield return new("Receptacle", evidence.Receptacles.First(o => o.Receptacle == receptacle).ToString());
@@ -142,23 +152,17 @@ internal sealed class BoxSection(Evidence evidence, IReadOnlyList<Finding> findi
 
     private static string Trim(TrimWindow window)
     {
-        if (!window.IsEmpty) return Invariant($"{Ends(window)}; the middle is {window.Middle.Volts:0.00} V{BeforeLoad(window)}");
-        string conflict = Invariant($"no set point works: at least {window.Lowest}, at most {window.Highest}");
-        if (window.OfOthers is not TrimWindow others) return conflict;
-        return others.IsEmpty
-            ? $"{conflict}. There is none without {window.Spoiler} either"
-            : $"{conflict}. {window.Spoiler} spoils it; the window of the others is {Ends(others)}";
+        if (window.IsEmpty) return window.Summary;
+        if (window.Box.Battery is not Battery battery) return Invariant($"{window.Summary}; the middle is {window.Middle.Volts:0.00} V");
+        ElectricPotential right = battery.FloatAt(Room);
+        string keep = window.Contains(right) ? "keep it at" : "not inside it is";
+        return Invariant($"{window.Summary}; {keep} the float voltage of the battery, {right.Volts:0.00} V");
     }
-
-    private static string Ends(TrimWindow window) => $"{window.Lowest} to {window.Highest}";
-
-    private static string BeforeLoad(TrimWindow window) =>
-        window.HighestBeforeLoad.SetPoint < window.Highest.SetPoint ? $"; without load at most {window.HighestBeforeLoad}" : "";
 
     private static string Gives(SupplyOutput output) => Invariant($"{output.LowestVoltage.Volts:0.00}–{output.HighestVoltage.Volts:0.00}");
 
     private static string Load(BoxInCondition box) =>
-        Invariant($"{(box.IsDemandOnly ? "asks " : "")}{box.TotalCurrent.Amperes:0.00} of {box.DeratedRating.Amperes:0.00}");
+        Invariant($"{(box.IsDemandOnly ? "needs " : "")}{box.TotalCurrent.Amperes:0.00} of {box.DeratedRating.Amperes:0.00}");
 
     private static string Air(BoxInCondition box) => box.InsideTemperature is Temperature inside ? Said.Celsius(inside) : "not known";
 
@@ -180,7 +184,7 @@ internal sealed class BoxSection(Evidence evidence, IReadOnlyList<Finding> findi
     [
         box.Condition.Name,
         Air(box),
-        (box.IsDemandOnly ? "asks " : "") + Said.Amperes(box.TotalCurrent),
+        (box.IsDemandOnly ? "needs " : "") + Said.Amperes(box.TotalCurrent),
         Said.Amperes(box.DeratedRating),
         box.DeratedRating.Amperes > 0 ? Said.Percent(box.TotalCurrent.Amperes / box.DeratedRating.Amperes) : Said.Nothing,
     ];

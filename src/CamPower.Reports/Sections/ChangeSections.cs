@@ -15,11 +15,11 @@ internal static class ChangeSections
             new Paragraph(comparison.IsEmpty ? "The two versions do not differ." : Capitalized($"{comparison}."), IsStrong: true),
             new Paragraph("Calculated, not measured: measure at commissioning."),
         ]);
-        if (comparison.Gained.Count > 0) yield return new Section("Findings gained", [new FoundList(FindingGroup.Of(comparison.Gained))]);
+        if (comparison.Gained.Count > 0) yield return new Section("New findings", [new FoundList(FindingGroup.Of(comparison.Gained))]);
         if (comparison.Lost.Count > 0)
         {
-            yield return new Section("Findings lost",
-                [new ItemList([.. comparison.Lost.Select(f => $"{f.Severity}: {f.About.Name}: {f.Rule.Replace('-', ' ')}")])]);
+            yield return new Section("Findings that are gone",
+                [new ItemList([.. comparison.Lost.Select(f => $"{f.Severity}: {f.About.Name}: {f.Title}")])]);
         }
 
         if (comparison.Added.Count > 0) yield return new Section("Added", [new ItemList(comparison.Added)]);
@@ -29,7 +29,7 @@ internal static class ChangeSections
         if (comparison.Material.Count > 0) yield return new Section("Material", [Material(comparison.Material)]);
     }
 
-    private static DataTable Margins(IReadOnlyList<MovedMargin> margins) => new("Margins that moved, those that lost most first",
+    private static DataTable Margins(IReadOnlyList<MovedMargin> margins) => new("Margins that changed, largest loss first",
         [new("About"), new("Room"), new("Before", true), new("After", true), new("Change, %", true)],
         [.. margins.Select(margin => (string[])
         [

@@ -11,11 +11,12 @@ namespace CamPower.Reports.Sections;
 /// <summary>The parts of a commissioning sheet or record: head, what keeps it safe, the readings in their order, the signature.</summary>
 internal static class CommissioningSections
 {
-    private const string ToFillIn = "____________", Explained =
+    private const string ToFillIn = "____________", Energized = "Box on, nothing connected: the set point", Explained =
         "Take the readings in this order. A reading outside its band differs from the site file: find out why before you go on.";
 
     internal static IEnumerable<Section> Of(CommissioningRecord record)
     {
+        if (record.Sheet.Dangers.Count > 0) yield return Stop(record.Sheet.Dangers);
         yield return Head(record);
         yield return Safety();
         int number = 0;
@@ -28,6 +29,14 @@ internal static class CommissioningSections
 
         yield return Signature(record);
     }
+
+    // The sheet is carried to the site alone: it says itself where to stop, and why.
+    private static Section Stop(IReadOnlyList<Finding> dangers) => new("Do not energize",
+    [
+        new Paragraph($"The plan has {Said.Severity(Severity.Danger, dangers.Count)}. "
+            + $"Stop before \"{Energized}\": take only the readings on dead wires.", IsStrong: true),
+        new ItemList([.. dangers.Select(danger => $"{danger.About.Name}: {danger.Message} Fix: {danger.Remedy}")]),
+    ]);
 
     private static Section Head(CommissioningRecord record)
     {
@@ -62,7 +71,7 @@ internal static class CommissioningSections
             "Never put a lead to energized mains. Keep covers of mains parts closed.",
             "Never open a battery circuit while anything draws from it.",
             "Never work alone on a ladder.",
-            "Take out every link before the box is switched on.",
+            "Remove every jumper before the box is switched on.",
         ]),
     ]);
 
@@ -85,11 +94,15 @@ internal static class CommissioningSections
         ];
     }
 
-    private static string ExpectedWord(ExpectedReading expected) => expected.Highest is null ? "open" : "no operating point";
+    private static string ExpectedWord(ExpectedReading expected) => expected.Highest is null ? "open" : "device cannot stay on";
 
     private static string Band(ExpectedReading expected) => expected.Highest is IQuantity highest
-        ? $"{Number(expected.Lowest)} to {Number(highest)}"
+        ? $"{Number(expected.Lowest)} to {Number(highest)}{(IsTooWide(expected) ? " (too wide to judge)" : "")}"
         : $"at least {Number(expected.Lowest)}";
+
+    // What takes no current at all is inside such a band.
+    private static bool IsTooWide(ExpectedReading expected) =>
+        expected is { Lowest: ElectricCurrent { Amperes: <= 0 }, Expected: not ElectricCurrent { Amperes: <= 0 } };
 
     // Meters show hundredths; megohms are for open pairs.
     private static string Number(IQuantity quantity) => quantity switch
@@ -104,10 +117,10 @@ internal static class CommissioningSections
     private static string HeadingOf(JudgedReading line) => line.Expected.Point.State switch
     {
         ReadingState.Dead => "Dead and unplugged: no short",
-        ReadingState.FarEndLinked or ReadingState.LinkRemoved => "Far end linked, then open again: the loop",
-        ReadingState.Unloaded => "Box on, nothing connected: the set point",
+        ReadingState.FarEndJumpered or ReadingState.JumperRemoved => "Far end jumpered, then open again: the loop",
+        ReadingState.Unloaded => Energized,
         ReadingState.DeviceUnplugged or ReadingState.Running => "Output by output: polarity, then running",
-        _ => "Illuminators forced on",
+        _ => "Infrared forced on: the light sensors covered",
     };
 
     private static string WordOf(ReadingVerdict verdict) => verdict switch

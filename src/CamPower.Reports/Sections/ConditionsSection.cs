@@ -14,7 +14,7 @@ internal static class ConditionsSection
         new Paragraph("The site was solved in each of these, "
             + "with each supply at the bottom of its tolerance for voltages, and loads at the worse end."),
         new DataTable("Conditions that the site must survive",
-            [new("Condition"), new("On beside the base draw"), new("Cable, °C", true), new("Around boxes, °C", true),
+            [new("Condition"), new("Also on"), new("Cable, °C", true), new("Around boxes, °C", true),
                 new("Around devices, °C", true), new("Sun, W/m²", true), new("Line, V", true), new("Motors at once")],
             [.. site.Conditions.Select(Row)]),
     ]);

@@ -36,7 +36,7 @@ internal static class DeviceTable
             device.Device.Name,
             place,
             Said.Cable(device.Path),
-            worst.Accepted is VoltageRange accepted ? Said.Range(accepted) : "not this current",
+            worst.Accepted is VoltageRange accepted ? Said.Range(accepted) : "no: AC/DC mismatch",
             isUp ? Said.Volts(worst.Voltage) : Said.State(worst.State),
             worst.Condition.Name,
             worst.State == DeviceState.WrongCurrent
@@ -45,7 +45,7 @@ internal static class DeviceTable
             isUp && worst.Accepted is VoltageRange range ? Margin(device, range) : Said.Nothing,
             Starts(device),
             Invariant(
-                $"{(output.Worst.IsDemandOnly ? "asks " : "")}{output.Worst.Current.Amperes:0.00} of {output.Output.Limit.Amperes:0.##}"),
+                $"{(output.Worst.IsDemandOnly ? "needs " : "")}{output.Worst.Current.Amperes:0.00} of {output.Output.Limit.Amperes:0.##}"),
         ];
     }
 

@@ -11,11 +11,11 @@ internal static class FaultTable
 {
     /// <summary>The outputs of one box.</summary>
     internal static Block Of(DistributionBox box, IReadOnlyList<OutputFaults> outputs) =>
-        Of($"Shorts on what {box} feeds", "Output", outputs, alike => NumberRows.Text(alike.Select(o => o.Output.Number)));
+        Of($"Shorts on the outputs of {box}", "Output", outputs, alike => NumberRows.Text(alike.Select(o => o.Output.Number)));
 
     /// <summary>The outputs of several boxes, most often one of each.</summary>
     internal static Block Of(IReadOnlyList<OutputFaults> outputs) =>
-        Of("Shorts on what they feed", "Box or adapter", outputs,
+        Of("Shorts on their outputs", "Box or adapter", outputs,
             alike => string.Join(", ", alike.Select(o => o.Box.Name).Distinct(StringComparer.Ordinal)));
 
     private static DataTable Of(string caption, string place, IReadOnlyList<OutputFaults> outputs,
@@ -62,6 +62,6 @@ internal static class FaultTable
         HashSet<WithstandVerdict> verdicts = [.. output.Shorts.Select(s => s.WithstandVerdict)];
         if (verdicts.Contains(WithstandVerdict.DoesNotWithstand)) return "do not withstand it";
         if (verdicts.Contains(WithstandVerdict.Unknown)) return "not known";
-        return verdicts.Contains(WithstandVerdict.HotterThanInService) ? "hotter than allowed in service" : "withstand it";
+        return verdicts.Contains(WithstandVerdict.HotterThanInService) ? "get hotter than allowed in service" : "withstand it";
     }
 }

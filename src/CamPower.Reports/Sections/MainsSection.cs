@@ -16,11 +16,11 @@ internal static class MainsSection
             new("May start at once"), new("Leakage, mA", true)];
 
     private static readonly Column[] EnergyColumns =
-        [new("Condition"), new("From the line, W", true), new("Once through it, kWh", true), new("Hours a year", true),
+        [new("Condition"), new("From the line, W", true), new("One pass, kWh", true), new("Hours a year", true),
             new("In a year, kWh", true)];
 
     private static readonly Column[] UninterruptibleColumns =
-        [new("Uninterruptible supply"), new("Condition"), new("W of", true), new("VA of", true), new("Runs at least, min", true),
+        [new("UPS"), new("Condition"), new("Load, W", true), new("Load, VA", true), new("Runs at least, min", true),
             new("Wanted, min", true)];
 
     /// <summary>The section, or none where nothing of the mains is stated.</summary>
@@ -29,13 +29,13 @@ internal static class MainsSection
         List<Block> blocks = [];
         if (evidence.Breakers.Count > 0)
         {
-            blocks.Add(new DataTable("All supplies on a breaker switched on at once: a sine of that crest against its band", BreakerColumns,
+            blocks.Add(new DataTable("All supplies on one breaker switched on at once", BreakerColumns,
                 [.. evidence.Breakers.SelectMany(b => new[] { Row(b, b.Cold, "cold"), Row(b, b.Warm, "warm") })]));
         }
 
         if (evidence.Uninterruptible.Count > 0)
         {
-            blocks.Add(new DataTable("Uninterruptible supplies, with a new battery", UninterruptibleColumns,
+            blocks.Add(new DataTable("UPS (uninterruptible supplies), with a new battery", UninterruptibleColumns,
                 [.. evidence.Uninterruptible.SelectMany(u => u.InConditions.Select(c => Row(u.Supply, c)))]));
         }
 
@@ -66,7 +66,7 @@ internal static class MainsSection
             Verdict.Violated => "trips",
             _ => start.Peak is null ? "not known" : "may trip",
         },
-        start.MostAtOnce is int most ? Invariant($"{most} of {breaker.Boxes.Count}") : "not known",
+        start.MostAtOnce is int most ? Invariant($"{(most == 0 ? "none" : $"{most}")} of {breaker.Boxes.Count}") : "not known",
         Invariant($"{breaker.KnownLeakage.Milliamperes:0.##}"),
     ];
 

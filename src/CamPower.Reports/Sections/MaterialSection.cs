@@ -10,8 +10,8 @@ internal static class MaterialSection
     internal static Section Of(MaterialList material) => new("Material",
     [
         new Paragraph(Invariant($"With {material.Policy}. Devices are not in it. ") +
-            Invariant($"Cost: {material.Cost:0.##} {material.CostUnit}, without work.")),
-        new DataTable("Bill of quantities", [new("Item"), new("Kind"), new("Quantity", true), new("Cost", true)],
+            Invariant($"Cost: {material.Cost:0.##} {material.CostUnit}. Labor is not counted.")),
+        new DataTable("Bill of materials", [new("Item"), new("Kind"), new("Quantity", true), new("Cost", true)],
             [.. material.Lines.Select(line => (string[])
                 [line.Item, line.Kind, Invariant($"{line.Quantity:0.##} {line.Unit}"), Invariant($"{line.Cost:0.##}")])]),
         new DataTable("Pull list, with the labels of both ends",

@@ -9,6 +9,8 @@ namespace CamPower.Reports.Sections;
 /// <summary>Section of what is not stated, so that a verdict is unknown, by boxes, outputs or models.</summary>
 internal static class NotStatedSection
 {
+    private const int MostExceptions = 3;
+
     internal static Section Of(SiteReport report)
     {
         string[] boxes = [.. report.Assessment.Boxes.Where(b => b.Outputs.Count > 0).Select(b => b.Box.Name)];
@@ -24,9 +26,11 @@ internal static class NotStatedSection
     private static string Places(IReadOnlyList<string> places, string[] boxes)
     {
         string[] fine = [.. boxes.Except(places, StringComparer.Ordinal)];
-        if (fine.Length >= places.Count || places.Except(boxes, StringComparer.Ordinal).Any()) return string.Join(", ", places);
+        bool isNamed = places.Count == 1 || fine.Length is > MostExceptions || fine.Length >= places.Count
+            || places.Except(boxes, StringComparer.Ordinal).Any();
+        if (isNamed) return string.Join(", ", places);
         return fine.Length == 0
             ? Invariant($"all {places.Count} boxes and adapters")
-            : $"all boxes and adapters but {string.Join(", ", fine)}";
+            : $"all boxes and adapters except {string.Join(", ", fine)}";
     }
 }

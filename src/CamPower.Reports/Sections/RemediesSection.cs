@@ -27,7 +27,7 @@ internal static class RemediesSection
 
     private static IEnumerable<string[]> Rows(FindingRemedies found)
     {
-        string about = found.Finding.About.Name, finding = found.Finding.Rule.Replace('-', ' ');
+        string about = found.Finding.About.Name, finding = found.Finding.Title;
         return found.Remedies.Count == 0
             ? [[about, finding, found.Summary, Said.Nothing]]
             : found.Remedies.Select(remedy => (string[])[about, finding, string.Join(" ", remedy.Changes), Cost(remedy.Cost, remedy.Unit)]);
@@ -37,12 +37,14 @@ internal static class RemediesSection
     {
         string kind = repair.IsComplete ? "The cheapest changes" : "The cheapest changes that were found";
         yield return new Paragraph(repair.Changes.Count == 0
-            ? "No change is needed against a danger or failure, or none helps."
+            ? repair.Left.Count == 0
+                ? "There is no danger and no failure: no change is needed."
+                : "No change in the price list removes a danger or a failure that is left."
             : $"{kind} against every danger and failure cost {Cost(repair.Cost, repair.Unit)} together:", IsStrong: true);
         if (repair.Changes.Count > 0) yield return new ItemList([.. repair.Changes.Select(change => change.Text)]);
         if (repair.Left.Count == 0) yield break;
-        yield return new Paragraph("Nothing in the price list helps against these: "
-            + string.Join("; ", repair.Left.Select(f => $"{f.About.Name}, {f.Rule.Replace('-', ' ')}")) + ".");
+        yield return new Paragraph("Still to do by hand, as each finding says:");
+        yield return new ItemList([.. repair.Left.Select(f => $"{f.About.Name}: {f.Title}. {f.Remedy}")]);
     }
 
     private static string Cost(double cost, string unit) => Invariant($"{cost:0.##} {unit}");

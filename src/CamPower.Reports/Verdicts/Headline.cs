@@ -30,13 +30,8 @@ internal static class Headline
         int all = assessment.Devices.Count, working = Count(Verdict.Holds), unknown = Count(Verdict.Unknown);
         int silent = assessment.Devices.Count(d => d.Verdict == Verdict.Holds && d.Worst.Start == StartVerdict.Unknown);
         string work = Invariant($"{working} of {Said.Count(all, "device works", "devices work")} in every condition");
-        if (silent > 0)
-        {
-            work += Invariant(
-                $", {(silent == working ? "" : Invariant($"{silent} of them "))}if {(silent == 1 ? "it starts" : "they start")}");
-        }
-
-        return unknown > 0 ? work + Invariant($"; of {unknown} more it is not known") : work;
+        if (silent > 0) work += silent == working ? " (start not checked)" : Invariant($" (start not checked for {silent} of them)");
+        return unknown > 0 ? work + Invariant($". Not known: {unknown} more") : work;
 
         int Count(Verdict verdict) => assessment.Devices.Count(d => d.Verdict == verdict);
     }

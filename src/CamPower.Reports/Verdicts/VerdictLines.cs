@@ -17,6 +17,7 @@ internal static class VerdictLines
         return evidence.Assessment.Devices.SelectMany(device => OfDevice(device, voltageMargin))
             .Concat(evidence.Assessment.Boxes.Where(box => box.Outputs.Count > 0).SelectMany(box => OfBox(box, headroom)))
             .Concat(evidence.Backups.SelectMany(OfBattery))
+            .Concat(evidence.Reserves.SelectMany(OfReserve))
             .Concat(evidence.Breakers.SelectMany(OfBreaker))
             .Concat(evidence.Uninterruptible.SelectMany(OfUninterruptible))
             .Concat(evidence.Faults.SelectMany(OfOutput));
@@ -35,6 +36,7 @@ internal static class VerdictLines
             [
                 new VerdictLine("device-in-condition", where, at.Condition, at.Verdict),
                 VerdictLine.Of("lowest-voltage", where, at.Condition, at.LowestVoltage(margin)),
+                VerdictLine.Of("valley-at-ac-input", where, at.Condition, at.Ac?.DropOut ?? default),
             ]),
         ]);
     }
@@ -42,15 +44,21 @@ internal static class VerdictLines
     private static IEnumerable<VerdictLine> OfBox(BoxAssessment box, Ratio headroom)
     {
         Subject where = Subject.Of(box.Box);
-        return Known(box.InConditions.SelectMany<BoxInCondition, VerdictLine?>(at =>
+        return Known(
         [
-            VerdictLine.Of("current-of-supply", where, at.Condition, at.Load(headroom)),
-            VerdictLine.Of("starting-current-of-supply", where, at.Condition, at.StartingCurrent),
-            VerdictLine.Of("returning-current-of-supply", where, at.Condition, at.ReturningCurrent),
-            VerdictLine.Of("hottest-air-of-supply", where, at.Condition, at.HottestAir),
-            VerdictLine.Of("coldest-air-of-supply", where, at.Condition, at.ColdestAir),
-        ]));
+            VerdictLine.Of("current-through-joined-commons", where, condition: null, box.ThroughJoinedCommons),
+            .. box.InConditions.SelectMany(at => OfBoxIn(where, at, headroom)),
+        ]);
     }
+
+    private static IEnumerable<VerdictLine?> OfBoxIn(Subject where, BoxInCondition at, Ratio headroom) =>
+    [
+        VerdictLine.Of("current-of-supply", where, at.Condition, at.Load(headroom)),
+        VerdictLine.Of("starting-current-of-supply", where, at.Condition, at.StartingCurrent),
+        VerdictLine.Of("returning-current-of-supply", where, at.Condition, at.ReturningCurrent),
+        VerdictLine.Of("hottest-air-of-supply", where, at.Condition, at.HottestAir),
+        VerdictLine.Of("coldest-air-of-supply", where, at.Condition, at.ColdestAir),
+    ];
 
     private static IEnumerable<VerdictLine> OfBattery(BackupAssessment backup)
     {
@@ -72,6 +80,16 @@ internal static class VerdictLines
                 VerdictLine.Of("backup-time-at-end-of-life", where, at.Condition, at.LastsAtEndOfLife),
             ]),
         ]);
+    }
+
+    private static IEnumerable<VerdictLine> OfReserve(ReserveAssessment reserve)
+    {
+        Subject where = Subject.Of(reserve.Box);
+        return Known(reserve.InConditions.SelectMany<ReserveInCondition, VerdictLine?>(at =>
+        [
+            VerdictLine.Of("current-of-reserve-alone", where, at.Condition, at.ReserveLoad),
+            VerdictLine.Of("voltage-beside-reserve", where, at.Condition, at.ReserveRests),
+        ]));
     }
 
     private static IEnumerable<VerdictLine> OfBreaker(BreakerAssessment breaker)

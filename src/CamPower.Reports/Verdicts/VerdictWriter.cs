@@ -9,7 +9,7 @@ using UnitsNet;
 namespace CamPower.Reports.Verdicts;
 
 /// <summary>Writes what was found and judged as JSON, as docs/json.md describes it.</summary>
-internal sealed class VerdictWriter
+internal sealed partial class VerdictWriter
 {
     // Degrees and ohms are written as such. The same bytes on every machine.
     private static readonly JsonWriterOptions Options =
@@ -94,6 +94,7 @@ internal sealed class VerdictWriter
         _json.WriteStartArray("verdicts");
         foreach (VerdictLine line in VerdictLines.Of(evidence)) Write(line);
         _json.WriteEndArray();
+        WriteAlternating(report.Assessment);
         _json.WriteStartArray("notStated");
         foreach (IGrouping<string, string> what in report.NotStated) WriteNotStated(what);
         _json.WriteEndArray();
@@ -170,6 +171,31 @@ internal sealed class VerdictWriter
         WriteQuantity("limit", line.Limit);
         WriteQuantity("policyLimit", line.PolicyLimit);
         if (line.NotStated is string missing) _json.WriteString("notStated", missing);
+        _json.WriteEndObject();
+    }
+
+    // Left out where no device is on alternating current.
+    private void WriteAlternating(SiteAssessment assessment)
+    {
+        var solved = assessment.Devices.SelectMany(device => device.InConditions, (device, at) => (device.Device, at.Condition, at.Ac))
+            .Where(x => x.Ac is { HasSteadyState: true }).ToList();
+        if (solved.Count > 0) WriteAll("alternating", solved, x => Write(x.Device, x.Condition, x.Ac!));
+    }
+
+    private void Write(SiteDevice device, Condition condition, AcInCondition ac)
+    {
+        _json.WriteStartObject();
+        WriteSubject("where", Subject.Of(device));
+        WriteCondition(condition);
+        WriteQuantity("rmsVoltage", ac.RmsVoltage);
+        WriteQuantity("crest", ac.Crest);
+        WriteQuantity("valley", ac.Valley);
+        WriteQuantity("rmsCurrent", ac.Current);
+        WriteQuantity("peakCurrent", ac.PeakCurrent);
+        WriteQuantity("apparentPower", ac.ApparentPower);
+        WriteQuantity("power", ac.Power);
+        WriteQuantity("powerFactor", ac.PowerFactor);
+        if (ac.IsCapacitanceAssumed) _json.WriteBoolean("capacitanceAssumed", value: true);
         _json.WriteEndObject();
     }
 

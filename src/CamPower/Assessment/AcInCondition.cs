@@ -92,7 +92,7 @@ public sealed class AcInCondition
 
     /// <summary>Crest and valley in words, in the invariant culture; never throws.</summary>
     public override string ToString() => !HasSteadyState ? "no steady state" : IsRectifier
-        ? FormattableString.Invariant($"crest {_worst.CrestVolts:0.0} V, valley {_leastValley:0.0} V, {RmsAmperes:0.00} A RMS")
+        ? FormattableString.Invariant($"peaks at {_worst.CrestVolts:0.0} V, falls to {_leastValley:0.0} V, draws {RmsAmperes:0.00} A RMS")
         : FormattableString.Invariant($"{_worst.RmsVolts:0.0} V, {RmsAmperes:0.00} A RMS");
 
     /// <summary>How its crest, its apparent power and its power factor follow from the steady state.</summary>

@@ -105,13 +105,11 @@ public sealed class BoxInCondition
         return IfKnown(Judgment.AtMost(Amperes, DeratedAmperes, allowed, a => ElectricCurrent.FromAmperes(a)));
     }
 
-    /// <summary>The air around the supply against the hottest in which it is rated to run; a judgment of nothing where it has to give
-    /// nothing.</summary>
+    /// <summary>The air around the supply against the hottest in which it is rated to run.</summary>
     /// <remarks>A calculated temperature has a quarter of its rise as its margin (<see cref="Sources.EnclosureHeatBalance"/>), a stated one
-    /// none.</remarks>
-    public Judgment HottestAir => Amperes > 0
-        ? IfKnown(Judgment.AtMost(SupplyCelsius, HighestCelsius, HighestCelsius - UncertainKelvins, t => Temperature.FromDegreesCelsius(t)))
-        : default;
+    /// none. A supply that gives nothing is energized all the same, and ages in the heat.</remarks>
+    public Judgment HottestAir =>
+        IfKnown(Judgment.AtMost(SupplyCelsius, HighestCelsius, HighestCelsius - UncertainKelvins, t => Temperature.FromDegreesCelsius(t)));
 
     /// <summary>The air around the supply against the coldest in which it is rated to run; a judgment of nothing where it has to give
     /// nothing.</summary>
@@ -126,6 +124,12 @@ public sealed class BoxInCondition
             return judged.IsViolated && IsWarmerThanKnown ? Judgment.Unknown(InsideNotStated) : judged;
         }
     }
+
+    /// <summary>The air around the box against the coldest in which its supply is rated to run: after an outage it starts before its own
+    /// losses warm it. A judgment of nothing where it has to give nothing.</summary>
+    internal Judgment ColdestStart => Amperes > 0
+        ? Judgment.AtLeast(Condition.At.BoxCelsius, LowestCelsius, LowestCelsius, t => Temperature.FromDegreesCelsius(t))
+        : default;
 
     /// <summary>What its voltage does with everything on: a supply that is asked for more than its limit does what it is declared to do in
     /// overload.</summary>

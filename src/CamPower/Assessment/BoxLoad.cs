@@ -53,7 +53,7 @@ internal sealed class BoxLoad
     private double TotalAmperes(Condition condition, int index)
     {
         // The currents of a transformer's outputs are not in phase: that of its winding is no larger than their sum.
-        if (_outputs.Count > 0 && _outputs[0].BankIn(index) is AlternatingBank bank && ReferenceEquals(bank.Box, Box)) return bank.Amperes;
+        if (_outputs.Count > 0 && _outputs[0].BankIn(index) is AlternatingBank bank) return bank.Amperes;
         double total = 0;
         foreach (SolvedOutput output in _outputs) total += output.AmperesIn(index);
         if (condition.MotorsMoving is not int most) return total;

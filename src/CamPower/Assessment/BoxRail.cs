@@ -47,7 +47,7 @@ internal sealed class BoxRail
             State = Overloaded(_load);
         }
 
-        _dips = State == SupplyState.StaysUp ? new InrushDips(box, groups, _fullVolts, _branches) : null;
+        _dips = State == SupplyState.StaysUp && HasInrush(groups) ? new InrushDips(box, groups, _fullVolts, _branches) : null;
         StartingCurrent = Starting(groups);
         StartingInrush = Charging(groups);
 
@@ -89,6 +89,20 @@ internal sealed class BoxRail
                 device.Not(Recovered >= starting.TurnOnVolts ? DeviceState.Restarting : DeviceState.NeverUp),
             _ => device.Not(DeviceState.SupplyOverloaded),
         };
+    }
+
+    private bool HasInrush(IReadOnlyList<GroupInCondition> groups)
+    {
+        for (int g = 0; g < groups.Count; g++)
+        {
+            FeedGroup group = groups[g].Group;
+            foreach (int i in group.PlacesOf(_box))
+            {
+                if (group.Devices[i].HasInrush) return true;
+            }
+        }
+
+        return false;
     }
 
     // What does not start behind the limit is not up where everything begins off.

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using CamPower.Assessment;
 using CamPower.Supplies;
 using UnitsNet;
@@ -48,7 +49,7 @@ public sealed class DeviceAssessment
     public ElectricPotential LightLoadVoltage => ElectricPotential.FromVolts(LightLoadVolts);
 
     /// <summary>Voltage at its terminals before any device draws: the highest supply voltage. [V]</summary>
-    public ElectricPotential NoLoadVoltage => ElectricPotential.FromVolts(Box.HighestVolts);
+    public ElectricPotential NoLoadVoltage => ElectricPotential.FromVolts(VoltsBeforeItDraws);
 
     /// <summary>The voltage at light load against the highest that it accepts.</summary>
     /// <remarks>A set point is as exact as the meter that it is set with: a supply that can be trimmed has 0.5 % as its margin
@@ -57,7 +58,7 @@ public sealed class DeviceAssessment
         Box.Supply.Output is DcOutput { Trim: not null } ? SupplyConstants.SetPointUncertainty.Value / 100 : 0);
 
     /// <summary>The voltage before it draws anything against the highest that it accepts.</summary>
-    public Judgment BeforeItDraws => AtMostAccepted(Box.HighestVolts);
+    public Judgment BeforeItDraws => AtMostAccepted(VoltsBeforeItDraws);
 
     /// <summary>What its supply is marked with, or set to where that is less, against the highest that it accepts.</summary>
     /// <remarks>One that is only set too high can be set lower.</remarks>
@@ -69,6 +70,8 @@ public sealed class DeviceAssessment
         : Array.Exists(_inConditions, c => c.Verdict == Verdict.Unknown) ? Verdict.Unknown : Verdict.Holds;
 
     internal double LightLoadVolts { get; }
+
+    private double VoltsBeforeItDraws => UnregulatedRail.Unloaded(Box, InConditions.Select(c => c.Condition));
 
     /// <summary>The worst condition in words; never throws.</summary>
     public override string ToString() => Worst.ToString();

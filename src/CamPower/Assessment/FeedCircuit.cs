@@ -65,8 +65,8 @@ internal abstract class FeedCircuit
     private protected IEnumerable<(RunPart, double)> LostInProtection(OutputFeed feed, Func<Joint, double> amperesIn) =>
         ProtectionOf(feed) is Joint part ? [(part, part.OhmsAt20C * amperesIn(part))] : [];
 
-    /// <summary>The same circuit with its own working memory: it allocates nothing as it is solved, one thread at a time. A network of both
-    /// poles allocates all the same.</summary>
+    /// <summary>The same circuit with its own working memory: it allocates nothing as it is solved, one thread at a time. A network that
+    /// several boxes feed allocates all the same.</summary>
     internal virtual FeedCircuit OfOneThread() => this;
 
     /// <summary>Loop resistance of the whole way to a device, with the greatest of its output's protective device. [Ω]</summary>

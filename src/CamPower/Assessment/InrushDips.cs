@@ -21,6 +21,8 @@ internal sealed class InrushDips
 
     internal const string SupplyNotStated = "overload behavior of the supply";
 
+    internal const string HoldNotStated = "shortest time for which the supply holds its limit";
+
     private readonly DistributionBox _box;
     private readonly IReadOnlyList<GroupInCondition> _groups;
     private readonly double _fullVolts;
@@ -43,6 +45,8 @@ internal sealed class InrushDips
     }
 
     private SupplyOutput Supply => _box.Supply.Output;
+
+    private string WhatIsNotStated => Supply.Overload is { Pulses: true } or { ShutsDown: true } ? HoldNotStated : SupplyNotStated;
 
     /// <summary>The voltage of a device while that inrush flows which pulls it down most; where that is under its drop-out voltage, how
     /// long it lasts against how long the device runs on.</summary>
@@ -73,7 +77,7 @@ internal sealed class InrushDips
         Judgment judged = longest > 0
             ? OfDuration(longest, starting)
             : Judgment.AtLeast(lowest, starting.DropOutVolts, starting.DropOutVolts, v => ElectricPotential.FromVolts(v));
-        return !judged.IsViolated && dips.Unknown > ownUnknown ? Judgment.Unknown(SupplyNotStated) : judged;
+        return !judged.IsViolated && dips.Unknown > ownUnknown ? Judgment.Unknown(WhatIsNotStated) : judged;
 
         bool IsItsOwnStart(Dip dip) => !dip.IsSwitched && dip.Of == device;
 
@@ -113,7 +117,6 @@ internal sealed class InrushDips
     private IEnumerable<Dip> AllDips()
     {
         var byRail = new Dictionary<double, double[][]>();
-        if (!_groups.Any(g => g.Group.Devices.Any(d => ReferenceEquals(d.Box, _box) && d.HasInrush))) yield break;
         double[] amperes = [.. _groups.Select(g => AmperesOf(g, g.Loads, g.Solved, _fullVolts))];
         double all = amperes.Sum();
         foreach ((FedDevice device, (int group, int index)) in _places.Value.Select(p => (p.Key, p.Value)))

@@ -13,8 +13,12 @@ internal sealed class MeshedCircuit : FeedCircuit
 {
     private readonly Dictionary<string, SiteRun> _runTo;
 
-    // One for each voltage that it is solved for, as long as anybody asks for that: to build one takes longer than to solve it.
+    // One for each voltage that it is solved for, as long as anybody asks for that: even another voltage alone takes longer than to solve.
     private readonly ConditionalWeakTable<RailVolts, Built> _networks = new();
+    private InPlace? _inPlace;
+
+    // To build one takes longest. Two threads may do so at once, and find the same.
+    private DcNetwork? _atLowest, _atHighest;
 
     internal MeshedCircuit(FeedGroup group, double cableCelsius, AirOfBoxes air)
         : base(group, cableCelsius, air) =>
@@ -56,12 +60,23 @@ internal sealed class MeshedCircuit : FeedCircuit
         }
     }
 
+    /// <remarks>Outputs of several boxes may hold different voltages: these are solved as ever.</remarks>
+    internal override FeedCircuit OfOneThread()
+    {
+        DcNetwork network = NetworkOf(RailVolts.Lowest);
+        if (Group.Boxes.Count > 1 || network.Plan is not Mesh mesh) return this;
+        var own = (MeshedCircuit)MemberwiseClone();
+        own._inPlace = new InPlace(mesh, RailVolts.Lowest.Of(Group.Boxes[0]));
+        return own;
+    }
+
     internal override bool TrySolve(RailVolts rail, Load[] loads, double[] deviceVolts)
     {
+        if (!rail.IsHighest && _inPlace?.TrySolve(rail.Of(Group.Boxes[0]), loads, deviceVolts) is bool isSolved) return isSolved;
         NetworkSolution solution = Solve(rail, loads);
         for (int i = 0; i < deviceVolts.Length; i++)
         {
-            deviceVolts[i] = solution.HasOperatingPoint ? solution.AtLoad(LoadName(i)).Voltage.Volts : RunKernel.NoOperatingPoint;
+            deviceVolts[i] = solution.HasOperatingPoint ? solution.VoltsAt(i) : RunKernel.NoOperatingPoint;
         }
 
         return solution.HasOperatingPoint;
@@ -79,8 +94,38 @@ internal sealed class MeshedCircuit : FeedCircuit
 
     private OutputFeed FeedOf(IReadOnlyList<SiteRun> path) => Group.Feeds.First(feed => feed.Runs.Contains(path[0]));
 
-    private NetworkSolution Solve(RailVolts rail, Load[] loads) => _networks.GetValue(rail, _ => new Built()).At(rail, NetworkOf)
-        .WithLoads(Enumerable.Range(0, loads.Length).ToDictionary(LoadName, i => loads[i], StringComparer.Ordinal)).Solve();
+    private NetworkSolution Solve(RailVolts rail, Load[] loads) =>
+        _networks.GetValue(rail, _ => new Built()).At(rail, NetworkAt).WithLoads(loads).Solve();
+
+    private DcNetwork NetworkAt(RailVolts rail) => (rail.IsHighest ? _atHighest ??= NetworkOf(rail) : _atLowest ??= NetworkOf(rail))
+        .WithSourceVolts([.. Group.Feeds.Select(feed => rail.Of(feed.Box))]);
+
+    // The network of one box, whatever its voltage: all outputs have the same, so that none feeds back into another.
+    private sealed class InPlace(Mesh mesh, double builtVolts)
+    {
+        private readonly MeshSolver _solver = new(mesh);
+        private readonly Load[] _loads = new Load[mesh.RowOf.Length];
+        private LoadShares? _shares;
+
+        // Null where Newton's method fails and that proves nothing.
+        internal bool? TrySolve(double volts, Load[] loads, double[] deviceVolts)
+        {
+            for (int i = 0; i < loads.Length; i++)
+            {
+                if (ReferenceEquals(_loads[i], loads[i])) continue;
+                _loads[i] = loads[i];
+                _shares = null;
+            }
+
+            _shares ??= new LoadShares(_loads, mesh.RowOf, _solver.Rows);
+            _solver.SourceShare = volts / builtVolts;
+            _solver.OpenCircuit(deviceVolts);
+            int iterations = 0;
+            if (Newton.TryDescend(_solver, _shares, deviceVolts, ref iterations)) return true;
+            Array.Clear(deviceVolts, 0, deviceVolts.Length);
+            return mesh.IsConclusive(_loads) ? false : null;
+        }
+    }
 
     // The network of a rail, built anew where that has moved.
     private sealed class Built

@@ -62,7 +62,7 @@ public sealed class OutputInCondition
         double hotter = device.MostFactorIn(_box.SupplyCelsius + _box.UncertainKelvins) ?? factor,
             offCurve = Math.Max(0, factor - (device.Ambient?.Band ?? 0));
         Judgment judged = Against(device.CarriedAmperes(factor), device.CarriedAmperes(Math.Min(factor, Math.Min(hotter, offCurve))));
-        if (judged.IsViolated) return WithinItsDuration(device, factor) ?? judged;
+        if (judged.IsViolated) return WithinItsDuration(device, factor) ?? (EndsInTime(device, factor) ? judged : StartNotStated);
         if (device is Fuse fuse && !IsRated(fuse)) return Judgment.Unknown($"re-rating of {device}");
         return judged.Verdict == Verdict.Holds && device.Ambient is not null && _box.IsWarmerThanKnown
             ? Judgment.Unknown(BoxInCondition.InsideNotStated)
@@ -82,6 +82,12 @@ public sealed class OutputInCondition
         Judgment judged = Judgment.AtMost(lasts.Seconds, withstood, withstood, s => Duration.FromSeconds(s));
         return judged.IsViolated ? null : judged;
     }
+
+    // A start lasts seconds: where it is not stated how many, only what opens the device for certain is known to open it.
+    private bool EndsInTime(ProtectiveDevice device, double factor) => Condition.Duration is not null
+        || !Condition.On.HasFlag(LoadComponents.StartUp) || device.OpeningAt(Amperes, factor).Verdict == OperatingVerdict.Operates;
+
+    private Judgment StartNotStated => Judgment.Unknown($"duration of \"{Condition}\"");
 
     // In colder air than that of its tests a fuse carries no less than its rating.
     private bool IsRated(Fuse fuse) => !_box.IsInsideUnknown

@@ -22,8 +22,10 @@ internal sealed class RailBranch
     private readonly DistributionBox _box;
     private readonly Load[] _loads;
     private readonly int[] _devices;
-    private readonly Lazy<List<Stage>> _stages;
     private readonly CancellationToken _cancellationToken;
+
+    // Two threads may work them out at once, and find the same.
+    private List<Stage>? _stages;
 
     /// <param name="circuit">The circuit.</param>
     /// <param name="rail">What feeds it while nothing is overloaded.</param>
@@ -37,17 +39,16 @@ internal sealed class RailBranch
         _rail = rail;
         _box = box;
         _loads = loads;
-        _devices = [.. Enumerable.Range(0, loads.Length).Where(i => ReferenceEquals(circuit.Group.Devices[i].Box, box))];
-        Taking = [.. _devices.Where(i => IsOn(loads[i])).Select(i => circuit.Group.Devices[i])];
+        _devices = circuit.Group.PlacesOf(box);
+        Taking = TakingOf(circuit.Group.Devices);
         IsAnyStartUnknown = Array.Exists(Taking, device => device.Starting is null);
-        _stages = new Lazy<List<Stage>>(() => [.. Stages()]);
     }
 
     /// <summary>Whether it is what one output feeds.</summary>
     internal bool IsOf(BoxOutput output) => _circuit.Group.Feeds[0].Output == output;
 
     /// <summary>The voltages of the box at which something lets go, or nothing balances any more, the highest first. [V]</summary>
-    internal IEnumerable<double> Steps => _stages.Value.Select(stage => stage.ToVolts).Where(volts => volts > 0);
+    internal IEnumerable<double> Steps => KnownStages.Select(stage => stage.ToVolts).Where(volts => volts > 0);
 
     /// <summary>What it takes at a voltage of the box, those off that let go on the way down to another one; infinite without an operating
     /// point. [A]</summary>
@@ -81,19 +82,32 @@ internal sealed class RailBranch
     internal void AddAt(double volts, List<(FedDevice Device, bool IsOn, double Volts)> found)
     {
         Load[]? on = volts > 0 ? StageAt(volts).Loads : null;
-        var deviceVolts = new double[_loads.Length];
-        if (on is not null && !TrySolve(volts, on, deviceVolts)) on = null;
+        double[]? deviceVolts = on is not null && Array.Exists(on, IsOn) ? new double[on.Length] : null;
+        if (deviceVolts is not null && !TrySolve(volts, on!, deviceVolts)) deviceVolts = null;
         foreach (int i in _devices)
         {
-            if (IsOn(_loads[i])) found.Add((_circuit.Group.Devices[i], on is not null && IsOn(on[i]), deviceVolts[i]));
+            if (IsOn(_loads[i])) found.Add((_circuit.Group.Devices[i], deviceVolts is not null && IsOn(on![i]), deviceVolts?[i] ?? 0));
         }
     }
 
+    private List<Stage> KnownStages => _stages ??= [.. Stages()];
+
     private static bool IsOn(Load load) => !ReferenceEquals(load, Load.None);
+
+    private FedDevice[] TakingOf(IReadOnlyList<FedDevice> devices)
+    {
+        var taking = new List<FedDevice>(_devices.Length);
+        foreach (int i in _devices)
+        {
+            if (IsOn(_loads[i])) taking.Add(devices[i]);
+        }
+
+        return [.. taking];
+    }
 
     private Stage StageAt(double volts)
     {
-        List<Stage> stages = _stages.Value;
+        List<Stage> stages = KnownStages;
         int stage = 0;
         while (stage < stages.Count - 1 && volts <= stages[stage].ToVolts) stage++;
         return stages[stage];

@@ -128,7 +128,7 @@ internal sealed class SiteSolver
             foreach (DistributionBox box in group[0].Group.Boxes) _groupsOf[box].Add(group);
         }
 
-        foreach (DistributionBox box in _boxes) SolveAlternating(box);
+        foreach (DistributionBox box in _boxes) SolveAlternating(box, _groupsOf[box], _cancellationToken);
         foreach (GroupInCondition[] group in _solved)
         {
             foreach (SolvedOutput output in SolvedOutput.AllOf(group)) outputs[output.Box].Add(output);
@@ -143,15 +143,18 @@ internal sealed class SiteSolver
         }
     }
 
-    // The outputs of a transformer meet in its winding, whatever else they have in common.
-    private void SolveAlternating(DistributionBox box)
+    /// <summary>Solves groups on one transformer together: their outputs meet in its winding, whatever else they have in common.</summary>
+    /// <param name="box">The box of the transformer; any other is left alone.</param>
+    /// <param name="fed">The groups that it feeds, each in every condition.</param>
+    /// <param name="cancellationToken">Cancels it.</param>
+    internal static void SolveAlternating(
+        DistributionBox box, IReadOnlyList<GroupInCondition[]> fed, CancellationToken cancellationToken)
     {
-        if (box.Supply.Output is not AcOutput) return;
-        List<GroupInCondition[]> fed = _groupsOf[box];
-        for (int c = 0; c < _air.Length; c++)
+        if (box.Supply.Output is not AcOutput || fed.Count == 0) return;
+        for (int c = 0; c < fed[0].Length; c++)
         {
-            _cancellationToken.ThrowIfCancellationRequested();
-            List<GroupInCondition> groups = fed.ConvertAll(g => g[c]);
+            cancellationToken.ThrowIfCancellationRequested();
+            List<GroupInCondition> groups = [.. fed.Select(g => g[c])];
             if (AlternatingBank.Of(box, groups) is AlternatingBank bank) groups.ForEach(g => g.Take(bank));
         }
     }
@@ -184,8 +187,9 @@ internal sealed class SiteSolver
             for (int c = 0; c < _air.Length; c++)
             {
                 List<GroupInCondition> fed = _groupsOf[box].ConvertAll(g => g[c]);
-                isOther |= Takes(_lowest, c, box, UnregulatedRail.Lowest(box, fed));
-                isOther |= Takes(_highest, c, box, UnregulatedRail.Highest(box, fed.ConvertAll(g => (g.Circuit, _highest[c], g.Loads))));
+                isOther |= Takes(_lowest, c, box, UnregulatedRail.Lowest(box, _site.Conditions[c], fed));
+                isOther |= Takes(_highest, c, box, UnregulatedRail.Highest(
+                    box, [_site.Conditions[c]], fed.ConvertAll(g => (g.Circuit, _highest[c], g.Loads))));
             }
         }
 
@@ -242,7 +246,7 @@ internal sealed class SiteSolver
         RailVolts rail = _highest[_coldest];
         foreach (DistributionBox box in _unregulated)
         {
-            rail = rail.With(box, UnregulatedRail.Highest(box, _groupsOf[box].ConvertAll(g =>
+            rail = rail.With(box, UnregulatedRail.Highest(box, _site.Conditions, _groupsOf[box].ConvertAll(g =>
                 (g[_coldest].Circuit, rail, FeedSolver.LightestLoads(g[_coldest].Group)))));
         }
 

@@ -17,18 +17,33 @@ internal static class UnregulatedRail
     internal static DistributionBox[] Of(IEnumerable<DistributionBox> boxes) => [.. boxes.Where(b => CurveOf(b) is not null)];
 
     /// <summary>The lowest voltage of a box with everything on. [V]</summary>
-    internal static double Lowest(DistributionBox box, IReadOnlyList<GroupInCondition> groups)
+    internal static double Lowest(DistributionBox box, Condition condition, IReadOnlyList<GroupInCondition> groups)
     {
         UnregulatedCurve curve = CurveOf(box)!;
-        return Settled(box, curve.LowestAt, volts => groups.Sum(g => g.Circuit.AmperesAt(volts, box, g.Lowest, g.Loads)));
+        double? line = LineShare(box, condition);
+        return Settled(box, amperes => curve.LowestAt(amperes, line),
+            volts => groups.Sum(g => g.Circuit.AmperesAt(volts, box, g.Lowest, g.Loads)));
     }
 
-    /// <summary>The highest voltage of a box with some loads on. [V]</summary>
-    internal static double Highest(DistributionBox box, IReadOnlyList<(FeedCircuit Circuit, RailVolts Rail, Load[] Loads)> fed)
+    /// <summary>The highest voltage of a box with some loads on, in any of some conditions. [V]</summary>
+    internal static double Highest(
+        DistributionBox box, IEnumerable<Condition> conditions, IReadOnlyList<(FeedCircuit Circuit, RailVolts Rail, Load[] Loads)> fed)
     {
         UnregulatedCurve curve = CurveOf(box)!;
-        return Settled(box, curve.HighestAt, volts => fed.Sum(f => f.Circuit.AmperesAt(volts, box, f.Rail, f.Loads)));
+        double line = HighestLineShare(box, conditions);
+        return Settled(box, amperes => curve.HighestAt(amperes, line),
+            volts => fed.Sum(f => f.Circuit.AmperesAt(volts, box, f.Rail, f.Loads)));
     }
+
+    /// <summary>The highest voltage of a box before anything draws, in any of some conditions. [V]</summary>
+    internal static double Unloaded(DistributionBox box, IEnumerable<Condition> conditions) =>
+        CurveOf(box)?.HighestAt(0, HighestLineShare(box, conditions)) ?? box.HighestVolts;
+
+    private static double HighestLineShare(DistributionBox box, IEnumerable<Condition> conditions) =>
+        conditions.Max(condition => LineShare(box, condition) ?? (1 + box.Supply.Output.Tolerance.DecimalFractions));
+
+    // A line voltage that is stated is no longer within a tolerance. Without a receptacle nothing says what it is nominally.
+    private static double? LineShare(DistributionBox box, Condition condition) => condition.LineVolts / box.Receptacle?.Volts;
 
     private static UnregulatedCurve? CurveOf(DistributionBox box) => (box.Supply.Output as DcOutput)?.Unregulated;
 

@@ -12,6 +12,10 @@ namespace CamPower.Backup;
 /// mains fails. Each is taken to last for the whole outage.</remarks>
 public sealed class BackupAssessment
 {
+    private const string FollowingNotStated = "whether the charger follows the temperature of the battery";
+
+    private static readonly double ReferenceCelsius = Celsius.Of(Battery.Reference);
+
     private readonly BoxAssessment _box;
 
     internal BackupAssessment(Site site, BoxAssessment box)
@@ -88,12 +92,24 @@ public sealed class BackupAssessment
             ? fuse.JudgeInrush(start.PeakAmperes, start.AmpereSquaredSeconds, factor)
             : default;
 
-    /// <summary>The highest voltage of the charger against the highest at which the battery may be charged, in the coldest condition; a
-    /// judgment of nothing where that is not stated.</summary>
-    public Judgment ChargingVoltage =>
-        Battery.Chemistry.HighestChargingVolts(ColdestCharging.At.BoxCelsius) is double cell
-            ? Judgment.AtMost(Charger.HighestVolts, Battery.Cells * cell, Battery.Cells * cell, v => ElectricPotential.FromVolts(v))
-            : default;
+    /// <summary>The highest voltage of the charger against the highest at which the battery may be charged: in the coldest condition for a
+    /// charger that follows the temperature of the battery, in the hottest for one that does not. A judgment of nothing where that voltage
+    /// is not stated.</summary>
+    /// <remarks>Where it is not stated whether the charger follows the temperature, it is violated only where no condition allows the
+    /// voltage, and unknown where the hottest does not.</remarks>
+    public Judgment ChargingVoltage
+    {
+        get
+        {
+            Judgment hottest = ChargedAt(HottestAir), coldest = ChargedAt(ColdestCharging.At.BoxCelsius);
+            return Charger.FollowsTemperature switch
+            {
+                true => coldest,
+                false => hottest,
+                null => hottest.IsViolated && !coldest.IsViolated ? Judgment.Unknown(FollowingNotStated) : coldest,
+            };
+        }
+    }
 
     /// <summary>The charging current against the largest with which the battery may be charged; a judgment of nothing where either is not
     /// stated.</summary>
@@ -113,20 +129,60 @@ public sealed class BackupAssessment
         }
     }
 
-    /// <summary>The set point of the supply, with its tolerance, against the float voltage of the battery at 25 °C, within 2 %: the nearer
-    /// limit.</summary>
-    public Judgment FloatVoltage
+    /// <summary>The hottest air at the battery against the highest temperature at which it may be charged; a judgment of nothing where that
+    /// is not stated.</summary>
+    public Judgment HottestCharging
     {
         get
         {
-            SupplyOutput output = Box.Supply.Output;
-            double right = Battery.FloatAt(Battery.Reference).Volts, tolerance = output.Tolerance.DecimalFractions;
-            double band = BatteryConstants.FloatBand.Value / 100, low = right * (1 - band), high = right * (1 + band);
-            return output.SetVolts < right
-                ? Judgment.AtLeast(output.SetVolts * (1 - tolerance), low, low, v => ElectricPotential.FromVolts(v))
-                : Judgment.AtMost(output.SetVolts * (1 + tolerance), high, high, v => ElectricPotential.FromVolts(v));
+            double most = Battery.Chemistry.HottestChargingCelsius;
+            return double.IsInfinity(most)
+                ? default
+                : Judgment.AtMost(HottestAir, most, most, t => Temperature.FromDegreesCelsius(t));
         }
     }
+
+    /// <summary>The set point of the supply, with its tolerance, against the float voltage of the battery at 25 °C, within 2 %: the nearer
+    /// limit.</summary>
+    public Judgment FloatVoltage => FloatAt(ReferenceCelsius, bands: 1);
+
+    /// <summary>The same in a condition, of a charger that does not follow the temperature of the battery: policy within 2 % of the float
+    /// voltage there, and violated beyond 4 %. Unknown where a charger that does not follow it would be off by more, and it is not stated
+    /// whether it does.</summary>
+    internal Judgment FloatIn(BoxInCondition condition)
+    {
+        if (Charger.FollowsTemperature == true) return default;
+        Judgment judged = FloatAt(BatteryCelsius(condition), bands: 2);
+        return Charger.FollowsTemperature is null && (judged.IsViolated || judged.IsThin)
+            ? Judgment.Unknown(FollowingNotStated)
+            : judged;
+    }
+
+    /// <summary>The condition in which a charger that does not follow the temperature of the battery is farthest from its float
+    /// voltage.</summary>
+    internal BoxInCondition FloatWorst =>
+        _box.InConditions.OrderByDescending(c => Math.Abs(BatteryCelsius(c) - ReferenceCelsius)).First();
+
+    /// <summary>How warm the battery is, careful at both ends: as warm as its supply makes the air inside, or as cold as around the box.
+    /// [°C]</summary>
+    internal static double BatteryCelsius(BoxInCondition condition) =>
+        condition.SupplyCelsius > ReferenceCelsius ? condition.SupplyCelsius : condition.Condition.At.BoxCelsius;
+
+    private Judgment FloatAt(double celsius, int bands)
+    {
+        SupplyOutput output = Box.Supply.Output;
+        double right = Battery.FloatAt(Temperature.FromDegreesCelsius(celsius)).Volts, tolerance = output.Tolerance.DecimalFractions;
+        double band = BatteryConstants.FloatBand.Value / 100, most = bands * band;
+        return output.SetVolts < right
+            ? Judgment.AtLeast(
+                output.SetVolts * (1 - tolerance), right * (1 - most), right * (1 - band), v => ElectricPotential.FromVolts(v))
+            : Judgment.AtMost(
+                output.SetVolts * (1 + tolerance), right * (1 + most), right * (1 + band), v => ElectricPotential.FromVolts(v));
+    }
+
+    private Judgment ChargedAt(double celsius) => Battery.Chemistry.HighestChargingVolts(celsius) is double cell
+        ? Judgment.AtMost(Charger.HighestVolts, Battery.Cells * cell, Battery.Cells * cell, v => ElectricPotential.FromVolts(v))
+        : default;
 
     /// <summary>Load and charging current together against the derated rating of the supply at its highest voltage, in the worst condition
     /// that lasts.</summary>
@@ -204,8 +260,8 @@ public sealed class BackupAssessment
     public override string ToString() => Worst is null
         ? $"{Battery.Name}: no condition lasts"
         : FormattableString.Invariant($"{Battery.Name}, shortest in \"{Worst.Condition}\": {FirstOff(Worst.New)} ") +
-            FormattableString.Invariant($"({Worst.Old.ToFirstDropOut.Hours:0.0} h with 80 % of its capacity), ") +
-            $"all off {Worst.New.LengthInWords}";
+            FormattableString.Invariant($"({Worst.Old.ToFirstDropOut.Hours:0.0} h with an old battery at 80 %)") +
+            (Worst.New.DropOuts.Count > 0 ? $", all off {Worst.New.LengthInWords}" : string.Empty);
 
     private static string FirstOff(BatteryRun run) => FormattableString.Invariant(
         $"{(run.DropOuts.Count > 0 ? run.DropOuts[0].Device.Name : "every device")} off after {run.ToFirstDropOut.Hours:0.0} h");

@@ -196,7 +196,8 @@ internal sealed class Discharge
         double rail = RailAt(_charge);
         bool isHeld = !double.IsNaN(rail);
         _points.Add(new BatteryRunPoint(_seconds, _charge, isHeld ? rail : 0, isHeld ? _load.AmperesAt(rail) : 0,
-            _load.Devices, [.. _load.Volts.Select((v, i) => isHeld && _load.IsOn[i] ? v : 0)]));
+            _load.Devices, [.. _load.Volts.Select((v, i) => isHeld && _load.IsOn[i] ? v : 0)], _battery, _capacityShare,
+            _resistanceFactor));
         for (int i = 0; isHeld && i < _outputs.Length; i++) _outputs[i].Add(_load.AmperesOf(i), _load.CarriedAmperes[i], _condition);
     }
 

@@ -11,9 +11,13 @@ internal static class CheckConstants
     public static CitedValue VoltageMargin { get; } =
         new("Margin above the lowest accepted voltage, in percent of that voltage", 2, "%", Sources.MarginPolicy);
 
-    /// <summary>Service temperature of an insulation that is not stated. [°C]</summary>
+    /// <summary>Least service temperature of an insulation that is not stated. [°C]</summary>
     public static CitedValue UnstatedInsulation { get; } =
-        new("Highest temperature in service of an insulation that is not stated", 60, "°C", Sources.InsulationNotStated);
+        new("Highest temperature in service of an insulation that is not stated, at least", 60, "°C", Sources.InsulationNotStated);
+
+    /// <summary>Greatest service temperature of an insulation that is not stated. [°C]</summary>
+    public static CitedValue UnstatedInsulationAtMost { get; } =
+        new("Highest temperature in service of an insulation that is not stated, at most", 90, "°C", Sources.CommonPractice);
 
     /// <summary>Highest direct voltage of extra-low voltage, free of ripple. [V]</summary>
     public static CitedValue ExtraLowDirectVoltage { get; } =
@@ -34,6 +38,10 @@ internal static class CheckConstants
     /// <summary>Highest voltage at mains frequency along a video shield, RMS. [mV]</summary>
     public static CitedValue ShieldHum { get; } =
         new("Voltage at mains frequency along a video shield, RMS", 10, "mV", Sources.HumPolicy);
+
+    /// <summary>Longest lead that a camera comes with. [m]</summary>
+    public static CitedValue LongestPigtail { get; } =
+        new("Lead that a camera comes with, at most", 1, "m", Sources.CommonPractice);
 
     /// <summary>Time for which a device stays up without its supply. [ms]</summary>
     public static CitedValue RideThrough { get; } =

@@ -4,50 +4,49 @@ using CamPower.Sites;
 namespace CamPower.Checks;
 
 /// <summary>Ampacity of a conductor of a run against the temperature of its air, by insulation and installation method.</summary>
-/// <remarks>What is not stated is assumed: an insulation of 60 °C; gauge sizes alone in a cable or raceway; for metric sizes the least
-/// favorable method of the table, or the most favorable where that is asked for. A conductor below the smallest known size carries no more
-/// than that size.</remarks>
+/// <remarks>What is not stated is assumed: an insulation of 60 °C, or of 90 °C where the most favorable is asked for; gauge sizes alone in
+/// a cable or raceway; for metric sizes the least or the most favorable method of the table. All wires of a cable carry current, however
+/// few are stated. A conductor below the smallest known size carries no more than that size; one above the largest carries more.</remarks>
 internal readonly struct ConductorCapacity
 {
-    private static readonly InstallationMethod Alone = InstallationMethod.InCableOrRaceway(currentCarryingConductors: 2);
-    private static readonly InstallationMethod LeastMetric = InstallationMethod.InInsulatedWall(), MostMetric = InstallationMethod.OnWall();
-
     private readonly InstallationMethod _installationMethod;
     private readonly bool _isInstallationStated, _isSmaller;
     private readonly Cable _cable;
     private readonly Conductor _conductor;
     private readonly double _amperesPerRootKelvin, _highestCelsius;
 
-    private ConductorCapacity(InstallationMethod installationMethod, bool isInstallationStated, Cable cable, Conductor conductor)
+    private ConductorCapacity(
+        InstallationMethod installationMethod, bool isInstallationStated, double unstatedCelsius, Cable cable, Conductor conductor)
     {
         _installationMethod = installationMethod;
         _isInstallationStated = isInstallationStated;
         _cable = cable;
         _conductor = conductor;
-        double rating = cable.Insulation?.ServiceCelsius ?? CheckConstants.UnstatedInsulation.Value;
+        double rating = cable.Insulation?.ServiceCelsius ?? unstatedCelsius;
         _highestCelsius = Math.Min(rating, conductor.Material.ValidToCelsius);
         _isSmaller = !_installationMethod.Covers(conductor.Size);
         Conductor known = _isSmaller ? _installationMethod.ThinnestLike(conductor) : conductor;
         _amperesPerRootKelvin = _installationMethod.Amperes(known, _highestCelsius, _highestCelsius - 1);
     }
 
-    /// <summary>The least ampacity where the installation method is not stated; null where nothing is known of a conductor so
+    /// <summary>The least ampacity where installation method or insulation are not stated; null where nothing is known of a conductor so
     /// large.</summary>
     internal static ConductorCapacity? Of(SiteRun run, Cable cable, Conductor conductor) =>
-        In(run.InstallationMethod ?? Least(conductor), run.InstallationMethod is not null, cable, conductor);
+        In(Least(run, cable, conductor), run, CheckConstants.UnstatedInsulation.Value, cable, conductor);
 
-    /// <summary>The largest ampacity where the installation method is not stated; null where nothing is known of a conductor so
+    /// <summary>The largest ampacity where installation method or insulation are not stated; null where nothing is known of a conductor so
     /// large.</summary>
     internal static ConductorCapacity? AtMostOf(SiteRun run, Cable cable, Conductor conductor) =>
-        In(run.InstallationMethod ?? (IsMetric(conductor) ? MostMetric : Alone), run.InstallationMethod is not null, cable, conductor);
+        In(IsMetric(conductor) && run.InstallationMethod is null ? InstallationMethod.OnWall(PairsOf(cable)) : Least(run, cable, conductor),
+            run, CheckConstants.UnstatedInsulationAtMost.Value, cable, conductor);
 
     /// <summary>The least, or null where that is no less than the most.</summary>
     internal static ConductorCapacity? WhereLess(SiteRun run, Cable cable, Conductor conductor) =>
-        run.InstallationMethod is null && IsMetric(conductor) ? Of(run, cable, conductor) : null;
+        cable.Insulation is null || (run.InstallationMethod is null && IsMetric(conductor)) ? Of(run, cable, conductor) : null;
 
     /// <summary>Why nothing is known of a conductor of that size, or null where something is.</summary>
-    internal static ValidityBreach? BreachOf(SiteRun run, Conductor conductor) =>
-        (run.InstallationMethod ?? Least(conductor)).BreachOf(conductor);
+    internal static ValidityBreach? BreachOf(SiteRun run, Cable cable, Conductor conductor) =>
+        Least(run, cable, conductor).BreachOf(conductor);
 
     /// <summary>Whether the small-conductor limits of a code do not bind the conductors of an output: it claims Class 2, and its numbers do
     /// not refute that.</summary>
@@ -72,10 +71,21 @@ internal readonly struct ConductorCapacity
     private static bool IsMetric(Conductor conductor) =>
         conductor.Size.Series is WireSizeSeries.SquareMillimeters or WireSizeSeries.Diameter;
 
-    private static InstallationMethod Least(Conductor conductor) => IsMetric(conductor) ? LeastMetric : Alone;
+    // Two wires carry current in a pair, eight in four pairs that are joined.
+    private static int WiresOf(Cable cable) => cable.Outgoing.Count + cable.Return.Count;
 
-    private static ConductorCapacity? In(InstallationMethod installationMethod, bool isStated, Cable cable, Conductor conductor) =>
-        installationMethod.Covers(conductor.Size) || installationMethod.IsThinner(conductor.Size)
-            ? new ConductorCapacity(installationMethod, isStated, cable, conductor)
+    private static int PairsOf(Cable cable) => Math.Min(InstallationMethod.MostCircuits, (WiresOf(cable) + 1) / 2);
+
+    private static InstallationMethod Least(SiteRun run, Cable cable, Conductor conductor)
+    {
+        InstallationMethod? stated = run.InstallationMethod;
+        if (stated is null && IsMetric(conductor)) return InstallationMethod.InInsulatedWall(PairsOf(cable));
+        return stated is null || stated.Wires < WiresOf(cable) ? InstallationMethod.InCableOrRaceway(WiresOf(cable)) : stated;
+    }
+
+    private static ConductorCapacity? In(
+        InstallationMethod method, SiteRun run, double unstatedCelsius, Cable cable, Conductor conductor) =>
+        method.Covers(conductor.Size) || method.IsThinner(conductor.Size)
+            ? new ConductorCapacity(method, run.InstallationMethod is not null, unstatedCelsius, cable, conductor)
             : null;
 }

@@ -12,10 +12,10 @@ namespace CamPower.Checks;
 internal sealed class ConductorOverAmpacityRule() : Rule("conductor-over-ampacity", Severity.Danger,
     "A conductor carries more current than its ampacity. Its insulation ages, softens and may burn.",
     "Use a larger conductor, insulation with a higher rating, or fewer devices on the run. Take the cable out of a bundle.",
-    Sources.NecAmpacity)
+    Sources.NecAmpacity, "too much current for the cable")
 {
     private const string StateTheMethod =
-        "State the installation method of the run. If it is the one assumed here, use a larger conductor.";
+        "State the insulation and the installation method of the run. If they are those assumed here, use a larger conductor.";
 
     public override IEnumerable<Finding> Check(Evidence evidence)
     {
@@ -34,15 +34,25 @@ internal sealed class ConductorOverAmpacityRule() : Rule("conductor-over-ampacit
             }
             else if (WorstOn(trial, ConductorCapacity.WhereLess) is Overload possible)
             {
-                yield return Found(run, possible, Severity.Caution, StateTheMethod);
+                yield return Found(run, possible, Severity.Note, StateTheMethod);
             }
         }
     }
 
     private Finding Found(SiteRun run, Overload worst, Severity? severity, string? remedy) => Find(Subject.Of(run),
-        $"Its conductor, {worst.Conductor}, carries {Digits.Of(worst.Amperes, worst.Limit)} A in \"{worst.Condition}\"; " +
+        $"Its conductor ({Short(worst.Conductor)}) carries {Digits.Of(worst.Amperes, worst.Limit)} A in \"{worst.Condition}\"; " +
         $"it may carry {Digits.Of(worst.Limit, worst.Amperes)} A. Basis: {worst.Basis}.",
         ElectricCurrent.FromAmperes(worst.Amperes), ElectricCurrent.FromAmperes(worst.Limit), worst.Condition, severity, remedy);
+
+    // As it is called on site: the class of its strands changes no ampacity.
+    private static string Short(Conductor conductor)
+    {
+        string count = conductor.Count == 1 ? string.Empty : Invariant($"{conductor.Count} × ");
+        string strands = conductor.Stranding.LayFactor > 1 ? "stranded" : "solid";
+        string metal = conductor.Material.IsCopperCladAluminum ? "copper-clad aluminum"
+            : ReferenceEquals(conductor.Material, ConductorMaterial.AnnealedCopper) ? "copper" : conductor.Material.Name;
+        return $"{count}{conductor.Size} {strands} {metal}";
+    }
 
     private static Overload? WorstOn(RunTrial trial, Func<SiteRun, Cable, Conductor, ConductorCapacity?> capacityOf)
     {

@@ -24,6 +24,7 @@ public sealed class Evidence
     private readonly Lazy<IReadOnlyList<UninterruptibleAssessment>> _uninterruptible;
     private readonly Lazy<EnergyAssessment> _energy;
     private readonly Lazy<IReadOnlyList<BackupAssessment>> _backups;
+    private readonly Lazy<IReadOnlyList<ReserveAssessment>> _reserves;
     private readonly Lazy<IReadOnlyList<Unstated>> _unstated;
 
     /// <summary>Makes the evidence of a solved site.</summary>
@@ -40,6 +41,7 @@ public sealed class Evidence
         _uninterruptible = new Lazy<IReadOnlyList<UninterruptibleAssessment>>(() => UninterruptibleAssessment.Of(Receptacles));
         _energy = new Lazy<EnergyAssessment>(() => new EnergyAssessment(assessment));
         _backups = new Lazy<IReadOnlyList<BackupAssessment>>(() => BackupStudy.Of(assessment));
+        _reserves = new Lazy<IReadOnlyList<ReserveAssessment>>(() => ReserveAssessment.Of(assessment, cancellationToken));
         _unstated = new Lazy<IReadOnlyList<Unstated>>(() => Checks.Unstated.Of(this));
     }
 
@@ -63,6 +65,9 @@ public sealed class Evidence
 
     /// <summary>Its boxes with a battery. They are studied once, at the first use.</summary>
     public IReadOnlyList<BackupAssessment> Backups => _backups.Value;
+
+    /// <summary>Its boxes with a second supply. They are studied once, at the first use.</summary>
+    public IReadOnlyList<ReserveAssessment> Reserves => _reserves.Value;
 
     /// <summary>What is not stated and leaves a verdict unknown; of each, the boxes, outputs or models that it is not stated of.</summary>
     public ILookup<string, string> NotStated => Unstated.ToLookup(item => item.What, item => item.Where, StringComparer.Ordinal);

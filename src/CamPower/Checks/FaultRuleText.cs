@@ -8,7 +8,16 @@ namespace CamPower.Checks;
 internal static class FaultRuleText
 {
     /// <summary>The protective device of an output with its name, after "its".</summary>
-    internal static string Protection(OutputFaults output) => $"protective device ({output.Output.Protection})";
+    internal static string Protection(OutputFaults output) => $"{KindOf(output.Output.Protection)} ({output.Output.Protection})";
+
+    /// <summary>What a protective device is called on site.</summary>
+    internal static string KindOf(ProtectiveDevice? device) => device switch
+    {
+        Fuse => "fuse",
+        ResettableFuse => "resettable fuse",
+        ElectronicLimit => "electronic limit",
+        _ => "protective device",
+    };
 
     /// <summary>Whether it is stated that an output has no protective device.</summary>
     internal static bool IsUnprotected(OutputFaults output) => output.Output.Protection is { IsNone: true };
@@ -37,17 +46,22 @@ internal static class FaultRuleText
             : FormattableString.Invariant($"{value:G3} A²·s");
     }
 
-    /// <summary>Why it is not certain to operate, after how it operates: an installation method is not stated.</summary>
-    internal static string NotStated(Overcurrent fault) =>
-        fault.Opening.Verdict == OperatingVerdict.MayOperate && fault.Missing.HasFlag(FaultData.InstallationMethod)
-            ? " (installation method not stated)"
-            : string.Empty;
+    /// <summary>What a protective device does that nothing is certain to make open, after its name.</summary>
+    internal static string Lasting(Overcurrent fault)
+    {
+        OpeningTimes opening = fault.Opening;
+        bool mayBeNever = opening.Verdict == OperatingVerdict.MayOperate && opening.EarliestSeconds >= 60
+            && double.IsInfinity(opening.LatestSeconds);
+        return mayBeNever
+            ? $"carries this for {OpeningTimes.Text(opening.EarliestSeconds)} or more and may never open"
+            : opening.ToString();
+    }
 
     /// <summary>Verdict on the conductors in words, after "the conductors".</summary>
     internal static string Withstand(Overcurrent fault) => fault.WithstandVerdict switch
     {
         WithstandVerdict.Withstands => "withstand it",
-        WithstandVerdict.HotterThanInService => "get hotter than their limit in service",
+        WithstandVerdict.HotterThanInService => "get hotter than allowed in service, which ages their insulation",
         WithstandVerdict.DoesNotWithstand => "may not withstand it",
         WithstandVerdict.NoConductor => "do not carry it",
         _ => "may not withstand it: insulation, installation method or overload behavior is not stated",

@@ -6,8 +6,9 @@ namespace CamPower.Checks;
 
 /// <summary>The check of <see cref="Rules.FaultsUnknown"/>.</summary>
 internal sealed class FaultsUnknownRule() : Rule("faults-unknown", Severity.Note,
-    "Data is not stated that a verdict on shorts, on heat in conductors or on starting needs. No rule can judge without it.",
-    "Take the data from the data sheets. You may leave it out: what is named here is then not checked.", Sources.OvercurrentProtection)
+    "Some data is missing. Without it, shorts, heat in conductors or starting cannot be checked.",
+    "Take the data from the data sheets. You may leave it out: what is named here is then not checked.", Sources.OvercurrentProtection,
+    "data missing")
 {
     public override bool IsAboutWhatIsNotStated => true;
 

@@ -12,6 +12,7 @@ public sealed class Finding
         Severity? severity, string? remedy)
     {
         Rule = rule.Id;
+        Title = rule.Title;
         Severity = Require.Known(severity ?? rule.Severity, nameof(severity));
         Remedy = Require.Name(remedy ?? rule.Remedy, nameof(remedy));
         Source = rule.Source;
@@ -27,6 +28,7 @@ public sealed class Finding
     private Finding(Finding worst, IReadOnlyList<Finding> elsewhere)
     {
         Rule = worst.Rule;
+        Title = worst.Title;
         Severity = worst.Severity;
         Remedy = worst.Remedy;
         Source = worst.Source;
@@ -41,6 +43,9 @@ public sealed class Finding
 
     /// <summary>Identifier of the rule. Callers may match on it.</summary>
     public string Rule { get; }
+
+    /// <summary>What it is called, in a few words: <see cref="CamPower.Rule.Title"/> of its rule. The wording may change.</summary>
+    public string Title { get; }
 
     /// <summary>Its severity: that of its rule, unless this finding is less or more severe.</summary>
     public Severity Severity { get; }

@@ -20,7 +20,7 @@ namespace CamPower;
 public sealed class InspectionList
 {
     private const string Isolated =
-        "First isolate the box from the mains and prove it dead. Capacitors hold their charge for a while, batteries always.";
+        "First disconnect the box from line power and check that it reads 0 V. Capacitors hold their charge for a while, batteries always.";
 
     /// <summary>Makes a list.</summary>
     /// <param name="items">The inspections, no identifier twice.</param>

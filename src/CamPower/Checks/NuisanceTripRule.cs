@@ -9,8 +9,8 @@ namespace CamPower.Checks;
 /// <summary>The check of <see cref="Rules.NuisanceTrip"/>.</summary>
 internal sealed class NuisanceTripRule() : Rule("nuisance-trip", Severity.Failure,
     "An output draws more than its protective device is certain to carry in the air of the box, in a condition or at a start.",
-    "Use a protective device that carries this current in that air. Otherwise cool the box, or spread the load.",
-    Sources.DeviceCarriesItsRating)
+    "Use a fuse or limit that carries this current at the temperature of the box. Or cool the box, or spread the load.",
+    Sources.DeviceCarriesItsRating, "fuse or limit may open in normal service")
 {
     private static readonly Surge Start = new("all its devices start at once", c => c.Start, (o, _) => o.Inrush, m => m.Inrush);
 
@@ -35,9 +35,9 @@ internal sealed class NuisanceTripRule() : Rule("nuisance-trip", Severity.Failur
         (OutputFaults output, ProtectionInCondition worst) = tripping[0];
         return Find(About(tripping),
             $"{Who(tripping)} draws {Digits.Of(worst.Current.Amperes, worst.Carried!.Value.Amperes)} A in \"{worst.Condition}\"; " +
-            Invariant($"its {FaultRuleText.Protection(output)} carries {worst.Carried.Value.Amperes:0.00} A in that air ") +
+            Invariant($"its {FaultRuleText.Protection(output)} carries {worst.Carried.Value.Amperes:0.00} A{At(worst)} ") +
             $"and {worst.Opening}.{Others(tripping)}",
-            worst.Current, worst.Carried, worst.Condition);
+            worst.Current, worst.Carried, worst.Condition, remedy: RemedyOfLoad(worst));
     }
 
     private Finding? NearlyInService(IEnumerable<OutputFaults> alike)
@@ -49,10 +49,19 @@ internal sealed class NuisanceTripRule() : Rule("nuisance-trip", Severity.Failur
         double certain = ((ElectricCurrent)worst.Load.PolicyLimit!).Amperes, carried = worst.Carried!.Value.Amperes;
         return Find(About(close),
             $"{Who(close)} draws {Digits.Of(worst.Current.Amperes, carried)} A in \"{worst.Condition}\"; " +
-            Invariant($"its {FaultRuleText.Protection(output)} carries {carried:0.00} A in that air. ") +
+            Invariant($"its {FaultRuleText.Protection(output)} carries {carried:0.00} A{At(worst)}. ") +
             Invariant($"Policy maximum {certain:0.00} A: {carried:0.00} A − {100 * (1 - (certain / carried)):0.#} % of tolerance.") +
             Others(close),
-            worst.Current, worst.Load.PolicyLimit, worst.Condition, Severity.Caution);
+            worst.Current, worst.Load.PolicyLimit, worst.Condition, Severity.Caution, RemedyOfLoad(worst, carried / certain));
+    }
+
+    private static string At(ProtectionInCondition condition) => Invariant($" at {condition.AirCelsius:0.#} °C");
+
+    // With the tolerance that the policy takes off what it carries.
+    private static string RemedyOfLoad(ProtectionInCondition worst, double tolerance = 1)
+    {
+        double amperes = Math.Ceiling(worst.Current.Amperes * tolerance * 100) / 100;
+        return Invariant($"Use a fuse or limit that carries {amperes:0.00} A{At(worst)}. Or cool the box, or spread the load.");
     }
 
     private Finding? AtSurge(IEnumerable<OutputFaults> alike, Surge surge) =>
@@ -67,14 +76,14 @@ internal sealed class NuisanceTripRule() : Rule("nuisance-trip", Severity.Failur
         Inrush inrush = surge.Drawn(output, worst)!;
         Judgment judged = surge.Judged(worst)!.Value;
         bool isThin = verdict == Verdict.ThinMargin;
-        string policy = isThin ? Invariant($"; policy maximum {((Ratio)judged.PolicyLimit!).Percent:0} %") : string.Empty;
+        string policy = isThin ? Invariant($"; above {((Ratio)judged.PolicyLimit!).Percent:0} % each start wears it") : string.Empty;
         string drawn = output.Output.Protection is ElectronicLimit limit
             ? $"{Who(tripping)} draws up to {Text(inrush.PeakAmperes)} A in \"{worst.Condition}\" when {surge.When}." +
                 $"{NotAllStated(output, surge)} {LastsAt(limit, ShareOf(surge, worst))}"
-            : $"{Who(tripping)} draws up to {Text(inrush.PeakAmperes)} A and {FaultRuleText.Integral(inrush.Integral)} " +
+            : $"{Who(tripping)} draws up to {Text(inrush.PeakAmperes)} A ({FaultRuleText.Integral(inrush.Integral)}) " +
                 $"in \"{worst.Condition}\" when {surge.When}.{NotAllStated(output, surge)} " +
                 Invariant($"That is {100 * ShareOf(surge, worst):0} % of what its {FaultRuleText.Protection(output)} withstands") +
-                $"{(output.Output.Protection is ResettableFuse ? ", estimated from its time to trip" : "")}{policy}.";
+                $"{(output.Output.Protection is ResettableFuse ? ", estimated from its time to trip" : " before it melts")}{policy}.";
         return Find(About(tripping), drawn + Others(tripping),
             judged.Value, isThin ? judged.PolicyLimit : judged.Limit, worst.Condition, isThin ? Severity.Caution : Severity.Failure,
             RemedyOfSurge(output, ShareOf(surge, worst)));

@@ -9,7 +9,7 @@ namespace CamPower.Checks;
 /// <summary>The check of <see cref="Rules.OutputsTiedTogether"/>.</summary>
 internal sealed class OutputsTiedTogetherRule() : Rule("outputs-tied-together", Severity.Danger,
     "Two outputs are joined. The supply of higher voltage feeds back into the other, and a fault is fed through both protective devices.",
-    "Do not energize. Separate the outputs, and spread the devices over them.", Sources.CommonPractice)
+    "Do not energize. Separate the outputs, and spread the devices over them.", Sources.CommonPractice, "outputs joined")
 {
     public override IEnumerable<Finding> Check(Evidence evidence)
     {

@@ -12,23 +12,31 @@ namespace CamPower.Checks;
 internal sealed class ProtectionAboveConductorAmpacityRule() : Rule("protection-above-conductor-ampacity", Severity.Danger,
     "A protective device carries more than the smallest conductor behind it, or is certain to open only far above that. " +
     "An overload heats the cable and nothing opens.",
-    "Use a smaller protective device, or a larger conductor all the way to the camera.", Sources.OverloadCoordination)
+    "Use a smaller protective device, or a larger conductor all the way to the camera.", Sources.OverloadCoordination,
+    "fuse or limit too large for the cable")
 {
     public override IEnumerable<Finding> Check(Evidence evidence)
     {
         Site site = Require.NotNull(evidence, nameof(evidence)).Assessment.Site;
         if (!site.Feeds.Any(group => group.SharesReturns || group.Feeds.Any(feed => feed.Output.Protection is not null))) yield break;
-        var ampacities = new Ampacities(site.Conditions.Max(c => c.At.CableCelsius));
+        double air = site.Conditions.Max(c => c.At.CableCelsius);
+        Ampacities least = new(new KnownCapacities(ConductorCapacity.Of), air, isAssumed: true),
+            most = new(new KnownCapacities(ConductorCapacity.AtMostOf), air, isAssumed: false);
         Dictionary<(DistributionBox, int), double> caps = evidence.Faults
             .ToDictionary(o => (o.Box, o.Output.Number), o => CapOf(site, o));
         foreach (FeedGroup group in site.Feeds)
         {
             foreach (OutputFeed feed in group.Feeds)
             {
-                if (Judge(feed, ampacities, caps[(feed.Box, feed.Output.Number)]) is Finding finding) yield return finding;
+                double cap = caps[(feed.Box, feed.Output.Number)];
+                Finding? found = Judge(feed, most, cap) ?? InCold(evidence, feed, most, cap)
+                    ?? Judge(feed, least, cap) ?? InCold(evidence, feed, least, cap);
+                if (found is not null) yield return found;
             }
 
-            if (group.SharesReturns && CommonReturn(group, ampacities, caps) is Finding common) yield return common;
+            if (!group.SharesReturns) continue;
+            Finding? common = CommonReturn(group, most, caps) ?? CommonReturn(group, least, caps);
+            if (common is not null) yield return common;
         }
     }
 
@@ -39,6 +47,22 @@ internal sealed class ProtectionAboveConductorAmpacityRule() : Rule("protection-
         bool isProtectedBySource = !double.IsInfinity(cap) && !Limits.IsAbove(cap, amperes);
         if (isProtectedBySource) return null;
         return Carried(feed, device, ampacities, cap) ?? (run is null ? null : Opening(feed, device, (run, amperes), ampacities, cap));
+    }
+
+    // In air that is colder than its reference a thermal element opens only at more, while its cable may be warm: each season by itself.
+    private Finding? InCold(Evidence evidence, OutputFeed feed, Ampacities ampacities, double cap)
+    {
+        if (feed.Output.Protection is not { Ambient: not null } device) return null;
+        BoxAssessment box = evidence.Assessment.Boxes.First(b => ReferenceEquals(b.Box, feed.Box));
+        return box.InConditions.Select(c => InCold(feed, device, c, ampacities.In(c.Condition.At.CableCelsius), cap))
+            .FirstOrDefault(found => found is not null);
+    }
+
+    private Finding? InCold(OutputFeed feed, ProtectiveDevice device, BoxInCondition inCondition, Ampacities ampacities, double cap)
+    {
+        if (device.MostFactorIn(inCondition.SupplyCelsius) is not double factor || factor <= 1) return null;
+        (SiteRun? run, double amperes) = Weakest(feed, ampacities.Of);
+        return run is null || !Limits.IsAbove(cap, amperes) ? null : Opening(feed, device, (run, amperes), ampacities, cap, inCondition);
     }
 
     // Its rated current, whatever the air around it: in a cold box it carries still more.
@@ -52,24 +76,30 @@ internal sealed class ProtectionAboveConductorAmpacityRule() : Rule("protection-
         string carries = device is ElectronicLimit ? "lets up to" : "carries";
         string through = device is ElectronicLimit ? "through" : "continuously";
         return Find(Subject.Of(feed.Box, feed.Output),
-            $"Its protective device ({device}) {carries} {Digits.Of(rated, amperes, "0.##")} A {through}. " +
+            $"Its {FaultRuleText.KindOf(device)} ({device}) {carries} {Digits.Of(rated, amperes, "0.##")} A {through}. " +
             $"The run from {run.From} to {run.To} may carry {Digits.Of(amperes, rated)} A " +
             Invariant($"at {ampacities.AirCelsius:0.#} °C."),
-            ElectricCurrent.FromAmperes(rated), ElectricCurrent.FromAmperes(amperes));
+            ElectricCurrent.FromAmperes(rated), ElectricCurrent.FromAmperes(amperes), severity: SeverityOf(ampacities));
     }
 
     private Finding? Opening(OutputFeed feed, ProtectiveDevice device, (SiteRun Run, double Amperes) weakest,
-        Ampacities ampacities, double cap)
+        Ampacities ampacities, double cap, BoxInCondition? cold = null)
     {
-        double certain = Math.Min(device.CertainAmperes(currentFactor: 1), cap), share = CheckConstants.CertainOpening.Value;
+        double factor = cold is null ? 1 : device.MostFactorIn(cold.SupplyCelsius)!.Value;
+        string air = cold is null ? string.Empty : Invariant($" in air of {cold.SupplyCelsius:0.#} °C");
+        double certain = Math.Min(device.CertainAmperes(factor), cap), share = CheckConstants.CertainOpening.Value;
         double allowed = share * weakest.Amperes;
         if (double.IsInfinity(certain) || !Limits.IsAbove(certain, allowed)) return null;
         return Find(Subject.Of(feed.Box, feed.Output),
-            $"An overload of nearly {Digits.Of(certain, allowed, "0.##")} A may not open its protective device ({device}). " +
-            $"The run from {weakest.Run.From} to {weakest.Run.To} allows at most {Digits.Of(allowed, certain)} A: " +
+            $"Its {FaultRuleText.KindOf(device)} ({device}){air} may carry " +
+            $"almost {Digits.Of(certain, allowed, "0.##")} A and never open. " +
+            $"The run from {weakest.Run.From} to {weakest.Run.To} must not carry more than {Digits.Of(allowed, certain)} A: " +
             Invariant($"{share:0.##} × {weakest.Amperes:0.00} A at {ampacities.AirCelsius:0.#} °C."),
-            ElectricCurrent.FromAmperes(certain), ElectricCurrent.FromAmperes(allowed));
+            ElectricCurrent.FromAmperes(certain), ElectricCurrent.FromAmperes(allowed), cold?.Condition, SeverityOf(ampacities));
     }
+
+    // What only the least favorable insulation and installation method make too small is not known: they are not stated.
+    private static Severity? SeverityOf(Ampacities ampacities) => ampacities.IsAssumed ? Severity.Note : null;
 
     // What several protective devices carry together returns through one conductor; a supply gives at most its limit to all outputs.
     private Finding? CommonReturn(FeedGroup group, Ampacities ampacities, Dictionary<(DistributionBox, int), double> caps)
@@ -84,7 +114,7 @@ internal sealed class ProtectionAboveConductorAmpacityRule() : Rule("protection-
                 $"The protective devices of {feeds.Count} outputs together carry {Digits.Of(amperes, carries, "0.##")} A. " +
                 $"Its return conductor may carry {Digits.Of(carries, amperes)} A " +
                 Invariant($"at {ampacities.AirCelsius:0.#} °C."),
-                ElectricCurrent.FromAmperes(amperes), ElectricCurrent.FromAmperes(carries));
+                ElectricCurrent.FromAmperes(amperes), ElectricCurrent.FromAmperes(carries), severity: SeverityOf(ampacities));
         }
 
         return null;
@@ -149,14 +179,17 @@ internal sealed class ProtectionAboveConductorAmpacityRule() : Rule("protection-
         return (weakest, least);
     }
 
-    // What conductors carry in the warmest air of the site, the least where it is not stated how they lie.
-    private sealed class Ampacities(double airCelsius)
+    // What conductors carry in air of a temperature, at most or at least where insulation or installation method are not stated.
+    private sealed class Ampacities(KnownCapacities known, double airCelsius, bool isAssumed)
     {
-        private readonly KnownCapacities _known = new(ConductorCapacity.Of);
+        /// <summary>Whether it is the least of what is not stated.</summary>
+        internal bool IsAssumed => isAssumed;
+
+        internal Ampacities In(double celsius) => new(known, celsius, isAssumed);
 
         internal double AirCelsius => airCelsius;
 
         internal double Of(SiteRun run, Cable cable, Conductor conductor) =>
-            _known.Of(run, cable, conductor)?.AmperesIn(airCelsius) ?? double.PositiveInfinity;
+            known.Of(run, cable, conductor)?.AmperesIn(airCelsius) ?? double.PositiveInfinity;
     }
 }

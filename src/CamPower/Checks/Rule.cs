@@ -29,13 +29,16 @@ public abstract class Rule
     /// <param name="purpose">What it looks for, in a sentence. Not empty.</param>
     /// <param name="remedy">What to do about its findings. Not empty.</param>
     /// <param name="source">Source of its limit.</param>
+    /// <param name="title">What its findings are called, in a few words, such as "does not start"; null for the words of the
+    /// identifier.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException">A text is empty, or the identifier has characters other than lowercase letters, digits and
     /// hyphens.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="severity"/> is not a defined value.</exception>
-    protected Rule(string id, Severity severity, string purpose, string remedy, Citation source)
+    protected Rule(string id, Severity severity, string purpose, string remedy, Citation source, string? title = null)
     {
         Id = Identifier.Of(id, nameof(id));
+        Title = title is null ? Id.Replace('-', ' ') : Require.Name(title, nameof(title));
         Severity = Require.Known(severity, nameof(severity));
         Purpose = Require.Name(purpose, nameof(purpose));
         Remedy = Require.Name(remedy, nameof(remedy));
@@ -44,6 +47,9 @@ public abstract class Rule
 
     /// <summary>Identifier in words, such as "undervoltage".</summary>
     public string Id { get; }
+
+    /// <summary>What its findings are called, in a few words after the name of the part, such as "does not start".</summary>
+    public string Title { get; }
 
     /// <summary>Severity of its findings; one finding may have another.</summary>
     public Severity Severity { get; }

@@ -14,7 +14,7 @@ public static partial class Rules
     /// <summary>An output has no protective device, and its conductors may not withstand a short continuously.</summary>
     /// <remarks>A source that cannot exceed their ampacity protects them (IEC 60364-4-43, 436). An adapter usually limits itself; where it
     /// is not stated how, <see cref="FaultsUnknown"/> names it.</remarks>
-    public static Rule ProtectionMissing { get; } = new SimpleRule("protection-missing", Severity.Danger,
+    public static Rule ProtectionMissing { get; } = new SimpleRule("protection-missing", "no protective device", Severity.Danger,
         "An output has no protective device, and it is not certain that its conductors withstand a short continuously.",
         "Protect the output with a fuse or an electronic limit that protects its cable.",
         Sources.OvercurrentProtection, (rule, evidence) =>
@@ -30,7 +30,8 @@ public static partial class Rules
                 $"The conductors {FaultRuleText.Withstand(worst)}."));
 
     /// <summary>A supply gives more voltage than the protective device at an output is rated to interrupt.</summary>
-    public static Rule ProtectionVoltageRatingExceeded { get; } = new SimpleRule("protection-voltage-rating-exceeded", Severity.Danger,
+    public static Rule ProtectionVoltageRatingExceeded { get; } = new SimpleRule("protection-voltage-rating-exceeded",
+        "too much voltage for the fuse or limit", Severity.Danger,
         "A supply gives more voltage than the rating of the protective device at an output. " +
         "The protective device may arc instead of opening.",
         "Use a protective device with a higher voltage rating.",
@@ -42,14 +43,16 @@ public static partial class Rules
             let judged = output.Output.Protection!.JudgeVoltage(supply.HighestVolts, supply.Kind == CurrentKind.Dc)
             where judged.IsViolated
             let rating = (ElectricPotential)judged.Limit!
+            let volts = ((ElectricPotential)judged.Value!).Volts
             select rule.Find(Subject.Of(box.Box, output.Output),
-                $"Its supply gives up to {Digits.Of(supply.HighestVolts, rating.Volts)} V; " +
-                $"its protective device ({output.Output.Protection}) is rated for at most " +
-                $"{Digits.Of(rating.Volts, supply.HighestVolts, "0.##")} V.",
+                $"Its supply gives up to {Digits.Of(volts, rating.Volts)} V{(volts > supply.HighestVolts ? " at the crest" : "")}; " +
+                $"its {FaultRuleText.KindOf(output.Output.Protection)} ({output.Output.Protection}) is rated for at most " +
+                $"{Digits.Of(rating.Volts, volts, "0.##")} V.",
                 judged.Value, rating));
 
     /// <summary>The prospective current of a short is above the breaking capacity of its protective device.</summary>
-    public static Rule BreakingCapacityExceeded { get; } = new SimpleRule("breaking-capacity-exceeded", Severity.Danger,
+    public static Rule BreakingCapacityExceeded { get; } = new SimpleRule("breaking-capacity-exceeded",
+        "short above the breaking capacity", Severity.Danger,
         "The current of a short is above the breaking capacity of the protective device. It may burst or continue to arc.",
         "Use a protective device with a higher breaking capacity, or a supply that limits its current.",
         Sources.Iec60127BreakingCapacity, (rule, evidence) =>
@@ -69,13 +72,15 @@ public static partial class Rules
     /// <summary>The let-through I²t of a short, or its lasting current, may heat a conductor above the limit of its insulation.</summary>
     /// <remarks>The current is largest at the origin of each piece of cable: a short just behind a joint heats the cable that begins
     /// there.</remarks>
-    public static Rule LetThroughAboveConductorWithstand { get; } = new SimpleRule("let-through-above-conductor-withstand", Severity.Danger,
+    public static Rule LetThroughAboveConductorWithstand { get; } = new SimpleRule("let-through-above-conductor-withstand",
+        "short may overheat the cable", Severity.Danger,
         "A short may heat a conductor above the limit of its insulation before the protective device has operated.",
         "Use a smaller or faster protective device, or larger conductors.",
         Sources.AdiabaticWithstand, (rule, evidence) =>
             from output in evidence.Faults
             where output.Output.Protection is { IsNone: false }
-            let worst = output.Shorts.FirstOrDefault(s => s.WithstandVerdict == WithstandVerdict.DoesNotWithstand)
+            let worst = output.Shorts.Where(s => s.WithstandVerdict == WithstandVerdict.DoesNotWithstand)
+                .OrderByDescending(s => s.LetThrough?.AmpereSquaredSeconds ?? double.PositiveInfinity).FirstOrDefault()
             where worst is not null
             select rule.Find(Subject.Of(output.Box, output.Output),
                 Invariant($"A short at {FaultRuleText.Place(worst)} draws up to {worst.Largest!.Value.Amperes:0.0} A; ") +
@@ -123,7 +128,7 @@ public static partial class Rules
     {
         Ratio policy = loading ?? Ratio.FromPercent(ProtectionConstants.FuseContinuousShare.Value);
         double share = Require.Positive(Require.Within(policy.DecimalFractions, 0, 1, nameof(loading), ""), nameof(loading), "");
-        return new SimpleRule("fuse-above-continuous-policy", Severity.Caution,
+        return new SimpleRule("fuse-above-continuous-policy", "fuse close to its rating", Severity.Caution,
             "The continuous current of a fuse is above the policy percent of its rating. " +
             "Start-up and conditions shorter than 3 h do not count.",
             "Use the next larger fuse that the cable allows.",

@@ -10,12 +10,12 @@ public static partial class Rules
     /// <summary>A supply is in air that is hotter than it is rated for.</summary>
     public static Rule SupplyTooHot { get; } = new SimpleRule("supply-too-hot", Severity.Failure,
         "The air around a supply, inside its enclosure where it has one, is hotter than the supply is rated for.",
-        "Take heat out of the box, shade it, or use a larger enclosure with more free faces. " +
+        "Move other heat sources out of the box, or shade it. Or use a larger enclosure with air around more sides. " +
         "Otherwise use a supply rated for hotter air. Do not open an outdoor enclosure to cool it.",
         Sources.GenericDerating, (rule, evidence) => evidence.Assessment.Boxes.SelectMany(box => Rule.Worst(
             from c in box.InConditions
             where c.HottestAir.IsViolated
-            orderby c.SupplyCelsius descending
+            orderby c.SupplyCelsius descending, c.Amperes descending
             select rule.Find(Subject.Of(box.Box),
                 $"The air {AirOf(box.Box, c)} is at {(c.IsInsideAtLeast ? "least " : "")}" +
                 $"{Digits.Of(c.SupplyCelsius, c.HighestCelsius, "0.#")} °C " +
@@ -28,18 +28,15 @@ public static partial class Rules
         "Move the box to a warmer place. Otherwise use a supply rated for colder air.",
         Sources.GenericDerating, (rule, evidence) => evidence.Assessment.Boxes.SelectMany(box => Rule.Worst(
             from c in box.InConditions
-            where c.ColdestAir.IsViolated
-            orderby c.SupplyCelsius
-            select rule.Find(Subject.Of(box.Box),
-                $"The air {AirOf(box.Box, c)} is at {Digits.Of(c.SupplyCelsius, c.LowestCelsius, "0.#")} °C in \"{c.Condition}\"; " +
-                $"its supply is rated down to {Digits.Of(c.LowestCelsius, c.SupplyCelsius, "0.#")} °C.",
-                c.ColdestAir.Value, c.ColdestAir.Limit, c.Condition))));
+            where c.ColdestAir.IsViolated || c.ColdestStart.IsViolated
+            orderby c.ColdestAir.IsViolated descending, c.ColdestAir.IsViolated ? c.SupplyCelsius : c.Condition.At.BoxCelsius
+            select c.ColdestAir.IsViolated ? TooCold(rule, box.Box, c) : StartsTooCold(rule, box.Box, c))));
 
     /// <summary>The calculated air in an enclosure is cooler than its supply is rated for, but by less than the model's
     /// uncertainty.</summary>
-    public static Rule ThinHeatMargin { get; } = new SimpleRule("thin-heat-margin", Severity.Caution,
+    public static Rule ThinHeatMargin { get; } = new SimpleRule("thin-heat-margin", "supply nearly too hot", Severity.Caution,
         "The air in an enclosure is cooler than its supply is rated for, but by less than the uncertainty of the heat model.",
-        "Measure the temperature inside on a hot day, take heat out of the box, or use a larger enclosure.",
+        "Measure the temperature inside on a hot day, move heat sources out of the box, or use a larger enclosure.",
         Sources.EnclosureHeatBalance, yieldsTo: ["supply-too-hot"],
         check: (rule, evidence) => evidence.Assessment.Boxes.SelectMany(box => Rule.Worst(
             from c in box.InConditions
@@ -52,7 +49,8 @@ public static partial class Rules
                 c.HottestAir.Value, c.HottestAir.PolicyLimit, c.Condition))));
 
     /// <summary>The temperature in an enclosure is unknown, because the efficiency of a supply is not stated at its load.</summary>
-    public static Rule EnclosureTemperatureUnknown { get; } = new SimpleRule("enclosure-temperature-unknown", Severity.Caution,
+    public static Rule EnclosureTemperatureUnknown { get; } = new SimpleRule("enclosure-temperature-unknown",
+        "temperature in the enclosure unknown", Severity.Caution,
         "The efficiency of a supply in an enclosure is not stated at its load. " +
         "The temperature inside is unknown, or only a lower bound is known. The supply is derated for cooler air.",
         "Take the efficiency from the data sheet of the supply, up to its load here, or measure the temperature inside.",
@@ -70,7 +68,8 @@ public static partial class Rules
 
     /// <summary>The sun shines, and no enclosure is stated for a box: the sun does not heat it in the calculation.</summary>
     /// <remarks>An adapter is left out: it counts as indoors or in the shade.</remarks>
-    public static Rule SunOnBoxWithoutEnclosure { get; } = new SimpleRule("sun-on-box-without-enclosure", Severity.Note,
+    public static Rule SunOnBoxWithoutEnclosure { get; } = new SimpleRule("sun-on-box-without-enclosure",
+        "in the sun, no enclosure stated", Severity.Note,
         "The sun shines in some condition, and no enclosure is stated for a box. The box counts as in the shade.",
         "If the box hangs in the sun, state its enclosure and sunlit area, or the temperature measured in it. In the shade, do nothing.",
         Sources.EnclosureHeatBalance, (rule, evidence) =>
@@ -94,6 +93,20 @@ public static partial class Rules
     public static Rule ValueOutsideValidatedRange { get; } = new ValueOutsideValidatedRangeRule();
 
     // Where the air is that derates a supply, after "the air".
+    private static Finding TooCold(Rule rule, DistributionBox box, BoxInCondition c) => rule.Find(Subject.Of(box),
+        $"The air {AirOf(box, c)} is at {Digits.Of(c.SupplyCelsius, c.LowestCelsius, "0.#")} °C in \"{c.Condition}\"; " +
+        $"its supply is rated down to {Digits.Of(c.LowestCelsius, c.SupplyCelsius, "0.#")} °C.",
+        c.ColdestAir.Value, c.ColdestAir.Limit, c.Condition);
+
+    private static Finding StartsTooCold(Rule rule, DistributionBox box, BoxInCondition c)
+    {
+        double around = c.Condition.At.BoxCelsius;
+        return rule.Find(Subject.Of(box),
+            $"After an outage its supply starts at {Digits.Of(around, c.LowestCelsius, "0.#")} °C in \"{c.Condition}\"; " +
+            $"it is rated down to {Digits.Of(c.LowestCelsius, around, "0.#")} °C.",
+            c.ColdestStart.Value, c.ColdestStart.Limit, c.Condition, Severity.Caution);
+    }
+
     private static string AirOf(DistributionBox box, BoxInCondition inCondition) =>
         inCondition.Heat is null ? "around it" : box.Cabinet is Cabinet cabinet ? $"in {cabinet}" : "in its enclosure";
 }

@@ -13,7 +13,7 @@ public static partial class Rules
 {
     /// <summary>The boxes on all receptacles of a breaker draw more than it may carry continuously.</summary>
     /// <remarks>A breaker with one receptacle that is overloaded itself is not named again.</remarks>
-    public static Rule BreakerOverloaded { get; } = new SimpleRule("breaker-overloaded", Severity.Failure,
+    public static Rule BreakerOverloaded { get; } = new SimpleRule("breaker-overloaded", "circuit breaker overloaded", Severity.Failure,
         "The boxes on the receptacles of one circuit breaker together draw more current than it may carry continuously.",
         "Spread the boxes over receptacles of other circuits. " +
         "Leave work on the circuit to a licensed electrician, and follow the local code.",
@@ -29,13 +29,14 @@ public static partial class Rules
                 $"in \"{breaker.Worst.Condition}\"; it may carry {Digits.Of(most, breaker.Worst.KnownAmperes)} A continuously.",
                 load.Value, load.PolicyLimit, breaker.Worst.Condition));
 
+    private const string SlowerBreaker = "Ask a licensed electrician about a slower breaker (type C or D). Do not change it yourself.";
+
     /// <summary>The supplies on a breaker, switched on together, may trip it.</summary>
     /// <remarks>A Failure where it trips for certain, a Caution inside the band for half a cycle or longer. A Note above the lower edge for
     /// less than half a cycle, or for a time that is not stated: only the maker of the breaker can tell.</remarks>
-    public static Rule StartMayTripBreaker { get; } = new SimpleRule("start-may-trip-breaker", Severity.Note,
+    public static Rule StartMayTripBreaker { get; } = new SimpleRule("start-may-trip-breaker", "start may trip the breaker", Severity.Note,
         "Supplies that start together on one circuit breaker may trip it.",
-        "Start them one after the other, or spread them over circuits. " +
-        "Ask a licensed electrician for a breaker with a higher band; do not change one yourself.",
+        "Start them one after the other, or spread them over circuits. " + SlowerBreaker,
         Sources.BreakerBands, (rule, evidence) =>
             from breaker in evidence.Breakers
             from finding in Rule.Worst(
@@ -47,9 +48,11 @@ public static partial class Rules
 
     /// <summary>The standing leakage of the supplies on a circuit may trip its residual-current device.</summary>
     /// <remarks>A Failure above the current at which the device must not trip.</remarks>
-    public static Rule LeakageMayTripResidualDevice { get; } = new SimpleRule("leakage-may-trip-residual-device", Severity.Caution,
+    public static Rule LeakageMayTripResidualDevice { get; } = new SimpleRule("leakage-may-trip-residual-device",
+        "leakage may trip the residual-current device", Severity.Caution,
         "The standing leakage of the supplies on a circuit is large against the rating of its residual-current device.",
-        "Spread the supplies over circuits. Never remove the device or the protective conductor: without them a fault kills.",
+        "Spread the supplies over circuits. " +
+        "Never bypass the residual-current device (RCD, GFCI) or cut the ground wire: a fault can then kill.",
         Sources.StandingLeakage, (rule, evidence) =>
             from breaker in evidence.Breakers
             let leakage = breaker.Leakage
@@ -60,15 +63,16 @@ public static partial class Rules
             let most = residual * share / 100
             select rule.Find(Subject.Of(breaker.Breaker),
                 $"Its supplies leak {(breaker.IsLeakageKnown ? "" : "at least ")}{Digits.Of(leaks, most, "0.##")} mA; " +
-                $"at most {Digits.Of(most, leaks, "0.##")} mA, " +
-                Invariant($"{share:0} % of the {residual:0.##} mA of the residual-current device."),
+                $"the limit is {Digits.Of(most, leaks, "0.##")} mA. " +
+                Invariant($"That is {share:0} % of the {residual:0.##} mA rating of its residual-current device (RCD, GFCI)."),
                 leakage.Value, leakage.IsViolated ? leakage.Limit : leakage.PolicyLimit,
                 severity: leakage.IsViolated ? Severity.Failure : null));
 
     /// <summary>The boxes of an uninterruptible supply take more than it is rated for.</summary>
-    public static Rule UninterruptibleSupplyOverloaded { get; } = new SimpleRule("uninterruptible-supply-overloaded", Severity.Failure,
-        "The boxes of an uninterruptible supply take more power, apparent power or peak current than it gives.",
-        "Use a larger uninterruptible supply, or plug fewer boxes into it.",
+    public static Rule UninterruptibleSupplyOverloaded { get; } = new SimpleRule("uninterruptible-supply-overloaded",
+        "UPS overloaded", Severity.Failure,
+        "The boxes of a UPS (uninterruptible supply) take more power, apparent power or peak current than it gives.",
+        "Use a larger UPS (uninterruptible supply), or plug fewer boxes into it.",
         Sources.PowerFactor, (rule, evidence) =>
             from standby in evidence.Uninterruptible
             from finding in Rule.Worst(
@@ -87,9 +91,10 @@ public static partial class Rules
 
     /// <summary>An uninterruptible supply does not carry its boxes as long as wanted.</summary>
     /// <remarks>A Caution where only its new battery does.</remarks>
-    public static Rule UninterruptibleRuntimeTooShort { get; } = new SimpleRule("uninterruptible-runtime-too-short", Severity.Failure,
-        "An uninterruptible supply does not carry its boxes for the time wanted, or does so with a new battery only.",
-        "Use an uninterruptible supply with a longer runtime, or plug fewer boxes into it. Replace its battery in time.",
+    public static Rule UninterruptibleRuntimeTooShort { get; } = new SimpleRule("uninterruptible-runtime-too-short",
+        "UPS runtime too short", Severity.Failure,
+        "A UPS (uninterruptible supply) does not carry its boxes for the time wanted, or does so with a new battery only.",
+        "Use a UPS (uninterruptible supply) with a longer runtime, or plug fewer boxes into it. Replace its battery in time.",
         Sources.Ieee485Aging, yieldsTo: ["uninterruptible-supply-overloaded"], check: (rule, evidence) =>
             from standby in evidence.Uninterruptible
             from finding in Rule.Worst(
@@ -111,14 +116,17 @@ public static partial class Rules
         CircuitBreaker device = breaker.Breaker;
         bool trips = start.Holds.IsViolated;
         double amperes = start.KnownRms.Amperes, limit = trips ? device.TripsAmperes : device.HoldsAmperes;
-        string count = start.MostAtOnce is int most ? Invariant($" At most {most} may start at once.") : string.Empty;
+        bool isOneTooMany = start.MostAtOnce == 0;
+        string count = isOneTooMany ? " The largest of them alone may trip it."
+            : start.MostAtOnce is int most ? Invariant($" At most {most} may start at once.") : string.Empty;
         return rule.Find(Subject.Of(device),
-            Invariant($"A {how} start of its {NumberOf(breaker.Boxes.Count, "supply", "supplies")} peaks at ") +
-            Invariant($"{(start.IsKnown ? "" : "at least ")}{start.KnownPeakAmperes:0.#} A, ") +
-            $"a sine of {Digits.Of(amperes, limit, "0.#")} A; " +
-            $"it {(trips ? "trips above" : "holds up to")} {Digits.Of(limit, amperes, "0.#")} A.{count}",
+            Invariant($"A {how} start of its {NumberOf(breaker.Boxes.Count, "supply", "supplies")} draws ") +
+            Invariant($"{(start.IsKnown ? "" : "at least ")}{start.KnownPeakAmperes:0.#} A peak ") +
+            $"({Digits.Of(amperes, limit, "0.#")} A RMS). " +
+            $"The breaker {(trips ? "trips above" : "is certain to hold only up to")} {Digits.Of(limit, amperes, "0.#")} A RMS.{count}",
             start.KnownRms, ElectricCurrent.FromAmperes(limit),
-            severity: trips ? Severity.Failure : start.LastsHalfACycle ? Severity.Caution : null);
+            severity: trips ? Severity.Failure : start.LastsHalfACycle ? Severity.Caution : null,
+            remedy: isOneTooMany ? $"Use supplies with a lower inrush current. {SlowerBreaker}" : null);
     }
 
     private static string NumberOf(int count, string one, string many) => count == 1 ? one : Invariant($"{count} {many}");

@@ -11,21 +11,21 @@ namespace CamPower;
 public static partial class Rules
 {
     /// <summary>A device never gets its turn-on voltage, not even before it draws current.</summary>
-    public static Rule UnloadedVoltageBelowTurnOn { get; } = NotStarting("unloaded-voltage-below-turn-on", StartVerdict.UnloadedBelowTurnOn,
+    public static Rule UnloadedVoltageBelowTurnOn { get; } = NotStarting("unloaded-voltage-below-turn-on",
+        "does not start", StartVerdict.UnloadedBelowTurnOn,
         "The voltage at a device is below its turn-on voltage even before the device draws current.",
         "Set the supply higher if it can be trimmed, or use a higher supply voltage within the device's range. " +
         "Otherwise move other devices off this run.",
         (device, starting) => (device.UnloadedVolts, starting.TurnOnVolts),
-        (condition, volts, limit) => volts > 0
-            ? $"It gets {Digits.Of(volts, limit, "0.##")} V before it draws current in \"{condition}\"; " +
-                $"it turns on at {Digits.Of(limit, volts, "0.##")} V and does not start."
-            : Invariant($"It gets no steady voltage in \"{condition}\" because other devices draw too much; ") +
-                Invariant($"it turns on at {limit:0.##} V."));
+        (condition, volts, limit) =>
+            $"It gets {Digits.Of(volts, limit, "0.##")} V before it draws current in \"{condition}\"; " +
+            $"it turns on at {Digits.Of(limit, volts, "0.##")} V and does not start.");
 
     /// <summary>A device turns on, pulls its voltage below its drop-out voltage, and restarts again and again.</summary>
-    public static Rule SettlesBelowDropOut { get; } = NotStarting("settles-below-drop-out", StartVerdict.SettlesBelowDropOut,
+    public static Rule SettlesBelowDropOut { get; } = NotStarting("settles-below-drop-out",
+        "keeps restarting", StartVerdict.SettlesBelowDropOut,
         "With a device on, its voltage settles below its drop-out voltage. The device restarts again and again.",
-        "Use a larger or shorter conductor, or start with less load on. " +
+        "Use a larger conductor or a shorter route, or move other devices off this run. " +
         "If the supply can be trimmed, set it higher, within the range of every device.",
         (device, starting) => (device.SolvedVolts, starting.DropOutVolts),
         (condition, volts, limit) => volts > 0
@@ -35,16 +35,17 @@ public static partial class Rules
 
     /// <summary>A device pulls its own voltage down at the moment it turns on.</summary>
     public static Rule TurnOnBelowUnstableVoltage { get; } =
-        NotStarting("turn-on-below-unstable-voltage", StartVerdict.TurnOnBelowUnstableVoltage,
+        NotStarting("turn-on-below-unstable-voltage", "may not start", StartVerdict.TurnOnBelowUnstableVoltage,
             "A device turns on at a voltage from which its own load pulls the voltage down. It has no stated soft start.",
-            "Use a larger or shorter conductor, or a device with a soft start.",
+            "Use a larger conductor or a shorter route. If the data sheet of the device states a soft start, state it in the site file.",
             (device, starting) => (starting.TurnOnVolts, device.UnstableVoltage!.Value.Volts),
             (condition, volts, limit) =>
                 $"It may not start in \"{condition}\". It turns on at {Digits.Of(volts, limit, "0.##")} V; " +
-                $"below {Digits.Of(limit, volts, "0.##")} V its own load pulls its voltage down.");
+                $"on this cable it stays up only from {Digits.Of(limit, volts, "0.##")} V.");
 
     /// <summary>The limit of a supply holds down the devices that start on it, as it comes up or after a dip of its voltage.</summary>
-    public static Rule StartBeyondSupplyLimit { get; } = new SimpleRule("start-beyond-supply-limit", Severity.Failure,
+    public static Rule StartBeyondSupplyLimit { get; } = new SimpleRule("start-beyond-supply-limit",
+        "start draws more than the supply gives", Severity.Failure,
         "As a supply comes up, or after a dip of its voltage, its devices draw more than its current limit. " +
         "They do not start, or are off for seconds.",
         "Use a supply with a higher current limit, or spread the devices over two supplies.",
@@ -57,12 +58,13 @@ public static partial class Rules
             return starting.Count > 0 ? starting : BeyondLimit(rule, box, c => c.ReturningCurrent, "after a dip", Severity.Caution);
         }));
 
-    /// <summary>An inrush takes a device that is on below its drop-out voltage for longer than its hold-up time.</summary>
+    /// <summary>An inrush pulls the voltage of a running device below its drop-out voltage, for longer than its hold-up time.</summary>
     /// <remarks>The inrush of another device that starts, or of illuminators or motors that are switched on, its own too. Those are
     /// switched on again and again in service: then it is a Failure. A start is rare, and the device is back within seconds: then it is a
     /// Caution. Without a stated hold-up time it is unknown, and <see cref="FaultsUnknown"/> names it.</remarks>
-    public static Rule InrushBelowDropOut { get; } = new SimpleRule("inrush-below-drop-out", Severity.Caution,
-        "An inrush takes a device that is on below its drop-out voltage for longer than its hold-up time. The device restarts.",
+    public static Rule InrushBelowDropOut { get; } = new SimpleRule("inrush-below-drop-out", "restarts at an inrush", Severity.Caution,
+        "An inrush pulls the voltage of a running device below its drop-out voltage, for longer than its hold-up time. " +
+        "The device restarts.",
         "Use a larger conductor on the shared part of the run, or give the device an output of its own.",
         Sources.Kirchhoff, (rule, evidence) =>
             from box in evidence.Assessment.Devices.GroupBy(device => device.Box)
@@ -97,16 +99,16 @@ public static partial class Rules
         dark.DuringInrush.Value is Duration lasts ? lasts.Seconds / ((Duration)dark.DuringInrush.Limit!).Seconds : double.PositiveInfinity;
 
     // The voltage found is 0 where there is none.
-    private static SimpleRule NotStarting(string id, StartVerdict reason, string purpose, string remedy,
+    private static SimpleRule NotStarting(string id, string title, StartVerdict reason, string purpose, string remedy,
         Func<DeviceInCondition, Starting, (double Volts, double Limit)> compared, Func<Condition, double, double, string> message) =>
-        new(id, Severity.Failure, purpose, remedy, Sources.Kirchhoff, yieldsInConditionsOf: ["no-operating-point"],
+        new(id, title, Severity.Failure, purpose, remedy, Sources.Kirchhoff, yieldsInConditionsOf: ["no-operating-point"],
             check: (rule, evidence) => Rule.WorstOf(
                 evidence.Assessment.Devices, device => device.InConditions, c => c.Start == reason, _ => 0, (device, c) =>
             {
                 (double volts, double limit) = compared(c, device.Device.Model.Starting!);
                 return rule.Find(Subject.Of(device.Device), message(c.Condition, volts, limit) + OfWrongSupply(device),
                     volts > 0 ? ElectricPotential.FromVolts(volts) : null, ElectricPotential.FromVolts(limit), c.Condition,
-                    remedy: RemedyOfWrongSupply(device));
+                    remedy: RemedyOfWrongSupply(device) ?? RemedyOfTrim(rule, device));
             }));
 
     // After a dip alone they are off for seconds: once they have dropped out the voltage comes back, and they start.
@@ -119,7 +121,8 @@ public static partial class Rules
             let given = (ElectricCurrent)judgment.Limit!
             orderby drawn.Amperes - given.Amperes descending
             select rule.Find(Subject.Of(box.Box),
-                $"Its devices draw {Digits.Of(drawn.Amperes, given.Amperes)} A {when} in \"{inCondition.Condition}\"; " +
-                $"its supply can give {Digits.Of(given.Amperes, drawn.Amperes)} A.",
+                $"Its devices ask for {Digits.Of(drawn.Amperes, given.Amperes)} A {when} in \"{inCondition.Condition}\". " +
+                $"Its supply gives at most {Digits.Of(given.Amperes, drawn.Amperes)} A; " +
+                $"they {(severity is null ? "may not start" : "restart")}.",
                 drawn, given, inCondition.Condition, severity));
 }

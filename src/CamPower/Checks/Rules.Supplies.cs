@@ -26,7 +26,8 @@ public static partial class Rules
                     c.OfLimit.Value, c.OfLimit.Limit, c.Condition)));
 
     /// <summary>A supply is loaded above its rating at the temperature of its box.</summary>
-    public static Rule SupplyAboveDeratedRating { get; } = new SimpleRule("supply-above-derated-rating", Severity.Failure,
+    public static Rule SupplyAboveDeratedRating { get; } = new SimpleRule("supply-above-derated-rating",
+        "supply overloaded", Severity.Failure,
         "The total current of a box is above the derated rating of its supply.",
         "Use a supply with a higher rating there, or spread the load over two boxes. Cool a box that is too warm.",
         Sources.GenericDerating,
@@ -40,7 +41,8 @@ public static partial class Rules
                 c.TotalCurrent, c.DeratedRating, c.Condition)))));
 
     /// <summary>One adapter is split between several devices that together need more than it can give.</summary>
-    public static Rule SplitAdapterBeyondRating { get; } = new SimpleRule("split-adapter-beyond-rating", Severity.Failure,
+    public static Rule SplitAdapterBeyondRating { get; } = new SimpleRule("split-adapter-beyond-rating",
+        "adapter split between too many devices", Severity.Failure,
         "One adapter is split between devices that together draw more than it can give.",
         "Give each camera its own adapter, or use a distribution box.",
         Sources.CommonPractice, yieldsInConditionsOf: ["receptacle-voltage-outside-supply-range", "supply-too-hot", "supply-too-cold"],
@@ -61,7 +63,7 @@ public static partial class Rules
     {
         Ratio policy = loading ?? Ratio.FromPercent(CheckConstants.Headroom.Value);
         double share = Require.Positive(Require.Within(policy.DecimalFractions, 0, 1, nameof(loading), ""), nameof(loading), "");
-        return new SimpleRule("supply-above-headroom-policy", Severity.Caution,
+        return new SimpleRule("supply-above-headroom-policy", "supply close to its rating", Severity.Caution,
             "The total current of a box is within the derated rating of its supply, but above the headroom policy.",
             "Use the next larger supply, or spread the load.",
             CheckConstants.Headroom.Source, limit: policy,
@@ -118,7 +120,7 @@ public static partial class Rules
     /// <summary>A supply does not accept the voltage of the receptacle that it is plugged into.</summary>
     /// <remarks>Above its range it is destroyed, and may burn. Below its range it does not run, which is a Failure.</remarks>
     public static Rule ReceptacleVoltageOutsideSupplyRange { get; } =
-        new SimpleRule("receptacle-voltage-outside-supply-range", Severity.Danger,
+        new SimpleRule("receptacle-voltage-outside-supply-range", "wrong line voltage for the supply", Severity.Danger,
             "The voltage of a receptacle is outside the input range of a supply on it. " +
             "Above its range a supply is destroyed and may burn. Below its range it does not run.",
             "Unplug it. Use a supply for the voltage of the receptacle. Set a line voltage selector before you plug the supply in.",
@@ -133,7 +135,8 @@ public static partial class Rules
     /// <remarks>Outputs of a box that are alike are one finding, of the box. It is a Failure, because a listing decides on the class. A
     /// claim of Class 2 that its numbers refute spares its conductors nothing: where they rely on it,
     /// <see cref="ProtectionAboveConductorAmpacity"/> or <see cref="ConductorOverAmpacity"/> is a Danger.</remarks>
-    public static Rule PowerLimitExceeded { get; } = new SimpleRule("power-limit-exceeded", Severity.Failure,
+    public static Rule PowerLimitExceeded { get; } = new SimpleRule("power-limit-exceeded",
+        "above the power-limit class on its label", Severity.Failure,
         "An output claims to be a limited power source or Class 2, but its numbers are above the limits.",
         "Check the listing on the product. Until then, wire the output by the local code as one that is not limited.",
         Sources.PowerLimitClasses, (rule, evidence) =>
@@ -147,7 +150,7 @@ public static partial class Rules
             let who = isOne ? "It claims" : Invariant($"{alike.Count()} of its outputs claim")
             select rule.Find(isOne ? Subject.Of(assessed.Box, assessed.Output) : Subject.Of(assessed.Box),
                 $"{who} to be {assessed.ClassName}. " +
-                $"{string.Join(". ", assessed.Routes.Select(route => Capitalized(route.Words(assessed.NamesItsStandard))))}.",
+                $"{string.Join(". ", assessed.Routes.Select(route => Capitalized(route.Words(assessed.NamesItsStandard, most: 1))))}.",
                 figure.Least, figure.Limit));
 
     internal static string Capitalized(string text) => char.ToUpperInvariant(text[0]) + text.Substring(1);

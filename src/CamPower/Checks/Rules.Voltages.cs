@@ -21,7 +21,7 @@ public static partial class Rules
         ElectricPotential dc = direct ?? ElectricPotential.FromVolts(CheckConstants.ExtraLowDirectVoltage.Value);
         ElectricPotential ac = alternating ?? ElectricPotential.FromVolts(CheckConstants.ExtraLowAlternatingVoltage.Value);
         double dcVolts = Require.Positive(dc.Volts, nameof(direct), "V"), acVolts = Require.Positive(ac.Volts, nameof(alternating), "V");
-        return new SimpleRule("voltage-above-extra-low", Severity.Danger,
+        return new SimpleRule("voltage-above-extra-low", "above extra-low voltage", Severity.Danger,
             "A supply can give more voltage than extra-low voltage may have. Treat its insulation, enclosure and wiring as mains work.",
             "Do not energize. Use a supply of extra-low voltage, or have the circuit wired by the local code for this voltage.",
             CheckConstants.ExtraLowDirectVoltage.Source, limit: dc,
@@ -32,13 +32,14 @@ public static partial class Rules
                 where Limits.IsAbove(output.HighestVolts, limit)
                 select rule.Find(Subject.Of(box.Box),
                     $"It gives up to {Digits.Of(output.HighestVolts, limit, "0.#")} V {(output is AcOutput ? "AC" : "DC")}; " +
-                    $"extra-low voltage is at most {Digits.Of(limit, output.HighestVolts, "0.#")} V.",
+                    $"extra-low voltage ends at {Digits.Of(limit, output.HighestVolts, "0.#")} V. Above that, wire it like line voltage.",
                     output.HighestVoltage, ElectricPotential.FromVolts(limit)));
     }
 
     /// <summary>A supply of extra-low voltage gives more than an accessible bare part may have.</summary>
     /// <remarks>The rule's <see cref="Rule.Limit"/> is the direct voltage; the crest of an alternating voltage has its own limit.</remarks>
-    public static Rule VoltageAboveAccessible { get; } = new SimpleRule("voltage-above-accessible", Severity.Caution,
+    public static Rule VoltageAboveAccessible { get; } = new SimpleRule("voltage-above-accessible",
+        "too much voltage for bare parts", Severity.Caution,
         "A supply of extra-low voltage can give more voltage than accessible bare parts may have. Many codes set a limit here too.",
         "Cover terminals and bare ends, and keep them dry. Work on them with the supply off. " +
         "Check what the local code requires at this voltage.",
@@ -72,18 +73,19 @@ public static partial class Rules
                 volts, device.OfSupply.Limit));
 
     /// <summary>A cable run cannot carry the power that its devices need, at any voltage.</summary>
-    public static Rule NoOperatingPoint { get; } = new SimpleRule("no-operating-point", Severity.Failure,
+    public static Rule NoOperatingPoint { get; } = new SimpleRule("no-operating-point", "cable cannot deliver the power", Severity.Failure,
         "A cable run cannot deliver the power that its devices need, at any voltage.",
-        "Use a larger or shorter conductor, a higher supply voltage, or less load on the run.",
+        "Use a larger conductor or a shorter route, a higher supply voltage, or less load on the run.",
         Sources.MaximumPower, (rule, evidence) => Rule.WorstOf(evidence.Assessment.Devices, device => device.InConditions,
             c => c.State != DeviceState.WrongCurrent && !(c.SolvedVolts > 0), c => -SpareWatts(c),
             (device, c) => rule.Find(Subject.Of(device.Device), WithoutOperatingPoint(c),
-                c.MaximumPower is null ? null : c.Load.PowerComponent, c.MaximumPower, c.Condition)));
+                c.MaximumPower is null ? null : c.Load.PowerComponent, c.MaximumPower, c.Condition,
+                remedy: IsDrained(c) ? "Use a DC supply for the device, or ask its maker for the voltage that its input needs." : null)));
 
     /// <summary>A device is up, but gets less than the lowest voltage that it accepts.</summary>
-    public static Rule Undervoltage { get; } = new SimpleRule("undervoltage", Severity.Failure,
+    public static Rule Undervoltage { get; } = new SimpleRule("undervoltage", "voltage too low", Severity.Failure,
         "In some condition a device gets less than the lowest voltage that it accepts.",
-        "Use a larger or shorter conductor. If the supply can be trimmed, set it higher, within the range of every device.",
+        "Use a larger conductor or a shorter route. If the supply can be trimmed, set it higher, within the range of every device.",
         Sources.Kirchhoff, (rule, evidence) =>
             from device in evidence.Assessment.Devices
             let lowest = LowestUp(device)
@@ -91,7 +93,8 @@ public static partial class Rules
             select rule.Find(Subject.Of(device.Device),
                 $"{Gets(lowest, lowest.Accepted!.LowestVolts)} V in \"{lowest.Condition}\"; " +
                 $"it needs at least {Digits.Of(lowest.Accepted.LowestVolts, lowest.UpVolts, "0.##")} V.{OfWrongSupply(device)}",
-                lowest.Voltage, lowest.Accepted.Lowest, lowest.Condition, remedy: RemedyOfWrongSupply(device)));
+                lowest.Voltage, lowest.Accepted.Lowest, lowest.Condition,
+                remedy: RemedyOfWrongSupply(device) ?? RemedyOfTrim(rule, device)));
 
     /// <summary>A device gets its lowest accepted voltage, but not the margin above it that a policy asks for; or at light load it gets
     /// nearly more than it accepts.</summary>
@@ -103,7 +106,7 @@ public static partial class Rules
     {
         Ratio policy = margin ?? Ratio.FromPercent(CheckConstants.VoltageMargin.Value);
         double percent = 100 * Require.Within(policy.DecimalFractions, 0, 1, nameof(margin), "");
-        return new SimpleRule("thin-voltage-margin", Severity.Caution,
+        return new SimpleRule("thin-voltage-margin", "voltage close to its limit", Severity.Caution,
             "The voltage at a device is within its range, but close to the lowest or the highest that it accepts.",
             "Use the next larger conductor, or measure the voltage in its worst condition at commissioning.",
             CheckConstants.VoltageMargin.Source, limit: policy, yieldsTo: ["undervoltage"],
@@ -139,7 +142,8 @@ public static partial class Rules
     }
 
     /// <summary>A device gets more voltage than it accepts when the load is light and the cable is cold.</summary>
-    public static Rule OvervoltageAtLightLoad { get; } = new SimpleRule("overvoltage-at-light-load", Severity.Danger,
+    public static Rule OvervoltageAtLightLoad { get; } = new SimpleRule("overvoltage-at-light-load",
+        "too much voltage at light load", Severity.Danger,
         "At the highest supply voltage and the lightest load, a device gets more voltage than it accepts.",
         "Do not energize. Set the supply lower. If far devices then get too little, give them larger conductors or their own supply.",
         Sources.Kirchhoff, yieldsTo: ["supply-voltage-too-high"],
@@ -149,11 +153,12 @@ public static partial class Rules
             select rule.Find(Subject.Of(device.Device),
                 $"It gets up to {Digits.Of(device.LightLoadVolts, device.Worst.Accepted!.HighestVolts)} V at light load; " +
                 $"it accepts at most {Digits.Of(device.Worst.Accepted.HighestVolts, device.LightLoadVolts, "0.##")} V.",
-                device.AtLightLoad.Value, device.AtLightLoad.Limit, remedy: RemedyOf(device)));
+                device.AtLightLoad.Value, device.AtLightLoad.Limit, remedy: RemedyOf(device) ?? RemedyOnTransformer(device)));
 
     /// <summary>A device gets more voltage than it accepts until it draws current: at power-up, or while it is off.</summary>
     /// <remarks>Behind an unregulated supply it is a Danger.</remarks>
-    public static Rule OvervoltageAtNoLoad { get; } = new SimpleRule("overvoltage-at-no-load", Severity.Caution,
+    public static Rule OvervoltageAtNoLoad { get; } = new SimpleRule("overvoltage-at-no-load",
+        "too much voltage at power-up", Severity.Caution,
         "Before a device draws current, it gets more voltage than it accepts: for a moment at power-up, or while it is off. " +
         "The cable drops the excess while the device runs.",
         "Set the supply lower and use a larger conductor. Otherwise ask the maker whether the device withstands this voltage while off.",
@@ -163,21 +168,31 @@ public static partial class Rules
             where device.BeforeItDraws.IsViolated
             select rule.Find(Subject.Of(device.Device),
                 $"It gets up to {Digits.Of(device.NoLoadVoltage.Volts, device.Worst.Accepted!.HighestVolts)} V " +
-                "only until it draws current; " +
+                "at power-up, before it draws current; " +
                 $"it accepts at most {Digits.Of(device.Worst.Accepted.HighestVolts, device.NoLoadVoltage.Volts, "0.##")} V.",
                 device.BeforeItDraws.Value, device.BeforeItDraws.Limit, severity: RemedyOf(device) is null ? null : Severity.Danger,
                 remedy: RemedyOf(device)));
 
     // Nothing of an unregulated supply can be set, and its excess is volts, not the last percent.
     private static string? RemedyOf(DeviceAssessment device) => device.Box.Supply.Output is DcOutput { OpenVoltage: not null }
-        ? "Do not energize. Use a regulated supply, or a device that accepts the open voltage of this one."
+        ? "Do not energize. Use a regulated supply, or a device that accepts " +
+            Invariant($"{device.Box.HighestVolts:0.#} V, the highest no-load voltage of this supply.")
+        : null;
+
+    private static string? RemedyOnTransformer(DeviceAssessment device) => device.Box.Supply.Output is AcOutput
+        ? "Do not energize. Use a transformer of a lower voltage, or a device that accepts the voltage of this one without load."
         : null;
 
     // What is left once it has the power that it needs: negative. A run that carries the other devices at no power has nothing for it.
     private static double SpareWatts(DeviceInCondition device) =>
         (double)((device.MaximumPower ?? Power.Zero) - device.Load.PowerComponent).Watts;
 
-    private static string WithoutOperatingPoint(DeviceInCondition device) => device.MaximumPower is Power maximum
+    // Its capacitor does not hold its load from crest to crest: no cable is the cause.
+    private static bool IsDrained(DeviceInCondition device) => device.Ac is { HasSteadyState: false, Stage.IsRectifier: true };
+
+    private static string WithoutOperatingPoint(DeviceInCondition device) => IsDrained(device)
+        ? Invariant($"It needs {device.Load} in \"{device.Condition}\"; the capacitor of its AC input runs empty between two crests.")
+        : device.MaximumPower is Power maximum
         ? Invariant($"It needs {device.Load} in \"{device.Condition}\"; its cable can deliver at most {(double)maximum.Watts:0.##} W.")
         : Invariant($"It needs {device.Load} in \"{device.Condition}\"; its cable cannot deliver that together with the other devices.");
 
@@ -192,6 +207,22 @@ public static partial class Rules
 
     private static string? RemedyOfWrongSupply(DeviceAssessment device) =>
         IsOnWrongSupply(device) ? "Connect the device to a supply of its rated voltage." : null;
+
+    // The last sentence of such a rule is about a supply that can be trimmed. How far is said where it can, and nothing where it cannot: a
+    // supply at the top of its range, one with a battery, whose voltage the battery sets, and one without a range.
+    private static string? RemedyOfTrim(Rule rule, DeviceAssessment device)
+    {
+        const string trimmed = "If the supply can be trimmed, set it higher, within the range of every device.";
+        if (!rule.Remedy.EndsWith(trimmed, StringComparison.Ordinal)) return null;
+        bool hasRoom = device.Box.Battery is null && device.Box.Supply.Output is DcOutput { Trim: VoltageRange trim } output
+            && Limits.IsBelow(output.SetVolts, trim.HighestVolts);
+        string otherwise = rule.Remedy.Substring(0, rule.Remedy.Length - trimmed.Length);
+        return hasRoom
+            ? Invariant($"{otherwise}Or set the supply higher, up to {HighestTrim(device):0.##} V, within the range of every device.")
+            : otherwise.TrimEnd();
+    }
+
+    private static double HighestTrim(DeviceAssessment device) => ((DcOutput)device.Box.Supply.Output).Trim!.HighestVolts;
 
     // A rectifier charges to the crest: the sine of that crest counts against the range.
     private static string Gets(DeviceInCondition device, double limit) =>

@@ -12,7 +12,7 @@ namespace CamPower;
 public static partial class Rules
 {
     /// <summary>A device that accepts DC only is on AC: half of each cycle is reversed.</summary>
-    public static Rule AcIntoDcDevice { get; } = new SimpleRule("ac-into-dc-device", Severity.Danger,
+    public static Rule AcIntoDcDevice { get; } = new SimpleRule("ac-into-dc-device", "AC on a DC device", Severity.Danger,
         "An AC supply feeds a device that accepts DC only.",
         "Do not energize. Connect the device to a DC supply of its rated voltage.",
         Sources.CommonPractice, (rule, evidence) =>
@@ -21,7 +21,7 @@ public static partial class Rules
             select rule.Find(Subject.Of(device.Device), $"{device.Box} gives AC; {device.Device.Model} accepts DC only."));
 
     /// <summary>A device that accepts AC only is on DC.</summary>
-    public static Rule DcIntoAcDevice { get; } = new SimpleRule("dc-into-ac-device", Severity.Failure,
+    public static Rule DcIntoAcDevice { get; } = new SimpleRule("dc-into-ac-device", "DC on an AC device", Severity.Failure,
         "A DC supply feeds a device that accepts AC only.",
         "Connect the device to an AC supply of its rated voltage.",
         Sources.CommonPractice, (rule, evidence) =>
@@ -30,7 +30,7 @@ public static partial class Rules
             select rule.Find(Subject.Of(device.Device), $"{device.Box} gives DC; {device.Device.Model} accepts AC only."));
 
     /// <summary>The leads of a device on DC were seen or measured to be reversed.</summary>
-    public static Rule ReversedPolarity { get; } = new SimpleRule("reversed-polarity", Severity.Danger,
+    public static Rule ReversedPolarity { get; } = new SimpleRule("reversed-polarity", "leads reversed", Severity.Danger,
         "The leads of a device on DC are reversed. The device may be destroyed at once, or its protection diode may short the output.",
         "Do not energize. Swap the leads, measure the polarity at the plug, and then connect the device.",
         Sources.CommonPractice, (rule, evidence) =>
@@ -44,7 +44,8 @@ public static partial class Rules
     public static Rule OutputsTiedTogether { get; } = new OutputsTiedTogetherRule();
 
     /// <summary>A cabinet holds outputs of several nominal voltages, or of DC and AC.</summary>
-    public static Rule MixedVoltagesInOneCabinet { get; } = new SimpleRule("mixed-voltages-in-one-cabinet", Severity.Caution,
+    public static Rule MixedVoltagesInOneCabinet { get; } = new SimpleRule("mixed-voltages-in-one-cabinet",
+        "different voltages in one cabinet", Severity.Caution,
         "A cabinet holds outputs of different nominal voltages, or of DC and AC. A wire on the wrong output can destroy its device.",
         "Give each voltage its own cabinet, or mark the voltage and DC or AC on every output and wire. " +
         "Measure at the end of a cable before you connect a device.",
@@ -70,13 +71,17 @@ public static partial class Rules
                 Invariant($"It feeds {cameras} cameras from {outputs} {(outputs == 1 ? "output" : "outputs")}."),
                 Scalar.FromAmount(cameras), Scalar.FromAmount(outputs)));
 
-    /// <summary>A recorder is on an output that is meant for a camera.</summary>
-    public static Rule RecorderOnCameraOutput { get; } = new SimpleRule("recorder-on-camera-output", Severity.Caution,
+    /// <summary>A recorder is on an output of a box that feeds cameras.</summary>
+    public static Rule RecorderOnCameraOutput { get; } = new SimpleRule("recorder-on-camera-output",
+        "recorder on a camera output", Severity.Caution,
         "A recorder is on an output of a camera box. Its disks draw a large start-up current, and it joins the returns of the cameras.",
         "Give the recorder its own supply.",
         Sources.CommonPractice, (rule, evidence) =>
+            from box in evidence.Assessment.Boxes.Where(b => !b.Box.IsAdapter)
+            let fed = box.Outputs.SelectMany(o => o.Devices).ToList()
+            where fed.Exists(d => d.Model.Kind == DeviceKind.Camera)
             from device in evidence.Assessment.Devices
-            where device.Device.Model.Kind == DeviceKind.Recorder && !device.Box.IsAdapter
+            where ReferenceEquals(device.Box, box.Box) && device.Device.Model.Kind == DeviceKind.Recorder
             select rule.Find(Subject.Of(device.Device), $"It is a recorder on {Subject.Of(device.Box, device.Output)}."));
 
     /// <summary>A connector is rated for less current than its device draws.</summary>
@@ -95,9 +100,10 @@ public static partial class Rules
                 Invariant($"its connector ({connector}) is rated for {Digits.Of(rated, most.AmperesDrawn, "0.##")} A."),
                 ElectricCurrent.FromAmperes(most.AmperesDrawn), ElectricCurrent.FromAmperes(rated), most.Condition));
 
-    /// <summary>The nominal voltage of a supply is outside the voltage class of the connector that carries it.</summary>
-    public static Rule VoltageOutsideConnectorClass { get; } = new SimpleRule("voltage-outside-connector-class", Severity.Caution,
-        "The nominal voltage of a supply is outside the voltage class of the device's connector. " +
+    /// <summary>The voltage of a supply, as marked or as set, is outside the voltage class of the connector that carries it.</summary>
+    public static Rule VoltageOutsideConnectorClass { get; } = new SimpleRule("voltage-outside-connector-class",
+        "plug made for another voltage", Severity.Caution,
+        "The voltage of a supply, as marked or as set, is outside the voltage class of the device's connector. " +
         "The plug fits supplies of another voltage.",
         "Use a connector of the supply's voltage class.",
         Sources.UnifiedBarrelPlugs, (rule, evidence) =>
@@ -105,12 +111,12 @@ public static partial class Rules
             let connector = device.Device.Model.Connector
             let promised = connector?.VoltageClass
             where promised is not null
-            let volts = device.Box.Supply.Output.NominalVolts
+            let supply = device.Box.Supply.Output
+            from volts in new[] { supply.NominalVolts, supply.SetVolts }.Where(v => IsOutside(v, promised)).Take(1)
             let isAbove = Limits.IsAbove(volts, promised.HighestVolts)
-            where isAbove || Limits.IsBelow(volts, promised.LowestVolts)
             select rule.Find(Subject.Of(device.Device),
                 $"{device.Box} gives {Digits.Of(volts, (isAbove ? promised.HighestVolts : promised.LowestVolts), "0.##")} V; " +
-                $"its connector ({connector}) is for {promised}.",
+                $"its plug ({connector}) is made for {promised}.",
                 ElectricPotential.FromVolts(volts), isAbove ? promised.Highest : promised.Lowest));
 
     /// <summary>A conductor is smaller or larger than the terminal at its end accepts.</summary>
@@ -118,17 +124,20 @@ public static partial class Rules
     public static Rule TerminalWrongSize { get; } = new TerminalWrongSizeRule();
 
     /// <summary>A pre-terminated cable is extended with another cable.</summary>
-    public static Rule PreTerminatedCableExtended { get; } = new SimpleRule("pre-terminated-cable-extended", Severity.Caution,
+    /// <remarks>The lead that a camera comes with, up to 1 m, is no such cable (common practice, no source).</remarks>
+    public static Rule PreTerminatedCableExtended { get; } = new SimpleRule("pre-terminated-cable-extended",
+        "pre-terminated cable extended", Severity.Caution,
         "A pre-terminated cable is extended with another cable. Its small conductors and the extra connectors add resistance.",
         "Use one length of cable from the box to the device, sized for the whole length.",
         Sources.CommonPractice, (rule, evidence) => evidence.Assessment.Devices.Select(d => d.Path)
             .Where(path => path.Sum(run => run.Run.Segments.Count()) > 1)
-            .SelectMany(path => path.Where(run => run.Run.Segments.Any(s => s.Cable.IsPreTerminated))).Distinct()
+            .SelectMany(path => path.Where(run => run.Run.Segments.Any(IsExtended))).Distinct()
             .Select(run => rule.Find(Subject.Of(run),
                 $"The pre-terminated cable from {run.From} to {run.To} is joined to another cable.")));
 
     /// <summary>A run has conductors of copper-clad aluminum, which look like copper.</summary>
-    public static Rule CopperCladAluminum { get; } = new SimpleRule("copper-clad-aluminum", Severity.Caution,
+    public static Rule CopperCladAluminum { get; } = new SimpleRule("copper-clad-aluminum",
+        "wire of copper-clad aluminum", Severity.Caution,
         "A run is of copper-clad aluminum. It has 55 % to 59 % more resistance than copper of the same gauge, and is weaker at terminals.",
         "Use copper. Where the cable stays, check that the terminals are rated for it, and measure the loop resistance.",
         Sources.CopperCladAluminum, (rule, evidence) => FindAlike(rule, evidence.Assessment.Site,
@@ -137,17 +146,18 @@ public static partial class Rules
             "have conductors of copper-clad aluminum, with 55 % to 59 % more resistance than copper"));
 
     /// <summary>A run has nominal resistances in one part and a table's maximum values in another.</summary>
-    public static Rule MixedResistanceBases { get; } = new SimpleRule("mixed-resistance-bases", Severity.Note,
-        "A run has nominal resistances in one part and values of a table in another. " +
-        "Its sum is not the expected reading, and not the worst case.",
-        "State the whole run on one basis: nominal for the expected reading, a standard's maximum for the worst case.",
+    public static Rule MixedResistanceBases { get; } = new SimpleRule("mixed-resistance-bases",
+        "two kinds of resistance in one run", Severity.Note,
+        "One part of a run uses an average (nominal) resistance, another the maximum of a standard. " +
+        "The sum is neither the expected reading nor the worst case.",
+        "Use the same kind for the whole run: nominal for the expected reading, a standard's maximum for the worst case.",
         Sources.Resistance, (rule, evidence) => FindAlike(rule, evidence.Assessment.Site,
             evidence.Assessment.Site.Runs.Where(run => run.Run.MixesResistanceBases).Select(Subject.Of),
-            "runs", "has nominal resistances in one part and values of a table in another",
-            "have nominal resistances in one part and values of a table in another"));
+            "runs", "uses an average (nominal) resistance in one part and the maximum of a standard in another; the sum is neither",
+            "use an average (nominal) resistance in one part and the maximum of a standard in another"));
 
     /// <summary>It is not stated what is behind the terminals of a device on AC.</summary>
-    public static Rule AcInputNotStated { get; } = new SimpleRule("ac-input-not-stated", Severity.Note,
+    public static Rule AcInputNotStated { get; } = new SimpleRule("ac-input-not-stated", "AC input not stated", Severity.Note,
         "What a device takes on AC is not stated. It is calculated as a resistor; " +
         "a rectifier input takes more current and gets less voltage.",
         "State the AC input of the device: resistor, power factor, or full-wave or half-wave rectifier with its capacitance. " +
@@ -158,7 +168,8 @@ public static partial class Rules
             "have an AC input that is not stated; as rectifiers they take more current and get less voltage"));
 
     /// <summary>Inputs of different kinds on one transformer have their negatives joined by video shields.</summary>
-    public static Rule RectifiersShareACommon { get; } = new SimpleRule("rectifiers-share-a-common", Severity.Danger,
+    public static Rule RectifiersShareACommon { get; } = new SimpleRule("rectifiers-share-a-common",
+        "shields short the transformer", Severity.Danger,
         "A transformer feeds inputs whose negatives are at different ends of its winding, and video shields join them. " +
         "A diode shorts the winding through wires and shields: they overheat, and may burn before a fuse opens.",
         "Do not energize. Give each kind of input its own transformer, or isolate the video of all but one of them.",
@@ -169,7 +180,8 @@ public static partial class Rules
             let rated = box.Box.Supply.Output.RatedAmperes
             select rule.Find(Subject.Of(box.Box),
                 Invariant($"Shields join the negatives of {box.Commons.First} and {box.Commons.Second}. ") +
-                Invariant($"At least {current.Amperes:0.0} A RMS flows; the winding is rated for {rated:0.00} A."),
+                Invariant($"At least {current.Amperes:0.0} A RMS flows through wires and shields that should carry none.") +
+                (Limits.IsAbove(current.Amperes, rated) ? Invariant($" The winding is rated for {rated:0.00} A.") : string.Empty),
                 current, ElectricCurrent.Zero));
 
     /// <summary>A video shield has more voltage at mains frequency than a policy allows: a bar rolls through the picture.</summary>
@@ -180,11 +192,11 @@ public static partial class Rules
     {
         ElectricPotential policy = limit ?? ElectricPotential.FromMillivolts(CheckConstants.ShieldHum.Value);
         double maximum = Require.Positive(policy.Volts, nameof(limit), "V");
-        return new SimpleRule("ground-loop-hum", Severity.Caution,
+        return new SimpleRule("ground-loop-hum", "ground-loop hum", Severity.Caution,
             "The return current causes more voltage at mains frequency on a video shield than the policy allows. " +
             "A bar rolls through the picture.",
             "Use a supply with less ripple or a larger negative conductor, or isolate the camera's video ground. " +
-            "Keep protective earth connected.",
+            "Keep the safety ground (protective earth) connected.",
             CheckConstants.ShieldHum.Source, limit: policy, check: (rule, evidence) =>
                 from shield in evidence.Assessment.Shields
                 let worst = shield.InConditions.OrderByDescending(s => s.MainsVolts ?? 0).First()
@@ -199,7 +211,8 @@ public static partial class Rules
     }
 
     /// <summary>The hum on video shields is unknown, because the ripple of a supply is not stated.</summary>
-    public static Rule GroundLoopHumUnknown { get; } = new SimpleRule("ground-loop-hum-unknown", Severity.Note,
+    public static Rule GroundLoopHumUnknown { get; } = new SimpleRule("ground-loop-hum-unknown",
+        "ground-loop hum not checked", Severity.Note,
         "The ground-loop hum on video shields is unknown. The ripple of a supply that drives current through them is not stated.",
         "Take the ripple from the data sheet of the supply, or look at the picture at commissioning.",
         CheckConstants.ShieldHum.Source, isAboutWhatIsNotStated: true, check: (rule, evidence) =>
@@ -227,6 +240,13 @@ public static partial class Rules
 
     private static string NominalVoltage(SupplyOutput output) =>
         Invariant($"{output.NominalVolts:R} V {(output.Kind == CurrentKind.Dc ? "DC" : "AC")}");
+
+    private static bool IsOutside(double volts, VoltageRange range) =>
+        Limits.IsAbove(volts, range.HighestVolts) || Limits.IsBelow(volts, range.LowestVolts);
+
+    // A pre-terminated lead that is cable: the short one of a camera ends where its cable begins.
+    private static bool IsExtended(CableSegment segment) => segment.Cable.IsPreTerminated
+        && Limits.IsAbove(segment.OneWayLength.Meters, CheckConstants.LongestPigtail.Value);
 
     private static bool IsCopperClad(SiteRun run) =>
         run.Run.Segments.Any(s => s.Cable.Outgoing.Material.IsCopperCladAluminum || s.Cable.Return.Material.IsCopperCladAluminum);

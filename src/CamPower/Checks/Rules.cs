@@ -27,11 +27,13 @@ public static partial class Rules
         SupplyTooHot, SupplyTooCold, EnclosureTemperatureUnknown, FaultsUnknown, ReceptacleVoltageOutsideSupplyRange,
         ReceptacleOverloaded, BreakerOverloaded, StartMayTripBreaker, LeakageMayTripResidualDevice, UninterruptibleSupplyOverloaded,
         UninterruptibleRuntimeTooShort,
+        ReserveDoesNotCarryLoad,
         SupplyAboveDeratedRating, SplitAdapterBeyondRating, StartBeyondSupplyLimit, SupplyAboveHeadroomPolicy(),
         OutputOverloadedOnBattery, BatteryBackupTooShort, ThinBatteryBackup, UndervoltageOnBattery, ChargingAboveDeratedRating,
         ShortCollapsesSupplyVoltage(), InrushBelowDropOut, FuseAboveContinuousPolicy(), VoltageAboveAccessible,
         ThinHeatMargin, ThinVoltageMargin(), OvervoltageAtNoLoad, GroundLoopHum(), MoreCamerasThanOutputs,
         RecorderOnCameraOutput, PreTerminatedCableExtended,
+        ReserveCarriesInService,
         CopperCladAluminum, SunOnBoxWithoutEnclosure, AcInputNotStated, MixedResistanceBases, ReceptacleLoadUnknown,
         GroundLoopHumUnknown, ValueOutsideValidatedRange,
     ];

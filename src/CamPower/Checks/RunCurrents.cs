@@ -11,7 +11,8 @@ namespace CamPower.Checks;
 /// that carries more on battery each draws more in the same proportion.</remarks>
 internal sealed class RunCurrents
 {
-    private readonly double[,] _outgoing, _return;
+    private readonly double[] _outgoing, _return;
+    private readonly int _conditions;
     private readonly Dictionary<(DistributionBox, int, Condition), double> _growth;
 
     internal RunCurrents(Evidence evidence)
@@ -21,14 +22,20 @@ internal sealed class RunCurrents
         IReadOnlyList<SiteRun> runs = assessment.Site.Runs;
         var runTo = new Dictionary<string, int>(runs.Count, StringComparer.Ordinal);
         for (int i = 0; i < runs.Count; i++) runTo.Add(runs[i].To, i);
-        _outgoing = new double[runs.Count, assessment.Site.Conditions.Count];
+        _conditions = assessment.Site.Conditions.Count;
+        _outgoing = new double[runs.Count * _conditions];
         foreach (DeviceAssessment device in assessment.Devices)
         {
-            for (string? at = device.Device.At; at is not null; at = runs[runTo[at]].From.JunctionName) Add(device, _outgoing, runTo[at]);
+            for (string? at = device.Device.At; at is not null;)
+            {
+                int run = runTo[at];
+                Add(device, _outgoing, run);
+                at = runs[run].From.JunctionName;
+            }
         }
 
         AreBothWays = runs.All(run => run.ReturnAt is null);
-        _return = AreBothWays ? _outgoing : new double[runs.Count, assessment.Site.Conditions.Count];
+        _return = AreBothWays ? _outgoing : new double[_outgoing.Length];
         if (!AreBothWays) AddReturns(assessment, runTo);
     }
 
@@ -36,7 +43,7 @@ internal sealed class RunCurrents
     internal bool AreBothWays { get; }
 
     /// <summary>Current in a conductor of a run, by the index of the run in the site. [A]</summary>
-    internal double Amperes(int run, bool isReturn, int condition) => (isReturn ? _return : _outgoing)[run, condition];
+    internal double Amperes(int run, bool isReturn, int condition) => (isReturn ? _return : _outgoing)[(run * _conditions) + condition];
 
     private void AddReturns(SiteAssessment assessment, Dictionary<string, int> runTo)
     {
@@ -60,13 +67,14 @@ internal sealed class RunCurrents
         where onSupply.Amperes > 0 && onBattery.MostAmperes > onSupply.Amperes
         select ((backup.Box, number, c.Condition), onBattery.MostAmperes / onSupply.Amperes);
 
-    private void Add(DeviceAssessment device, double[,] amperes, int run)
+    private void Add(DeviceAssessment device, double[] amperes, int run)
     {
         for (int c = 0; c < device.InConditions.Count; c++)
         {
             DeviceInCondition drawn = device.InConditions[c];
-            bool grows = _growth.TryGetValue((device.Box, device.Output.Number, drawn.Condition), out double growth);
-            amperes[run, c] += drawn.AmperesDrawn * (grows ? growth : 1);
+            double growth = 1;
+            bool grows = _growth.Count > 0 && _growth.TryGetValue((device.Box, device.Output.Number, drawn.Condition), out growth);
+            amperes[(run * _conditions) + c] += drawn.AmperesDrawn * (grows ? growth : 1);
         }
     }
 }

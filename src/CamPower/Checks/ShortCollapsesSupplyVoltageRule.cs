@@ -15,9 +15,9 @@ internal sealed class ShortCollapsesSupplyVoltageRule : Rule
         : base("short-collapses-supply-voltage", Severity.Caution,
             "A short at one output collapses the supply voltage for longer than devices at other outputs ride through. " +
             "They go dark, or get less voltage than they accept.",
-            "Put an electronic limit below the limit of the supply on each output. " +
-            "Otherwise use a supply with enough current to operate the protective device.",
-            CheckConstants.RideThrough.Source)
+            "Use outputs with an electronic limit well below that of the supply. " +
+            "Or use a supply with enough current to open the fuse at once.",
+            CheckConstants.RideThrough.Source, "short takes other devices down")
     {
         _seconds = Require.NotNegative(rideThrough.Seconds, nameof(rideThrough), "s");
         Limit = rideThrough;
@@ -32,10 +32,30 @@ internal sealed class ShortCollapsesSupplyVoltageRule : Rule
         where culprits.Count > 0
         let first = culprits.OrderByDescending(x => SeverityOf(x.output, x.worst!)).ThenByDescending(x => Taken(x.worst!.Supply)).First()
         select Find(Subject.Of(box.Key),
-            Invariant($"During a short at {FaultRuleText.Place(first.worst!)} on output {first.output.Output.Number} ") +
-            $"the supply {first.worst.Supply}. At other outputs {Devices(first.worst.Supply)}. " +
+            Invariant($"A short at {FaultRuleText.Place(first.worst!)} on output {first.output.Output.Number} ") +
+            $"{Does(first.worst!.Supply)}. At other outputs {Devices(first.worst.Supply)}. " +
             $"{Ending(first.output, first.worst)}{Others(culprits.Count, box.Count())}",
-            condition: first.worst!.Supply.Condition, severity: SeverityOf(first.output, first.worst));
+            condition: first.worst.Supply.Condition, severity: SeverityOf(first.output, first.worst), remedy: RemedyOf(first.output));
+
+    // What a short does to the supply.
+    private static string Does(SupplyDuringFault supply) => supply.State switch
+    {
+        SupplyState.Dips => Invariant($"pulls the supply down to {supply.Voltage!.Value.Volts:0.00} V"),
+        SupplyState.Pulses => "makes the supply pulse",
+        SupplyState.Off => "shuts the supply off",
+        _ => $"leaves the supply so that it {supply}",
+    };
+
+    // Null, for the remedy of the rule, where the supply has no limit of its own.
+    private static string? RemedyOf(OutputFaults output)
+    {
+        double own = output.Box.Supply.Output.Overload!.Lowest.LimitAmperes;
+        if (double.IsInfinity(own)) return null;
+        string better = Invariant($"Use outputs with an electronic limit well below the supply's own {own:0.0#} A.");
+        return FaultRuleText.IsUnprotected(output) || output.Output.Protection is null
+            ? better
+            : $"{better} Or use a supply with enough current to open the {FaultRuleText.Protection(output)} at once.";
+    }
 
     private static Severity SeverityOf(OutputFaults output, ShortCircuit fault)
     {

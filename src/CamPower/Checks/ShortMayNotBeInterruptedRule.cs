@@ -11,9 +11,10 @@ namespace CamPower.Checks;
 internal sealed class ShortMayNotBeInterruptedRule() : Rule("short-may-not-be-interrupted", Severity.Failure,
     "A short draws too little current for its protective device to operate for certain, or there is no protective device. " +
     "The supply does not end the short either.",
-    "Put an electronic limit on the output that is certain to open at that current.", Sources.HotSpotPolicy)
+    "Use outputs with an electronic limit that is certain to open at that current, or add one in line.", Sources.HotSpotPolicy,
+    "short may last")
 {
-    private const string NothingToDo = "Nothing to do: the conductors withstand it.";
+    private const string NothingToDo = "Nothing needs to be done: the cable carries it without damage.";
 
     private static readonly double Harmless = CheckConstants.HarmlessSpot.Value, Hot = CheckConstants.HotSpot.Value;
 
@@ -32,27 +33,27 @@ internal sealed class ShortMayNotBeInterruptedRule() : Rule("short-may-not-be-in
         OutputFaults output = worst.Output;
         string who = alike.Count == 1 ? string.Empty : Invariant($" of output {output.Output.Number}");
         string ending = FaultRuleText.IsUnprotected(output)
-            ? "there is no protective device."
-            : $"its {FaultRuleText.Protection(output)} {worst.Fault.Opening}{FaultRuleText.NotStated(worst.Fault)}.";
+            ? "There is no protective device."
+            : $"Its {FaultRuleText.Protection(output)} {FaultRuleText.Lasting(worst.Fault)}.";
         return Find(FaultRuleText.About(alike.ConvertAll(s => s.Output)),
             $"A short at {FaultRuleText.Place(worst.Fault)}{who} draws at least " +
-            Invariant($"{worst.Fault.Smallest.Amperes:0.00} A; {ending} ") +
+            Invariant($"{worst.Fault.Smallest.Amperes:0.00} A. {ending} ") +
             $"{Spot(worst.Fault)} The conductors {FaultRuleText.Withstand(worst.Fault)}." +
             FaultRuleText.Others(alike.ConvertAll(s => s.Output)),
             worst.Fault.Smallest, severity: worst.Severity, remedy: worst.Severity == Severity.Note ? NothingToDo : RemedyOf(worst));
     }
 
     private static string Spot(ShortCircuit fault) => fault.PoorShortPower is Power most
-        ? Invariant($"A poor contact there draws up to {fault.PoorShortAmperes:0.0} A and dissipates up to {(double)most.Watts:0} W.")
-        : "The power in a poor contact there has no known limit.";
+        ? Invariant($"A poor contact there (up to {fault.PoorShortAmperes:0.0} A) heats with up to {(double)most.Watts:0} W.")
+        : "The heat of a poor contact there has no known limit.";
 
     // Where a short at the terminals ends, it is the resistance of the cable that keeps this one from ending.
     private static string RemedyOf(LastingShort lasting)
     {
         string below = Invariant($"{Math.Floor(lasting.Fault.Smallest.Amperes * 100) / 100:0.00} A");
         string limit = lasting.Output.Box.IsAdapter
-            ? $"Use an adapter with an electronic limit that is certain to open below {below}."
-            : $"Put an electronic limit on the output that is certain to open below {below}.";
+            ? $"Use an adapter with an electronic limit, or add one in line. It must open below {below}."
+            : $"Use a box whose outputs have an electronic limit, or add one in line. It must open below {below}.";
         return FaultRuleText.IsUnprotected(lasting.Output) || LastingShort.Lasts(lasting.Output.AtTerminals)
             ? limit
             : $"{limit} Or use larger conductors up to {FaultRuleText.Place(lasting.Fault)}.";
@@ -84,6 +85,10 @@ internal sealed class ShortMayNotBeInterruptedRule() : Rule("short-may-not-be-in
 
         private static Severity SeverityOf(OutputFaults output, ShortCircuit fault)
         {
+            // The limits of the class are there so that such a fault does no harm.
+            bool isOfClass = output.Output.ClaimedClass is PowerLimitClass claimed
+                && output.Box.AssessPowerLimit(output.Output.Number, claimed).Verdict == PowerLimitVerdict.WithinNumbers;
+            if (isOfClass && fault.WithstandVerdict != WithstandVerdict.HotterThanInService) return Severity.Note;
             bool isTooHot = fault.WithstandVerdict == WithstandVerdict.HotterThanInService || Limits.IsAbove(fault.PoorShortWatts, Hot);
             if (isTooHot) return Severity.Failure;
             bool isHot = Limits.IsAbove(fault.PoorShortWatts, Harmless) && !output.IsProtectedBySource;

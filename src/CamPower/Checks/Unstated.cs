@@ -21,27 +21,23 @@ internal readonly record struct Unstated(string What, string Where, string Decid
     /// <summary>All that is not stated of a site and leaves a verdict unknown, each once.</summary>
     internal static IReadOnlyList<Unstated> Of(Evidence evidence)
     {
-        IEnumerable<Unstated> found = OfFaults(evidence).Concat(OfProtection(evidence)).Concat(OfStarts(evidence.Assessment))
+        List<FaultsOfBox> boxes = [.. evidence.Faults.GroupBy(o => o.Box).Select(FaultsOfBox.Of)];
+        IEnumerable<Unstated> found = OfFaults(boxes).Concat(OfProtection(boxes)).Concat(OfStarts(evidence.Assessment))
             .Concat(OfInrush(evidence.Assessment)).Concat(OfBackup(evidence)).Concat(OfHeat(evidence.Assessment))
             .Concat(OfReceptacles(evidence)).Concat(OfBreakers(evidence)).Concat(OfUninterruptible(evidence))
             .Concat(OfShields(evidence.Assessment)).Concat(OfAlternating(evidence.Assessment));
         return [.. found.Distinct()];
     }
 
-    private static IEnumerable<Unstated> OfFaults(Evidence evidence)
-    {
-        List<(DistributionBox Box, List<(OutputFaults Output, FaultData Missing)> Outputs)> boxes =
-            [.. evidence.Faults.GroupBy(o => o.Box).Select(box => (box.Key, box.Select(o => (o, o.Missing)).ToList()))];
-        return
-            from item in FaultDataText.ForVerdicts
-            from box in boxes
-            let outputs = box.Outputs.FindAll(o => (o.Missing & item.Data) != FaultData.None).ConvertAll(o => o.Output)
-            where outputs.Count > 0
-            select new Unstated(item.Words, Place(box.Box, outputs, box.Outputs.Count), item.Decides);
-    }
+    private static IEnumerable<Unstated> OfFaults(List<FaultsOfBox> boxes) =>
+        from item in FaultDataText.ForVerdicts
+        from box in boxes
+        where (box.Missing & item.Data) != FaultData.None
+        let outputs = box.Outputs.FindAll(o => (o.Missing & item.Data) != FaultData.None).ConvertAll(o => o.Output)
+        select new Unstated(item.Words, Place(box.Box, outputs, box.Outputs.Count), item.Decides);
 
     // What a box does not say of its heat, and an output of its protective device, is asked for already.
-    private static IEnumerable<Unstated> OfProtection(Evidence evidence)
+    private static IEnumerable<Unstated> OfProtection(List<FaultsOfBox> boxes)
     {
         const FaultData asked = FaultData.Protection | FaultData.DeviceTemperature;
         return
@@ -49,12 +45,12 @@ internal readonly record struct Unstated(string What, string Where, string Decid
                 string Decides)[] { (c => c.Start, "protective devices at a start"),
                 (c => c.Switching, "protective devices as illuminators or motors are switched on"),
                 (c => c.Load, "load of protective devices") }
-            from box in evidence.Faults.GroupBy(o => o.Box)
-            from alike in box.Where(o => (o.Missing & asked) == FaultData.None)
-                .Select(o => (Output: o, Missing: FirstOf(o.InConditions, c => fact.Of(c)?.NotStated)))
+            from box in boxes
+            from alike in box.Outputs.Where(o => (o.Missing & asked) == FaultData.None)
+                .Select(o => (o.Output, Missing: FirstOf(o.Output.InConditions, c => fact.Of(c)?.NotStated)))
                 .Where(x => x.Missing is not null and not BoxInCondition.InsideNotStated)
                     .GroupBy(x => x.Missing!, x => x.Output, StringComparer.Ordinal)
-            select new Unstated(alike.Key, Place(box.Key, [.. alike], box.Count()), fact.Decides);
+            select new Unstated(alike.Key, Place(box.Box, [.. alike], box.Outputs.Count), fact.Decides);
     }
 
     private static IEnumerable<Unstated> OfStarts(SiteAssessment assessment)
@@ -77,7 +73,7 @@ internal readonly record struct Unstated(string What, string Where, string Decid
         where device.Device.Model.Starting is not null
         let missing = FirstOf(device.InConditions, c => c.DuringInrush.NotStated)
         where missing is not null
-        select new Unstated(missing, string.Equals(missing, InrushDips.SupplyNotStated, StringComparison.Ordinal)
+        select new Unstated(missing, missing is InrushDips.SupplyNotStated or InrushDips.HoldNotStated
             ? device.Box.Name
             : device.Device.Model.Name, "restarts by an inrush");
 
@@ -92,6 +88,11 @@ internal readonly record struct Unstated(string What, string Where, string Decid
             if (backup.FuseBreaking.NotStated is string amperes) yield return new Unstated(amperes, box, fuse);
             if (backup.FuseLoad.NotStated is string carried) yield return new Unstated(carried, box, carries);
             if (backup.FuseStart.NotStated is string melting) yield return new Unstated(melting, box, carries);
+            if ((backup.ChargingVoltage.NotStated ?? backup.FloatIn(backup.FloatWorst).NotStated) is string following)
+            {
+                yield return new Unstated(following, box, "charging voltage");
+            }
+
             if (backup.WhileCharging.NotStated is string charging)
             {
                 yield return new Unstated(charging, box, "load and charging current");
@@ -201,5 +202,19 @@ internal readonly record struct Unstated(string What, string Where, string Decid
         if (outputs.Count == used) return box.Name;
         string noun = outputs.Count == 1 ? "output" : "outputs";
         return $"{box.Name} {noun} {NumberRows.Text(outputs.Select(o => o.Output.Number))}";
+    }
+
+    /// <summary>The outputs of a box, with what verdicts on the faults of each would need: asked once.</summary>
+    private sealed class FaultsOfBox(DistributionBox box, List<(OutputFaults Output, FaultData Missing)> outputs)
+    {
+        internal DistributionBox Box => box;
+
+        internal List<(OutputFaults Output, FaultData Missing)> Outputs => outputs;
+
+        /// <summary>What is missing of any of them.</summary>
+        internal FaultData Missing { get; } = outputs.Aggregate(FaultData.None, (all, output) => all | output.Missing);
+
+        internal static FaultsOfBox Of(IGrouping<DistributionBox, OutputFaults> box) =>
+            new(box.Key, [.. box.Select(output => (output, output.Missing))]);
     }
 }

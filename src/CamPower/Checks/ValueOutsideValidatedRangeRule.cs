@@ -9,7 +9,8 @@ namespace CamPower.Checks;
 /// <summary>The check of <see cref="Rules.ValueOutsideValidatedRange"/>.</summary>
 internal sealed class ValueOutsideValidatedRangeRule() : Rule("value-outside-validated-range", Severity.Caution,
     "A model is used outside the range in which it was compared with other figures. Its answer is rough, or there is none.",
-    "Treat the answer as rough and measure on site. Where there is none, use the data sheet or the local code.", Sources.ValidatedRange)
+    "Treat what is calculated from it as rough, and measure on site. Where nothing is calculated, use the data sheet or the local code.",
+    Sources.ValidatedRange, "calculation outside its checked range")
 {
     public override IEnumerable<Finding> Check(Evidence evidence)
     {
@@ -37,16 +38,16 @@ internal sealed class ValueOutsideValidatedRangeRule() : Rule("value-outside-val
     {
         foreach (CableSegment segment in run.Run.Segments)
         {
-            if (ConductorCapacity.BreachOf(run, segment.Cable.Outgoing) is not null) return true;
-            if (ConductorCapacity.BreachOf(run, segment.Cable.Return) is not null) return true;
+            if (ConductorCapacity.BreachOf(run, segment.Cable, segment.Cable.Outgoing) is not null) return true;
+            if (ConductorCapacity.BreachOf(run, segment.Cable, segment.Cable.Return) is not null) return true;
         }
 
         return false;
     }
 
     private IEnumerable<Finding> Conductors(SiteRun run) =>
-        from breaches in run.Run.Segments.Where(s => s.OneWayLength.Meters > 0).SelectMany(s => s.Cable.Conductors)
-            .Select(conductor => ConductorCapacity.BreachOf(run, conductor)).OfType<ValidityBreach>()
+        from breaches in run.Run.Segments.Where(s => s.OneWayLength.Meters > 0).SelectMany(s => s.Cable.Conductors
+                .Select(conductor => ConductorCapacity.BreachOf(run, s.Cable, conductor))).OfType<ValidityBreach>()
             .GroupBy(b => b.What, StringComparer.Ordinal)
         select Find(Subject.Of(run), breaches.First());
 

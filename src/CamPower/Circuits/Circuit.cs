@@ -36,13 +36,18 @@ internal sealed class Circuit
     internal int BranchCount => BranchOhms.Length;
 
     /// <summary>The same network with other loads at the same places.</summary>
-    internal Circuit With(Load[] loads) => new()
+    internal Circuit With(Load[] loads) => With(loads, SourceVolts);
+
+    /// <summary>The same network with other voltages of its sources. [V]</summary>
+    internal Circuit WithSourceVolts(double[] volts) => With(Loads, volts);
+
+    private Circuit With(Load[] loads, double[] sourceVolts) => new()
     {
         NodeCount = NodeCount,
         Reference = Reference,
         SourcePlus = SourcePlus,
         SourceMinus = SourceMinus,
-        SourceVolts = SourceVolts,
+        SourceVolts = sourceVolts,
         SourceOhms = SourceOhms,
         SourceMaySink = SourceMaySink,
         BranchFrom = BranchFrom,

@@ -46,18 +46,19 @@ public sealed class DcNetwork
         _plan = (NetworkPlan?)Ladder.TryCreate(circuit) ?? Mesh.TryCreate(circuit, new bool[circuit.SourceCount])!;
     }
 
-    private DcNetwork(DcNetwork other, NetworkLoad[] loads)
+    private DcNetwork(
+        DcNetwork other, Circuit circuit, NetworkPlan plan, IReadOnlyList<NetworkSource> sources, IReadOnlyList<NetworkLoad> loads)
     {
-        _circuit = other._circuit.With([.. loads.Select(l => l.Load)]);
+        _circuit = circuit;
         Reference = other.Reference;
-        Sources = other.Sources;
+        Sources = sources;
         Branches = other.Branches;
-        Loads = Array.AsReadOnly(loads);
+        Loads = loads;
         NodeIndex = other.NodeIndex;
         _sourceIndex = other._sourceIndex;
         _branchIndex = other._branchIndex;
         _loadIndex = other._loadIndex;
-        _plan = other._plan;
+        _plan = plan;
     }
 
     /// <summary>Names of the nodes, in the order in which sources and branches first named them.</summary>
@@ -89,6 +90,8 @@ public sealed class DcNetwork
 
     internal Circuit Circuit => _circuit;
 
+    internal NetworkPlan Plan => _plan;
+
     internal NetworkNames NodeIndex { get; }
 
     internal NetworkNames SourceIndex => _sourceIndex.Value;
@@ -111,8 +114,25 @@ public sealed class DcNetwork
                 load.Key, changed[k].PositiveNode, changed[k].NegativeNode, Require.NotNull(load.Value, nameof(loads)));
         }
 
-        return new DcNetwork(this, changed);
+        return With(changed);
     }
+
+    /// <summary>The same network with other loads, in the order in which they were added.</summary>
+    internal DcNetwork WithLoads(Load[] loads) =>
+        With([.. Loads.Select((load, k) => new NetworkLoad(load.Name, load.PositiveNode, load.NegativeNode, loads[k]))]);
+
+    /// <summary>The same network with other voltages of its sources, in the order in which they were added; what was worked out for its
+    /// shape serves again. [V]</summary>
+    internal DcNetwork WithSourceVolts(double[] volts)
+    {
+        Circuit circuit = _circuit.WithSourceVolts(volts);
+        NetworkSource[] sources =
+            [.. Sources.Select((s, i) => new NetworkSource(s.Name, s.PositiveNode, s.NegativeNode, volts[i], s.Ohms, s.MaySink))];
+        return new DcNetwork(this, circuit, _plan.At(circuit), Array.AsReadOnly(sources), Loads);
+    }
+
+    private DcNetwork With(NetworkLoad[] loads) =>
+        new(this, _circuit.With(Array.ConvertAll(loads, l => l.Load)), _plan, Sources, Array.AsReadOnly(loads));
 
     /// <summary>Solves the network, or finds that it has no operating point: an answer, not an error.</summary>
     /// <remarks>

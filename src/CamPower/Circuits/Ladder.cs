@@ -35,6 +35,8 @@ internal sealed class Ladder : NetworkPlan
         return poles is null ? null : new Ladder(circuit, forest, poles);
     }
 
+    internal override NetworkPlan At(Circuit circuit) => TryCreate(circuit)!;
+
     internal override LinearizedCircuit NewSolver() => new RadialKernel(_rungs, _circuit.SourceVolts[0]);
 
     internal override bool IsConclusive(Load[] loads) => true;

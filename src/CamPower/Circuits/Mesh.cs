@@ -19,7 +19,8 @@ internal sealed class Mesh : NetworkPlan
     private readonly MeshIdealElements _ideal;
     private readonly bool _spansTheSource, _sharesTheReturn;
 
-    private Mesh(Circuit circuit, bool[] blocked, PotentialGroups groups, MeshIdealElements ideal)
+    // The pattern is that of the shape alone: worked out once, and most of the work.
+    private Mesh(Circuit circuit, bool[] blocked, PotentialGroups groups, MeshIdealElements ideal, SparsePattern? known)
     {
         _circuit = circuit;
         _blocked = (bool[])blocked.Clone();
@@ -32,7 +33,7 @@ internal sealed class Mesh : NetworkPlan
         int[] branchPair = Pairs(circuit.BranchFrom, circuit.BranchTo, b => circuit.BranchOhms[b] > 0);
         int[] sourcePair = Pairs(circuit.SourcePlus, circuit.SourceMinus, s => !blocked[s] && circuit.SourceOhms[s] > 0);
         int[] loadPair = Pairs(circuit.LoadPlus, circuit.LoadMinus, _ => true);
-        Pattern = new SparsePattern(count, [.. first], [.. second]);
+        Pattern = known ?? new SparsePattern(count, [.. first], [.. second]);
         for (int i = 0; i < _unknown.Length; i++) _unknown[i] = PlaceOf(_unknown[i]);
 
         Diagonal = new double[count];
@@ -113,8 +114,15 @@ internal sealed class Mesh : NetworkPlan
             if (together.RootOf(node) != reference) return null;
         }
 
+        return Of(circuit, blocked, known: null);
+    }
+
+    internal override NetworkPlan At(Circuit circuit) => Of(circuit, _blocked, Pattern);
+
+    private static Mesh Of(Circuit circuit, bool[] blocked, SparsePattern? known)
+    {
         var groups = new PotentialGroups(circuit.NodeCount);
-        return new Mesh(circuit, blocked, groups, new MeshIdealElements(circuit, blocked, groups));
+        return new Mesh(circuit, blocked, groups, new MeshIdealElements(circuit, blocked, groups), known);
     }
 
     internal override LinearizedCircuit NewSolver() => new MeshSolver(this);

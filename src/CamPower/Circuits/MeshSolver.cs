@@ -12,17 +12,22 @@ internal sealed class MeshSolver(Mesh mesh) : LinearizedCircuit
     private readonly double[] _diagonal = new double[mesh.Pattern.Count];
     private readonly double[] _entries = new double[mesh.Entries.Length];
     private readonly double[] _unknowns = new double[mesh.Pattern.Count];
+    private readonly double[] _nothing = new double[mesh.RowOf.Length];
+    private readonly double _highestVolts = mesh.HighestSourceVolts;
+
+    /// <summary>What multiplies the voltage of every source. [1]</summary>
+    internal double SourceShare { get; set; } = 1;
 
     internal override int Rows => mesh.RowOf.Length;
 
-    internal override double ScaleVolts { get; } = mesh.HighestSourceVolts;
+    internal override double ScaleVolts => _highestVolts * SourceShare;
 
     internal override void OpenCircuit(double[] volts)
     {
-        if (!mesh.StartsFlat) SolveFor(new double[Rows], _unknowns);
+        if (!mesh.StartsFlat) SolveFor(_nothing, _unknowns);
         for (int k = 0; k < volts.Length; k++)
         {
-            double open = mesh.StartsFlat ? ScaleVolts : VoltsOf(k, mesh.LoadAbove[k]);
+            double open = mesh.StartsFlat ? ScaleVolts : VoltsOf(k, AboveOf(k));
 
             // A load whose voltage only other loads bring about: its tangent is put where the voltages are.
             volts[k] = open > 0 ? open : ScaleVolts;
@@ -33,7 +38,7 @@ internal sealed class MeshSolver(Mesh mesh) : LinearizedCircuit
     internal void SolveFor(double[] loadAmperes, double[] unknowns)
     {
         Start();
-        Array.Copy(mesh.Injected, unknowns, unknowns.Length);
+        Inject(unknowns);
         for (int k = 0; k < loadAmperes.Length; k++) Draw(k, loadAmperes[k], unknowns);
         if (!_factor.TryFactor(_diagonal, _entries))
         {
@@ -49,7 +54,7 @@ internal sealed class MeshSolver(Mesh mesh) : LinearizedCircuit
         if (!TrySolveTangents(loads, volts)) return false;
         for (int k = 0; k < volts.Length; k++)
         {
-            double now = VoltsOf(k, mesh.LoadAbove[k]);
+            double now = VoltsOf(k, AboveOf(k));
             if (!(now > 0)) return false;
             largestStep = Math.Max(largestStep, Math.Abs(now - volts[k]));
             volts[k] = now;
@@ -63,7 +68,7 @@ internal sealed class MeshSolver(Mesh mesh) : LinearizedCircuit
     internal bool TrySolveTangents(LoadShares loads, double[] tangentsAt, double[] volts)
     {
         if (!TrySolveTangents(loads, tangentsAt)) return false;
-        for (int k = 0; k < volts.Length; k++) volts[k] = VoltsOf(k, mesh.LoadAbove[k]);
+        for (int k = 0; k < volts.Length; k++) volts[k] = VoltsOf(k, AboveOf(k));
         return true;
     }
 
@@ -71,12 +76,12 @@ internal sealed class MeshSolver(Mesh mesh) : LinearizedCircuit
     {
         loads.ChooseLarger(volts);
         Start();
-        Array.Copy(mesh.Injected, _unknowns, _unknowns.Length);
+        Inject(_unknowns);
         for (int k = 0; k < volts.Length; k++)
         {
             double slope = AddSlope(k, loads, volts[k]);
             double fixedAmperes = (2 * loads.Rows[k].Watts / volts[k]) + loads.Rows[k].Amperes;
-            Draw(k, fixedAmperes + (slope * mesh.LoadAbove[k]), _unknowns);
+            Draw(k, fixedAmperes + (slope * AboveOf(k)), _unknowns);
         }
 
         if (!_factor.TryFactor(_diagonal, _entries)) return false;
@@ -106,6 +111,13 @@ internal sealed class MeshSolver(Mesh mesh) : LinearizedCircuit
         Array.Copy(mesh.Diagonal, _diagonal, _diagonal.Length);
         Array.Copy(mesh.Entries, _entries, _entries.Length);
     }
+
+    private void Inject(double[] unknowns)
+    {
+        for (int i = 0; i < unknowns.Length; i++) unknowns[i] = mesh.Injected[i] * SourceShare;
+    }
+
+    private double AboveOf(int load) => mesh.LoadAbove[load] * SourceShare;
 
     private double AddSlope(int load, LoadShares loads, double volts)
     {

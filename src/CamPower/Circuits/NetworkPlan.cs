@@ -7,6 +7,9 @@ internal abstract class NetworkPlan
     /// <summary>The row of each load in the columns of the solver.</summary>
     internal abstract int[] RowOf { get; }
 
+    /// <summary>The same plan for the same network at other voltages of its sources.</summary>
+    internal abstract NetworkPlan At(Circuit circuit);
+
     /// <summary>A solver with working memory of its own.</summary>
     internal abstract LinearizedCircuit NewSolver();
 

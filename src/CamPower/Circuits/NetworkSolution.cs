@@ -92,6 +92,10 @@ public sealed class NetworkSolution
         return new OperatingPoint(State.LoadVolts[k], State.LoadAmperes[k]);
     }
 
+    /// <summary>Voltage of a load, by its place in the order in which they were added. [V]</summary>
+    /// <exception cref="InvalidOperationException">There is no operating point.</exception>
+    internal double VoltsAt(int load) => State.LoadVolts[load];
+
     /// <summary>Why this is the answer: what each load draws at its voltage, Kirchhoff's laws over each element and at each node, and the
     /// power balance.</summary>
     /// <remarks>For a network of more than 40 elements only the power balance and the load with the lowest voltage; the text says so.

@@ -9,7 +9,7 @@ namespace CamPower.Circuits;
 internal readonly struct RectifierDiode(double saturationAmperes, double slopeVolts, double ohms)
 {
     /// <summary>kT/q at 27 °C, where circuit simulators state their diodes. [V]</summary>
-    private const double ThermalVolts = 0.025865;
+    internal const double ThermalVolts = 0.025865;
 
     /// <summary>A silicon rectifier of 1 A: 0.93 V at 1 A.</summary>
     internal static RectifierDiode Silicon { get; } = new(AlternatingConstants.DiodeSaturation.Value,

@@ -1,4 +1,7 @@
 using System;
+#if NET
+using System.Numerics;
+#endif
 
 namespace CamPower.Circuits;
 
@@ -36,6 +39,17 @@ internal static class RunKernel
         double discriminant = Discriminant(left, ohms * gain, watts);
         return left > 0 && discriminant >= 0 ? (left + Math.Sqrt(discriminant)) / (2 * gain) : NoOperatingPoint;
     }
+
+#if NET
+    /// <summary>The same of several constant powers: the formula without other shares, with the same bits. [V, Ω, W]</summary>
+    internal static Vector<double> LoadVolts(Vector<double> sourceVolts, Vector<double> ohms, Vector<double> watts)
+    {
+        Vector<double> discriminant = Exact.DifferenceOfProducts(sourceVolts, sourceVolts, 4 * watts, ohms);
+        Vector<double> root = (sourceVolts + Vector.SquareRoot(discriminant)) * 0.5;
+        return Vector.ConditionalSelect(
+            Vector.GreaterThanOrEqual(discriminant, Vector<double>.Zero), root, new Vector<double>(NoOperatingPoint));
+    }
+#endif
 
     /// <summary>(Vs − R·I₀)² − 4·R·(1 + R·G)·P, compensated: near the limit its plain form loses its digits. [V²]</summary>
     internal static double Discriminant(double left, double ohmsTimesGain, double watts) =>

@@ -46,7 +46,7 @@ internal static class StartDerivation
         StartVerdict.Starts => FormattableString.Invariant($"It starts, and stays on at {result.AtStart.LoadVolts:0.###} V."),
         StartVerdict.UnloadedBelowTurnOn => "It never comes up: even unloaded, the voltage is under its turn-on.",
         StartVerdict.SettlesBelowDropOut =>
-            "It comes up, drops out and tries again and again: at its start power it settles under its drop-out, or nowhere.",
+            "It comes up, drops out and restarts again and again: at start power its voltage stays below its drop-out voltage.",
         _ => "It does not start: it turns on under the lower root and declares no soft start, so its draw pulls its own voltage down.",
     };
 }

@@ -690,6 +690,16 @@ public static class Sources
         "Data sheets of 1 A silicon rectifiers", CitationKind.FromMemory, null,
             "0.93 V at 1 A, 0.7 V at 50 mA: exponential with an emission coefficient of 1.9 and 30 mΩ");
 
+    /// <summary>The current of a Schottky diode against its voltage.</summary>
+    public static Citation SchottkyDiode { get; } = new(
+        "Shockley, The theory of p-n junctions in semiconductors, Bell System Technical Journal 28; data sheets of Schottky diodes",
+        CitationKind.FromMemory, "1949", "I = Is·(exp(V/(n·kT/q)) − 1), n about 1.05 of a Schottky diode");
+
+    /// <summary>Two supplies of which one is enough.</summary>
+    public static Citation RedundantSupplies { get; } = new(
+        "Common practice, no source", CitationKind.CommonPractice, null,
+        "two supplies through diodes: each carries all, the main one is set higher by both tolerances and the drop");
+
     /// <summary>The resistance of a transformer's windings from its regulation.</summary>
     public static Citation Regulation { get; } = new(
         "Transformer handbooks", CitationKind.FromMemory, null,

@@ -45,7 +45,7 @@ public enum Cause
     /// <summary>The supply is in its current limit, pulses, or is off.</summary>
     SupplyInLimit,
 
-    /// <summary>A device draws more than its papers say.</summary>
+    /// <summary>A device draws more than its data sheet states.</summary>
     LoadTooLarge,
 
     /// <summary>Another device is connected than the site file says.</summary>

@@ -9,21 +9,35 @@ namespace CamPower.Commissioning;
 /// <remarks>Immutable.</remarks>
 public sealed class CauseGroup
 {
+    private const int MostNamed = 3;
+
     private readonly Func<ReadingPoint, IQuantity?> _predict;
 
-    internal CauseGroup(GroupKey key, IReadOnlyList<Cause> causes, string place, double probability,
+    internal CauseGroup(GroupKey key, IReadOnlyList<Cause> causes, string place, double probability, bool isDanger,
         IReadOnlyList<ReadingPrediction> predictions, Func<ReadingPoint, IQuantity?> predict)
     {
         Key = key;
         Causes = causes;
         Place = place;
         Share = probability;
+        IsDanger = isDanger;
         Predictions = predictions;
         _predict = predict;
     }
 
     /// <summary>The causes, the likeliest first.</summary>
     public IReadOnlyList<Cause> Causes { get; }
+
+    /// <summary>The causes in words, the three likeliest: "wrong conductor, run longer than drawn or poor joint".</summary>
+    public string Name
+    {
+        get
+        {
+            List<string> names = [.. Causes.Take(MostNamed).Select(CauseWords.NameOf)];
+            if (Causes.Count > MostNamed) names.Add(FormattableString.Invariant($"{Causes.Count - MostNamed} more"));
+            return names.Count == 1 ? names[0] : $"{string.Join(", ", names.Take(names.Count - 1))} or {names[names.Count - 1]}";
+        }
+    }
 
     /// <summary>Where: "yard box output 3, run to slipway head"; empty where nothing is wrong.</summary>
     public string Place { get; }
@@ -32,8 +46,8 @@ public sealed class CauseGroup
     /// <remarks>Two faults may be there at once: the shares of the groups may then add up to more than 1.</remarks>
     public Ratio Probability => Ratio.FromDecimalFractions(Share);
 
-    /// <summary>Whether one of the causes may start a fire or hurt someone.</summary>
-    public bool IsDanger => Causes.Any(CauseWords.IsDanger);
+    /// <summary>Whether a cause that may start a fire or hurt someone is among them, and more than 1 % likely.</summary>
+    public bool IsDanger { get; }
 
     /// <summary>What the group predicts for each reading that was taken.</summary>
     public IReadOnlyList<ReadingPrediction> Predictions { get; }
@@ -60,6 +74,4 @@ public sealed class CauseGroup
     internal GroupKey Key { get; }
 
     internal double Share { get; }
-
-    internal string Name => string.Join(" or ", Causes.Select(CauseWords.NameOf));
 }

@@ -6,7 +6,7 @@ namespace CamPower.Commissioning;
 /// <summary>Which causes cannot be told apart by which readings: from the physics, whatever the numbers are.</summary>
 /// <remarks>
 /// <list type="bullet">
-/// <item>More resistance in series is one number, wherever in a chain of runs it lies and whatever makes it.</item>
+/// <item>More resistance in series is one number, whatever makes it, and wherever in a chain of runs it lies between two readings.</item>
 /// <item>Without the loop and the current, more resistance and more current lose the same volts where one junction hangs on the
 /// chain.</item>
 /// <item>Without a voltage at the output or a reading of the dead run, an output that feeds nothing looks the same whether its protective
@@ -27,10 +27,10 @@ internal static class CauseGrouping
         FeedModel feed = model.Feeds[unit];
         return hypothesis.Cause switch
         {
-            Cause.WrongConductor or Cause.LongerRun or Cause.PoorJoint => new GroupKey(Cause.PoorJoint, unit, place),
+            Cause.WrongConductor or Cause.LongerRun or Cause.PoorJoint => new GroupKey(Cause.PoorJoint, unit, feed.StandIn(place, scope)),
             Cause.WaterInJoint => WaterKey(feed, scope),
             Cause.OpenConductor => scope.HasOutputVolts || scope.HasDeadReadings || !feed.IsBehind[place].All(behind => behind)
-                ? new GroupKey(Cause.OpenConductor, unit, place)
+                ? new GroupKey(Cause.OpenConductor, unit, feed.StandIn(place, scope))
                 : new GroupKey(Cause.ProtectiveDeviceOpen, unit, 0),
             Cause.ShortCircuit when scope.HasDeadReadings => new GroupKey(Cause.ShortCircuit, unit, 0),
             Cause.ShortCircuit when hypothesis.Second >= 0 => SupplyKey(Cause.SupplyInLimit, hypothesis.Second, scopeOf(hypothesis.Second)),
@@ -56,11 +56,11 @@ internal static class CauseGrouping
     {
         if (!scope.HasDeadReadings && !scope.HasAmperes)
         {
-            foreach (int run in HypothesisList.Chains(feed))
+            foreach (int run in HypothesisList.RunsOf(feed).Reverse())
             {
                 if (Enumerable.Range(0, feed.Devices).All(d => feed.IsBehind[run][d] == (feed.Feed.Devices[d].RunIndex == junction)))
                 {
-                    return new GroupKey(Cause.PoorJoint, feed.Unit, run);
+                    return new GroupKey(Cause.PoorJoint, feed.Unit, feed.StandIn(run, scope));
                 }
             }
         }

@@ -42,13 +42,13 @@ internal static class CauseWords
 
     internal static string ToDo(Cause cause) => cause switch
     {
-        Cause.None => "Nothing needs to be done. Keep the readings with the site file.",
+        Cause.None => "The power needs no repair. If a device still fails, try it on the bench.",
         Cause.WrongConductor =>
             "Read the print on the jacket. State the conductor that is there and check the site again. Replace the run if it fails.",
         Cause.LongerRun => "Measure the route. State the true length and check the site again. Shorten or replace the run if it fails.",
         Cause.PoorJoint => "Remake every joint and terminal of the run, then read the loop again.",
         Cause.WaterInJoint => "Cut out the wet joint, dry or replace the cable, and use a sealed splice.",
-        Cause.OpenConductor => "Read the loop from each joint to find the broken length, then mend it.",
+        Cause.OpenConductor => "Read the loop from each joint to find the broken length, then splice or replace it.",
         Cause.ShortCircuit => "Find the place with the run dead: halve it at a joint and read each half. Replace what is damaged.",
         Cause.ReversedLeads => "Swap the two leads at the plug with the output off, then read the polarity before you connect the device.",
         Cause.WrongOutput => "Trace each run with the box off, put it on its own output, and correct the labels.",
@@ -69,7 +69,8 @@ internal static class CauseWords
         Cause.ShortCircuit or Cause.WaterInJoint => Danger,
         Cause.SupplySetWrong or Cause.SupplySags or Cause.SupplyInLimit =>
             "Work on the low-voltage side only. The mains side is for a licensed electrician, with the circuit off.",
-        Cause.BatteryLow => "Switch the load off before you touch a battery terminal. Short nothing: a battery has no limit.",
+        Cause.BatteryLow => "Switch the load off before you touch a battery terminal. "
+            + "Short nothing: a battery can give hundreds of amperes.",
         Cause.ProtectiveDeviceOpen or Cause.ProtectiveDeviceHot =>
             "Switch the box off before you change a protective device. Never bridge it.",
         Cause.MeterWrong => "Take the leads off the circuit before you change the range or a jack.",
@@ -84,13 +85,13 @@ internal static class CauseWords
         if (Has(group, Cause.PoorJoint))
         {
             return Has(group, Cause.LoadTooLarge)
-                ? "The loop, dead, tells resistance from draw."
+                ? "Read the loop with power off: it shows whether the resistance or the draw is wrong."
                 : "Read the loop of each half and of each conductor, wiggle each joint, and read the print on the jacket.";
         }
 
         if (Has(group, Cause.ShortCircuit)) return "The resistance between the dead conductors, with nothing joined, tells a short.";
         if (Has(group, Cause.OpenConductor)) return "The voltage at the output tells the protective device from the run.";
-        if (Has(group, Cause.ProtectiveDeviceHot)) return "Let it cool with the output off: one that was hot closes again.";
+        if (Has(group, Cause.ProtectiveDeviceHot)) return "Let it cool with the output off. If it tripped by heat, it conducts again.";
         if (Has(group, Cause.SupplySags))
         {
             return "The voltage without load tells the set point. A meter that keeps the lowest value tells pulses.";

@@ -3,9 +3,9 @@ namespace CamPower.Commissioning;
 /// <summary>The cited numbers of commissioning.</summary>
 internal static class CommissioningConstants
 {
-    /// <summary>The resistance above which a pair without devices and links is open. [MΩ]</summary>
+    /// <summary>The resistance above which a pair without devices and jumpers is open. [MΩ]</summary>
     internal static CitedValue OpenPair { get; } =
-        new("Resistance above which a pair without devices and links is open", 1, "MΩ", Sources.CommonPractice);
+        new("Resistance above which a pair without devices and jumpers is open", 1, "MΩ", Sources.CommonPractice);
 
     /// <summary>How many times its highest voltage no supply gives. [1]</summary>
     internal static CitedValue ImpossibleVoltage { get; } =

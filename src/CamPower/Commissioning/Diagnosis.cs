@@ -44,7 +44,7 @@ public sealed class Diagnosis
     /// <summary>Whether a cause that is a danger is more than 1 % likely: isolate before anything else.</summary>
     public bool MustIsolateFirst { get; }
 
-    /// <summary>Readings at places that the diagnosis has no use for: a junction without a device.</summary>
+    /// <summary>Readings that the diagnosis has no use for: at a junction without a device, or impossible by any wiring.</summary>
     public IReadOnlyList<MeterReading> Unused { get; }
 
     /// <summary>What to do now, in words.</summary>

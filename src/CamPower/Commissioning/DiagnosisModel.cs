@@ -75,6 +75,14 @@ internal sealed class DiagnosisModel
         ? Metered(unit, BoxModel.Predict(Boxes[unit - FirstBox].Volts(faults)), faults)
         : Predict(Feeds[unit], faults, Boxes[Feeds[unit].Box - FirstBox].Volts(faults), Feeds[unit].Expected);
 
+    /// <summary>What a feed would read with certain faults, its numbers and the voltage of its supply moved.</summary>
+    internal UnitPrediction Predict(FeedModel feed, IReadOnlyList<Deviation> faults, FeedNumbers numbers, double addedVolts)
+    {
+        BoxModel box = Boxes[feed.Box - FirstBox];
+        SupplyVolts supply = box.Volts(faults);
+        return Predict(feed, faults, supply.Plus(addedVolts * supply.Unloaded / box.SetVolts), numbers);
+    }
+
     /// <summary>What the readings of a unit say with certain faults.</summary>
     /// <param name="unit">The unit.</param>
     /// <param name="readings">Its readings.</param>
@@ -84,49 +92,47 @@ internal sealed class DiagnosisModel
     internal EvidenceBlock Evidence(int unit, Observation[] readings, IReadOnlyList<Deviation> faults, UnitPrediction prediction,
         List<double[]> spread)
     {
-        int count = readings.Length;
-        if (count == 0) return new EvidenceBlock(Commons);
-        double[] residuals = new double[count], variances = new double[count];
+        if (readings.Length == 0) return new EvidenceBlock(Commons);
+        if (!IsBox(unit)) return EvidenceOf(unit, readings, faults).Of(prediction, spread);
+        double[] residuals = new double[readings.Length], variances = new double[readings.Length];
         var common = new double[Commons][];
-        for (int i = 0; i < count; i++)
+        Compare(unit, readings, prediction, residuals, variances, new double[readings.Length], common);
+        AddSupply(unit, readings, prediction, common);
+        return EvidenceBlock.Of(residuals, variances, spread, common);
+    }
+
+    /// <summary>Readings less what is predicted, the variances of the meter, the predictions on the scale of readings, and the columns of
+    /// its gains.</summary>
+    internal void Compare(int unit, Observation[] readings, UnitPrediction prediction, double[] residuals, double[] variances,
+        double[] predictions, double[]?[] common)
+    {
+        for (int i = 0; i < readings.Length; i++)
         {
             Observation reading = readings[i];
             MeterQuantity kind = KindOf(unit, reading.Point);
-            double predicted = prediction.Values[reading.Point], sigma = ReadingScale.Sigma(kind, reading.Sigma, predicted,
-                prediction.IsLoose[reading.Point]);
-            residuals[i] = ReadingScale.Of(kind, reading.Value) - ReadingScale.Of(kind, predicted);
-            variances[i] = sigma * sigma;
-            if (prediction.IsLoose[reading.Point]) continue;
+            bool isLoose = prediction.IsLoose[reading.Point];
+            double value = prediction.Values[reading.Point], predicted = isLoose ? ReadingScale.LooseMean(value) : value;
+            double sigma = ReadingScale.Sigma(kind, reading.Sigma, value, isLoose);
+            predictions[i] = ReadingScale.Of(kind, predicted);
+            residuals[i] = ReadingScale.Of(kind, reading.Value) - predictions[i];
+            double drift = isLoose || kind != MeterQuantity.Volts ? 0 : FeedTolerance.SupplyDrift * value;
+            variances[i] = (sigma * sigma) + (drift * drift);
+            if (isLoose) continue;
             int gain = CommonParts.GainOf(kind);
-            (common[gain] ??= new double[count])[i] = _meterGain[(int)kind] * (kind == MeterQuantity.Ohms ? 1 : predicted);
+            (common[gain] ??= new double[readings.Length])[i] = _meterGain[(int)kind] * (kind == MeterQuantity.Ohms ? 1 : predicted);
         }
-
-        if (IsBox(unit)) AddSupply(unit, readings, prediction, common);
-        else AddDirections(unit, readings, faults, prediction, spread, common);
-        return EvidenceBlock.Of(residuals, variances, spread, common);
     }
 
     /// <summary>Standard deviation of readings of a sound unit, with everything uncertain in it, on the scale of readings.</summary>
     internal double[] Sigmas(int unit, Observation[] readings)
     {
         UnitPrediction prediction = Predict(unit, []);
-        var own = new List<double[]>();
+        if (!IsBox(unit)) return EvidenceOf(unit, readings, []).Sigmas(prediction);
+        double[] variances = new double[readings.Length];
         var common = new double[Commons][];
-        if (IsBox(unit)) AddSupply(unit, readings, prediction, common);
-        else AddDirections(unit, readings, [], prediction, own, common);
-        var sigmas = new double[readings.Length];
-        for (int i = 0; i < sigmas.Length; i++)
-        {
-            MeterQuantity kind = KindOf(unit, readings[i].Point);
-            double predicted = prediction.Values[readings[i].Point];
-            double meter = ReadingScale.Sigma(kind, readings[i].Sigma, predicted, prediction.IsLoose[readings[i].Point]);
-            double gain = _meterGain[(int)kind] * (kind == MeterQuantity.Ohms ? 1 : predicted);
-            double variance = (meter * meter) + (gain * gain);
-            foreach (double[] column in own.Concat(common.Where(c => c is not null))) variance += column[i] * column[i];
-            sigmas[i] = Math.Sqrt(variance);
-        }
-
-        return sigmas;
+        Compare(unit, readings, prediction, new double[readings.Length], variances, new double[readings.Length], common);
+        AddSupply(unit, readings, prediction, common);
+        return [.. variances.Select((v, i) => Math.Sqrt(v + common.Where(c => c is not null).Sum(c => c[i] * c[i])))];
     }
 
     /// <summary>What readings move by between two predictions, times a factor; nothing where a device or supply changes its
@@ -202,18 +208,6 @@ internal sealed class DiagnosisModel
         common[CommonParts.SupplyOf(unit - FirstBox)] = column;
     }
 
-    private void AddDirections(int unit, Observation[] readings, IReadOnlyList<Deviation> faults, UnitPrediction prediction,
-        List<double[]> own, double[]?[] common)
-    {
-        FeedModel feed = Feeds[unit];
-        SupplyVolts supply = Boxes[feed.Box - FirstBox].Volts(faults);
-        foreach (Direction direction in _directions[unit])
-        {
-            double[] column = Column(unit, readings, prediction,
-                Predict(feed, faults, supply.Plus(direction.SupplyVolts * supply.Unloaded / Boxes[feed.Box - FirstBox].SetVolts),
-                    direction.Numbers), 1);
-            if (direction.Common < 0) own.Add(column);
-            else common[direction.Common] = column;
-        }
-    }
+    private FeedEvidence EvidenceOf(int unit, Observation[] readings, IReadOnlyList<Deviation> faults) =>
+        new(this, Feeds[unit], _directions[unit], readings, faults);
 }

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using System.Threading;
 using CamPower.Tolerance;
 using UnitsNet;
 
@@ -9,7 +10,7 @@ namespace CamPower.Commissioning;
 /// <summary>Puts readings and symptoms against every cause, and gathers the answers in groups.</summary>
 internal sealed class DiagnosisStudy
 {
-    private const double Settled = 0.95, AllowedDanger = 0.01, LeastBits = 0.01, LeastShown = 5e-4, LeastCounted = 1e-9;
+    private const double Settled = 0.95, AllowedDanger = 0.01, LeastBits = 0.01, LeastShown = 5e-4, LeastCounted = 1e-9, NearlyBest = 0.9;
 
     // So many explanations are always looked at, however unlikely.
     private const int Fewest = 200;
@@ -40,7 +41,8 @@ internal sealed class DiagnosisStudy
 
     internal IReadOnlyList<Hypothesis> Hypotheses => _hypotheses;
 
-    internal Diagnosis Of(IReadOnlyList<MeterReading> readings, IReadOnlyList<Symptom> symptoms)
+    internal Diagnosis Of(
+        IReadOnlyList<MeterReading> readings, IReadOnlyList<Symptom> symptoms, CancellationToken cancellation = default)
     {
         foreach (Symptom symptom in symptoms)
         {
@@ -52,14 +54,14 @@ internal sealed class DiagnosisStudy
 
         var unused = new List<MeterReading>();
         Observation[][] observed = Observe(readings, unused);
-        var posterior = new Posterior(_model, _hypotheses, _priors, observed, new SymptomModel(_model, symptoms), SigmaOf);
+        var posterior = new Posterior(_model, _hypotheses, _priors, observed, new SymptomModel(_model, symptoms), SigmaOf, cancellation);
         SheetScope[] scopes = [.. observed.Select((o, unit) => SheetScope.Of(_model, unit, o))];
         (GroupKey Key, double Share)[] full = Shares(posterior, _ => SheetScope.Full);
-        IReadOnlyList<CauseGroup> groups = Groups(posterior, scopes, readings);
+        IReadOnlyList<CauseGroup> groups = Groups(posterior, scopes, [.. readings.Where(r => !unused.Contains(r))]);
         bool mustIsolate = full.Any(g => CauseWords.IsDanger(g.Key.Cause) && g.Share > AllowedDanger);
         bool isSettled = full[0].Share >= Settled
             && !full.Skip(1).Any(g => CauseWords.IsDanger(g.Key.Cause) && g.Share > AllowedDanger);
-        return new Diagnosis(groups, isSettled ? null : Next(posterior, observed), isSettled, mustIsolate, unused, full);
+        return new Diagnosis(groups, isSettled ? null : Next(posterior, observed, cancellation), isSettled, mustIsolate, unused, full);
     }
 
     /// <summary>The group of a cause at a place on a sheet, as an explanation has it.</summary>
@@ -88,6 +90,12 @@ internal sealed class DiagnosisStudy
                 continue;
             }
 
+            if (IsImpossible(reading))
+            {
+                unused.Add(reading);
+                continue;
+            }
+
             observed[unit].Add(new Observation(unit, point, MeasuredValue(unit, point, reading.Si), MeterSigma(_model.KindOf(unit,
                 point))));
         }
@@ -95,10 +103,19 @@ internal sealed class DiagnosisStudy
         return Array.ConvertAll(observed, o => o.ToArray());
     }
 
+    // What no wiring gives is of the meter, and says nothing of the site.
+    private bool IsImpossible(MeterReading reading) =>
+        (_sheet.Lines.FirstOrDefault(l => l.Point.Equals(reading.Point)) ?? _sheet.Expect(reading.Point)).Judge(reading)
+            == ReadingVerdict.Impossible;
+
     // What the leads and half of what the contacts may add is taken off.
     private double MeasuredValue(int unit, int point, double value) => _model.KindOf(unit, point) == MeterQuantity.Ohms
         ? Math.Min(Math.Max(0, value - _sheet.Meter.LeadOhms - (_sheet.Meter.ContactOhms / 2)), FeedFaults.OpenOhms)
         : value;
+
+    // As the meter shows it: with the leads, and half of what the contacts may add.
+    private IQuantity? Shown(int unit, int point, double value) => _points.QuantityOf(unit, point,
+        _model.KindOf(unit, point) == MeterQuantity.Ohms ? value + _sheet.Meter.LeadOhms + (_sheet.Meter.ContactOhms / 2) : value);
 
     private double MeterSigma(MeterQuantity kind)
     {
@@ -117,25 +134,28 @@ internal sealed class DiagnosisStudy
         return _model.Sigmas(unit, all);
     }
 
-    private NextReading? Next(Posterior posterior, Observation[][] observed)
+    private NextReading? Next(Posterior posterior, Observation[][] observed, CancellationToken cancellation)
     {
         var numbers = new Dictionary<(GroupKey, GroupKey?), int>();
         var gain = new InformationGain(_model, posterior.Explanations, NumberOf, SigmaOf);
-        NextReading? best = null;
+        var worth = new List<(int Unit, ReadingPoint At, double Bits, double Cost)>();
         for (int unit = 0; unit < _model.Units; unit++)
         {
+            cancellation.ThrowIfCancellationRequested();
             for (int point = 0; point < _model.PointsOf(unit); point++)
             {
                 if (observed[unit].Any(o => o.Point == point)) continue;
                 double bits = gain.Of(unit, point);
                 ReadingPoint at = _points.Of(unit, point);
-                double cost = ReadingCost.Of(at);
-                if (bits < LeastBits || (best is not null && bits / cost <= best.ExpectedBits / best.Cost)) continue;
-                best = new NextReading(at, bits, cost, _sheet.Expect(at).Safety);
+                if (bits >= LeastBits) worth.Add((unit, at, bits, ReadingCost.Of(at)));
             }
         }
 
-        return best;
+        if (worth.Count == 0) return null;
+        double most = worth.Max(w => w.Bits / w.Cost);
+        (int _, ReadingPoint best, double expected, double cost) = worth.Where(w => w.Bits / w.Cost >= NearlyBest * most)
+            .OrderByDescending(w => SuspicionOf(posterior, w.Unit)).ThenByDescending(w => w.Bits / w.Cost).First();
+        return new NextReading(_sheet.Expect(best), expected, cost);
 
         int NumberOf(Explanation explanation)
         {
@@ -145,6 +165,10 @@ internal sealed class DiagnosisStudy
             return number;
         }
     }
+
+    // Of readings that tell as much, people expect to take the one where they suspect something.
+    private static double SuspicionOf(Posterior posterior, int unit) => posterior.Explanations
+        .TakeWhile((e, i) => i < Fewest || e.Probability > LeastCounted).Where(e => e.First?.Unit == unit).Sum(e => e.Probability);
 
     private GroupKey KeyOf(Hypothesis? hypothesis, SheetScope scope) =>
         hypothesis is null ? default : CauseGrouping.KeyOf(_model, hypothesis, _ => scope);
@@ -173,7 +197,7 @@ internal sealed class DiagnosisStudy
     private IReadOnlyList<CauseGroup> Groups(Posterior posterior, SheetScope[] scopes, IReadOnlyList<MeterReading> readings)
     {
         (GroupKey Key, double Share)[] shares = Shares(posterior, unit => scopes[unit]);
-        var best = new Dictionary<GroupKey, Explanation>();
+        var best = new Dictionary<GroupKey, (Explanation Explanation, Hypothesis? One)>();
         var causes = new Dictionary<GroupKey, Dictionary<Cause, double>>();
         foreach (Explanation explanation in posterior.Explanations.TakeWhile((e, i) => i < Fewest || e.Probability > LeastCounted))
         {
@@ -181,7 +205,7 @@ internal sealed class DiagnosisStudy
             {
                 if (one is null && explanation.First is not null) continue;
                 GroupKey key = one is null ? default : CauseGrouping.KeyOf(_model, one, unit => scopes[unit]);
-                if (!best.TryGetValue(key, out _)) best.Add(key, explanation);
+                if (!best.ContainsKey(key)) best.Add(key, (explanation, one));
                 if (!causes.TryGetValue(key, out Dictionary<Cause, double>? of)) causes.Add(key, of = []);
                 Cause cause = one?.Cause ?? Cause.None;
                 of[cause] = (of.TryGetValue(cause, out double share) ? share : 0) + explanation.Probability;
@@ -190,22 +214,36 @@ internal sealed class DiagnosisStudy
 
         return [.. shares.Where((s, i) => i < 3 || s.Share >= LeastShown).Select(s => new CauseGroup(s.Key,
             [.. causes[s.Key].OrderByDescending(c => c.Value).Select(c => c.Key)], PlaceWords.Of(_model, s.Key), s.Share,
-            PredictionsOf(best[s.Key], readings).AsReadOnly(), point => PredictionOf(best[s.Key], point)))];
+            causes[s.Key].Any(c => CauseWords.IsDanger(c.Key) && c.Value > AllowedDanger),
+            PredictionsOf(best[s.Key].Explanation, best[s.Key].One, readings).AsReadOnly(),
+            point => PredictionOf(best[s.Key].Explanation, point)))];
     }
 
-    private List<ReadingPrediction> PredictionsOf(Explanation explanation, IReadOnlyList<MeterReading> readings)
+    // Beside what the explanation predicts: what it would without the one cause.
+    private List<ReadingPrediction> PredictionsOf(Explanation explanation, Hypothesis? one, IReadOnlyList<MeterReading> readings)
     {
+        Deviation[] others = [.. explanation.Faults.Where(f => one?.Owns(f) != true)];
+        Dictionary<int, UnitPrediction> with = [], without = [];
         var predictions = new List<ReadingPrediction>();
         foreach (MeterReading reading in readings)
         {
-            if (!_points.TryFind(reading.Point, out int unit, out int point)) continue;
-            UnitPrediction prediction = _model.Predict(unit, explanation.Faults);
-            predictions.Add(new ReadingPrediction(reading, _points.QuantityOf(unit, point, prediction.Values[point]),
-                OffBy(unit, point, reading, prediction), OffBy(unit, point, reading, _model.Predict(unit, []))));
+            _points.TryFind(reading.Point, out int unit, out int point);
+            UnitPrediction prediction = Known(with, unit, explanation.Faults);
+            predictions.Add(new ReadingPrediction(reading, Shown(unit, point, Typical(prediction, point)),
+                OffBy(unit, point, reading, prediction), OffBy(unit, point, reading, Known(without, unit, others))));
         }
 
         return predictions;
     }
+
+    private UnitPrediction Known(Dictionary<int, UnitPrediction> known, int unit, Deviation[] faults)
+    {
+        if (!known.TryGetValue(unit, out UnitPrediction? prediction)) known.Add(unit, prediction = _model.Predict(unit, faults));
+        return prediction;
+    }
+
+    private static double Typical(UnitPrediction prediction, int point) =>
+        prediction.IsLoose[point] ? ReadingScale.LooseMean(prediction.Values[point]) : prediction.Values[point];
 
     private double OffBy(int unit, int point, MeterReading reading, UnitPrediction prediction)
     {
@@ -213,10 +251,10 @@ internal sealed class DiagnosisStudy
         double sigma = prediction.IsLoose[point] || (kind == MeterQuantity.Ohms && prediction.Values[point] >= FeedFaults.OpenOhms)
             ? ReadingScale.Sigma(kind, MeterSigma(kind), prediction.Values[point], prediction.IsLoose[point])
             : SigmaOf(unit, point);
-        return (ReadingScale.Of(kind, MeasuredValue(unit, point, reading.Si)) - ReadingScale.Of(kind, prediction.Values[point])) / sigma;
+        return (ReadingScale.Of(kind, MeasuredValue(unit, point, reading.Si)) - ReadingScale.Of(kind, Typical(prediction, point))) / sigma;
     }
 
     private IQuantity? PredictionOf(Explanation explanation, ReadingPoint point) => _points.TryFind(point, out int unit, out int place)
-        ? _points.QuantityOf(unit, place, _model.Predict(unit, explanation.Faults).Values[place])
+        ? Shown(unit, place, Typical(_model.Predict(unit, explanation.Faults), place))
         : throw new ArgumentException($"The diagnosis has no use for {point}.", nameof(point));
 }

@@ -1,7 +1,7 @@
 namespace CamPower.Commissioning;
 
 /// <summary>One uncertain number of a feed, moved by its standard deviation.</summary>
-internal sealed class Direction(FeedNumbers numbers, double supplyVolts, int common)
+internal sealed class Direction(FeedNumbers numbers, double supplyVolts, int common, bool isDraw = false)
 {
     /// <summary>The numbers of the feed with it moved.</summary>
     internal FeedNumbers Numbers { get; } = numbers;
@@ -11,4 +11,7 @@ internal sealed class Direction(FeedNumbers numbers, double supplyVolts, int com
 
     /// <summary>Its place among what is common, or -1 where it is the feed's own.</summary>
     internal int Common { get; } = common;
+
+    /// <summary>Whether it is what a device draws.</summary>
+    internal bool IsDraw { get; } = isDraw;
 }

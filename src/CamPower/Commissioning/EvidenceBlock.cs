@@ -72,6 +72,29 @@ internal sealed class EvidenceBlock
         return block;
     }
 
+    /// <summary>The likeliest of numbers that are standard normal before anything is read, each of all that is uncertain with its
+    /// column.</summary>
+    /// <param name="residuals">Reading less prediction.</param>
+    /// <param name="variances">Of the meter.</param>
+    /// <param name="all">The columns of all that is uncertain.</param>
+    /// <param name="asked">The columns of those that are asked for.</param>
+    internal static double[] Estimate(double[] residuals, double[] variances, IReadOnlyList<double[]> all, double[][] asked)
+    {
+        int count = residuals.Length;
+        double[] root = Covariance(variances, all, count);
+        Factor(root, count);
+        double[] whitened = Whiten(root, residuals, count);
+        return Array.ConvertAll(asked, column => Dot(Whiten(root, column, count), whitened));
+    }
+
+    /// <summary>The logarithm of the likelihood of this unit by itself, but for a constant.</summary>
+    internal double LogLikelihoodAlone()
+    {
+        var copy = new EvidenceBlock(B.Length);
+        copy.CopyFrom(this);
+        return copy.LogLikelihood();
+    }
+
     internal void Add(EvidenceBlock other, double sign)
     {
         for (int i = 0; i < A.Length; i++) A[i] += sign * other.A[i];

@@ -8,7 +8,11 @@ namespace CamPower.Commissioning;
 /// reads outside it.</remarks>
 public sealed class ExpectedReading
 {
-    internal ExpectedReading(PointForecast forecast, Meter meter, (double Below, double Above) impossible, string step, string safety)
+    // What a meter may show at 0. [V, A or Ω]
+    private readonly double _countsSi;
+
+    internal ExpectedReading(PointForecast forecast, Meter meter, (double Below, double Above) impossible, string step,
+        Func<double, string> safety)
     {
         Forecast = forecast;
         MeterRange range = meter.RangeFor(forecast.Point.Kind);
@@ -16,7 +20,9 @@ public sealed class ExpectedReading
         double leads = isResistance ? meter.LeadOhms : 0, contacts = isResistance ? meter.ContactOhms : 0;
         ExpectedSi = forecast.Expected + leads + (contacts / 2);
         LowestSi = forecast.Lowest + leads - range.LimitOf(forecast.Lowest + leads);
-        if (isResistance) LowestSi = forecast.PerPart.Length == 0 ? forecast.Lowest : Math.Max(0, LowestSi);
+        if (isResistance && forecast.PerPart.Length == 0) LowestSi = forecast.Lowest;
+        else if (forecast.Lowest >= 0) LowestSi = Math.Max(0, LowestSi);
+        _countsSi = range.LimitOf(0);
         double highest = forecast.Highest + leads + contacts;
         HighestSi = double.IsInfinity(highest) ? highest : highest + range.LimitOf(highest);
         MeterStandard = ExpectedSi is double at && !double.IsInfinity(at)
@@ -24,7 +30,7 @@ public sealed class ExpectedReading
             : 0;
         (ImpossibleBelow, ImpossibleAbove) = impossible;
         Step = step;
-        Safety = safety;
+        Safety = safety(HighestSi);
     }
 
     /// <summary>What is read, where and in which state.</summary>
@@ -34,7 +40,7 @@ public sealed class ExpectedReading
     /// Ω]</summary>
     public IQuantity? Expected => ExpectedSi is double value && !double.IsInfinity(value) ? Point.QuantityOf(value) : null;
 
-    /// <summary>The lowest value of the band. [V, A or Ω]</summary>
+    /// <summary>The lowest value of the band; not below 0 where the circuit gives nothing below 0. [V, A or Ω]</summary>
     public IQuantity Lowest => Point.QuantityOf(LowestSi);
 
     /// <summary>The highest value of the band; null where there is none. [V, A or Ω]</summary>
@@ -66,8 +72,8 @@ public sealed class ExpectedReading
 
         if (reading.Si < ImpossibleBelow || reading.Si > ImpossibleAbove) return ReadingVerdict.Impossible;
 
-        // A meter whose leads are zeroed may show a count or two below 0 Ω.
-        double shown = LowestSi == 0 ? Math.Max(0, reading.Si) : reading.Si;
+        // A meter may show a count or two below 0.
+        double shown = LowestSi == 0 && reading.Si >= -_countsSi ? Math.Max(0, reading.Si) : reading.Si;
         return shown >= LowestSi && shown <= HighestSi ? ReadingVerdict.Inside : ReadingVerdict.Outside;
     }
 

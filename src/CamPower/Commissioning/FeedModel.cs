@@ -36,6 +36,9 @@ internal sealed class FeedModel
         _firstDevice = 1 + Runs;
         _parents = [-1, .. feed.Parents.Select(run => 1 + run), .. feed.Devices.Select(d => 1 + d.RunIndex)];
         IsBehind = [.. feed.Runs.Select(run => feed.Devices.Select(d => d.Path.Contains(run)).ToArray())];
+        Bare = group.SharesReturns
+            ? []
+            : [.. Enumerable.Range(0, Runs).Where(run => IsBehind[run].Any(b => b) && feed.Devices.All(d => d.RunIndex != run))];
         _draws = [.. feed.Devices.Select(d => d.Accepted is not null)];
         _day = [.. feed.Devices.Select(d => RowOf(d.Device.Model, day))];
         _night = [.. feed.Devices.Select(d => RowOf(d.Device.Model, night))];
@@ -65,7 +68,11 @@ internal sealed class FeedModel
 
     internal int Devices { get; }
 
-    internal int Points => (Devices * UnitPoints.OfDevice) + UnitPoints.OfOutput;
+    internal int Points => ((Devices + Bare.Length) * UnitPoints.OfDevice) + UnitPoints.OfOutput;
+
+    /// <summary>The runs at whose end no device is, but that lead to one: junctions that can be read too. None where returns are
+    /// shared.</summary>
+    internal int[] Bare { get; }
 
     /// <summary>For each run which devices hang on it.</summary>
     internal bool[][] IsBehind { get; }
@@ -76,6 +83,29 @@ internal sealed class FeedModel
 
     /// <summary>The point of a device, or of the output for -1.</summary>
     internal int PointOf(int device, int point) => ((device < 0 ? Devices : device) * UnitPoints.OfDevice) + point;
+
+    /// <summary>Whether a point is read with infrared on.</summary>
+    internal bool IsByNight(int point) => UnitPoints.AtEnd(Devices, point) is int atEnd and >= 0
+        ? atEnd == UnitPoints.Night
+        : point - (Devices * UnitPoints.OfDevice) is UnitPoints.OutputNight or UnitPoints.AmperesNight;
+
+    /// <summary>The point at a junction without a device.</summary>
+    internal int PointAt(int bare, int point) => ((Devices + bare) * UnitPoints.OfDevice) + UnitPoints.OfOutput + point;
+
+    /// <summary>The run that stands for a run and all in series with it that the readings do not part: that of most resistance.</summary>
+    internal int StandIn(int run, SheetScope scope)
+    {
+        int first = run;
+        while (Feed.Parents[first] is int before and >= 0 && IsInSeries(before, run) && !scope.IsRead(before)) first = before;
+        int best = first, at = first;
+        while (!scope.IsRead(at) && NextOf(at) is int next and >= 0)
+        {
+            at = next;
+            if (Expected.RunOhms[at] > Expected.RunOhms[best]) best = at;
+        }
+
+        return best;
+    }
 
     internal UnitPrediction Predict(IReadOnlyList<Deviation> deviations, SupplyVolts supply, FeedNumbers numbers, double otherAmperesDay,
         double otherAmperesNight)
@@ -147,15 +177,21 @@ internal sealed class FeedModel
         {
             values[PointOf(device, UnitPoints.Loop)] = IsCut(faults, Feed.Devices[device].RunIndex)
                 ? FeedFaults.OpenOhms
-                : LoopWithLeak(faults, ohms, device);
+                : LoopWithLeak(faults, ohms, Feed.Devices[device].RunIndex, _sharedReturnOhms[device]);
+        }
+
+        for (int bare = 0; bare < Bare.Length; bare++)
+        {
+            values[PointAt(bare, UnitPoints.Loop)] = IsCut(faults, Bare[bare])
+                ? FeedFaults.OpenOhms
+                : LoopWithLeak(faults, ohms, Bare[bare], 0);
         }
     }
 
-    // The conductors joined at the device, and what leaks beside that.
-    private double LoopWithLeak(FeedFaults faults, double[] ohms, int device)
+    // The conductors joined at the end of a run, and what leaks beside that.
+    private double LoopWithLeak(FeedFaults faults, double[] ohms, int end, double sharedReturn)
     {
-        int end = Feed.Devices[device].RunIndex;
-        double loop = PathOhms(ohms, end) + _sharedReturnOhms[device];
+        double loop = PathOhms(ohms, end) + sharedReturn;
         for (int run = 0; run < Runs; run++)
         {
             if (double.IsInfinity(faults.LeakOhms[run]) || IsCut(faults, run)) continue;
@@ -285,6 +321,41 @@ internal sealed class FeedModel
             prediction.IsLoose[point] = states[device] == DeviceState.Restarting;
             if (isNight) prediction.IsDim[device] = isOn[device] && at < Feed.Devices[device].Accepted!.LowestVolts;
         }
+
+        for (int bare = 0; bare < Bare.Length; bare++) FillBare(prediction, faults, volts, bare, isNight);
+    }
+
+    // What hangs behind a junction restarts, and its voltage jumps with it.
+    private void FillBare(UnitPrediction prediction, FeedFaults faults, double[] volts, int bare, bool isNight)
+    {
+        int run = Bare[bare], point = PointAt(bare, isNight ? UnitPoints.Night : UnitPoints.Day);
+        DeviceState[] states = isNight ? prediction.ByNight : prediction.ByDay;
+        prediction.Values[point] = IsCut(faults, run) ? 0 : volts[1 + run];
+        for (int device = 0; device < Devices; device++)
+        {
+            prediction.IsLoose[point] |= IsBehind[run][device] && states[device] == DeviceState.Restarting;
+        }
+    }
+
+    private bool IsInSeries(int one, int other)
+    {
+        for (int device = 0; device < Devices; device++)
+        {
+            if (IsBehind[one][device] != IsBehind[other][device]) return false;
+        }
+
+        return true;
+    }
+
+    // The run that goes on from the end of another in series with it; -1 for none.
+    private int NextOf(int run)
+    {
+        for (int next = 0; next < Runs; next++)
+        {
+            if (Feed.Parents[next] == run && IsInSeries(next, run)) return next;
+        }
+
+        return -1;
     }
 
     // Every device of the output is unplugged: only what leaks draws.
@@ -306,6 +377,11 @@ internal sealed class FeedModel
             int end = Feed.Devices[device].RunIndex;
             double at = IsCut(faults, end) ? 0 : volts[1 + end];
             values[PointOf(device, UnitPoints.Plug)] = faults.IsReversed[device] ? -at : at;
+        }
+
+        for (int bare = 0; bare < Bare.Length; bare++)
+        {
+            values[PointAt(bare, UnitPoints.Plug)] = IsCut(faults, Bare[bare]) ? 0 : volts[1 + Bare[bare]];
         }
     }
 
@@ -339,9 +415,10 @@ internal sealed class FeedModel
     {
         for (int point = 0; point < prediction.IsLoose.Length; point++)
         {
-            int ofOutput = point - (prediction.ByDay.Length * UnitPoints.OfDevice);
-            bool isUnloaded = ofOutput < 0
-                ? point % UnitPoints.OfDevice is UnitPoints.Loop or UnitPoints.Plug
+            int devices = prediction.ByDay.Length;
+            int ofOutput = point - (devices * UnitPoints.OfDevice), atEnd = UnitPoints.AtEnd(devices, point);
+            bool isUnloaded = atEnd >= 0
+                ? atEnd is UnitPoints.Loop or UnitPoints.Plug
                 : ofOutput is UnitPoints.Insulation or UnitPoints.OutputUnplugged;
             prediction.IsLoose[point] = !isUnloaded;
         }
@@ -357,6 +434,7 @@ internal sealed class FeedModel
     private void BeElsewhere(double[] values, double otherAmperesDay, double otherAmperesNight)
     {
         for (int device = 0; device < Devices; device++) values[PointOf(device, UnitPoints.Loop)] = FeedFaults.OpenOhms;
+        for (int bare = 0; bare < Bare.Length; bare++) values[PointAt(bare, UnitPoints.Loop)] = FeedFaults.OpenOhms;
         values[PointOf(-1, UnitPoints.AmperesDay)] = otherAmperesDay;
         values[PointOf(-1, UnitPoints.AmperesNight)] = otherAmperesNight;
     }

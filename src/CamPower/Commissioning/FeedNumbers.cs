@@ -1,3 +1,5 @@
+using System;
+using System.Collections.Generic;
 using System.Linq;
 
 namespace CamPower.Commissioning;
@@ -8,7 +10,7 @@ internal sealed class FeedNumbers(double[] runOhms, double[] drawScale, double p
     /// <summary>Loop resistance of each run. [Ω]</summary>
     internal double[] RunOhms { get; } = runOhms;
 
-    /// <summary>What each device draws, over what its papers say. [1]</summary>
+    /// <summary>What each device draws, over what its data sheet states. [1]</summary>
     internal double[] DrawScale { get; } = drawScale;
 
     /// <summary>Resistance of the protective device of the output. [Ω]</summary>
@@ -21,6 +23,25 @@ internal sealed class FeedNumbers(double[] runOhms, double[] drawScale, double p
     internal FeedNumbers WithRuns(double[] added) => new([.. RunOhms.Select((r, i) => r + added[i])], DrawScale, ProtectionOhms);
 
     internal FeedNumbers WithDraw(int device, double added) => new(RunOhms, Added(DrawScale, device, added), ProtectionOhms);
+
+    /// <summary>Moved along several directions at once, by so many standard deviations; nothing falls below nothing.</summary>
+    internal FeedNumbers Moved(IReadOnlyList<Direction> directions, double[] by)
+    {
+        double[] ohms = (double[])RunOhms.Clone(), draw = (double[])DrawScale.Clone();
+        double protection = ProtectionOhms;
+        for (int i = 0; i < by.Length; i++)
+        {
+            if (by[i] == 0) continue;
+            FeedNumbers moved = directions[i].Numbers;
+            for (int run = 0; run < ohms.Length; run++) ohms[run] += by[i] * (moved.RunOhms[run] - RunOhms[run]);
+            for (int device = 0; device < draw.Length; device++) draw[device] += by[i] * (moved.DrawScale[device] - DrawScale[device]);
+            protection += by[i] * (moved.ProtectionOhms - ProtectionOhms);
+        }
+
+        for (int run = 0; run < ohms.Length; run++) ohms[run] = Math.Max(ohms[run], 0);
+        for (int device = 0; device < draw.Length; device++) draw[device] = Math.Max(draw[device], 0);
+        return new FeedNumbers(ohms, draw, Math.Max(protection, 0));
+    }
 
     private static double[] Added(double[] values, int at, double added)
     {

@@ -22,6 +22,10 @@ internal sealed class Hypothesis(Cause cause, int unit, int place, CauseSizes si
     /// <summary>The other feed of two whose runs are swapped; the box that a short pulls down; -1 for none.</summary>
     internal int Second { get; } = second;
 
+    /// <summary>Whether a fault in the model is of this cause.</summary>
+    internal bool Owns(Deviation fault) => (fault.Cause == Cause && (fault.Unit == Unit || fault.Unit == Second))
+        || (Cause == Cause.ShortCircuit && fault.Cause == Cause.SupplyInLimit && fault.Unit == Second);
+
     /// <summary>The fault in the model, of one of its sizes.</summary>
     internal Deviation[] At(int size) => WithSize(Sizes.Values[size]);
 

@@ -19,24 +19,32 @@ internal sealed class HypothesisList
         foreach (BoxModel box in model.Boxes) list.AddBox(box);
         list.AddSwapped();
         list.AddMeter();
-        ILookup<Cause, int> places = list._all.ToLookup(h => h.Cause, h => h.Unit);
+        // Runs in series share what one place has.
+        double[] shares = [.. list._all.Select(h => list.ShareOf(h.Cause, h.Unit, h.Place))];
+        ILookup<Cause, double> places = list._all.Select((h, i) => (h.Cause, Share: shares[i])).ToLookup(h => h.Cause, h => h.Share);
         double weights = places.Sum(c => priors.WeightOf(c.Key));
-        return [.. list._all.Where(h => priors.WeightOf(h.Cause) > 0).Select(h => new Hypothesis(h.Cause, h.Unit, h.Place, h.Sizes,
-            Math.Log(priors.WeightOf(h.Cause) / weights / places[h.Cause].Count()), h.Units, h.Second))];
+        return [.. list._all.Select((h, i) => new Hypothesis(h.Cause, h.Unit, h.Place, h.Sizes,
+            Math.Log(priors.WeightOf(h.Cause) / weights * shares[i] / places[h.Cause].Sum()), h.Units, h.Second))
+            .Where(h => priors.WeightOf(h.Cause) > 0)];
     }
 
-    /// <summary>The runs of a feed, one for all in series with it: the one of most resistance of each chain.</summary>
-    internal static IEnumerable<int> Chains(FeedModel feed) => Enumerable.Range(0, feed.Runs)
-        .Where(run => feed.IsBehind[run].Any(behind => behind))
-        .GroupBy(run => string.Concat(feed.IsBehind[run].Select(behind => behind ? '1' : '0')), StringComparer.Ordinal)
-        .Select(chain => chain.OrderByDescending(run => feed.Expected.RunOhms[run]).First());
+    /// <summary>The runs of a feed that lead to a device.</summary>
+    internal static IEnumerable<int> RunsOf(FeedModel feed) => Enumerable.Range(0, feed.Runs).Where(run => feed.IsBehind[run].Any(b => b));
+
+    private double ShareOf(Cause cause, int unit, int place)
+    {
+        if (cause is not (Cause.WrongConductor or Cause.LongerRun or Cause.PoorJoint or Cause.WaterInJoint or Cause.OpenConductor
+            or Cause.ShortCircuit)) return 1;
+        FeedModel feed = _model.Feeds[unit];
+        return 1.0 / RunsOf(feed).Count(run => feed.IsBehind[run].SequenceEqual(feed.IsBehind[place]));
+    }
 
     private void AddFeed(FeedModel feed)
     {
         int[] own = [feed.Unit];
         int[] withBox = [.. _model.Feeds.Where(f => f.Box == feed.Box).Select(f => f.Unit), feed.Box];
         bool isProtected = feed.Feed.Output.Protection is not { IsNone: true };
-        foreach (int run in Chains(feed))
+        foreach (int run in RunsOf(feed))
         {
             Add(Cause.WrongConductor, feed.Unit, run, CauseSizes.Conductor, own);
             Add(Cause.LongerRun, feed.Unit, run, CauseSizes.Longer, own);

@@ -53,8 +53,9 @@ internal sealed class InformationGain
         for (int e = 0; e < count; e++)
         {
             UnitPrediction prediction = _predictions[e].TryGetValue(unit, out UnitPrediction? own) ? own : _designed[unit];
-            means[e] = ReadingScale.Of(kind, prediction.Values[point]);
-            sigmas[e] = prediction.IsLoose[point] ? ReadingScale.Sigma(kind, known, 0, isLoose: true)
+            double value = prediction.IsLoose[point] ? ReadingScale.LooseMean(prediction.Values[point]) : prediction.Values[point];
+            means[e] = ReadingScale.Of(kind, value);
+            sigmas[e] = prediction.IsLoose[point] ? ReadingScale.Sigma(kind, known, prediction.Values[point], isLoose: true)
                 : kind == MeterQuantity.Ohms && ReadingScale.IsBeyondRange(prediction.Values[point])
                     ? ReadingScale.Sigma(kind, 0, prediction.Values[point], isLoose: false)
                     : known;

@@ -6,12 +6,13 @@ namespace CamPower.Commissioning;
 /// <remarks>Immutable. What each remaining group predicts for it is <see cref="CauseGroup.Predict"/>.</remarks>
 public sealed class NextReading
 {
-    internal NextReading(ReadingPoint point, double bits, double cost, string safety)
+    internal NextReading(ExpectedReading expected, double bits, double cost)
     {
-        Point = point;
+        Point = expected.Point;
         ExpectedBits = bits;
         Cost = cost;
-        Safety = safety;
+        Step = expected.Step;
+        Safety = expected.Safety;
     }
 
     /// <summary>What to read, where and in which state.</summary>
@@ -23,6 +24,9 @@ public sealed class NextReading
     /// <summary>What it costs, over a reading at the open box. [1]</summary>
     /// <remarks>Common practice, no source: the way to the device and the ladder count most.</remarks>
     public double Cost { get; }
+
+    /// <summary>What to do first, and where the leads go.</summary>
+    public string Step { get; }
 
     /// <summary>What keeps it safe.</summary>
     public string Safety { get; }

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using System.Threading;
 
 namespace CamPower.Commissioning;
 
@@ -21,11 +22,13 @@ internal sealed class Posterior
     private readonly SymptomModel _symptoms;
     private readonly Func<int, int, double> _sigmaOf;
     private readonly UnitPrediction[] _sound;
+    private readonly CancellationToken _cancellation;
     private readonly List<Explanation> _all = [];
 
     internal Posterior(DiagnosisModel model, Hypothesis[] hypotheses, CausePriors priors, Observation[][] readings, SymptomModel symptoms,
-        Func<int, int, double> sigmaOf)
+        Func<int, int, double> sigmaOf, CancellationToken cancellation = default)
     {
+        _cancellation = cancellation;
         _sigmaOf = sigmaOf;
         _sound = [.. Enumerable.Range(0, model.Units).Select(unit => model.Predict(unit, []))];
         _model = model;
@@ -87,6 +90,7 @@ internal sealed class Posterior
     {
         foreach (Hypothesis hypothesis in _hypotheses)
         {
+            _cancellation.ThrowIfCancellationRequested();
             if (tried?.Contains(hypothesis) == true) continue;
             int sizes = hypothesis.Sizes.Values.Length;
             bool isRead = _symptoms.HasSiteSymptoms || hypothesis.Units.Any(u => _readings[u].Length > 0 || _symptoms.Has(u));
@@ -123,11 +127,13 @@ internal sealed class Posterior
                 double at = ReadingScale.Of(kind, here.Values[point]);
                 double known = Math.Max(_sigmaOf(unit, point), ReadingScale.Sigma(kind, reading.Sigma, here.Values[point], isLoose: false));
                 double spread = isContinuous
-                    ? Math.Abs(ReadingScale.Of(kind, predicted[above][i].Values[point]) - ReadingScale.Of(kind,
-                        predicted[below][i].Values[point]))
+                    ? HalfStep / Math.Max(1, above - below) * (ReadingScale.Of(kind, predicted[above][i].Values[point])
+                        - ReadingScale.Of(kind, predicted[below][i].Values[point]))
                     : 0;
                 double moved = Math.Abs(at - ReadingScale.Of(kind, _sound[unit].Values[point]));
-                if (Math.Abs(ReadingScale.Of(kind, reading.Value) - at) > FarOff * (known + spread + (MovedShare * moved))) return true;
+                double off = ReadingScale.Of(kind, reading.Value) - at;
+                double allowed = (known * known) + (spread * spread) + (MovedShare * MovedShare * moved * moved);
+                if (off * off > FarOff * FarOff * allowed) return true;
             }
         }
 

@@ -21,9 +21,9 @@ public enum ReadingKind
     /// <summary>The resistance between the two wires of an output, taken off its terminals. [Ω]</summary>
     PairResistance,
 
-    /// <summary>The resistance of the same two wires with the plug of a device linked: out to it and back. [Ω]</summary>
+    /// <summary>The resistance of the same two wires with the plug of a device jumpered: out to it and back. [Ω]</summary>
     LoopResistance,
 
-    /// <summary>The resistance of the same two wires with a junction linked: out to it and back. [Ω]</summary>
+    /// <summary>The resistance of the same two wires with a junction jumpered: out to it and back. [Ω]</summary>
     JunctionLoopResistance,
 }

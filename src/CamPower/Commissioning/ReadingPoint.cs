@@ -41,7 +41,7 @@ public sealed class ReadingPoint : IEquatable<ReadingPoint>
     public ReadingState State { get; }
 
     /// <summary>Whether the reading is taken with the box off.</summary>
-    public bool IsDead => State is ReadingState.Dead or ReadingState.FarEndLinked or ReadingState.LinkRemoved;
+    public bool IsDead => State is ReadingState.Dead or ReadingState.FarEndJumpered or ReadingState.JumperRemoved;
 
     /// <summary>The kind in words: "plug voltage".</summary>
     public string What => ReadingWords.Of(Kind);
@@ -88,7 +88,7 @@ public sealed class ReadingPoint : IEquatable<ReadingPoint>
         OneOf(kind, ReadingKind.OutputVoltage, ReadingKind.OutputCurrent, ReadingKind.PairResistance), Require.Name(box, nameof(box)),
         (int)Require.Within(output, 1, int.MaxValue, nameof(output), ""), state);
 
-    /// <summary>A reading at the plug of a device: its voltage, or the loop with the plug linked.</summary>
+    /// <summary>A reading at the plug of a device: its voltage, or the loop with the plug jumpered.</summary>
     /// <param name="kind"><see cref="ReadingKind.PlugVoltage"/> or <see cref="ReadingKind.LoopResistance"/>.</param>
     /// <param name="device">Name of the device. Not empty.</param>
     /// <param name="state">The state.</param>
@@ -99,7 +99,7 @@ public sealed class ReadingPoint : IEquatable<ReadingPoint>
     public static ReadingPoint AtDevice(ReadingKind kind, string device, ReadingState state) =>
         new(OneOf(kind, ReadingKind.PlugVoltage, ReadingKind.LoopResistance), Require.Name(device, nameof(device)), 0, state);
 
-    /// <summary>A reading at a junction: its voltage, or the loop with the junction linked.</summary>
+    /// <summary>A reading at a junction: its voltage, or the loop with the junction jumpered.</summary>
     /// <param name="kind"><see cref="ReadingKind.JunctionVoltage"/> or <see cref="ReadingKind.JunctionLoopResistance"/>.</param>
     /// <param name="junction">Name of the junction. Not empty.</param>
     /// <param name="state">The state.</param>

@@ -3,14 +3,14 @@ namespace CamPower.Commissioning;
 /// <summary>The state that is brought about before a reading.</summary>
 public enum ReadingState
 {
-    /// <summary>The box is off and unplugged, the wires are off its output, every device is unplugged, no link is in.</summary>
+    /// <summary>The box is off and unplugged, the wires are off its output, every device is unplugged, no jumper is on.</summary>
     Dead,
 
-    /// <summary>As dead, with one plug or junction linked.</summary>
-    FarEndLinked,
+    /// <summary>As dead, with one plug or junction jumpered.</summary>
+    FarEndJumpered,
 
-    /// <summary>As dead, after the last link is taken out again.</summary>
-    LinkRemoved,
+    /// <summary>As dead, after the last jumper is removed again.</summary>
+    JumperRemoved,
 
     /// <summary>The box is on, and nothing hangs on any output.</summary>
     Unloaded,

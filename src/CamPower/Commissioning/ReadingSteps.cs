@@ -21,7 +21,7 @@ internal static class ReadingSteps
             "A" => (-counts, CommissioningConstants.ImpossibleCurrent.Value * supply.RatedAmperes),
             _ => (-counts, double.PositiveInfinity),
         };
-        return new ExpectedReading(model.Of(point), meter, impossible, StepOf(model, point), SafetyOf(model, point));
+        return new ExpectedReading(model.Of(point), meter, impossible, StepOf(model, point), highest => SafetyOf(model, point, highest));
     }
 
     /// <summary>What to do, and where the leads go.</summary>
@@ -33,9 +33,10 @@ internal static class ReadingSteps
         return point.State switch
         {
             ReadingState.Dead =>
-                $"{Off(box)} Unplug every device on {output}. Take its wires off the terminals. Read between the two wires.",
-            ReadingState.FarEndLinked => $"{Link(point)} Read between the two loose wires of {output}.",
-            ReadingState.LinkRemoved => $"Take every link out. Read between the two loose wires of {output} again.",
+                $"{Off(box)} Unplug every device on {output}. Check that the output reads 0 V. "
+                    + "Take its wires off the terminals. Read between the two wires.",
+            ReadingState.FarEndJumpered => $"{Jumper(point)} Read between the two loose wires of {output}.",
+            ReadingState.JumperRemoved => $"Remove every jumper. Read between the two loose wires of {output} again.",
             ReadingState.Unloaded =>
                 $"Check that the wires of every output are off. Switch {box.Name} on. Read at its {Kind(box)} supply terminals.",
             ReadingState.DeviceUnplugged => $"{PutBack(box, output)} {Where(point, box, output)}",
@@ -44,21 +45,21 @@ internal static class ReadingSteps
         };
     }
 
-    /// <summary>What keeps it safe.</summary>
-    private static string SafetyOf(ReadingModel model, ReadingPoint point)
+    /// <summary>What keeps it safe, of the highest value of the band.</summary>
+    private static string SafetyOf(ReadingModel model, ReadingPoint point, double highest)
     {
         DistributionBox box = model.BoxOf(point);
         return point.State switch
         {
-            ReadingState.Dead => Disconnected(box) + "Prove the output dead, 0 V, before you touch a wire.",
-            ReadingState.FarEndLinked => $"The box stays off while a link is in. {Ladder}",
-            ReadingState.LinkRemoved => "Do not switch the box on before this pair reads open.",
-            ReadingState.Unloaded => "Keep the cover of the mains side closed. Read at the extra-low voltage terminals alone.",
-            ReadingState.DeviceUnplugged when point.Kind != ReadingKind.OutputCurrent => $"{Accepts(model, point, box)}{Ladder}",
+            ReadingState.Dead => Disconnected(box) + "Touch no wire before the output reads 0 V.",
+            ReadingState.FarEndJumpered => $"Keep the box off while a jumper is on. {Ladder}",
+            ReadingState.JumperRemoved => "Do not switch the box on before this pair reads open.",
+            ReadingState.Unloaded => "Keep the cover of the mains side closed. Read at the low-voltage terminals only.",
+            ReadingState.DeviceUnplugged when point.Kind != ReadingKind.OutputCurrent => $"{Accepts(model, point, box, highest)}{Ladder}",
             _ => point.Kind switch
             {
                 ReadingKind.OutputCurrent => "Leave the circuit closed: use a clamp around one wire, or the display of the box.",
-                ReadingKind.SupplyVoltage => "Keep the cover of the mains side closed. Read at the extra-low voltage terminals alone.",
+                ReadingKind.SupplyVoltage => "Keep the cover of the mains side closed. Read at the low-voltage terminals only.",
                 _ => $"Do not bridge the contacts with the tips. {Ladder}",
             },
         };
@@ -68,26 +69,27 @@ internal static class ReadingSteps
         ? $"Switch {box.Name} off, and the box that feeds it."
         : box.IsAdapter
         ? $"Unplug {box.Name} from its receptacle."
-        : $"Switch {box.Name} off and pull its mains plug, or have it isolated.";
+        : $"Switch {box.Name} off and unplug it. If it is hard-wired, have a licensed electrician switch off and lock its breaker.";
 
     private static string Disconnected(DistributionBox box) => box.Battery is null
         ? string.Empty
         : "Disconnect the battery only after every output is switched off and every device is unplugged. ";
 
-    private static string Link(ReadingPoint point) => point.Kind == ReadingKind.LoopResistance
-        ? $"Link the two wires at the plug of {point.Name}, the device still unplugged."
-        : $"Link the two wires at {point.Name}, every device still unplugged.";
+    private static string Jumper(ReadingPoint point) => point.Kind == ReadingKind.LoopResistance
+        ? $"Jumper the two wires at the plug of {point.Name}. Leave the device unplugged."
+        : $"Jumper the two wires at {point.Name}. Leave every device unplugged.";
 
     private static string PutBack(DistributionBox box, string output) =>
-        $"Switch {box.Name} off, put the wires of {output} back, every device unplugged. Switch it on.";
+        $"Switch {box.Name} off, put the wires of {output} back and leave every device unplugged. Switch it on.";
 
     private static string Connect(ReadingPoint point, OutputFeed? feed) => point.Kind == ReadingKind.PlugVoltage
-        ? $"Connect {point.Name} and wait until every device on the output runs, as by day."
-        : feed is null ? "Wait until every device runs, as by day." : "Wait until every device on the output runs, as by day.";
+        ? $"Connect {point.Name}. Wait until every device on the output runs in day mode (infrared off)."
+        : feed is null ? "Wait until every device runs in day mode (infrared off)."
+        : "Wait until every device on the output runs in day mode (infrared off).";
 
     private static string Cover(OutputFeed? feed, DistributionBox box) => feed is null
-        ? $"Cover the light sensors of all devices on {box.Name} until their illuminators are on."
-        : "Cover the light sensors of all devices on the output until their illuminators are on.";
+        ? $"Cover the light sensors of all devices on {box.Name} until their infrared is on."
+        : "Cover the light sensors of all devices on the output until their infrared is on.";
 
     private static string Where(ReadingPoint point, DistributionBox box, string output) => point.Kind switch
     {
@@ -104,13 +106,17 @@ internal static class ReadingSteps
     private static string Kind(DistributionBox box) => box.Supply.Output.Kind == CurrentKind.Dc ? "DC" : "low-voltage AC";
 
     // A device is connected to what it accepts, the right way round, and to nothing else.
-    private static string Accepts(ReadingModel model, ReadingPoint point, DistributionBox box)
+    private static string Accepts(ReadingModel model, ReadingPoint point, DistributionBox box, double highest)
     {
         if (point.Kind != ReadingKind.PlugVoltage) return string.Empty;
         bool isDc = box.Supply.Output.Kind == CurrentKind.Dc;
-        return model.Site.Index.Device(point.Name)!.Model.InputFor(box.Supply.Output.Kind) is VoltageRange accepted
-            ? FormattableString.Invariant(
-                $"Connect it only if the reading is {(isDc ? "positive and " : "")}at most {accepted.HighestVolts:0.##} V. ")
-            : $"Do not connect it: it does not accept {(isDc ? "direct" : "alternating")} current. ";
+        if (model.Site.Index.Device(point.Name)!.Model.InputFor(box.Supply.Output.Kind) is not VoltageRange accepted)
+        {
+            return $"Do not connect it: it does not accept {(isDc ? "direct" : "alternating")} current. ";
+        }
+
+        string most = FormattableString.Invariant($"{accepted.HighestVolts:0.##} V"), positive = isDc ? "positive and " : "";
+        string inside = highest > accepted.HighestVolts ? ", even if the band ends higher" : "";
+        return $"Connect it only if the reading is {positive}at most {most}{inside}. ";
     }
 }

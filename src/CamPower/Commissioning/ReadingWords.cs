@@ -18,8 +18,8 @@ internal static class ReadingWords
     internal static string Of(ReadingState state) => state switch
     {
         ReadingState.Dead => "dead",
-        ReadingState.FarEndLinked => "far end linked",
-        ReadingState.LinkRemoved => "link removed",
+        ReadingState.FarEndJumpered => "far end jumpered",
+        ReadingState.JumperRemoved => "jumper removed",
         ReadingState.Unloaded => "unloaded",
         ReadingState.DeviceUnplugged => "device unplugged",
         ReadingState.Running => "running",
@@ -44,8 +44,8 @@ internal static class ReadingWords
     /// <summary>Whether a kind is read in a state.</summary>
     internal static bool Suits(ReadingKind kind, ReadingState state) => kind switch
     {
-        ReadingKind.PairResistance => state is ReadingState.Dead or ReadingState.LinkRemoved,
-        ReadingKind.LoopResistance or ReadingKind.JunctionLoopResistance => state == ReadingState.FarEndLinked,
+        ReadingKind.PairResistance => state is ReadingState.Dead or ReadingState.JumperRemoved,
+        ReadingKind.LoopResistance or ReadingKind.JunctionLoopResistance => state == ReadingState.FarEndJumpered,
         ReadingKind.SupplyVoltage => state is ReadingState.Unloaded or ReadingState.Running or ReadingState.InfraredForced,
         _ => state is ReadingState.DeviceUnplugged or ReadingState.Running or ReadingState.InfraredForced,
     };

@@ -32,8 +32,8 @@ internal static class SheetOrder
 
     private static IEnumerable<ReadingPoint> Loops(OutputFeed feed) =>
     [
-        .. feed.Devices.Select(d => ReadingPoint.AtDevice(ReadingKind.LoopResistance, d.Device.Name, ReadingState.FarEndLinked)),
-        Pair(feed, ReadingState.LinkRemoved),
+        .. feed.Devices.Select(d => ReadingPoint.AtDevice(ReadingKind.LoopResistance, d.Device.Name, ReadingState.FarEndJumpered)),
+        Pair(feed, ReadingState.JumperRemoved),
     ];
 
     // Where returns meet, a voltage counts on all outputs of the group: they are read once all of them run.

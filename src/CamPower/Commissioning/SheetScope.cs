@@ -1,4 +1,5 @@
 using System.Collections.Generic;
+using System.Linq;
 
 namespace CamPower.Commissioning;
 
@@ -20,6 +21,12 @@ internal readonly struct SheetScope
     /// <summary>The supply without load.</summary>
     internal bool HasUnloaded { get; private init; }
 
+    // The runs at whose end something was read that tells the runs before and behind it apart; null for all.
+    private IReadOnlyList<int>? Ends { get; init; }
+
+    /// <summary>Whether a reading was taken at the end of a run.</summary>
+    internal bool IsRead(int run) => Ends is null || Ends.Contains(run);
+
     /// <summary>Everything that the sheet asks for.</summary>
     internal static SheetScope Full { get; } = new()
     {
@@ -29,6 +36,7 @@ internal readonly struct SheetScope
     /// <summary>What there is of a unit.</summary>
     internal static SheetScope Of(DiagnosisModel model, int unit, IReadOnlyList<Observation> readings)
     {
+        List<int> ends = [];
         bool loop = false, insulation = false, amperes = false, output = false, unloaded = false;
         foreach (Observation reading in readings)
         {
@@ -38,8 +46,14 @@ internal readonly struct SheetScope
                 continue;
             }
 
-            int ofOutput = reading.Point - model.Feeds[unit].PointOf(-1, 0);
-            loop |= ofOutput < 0 && reading.Point % UnitPoints.OfDevice == UnitPoints.Loop;
+            FeedModel feed = model.Feeds[unit];
+            int ofOutput = reading.Point - feed.PointOf(-1, 0), atEnd = UnitPoints.AtEnd(feed.Devices, reading.Point);
+            loop |= atEnd == UnitPoints.Loop;
+            if (ofOutput >= UnitPoints.OfOutput && atEnd != UnitPoints.Plug)
+            {
+                ends.Add(feed.Bare[(ofOutput - UnitPoints.OfOutput) / UnitPoints.OfDevice]);
+            }
+
             insulation |= ofOutput == UnitPoints.Insulation;
             amperes |= ofOutput is UnitPoints.AmperesDay or UnitPoints.AmperesNight;
             output |= ofOutput is UnitPoints.OutputDay or UnitPoints.OutputNight or UnitPoints.OutputUnplugged;
@@ -48,7 +62,7 @@ internal readonly struct SheetScope
         return new SheetScope
         {
             HasDeadReadings = loop || insulation, HasInsulation = insulation, HasAmperes = amperes, HasOutputVolts = output,
-                HasUnloaded = unloaded,
+                HasUnloaded = unloaded, Ends = ends,
         };
     }
 }

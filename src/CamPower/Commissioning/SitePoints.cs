@@ -52,7 +52,7 @@ internal sealed class SitePoints
         for (int device = 0; device < feed.Devices; device++)
         {
             SiteDevice at = feed.Feed.Devices[device].Device;
-            AtDevice(ReadingKind.LoopResistance, ReadingKind.JunctionLoopResistance, ReadingState.FarEndLinked, UnitPoints.Loop);
+            AtDevice(ReadingKind.LoopResistance, ReadingKind.JunctionLoopResistance, ReadingState.FarEndJumpered, UnitPoints.Loop);
             AtDevice(ReadingKind.PlugVoltage, ReadingKind.JunctionVoltage, ReadingState.DeviceUnplugged, UnitPoints.Plug);
             AtDevice(ReadingKind.PlugVoltage, ReadingKind.JunctionVoltage, ReadingState.Running, UnitPoints.Day);
             AtDevice(ReadingKind.PlugVoltage, ReadingKind.JunctionVoltage, ReadingState.InfraredForced, UnitPoints.Night);
@@ -65,7 +65,19 @@ internal sealed class SitePoints
             }
         }
 
-        Output(ReadingKind.PairResistance, ReadingState.LinkRemoved, UnitPoints.Insulation);
+        for (int bare = 0; bare < feed.Bare.Length; bare++)
+        {
+            string junction = feed.Feed.Runs[feed.Bare[bare]].To;
+            AtBare(ReadingKind.JunctionLoopResistance, ReadingState.FarEndJumpered, UnitPoints.Loop);
+            AtBare(ReadingKind.JunctionVoltage, ReadingState.DeviceUnplugged, UnitPoints.Plug);
+            AtBare(ReadingKind.JunctionVoltage, ReadingState.Running, UnitPoints.Day);
+            AtBare(ReadingKind.JunctionVoltage, ReadingState.InfraredForced, UnitPoints.Night);
+
+            void AtBare(ReadingKind kind, ReadingState state, int point) =>
+                Add(feed.Unit, feed.PointAt(bare, point), ReadingPoint.AtJunction(kind, junction, state));
+        }
+
+        Output(ReadingKind.PairResistance, ReadingState.JumperRemoved, UnitPoints.Insulation);
         Output(ReadingKind.OutputVoltage, ReadingState.Running, UnitPoints.OutputDay);
         Output(ReadingKind.OutputVoltage, ReadingState.InfraredForced, UnitPoints.OutputNight);
         Output(ReadingKind.OutputVoltage, ReadingState.DeviceUnplugged, UnitPoints.OutputUnplugged);
@@ -84,7 +96,7 @@ internal sealed class SitePoints
         _places.Add(point, (unit, place));
     }
 
-    // Another reading of the same: a junction where a device hangs, the pair before the link was in.
+    // Another reading of the same: a junction where a device hangs, the pair before the jumper was on.
     private void Also(int unit, int place, ReadingPoint point)
     {
         if (!_places.ContainsKey(point)) _places.Add(point, (unit, place));

@@ -56,7 +56,7 @@ internal sealed class SymptomModel
             SymptomKind.Works => isUp ? failsAtNight ? 0.4 : 0.95 : 0.02,
             SymptomKind.Dark => isUp ? failsAtNight ? 0.1 : Unlikely : restarts ? 0.4 : 0.95,
             SymptomKind.Restarts => restarts ? 0.7 : failsAtNight ? 0.3 : Unlikely,
-            SymptomKind.FlickersAtDusk => failsAtNight ? 0.8 : restarts ? 0.2 : Unlikely,
+            SymptomKind.FlickersAtDusk => failsAtNight ? 0.8 : prediction.IsDim[device] ? 0.4 : restarts ? 0.2 : Unlikely,
             SymptomKind.HumBars => prediction.HasShieldCurrent[device] ? 0.6 : Unlikely,
             SymptomKind.DimInfrared => prediction.IsDim[device] || failsAtNight ? 0.4 : Unlikely,
             _ => isUp && !failsAtNight ? 0.2 : 0.6,

@@ -1,7 +1,8 @@
 namespace CamPower.Commissioning;
 
 /// <summary>Where the readings of a unit are in its list of predictions. A unit is what one output feeds, or a box.</summary>
-/// <remarks>A feed has four points for each device, then six of its output; a box has three.</remarks>
+/// <remarks>A feed has four points for each device, then six of its output, then four for each junction without a device; a box has
+/// three.</remarks>
 internal static class UnitPoints
 {
     /// <summary>Of a device: the loop from the output, dead, with the conductors joined at the device. [Ω]</summary>
@@ -52,11 +53,20 @@ internal static class UnitPoints
     /// <summary>How many points a box has.</summary>
     internal const int OfBox = 3;
 
+    /// <summary>Which of the four points of a device, or of a junction without one, a point of a feed is; -1 for one of its
+    /// output.</summary>
+    internal static int AtEnd(int devices, int point)
+    {
+        int ofOutput = point - (devices * OfDevice);
+        return ofOutput < 0 ? point % OfDevice : ofOutput < OfOutput ? -1 : (ofOutput - OfOutput) % OfDevice;
+    }
+
     internal static MeterQuantity KindOf(bool isBox, int devices, int point)
     {
         if (isBox) return MeterQuantity.Volts;
-        if (point < devices * OfDevice) return point % OfDevice == Loop ? MeterQuantity.Ohms : MeterQuantity.Volts;
-        return (point - (devices * OfDevice)) switch
+        int ofOutput = point - (devices * OfDevice);
+        if (ofOutput < 0 || ofOutput >= OfOutput) return AtEnd(devices, point) == Loop ? MeterQuantity.Ohms : MeterQuantity.Volts;
+        return ofOutput switch
         {
             Insulation => MeterQuantity.Ohms,
             AmperesDay or AmperesNight => MeterQuantity.Amperes,

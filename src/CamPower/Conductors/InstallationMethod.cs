@@ -99,6 +99,12 @@ public sealed class InstallationMethod
     /// <summary>Where they are published.</summary>
     public Citation Source { get; }
 
+    /// <summary>How many conductors in the cable or raceway carry current; null of a method that counts otherwise.</summary>
+    internal int? Wires { get; private init; }
+
+    /// <summary>The most bunched circuits of which a share is known.</summary>
+    internal static int MostCircuits => IecGrouping[IecGrouping.Length - 1].UpTo;
+
     private double ThinnestCovered => Math.Exp(Math.Min(ThinnestLogArea, _points[0].LogArea));
 
     private double ThickestCovered => Math.Exp(_points[_points.Count - 1].LogArea);
@@ -114,7 +120,10 @@ public sealed class InstallationMethod
         return new InstallationMethod(
             FormattableString.Invariant($"{currentCarryingConductors} current-carrying conductors in a cable or raceway"),
             Copper((18, 14 * share), (16, 18 * share), (14, 25 * share), (12, 30 * share), (10, 40 * share)),
-            Temperature.FromDegreesCelsius(90), Temperature.FromDegreesCelsius(30), Sources.NecAmpacity);
+            Temperature.FromDegreesCelsius(90), Temperature.FromDegreesCelsius(30), Sources.NecAmpacity)
+        {
+            Wires = currentCarryingConductors,
+        };
     }
 
     /// <summary>In conduit in a thermally insulated wall, installation method A2; from 1.5 mm² to 16 mm² by the table.</summary>
@@ -243,7 +252,7 @@ public sealed class InstallationMethod
         string method, int circuits,
         Func<(double SquareMillimeters, double InsulatedWall, double ConduitOnWall, double OnWall), double> amperes)
     {
-        double share = IecGrouping.First(g => Require.Within(circuits, 1, 20, nameof(circuits), "") <= g.UpTo).Share;
+        double share = IecGrouping.First(g => Require.Within(circuits, 1, MostCircuits, nameof(circuits), "") <= g.UpTo).Share;
         return new InstallationMethod(
             circuits == 1
             ? $"installation method {method}"

@@ -18,6 +18,9 @@ internal sealed class FaultSetting
     // Just below a step of the device, by more than a multiple may be rounded, its latest time is the longer one.
     private const double JustBelow = 1 - 1e-8;
 
+    // Of one condition, most often: a list of cases need not grow.
+    private const int UsualCases = 8;
+
     private readonly OverloadBehavior _overload;
 
     // At the two ends of its tolerance, or alone where it has none.
@@ -27,17 +30,18 @@ internal sealed class FaultSetting
     private readonly IReadOnlyList<FaultAir> _air;
     private readonly double[][] _factors, _steps;
     private readonly FaultSetting? _alone;
-    private readonly IReadOnlyList<Lazy<RailStudy>>? _rails;
+    private readonly Func<FaultAir, RailStudy>? _railIn;
+    private readonly RailStudy?[] _rails = [];
     private int[]? _mostTakenFirst;
 
     /// <param name="output">The supply's output.</param>
     /// <param name="device">The protective device; null where it is not stated.</param>
     /// <param name="air">The temperatures of each condition, each pair once.</param>
-    /// <param name="alone">The supply without the battery that is beside it in <paramref name="output"/>, for that may be dead, or its fuse
-    /// open; null where there is none.</param>
-    internal FaultSetting(SupplyOutput output, ProtectiveDevice? device, IReadOnlyList<FaultAir> air, SupplyOutput? alone = null)
+    /// <param name="alone">What may feed the fault alone in the place of <paramref name="output"/>: the supply where the battery beside it
+    /// is dead, or its fuse open; each of two supplies where the other has failed.</param>
+    internal FaultSetting(SupplyOutput output, ProtectiveDevice? device, IReadOnlyList<FaultAir> air, params SupplyOutput[] alone)
     {
-        _alone = alone is null ? null : new FaultSetting(alone, device, air);
+        _alone = alone.Length == 0 ? null : new FaultSetting(alone[0], device, air, [.. alone.Skip(1)]);
         Output = output;
         Device = device ?? ProtectiveDevice.None;
         _overload = output.Overload ?? OverloadBehavior.Unlimited;
@@ -60,7 +64,7 @@ internal sealed class FaultSetting
         MissingForAnyFault = voltage.NotStated is null ? Missing : Missing | FaultData.DcVoltageRating;
     }
 
-    private FaultSetting(FaultSetting by, IReadOnlyList<Lazy<RailStudy>> rails)
+    private FaultSetting(FaultSetting by, Func<FaultAir, RailStudy> railIn)
     {
         Output = by.Output;
         Device = by.Device;
@@ -76,7 +80,8 @@ internal sealed class FaultSetting
         _factors = by._factors;
         _steps = by._steps;
         _alone = by._alone;
-        _rails = rails;
+        _railIn = railIn;
+        _rails = new RailStudy?[_air.Count];
     }
 
     internal SupplyOutput Output { get; }
@@ -106,41 +111,48 @@ internal sealed class FaultSetting
     /// <remarks>What its capacitors discharge is counted apart.</remarks>
     internal double GreatestSustainedAmperes => _overload.Highest.LimitAmperes;
 
-    /// <summary>The same at one output, given what the other outputs of the supply do meanwhile, for each of the temperatures.</summary>
-    internal FaultSetting Beside(IReadOnlyList<Lazy<RailStudy>> rails) => new(this, rails);
+    /// <summary>The same at one output, given what the other outputs of the supply do meanwhile at a temperature.</summary>
+    internal FaultSetting Beside(Func<FaultAir, RailStudy> railIn) => new(this, railIn);
 
     /// <summary>What the supply does while a short lasts: in the condition in which most devices suffer, with cold conductors to
     /// it.</summary>
     internal SupplyDuringFault RailDuring(FaultLoop loop)
     {
         SupplyDuringFault? worst = null;
-        foreach (int c in _mostTakenFirst ??= [.. Conditions.OrderByDescending(c => _rails![c].Value.OtherAmperes)])
+        foreach (int c in _mostTakenFirst ??= [.. Enumerable.Range(0, _air.Count).OrderByDescending(c => KnownRail(c).OtherAmperes)])
         {
-            SupplyDuringFault rail = _rails![c].Value.During(LeastOhms(loop, c), Device.MostAmperes);
+            SupplyDuringFault rail = KnownRail(c).During(LeastOhms(loop, c), Device.MostAmperes);
             if (worst is null || rail.Suffering > worst.Suffering) worst = rail;
-            if (worst.Suffering == _rails[c].Value.Others) break;
+            if (worst.Suffering == KnownRail(c).Others) break;
         }
 
         return worst!;
     }
 
-    // Null where there are no others, or it is not known what the supply does.
-    private RailStudy? Rail(int c) => KnowsSupply && _rails?[c].Value is { HasOthers: true } rail ? rail : null;
+    private IEnumerable<SupplyOutput> OthersAlone => _alone is null ? [] : _alone.OthersAlone.Prepend(_alone.Output);
 
-    private IEnumerable<int> Conditions => Enumerable.Range(0, _air.Count);
+    // Null where there are no others, or it is not known what the supply does.
+    private RailStudy? Rail(int c) => KnowsSupply && _railIn is not null && KnownRail(c) is { HasOthers: true } rail ? rail : null;
+
+    private RailStudy KnownRail(int c) => _rails[c] ??= _railIn!(_air[c]);
 
     /// <summary>The most prospective current of a fault: that of the resistances alone. [A]</summary>
     internal double MostProspective(FaultLoop loop) => Output.HighestVolts / (_leastSourceOhms + LeastOhms(loop));
 
     /// <summary>The least prospective current of a fault: that of the resistances alone. [A]</summary>
     internal double LeastProspective(FaultLoop loop) => Math.Min(_alone?.LeastProspective(loop) ?? double.PositiveInfinity,
-        Output.LowestVolts / (_mostSourceOhms + Conditions.Max(c => GreatestOhms(loop.OhmsIn(c), c))));
+        Output.LowestVolts / (_mostSourceOhms + Greatest(c => GreatestOhms(loop.OhmsIn(c), c))));
 
     /// <summary>The greatest resistance of a loop beside the device, source included. [Ω]</summary>
-    internal double GreatestRest(FaultLoop loop) => _mostSourceOhms + Conditions.Max(loop.OhmsIn);
+    internal double GreatestRest(FaultLoop loop) => _mostSourceOhms + Greatest(loop.OhmsIn);
 
     /// <summary>Resistance of device and way to a fault where it is least. [Ω]</summary>
-    internal double LeastOhms(FaultLoop loop) => Conditions.Min(c => LeastOhms(loop, c));
+    internal double LeastOhms(FaultLoop loop)
+    {
+        double least = LeastOhms(loop, 0);
+        for (int c = 1; c < _air.Count; c++) least = Math.Min(least, LeastOhms(loop, c));
+        return least;
+    }
 
     internal double ConductorCelsiusIn(int condition) => _air[condition].ConductorCelsius;
 
@@ -177,7 +189,7 @@ internal sealed class FaultSetting
     /// device gets faster. Between these nothing gets worse.</remarks>
     internal IReadOnlyList<FaultCase> ShortCases(FaultLoop loop)
     {
-        var cases = new List<FaultCase>();
+        var cases = new List<FaultCase>(UsualCases * _air.Count);
         for (int c = 0; c < _air.Count; c++) AddShort(cases, loop, c);
         if (_alone is not null) cases.AddRange(_alone.ShortCases(loop));
         return cases;
@@ -186,7 +198,7 @@ internal sealed class FaultSetting
     /// <summary>When the device opens at a short with the battery in order; null where there is none.</summary>
     internal OpeningTimes? OpeningOnBattery(FaultLoop loop)
     {
-        if (_alone is null) return null;
+        if (Output is not DcOutput { IsBesideBattery: true }) return null;
         var cases = new List<FaultCase>();
         for (int c = 0; c < _air.Count; c++) AddShort(cases, loop, c);
         return cases.Skip(1).Aggregate(cases[0].Opening, (opening, each) => opening.Or(each.Opening));
@@ -199,7 +211,7 @@ internal sealed class FaultSetting
     /// <param name="end">The loop to where it ends.</param>
     internal IReadOnlyList<FaultCase> PieceCases(FaultLoop origin, FaultLoop end)
     {
-        var cases = new List<FaultCase>();
+        var cases = new List<FaultCase>(UsualCases * _air.Count);
         for (int c = 0; c < _air.Count; c++)
         {
             CurrentRange[] ranges = RangesOf(origin, end.OhmsIn(c), c);
@@ -213,7 +225,7 @@ internal sealed class FaultSetting
     }
 
     /// <summary>The same without a protective device.</summary>
-    internal FaultSetting Unprotected() => new(Output, ProtectiveDevice.None, _air, _alone?.Output);
+    internal FaultSetting Unprotected() => new(Output, ProtectiveDevice.None, _air, [.. OthersAlone]);
 
     /// <summary>The cases of a current that a load draws.</summary>
     internal IReadOnlyList<FaultCase> OverloadCases(double amperes)
@@ -261,8 +273,23 @@ internal sealed class FaultSetting
         }
     }
 
-    private CurrentRange[] RangesOf(FaultLoop most, double leastOhms, int c) =>
-        Array.ConvertAll(_overloads, overload => new CurrentRange(Most(most, c, overload), Least(leastOhms, c, overload)));
+    private double Greatest(Func<int, double> inCondition)
+    {
+        double greatest = inCondition(0);
+        for (int c = 1; c < _air.Count; c++) greatest = Math.Max(greatest, inCondition(c));
+        return greatest;
+    }
+
+    private CurrentRange[] RangesOf(FaultLoop most, double leastOhms, int c)
+    {
+        var ranges = new CurrentRange[_overloads.Length];
+        for (int i = 0; i < ranges.Length; i++)
+        {
+            ranges[i] = new CurrentRange(Most(most, c, _overloads[i]), Least(leastOhms, c, _overloads[i]));
+        }
+
+        return ranges;
+    }
 
     private double LeastOhms(FaultLoop loop, int c) => Device.LeastOhms + loop.OhmsIn(c);
 
@@ -278,7 +305,13 @@ internal sealed class FaultSetting
     // What matters between the ends: the limit of the supply, and the currents at which the protective device gets faster.
     private void AddBetween(List<FaultCase> cases, CurrentRange[] ranges, LimitedCurrent? shared, CurrentSurge surge, int c)
     {
-        double low = ranges.Min(range => range.Lowest), high = ranges.Max(range => range.Highest);
+        double low = double.PositiveInfinity, high = 0;
+        foreach (CurrentRange range in ranges)
+        {
+            low = Math.Min(low, range.Lowest);
+            high = Math.Max(high, range.Highest);
+        }
+
         for (int i = 0; i < ranges.Length; i++)
         {
             double limit = _overloads[i].LimitAmperes;

@@ -90,7 +90,7 @@ public sealed class OutputFaults
 
     private Overload Sustained => _sustained ??= new Overload(GreatestSustainedAmperes, Everything, _setting.Unprotected());
 
-    private FaultSetting Beside => _beside ??= _setting.Beside(Array.ConvertAll(_air, air => new Lazy<RailStudy>(() => RailIn(air))));
+    private FaultSetting Beside => _beside ??= _setting.Beside(RailIn);
 
     // Every conductor that the output feeds, with no resistance of its own.
     private FaultLoop Everything => _everything ??= new FaultLoop("everything", 0,
@@ -108,7 +108,7 @@ public sealed class OutputFaults
     public override string ToString() => $"{Box} {Output}: {Weakest}; the supply {Weakest.Supply}";
 
     private ReadOnlyCollection<ShortCircuit> StudyShorts() => Array.AsReadOnly([.. Places().Select(place => new ShortCircuit(
-        place.Loop, Beside, place.Run, place.IsEnd ? DevicesAt(place.Run!.To) : [], () => Beside.RailDuring(place.Loop)))]);
+        place.Loop, Beside, place.Run, place.IsEnd ? DevicesAt(place.Run!.To) : []))]);
 
     private IEnumerable<(FaultLoop Loop, SiteRun? Run, bool IsEnd)> Places() =>
         new FeedPlaces(Assessment.Group, _air).Of(Assessment.Feed);
@@ -117,9 +117,18 @@ public sealed class OutputFaults
         Array.AsReadOnly([.. Assessment.Devices.Where(d => string.Equals(d.At, junction, StringComparison.Ordinal))]);
 
     // Of the conditions of one air that in which the other outputs take most.
-    private RailStudy RailIn(FaultAir air) => Enumerable.Range(0, _box.InConditions.Count)
-        .Where(c => SiteFaultStudy.AirOf(_box.InConditions[c]) == air)
-        .Select(c => new RailStudy(_box, Output, c, _cancellationToken)).OrderByDescending(rail => rail.OtherAmperes).First();
+    private RailStudy RailIn(FaultAir air)
+    {
+        RailStudy? most = null;
+        for (int c = 0; c < _box.InConditions.Count; c++)
+        {
+            if (SiteFaultStudy.AirOf(_box.InConditions[c]) != air) continue;
+            var rail = new RailStudy(_box, Output, c, _cancellationToken);
+            if (most is null || rail.OtherAmperes > most.OtherAmperes) most = rail;
+        }
+
+        return most!;
+    }
 
     // Where it is not known what the supply gives, no verdict on a conductor is given, whatever the short.
     private FaultData MissingOfConductors()

@@ -18,7 +18,8 @@ public abstract class Overcurrent
 {
     private readonly double _letThrough, _peak;
     private readonly bool _knowsSupply;
-    private readonly Lazy<SelfHeating?> _ifItLasts;
+    private readonly HeatedPiece[] _heated;
+    private SelfHeating? _ifItLasts;
 
     /// <param name="setting">What is behind and before it.</param>
     /// <param name="cases">The currents that may flow.</param>
@@ -49,7 +50,7 @@ public abstract class Overcurrent
             ? JouleIntegral.FromAmpereSquaredSeconds(conductors.Min(c => c.WithstandIntegral!.Value))
             : null;
         WithstandVerdict = conductors.Count == 0 ? WithstandVerdict.NoConductor : Worst(setting, heated);
-        _ifItLasts = new Lazy<SelfHeating?>(() => _knowsSupply ? Hottest(heated) : null);
+        _heated = heated;
         Missing |= setting.MissingForAnyFault;
         if (_knowsSupply && !setting.Device.IsShownToInterrupt(_peak)) Missing |= FaultData.MaximumCurrent;
         if (WithstandVerdict == WithstandVerdict.Unknown) Missing = conductors.Aggregate(Missing, (all, c) => all | c.Missing);
@@ -101,7 +102,7 @@ public abstract class Overcurrent
 
     /// <summary>The conductor that gets hottest if nothing ever ends it, of those on the way and those that begin at the place; null where
     /// none carries it, or an installation method or the supply's overload behavior is not stated.</summary>
-    public SelfHeating? IfItLasts => _ifItLasts.Value;
+    public SelfHeating? IfItLasts => _knowsSupply ? _ifItLasts ??= Hottest(_heated) : null;
 
     /// <summary>Data that is not stated. With it an unknown verdict becomes known, or a wide one exact.</summary>
     public FaultData Missing { get; }

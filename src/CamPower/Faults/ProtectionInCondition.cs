@@ -19,9 +19,10 @@ public sealed class ProtectionInCondition
 
     private ProtectionInCondition(
         OutputInCondition drawn, Judgment load, double carried, OpeningTimes opening, double ratedAmperes, Func<Inrush, Judgment> stands,
-        OutputAssessment fed)
+        OutputAssessment fed, double airCelsius)
     {
         Condition = drawn.Condition;
+        AirCelsius = airCelsius;
         Current = drawn.Current;
         _carried = carried;
         Load = load;
@@ -43,12 +44,13 @@ public sealed class ProtectionInCondition
         if (output.Protection is not ProtectiveDevice device || device.MostFactorIn(inBox.SupplyCelsius) is not double factor)
         {
             return new ProtectionInCondition(drawn, load, double.PositiveInfinity, default, double.PositiveInfinity,
-                _ => Judgment.Unknown(load.NotStated!), fed);
+                _ => Judgment.Unknown(load.NotStated!), fed, inBox.SupplyCelsius);
         }
 
         double carried = load.Verdict == Verdict.Unknown ? double.PositiveInfinity : device.CarriedAmperes(factor);
         return new ProtectionInCondition(drawn, load, carried, drawn.IsDemandOnly ? default : device.OpeningAt(drawn.Amperes, factor),
-            device is Fuse ? carried : double.PositiveInfinity, inrush => Withstood(device, factor, inBox, inrush), fed);
+            device is Fuse ? carried : double.PositiveInfinity, inrush => Withstood(device, factor, inBox, inrush), fed,
+            inBox.SupplyCelsius);
     }
 
     // In warmer air than is known a device withstands no more.
@@ -65,6 +67,9 @@ public sealed class ProtectionInCondition
 
     /// <summary>The current of the output. [A]</summary>
     public ElectricCurrent Current { get; }
+
+    /// <summary>Temperature of the air around the device. [°C]</summary>
+    internal double AirCelsius { get; }
 
     /// <summary>The current against what the device carries continuously, as <see cref="OutputInCondition.OfProtection"/> judges
     /// it.</summary>

@@ -20,6 +20,7 @@ internal sealed class RailStudy
     private readonly RailLoad _load;
     private readonly RailBranch? _faulted;
     private readonly double _otherAmperes, _sourceOhms;
+    private readonly Func<double, double> _given;
 
     /// <param name="box">The box.</param>
     /// <param name="output">The output that is shorted.</param>
@@ -33,6 +34,7 @@ internal sealed class RailStudy
         _overload = _supply.Overload;
         _sourceOhms = _supply.SourceOhms;
         _condition = inCondition.Condition;
+        _given = GivenAt;
         _load = inCondition.OutputsAsItFalls;
         _faulted = Array.Find(_load.Branches, b => b.IsOf(output));
         _otherAmperes = Math.Max(0, _load.AmperesAtFull - (_faulted?.AmperesAt(_load.FullVolts, _load.FullVolts) ?? 0));
@@ -137,12 +139,12 @@ internal sealed class RailStudy
     private double Settled(double ohms, double mostAmperes)
     {
         double full = _supply.LowestVolts, knee = Math.Min(full, mostAmperes * ohms);
-        double above = Rest(full, _ => mostAmperes);
+        double above = double.IsInfinity(mostAmperes) ? 0 : Rest(full, _ => mostAmperes);
         return above >= knee && above > 0 ? above : Rest(knee, v => v / ohms);
 
         double Rest(double from, Func<double, double> fault)
         {
-            double most = RailBalance.Between(GivenAt, full, from, 0, fault);
+            double most = RailBalance.Between(_given, full, from, 0, fault);
             return most > 0 ? _load.Rest(most, fault, _faulted).Volts : 0;
         }
     }

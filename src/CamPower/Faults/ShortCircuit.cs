@@ -11,20 +11,27 @@ namespace CamPower;
 /// cold ones at the highest; every answer holds for all of them.</remarks>
 public sealed class ShortCircuit : Overcurrent
 {
-    private readonly Lazy<SupplyDuringFault>? _rail;
+    private readonly bool _hasSite;
     private readonly FaultLoop _loop;
     private readonly FaultSetting _setting;
+    private SupplyDuringFault? _supply;
 
-    internal ShortCircuit(FaultLoop loop, FaultSetting setting, SiteRun? run = null, IReadOnlyList<SiteDevice>? devices = null,
-        Func<SupplyDuringFault>? rail = null)
+    internal ShortCircuit(FaultLoop loop, FaultSetting setting)
         : base(setting, setting.ShortCases(loop), loop.Conductors,
             [.. loop.Pieces.Select(piece => new HeatedPiece(setting.PieceCases(loop, piece), piece.Conductors))])
     {
-        Run = run;
-        Devices = devices ?? [];
-        _rail = rail is null ? null : new Lazy<SupplyDuringFault>(rail);
+        Devices = [];
         _loop = loop;
         _setting = setting;
+    }
+
+    /// <summary>One on a site.</summary>
+    internal ShortCircuit(FaultLoop loop, FaultSetting setting, SiteRun? run, IReadOnlyList<SiteDevice> devices)
+        : this(loop, setting)
+    {
+        _hasSite = true;
+        Run = run;
+        Devices = devices;
     }
 
     /// <summary>Where: "terminals", the name of a joint, "change of cable" or "far end"; on a site the name of a junction.</summary>
@@ -39,7 +46,7 @@ public sealed class ShortCircuit : Overcurrent
 
     /// <summary>State of the supply while the short lasts, and the devices at its other outputs that go dark.</summary>
     /// <exception cref="InvalidOperationException">A run was studied without a site: nothing is known of other outputs.</exception>
-    public SupplyDuringFault Supply => _rail?.Value ?? throw new InvalidOperationException(
+    public SupplyDuringFault Supply => _hasSite ? _supply ??= _setting.RailDuring(_loop) : throw new InvalidOperationException(
         "A run was studied without its site: nothing is known of the other outputs of its supply. Ask a site for its faults.");
 
     /// <summary>How far along the route, one way. [m]</summary>

@@ -17,7 +17,7 @@ internal static class SiteFaultStudy
             FaultAir[] air = AirOf(box);
             IEnumerable<double> around = assessment.Site.Conditions.Select(c => c.At.BoxCelsius);
             SupplyOutput source = box.Box.FaultSourceIn(around.Min(), around.Max());
-            SupplyOutput? alone = box.Box.Battery is null ? null : box.Box.Supply.Output;
+            SupplyOutput[] alone = box.Box.AloneInFault;
             FaultSetting? setting = null;
             ProtectiveDevice? before = null;
             foreach (OutputAssessment output in box.Outputs)

@@ -12,13 +12,13 @@ namespace CamPower;
 /// counted.</remarks>
 public sealed class SupplyDuringFault
 {
-    private readonly Lazy<double> _volts;
+    private readonly Func<double> _volts;
 
     internal SupplyDuringFault(
         SupplyState state, Func<double> volts, Condition condition, IReadOnlyList<SiteDevice> dark, IReadOnlyList<SiteDevice> belowWindow)
     {
         State = state;
-        _volts = new Lazy<double>(volts);
+        _volts = volts;
         Condition = condition;
         Dark = dark;
         BelowWindow = belowWindow;
@@ -29,7 +29,7 @@ public sealed class SupplyDuringFault
 
     /// <summary>The voltage at the terminals of the other outputs; 0 where the supply pulses or is off, null where it is not known.
     /// [V]</summary>
-    public ElectricPotential? Voltage => State == SupplyState.Unknown ? null : ElectricPotential.FromVolts(_volts.Value);
+    public ElectricPotential? Voltage => State == SupplyState.Unknown ? null : ElectricPotential.FromVolts(_volts());
 
     /// <summary>Condition in which the most devices go dark; if several are equal, the one with the largest current.</summary>
     public Condition Condition { get; }
@@ -45,8 +45,8 @@ public sealed class SupplyDuringFault
     /// <summary>The state in words, in the invariant culture; never throws.</summary>
     public override string ToString() => State switch
     {
-        SupplyState.StaysUp => FormattableString.Invariant($"stays up at {_volts.Value:0.00} V"),
-        SupplyState.Dips => FormattableString.Invariant($"dips to {_volts.Value:0.00} V"),
+        SupplyState.StaysUp => FormattableString.Invariant($"stays up at {_volts():0.00} V"),
+        SupplyState.Dips => FormattableString.Invariant($"dips to {_volts():0.00} V"),
         SupplyState.Pulses => "pulses",
         SupplyState.Off => "is off",
         _ => "is not known",

@@ -55,7 +55,8 @@ public sealed class BoxLosses
     /// [W]</summary>
     public Power Neighbors => Power.FromWatts(NeighborWatts);
 
-    /// <summary>Given off by what else runs in the enclosure. [W]</summary>
+    /// <summary>Given off by what else runs in the enclosure; with it, where the box has a reserve, what is lost in the diode and what the
+    /// reserve takes in at rest. [W]</summary>
     public Power Other => Power.FromWatts(OtherWatts);
 
     /// <summary>All of it. [W]</summary>
@@ -100,7 +101,7 @@ public sealed class BoxLosses
             .Select(o => (o.Amperes, Protection: o.Output.Protection ?? ProtectiveDevice.None)).Where(d => d.Protection.GreatestOhms > 0)];
         bool isBeyond = Limits.IsAbove(asked, curve.Highest);
         return new BoxLosses(output, load, efficiency, devices) { AreOwnAtLeast = isBeyond, IsAtLeast = isBeyond,
-            OtherWatts = box.Enclosure?.OtherWatts ?? 0 };
+            OtherWatts = (box.Enclosure?.OtherWatts ?? 0) + box.ReserveWattsAt(totalAmperes) };
     }
 
     /// <summary>The same losses in air of a temperature.</summary>

@@ -27,7 +27,7 @@ public sealed class Starting
         if (DropOutVolts > TurnOnVolts)
         {
             throw Require.OutOfRange(
-                DropOutVolts, nameof(dropOut), "V", FormattableString.Invariant($"not above the turn-on voltage of {TurnOnVolts}"));
+                DropOutVolts, nameof(dropOut), "V", FormattableString.Invariant($"at most the turn-on voltage, {TurnOnVolts}"));
         }
 
         TurnOn = turnOn;

@@ -104,7 +104,9 @@ public sealed class StartTogether
     public override string ToString() => _missing is string missing
         ? FormattableString.Invariant($"{_how} start: peak at least {KnownPeakAmperes:0.#} A; not stated: {missing}")
         : FormattableString.Invariant($"{_how} start: peak {KnownPeakAmperes:0.#} A, {Verdict}; ")
-            + FormattableString.Invariant($"{MostAtOnce} of {_peaks.Count} may start at once");
+            + (MostAtOnce == 0 && _peaks.Count > 0
+                ? "the largest alone may trip it"
+                : FormattableString.Invariant($"{MostAtOnce} of {_peaks.Count} may start at once"));
 
     private string Verdict => !MayTrip ? "the breaker holds" : IsTrippedForCertain ? "the breaker trips" : "the breaker may trip";
 

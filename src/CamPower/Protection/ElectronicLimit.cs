@@ -80,6 +80,9 @@ public sealed class ElectronicLimit : ProtectiveDevice
 
     internal override double MostAmperes => _mostAmperes;
 
+    // A semiconductor blocks up to a voltage, however short it lasts.
+    private protected override double CrestCounted => Math.Sqrt(2);
+
     internal override double PauseSeconds { get; }
 
     internal override double CurrentFactorAt(Temperature ambient, string parameter)

@@ -13,7 +13,7 @@ namespace CamPower;
 /// <example>
 /// <code>
 /// OpeningTimes opening = fuse.OpeningAt(ElectricCurrent.FromAmperes(9), Temperature.FromDegreesCelsius(25));
-/// Console.WriteLine(opening);   // operates within 237 ms
+/// Console.WriteLine(opening);   // opens within 237 ms
 /// </code>
 /// </example>
 public readonly struct OpeningTimes : IEquatable<OpeningTimes>
@@ -53,9 +53,9 @@ public readonly struct OpeningTimes : IEquatable<OpeningTimes>
     /// <summary>Verdict and times in the invariant culture; never throws.</summary>
     public override string ToString() => Verdict switch
     {
-        OperatingVerdict.DoesNotOperate => "does not operate",
-        OperatingVerdict.MayOperate => "may operate" + Bounds,
-        OperatingVerdict.Operates => "operates" + Bounds,
+        OperatingVerdict.DoesNotOperate => "does not open",
+        OperatingVerdict.MayOperate => "may open" + Bounds,
+        OperatingVerdict.Operates => "opens" + Bounds,
         _ => "no result",
     };
 
@@ -80,7 +80,7 @@ public readonly struct OpeningTimes : IEquatable<OpeningTimes>
         (false, true) => string.Empty,
         (true, true) => $", not before {Text(EarliestSeconds)}",
         (false, false) => $" within {Text(LatestSeconds)}",
-        _ => $" after {Text(EarliestSeconds)} to {Text(LatestSeconds)}",
+        _ => $" within {Text(LatestSeconds)} ({Text(EarliestSeconds)} at the earliest)",
     };
 
     /// <summary>A time in the unit that a person says it in, to three digits: 69 ms, 5.28 s, 23.8 min, 1 h.</summary>

@@ -45,9 +45,13 @@ public abstract class ProtectiveDevice
     internal Judgment JudgeVoltage(double volts, bool isDirect)
     {
         if ((RatingFor(isDirect) ?? VoltageRating) is not ElectricPotential rating) return default;
-        Judgment judged = Judgment.AtMost(volts, rating.Volts, rating.Volts, v => ElectricPotential.FromVolts(v));
+        double counted = isDirect ? volts : volts * CrestCounted;
+        Judgment judged = Judgment.AtMost(counted, rating.Volts, rating.Volts, v => ElectricPotential.FromVolts(v));
         return RatingFor(isDirect) is null && !judged.IsViolated ? Judgment.Unknown($"DC voltage rating of {Name}") : judged;
     }
+
+    /// <summary>What of an alternating voltage counts against its rating, over the RMS. [1]</summary>
+    private protected virtual double CrestCounted => 1;
 
     /// <summary>Whether its sheet shows that it interrupts a current, or that it does not.</summary>
     internal virtual bool IsShownToInterrupt(double amperes) => true;

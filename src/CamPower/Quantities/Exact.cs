@@ -1,3 +1,7 @@
+#if NET
+using System.Numerics;
+
+#endif
 namespace CamPower;
 
 /// <summary>Products and differences of doubles whose rounding is given back, so that a small difference keeps its digits.</summary>
@@ -11,6 +15,16 @@ internal static class Exact
         double left = a * b, right = c * d;
         return (left - right) + (ProductError(a, b, left) - ProductError(c, d, right));
     }
+
+#if NET
+    /// <summary>The same for each element: the same operations in the same order, so the same bits.</summary>
+    internal static Vector<double> DifferenceOfProducts(
+        Vector<double> a, Vector<double> b, Vector<double> c, Vector<double> d)
+    {
+        Vector<double> left = a * b, right = c * d;
+        return (left - right) + (Vector.FusedMultiplyAdd(a, b, -left) - Vector.FusedMultiplyAdd(c, d, -right));
+    }
+#endif
 
     /// <summary>a − b·c with the rounding of the product given back.</summary>
     internal static double MinusProduct(double a, double b, double c)

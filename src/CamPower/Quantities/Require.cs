@@ -9,6 +9,9 @@ namespace CamPower;
 /// <summary>The one guard for impossible input: names the parameter, the value with its unit and the range.</summary>
 internal static class Require
 {
+    /// <summary>From 1 nV to 1 MV: the square of a source voltage neither vanishes nor overflows. [V]</summary>
+    internal const double LeastSourceVolts = 1e-9, MostSourceVolts = 1e6;
+
     internal static double Positive(double value, string parameter, string unit) =>
         IsFinite(value) && value > 0 ? value : throw OutOfRange(value, parameter, unit, "above 0");
 
@@ -25,9 +28,9 @@ internal static class Require
                 ? FormattableString.Invariant($"from {low} to {high}")
                 : FormattableString.Invariant($"from {low} {unit} to {high}"));
 
-    /// <summary>A source voltage: from 1 nV to 1 MV, so that its square neither vanishes nor overflows.</summary>
+    /// <summary>A source voltage within its range.</summary>
     internal static double SourceVolts(double value, string parameter) =>
-        Within(value, 1e-9, 1e6, parameter, "V");
+        Within(value, LeastSourceVolts, MostSourceVolts, parameter, "V");
 
     /// <summary>A value that its enumeration names.</summary>
     internal static T Known<T>(T value, string parameter) where T : struct, Enum

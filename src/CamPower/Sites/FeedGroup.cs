@@ -8,6 +8,8 @@ namespace CamPower.Sites;
 /// shields.</summary>
 internal sealed class FeedGroup
 {
+    private readonly int[][] _places;
+
     private FeedGroup(IReadOnlyList<OutputFeed> feeds, IReadOnlyList<VideoLink> links, IReadOnlyList<GroundBond> bonds)
     {
         Feeds = feeds;
@@ -15,6 +17,7 @@ internal sealed class FeedGroup
         Bonds = bonds;
         Devices = [.. feeds.SelectMany(f => f.Devices)];
         Boxes = [.. feeds.Select(f => f.Box).Distinct()];
+        _places = [.. Boxes.Select(box => Enumerable.Range(0, Devices.Count).Where(i => ReferenceEquals(Devices[i].Box, box)).ToArray())];
         SharesReturns = links.Count > 0 || feeds.Any(f => f.Runs.Any(r => r.ReturnAt is not null));
         HasMotor = feeds.Any(f => f.Motors > 0);
     }
@@ -27,6 +30,17 @@ internal sealed class FeedGroup
 
     /// <summary>The boxes that feed them, each once.</summary>
     internal IReadOnlyList<DistributionBox> Boxes { get; }
+
+    /// <summary>The places in <see cref="Devices"/> of those that a box feeds.</summary>
+    internal int[] PlacesOf(DistributionBox box)
+    {
+        for (int i = 0; i < _places.Length; i++)
+        {
+            if (ReferenceEquals(Boxes[i], box)) return _places[i];
+        }
+
+        return [];
+    }
 
     /// <summary>Whether any of the devices has a motor.</summary>
     internal bool HasMotor { get; }

@@ -39,8 +39,8 @@ internal sealed class BoxChanges(ChangeScope scope, PriceList prices, Func<Distr
         where rating.Amperes > box.Supply.Output.RatedAmperes
         let larger = box.WithRating(rating)
         select new SiteChange(
-            Invariant($"Use a supply of {rating.Amperes:0.##} A in {box}, otherwise like its present one ") +
-            Invariant($"of {box.Supply.Output.RatedAmperes:0.##} A."),
+            Invariant($"Replace the {box.Supply.Output.RatedAmperes:0.##} A supply of {box} ") +
+            Invariant($"with one of {rating.Amperes:0.##} A, otherwise the same."),
             prices.Visit + prices.Of(larger.Supply), [$"supply of {box}"], site => site.With(BoxIn(site, box).WithRating(rating)));
 
     /// <summary>Half of what the box feeds goes to a second box like it.</summary>
@@ -54,7 +54,8 @@ internal sealed class BoxChanges(ChangeScope scope, PriceList prices, Func<Distr
         string name = FreeName(box.Name);
         var moved = new HashSet<string>(move, StringComparer.Ordinal);
         return new SiteChange(
-            $"Put a second {(box.IsAdapter ? "adapter" : "box")} like {box} beside it, and move to it: {string.Join(", ", move)}.",
+            $"Add a second {(box.IsAdapter ? "adapter" : "box")} like {box}. " +
+            $"Move the {(move.Count == 1 ? "run" : "runs")} to {string.Join(", ", move)} to it.",
             (2 * prices.Visit) + prices.Of(box), [$"set point of {box}", $"supply of {box}", .. move.Select(to => $"run to {to}")],
             site => site.With(
                 boxes: site.Boxes.SelectMany(b => Same(b.Name, box.Name) ? [b, Beside(b, name)] : new[] { b }),

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using System.Threading;
 using CamPower.Assessment;
 using CamPower.Sites;
 
@@ -11,6 +12,11 @@ internal sealed class BoxOffer
 {
     private readonly BoxTrial _trial;
     private readonly Site _site;
+    private readonly DistributionBox _inPlace;
+    private readonly AirOfBoxes[] _air;
+    private readonly FeedGroup[] _groups;
+
+    // Each by itself.
     private readonly SolvedOutput[][] _parts;
 
     internal BoxOffer(BoxTrial trial, Site site, DistributionBox box, DistributionBox candidate)
@@ -18,10 +24,10 @@ internal sealed class BoxOffer
         _trial = trial;
         _site = site.With(trial.InItsPlace(candidate));
         Box = trial.Placed(candidate);
-        AirOfBoxes[] air = AirOfBoxes.AroundBoxes(site);
-        _parts = [.. PartsOf(_site, box.Name)
-            .Select(part => SolvedOutput.AllOf(SiteSolver.InConditions(part, _site, air, _ => RailVolts.Lowest, _ => RailVolts.Highest))
-            .Where(o => string.Equals(o.Box.Name, box.Name, StringComparison.Ordinal)).ToArray())];
+        _inPlace = _site.BoxNamed(box.Name, nameof(box));
+        _air = AirOfBoxes.AroundBoxes(site);
+        _groups = [.. PartsOf(_site, box.Name)];
+        _parts = Array.ConvertAll(_groups, part => OutputsIn(InConditions(part)).ToArray());
     }
 
     /// <summary>The box, its supply set.</summary>
@@ -51,7 +57,22 @@ internal sealed class BoxOffer
 
     /// <summary>The box as it feeds some parts, in every condition; the outputs are those of the site's box.</summary>
     internal BoxAssessment Feeding(IEnumerable<int> parts) =>
-        SiteSolver.AssessBox(_site, Box, [.. parts.SelectMany(part => _parts[part]).OrderBy(o => o.Output.Number)]);
+        SiteSolver.AssessBox(_site, Box, [.. Together([.. parts]).OrderBy(o => o.Output.Number)]);
+
+    // What is on a transformer together decides what each of it takes.
+    private IEnumerable<SolvedOutput> Together(int[] parts)
+    {
+        if (_inPlace.Supply.Output is not AcOutput) return parts.SelectMany(part => _parts[part]);
+        GroupInCondition[][] fed = Array.ConvertAll(parts, part => InConditions(_groups[part]));
+        SiteSolver.SolveAlternating(_inPlace, fed, CancellationToken.None);
+        return fed.SelectMany(OutputsIn);
+    }
+
+    private GroupInCondition[] InConditions(FeedGroup part) =>
+        SiteSolver.InConditions(part, _site, _air, _ => RailVolts.Lowest, _ => RailVolts.Highest);
+
+    private IEnumerable<SolvedOutput> OutputsIn(GroupInCondition[] part) =>
+        SolvedOutput.AllOf(part).Where(o => ReferenceEquals(o.Box, _inPlace));
 
     /// <summary>What a part takes at least: with every motor at rest. [A]</summary>
     internal double LeastAmperes(int part, int condition) => _parts[part].Sum(o => o.AmperesAtRestIn(condition));

@@ -47,7 +47,9 @@ internal static class ChangeOptions
 
         foreach (OutputTie tie in scope.Site.Ties.Where(tie => IsAt(tie, about)))
         {
-            yield return One(new SiteChange($"Take out the {tie}.", prices.Visit, [tie.ToString()],
+            string one = FormattableString.Invariant($"{tie.OneBox} output {tie.OneOutput}");
+            string other = FormattableString.Invariant($"{tie.OtherBox} output {tie.OtherOutput}");
+            yield return One(new SiteChange($"Disconnect {one} from {other}.", prices.Visit, [tie.ToString()],
                 site => site.With(ties: site.Ties.Where(t => !ReferenceEquals(t, tie)))));
         }
     }

@@ -9,8 +9,9 @@ namespace CamPower.Studies;
 /// <summary>What a part of a site is called, and all that is stated of it, by name.</summary>
 internal sealed record ComparedPart(string Key, Dictionary<string, string> Facts)
 {
-    /// <summary>All that is stated, on one line.</summary>
-    internal string Stated => string.Join(", ", Facts.Values.Where(fact => !string.Equals(fact, NotStated, StringComparison.Ordinal)));
+    /// <summary>What is stated of it, each with its name, on one line.</summary>
+    internal string InWords => $"{Key}: " + string.Join(", ", Facts
+        .Where(fact => !string.Equals(fact.Value, NotStated, StringComparison.Ordinal)).Select(fact => $"{fact.Key} {fact.Value}"));
 
     /// <summary>Every part of a site.</summary>
     internal static IEnumerable<ComparedPart> AllOf(Site site) =>
@@ -26,49 +27,61 @@ internal sealed record ComparedPart(string Key, Dictionary<string, string> Facts
         Named("site", ("name", site.Name), ("altitude", Of(site.Altitude)), ("energy price", Of(site.EnergyPrice))),
     ];
 
-    private static ComparedPart OfBox(DistributionBox box)
+    private static ComparedPart OfBox(DistributionBox box) => Named($"box {box.Name}",
+    [
+        .. OfSupply(box.Supply),
+        ("outputs", Invariant($"{box.Outputs.Count}")),
+        ("terminals", Of(box.Terminals)),
+        ("enclosure", Of(box.Enclosure)),
+        ("cabinet", Of(box.Cabinet)),
+        ("receptacle", Of(box.Receptacle)),
+        ("battery", Of(box.Battery)),
+        ("battery fuse", Of(box.BatteryProtection)),
+        ("backup time", Of(box.BackupTime)),
+        ("reserve", box.Reserve is Supply reserve ? string.Join(", ", OfSupply(reserve).Select(f => $"{f.Name} {f.Text}")) : NotStated),
+        ("diode drop", Of(box.DiodeDrop)),
+        ("fed from", box.FedFrom ?? "the mains"),
+        ("start of the input", Of(box.InputStarting)),
+        ("inrush of the input", Of(box.InputInrush)),
+        ("kind", box.IsAdapter ? "adapter" : "box"),
+    ]);
+
+    private static (string Name, string Text)[] OfSupply(Supply supply)
     {
-        SupplyOutput output = box.Supply.Output;
-        double volts = (output is DcOutput dc ? dc.SetPoint : output.Nominal).Volts;
-        return Named($"box {box.Name}",
-            ("supply", box.Supply.Name),
+        SupplyOutput output = supply.Output;
+        DcOutput? dc = output as DcOutput;
+        AcOutput? ac = output as AcOutput;
+        double volts = (dc?.SetPoint ?? output.Nominal).Volts;
+        return
+        [
+            ("supply", supply.Name),
             ("rating", Number(output.RatedCurrent.Amperes, "A")),
-            ("nominal", Of(output.Nominal)),
+            ("nominal voltage", Of(output.Nominal)),
             ("set point", $"{Number(volts, "V")} {(output.Kind == CurrentKind.Dc ? "DC" : "AC")}"),
             ("tolerance", Of(output.Tolerance)),
             ("source resistance", Of(output.SourceResistance)),
             ("overload", Of(output.Overload)),
             ("rise", Of(output.Rise)),
-            ("more of the output", MoreOf(output)),
-            ("derating", Of(box.Supply.Derating)),
-            ("input", Of(box.Supply.Input)),
-            ("outputs", Invariant($"{box.Outputs.Count}")),
-            ("terminals", Of(box.Terminals)),
-            ("enclosure", Of(box.Enclosure)),
-            ("cabinet", Of(box.Cabinet)),
-            ("receptacle", Of(box.Receptacle)),
-            ("battery", Of(box.Battery)),
-            ("battery fuse", Of(box.BatteryProtection)),
-            ("backup time", Of(box.BackupTime)),
-            ("fed from", box.FedFrom ?? "the mains"),
-            ("start of the input", Of(box.InputStarting)),
-            ("inrush of the input", Of(box.InputInrush)),
-            ("kind", box.IsAdapter ? "adapter" : "box"));
+            ("trim", Of(dc?.Trim)),
+            ("ripple", Of(dc?.Ripple)),
+            ("output capacitance", Of(dc?.Capacitance)),
+            ("rated power", Of(dc?.RatedPower)),
+            ("charging rise", Of(dc?.ChargingRise)),
+            ("charging current", Of(dc?.ChargingCurrent)),
+            ("charging follows the temperature", Of(dc?.FollowsTemperature)),
+            ("open voltage", Of(dc?.OpenVoltage ?? ac?.OpenVoltage)),
+            ("frequency", Of(ac?.Frequency)),
+            ("derating", Of(supply.Derating)),
+            ("input", Of(supply.Input)),
+        ];
     }
-
-    private static string MoreOf(SupplyOutput output) => output switch
-    {
-        DcOutput dc => $"trim {Of(dc.Trim)}, ripple {Of(dc.Ripple)}, capacitance {Of(dc.Capacitance)}, rated power {Of(dc.RatedPower)}, "
-            + $"open {Of(dc.OpenVoltage)}, charging {Of(dc.ChargingRise)} {Of(dc.ChargingCurrent)}",
-        AcOutput ac => $"open {Of(ac.OpenVoltage)}, frequency {Of(ac.Frequency)}",
-        _ => NotStated,
-    };
 
     private static ComparedPart OfOutput(DistributionBox box, BoxOutput output) => Named(Subject.Of(box, output).Name,
         ("limit", Number(output.Limit.Amperes, "A")), ("protection", Of(output.Protection)), ("class", Of(output.ClaimedClass)));
 
     private static ComparedPart OfRun(SiteRun run) => Named($"run to {run.To}",
-        ("from", run.From.ToString()), ("cable", run.Run.ToString()), ("return at", run.ReturnAt ?? "its own"),
+        ("from", run.From.ToString()), ("cable", run.Run.ToString()),
+        ("return conductor", run.ReturnAt is string at ? $"at {at}" : "its own"),
         ("installation method", Of(run.InstallationMethod)));
 
     private static ComparedPart OfDevice(SiteDevice device) => Named($"device {device.Name}",
@@ -83,7 +96,7 @@ internal sealed record ComparedPart(string Key, Dictionary<string, string> Facts
         ("connector", Of(device.Model.Connector)),
         ("inrush", Of(device.Model.Inrush)),
         ("switched inrush", Of(device.Model.SwitchedInrush)),
-        ("leads", device.LeadsReversed ? "reversed" : "right"));
+        ("leads", device.LeadsReversed ? "reversed" : "not reversed"));
 
     private static ComparedPart OfCondition(Condition condition, int index) => Named(Invariant($"condition {index + 1}"),
         ("name", condition.Name),

@@ -28,11 +28,11 @@ public sealed class FindingRemedies
     /// first.</summary>
     public bool IsComplete { get; }
 
-    /// <summary>The cheapest remedy in words, or that there is none.</summary>
+    /// <summary>The cheapest remedy in words; where there is none, that, and what the rule says to do.</summary>
     public string Summary => Remedies.Count > 0
         ? Remedies[0].ToString()
-        : IsComplete ? "Nothing in the price list helps." : "Nothing was found within the limit of work.";
+        : $"{(IsComplete ? "No priced change removes this." : "The search stopped at its limit and found nothing.")} {Finding.Remedy}";
 
     /// <summary>The finding and its cheapest remedy, or that there is none; never throws.</summary>
-    public override string ToString() => $"{Finding.About}: {Finding.Rule}: {Summary}";
+    public override string ToString() => $"{Finding.About}: {Finding.Title}: {Summary}";
 }

@@ -3,7 +3,7 @@ using System.Globalization;
 
 namespace CamPower;
 
-/// <summary>A line of a bill of quantities: an item and how much of it.</summary>
+/// <summary>A line of a bill of materials: an item and how much of it.</summary>
 /// <remarks>Immutable. Of a difference the quantity is negative where less is needed.</remarks>
 /// <example><code>foreach (MaterialLine line in site.ListMaterial().Lines) Console.WriteLine(line);</code></example>
 public sealed class MaterialLine
@@ -34,8 +34,12 @@ public sealed class MaterialLine
     public double Cost { get; }
 
     /// <summary>Quantity and item in the invariant culture; never throws.</summary>
-    public override string ToString() =>
-        $"{Quantity.ToString("0.##", CultureInfo.InvariantCulture)} {(IsLength ? "m of" : "×")} {Item} ({Kind})";
+    public override string ToString()
+    {
+        string much = Math.Abs(Quantity).ToString("0.##", CultureInfo.InvariantCulture);
+        if (Quantity < 0) return IsLength ? $"{much} m less of {Item} ({Kind})" : $"{much} less of {Item} ({Kind})";
+        return $"{much} {(IsLength ? "m of" : "×")} {Item} ({Kind})";
+    }
 
     private bool IsLength => string.Equals(Unit, MaterialList.Meters, StringComparison.Ordinal);
 }

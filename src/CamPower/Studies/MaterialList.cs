@@ -6,7 +6,7 @@ using static System.FormattableString;
 
 namespace CamPower;
 
-/// <summary>The bill of quantities of a site: cables by type, joints, connectors, protective devices with spare fuses, boxes; and the pull
+/// <summary>The bill of materials of a site: cables by type, joints, connectors, protective devices with spare fuses, boxes; and the pull
 /// list with labels.</summary>
 /// <remarks>Immutable. Devices are not in it, nor what no site file names, such as conduits. A connector of each device's own kind is
 /// counted for each device whose model states one.</remarks>
@@ -27,7 +27,7 @@ public sealed class MaterialList
         CostUnit = prices.Unit;
         Pulls = Array.AsReadOnly([.. site.Runs.SelectMany(run => PullsOf(run, policy))]);
         Lines = Array.AsReadOnly([.. Cables(prices), .. Joints(prices), .. Connectors(prices), .. ProtectiveDevices(prices),
-            .. Boxes(prices), .. Batteries(prices)]);
+            .. Boxes(prices), .. Reserves(prices), .. Batteries(prices)]);
     }
 
     /// <summary>The site.</summary>
@@ -36,7 +36,8 @@ public sealed class MaterialList
     /// <summary>What is ordered above what is drawn.</summary>
     public MaterialPolicy Policy { get; }
 
-    /// <summary>Every item with its quantity: cables, joints, connectors, protective devices, spare fuses, boxes, batteries.</summary>
+    /// <summary>Every item with its quantity: cables, joints, connectors, protective devices, spare fuses, boxes, reserve supplies,
+    /// batteries.</summary>
     public IReadOnlyList<MaterialLine> Lines { get; }
 
     /// <summary>Every length of cable, run by run.</summary>
@@ -101,6 +102,11 @@ public sealed class MaterialList
 
     private IEnumerable<MaterialLine> Batteries(PriceList prices) =>
         Counted("battery", Site.Boxes.Select(box => box.Battery?.Name).OfType<string>(), prices.Of);
+
+    private IEnumerable<MaterialLine> Reserves(PriceList prices) =>
+        from alike in Site.Boxes.Select(box => box.Reserve).OfType<Supply>().GroupBy(reserve => reserve.Name, StringComparer.Ordinal)
+        let count = alike.Count()
+        select new MaterialLine("reserve supply", alike.Key, count, Pieces, count * prices.Of(alike.First()));
 
     private static IEnumerable<MaterialLine> Counted(string kind, IEnumerable<string> names, Func<string, double> priceOf) =>
         from alike in names.GroupBy(name => name, StringComparer.Ordinal)

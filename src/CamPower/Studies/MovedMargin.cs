@@ -22,7 +22,7 @@ public sealed class MovedMargin
     /// <summary>The device, output or box.</summary>
     public Subject About { get; }
 
-    /// <summary>What the room is of, in words: "voltage above the lowest accepted".</summary>
+    /// <summary>What the room is of, in words: "room to its lowest voltage".</summary>
     public string What { get; }
 
     /// <summary>The room before; negative where the limit was passed.</summary>
@@ -38,7 +38,7 @@ public sealed class MovedMargin
 
     /// <summary>The thing, both rooms and the change, in the invariant culture; never throws.</summary>
     public override string ToString() =>
-        Invariant($"{About}: {What} {(double)Before.Value:0.00#} -> {After.As(Before.Unit):0.00#} ") +
+        Invariant($"{About}: {What} {(double)Before.Value:0.00} -> {After.As(Before.Unit):0.00} ") +
         Invariant($"{UnitAbbreviation} ({100 * _change:+0.0;-0.0;0.0} %)");
 
     private string UnitAbbreviation => Before is ElectricPotential ? "V" : "A";

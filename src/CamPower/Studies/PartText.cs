@@ -29,6 +29,7 @@ internal static class PartText
         Inrush inrush => $"{Of(inrush.Peak)}, {Of(inrush.Integral)}, duration {Of(inrush.Duration)}",
         Connector connector =>
             $"{connector.Name}, {Of(connector.RatedCurrent)}, class {Of(connector.VoltageClass)}, wires {Of(connector.Wires)}",
+        bool isSo => isSo ? "yes" : "no",
         IFormattable formattable => formattable.ToString(null, CultureInfo.InvariantCulture),
         _ => value.ToString()!,
     };

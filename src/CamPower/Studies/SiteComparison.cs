@@ -63,5 +63,5 @@ public sealed class SiteComparison
 
     /// <summary>How much differs; never throws.</summary>
     public override string ToString() => IsEmpty ? "no difference" : System.FormattableString.Invariant(
-        $"{Added.Count} added, {Removed.Count} removed, {Changed.Count} changed; findings: {Gained.Count} gained, {Lost.Count} lost");
+        $"{Added.Count} added, {Removed.Count} removed, {Changed.Count} changed; findings: {Gained.Count} new, {Lost.Count} gone");
 }

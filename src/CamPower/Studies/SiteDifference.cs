@@ -21,8 +21,8 @@ internal sealed class SiteDifference(Site before, Site after, RuleSet rules, Pri
         var nowOf = now.ToDictionary(part => part.Key, StringComparer.Ordinal);
         IReadOnlyList<Finding> was = rules.Check(_before), found = rules.Check(_after);
         return new SiteComparison(before, after,
-            Texts(now.Where(part => !oldOf.ContainsKey(part.Key)).Select(part => $"{part.Key}: {part.Stated}")),
-            Texts(old.Where(part => !nowOf.ContainsKey(part.Key)).Select(part => $"{part.Key}: {part.Stated}")),
+            Texts(now.Where(part => !oldOf.ContainsKey(part.Key)).Select(part => part.InWords)),
+            Texts(old.Where(part => !nowOf.ContainsKey(part.Key)).Select(part => part.InWords)),
             Texts(now.Where(part => oldOf.ContainsKey(part.Key)).SelectMany(part => Changes(oldOf[part.Key], part))),
             Without(found, was), Without(was, found), Margins(), MaterialDifference.Of(before, after, prices));
     }
@@ -57,8 +57,8 @@ internal sealed class SiteDifference(Site before, Site after, RuleSet rules, Pri
         {
             VoltageRange accepted = device.Worst.Accepted!;
             Subject about = Subject.Of(device.Device);
-            yield return new(about, "voltage above the lowest accepted", device.Worst.Margin, accepted.LowestVolts);
-            yield return new(about, "voltage below the highest accepted",
+            yield return new(about, "room to its lowest voltage", device.Worst.Margin, accepted.LowestVolts);
+            yield return new(about, "room to its highest voltage",
                 ElectricPotential.FromVolts(accepted.HighestVolts - device.LightLoadVolts), accepted.HighestVolts);
         }
 
@@ -66,13 +66,13 @@ internal sealed class SiteDifference(Site before, Site after, RuleSet rules, Pri
         {
             if (box.Worst.DeratedAmperes > 0)
             {
-                yield return new(Subject.Of(box.Box), "current below the derated rating",
+                yield return new(Subject.Of(box.Box), "spare current of its supply",
                     ElectricCurrent.FromAmperes(box.Worst.DeratedAmperes - box.Worst.Amperes), box.Worst.DeratedAmperes);
             }
 
             foreach (OutputAssessment output in box.Outputs)
             {
-                yield return new(Subject.Of(box.Box, output.Output), "current below the limit",
+                yield return new(Subject.Of(box.Box, output.Output), "spare current to its limit",
                     ElectricCurrent.FromAmperes(output.Output.LimitAmperes - output.Worst.Amperes), output.Output.LimitAmperes);
             }
         }

@@ -104,6 +104,20 @@ public static class SiteQuestions
     public static IReadOnlyList<BackupAssessment> StudyBackup(this SiteAssessment assessment) =>
         BackupStudy.Of(Require.NotNull(assessment, nameof(assessment)));
 
+    /// <summary>Every box with a second supply: what each of the two gives, and what the reserve does when the main one fails.</summary>
+    /// <param name="assessment">The solved site.</param>
+    /// <param name="cancellationToken">Cancels it: the site is solved again for each such box.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="assessment"/> is null.</exception>
+    /// <exception cref="OperationCanceledException">It was cancelled.</exception>
+    /// <example>
+    /// <code>
+    /// foreach (ReserveAssessment reserve in site.Assess().StudyReserves()) Console.WriteLine(reserve);
+    /// </code>
+    /// </example>
+    public static IReadOnlyList<ReserveAssessment> StudyReserves(
+        this SiteAssessment assessment, CancellationToken cancellationToken = default) =>
+        ReserveAssessment.Of(Require.NotNull(assessment, nameof(assessment)), cancellationToken);
+
     /// <summary>A box on its battery, from full to the end.</summary>
     /// <param name="site">The site.</param>
     /// <param name="boxName">Name of a box with a battery.</param>
@@ -357,7 +371,7 @@ public static class SiteQuestions
         Require.NotNull(site, nameof(site)), Require.NotNull(model, nameof(model)), Require.NotNull(lead, nameof(lead)),
         Require.NotNull(rules, nameof(rules)), cancellationToken);
 
-    /// <summary>The bill of quantities of a site, with its pull list and labels.</summary>
+    /// <summary>The bill of materials of a site, with its pull list and labels.</summary>
     /// <param name="site">The site.</param>
     /// <param name="policy">What is ordered above what is drawn; null for <see cref="MaterialPolicy.CommonPractice"/>.</param>
     /// <param name="prices">What it costs; null for <see cref="PriceList.Neutral"/>.</param>
@@ -371,8 +385,10 @@ public static class SiteQuestions
     /// <param name="readings">What was read, in any order; as few as none.</param>
     /// <param name="symptoms">What was seen; null for nothing.</param>
     /// <param name="priors">How often each cause is met; null for common practice.</param>
+    /// <param name="cancellationToken">Cancels it.</param>
     /// <exception cref="ArgumentNullException"><paramref name="sheet"/>, <paramref name="readings"/> or an item is null.</exception>
     /// <exception cref="ArgumentException">A reading or a symptom is of what the site does not have.</exception>
+    /// <exception cref="OperationCanceledException"><paramref name="cancellationToken"/> was canceled.</exception>
     /// <remarks>
     /// Every cause is put into the circuit of the site at every place where it may be, in every size, and the readings are held against
     /// what each predicts; pairs of causes where one alone leaves a misfit.
@@ -385,9 +401,11 @@ public static class SiteQuestions
     /// </code>
     /// </example>
     public static Diagnosis Diagnose(this CommissioningSheet sheet, IEnumerable<MeterReading> readings,
-        IEnumerable<Symptom>? symptoms = null, CausePriors? priors = null) =>
-        new DiagnosisStudy(Require.NotNull(sheet, nameof(sheet)), priors ?? CausePriors.CommonPractice).Of(
-            Require.Items(readings, nameof(readings)), Require.Items(symptoms ?? [], nameof(symptoms)));
+        IEnumerable<Symptom>? symptoms = null,
+        CausePriors? priors = null,
+        CancellationToken cancellationToken = default) =>
+        new DiagnosisStudy(Require.NotNull(sheet, nameof(sheet)), priors ?? CausePriors.CommonPractice)
+            .Of(Require.Items(readings, nameof(readings)), Require.Items(symptoms ?? [], nameof(symptoms)), cancellationToken);
 
     private static DistributionBox FeedingBox(Site site, string boxName)
     {

@@ -43,7 +43,7 @@ public sealed class SiteRepair
     /// <summary>What the rules find on the changed site.</summary>
     public IReadOnlyList<Finding> Findings { get; }
 
-    /// <summary>Those of severity Danger or Failure that are left because nothing in the price list helps.</summary>
+    /// <summary>Those of severity Danger or Failure that are left, because no change in the price list removes them.</summary>
     public IReadOnlyList<Finding> Left { get; }
 
     /// <summary>Whether every cheaper set was tried in which each change helps a finding; false where work ended first.</summary>
@@ -54,9 +54,9 @@ public sealed class SiteRepair
     {
         string left = Left.Count == 0
             ? string.Empty
-            : $" Nothing in the price list helps against {string.Join(", ", Left.Select(f => f.Rule).Distinct(StringComparer.Ordinal))}.";
+            : $" Still to do by hand: {string.Join("; ", Left.Select(f => $"{f.About}: {f.Title}"))}.";
         return Changes.Count == 0
-            ? $"No change.{left}"
+            ? $"{(Left.Count == 0 ? "No change is needed." : "No change in the price list removes what is left.")}{left}"
             : $"{string.Join(" ", Changes)} ({_prices.Text(Cost)}{(IsComplete ? "" : ", a cheaper set may exist")}){left}";
     }
 }

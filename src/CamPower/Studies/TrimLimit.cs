@@ -32,15 +32,22 @@ public sealed class TrimLimit
     internal double Volts { get; }
 
     /// <summary>Who sets the limit, where and why, without the voltage.</summary>
-    internal string Cause => Bound switch
+    internal string Cause => Device is null ? Reason : $"{Device}, {Reason}";
+
+    /// <summary>Who asks for the limit, after a device "needs at least" or "allows at most".</summary>
+    internal string Asked(string asks) => Device is null
+        ? FormattableString.Invariant($"the supply gives {asks.Substring(asks.IndexOf(" ", StringComparison.Ordinal) + 1)} {Volts:0.00#} V")
+        : FormattableString.Invariant($"{Device} {asks} {Volts:0.00#} V ({Reason})");
+
+    private string Reason => Bound switch
     {
-        TrimBound.LowestVoltage => $"{Device}, {Condition}: lowest voltage",
-        TrimBound.DropOut => $"{Device}, {Condition}: drop-out",
-        TrimBound.Starting => $"{Device}, {Condition}: starting",
-        TrimBound.Collapse => $"{Device}, {Condition}: no operating point",
-        TrimBound.SupplyOverloaded => $"{Device}, {Condition}: supply overloaded",
-        TrimBound.HighestVoltage => $"{Device}, light load: highest voltage",
-        TrimBound.NoLoadVoltage => $"{Device}, before it draws: highest voltage",
+        TrimBound.LowestVoltage => $"{Condition}: lowest voltage",
+        TrimBound.DropOut => $"{Condition}: drop-out",
+        TrimBound.Starting => $"{Condition}: starting",
+        TrimBound.Collapse => $"{Condition}: no operating point",
+        TrimBound.SupplyOverloaded => $"{Condition}: supply overloaded",
+        TrimBound.HighestVoltage => "light load: highest voltage",
+        TrimBound.NoLoadVoltage => "before it draws: highest voltage",
         _ => "range of the supply",
     };
 

@@ -138,7 +138,8 @@ internal sealed class TrimSearch
     private SiteAssessment SolvedAt(double volts)
     {
         double share = _box.Supply.Output.Tolerance.DecimalFractions;
-        RailVolts lowest = RailVolts.Lowest.With(_box, volts * (1 - share));
+        double lost = (_box.Supply.Output as DcOutput)?.DiodeVolts ?? 0;
+        RailVolts lowest = RailVolts.Lowest.With(_box, (volts * (1 - share)) - lost);
         RailVolts highest = RailVolts.Highest.With(_box, (volts + RiseVolts) * (1 + share));
         return new SiteSolver(_site, _groups, _boxes, lowest, highest, _cancellationToken).Solve();
     }

@@ -72,13 +72,17 @@ public sealed class TrimWindow
     public bool Contains(ElectricPotential setPoint) =>
         !Limits.IsBelow(setPoint.Volts, Lowest.Volts) && !Limits.IsAbove(setPoint.Volts, Highest.Volts);
 
-    /// <summary>Both ends, or what conflicts, in the invariant culture; never throws.</summary>
-    public override string ToString() => IsEmpty
-        ? Invariant($"{Box}: no set point works: at least {Lowest}, at most {Highest}{Others}")
-        : $"{Box}: {Lowest} to {Highest}{Warning}";
+    /// <summary>Both ends, or what conflicts, in words without the name of the box; in the invariant culture.</summary>
+    public string Summary => IsEmpty
+        ? $"no set point works: {Lowest.Asked("needs at least")}, {Highest.Asked("allows at most")}{Others}"
+        : $"{Lowest} to {Highest}{Warning}";
 
-    private string Others =>
-        OfOthers is null ? "" : $"; without {Spoiler}: {(OfOthers.IsEmpty ? "none either" : $"{OfOthers.Lowest} to {OfOthers.Highest}")}";
+    /// <summary>The box and both ends, or what conflicts, in the invariant culture; never throws.</summary>
+    public override string ToString() => $"{Box}: {Summary}";
+
+    private string Others => OfOthers is null ? ""
+        : OfOthers.IsEmpty ? $"; without {Spoiler} no set point works either"
+        : $"; without {Spoiler}: {OfOthers.Lowest} to {OfOthers.Highest}";
 
     private string Warning => Limits.IsBelow(HighestBeforeLoad.Volts, Highest.Volts) ? $"; without load at most {HighestBeforeLoad}" : "";
 }

@@ -37,6 +37,7 @@ public sealed class BatteryChemistry
     /// [V]</param>
     /// <param name="highestChargingRate">The largest charging current in amperes over the capacity in ampere-hours, above 0; 0.3 where it
     /// is "0.3 C"; null where it is not stated. [1/h]</param>
+    /// <param name="hottestCharging">Highest temperature at which it may be charged; null where it is not stated.</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException">A text is empty, the points do not rise or do not run from 0 to 1, or the voltage falls as the
     /// charge rises.</exception>
@@ -44,7 +45,7 @@ public sealed class BatteryChemistry
     public BatteryChemistry(string name, Citation source, IEnumerable<BatteryChargePoint> charge, ShareCurve<Temperature> capacity,
         ShareCurve<Temperature> resistance, double rateExponent, ElectricPotential cutOff, ElectricPotential floating,
         ElectricPotential floatingPerKelvin, double chargeFactor, Temperature? coldestCharging = null, double lastingResistance = 1,
-        ElectricPotential? highestCharging = null, double? highestChargingRate = null)
+        ElectricPotential? highestCharging = null, double? highestChargingRate = null, Temperature? hottestCharging = null)
     {
         Name = Require.Name(name, nameof(name));
         Source = Require.NotNull(source, nameof(source));
@@ -74,6 +75,10 @@ public sealed class BatteryChemistry
         ColdestChargingCelsius = coldestCharging is Temperature coldest
             ? Require.Finite(Celsius.Of(coldest), nameof(coldestCharging), "°C")
             : double.NegativeInfinity;
+        HottestCharging = hottestCharging;
+        HottestChargingCelsius = hottestCharging is Temperature hottest
+            ? Require.Finite(Celsius.Of(hottest), nameof(hottestCharging), "°C")
+            : double.PositiveInfinity;
         LastingResistance = Require.Within(lastingResistance, 1, 10, nameof(lastingResistance), "");
         if (highestCharging is ElectricPotential highest) Require.Positive(highest.Volts, nameof(highestCharging), "V");
         if (highestChargingRate is double rate) Require.Positive(rate, nameof(highestChargingRate), "1/h");
@@ -99,7 +104,7 @@ public sealed class BatteryChemistry
         highestChargingRate: LeadAcidHighestChargingRate.Value);
 
     /// <summary>Lithium iron phosphate, with its own battery management.</summary>
-    /// <remarks>Typical figures from memory. It must not be charged below 0 °C.</remarks>
+    /// <remarks>Typical figures from memory. It must not be charged below 0 °C or above 45 °C.</remarks>
     public static BatteryChemistry LithiumIronPhosphate { get; } = new("lithium iron phosphate", Sources.LithiumIronPhosphateBattery,
         [
             Cell(0, 2.5, 1.5), Cell(5, 3.0, 1.2), Cell(10, 3.15, 1.1), Cell(20, 3.22, 1), Cell(50, 3.28, 1), Cell(90, 3.32, 1),
@@ -109,7 +114,8 @@ public sealed class BatteryChemistry
         new ShareCurve<Temperature>(At(-20, 4), At(0, 2), At(25, 1), At(55, 1)),
         LithiumRateExponent.Value, Volts(LithiumCutOff), Volts(LithiumFloat), ElectricPotential.Zero, LithiumChargeFactor.Value,
         Temperature.FromDegreesCelsius(LithiumColdestCharging.Value), highestCharging: Volts(LithiumHighestCharging),
-        highestChargingRate: LithiumHighestChargingRate.Value);
+        highestChargingRate: LithiumHighestChargingRate.Value,
+        hottestCharging: Temperature.FromDegreesCelsius(LithiumHottestCharging.Value));
 
     /// <summary>Name.</summary>
     public string Name { get; }
@@ -144,6 +150,9 @@ public sealed class BatteryChemistry
     /// <summary>Lowest temperature at which it may be charged; null where it is not stated.</summary>
     public Temperature? ColdestCharging { get; }
 
+    /// <summary>Highest temperature at which it may be charged; null where it is not stated.</summary>
+    public Temperature? HottestCharging { get; }
+
     /// <summary>Resistance under a load of hours over that of the data sheet. [1]</summary>
     public double LastingResistance { get; }
 
@@ -172,6 +181,8 @@ public sealed class BatteryChemistry
 
     internal double ColdestChargingCelsius { get; }
 
+    internal double HottestChargingCelsius { get; }
+
     /// <summary>Where voltage and resistance have a kink, as a state of charge. [1]</summary>
     internal IEnumerable<double> Kinks => Charge.Select(p => p.ChargeShare);
 
@@ -189,10 +200,10 @@ public sealed class BatteryChemistry
     /// <inheritdoc cref="LeastResistance"/>
     internal double GreatestResistance(double coldestCelsius) => Charge.Max(p => p.ResistanceFactor) * ResistanceNear(coldestCelsius);
 
-    /// <summary>Voltage above which a cell must not be charged, compensated for cold as its float voltage; null where it is not stated.
-    /// [V]</summary>
+    /// <summary>Voltage above which a cell must not be charged, compensated for its temperature as its float voltage; null where it is not
+    /// stated. [V]</summary>
     internal double? HighestChargingVolts(double celsius) => HighestCharging is ElectricPotential highest
-        ? highest.Volts + (_floatVoltsPerKelvin * Math.Min(0, celsius - ReferenceTemperature.Value))
+        ? highest.Volts + (_floatVoltsPerKelvin * (celsius - ReferenceTemperature.Value))
         : null;
 
     /// <summary>What a temperature multiplies its resistance by; at the end of the curve beyond it. [1]</summary>

@@ -106,4 +106,8 @@ internal static class BatteryConstants
     /// <summary>Lowest temperature at which lithium iron phosphate may be charged. [°C]</summary>
     internal static CitedValue LithiumColdestCharging { get; } =
         new("Lowest charging temperature of lithium iron phosphate", 0, "°C", Sources.LithiumIronPhosphateBattery);
+
+    /// <summary>Highest temperature at which lithium iron phosphate may be charged. [°C]</summary>
+    internal static CitedValue LithiumHottestCharging { get; } =
+        new("Highest charging temperature of lithium iron phosphate", 45, "°C", Sources.LithiumIronPhosphateBattery);
 }

@@ -71,6 +71,7 @@ public sealed class DcOutput : SupplyOutput
         Unregulated = output.Unregulated;
         ChargingRise = output.ChargingRise;
         ChargingCurrent = output.ChargingCurrent;
+        FollowsTemperature = output.FollowsTemperature;
     }
 
     /// <inheritdoc/>
@@ -99,6 +100,9 @@ public sealed class DcOutput : SupplyOutput
     /// <summary>The most that it charges a battery with; null where it charges none. [A]</summary>
     public ElectricCurrent? ChargingCurrent { get; private init; }
 
+    /// <summary>Whether it lowers its voltage as its battery warms; null where that is not stated, or it charges none.</summary>
+    public bool? FollowsTemperature { get; private init; }
+
     internal override double SetAmperes { get; }
 
     /// <summary>The rated current at its risen voltage over that at what it is set to: less than 1 where its power is the limit.
@@ -108,12 +112,17 @@ public sealed class DcOutput : SupplyOutput
 
     internal override double GreatestSourceOhms => BatteryOhmsAtMost ?? SourceOhms;
 
-    internal override double LowestVolts => Math.Min(Unregulated?.LowestAt(RatedAmperes) ?? base.LowestVolts, BatteryAtLeast);
+    internal override double LowestVolts =>
+        Math.Min(Unregulated?.LowestAt(RatedAmperes) ?? base.LowestVolts, BatteryAtLeast) - DiodeVolts;
 
-    internal override double HighestVolts =>
-        Math.Max(
-            (Unregulated?.HighestAt(0) ?? base.HighestVolts) + ((ChargingRise?.Volts ?? 0) * (1 + Tolerance.DecimalFractions)),
-            BatteryAtMost);
+    internal override double HighestVolts => Math.Max(OwnHighestVolts, Math.Max(BatteryAtMost, BesideAtMost));
+
+    /// <summary>The highest that it gives itself, whatever else is on the same terminals. [V]</summary>
+    internal double OwnHighestVolts =>
+        (Unregulated?.HighestAt(0) ?? base.HighestVolts) + ((ChargingRise?.Volts ?? 0) * (1 + Tolerance.DecimalFractions));
+
+    /// <summary>The most that is lost in a diode behind it, counted in <see cref="LowestVolts"/>; 0 without one. [V]</summary>
+    internal double DiodeVolts { get; private init; }
 
     internal override double HighestVoltsAt(double amperes) => Unregulated?.HighestAt(amperes) ?? HighestVolts;
 
@@ -123,9 +132,14 @@ public sealed class DcOutput : SupplyOutput
     /// <summary>How its voltage falls with its current; null where it is regulated.</summary>
     internal UnregulatedCurve? Unregulated { get; private init; }
 
+    /// <summary>Whether it feeds a fault with a battery beside it.</summary>
+    internal bool IsBesideBattery => BatteryOhmsAtMost is not null;
+
     private double BatteryAtLeast { get; init; } = double.PositiveInfinity;
 
     private double BatteryAtMost { get; init; }
+
+    private double BesideAtMost { get; init; }
 
     private double? BatteryOhmsAtMost { get; init; }
 
@@ -213,6 +227,8 @@ public sealed class DcOutput : SupplyOutput
     /// <param name="rise">How far above the set point it goes: to the absorption voltage after an outage, or in the cold where it follows
     /// the temperature of the battery. The larger of the two, at least 0. [V]</param>
     /// <param name="current">The most that it charges with, above 0. [A]</param>
+    /// <param name="followsTemperature">Whether it lowers its voltage as the battery warms, by a sensor at the battery; null where the data
+    /// sheet does not say.</param>
     /// <remarks>Its devices see the risen voltage: <see cref="SupplyOutput.HighestVoltage"/> includes it, with the tolerance.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     /// <exception cref="InvalidOperationException">The output is unregulated: nothing keeps it at the float voltage.</exception>
@@ -221,12 +237,17 @@ public sealed class DcOutput : SupplyOutput
     /// DcOutput charger = output.WithCharging(rise: ElectricPotential.FromVolts(0.75), current: ElectricCurrent.FromAmperes(2));
     /// </code>
     /// </example>
-    public DcOutput WithCharging(ElectricPotential rise, ElectricCurrent current)
+    public DcOutput WithCharging(ElectricPotential rise, ElectricCurrent current, bool? followsTemperature = null)
     {
         Require.NotNegative(rise.Volts, nameof(rise), "V");
         Require.Positive(current.Amperes, nameof(current), "A");
         if (Unregulated is not null) throw new InvalidOperationException("An unregulated output cannot charge a battery.");
-        return new(this, _statedSetPoint, SourceResistance, Overload) { ChargingRise = rise, ChargingCurrent = current };
+        return new(this, _statedSetPoint, SourceResistance, Overload)
+        {
+            ChargingRise = rise,
+            ChargingCurrent = current,
+            FollowsTemperature = followsTemperature,
+        };
     }
 
     /// <summary>What feeds a fault with a battery on the same terminals: only its resistance limits the current.</summary>
@@ -241,6 +262,24 @@ public sealed class DcOutput : SupplyOutput
         BatteryAtMost = battery.OpenCircuitVolts(1),
         BatteryOhmsAtMost = mostOhms,
     };
+
+    /// <summary>The same output behind a diode, with another one behind a diode of its own on the same terminals.</summary>
+    /// <param name="dropVolts">The most that is lost in the diode, at least 0. [V]</param>
+    /// <param name="beside">The other output; null where there is none.</param>
+    internal DcOutput BehindDiode(double dropVolts, DcOutput? beside) =>
+        new(this, _statedSetPoint, SourceResistance, Overload) { DiodeVolts = dropVolts, BesideAtMost = beside?.OwnHighestVolts ?? 0 };
+
+    /// <summary>What feeds a fault with another output on the same terminals: both currents together.</summary>
+    /// <remarks>That one of them alone feeds it counts apart. Of two that do different things in overload the one that goes on giving
+    /// current counts.</remarks>
+    internal DcOutput InFaultBeside(DcOutput other)
+    {
+        ElectricResistance? together = SourceResistance is null || other.SourceResistance is null
+            ? null
+            : ElectricResistance.FromOhms(Math.Max(LeastOhms, SourceOhms * other.SourceOhms / (SourceOhms + other.SourceOhms)));
+        return new(Nominal, RatedCurrent, Tolerance, Trim, _statedSetPoint, Ripple, together, Overload?.With(other.Overload),
+            Capacitance + other.Capacitance, RatedPower, Rise) { DiodeVolts = DiodeVolts, BesideAtMost = other.OwnHighestVolts };
+    }
 
     private double Rated(ElectricCurrent current) => Require.Within(current.Amperes, 0, RatedAmperes, nameof(current), "A");
 
@@ -257,7 +296,7 @@ public sealed class DcOutput : SupplyOutput
         var output = new DcOutput(Nominal, rated, Tolerance, Trim, _statedSetPoint, Ripple, SourceResistance / factor,
             Overload?.Times(factor), Capacitance * factor, power, Rise);
         return ChargingRise is ElectricPotential rise && ChargingCurrent is ElectricCurrent current
-            ? output.WithCharging(rise, current)
+            ? output.WithCharging(rise, current, FollowsTemperature)
             : output;
     }
 

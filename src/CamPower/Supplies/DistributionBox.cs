@@ -17,6 +17,8 @@ namespace CamPower;
 /// </example>
 public sealed class DistributionBox
 {
+    private const double LeastDiodeVolts = 1e-3, MostDiodeVolts = 2;
+
     /// <summary>Describes a box.</summary>
     /// <param name="name">Name on the site. Not empty.</param>
     /// <param name="supply">The supply in it.</param>
@@ -54,12 +56,14 @@ public sealed class DistributionBox
         FedFrom = box.FedFrom;
         InputStarting = box.InputStarting;
         InputInrush = box.InputInrush;
+        Reserve = box.Reserve;
+        DiodeDrop = box.DiodeDrop;
     }
 
     /// <summary>Name on the site.</summary>
     public string Name { get; private init; }
 
-    /// <summary>The supply in it.</summary>
+    /// <summary>The supply in it; with a <see cref="Reserve"/>, the main one of the two, behind its diode.</summary>
     public Supply Supply { get; private init; }
 
     /// <summary>Its outputs, numbered from 1.</summary>
@@ -101,6 +105,12 @@ public sealed class DistributionBox
     /// mains.</summary>
     public Inrush? InputInrush { get; private init; }
 
+    /// <summary>The second supply of its outputs, behind a diode of its own; null where there is none.</summary>
+    public Supply? Reserve { get; private init; }
+
+    /// <summary>The most that is lost in the diode of each supply; null where there is one supply. [V]</summary>
+    public ElectricPotential? DiodeDrop { get; private init; }
+
     /// <summary>A box whose outputs are all alike.</summary>
     /// <param name="name">Name on the site. Not empty.</param>
     /// <param name="supply">The supply in it.</param>
@@ -117,7 +127,7 @@ public sealed class DistributionBox
     public static DistributionBox OfEqualOutputs(string name, Supply supply, int outputs, ElectricCurrent limit,
         ProtectiveDevice? protection = null, TerminalRange? terminals = null, PowerLimitClass? claimedClass = null) => new(
         name, supply,
-        Enumerable.Range(1, (int)Require.Within(outputs, 1, 1000, nameof(outputs), "outputs"))
+        Enumerable.Range(1, (int)Require.Within(outputs, 1, 1000, nameof(outputs), ""))
             .Select(n => new BoxOutput(n, limit, protection, claimedClass)),
         terminals);
 
@@ -201,7 +211,7 @@ public sealed class DistributionBox
     /// <exception cref="ArgumentNullException"><paramref name="battery"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="backupTime"/> is outside its range.</exception>
     /// <exception cref="InvalidOperationException">The supply gives alternating current or is unregulated, or the box is a
-    /// converter.</exception>
+    /// converter or has a reserve.</exception>
     /// <example><code>DistributionBox backed = box.WithBattery(battery, terminalFuse, backupTime: Duration.FromHours(8));</code></example>
     public DistributionBox WithBattery(Battery battery, ProtectiveDevice? protection = null, Duration? backupTime = null)
     {
@@ -213,6 +223,7 @@ public sealed class DistributionBox
         }
 
         if (FedFrom is not null) throw new InvalidOperationException($"{Name} is fed from a run: put the battery before the run.");
+        if (Reserve is not null) throw new InvalidOperationException($"{Name} has a reserve: a diode keeps its supply from a battery.");
         return Supply.Output is DcOutput
             ? new DistributionBox(this) { Battery = battery, BatteryProtection = protection, BackupTime = backupTime }
             : throw new InvalidOperationException($"The supply of {Name} gives alternating current: it cannot charge a battery.");
@@ -243,6 +254,33 @@ public sealed class DistributionBox
             : new DistributionBox(this) { FedFrom = junction, InputStarting = starting, InputInrush = inrush };
     }
 
+    /// <summary>The same box on two supplies in parallel, each through a diode: when one fails, the other feeds its outputs.</summary>
+    /// <param name="reserve">The second supply, of a regulated direct voltage. Set it lower than the main one, so that it rests.</param>
+    /// <param name="diodeDrop">The most that is lost in the diode of each, at its rated current: from 1 mV to 2 V, and less than either
+    /// supply gives. A redundancy module states it. [V]</param>
+    /// <remarks>The box is judged on its main supply alone: that is what remains when the reserve fails, and no device gets less while both
+    /// run. What remains when the main supply fails is the business of <c>StudyReserves</c>. The largest voltage and the currents of a
+    /// fault are those of both. A receptacle is that of the main supply.</remarks>
+    /// <exception cref="ArgumentNullException"><paramref name="reserve"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="diodeDrop"/> is outside its range.</exception>
+    /// <exception cref="InvalidOperationException">One of the two gives alternating current or is unregulated, or the box is an adapter or
+    /// a converter or has a battery.</exception>
+    /// <example><code>DistributionBox twice = box.WithReserve(spare, diodeDrop: ElectricPotential.FromVolts(0.5));</code></example>
+    public DistributionBox WithReserve(Supply reserve, ElectricPotential diodeDrop)
+    {
+        if (ReserveError(Require.NotNull(reserve, nameof(reserve))) is string error)
+        {
+            throw new InvalidOperationException($"{Name} cannot have a reserve: {error}.");
+        }
+
+        double drop = Require.Within(diodeDrop.Volts, LeastDiodeVolts, MostDiodeVolts, nameof(diodeDrop), "V");
+        double least = Math.Min(Supply.Output.LowestVolts + DropOf(Supply), reserve.Output.LowestVolts + DropOf(reserve));
+        return drop < least
+            ? Paired(Supply, reserve, diodeDrop)
+            : throw Require.OutOfRange(
+                drop, nameof(diodeDrop), "V", FormattableString.Invariant($"below {least}, the lowest voltage of a supply"));
+    }
+
     /// <summary>The name; never throws.</summary>
     public override string ToString() => Name;
 
@@ -262,7 +300,30 @@ public sealed class DistributionBox
         { Supply.Input: not { Voltage: not null, Efficiency: not null } } => "its supply must state input voltage and efficiency",
         { Receptacle: not null } => "it is plugged into a receptacle",
         { Battery: not null } => "it has a battery",
+        { Reserve: not null } => "it has a reserve",
         _ => null,
+    };
+
+    /// <summary>Why it cannot have a reserve; null where it can.</summary>
+    internal string? ReserveError(Supply reserve) => this switch
+    {
+        { Supply.Output: not DcOutput { OpenVoltage: null } } => "its supply must give a regulated direct voltage",
+        { IsAdapter: true } => "it is an adapter",
+        { FedFrom: not null } => "it is fed from a run",
+        { Battery: not null } => "it has a battery",
+        _ => reserve.Output is DcOutput { OpenVoltage: null } ? null : "the reserve must give a regulated direct voltage",
+    };
+
+    /// <summary>What a second supply adds to the heat in the box: lost in a diode at a current, and taken in by the reserve at rest, where
+    /// that is stated. [W]</summary>
+    internal double ReserveWattsAt(double amperes) => Reserve is null
+        ? 0
+        : (DiodeDrop!.Value.Volts * amperes) + (Reserve.Input?.Efficiency is null ? 0 : Reserve.InputWattsAt(0));
+
+    /// <summary>The same box on its reserve alone, behind its diode: the main supply has failed.</summary>
+    internal DistributionBox OnReserve() => new(this)
+    {
+        Supply = Reserve!.BehindDiode(DiodeDrop!.Value.Volts, beside: null), Reserve = null, DiodeDrop = null, Receptacle = null,
     };
 
     /// <summary>The most that its outputs ever have: of the supply, or of the full battery without it. [V]</summary>
@@ -271,9 +332,13 @@ public sealed class DistributionBox
     /// <summary>What feeds a fault of an output: the supply, beside the battery where it has one, from a new, full and warm one to one that
     /// is old, cold and at its cut-off voltage behind its fuse.</summary>
     internal SupplyOutput FaultSourceIn(double coldestCelsius, double hottestCelsius) => Battery is null
-        ? Supply.Output
+        ? Reserve is null ? Supply.Output : ((DcOutput)Supply.Output).InFaultBeside((DcOutput)Reserve.Output)
         : ((DcOutput)Supply.Output).InFaultBeside(Battery, Battery.CutOffVolts, Battery.LeastOhms(hottestCelsius),
             Battery.GreatestOhms(coldestCelsius) + FuseOhms);
+
+    /// <summary>What may feed a fault alone: the supply where the battery is dead or its fuse open, or each of two supplies.</summary>
+    internal SupplyOutput[] AloneInFault =>
+        Reserve is not null ? [Supply.Output, Reserve.Output] : Battery is not null ? [Supply.Output] : [];
 
     /// <summary>What holds the voltage of the other outputs meanwhile: the supply, or a charged but old battery, for in its limit a supply
     /// holds nothing.</summary>
@@ -289,11 +354,19 @@ public sealed class DistributionBox
         ? load
         : Math.Max(load, Math.Min(load + charging.Amperes, Supply.Output.Overload?.Highest.LimitAmperes ?? double.PositiveInfinity));
 
+    private DistributionBox Paired(Supply main, Supply reserve, ElectricPotential drop) => new(this)
+    {
+        Supply = main.BehindDiode(drop.Volts, reserve), Reserve = reserve.BehindDiode(drop.Volts, main), DiodeDrop = drop,
+    };
+
+    private static double DropOf(Supply supply) => ((DcOutput)supply.Output).DiodeVolts;
+
     private double FuseOhms => BatteryProtection?.GreatestOhms ?? 0;
 
     internal DistributionBox WithName(string name) => new(this) { Name = name };
 
-    internal DistributionBox With(Supply supply) => new(this) { Supply = supply };
+    internal DistributionBox With(Supply supply) =>
+        Reserve is null ? new(this) { Supply = supply } : Paired(supply, Reserve, DiodeDrop!.Value);
 
     /// <summary>The same box with a supply of another rating. What an adapter gives is its rating.</summary>
     internal DistributionBox WithRating(ElectricCurrent rated)

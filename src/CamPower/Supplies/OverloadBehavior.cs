@@ -170,6 +170,16 @@ public sealed class OverloadBehavior
         return same.WithTolerance(Tolerance);
     }
 
+    /// <summary>What two supplies on the same terminals do together: their limits add. The one that gives current all the time counts; null
+    /// where it is not known of one.</summary>
+    internal OverloadBehavior? With(OverloadBehavior? other)
+    {
+        if (other is null) return null;
+        if (Limit is null || other.Limit is null) return Unlimited;
+        OverloadBehavior goesOn = Pulse is not null && other.Pulse is null ? other : this;
+        return goesOn.Times((Highest.LimitAmperes + other.Highest.LimitAmperes) / goesOn.Highest.LimitAmperes);
+    }
+
     private OverloadBehavior Scaled(double share) => new(_words, Limit * share, ShortCircuitCurrent * share, Pulse, Period);
 
     private static double Positive(ElectricCurrent current, string parameter) => Require.Positive(current.Amperes, parameter, "A");

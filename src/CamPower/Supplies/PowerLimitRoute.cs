@@ -40,8 +40,10 @@ public sealed class PowerLimitRoute
     public override string ToString() => Words(isStandardKnown: false);
 
     /// <summary>The same, without the standard where that is known.</summary>
-    internal string Words(bool isStandardKnown) => (isStandardKnown ? string.Empty : Standard) +
-        $"{(IsInherentlyLimited ? "inherently limited" : "limited by an overcurrent device")}: {string.Join("; ", Deciding)}";
+    /// <param name="isStandardKnown">Whether it is.</param>
+    /// <param name="most">How many of the figures at most: one that exceeds is enough.</param>
+    internal string Words(bool isStandardKnown, int most = int.MaxValue) => (isStandardKnown ? string.Empty : Standard) +
+        $"{(IsInherentlyLimited ? "inherently limited" : "limited by an overcurrent device")}: {string.Join("; ", Deciding.Take(most))}";
 
     private string Standard => Class switch
     {

@@ -93,6 +93,10 @@ public sealed class Supply
     private double Delivered(double share, double? lineVolts) =>
         Accepts(lineVolts) ? Math.Min(Output.SetAmperes * share, Output.Overload?.Lowest.LimitAmperes ?? double.PositiveInfinity) : 0;
 
+    /// <summary>The same supply of direct current behind a diode.</summary>
+    internal Supply BehindDiode(double dropVolts, Supply? beside) =>
+        With(((DcOutput)Output).BehindDiode(dropVolts, (DcOutput?)beside?.Output));
+
     private bool Accepts(double? lineVolts) => lineVolts is not double volts || Input?.Voltage?.Contains(volts) != false;
 
     private Supply With(SupplyOutput output) => new(Name, output, Derating, Input);

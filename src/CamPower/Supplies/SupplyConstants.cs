@@ -19,6 +19,10 @@ internal static class SupplyConstants
     internal static CitedValue GenericShareAtHighest { get; } =
         new("Share of its rating that a generic enclosed supply keeps at its highest ambient", 50, "%", Sources.GenericDerating);
 
+    /// <summary>Emission coefficient of the diodes that join two supplies. [1]</summary>
+    internal static CitedValue DiodeEmission { get; } =
+        new("Emission coefficient of a Schottky diode that joins two supplies", 1.05, "1", Sources.SchottkyDiode);
+
     /// <summary>Uncertainty of a set point that is trimmed by hand, in percent of it. [%]</summary>
     internal static CitedValue SetPointUncertainty { get; } =
         new("Uncertainty of a set point that is trimmed by hand", 0.5, "%", Sources.SetPointPractice);

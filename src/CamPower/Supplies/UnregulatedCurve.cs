@@ -30,13 +30,17 @@ internal sealed class UnregulatedCurve
     }
 
     /// <summary>The highest it gives at a current, at the crest of the ripple; at least 0. [V]</summary>
-    internal double HighestAt(double amperes) =>
-        Math.Max(amperes > _ratedAmperes ? _ratedVolts : Line(amperes), 0) * (1 + _tolerance) * (1 + Ripple(amperes));
+    /// <param name="amperes">The current. [A]</param>
+    /// <param name="lineShare">The mains over its nominal voltage; null for the top of its tolerance. [1]</param>
+    internal double HighestAt(double amperes, double? lineShare = null) =>
+        Math.Max(amperes > _ratedAmperes ? _ratedVolts : Line(amperes), 0) * (lineShare ?? (1 + _tolerance)) * (1 + Ripple(amperes));
 
     /// <summary>The lowest it gives at a current, in the valley of the ripple; at least 0. [V]</summary>
-    internal double LowestAt(double amperes) =>
+    /// <param name="amperes">The current. [A]</param>
+    /// <param name="lineShare">The mains over its nominal voltage; null for the bottom of its tolerance. [1]</param>
+    internal double LowestAt(double amperes, double? lineShare = null) =>
         Math.Max(amperes > _ratedAmperes ? Line(amperes) : _openVolts * Math.Cos(AngleAt(amperes)), 0)
-            * (1 - _tolerance) * Math.Max(1 - Ripple(amperes), 0);
+            * (lineShare ?? (1 - _tolerance)) * Math.Max(1 - Ripple(amperes), 0);
 
     /// <summary>The current at which the line has a voltage: what it gives at least beyond its rated current. [A]</summary>
     internal double LineAmperesAt(double volts) =>

@@ -42,7 +42,7 @@ internal abstract class UncertainCircuit
 
     internal Condition Condition { get; }
 
-    /// <summary>What each device draws by its papers.</summary>
+    /// <summary>What each device draws by its data sheet.</summary>
     internal Load[] Loads { get; }
 
     /// <summary>The places of the parts that its voltages depend on and that are uncertain at all.</summary>
@@ -86,7 +86,7 @@ internal abstract class UncertainCircuit
         ? _leastOhms[feed]
         : _leastOhms[feed] + (deviations[Protections[feed]] * _spanOhms[feed]);
 
-    /// <summary>What a device draws over its papers; 1 of one that is not of the site. [1]</summary>
+    /// <summary>What a device draws over its data sheet; 1 of one that is not of the site. [1]</summary>
     internal double DrawScale(int device, double[] deviations) => Draws[device] == UncertainParts.None ? 1 : 1 + deviations[Draws[device]];
 
     /// <summary>The current of a feed at voltages of its devices. [A]</summary>

@@ -22,6 +22,6 @@ public enum UncertainQuantity
     /// <summary>The resistance of a protective device: 0 is its least and 1 its greatest; one for each output that has one.</summary>
     ProtectionResistance,
 
-    /// <summary>What a device draws, as a share of what its papers say; one for each device.</summary>
+    /// <summary>What a device draws, as a share of what its data sheet states; one for each device.</summary>
     DeviceDraw,
 }

@@ -32,5 +32,8 @@ public sealed class ValidityBreach
     public override string ToString() => Value is null || Limit is null
         ? What
         : $"{What}: {Value.ToString("s4", CultureInfo.InvariantCulture)}; "
-            + $"the range ends at {Limit.ToString("s4", CultureInfo.InvariantCulture)}";
+            + $"the calculation was checked {Ending(Value, Limit, Limit.ToString("s4", CultureInfo.InvariantCulture))}";
+
+    private static string Ending(IQuantity value, IQuantity limit, string end) =>
+        value.As(limit.Unit) < (double)limit.Value ? $"from {end} up" : $"up to {end}";
 }

@@ -1,3 +1,4 @@
+using System;
 using System.Linq;
 using FsCheck;
 using FsCheck.Fluent;
@@ -24,6 +25,28 @@ public class BackupPropertyTests
     [SeededProperty(Arbitrary = [typeof(BackupCases)], MaxTest = 50)]
     public bool MoreResistance_NeverLengthens(BackupCase c) =>
         First(c, c.AmpereHours, c.Milliohms * 3, c.Celsius) <= First(c, c.AmpereHours, c.Milliohms, c.Celsius) * (1 + Rounding);
+
+    // At every moment: what leaves the battery is in its cameras, in their cables and in its own resistance.
+    [SeededProperty(Arbitrary = [typeof(BackupCases)], MaxTest = 50)]
+    public bool Energy_IsInLoadsCablesAndTheBatteryItself(BackupCase c)
+    {
+        BatteryRun run = Run(c, c.AmpereHours, c.Milliohms, c.Celsius);
+        Battery battery = run.Box.Battery!;
+        double cold = battery.Chemistry.Resistance.ShareAt(c.Celsius)!.Value;
+        return run.Points.Where(p => p.Current.Amperes > 0).All(p =>
+        {
+            double charge = p.Charge.DecimalFractions, amperes = p.Current.Amperes, given = amperes * battery.VoltsUnderLoad(charge);
+            double taken = amperes * amperes * battery.OhmsAt(charge, cold);
+            for (int i = 0; i < c.Cameras.Length; i++)
+            {
+                if (p.VoltageOf(Name(i)) is not ElectricPotential at) continue;
+                double own = c.Cameras[i].Watts / at.Volts;
+                taken += c.Cameras[i].Watts + (own * own * c.Cameras[i].Ohms);
+            }
+
+            return Math.Abs(given - taken) <= Rounding * given;
+        });
+    }
 
     // No device comes on again, the charge only falls, and time only goes on.
     [SeededProperty(Arbitrary = [typeof(BackupCases)], MaxTest = 50)]

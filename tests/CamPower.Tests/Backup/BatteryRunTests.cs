@@ -1,7 +1,9 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using CamPower.Assessment;
 using CamPower.Backup;
+using CamPower.Tests.Working;
 using UnitsNet;
 using static CamPower.Tests.Backup.Batteries;
 using static CamPower.Tests.Sites.SmallSite;
@@ -125,6 +127,45 @@ public class BatteryRunTests
         for (int i = 0; i < 1000; i++) load.RailVoltsFrom(12.5 - (i * 1e-4), 0.03);
         Assert.Equal(before, GC.GetAllocatedBytesForCurrentThread());
         Assert.Equal(12.4, load.RailVoltsFrom(12.4 + (0.03 * load.AmperesAt(12.4)), 0.03), 1e-9);
+    }
+
+    // Half-way through a frosty night, and at its start: every step evaluates, and the fourth is the voltage of the box.
+    [Fact]
+    public void Explain_EvaluatesToTheVoltageAndTheTimeLeft()
+    {
+        Condition frost = Condition.Night(At(box: -5));
+        BatteryRun run = Star(Box().WithBattery(BatteryCatalog.Generic12Volt[2]), [frost], (0.4, Camera(Watts(15)))).RunOnBattery(BoxName, frost);
+        foreach (BatteryRunPoint point in new[] { run.Points[0], run.Points[run.Points.Count / 2] })
+        {
+            Derivation working = point.Explain();
+            Assert.All(working.Steps, step => Assert.Equal(step.Value, Arithmetic.Evaluate(step.Substitution), 1e-6 * Math.Abs(step.Value)));
+            Assert.Equal(point.SupplyVoltage.Volts, working.Steps[3].Value, 1e-12);
+        }
+
+        Assert.InRange(run.Points[0].Explain().Steps[6].Value, run.Length.Hours, 1.5 * run.Length.Hours);
+    }
+
+    // Two cameras with one negative: a network of both poles, in place and as it is solved anywhere else.
+    [Fact]
+    public void Run_SharedNegative_AllocatesNothingAndGivesTheSame()
+    {
+        DistributionBox box = Box().WithBattery(BatteryCatalog.Generic12Volt[3]);
+        Device[] cameras = [Camera(Watts(4)), Camera(new LabelDraw(Volts(12), ElectricCurrent.FromAmperes(0.5), InputStage.Unknown))];
+        var site = new Site("site", [Night], [box],
+            cameras.Select((_, i) => new SiteRun(RunOrigin.Output(BoxName, i + 1), Place(i), Runs.OfOhms(0.4), returnAt: i == 0 ? null : Place(0))),
+            cameras.Select((camera, i) => new SiteDevice(Name(i), camera, Place(i))));
+        var load = new BatteryLoad(site, box, Night);
+        load.RailVoltsFrom(12.5, 0.03);
+        long before = GC.GetAllocatedBytesForCurrentThread();
+        for (int i = 0; i < 1000; i++) load.RailVoltsFrom(12.5 - (i * 1e-4), 0.03);
+        Assert.Equal(before, GC.GetAllocatedBytesForCurrentThread());
+
+        load.AmperesAt(12.1);
+        FeedCircuit asEver = FeedCircuit.Of(site.Feeds.Single(), Night.At.CableCelsius, new AirOfBoxes(25));
+        var volts = new double[2];
+        Assert.True(asEver.TrySolve(RailVolts.Lowest.With(box, 12.1), FeedSolver.LoadsIn(Night, site.Feeds.Single(), int.MaxValue), volts));
+        Assert.Equal(volts[0], load.Volts[0], 1e-12);
+        Assert.Equal(volts[1], load.Volts[1], 1e-12);
     }
 
     [Fact]

@@ -253,6 +253,54 @@ public class BatteryVerdictTests
         Assert.Throws<ArgumentOutOfRangeException>(() => new BatteryChemistry("cells", Sources.CommonPractice, BatteryChemistry.LithiumIronPhosphate.Charge,
             BatteryChemistry.LithiumIronPhosphate.Capacity, BatteryChemistry.LithiumIronPhosphate.Resistance, 1, Volts(2), Volts(3), Volts(0), 1, lastingResistance: factor)).Message, StringComparison.Ordinal);
 
+    // 2.45 V a cell at 25 °C (from memory), 5 mV and 3 mV less for each kelvin of what follows: at 40 °C 14.43 V, at -10 °C 15.33 V. A cold night in the site
+    // does not spare the summer.
+    [Theory]
+    [InlineData(14.4, null, Verdict.Holds)]
+    [InlineData(15.0, null, Verdict.Unknown)]
+    [InlineData(15.0, true, Verdict.Holds)]
+    [InlineData(15.0, false, Verdict.Violated)]
+    [InlineData(15.4, null, Verdict.Violated)]
+    [InlineData(15.4, true, Verdict.Violated)]
+    public void Charging_OverTheYear_DependsOnWhetherTheChargerFollowsTheTemperature(double volts, bool? follows, Verdict expected)
+    {
+        Condition summer = Condition.Day(At(box: 40)), winter = Condition.Night(At(box: -10));
+        BackupAssessment Of(params Condition[] conditions) => Star(Following(12, volts - 12, follows).WithBattery(BatteryCatalog.Generic12Volt[1]), conditions,
+            (0.1, Camera(Amperes(1)))).Assess().StudyBackup()[0];
+        Assert.Equal(expected, Of(summer, winter).ChargingVoltage.Verdict);
+        Assert.Equal(expected, Of(winter, summer).ChargingVoltage.Verdict);
+    }
+
+    // Six cells of 2.275 V at 25 °C, 3 mV less for each kelvin: 13.2 V at 50 °C. 13.65 V are 3.4 % above it, 13.75 V 4.2 %; 2 % are 13.46 V.
+    [Theory]
+    [InlineData(13.65, false, Severity.Caution)]
+    [InlineData(13.75, false, Severity.Failure)]
+    [InlineData(13.65, true, null)]
+    [InlineData(13.65, null, null)]
+    public void Float_InAHotBox_IsJudgedAtItsTemperature(double set, bool? follows, Severity? expected)
+    {
+        Site site = Star(Following(set, 0, follows).WithBattery(BatteryCatalog.Generic12Volt[1]), [Condition.Day(At(box: 50))], (0.1, Camera(Amperes(1))));
+        var evidence = new Evidence(site.Assess());
+        Finding? found = Rules.FloatVoltageWrong.Check(evidence).SingleOrDefault();
+        Assert.Equal(expected, found?.Severity);
+        if (found is not null) Assert.Contains("13.20 V at 50 °C in \"day\"", found.Message, StringComparison.Ordinal);
+        Assert.Equal(follows is null, RuleSet.Standard.Check(site.Assess()).Any(f => f.Message.Contains("follows the temperature", StringComparison.Ordinal)));
+    }
+
+    // Lithium iron phosphate is charged up to 45 °C (from memory), inside its box.
+    [Theory]
+    [InlineData(45, false)]
+    [InlineData(45.1, true)]
+    public void ChargingInHotAir_IsADanger(double box, bool isFound)
+    {
+        var battery = new Battery("cells", BatteryChemistry.LithiumIronPhosphate, 4, ElectricCharge.FromAmpereHours(20), Duration.FromHours(5), ElectricResistance.FromMilliohms(20));
+        var evidence = new Evidence(Star(Following(13.6, 0, true).WithBattery(battery), [Condition.Day(At(box: box))], (0.1, Camera(Amperes(1)))).Assess());
+        Assert.Equal(isFound, Rules.BatteryChargedTooHard.Check(evidence).Any(f => f.Message.Contains("45 °C", StringComparison.Ordinal)));
+    }
+
+    private static DistributionBox Following(double set, double rise, bool? follows) => Box(new Supply("supply",
+        new DcOutput(Volts(set), ElectricCurrent.FromAmperes(10), Ratio.Zero).WithCharging(Volts(rise), ElectricCurrent.FromAmperes(1), follows), Derating.GenericEnclosed));
+
     private static BackupAssessment Study(DistributionBox box, Device device) => Star(box, [Night], (0, device)).Assess().StudyBackup()[0];
 
     private static DistributionBox Charger(double rise, double amperes, OverloadBehavior? overload = null, ProtectiveDevice? protection = null) => Box(new Supply("supply",

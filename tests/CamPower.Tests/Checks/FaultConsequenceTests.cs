@@ -43,7 +43,7 @@ public class FaultConsequenceTests
     {
         Finding finding = Assert.Single(Found(Site(OverloadBehavior.Unlimited, SmallFault.QuickActing(1.5), new Joint("rest", ElectricResistance.FromOhms(5.9))), Lasting));
         Assert.Equal(Severity.Note, finding.Severity);
-        Assert.Contains("dissipates up to 6 W", finding.Message, StringComparison.Ordinal);
+        Assert.Contains("heats with up to 6 W", finding.Message, StringComparison.Ordinal);
         Assert.Equal(2.5 * (12 - 0.25), Power(Site(Holding(2.5), SmallFault.QuickActing(1.5))), 1e-9);
         Assert.Equal(1.65 * (12 - (1.65 * 0.14)), Power(Site(Holding(2.5), ElectronicLimitTests.Limit(amperes: 1.5))), 1e-9);
         // More than 2.75 times its rating opens an F fuse within 2 s (IEC 60127-2), and the spot has 12²/(4 · 0.1 Ω) until then.
@@ -94,7 +94,7 @@ public class FaultConsequenceTests
 
     // What does no harm asks for no work.
     [Fact]
-    public void AHarmlessShort_HasNothingToDo() => Assert.StartsWith("Nothing to do",
+    public void AHarmlessShort_HasNothingToDo() => Assert.StartsWith("Nothing needs to be done",
         Assert.Single(Found(Site(Holding(2.4), SmallFault.QuickActing(2)), Lasting)).Remedy, StringComparison.Ordinal);
 
     // Alike outputs of one cause are one finding with its list.

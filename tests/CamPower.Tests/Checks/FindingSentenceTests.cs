@@ -61,7 +61,19 @@ public class FindingSentenceTests
         Assert.Equal("Connect the device to a supply of its rated voltage.", low.Remedy);
         Finding cable = Single(Rules.Undervoltage, Star(Box(Dc(12)), [Day], (20, Camera(Amperes(0.1), Range(11, 13)))));
         Assert.DoesNotContain("wrong supply", cable.Message, StringComparison.Ordinal);
-        Assert.Equal(Rules.Undervoltage.Remedy, cable.Remedy);
+        Assert.Equal("Use a larger conductor or a shorter route.", cable.Remedy);
+    }
+
+    // Nobody is told to set a supply higher that is at the top of its range, has none, or floats a battery.
+    [Theory]
+    [InlineData(12, 14, "Use a larger conductor or a shorter route. Or set the supply higher, up to 14 V, within the range of every device.")]
+    [InlineData(14, 14, "Use a larger conductor or a shorter route.")]
+    public void ASupply_IsSetHigherOnlyWhereItCanBe(double volts, double most, string remedy)
+    {
+        var output = new DcOutput(Volts(volts), ElectricCurrent.FromAmperes(10), Ratio.Zero, trim: Range(10, most));
+        DistributionBox box = Box(new Supply("supply", output, Derating.GenericEnclosed));
+        Assert.Equal(remedy, Single(Rules.Undervoltage, Star(box, [Day], (20, Camera(Amperes(0.1), Range(volts - 1, 20))))).Remedy);
+        Assert.StartsWith("Use a larger conductor or a shorter route. If the supply can be trimmed", Rules.Undervoltage.Remedy, StringComparison.Ordinal);
     }
 
     [Theory]

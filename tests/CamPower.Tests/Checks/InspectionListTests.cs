@@ -19,7 +19,7 @@ public class InspectionListTests
     // Whoever opens the box is told to isolate it, except where the reading must be live, and at a battery, which always is.
     [Fact]
     public void InsideTheBox_WantsItDead() => Assert.Equal(["lid-closed-and-locked", "battery-place-and-terminals", "polarity-measured"],
-        InspectionList.Standard.Items.Where(i => !i.Caution.Contains("prove it dead", StringComparison.Ordinal)).Select(i => i.Id));
+        InspectionList.Standard.Items.Where(i => !i.Caution.Contains("check that it reads 0 V", StringComparison.Ordinal)).Select(i => i.Id));
 
     [Fact]
     public void List_TakesOnesOwn_AndRefusesTheSameTwice()

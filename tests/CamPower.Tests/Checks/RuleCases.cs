@@ -150,7 +150,7 @@ internal static class RuleCases
         // 2 % above 10 V is 10.2 V: what 1 A over 1.8 Ω leaves.
         new("thin-voltage-margin", Severity.Caution, ThinAt(1.8 + Hair), ThinAt(1.8 - Hair), "camera 1", 10.2 - Hair, 10.2, Condition: "night"),
         new("more-cameras-than-outputs", Severity.Caution, Many(DeviceKind.Camera), Many(DeviceKind.Other), "box", 3, 2, ""),
-        new("recorder-on-camera-output", Severity.Caution, Recorder(Box()), Recorder(Adapter()), "camera 1"),
+        new("recorder-on-camera-output", Severity.Caution, Recorder(isBesideCamera: true), Recorder(isBesideCamera: false), "camera 1"),
         new("pre-terminated-cable-extended", Severity.Caution, Lead(extended: true), Lead(extended: false), "box output 1 to end"),
         new("copper-clad-aluminum", Severity.Caution, Of(ConductorMaterial.CopperCladAluminum15), Of(ConductorMaterial.AnnealedCopper), "box output 1 to end"),
 
@@ -187,6 +187,10 @@ internal static class RuleCases
         // 1 A from 1 mAh: 3.6 s new, 2.88 s with 80 % of the capacity (IEEE 485, from memory).
         new("battery-backup-too-short", Severity.Failure, Backed(wanted: 3.6 + Hair), Backed(wanted: 3.6), "box", 3.6, 3.6 + Hair, "s", "night"),
         new("thin-battery-backup", Severity.Caution, Backed(wanted: 2.88 + Hair), Backed(wanted: 2.88), "box", 2.88, 2.88 + Hair, "s", "night"),
+
+        // 1 A of a reserve. A diode that loses 0.5 V at 100 A loses 1.05·kT/q·ln 100 less at 1 A: the main supply then gives 12 V as the reserve does.
+        new("reserve-does-not-carry-load", Severity.Failure, Doubled(reserveAmperes: 1 - Hair), Doubled(reserveAmperes: 1), "box", 1, 1 - Hair, "A", "night"),
+        new("reserve-carries-in-service", Severity.Note, Doubled(BesideTwelveVolts - Hair), Doubled(BesideTwelveVolts + Hair), "box", 12 - Hair, 12, "V", "night"),
 
         // 1 A beside what charges the battery, of 100 A.
         new("charging-above-derated-rating", Severity.Caution, Backed(charging: 99 + Hair), Backed(charging: 99), "box", 100 + Hair, 100, "A"),
@@ -302,7 +306,7 @@ internal static class RuleCases
         devices.Select((device, i) => new BoxOutput(i + 1, ElectricCurrent.FromAmperes(50), device)));
 
     // A battery of 1 mAh and 12 V behind 0.1 Ω, whatever its charge, at a supply of 12 V; one camera of 1 A.
-    private static Site Backed(ProtectiveDevice? fuse = null, double? coldestCharging = null, double floating = 12, double wanted = 1, double charging = 1,
+    internal static Site Backed(ProtectiveDevice? fuse = null, double? coldestCharging = null, double floating = 12, double wanted = 1, double charging = 1,
         double? highestCharging = null, double? watts = null, double limit = 50, double empty = 12, double accepts = 2)
     {
         var output = new DcOutput(Volts(12), ElectricCurrent.FromAmperes(100), Ratio.Zero).WithCharging(Volts(0), ElectricCurrent.FromAmperes(charging));
@@ -313,9 +317,17 @@ internal static class RuleCases
         return Star(box, [Night], (0.001, Camera(draw, Range(accepts, 60), Starts(3, 2))));
     }
 
+    // A supply and a reserve of 12 V through diodes of 0.5 V; one camera of 1 A.
+    private static Site Doubled(double mainVolts = 13, double reserveAmperes = 100) =>
+        Star(Box(Dc(mainVolts)).WithReserve(Dc(12, reserveAmperes), Volts(0.5)), [Night], (0, Camera(AtNight(amperes: 1))));
+
+    private static double BesideTwelveVolts => 12 + (SchottkySlope * Math.Log(1 + ((Math.Exp(0.5 / SchottkySlope) - 1) / 100)));
+
+    private static double SchottkySlope => 1.05 * 0.025865;
+
     private static double TwelveWattsOnBattery => 2 * 12 / (12 + Math.Sqrt(144 - (4 * 0.101 * 12)));
 
-    private static Fuse DcFuse(double breaking) => new("battery fuse", ElectricCurrent.FromAmperes(200),
+    internal static Fuse DcFuse(double breaking) => new("battery fuse", ElectricCurrent.FromAmperes(200),
         new FuseCharacteristic("slow", ElectricCurrent.FromAmperes(100), ElectricCurrent.FromAmperes(200),
             new FuseTimeLimit(1.5, Duration.FromHours(1), null, Sources.CommonPractice), new FuseTimeLimit(2, null, Duration.FromHours(1), Sources.CommonPractice)),
         Volts(32), ElectricCurrent.FromAmperes(breaking), ElectricResistance.FromMilliohms(5), dcVoltageRating: Volts(32));
@@ -372,7 +384,8 @@ internal static class RuleCases
 
     private static Site Many(DeviceKind third) => Shared(0, Box(outputs: 2), [Day], Camera(Watts(1)), Camera(Watts(1)), Camera(new ComponentDraw(Watts(1)), kind: third));
 
-    private static Site Recorder(DistributionBox box) => Star(box, [Day], (0, Camera(new ComponentDraw(Watts(9)), kind: DeviceKind.Recorder)));
+    private static Site Recorder(bool isBesideCamera) => Star(Box(), [Day], (0, Camera(new ComponentDraw(Watts(9)), kind: DeviceKind.Recorder)),
+        (0, Camera(new ComponentDraw(Watts(3)), kind: isBesideCamera ? DeviceKind.Camera : DeviceKind.Other)));
 
     private static Site Lead(bool extended)
     {

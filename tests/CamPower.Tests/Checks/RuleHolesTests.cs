@@ -47,6 +47,31 @@ public class RuleHolesTests
         Assert.Contains("It gets 12 V before it draws current", found.Message, StringComparison.Ordinal);
     }
 
+    // 100 W through 2 Ω from 12 V, which carry at most 144/8 = 18 W: no voltage settles, and none is told.
+    [Fact]
+    public void ADeviceWithoutABalance_HasNoVoltageToTell()
+    {
+        SiteAssessment assessment = Single(2, Camera(Watts(100), Wide, Starts(9, 8))).Assess();
+        Finding found = Assert.Single(Rules.SettlesBelowDropOut.Check(new Evidence(assessment)));
+        Assert.Null(found.Measured);
+        Assert.Equal(8, ((ElectricPotential)found.Limit!).Volts);
+    }
+
+    // Three wires of 14 AWG, 2.081 mm² each (ASTM B258: 64.1 mil), need 6.243 mm² of a terminal that takes up to 12 AWG, 3.309 mm².
+    [Fact]
+    public void WiresInParallel_FillATerminalTogether()
+    {
+        Conductor three = new Conductor(WireSize.Awg(14), Stranding.Solid, ConductorMaterial.AnnealedCopper).InParallel(3);
+        DistributionBox box = DistributionBox.OfEqualOutputs(BoxName, Dc(), 1, ElectricCurrent.FromAmperes(5),
+            terminals: new TerminalRange(WireSize.Awg(24), WireSize.Awg(12)));
+        var run = new CableRun(new Cable(three, three, isPreTerminated: false, "three pairs"), Length.FromMeters(3));
+        var site = new Site("site", [Condition.Day(At())], [box], [new SiteRun(RunOrigin.Output(BoxName, 1), "end", run)],
+            [new SiteDevice("camera", Camera(Amperes(0.2)), "end")]);
+        Finding found = Assert.Single(Rules.TerminalWrongSize.Check(new Evidence(site.Assess())));
+        Assert.Equal(6.243, ((Area)found.Measured!).SquareMillimeters, 0.002);
+        Assert.Equal(3.309, ((Area)found.Limit!).SquareMillimeters, 0.002);
+    }
+
     // The characters at the ends of what is allowed, and their neighbors.
     [Fact]
     public void AnIdentifier_MayHaveLowercaseLettersDigitsAndHyphens()

@@ -7,7 +7,7 @@ namespace CamPower.Tests.Checks;
 /// <summary>Every text of the rules and inspections is in the words of the trade, and in short sentences.</summary>
 public class RuleWordsTests
 {
-    private const int InAFinding = 20, Elsewhere = 25;
+    private const int InAFinding = 20, Elsewhere = 25, Title = 10;
 
     public static TheoryData<string> RuleIds => [.. RuleSet.Standard.Rules.Select(r => r.Id)];
 
@@ -20,6 +20,7 @@ public class RuleWordsTests
         Rule rule = RuleSet.Standard.Rules.Single(r => r.Id == id);
         // A thin margin is the term; nothing else is thin.
         AssertNone(Wording.Faults($"Rule {rule.Id.Replace('-', ' ').Replace("thin ", "small ", System.StringComparison.Ordinal)}.", Elsewhere));
+        AssertNone(Wording.Faults($"It is {rule.Title}.", Title));
         AssertNone(Wording.Faults(rule.Purpose, Elsewhere));
         AssertNone(Wording.Faults(rule.Remedy, InAFinding));
         AssertNone(FaultsOf(RuleCases.All.Single(c => c.Rule == id).Fires));

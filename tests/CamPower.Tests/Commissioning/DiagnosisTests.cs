@@ -188,6 +188,46 @@ public class DiagnosisTests
         Assert.Equal(Sheet.Diagnose(readings).Groups[0].ToString(), Sheet.Diagnose(readings.Reverse()).Groups[0].ToString());
     }
 
+    // Two runs of 1 Ω with a junction between them: 2 Ω more in the second. The tips add 0.05 Ω.
+    [Theory]
+    [InlineData(null, "")]
+    [InlineData(1.05, "run from half to end")]
+    [InlineData(3.05, "run to half")]
+    public void LoopAtAJunctionWithoutADevice_TellsTheHalvesApart(double? atHalf, string place)
+    {
+        var site = new Site("halves", [Condition.Day(SmallSite.At())], [SmallSite.Box(SmallSite.Dc(percent: 1))],
+            [
+                new SiteRun(RunOrigin.Output(SmallSite.BoxName, 1), "half", Runs.OfOhms(1)),
+                new SiteRun(RunOrigin.Junction("half"), "end", Runs.OfOhms(1)),
+            ],
+            [new SiteDevice(SmallSite.Name(0), Dome, "end")]);
+        var sheet = new CommissioningSheet(site, SiteTolerance.Standard, Meter.Handheld, SmallSite.At());
+        List<MeterReading> readings = [Ohms(Loop(1), 4.05)];
+        if (atHalf is double ohms) readings.Add(Ohms(ReadingPoint.AtJunction(ReadingKind.JunctionLoopResistance, "half", ReadingState.FarEndJumpered), ohms));
+        Diagnosis found = sheet.Diagnose(readings);
+        if (atHalf is null)
+        {
+            // One reading may be a bad one; otherwise it is one group of both halves.
+            Assert.Single(found.Groups.Take(2), g => g.Causes.Contains(Cause.PoorJoint));
+            Assert.Single(found.Groups, g => g.Causes.Contains(Cause.PoorJoint));
+            Assert.Empty(found.Unused);
+            return;
+        }
+
+        Assert.Contains(Cause.PoorJoint, found.Groups[0].Causes);
+        Assert.EndsWith(place, found.Groups[0].Place, StringComparison.Ordinal);
+        Assert.Empty(found.Unused);
+    }
+
+    [Fact]
+    public void ImpossibleReading_IsLeftOut()
+    {
+        MeterReading strange = Amperes(1, ReadingState.Running, 900);
+        Diagnosis found = Sheet.Diagnose([.. Feed(1), .. Feed(2), .. Supply(12, 12), strange]);
+        Assert.Equal([strange], found.Unused);
+        Assert.Equal([Cause.None], found.Groups[0].Causes);
+    }
+
     [Fact]
     public void PriorsOfTheUser_Count()
     {
@@ -214,7 +254,7 @@ public class DiagnosisTests
     private static IEnumerable<MeterReading> Feed(int output, double? loop = 1.05, double? pair = null, double unplugged = 12, double day = 11.5, double night = 11,
         double amperesDay = Day, double amperesNight = Night) =>
     [
-        Ohms(ReadingPoint.AtOutput(ReadingKind.PairResistance, Box, output, ReadingState.LinkRemoved), pair),
+        Ohms(ReadingPoint.AtOutput(ReadingKind.PairResistance, Box, output, ReadingState.JumperRemoved), pair),
         Ohms(Loop(output), loop),
         Plug(output, ReadingState.DeviceUnplugged, unplugged), Plug(output, ReadingState.Running, day), Plug(output, ReadingState.InfraredForced, night),
         Amperes(output, ReadingState.Running, amperesDay), Amperes(output, ReadingState.InfraredForced, amperesNight),
@@ -225,7 +265,7 @@ public class DiagnosisTests
         Volts(ReadingPoint.AtSupply(Box, ReadingState.Unloaded), unloaded), Volts(ReadingPoint.AtSupply(Box, ReadingState.InfraredForced), loaded),
     ];
 
-    private static ReadingPoint Loop(int output) => ReadingPoint.AtDevice(ReadingKind.LoopResistance, SmallSite.Name(output - 1), ReadingState.FarEndLinked);
+    private static ReadingPoint Loop(int output) => ReadingPoint.AtDevice(ReadingKind.LoopResistance, SmallSite.Name(output - 1), ReadingState.FarEndJumpered);
 
     private static MeterReading Plug(int output, ReadingState state, double volts) =>
         Volts(ReadingPoint.AtDevice(ReadingKind.PlugVoltage, SmallSite.Name(output - 1), state), volts);

@@ -48,7 +48,7 @@ public class MeterTests
     public void BandOfALoop_HasLeadsAndTips()
     {
         var meter = new Meter("m", Meter.Handheld.Volts, Meter.Handheld.Amperes, Meter.Handheld.Ohms, ElectricResistance.FromOhms(0.2), ElectricResistance.FromOhms(0.1));
-        ExpectedReading loop = SheetOf(meter).Expect(ReadingPoint.AtDevice(ReadingKind.LoopResistance, "camera 1", ReadingState.FarEndLinked));
+        ExpectedReading loop = SheetOf(meter).Expect(ReadingPoint.AtDevice(ReadingKind.LoopResistance, "camera 1", ReadingState.FarEndJumpered));
         Assert.Equal(1.75, ((ElectricResistance)loop.Expected!).Ohms, 1e-9);
         Assert.Equal(1.7 - 0.317, loop.LowestSi, 1e-9);
         Assert.Equal(1.8 + 0.318, loop.HighestSi, 1e-9);

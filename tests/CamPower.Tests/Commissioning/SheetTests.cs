@@ -39,9 +39,9 @@ public class SheetTests
         Assert.Equal(ReadingState.Unloaded, points[firstEnergized].State);
         foreach (int output in (int[])[1, 2, 3])
         {
-            int removed = Array.FindIndex(points, p => p.State == ReadingState.LinkRemoved && p.Output == output);
+            int removed = Array.FindIndex(points, p => p.State == ReadingState.JumperRemoved && p.Output == output);
             Assert.InRange(removed, 1, firstEnergized - 1);
-            Assert.Equal(ReadingState.FarEndLinked, points[removed - 1].State);
+            Assert.Equal(ReadingState.FarEndJumpered, points[removed - 1].State);
             Assert.InRange(Array.FindIndex(points, p => p.State == ReadingState.Dead && p.Output == output), 0, removed - 1);
         }
 
@@ -72,9 +72,9 @@ public class SheetTests
     [Fact]
     public void Numbers_AreThoseOfTheCircuit()
     {
-        ExpectedReading loop = Sheet.Expect(ReadingPoint.AtDevice(ReadingKind.LoopResistance, "camera 2", ReadingState.FarEndLinked));
+        ExpectedReading loop = Sheet.Expect(ReadingPoint.AtDevice(ReadingKind.LoopResistance, "camera 2", ReadingState.FarEndJumpered));
         Assert.Equal((1.5 * 1.25) + 0.05, ((ElectricResistance)loop.Expected!).Ohms, 1e-9);
-        Assert.Equal(loop.Expected, Sheet.Expect(ReadingPoint.AtJunction(ReadingKind.JunctionLoopResistance, "place 2", ReadingState.FarEndLinked)).Expected);
+        Assert.Equal(loop.Expected, Sheet.Expect(ReadingPoint.AtJunction(ReadingKind.JunctionLoopResistance, "place 2", ReadingState.FarEndJumpered)).Expected);
 
         // Behind the protective device V = Vs − R·I, and one camera alone: V² − Vs·V + R·P = 0.
         double ohms = 0.25 + (0.7 * 1.25), watts = 6 * 0.875, volts = (12 + Math.Sqrt(144 - (4 * ohms * watts))) / 2;

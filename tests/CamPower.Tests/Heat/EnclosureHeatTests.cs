@@ -172,10 +172,10 @@ public class EnclosureHeatTests
     [Theory]
     [InlineData(400, 500, 200, false, 25, 30, "")]
     [InlineData(400, 500, 200, true, 25, 30, "vents or a fan: the model is for a sealed enclosure, which is hotter")]
-    [InlineData(400, 500, 99, false, 25, 30, "shortest side of the enclosure: 0.099 m; the range ends at 0.1 m")]
+    [InlineData(400, 500, 99, false, 25, 30, "shortest side of the enclosure: 0.099 m; the calculation was checked from 0.1 m up")]
     [InlineData(100, 2000, 100, false, 25, 30, "")]
-    [InlineData(100, 2001, 100, false, 25, 30, "longest side of the enclosure: 2.001 m; the range ends at 2 m")]
-    [InlineData(400, 500, 200, false, -80, 30, "air around the enclosure: -80 °C; the range ends at -73.15 °C")]
+    [InlineData(100, 2001, 100, false, 25, 30, "longest side of the enclosure: 2.001 m; the calculation was checked up to 2 m")]
+    [InlineData(400, 500, 200, false, -80, 30, "air around the enclosure: -80 °C; the calculation was checked from -73.15 °C up")]
     public void Breaches_NameWhatIsOutsideTheRange(double width, double height, double depth, bool ventilated, double ambient, double watts, string expected)
     {
         var enclosure = new Enclosure(Length.FromMillimeters(width), Length.FromMillimeters(height), Length.FromMillimeters(depth), EnclosureWall.PaintedSteel, EnclosureFaces.OnWall, isVentilated: ventilated);
@@ -261,4 +261,15 @@ public class EnclosureHeatTests
 
     private static void AssertWithin(double expected, double actual, double share) =>
         Assert.True(Math.Abs(actual - expected) <= share * Math.Abs(expected), FormattableString.Invariant($"{actual} is not within {share:P1} of {expected}"));
+
+    // The sun is a step of the calculation where it shines: 0.12 m² of it.
+    [Theory]
+    [InlineData(0, false)]
+    [InlineData(800, true)]
+    public void Sunlight_IsAStepWhereItShines(double sun, bool isStep)
+    {
+        var lit = new Enclosure(Length.FromMeters(0.3), Length.FromMeters(0.4), Length.FromMeters(0.15), EnclosureWall.PaintedSteel, EnclosureFaces.OnWall, Area.FromSquareMeters(0.12));
+        Derivation explained = HeatedEnclosure.Of(lit, Power.FromWatts(10), Temperature.FromDegreesCelsius(30), Irradiance.FromWattsPerSquareMeter(sun)).Explain();
+        Assert.Equal(isStep, explained.Steps.Any(s => s.Symbol == "S"));
+    }
 }

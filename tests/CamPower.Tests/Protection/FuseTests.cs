@@ -126,10 +126,10 @@ public class FuseTests
     }
 
     [Theory]
-    [InlineData(1.0, "does not operate")]
-    [InlineData(1.6, "may operate, not before 50 ms")]
-    [InlineData(3.0, "operates after 10 ms to 1.68 s")]
-    [InlineData(20.0, "operates within 10 ms")]
+    [InlineData(1.0, "does not open")]
+    [InlineData(1.6, "may open, not before 50 ms")]
+    [InlineData(3.0, "opens within 1.68 s (10 ms at the earliest)")]
+    [InlineData(20.0, "opens within 10 ms")]
     public void Opening_ReadsAsTheTradeSaysIt(double multiple, string words) =>
         Assert.Equal(words, SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 2).OpeningAt(SmallDevices.Amperes(2 * multiple), SmallDevices.Room).ToString());
 

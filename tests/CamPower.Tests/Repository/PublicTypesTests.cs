@@ -33,7 +33,7 @@ public partial class PublicTypesTests
         "ReadingVerdict", "CommissioningSheet", "JudgedReading", "CommissioningRecord",
     ];
 
-    // What came with remedies, comparisons and the bill of quantities.
+    // What came with remedies, comparisons and the bill of materials.
     private static readonly string[] OfRemedies =
     [
         "PriceList", "SiteChange", "Remedy", "FindingRemedies", "SiteRepair", "SiteComparison", "MovedMargin", "DevicePlace", "MaterialPolicy",
@@ -47,14 +47,22 @@ public partial class PublicTypesTests
     // What came with alternating current.
     private static readonly string[] OfAlternatingCurrent = ["AcStage", "AcInCondition"];
 
+    // What came with a second supply.
+    private static readonly string[] OfReserves = ["ReserveAssessment", "ReserveInCondition"];
+
+    // What came with many runs at once.
+    private static readonly string[] OfBatches = ["RunBatch"];
+
     private static IEnumerable<string> Named =>
     [
+        .. OfBatches,
         .. OfBatteries,
         .. OfAlternatingCurrent,
         .. OfMains,
         .. OfCommissioning,
         .. OfRemedies,
         .. OfDiagnosis,
+        .. OfReserves,
     ];
 
     // What is made from the code names everything, and shows nothing.

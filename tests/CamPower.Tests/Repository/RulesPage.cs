@@ -27,7 +27,7 @@ internal static class RulesPage
             """.ReplaceLineEndings("\n"));
         foreach (Rule rule in RuleSet.Standard.Rules.OrderByDescending(r => r.Severity))
         {
-            page.Append(CultureInfo.InvariantCulture, $"\n### {rule.Id}\n\n**{rule.Severity}.** {rule.Purpose}\n\n- To do: {rule.Remedy}\n");
+            page.Append(CultureInfo.InvariantCulture, $"\n### {rule.Id}\n\n**{rule.Severity}: {rule.Title}.** {rule.Purpose}\n\n- To do: {rule.Remedy}\n");
             if (rule.Limit is IQuantity limit) page.Append(CultureInfo.InvariantCulture, $"- Limit: {limit.ToString("s4", CultureInfo.InvariantCulture)}\n");
             if (rule.YieldsTo.Count > 0) page.Append(CultureInfo.InvariantCulture, $"- Not shown for the same part when one of these rules already found it: {string.Join(", ", rule.YieldsTo)}\n");
             if (rule.YieldsInConditionsOf.Count > 0)

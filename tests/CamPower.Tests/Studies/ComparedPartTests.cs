@@ -20,13 +20,12 @@ public class ComparedPartTests
         AcStage.FullWave(), new LabelDraw(SmallSite.Volts(12), ElectricCurrent.FromAmperes(1), InputStage.Unknown), JouleIntegral.FromAmpereSquaredSeconds(3),
         new Connector("plug", Sources.CommonBarrel), new TerminalRange(WireSize.Awg(22), WireSize.Awg(12)), new EnergyPrice(0.3, "EUR"),
         new Surroundings(Zero, Zero, Zero), RunOrigin.Output("another", 7), Runs.OfOhms(77), InstallationMethod.LargeBundle, OverloadBehavior.Unlimited,
-        new Derating(new ShareCurve<Temperature>(new SharePoint<Temperature>(Zero, Ratio.FromPercent(50)))),
-        new ShareCurve<Ratio>(new SharePoint<Ratio>(Ratio.Zero, Ratio.FromPercent(70))),
-        new ShareCurve<Temperature>(new SharePoint<Temperature>(Zero, Ratio.FromPercent(90))),
+        new Derating(Falling(50)), Falling(90),
+        new ShareCurve<Ratio>(new(Ratio.Zero, Ratio.FromPercent(70)), new(Ratio.FromPercent(100), Ratio.FromPercent(80))),
         new Enclosure(Length.FromMillimeters(300), Length.FromMillimeters(400), Length.FromMillimeters(150), EnclosureWall.Plastic, EnclosureFaces.Front),
         EnclosureWall.NewGalvanizedSteel, BatteryChemistry.LithiumIronPhosphate, FuseCharacteristic.Blade,
         new Receptacle("receptacle", SmallSite.Volts(120), ElectricCurrent.FromAmperes(15)), CircuitBreaker.TypeC("breaker", ElectricCurrent.FromAmperes(16)),
-        new UninterruptibleSupply("unit", ElectricApparentPower.FromVoltamperes(300), Power.FromWatts(200), [Runtime(100, 10), Runtime(50, 25)]),
+        new UninterruptibleSupply("unit", ElectricApparentPower.FromVoltamperes(300), Power.FromWatts(200), [Runtime(50, 25), Runtime(100, 10)]),
         new List<RuntimePoint> { Runtime(90, 11) }, new SupplyInput(),
         new Battery("battery", BatteryChemistry.ValveRegulatedLeadAcid, 6, ElectricCharge.FromAmpereHours(7), Duration.FromHours(20), ElectricResistance.FromMilliohms(25)),
         new Fuse("fuse", ElectricCurrent.FromAmperes(2), FuseCharacteristic.IecQuickActing, SmallSite.Volts(250), ElectricCurrent.FromAmperes(35), ElectricResistance.FromMilliohms(50)),
@@ -34,7 +33,7 @@ public class ComparedPartTests
             ElectricResistance.FromOhms(0.1), ElectricResistance.FromOhms(0.2), ResettableFuse.GenericThermal, SmallSite.Volts(16)),
         new ElectronicLimit("limit", ElectricCurrent.FromAmperes(1), Ratio.Zero, Duration.FromSeconds(1), ElectricResistance.FromOhms(0.1), SmallSite.Volts(30)),
         new DcOutput(SmallSite.Volts(24), ElectricCurrent.FromAmperes(3), Ratio.FromPercent(1)),
-        new AcOutput(SmallSite.Volts(24), ElectricCurrent.FromAmperes(3), Ratio.FromPercent(1)),
+        new AcOutput(SmallSite.Volts(24), ElectricCurrent.FromAmperes(3), Ratio.FromPercent(1)), SmallSite.Dc(volts: 13),
         new Cabinet("cabinet", new Enclosure(Length.FromMillimeters(310), Length.FromMillimeters(400), Length.FromMillimeters(150), EnclosureWall.Plastic, EnclosureFaces.Front)),
     ];
 
@@ -42,7 +41,7 @@ public class ComparedPartTests
     private static readonly HashSet<Type> LookedInto =
     [
         typeof(Receptacle), typeof(CircuitBreaker), typeof(UninterruptibleSupply), typeof(Enclosure), typeof(Cabinet), typeof(Battery), typeof(Fuse),
-        typeof(ResettableFuse), typeof(ElectronicLimit), typeof(SupplyInput), typeof(Starting), typeof(Inrush), typeof(Connector), typeof(DcOutput), typeof(AcOutput),
+        typeof(ResettableFuse), typeof(ElectronicLimit), typeof(SupplyInput), typeof(Starting), typeof(Inrush), typeof(Connector), typeof(DcOutput), typeof(AcOutput), typeof(Supply),
     ];
 
     // Where a constant of the library comes from is no part of a site; boxes share their cabinets; the rest are lists of parts that are looked into themselves.
@@ -117,6 +116,9 @@ public class ComparedPartTests
 
         return [.. Samples.Where(sample => bare.IsInstanceOfType(sample) && !ReferenceEquals(sample, before))];
     }
+
+    private static ShareCurve<Temperature> Falling(double percent) =>
+        new(new(Zero, Ratio.FromPercent(100)), new(Temperature.FromDegreesCelsius(50), Ratio.FromPercent(percent)));
 
     private static RuntimePoint Runtime(double watts, double minutes) => new(Power.FromWatts(watts), Duration.FromMinutes(minutes));
 

@@ -81,8 +81,8 @@ public class RemedyTests
 
         Site overloaded = Star(SmallSite.Dc(amperes: 1.5), Limit(1.1), count: 2);
         FindingRemedies load = Of(overloaded, "supply-above-derated-rating");
-        Assert.Contains(load.Remedies, r => r.Changes[0].Text.StartsWith("Use a supply of 3 A in box", StringComparison.Ordinal));
-        Remedy second = Assert.Single(load.Remedies, r => r.Changes[0].Text.StartsWith("Put a second box like box beside it", StringComparison.Ordinal));
+        Assert.Contains(load.Remedies, r => r.Changes[0].Text.StartsWith("Replace the 1.5 A supply of box with one of 3 A", StringComparison.Ordinal));
+        Remedy second = Assert.Single(load.Remedies, r => r.Changes[0].Text.StartsWith("Add a second box like box.", StringComparison.Ordinal));
         Assert.Equal(["box", "box 2"], second.Site.Boxes.Select(b => b.Name));
     }
 
@@ -92,7 +92,7 @@ public class RemedyTests
         var none = new PriceList("points", [], [], []);
         FindingRemedies found = Assert.Single(Long(SmallSite.Dc(), 11.5).FindRemedies(SmallSite.WithoutFaultsUnknown, none), f => f.Finding.Rule == "undervoltage");
         Assert.Empty(found.Remedies);
-        Assert.Equal("Nothing in the price list helps.", found.Summary);
+        Assert.Equal($"No priced change removes this. {found.Finding.Remedy}", found.Summary);
         Assert.NotEmpty(Long(SmallSite.Dc(), 11.5).CheapestRepair(SmallSite.WithoutFaultsUnknown, none).Left);
     }
 

@@ -46,7 +46,7 @@ public class SiteComparisonTests
         Site before = SmallSite.Star((1, camera), (1, camera)), after = SmallSite.Star((1, camera), (2, camera));
         SiteComparison comparison = Compared(after, before);
         MovedMargin first = comparison.Margins[0];
-        Assert.Equal(("camera 2", "voltage above the lowest accepted"), (first.About.Name, first.What));
+        Assert.Equal(("camera 2", "room to its lowest voltage"), (first.About.Name, first.What));
         Assert.Equal(1.196152, (double)first.Before.Value, 1e-6);
         Assert.Equal(0.242641, (double)first.After.Value, 1e-6);
         Assert.Equal(-9.53512, first.Change.Percent, 1e-4);

@@ -73,7 +73,7 @@ public class TrimWindowTests
         Assert.Equal(0.219203462545, window.Conflict.Volts, Close);
         Assert.Throws<InvalidOperationException>(() => window.Middle);
         Assert.DoesNotContain(Enumerable.Range(0, 201), i => window.Contains(Volts(12 + (i / 100.0))));
-        Assert.Equal("box: no set point works: at least 12.406 V (camera 2, night: lowest voltage), at most 12.186 V (camera 1, light load: highest voltage); without camera 1: 12.406 V (camera 2, night: lowest voltage) to "
+        Assert.Equal("box: no set point works: camera 2 needs at least 12.406 V (night: lowest voltage), camera 1 allows at most 12.186 V (light load: highest voltage); without camera 1: 12.406 V (camera 2, night: lowest voltage) to "
             + window.OfOthers!.Highest, window.ToString());
 
         // Without the near one, which sees too much, the far one has all the room up to its own highest voltage.

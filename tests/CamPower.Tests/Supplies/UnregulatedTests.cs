@@ -101,6 +101,32 @@ public class UnregulatedTests
         Assert.All(assessed.Devices, d => Assert.Equal(Ends(output, 0.7).Low, d.InConditions[0].Voltage.Volts, 1e-6));
     }
 
+    // At light load, too: 0.2 A and 0.5 A leave every device what 0.7 A leave.
+    [Fact]
+    public void EveryOutput_HasTheLightLoadOfAll()
+    {
+        DcOutput output = Output(16, 12, 1, tolerance: 5);
+        SiteAssessment assessed = Star(Box(new Supply("supply", output, Derating.GenericEnclosed)), [Condition.Day(At())], (0, Camera(Amperes(0.2))), (0, Camera(Amperes(0.5)))).Assess();
+        Assert.All(assessed.Devices, d => Assert.Equal(Ends(output, 0.7).High, d.LightLoadVoltage.Volts, 1e-6));
+    }
+
+    // Constant power settles in steps, in every condition until none moves: V·I = P on the low side, by day and at night, in both orders.
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void EveryCondition_SettlesByItself(bool isDayFirst)
+    {
+        DcOutput output = Output(19.2, 12, 1, tolerance: 10);
+        Condition day = Condition.Day(At()), night = Condition.Night(At());
+        DeviceAssessment camera = Star(Box(new Supply("supply", output, Derating.GenericEnclosed)), isDayFirst ? [day, night] : [night, day],
+            (2, Camera(new ComponentDraw(Watts(3), infrared: Watts(5))))).Assess().Devices[0];
+        foreach (DeviceInCondition found in camera.InConditions)
+        {
+            double watts = found.Condition == day ? 3 : 8, amperes = watts / found.Voltage.Volts;
+            Assert.Equal(Ends(output, amperes).Low - (2 * amperes), found.Voltage.Volts, 1e-5);
+        }
+    }
+
     // A day with little and a night with much: each condition has its own voltage.
     [Fact]
     public void EachCondition_HasItsOwnVoltage()
@@ -110,6 +136,21 @@ public class UnregulatedTests
             (0, Camera(new ComponentDraw(Amperes(0.1), infrared: Amperes(0.8))))).Assess().Devices[0];
         Assert.Equal(Ends(output, 0.1).Low, camera.InConditions[0].Voltage.Volts, 1e-6);
         Assert.Equal(Ends(output, 0.9).Low, camera.InConditions[1].Voltage.Volts, 1e-6);
+    }
+
+    // 108 V of a line of 120 V are nine tenths of everything, and 132 V eleven tenths, whatever the mains may do otherwise.
+    [Fact]
+    public void StatedLine_MovesTheVoltageInsteadOfTheTolerance()
+    {
+        DcOutput output = Output(19.2, 12, 1, tolerance: 5);
+        DistributionBox box = Box(new Supply("supply", output, Derating.GenericEnclosed))
+            .WithReceptacle(new Receptacle("receptacle", Volts(120), ElectricCurrent.FromAmperes(15)));
+        DeviceAssessment camera = Star(box, [Condition.Day(At()).WithLineVoltage(Volts(108)), Condition.Night(At()).WithLineVoltage(Volts(132))],
+            (0, Camera(Amperes(0.5)))).Assess().Devices[0];
+        Assert.Equal(0.9 * Ends(Output(19.2, 12, 1), 0.5).Low, camera.InConditions[0].Voltage.Volts, 1e-6);
+        Assert.Equal(1.1 * Ends(Output(19.2, 12, 1), 0.5).Low, camera.InConditions[1].Voltage.Volts, 1e-6);
+        Assert.Equal(1.1 * 19.2, camera.NoLoadVoltage.Volts, 1e-9);
+        Assert.Equal(1.1 * 15.6, camera.LightLoadVoltage.Volts, 1e-6);
     }
 
     // Asked for more than it is rated for it is overloaded: without a word on that nothing is known, without a limit it follows the line on down.

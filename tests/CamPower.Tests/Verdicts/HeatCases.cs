@@ -13,6 +13,10 @@ internal static class HeatCases
         new VerdictCase("box in air of -25 °C", "No generic supply is rated below -20 °C: it may not start (common practice, no source).",
             Star(4).In(Year.At("hard frost", LoadComponents.Infrared, -25, -25), Year.SummerNight))
                 .Failure("supply-too-cold", "box", -25, -20),
+        new VerdictCase("cupboard in air of -24 °C that a switch keeps above -20 °C",
+            "26 W warm it by some 25 K, so it runs; after an outage the supply starts at -24 °C (common practice, no source).",
+            Star(4).WithBox(b => b with { Enclosure = Parts.Steel(0.2, 0.3, 0.12, otherWatts: 24) })
+                .In(Year.At("hard frost", LoadComponents.Infrared, -24, -24), Year.WinterNight)).Caution("supply-too-cold", "box", -24, -20),
         new VerdictCase("small cupboard in full sun with a switch in it",
             "1000 W/m² on 0.12 m² of light gray are 72 W, 20 W of a switch and 3 W of losses: 95 W through 0.18 m² at some 7 W/m²K warm "
                 + "by 75 K, from 40 °C.",

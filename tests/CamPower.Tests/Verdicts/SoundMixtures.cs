@@ -51,6 +51,10 @@ internal static class SoundMixtures
             "24.48 V x 4.0 A = 97.9 VA of 100 VA, 4 A of 8 A, 93.6 VA on the nameplate (NEC Chapter 9, Table 11(B), from memory).",
             Adapter().WithBox(b => b with { Volts = 24, Rated = 3.9, Overload = Parts.Holds(4), Claims = PowerLimitClass.Class2 })
                 .EachDrop(d => d with { Accepts = (20, 28), Starts = (18, 16) })),
+        new("Class 2 of 24 V and 4 A that holds 4.05 A",
+            "24.48 V x 4.05 A = 99.1 VA of 100 VA, 96 VA on the nameplate: a poor contact at the end is what Class 2 is made for.",
+            Adapter().WithBox(b => b with { Volts = 24, Rated = 4, Overload = Parts.Holds(4.05), Claims = PowerLimitClass.Class2 })
+                .EachDrop(d => d with { Accepts = (20, 28), Starts = (18, 16) })),
         new("limited power source of IEC 62368-1, 92 VA at 12 V", "12.24 V x 7.5 A = 91.8 VA of 100 VA, 7.5 A of 8 A (Table Q.1, from memory).",
             Limited(PowerLimitClass.LimitedPowerSourceIec62368)),
         new("camera on a transformer of 24 V AC that is soft",
