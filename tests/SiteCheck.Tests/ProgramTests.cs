@@ -237,7 +237,7 @@ public class ProgramTests
         ProgramRun run = RunOn(low, "--remedies");
         Assert.Contains("The cheapest way to no danger and no failure, ", run.Unwrapped, StringComparison.Ordinal);
         Assert.Contains("- Set the supply of yard box to 1", run.Unwrapped, StringComparison.Ordinal);
-        Assert.Contains("slipway foot: undervoltage - Set the supply of yard box to 1", run.Unwrapped, StringComparison.Ordinal);
+        Assert.Contains("slipway foot: voltage too low", run.Unwrapped, StringComparison.Ordinal);
         string json = RunOn(low, "--remedies", "--json").Printed;
         Assert.Contains("\"remedies\": [", json, StringComparison.Ordinal);
         Assert.Contains("\"repair\": {", json, StringComparison.Ordinal);

@@ -77,6 +77,9 @@ internal sealed class InrushDips
         Judgment judged = longest > 0
             ? OfDuration(longest, starting)
             : Judgment.AtLeast(lowest, starting.DropOutVolts, starting.DropOutVolts, v => ElectricPotential.FromVolts(v));
+
+        // Below it without any inrush: its own state says so.
+        if (judged.IsViolated && longest == 0) return default;
         return !judged.IsViolated && dips.Unknown > ownUnknown ? Judgment.Unknown(WhatIsNotStated) : judged;
 
         bool IsItsOwnStart(Dip dip) => !dip.IsSwitched && dip.Of == device;

@@ -34,10 +34,12 @@ public sealed class TrimLimit
     /// <summary>Who sets the limit, where and why, without the voltage.</summary>
     internal string Cause => Device is null ? Reason : $"{Device}, {Reason}";
 
-    /// <summary>Who asks for the limit, after a device "needs at least" or "allows at most".</summary>
-    internal string Asked(string asks) => Device is null
-        ? FormattableString.Invariant($"the supply gives {asks.Substring(asks.IndexOf(" ", StringComparison.Ordinal) + 1)} {Volts:0.00#} V")
-        : FormattableString.Invariant($"{Device} {asks} {Volts:0.00#} V ({Reason})");
+    /// <summary>Who asks for the limit.</summary>
+    /// <param name="asks">What a device does: "needs" or "allows".</param>
+    /// <param name="bound">"at least" or "at most".</param>
+    internal string Asked(string asks, string bound) => Device is null
+        ? FormattableString.Invariant($"the supply gives {bound} {Volts:0.00#} V")
+        : FormattableString.Invariant($"{Device} {asks} {bound} {Volts:0.00#} V ({Reason})");
 
     private string Reason => Bound switch
     {

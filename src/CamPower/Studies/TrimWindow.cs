@@ -74,7 +74,7 @@ public sealed class TrimWindow
 
     /// <summary>Both ends, or what conflicts, in words without the name of the box; in the invariant culture.</summary>
     public string Summary => IsEmpty
-        ? $"no set point works: {Lowest.Asked("needs at least")}, {Highest.Asked("allows at most")}{Others}"
+        ? $"no set point works: {Lowest.Asked("needs", "at least")}, {Highest.Asked("allows", "at most")}{Others}"
         : $"{Lowest} to {Highest}{Warning}";
 
     /// <summary>The box and both ends, or what conflicts, in the invariant culture; never throws.</summary>
