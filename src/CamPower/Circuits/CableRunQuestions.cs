@@ -57,9 +57,9 @@ public static class CableRunQuestions
         this CableRun run, Load load, ElectricPotential from, VoltageLimit accepted, Temperature conductorAt)
     {
         RunQuestion question = Ask(run, load, from, accepted, conductorAt);
-        double perMeter = new CableSegment(run.LastSegment().Cable, Length.FromMeters(1)).OhmsAt(question.DegreesCelsius);
-        double others = run.WithLastSegment(0).OhmsAt(question.DegreesCelsius);
-        double meters = RunLimitKernel.Meters(question.MostOhms, others, perMeter), rest = run.WithLastSegment(0).OneWayMeters;
+        double perMeter = new CableSegment(question.Run.LastSegment().Cable, Length.FromMeters(1)).OhmsAt(question.DegreesCelsius);
+        double others = question.Run.WithLastSegment(0).OhmsAt(question.DegreesCelsius);
+        double meters = RunLimitKernel.Meters(question.MostOhms, others, perMeter), rest = question.Run.WithLastSegment(0).OneWayMeters;
         return question.Largest(
             meters,
             scale: Math.Max(question.MostOhms / perMeter, rest),
@@ -67,7 +67,7 @@ public static class CableRunQuestions
             most: MostMeters,
             question.ResistanceLimit,
             atMost: BindingLimit.CalculatedRange,
-            feed: m => question.Feed(run.WithLastSegment(m)),
+            feed: m => question.Feed(question.Run.WithLastSegment(m)),
             read: m => Length.FromMeters(rest + m),
             explain: answer => RunLimitDerivation.OfLength(question, answer));
     }
@@ -190,8 +190,8 @@ public static class CableRunQuestions
         RunAnswer<Area> area = SmallestArea(question);
         for (int i = 0; i < thinnestFirst.Length; i++)
         {
-            RunResult result = question.Feed(run.WithSize(thinnestFirst[i]));
-            if (accepted.IsMetBy(result))
+            RunResult result = question.Feed(question.Run.WithSize(thinnestFirst[i]));
+            if (question.Accepted.IsMetBy(result))
             {
                 return new RunAnswer<WireSize>(thinnestFirst[i], i == 0 ? BindingLimit.SeriesEnd : area.LimitedBy, result, Explain);
             }
@@ -217,9 +217,11 @@ public static class CableRunQuestions
         this CableRun run, Load beside, ElectricPotential from, VoltageLimit accepted, Temperature conductorAt)
     {
         RunQuestion question = Ask(run, Require.NotNull(beside, nameof(beside)), from, accepted, conductorAt);
-        double ohms = run.OhmsAt(question.DegreesCelsius),
+        double ohms = question.Run.OhmsAt(question.DegreesCelsius),
             collapse = RunLimitKernel.CollapseVoltsByPower(question.SourceVolts, ohms, beside);
-        BindingLimit limit = collapse > question.AcceptedVolts ? BindingLimit.Collapse : accepted.StricterFrom(question.SourceVolts);
+        BindingLimit limit = collapse > question.AcceptedVolts
+            ? BindingLimit.Collapse
+            : question.Accepted.StricterFrom(question.SourceVolts);
         return question.Largest(
             MostWattsOf(question, ohms),
             scale: question.SourceVolts * question.SourceVolts / ohms,
@@ -227,7 +229,7 @@ public static class CableRunQuestions
             most: MostWatts,
             limit,
             atMost: BindingLimit.CalculatedRange,
-            feed: w => (question with { Load = WithPower(beside, w) }).Feed(run),
+            feed: w => (question with { Load = WithPower(beside, w) }).Feed(question.Run),
             read: w => Power.FromWatts(w),
             explain: answer => RunLimitDerivation.OfPower(question, answer));
     }
