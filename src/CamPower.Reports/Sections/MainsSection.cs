@@ -66,7 +66,7 @@ internal static class MainsSection
             Verdict.Violated => "trips",
             _ => start.Peak is null ? "not known" : "may trip",
         },
-        start.MostAtOnce is int most ? Invariant($"{(most == 0 ? "none" : $"{most}")} of {breaker.Boxes.Count}") : "not known",
+        start.MostAtOnce is int most ? Invariant($"{(most == 0 ? "none" : Invariant($"{most}"))} of {breaker.Boxes.Count}") : "not known",
         Invariant($"{breaker.KnownLeakage.Milliamperes:0.##}"),
     ];
 

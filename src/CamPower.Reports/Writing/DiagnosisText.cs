@@ -39,7 +39,7 @@ internal static class DiagnosisText
         foreach (CauseGroup group in shown)
         {
             foreach (string line in Group(report, group, isFirst: group == shown[0])) yield return line;
-            if (group.Safety != safety) yield return $"    Safety: {group.Safety}";
+            if (!string.Equals(group.Safety, safety, StringComparison.Ordinal)) yield return $"    Safety: {group.Safety}";
             safety = group.Safety;
         }
 
