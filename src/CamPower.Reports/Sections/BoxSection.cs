@@ -202,8 +202,8 @@ internal sealed class BoxSection(Evidence evidence, IReadOnlyList<Finding> findi
         .Where(worst => worst.Count > 0)
         .Select(worst => Chart.VoltageAlong(worst));
 
-    private static bool IsOutside(DeviceInCondition device) =>
-        device.State != DeviceState.Up || device.Margin.Volts < 0 || device.Voltage > device.Accepted!.Highest;
+    private static bool IsOutside(DeviceInCondition device) => device.State != DeviceState.Up
+        || device.LowestVoltage(Ratio.Zero).Verdict == Verdict.Violated || device.Voltage > device.Accepted!.Highest;
 
     private static bool HasProfile(DeviceInCondition device) => device.State != DeviceState.WrongCurrent && device.Profile() is not null;
 
@@ -225,7 +225,7 @@ internal sealed class BoxSection(Evidence evidence, IReadOnlyList<Finding> findi
 
     private static IReadOnlyList<string> PowerLimitRow(DistributionBox box, PowerLimitAssessment limit) =>
     [
-        Invariant($"{box.Name} output {limit.Output.Number}"),
+        Subject.Of(box, limit.Output).Name,
         limit.Class switch
         {
             PowerLimitClass.Class2 => "Class 2",

@@ -166,7 +166,7 @@ internal sealed class AlternatingBank
 
     private double UsualFarads(Device model, AcStage stage, bool isMost)
     {
-        Load all = model.Draw.LoadWith((LoadComponents)ComponentDraw.AllShares);
+        Load all = model.Draw.LoadWith((LoadComponents)ComponentDraw.AllComponents);
         double watts = Math.Max(0.1, Math.Max(all.Watts, all.Amperes * _output.NominalVolts));
         CitedValue perWatt = (stage.IsHalfWave, isMost) switch
         {

@@ -10,8 +10,7 @@ namespace CamPower.Commissioning;
 /// <item>Without the loop and the current, more resistance and more current lose the same volts where one junction hangs on the
 /// chain.</item>
 /// <item>Without a voltage at the output or a reading of the dead run, an output that feeds nothing looks the same whether its protective
-/// device,
-/// its run or a short is the reason.</item>
+/// device, its run or a short is the reason.</item>
 /// <item>Water between the conductors at one place of a feed or another is one conductance; without the insulation it is a larger
 /// draw.</item>
 /// <item>Without the supply's voltage at no load, a low set point, a sag, a limit and a low battery are one low voltage.</item>

@@ -167,8 +167,8 @@ internal sealed class DiagnosisModel
             if (faults[i].Cause == Cause.WrongOutput && faults[i].Unit == feed.Unit) other = faults[i].Place;
         }
 
-        return Metered(feed.Unit, feed.Predict(faults, supply, numbers, other < 0 ? 0 : _amperesDay[other], other < 0 ? 0
-            : _amperesNight[other]), faults);
+        return Metered(feed.Unit, feed.Predict(faults, supply, numbers, other < 0 ? 0 : _amperesDay[other],
+            other < 0 ? 0 : _amperesNight[other]), faults);
     }
 
     // What a wrong meter makes of the readings.
@@ -200,7 +200,8 @@ internal sealed class DiagnosisModel
         var column = new double[readings.Length];
         for (int i = 0; i < column.Length; i++)
         {
-            column[i] = prediction.IsLoose[readings[i].Point] ? 0
+            column[i] = prediction.IsLoose[readings[i].Point]
+                ? 0
                 : _supplySigma[unit - FirstBox] * prediction.Values[readings[i].Point] / box.SetVolts;
         }
 

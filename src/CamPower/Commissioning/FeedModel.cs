@@ -48,8 +48,8 @@ internal sealed class FeedModel
         _dayOffset = new double[Devices];
         _nightOffset = new double[Devices];
         double celsius = day.At.CableCelsius;
-        _returnShare = [.. feed.Runs.Select(r => r.ReturnAt is null ? r.Run.ReturnOhmsAt(celsius) / Math.Max(r.Run.OhmsAt(celsius),
-            1e-12) : 0)];
+        _returnShare = [.. feed.Runs.Select(r => r.ReturnAt is null ? r.Run.ReturnOhmsAt(celsius)
+            / Math.Max(r.Run.OhmsAt(celsius), 1e-12) : 0)];
         if (group.SharesReturns) Correct(group, day, night, supply, expectedDraw);
     }
 
@@ -82,8 +82,7 @@ internal sealed class FeedModel
         run.ReturnAt is null ? run.Run.OhmsAt(celsius) : run.Run.OutgoingOhmsAt(celsius);
 
     /// <summary>The point of a device, or of the output for -1.</summary>
-    internal int PointOf(int device, int point) => device < 0 ? (Devices * UnitPoints.OfDevice) + point
-        : (device * UnitPoints.OfDevice) + point;
+    internal int PointOf(int device, int point) => ((device < 0 ? Devices : device) * UnitPoints.OfDevice) + point;
 
     /// <summary>Whether a point is read with infrared on.</summary>
     internal bool IsByNight(int point) => UnitPoints.AtEnd(Devices, point) is int atEnd and >= 0
@@ -259,8 +258,7 @@ internal sealed class FeedModel
 
     // With everything on; what would be under its drop-out voltage there goes off, the furthest first.
     private double[] Settle(Rung[] circuit, LoadRow[] rows, FeedFaults faults, double source, FeedNumbers numbers, bool isNight,
-        bool[] isOn,
-        DeviceState[] states)
+        bool[] isOn, DeviceState[] states)
     {
         var volts = new double[circuit.Length];
         if (!(source > 0)) return volts;

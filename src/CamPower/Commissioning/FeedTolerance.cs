@@ -31,8 +31,7 @@ internal static class FeedTolerance
     }
 
     internal static IReadOnlyList<Direction> Directions(OutputFeed feed, UncertainParts parts, FeedNumbers expected, double celsius,
-        CommonParts common,
-        int box)
+        CommonParts common, int box)
     {
         var directions = new List<Direction>();
         double[] x = parts.Expected;

@@ -43,7 +43,7 @@ internal sealed class HypothesisList
     {
         int[] own = [feed.Unit];
         int[] withBox = [.. _model.Feeds.Where(f => f.Box == feed.Box).Select(f => f.Unit), feed.Box];
-        bool isProtected = feed.Feed.Output.Protection is null or not Protection.NoProtectiveDevice;
+        bool isProtected = feed.Feed.Output.Protection is not { IsNone: true };
         foreach (int run in RunsOf(feed))
         {
             Add(Cause.WrongConductor, feed.Unit, run, CauseSizes.Conductor, own);
@@ -90,8 +90,8 @@ internal sealed class HypothesisList
         {
             for (int other = feed.Unit + 1; other < _model.Feeds.Length; other++)
             {
-                if (_model.Feeds[other].Box == feed.Box) Add(Cause.WrongOutput, feed.Unit, other, CauseSizes.One, [feed.Unit, other],
-                    other);
+                if (_model.Feeds[other].Box == feed.Box)
+                    Add(Cause.WrongOutput, feed.Unit, other, CauseSizes.One, [feed.Unit, other], other);
             }
 
             int used = _model.Feeds.Count(f => f.Box == feed.Box);

@@ -56,9 +56,9 @@ internal sealed class InformationGain
             double value = prediction.IsLoose[point] ? ReadingScale.LooseMean(prediction.Values[point]) : prediction.Values[point];
             means[e] = ReadingScale.Of(kind, value);
             sigmas[e] = prediction.IsLoose[point] ? ReadingScale.Sigma(kind, known, prediction.Values[point], isLoose: true)
-                : kind == MeterQuantity.Ohms && prediction.Values[point] > 2e5 ? ReadingScale.Sigma(kind, 0, prediction.Values[point],
-                    isLoose: false)
-                : known;
+                : kind == MeterQuantity.Ohms && ReadingScale.IsBeyondRange(prediction.Values[point])
+                    ? ReadingScale.Sigma(kind, 0, prediction.Values[point], isLoose: false)
+                    : known;
             differs |= Math.Abs(means[e] - designed) > known;
         }
 

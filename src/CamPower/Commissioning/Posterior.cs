@@ -8,8 +8,7 @@ namespace CamPower.Commissioning;
 /// <summary>How likely each explanation of the readings is.</summary>
 /// <remarks>
 /// Every cause is tried at every place and in every size on the circuit that it changes alone; the evidence of the other units stays.
-/// Pairs are
-/// tried on top of the best single explanations, and only where these leave some unit misfitting.
+/// Pairs are tried on top of the best single explanations, and only where these leave some unit misfitting.
 /// </remarks>
 internal sealed class Posterior
 {

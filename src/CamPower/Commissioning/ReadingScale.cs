@@ -11,6 +11,9 @@ internal static class ReadingScale
     /// <summary>The least share of what it would be that a meter shows of what jumps about. Common practice, no source.</summary>
     internal const double LeastLoose = 0.3;
 
+    /// <summary>Whether a resistance is beyond what a meter tells from an open pair. [Ω]</summary>
+    internal static bool IsBeyondRange(double ohms) => ohms > BeyondRangeOhms;
+
     internal static double Of(MeterQuantity kind, double value) =>
         kind == MeterQuantity.Ohms ? Math.Log(Math.Min(Math.Max(value, 0), FeedFaults.OpenOhms) + LeastOhms) : value;
 
@@ -27,6 +30,6 @@ internal static class ReadingScale
         }
 
         if (kind != MeterQuantity.Ohms) return sigma;
-        return predicted > BeyondRangeOhms ? BeyondRangeSigma : sigma / (predicted + LeastOhms);
+        return IsBeyondRange(predicted) ? BeyondRangeSigma : sigma / (predicted + LeastOhms);
     }
 }
