@@ -229,7 +229,7 @@ public static class CableRunQuestions
             most: MostWatts,
             limit,
             atMost: BindingLimit.CalculatedRange,
-            feed: w => (question with { Load = WithPower(beside, w) }).Feed(question.Run),
+            feed: w => (question with { Load = beside.WithPower(w) }).Feed(question.Run),
             read: w => Power.FromWatts(w),
             explain: answer => RunLimitDerivation.OfPower(question, answer));
     }
@@ -345,12 +345,4 @@ public static class CableRunQuestions
 
     private static RunQuestion Ask(CableRun run, Load load, double sourceVolts, VoltageLimit accepted, Temperature conductorAt) =>
         new(run, load, sourceVolts, run.CelsiusOf(conductorAt, nameof(conductorAt)), accepted);
-
-    private static Load WithPower(Load beside, double watts)
-    {
-        Power power = Power.FromWatts(watts);
-        if (beside.IsLargerOf) return Load.LargerOf(power, beside.CurrentComponent);
-        Load rest = Load.ConstantPower(power) + Load.ConstantCurrent(beside.CurrentComponent);
-        return beside.ResistanceComponent is ElectricResistance resistance ? rest + Load.ConstantResistance(resistance) : rest;
-    }
 }

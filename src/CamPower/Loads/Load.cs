@@ -127,6 +127,22 @@ public sealed class Load
         return text.Length == 0 ? "no load" : text.Substring(3);
     }
 
+    /// <summary>A load of three components. [W, A, S]</summary>
+    internal static Load Of(double watts, double amperes, double siemens)
+    {
+        Load load = ConstantPower(Power.FromWatts(watts)) + ConstantCurrent(ElectricCurrent.FromAmperes(amperes));
+        return siemens > 0 ? load + ConstantResistance(ElectricResistance.FromOhms(1 / siemens)) : load;
+    }
+
+    /// <summary>The load with another power component. [W]</summary>
+    internal Load WithPower(double watts) =>
+        new(Checked(Power.FromWatts(watts), nameof(watts)), CurrentComponent, ResistanceComponent, IsLargerOf);
+
+    /// <summary>So many times the load.</summary>
+    internal Load Scaled(double scale) => IsLargerOf
+        ? LargerOf(Power.FromWatts(Watts * scale), ElectricCurrent.FromAmperes(Amperes * scale))
+        : Of(Watts * scale, Amperes * scale, Siemens * scale);
+
     internal Load WithPowerScaled(double scale) => new(Power.FromWatts(Watts * scale), CurrentComponent, ResistanceComponent, IsLargerOf);
 
     internal Load WithoutResistance() => new(PowerComponent, CurrentComponent, null, IsLargerOf);

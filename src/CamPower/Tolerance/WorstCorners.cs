@@ -143,7 +143,7 @@ internal sealed class WorstCorners
 
     // The part of constant resistance as the current that it draws at a voltage.
     private static Load Frozen(Load load, double volts) =>
-        load.Siemens > 0 ? UncertainCircuit.Of(load.Watts, load.Amperes + (load.Siemens * volts), 0) : load;
+        load.Siemens > 0 ? Load.Of(load.Watts, load.Amperes + (load.Siemens * volts), 0) : load;
 
     private static bool DrawsMoreAtLess(Load load, double highestVolts) => load.SlopeAt(highestVolts) <= 0;
 }
