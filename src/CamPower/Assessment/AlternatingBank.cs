@@ -136,8 +136,8 @@ internal sealed class AlternatingBank
 
             var circuit = new AlternatingCircuit(volts, _output.Hertz, ohms, outputs, elements, RectifierDiode.Silicon);
             if (circuit.Solve() is AlternatingSolution solution) return new BankAnswer(solution, lost);
-            if (circuit.Lost < 0) return new BankAnswer(null, Array.ConvertAll(lost, _ => true));
-            lost[circuit.Lost] = true;
+            if (circuit.Lost is not int device) return new BankAnswer(null, Array.ConvertAll(lost, _ => true));
+            lost[device] = true;
         }
     }
 
