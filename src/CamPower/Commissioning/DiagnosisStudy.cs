@@ -243,13 +243,13 @@ internal sealed class DiagnosisStudy
     }
 
     private static double Typical(UnitPrediction prediction, int point) =>
-        prediction.IsLoose[point] ? ReadingScale.LooseMean(prediction.Values[point]) : prediction.Values[point];
+        prediction.IsUnsteady[point] ? ReadingScale.UnsteadyMean(prediction.Values[point]) : prediction.Values[point];
 
     private double OffBy(int unit, int point, MeterReading reading, UnitPrediction prediction)
     {
         MeterQuantity kind = _model.KindOf(unit, point);
-        double sigma = prediction.IsLoose[point] || (kind == MeterQuantity.Ohms && prediction.Values[point] >= FeedFaults.OpenOhms)
-            ? ReadingScale.Sigma(kind, MeterSigma(kind), prediction.Values[point], prediction.IsLoose[point])
+        double sigma = prediction.IsUnsteady[point] || (kind == MeterQuantity.Ohms && prediction.Values[point] >= FeedFaults.OpenOhms)
+            ? ReadingScale.Sigma(kind, MeterSigma(kind), prediction.Values[point], prediction.IsUnsteady[point])
             : SigmaOf(unit, point);
         return (ReadingScale.Of(kind, MeasuredValue(unit, point, reading.Si)) - ReadingScale.Of(kind, Typical(prediction, point))) / sigma;
     }

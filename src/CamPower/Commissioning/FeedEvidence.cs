@@ -92,8 +92,8 @@ internal sealed class FeedEvidence(DiagnosisModel model, FeedModel feed, IReadOn
             for (int r = 0; r < _residuals.Length; r++)
             {
                 int point = _of.Readings[r].Point;
-                if (there.IsLoose[point] != _prediction.IsLoose[point]) return true;
-                if (there.IsLoose[point]) continue;
+                if (there.IsUnsteady[point] != _prediction.IsUnsteady[point]) return true;
+                if (there.IsUnsteady[point]) continue;
                 double linear = _predicted[r];
                 for (int i = 0; i < at.Length; i++) linear += (at[i] - _at[i]) * _columns[i][r];
                 double off = ReadingScale.Of(_of.Model.KindOf(_of.Feed.Unit, point), there.Values[point]) - linear;

@@ -18,12 +18,9 @@ internal sealed class FeedFaults
         IsOpen = new bool[runs];
         IsReversed = new bool[devices];
         DrawFactor = new double[devices];
-        OtherDevice = new int[devices];
+        OtherDevice = new int?[devices];
         for (int run = 0; run < runs; run++) (RunFactor[run], LeakOhms[run]) = (1, double.PositiveInfinity);
-        for (int device = 0; device < devices; device++)
-        {
-            (ShieldOhms[device], DrawFactor[device], OtherDevice[device]) = (double.PositiveInfinity, 1, -1);
-        }
+        for (int device = 0; device < devices; device++) (ShieldOhms[device], DrawFactor[device]) = (double.PositiveInfinity, 1);
     }
 
     /// <summary>By how much the resistance of each run is larger. [1]</summary>
@@ -44,11 +41,8 @@ internal sealed class FeedFaults
 
     internal double[] DrawFactor { get; }
 
-    /// <summary>Which model of the site each device is instead; -1 where it is the stated one.</summary>
-    internal int[] OtherDevice { get; }
-
-    /// <summary>Where it is shorted: the end of a run; -1 for nowhere.</summary>
-    internal int ShortAt { get; private set; } = -1;
+    /// <summary>Which model of the site each device is instead; null where it is the stated one.</summary>
+    internal int?[] OtherDevice { get; }
 
     internal bool IsProtectionOpen { get; private set; }
 
@@ -75,7 +69,7 @@ internal sealed class FeedFaults
             case Cause.PoorJoint: RunOhms[at] += fault.Size; break;
             case Cause.WaterInJoint: LeakOhms[at] = fault.Size; break;
             case Cause.OpenConductor: IsOpen[at] = true; break;
-            case Cause.ShortCircuit: (ShortAt, LeakOhms[at], IsProtectionOpen) = (at, fault.Size, true); break;
+            case Cause.ShortCircuit: (LeakOhms[at], IsProtectionOpen) = (fault.Size, true); break;
             case Cause.ReversedLeads: IsReversed[at] = true; break;
             case Cause.WrongOutput: AtOutput = at; break;
             case Cause.ProtectiveDeviceOpen or Cause.ProtectiveDeviceHot: IsProtectionOpen = true; break;
