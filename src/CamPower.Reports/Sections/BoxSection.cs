@@ -12,9 +12,6 @@ namespace CamPower.Reports.Sections;
 /// <summary>A box, or several with little on them: how it is set, how far it is loaded, what its devices get.</summary>
 internal sealed class BoxSection(Evidence evidence, IReadOnlyList<Finding> findings, bool hasEveryProfile)
 {
-    // At which data sheets state the float voltage.
-    private static readonly Temperature Room = Temperature.FromDegreesCelsius(25);
-
     private static readonly Column[] ConditionColumns =
         [new("Condition"), new("Air inside, °C", true), new("Total, A", true), new("May deliver, A", true), new("Used, %", true)];
 
@@ -154,7 +151,7 @@ internal sealed class BoxSection(Evidence evidence, IReadOnlyList<Finding> findi
     {
         if (window.IsEmpty) return window.Summary;
         if (window.Box.Battery is not Battery battery) return Invariant($"{window.Summary}; the middle is {window.Middle.Volts:0.00} V");
-        ElectricPotential right = battery.FloatAt(Room);
+        ElectricPotential right = battery.Cells * battery.Chemistry.Floating;
         string keep = window.Contains(right) ? "keep it at" : "not inside it is";
         return Invariant($"{window.Summary}; {keep} the float voltage of the battery, {right.Volts:0.00} V");
     }
