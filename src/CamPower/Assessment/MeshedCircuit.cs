@@ -61,7 +61,7 @@ internal sealed class MeshedCircuit : FeedCircuit
     /// <remarks>Outputs of several boxes may hold different voltages: these are solved as ever.</remarks>
     internal override FeedCircuit OfOneThread()
     {
-        DcNetwork network = NetworkOf(RailVolts.Lowest);
+        DcNetwork network = _atLowest ??= NetworkOf(RailVolts.Lowest);
         if (Group.Boxes.Count > 1 || network.Plan is not Mesh mesh) return this;
         var own = (MeshedCircuit)MemberwiseClone();
         own._inPlace = new InPlace(mesh, RailVolts.Lowest.Of(Group.Boxes[0]));

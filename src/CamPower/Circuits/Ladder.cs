@@ -41,6 +41,8 @@ internal sealed class Ladder : NetworkPlan
 
     internal override bool IsConclusive(Load[] loads) => true;
 
+    internal override bool SourcesMaySwitch => false;
+
     internal override NetworkState Expand(LoadShares loads, double[] volts)
     {
         var state = new NetworkState(_circuit);

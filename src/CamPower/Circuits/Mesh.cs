@@ -17,7 +17,7 @@ internal sealed class Mesh : NetworkPlan
     private readonly int[] _unknown;
     private readonly double[] _above;
     private readonly MeshIdealElements _ideal;
-    private readonly bool _spansTheSource, _sharesTheReturn;
+    private readonly bool _spansTheSources, _sharesTheReturn;
 
     // The pattern is that of the shape alone: worked out once, and most of the work.
     private Mesh(Circuit circuit, bool[] blocked, PotentialGroups groups, MeshIdealElements ideal, SparsePattern? known)
@@ -46,8 +46,9 @@ internal sealed class Mesh : NetworkPlan
         LoadMinus = [.. circuit.LoadMinus.Select(node => _unknown[node])];
         LoadAbove = [.. RowOf.Select(k => _above[circuit.LoadPlus[k]] - _above[circuit.LoadMinus[k]])];
         LoadEntry = [.. loadPair.Select(EntryOf)];
-        _spansTheSource = MeshShape.SpansTheSource(circuit);
+        _spansTheSources = MeshShape.SpansTheSources(circuit);
         _sharesTheReturn = MeshShape.SharesTheReturn(circuit);
+        SourcesMaySwitch = circuit.SourceCount > 1 && !circuit.SourceMaySink.All(maySink => maySink) && !MeshShape.SourcesAreApart(circuit);
 
         int[] Pairs(int[] from, int[] to, System.Func<int, bool> counts)
         {
@@ -94,7 +95,7 @@ internal sealed class Mesh : NetworkPlan
     /// <summary>The entry above the diagonal between each load's unknowns, or -1.</summary>
     internal int[] LoadEntry { get; }
 
-    internal bool StartsFlat => _spansTheSource;
+    internal bool StartsFlat => _spansTheSources;
 
     internal double HighestSourceVolts => _circuit.SourceVolts.Max();
 
@@ -117,6 +118,8 @@ internal sealed class Mesh : NetworkPlan
         return Of(circuit, blocked, known: null);
     }
 
+    internal override bool SourcesMaySwitch { get; }
+
     internal override NetworkPlan At(Circuit circuit) => Of(circuit, _blocked, Pattern);
 
     private static Mesh Of(Circuit circuit, bool[] blocked, SparsePattern? known)
@@ -128,7 +131,7 @@ internal sealed class Mesh : NetworkPlan
     internal override LinearizedCircuit NewSolver() => new MeshSolver(this);
 
     internal override bool IsConclusive(Load[] loads) =>
-        _sharesTheReturn || (_spansTheSource && loads.All(load => !(load.Siemens > 0)));
+        _sharesTheReturn || (_spansTheSources && loads.All(load => !(load.Siemens > 0)));
 
     internal override NetworkState Expand(LoadShares loads, double[] volts)
     {

@@ -1,23 +1,35 @@
+using System.Collections.Generic;
 using System.Linq;
 
 namespace CamPower.Circuits;
 
-/// <summary>The two shapes of network for which it is proved that Newton's path descends to the operating point.</summary>
+/// <summary>What the shape of a network alone proves: that no source sinks current, and that Newton's path descends to the operating
+/// point.</summary>
 internal static class MeshShape
 {
-    /// <summary>Whether without its one source the network is two parts, and every load goes from the positive to the negative
-    /// one.</summary>
+    /// <summary>Whether every source feeds a part of the network of its own, out of which only loads take current: whatever they take, none
+    /// sinks any.</summary>
+    internal static bool SourcesAreApart(Circuit circuit)
+    {
+        PotentialGroups parts = Joined(circuit, withResistance: true);
+        var fed = new HashSet<int>(circuit.SourcePlus.Select(parts.RootOf));
+        return fed.Count == circuit.SourceCount
+            && !circuit.SourceMinus.Concat(circuit.LoadMinus).Any(node => fed.Contains(parts.RootOf(node)));
+    }
+
+    /// <summary>Whether the sources are apart, their negative terminals at one voltage, and every load goes from what one of them feeds to
+    /// the part of those terminals.</summary>
     /// <remarks>The voltage that any load costs any other is then not negative, and without resistance components every
     /// load's current is convex and falls with its voltage: the equations are those of a convex map with an
     /// M-matrix as Jacobian. Source: <see cref="Sources.MonotoneNewton"/>.</remarks>
-    internal static bool SpansTheSource(Circuit circuit)
+    internal static bool SpansTheSources(Circuit circuit)
     {
-        if (circuit.SourceCount != 1) return false;
-        PotentialGroups parts = Joined(circuit, withResistance: true);
-        int plus = parts.RootOf(circuit.SourcePlus[0]), minus = parts.RootOf(circuit.SourceMinus[0]);
-        return plus != minus
-            && circuit.LoadPlus.All(node => parts.RootOf(node) == plus)
-            && circuit.LoadMinus.All(node => parts.RootOf(node) == minus);
+        if (!SourcesAreApart(circuit)) return false;
+        PotentialGroups parts = Joined(circuit, withResistance: true), nodes = Joined(circuit, withResistance: false);
+        int shared = nodes.RootOf(circuit.SourceMinus[0]), back = parts.RootOf(circuit.SourceMinus[0]);
+        return circuit.SourceMinus.All(node => nodes.RootOf(node) == shared)
+            && circuit.LoadMinus.All(node => parts.RootOf(node) == back)
+            && circuit.LoadPlus.All(node => parts.RootOf(node) != back);
     }
 
     /// <summary>Whether the negative terminals of all loads and sources are at one voltage.</summary>

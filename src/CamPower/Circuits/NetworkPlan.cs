@@ -7,6 +7,9 @@ internal abstract class NetworkPlan
     /// <summary>The row of each load in the columns of the solver.</summary>
     internal abstract int[] RowOf { get; }
 
+    /// <summary>Whether a source may come on or be blocked as the loads change.</summary>
+    internal abstract bool SourcesMaySwitch { get; }
+
     /// <summary>The same plan for the same network at other voltages of its sources.</summary>
     internal abstract NetworkPlan At(Circuit circuit);
 

@@ -49,7 +49,7 @@ internal sealed class OperatingPointSearch
     }
 
     /// <summary>Whether a source may come on or be blocked as the loads change.</summary>
-    internal bool SourcesMaySwitch => _circuit.SourceCount > 1 && !_circuit.SourceMaySink.All(maySink => maySink);
+    internal bool SourcesMaySwitch => _allDelivering.SourcesMaySwitch;
 
     /// <summary>Whether any load draws constant power.</summary>
     internal bool HasConstantPower => _circuit.Loads.Any(load => load.Watts > 0);

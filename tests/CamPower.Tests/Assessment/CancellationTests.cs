@@ -37,7 +37,7 @@ public class CancellationTests
     [Fact]
     public void FaultStudy_IsBrokenOffSoon()
     {
-        SiteAssessment assessment = Shared(meters: 10, cameras: 140).Assess();
+        SiteAssessment assessment = Shared(meters: 10, cameras: 64).Assess();
         IsBrokenOffSoon(token =>
         {
             foreach (OutputFaults output in assessment.StudyFaults(token)) Assert.NotEmpty(output.Shorts);

@@ -8,6 +8,8 @@ namespace CamPower.Tests.Circuits.Networks;
 /// <summary>Networks of no sense: whatever can be described is solved or said to have no operating point; it always ends, and no NaN comes out.</summary>
 public class AnyNetworkTests
 {
+    private const int MostIterations = 20_000;
+
     [Fact]
     public void Solve_AnyDescription_EndsWithAnAnswerThatBalances()
     {
@@ -28,6 +30,7 @@ public class AnyNetworkTests
             NetworkSolution solution = network.Solve();
             double? margin = network.MarginToCollapse()?.DecimalFractions;
             Assert.True(margin is null or >= 0, $"seed {seed}: margin {margin}");
+            AssertSoonFound(network, seed);
             if (!solution.HasOperatingPoint)
             {
                 none++;
@@ -53,6 +56,14 @@ public class AnyNetworkTests
         PowerBalance balance = solution.Balance;
         double residual = Math.Abs(balance.Residual), throughput = balance.Delivered + balance.Lost;
         Assert.True(residual <= (1e-8 * throughput) + 1e-9, $"seed {seed}: {balance}, residual {residual}");
+    }
+
+    // At the worst of these the end of the branch was once looked for in steps of a billionth, a million times over.
+    private static void AssertSoonFound(DcNetwork network, int seed)
+    {
+        var search = new OperatingPointSearch(network.Circuit, network.Plan);
+        CollapseMargin.Of(search);
+        Assert.True(search.Iterations < MostIterations, $"seed {seed}: {search.Iterations} iterations");
     }
 
     // A tree, a few more branches, sources and loads anywhere: mostly networks, now and then none.
