@@ -33,7 +33,7 @@ internal static class CauseGrouping
                 ? new GroupKey(Cause.OpenConductor, unit, feed.StandIn(place, scope))
                 : new GroupKey(Cause.ProtectiveDeviceOpen, unit, 0),
             Cause.ShortCircuit when scope.HasDeadReadings => new GroupKey(Cause.ShortCircuit, unit, 0),
-            Cause.ShortCircuit when hypothesis.Second >= 0 => SupplyKey(Cause.SupplyInLimit, hypothesis.Second, scopeOf(hypothesis.Second)),
+            Cause.ShortCircuit when hypothesis.Second is int box => SupplyKey(Cause.SupplyInLimit, box, scopeOf(box)),
             Cause.ShortCircuit or Cause.ProtectiveDeviceOpen or Cause.ProtectiveDeviceHot => new GroupKey(Cause.ProtectiveDeviceOpen,
                 unit, 0),
             Cause.LoadTooLarge or Cause.WrongDevice => DrawKey(feed, feed.Feed.Devices[place].RunIndex, scope),

@@ -161,14 +161,15 @@ internal sealed class DiagnosisModel
 
     private UnitPrediction Predict(FeedModel feed, IReadOnlyList<Deviation> faults, SupplyVolts supply, FeedNumbers numbers)
     {
-        int other = -1;
+        double amperesDay = 0, amperesNight = 0;
         for (int i = 0; i < faults.Count; i++)
         {
-            if (faults[i].Cause == Cause.WrongOutput && faults[i].Unit == feed.Unit) other = faults[i].Place;
+            if (faults[i].Cause != Cause.WrongOutput || faults[i].Unit != feed.Unit) continue;
+            bool isUsed = faults[i].Place >= 0;
+            (amperesDay, amperesNight) = isUsed ? (_amperesDay[faults[i].Place], _amperesNight[faults[i].Place]) : (0, 0);
         }
 
-        return Metered(feed.Unit, feed.Predict(faults, supply, numbers, other < 0 ? 0 : _amperesDay[other],
-            other < 0 ? 0 : _amperesNight[other]), faults);
+        return Metered(feed.Unit, feed.Predict(faults, supply, numbers, amperesDay, amperesNight), faults);
     }
 
     // What a wrong meter makes of the readings.

@@ -115,9 +115,9 @@ internal sealed class FeedEvidence(DiagnosisModel model, FeedModel feed, IReadOn
                 moved[i] += 1;
                 columns[i] = _of.Model.Column(_of.Feed.Unit, _of.Readings, _prediction, _of.PredictAt(moved), 1);
                 moved[i] -= 1;
-                if (direction.Common >= 0)
+                if (direction.Common is int common)
                 {
-                    _common[direction.Common] = columns[i];
+                    _common[common] = columns[i];
                     continue;
                 }
 

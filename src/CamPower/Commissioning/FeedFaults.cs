@@ -46,8 +46,8 @@ internal sealed class FeedFaults
 
     internal bool IsProtectionOpen { get; private set; }
 
-    /// <summary>The unit that is at this output in its place: itself, or -1 for nothing.</summary>
-    internal int? AtOutput { get; private set; }
+    /// <summary>Whether its run hangs on another output.</summary>
+    internal bool IsElsewhere { get; private set; }
 
     internal static FeedFaults Of(IReadOnlyList<Deviation> faults, int unit, int runs, int devices)
     {
@@ -71,7 +71,7 @@ internal sealed class FeedFaults
             case Cause.OpenConductor: IsOpen[at] = true; break;
             case Cause.ShortCircuit: (LeakOhms[at], IsProtectionOpen) = (fault.Size, true); break;
             case Cause.ReversedLeads: IsReversed[at] = true; break;
-            case Cause.WrongOutput: AtOutput = at; break;
+            case Cause.WrongOutput: IsElsewhere = true; break;
             case Cause.ProtectiveDeviceOpen or Cause.ProtectiveDeviceHot: IsProtectionOpen = true; break;
             case Cause.LoadTooLarge: DrawFactor[at] *= fault.Size; break;
             case Cause.WrongDevice: OtherDevice[at] = (int)fault.Size; break;

@@ -134,7 +134,7 @@ internal sealed class FeedModel
         _day.Predict(prediction, faults, loaded, supply.Day, numbers);
         _night.Predict(prediction, faults, loaded, supply.Night, numbers);
         if (supply.IsUnsteady) prediction.MarkUnsteady();
-        if (faults.AtOutput is not null) ReadAnotherOutput(prediction.Values, otherAmperesDay, otherAmperesNight);
+        if (faults.IsElsewhere) ReadAnotherOutput(prediction.Values, otherAmperesDay, otherAmperesNight);
         return prediction;
     }
 
