@@ -166,7 +166,7 @@ internal sealed class Case
         if (!Study.Points.TryFind(point, out int unit, out int place)) throw new ArgumentException($"{point} is nowhere.", nameof(point));
         MeterQuantity kind = Study.Model.KindOf(unit, place);
         double value = _truth[unit].Values[place];
-        if (_truth[unit].IsLoose[place]) value *= ReadingScale.LeastLoose + ((1 - ReadingScale.LeastLoose) * _random.NextDouble());
+        if (_truth[unit].IsUnsteady[place]) value *= ReadingScale.LeastUnsteady + ((1 - ReadingScale.LeastUnsteady) * _random.NextDouble());
         Meter meter = Sheet.Meter;
         MeterRange range = kind switch { MeterQuantity.Volts => meter.Volts, MeterQuantity.Amperes => meter.Amperes, _ => meter.Ohms };
         if (kind == MeterQuantity.Ohms && value >= FeedFaults.OpenOhms) return new MeterReading(point, null);

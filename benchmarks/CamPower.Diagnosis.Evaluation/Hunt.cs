@@ -70,7 +70,7 @@ internal sealed class Hunt
         int[] ofDevice = [UnitPoints.Day, UnitPoints.Loop, UnitPoints.Night, UnitPoints.Plug];
         foreach (FeedModel feed in feeds)
         {
-            foreach (int point in ofOutput) yield return made.Study.Points.Of(feed.Unit, feed.PointOf(-1, point));
+            foreach (int point in ofOutput) yield return made.Study.Points.Of(feed.Unit, feed.OutputPoint(point));
             IEnumerable<int> fromTheMiddle = Enumerable.Range(0, feed.Devices).OrderBy(d => Math.Abs((2 * d) - feed.Devices + 1));
             foreach (int device in fromTheMiddle)
             {

@@ -38,7 +38,7 @@ internal sealed class TrueSite
             BoxModel model = _model.Boxes[box];
             double off = _x[_parts.SupplyOf(model.Box)];
             SupplyVolts volts = model.Volts(faults);
-            supply[box] = new SupplyVolts(volts.Unloaded * (1 + off), volts.Day * (1 + off), volts.Night * (1 + off), volts.IsLoose);
+            supply[box] = new SupplyVolts(volts.Unloaded * (1 + off), volts.Day * (1 + off), volts.Night * (1 + off), volts.IsUnsteady);
             all[model.Unit] = BoxModel.Predict(supply[box]);
         }
 
@@ -58,7 +58,7 @@ internal sealed class TrueSite
         Dictionary<int, FeedFaults> of = feeds.ToDictionary(f => f.Unit, f => FeedFaults.Of(faults, f.Unit, f.Runs, f.Devices));
         foreach (FeedModel feed in feeds)
         {
-            Dead(group, feeds, of, feed, feed.PointOf(-1, UnitPoints.Insulation), null, all[feed.Unit]);
+            Dead(group, feeds, of, feed, feed.OutputPoint(UnitPoints.Insulation), null, all[feed.Unit]);
             for (int device = 0; device < feed.Devices; device++)
             {
                 Dead(group, feeds, of, feed, feed.PointOf(device, UnitPoints.Loop), feed.Feed.Devices[device].Device.At, all[feed.Unit]);
@@ -73,26 +73,26 @@ internal sealed class TrueSite
         Live(group, feeds, of, v => v.Unloaded, supply, LoadComponents.None, isUnplugged: true, all);
         Live(group, feeds, of, v => v.Day, supply, LoadComponents.None, isUnplugged: false, all);
         Live(group, feeds, of, v => v.Night, supply, LoadComponents.Infrared, isUnplugged: false, all);
-        foreach (FeedModel feed in feeds.Where(f => supply[f.Box - _model.FirstBox].IsLoose)) Loosen(feed, all[feed.Unit]);
+        foreach (FeedModel feed in feeds.Where(f => supply[f.Box - _model.FirstBox].IsUnsteady)) MarkUnsteady(feed, all[feed.Unit]);
     }
 
-    private static void Loosen(FeedModel feed, UnitPrediction truth)
+    private static void MarkUnsteady(FeedModel feed, UnitPrediction truth)
     {
         for (int device = 0; device < feed.Devices; device++)
         {
-            truth.IsLoose[feed.PointOf(device, UnitPoints.Day)] = truth.IsLoose[feed.PointOf(device, UnitPoints.Night)] = true;
+            truth.IsUnsteady[feed.PointOf(device, UnitPoints.Day)] = truth.IsUnsteady[feed.PointOf(device, UnitPoints.Night)] = true;
             if (truth.ByDay[device] == DeviceState.Up) truth.ByDay[device] = DeviceState.Restarting;
             if (truth.ByNight[device] == DeviceState.Up) truth.ByNight[device] = DeviceState.Restarting;
         }
 
         for (int bare = 0; bare < feed.Bare.Length; bare++)
         {
-            truth.IsLoose[feed.PointAt(bare, UnitPoints.Day)] = truth.IsLoose[feed.PointAt(bare, UnitPoints.Night)] = true;
+            truth.IsUnsteady[feed.PointAt(bare, UnitPoints.Day)] = truth.IsUnsteady[feed.PointAt(bare, UnitPoints.Night)] = true;
         }
 
         foreach (int point in (int[])[UnitPoints.OutputDay, UnitPoints.OutputNight, UnitPoints.AmperesDay, UnitPoints.AmperesNight])
         {
-            truth.IsLoose[feed.PointOf(-1, point)] = true;
+            truth.IsUnsteady[feed.OutputPoint(point)] = true;
         }
     }
 
@@ -100,7 +100,7 @@ internal sealed class TrueSite
     private void Swap(IReadOnlyList<Deviation> faults, UnitPrediction[] all)
     {
         var amperes = all.Select((p, unit) => unit < _model.FirstBox
-            ? (Day: p.Values[_model.Feeds[unit].PointOf(-1, UnitPoints.AmperesDay)], Night: p.Values[_model.Feeds[unit].PointOf(-1, UnitPoints.AmperesNight)])
+            ? (Day: p.Values[_model.Feeds[unit].OutputPoint(UnitPoints.AmperesDay)], Night: p.Values[_model.Feeds[unit].OutputPoint(UnitPoints.AmperesNight)])
             : default).ToArray();
         foreach (Deviation swapped in faults.Where(f => f.Cause == Cause.WrongOutput))
         {
@@ -108,7 +108,7 @@ internal sealed class TrueSite
             double[] values = all[swapped.Unit].Values;
             for (int device = 0; device < feed.Devices; device++) values[feed.PointOf(device, UnitPoints.Loop)] = FeedFaults.OpenOhms;
             for (int bare = 0; bare < feed.Bare.Length; bare++) values[feed.PointAt(bare, UnitPoints.Loop)] = FeedFaults.OpenOhms;
-            (values[feed.PointOf(-1, UnitPoints.AmperesDay)], values[feed.PointOf(-1, UnitPoints.AmperesNight)]) =
+            (values[feed.OutputPoint(UnitPoints.AmperesDay)], values[feed.OutputPoint(UnitPoints.AmperesNight)]) =
                 swapped.Place < 0 ? default : amperes[swapped.Place];
         }
     }
@@ -231,7 +231,7 @@ internal sealed class TrueSite
     private Load DrawOf(FeedModel feed, int device, FeedFaults faults, LoadComponents on)
     {
         if (faults.IsReversed[device] || faults.IsProtectionOpen || IsCut(feed, feed.Feed.Devices[device].RunIndex, faults)) return Load.None;
-        Device model = faults.OtherDevice[device] >= 0 ? _model.Models[faults.OtherDevice[device]] : feed.Feed.Devices[device].Device.Model;
+        Device model = faults.OtherDevice[device] is int other ? _model.Models[other] : feed.Feed.Devices[device].Device.Model;
         Load load = model.Draw.LoadWith(on);
         SiteDevice placed = feed.Feed.Devices[device].Device;
         double own = on == LoadComponents.None ? 0 : _infrared[_model.Site.Devices.TakeWhile(d => !ReferenceEquals(d, placed)).Count()];
@@ -273,7 +273,7 @@ internal sealed class TrueSite
             drawing[LoadName(worst.Feed, worst.Device)] = Load.None;
             UnitPrediction truth = all[worst.Feed.Unit];
             (on == LoadComponents.None ? truth.ByDay : truth.ByNight)[worst.Device] = DeviceState.Restarting;
-            truth.IsLoose[worst.Feed.PointOf(worst.Device, on == LoadComponents.None ? UnitPoints.Day : UnitPoints.Night)] = true;
+            truth.IsUnsteady[worst.Feed.PointOf(worst.Device, on == LoadComponents.None ? UnitPoints.Day : UnitPoints.Night)] = true;
         }
     }
 
@@ -282,11 +282,11 @@ internal sealed class TrueSite
         bool isNight = on != LoadComponents.None;
         string minus = Minus("box " + feed.Feed.Box.Name);
         double output = solution.VoltageAt(Plus($"output {feed.Unit}")).Volts - solution.VoltageAt(minus).Volts;
-        truth.Values[feed.PointOf(-1, isUnplugged ? UnitPoints.OutputUnplugged : isNight ? UnitPoints.OutputNight : UnitPoints.OutputDay)] = faults.IsProtectionOpen ? 0 : output;
+        truth.Values[feed.OutputPoint(isUnplugged ? UnitPoints.OutputUnplugged : isNight ? UnitPoints.OutputNight : UnitPoints.OutputDay)] = faults.IsProtectionOpen ? 0 : output;
         if (!isUnplugged)
         {
             double amperes = faults.IsProtectionOpen ? 0 : solution.CurrentIn($"protection {feed.Unit}").Amperes;
-            truth.Values[feed.PointOf(-1, isNight ? UnitPoints.AmperesNight : UnitPoints.AmperesDay)] = amperes;
+            truth.Values[feed.OutputPoint(isNight ? UnitPoints.AmperesNight : UnitPoints.AmperesDay)] = amperes;
         }
 
         for (int bare = 0; bare < feed.Bare.Length; bare++)

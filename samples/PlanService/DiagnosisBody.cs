@@ -62,7 +62,7 @@ internal sealed class DiagnosisBody
         if (!reader.Read() || reader.TokenType != JsonTokenType.StartObject) return ErrorAt("$", 1, 1, "the body must be an object with a member 'site'");
         while (reader.Read() && reader.TokenType == JsonTokenType.PropertyName)
         {
-            if (NameAt(reader) is not string name) return ErrorAt("$", 1, 1, "the body has a member that is none of site, readings and symptoms");
+            if (NameAt(reader) is not string name) return ErrorAt("$", 1, 1, "the body has an unknown member; its members are site, readings and symptoms");
             reader.Read();
             if (name == "readings" && reader.TokenType != JsonTokenType.StartObject) return ErrorAt("$.readings", 1, 1, "it must be an object");
             var from = (int)reader.TokenStartIndex;

@@ -16,9 +16,6 @@ internal sealed class ConsoleReport(SiteReport report, Evidence evidence, int wi
     /// <summary>Some five screens; what does not fit is left to the details.</summary>
     private const int MostLines = 120;
 
-    // At which data sheets state the float voltage.
-    private static readonly Temperature Room = Temperature.FromDegreesCelsius(25);
-
     public Page Page(bool hasDetails) => hasDetails
         ? Page(Shown.Everything)
         : Shown.InBrief.Select(Page).FirstOrDefault(page => page.Lines.Count <= MostLines) ?? Page(Shown.InBrief[^1]);
@@ -146,7 +143,7 @@ internal sealed class ConsoleReport(SiteReport report, Evidence evidence, int wi
         bool isWhole = lowest.Bound == TrimBound.SupplyRange && highest.Bound == TrimBound.SupplyRange;
         if (isWhole && box.Battery is null) return Invariant($"Set point: the whole range of the supply works, {lowest.SetPoint.Volts:0.00} V to {highest.SetPoint.Volts:0.00} V.");
         if (box.Battery is not Battery battery) return Invariant($"Set point: {window.Summary} works; middle {window.Middle.Volts:0.00} V.");
-        ElectricPotential right = battery.FloatAt(Room);
+        ElectricPotential right = battery.Cells * battery.Chemistry.Floating;
         return $"Set point: {window.Summary} works. " + (window.Contains(right)
             ? Invariant($"Keep it at the float voltage of the battery, {right.Volts:0.00} V.")
             : Invariant($"The float voltage of the battery, {right.Volts:0.00} V, is outside it."));
@@ -161,7 +158,7 @@ internal sealed class ConsoleReport(SiteReport report, Evidence evidence, int wi
     };
 
     private static string Voltage(Supply supply) => supply.Output is DcOutput { OpenVoltage: ElectricPotential open }
-        ? Invariant($"{supply.Output.Nominal.Volts:0.##} V at rated current, {open.Volts:0.##} V with no load") + (supply.Name.Contains("unregulated") ? "" : ", unregulated")
+        ? Invariant($"{supply.Output.Nominal.Volts:0.##} V at rated current, {open.Volts:0.##} V with no load")
         : Voltage(supply.Output);
 
     private static string Voltage(SupplyOutput output) => output switch

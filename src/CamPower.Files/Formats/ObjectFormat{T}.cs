@@ -168,7 +168,6 @@ internal sealed class ObjectFormat<T> : Format<T>
         else begun[1].FirstIn(at).Error($"only one of these can be given: {Phrase.List(begun.Select(f => f.ToString()), "or")}");
     }
 
-    // What the part says is wrong is noted at the member that it names.
     // The library refuses one argument at a time. Each turn reports one more member and puts a stand-in in its place, so it ends.
     private T Build(Place at)
     {

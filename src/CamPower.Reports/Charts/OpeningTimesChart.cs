@@ -18,7 +18,8 @@ internal static class OpeningTimesChart
 
     internal static Chart Of(ProtectiveDevice device, Temperature ambient, IReadOnlyList<ShortCircuit> shorts)
     {
-        double carried = CarriedAmperes(device, ambient);
+        double carried = device.CarriedCurrentAt(ambient)?.Amperes
+            ?? throw new ArgumentException($"{device} never opens.", nameof(device));
         double[] faults = [.. shorts.SelectMany(EndsOf).Where(a => a > 0)];
         double from = Math.Min(carried, faults.DefaultIfEmpty(carried).Min()) / 1.25,
             to = Math.Max(12 * carried, faults.DefaultIfEmpty(0).Max() * 1.25);
@@ -29,10 +30,10 @@ internal static class OpeningTimesChart
             [.. swept.Where(x => x.Opening.Latest is not null).Select(x => new DataPoint(x.Amperes, x.Opening.Latest!.Value.Seconds))];
         List<DataPoint> earliest =
             [.. swept.Where(x => x.Opening.Earliest?.Seconds > 0).Select(x => new DataPoint(x.Amperes, x.Opening.Earliest!.Value.Seconds))];
-        List<DataPoint> gates = [.. device is Fuse fuse ? TimeLimits(fuse, carried) : []];
+        List<DataPoint> limits = [.. device is Fuse fuse ? TimeLimits(fuse, carried) : []];
 
         string title = Invariant($"Opening times of {device} at {ambient.DegreesCelsius:0.#} °C");
-        double[] times = [.. latest.Concat(earliest).Concat(gates).Select(p => p.Y)];
+        double[] times = [.. latest.Concat(earliest).Concat(limits).Select(p => p.Y)];
         double shortest = times.DefaultIfEmpty(1).Min() / Beyond, longest = times.DefaultIfEmpty(1).Max() * Beyond;
         PlotModel model = ChartFrame.Of(title);
         model.Axes.Add(ChartFrame.LogAxis(AxisPosition.Bottom, "current (A)", from, to));
@@ -40,11 +41,11 @@ internal static class OpeningTimesChart
         model.Legends.Add(ChartFrame.LegendBelow());
         if (latest.Count > 0) model.Series.Add(ChartFrame.Line(0, "has opened by then", Corners(latest), hasMarkers: false));
         if (earliest.Count > 0) model.Series.Add(ChartFrame.Line(1, "does not open before", Corners(earliest), hasMarkers: false));
-        if (gates.Count > 0) model.Series.Add(ChartFrame.Points(3, "time limits of its standard", gates));
-        foreach (LineSeries limit in ChartFrame.Limits(
+        if (limits.Count > 0) model.Series.Add(ChartFrame.Points(3, "time limits of its standard", limits));
+        foreach (LineSeries line in ChartFrame.Limits(
             Invariant($"carries {carried:0.##} A continuously"), [(new DataPoint(carried, shortest), new DataPoint(carried, longest))]))
         {
-            model.Series.Add(limit);
+            model.Series.Add(line);
         }
 
         for (int i = 0; i < shorts.Count; i++) AddFault(model, i, shorts[i], shortest, longest);
@@ -54,25 +55,13 @@ internal static class OpeningTimesChart
         return new Chart(title, words.TrimEnd(), model, ChartFrame.HeightWithLegend(model));
     }
 
-    /// <summary>The current that the device carries continuously. [A]</summary>
-    private static double CarriedAmperes(ProtectiveDevice device, Temperature ambient) => device switch
-    {
-        Fuse { Rerating: ShareCurve<Temperature> curve } fuse => fuse.RatedCurrent.Amperes * (curve.ShareAt(ambient)?.DecimalFractions
-            ?? throw new ArgumentOutOfRangeException(
-                nameof(ambient), Invariant($"ambient must be on the curve of {fuse}, but is {ambient.DegreesCelsius:G6} °C."))),
-        Fuse fuse => fuse.RatedCurrent.Amperes,
-        ResettableFuse resettable => resettable.HoldCurrentAt(ambient).Amperes,
-        ElectronicLimit limit => limit.Limit.Amperes * (1 - limit.Tolerance.DecimalFractions),
-        _ => throw new ArgumentException($"{device} never opens.", nameof(device)),
-    };
-
     // What the supply does in overload may be known of one end only.
     private static double[] EndsOf(ShortCircuit fault) =>
         [.. new[] { fault.Smallest, fault.Largest ?? fault.Smallest }.Select(c => c.Amperes).Distinct()];
 
     private static IEnumerable<DataPoint> TimeLimits(Fuse fuse, double carried) => fuse.Characteristic.TimeLimits.SelectMany(
-        gate => new[] { gate.NotBefore, gate.NotAfter }.OfType<Duration>()
-            .Select(time => new DataPoint(gate.Multiple * carried, time.Seconds)));
+        limit => new[] { limit.NotBefore, limit.NotAfter }.OfType<Duration>()
+            .Select(time => new DataPoint(limit.Multiple * carried, time.Seconds)));
 
     // Of a stretch at one time its two ends will do.
     private static IEnumerable<DataPoint> Corners(List<DataPoint> points) => points.Where((p, i) =>

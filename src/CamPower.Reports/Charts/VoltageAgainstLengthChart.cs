@@ -46,9 +46,12 @@ internal static class VoltageAgainstLengthChart
             AddCurve(model, i, curves[i], endsEarly: curves[i][^1].X < end);
         }
 
-        if (accepted is not null) foreach (LineSeries limit in WindowLimits.Of([(string.Empty, accepted)], end)) model.Series.Add(limit);
-        IEnumerable<string> words =
-            cables.Select((c, i) => Invariant(
+        if (accepted is not null)
+        {
+            foreach (LineSeries limit in WindowLimits.Of([(string.Empty, accepted)], end)) model.Series.Add(limit);
+        }
+
+        IEnumerable<string> words = cables.Select((c, i) => Invariant(
             $"{c}: {curves[i][^1].Y:0.00} V at {curves[i][^1].X:0.#} {symbol}{(curves[i][^1].X < end ? ", and no farther" : "")}."));
         string window = accepted is null ? string.Empty : $" Accepted is {accepted}.";
         return new Chart(title, Invariant(

@@ -41,12 +41,13 @@ internal static class VoltageAlongChart
     {
         string symbol = LengthScale.Symbol(unit);
         double farthest = lines.Max(l => l.Profile.Points[^1].Distance.As(unit)), width = farthest > 0 ? farthest * 1.02 : 1;
-        List<(string, VoltageRange)> windows = [.. lines.Where(l => l.Accepted is not null).Select(l => (l.Whose, l.Accepted!))];
+        List<(string Whose, VoltageRange Accepted)> windows =
+            [.. lines.Where(l => l.Accepted is not null).Select(l => (l.Whose, l.Accepted!))];
         PlotModel model = ChartFrame.Of(title);
         model.Axes.Add(ChartFrame.Axis(AxisPosition.Bottom, $"distance from the supply, one way ({symbol})", 0, width));
         model.Axes.Add(VoltAxis.Holding(
             [.. lines.SelectMany(l => l.Profile.Points.Select(p => p.Voltage.Volts)),
-            .. windows.SelectMany(w => new[] { w.Item2.Lowest.Volts, w.Item2.Highest.Volts })]));
+            .. windows.SelectMany(w => new[] { w.Accepted.Lowest.Volts, w.Accepted.Highest.Volts })]));
         model.Legends.Add(ChartFrame.LegendBelow());
         for (int i = 0; i < lines.Count; i++)
         {

@@ -108,7 +108,7 @@ internal sealed class OneLineDiagram
         double y = _y;
         SiteRun[] runs = [.. _assessment.Site.Runs.Where(
             r => string.Equals(r.From.BoxName, _box.Box.Name, StringComparison.Ordinal) && r.From.OutputNumber == output.Output.Number)];
-        IReadOnlyList<DiagramMark> marks = MarksOf(SubjectKind.Output, Invariant($"{_box.Box.Name} output {output.Output.Number}"));
+        IReadOnlyList<DiagramMark> marks = MarksOf(SubjectKind.Output, Subject.Of(_box.Box, output.Output).Name);
         _pen.Text(Bus + 5, y - 4, Invariant($"{output.Output.Number}"), 24, isBold: true);
         _pen.Line(Bus, y, FirstRun, y);
         _pen.Protection(Fuse, y, output.Output.Protection);

@@ -12,9 +12,6 @@ namespace CamPower.Reports.Sections;
 /// <summary>A box, or several with little on them: how it is set, how far it is loaded, what its devices get.</summary>
 internal sealed class BoxSection(Evidence evidence, IReadOnlyList<Finding> findings, bool hasEveryProfile)
 {
-    // At which data sheets state the float voltage.
-    private static readonly Temperature Room = Temperature.FromDegreesCelsius(25);
-
     private static readonly Column[] ConditionColumns =
         [new("Condition"), new("Air inside, °C", true), new("Total, A", true), new("May deliver, A", true), new("Used, %", true)];
 
@@ -154,7 +151,7 @@ internal sealed class BoxSection(Evidence evidence, IReadOnlyList<Finding> findi
     {
         if (window.IsEmpty) return window.Summary;
         if (window.Box.Battery is not Battery battery) return Invariant($"{window.Summary}; the middle is {window.Middle.Volts:0.00} V");
-        ElectricPotential right = battery.FloatAt(Room);
+        ElectricPotential right = battery.Cells * battery.Chemistry.Floating;
         string keep = window.Contains(right) ? "keep it at" : "not inside it is";
         return Invariant($"{window.Summary}; {keep} the float voltage of the battery, {right.Volts:0.00} V");
     }
@@ -202,8 +199,8 @@ internal sealed class BoxSection(Evidence evidence, IReadOnlyList<Finding> findi
         .Where(worst => worst.Count > 0)
         .Select(worst => Chart.VoltageAlong(worst));
 
-    private static bool IsOutside(DeviceInCondition device) =>
-        device.State != DeviceState.Up || device.Margin.Volts < 0 || device.Voltage > device.Accepted!.Highest;
+    private static bool IsOutside(DeviceInCondition device) => device.State != DeviceState.Up
+        || device.LowestVoltage(Ratio.Zero).Verdict == Verdict.Violated || device.Voltage > device.Accepted!.Highest;
 
     private static bool HasProfile(DeviceInCondition device) => device.State != DeviceState.WrongCurrent && device.Profile() is not null;
 
@@ -225,7 +222,7 @@ internal sealed class BoxSection(Evidence evidence, IReadOnlyList<Finding> findi
 
     private static IReadOnlyList<string> PowerLimitRow(DistributionBox box, PowerLimitAssessment limit) =>
     [
-        Invariant($"{box.Name} output {limit.Output.Number}"),
+        Subject.Of(box, limit.Output).Name,
         limit.Class switch
         {
             PowerLimitClass.Class2 => "Class 2",

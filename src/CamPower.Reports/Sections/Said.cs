@@ -55,9 +55,9 @@ internal static class Said
 
     internal static string Shares(LoadComponents on)
     {
-        string[] names = [.. new[] { (LoadComponents.Infrared, "infrared"), (LoadComponents.Motor, "motors"),
-            (LoadComponents.Heater, "heaters"), (LoadComponents.StartUp, "start-up") }
-            .Where(x => on.HasFlag(x.Item1)).Select(x => x.Item2)];
+        (LoadComponents On, string Name)[] all = [(LoadComponents.Infrared, "infrared"), (LoadComponents.Motor, "motors"),
+            (LoadComponents.Heater, "heaters"), (LoadComponents.StartUp, "start-up")];
+        string[] names = [.. all.Where(x => on.HasFlag(x.On)).Select(x => x.Name)];
         return names.Length == 0 ? "base draw alone" : string.Join(", ", names);
     }
 

@@ -126,5 +126,5 @@ public sealed class AcInCondition
     }
 
     /// <summary>What would have to be stated of a rectifier.</summary>
-    internal const string CapacitanceNotStated = "capacitance behind the rectifier";
+    private const string CapacitanceNotStated = "capacitance behind the rectifier";
 }

@@ -136,8 +136,8 @@ internal sealed class AlternatingBank
 
             var circuit = new AlternatingCircuit(volts, _output.Hertz, ohms, outputs, elements, RectifierDiode.Silicon);
             if (circuit.Solve() is AlternatingSolution solution) return new BankAnswer(solution, lost);
-            if (circuit.Lost < 0) return new BankAnswer(null, Array.ConvertAll(lost, _ => true));
-            lost[circuit.Lost] = true;
+            if (circuit.Lost is not int device) return new BankAnswer(null, Array.ConvertAll(lost, _ => true));
+            lost[device] = true;
         }
     }
 
@@ -166,7 +166,7 @@ internal sealed class AlternatingBank
 
     private double UsualFarads(Device model, AcStage stage, bool isMost)
     {
-        Load all = model.Draw.LoadWith((LoadComponents)ComponentDraw.AllShares);
+        Load all = model.Draw.LoadWith((LoadComponents)ComponentDraw.AllComponents);
         double watts = Math.Max(0.1, Math.Max(all.Watts, all.Amperes * _output.NominalVolts));
         CitedValue perWatt = (stage.IsHalfWave, isMost) switch
         {

@@ -25,8 +25,7 @@ public sealed class BoxInCondition
     /// <param name="rail">What its voltage does; null where it is not asked for.</param>
     /// <param name="outputsAsItFalls">What its outputs take as its voltage falls.</param>
     internal BoxInCondition(DistributionBox box, Condition condition, double altitudeMeters, double amperes, bool areOwnLossesKnown,
-        BoxLosses? losses,
-        HeatedEnclosure? heat, bool isDemandOnly, BoxRail? rail, Func<RailLoad> outputsAsItFalls)
+        BoxLosses? losses, HeatedEnclosure? heat, bool isDemandOnly, BoxRail? rail, Func<RailLoad> outputsAsItFalls)
     {
         Condition = condition;
         Amperes = amperes;
@@ -197,9 +196,6 @@ public sealed class BoxInCondition
 
     /// <summary>The hottest air in which the supply is rated to run. [°C]</summary>
     internal double HighestCelsius { get; }
-
-    /// <summary>Whether the supply has to give something in air that is too cold for it.</summary>
-    internal bool IsTooCold => Amperes > 0 && SupplyCelsius < LowestCelsius;
 
     /// <summary>Whether this is worse than another condition of the same box: less of the rating left.</summary>
     internal bool IsWorseThan(BoxInCondition other) =>

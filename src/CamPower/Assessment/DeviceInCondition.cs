@@ -60,8 +60,7 @@ public sealed class DeviceInCondition
     public Condition Condition => _group.Condition;
 
     /// <summary>What it has and takes on alternating current; null on direct current, on a wrong kind of current, and where neither the
-    /// plate of the
-    /// transformer nor the input stage of any of its devices is stated.</summary>
+    /// plate of the transformer nor the input stage of any of its devices is stated.</summary>
     public AcInCondition? Ac => _ac;
 
     /// <summary>Load of the device in this condition.</summary>
@@ -116,9 +115,15 @@ public sealed class DeviceInCondition
     public bool WouldStart => Start is StartVerdict.Starts or StartVerdict.Unknown;
 
     /// <summary>Whether it is up, starts and has the voltage that it needs; unknown where that is not known of its supply.</summary>
-    public Verdict Verdict => State == DeviceState.Up
-        ? WouldStart && !LowestVoltage(Ratio.Zero).IsViolated ? IsAcUnknown ? Verdict.Unknown : Verdict.Holds : Verdict.Violated
-        : State == DeviceState.SupplyOverloaded ? Verdict.Unknown : Verdict.Violated;
+    public Verdict Verdict
+    {
+        get
+        {
+            if (State == DeviceState.SupplyOverloaded) return Verdict.Unknown;
+            if (State != DeviceState.Up || !WouldStart || LowestVoltage(Ratio.Zero).IsViolated) return Verdict.Violated;
+            return IsAcUnknown ? Verdict.Unknown : Verdict.Holds;
+        }
+    }
 
     /// <summary>Voltage of the device during an inrush on its box, against its drop-out voltage. If it is lower, the duration of the inrush
     /// against the hold-up time.</summary>

@@ -12,6 +12,8 @@ namespace CamPower.Assessment;
 /// stated has no resistance. It is solved for any voltage of the boxes that feed it.</remarks>
 internal abstract class FeedCircuit
 {
+    private const int Halvings = 40;
+
     private readonly AirOfBoxes _air;
 
     private protected FeedCircuit(FeedGroup group, double cableCelsius, AirOfBoxes air)
@@ -132,17 +134,8 @@ internal abstract class FeedCircuit
     }
 
     /// <summary>The voltage from which a device climbs to the one where it settles, given one from which it does not. [V]</summary>
-    internal virtual double UnstableVolts(int device, double sinking, double settled, RailVolts rail, Load[] loads)
-    {
-        for (int halving = 0; halving < 40; halving++)
-        {
-            double middle = (sinking + settled) / 2;
-            if (CanClimbFrom(middle, device, rail, loads)) settled = middle;
-            else sinking = middle;
-        }
-
-        return settled;
-    }
+    internal virtual double UnstableVolts(int device, double sinking, double settled, RailVolts rail, Load[] loads) =>
+        Bisection.LastHeld(settled, sinking, Halvings, volts => CanClimbFrom(volts, device, rail, loads));
 
     /// <summary>The voltage of every device where the constant power has grown to the most that the circuit carries, or null where it
     /// carries nothing. [V]</summary>
@@ -151,7 +144,7 @@ internal abstract class FeedCircuit
         double[] volts = new double[loads.Length], trial = new double[loads.Length];
         if (!TrySolve(rail, Scaled(loads, 0), volts)) return null;
         double carried = 0, lost = 1;
-        for (int halving = 0; halving < 40; halving++)
+        for (int halving = 0; halving < Halvings; halving++)
         {
             double middle = (carried + lost) / 2;
             if (TrySolve(rail, Scaled(loads, middle), trial)) (carried, volts, trial) = (middle, trial, volts);

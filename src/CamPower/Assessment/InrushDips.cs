@@ -17,7 +17,7 @@ namespace CamPower.Assessment;
 /// </remarks>
 internal sealed class InrushDips
 {
-    internal const string HoldUpNotStated = "hold-up time of the device";
+    private const string HoldUpNotStated = "hold-up time of the device";
 
     internal const string SupplyNotStated = "overload behavior of the supply";
 

@@ -29,12 +29,9 @@ internal sealed class MeshedCircuit : FeedCircuit
     {
         IReadOnlyList<SiteRun> path = Group.Devices[device].Path;
         double ohms = GreatestProtectionOhms(FeedOf(path)) + path.Sum(run => run.Run.OutgoingOhmsAt(CableCelsius));
-        string? junction = path[path.Count - 1].To;
-        while (junction is not null)
+        foreach (SiteRun run in SiteRun.WayBack(path[path.Count - 1].To, junction => _runTo[junction]))
         {
-            SiteRun run = _runTo[junction];
-            if (run.ReturnAt is null) ohms += run.Run.ReturnOhmsAt(CableCelsius);
-            junction = run.ReturnAt ?? run.From.JunctionName;
+            ohms += run.Run.ReturnOhmsAt(CableCelsius);
         }
 
         return ohms;
@@ -54,7 +51,8 @@ internal sealed class MeshedCircuit : FeedCircuit
         // What goes out in a run need not come back in it. The branch of the return runs from the supply to the device.
         IEnumerable<(RunPart, double)> Parts(SiteRun run)
         {
-            double going = solution.CurrentIn(OutgoingName(run)).Amperes, back = -solution.CurrentIn(ReturnName(run)).Amperes;
+            double going = solution.CurrentIn(PoleNetwork.OutgoingName(run)).Amperes,
+                back = -solution.CurrentIn(PoleNetwork.ReturnName(run)).Amperes;
             return run.Run.Parts.Select(
                 part => (part, (part.OutgoingOhmsAt(CableCelsius) * going) + (part.ReturnOhmsAt(CableCelsius) * back)));
         }
@@ -89,7 +87,9 @@ internal sealed class MeshedCircuit : FeedCircuit
     {
         Load[] loads = [.. deviceAmperes.Select(amperes => Load.ConstantCurrent(ElectricCurrent.FromAmperes(amperes)))];
         NetworkSolution solution = Solve(RailVolts.Highest, loads);
-        return solution.HasOperatingPoint ? [.. Group.Links.Select(link => solution.CurrentIn(ShieldName(link)).Amperes)] : null;
+        return solution.HasOperatingPoint
+            ? [.. Group.Links.Select(link => solution.CurrentIn(PoleNetwork.ShieldName(link)).Amperes)]
+            : null;
     }
 
     private OutputFeed FeedOf(IReadOnlyList<SiteRun> path) => Group.Feeds.First(feed => feed.Runs.Contains(path[0]));
@@ -141,73 +141,14 @@ internal sealed class MeshedCircuit : FeedCircuit
         }
     }
 
-    private DcNetwork NetworkOf(RailVolts rail)
+    private DcNetwork NetworkOf(RailVolts rail) => new PoleNetwork(Group)
     {
-        var builder = new DcNetworkBuilder();
-        foreach (OutputFeed feed in Group.Feeds)
-        {
-            string output = FeedingEnd(feed.Runs[0]), source = output;
-            if (ProtectionOf(feed) is Joint protection)
-            {
-                source = $"supply of {output}";
-                builder.AddBranch(protection.Name, Plus(source), Plus(output),
-                    DcNetworkBuilder.Snapped(rail.IsHighest ? LeastProtectionOhms(feed) : GreatestProtectionOhms(feed)));
-            }
-
-            builder.AddSource(output, Plus(source), Minus(BoxEnd(feed.Box.Name)), ElectricPotential.FromVolts(rail.Of(feed.Box)));
-            foreach (SiteRun run in feed.Runs) AddRun(builder, run, CableCelsius);
-        }
-
-        for (int i = 0; i < Group.Devices.Count; i++)
-        {
-            string junction = JunctionEnd(Group.Devices[i].Device.At);
-            builder.AddLoad(LoadName(i), Plus(junction), Minus(junction), Load.None);
-        }
-
-        foreach (VideoLink link in Group.Links)
-        {
-            string junction = Group.Devices.First(d => string.Equals(d.Device.Name, link.Device, StringComparison.Ordinal)).Device.At;
-            builder.AddBranch(ShieldName(link), Minus(JunctionEnd(junction)), Minus(GroundEnd(link.Ground)), link.ShieldResistance);
-        }
-
-        for (int i = 0; i < Group.Bonds.Count; i++)
-        {
-            GroundBond bond = Group.Bonds[i];
-            builder.AddBranch(FormattableString.Invariant($"bond {i}"), Minus(GroundEnd(bond.Ground)), Minus(BoxEnd(bond.Box)),
-                bond.Resistance);
-        }
-
-        return builder.Build(reference: Minus(BoxEnd(Group.Feeds[0].Box.Name)));
-    }
-
-    private static void AddRun(DcNetworkBuilder builder, SiteRun run, double celsius)
-    {
-        string from = FeedingEnd(run), to = JunctionEnd(run.To);
-        builder.AddBranch(OutgoingName(run), Plus(from), Plus(to), DcNetworkBuilder.Snapped(run.Run.OutgoingOhmsAt(celsius)));
-        string negative = run.ReturnAt is string shared ? JunctionEnd(shared) : run.From.BoxName is string box ? BoxEnd(box) : from;
-        double returnOhms = run.ReturnAt is null ? run.Run.ReturnOhmsAt(celsius) : 0;
-        builder.AddBranch(ReturnName(run), Minus(negative), Minus(to), DcNetworkBuilder.Snapped(returnOhms));
-    }
-
-    // People name boxes, junctions and grounds, and may give one name to several: the kind, put first, keeps them apart.
-    private static string FeedingEnd(SiteRun run) =>
-        run.From.JunctionName is string junction ? JunctionEnd(junction) : $"output {run.From}";
-
-    private static string JunctionEnd(string name) => $"junction {name}";
-
-    private static string BoxEnd(string name) => $"box {name}";
-
-    private static string GroundEnd(string name) => $"ground {name}";
-
-    private static string OutgoingName(SiteRun run) => $"way to {run.To}";
-
-    private static string ReturnName(SiteRun run) => $"return from {run.To}";
-
-    private static string ShieldName(VideoLink link) => $"shield of {link.Device}";
-
-    private static string LoadName(int device) => FormattableString.Invariant($"device {device}");
-
-    private static string Plus(string name) => name + " +";
-
-    private static string Minus(string name) => name + " -";
+        Protection = feed => ProtectionOf(Group.Feeds[feed]) is Joint protection
+            ? (protection.Name,
+                rail.IsHighest ? LeastProtectionOhms(Group.Feeds[feed]) : GreatestProtectionOhms(Group.Feeds[feed]))
+            : null,
+        SourceVolts = feed => rail.Of(Group.Feeds[feed].Box),
+        RunOhms = (run, _) => (run.Run.OutgoingOhmsAt(CableCelsius), run.Run.ReturnOhmsAt(CableCelsius)),
+        LoadOf = _ => Load.None,
+    }.Build();
 }

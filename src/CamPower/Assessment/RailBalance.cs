@@ -58,7 +58,7 @@ internal static class RailBalance
         for (int step = 0; step < MostSteps; step++)
         {
             double atLeft = Missing(left);
-            if (atLeft <= 0) return Halved(left, right);
+            if (atLeft <= 0) return Bisection.LastHeld(left, right, Halvings, volts => Missing(volts) <= 0);
             double slope = (atRight - atLeft) / (right - left);
             double next = left - (atLeft / slope);
             if (!(slope > 0) || !(next > toVolts)) return double.NaN;
@@ -69,17 +69,5 @@ internal static class RailBalance
         return double.NaN;
 
         double Missing(double volts) => taken(volts) - given(volts);
-
-        double Halved(double enough, double tooMuch)
-        {
-            for (int halving = 0; halving < Halvings; halving++)
-            {
-                double middle = (enough + tooMuch) / 2;
-                if (Missing(middle) <= 0) enough = middle;
-                else tooMuch = middle;
-            }
-
-            return enough;
-        }
     }
 }

@@ -12,10 +12,8 @@ internal static class ShieldSolver
     /// <remarks>
     /// The returns are a linear network, so what each box adds to a shield is found apart, from the currents that its
     /// devices really draw. A DC box adds its ripple's share of that, an AC box all of it but the direct part that half-wave inputs draw.
-    /// Full-wave
-    /// inputs are taken to divide as any return current does, which is the careful side: their diodes only keep small shares back.
-    /// nothing says how the mains
-    /// voltages of two boxes lie to each other, so these are added without regard to sign.
+    /// Full-wave inputs are taken to divide as any return current does, which is the careful side: their diodes only keep small shares
+    /// back. How the mains voltages of two boxes lie to each other is not stated, so these are added without regard to sign.
     /// </remarks>
     internal static ShieldInCondition[] ShieldsIn(Condition condition, MeshedCircuit circuit, DeviceInCondition[] devices)
     {

@@ -53,22 +53,13 @@ internal static class UnregulatedRail
         for (int step = 0; step <= Steps; step++)
         {
             double amperes = rated * step / Steps;
-            if (takenAt(voltsAt(amperes)) <= amperes) return step == 0 ? voltsAt(0) : voltsAt(Halved(tooLittle, amperes));
+            if (takenAt(voltsAt(amperes)) <= amperes) return voltsAt(step == 0 ? 0 : LeastEnough(tooLittle, amperes));
             tooLittle = amperes;
         }
 
         return voltsAt(rated);
 
-        double Halved(double low, double high)
-        {
-            for (int halving = 0; halving < Halvings; halving++)
-            {
-                double middle = (low + high) / 2;
-                if (takenAt(voltsAt(middle)) <= middle) high = middle;
-                else low = middle;
-            }
-
-            return high;
-        }
+        double LeastEnough(double lacking, double enough) =>
+            Bisection.LastHeld(enough, lacking, Halvings, amperes => takenAt(voltsAt(amperes)) <= amperes);
     }
 }

@@ -230,7 +230,7 @@ public sealed class BackupAssessment
 
     private ElectricCurrent? ChargingCurrent => Charger.ChargingCurrent;
 
-    private ProtectiveDevice? Fuse => Box.BatteryProtection == ProtectiveDevice.None ? null : Box.BatteryProtection;
+    private ProtectiveDevice? Fuse => Box.BatteryProtection is { IsNone: false } fuse ? fuse : null;
 
     private IEnumerable<BoxInCondition> Lasting => _box.InConditions.Where(c => c.Condition.IsContinuous);
 

@@ -15,9 +15,10 @@ internal static class BackupStudy
         [.. assessment.Boxes.Where(b => b.Box.Battery is not null).Select(b => new BackupAssessment(assessment.Site, b))]);
 
     /// <summary>A box on its battery through conditions in turn.</summary>
-    internal static BatteryRun Run(Site site, DistributionBox box, IReadOnlyList<Condition> conditions)
+    internal static BatteryRun Run(Site site, string boxName, IReadOnlyList<Condition> conditions)
     {
-        if (box.Battery is not Battery battery) throw new ArgumentException($"{box} has no battery.", nameof(box));
+        DistributionBox box = site.BoxNamed(boxName, nameof(boxName));
+        if (box.Battery is not Battery battery) throw new ArgumentException($"{box} has no battery.", nameof(boxName));
         if (conditions.Count == 0) throw new ArgumentException("There must be at least one condition.", nameof(conditions));
         if (conditions.Take(conditions.Count - 1).FirstOrDefault(c => !(c.Duration > Duration.Zero)) is Condition endless)
         {
@@ -26,9 +27,10 @@ internal static class BackupStudy
 
         if (conditions.FirstOrDefault(c => !IsCovered(battery, c)) is Condition outside)
         {
-            ShareCurve<Temperature> capacity = battery.Chemistry.Capacity;
+            ShareCurve<Temperature> capacity = battery.Chemistry.Capacity, resistance = battery.Chemistry.Resistance;
+            double lowest = Math.Max(capacity.Lowest, resistance.Lowest), highest = Math.Min(capacity.Highest, resistance.Highest);
             throw Require.OutOfRange(outside.At.BoxCelsius, nameof(conditions), "°C",
-                FormattableString.Invariant($"from {capacity.Lowest} to {capacity.Highest}, the capacity curve of the battery"));
+                FormattableString.Invariant($"on both curves of the battery, from {lowest} to {highest}"));
         }
 
         return new Discharge(Converters.In(site, conditions), box, conditions).Run();
@@ -51,7 +53,7 @@ internal static class BackupStudy
             .OrderBy(b => b.AmpereSeconds * b.OpenCircuitVolts(1)).Select(battery =>
         {
             DistributionBox backed = box.WithBattery(policy.AtEndOfLife(battery));
-            return Run(site.With(backed), backed, conditions);
+            return Run(site.With(backed), backed.Name, conditions);
         }).FirstOrDefault(run => run.Lasts(wanted).Verdict == Verdict.Holds);
     }
 }

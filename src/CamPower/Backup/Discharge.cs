@@ -82,12 +82,12 @@ internal sealed class Discharge
     // To a state of charge, or to whatever happens before it.
     private BatteryRunEnd? Advance(double stop)
     {
-        double reached = IsHeldAt(stop) ? stop : Lowest(IsHeldAt, stop, _charge);
+        double reached = IsHeldAt(stop) ? stop : Bisection.LastHeld(_charge, stop, Halvings, IsHeldAt);
         double seconds = SecondsBetween(_charge, reached);
         if (seconds >= _secondsLeft)
         {
             double from = _charge, left = _secondsLeft;
-            _charge = Lowest(state => SecondsBetween(from, state) <= left, reached, from);
+            _charge = Bisection.LastHeld(from, reached, Halvings, state => SecondsBetween(from, state) <= left);
             _seconds += left;
             Record();
             Next();
@@ -107,19 +107,6 @@ internal sealed class Discharge
         _seconds += _secondsLeft;
         Record();
         Next();
-    }
-
-    // The lowest state of charge, to rounding, of which a claim holds that fails at a lower one.
-    private static double Lowest(Func<double, bool> claim, double fails, double holds)
-    {
-        for (int halving = 0; halving < Halvings; halving++)
-        {
-            double middle = (fails + holds) / 2;
-            if (claim(middle)) holds = middle;
-            else fails = middle;
-        }
-
-        return holds;
     }
 
     // Just below the state reached the battery is cut off, the weakest device drops out, or something else is worth telling.

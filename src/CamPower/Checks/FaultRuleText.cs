@@ -20,7 +20,7 @@ internal static class FaultRuleText
     };
 
     /// <summary>Whether it is stated that an output has no protective device.</summary>
-    internal static bool IsUnprotected(OutputFaults output) => ReferenceEquals(output.Output.Protection, ProtectiveDevice.None);
+    internal static bool IsUnprotected(OutputFaults output) => output.Output.Protection is { IsNone: true };
 
     /// <summary>The output that a finding is about, or the box of several.</summary>
     internal static Subject About(List<OutputFaults> outputs) =>

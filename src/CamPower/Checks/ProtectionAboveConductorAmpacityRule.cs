@@ -42,7 +42,7 @@ internal sealed class ProtectionAboveConductorAmpacityRule() : Rule("protection-
 
     private Finding? Judge(OutputFeed feed, Ampacities ampacities, double cap)
     {
-        if (feed.Output.Protection is not ProtectiveDevice device || ReferenceEquals(device, ProtectiveDevice.None)) return null;
+        if (feed.Output.Protection is not { IsNone: false } device) return null;
         (SiteRun? run, double amperes) = Weakest(feed, ampacities.Of);
         bool isProtectedBySource = !double.IsInfinity(cap) && !Limits.IsAbove(cap, amperes);
         if (isProtectedBySource) return null;

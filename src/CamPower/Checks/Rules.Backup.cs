@@ -18,7 +18,7 @@ public static partial class Rules
         "Fit a fuse at the terminal of the battery, rated for its DC voltage and short-circuit current. Follow the local code.",
         Sources.OvercurrentProtection, (rule, evidence) =>
             from backup in evidence.Backups
-            where backup.Box.BatteryProtection == ProtectiveDevice.None
+            where backup.Box.BatteryProtection is { IsNone: true }
             select rule.Find(Subject.Of(backup.Box),
                 Invariant($"Its battery has no fuse at its terminal; a short there draws up to {backup.LargestShortAmperes:0} A."),
                 ElectricCurrent.FromAmperes(backup.LargestShortAmperes)));

@@ -19,7 +19,7 @@ public static partial class Rules
         "Protect the output with a fuse or an electronic limit that protects its cable.",
         Sources.OvercurrentProtection, (rule, evidence) =>
             from output in evidence.Faults
-            where ReferenceEquals(output.Output.Protection, ProtectiveDevice.None)
+            where output.Output.Protection is { IsNone: true }
                 && !(output.Box.IsAdapter && output.MissingForVerdict != FaultData.None)
             let worst = output.Shorts
                 .FirstOrDefault(s => s.WithstandVerdict is not (WithstandVerdict.Withstands or WithstandVerdict.NoConductor))
@@ -78,7 +78,7 @@ public static partial class Rules
         "Use a smaller or faster protective device, or larger conductors.",
         Sources.AdiabaticWithstand, (rule, evidence) =>
             from output in evidence.Faults
-            where output.Output.Protection is not null && !ReferenceEquals(output.Output.Protection, ProtectiveDevice.None)
+            where output.Output.Protection is { IsNone: false }
             let worst = output.Shorts.Where(s => s.WithstandVerdict == WithstandVerdict.DoesNotWithstand)
                 .OrderByDescending(s => s.LetThrough?.AmpereSquaredSeconds ?? double.PositiveInfinity).FirstOrDefault()
             where worst is not null
@@ -97,9 +97,8 @@ public static partial class Rules
     /// needs a contact that is poor and stays poor, and nothing burns while the wiring is sound. Conductors hotter than they may be in
     /// service are a Failure too. Where the output feeds several devices, the others go dark with it: at least a Caution. An output without
     /// a protective device is judged like one whose protective device does not operate; where that is a Note, there is no finding.
-    /// Conductors that may pass the limit of their
-    /// insulation belong to <see cref="LetThroughAboveConductorWithstand"/>, devices at other outputs to
-    /// <see cref="ShortCollapsesSupplyVoltage"/>.
+    /// Conductors that may pass the limit of their insulation belong to <see cref="LetThroughAboveConductorWithstand"/>, devices at other
+    /// outputs to <see cref="ShortCollapsesSupplyVoltage"/>.
     /// </remarks>
     public static Rule ShortMayNotBeInterrupted { get; } = new ShortMayNotBeInterruptedRule();
 

@@ -40,10 +40,10 @@ public static partial class Rules
         Sources.BreakerBands, (rule, evidence) =>
             from breaker in evidence.Breakers
             from finding in Rule.Worst(
-                from start in new[] { (breaker.Cold, How: "cold"), (breaker.Warm, How: "warm") }
-                where start.Item1.MayTrip
-                orderby start.Item1.KnownPeakAmperes descending
-                select Trips(rule, breaker, start.Item1, start.How))
+                from start in new[] { (Inrush: breaker.Cold, How: "cold"), (Inrush: breaker.Warm, How: "warm") }
+                where start.Inrush.MayTrip
+                orderby start.Inrush.KnownPeakAmperes descending
+                select Trips(rule, breaker, start.Inrush, start.How))
             select finding);
 
     /// <summary>The standing leakage of the supplies on a circuit may trip its residual-current device.</summary>

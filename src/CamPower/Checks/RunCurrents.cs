@@ -36,7 +36,7 @@ internal sealed class RunCurrents
 
         AreBothWays = runs.All(run => run.ReturnAt is null);
         _return = AreBothWays ? _outgoing : new double[_outgoing.Length];
-        if (!AreBothWays) AddReturns(assessment, runTo);
+        if (!AreBothWays) AddReturns(assessment, runs, runTo);
     }
 
     /// <summary>Whether the return current of each run equals its outgoing current: no negative conductor is shared.</summary>
@@ -45,16 +45,11 @@ internal sealed class RunCurrents
     /// <summary>Current in a conductor of a run, by the index of the run in the site. [A]</summary>
     internal double Amperes(int run, bool isReturn, int condition) => (isReturn ? _return : _outgoing)[(run * _conditions) + condition];
 
-    private void AddReturns(SiteAssessment assessment, Dictionary<string, int> runTo)
+    private void AddReturns(SiteAssessment assessment, IReadOnlyList<SiteRun> runs, Dictionary<string, int> runTo)
     {
         foreach (DeviceAssessment device in assessment.Devices)
         {
-            for (string? at = device.Device.At; at is not null;)
-            {
-                SiteRun run = assessment.Site.Runs[runTo[at]];
-                if (run.ReturnAt is null) Add(device, _return, runTo[at]);
-                at = run.ReturnAt ?? run.From.JunctionName;
-            }
+            foreach (SiteRun run in SiteRun.WayBack(device.Device.At, at => runs[runTo[at]])) Add(device, _return, runTo[run.To]);
         }
     }
 

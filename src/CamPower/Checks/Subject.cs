@@ -65,7 +65,7 @@ public sealed class Subject
     /// <param name="output">The output.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static Subject Of(DistributionBox box, BoxOutput output) => new(SubjectKind.Output,
-        FormattableString.Invariant($"{Require.NotNull(box, nameof(box)).Name} output {Require.NotNull(output, nameof(output)).Number}"));
+        RunOrigin.NameOf(Require.NotNull(box, nameof(box)).Name, Require.NotNull(output, nameof(output)).Number));
 
     /// <summary>The name; never throws.</summary>
     public override string ToString() => Name;

@@ -8,7 +8,7 @@ namespace CamPower.Checks;
 
 /// <summary>The check of <see cref="Rules.ValueOutsideValidatedRange"/>.</summary>
 internal sealed class ValueOutsideValidatedRangeRule() : Rule("value-outside-validated-range", Severity.Caution,
-    "A model is used outside the range in which it was compared with other figures. Its answer is rough, or there is none.",
+    "A model is used outside the range in which it was compared with other figures. Its answer is rough, or it gives no answer.",
     "Treat what is calculated from it as rough, and measure on site. Where nothing is calculated, use the data sheet or the local code.",
     Sources.ValidatedRange, "calculation outside its checked range")
 {

@@ -19,23 +19,40 @@ internal sealed class AlternatingCircuit
 
     private const int MostPeriods = 600, MostNewton = 60, MostSwitching = 40;
 
+    // Where a capacitor begins, over the crest: near where most end, so that few periods are needed.
+    private const double StartShare = 0.92;
+
+    // Changes from period to period are taken for a geometric series where their ratio is in this range, every so many periods.
+    private const double LeastRatio = 0.05, MostRatio = 0.97;
+
+    private const int PeriodsApart = 4;
+
     // A capacitor below this share of the crest has lost its load: constant power asks for ever more there.
     private const double Collapsed = 0.12;
 
-    private const double LeastAmperes = 1e-9;
+    private const double LeastAmperes = 1e-9, LeastSiemens = 1e-12, LeastPivot = 1e-18;
 
-    private readonly double _crest, _hertz, _step;
+    // A diode begins to conduct when this much drives it, at this current, where the logarithm of its equation is finite.
+    private const double OpeningVolts = 1e-9, OpeningAmperes = 1e-6;
+
+    // The logarithm is followed from below: a step of Newton's method leaves at least this much of the current.
+    private const double LeastLeft = 0.1;
+
+    // When currents have settled: of what is linear, and of rectifiers.
+    private const double LinearAmperes = 1e-7, LinearShare = 1e-8, RectifierAmperes = 1e-8, RectifierShare = 1e-7;
+
+    private readonly double _crest, _hertz, _stepSeconds;
     private readonly double[,] _ohms;
     private readonly AlternatingElement[] _elements;
-    private readonly int[] _outputs;
     private readonly RectifierDiode _diode;
-    private readonly int _steps, _devices, _outputCount;
+    private readonly int _stepsAPeriod;
+    private readonly AlternatingTotals _totals;
 
     // For each element: capacitor voltage or lagging current, the current now, and whether it flows backward through the bridge.
     private readonly double[] _held, _amperes, _before, _volts, _siemens, _perSecond, _sign;
-    private readonly double[] _offset, _slope, _right, _step1, _step2;
+    private readonly double[] _offset, _slope, _right, _forward, _correction;
     private readonly bool[] _flows;
-    private readonly double[,] _matrix;
+    private readonly double[] _matrix;
     private readonly int[] _active;
 
     /// <param name="emfVolts">Open voltage of the winding, RMS, above 0. [V]</param>
@@ -51,51 +68,40 @@ internal sealed class AlternatingCircuit
         int n = elements.Length;
         _crest = emfVolts * Math.Sqrt(2);
         _hertz = hertz;
-        _steps = steps;
-        _step = 1 / (hertz * steps);
+        _stepsAPeriod = steps;
+        _totals = new AlternatingTotals(elements, outputs, steps);
+        _stepSeconds = 1 / (hertz * steps);
         _ohms = ohms;
-        _outputs = outputs;
         _elements = elements;
         _diode = diode;
-        _devices = outputs.Length;
-        foreach (int output in outputs) _outputCount = Math.Max(_outputCount, output + 1);
         (_held, _amperes, _before, _volts, _siemens, _perSecond, _sign) =
             (new double[n], new double[n], new double[n], new double[n], new double[n], new double[n], new double[n]);
-        (_offset, _slope, _right, _step1, _step2) = (new double[n], new double[n], new double[n], new double[n], new double[n]);
+        (_offset, _slope, _right, _forward, _correction) = (new double[n], new double[n], new double[n], new double[n], new double[n]);
         _flows = new bool[n];
-        _matrix = new double[n, n];
+        _matrix = new double[n * n];
         _active = new int[n];
     }
 
-    /// <summary>The device whose capacitor did not hold its load, or -1.</summary>
-    internal int Lost { get; private set; } = -1;
+    /// <summary>The device whose capacitor did not hold its load; null for none.</summary>
+    internal int? Lost { get; private set; }
 
     /// <summary>The periodic steady state, or null where a capacitor cannot hold its load, or nothing settles.</summary>
     internal AlternatingSolution? Solve()
     {
         int n = _elements.Length;
         for (int e = 0; e < n; e++) Begin(e);
-        var states = new AlternatingState[_devices];
-        var outputs = new double[_outputCount];
-        double[] start = new double[n], change = new double[n], changeBefore = new double[n], ofDevice = new double[_devices];
+        double[] start = new double[n], change = new double[n], changeBefore = new double[n];
         for (int period = 0; period < MostPeriods; period++)
         {
             Array.Copy(_held, start, n);
-            var sums = new Sums();
-            Array.Clear(states, 0, states.Length);
-            Array.Clear(outputs, 0, outputs.Length);
-            for (int e = 0; e < n; e++)
+            _totals.Begin();
+            for (int step = 1; step <= _stepsAPeriod; step++)
             {
-                if (_elements[e].Diodes > 0) states[_elements[e].Device].ValleyVolts = double.PositiveInfinity;
+                if (!Step(_crest * Math.Sin(2 * Math.PI * step / _stepsAPeriod))) return null;
+                _totals.Add(_amperes, _volts, _held, _sign);
             }
 
-            for (int step = 1; step <= _steps; step++)
-            {
-                if (!Step(_crest * Math.Sin(2 * Math.PI * step / _steps))) return null;
-                Take(states, outputs, ofDevice, ref sums);
-            }
-
-            Finish(states, outputs);
+            _totals.Finish();
             double most = 0;
             for (int e = 0; e < n; e++)
             {
@@ -103,15 +109,11 @@ internal sealed class AlternatingCircuit
                 double scale = _elements[e].Diodes > 0
                     ? _crest
                     : Math.Max(LeastAmperes, _crest * (_siemens[e] + (_perSecond[e] / (2 * Math.PI * _hertz))));
-                most = Math.Max(most, Math.Max(Math.Abs(change[e]) / scale, Adapt(e, states[_elements[e].Device].RmsVolts)));
+                most = Math.Max(most, Math.Max(Math.Abs(change[e]) / scale, Adapt(e, _totals.RmsVoltsOf(_elements[e].Device))));
             }
 
-            if (most < Periodic)
-            {
-                return new AlternatingSolution(states, outputs, Math.Sqrt(sums.Squares / _steps), sums.Peak, sums.Sum / _steps);
-            }
-
-            if (period % 4 == 3) Extrapolate(change, changeBefore);
+            if (most < Periodic) return _totals.Solution();
+            if (period % PeriodsApart == PeriodsApart - 1) Extrapolate(change, changeBefore);
         }
 
         return null;
@@ -122,7 +124,7 @@ internal sealed class AlternatingCircuit
         AlternatingElement element = _elements[e];
         if (element.Diodes > 0)
         {
-            _held[e] = 0.92 * _crest;
+            _held[e] = StartShare * _crest;
             _sign[e] = element.IsReversed ? -1 : 1;
             return;
         }
@@ -153,7 +155,7 @@ internal sealed class AlternatingCircuit
         for (int e = 0; e < change.Length; e++)
         {
             double ratio = before[e] != 0 ? change[e] / before[e] : 0;
-            if (ratio > 0.05 && ratio < 0.97) _held[e] += change[e] * ratio / (1 - ratio);
+            if (ratio > LeastRatio && ratio < MostRatio) _held[e] += change[e] * ratio / (1 - ratio);
         }
     }
 
@@ -161,14 +163,14 @@ internal sealed class AlternatingCircuit
     private bool Step(double source)
     {
         int n = _elements.Length;
-        double half = _step / 2;
+        double half = _stepSeconds / 2;
         for (int e = 0; e < n; e++)
         {
             AlternatingElement element = _elements[e];
             if (element.Diodes == 0)
             {
                 // i = G u + iL, and iL grows with u by the mean of both ends.
-                _slope[e] = 1 / Math.Max(1e-12, _siemens[e] + (half * _perSecond[e]));
+                _slope[e] = 1 / Math.Max(LeastSiemens, _siemens[e] + (half * _perSecond[e]));
                 _offset[e] = -(_held[e] + (half * _perSecond[e] * _volts[e])) * _slope[e];
                 continue;
             }
@@ -225,36 +227,32 @@ internal sealed class AlternatingCircuit
 
             if (count > 0 && !Newton(source, count)) return false;
             bool changed = false;
-            for (int e = 0; e < n; e++)
-            {
-                if (_elements[e].Diodes == 0) continue;
-                if (_flows[e])
-                {
-                    if (Math.Abs(_amperes[e]) > LeastAmperes) continue;
-                    _flows[e] = false;
-                    _amperes[e] = 0;
-                    changed = true;
-                    continue;
-                }
-
-                double volts = source - Dropped(e);
-                if (_elements[e].Diodes == 2) _sign[e] = volts < 0 ? -1 : 1;
-                if (_sign[e] * volts <= _offset[e] + 1e-9) continue;
-                _amperes[e] = _sign[e] * 1e-6;
-                if (Surplus(e, source) <= 0)
-                {
-                    _amperes[e] = 0;
-                    continue;
-                }
-
-                _flows[e] = true;
-                changed = true;
-            }
-
+            for (int e = 0; e < n; e++) changed |= _elements[e].Diodes > 0 && Switch(e, source);
             if (!changed) return true;
         }
 
+        // Diodes that still change over are left as they are; the decks of the circuit simulator hold what comes of it.
         return true;
+    }
+
+    // Lets a diode begin or cease to conduct; whether it changed.
+    private bool Switch(int e, double source)
+    {
+        if (_flows[e])
+        {
+            if (Math.Abs(_amperes[e]) > LeastAmperes) return false;
+            _amperes[e] = 0;
+            _flows[e] = false;
+            return true;
+        }
+
+        double volts = source - Dropped(e);
+        if (_elements[e].Diodes == 2) _sign[e] = volts < 0 ? -1 : 1;
+        if (_sign[e] * volts <= _offset[e] + OpeningVolts) return false;
+        _amperes[e] = _sign[e] * OpeningAmperes;
+        _flows[e] = !(Surplus(e, source) <= 0);
+        if (!_flows[e]) _amperes[e] = 0;
+        return _flows[e];
     }
 
     // What drives the current of a rectifier on, in its own direction. [V]
@@ -274,26 +272,32 @@ internal sealed class AlternatingCircuit
                 bool isDiode = _elements[e].Diodes > 0;
                 double amperes = _amperes[e];
                 _right[a] = isDiode ? Surplus(e, source) : source - Dropped(e) - _offset[e] - (_slope[e] * amperes);
-                for (int b = 0; b <= a; b++) _matrix[a, b] = _sign[e] * _sign[_active[b]] * _ohms[device, _elements[_active[b]].Device];
-                _matrix[a, a] += _slope[e] + (isDiode ? _elements[e].Diodes * _diode.SlopeAt(Math.Abs(amperes)) : 0);
+                for (int b = 0; b <= a; b++)
+                {
+                    int other = _active[b];
+                    _matrix[(a * count) + b] = _sign[e] * _sign[other] * _ohms[device, _elements[other].Device];
+                }
+
+                _matrix[(a * count) + a] += _slope[e] + (isDiode ? _elements[e].Diodes * _diode.SlopeAt(Math.Abs(amperes)) : 0);
             }
 
-            SolveCholesky(count);
+            DenseCholesky.Factor(_matrix, count, LeastPivot);
+            DenseCholesky.Forward(_matrix, count, _right, _forward);
+            DenseCholesky.Backward(_matrix, count, _forward, _correction);
             bool settled = true;
             for (int a = 0; a < count; a++)
             {
                 int e = _active[a];
                 if (_elements[e].Diodes == 0)
                 {
-                    _amperes[e] += _step2[a];
-                    settled &= Math.Abs(_step2[a]) <= 1e-7 + (1e-8 * Math.Abs(_amperes[e]));
+                    _amperes[e] += _correction[a];
+                    settled &= Math.Abs(_correction[a]) <= LinearAmperes + (LinearShare * Math.Abs(_amperes[e]));
                     continue;
                 }
 
-                // The logarithm is followed from below: a step never takes more than nine tenths of the current away.
-                double was = Math.Abs(_amperes[e]), next = Math.Max(was + _step2[a], was * 0.1);
+                double was = Math.Abs(_amperes[e]), next = Math.Max(was + _correction[a], was * LeastLeft);
                 if (next < LeastAmperes) next = LeastAmperes / 2;
-                settled &= Math.Abs(next - was) <= 1e-8 + (1e-7 * next);
+                settled &= Math.Abs(next - was) <= RectifierAmperes + (RectifierShare * next);
                 _amperes[e] = _sign[e] * next;
             }
 
@@ -301,97 +305,5 @@ internal sealed class AlternatingCircuit
         }
 
         return false;
-    }
-
-    private void SolveCholesky(int count)
-    {
-        for (int i = 0; i < count; i++)
-        {
-            for (int j = 0; j <= i; j++)
-            {
-                double sum = _matrix[i, j];
-                for (int k = 0; k < j; k++) sum -= _matrix[i, k] * _matrix[j, k];
-                _matrix[i, j] = i == j ? Math.Sqrt(Math.Max(sum, 1e-18)) : sum / _matrix[j, j];
-            }
-
-            double value = _right[i];
-            for (int k = 0; k < i; k++) value -= _matrix[i, k] * _step1[k];
-            _step1[i] = value / _matrix[i, i];
-        }
-
-        for (int i = count - 1; i >= 0; i--)
-        {
-            double value = _step1[i];
-            for (int k = i + 1; k < count; k++) value -= _matrix[k, i] * _step2[k];
-            _step2[i] = value / _matrix[i, i];
-        }
-    }
-
-    private void Take(AlternatingState[] states, double[] outputs, double[] ofDevice, ref Sums sums)
-    {
-        Array.Clear(ofDevice, 0, ofDevice.Length);
-        for (int e = 0; e < _elements.Length; e++)
-        {
-            AlternatingElement element = _elements[e];
-            ofDevice[element.Device] += _amperes[e];
-            ref AlternatingState state = ref states[element.Device];
-            double inItsWay = element.Diodes == 1 ? Math.Max(0, _sign[e] * _volts[e]) : Math.Abs(_volts[e]);
-            if (element.Diodes == 0 && state.ValleyVolts > 0) continue;
-            state.CrestVolts = Math.Max(state.CrestVolts, inItsWay);
-            if (element.Diodes == 0) continue;
-            state.HighestVolts = Math.Max(state.HighestVolts, _held[e]);
-            state.ValleyVolts = Math.Min(state.ValleyVolts, _held[e]);
-        }
-
-        Sum(states, outputs, ofDevice, ref sums);
-    }
-
-    private void Sum(AlternatingState[] states, double[] outputs, double[] ofDevice, ref Sums sums)
-    {
-        double total = 0;
-        for (int output = 0; output < outputs.Length; output++)
-        {
-            double ofOutput = 0;
-            for (int d = 0; d < _devices; d++)
-            {
-                if (_outputs[d] == output) ofOutput += ofDevice[d];
-            }
-
-            outputs[output] += ofOutput * ofOutput;
-            total += ofOutput;
-        }
-
-        sums.Squares += total * total;
-        sums.Sum += total;
-        sums.Peak = Math.Max(sums.Peak, Math.Abs(total));
-        for (int e = 0; e < _elements.Length; e++)
-        {
-            ref AlternatingState state = ref states[_elements[e].Device];
-            double amperes = ofDevice[_elements[e].Device];
-            if (e > 0 && _elements[e - 1].Device == _elements[e].Device) continue;
-            state.RmsVolts += _volts[e] * _volts[e];
-            state.RmsAmperes += amperes * amperes;
-            state.MeanAmperes += amperes;
-            state.PeakAmperes = Math.Max(state.PeakAmperes, Math.Abs(amperes));
-            state.Watts += _volts[e] * amperes;
-        }
-    }
-
-    private void Finish(AlternatingState[] states, double[] outputs)
-    {
-        for (int d = 0; d < states.Length; d++)
-        {
-            states[d].RmsVolts = Math.Sqrt(states[d].RmsVolts / _steps);
-            states[d].RmsAmperes = Math.Sqrt(states[d].RmsAmperes / _steps);
-            states[d].MeanAmperes /= _steps;
-            states[d].Watts /= _steps;
-        }
-
-        for (int output = 0; output < outputs.Length; output++) outputs[output] = Math.Sqrt(outputs[output] / _steps);
-    }
-
-    private struct Sums
-    {
-        internal double Squares, Sum, Peak;
     }
 }

@@ -56,11 +56,10 @@ public static class CableRunQuestions
     public static RunAnswer<Length> LongestLength(
         this CableRun run, Load load, ElectricPotential from, VoltageLimit accepted, Temperature conductorAt)
     {
-        RunQuestion question = Ask(Require.NotNull(run, nameof(run)), Require.NotNull(load, nameof(load)),
-            Require.SourceVolts(from.Volts, nameof(from)), Require.NotNull(accepted, nameof(accepted)), conductorAt);
-        double perMeter = new CableSegment(run.LastSegment().Cable, Length.FromMeters(1)).OhmsAt(question.DegreesCelsius);
-        double others = run.WithLastSegment(0).OhmsAt(question.DegreesCelsius);
-        double meters = RunLimitKernel.Meters(question.MostOhms, others, perMeter), rest = run.WithLastSegment(0).OneWayMeters;
+        RunQuestion question = Ask(run, load, from, accepted, conductorAt);
+        double perMeter = new CableSegment(question.Run.LastSegment().Cable, Length.FromMeters(1)).OhmsAt(question.DegreesCelsius);
+        double others = question.Run.WithLastSegment(0).OhmsAt(question.DegreesCelsius);
+        double meters = RunLimitKernel.Meters(question.MostOhms, others, perMeter), rest = question.Run.WithLastSegment(0).OneWayMeters;
         return question.Largest(
             meters,
             scale: Math.Max(question.MostOhms / perMeter, rest),
@@ -68,7 +67,7 @@ public static class CableRunQuestions
             most: MostMeters,
             question.ResistanceLimit,
             atMost: BindingLimit.CalculatedRange,
-            feed: m => question.Feed(run.WithLastSegment(m)),
+            feed: m => question.Feed(question.Run.WithLastSegment(m)),
             read: m => Length.FromMeters(rest + m),
             explain: answer => RunLimitDerivation.OfLength(question, answer));
     }
@@ -136,9 +135,8 @@ public static class CableRunQuestions
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     /// <example>25 A from 230 V over 2300 ft of copper need 116 035 circular mils if 220 V are wanted (Kuphaldt, DC, ch. 12).</example>
     public static RunAnswer<Area> SmallestArea(
-        this CableRun run, Load load, ElectricPotential from, VoltageLimit accepted, Temperature conductorAt) => SmallestArea(
-        Ask(Require.NotNull(run, nameof(run)), Require.NotNull(load, nameof(load)),
-            Require.SourceVolts(from.Volts, nameof(from)), Require.NotNull(accepted, nameof(accepted)), conductorAt));
+        this CableRun run, Load load, ElectricPotential from, VoltageLimit accepted, Temperature conductorAt) =>
+        SmallestArea(Ask(run, load, from, accepted, conductorAt));
 
     /// <summary>The smallest standard size that every conductor of the run may have.</summary>
     /// <param name="run">The run; strandings, materials, lengths and joints stay, the sizes of its conductors do not matter.</param>
@@ -184,8 +182,7 @@ public static class CableRunQuestions
     public static RunAnswer<WireSize> SmallestSize(this CableRun run, IEnumerable<WireSize> sizes, Load load, ElectricPotential from,
         VoltageLimit accepted, Temperature conductorAt)
     {
-        RunQuestion question = Ask(Require.NotNull(run, nameof(run)), Require.NotNull(load, nameof(load)),
-            Require.SourceVolts(from.Volts, nameof(from)), Require.NotNull(accepted, nameof(accepted)), conductorAt);
+        RunQuestion question = Ask(run, load, from, accepted, conductorAt);
         WireSize[] thinnestFirst = [.. Require.NotNull(sizes, nameof(sizes)).OrderBy(s => s)];
         if (thinnestFirst.Length == 0) throw new ArgumentException("There is no size to choose from.", nameof(sizes));
         Require.Positive(thinnestFirst[0].SquareMeters, nameof(sizes), "m²");
@@ -193,8 +190,8 @@ public static class CableRunQuestions
         RunAnswer<Area> area = SmallestArea(question);
         for (int i = 0; i < thinnestFirst.Length; i++)
         {
-            RunResult result = question.Feed(run.WithSize(thinnestFirst[i]));
-            if (accepted.IsMetBy(result))
+            RunResult result = question.Feed(question.Run.WithSize(thinnestFirst[i]));
+            if (question.Accepted.IsMetBy(result))
             {
                 return new RunAnswer<WireSize>(thinnestFirst[i], i == 0 ? BindingLimit.SeriesEnd : area.LimitedBy, result, Explain);
             }
@@ -219,11 +216,12 @@ public static class CableRunQuestions
     public static RunAnswer<Power> LargestPower(
         this CableRun run, Load beside, ElectricPotential from, VoltageLimit accepted, Temperature conductorAt)
     {
-        RunQuestion question = Ask(Require.NotNull(run, nameof(run)), Require.NotNull(beside, nameof(beside)),
-            Require.SourceVolts(from.Volts, nameof(from)), Require.NotNull(accepted, nameof(accepted)), conductorAt);
-        double ohms = run.OhmsAt(question.DegreesCelsius),
+        RunQuestion question = Ask(run, Require.NotNull(beside, nameof(beside)), from, accepted, conductorAt);
+        double ohms = question.Run.OhmsAt(question.DegreesCelsius),
             collapse = RunLimitKernel.CollapseVoltsByPower(question.SourceVolts, ohms, beside);
-        BindingLimit limit = collapse > question.AcceptedVolts ? BindingLimit.Collapse : accepted.StricterFrom(question.SourceVolts);
+        BindingLimit limit = collapse > question.AcceptedVolts
+            ? BindingLimit.Collapse
+            : question.Accepted.StricterFrom(question.SourceVolts);
         return question.Largest(
             MostWattsOf(question, ohms),
             scale: question.SourceVolts * question.SourceVolts / ohms,
@@ -231,7 +229,7 @@ public static class CableRunQuestions
             most: MostWatts,
             limit,
             atMost: BindingLimit.CalculatedRange,
-            feed: w => (question with { Load = WithPower(beside, w) }).Feed(run),
+            feed: w => (question with { Load = beside.WithPower(w) }).Feed(question.Run),
             read: w => Power.FromWatts(w),
             explain: answer => RunLimitDerivation.OfPower(question, answer));
     }
@@ -337,14 +335,14 @@ public static class CableRunQuestions
         bool Operates(double amperes) => !Limits.IsAbove(protection.OpeningAt(amperes, factor).LatestSeconds, seconds);
     }
 
+    // The parameters of every question, checked.
+    private static RunQuestion Ask(CableRun run, Load load, ElectricPotential from, VoltageLimit accepted, Temperature conductorAt)
+    {
+        Require.NotNull(run, nameof(run));
+        Require.NotNull(load, nameof(load));
+        return Ask(run, load, Require.SourceVolts(from.Volts, nameof(from)), Require.NotNull(accepted, nameof(accepted)), conductorAt);
+    }
+
     private static RunQuestion Ask(CableRun run, Load load, double sourceVolts, VoltageLimit accepted, Temperature conductorAt) =>
         new(run, load, sourceVolts, run.CelsiusOf(conductorAt, nameof(conductorAt)), accepted);
-
-    private static Load WithPower(Load beside, double watts)
-    {
-        Power power = Power.FromWatts(watts);
-        if (beside.IsLargerOf) return Load.LargerOf(power, beside.CurrentComponent);
-        Load rest = Load.ConstantPower(power) + Load.ConstantCurrent(beside.CurrentComponent);
-        return beside.ResistanceComponent is ElectricResistance resistance ? rest + Load.ConstantResistance(resistance) : rest;
-    }
 }

@@ -42,7 +42,7 @@ public sealed class ChainTap
 
     internal double SegmentAmperes { get; }
 
-    internal double DroppedVolts { get; }
+    private double DroppedVolts { get; }
 
     /// <summary>Distance, voltage and currents in the invariant culture; never throws.</summary>
     public override string ToString() => FormattableString.Invariant(

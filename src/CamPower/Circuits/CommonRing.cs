@@ -17,13 +17,8 @@ internal static class CommonRing
     /// <param name="diode">The diode.</param>
     internal static double ThroughDiode(double emfVolts, double ohms, RectifierDiode diode)
     {
-        double crest = emfVolts * Math.Sqrt(2), peak = 0, above = crest / ohms;
-        for (int halving = 0; halving < 60; halving++)
-        {
-            double middle = (peak + above) / 2;
-            if (diode.VoltsAt(middle) + (ohms * middle) < crest) peak = middle;
-            else above = middle;
-        }
+        double crest = emfVolts * Math.Sqrt(2);
+        double peak = Bisection.LastHeld(0, crest / ohms, 60, amperes => diode.VoltsAt(amperes) + (ohms * amperes) < crest);
 
         // The drop at the peak of the current counts all the way: the current is at least this.
         double dropped = diode.VoltsAt(peak) / crest;

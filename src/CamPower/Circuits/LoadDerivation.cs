@@ -5,7 +5,7 @@ namespace CamPower.Circuits;
 /// <summary>Writes down what a load draws at its voltage, share by share.</summary>
 internal static class LoadDerivation
 {
-    /// <summary>The current as the sum of the shares, or as the larger of two.</summary>
+    /// <summary>The current as the sum of the components, or as the larger of two.</summary>
     /// <param name="load">The load.</param>
     /// <param name="volts">Its voltage. [V]</param>
     /// <param name="of">Index of the load among several; empty for the only one.</param>
@@ -18,10 +18,10 @@ internal static class LoadDerivation
                 $"max({Number(load.Watts)}/{Number(volts)}, {Number(load.Amperes)})");
         }
 
-        var shares = new SymbolSum();
-        if (load.Watts > 0) shares.Plus(new Symbols($"P/V{of}", $@"\frac{{P}}{{{v}}}", $"{Number(load.Watts)}/{Number(volts)}"));
-        if (load.Amperes > 0) shares.Plus(new Symbols("I0", "I_0", Number(load.Amperes)));
-        if (load.Siemens > 0) shares.Plus(new Symbols($"G*V{of}", $"G {v}", $"{Number(load.Siemens)}*{Number(volts)}"));
-        return shares.Total;
+        var components = new SymbolSum();
+        if (load.Watts > 0) components.Plus(new Symbols($"P/V{of}", $@"\frac{{P}}{{{v}}}", $"{Number(load.Watts)}/{Number(volts)}"));
+        if (load.Amperes > 0) components.Plus(new Symbols("I0", "I_0", Number(load.Amperes)));
+        if (load.Siemens > 0) components.Plus(new Symbols($"G*V{of}", $"G {v}", $"{Number(load.Siemens)}*{Number(volts)}"));
+        return components.Total;
     }
 }

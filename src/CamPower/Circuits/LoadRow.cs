@@ -1,6 +1,6 @@
 namespace CamPower.Circuits;
 
-/// <summary>The shares of one load, scaled, as the solvers read them.</summary>
+/// <summary>The components of one load, scaled, as the solvers read them.</summary>
 internal struct LoadRow
 {
     /// <summary>Constant power. [W]</summary>

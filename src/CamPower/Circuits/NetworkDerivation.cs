@@ -13,7 +13,7 @@ namespace CamPower.Circuits;
 internal sealed class NetworkDerivation
 {
     /// <summary>With more elements than this only the totals and the worst load are written down.</summary>
-    internal const int MostElements = 40;
+    private const int MostElements = 40;
 
     // What a node carries beside this share of the largest current is rounding.
     private const double Nothing = 1e-12;

@@ -8,8 +8,8 @@ namespace CamPower;
 /// <remarks>
 /// Immutable. The value holds: fed forward it meets every accepted limit (<see cref="AtLimit"/>), and a hair further
 /// would not. It lies inside the limit by some 1e-13 of itself, so that it also holds when it is read in another unit
-/// and handed back. "No value" is an answer
-/// too: <see cref="HasValue"/> is false, <see cref="LimitedBy"/> says what the limit is, and reading the value throws.
+/// and handed back. "No value" is an answer too: <see cref="HasValue"/> is false, <see cref="LimitedBy"/> says what
+/// the limit is, and reading the value throws.
 /// </remarks>
 /// <example>
 /// <code>

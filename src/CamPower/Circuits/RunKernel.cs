@@ -31,7 +31,7 @@ internal static class RunKernel
         return atPower * load.Amperes <= load.Watts ? atPower : NoOperatingPoint;
     }
 
-    /// <summary>The same from the three shares. [V, Ω, W, A, S]</summary>
+    /// <summary>The same from the three components. [V, Ω, W, A, S]</summary>
     internal static double LoadVolts(double sourceVolts, double ohms, double watts, double amperes, double siemens)
     {
         double left = Exact.MinusProduct(sourceVolts, ohms, amperes);

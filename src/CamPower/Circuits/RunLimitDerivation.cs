@@ -123,13 +123,13 @@ internal static class RunLimitDerivation
                 Sum(question.Run.OtherParts().Select(p => p.OhmsAt(celsius))), others, "Ω");
         }
 
-        var left = others > 0
-            ? ("(Rmost - Rrest)", "R_{most} - R_{rest}", $"({Number(question.MostOhms)} - {Number(others)})")
-            : ("Rmost", "R_{most}", Number(question.MostOhms));
-        var by = equal ? ("(2*r)", @"2\,r", $"(2*{r})") : ("(r + s)", "r + s", $"({r} + {s})");
+        Symbols left = others > 0
+            ? new("(Rmost - Rrest)", "R_{most} - R_{rest}", $"({Number(question.MostOhms)} - {Number(others)})")
+            : new("Rmost", "R_{most}", Number(question.MostOhms));
+        Symbols by = equal ? new("(2*r)", @"2\,r", $"(2*{r})") : new("(r + s)", "r + s", $"({r} + {s})");
         double meters = RunLimitKernel.Meters(question.MostOhms, others, perMeter);
-        yield return Step("L", $"One-way length of {cable}", $"{left.Item1}/{by.Item1}", $@"L = \frac{{{left.Item2}}}{{{by.Item2}}}",
-            $"{left.Item3}/{by.Item3}", meters, "m", Sources.Resistance);
+        yield return Step("L", $"One-way length of {cable}", $"{left.Plain}/{by.Plain}", $@"L = \frac{{{left.Latex}}}{{{by.Latex}}}",
+            $"{left.Numbers}/{by.Numbers}", meters, "m", Sources.Resistance);
         double rest = question.Run.WithLastSegment(0).OneWayMeters;
         if (rest > 0)
         {
@@ -155,12 +155,11 @@ internal static class RunLimitDerivation
         }
 
         if (question.MostOhms <= joints || k == 0) return steps;
-        steps.Add(Step("A", "Smallest cross-section", joints > 0 ? "K/(Rmost - J)"
-            : "K/Rmost", joints > 0 ? @"A = \frac{K}{R_{most} - J}"
-            : @"A = \frac{K}{R_{most}}",
-            joints > 0
-                ? $"{Number(k * 1e6)}/({Number(question.MostOhms)} - {Number(joints)})"
-                : $"{Number(k * 1e6)}/{Number(question.MostOhms)}",
+        string most = Number(question.MostOhms);
+        Symbols by = joints > 0
+            ? new("(Rmost - J)", "R_{most} - J", $"({most} - {Number(joints)})")
+            : new("Rmost", "R_{most}", most);
+        steps.Add(Step("A", "Smallest cross-section", $"K/{by.Plain}", $@"A = \frac{{K}}{{{by.Latex}}}", $"{Number(k * 1e6)}/{by.Numbers}",
             RunLimitKernel.SquareMeters(question.MostOhms, joints, k) * 1e6, "mm²", Sources.Resistance));
         return steps;
     }

@@ -11,7 +11,7 @@ internal sealed record Symbols(string Plain, string Latex, string Numbers)
         new(Plainly(symbol, name), $@"{symbol}_{{\text{{{Escaped(name)}}}}}", Number(value));
 
     /// <summary>The symbol of a quantity of a named thing, as plain text.</summary>
-    internal static string Plainly(string symbol, string name) => $"{symbol}({name})";
+    private static string Plainly(string symbol, string name) => $"{symbol}({name})";
 
     /// <summary>Both, multiplied.</summary>
     internal Symbols Times(Symbols other) => new($"{Plain}*{other.Plain}", $@"{Latex}\,{other.Latex}", $"{Numbers}*{other.Numbers}");

@@ -42,7 +42,7 @@ internal sealed class BoxModel(DistributionBox box, int unit, double amperesDay,
         prediction.Values[UnitPoints.Unloaded] = volts.Unloaded;
         prediction.Values[UnitPoints.SupplyDay] = volts.Day;
         prediction.Values[UnitPoints.SupplyNight] = volts.Night;
-        prediction.IsLoose[UnitPoints.SupplyDay] = prediction.IsLoose[UnitPoints.SupplyNight] = volts.IsLoose;
+        prediction.IsUnsteady[UnitPoints.SupplyDay] = prediction.IsUnsteady[UnitPoints.SupplyNight] = volts.IsUnsteady;
         return prediction;
     }
 }

@@ -10,8 +10,7 @@ namespace CamPower.Commissioning;
 /// <item>Without the loop and the current, more resistance and more current lose the same volts where one junction hangs on the
 /// chain.</item>
 /// <item>Without a voltage at the output or a reading of the dead run, an output that feeds nothing looks the same whether its protective
-/// device,
-/// its run or a short is the reason.</item>
+/// device, its run or a short is the reason.</item>
 /// <item>Water between the conductors at one place of a feed or another is one conductance; without the insulation it is a larger
 /// draw.</item>
 /// <item>Without the supply's voltage at no load, a low set point, a sag, a limit and a low battery are one low voltage.</item>
@@ -34,7 +33,7 @@ internal static class CauseGrouping
                 ? new GroupKey(Cause.OpenConductor, unit, feed.StandIn(place, scope))
                 : new GroupKey(Cause.ProtectiveDeviceOpen, unit, 0),
             Cause.ShortCircuit when scope.HasDeadReadings => new GroupKey(Cause.ShortCircuit, unit, 0),
-            Cause.ShortCircuit when hypothesis.Second >= 0 => SupplyKey(Cause.SupplyInLimit, hypothesis.Second, scopeOf(hypothesis.Second)),
+            Cause.ShortCircuit when hypothesis.Second is int box => SupplyKey(Cause.SupplyInLimit, box, scopeOf(box)),
             Cause.ShortCircuit or Cause.ProtectiveDeviceOpen or Cause.ProtectiveDeviceHot => new GroupKey(Cause.ProtectiveDeviceOpen,
                 unit, 0),
             Cause.LoadTooLarge or Cause.WrongDevice => DrawKey(feed, feed.Feed.Devices[place].RunIndex, scope),

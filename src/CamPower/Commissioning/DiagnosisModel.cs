@@ -36,8 +36,8 @@ internal sealed class DiagnosisModel
             d => 1 + parts.Expected[parts.DrawOf(d.Device)]))];
         _directions = [.. Feeds.Select(f => FeedTolerance.Directions(f.Feed, parts, f.Expected, celsius, common, f.Box - FirstBox))];
         UnitPrediction[] designed = [.. Feeds.Select(f => f.Predict([], SetVolts(f.Feed.Box), f.Expected, 0, 0))];
-        _amperesDay = [.. Feeds.Select((f, i) => designed[i].Values[f.PointOf(-1, UnitPoints.AmperesDay)])];
-        _amperesNight = [.. Feeds.Select((f, i) => designed[i].Values[f.PointOf(-1, UnitPoints.AmperesNight)])];
+        _amperesDay = [.. Feeds.Select((f, i) => designed[i].Values[f.OutputPoint(UnitPoints.AmperesDay)])];
+        _amperesNight = [.. Feeds.Select((f, i) => designed[i].Values[f.OutputPoint(UnitPoints.AmperesNight)])];
         Boxes = [.. site.Boxes.Select((box, i) => new BoxModel(box, FirstBox + i, SumOf(box, _amperesDay), SumOf(box, _amperesNight)))];
         _supplySigma = [.. site.Boxes.Select(b =>
             FeedTolerance.Widening * Math.Max(1e-3, b.Supply.Output.SetVolts * parts.All[parts.SupplyOf(b)].Range.StandardDeviation))];
@@ -110,14 +110,14 @@ internal sealed class DiagnosisModel
         {
             Observation reading = readings[i];
             MeterQuantity kind = KindOf(unit, reading.Point);
-            bool isLoose = prediction.IsLoose[reading.Point];
-            double value = prediction.Values[reading.Point], predicted = isLoose ? ReadingScale.LooseMean(value) : value;
-            double sigma = ReadingScale.Sigma(kind, reading.Sigma, value, isLoose);
+            bool isUnsteady = prediction.IsUnsteady[reading.Point];
+            double value = prediction.Values[reading.Point], predicted = isUnsteady ? ReadingScale.UnsteadyMean(value) : value;
+            double sigma = ReadingScale.Sigma(kind, reading.Sigma, value, isUnsteady);
             predictions[i] = ReadingScale.Of(kind, predicted);
             residuals[i] = ReadingScale.Of(kind, reading.Value) - predictions[i];
-            double drift = isLoose || kind != MeterQuantity.Volts ? 0 : FeedTolerance.SupplyDrift * value;
+            double drift = isUnsteady || kind != MeterQuantity.Volts ? 0 : FeedTolerance.SupplyDrift * value;
             variances[i] = (sigma * sigma) + (drift * drift);
-            if (isLoose) continue;
+            if (isUnsteady) continue;
             int gain = CommonParts.GainOf(kind);
             (common[gain] ??= new double[readings.Length])[i] = _meterGain[(int)kind] * (kind == MeterQuantity.Ohms ? 1 : predicted);
         }
@@ -143,7 +143,7 @@ internal sealed class DiagnosisModel
         for (int i = 0; i < column.Length; i++)
         {
             int point = readings[i].Point;
-            if (from.IsLoose[point] || to.IsLoose[point]) continue;
+            if (from.IsUnsteady[point] || to.IsUnsteady[point]) continue;
             MeterQuantity kind = KindOf(unit, point);
             column[i] = factor * (ReadingScale.Of(kind, to.Values[point]) - ReadingScale.Of(kind, from.Values[point]));
         }
@@ -152,7 +152,7 @@ internal sealed class DiagnosisModel
     }
 
     private static SupplyVolts SetVolts(DistributionBox box) =>
-        new(box.Supply.Output.SetVolts, box.Supply.Output.SetVolts, box.Supply.Output.SetVolts, isLoose: false);
+        new(box.Supply.Output.SetVolts, box.Supply.Output.SetVolts, box.Supply.Output.SetVolts, isUnsteady: false);
 
     private int IndexOf(DistributionBox box) => Site.Boxes.TakeWhile(b => !ReferenceEquals(b, box)).Count();
 
@@ -161,14 +161,15 @@ internal sealed class DiagnosisModel
 
     private UnitPrediction Predict(FeedModel feed, IReadOnlyList<Deviation> faults, SupplyVolts supply, FeedNumbers numbers)
     {
-        int other = -1;
+        double amperesDay = 0, amperesNight = 0;
         for (int i = 0; i < faults.Count; i++)
         {
-            if (faults[i].Cause == Cause.WrongOutput && faults[i].Unit == feed.Unit) other = faults[i].Place;
+            if (faults[i].Cause != Cause.WrongOutput || faults[i].Unit != feed.Unit) continue;
+            bool isUsed = faults[i].Place >= 0;
+            (amperesDay, amperesNight) = isUsed ? (_amperesDay[faults[i].Place], _amperesNight[faults[i].Place]) : (0, 0);
         }
 
-        return Metered(feed.Unit, feed.Predict(faults, supply, numbers, other < 0 ? 0 : _amperesDay[other], other < 0 ? 0
-            : _amperesNight[other]), faults);
+        return Metered(feed.Unit, feed.Predict(faults, supply, numbers, amperesDay, amperesNight), faults);
     }
 
     // What a wrong meter makes of the readings.
@@ -200,7 +201,8 @@ internal sealed class DiagnosisModel
         var column = new double[readings.Length];
         for (int i = 0; i < column.Length; i++)
         {
-            column[i] = prediction.IsLoose[readings[i].Point] ? 0
+            column[i] = prediction.IsUnsteady[readings[i].Point]
+                ? 0
                 : _supplySigma[unit - FirstBox] * prediction.Values[readings[i].Point] / box.SetVolts;
         }
 

@@ -166,9 +166,13 @@ internal sealed class DiagnosisStudy
         }
     }
 
+    // The likeliest few, and every other that is not all but impossible.
+    private static IEnumerable<Explanation> Counted(Posterior posterior) =>
+        posterior.Explanations.TakeWhile((e, i) => i < Fewest || e.Probability > LeastCounted);
+
     // Of readings that tell as much, people expect to take the one where they suspect something.
-    private static double SuspicionOf(Posterior posterior, int unit) => posterior.Explanations
-        .TakeWhile((e, i) => i < Fewest || e.Probability > LeastCounted).Where(e => e.First?.Unit == unit).Sum(e => e.Probability);
+    private static double SuspicionOf(Posterior posterior, int unit) =>
+        Counted(posterior).Where(e => e.First?.Unit == unit).Sum(e => e.Probability);
 
     private GroupKey KeyOf(Hypothesis? hypothesis, SheetScope scope) =>
         hypothesis is null ? default : CauseGrouping.KeyOf(_model, hypothesis, _ => scope);
@@ -176,10 +180,12 @@ internal sealed class DiagnosisStudy
     private (GroupKey Key, double Share)[] Shares(Posterior posterior, Func<int, SheetScope> scopeOf)
     {
         var shares = new Dictionary<GroupKey, double>();
-        foreach (Explanation explanation in posterior.Explanations.TakeWhile((e, i) => i < Fewest || e.Probability > LeastCounted))
+        foreach (Explanation explanation in Counted(posterior))
         {
-            foreach (GroupKey key in KeysOf(explanation, scopeOf)) shares[key] = (shares.TryGetValue(key, out double share) ? share
-                : 0) + explanation.Probability;
+            foreach (GroupKey key in KeysOf(explanation, scopeOf))
+            {
+                shares[key] = (shares.TryGetValue(key, out double share) ? share : 0) + explanation.Probability;
+            }
         }
 
         return [.. shares.Select(s => (s.Key, s.Value)).OrderByDescending(s => s.Value)];
@@ -199,7 +205,7 @@ internal sealed class DiagnosisStudy
         (GroupKey Key, double Share)[] shares = Shares(posterior, unit => scopes[unit]);
         var best = new Dictionary<GroupKey, (Explanation Explanation, Hypothesis? One)>();
         var causes = new Dictionary<GroupKey, Dictionary<Cause, double>>();
-        foreach (Explanation explanation in posterior.Explanations.TakeWhile((e, i) => i < Fewest || e.Probability > LeastCounted))
+        foreach (Explanation explanation in Counted(posterior))
         {
             foreach (Hypothesis? one in new[] { explanation.First, explanation.Second })
             {
@@ -243,13 +249,13 @@ internal sealed class DiagnosisStudy
     }
 
     private static double Typical(UnitPrediction prediction, int point) =>
-        prediction.IsLoose[point] ? ReadingScale.LooseMean(prediction.Values[point]) : prediction.Values[point];
+        prediction.IsUnsteady[point] ? ReadingScale.UnsteadyMean(prediction.Values[point]) : prediction.Values[point];
 
     private double OffBy(int unit, int point, MeterReading reading, UnitPrediction prediction)
     {
         MeterQuantity kind = _model.KindOf(unit, point);
-        double sigma = prediction.IsLoose[point] || (kind == MeterQuantity.Ohms && prediction.Values[point] >= FeedFaults.OpenOhms)
-            ? ReadingScale.Sigma(kind, MeterSigma(kind), prediction.Values[point], prediction.IsLoose[point])
+        double sigma = prediction.IsUnsteady[point] || (kind == MeterQuantity.Ohms && prediction.Values[point] >= FeedFaults.OpenOhms)
+            ? ReadingScale.Sigma(kind, MeterSigma(kind), prediction.Values[point], prediction.IsUnsteady[point])
             : SigmaOf(unit, point);
         return (ReadingScale.Of(kind, MeasuredValue(unit, point, reading.Si)) - ReadingScale.Of(kind, Typical(prediction, point))) / sigma;
     }

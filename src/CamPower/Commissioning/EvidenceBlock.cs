@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using CamPower.Circuits;
 
 namespace CamPower.Commissioning;
 
@@ -13,6 +14,9 @@ namespace CamPower.Commissioning;
 /// </remarks>
 internal sealed class EvidenceBlock
 {
+    // In the place of what rounding makes 0 or less of a variance.
+    private const double LeastPivot = 1e-300;
+
     private double _residualSquare;
 
     internal EvidenceBlock(int commons)
@@ -45,7 +49,7 @@ internal sealed class EvidenceBlock
         int commons = B.Length;
         var information = (double[])A.Clone();
         for (int k = 0; k < commons; k++) information[(k * commons) + k] += 1;
-        Factor(information, commons);
+        DenseCholesky.Factor(information, commons, LeastPivot);
         double[] whitened = Whiten(information, B, commons);
         return _residualSquare - Dot(whitened, whitened);
     }
@@ -63,7 +67,7 @@ internal sealed class EvidenceBlock
         var block = new EvidenceBlock(commons);
         if (count == 0) return block;
         double[] root = Covariance(variances, own, count);
-        Factor(root, count);
+        DenseCholesky.Factor(root, count, LeastPivot);
         double[] whitened = Whiten(root, residuals, count);
         block._residualSquare = Dot(whitened, whitened);
         block.C = block._residualSquare;
@@ -94,7 +98,7 @@ internal sealed class EvidenceBlock
     {
         int count = residuals.Length;
         double[] root = Covariance(variances, all, count);
-        Factor(root, count);
+        DenseCholesky.Factor(root, count, LeastPivot);
         double[] whitened = Whiten(root, residuals, count);
         return Array.ConvertAll(asked, column => Dot(Whiten(root, column, count), whitened));
     }
@@ -127,7 +131,7 @@ internal sealed class EvidenceBlock
     {
         int commons = B.Length;
         for (int k = 0; k < commons; k++) A[(k * commons) + k] += 1;
-        Factor(A, commons);
+        DenseCholesky.Factor(A, commons, LeastPivot);
         double log = C;
         double[] whitened = Whiten(A, B, commons);
         for (int k = 0; k < commons; k++) log += 2 * Math.Log(A[(k * commons) + k]);
@@ -151,30 +155,10 @@ internal sealed class EvidenceBlock
         return covariance;
     }
 
-    // Cholesky, in place, the lower triangle.
-    private static void Factor(double[] matrix, int size)
-    {
-        for (int i = 0; i < size; i++)
-        {
-            for (int j = 0; j <= i; j++)
-            {
-                double sum = matrix[(i * size) + j];
-                for (int k = 0; k < j; k++) sum -= matrix[(i * size) + k] * matrix[(j * size) + k];
-                matrix[(i * size) + j] = i == j ? Math.Sqrt(Math.Max(sum, 1e-300)) : sum / matrix[(j * size) + j];
-            }
-        }
-    }
-
     private static double[] Whiten(double[] root, double[] values, int size)
     {
         var whitened = new double[size];
-        for (int i = 0; i < size; i++)
-        {
-            double sum = values[i];
-            for (int k = 0; k < i; k++) sum -= root[(i * size) + k] * whitened[k];
-            whitened[i] = sum / root[(i * size) + i];
-        }
-
+        DenseCholesky.Forward(root, size, values, whitened);
         return whitened;
     }
 

@@ -83,7 +83,7 @@ public sealed class ExpectedReading
         : FormattableString.Invariant($"{Point}: {LowestSi:0.00} to {HighestSi:0.00} {ReadingWords.UnitOf(Point.Kind)}");
 
     /// <summary>What the site gives there, before the meter.</summary>
-    internal PointForecast Forecast { get; }
+    private PointForecast Forecast { get; }
 
     /// <summary>What the meter is expected to show: infinite for an open pair, null without an operating point. [V, A or Ω]</summary>
     internal double? ExpectedSi { get; }
@@ -93,13 +93,13 @@ public sealed class ExpectedReading
     internal double HighestSi { get; }
 
     /// <summary>The standard uncertainty that the meter brings. [V, A or Ω]</summary>
-    internal double MeterStandard { get; }
+    private double MeterStandard { get; }
 
     /// <summary>Below this no wiring reads: a short reads as little as 0, but for the counts of the meter. [V, A or Ω]</summary>
-    internal double ImpossibleBelow { get; }
+    private double ImpossibleBelow { get; }
 
     /// <summary>Above this no wiring reads. [V, A or Ω]</summary>
-    internal double ImpossibleAbove { get; }
+    private double ImpossibleAbove { get; }
 
     private static double Square(double value) => value * value;
 }

@@ -92,8 +92,8 @@ internal sealed class FeedEvidence(DiagnosisModel model, FeedModel feed, IReadOn
             for (int r = 0; r < _residuals.Length; r++)
             {
                 int point = _of.Readings[r].Point;
-                if (there.IsLoose[point] != _prediction.IsLoose[point]) return true;
-                if (there.IsLoose[point]) continue;
+                if (there.IsUnsteady[point] != _prediction.IsUnsteady[point]) return true;
+                if (there.IsUnsteady[point]) continue;
                 double linear = _predicted[r];
                 for (int i = 0; i < at.Length; i++) linear += (at[i] - _at[i]) * _columns[i][r];
                 double off = ReadingScale.Of(_of.Model.KindOf(_of.Feed.Unit, point), there.Values[point]) - linear;
@@ -115,9 +115,9 @@ internal sealed class FeedEvidence(DiagnosisModel model, FeedModel feed, IReadOn
                 moved[i] += 1;
                 columns[i] = _of.Model.Column(_of.Feed.Unit, _of.Readings, _prediction, _of.PredictAt(moved), 1);
                 moved[i] -= 1;
-                if (direction.Common >= 0)
+                if (direction.Common is int common)
                 {
-                    _common[direction.Common] = columns[i];
+                    _common[common] = columns[i];
                     continue;
                 }
 

@@ -18,12 +18,9 @@ internal sealed class FeedFaults
         IsOpen = new bool[runs];
         IsReversed = new bool[devices];
         DrawFactor = new double[devices];
-        OtherDevice = new int[devices];
+        OtherDevice = new int?[devices];
         for (int run = 0; run < runs; run++) (RunFactor[run], LeakOhms[run]) = (1, double.PositiveInfinity);
-        for (int device = 0; device < devices; device++)
-        {
-            (ShieldOhms[device], DrawFactor[device], OtherDevice[device]) = (double.PositiveInfinity, 1, -1);
-        }
+        for (int device = 0; device < devices; device++) (ShieldOhms[device], DrawFactor[device]) = (double.PositiveInfinity, 1);
     }
 
     /// <summary>By how much the resistance of each run is larger. [1]</summary>
@@ -44,16 +41,13 @@ internal sealed class FeedFaults
 
     internal double[] DrawFactor { get; }
 
-    /// <summary>Which model of the site each device is instead; -1 where it is the stated one.</summary>
-    internal int[] OtherDevice { get; }
-
-    /// <summary>Where it is shorted: the end of a run; -1 for nowhere.</summary>
-    internal int ShortAt { get; private set; } = -1;
+    /// <summary>Which model of the site each device is instead; null where it is the stated one.</summary>
+    internal int?[] OtherDevice { get; }
 
     internal bool IsProtectionOpen { get; private set; }
 
-    /// <summary>The unit that is at this output in its place: itself, or -1 for nothing.</summary>
-    internal int? AtOutput { get; private set; }
+    /// <summary>Whether its run hangs on another output.</summary>
+    internal bool IsElsewhere { get; private set; }
 
     internal static FeedFaults Of(IReadOnlyList<Deviation> faults, int unit, int runs, int devices)
     {
@@ -75,9 +69,9 @@ internal sealed class FeedFaults
             case Cause.PoorJoint: RunOhms[at] += fault.Size; break;
             case Cause.WaterInJoint: LeakOhms[at] = fault.Size; break;
             case Cause.OpenConductor: IsOpen[at] = true; break;
-            case Cause.ShortCircuit: (ShortAt, LeakOhms[at], IsProtectionOpen) = (at, fault.Size, true); break;
+            case Cause.ShortCircuit: (LeakOhms[at], IsProtectionOpen) = (fault.Size, true); break;
             case Cause.ReversedLeads: IsReversed[at] = true; break;
-            case Cause.WrongOutput: AtOutput = at; break;
+            case Cause.WrongOutput: IsElsewhere = true; break;
             case Cause.ProtectiveDeviceOpen or Cause.ProtectiveDeviceHot: IsProtectionOpen = true; break;
             case Cause.LoadTooLarge: DrawFactor[at] *= fault.Size; break;
             case Cause.WrongDevice: OtherDevice[at] = (int)fault.Size; break;

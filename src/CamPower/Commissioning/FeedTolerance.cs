@@ -20,6 +20,9 @@ internal static class FeedTolerance
     /// <summary>How far the draw with infrared is off by itself, over how far any draw is off. Common practice, no source.</summary>
     internal const double InfraredShare = 0.4;
 
+    // A supply without tolerance still has one, so that it divides by something. [V]
+    private const double LeastVolts = 1e-3;
+
     internal static FeedNumbers Expected(OutputFeed feed, UncertainParts parts, double celsius)
     {
         double[] x = parts.Expected;
@@ -31,43 +34,39 @@ internal static class FeedTolerance
     }
 
     internal static IReadOnlyList<Direction> Directions(OutputFeed feed, UncertainParts parts, FeedNumbers expected, double celsius,
-        CommonParts common,
-        int box)
+        CommonParts common, int box)
     {
-        var directions = new List<Direction>();
         double[] x = parts.Expected;
-        double warmer = celsius + x[parts.Temperature];
-        directions.Add(new Direction(expected.WithRuns(Moved(parts.Temperature)), 0, CommonParts.Temperature));
-        foreach (KeyValuePair<int, int> reel in common.Reels)
-        {
-            double[] moved = Moved(reel.Key);
-            if (moved.Any(m => m != 0)) directions.Add(new Direction(expected.WithRuns(moved), 0, reel.Value));
-        }
+        return [OfTemperature(), .. OfReels(), OfSupply(), .. OfRuns(), .. OfDraws(), .. OfProtection()];
 
-        double volts = feed.Box.Supply.Output.SetVolts * SigmaOf(parts, parts.SupplyOf(feed.Box));
-        directions.Add(new Direction(expected, Math.Max(volts, 1e-3), CommonParts.SupplyOf(box)));
-        for (int run = 0; run < feed.Runs.Count; run++)
+        Direction OfTemperature() => new(expected.WithRuns(Moved(parts.Temperature)), common: CommonParts.Temperature);
+
+        IEnumerable<Direction> OfReels() => common.Reels.Select(reel => (Added: Moved(reel.Key), Place: reel.Value))
+            .Where(reel => reel.Added.Any(ohms => ohms != 0))
+            .Select(reel => new Direction(expected.WithRuns(reel.Added), common: reel.Place));
+
+        Direction OfSupply() => new(expected, common: CommonParts.SupplyOf(box),
+            supplyVolts: Math.Max(feed.Box.Supply.Output.SetVolts * SigmaOf(parts, parts.SupplyOf(feed.Box)), LeastVolts));
+
+        IEnumerable<Direction> OfRuns() => feed.Runs.Select((placed, run) =>
         {
-            double length = Moved(parts.LengthOf(feed.Runs[run]))[run];
-            int joints = parts.JointsOf(feed.Runs[run]);
+            double length = Moved(parts.LengthOf(placed))[run];
+            int joints = parts.JointsOf(placed);
             double joint = joints == UncertainParts.None ? 0 : Moved(joints)[run];
-            directions.Add(new Direction(expected.WithRun(run, Math.Sqrt((length * length) + (joint * joint))), 0, -1));
-        }
+            return new Direction(expected.WithRun(run, Math.Sqrt((length * length) + (joint * joint))));
+        });
 
-        for (int device = 0; device < feed.Devices.Count; device++)
+        IEnumerable<Direction> OfDraws() => feed.Devices.Select((fed, device) =>
+            new Direction(expected.WithDraw(device, SigmaOf(parts, parts.DrawOf(fed.Device))), isDraw: true));
+
+        IEnumerable<Direction> OfProtection()
         {
-            double sigma = SigmaOf(parts, parts.DrawOf(feed.Devices[device].Device));
-            directions.Add(new Direction(expected.WithDraw(device, sigma), 0, -1, isDraw: true));
+            int protection = parts.ProtectionOf(feed.Box, feed.Output);
+            if (protection == UncertainParts.None) yield break;
+            yield return new Direction(expected.WithProtection(Protection(feed, parts, SigmaOf(parts, protection))));
         }
 
-        int protection = parts.ProtectionOf(feed.Box, feed.Output);
-        if (protection != UncertainParts.None)
-        {
-            directions.Add(new Direction(expected.WithProtection(Protection(feed, parts, SigmaOf(parts, protection))), 0, -1));
-        }
-
-        return directions;
-
+        // What a part that is off by its standard deviation adds to each run.
         double[] Moved(int part)
         {
             var moved = (double[])x.Clone();

@@ -8,7 +8,7 @@ namespace CamPower.Commissioning;
 internal sealed class HypothesisList
 {
     private readonly DiagnosisModel _model;
-    private readonly List<(Cause Cause, int Unit, int Place, CauseSizes Sizes, IReadOnlyList<int> Units, int Second)> _all = [];
+    private readonly List<Hypothesis> _all = [];
 
     private HypothesisList(DiagnosisModel model) => _model = model;
 
@@ -19,31 +19,32 @@ internal sealed class HypothesisList
         foreach (BoxModel box in model.Boxes) list.AddBox(box);
         list.AddSwapped();
         list.AddMeter();
+
         // Runs in series share what one place has.
-        double[] shares = [.. list._all.Select(h => list.ShareOf(h.Cause, h.Unit, h.Place))];
+        double[] shares = [.. list._all.Select(h => list.ShareOf(h))];
         ILookup<Cause, double> places = list._all.Select((h, i) => (h.Cause, Share: shares[i])).ToLookup(h => h.Cause, h => h.Share);
         double weights = places.Sum(c => priors.WeightOf(c.Key));
-        return [.. list._all.Select((h, i) => new Hypothesis(h.Cause, h.Unit, h.Place, h.Sizes,
-            Math.Log(priors.WeightOf(h.Cause) / weights * shares[i] / places[h.Cause].Sum()), h.Units, h.Second))
+        return [.. list._all
+            .Select((h, i) => h.WithPrior(Math.Log(priors.WeightOf(h.Cause) / weights * shares[i] / places[h.Cause].Sum())))
             .Where(h => priors.WeightOf(h.Cause) > 0)];
     }
 
     /// <summary>The runs of a feed that lead to a device.</summary>
     internal static IEnumerable<int> RunsOf(FeedModel feed) => Enumerable.Range(0, feed.Runs).Where(run => feed.IsBehind[run].Any(b => b));
 
-    private double ShareOf(Cause cause, int unit, int place)
+    private double ShareOf(Hypothesis hypothesis)
     {
-        if (cause is not (Cause.WrongConductor or Cause.LongerRun or Cause.PoorJoint or Cause.WaterInJoint or Cause.OpenConductor
+        if (hypothesis.Cause is not (Cause.WrongConductor or Cause.LongerRun or Cause.PoorJoint or Cause.WaterInJoint or Cause.OpenConductor
             or Cause.ShortCircuit)) return 1;
-        FeedModel feed = _model.Feeds[unit];
-        return 1.0 / RunsOf(feed).Count(run => feed.IsBehind[run].SequenceEqual(feed.IsBehind[place]));
+        FeedModel feed = _model.Feeds[hypothesis.Unit];
+        return 1.0 / RunsOf(feed).Count(run => feed.IsBehind[run].SequenceEqual(feed.IsBehind[hypothesis.Place]));
     }
 
     private void AddFeed(FeedModel feed)
     {
         int[] own = [feed.Unit];
         int[] withBox = [.. _model.Feeds.Where(f => f.Box == feed.Box).Select(f => f.Unit), feed.Box];
-        bool isProtected = feed.Feed.Output.Protection is null or not Protection.NoProtectiveDevice;
+        bool isProtected = feed.Feed.Output.Protection is not { IsNone: true };
         foreach (int run in RunsOf(feed))
         {
             Add(Cause.WrongConductor, feed.Unit, run, CauseSizes.Conductor, own);
@@ -51,7 +52,7 @@ internal sealed class HypothesisList
             Add(Cause.PoorJoint, feed.Unit, run, CauseSizes.Joint, own);
             Add(Cause.WaterInJoint, feed.Unit, run, CauseSizes.Leak, own);
             Add(Cause.OpenConductor, feed.Unit, run, CauseSizes.One, own);
-            Add(Cause.ShortCircuit, feed.Unit, run, CauseSizes.Short, isProtected ? own : withBox, isProtected ? -1 : feed.Box);
+            Add(Cause.ShortCircuit, feed.Unit, run, CauseSizes.Short, isProtected ? own : withBox, isProtected ? null : feed.Box);
         }
 
         bool isDirect = feed.Feed.Box.Supply.Output is DcOutput;
@@ -90,8 +91,8 @@ internal sealed class HypothesisList
         {
             for (int other = feed.Unit + 1; other < _model.Feeds.Length; other++)
             {
-                if (_model.Feeds[other].Box == feed.Box) Add(Cause.WrongOutput, feed.Unit, other, CauseSizes.One, [feed.Unit, other],
-                    other);
+                if (_model.Feeds[other].Box == feed.Box)
+                    Add(Cause.WrongOutput, feed.Unit, other, CauseSizes.One, [feed.Unit, other], other);
             }
 
             int used = _model.Feeds.Count(f => f.Box == feed.Box);
@@ -107,6 +108,6 @@ internal sealed class HypothesisList
         Add(Cause.MeterWrong, _model.Meter, (int)MeterQuantity.Volts, CauseSizes.One, all);
     }
 
-    private void Add(Cause cause, int unit, int place, CauseSizes sizes, IReadOnlyList<int> units, int second = -1) =>
-        _all.Add((cause, unit, place, sizes, units, second));
+    private void Add(Cause cause, int unit, int place, CauseSizes sizes, IReadOnlyList<int> units, int? second = null) =>
+        _all.Add(new Hypothesis(cause, unit, place, sizes, logPrior: 0, units, second));
 }

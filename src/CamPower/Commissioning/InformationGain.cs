@@ -53,12 +53,12 @@ internal sealed class InformationGain
         for (int e = 0; e < count; e++)
         {
             UnitPrediction prediction = _predictions[e].TryGetValue(unit, out UnitPrediction? own) ? own : _designed[unit];
-            double value = prediction.IsLoose[point] ? ReadingScale.LooseMean(prediction.Values[point]) : prediction.Values[point];
+            double value = prediction.IsUnsteady[point] ? ReadingScale.UnsteadyMean(prediction.Values[point]) : prediction.Values[point];
             means[e] = ReadingScale.Of(kind, value);
-            sigmas[e] = prediction.IsLoose[point] ? ReadingScale.Sigma(kind, known, prediction.Values[point], isLoose: true)
-                : kind == MeterQuantity.Ohms && prediction.Values[point] > 2e5 ? ReadingScale.Sigma(kind, 0, prediction.Values[point],
-                    isLoose: false)
-                : known;
+            sigmas[e] = prediction.IsUnsteady[point] ? ReadingScale.Sigma(kind, known, prediction.Values[point], isUnsteady: true)
+                : kind == MeterQuantity.Ohms && ReadingScale.IsBeyondRange(prediction.Values[point])
+                    ? ReadingScale.Sigma(kind, 0, prediction.Values[point], isUnsteady: false)
+                    : known;
             differs |= Math.Abs(means[e] - designed) > known;
         }
 

@@ -1,4 +1,3 @@
-using System;
 using System.Linq;
 
 namespace CamPower.Commissioning;
@@ -37,5 +36,5 @@ internal static class PlaceWords
 
     private static string RunOf(SiteRun run) => run.From.JunctionName is string from ? $"from {from} to {run.To}" : $"to {run.To}";
 
-    private static string OutputOf(FeedModel feed) => FormattableString.Invariant($"{feed.Feed.Box.Name} output {feed.Feed.Output.Number}");
+    private static string OutputOf(FeedModel feed) => RunOrigin.NameOf(feed.Feed.Box.Name, feed.Feed.Output.Number);
 }

@@ -8,8 +8,7 @@ namespace CamPower.Commissioning;
 /// <summary>How likely each explanation of the readings is.</summary>
 /// <remarks>
 /// Every cause is tried at every place and in every size on the circuit that it changes alone; the evidence of the other units stays.
-/// Pairs are
-/// tried on top of the best single explanations, and only where these leave some unit misfitting.
+/// Pairs are tried on top of the best single explanations, and only where these leave some unit misfitting.
 /// </remarks>
 internal sealed class Posterior
 {
@@ -123,10 +122,11 @@ internal sealed class Posterior
             foreach (Observation reading in _readings[unit])
             {
                 int point = reading.Point;
-                if (here.IsLoose[point]) continue;
+                if (here.IsUnsteady[point]) continue;
                 MeterQuantity kind = _model.KindOf(unit, point);
                 double at = ReadingScale.Of(kind, here.Values[point]);
-                double known = Math.Max(_sigmaOf(unit, point), ReadingScale.Sigma(kind, reading.Sigma, here.Values[point], isLoose: false));
+                double read = ReadingScale.Sigma(kind, reading.Sigma, here.Values[point], isUnsteady: false);
+                double known = Math.Max(_sigmaOf(unit, point), read);
                 double spread = isContinuous
                     ? HalfStep / Math.Max(1, above - below) * (ReadingScale.Of(kind, predicted[above][i].Values[point])
                         - ReadingScale.Of(kind, predicted[below][i].Values[point]))

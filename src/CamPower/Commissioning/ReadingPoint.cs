@@ -47,7 +47,7 @@ public sealed class ReadingPoint : IEquatable<ReadingPoint>
     public string What => ReadingWords.Of(Kind);
 
     /// <summary>The place in words: "gate camera", "yard box output 3".</summary>
-    public string Where => Output > 0 ? FormattableString.Invariant($"{Name} output {Output}") : Name;
+    public string Where => Output > 0 ? RunOrigin.NameOf(Name, Output) : Name;
 
     /// <summary>Whether a site has the place; of an output, whether anything hangs on it.</summary>
     /// <param name="site">The site.</param>

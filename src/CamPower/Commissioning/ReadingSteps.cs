@@ -25,11 +25,11 @@ internal static class ReadingSteps
     }
 
     /// <summary>What to do, and where the leads go.</summary>
-    internal static string StepOf(ReadingModel model, ReadingPoint point)
+    private static string StepOf(ReadingModel model, ReadingPoint point)
     {
         DistributionBox box = model.BoxOf(point);
         OutputFeed? feed = model.FeedOf(point);
-        string output = feed is null ? string.Empty : $"{box.Name} output {Number(feed.Output.Number)}";
+        string output = feed is null ? string.Empty : RunOrigin.NameOf(box.Name, feed.Output.Number);
         return point.State switch
         {
             ReadingState.Dead =>
@@ -119,6 +119,4 @@ internal static class ReadingSteps
         string inside = highest > accepted.HighestVolts ? ", even if the band ends higher" : "";
         return $"Connect it only if the reading is {positive}at most {most}{inside}. ";
     }
-
-    private static string Number(int number) => FormattableString.Invariant($"{number}");
 }

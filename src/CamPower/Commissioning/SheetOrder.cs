@@ -25,7 +25,7 @@ internal static class SheetOrder
     }
 
     /// <summary>Whether covering a light sensor changes what an output feeds.</summary>
-    internal static bool HasInfrared(OutputFeed feed) => feed.Devices.Any(HasInfrared);
+    private static bool HasInfrared(OutputFeed feed) => feed.Devices.Any(HasInfrared);
 
     private static bool HasInfrared(FedDevice fed) =>
         fed.Accepted is not null && fed.Device.Model.Draw is ComponentDraw draw && draw.Infrared != Load.None;

@@ -47,7 +47,7 @@ internal readonly struct SheetScope
             }
 
             FeedModel feed = model.Feeds[unit];
-            int ofOutput = reading.Point - feed.PointOf(-1, 0), atEnd = UnitPoints.AtEnd(feed.Devices, reading.Point);
+            int ofOutput = reading.Point - feed.OutputPoint(0), atEnd = UnitPoints.AtEnd(feed.Devices, reading.Point);
             loop |= atEnd == UnitPoints.Loop;
             if (ofOutput >= UnitPoints.OfOutput && atEnd != UnitPoints.Plug)
             {

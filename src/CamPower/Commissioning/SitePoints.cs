@@ -83,11 +83,11 @@ internal sealed class SitePoints
         Output(ReadingKind.OutputVoltage, ReadingState.DeviceUnplugged, UnitPoints.OutputUnplugged);
         Output(ReadingKind.OutputCurrent, ReadingState.Running, UnitPoints.AmperesDay);
         Output(ReadingKind.OutputCurrent, ReadingState.InfraredForced, UnitPoints.AmperesNight);
-        Also(feed.Unit, feed.PointOf(-1, UnitPoints.Insulation), ReadingPoint.AtOutput(ReadingKind.PairResistance, box, number,
+        Also(feed.Unit, feed.OutputPoint(UnitPoints.Insulation), ReadingPoint.AtOutput(ReadingKind.PairResistance, box, number,
             ReadingState.Dead));
 
         void Output(ReadingKind kind, ReadingState state, int point) =>
-            Add(feed.Unit, feed.PointOf(-1, point), ReadingPoint.AtOutput(kind, box, number, state));
+            Add(feed.Unit, feed.OutputPoint(point), ReadingPoint.AtOutput(kind, box, number, state));
     }
 
     private void Add(int unit, int place, ReadingPoint point)

@@ -1,7 +1,7 @@
 namespace CamPower.Commissioning;
 
 /// <summary>The voltage at the terminals of a supply in the three states of the sheet. [V]</summary>
-internal readonly struct SupplyVolts(double unloaded, double day, double night, bool isLoose)
+internal readonly struct SupplyVolts(double unloaded, double day, double night, bool isUnsteady)
 {
     /// <summary>Without load. [V]</summary>
     internal double Unloaded { get; } = unloaded;
@@ -13,7 +13,7 @@ internal readonly struct SupplyVolts(double unloaded, double day, double night, 
     internal double Night { get; } = night;
 
     /// <summary>Whether it pulses under load, so that a meter shows anything around it.</summary>
-    internal bool IsLoose { get; } = isLoose;
+    internal bool IsUnsteady { get; } = isUnsteady;
 
-    internal SupplyVolts Plus(double volts) => new(Unloaded + volts, Day + volts, Night + volts, IsLoose);
+    internal SupplyVolts Plus(double volts) => new(Unloaded + volts, Day + volts, Night + volts, IsUnsteady);
 }

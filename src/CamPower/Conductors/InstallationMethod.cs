@@ -73,8 +73,8 @@ public sealed class InstallationMethod
         double hot = ConductorMaterial.AnnealedCopper.CelsiusOf(conductor, nameof(conductor));
         double cool = ConductorMaterial.AnnealedCopper.CelsiusOf(air, nameof(air));
         if (hot <= cool) throw Require.OutOfRange(hot, nameof(conductor), "°C", FormattableString.Invariant($"above the air's {cool}"));
-        _points = [.. Points.Select(p => (Math.Log(p.Key.SquareMeters), Math.Log(Theta(p.Key, p.Value.Amperes, hot, cool))))
-            .OrderBy(p => p.Item1)];
+        _points = [.. Points.Select(p => (LogArea: Math.Log(p.Key.SquareMeters), Math.Log(Theta(p.Key, p.Value.Amperes, hot, cool))))
+            .OrderBy(p => p.LogArea)];
         if (_points.Select(p => p.LogArea).Distinct().Count() < Math.Max(2, _points.Count))
         {
             throw new ArgumentException("At least two sizes are needed, and no two of one area.", nameof(points));

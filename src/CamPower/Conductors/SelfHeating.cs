@@ -15,7 +15,7 @@ namespace CamPower;
 /// </remarks>
 /// <example>
 /// <code>
-/// SelfHeating heat = installation method.Heat(conductor, current, ambient);
+/// SelfHeating heat = installationMethod.Heat(conductor, current, ambient);
 /// Temperature hot = heat.ConductorTemperature ?? throw new InvalidOperationException("It overheats.");
 /// Duration? until = heat.TimeTo(Temperature.FromDegreesCelsius(70), from: heat.Ambient);
 /// </code>

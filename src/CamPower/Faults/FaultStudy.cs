@@ -90,10 +90,10 @@ public sealed class FaultStudy
     public ShortCircuit AtTerminals => Shorts[0];
 
     /// <summary>Short with the smallest current: the protective device operates last at it, or not at all.</summary>
-    public ShortCircuit Weakest => Shorts.OrderBy(s => s.SmallestProspective?.Amperes ?? double.PositiveInfinity).First();
+    public ShortCircuit Weakest => ShortCircuit.WeakestOf(Shorts);
 
     /// <summary>What a verdict that is not given would need; what could be narrowed.</summary>
-    public FaultData Missing => Shorts.Aggregate(FaultData.None, (all, s) => all | s.Missing);
+    public FaultData Missing => ShortCircuit.MissingOf(Shorts);
 
     /// <summary>A short at the far end, where the camera is.</summary>
     public ShortCircuit AtFarEnd => Shorts[Shorts.Count - 1];

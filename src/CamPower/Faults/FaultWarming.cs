@@ -43,14 +43,9 @@ internal sealed class FaultWarming(FaultSetting setting, FaultLoop loop, int con
     // The more that flows the warmer it settles, and the warmer the less flows: halved from the side of the warmer.
     private double SettledOhms()
     {
-        double below = 0, above = HeatingAt(_ohms);
-        for (int halving = 0; halving < Halvings; halving++)
-        {
-            double middle = (below + above) / 2;
-            if (HeatingAt(OhmsAfter(double.PositiveInfinity, middle)) < middle) above = middle;
-            else below = middle;
-        }
+        double settled = Bisection.LastHeld(HeatingAt(_ohms), 0, Halvings, middle => HeatingAt(SettledAt(middle)) < middle);
+        return SettledAt(settled);
 
-        return OhmsAfter(double.PositiveInfinity, above);
+        double SettledAt(double amperes) => OhmsAfter(double.PositiveInfinity, amperes);
     }
 }

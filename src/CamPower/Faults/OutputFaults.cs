@@ -65,7 +65,7 @@ public sealed class OutputFaults
     public ShortCircuit AtTerminals => Shorts[0];
 
     /// <summary>Short with the smallest current: the protective device operates last at it, or not at all.</summary>
-    public ShortCircuit Weakest => Shorts.OrderBy(s => s.SmallestProspective?.Amperes ?? double.PositiveInfinity).First();
+    public ShortCircuit Weakest => ShortCircuit.WeakestOf(Shorts);
 
     /// <summary>The device under the current of each condition, in the site's order.</summary>
     public IReadOnlyList<ProtectionInCondition> InConditions => _inConditions ??= ProtectionInCondition.AllOf(Assessment, _box);
@@ -75,7 +75,7 @@ public sealed class OutputFaults
 
     /// <summary>Data that is not stated. With it an unknown verdict becomes known, or a wide one exact.</summary>
     public FaultData Missing => _setting.KnowsSupply || Assessment.Group.SharesReturns
-        ? Shorts.Aggregate(FaultData.None, (all, s) => all | s.Missing)
+        ? ShortCircuit.MissingOf(Shorts)
         : _setting.MissingForAnyFault | MissingOfConductors();
 
     /// <summary>Data that every verdict needs and that is not stated; none where verdicts are given.</summary>

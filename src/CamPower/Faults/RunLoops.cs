@@ -32,8 +32,8 @@ internal sealed class RunLoops
         for (int i = 0; i < _parts.Count; i++)
         {
             if (_parts[i] is Joint joint) yield return _before[i].EndingAt(joint.Name, PieceFrom(i));
-            else if (i > 0 && IsPiece(_parts[i - 1]) && IsPiece(_parts[i])) yield return _before[i]
-                .EndingAt("change of cable", PieceFrom(i));
+            else if (i > 0 && IsPiece(_parts[i - 1]) && IsPiece(_parts[i]))
+                yield return _before[i].EndingAt("change of cable", PieceFrom(i));
         }
     }
 

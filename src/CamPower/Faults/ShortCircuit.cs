@@ -34,6 +34,14 @@ public sealed class ShortCircuit : Overcurrent
         Devices = devices;
     }
 
+    /// <summary>The one with the smallest current.</summary>
+    internal static ShortCircuit WeakestOf(IReadOnlyList<ShortCircuit> shorts) =>
+        shorts.OrderBy(s => s.SmallestProspective?.Amperes ?? double.PositiveInfinity).First();
+
+    /// <summary>What any of them misses.</summary>
+    internal static FaultData MissingOf(IReadOnlyList<ShortCircuit> shorts) =>
+        shorts.Aggregate(FaultData.None, (all, s) => all | s.Missing);
+
     /// <summary>Where: "terminals", the name of a joint, "change of cable" or "far end"; on a site the name of a junction.</summary>
     public string Place => _loop.Place;
 

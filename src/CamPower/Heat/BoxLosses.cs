@@ -69,7 +69,7 @@ public sealed class BoxLosses
     /// <summary>Whether it is the supply of the box itself.</summary>
     internal bool AreOwnAtLeast { get; private init; }
 
-    internal double TotalWatts => OwnWatts + NeighborWatts + OtherWatts;
+    private double TotalWatts => OwnWatts + NeighborWatts + OtherWatts;
 
     /// <summary>Losses of the box itself. [W]</summary>
     internal double OwnWatts => SupplyWatts + DeviceWatts;
@@ -97,8 +97,8 @@ public sealed class BoxLosses
         if (box.Supply.Input?.Efficiency is not ShareCurve<Ratio> curve) return null;
         double asked = totalAmperes / output.RatedAmperes, load = Math.Min(Math.Max(asked, curve.Lowest), curve.Highest);
         double efficiency = curve.ShareAt(load)!.Value;
-        List<(double, ProtectiveDevice)> devices =
-            [.. outputs.Select(o => (o.Amperes, o.Output.Protection ?? ProtectiveDevice.None)).Where(d => d.Item2.GreatestOhms > 0)];
+        List<(double, ProtectiveDevice)> devices = [.. outputs
+            .Select(o => (o.Amperes, Protection: o.Output.Protection ?? ProtectiveDevice.None)).Where(d => d.Protection.GreatestOhms > 0)];
         bool isBeyond = Limits.IsAbove(asked, curve.Highest);
         return new BoxLosses(output, load, efficiency, devices) { AreOwnAtLeast = isBeyond, IsAtLeast = isBeyond,
             OtherWatts = (box.Enclosure?.OtherWatts ?? 0) + box.ReserveWattsAt(totalAmperes) };

@@ -2,8 +2,8 @@ using System;
 
 namespace CamPower;
 
-/// <summary>A draw in shares: a base that is always on, and what infrared, motor, heater and start-up add to it.</summary>
-/// <remarks>Immutable. Each share is any <see cref="Load"/> but a larger-of one; in watts or in amperes, as the data sheet has
+/// <summary>A draw in components: a base that is always on, and what infrared, motor, heater and start-up add to it.</summary>
+/// <remarks>Immutable. Each component is any <see cref="Load"/> but a larger-of one; in watts or in amperes, as the data sheet has
 /// it.</remarks>
 /// <example>
 /// <code>
@@ -13,19 +13,20 @@ namespace CamPower;
 /// </example>
 public sealed class ComponentDraw : Draw
 {
-    internal const int AllShares = (int)(LoadComponents.Infrared | LoadComponents.Motor | LoadComponents.Heater | LoadComponents.StartUp);
+    internal const int AllComponents =
+        (int)(LoadComponents.Infrared | LoadComponents.Motor | LoadComponents.Heater | LoadComponents.StartUp);
 
     // Every combination is added up once, here: asking for one later costs nothing.
-    private readonly Load[] _byShares = new Load[AllShares + 1];
+    private readonly Load[] _byComponents = new Load[AllComponents + 1];
 
-    /// <summary>States the shares.</summary>
+    /// <summary>States the components.</summary>
     /// <param name="baseDraw">What it always draws.</param>
     /// <param name="infrared">What the illuminators add; null for none.</param>
     /// <param name="motor">What the motors add while they move; null for none.</param>
     /// <param name="heater">What the heater adds; null for none.</param>
     /// <param name="startUp">What starting adds; null for none.</param>
     /// <exception cref="ArgumentNullException"><paramref name="baseDraw"/> is null.</exception>
-    /// <exception cref="InvalidOperationException">A share is a larger-of load.</exception>
+    /// <exception cref="InvalidOperationException">A component is a larger-of load.</exception>
     public ComponentDraw(Load baseDraw, Load? infrared = null, Load? motor = null, Load? heater = null, Load? startUp = null)
     {
         Base = Require.NotNull(baseDraw, nameof(baseDraw));
@@ -34,7 +35,7 @@ public sealed class ComponentDraw : Draw
         Heater = heater ?? Load.None;
         StartUp = startUp ?? Load.None;
         HasMotor = motor is not null;
-        for (int shares = 0; shares <= AllShares; shares++) _byShares[shares] = Total((LoadComponents)shares);
+        for (int components = 0; components <= AllComponents; components++) _byComponents[components] = Total((LoadComponents)components);
     }
 
     /// <summary>Load that is always on.</summary>
@@ -59,18 +60,18 @@ public sealed class ComponentDraw : Draw
     public override Load Lightest => Base;
 
     /// <inheritdoc/>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="shares"/> names a share that does not exist.</exception>
-    public override Load LoadWith(LoadComponents shares) =>
-        _byShares[(int)Require.Within((int)shares, 0, AllShares, nameof(shares), "")];
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="components"/> names a component that does not exist.</exception>
+    public override Load LoadWith(LoadComponents components) =>
+        _byComponents[(int)Require.Within((int)components, 0, AllComponents, nameof(components), "")];
 
-    /// <summary>The shares in words; never throws.</summary>
+    /// <summary>The components in words; never throws.</summary>
     public override string ToString() => $"base {Base}, infrared {Infrared}, motor {Motor}, heater {Heater}, start-up {StartUp}";
 
-    private Load Total(LoadComponents shares)
+    private Load Total(LoadComponents components)
     {
         return Base + Of(LoadComponents.Infrared, Infrared) + Of(LoadComponents.Motor, Motor)
             + Of(LoadComponents.Heater, Heater) + Of(LoadComponents.StartUp, StartUp);
 
-        Load Of(LoadComponents share, Load load) => shares.HasFlag(share) ? load : Load.None;
+        Load Of(LoadComponents component, Load load) => components.HasFlag(component) ? load : Load.None;
     }
 }

@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>One state of the site that it must survive: which shares of the draw are on, how warm things are, how many motors
+/// <summary>One state of the site that it must survive: which components of the draw are on, how warm things are, how many motors
 /// move.</summary>
 /// <remarks>
 /// Immutable. Four are given, and users make their own. Of the given conditions only the cold start has the heater on. To combine heater
@@ -25,7 +25,7 @@ public sealed class Condition
 
     /// <summary>States a condition.</summary>
     /// <param name="name">Name. Not empty.</param>
-    /// <param name="on">The shares that are on beside the base draw.</param>
+    /// <param name="on">The components that are on beside the base draw.</param>
     /// <param name="at">The temperatures.</param>
     /// <param name="motorsMoving">How many motors of the whole site move at once, at least 0; null for all of them.</param>
     /// <param name="duration">How long it lasts, at least 0; null when that is not known.</param>
@@ -35,13 +35,13 @@ public sealed class Condition
     /// [h]</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or <paramref name="on"/> names a share that does not
-    /// exist.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or <paramref name="on"/> names a component that does
+    /// not exist.</exception>
     public Condition(string name, LoadComponents on, Surroundings at, int? motorsMoving = null, Duration? duration = null,
         ElectricPotential? lineVoltage = null, Duration? hoursAYear = null)
     {
         Name = Require.Name(name, nameof(name));
-        On = (LoadComponents)(int)Require.Within((int)on, 0, ComponentDraw.AllShares, nameof(on), "");
+        On = (LoadComponents)(int)Require.Within((int)on, 0, ComponentDraw.AllComponents, nameof(on), "");
         At = Require.NotNull(at, nameof(at));
         if (motorsMoving is int count) Require.NotNegative(count, nameof(motorsMoving), "motors");
         if (duration is Duration length) Require.NotNegative(length.Seconds, nameof(duration), "s");
@@ -56,7 +56,7 @@ public sealed class Condition
     /// <summary>Name.</summary>
     public string Name { get; }
 
-    /// <summary>The shares that are on beside the base draw.</summary>
+    /// <summary>The components that are on beside the base draw.</summary>
     public LoadComponents On { get; }
 
     /// <summary>The temperatures.</summary>
@@ -103,15 +103,15 @@ public sealed class Condition
     public static Condition NightWithMotion(Surroundings at, int? motorsMoving = null) =>
         new("night with motion", LoadComponents.Infrared | LoadComponents.Motor, at, motorsMoving);
 
-    /// <summary>Cold start of everything after a power cut: every share on, start-up included.</summary>
+    /// <summary>Cold start of everything after a power cut: every component on, start-up included.</summary>
     /// <param name="at">The temperatures.</param>
     /// <exception cref="ArgumentNullException"><paramref name="at"/> is null.</exception>
     public static Condition ColdStart(Surroundings at) => new("cold start of everything",
         LoadComponents.Infrared | LoadComponents.Motor | LoadComponents.Heater | LoadComponents.StartUp, at);
 
-    /// <summary>The same condition with more shares on.</summary>
-    /// <param name="more">The shares to add.</param>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="more"/> names a share that does not exist.</exception>
+    /// <summary>The same condition with more components on.</summary>
+    /// <param name="more">The components to add.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="more"/> names a component that does not exist.</exception>
     public Condition With(LoadComponents more) => new(Name, On | more, At, MotorsMoving, Duration, LineVoltage, HoursAYear);
 
     /// <summary>The same condition with another voltage at the inputs of the supplies: a low line.</summary>

@@ -14,10 +14,10 @@ internal sealed class ConverterDraw(Load rated, IReadOnlyDictionary<Condition, L
     /// <summary>Whether what is behind it was solved.</summary>
     internal bool IsSolved => solved.Count > 0;
 
-    public override Load LoadWith(LoadComponents shares) => rated;
+    public override Load LoadWith(LoadComponents components) => rated;
 
     public override string ToString() => $"at its rating {rated}";
 
-    internal override Load LoadIn(Condition condition, LoadComponents shares) =>
+    internal override Load LoadIn(Condition condition, LoadComponents components) =>
         solved.TryGetValue(condition, out Load? load) ? load : rated;
 }

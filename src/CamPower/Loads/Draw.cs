@@ -11,18 +11,18 @@ public abstract class Draw
     {
     }
 
-    /// <summary>Whether it has a motor share that a condition may let move or not.</summary>
+    /// <summary>Whether it has a motor component that a condition may let move or not.</summary>
     public abstract bool HasMotor { get; }
 
     /// <summary>Smallest known load. It is used to check for too much voltage. A label promises no least draw.</summary>
     public abstract Load Lightest { get; }
 
-    /// <summary>The load with the given shares on.</summary>
-    /// <param name="shares">The shares that are on beside the base draw.</param>
-    public abstract Load LoadWith(LoadComponents shares);
+    /// <summary>The load with the given components on.</summary>
+    /// <param name="components">The components that are on beside the base draw.</param>
+    public abstract Load LoadWith(LoadComponents components);
 
-    /// <summary>The load in a condition with the given shares on.</summary>
-    internal virtual Load LoadIn(Condition condition, LoadComponents shares) => LoadWith(shares);
+    /// <summary>The load in a condition with the given components on.</summary>
+    internal virtual Load LoadIn(Condition condition, LoadComponents components) => LoadWith(components);
 
     /// <summary>The load in a condition, its own motor moving if the condition's motors do.</summary>
     /// <param name="condition">The condition.</param>

@@ -57,9 +57,9 @@ public sealed class LabelDraw : Draw
     /// <inheritdoc/>
     public override Load Lightest => Load.None;
 
-    /// <summary>The label's load, the same for any shares.</summary>
-    /// <param name="shares">Not used: a label is a total.</param>
-    public override Load LoadWith(LoadComponents shares) => _load;
+    /// <summary>The label's load, the same for any components.</summary>
+    /// <param name="components">Not used: a label is a total.</param>
+    public override Load LoadWith(LoadComponents components) => _load;
 
     /// <summary>The label in words, in the invariant culture; never throws.</summary>
     public override string ToString() => FormattableString.Invariant($"label {Voltage.Volts:G6} V, {Current.Amperes:G6} A ({Stage})");

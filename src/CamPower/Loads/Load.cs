@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace CamPower;
 
-/// <summary>What a device draws at a moment: a share of constant power, one of constant current, one of constant resistance.</summary>
+/// <summary>What a device draws at a moment: a component of constant power, one of constant current, one of constant resistance.</summary>
 /// <remarks>
 /// Immutable. At a terminal voltage V it draws P/V + I₀ + G·V. A switching input is constant power, a linear
 /// regulator constant current, a heater constant resistance. A load whose input stage is unknown draws the
@@ -39,13 +39,13 @@ public sealed class Load
     /// <summary>No load at all.</summary>
     public static Load None { get; } = new(Power.Zero, ElectricCurrent.Zero, null);
 
-    /// <summary>The share of constant power. [W]</summary>
+    /// <summary>The component of constant power. [W]</summary>
     public Power PowerComponent { get; }
 
-    /// <summary>The share of constant current. [A]</summary>
+    /// <summary>The component of constant current. [A]</summary>
     public ElectricCurrent CurrentComponent { get; }
 
-    /// <summary>The share of constant resistance, or null for none. [Ω]</summary>
+    /// <summary>The component of constant resistance, or null for none. [Ω]</summary>
     public ElectricResistance? ResistanceComponent { get; }
 
     /// <summary>Whether it draws the larger of its power and current components instead of their sum.</summary>
@@ -116,7 +116,7 @@ public sealed class Load
     public ElectricCurrent CurrentAt(ElectricPotential terminalVoltage) =>
         ElectricCurrent.FromAmperes(AmperesAt(Require.Positive(terminalVoltage.Volts, nameof(terminalVoltage), "V")));
 
-    /// <summary>The shares in words, in the invariant culture; never throws.</summary>
+    /// <summary>The components in words, in the invariant culture; never throws.</summary>
     public override string ToString()
     {
         if (IsLargerOf) return FormattableString.Invariant($"the larger of {Watts:G6} W and {Amperes:G6} A");
@@ -126,6 +126,22 @@ public sealed class Load
         if (Siemens > 0) text += FormattableString.Invariant($" + {1 / Siemens:G6} Ω");
         return text.Length == 0 ? "no load" : text.Substring(3);
     }
+
+    /// <summary>A load of three components. [W, A, S]</summary>
+    internal static Load Of(double watts, double amperes, double siemens)
+    {
+        Load load = ConstantPower(Power.FromWatts(watts)) + ConstantCurrent(ElectricCurrent.FromAmperes(amperes));
+        return siemens > 0 ? load + ConstantResistance(ElectricResistance.FromOhms(1 / siemens)) : load;
+    }
+
+    /// <summary>The load with another power component. [W]</summary>
+    internal Load WithPower(double watts) =>
+        new(Checked(Power.FromWatts(watts), nameof(watts)), CurrentComponent, ResistanceComponent, IsLargerOf);
+
+    /// <summary>So many times the load.</summary>
+    internal Load Scaled(double scale) => IsLargerOf
+        ? LargerOf(Power.FromWatts(Watts * scale), ElectricCurrent.FromAmperes(Amperes * scale))
+        : Of(Watts * scale, Amperes * scale, Siemens * scale);
 
     internal Load WithPowerScaled(double scale) => new(Power.FromWatts(Watts * scale), CurrentComponent, ResistanceComponent, IsLargerOf);
 

@@ -2,7 +2,7 @@ using System;
 
 namespace CamPower;
 
-/// <summary>The shares of a device's draw that a condition turns on. The base draw is always on.</summary>
+/// <summary>The components of a device's draw that a condition turns on. The base draw is always on.</summary>
 [Flags]
 public enum LoadComponents
 {

@@ -80,7 +80,7 @@ public sealed class BreakerAssessment
 
     internal bool IsLeakageKnown { get; }
 
-    internal double KnownLeakageAmperes { get; }
+    private double KnownLeakageAmperes { get; }
 
     /// <summary>Every breaker that a receptacle states, in the order of the receptacles.</summary>
     internal static IReadOnlyList<BreakerAssessment> Of(IReadOnlyList<ReceptacleAssessment> receptacles) => Array.AsReadOnly(

@@ -26,7 +26,7 @@ public sealed class EnergyAssessment
         _price = assessment.Site.EnergyPrice;
         InConditions = Array.AsReadOnly([.. assessment.Site.Conditions.Select((condition, c) => new EnergyInCondition(condition,
             [.. assessment.Boxes.Where(box => box.Box.FedFrom is null)
-                .Select(box => new LineDraw(box.Box, box.InConditions[c].Amperes, condition.LineVolts ?? 1))]))]);
+                .Select(box => new LineDraw(box.Box, box.InConditions[c].Amperes, condition.LineVolts))]))]);
     }
 
     /// <summary>Every condition, in the site's order.</summary>

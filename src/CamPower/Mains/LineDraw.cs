@@ -21,11 +21,10 @@ namespace CamPower.Mains;
 /// </example>
 public sealed class LineDraw
 {
-    private readonly double _lineVolts, _outVolts, _outAmperes;
-    private readonly double _shareOfFirstPoint;
-    private readonly double? _efficiency, _powerFactor, _standbyWatts;
+    private readonly double _outVolts, _outAmperes, _shareOfFirstPoint;
+    private readonly double? _lineVolts, _efficiency, _powerFactor, _standbyWatts;
 
-    internal LineDraw(DistributionBox box, double amperes, double lineVolts)
+    internal LineDraw(DistributionBox box, double amperes, double? lineVolts)
     {
         SupplyOutput output = box.Supply.Output;
         ShareCurve<Ratio>? efficiency = box.Supply.Input?.Efficiency, powerFactor = box.Supply.Input?.PowerFactor;
@@ -56,11 +55,11 @@ public sealed class LineDraw
 
     /// <summary>The voltage of the line against the highest that its supply accepts; a judgment of nothing where that is not
     /// stated.</summary>
-    internal Judgment HighestLine => Box.Supply.Input?.Highest(_lineVolts) ?? default;
+    internal Judgment HighestLine => Box.Supply.Input?.Highest(_lineVolts!.Value) ?? default;
 
     /// <summary>The voltage of the line against the lowest that its supply accepts; a judgment of nothing where that is not
     /// stated.</summary>
-    internal Judgment LowestLine => Box.Supply.Input?.Lowest(_lineVolts) ?? default;
+    internal Judgment LowestLine => Box.Supply.Input?.Lowest(_lineVolts!.Value) ?? default;
 
     internal double? Amperes => Voltamperes / _lineVolts;
 
@@ -101,6 +100,6 @@ public sealed class LineDraw
         yield return new("S", "Apparent power from the line", "P/PF", @"S = \frac{P}{\mathit{PF}}",
             $"{Number(Watts.Value)}/{Number(_powerFactor!.Value)}", Voltamperes!.Value, "VA", Sources.PowerFactor);
         yield return new("I", "Current from the line", "S/Vl", @"I = \frac{S}{V_l}",
-            $"{Number(Voltamperes.Value)}/{Number(_lineVolts)}", amperes, "A", Sources.PowerFactor);
+            $"{Number(Voltamperes.Value)}/{Number(_lineVolts!.Value)}", amperes, "A", Sources.PowerFactor);
     }
 }

@@ -7,7 +7,7 @@ namespace CamPower;
 /// <remarks>Immutable. a time limit bounds the time from at least one side.</remarks>
 /// <example>
 /// <code>
-/// var time limit = new FuseTimeLimit(2.75, Duration.FromMilliseconds(50), Duration.FromSeconds(2), Sources.Iec60127QuickActing);
+/// var limit = new FuseTimeLimit(2.75, Duration.FromMilliseconds(50), Duration.FromSeconds(2), Sources.Iec60127QuickActing);
 /// </code>
 /// </example>
 public sealed class FuseTimeLimit

@@ -96,6 +96,9 @@ public abstract class ProtectiveDevice
         return double.IsInfinity(amperes) ? null : ElectricCurrent.FromAmperes(amperes);
     }
 
+    /// <summary>Whether it is <see cref="None"/>.</summary>
+    internal bool IsNone => this is NoProtectiveDevice;
+
     /// <summary>The name; never throws.</summary>
     public override string ToString() => Name;
 

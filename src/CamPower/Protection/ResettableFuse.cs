@@ -50,8 +50,8 @@ public sealed class ResettableFuse : ProtectiveDevice
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public ResettableFuse(string name, ElectricCurrent holdCurrent, ElectricCurrent tripCurrent, ElectricCurrent testCurrent,
         Duration longestTimeToTrip, ElectricResistance minimumResistance, ElectricResistance maximumResistance,
-            ShareCurve<Temperature> thermal,
-        ElectricPotential maximumVoltage, ElectricCurrent? maximumCurrent = null, Power? trippedPower = null)
+        ShareCurve<Temperature> thermal, ElectricPotential maximumVoltage, ElectricCurrent? maximumCurrent = null,
+        Power? trippedPower = null)
         : base(name, maximumVoltage, maximumCurrent)
     {
         _holdAmperes = Require.Positive(holdCurrent.Amperes, nameof(holdCurrent), "A");

@@ -39,7 +39,8 @@ public sealed class RunOrigin
     public static RunOrigin Junction(string name) => new(null, 0, Require.Name(name, nameof(name)));
 
     /// <summary>The place in words; never throws.</summary>
-    public override string ToString() => JunctionName is null
-        ? FormattableString.Invariant($"{BoxName} output {OutputNumber}")
-        : $"junction {JunctionName}";
+    public override string ToString() => JunctionName is null ? NameOf(BoxName!, OutputNumber) : $"junction {JunctionName}";
+
+    /// <summary>Name of an output of a box, by which findings and readings know it: "yard box output 3".</summary>
+    internal static string NameOf(string box, int output) => FormattableString.Invariant($"{box} output {output}");
 }

@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 
 namespace CamPower;
 
@@ -42,6 +43,19 @@ public sealed class SiteRun
 
     /// <summary>Both ends in words; never throws.</summary>
     public override string ToString() => $"{From} to {To}";
+
+    /// <summary>The runs over whose return conductors the current of a junction goes back, from there to its box.</summary>
+    /// <param name="junction">Name of the junction.</param>
+    /// <param name="runTo">The run that ends at a junction.</param>
+    internal static IEnumerable<SiteRun> WayBack(string junction, Func<string, SiteRun> runTo)
+    {
+        for (string? at = junction; at is not null;)
+        {
+            SiteRun run = runTo(at);
+            if (run.ReturnAt is null) yield return run;
+            at = run.ReturnAt ?? run.From.JunctionName;
+        }
+    }
 
     /// <summary>The same run from another place.</summary>
     internal SiteRun StartingAt(RunOrigin from) => new(from, To, Run, ReturnAt, InstallationMethod);

@@ -51,7 +51,8 @@ internal sealed class BoxOffer
     internal bool MayFeed(IEnumerable<int> parts)
     {
         BoxAssessment solved = Feeding(parts);
-        return _trial.ShortfallsOf(Box, solved).All(shortfall => shortfall.Constraint == BoxConstraint.Rating && solved.Worst.IsTooCold);
+        return _trial.ShortfallsOf(Box, solved)
+            .All(shortfall => shortfall.Constraint == BoxConstraint.Rating && solved.Worst.ColdestAir.IsViolated);
     }
 
     /// <summary>The box as it feeds some parts, in every condition; the outputs are those of the site's box.</summary>

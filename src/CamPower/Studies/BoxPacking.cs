@@ -7,9 +7,8 @@ namespace CamPower.Studies;
 /// goes.</summary>
 /// <remarks>
 /// A way is left as soon as one place is too full: a box that cannot feed some parts cannot feed more, unless it is too cold
-/// for its supply and more load would warm it. Of places that
-/// take the same boxes only the first empty one is tried, and equal parts go to places in order: no way that this leaves
-/// out differs from one that is tried by more than names.
+/// for its supply and more load would warm it. Of places that take the same boxes only the first empty one is tried, and
+/// equal parts go to places in order: no way that this leaves out differs from one that is tried by more than names.
 /// </remarks>
 internal sealed class BoxPacking
 {

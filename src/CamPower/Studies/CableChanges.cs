@@ -112,7 +112,7 @@ internal sealed class CableChanges(ChangeScope scope, PriceList prices)
 
     private static string PartOf(string place) => $"run to {place}";
 
-    private static string PartOf(DistributionBox box, BoxOutput output) => Invariant($"{box} output {output.Number}");
+    private static string PartOf(DistributionBox box, BoxOutput output) => RunOrigin.NameOf(box.Name, output.Number);
 
     private static Length Sum(IEnumerable<CableSegment> segments)
     {

@@ -58,7 +58,7 @@ internal static class ChangeOptions
         && (IsNamed(about, tie.OneBox, tie.OneOutput) || IsNamed(about, tie.OtherBox, tie.OtherOutput));
 
     private static bool IsNamed(Subject about, string box, int output) =>
-        string.Equals(about.Name, FormattableString.Invariant($"{box} output {output}"), StringComparison.Ordinal);
+        string.Equals(about.Name, RunOrigin.NameOf(box, output), StringComparison.Ordinal);
 
     private static bool IsTooHigh(Finding finding) => finding is { About.Kind: SubjectKind.Device, Measured: ElectricPotential found }
         && finding.Limit is ElectricPotential limit && found.Volts > limit.Volts;

@@ -82,7 +82,7 @@ public sealed class MaterialList
     {
         ProtectiveDevice[] all = [.. Site.Boxes
             .SelectMany(box => box.Outputs.Select(output => output.Protection).Append(box.BatteryProtection))
-            .OfType<ProtectiveDevice>().Where(device => !ReferenceEquals(device, ProtectiveDevice.None))];
+            .OfType<ProtectiveDevice>().Where(device => !device.IsNone)];
         foreach (IGrouping<string, ProtectiveDevice> alike in all.GroupBy(device => device.Name, StringComparer.Ordinal))
         {
             int count = alike.Count();

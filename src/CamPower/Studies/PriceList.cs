@@ -138,7 +138,7 @@ public sealed class PriceList
     /// <summary>The price of a protective device. [<see cref="Unit"/>]</summary>
     /// <param name="protection">The protective device; none costs nothing.</param>
     /// <exception cref="ArgumentNullException"><paramref name="protection"/> is null.</exception>
-    public double Of(ProtectiveDevice protection) => ReferenceEquals(Require.NotNull(protection, nameof(protection)), ProtectiveDevice.None)
+    public double Of(ProtectiveDevice protection) => Require.NotNull(protection, nameof(protection)).IsNone
         ? 0
         : Named(protection.Name) ?? StudyConstants.NeutralProtection.Value;
 

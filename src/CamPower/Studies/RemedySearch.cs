@@ -32,7 +32,7 @@ internal sealed class RemedySearch
 
     /// <summary>What can be tried against: something with a number, or that must be corrected. What is not stated is stated, not
     /// changed.</summary>
-    internal static bool IsForAChange(Finding finding) =>
+    private static bool IsForAChange(Finding finding) =>
         !finding.IsNotStated && (finding.Measured is not null || finding.Severity >= Severity.Failure);
 
     /// <summary>The cheapest trial that removes a finding and adds none of a severity or more: a single change, else two.</summary>

@@ -123,8 +123,8 @@ public static class SiteQuestions
     /// <param name="boxName">Name of a box with a battery.</param>
     /// <param name="conditions">The conditions from the loss of the mains, one after the other for its duration; the last one lasts to the
     /// end. At least one.</param>
-    /// <remarks>The battery is as warm as the surroundings of the box; its capacity is that of the coldest condition. Boxes
-    /// without a battery are off. The voltage of each device is its lowest: the maximum resistance of protective devices. The
+    /// <remarks>The battery is as warm as the surroundings of the box; its capacity is that of the coldest condition. All
+    /// other boxes are off. The voltage of each device is its lowest: the maximum resistance of protective devices. The
     /// times are exact to better than 1e-5 of themselves.</remarks>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException">There is no such box, it has no battery, there is no condition, or one before the last states no
@@ -138,7 +138,7 @@ public static class SiteQuestions
     /// </code>
     /// </example>
     public static BatteryRun RunOnBattery(this Site site, string boxName, params Condition[] conditions) => BackupStudy.Run(
-        Require.NotNull(site, nameof(site)), site.BoxNamed(boxName, nameof(boxName)), Require.Items(conditions, nameof(conditions)));
+        Require.NotNull(site, nameof(site)), boxName, Require.Items(conditions, nameof(conditions)));
 
     /// <summary>The smallest battery of a catalog on which every device of a box runs as long as wanted.</summary>
     /// <param name="site">The site.</param>

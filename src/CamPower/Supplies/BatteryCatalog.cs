@@ -12,7 +12,8 @@ public static class BatteryCatalog
     /// <summary>Typical 12 V valve-regulated lead-acid batteries from 7 Ah to 100 Ah at the 20-hour rate.</summary>
     /// <remarks>Resistances are rounded, typical, from memory, no source: use those of the data sheet at hand.</remarks>
     public static IReadOnlyList<Battery> Generic12Volt { get; } = Array.AsReadOnly(
-        [.. new[] { (7.0, 25.0), (12, 18), (18, 14), (26, 11), (40, 8), (65, 6), (100, 4.5) }.Select(x => LeadAcid(x.Item1, x.Item2))]);
+        [.. new (double AmpereHours, double Milliohms)[] { (7, 25), (12, 18), (18, 14), (26, 11), (40, 8), (65, 6), (100, 4.5) }
+            .Select(x => LeadAcid(x.AmpereHours, x.Milliohms))]);
 
     private static Battery LeadAcid(double ampereHours, double milliohms) => new(FormattableString.Invariant($"12 V, {ampereHours} Ah"),
         BatteryChemistry.ValveRegulatedLeadAcid, cells: 6, ElectricCharge.FromAmpereHours(ampereHours), Duration.FromHours(20),

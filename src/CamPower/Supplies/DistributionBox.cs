@@ -294,7 +294,7 @@ public sealed class DistributionBox
         Supply.InputWattsAt(Math.Min(amperes, Supply.Output.Overload?.Highest.LimitAmperes ?? double.PositiveInfinity))));
 
     /// <summary>Why it cannot be a converter; null where it can.</summary>
-    internal string? FeedError => this switch
+    private string? FeedError => this switch
     {
         { Supply.Output: not DcOutput { OpenVoltage: null } } => "its supply must give a regulated direct voltage",
         { Supply.Input: not { Voltage: not null, Efficiency: not null } } => "its supply must state input voltage and efficiency",

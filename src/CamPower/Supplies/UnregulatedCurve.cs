@@ -83,16 +83,5 @@ internal sealed class UnregulatedCurve
     private double Ripple(double amperes) => Math.Sqrt(3) * RippleShare(amperes);
 
     // The flow rises with the angle all the way to a right one.
-    private double AngleAt(double amperes)
-    {
-        double low = 0, high = Math.PI / 2;
-        for (int halving = 0; halving < Halvings; halving++)
-        {
-            double middle = (low + high) / 2;
-            if (_scale * Flow(middle) <= amperes) low = middle;
-            else high = middle;
-        }
-
-        return low;
-    }
+    private double AngleAt(double amperes) => Bisection.LastHeld(0, Math.PI / 2, Halvings, angle => _scale * Flow(angle) <= amperes);
 }

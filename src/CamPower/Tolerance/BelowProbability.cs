@@ -71,29 +71,9 @@ internal static class BelowProbability
     internal static ProbabilityEstimate Drawn(
         UncertainCircuit circuit, int device, double volts, int draws, ulong seed, CancellationToken cancellationToken)
     {
-        int blocks = (draws + DrawsOfABlock - 1) / DrawsOfABlock;
-        long hits = 0;
-        Parallel.For(0, blocks, new ParallelOptions { CancellationToken = cancellationToken }, circuit.Copy, (block, _, own) =>
-        {
-            int from = block * DrawsOfABlock, to = Math.Min(draws, from + DrawsOfABlock);
-            Interlocked.Add(ref hits, HitsOf(own, device, volts, from, to, seed));
-            return own;
-        }, _ => { });
-        return ProbabilityEstimate.OfHits(hits, draws);
-    }
-
-    /// <summary>How many of a range of draws are below.</summary>
-    internal static long HitsOf(UncertainCircuit circuit, int device, double volts, int from, int to, ulong seed)
-    {
-        double[] x = (double[])circuit.Parts.Expected.Clone(), deviceVolts = new double[circuit.Loads.Length];
-        long hits = 0;
-        for (int draw = from; draw < to; draw++)
-        {
-            Draw(circuit.Parts, circuit.Relevant, seed, draw, x);
-            if (!circuit.TrySolve(x, circuit.Loads, deviceVolts) || deviceVolts[device] < volts) hits++;
-        }
-
-        return hits;
+        var limits = new double[circuit.Loads.Length];
+        limits[device] = volts;
+        return DrawnAll([circuit], [limits], draws, seed, cancellationToken)[0][device];
     }
 
     /// <summary>Fills in the deviations of a draw: that of a part depends on its place in the site alone.</summary>

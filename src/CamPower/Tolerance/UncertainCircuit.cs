@@ -4,7 +4,6 @@ using System.Linq;
 using CamPower.Assessment;
 using CamPower.Circuits;
 using CamPower.Sites;
-using UnitsNet;
 
 namespace CamPower.Tolerance;
 
@@ -107,28 +106,13 @@ internal abstract class UncertainCircuit
     {
         double ohms = 0;
         for (string? at = junction; at is not null; at = RunTo(at).From.JunctionName) ohms += RunOf(at).OutgoingOhms(deviations);
-        for (string? at = junction; at is not null; at = RunTo(at).ReturnAt ?? RunTo(at).From.JunctionName)
-        {
-            if (RunTo(at).ReturnAt is null) ohms += RunOf(at).ReturnOhms(deviations);
-        }
-
+        foreach (SiteRun run in SiteRun.WayBack(junction, RunTo)) ohms += RunOf(run.To).ReturnOhms(deviations);
         return ohms;
     }
 
     /// <summary>Resistance of the whole way to a device and back, its protective device included. [Ω]</summary>
     internal double WholeWayOhms(int device, double[] deviations) =>
         ProtectionOhms(FeedOfDevice[device], deviations) + LoopOhms(Group.Devices[device].Device.At, deviations);
-
-    private protected static Load Scaled(Load load, double scale) => load.IsLargerOf
-        ? Load.LargerOf(Power.FromWatts(load.Watts * scale), ElectricCurrent.FromAmperes(load.Amperes * scale))
-        : Of(load.Watts * scale, load.Amperes * scale, load.Siemens * scale);
-
-    /// <summary>A load of three components. [W, A, S]</summary>
-    internal static Load Of(double watts, double amperes, double siemens)
-    {
-        Load load = Load.ConstantPower(Power.FromWatts(watts)) + Load.ConstantCurrent(ElectricCurrent.FromAmperes(amperes));
-        return siemens > 0 ? load + Load.ConstantResistance(ElectricResistance.FromOhms(1 / siemens)) : load;
-    }
 
     private protected SiteRun RunTo(string junction) => Parts.Site.Runs[Parts.Site.Index.RunTo(junction)];
 

@@ -51,13 +51,9 @@ internal sealed class UncertainParts
     internal int JointsOf(SiteRun run) => PlaceOf(UncertainQuantity.JointResistance, run.To);
 
     internal int ProtectionOf(DistributionBox box, BoxOutput output) =>
-        PlaceOf(UncertainQuantity.ProtectionResistance, NameOf(box, output));
+        PlaceOf(UncertainQuantity.ProtectionResistance, RunOrigin.NameOf(box.Name, output.Number));
 
     internal int DrawOf(SiteDevice device) => PlaceOf(UncertainQuantity.DeviceDraw, device.Name);
-
-    /// <summary>What an output is called: "yard box output 3".</summary>
-    internal static string NameOf(DistributionBox box, BoxOutput output) =>
-        FormattableString.Invariant($"{box.Name} output {output.Number}");
 
     private int PlaceOf(UncertainQuantity quantity, string name) => _places.TryGetValue((quantity, name), out int place) ? place : None;
 
@@ -68,7 +64,7 @@ internal sealed class UncertainParts
             (supply.HighestVolts / supply.SetVolts) - 1, UncertaintyShape.Uniform, Sources.StatedBySite));
         foreach (BoxOutput output in box.Outputs.Where(o => o.Protection is { GreatestOhms: > 0 } && Site.Index.RunsFrom(box, o).Any()))
         {
-            Add(UncertainQuantity.ProtectionResistance, NameOf(box, output), Usual.Protection);
+            Add(UncertainQuantity.ProtectionResistance, RunOrigin.NameOf(box.Name, output.Number), Usual.Protection);
         }
     }
 

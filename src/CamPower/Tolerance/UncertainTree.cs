@@ -52,7 +52,7 @@ internal sealed class UncertainTree : UncertainCircuit
         }
 
         var scaled = new Load[loads.Length];
-        for (int i = 0; i < loads.Length; i++) scaled[i] = Scaled(loads[i], DrawScale(i, deviations));
+        for (int i = 0; i < loads.Length; i++) scaled[i] = loads[i].Scaled(DrawScale(i, deviations));
         int iterations = 0;
         var kernel = new RadialKernel(_rungs, source);
         kernel.OpenCircuit(_volts);

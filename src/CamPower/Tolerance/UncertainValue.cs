@@ -58,7 +58,7 @@ public sealed class UncertainValue
 
     internal double HighestValue { get; }
 
-    internal double StandardValue { get; }
+    private double StandardValue { get; }
 
     /// <summary>Expected, lowest and highest in SI units, in the invariant culture; never throws.</summary>
     public override string ToString() => FormattableString.Invariant(

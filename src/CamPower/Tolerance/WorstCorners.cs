@@ -118,29 +118,32 @@ internal sealed class WorstCorners
 
     private void BoundCurrents()
     {
-        double[] scratch = new double[LowestVolts.Length];
         for (int feed = 0; feed < LowestAmperes.Length; feed++)
         {
             LowestAmperes[feed] = IsProven
                 ? _circuit.FeedAmperes(feed, _up, _circuit.Loads, HighestVolts)
                 : BoundOf(feed, _up, HighestVolts, LowestVolts);
-            HighestAmperes[feed] = !_circuit.Group.Feeds[feed].Devices.Any() ? 0
-                : Array.Exists(LowestVolts, v => !(v > 0)) ? double.PositiveInfinity
-                : IsProven ? _circuit.FeedAmperes(feed, _down, _circuit.Loads, LowestVolts)
+            HighestAmperes[feed] = _circuit.Group.Feeds[feed].Devices.Any() ? HighestOf(feed) : 0;
+        }
+
+        double HighestOf(int feed)
+        {
+            if (Array.Exists(LowestVolts, v => !(v > 0))) return double.PositiveInfinity;
+            return IsProven
+                ? _circuit.FeedAmperes(feed, _down, _circuit.Loads, LowestVolts)
                 : BoundOf(feed, _down, LowestVolts, HighestVolts);
         }
 
         double BoundOf(int feed, double[] corner, double[] volts, double[] ofResistance)
         {
             Load[] frozen = [.. _circuit.Loads.Select((load, i) => Frozen(load, ofResistance[i]))];
-            Array.Copy(volts, scratch, volts.Length);
-            return _circuit.FeedAmperes(feed, corner, frozen, scratch);
+            return _circuit.FeedAmperes(feed, corner, frozen, volts);
         }
     }
 
     // The part of constant resistance as the current that it draws at a voltage.
     private static Load Frozen(Load load, double volts) =>
-        load.Siemens > 0 ? UncertainCircuit.Of(load.Watts, load.Amperes + (load.Siemens * volts), 0) : load;
+        load.Siemens > 0 ? Load.Of(load.Watts, load.Amperes + (load.Siemens * volts), 0) : load;
 
     private static bool DrawsMoreAtLess(Load load, double highestVolts) => load.SlopeAt(highestVolts) <= 0;
 }

@@ -103,7 +103,7 @@ public class InvalidInputTests
         ["current at no voltage"] = (() => Nine.CurrentAt(Volts(0)), "terminalVoltage", "0 V"),
         ["label of no voltage"] = (() => _ = new LabelDraw(Volts(0), ElectricCurrent.FromAmperes(1), InputStage.Linear), "voltage", "0 V"),
         ["label of negative current"] = (() => _ = new LabelDraw(Volts(12), ElectricCurrent.FromAmperes(-1.5), InputStage.Linear), "current", "-1.5 A"),
-        ["shares that do not exist"] = (() => new ComponentDraw(Nine).LoadWith((LoadComponents)16), "shares", "16"),
+        ["components that do not exist"] = (() => new ComponentDraw(Nine).LoadWith((LoadComponents)16), "components", "16"),
         ["turn-on of nothing"] = (() => _ = new Starting(Volts(0), Volts(8), softStart: false), "turnOn", "0 V"),
         ["drop-out of nothing"] = (() => _ = new Starting(Volts(9), Volts(0), softStart: false), "dropOut", "0 V"),
         ["drop-out above turn-on"] = (() => _ = new Starting(Volts(9), Volts(9.5), softStart: false), "dropOut", "9.5 V"),

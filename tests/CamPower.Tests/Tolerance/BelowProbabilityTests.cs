@@ -80,9 +80,12 @@ public class BelowProbabilityTests
     public void Draws_AreTheSameAtAnyNumberOfThreads()
     {
         UncertainCircuit circuit = CircuitWith(SiteTolerance.Standard);
-        long hits = BelowProbability.HitsOf(circuit, 0, Needed, 0, 10_001, seed: 5);
-        Assert.InRange(hits, 1, 10_000);
-        Assert.Equal((double)hits / 10_001, BelowProbability.Drawn(circuit, 0, Needed, 10_001, seed: 5, CancellationToken.None).Value);
+        double[] limits = new double[circuit.Loads.Length];
+        limits[0] = Needed;
+        long[][] hits = [new long[limits.Length]];
+        BelowProbability.CountHits([circuit], [limits], 0, 10_001, seed: 5, hits);
+        Assert.InRange(hits[0][0], 1, 10_000);
+        Assert.Equal((double)hits[0][0] / 10_001, BelowProbability.Drawn(circuit, 0, Needed, 10_001, seed: 5, CancellationToken.None).Value);
     }
 
     // All devices at once: the same draws, and so the same counts, as each alone.
