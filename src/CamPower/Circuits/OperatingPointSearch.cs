@@ -72,10 +72,12 @@ internal sealed class OperatingPointSearch
     /// <summary>Whether the operating point lies on another branch than the one that starts without load.</summary>
     internal bool IsReachedByJump { get; private set; }
 
-    private Point Snapshot() => new(_plan, _solver, (bool[])_blocked.Clone(), (double[])_volts.Clone(), Loads);
+    // The voltages are worked on in place; which sources are blocked is never changed but replaced.
+    private Point Snapshot() => new(_plan, _solver, _blocked, (double[])_volts.Clone(), Loads);
 
-    private void GoBackTo(Point point) => (_plan, _solver, _blocked, _volts, Loads) =
-        (point.Plan, point.Solver, (bool[])point.Blocked.Clone(), (double[])point.Volts.Clone(), point.Loads);
+    // A point is gone back to once: its voltages are worked on from then on.
+    private void GoBackTo(Point point) =>
+        (_plan, _solver, _blocked, _volts, Loads) = (point.Plan, point.Solver, point.Blocked, point.Volts, point.Loads);
 
     /// <summary>Looks for the operating point: on the branch from zero load where that reaches the load, otherwise the highest.</summary>
     internal bool TryOperate()
@@ -110,7 +112,7 @@ internal sealed class OperatingPointSearch
     /// distance less those at four times the distance.</remarks>
     internal bool TryPass(double fold) => SourcesMaySwitch && TryOrStay(() =>
     {
-        bool[] before = (bool[])_blocked.Clone();
+        bool[] before = _blocked;
         if (!TryMove(fold * (1 - (4 * BelowFold)))) return false;
         NetworkState farther = State();
         if (!TryMove(fold * (1 - BelowFold))) return false;
@@ -147,12 +149,18 @@ internal sealed class OperatingPointSearch
     {
         if (!TryOpen()) return false;
         double reached = 0, step = FirstStep;
+        bool hasMoved = true;
         for (int k = 0; k < MostSteps && step >= LeastStep; k++)
         {
             double next = Math.Min(1, reached + step);
-            if (!TryMove(powerScale * next, next)) step /= 2;
-            else if (next >= 1) return true;
-            else (reached, step) = (next, 2 * step);
+            bool moves = TryMove(powerScale * next, next);
+            if (moves && next >= 1) return true;
+            if (moves) reached = next;
+
+            // Where the last step was too large, a larger one is too.
+            if (!moves) step /= 2;
+            else if (hasMoved) step *= 2;
+            hasMoved = moves;
         }
 
         return false;
@@ -163,7 +171,7 @@ internal sealed class OperatingPointSearch
     {
         if (_open is Point open)
         {
-            GoBackTo(open);
+            GoBackTo(open with { Volts = (double[])open.Volts.Clone() });
             return true;
         }
 
@@ -245,6 +253,7 @@ internal sealed class OperatingPointSearch
 
     private bool TrySwitch(int[] sources)
     {
+        _blocked = (bool[])_blocked.Clone();
         foreach (int s in sources) _blocked[s] = !_blocked[s];
         Mesh? plan = Mesh.TryCreate(_circuit, _blocked);
         if (plan is null) return false;

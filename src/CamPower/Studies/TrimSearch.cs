@@ -139,7 +139,7 @@ internal sealed class TrimSearch
     {
         double share = _box.Supply.Output.Tolerance.DecimalFractions;
         double lost = (_box.Supply.Output as DcOutput)?.DiodeVolts ?? 0;
-        RailVolts lowest = RailVolts.Lowest.With(_box, (volts * (1 - share)) - lost);
+        RailVolts lowest = RailVolts.Lowest.With(_box, Math.Max((volts * (1 - share)) - lost, LeastVolts));
         RailVolts highest = RailVolts.Highest.With(_box, (volts + RiseVolts) * (1 + share));
         return new SiteSolver(_site, _groups, _boxes, lowest, highest, _cancellationToken).Solve();
     }

@@ -190,6 +190,19 @@ public class TrimWindowTests
         Assert.True(window.IsEmpty);
     }
 
+    // Shields that meet, and a window below what the diodes of two supplies take: there is no set point, and that is an answer.
+    [Fact]
+    public void WindowBelowTheDiodes_IsEmpty()
+    {
+        Device model = Camera(Amperes(0.1), Range(0.3, 0.35));
+        Site star = TrimSites.Star(Trimmable(1, 10, 16), (0.3, model), (0.5, model));
+        Site site = new("site", star.Conditions, [star.Boxes[0].WithReserve(new Supply("reserve", Dc().Output, Derating.GenericEnclosed), Volts(0.5))],
+            star.Runs, star.Devices, [.. star.Devices.Select(d => new VideoLink(d.Name, "recorder", ElectricResistance.FromOhms(2)))]);
+        TrimWindow window = site.TrimWindowOf(BoxName);
+        Assert.True(window.IsEmpty);
+        Assert.Equal(TrimBound.HighestVoltage, window.Highest.Bound);
+    }
+
     [Fact]
     public void ImpossibleArguments_Throw()
     {
