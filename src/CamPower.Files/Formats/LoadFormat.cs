@@ -7,7 +7,7 @@ using UnitsNet.Units;
 
 namespace CamPower.Files.Formats;
 
-/// <summary>One share of a draw: a quantity or a list of them, by whose units it is constant power, current or resistance.</summary>
+/// <summary>One component of a draw: a quantity or a list of them, by whose units it is constant power, current or resistance.</summary>
 internal sealed class LoadFormat() : Format<Load>($"a list, or {Quantity}", JsonTokenType.String, JsonTokenType.StartArray)
 {
     private static string Quantity =>

@@ -42,9 +42,9 @@ internal static class Words
     internal static WordFormat<bool?> SoftStart { get; } = new("a soft start",
         ("unknown", null), ("no", false), ("yes", true));
 
-    internal static WordFormat<LoadComponents> Shares { get; } = new("a component of the draw",
+    internal static WordFormat<LoadComponents> Components { get; } = new("a component of the draw",
         ("infrared", LoadComponents.Infrared), ("motor", LoadComponents.Motor), ("heater", LoadComponents.Heater),
-            ("startUp", LoadComponents.StartUp));
+        ("startUp", LoadComponents.StartUp));
 
     /// <summary>The conditions that the library gives, each as what makes it from the temperatures.</summary>
     internal static WordFormat<Func<Surroundings, Condition>> GivenConditions { get; } = new("a given condition", Given(

@@ -1,4 +1,3 @@
-using System;
 using CamPower.Files.Formats;
 using CamPower.Supplies;
 using UnitsNet;
@@ -23,7 +22,8 @@ internal static class BatteryFormats
         Words.Chemistry, new ObjectFormat<BatteryChemistry>(o =>
     {
         var name = o.Required("name", "Name of the chemistry.", Words.Name, c => c.Name);
-        var source = o.Required("source", "Where the numbers come from: a data sheet.", Words.Name, TitleOf);
+        var source = o.Required("source", "Where the numbers come from: a data sheet.", Words.Name,
+            c => CurveFormats.TitleOf(c.Source, "a battery"));
         var charge = o.Required("charge", "A cell at rest: points from empty to full.", new ListFormat<BatteryChargePoint>(ChargePoint),
             c => c.Charge);
         var capacity = o.Required("capacity", "Share of the rated capacity: points in rising temperature.",
@@ -89,10 +89,4 @@ internal static class BatteryFormats
 
     private static ElectricPotential? OwnCutOff(Battery battery) =>
         Number.IsSame(battery.CutOff, battery.Cells * battery.Chemistry.CutOff) ? null : battery.CutOff;
-
-    private static string TitleOf(BatteryChemistry chemistry) =>
-        chemistry.Source is { Kind: CitationKind.Declared, Edition: null, Locator: null } declared
-        ? declared.Title
-        : throw new NotSupportedException(
-            $"A site file cannot express the source '{chemistry.Source}' of a battery: it knows a title that is declared.");
 }

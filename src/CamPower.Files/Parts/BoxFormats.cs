@@ -160,21 +160,32 @@ internal static class BoxFormats
             if (feed[at] is DistributionBox fed && Converter(at, box, fed) is DistributionBox converter) box = converter;
             if (reserve[at] is DistributionBox doubled && OnTwo(at, box, doubled) is DistributionBox twice) box = twice;
             if (battery[at] is not DistributionBox backed || feed.IsGiven(at) || reserve.IsGiven(at)) return box;
-            if (box.Supply.Output is DcOutput { OpenVoltage: not null })
+            if (Uncharged(box.Supply.Output) is not string wrong)
             {
-                at[battery].ErrorOnce("an unregulated supply cannot charge a battery");
-                return box;
+                return box.WithBattery(backed.Battery!, backed.BatteryProtection, backed.BackupTime);
             }
 
-            if (box.Supply.Output is DcOutput) return box.WithBattery(backed.Battery!, backed.BatteryProtection, backed.BackupTime);
-            at[battery].ErrorOnce("a supply of alternating current cannot charge a battery");
+            at[battery].ErrorOnce(wrong);
             return box;
+        };
+
+        static string? Uncharged(SupplyOutput by) => by switch
+        {
+            DcOutput { OpenVoltage: not null } => "an unregulated supply cannot charge a battery",
+            DcOutput => null,
+            _ => "a supply of alternating current cannot charge a battery",
         };
 
         // Where several forms are given, it is not known how many outputs were meant.
         bool HasSeveralForms(Place at) => forms.Count(form => form.IsBegun(at)) > 1;
 
-        // What it cannot be a converter with is an error of its feed, unless its supply has one of its own.
+        // What is wrong with a member is an error of it, unless the supply has one of its own.
+        bool IsNoted(Place at, Member member, string? wrong)
+        {
+            if (wrong is not null && !at[supply].HasError) at[member].ErrorOnce(wrong);
+            return wrong is not null;
+        }
+
         DistributionBox? Converter(Place at, DistributionBox box, DistributionBox fed)
         {
             string? wrong = receptacle.IsGiven(at) ? "a converter is fed from a run, not from a receptacle"
@@ -183,12 +194,9 @@ internal static class BoxFormats
                 : box.Supply.Input is not { Voltage: not null, Efficiency: not null }
                     ? "the supply of a converter needs an input with voltage and efficiency"
                     : null;
-            if (wrong is null) return box.WithFeed(fed.FedFrom!, fed.InputStarting, fed.InputInrush);
-            if (!at[supply].HasError) at[feed].ErrorOnce(wrong);
-            return null;
+            return IsNoted(at, feed, wrong) ? null : box.WithFeed(fed.FedFrom!, fed.InputStarting, fed.InputInrush);
         }
 
-        // What it cannot have a reserve with is an error of that.
         DistributionBox? OnTwo(Place at, DistributionBox box, DistributionBox doubled)
         {
             string? wrong = adapter.IsGiven(at) ? "an adapter has one supply: write a box of one output"
@@ -197,9 +205,7 @@ internal static class BoxFormats
                 : box.Supply.Output is not DcOutput { OpenVoltage: null } ? "beside a reserve the supply gives a regulated direct voltage"
                 : doubled.DiodeDrop < box.Supply.Output.LowestVoltage ? null
                 : "the drop of the diode is not below the voltage of the supply";
-            if (wrong is null) return box.WithReserve(doubled.Reserve!, doubled.DiodeDrop!.Value);
-            if (!at[supply].HasError) at[reserve].ErrorOnce(wrong);
-            return null;
+            return IsNoted(at, reserve, wrong) ? null : box.WithReserve(doubled.Reserve!, doubled.DiodeDrop!.Value);
         }
 
         void CheckForms(Place at)

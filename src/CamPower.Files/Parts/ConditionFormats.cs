@@ -5,12 +5,11 @@ using CamPower.Files.Formats;
 
 namespace CamPower.Files.Parts;
 
-/// <summary>Conditions. They are written with their name and the shares that are on: a given one is a way to write a file.</summary>
+/// <summary>Conditions. They are written with their name and the components that are on: a given one is a way to write a file.</summary>
 internal static class ConditionFormats
 {
-    private static readonly Format<LoadComponents> Shares = new MadeFormat<IReadOnlyList<LoadComponents>, LoadComponents>(
-        new ListFormat<LoadComponents>(Words.Shares), shares =>
-            shares.Aggregate(LoadComponents.None, (sum, share) => sum | share), OneByOne);
+    private static readonly Format<LoadComponents> Components = new MadeFormat<IReadOnlyList<LoadComponents>, LoadComponents>(
+        new ListFormat<LoadComponents>(Words.Components), list => list.Aggregate(LoadComponents.None, (sum, one) => sum | one), OneByOne);
 
     /// <summary>A condition.</summary>
     internal static ObjectFormat<Condition> Condition { get; } = new(o =>
@@ -18,8 +17,9 @@ internal static class ConditionFormats
         var given = o.Optional("given", "One of the conditions that the library gives: their name and components.", Words.GivenConditions,
             _ => null);
         var name = o.OfForm("name", "Name of the condition; a given one may have another name.", Words.Name, c => c.Name);
-        var on = o.Optional("on", "The components that are on beside the base draw.", Shares, c => c.On);
-        var also = o.Optional("also", "Shares that are on beside those of the given condition.", Shares, _ => (LoadComponents?)null);
+        var on = o.Optional("on", "The components that are on beside the base draw.", Components, c => c.On);
+        var also = o.Optional("also", "Components that are on beside those of the given condition.", Components,
+            _ => (LoadComponents?)null);
         var motorsMoving = o.Optional("motorsMoving", "How many motors of the whole site move at once; all of them where this is left out.",
             Quantities.Count, c => c.MotorsMoving);
         var cable = o.Required("cable", "Temperature of the conductors.", Quantities.Temperature, c => c.At.Cable);
@@ -38,17 +38,17 @@ internal static class ConditionFormats
         {
             var surroundings = new Surroundings(cable[at], box[at], camera[at], sun[at]);
             Condition? known = given[at]?.Invoke(surroundings);
-            LoadComponents shares = (known?.On ?? LoadComponents.None) | (on[at] ?? LoadComponents.None) | (
-                also[at] ?? LoadComponents.None);
+            LoadComponents components = (known?.On ?? LoadComponents.None) | (on[at] ?? LoadComponents.None)
+                | (also[at] ?? LoadComponents.None);
             string named = known is not null && !name.IsGiven(at) ? known.Name : name[at];
-            return new Condition(named, shares, surroundings, motorsMoving[at], duration[at], lineVoltage[at], hoursAYear[at]);
+            return new Condition(named, components, surroundings, motorsMoving[at], duration[at], lineVoltage[at], hoursAYear[at]);
         };
     });
 
-    // A share that the format does not know stays in the list, and is refused by name when it is written.
+    // A component that the format does not know stays in the list, and is refused by name when it is written.
     private static LoadComponents[] OneByOne(LoadComponents on)
     {
         LoadComponents known = Enum.GetValues<LoadComponents>().Aggregate((a, b) => a | b);
-        return [.. Enum.GetValues<LoadComponents>().Append(on & ~known).Where(share => share != LoadComponents.None && on.HasFlag(share))];
+        return [.. Enum.GetValues<LoadComponents>().Append(on & ~known).Where(one => one != LoadComponents.None && on.HasFlag(one))];
     }
 }

@@ -14,7 +14,8 @@ internal static class CurveFormats
     internal static Format<ShareCurve<Temperature>> Ambient { get; } = new NamedOrFullFormat<ShareCurve<Temperature>>(
         Words.Thermal, new ObjectFormat<ShareCurve<Temperature>>(o =>
     {
-        var source = o.Required("source", "Where the points come from: a data sheet.", Words.Name, TitleOf);
+        var source = o.Required("source", "Where the points come from: a data sheet.", Words.Name,
+            curve => TitleOf(curve.Source, "an ambient curve"));
         var points = o.Required("points", "Points in rising temperature: the share of every rated current.",
             PointsOver(Quantities.Temperature, share => share), c => c.Points);
         return at => new ShareCurve<Temperature>([.. points[at]]).WithSource(new Citation(source[at], CitationKind.Declared));
@@ -44,9 +45,9 @@ internal static class CurveFormats
         : throw new ArgumentOutOfRangeException(
             nameof(share), FormattableString.Invariant($"share must be from 0 to 1, but is {share.DecimalFractions}."));
 
-    private static string TitleOf(ShareCurve<Temperature> curve) =>
-        curve.Source is { Kind: CitationKind.Declared, Edition: null, Locator: null } declared
-        ? declared.Title
+    /// <summary>The title of a source, as the file states it.</summary>
+    internal static string TitleOf(Citation? source, string of) => source is { Kind: CitationKind.Declared, Edition: null, Locator: null }
+        ? source.Title
         : throw new NotSupportedException(
-            $"A site file cannot express the source '{curve.Source}' of an ambient curve: it knows a title that is declared.");
+            $"A site file cannot express the source '{source}' of {of}: it knows a title that is declared.");
 }

@@ -25,7 +25,7 @@ internal static class DeviceFormats
         return at => new TerminalRange(smallest[at], largest[at]);
     });
 
-    private static readonly ObjectFormat<ComponentDraw> Shares = new(o =>
+    private static readonly ObjectFormat<ComponentDraw> Components = new(o =>
     {
         var always = o.Required("base", "What it always draws.", Quantities.Load, d => d.Base);
         var infrared = o.Optional("infrared", "What the illuminators add.", Quantities.Load, d => IfAny(d.Infrared));
@@ -108,7 +108,7 @@ internal static class DeviceFormats
         var dc = o.Optional("dc", "The DC voltage that it accepts.", VoltageRange, m => m.DcInput).Parameter("dcInput");
         var ac = o.Optional("ac", "The AC voltage that it accepts, RMS.", VoltageRange, m => m.AcInput).Parameter("acInput");
         var draw = o.OfForm("draw", "What it draws, in components: in W constant power, in A constant current, in ohm constant resistance.",
-            Shares, m => m.Draw as ComponentDraw);
+            Components, m => m.Draw as ComponentDraw);
         var label = o.OfForm("label", "What its label says it draws: a total in the worst condition.", Label, m => m.Draw as LabelDraw);
         var starting = o.Optional("starting", "When it turns on and drops out.", Starting, m => m.Starting);
         var connector = o.Optional("connector", "The connector at which it takes its power.", Connector, m => m.Connector);

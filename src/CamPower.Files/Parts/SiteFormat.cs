@@ -97,7 +97,7 @@ internal static class SiteFormat
                 ? other
                 : new Site(name[at], conditions[at], boxes[at], runs[at], devices[at], links[at], bonds[at], altitude[at], ties[at],
                     price[at]);
-            return new Content(site, [], [], [], [], [], [], [], [], []);
+            return new Content(site);
         };
     });
 
@@ -139,26 +139,38 @@ internal static class SiteFormat
     private static IReadOnlyList<T>? IfAny<T>(IReadOnlyList<T> list) => list.Count == 0 ? null : list;
 
     /// <summary>The format of a site file: a site, and beside it the parts that others refer to by name.</summary>
-    private sealed record Content(
-        Site Site, IReadOnlyList<SiteRun> Runs, IReadOnlyList<SiteDevice> Devices, IReadOnlyList<Cable> Cables,
-            IReadOnlyList<Device> Models, IReadOnlyList<ProtectiveDevice> ProtectiveDevices,
-        IReadOnlyList<Cabinet> Cabinets, IReadOnlyList<CircuitBreaker> Breakers, IReadOnlyList<UninterruptibleSupply> Uninterruptibles,
-        IReadOnlyList<Receptacle> Receptacles)
+    private sealed record Content(Site Site)
     {
+        internal IReadOnlyList<SiteRun> Runs { get; init; } = [];
+        internal IReadOnlyList<SiteDevice> Devices { get; init; } = [];
+        internal IReadOnlyList<Cable> Cables { get; private init; } = [];
+        internal IReadOnlyList<Device> Models { get; init; } = [];
+        internal IReadOnlyList<ProtectiveDevice> ProtectiveDevices { get; private init; } = [];
+        internal IReadOnlyList<Cabinet> Cabinets { get; private init; } = [];
+        internal IReadOnlyList<CircuitBreaker> Breakers { get; private init; } = [];
+        internal IReadOnlyList<UninterruptibleSupply> Uninterruptibles { get; private init; } = [];
+        internal IReadOnlyList<Receptacle> Receptacles { get; private init; } = [];
+
         /// <summary>The content of a site file, with a name for each part.</summary>
         /// <exception cref="ArgumentException">Two parts that differ have the same name.</exception>
-        internal static Content Of(Site site, PartNames names) => new(
-            site,
-            site.Runs,
-            Placed(site),
-            names.Add(CableFormats.Cables, site.Runs.SelectMany(r => r.Run.Segments).Select(s => s.Cable)),
-            names.Add(DeviceFormats.Models, Placed(site).Select(d => d.Model)),
-            names.Add(ProtectionFormats.Devices,
-                site.Boxes.SelectMany(b => b.Outputs.Select(o => o.Protection).Append(b.BatteryProtection)).OfType<ProtectiveDevice>()),
-            names.Add(EnclosureFormats.Cabinets, site.Cabinets),
-            names.Add(BoxFormats.Breakers, site.Boxes.Select(b => b.Receptacle?.Breaker).OfType<CircuitBreaker>()),
-            names.Add(BoxFormats.Uninterruptibles,
-                site.Boxes.Select(b => b.Receptacle?.Uninterruptible).OfType<UninterruptibleSupply>()),
-            names.Add(BoxFormats.Receptacles, site.Boxes.Select(b => b.Receptacle).OfType<Receptacle>()));
+        internal static Content Of(Site site, PartNames names)
+        {
+            IReadOnlyList<SiteDevice> placed = Placed(site);
+            List<Receptacle> receptacles = [.. site.Boxes.Select(b => b.Receptacle).OfType<Receptacle>()];
+            return new Content(site)
+            {
+                Runs = site.Runs,
+                Devices = placed,
+                Cables = names.Add(CableFormats.Cables, site.Runs.SelectMany(r => r.Run.Segments).Select(s => s.Cable)),
+                Models = names.Add(DeviceFormats.Models, placed.Select(d => d.Model)),
+                ProtectiveDevices = names.Add(ProtectionFormats.Devices,
+                    site.Boxes.SelectMany(b => b.Outputs.Select(o => o.Protection).Append(b.BatteryProtection)).OfType<ProtectiveDevice>()),
+                Cabinets = names.Add(EnclosureFormats.Cabinets, site.Cabinets),
+                Breakers = names.Add(BoxFormats.Breakers, receptacles.Select(r => r.Breaker).OfType<CircuitBreaker>()),
+                Uninterruptibles = names.Add(BoxFormats.Uninterruptibles,
+                    receptacles.Select(r => r.Uninterruptible).OfType<UninterruptibleSupply>()),
+                Receptacles = names.Add(BoxFormats.Receptacles, receptacles),
+            };
+        }
     }
 }

@@ -72,38 +72,29 @@ internal static class SupplyFormats
             Quantities.Voltage, s => Dc(s)?.OpenVoltage ?? Ac(s)?.OpenVoltage).Parameter("open");
         var frequency = o.Optional("frequency", "Frequency of the mains of a transformer.", Quantities.Frequency, s => Ac(s)?.Frequency);
         var input = o.Optional("input", "The side that takes power in.", Input, s => s.Input);
-        (Member Member, string Message)[] ofDcAlone =
+        (Member Member, string OnAc, string? Unregulated)[] notOnEvery =
         [
-            (trim, "an AC output cannot be adjusted"), (setPoint, "an AC output cannot be adjusted"),
-            (ratedPower, "only a DC output has a rated power beside its current"), (ripple, "only a DC output has ripple"),
-            (capacitance, "only a DC output has a capacitance"),
-            (charging, "only a DC output charges a battery"),
-        ];
-        (Member Member, string Message)[] ofRegulatedAlone =
-        [
-            (trim, "an unregulated output cannot be adjusted"), (setPoint, "an unregulated output cannot be adjusted"),
-            (ratedPower, "an unregulated output is rated by its current alone"),
-            (charging, "an unregulated output cannot charge a battery"),
+            (trim, "an AC output cannot be adjusted", "an unregulated output cannot be adjusted"),
+            (setPoint, "an AC output cannot be adjusted", "an unregulated output cannot be adjusted"),
+            (ratedPower, "only a DC output has a rated power beside its current", "an unregulated output is rated by its current alone"),
+            (ripple, "only a DC output has ripple", null),
+            (capacitance, "only a DC output has a capacitance", null),
+            (charging, "only a DC output charges a battery", "an unregulated output cannot charge a battery"),
         ];
         return at =>
         {
-            bool isAc = output[at] == CurrentKind.Ac;
-            foreach ((Member member, string message) in ofDcAlone.Where(m => isAc && m.Member.IsGiven(at))) at[member].ErrorOnce(message);
+            bool isAc = output[at] == CurrentKind.Ac, isUnregulated = !isAc && open.IsGiven(at);
+            foreach ((Member member, string onAc, string? unregulated) in notOnEvery.Where(m => m.Member.IsGiven(at)))
+            {
+                if ((isAc ? onAc : isUnregulated ? unregulated : null) is string wrong) at[member].ErrorOnce(wrong);
+            }
+
             if (frequency.IsGiven(at) && !at[output].HasError && !(isAc && open.IsGiven(at)))
             {
                 at[frequency].ErrorOnce("only a transformer with an openVoltage has a frequency");
             }
 
-            if (!isAc && open.IsGiven(at))
-            {
-                foreach ((Member member, string message) in ofRegulatedAlone.Where(m => m.Member.IsGiven(at)))
-                {
-                    at[member].ErrorOnce(message);
-                }
-
-                return new Supply(name[at], Unregulated(at), derating[at], input[at]);
-            }
-
+            if (isUnregulated) return new Supply(name[at], Unregulated(at), derating[at], input[at]);
             bool isTrimSound = !at[trim].HasError;
             SupplyOutput made = isAc
                 ? Transformer(new AcOutput(nominal[at], ratedCurrent[at], tolerance[at], resistance[at], overload[at], rise[at]),

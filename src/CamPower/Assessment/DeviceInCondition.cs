@@ -232,7 +232,7 @@ public sealed class DeviceInCondition
 
     // What is behind its terminals, or the capacitance that decides whether it stays up, is not stated.
     private bool IsAcUnknown =>
-        Fed.Box.Supply.Output is AcOutput && (Device.Model.AcStage is null || _ac?.DropOut.NotStated is not null);
+        !Fed.Box.Supply.Output.IsDc && (Device.Model.AcStage is null || _ac?.DropOut.NotStated is not null);
 
     private FeedCircuit Circuit => _group.Circuit;
 

@@ -40,7 +40,7 @@ public static partial class Rules
             from output in box.Outputs
             where output.Output.Protection is not null
             let supply = box.Box.Supply.Output
-            let judged = output.Output.Protection!.JudgeVoltage(supply.HighestVolts, supply.Kind == CurrentKind.Dc)
+            let judged = output.Output.Protection!.JudgeVoltage(supply.HighestVolts, supply.IsDc)
             where judged.IsViolated
             let rating = (ElectricPotential)judged.Limit!
             let volts = ((ElectricPotential)judged.Value!).Volts

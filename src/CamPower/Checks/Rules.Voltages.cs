@@ -28,10 +28,10 @@ public static partial class Rules
             check: (rule, evidence) =>
                 from box in evidence.Assessment.Boxes
                 let output = box.Box.Supply.Output
-                let limit = output is AcOutput ? acVolts : dcVolts
+                let limit = output.IsDc ? dcVolts : acVolts
                 where Limits.IsAbove(output.HighestVolts, limit)
                 select rule.Find(Subject.Of(box.Box),
-                    $"It gives up to {Digits.Of(output.HighestVolts, limit, "0.#")} V {(output is AcOutput ? "AC" : "DC")}; " +
+                    $"It gives up to {Digits.Of(output.HighestVolts, limit, "0.#")} V {(output.IsDc ? "DC" : "AC")}; " +
                     $"extra-low voltage ends at {Digits.Of(limit, output.HighestVolts, "0.#")} V. Above that, wire it like line voltage.",
                     output.HighestVoltage, ElectricPotential.FromVolts(limit)));
     }
@@ -49,7 +49,7 @@ public static partial class Rules
         check: (rule, evidence) =>
             from box in evidence.Assessment.Boxes
             let output = box.Box.Supply.Output
-            let isAlternating = output is AcOutput
+            let isAlternating = !output.IsDc
             let volts = output.HighestVolts * (isAlternating ? Math.Sqrt(2) : 1)
             let limit = (isAlternating ? CheckConstants.AccessibleCrestVoltage : CheckConstants.AccessibleDirectVoltage).Value
             where Limits.IsAbove(volts, limit)

@@ -17,7 +17,7 @@ public static partial class Rules
         "Do not energize. Connect the device to a DC supply of its rated voltage.",
         Sources.CommonPractice, (rule, evidence) =>
             from device in evidence.Assessment.Devices
-            where device.Box.Supply.Output is AcOutput && device.Device.Model.AcInput is null
+            where !device.Box.Supply.Output.IsDc && device.Device.Model.AcInput is null
             select rule.Find(Subject.Of(device.Device), $"{device.Box} gives AC; {device.Device.Model} accepts DC only."));
 
     /// <summary>A device that accepts AC only is on DC.</summary>
@@ -26,7 +26,7 @@ public static partial class Rules
         "Connect the device to an AC supply of its rated voltage.",
         Sources.CommonPractice, (rule, evidence) =>
             from device in evidence.Assessment.Devices
-            where device.Box.Supply.Output is DcOutput && device.Device.Model.DcInput is null
+            where device.Box.Supply.Output.IsDc && device.Device.Model.DcInput is null
             select rule.Find(Subject.Of(device.Device), $"{device.Box} gives DC; {device.Device.Model} accepts AC only."));
 
     /// <summary>The leads of a device on DC were seen or measured to be reversed.</summary>
@@ -35,7 +35,7 @@ public static partial class Rules
         "Do not energize. Swap the leads, measure the polarity at the plug, and then connect the device.",
         Sources.CommonPractice, (rule, evidence) =>
             from device in evidence.Assessment.Devices
-            where device.Device.LeadsReversed && device.Box.Supply.Output is DcOutput
+            where device.Device.LeadsReversed && device.Box.Supply.Output.IsDc
             select rule.Find(Subject.Of(device.Device), $"Its leads from {Subject.Of(device.Box, device.Output)} are reversed."));
 
     /// <summary>Outputs are joined: two supplies in parallel, of which one feeds back into the other, or two outputs of one box.</summary>
@@ -239,7 +239,7 @@ public static partial class Rules
     }
 
     private static string NominalVoltage(SupplyOutput output) =>
-        Invariant($"{output.NominalVolts:R} V {(output.Kind == CurrentKind.Dc ? "DC" : "AC")}");
+        Invariant($"{output.NominalVolts:R} V {(output.IsDc ? "DC" : "AC")}");
 
     private static bool IsOutside(double volts, VoltageRange range) =>
         Limits.IsAbove(volts, range.HighestVolts) || Limits.IsBelow(volts, range.LowestVolts);
@@ -251,7 +251,7 @@ public static partial class Rules
     private static bool IsCopperClad(SiteRun run) =>
         run.Run.Segments.Any(s => s.Cable.Outgoing.Material.IsCopperCladAluminum || s.Cable.Return.Material.IsCopperCladAluminum);
 
-    private static bool IsAcUnstated(DeviceAssessment device) => device.Box.Supply.Output is AcOutput
+    private static bool IsAcUnstated(DeviceAssessment device) => !device.Box.Supply.Output.IsDc
         && device.Device.Model.AcInput is not null && device.Device.Model.AcStage is null;
 
     // DC boxes whose ripple is not stated, in the order of their outputs.

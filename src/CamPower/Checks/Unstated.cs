@@ -165,7 +165,7 @@ internal readonly record struct Unstated(string What, string Where, string Decid
     private static IEnumerable<Unstated> OfAlternating(SiteAssessment assessment)
     {
         foreach (DeviceAssessment device in assessment.Devices.Where(
-            d => d.Box.Supply.Output is AcOutput && d.Device.Model.AcInput is not null))
+            d => !d.Box.Supply.Output.IsDc && d.Device.Model.AcInput is not null))
         {
             string model = device.Device.Model.Name;
             if (device.Device.Model.AcStage is null)

@@ -55,7 +55,7 @@ internal sealed class HypothesisList
             Add(Cause.ShortCircuit, feed.Unit, run, CauseSizes.Short, isProtected ? own : withBox, isProtected ? null : feed.Box);
         }
 
-        bool isDirect = feed.Feed.Box.Supply.Output is DcOutput;
+        bool isDirect = feed.Feed.Box.Supply.Output.IsDc;
         for (int device = 0; device < feed.Devices; device++)
         {
             if (isDirect) Add(Cause.ReversedLeads, feed.Unit, device, CauseSizes.One, own);

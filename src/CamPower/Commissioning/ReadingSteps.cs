@@ -17,7 +17,7 @@ internal static class ReadingSteps
         double volts = CommissioningConstants.ImpossibleVoltage.Value * supply.HighestVolts;
         (double, double) impossible = ReadingWords.UnitOf(point.Kind) switch
         {
-            "V" => (supply.Kind == CurrentKind.Dc ? -volts : -counts, volts),
+            "V" => (supply.IsDc ? -volts : -counts, volts),
             "A" => (-counts, CommissioningConstants.ImpossibleCurrent.Value * supply.RatedAmperes),
             _ => (-counts, double.PositiveInfinity),
         };
@@ -101,15 +101,15 @@ internal static class ReadingSteps
     };
 
     private static string Leads(DistributionBox box) =>
-        box.Supply.Output.Kind == CurrentKind.Dc ? ", the red lead on the positive contact" : string.Empty;
+        box.Supply.Output.IsDc ? ", the red lead on the positive contact" : string.Empty;
 
-    private static string Kind(DistributionBox box) => box.Supply.Output.Kind == CurrentKind.Dc ? "DC" : "low-voltage AC";
+    private static string Kind(DistributionBox box) => box.Supply.Output.IsDc ? "DC" : "low-voltage AC";
 
     // A device is connected to what it accepts, the right way round, and to nothing else.
     private static string Accepts(ReadingModel model, ReadingPoint point, DistributionBox box, double highest)
     {
         if (point.Kind != ReadingKind.PlugVoltage) return string.Empty;
-        bool isDc = box.Supply.Output.Kind == CurrentKind.Dc;
+        bool isDc = box.Supply.Output.IsDc;
         if (model.Site.Index.Device(point.Name)!.Model.InputFor(box.Supply.Output.Kind) is not VoltageRange accepted)
         {
             return $"Do not connect it: it does not accept {(isDc ? "direct" : "alternating")} current. ";

@@ -51,7 +51,7 @@ internal sealed class FaultSetting
             | (output is DcOutput { Capacitance: null } ? FaultData.OutputCapacitance : FaultData.None)
             | (Array.Exists(factors, known => known.Length == 0) ? FaultData.DeviceTemperature : FaultData.None)
             | (_alone?.Missing ?? FaultData.None);
-        Judgment voltage = Device.JudgeVoltage(output.HighestVolts, output.Kind == CurrentKind.Dc);
+        Judgment voltage = Device.JudgeVoltage(output.HighestVolts, output.IsDc);
         IsWithinVoltageRating = voltage.Value is null ? null : !voltage.IsViolated;
         MissingForAnyFault = voltage.NotStated is null ? Missing : Missing | FaultData.DcVoltageRating;
     }

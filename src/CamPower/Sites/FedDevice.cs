@@ -29,5 +29,5 @@ internal sealed class FedDevice(DistributionBox box, SiteDevice device, int inde
     /// <summary>Whether an inrush is declared of it, of what it draws at first or of what is switched on later.</summary>
     internal bool HasInrush => Accepted is not null && (Device.Model.Inrush ?? Device.Model.SwitchedInrush) is not null;
 
-    private static bool IsReversed(SiteDevice device, DistributionBox box) => device.LeadsReversed && box.Supply.Output is DcOutput;
+    private static bool IsReversed(SiteDevice device, DistributionBox box) => device.LeadsReversed && box.Supply.Output.IsDc;
 }

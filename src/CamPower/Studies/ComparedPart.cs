@@ -57,7 +57,7 @@ internal sealed record ComparedPart(string Key, Dictionary<string, string> Facts
             ("supply", supply.Name),
             ("rating", Number(output.RatedCurrent.Amperes, "A")),
             ("nominal voltage", Of(output.Nominal)),
-            ("set point", $"{Number(volts, "V")} {(output.Kind == CurrentKind.Dc ? "DC" : "AC")}"),
+            ("set point", $"{Number(volts, "V")} {(output.IsDc ? "DC" : "AC")}"),
             ("tolerance", Of(output.Tolerance)),
             ("source resistance", Of(output.SourceResistance)),
             ("overload", Of(output.Overload)),

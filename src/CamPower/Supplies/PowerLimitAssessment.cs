@@ -39,7 +39,7 @@ public sealed class PowerLimitAssessment
             : Routes.Any(r => r.Verdict == PowerLimitVerdict.Unknown) ? PowerLimitVerdict.Unknown
             : PowerLimitVerdict.Exceeds;
         HighestVoltage = ElectricPotential.FromVolts(delivery.MostVolts);
-        CitedValue wet = supply.Kind == CurrentKind.Dc ? PowerLimitConstants.Class2WetDc : PowerLimitConstants.Class2WetAc;
+        CitedValue wet = supply.IsDc ? PowerLimitConstants.Class2WetDc : PowerLimitConstants.Class2WetAc;
         MayExceedWetContactVoltage = limitClass == PowerLimitClass.Class2 ? Limits.IsAbove(delivery.MostVolts, wet.Value) : null;
     }
 

@@ -63,6 +63,9 @@ public abstract class SupplyOutput
     /// falls.</summary>
     internal abstract SupplyOutput WithRating(ElectricCurrent rated);
 
+    /// <summary>Whether it gives direct current.</summary>
+    internal bool IsDc => Kind == CurrentKind.Dc;
+
     internal double? RiseSeconds { get; }
 
     /// <summary>The resistance behind its terminals; 0 where it is not stated. [Ω]</summary>
@@ -90,5 +93,5 @@ public abstract class SupplyOutput
 
     /// <summary>Voltage, kind and rated current in the invariant culture; never throws.</summary>
     public override string ToString() =>
-        FormattableString.Invariant($"{SetVolts:G6} V {(Kind == CurrentKind.Dc ? "DC" : "AC")}, {RatedAmperes:G6} A");
+        FormattableString.Invariant($"{SetVolts:G6} V {(IsDc ? "DC" : "AC")}, {RatedAmperes:G6} A");
 }
