@@ -53,6 +53,7 @@ internal sealed record DeviceLine(BoxAssessment Box, OutputAssessment Output, De
         _ when !(Box.Worst.DeratedRating.Amperes > 0) => SupplyMayNotRun,
         _ when Device.AtLightLoad.Verdict == CamPower.Verdict.Violated => "too high",
         _ when !Device.InConditions.All(c => c.WouldStart) => "does not start",
+        _ when Device.InConditions.Any(c => c.IsOpenedInService) => "fuse or limit opens",
         _ => Device.Verdict switch
         {
             CamPower.Verdict.Violated => "too low",

@@ -158,6 +158,7 @@ public class FaultTests
     [InlineData("\"maximumVoltage\": \"30 V\"", "\"maximumVoltage\": ¶\"-30 V\"", "$.protectiveDevices[1].resettable.maximumVoltage", "maximumVoltage must be above 0 V")]
     [InlineData("\"maximumCurrent\": \"40 A\"", "\"maximumCurrent\": ¶\"0 A\"", "$.protectiveDevices[1].resettable.maximumCurrent", "maximumCurrent must be above 0 A")]
     [InlineData("\"limit\": \"1.5 A\"", "\"limit\": ¶\"0 A\"", "$.protectiveDevices[2].electronicLimit.limit", "limit must be above 0 A")]
+    [InlineData("\"opensNotBefore\": \"20 ms\"", "\"opensNotBefore\": ¶\"51 ms\"", "$.protectiveDevices[2].electronicLimit.opensNotBefore", "opensNotBefore must be from 0 s to 0.05 s")]
     [InlineData("\"retriesAfter\": \"2 s\"", "\"retriesAfter\": ¶\"0 s\"", "$.protectiveDevices[2].electronicLimit.retriesAfter", "retriesAfter must be above 0 s")]
     [InlineData("\"installationMethod\": \"2 current-carrying", "\"installationMethod\": ¶\"two current-carrying", "$.runs[0].installationMethod", "is not an installation method; write '2 current-carrying")]
     [InlineData("\"installationMethod\": \"installation method C\"", "\"installationMethod\": ¶\"installation method D\"", "$.runs[4].installationMethod", "'installation method D' is not an installation method")]
@@ -208,7 +209,8 @@ public class FaultTests
     [InlineData("{ \"cable\": \"yard pair\", \"length\": \"180 ft\" }", "¶{ \"cable\": \"yard pair\" }", "$.runs[0].parts[0].length", "'length' is missing")]
     [InlineData("\"dropOut\": \"8 V\", \"softStart\": \"unknown\"", "\"dropOut\": \"8 V\"", "$.models[0].starting.softStart", "'softStart' is missing", "", "\"starting\": { \"turnOn\": \"9.5 V\"", "\"starting\": ¶{ \"turnOn\": \"9.5 V\"")]
     [InlineData("\"name\": \"boat shed and yard\",", "", "$.name", "'name' is missing", "", "{\n  \"formatVersion\"", "¶{\n  \"formatVersion\"")]
-    [InlineData("{ \"joint\": \"gel splice\", \"resistance\": \"10 mohm\" }", "¶{}", "$.runs[1].parts[1]", "missing: cable and length, joint and resistance or usualJoint")]
+    [InlineData("\"10 mohm\", \"ratedCurrent\": \"5 A\"", "\"10 mohm\", \"ratedCurrent\": ¶\"0 A\"", "$.runs[1].parts[1].ratedCurrent", "ratedCurrent must be above 0 A")]
+    [InlineData("{ \"joint\": \"gel splice\", \"resistance\": \"10 mohm\", \"ratedCurrent\": \"5 A\" }", "¶{}", "$.runs[1].parts[1]", "missing: cable and length, joint and resistance or usualJoint")]
     // Wrong JSON type.
     [InlineData("\"length\": \"180 ft\"", "\"length\": ¶180", "$.runs[0].parts[0].length", "expected text: a length in m, cm, mm, km, ft, in or yd, but found a number")]
     [InlineData("\"outputs\": 16", "\"outputs\": ¶\"18\"", "$.boxes[0].outputs", "expected a whole number, but found text")]

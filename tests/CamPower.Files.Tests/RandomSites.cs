@@ -69,7 +69,7 @@ public static class RandomSites
         private CableRun Run(Cable[] cables)
         {
             List<RunPart> parts = [.. Many<RunPart>(1, 3, _ => new CableSegment(Pick(cables), Length.From(Number(0, 300), Pick(LengthUnit.Meter, LengthUnit.Centimeter, LengthUnit.Millimeter, LengthUnit.Kilometer, LengthUnit.Foot, LengthUnit.Inch, LengthUnit.Yard))))];
-            if (Chance(0.4)) parts.Insert(_random.Next(0, parts.Count + 1), new Joint(Name("joint", 0), ElectricResistance.From(Number(0, 50), Pick(ElectricResistanceUnit.Milliohm, ElectricResistanceUnit.Ohm))));
+            if (Chance(0.4)) parts.Insert(_random.Next(0, parts.Count + 1), new Joint(Name("joint", 0), ElectricResistance.From(Number(0, 50), Pick(ElectricResistanceUnit.Milliohm, ElectricResistanceUnit.Ohm)), ratedCurrent: Chance(0.5) ? ElectricCurrent.FromAmperes(Number(1, 20)) : null));
             if (Chance(0.2)) parts.Add(Pick([.. JointCatalog.All]));
             return new CableRun([.. parts]);
         }
@@ -239,9 +239,12 @@ public static class RandomSites
             1 => ProtectiveDevice.None,
             2 => Pick(ResettableFuse.Generic16Volt),
             3 => Fuse("fuse of " + name),
-            4 => new ElectronicLimit("limit of " + name, Amperes(0.1, 5), Ratio.FromPercent(Number(0, 20)), Time(), Ohms(), Volts(16, 60), Chance(0.5) ? Time() : null),
+            4 => Limit("limit of " + name, Time()),
             _ => Resettable("resettable fuse of " + name),
         };
+
+        private ElectronicLimit Limit(string name, Duration opens) => new(name, Amperes(0.1, 5), Ratio.FromPercent(Number(0, 20)), opens, Ohms(), Volts(16, 60),
+            Chance(0.5) ? Time() : null, Chance(0.5) ? opens : null);
 
         private Fuse Fuse(string name)
         {

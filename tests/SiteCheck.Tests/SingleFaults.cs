@@ -238,7 +238,7 @@ internal static class SingleFaults
             "fuse-above-continuous-policy: dock adapter output 1"),
 
         // slipway foot takes 11 W over 1.484 Ω of cold 16 AWG and the limit: 0.961 A; the next one, fuel berth, 0.93 A.
-        new("outputs of less current", """boxes/yard box/outputLimit = "0.94 A" """, "output-overloaded: yard box output 4"),
+        new("outputs of less current", """boxes/yard box/outputLimit = "0.94 A" """, "output-overloaded: yard box output 4", "protection-above-output-limit: yard box"),
 
         // In a large bundle 24 AWG is 35 K warmer than the air by 2.5 A, 28 AWG by 1.25 A. The camera takes 2 A; a short, 3.6 A continuously.
         new("a hair of a lead in a large bundle",
@@ -283,8 +283,13 @@ internal static class SingleFaults
             boxes/dock adapter/enclosure = { "width": "200 mm", "height": "300 mm", "depth": "120 mm", "wall": "painted steel", "freeFaces": "on a wall" }
             """,
             "enclosure-temperature-unknown: dock adapter"),
-        new("an adapter in a box flatter than any that the model was held against",
-            """boxes/dock adapter/enclosure = { "width": "200 mm", "height": "300 mm", "depth": "80 mm", "wall": "painted steel", "freeFaces": "on a wall" }""",
+
+        // 47.9 °C inside in the 45 °C of the day: a quarter of the rise more is in order, twice the rise is not.
+        new("an adapter in a box flatter than any that the model was held against, with little room",
+            """
+            boxes/dock adapter/supply/derating = { "ambient": [{ "at": "-20 C", "share": "100 %" }, { "at": "49 C", "share": "100 %" }] }
+            boxes/dock adapter/enclosure = { "width": "200 mm", "height": "300 mm", "depth": "80 mm", "wall": "painted steel", "freeFaces": "on a wall" }
+            """,
             "value-outside-validated-range: dock adapter"),
 
         // 9.26 A at a cold start; set to 13 V a supply of 12 V and 9 A has 8.31 A, one of 11 A 10.15 A, and 80 % of that are 8.12 A.
@@ -295,14 +300,44 @@ internal static class SingleFaults
         new("a second camera on a small adapter", """devices/+ = { "name": "hall", "model": "infrared dome", "at": "office" }""",
             "split-adapter-beyond-rating: office adapter", "faults-unknown: Ternfield boatyard", "short-may-not-be-interrupted: office adapter output 1"),
 
-        // 0.86 A over half of 0.797 Ω lift the negative by 0.30 V, and 5 % of it is ripple: 15 mV.
+        // Some 2 A over half of 0.34 Ω lift the negative by 0.3 V, and 5 % of it is ripple: 15 mV. Its valley, √3 · 5 %, is a volt below: the camera accepts it here.
         new("a supply that ripples, and a camera whose shield is grounded",
             """
-            boxes/yard box/supply/ripple = "5 %"
-            videoLinks = [{ "device": "gate plate", "ground": "recorder chassis", "shieldResistance": "3 ohm" }]
-            bonds = [{ "ground": "recorder chassis", "box": "yard box", "resistance": "50 mohm" }]
+            models/dock camera with pan and tilt/dc = { "lowest": "9 V", "highest": "16 V" }
+            boxes/dock adapter/supply/ripple = "5 %"
+            videoLinks = [{ "device": "dock head", "ground": "recorder chassis", "shieldResistance": "3 ohm" }]
+            bonds = [{ "ground": "recorder chassis", "box": "dock adapter", "resistance": "50 mohm" }]
             """,
-            "ground-loop-hum: gate plate"),
+            "ground-loop-hum: dock head"),
+
+        // 10 % and √3 are 2.1 V to each side of 11.3 V and 12.2 V.
+        new("a supply that ripples by a tenth", """boxes/dock adapter/supply/ripple = "10 %" """, "undervoltage: dock head", "overvoltage-at-light-load: dock head"),
+
+        // 22 W at some 10.2 V are 2.15 A: 2.1 W in three turns of wire of 0.45 Ω.
+        new("wires that were twisted together",
+            """
+            models/dock camera with pan and tilt/dc = { "lowest": "9 V", "highest": "16 V" }
+            models/dock camera with pan and tilt/draw/startUp = "0.5 W"
+            runs/dock head/parts/+ = { "joint": "twisted wires", "resistance": "0.45 ohm" }
+            """,
+            "joint-overloaded: dock adapter output 1 to dock head"),
+
+        // 1.7 A of 1.45 · 1.1 A.
+        new("limits set far above what the outputs may carry",
+            """
+            protectiveDevices/+ = { "name": "1.7 A electronic limit", "electronicLimit": { "limit": "1.7 A", "tolerance": "5 %", "opensWithin": "5 ms", "resistance": "50 mohm", "voltageRating": "30 V" } }
+            boxes/yard box/outputProtection = "1.7 A electronic limit"
+            """,
+            "protection-above-output-limit: yard box"),
+
+        // It gives 12.24 V / 60 mΩ into a short, and T6.3A is 2.1 times its 3 A: 1.67 times are 5 A (NEC 450.3(B), from memory). 14 AWG carries 6.3 A for ever, and 13.2 A in 45 °C nearly.
+        new("an adapter without a limit behind a large fuse",
+            """
+            protectiveDevices/+ = { "name": "6.3 A fuse", "fuse": { "characteristic": "IEC 60127-2 T", "ratedCurrent": "6.3 A", "voltageRating": "250 V", "dcVoltageRating": "63 V", "breakingCapacity": "1500 A", "coldResistance": "10 mohm", "rerating": { "source": "data sheet of the fuse", "points": [{ "at": "-20 C", "share": "100 %" }, { "at": "85 C", "share": "100 %" }] } } }
+            boxes/dock adapter/leadProtection = "6.3 A fuse"
+            boxes/dock adapter/supply/overload = "unlimited"
+            """,
+            "supply-not-protected: dock adapter"),
 
         // The resistance of the shield is as it was, and nobody knows how much of the current is ripple.
         new("a camera whose shield is grounded, on a supply that states no ripple",

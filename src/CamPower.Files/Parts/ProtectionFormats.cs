@@ -90,7 +90,9 @@ internal static class ProtectionFormats
             l => l.VoltageRating!.Value);
         var retriesAfter = o.Optional("retriesAfter", "The pause until it tries again; left out where it stays open until it is reset.",
             Quantities.Duration, l => l.RetriesAfter);
-        return at => new ElectronicLimit(
-            name[at.Parent!], limit[at], tolerance[at], opensWithin[at], resistance[at], voltageRating[at], retriesAfter[at]);
+        var opensNotBefore = o.Optional("opensNotBefore",
+            "Its shortest operating time: it stays closed until the limit has lasted so long.", Quantities.Duration, l => l.OpensNotBefore);
+        return at => new ElectronicLimit(name[at.Parent!], limit[at], tolerance[at], opensWithin[at], resistance[at], voltageRating[at],
+            retriesAfter[at], opensNotBefore[at]);
     });
 }

@@ -29,14 +29,16 @@ internal static class RunFormats
         var joint = o.OfForm("joint", "What the joint or connector is.", Words.Name, p => OwnJoint(p)?.Name);
         var resistance = o.OfForm("resistance", "Resistance that the joint adds to the loop, both poles together.", Quantities.Resistance,
             p => OwnJoint(p)?.LoopResistance).Parameter("loopResistance");
+        var ratedCurrent = o.Optional("ratedCurrent", "What each contact of the joint carries all the time.", Quantities.Current,
+            p => OwnJoint(p)?.RatedCurrent);
         var usualJoint = o.OfForm("usualJoint", "A joint from the catalog of the library, with its usual resistance.", Words.UsualJoint,
             UsualJoint);
-        o.OneOf(new Form(cable, length), new Form(joint, resistance), new Form(usualJoint));
+        o.OneOf(new Form(cable, length), new Form(joint, resistance) { Optional = ratedCurrent }, new Form(usualJoint));
         return at =>
         {
             if (usualJoint.IsGiven(at)) return usualJoint[at];
             bool isJoint = joint.IsGiven(at) || resistance.IsGiven(at);
-            return isJoint ? new Joint(joint[at], resistance[at]) : new CableSegment(cable[at], length[at]);
+            return isJoint ? new Joint(joint[at], resistance[at], ratedCurrent: ratedCurrent[at]) : new CableSegment(cable[at], length[at]);
         };
     });
 

@@ -37,7 +37,8 @@ internal static class DeviceTable
             place,
             Said.Cable(device.Path),
             worst.Accepted is VoltageRange accepted ? Said.Range(accepted) : "no: AC/DC mismatch",
-            isUp ? Said.Volts(worst.Voltage) : Said.State(worst.State),
+            isUp ? Said.Volts(worst.Voltage) + (device.InConditions.Any(c => c.IsOpenedInService) ? ", fuse or limit opens" : string.Empty)
+                : Said.State(worst.State),
             worst.Condition.Name,
             worst.State == DeviceState.WrongCurrent
                 ? Said.Nothing

@@ -41,6 +41,13 @@ public sealed class BoxInCondition
         _hotterAmperes = Heat is null
             ? DeratedAmperes
             : box.Supply.DeratedAmperesAt(SupplyCelsius + UncertainKelvins, lineVolts, altitudeMeters);
+        if (Heat is { Breaches.Count: > 0, UncertainKelvins: double quarter })
+        {
+            double twice = SupplyCelsius + (4 * quarter);
+            TakesTwiceTheRise = !Limits.IsAbove(twice, HighestCelsius)
+                && !Limits.IsAbove(amperes, box.Supply.DeratedAmperesAt(twice, lineVolts, altitudeMeters));
+        }
+
         IsDemandOnly = isDemandOnly;
         SupplyState = rail?.State ?? SupplyState.StaysUp;
         RailVolts = rail?.Volts ?? box.Supply.Output.LowestVolts;
@@ -171,6 +178,10 @@ public sealed class BoxInCondition
 
     /// <summary>By how much the calculated air inside may be off: a quarter of its rise; 0 where it is stated. [K]</summary>
     internal double UncertainKelvins => Heat?.UncertainKelvins ?? 0;
+
+    /// <summary>Whether its supply would still be in order if the calculated rise were twice as large. Asked only where the calculation is
+    /// outside its validated range; otherwise false.</summary>
+    internal bool TakesTwiceTheRise { get; }
 
     /// <summary>Whether it may be warmer inside than <see cref="SupplyCelsius"/>, by an unknown amount.</summary>
     internal bool IsWarmerThanKnown => IsInsideUnknown || IsInsideAtLeast;

@@ -51,14 +51,15 @@ public sealed class DeviceAssessment
     /// <summary>Voltage at its terminals before any device draws: the highest supply voltage. [V]</summary>
     public ElectricPotential NoLoadVoltage => ElectricPotential.FromVolts(VoltsBeforeItDraws);
 
-    /// <summary>The voltage at light load against the highest that it accepts.</summary>
+    /// <summary>The voltage at light load against the highest that it accepts; at the crest of the ripple, where that is stated and above
+    /// 1 %.</summary>
     /// <remarks>A set point is as exact as the meter that it is set with: a supply that can be trimmed has 0.5 % as its margin
     /// (<see cref="Sources.SetPointPractice"/>).</remarks>
-    public Judgment AtLightLoad => AtMostAccepted(LightLoadVolts,
+    public Judgment AtLightLoad => AtMostAccepted(CrestVolts,
         Box.Supply.Output is DcOutput { Trim: not null } ? SupplyConstants.SetPointUncertainty.Value / 100 : 0);
 
     /// <summary>The voltage before it draws anything against the highest that it accepts.</summary>
-    public Judgment BeforeItDraws => AtMostAccepted(VoltsBeforeItDraws);
+    public Judgment BeforeItDraws => AtMostAccepted(VoltsBeforeItDraws * (1 + RippleSwing));
 
     /// <summary>What its supply is marked with, or set to where that is less, against the highest that it accepts.</summary>
     /// <remarks>One that is only set too high can be set lower.</remarks>
@@ -70,6 +71,11 @@ public sealed class DeviceAssessment
         : Array.Exists(_inConditions, c => c.Verdict == Verdict.Unknown) ? Verdict.Unknown : Verdict.Holds;
 
     internal double LightLoadVolts { get; }
+
+    /// <summary>The voltage at light load at the crest of the ripple of its supply. [V]</summary>
+    internal double CrestVolts => LightLoadVolts * (1 + RippleSwing);
+
+    private double RippleSwing => (Box.Supply.Output as DcOutput)?.RippleSwing ?? 0;
 
     private double VoltsBeforeItDraws => UnregulatedRail.Unloaded(Box, InConditions.Select(c => c.Condition));
 

@@ -16,6 +16,8 @@ public sealed class DeviceInCondition
     private readonly int _index;
     private readonly double _volts;
     private AcInCondition? _ac;
+    private OutputInCondition? _output;
+    private DeviceInCondition? _converter;
 
     /// <param name="group">What it hangs together with, in the condition.</param>
     /// <param name="index">Its place in it.</param>
@@ -114,11 +116,17 @@ public sealed class DeviceInCondition
     /// <summary>Whether nothing that is declared keeps it from starting.</summary>
     public bool WouldStart => Start is StartVerdict.Starts or StartVerdict.Unknown;
 
-    /// <summary>Whether it is up, starts and has the voltage that it needs; unknown where that is not known of its supply.</summary>
+    /// <summary>Whether the protective device of its output, or of one that feeds its box, is certain to open at what the output carries in
+    /// this condition. Until then it is as <see cref="State"/> says.</summary>
+    public bool IsOpenedInService => _output?.OpensInService == true || _converter?.IsOpenedInService == true;
+
+    /// <summary>Whether it is up, starts and has the voltage that it needs, and the protective device of its output stays closed; unknown
+    /// where that is not known of its supply.</summary>
     public Verdict Verdict
     {
         get
         {
+            if (IsOpenedInService) return Verdict.Violated;
             if (State == DeviceState.SupplyOverloaded) return Verdict.Unknown;
             if (State != DeviceState.Up || !WouldStart || LowestVoltage(Ratio.Zero).IsViolated) return Verdict.Violated;
             return IsAcUnknown ? Verdict.Unknown : Verdict.Holds;
@@ -135,6 +143,7 @@ public sealed class DeviceInCondition
     internal Judgment DuringSwitching => State == DeviceState.Up ? _box.DuringInrush(Fed, ofSwitched: true) : default;
 
     /// <summary>Its voltage against the lowest that it accepts; a judgment of nothing where it is not up.</summary>
+    /// <remarks>In the valley of the ripple, where that is stated and above 1 %.</remarks>
     /// <param name="margin">What a policy asks above that, as a share of it, at least 0. [1]</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="margin"/> is negative, or not finite.</exception>
     /// <example>
@@ -146,7 +155,7 @@ public sealed class DeviceInCondition
     {
         double share = Require.NotNegative(margin.DecimalFractions, nameof(margin), "");
         return State == DeviceState.Up && Accepted is VoltageRange accepted
-            ? Judgment.AtLeast(_volts, accepted.LowestVolts, accepted.LowestVolts * (1 + share), v => ElectricPotential.FromVolts(v))
+            ? Judgment.AtLeast(ValleyVolts, accepted.LowestVolts, accepted.LowestVolts * (1 + share), v => ElectricPotential.FromVolts(v))
             : default;
     }
 
@@ -157,6 +166,13 @@ public sealed class DeviceInCondition
     internal double UpVolts => State == DeviceState.Up
         ? _volts
         : throw new InvalidOperationException($"{Device} is not up in {Condition} ({State}): it has no voltage. Ask TryGetVoltage first.");
+
+    /// <summary>Its voltage in the valley of the ripple of its supply. [V]</summary>
+    internal double ValleyVolts => UpVolts - (RippleSwing * SupplyVolts);
+
+    /// <summary>How far crest and valley of its supply are from the mean, over that; 0 where the ripple is small, or not stated.
+    /// [1]</summary>
+    internal double RippleSwing => (Fed.Box.Supply.Output as DcOutput)?.RippleSwing ?? 0;
 
     /// <summary>Its current if it is up, otherwise 0. [A]</summary>
     internal double AmperesDrawn => State == DeviceState.Up ? _ac?.RmsAmperes ?? Load.AmperesAt(_volts) : 0;
@@ -226,6 +242,9 @@ public sealed class DeviceInCondition
 
     /// <summary>The same device fed from another voltage.</summary>
     internal DeviceInCondition At(RailVolts rail, double volts) => new(this, rail, State, Start, volts, volts);
+
+    /// <summary>Tells it what its output carries, and of the input of the converter that feeds its box, once that is known.</summary>
+    internal void Behind(OutputInCondition output, DeviceInCondition? converter) => (_output, _converter) = (output, converter);
 
     /// <summary>The voltage of the box that feeds it. [V]</summary>
     internal double SupplyVolts => _rail.Of(Fed.Box);

@@ -42,6 +42,11 @@ public sealed class OutputInCondition
 
     internal double Amperes { get; }
 
+    /// <summary>Whether its protective device is certain to open at the current, though nothing is wrong.</summary>
+    internal bool OpensInService => OfProtection.IsViolated
+        && _output.Protection!.MostFactorIn(_box.SupplyCelsius) is double factor
+        && _output.Protection.OpeningAt(Amperes, factor).Verdict == OperatingVerdict.Operates;
+
     /// <summary>Condition and current in the invariant culture; never throws.</summary>
     public override string ToString() => FormattableString.Invariant($"{Condition}: {(IsDemandOnly ? "asked for " : "")}{Amperes:0.###} A");
 

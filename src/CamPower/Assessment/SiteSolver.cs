@@ -110,8 +110,26 @@ internal sealed class SiteSolver
             }
         }
 
+        TellOutputs(devices, boxes);
         DeviceAssessment[] solved = _groups.Count == _site.Feeds.Count ? devices : Array.FindAll(devices, d => d is not null);
         return new SiteAssessment(_site, Array.AsReadOnly(solved), Array.AsReadOnly(boxes), shields.AsReadOnly());
+    }
+
+    // What its output carries decides whether a device stays up, and behind a converter what feeds that.
+    private static void TellOutputs(DeviceAssessment[] devices, BoxAssessment[] boxes)
+    {
+        var outputs = boxes.SelectMany(box => box.Outputs).ToDictionary(o => (o.Box, o.Output.Number));
+        var inputs = devices.Where(d => d is not null && Converters.IsInput(d.Device))
+            .ToDictionary(d => d.Device.Name, StringComparer.Ordinal);
+        foreach (DeviceAssessment device in devices)
+        {
+            if (device is null || !outputs.TryGetValue((device.Box, device.Output.Number), out OutputAssessment? output)) continue;
+            inputs.TryGetValue(device.Box.Name, out DeviceAssessment? input);
+            for (int c = 0; c < device.InConditions.Count; c++)
+            {
+                device.InConditions[c].Behind(output.InConditions[c], input?.InConditions[c]);
+            }
+        }
     }
 
     private void SolveInAir()

@@ -57,6 +57,10 @@ internal static class CheckConstants
         new("Current at which a protective device is certain to open over the ampacity of its conductor, at most", 1.45, "1",
             Sources.OverloadCoordination);
 
+    /// <summary>Rating of a protective device over the limit of its output from which on nothing protects the output. [1]</summary>
+    public static CitedValue FarAboveLimit { get; } =
+        new("Rating of a protective device over the limit of its output, at most", 2, "1", Sources.CommonPractice);
+
     /// <summary>Power in a poor contact up to which it does no harm. [W]</summary>
     public static CitedValue HarmlessSpot { get; } =
         new("Power in a poor contact that does no harm, at most", 15, "W", Sources.HotSpotPolicy);
@@ -64,6 +68,21 @@ internal static class CheckConstants
     /// <summary>Power in a poor contact up to which it is a hot spot, but no fire. [W]</summary>
     public static CitedValue HotSpot { get; } =
         new("Power in a poor contact that is a hot spot only, at most", 100, "W", Sources.HotSpotPolicy);
+
+    /// <summary>Heat of a joint in service that is no more than usual. [W]</summary>
+    public static CitedValue WarmJoint { get; } = new("Heat of a joint in service, at most", 2, "W", Sources.CommonPractice);
+
+    /// <summary>What protective devices behind a supply without a limit may carry together, over its rated current. [1]</summary>
+    public static CitedValue SecondaryProtection { get; } =
+        new("Protective devices behind a transformer over its rated current, at most", 1.25, "1", Sources.TransformerProtection);
+
+    /// <summary>The same of a supply of less than <see cref="LargeSecondary"/>. [1]</summary>
+    public static CitedValue SmallSecondaryProtection { get; } =
+        new("Protective devices behind a small transformer over its rated current, at most", 1.67, "1", Sources.TransformerProtection);
+
+    /// <summary>Rated current from which a supply is no small one. [A]</summary>
+    public static CitedValue LargeSecondary { get; } =
+        new("Rated current of a transformer that is not small, at least", 9, "A", Sources.TransformerProtection);
 
     /// <summary>Duration from which a load is continuous. [h]</summary>
     public static CitedValue ContinuousFrom { get; } =

@@ -6,8 +6,9 @@ namespace CamPower.Checks;
 /// <summary>Ampacity of a conductor of a run against the temperature of its air, by insulation and installation method.</summary>
 /// <remarks>What is not stated is assumed: an insulation of 60 °C, or of 90 °C where the most favorable is asked for; gauge sizes alone in
 /// a cable or raceway; for metric sizes the least or the most favorable method of the table. All wires of a cable carry current, however
-/// few are stated. A conductor below the smallest known size carries no more than that size; of one above the largest nothing is
-/// known.</remarks>
+/// few are stated. A conductor below the smallest known size carries no more than that size. One above the largest carries at least what
+/// that size does, and at most as many amperes for each square millimeter: a larger conductor sheds less of its heat (NEC Table 310.16,
+/// IEC 60364-5-52 Table B.52.2).</remarks>
 internal readonly struct ConductorCapacity
 {
     // Of a pair, as most cables are: to make a method takes longer than to ask it.
@@ -15,13 +16,13 @@ internal readonly struct ConductorCapacity
     private static readonly InstallationMethod LeastOfPair = InstallationMethod.InInsulatedWall(), MostOfPair = InstallationMethod.OnWall();
 
     private readonly InstallationMethod _installationMethod;
-    private readonly bool _isInstallationStated, _isSmaller;
+    private readonly bool _isInstallationStated, _isSmaller, _isLarger;
     private readonly Cable _cable;
     private readonly Conductor _conductor;
     private readonly double _amperesPerRootKelvin, _highestCelsius;
 
-    private ConductorCapacity(
-        InstallationMethod installationMethod, bool isInstallationStated, double unstatedCelsius, Cable cable, Conductor conductor)
+    private ConductorCapacity(InstallationMethod installationMethod, bool isInstallationStated, bool isAtMost, double unstatedCelsius,
+        Cable cable, Conductor conductor)
     {
         _installationMethod = installationMethod;
         _isInstallationStated = isInstallationStated;
@@ -29,29 +30,39 @@ internal readonly struct ConductorCapacity
         _conductor = conductor;
         double rating = cable.Insulation?.ServiceCelsius ?? unstatedCelsius;
         _highestCelsius = Math.Min(rating, conductor.Material.ValidToCelsius);
-        _isSmaller = !_installationMethod.Covers(conductor.Size);
-        Conductor known = _isSmaller ? _installationMethod.ThinnestLike(conductor) : conductor;
-        _amperesPerRootKelvin = _installationMethod.Amperes(known, _highestCelsius, _highestCelsius - 1);
+        _isSmaller = _installationMethod.IsThinner(conductor.Size);
+        _isLarger = IsLarger(_installationMethod, conductor.Size);
+        Conductor known = _isSmaller ? _installationMethod.ThinnestLike(conductor)
+            : _isLarger ? _installationMethod.ThickestLike(conductor) : conductor;
+        double growth = _isLarger && isAtMost ? conductor.Size.SquareMeters / known.Size.SquareMeters : 1;
+        _amperesPerRootKelvin = growth * _installationMethod.Amperes(known, _highestCelsius, _highestCelsius - 1);
     }
 
-    /// <summary>The least ampacity where installation method or insulation are not stated; null where nothing is known of a conductor so
-    /// large.</summary>
-    internal static ConductorCapacity? Of(SiteRun run, Cable cable, Conductor conductor) =>
-        In(Least(run, cable, conductor), run, CheckConstants.UnstatedInsulation.Value, cable, conductor);
+    /// <summary>The least ampacity, of what is not stated or known.</summary>
+    internal static ConductorCapacity? Of(SiteRun run, Cable cable, Conductor conductor) => new ConductorCapacity(
+        Least(run, cable, conductor), run.InstallationMethod is not null,
+        isAtMost: false, CheckConstants.UnstatedInsulation.Value, cable, conductor);
 
-    /// <summary>The largest ampacity where installation method or insulation are not stated; null where nothing is known of a conductor so
-    /// large.</summary>
-    internal static ConductorCapacity? AtMostOf(SiteRun run, Cable cable, Conductor conductor) =>
-        In(IsMetric(conductor) && run.InstallationMethod is null ? MostMetric(PairsOf(cable)) : Least(run, cable, conductor), run,
-            CheckConstants.UnstatedInsulationAtMost.Value, cable, conductor);
+    /// <summary>The largest ampacity, of what is not stated or known.</summary>
+    internal static ConductorCapacity? AtMostOf(SiteRun run, Cable cable, Conductor conductor) => new ConductorCapacity(
+        IsMetric(conductor) && run.InstallationMethod is null ? MostMetric(PairsOf(cable)) : Least(run, cable, conductor),
+        run.InstallationMethod is not null, isAtMost: true, CheckConstants.UnstatedInsulationAtMost.Value, cable, conductor);
 
     /// <summary>The least, or null where that is no less than the most.</summary>
-    internal static ConductorCapacity? WhereLess(SiteRun run, Cable cable, Conductor conductor) =>
-        cable.Insulation is null || (run.InstallationMethod is null && IsMetric(conductor)) ? Of(run, cable, conductor) : null;
+    internal static ConductorCapacity? WhereLess(SiteRun run, Cable cable, Conductor conductor)
+    {
+        bool isLess = cable.Insulation is null || (run.InstallationMethod is null && IsMetric(conductor))
+            || IsLarger(Least(run, cable, conductor), conductor.Size);
+        return isLess ? Of(run, cable, conductor) : null;
+    }
 
-    /// <summary>Why nothing is known of a conductor of that size, or null where something is.</summary>
-    internal static ValidityBreach? BreachOf(SiteRun run, Cable cable, Conductor conductor) =>
-        Least(run, cable, conductor).BreachOf(conductor);
+    /// <summary>How far a conductor is below the sizes of which something is known, or null where it is not. Of a larger one bounds are
+    /// known.</summary>
+    internal static ValidityBreach? BreachOf(SiteRun run, Cable cable, Conductor conductor)
+    {
+        InstallationMethod method = Least(run, cable, conductor);
+        return method.IsThinner(conductor.Size) ? method.BreachOf(conductor) : null;
+    }
 
     /// <summary>Whether the small-conductor limits of a code do not bind the conductors of an output: it claims Class 2, and its numbers do
     /// not refute that.</summary>
@@ -62,11 +73,14 @@ internal readonly struct ConductorCapacity
     internal double AmperesIn(double airCelsius) =>
         airCelsius < _highestCelsius ? _amperesPerRootKelvin * Math.Sqrt(_highestCelsius - airCelsius) : 0;
 
+    /// <summary>Whether its size is above all of which something is known, so that it may carry more.</summary>
+    internal bool IsOfLargerSize => _isLarger;
+
     /// <summary>Basis of the ampacity, in words.</summary>
     internal string Basis(double airCelsius)
     {
         string assumed = _cable.Insulation is null ? " (assumed)" : string.Empty;
-        string smaller = _isSmaller ? ", as the smallest known size"
+        string smaller = _isSmaller ? ", as the smallest known size" : _isLarger ? ", from the largest known size"
             : _installationMethod.IsEstimatedAt(_conductor.Size) ? ", estimated from a larger size" : string.Empty;
         string method = _isInstallationStated ? string.Empty : $", {_installationMethod} (assumed)";
         return FormattableString.Invariant($"ampacity in {airCelsius:0.#} °C air, insulation {_highestCelsius:0.#} °C")
@@ -94,9 +108,5 @@ internal readonly struct ConductorCapacity
 
     private static InstallationMethod MostMetric(int pairs) => pairs == 1 ? MostOfPair : InstallationMethod.OnWall(pairs);
 
-    private static ConductorCapacity? In(
-        InstallationMethod method, SiteRun run, double unstatedCelsius, Cable cable, Conductor conductor) =>
-        method.Covers(conductor.Size) || method.IsThinner(conductor.Size)
-            ? new ConductorCapacity(method, run.InstallationMethod is not null, unstatedCelsius, cable, conductor)
-            : null;
+    private static bool IsLarger(InstallationMethod method, WireSize size) => !method.Covers(size) && !method.IsThinner(size);
 }

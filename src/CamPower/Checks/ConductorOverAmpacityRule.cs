@@ -15,7 +15,8 @@ internal sealed class ConductorOverAmpacityRule() : Rule("conductor-over-ampacit
     Sources.NecAmpacity, "too much current for the cable")
 {
     private const string StateTheMethod =
-        "State the insulation and the installation method of the run. If they are those assumed here, use a larger conductor.";
+        "State the insulation and the installation method of the run. If they are those assumed here, use a larger conductor.",
+        AskTheCode = "Take the ampacity of this size from the local code, and compare the current with it.";
 
     public override IEnumerable<Finding> Check(Evidence evidence)
     {
@@ -34,7 +35,7 @@ internal sealed class ConductorOverAmpacityRule() : Rule("conductor-over-ampacit
             }
             else if (WorstOn(trial, less.Of) is Overload possible)
             {
-                yield return Found(run, possible, Severity.Note, StateTheMethod);
+                yield return Found(run, possible, Severity.Note, possible.IsOfLargerSize ? AskTheCode : StateTheMethod);
             }
         }
     }
@@ -83,7 +84,8 @@ internal sealed class ConductorOverAmpacityRule() : Rule("conductor-over-ampacit
             double load = (lasts ? continuous : brief) ?? double.PositiveInfinity, limit = Math.Min(load, ampacity);
             if (!Limits.IsAbove(amperes, limit) || worst?.Excess >= amperes - limit) continue;
             string ofSize = lasts ? "largest continuous load of its size" : "largest load of its size";
-            worst = new Overload(conductor, trial.Conditions[c], amperes, limit, load < ampacity ? ofSize : capacity.Basis(air));
+            worst = new Overload(conductor, trial.Conditions[c], amperes, limit, load < ampacity ? ofSize : capacity.Basis(air),
+                capacity.IsOfLargerSize);
         }
 
         return worst;
@@ -105,7 +107,8 @@ internal sealed class ConductorOverAmpacityRule() : Rule("conductor-over-ampacit
         internal bool IsCapped { get; } = isCapped;
     }
 
-    private sealed class Overload(Conductor conductor, Condition condition, double amperes, double limit, string basis)
+    private sealed class Overload(
+        Conductor conductor, Condition condition, double amperes, double limit, string basis, bool isOfLargerSize)
     {
         internal Conductor Conductor { get; } = conductor;
 
@@ -116,6 +119,8 @@ internal sealed class ConductorOverAmpacityRule() : Rule("conductor-over-ampacit
         internal double Limit { get; } = limit;
 
         internal string Basis { get; } = basis;
+
+        internal bool IsOfLargerSize { get; } = isOfLargerSize;
 
         internal double Excess => Amperes - Limit;
     }

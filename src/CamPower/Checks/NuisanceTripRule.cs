@@ -92,15 +92,22 @@ internal sealed class NuisanceTripRule() : Rule("nuisance-trip", Severity.Failur
     private static string Text(double amperes) => Invariant($"{amperes:0.##}");
 
     // It holds the inrush down and so prolongs it; the share is that of its operating time.
-    private static string LastsAt(ElectronicLimit limit, double share) =>
-        $"Held to its limit, the inrush lasts {OpeningTimes.Text(share * limit.OpensWithin.Seconds)}; " +
-        $"its protective device ({limit}) opens within {OpeningTimes.Text(limit.OpensWithin.Seconds)}.";
+    private static string LastsAt(ElectronicLimit limit, double share)
+    {
+        string opens = limit.OpensNotBefore is null ? $"opens within {OpeningTimes.Text(OpeningSeconds(limit))}"
+            : $"may open after {OpeningTimes.Text(OpeningSeconds(limit))}";
+        return $"Held to its limit, the inrush lasts {OpeningTimes.Text(share * OpeningSeconds(limit))}; " +
+            $"its protective device ({limit}) {opens}.";
+    }
+
+    // The time against which an inrush is held: the shortest where it is stated.
+    private static double OpeningSeconds(ElectronicLimit limit) => (limit.OpensNotBefore ?? limit.OpensWithin).Seconds;
 
     private static string RemedyOfSurge(OutputFaults output, double share)
     {
         string spread = output.Assessment.Devices.Count > 1 ? "spread the devices over more outputs" : "feed the device from another box";
         return output.Output.Protection is ElectronicLimit limit && share > 1
-            ? $"Use a limit that opens only after {OpeningTimes.Text(share * limit.OpensWithin.Seconds)}, or {spread}."
+            ? $"Use a limit that opens only after {OpeningTimes.Text(share * OpeningSeconds(limit))}, or {spread}."
             : $"Use a slower protective device, or {spread}.";
     }
 

@@ -51,6 +51,7 @@ public static partial class Rules
                 judged.Value, rating));
 
     /// <summary>The prospective current of a short is above the breaking capacity of its protective device.</summary>
+    /// <remarks>It is that with a link of no resistance in place of the device; the supply limits it.</remarks>
     public static Rule BreakingCapacityExceeded { get; } = new SimpleRule("breaking-capacity-exceeded",
         "short above the breaking capacity", Severity.Danger,
         "The current of a short is above the breaking capacity of the protective device. It may burst or continue to arc.",
@@ -59,15 +60,19 @@ public static partial class Rules
             from output in evidence.Faults
             where output.Output.Protection?.BreakingCapacity is not null
             let worst = output.Shorts.Where(s => s.IsWithinBreakingCapacity == false)
-                .OrderByDescending(s => s.Largest!.Value.Amperes).FirstOrDefault()
+                .OrderByDescending(s => s.InterruptedAmperes).FirstOrDefault()
             where worst is not null
             let capacity = output.Output.Protection!.BreakingCapacity!.Value
-            select rule.Find(Subject.Of(output.Box, output.Output),
-                $"A short at {FaultRuleText.Place(worst)} draws up to " +
-                $"{Digits.Of(worst.Largest!.Value.Amperes, capacity.Amperes, "0.0")} A; " +
-                $"its {FaultRuleText.Protection(output)} interrupts at most " +
-                $"{Digits.Of(capacity.Amperes, worst.Largest.Value.Amperes, "0.0")} A.",
-                worst.Largest, capacity));
+            let asked = worst.InterruptedAmperes
+            select double.IsInfinity(asked)
+                ? rule.Find(Subject.Of(output.Box, output.Output),
+                    $"Nothing that is stated limits the current of a short at {FaultRuleText.Place(worst)}; " +
+                    Invariant($"its {FaultRuleText.Protection(output)} interrupts at most {capacity.Amperes:0.0} A."))
+                : rule.Find(Subject.Of(output.Box, output.Output),
+                    $"The prospective current of a short at {FaultRuleText.Place(worst)} is " +
+                    $"{Digits.Of(asked, capacity.Amperes, "0.0")} A; " +
+                    $"its {FaultRuleText.Protection(output)} interrupts at most {Digits.Of(capacity.Amperes, asked, "0.0")} A.",
+                    ElectricCurrent.FromAmperes(asked), capacity));
 
     /// <summary>The let-through I²t of a short, or its lasting current, may heat a conductor above the limit of its insulation.</summary>
     /// <remarks>The current is largest at the origin of each piece of cable: a short just behind a joint heats the cable that begins
@@ -167,6 +172,34 @@ public static partial class Rules
     /// counts as in <see cref="ConductorOverAmpacity"/>.
     /// </remarks>
     public static Rule ProtectionAboveConductorAmpacity { get; } = new ProtectionAboveConductorAmpacityRule();
+
+    /// <summary>The protective device of an output is rated far above what the output may carry.</summary>
+    /// <remarks>It then protects the cable, perhaps, but not the terminals and tracks of the output. An overload of 1.45 times the limit
+    /// does no harm (IEC 60364-4-43, 433.1, from memory). Above that it is a Caution, above twice the limit a Failure. A supply that cannot
+    /// exceed that protects the output. The one output of an adapter is the adapter: see <see cref="SupplyNotProtected"/>. Outputs alike
+    /// are one finding.</remarks>
+    public static Rule ProtectionAboveOutputLimit { get; } = new SimpleRule("protection-above-output-limit",
+        "fuse or limit too large for the output", Severity.Failure,
+        "The protective device of an output is rated for more than 1.45 times what the output may carry. " +
+        "An overload heats its terminals and tracks, and nothing opens.",
+        "Use a protective device rated for at most the limit of the output. Or use an output with a higher limit.",
+        Sources.OverloadCoordination, (rule, evidence) =>
+            from alike in evidence.Faults
+                .Where(o => !o.Box.IsAdapter && o.Output.Protection is not null && !FaultRuleText.IsUnprotected(o))
+                .GroupBy(o => (o.Box, o.Output.Protection, o.Output.LimitAmperes))
+            let output = alike.First()
+            let device = output.Output.Protection!
+            let rated = Math.Min((device as ElectronicLimit)?.Limit.Amperes ?? device.CarriedAmperes(currentFactor: 1),
+                output.GreatestSustainedAmperes)
+            let allowed = CheckConstants.CertainOpening.Value * output.Output.LimitAmperes
+            where Limits.IsAbove(rated, allowed)
+            let isFar = Limits.IsAbove(rated, CheckConstants.FarAboveLimit.Value * output.Output.LimitAmperes)
+            select rule.Find(FaultRuleText.About([.. alike]),
+                $"Its {FaultRuleText.Protection(output)} lets {Digits.Of(rated, allowed, "0.##")} A through continuously. " +
+                Invariant($"The output is limited to {output.Output.LimitAmperes:0.##} A; in an overload it may carry ") +
+                $"{Digits.Of(allowed, rated, "0.##")} A.{FaultRuleText.Others([.. alike])}",
+                ElectricCurrent.FromAmperes(rated), ElectricCurrent.FromAmperes(allowed),
+                severity: isFar ? Severity.Failure : Severity.Caution));
 
     /// <summary>Data is not stated that verdicts on shorts, heat in conductors or starting need: one finding for the site.</summary>
     /// <remarks>It names what to state, for which output or device, and which verdict that allows. Insulation and installation method are

@@ -50,7 +50,7 @@ public static partial class Rules
 
     /// <summary>The temperature in an enclosure is unknown, because the efficiency of a supply is not stated at its load.</summary>
     public static Rule EnclosureTemperatureUnknown { get; } = new SimpleRule("enclosure-temperature-unknown",
-        "temperature in the enclosure unknown", Severity.Caution,
+        "temperature in the enclosure unknown", Severity.Note,
         "The efficiency of a supply in an enclosure is not stated at its load. " +
         "The temperature inside is unknown, or only a lower bound is known. The supply is derated for cooler air.",
         "Take the efficiency from the data sheet of the supply, up to its load here, or measure the temperature inside.",
@@ -86,9 +86,11 @@ public static partial class Rules
 
     /// <summary>A model was used outside the range in which it was compared with other figures, or in which anything is known.</summary>
     /// <remarks>
-    /// It covers the temperature in an enclosure, the ampacity of a conductor smaller or larger than published ones and its temperature in
-    /// a lasting fault, and a protective device in air beyond its ambient curve. An enclosure and a smaller conductor still get an answer:
-    /// the conductor counts as the smallest known one. For the others there is none, and the rules that need it say nothing.
+    /// It covers the temperature in an enclosure, the ampacity of a conductor smaller than published ones and its temperature in
+    /// a lasting fault, and a protective device in air beyond its ambient curve. Of an enclosure,
+    /// nothing is said where its supply could take
+    /// twice the calculated rise. An enclosure and a smaller conductor still get an answer: the conductor counts as the smallest known one.
+    /// For the others there is none, and the rules that need it say nothing.
     /// </remarks>
     public static Rule ValueOutsideValidatedRange { get; } = new ValueOutsideValidatedRangeRule();
 

@@ -3,6 +3,7 @@ using System.Collections.Generic;
 using System.Linq;
 using CamPower.Checks;
 using CamPower.Mains;
+using CamPower.Supplies;
 using UnitsNet;
 using static System.FormattableString;
 
@@ -56,6 +57,48 @@ public static partial class Rules
                 c.TotalCurrent, c.DeratedRating, c.Condition)))
             select finding);
 
+    /// <summary>The protective devices of the outputs carry more than a supply without a limit of its own.</summary>
+    /// <remarks>
+    /// What overloads a winding heats it until it burns. The devices of the outputs may carry 1.25 times its rated current together, below
+    /// 9 A 1.67 times (NEC 450.3(B), secondary, from memory). One device above that is a Failure; where only their sum is, a Caution. A
+    /// supply that gives no more into a short, through its own resistance, protects itself. A
+    /// supply whose outputs claim a power-limit class that its numbers do not refute may protect itself: a Note. Where the overload
+    /// behavior is not stated, <see cref="FaultsUnknown"/> asks for it.
+    /// </remarks>
+    public static Rule SupplyNotProtected { get; } = new SimpleRule("supply-not-protected", "nothing protects the supply",
+        Severity.Failure,
+        "The protective devices of the outputs carry more than the supply may give, and the supply does not limit its current. " +
+        "An overload heats its winding until it burns.",
+        "Use smaller protective devices, one before the supply that protects it, or a supply that limits its current.",
+        Sources.TransformerProtection, (rule, evidence) =>
+            from box in evidence.Assessment.Boxes
+            let supply = box.Box.Supply.Output
+            where supply.Overload is { Limit: null } && box.Box.Battery is null
+            let outputs = box.Outputs.Select(o => o.Output).ToList()
+            where outputs.Count > 0 && outputs.TrueForAll(o => o.Protection is not null)
+            let rated = supply.RatedAmperes
+            let share = (rated < CheckConstants.LargeSecondary.Value ? CheckConstants.SmallSecondaryProtection
+                : CheckConstants.SecondaryProtection).Value
+            let most = supply.HighestVolts / supply.SourceOhms
+            let carried = outputs.ConvertAll(o => Math.Min(most, o.Protection!.MostCarriedAmperes(currentFactor: 1)))
+            let together = Math.Min(most, carried.Sum())
+            where Limits.IsAbove(together, share * rated)
+            let alone = carried.Max()
+            let isOne = Limits.IsAbove(alone, share * rated)
+            let amperes = isOne ? alone : together
+            let mayProtectItself = outputs.TrueForAll(o => o.ClaimedClass is PowerLimitClass claimed
+                && box.Box.AssessPowerLimit(o.Number, claimed).Verdict != PowerLimitVerdict.Exceeds)
+            let isBare = outputs.Exists(o => ReferenceEquals(o.Protection, ProtectiveDevice.None))
+            let what = isBare ? "An output has no protective device"
+                : isOne ? $"The protective device of one output carries {Digits.Of(amperes, share * rated, "0.##")} A"
+                : $"The protective devices of its outputs together carry {Digits.Of(amperes, share * rated, "0.##")} A"
+            select rule.Find(Subject.Of(box.Box),
+                $"{what}, and its supply has no limit. " +
+                $"Its supply may be protected by at most {Digits.Of(share * rated, amperes, "0.##")} A: " +
+                Invariant($"{share:0.##} × {rated:0.##} A."),
+                isBare ? null : ElectricCurrent.FromAmperes(amperes), ElectricCurrent.FromAmperes(share * rated),
+                severity: mayProtectItself ? Severity.Note : isOne ? Severity.Failure : Severity.Caution));
+
     /// <summary>A supply is within its derated rating, but loaded above a policy of headroom.</summary>
     /// <param name="loading">Highest load in percent of the derated rating, above 0 and at most 100 %; null for 80 %.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="loading"/> is outside that range.</exception>
@@ -86,7 +129,7 @@ public static partial class Rules
 
     /// <summary>The boxes on a receptacle draw more current than it may carry continuously.</summary>
     /// <remarks>Above its rating it is a Danger: the contacts heat, and a breaker may be larger than the receptacle. Up to the rating it is
-    /// a Failure.</remarks>
+    /// a Failure, but a Caution where the share is 80 % and the voltage above 130 V: that share is a rule of the NEC.</remarks>
     public static Rule ReceptacleOverloaded { get; } = new SimpleRule("receptacle-overloaded", Severity.Failure,
         "The boxes on a receptacle draw more current than it may carry continuously.",
         "Spread the boxes over receptacles of other circuits. " +
@@ -103,7 +146,7 @@ public static partial class Rules
                 $"it may carry {Digits.Of(receptacle.Receptacle.MostAmperes, worst.KnownAmperes)} A, " +
                 Invariant($"{receptacle.Receptacle.Share.Percent:0.#} % of its rating."),
                 worst.KnownCurrent, receptacle.Receptacle.MaximumCurrent, worst.Condition,
-                isAboveRating ? Severity.Danger : Severity.Failure));
+                isAboveRating ? Severity.Danger : IsShareOfTheCode(receptacle.Receptacle) ? Severity.Failure : Severity.Caution));
 
     /// <summary>The current that a box draws from its receptacle is unknown.</summary>
     public static Rule ReceptacleLoadUnknown { get; } = new SimpleRule("receptacle-load-unknown", Severity.Note,
@@ -152,6 +195,11 @@ public static partial class Rules
                 $"{who} to be {assessed.ClassName}. " +
                 $"{string.Join(". ", assessed.Routes.Select(route => Capitalized(route.Words(assessed.NamesItsStandard, most: 1))))}.",
                 figure.Least, figure.Limit));
+
+    // Some other share is that of a local code. That of the NEC binds the receptacles of its own voltages.
+    private static bool IsShareOfTheCode(Receptacle receptacle) =>
+        receptacle.Volts <= SupplyConstants.HighestVoltageOfShare.Value
+        || !receptacle.Share.Percent.Equals(SupplyConstants.ReceptacleShare.Value);
 
     internal static string Capitalized(string text) => char.ToUpperInvariant(text[0]) + text.Substring(1);
 

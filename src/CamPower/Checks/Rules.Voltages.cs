@@ -92,8 +92,8 @@ public static partial class Rules
             where lowest?.LowestVoltage(Ratio.Zero).IsViolated == true
             select rule.Find(Subject.Of(device.Device),
                 $"{Gets(lowest, lowest.Accepted!.LowestVolts)} V in \"{lowest.Condition}\"; " +
-                $"it needs at least {Digits.Of(lowest.Accepted.LowestVolts, lowest.UpVolts, "0.##")} V.{OfWrongSupply(device)}",
-                lowest.Voltage, lowest.Accepted.Lowest, lowest.Condition,
+                $"it needs at least {Digits.Of(lowest.Accepted.LowestVolts, lowest.ValleyVolts, "0.##")} V.{OfWrongSupply(device)}",
+                ElectricPotential.FromVolts(lowest.ValleyVolts), lowest.Accepted.Lowest, lowest.Condition,
                 remedy: RemedyOfWrongSupply(device) ?? RemedyOfTrim(rule, device)));
 
     /// <summary>A device gets its lowest accepted voltage, but not the margin above it that a policy asks for; or at light load it gets
@@ -122,7 +122,7 @@ public static partial class Rules
         double minimum = ((ElectricPotential)judged.PolicyLimit!).Volts;
         return rule.Find(Subject.Of(device.Device),
             $"{Gets(lowest, minimum)} V in \"{lowest.Condition}\"; " +
-            $"policy minimum {Digits.Of(minimum, lowest.UpVolts)} V: " +
+            $"policy minimum {Digits.Of(minimum, lowest.ValleyVolts)} V: " +
             Invariant($"{lowest.Accepted!.LowestVolts:0.##} V + {percent:0.##} %."),
             judged.Value, judged.PolicyLimit, lowest.Condition);
     }
@@ -134,8 +134,8 @@ public static partial class Rules
         if (!judged.IsThin || device.BeforeItDraws.IsViolated) return null;
         double maximum = ((ElectricPotential)judged.PolicyLimit!).Volts;
         return rule.Find(Subject.Of(device.Device),
-            $"It gets up to {Digits.Of(device.LightLoadVolts, maximum)} V at light load; " +
-            $"policy maximum {Digits.Of(maximum, device.LightLoadVolts)} V: " +
+            $"It gets up to {Digits.Of(device.CrestVolts, maximum)} V at light load; " +
+            $"policy maximum {Digits.Of(maximum, device.CrestVolts)} V: " +
             Invariant($"{device.Worst.Accepted!.HighestVolts:0.##} V − ") +
             Invariant($"{SupplyConstants.SetPointUncertainty.Value:0.##} %, the uncertainty of a set point."),
             judged.Value, judged.PolicyLimit, remedy: "Set the supply lower, as far as the farthest device allows.");
@@ -151,8 +151,8 @@ public static partial class Rules
             from device in evidence.Assessment.Devices
             where device.AtLightLoad.IsViolated
             select rule.Find(Subject.Of(device.Device),
-                $"It gets up to {Digits.Of(device.LightLoadVolts, device.Worst.Accepted!.HighestVolts)} V at light load; " +
-                $"it accepts at most {Digits.Of(device.Worst.Accepted.HighestVolts, device.LightLoadVolts, "0.##")} V.",
+                $"It gets up to {Digits.Of(device.CrestVolts, device.Worst.Accepted!.HighestVolts)} V at light load; " +
+                $"it accepts at most {Digits.Of(device.Worst.Accepted.HighestVolts, device.CrestVolts, "0.##")} V.",
                 device.AtLightLoad.Value, device.AtLightLoad.Limit, remedy: RemedyOf(device) ?? RemedyOnTransformer(device)));
 
     /// <summary>A device gets more voltage than it accepts until it draws current: at power-up, or while it is off.</summary>
@@ -167,11 +167,13 @@ public static partial class Rules
             from device in evidence.Assessment.Devices
             where device.BeforeItDraws.IsViolated
             select rule.Find(Subject.Of(device.Device),
-                $"It gets up to {Digits.Of(device.NoLoadVoltage.Volts, device.Worst.Accepted!.HighestVolts)} V " +
+                $"It gets up to {Digits.Of(BeforeItDraws(device), device.Worst.Accepted!.HighestVolts)} V " +
                 "at power-up, before it draws current; " +
-                $"it accepts at most {Digits.Of(device.Worst.Accepted.HighestVolts, device.NoLoadVoltage.Volts, "0.##")} V.",
+                $"it accepts at most {Digits.Of(device.Worst.Accepted.HighestVolts, BeforeItDraws(device), "0.##")} V.",
                 device.BeforeItDraws.Value, device.BeforeItDraws.Limit, severity: RemedyOf(device) is null ? null : Severity.Danger,
                 remedy: RemedyOf(device)));
+
+    private static double BeforeItDraws(DeviceAssessment device) => ((ElectricPotential)device.BeforeItDraws.Value!).Volts;
 
     // Nothing of an unregulated supply can be set, and its excess is volts, not the last percent.
     private static string? RemedyOf(DeviceAssessment device) => device.Box.Supply.Output is DcOutput { OpenVoltage: not null }
@@ -226,7 +228,8 @@ public static partial class Rules
 
     // A rectifier charges to the crest: the sine of that crest counts against the range.
     private static string Gets(DeviceInCondition device, double limit) =>
-        $"{(device.Ac?.Stage?.IsRectifier == true ? "Its crest is that of" : "It gets")} {Digits.Of(device.UpVolts, limit)}";
+        (device.Ac?.Stage?.IsRectifier == true ? "Its crest is that of " : device.RippleSwing > 0 ? "In the valley of the ripple it gets "
+            : "It gets ") + Digits.Of(device.ValleyVolts, limit);
 
     // The condition with the lowest voltage among those in which the device is up, or null.
     private static DeviceInCondition? LowestUp(DeviceAssessment device)

@@ -100,6 +100,11 @@ public static partial class Rules
                 Invariant($"its connector ({connector}) is rated for {Digits.Of(rated, most.AmperesDrawn, "0.##")} A."),
                 ElectricCurrent.FromAmperes(most.AmperesDrawn), ElectricCurrent.FromAmperes(rated), most.Condition));
 
+    /// <summary>A joint of a run carries more current than it is rated for, or heats with its own resistance.</summary>
+    /// <remarks>Its heat is I²·R in the condition with the most current, starts left out. From 2 W on it is a Caution (common practice, no
+    /// source), above 15 W a Failure, as of a poor contact in <see cref="ShortMayNotBeInterrupted"/>.</remarks>
+    public static Rule JointOverloaded { get; } = new JointOverloadedRule();
+
     /// <summary>The voltage of a supply, as marked or as set, is outside the voltage class of the connector that carries it.</summary>
     public static Rule VoltageOutsideConnectorClass { get; } = new SimpleRule("voltage-outside-connector-class",
         "plug made for another voltage", Severity.Caution,

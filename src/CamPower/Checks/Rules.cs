@@ -22,6 +22,7 @@ public static partial class Rules
         Undervoltage, OvervoltageAtLightLoad, PowerLimitExceeded,
         ProtectionMissing, ProtectionVoltageRatingExceeded, BreakingCapacityExceeded, LetThroughAboveConductorWithstand,
         ShortMayNotBeInterrupted, NuisanceTrip, OutputOverloaded, ConductorOverAmpacity, ProtectionAboveConductorAmpacity,
+        ProtectionAboveOutputLimit, SupplyNotProtected, JointOverloaded,
         ConnectorOverloaded, VoltageOutsideConnectorClass, TerminalWrongSize,
         BatteryFuseMissing, BatteryFuseRatingExceeded, BatteryChargedTooCold, BatteryChargedTooHard, FloatVoltageWrong, BatteryFuseMayOpen,
         SupplyTooHot, SupplyTooCold, EnclosureTemperatureUnknown, FaultsUnknown, ReceptacleVoltageOutsideSupplyRange,

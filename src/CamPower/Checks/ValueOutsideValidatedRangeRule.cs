@@ -28,9 +28,10 @@ internal sealed class ValueOutsideValidatedRangeRule() : Rule("value-outside-val
         let about = box.Box.Cabinet is Cabinet cabinet ? Subject.Of(cabinet) : Subject.Of(box.Box)
         select Find(about, breaches.First().Breach, isEverywhere ? null : breaches.First().Condition);
 
+    // Where the supply would take twice the rise in every condition, a rough answer will do.
     private static IEnumerable<(Condition Condition, ValidityBreach Breach)> BreachesOf(BoxAssessment box) =>
         from inCondition in box.InConditions
-        where inCondition.Heat is not null
+        where inCondition.Heat is not null && box.InConditions.Any(c => c.Heat is { Breaches.Count: > 0 } && !c.TakesTwiceTheRise)
         from breach in inCondition.Heat!.Breaches
         select (inCondition.Condition, breach);
 

@@ -645,6 +645,11 @@ public static class Sources
         "IEC 60364-4-43, Protection against overcurrent; NEC (NFPA 70) 240.4", CitationKind.FromMemory, null,
             "433.1: In ≤ Iz, I2 ≤ 1.45 Iz");
 
+    /// <summary>Largest protective device behind a transformer.</summary>
+    public static Citation TransformerProtection { get; } = new(
+        "NEC (NFPA 70)", CitationKind.FromMemory, null,
+        "Table 450.3(B), secondary protection: 125 % of the rated current, 167 % below 9 A; IEC 61558 asks for the same by test");
+
     /// <summary>A convention of the trade with no published source.</summary>
     public static Citation CommonPractice { get; } = new(
         "Common practice, no source", CitationKind.CommonPractice);

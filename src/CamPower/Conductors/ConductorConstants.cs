@@ -131,6 +131,9 @@ internal static class ConductorConstants
     internal static CitedValue BarrelContactResistance { get; } =
         new("Resistance of one contact of a barrel plug", 0.03, "Ω", Sources.ContactResistance);
 
+    /// <summary>The most current that a barrel plug is rated for by any maker. [A]</summary>
+    internal static CitedValue BarrelMostAmperes { get; } = new("Rated current of a barrel plug, at most", 5, "A", Sources.CommonBarrel);
+
     /// <summary>Resistance of the shield of a common 75 Ω coaxial cable with a 95 % copper braid, per 1000 ft at 20 °C. [Ω/1000
     /// ft]</summary>
     internal static CitedValue CoaxShieldResistance { get; } =

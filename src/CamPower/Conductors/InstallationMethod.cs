@@ -157,6 +157,10 @@ public sealed class InstallationMethod
     /// <summary>Whether a size is smaller than the smallest that is covered.</summary>
     internal bool IsThinner(WireSize size) => size.SquareMeters < ThinnestCovered && !Covers(size);
 
+    /// <summary>A conductor like another, of the largest size that is covered.</summary>
+    internal Conductor ThickestLike(Conductor conductor) => new Conductor(
+        Points.Keys.OrderBy(size => size.SquareMeters).Last(), conductor.Stranding, conductor.Material).InParallel(conductor.Count);
+
     /// <summary>A conductor like another, of the smallest size that is covered.</summary>
     internal Conductor ThinnestLike(Conductor conductor) =>
         new Conductor(Points.Keys.Append(ThinnestEstimated).OrderBy(size => size.SquareMeters)

@@ -12,11 +12,15 @@ public sealed class Joint : RunPart
     /// <param name="name">What it is. Not empty.</param>
     /// <param name="loopResistance">Resistance that it adds to the loop: both poles together, at least 0. [Ω]</param>
     /// <param name="source">Where the resistance comes from, or null.</param>
+    /// <param name="ratedCurrent">What each contact carries all the time, above 0; null where it is not stated. [A]</param>
     /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="loopResistance"/> is negative or infinite.</exception>
-    public Joint(string name, ElectricResistance loopResistance, Citation? source = null)
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="loopResistance"/> is negative or infinite, or
+    /// <paramref name="ratedCurrent"/> is not above 0.</exception>
+    public Joint(string name, ElectricResistance loopResistance, Citation? source = null, ElectricCurrent? ratedCurrent = null)
     {
+        if (ratedCurrent is ElectricCurrent rated) RatedAmperes = Require.Positive(rated.Amperes, nameof(ratedCurrent), "A");
+        RatedCurrent = ratedCurrent;
         Name = Require.Name(name, nameof(name));
         OhmsAt20C = Require.NotNegative(loopResistance.Ohms, nameof(loopResistance), "Ω");
         LoopResistance = loopResistance;
@@ -32,8 +36,13 @@ public sealed class Joint : RunPart
     /// <summary>Where the resistance comes from, or null.</summary>
     public Citation? Source { get; }
 
+    /// <summary>What each contact carries all the time, or null where it is not stated. [A]</summary>
+    public ElectricCurrent? RatedCurrent { get; }
+
     /// <summary>Zero: a joint has no length.</summary>
     public override Length OneWayLength => Length.Zero;
+
+    internal double? RatedAmperes { get; }
 
     internal override double OhmsAt20C { get; }
 

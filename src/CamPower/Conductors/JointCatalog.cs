@@ -31,12 +31,13 @@ public static class JointCatalog
     /// <summary>Two gel-filled displacement splices.</summary>
     public static Joint GelSplices { get; } = OnBothPoles("gel-filled splices", ConductorConstants.GelSpliceResistance);
 
-    /// <summary>A barrel plug in its jack.</summary>
-    public static Joint BarrelConnector { get; } = OnBothPoles("barrel plug and jack", ConductorConstants.BarrelContactResistance);
+    /// <summary>A barrel plug in its jack, rated for 5 A: makers rate such plugs from 1 A to 5 A.</summary>
+    public static Joint BarrelConnector { get; } = OnBothPoles("barrel plug and jack", ConductorConstants.BarrelContactResistance,
+        ElectricCurrent.FromAmperes(ConductorConstants.BarrelMostAmperes.Value));
 
     /// <summary>Every joint of the catalog.</summary>
     public static IReadOnlyList<Joint> All { get; } = Array.AsReadOnly([Crimps, TwistOns, ScrewTerminals, GelSplices, BarrelConnector]);
 
-    private static Joint OnBothPoles(string name, CitedValue contact) =>
-        new(name, ElectricResistance.FromOhms(ContactsOnTheLoop * contact.Value), contact.Source);
+    private static Joint OnBothPoles(string name, CitedValue contact, ElectricCurrent? ratedCurrent = null) =>
+        new(name, ElectricResistance.FromOhms(ContactsOnTheLoop * contact.Value), contact.Source, ratedCurrent);
 }

@@ -120,6 +120,23 @@ internal sealed class FaultSetting
     /// <summary>The most prospective current of a fault: that of the resistances alone. [A]</summary>
     internal double MostProspective(FaultLoop loop) => Output.HighestVolts / (Output.SourceOhms + LeastOhms(loop));
 
+    /// <summary>The largest current of a fault with a link of no resistance in place of the device: what the device is asked to interrupt.
+    /// Infinite where nothing limits it. [A]</summary>
+    /// <remarks>The supply limits it; the resistance of the device does not count (IEC 60269-1 and IEC 60127-1, prospective current of a
+    /// circuit, from memory).</remarks>
+    internal double AmperesThroughLink(FaultLoop loop)
+    {
+        double most = _alone?.AmperesThroughLink(loop) ?? 0;
+        OverloadBehavior overload = Overload.Highest;
+        for (int c = 0; c < _air.Count; c++)
+        {
+            double unlimited = Output.HighestVolts / (Output.SourceOhms + loop.OhmsIn(c));
+            most = Math.Max(most, unlimited > overload.LimitAmperes ? overload.Limited(unlimited).PeakAmperes : unlimited);
+        }
+
+        return most;
+    }
+
     /// <summary>The least prospective current of a fault: that of the resistances alone. [A]</summary>
     internal double LeastProspective(FaultLoop loop) => Math.Min(_alone?.LeastProspective(loop) ?? double.PositiveInfinity,
         Output.LowestVolts / (Output.GreatestSourceOhms + Greatest(c => GreatestOhms(loop.OhmsIn(c), c))));
@@ -149,8 +166,8 @@ internal sealed class FaultSetting
 
     /// <summary>The maximum power that a short with a resistance of its own has at a place, whatever that resistance; infinite where
     /// nothing that is stated bounds it. [W]</summary>
-    /// <remarks>Maximum power transfer, V²/4R, or less where the supply or an electronic limit holds the current below V/2R. A fuse does
-    /// not: until it operates the spot has it all.</remarks>
+    /// <remarks>Maximum power transfer, V²/4R, or less where the supply or an electronic limit holds the current below V/2R. What opens the
+    /// device for certain does not last: its smallest such current, in the coldest condition, is the most that does.</remarks>
     /// <example>12 V behind 2 Ω: 3 A and 18 W in a short of 2 Ω.</example>
     internal double PoorShortWatts(FaultLoop loop)
     {
@@ -162,7 +179,12 @@ internal sealed class FaultSetting
 
     /// <summary>The current of a short at <see cref="PoorShortWatts"/>. [A]</summary>
     internal double PoorShortAmperes(FaultLoop loop) => Math.Min(Output.HighestVolts / (2 * (Output.SourceOhms + LeastOhms(loop))),
-        Math.Min(GreatestSustainedAmperes, Device.MostAmperes));
+        Math.Min(GreatestSustainedAmperes, MostLastingAmperes));
+
+    // In the coldest air a thermal element carries most before it is certain to open.
+    private double MostLastingAmperes => AllowsVerdict && IsWithinVoltageRating != false
+        ? Math.Min(Device.MostAmperes, Device.CertainAmperes(_factors.Max(factors => factors.Max())))
+        : Device.MostAmperes;
 
     /// <summary>The cases of a short at the end of a loop, in each condition.</summary>
     internal IReadOnlyList<FaultCase> ShortCases(FaultLoop loop) => CasesOf(each => each.AddShort(loop));

@@ -25,8 +25,9 @@ public abstract class Overcurrent
     /// <param name="cases">The currents that may flow.</param>
     /// <param name="way">The conductors that carry it.</param>
     /// <param name="pieces">Pieces of cable that begin at its place.</param>
-    private protected Overcurrent(
-        FaultSetting setting, IReadOnlyList<FaultCase> cases, IReadOnlyList<LaidConductor> way, IReadOnlyList<HeatedPiece> pieces)
+    /// <param name="throughLink">What would flow with a link in place of the device; 0 where a load draws it. [A]</param>
+    private protected Overcurrent(FaultSetting setting, IReadOnlyList<FaultCase> cases, IReadOnlyList<LaidConductor> way,
+        IReadOnlyList<HeatedPiece> pieces, double throughLink = 0)
     {
         _knowsSupply = setting.KnowsSupply;
         double letThrough = 0, smallest = double.PositiveInfinity;
@@ -44,6 +45,7 @@ public abstract class Overcurrent
         _letThrough = setting.AllowsVerdict ? letThrough : double.PositiveInfinity;
         Smallest = ElectricCurrent.FromAmperes(_knowsSupply ? smallest : 0);
         Opening = setting.AllowsVerdict ? opening : default;
+        InterruptedAmperes = Math.Max(_peak, throughLink);
         IsWithinBreakingCapacity = WithinBreakingCapacity(setting);
         IsWithinVoltageRating = setting.IsWithinVoltageRating;
         Withstand = conductors.Count > 0 && conductors.TrueForAll(c => c.WithstandIntegral is not null)
@@ -80,8 +82,9 @@ public abstract class Overcurrent
 
     /// <summary>Whether the device may interrupt the largest current; null where its breaking capacity or the supply's limit is not
     /// stated.</summary>
-    /// <remarks>The discharge of capacitors is not compared with the breaking capacity: it lasts milliseconds and has little
-    /// energy.</remarks>
+    /// <remarks>Of a short that is the current with a link of no resistance in place of the device, for which a breaking capacity is
+    /// stated (IEC 60269-1 and IEC 60127-1, from memory). The discharge of capacitors is not compared with the breaking capacity: it
+    /// lasts milliseconds and has little energy.</remarks>
     public bool? IsWithinBreakingCapacity { get; }
 
     /// <summary>Whether the device may interrupt at the supply's highest voltage; null where its voltage rating is not stated.</summary>
@@ -107,6 +110,9 @@ public abstract class Overcurrent
     /// <summary>Data that is not stated. With it an unknown verdict becomes known, or a wide one exact.</summary>
     public FaultData Missing { get; }
 
+    /// <summary>The current that the device is asked to interrupt: infinite where nothing limits it. [A]</summary>
+    internal double InterruptedAmperes { get; }
+
     /// <summary>Currents and opening, or what is missing, in words.</summary>
     private protected string Words => Opening.Verdict == OperatingVerdict.None
         ? FormattableString.Invariant($"unknown; not stated: {FaultDataText.Words(Missing)}")
@@ -115,7 +121,7 @@ public abstract class Overcurrent
     private bool? WithinBreakingCapacity(FaultSetting setting)
     {
         if (setting.Device.BreakingCapacity is not ElectricCurrent capacity) return null;
-        if (!Limits.IsAbove(_peak, capacity.Amperes)) return true;
+        if (!Limits.IsAbove(InterruptedAmperes, capacity.Amperes)) return true;
         return _knowsSupply ? false : null;
     }
 

@@ -18,7 +18,8 @@ public sealed class ShortCircuit : Overcurrent
 
     internal ShortCircuit(FaultLoop loop, FaultSetting setting)
         : base(setting, setting.ShortCases(loop), loop.Conductors,
-            [.. loop.Pieces.Select(piece => new HeatedPiece(setting.PieceCases(loop, piece), piece.Conductors))])
+            [.. loop.Pieces.Select(piece => new HeatedPiece(setting.PieceCases(loop, piece), piece.Conductors))],
+            setting.AmperesThroughLink(loop))
     {
         Devices = [];
         _loop = loop;
@@ -70,10 +71,11 @@ public sealed class ShortCircuit : Overcurrent
     /// resistance limits it. [A]</summary>
     public ElectricCurrent? DischargePeak => Amperes(_setting.DischargePeak(_loop));
 
-    /// <summary>The maximum power that a short with a resistance of its own dissipates there, whatever that resistance; null where nothing
-    /// that is stated bounds it. [W]</summary>
+    /// <summary>The maximum power that a short with a resistance of its own dissipates there as long as it lasts, whatever that resistance;
+    /// null where nothing that is stated bounds it. [W]</summary>
     /// <remarks>A poor contact is the hot spot that a dead short is not: V²/4R, or less where the supply or an electronic limit holds the
-    /// current (<see cref="Sources.MaximumPower"/>).</remarks>
+    /// current (<see cref="Sources.MaximumPower"/>), or where the protective device is certain to open at less in its coldest
+    /// air.</remarks>
     /// <example>12 V behind 1 Ω: 36 W in a short of 1 Ω; behind a supply that holds 2 A 20 W in one of 5 Ω.</example>
     public Power? PoorShortPower => double.IsInfinity(PoorShortWatts) ? null : Power.FromWatts(PoorShortWatts);
 

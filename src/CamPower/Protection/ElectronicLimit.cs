@@ -20,7 +20,7 @@ namespace CamPower;
 /// </example>
 public sealed class ElectronicLimit : ProtectiveDevice
 {
-    private readonly double _leastAmperes, _mostAmperes, _openSeconds, _ohms;
+    private readonly double _leastAmperes, _mostAmperes, _openSeconds, _earliestSeconds, _ohms;
 
     /// <summary>Describes an electronic limit as its data sheet does.</summary>
     /// <param name="name">Name. Not empty.</param>
@@ -30,11 +30,13 @@ public sealed class ElectronicLimit : ProtectiveDevice
     /// <param name="resistance">Its resistance while it carries current without limiting, at least 0. [Ω]</param>
     /// <param name="voltageRating">The highest voltage that it interrupts, above 0. [V]</param>
     /// <param name="retriesAfter">The pause until it tries again, above 0; null where it stays open until it is reset. [s]</param>
+    /// <param name="opensNotBefore">Its shortest operating time: it stays closed until the limit has lasted so long. From 0 to
+    /// <paramref name="opensWithin"/>; null where it is not stated. [s]</param>
     /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public ElectronicLimit(string name, ElectricCurrent limit, Ratio tolerance, Duration opensWithin, ElectricResistance resistance,
-        ElectricPotential voltageRating, Duration? retriesAfter = null)
+        ElectricPotential voltageRating, Duration? retriesAfter = null, Duration? opensNotBefore = null)
         : base(name, voltageRating, breakingCapacity: null)
     {
         double amperes = Require.Positive(limit.Amperes, nameof(limit), "A");
@@ -46,7 +48,13 @@ public sealed class ElectronicLimit : ProtectiveDevice
         PauseSeconds = retriesAfter is Duration pause
             ? Require.Positive(pause.Seconds, nameof(retriesAfter), "s")
             : double.PositiveInfinity;
+        if (opensNotBefore is Duration earliest)
+        {
+            _earliestSeconds = Require.Within(earliest.Seconds, 0, _openSeconds, nameof(opensNotBefore), "s");
+        }
+
         MinimumResistance = resistance;
+        OpensNotBefore = opensNotBefore;
         Limit = limit;
         Tolerance = tolerance;
         OpensWithin = opensWithin;
@@ -61,6 +69,9 @@ public sealed class ElectronicLimit : ProtectiveDevice
 
     /// <summary>It has opened when the limit has lasted so long. [s]</summary>
     public Duration OpensWithin { get; }
+
+    /// <summary>Its shortest operating time: it stays closed until the limit has lasted so long; null where it is not stated. [s]</summary>
+    public Duration? OpensNotBefore { get; }
 
     /// <summary>The pause until it tries again; null where it stays open until it is reset. [s]</summary>
     public Duration? RetriesAfter { get; }
@@ -97,12 +108,13 @@ public sealed class ElectronicLimit : ProtectiveDevice
 
     internal override double CertainAmperes(double currentFactor) => _mostAmperes;
 
-    // It holds an inrush down to its limit and so draws it out: one that lasts longer than its time opens it. How soon it may open no sheet
-    // says.
+    // It holds an inrush down to its limit and so draws it out: one that lasts longer than its time opens it. Where the shortest time is
+    // stated, the charge of the inrush has to pass before it, at the least current that the limit holds.
     internal override Judgment JudgeInrush(double peakAmperes, double ampereSquaredSeconds, double currentFactor)
     {
         if (!Limits.IsAbove(peakAmperes, _leastAmperes)) return OfWithstand(peakAmperes / _leastAmperes);
-        double shareOfTime = ampereSquaredSeconds / peakAmperes / peakAmperes / _openSeconds;
+        double seconds = ampereSquaredSeconds / peakAmperes / peakAmperes, shareOfTime = seconds / _openSeconds;
+        if (_earliestSeconds > 0) return OfWithstand(seconds * (peakAmperes / _leastAmperes) / _earliestSeconds);
         return !Limits.IsBelow(peakAmperes, _mostAmperes) && Limits.IsAbove(shareOfTime, 1)
             ? OfWithstand(shareOfTime)
             : Judgment.Unknown($"the shortest operating time of {Name}");
@@ -112,8 +124,8 @@ public sealed class ElectronicLimit : ProtectiveDevice
     {
         if (!Limits.IsAbove(amperes, _leastAmperes)) return OpeningTimes.Never;
         return !Limits.IsBelow(amperes, _mostAmperes)
-            ? new OpeningTimes(OperatingVerdict.Operates, 0, _openSeconds)
-            : new OpeningTimes(OperatingVerdict.MayOperate, 0, double.PositiveInfinity);
+            ? new OpeningTimes(OperatingVerdict.Operates, _earliestSeconds, _openSeconds)
+            : new OpeningTimes(OperatingVerdict.MayOperate, _earliestSeconds, double.PositiveInfinity);
     }
 
     internal override IEnumerable<double> StepsAt(double currentFactor) => [_mostAmperes];

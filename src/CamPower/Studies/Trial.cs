@@ -3,12 +3,16 @@ using System.Collections.Generic;
 using System.Linq;
 using System.Threading;
 using CamPower.Assessment;
+using UnitsNet;
 
 namespace CamPower.Studies;
 
 /// <summary>A site with some changes, solved and checked when it is asked.</summary>
 internal sealed class Trial
 {
+    // What a change moves by a hundredth or two is no new harm.
+    private const double FartherOut = 1.05;
+
     private readonly RuleSet _rules;
     private readonly Lazy<Evidence> _evidence;
     private readonly Lazy<IReadOnlyList<Finding>> _findings;
@@ -65,17 +69,31 @@ internal sealed class Trial
     /// <summary>The findings that it has and the site before had not, and those that are more severe.</summary>
     internal IReadOnlyList<Finding> AddedSince(Trial before)
     {
-        ILookup<(string, string), Severity> had = before.Findings.ToLookup(f => (f.Rule, before.Places.Of(f.About)[0]), f => f.Severity);
+        ILookup<(string, string), Finding> had = before.Findings.ToLookup(f => (f.Rule, before.Places.Of(f.About)[0]));
         return [.. Findings.GroupBy(f => (f.Rule, Place: Places.Of(f.About)[0])).Where(IsNew).SelectMany(alike => alike)];
 
         bool IsNew(IGrouping<(string Rule, string Place), Finding> alike)
         {
             Severity worst = alike.Max(f => f.Severity);
             Severity[] now = [.. alike.Select(f => f.Severity).OrderByDescending(s => s)];
-            Severity[] then = [.. had[alike.Key].OrderByDescending(s => s)];
+            Severity[] then = [.. had[alike.Key].Select(f => f.Severity).OrderByDescending(s => s)];
             bool isAsBefore = now.Length <= then.Length && now.Zip(then, (a, b) => a <= b).All(isNoWorse => isNoWorse);
-            return !isAsBefore && !Places.Of(alike.First().About).Skip(1).Any(whole => had[(alike.Key.Rule, whole)].Any(s => s >= worst));
+            if (isAsBefore) return IsFartherOut(alike, had[alike.Key]);
+            List<Finding> ofWhole = [.. Places.Of(alike.First().About).Skip(1).SelectMany(whole => had[(alike.Key.Rule, whole)])];
+            return !ofWhole.Exists(f => f.Severity >= worst) || IsFartherOut(alike, ofWhole);
         }
+    }
+
+    // A finding that was there already may hide that a part is now far worse off.
+    private static bool IsFartherOut(IEnumerable<Finding> now, IEnumerable<Finding> then) =>
+        now.Max(ExcessOf) > then.Select(ExcessOf).DefaultIfEmpty(0).Max() * FartherOut;
+
+    // How far what was found is beyond what is allowed, as a ratio; 0 where that is no ratio of amounts.
+    private static double ExcessOf(Finding finding)
+    {
+        if (finding.Measured is not IQuantity measured || finding.Limit is not IQuantity limit || measured is Temperature) return 0;
+        double found = (double)measured.Value, allowed = limit.As(measured.Unit);
+        return found > 0 && allowed > 0 ? Math.Max(found / allowed, allowed / found) : 0;
     }
 
     /// <summary>The same with one more change.</summary>

@@ -84,7 +84,15 @@ public sealed class DcOutput : SupplyOutput
     public ElectricPotential SetPoint { get; }
 
     /// <summary>RMS ripple at mains frequency or its double, over the output voltage, or null where it is not stated. [1]</summary>
+    /// <remarks>Above 1 % devices are judged on its crest and its valley, √3 times as far from the mean: a sawtooth.</remarks>
     public Ratio? Ripple { get; }
+
+    /// <summary>How far the crest and the valley of a regulated output are from its mean, over that; the curve of an unregulated one has
+    /// its own in it. [1]</summary>
+    internal double RippleSwing => Unregulated is null && Ripple?.Percent is double percent
+        && percent > SupplyConstants.RippleInTolerance.Value
+        ? Math.Sqrt(3) * percent / 100
+        : 0;
 
     /// <summary>Capacitance across the terminals; null where the data sheet does not say. [F]</summary>
     public ElectricCapacitance? Capacitance { get; }

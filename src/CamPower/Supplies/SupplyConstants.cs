@@ -75,6 +75,14 @@ internal static class SupplyConstants
     internal static CitedValue ReceptacleShare { get; } =
         new("Load plugged into a receptacle over its rating, at most", 80, "%", Sources.NecReceptacle);
 
+    /// <summary>Highest line voltage of a receptacle to which that share belongs: 127 V and a little more. [V]</summary>
+    internal static CitedValue HighestVoltageOfShare { get; } =
+        new("Line voltage of a North American receptacle, at most", 130, "V", Sources.CommonPractice);
+
+    /// <summary>Ripple of a regulated output up to which it is part of its tolerance. [%]</summary>
+    internal static CitedValue RippleInTolerance { get; } =
+        new("Ripple of a regulated output that counts as part of its tolerance, RMS, at most", 1, "%", Sources.CommonPractice);
+
     /// <summary>The lower of the usual mains frequencies: capacitors discharge for longer. [Hz]</summary>
     internal static CitedValue LowerMainsFrequency { get; } = new("Lower of the usual mains frequencies", 50, "Hz", Sources.CommonPractice);
 

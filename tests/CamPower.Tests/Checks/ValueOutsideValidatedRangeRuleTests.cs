@@ -12,14 +12,14 @@ namespace CamPower.Tests.Checks;
 public class ValueOutsideValidatedRangeRuleTests
 {
     // Published currents reach from 18 to 10 AWG in a cable and from 24 to 10 AWG in a bundle, the estimate below them to 28 AWG.
-    // 29 AWG is 0.0642 mm², 28 AWG 0.0810 mm², 9 AWG 6.634 mm², 10 AWG 5.261 mm² (ASTM B258).
+    // 29 AWG is 0.0642 mm², 28 AWG 0.0810 mm² (ASTM B258). A larger one carries at least what the largest of them does.
     [Theory]
     [InlineData(28, null, null, null)]
     [InlineData(10, null, null, null)]
     [InlineData(29, null, 0.0642, 0.0810)]
-    [InlineData(9, null, 6.634, 5.261)]
+    [InlineData(9, null, null, null)]
     [InlineData(29, "large bundle", 0.0642, 0.0810)]
-    [InlineData(9, "large bundle", 6.634, 5.261)]
+    [InlineData(9, "large bundle", null, null)]
     public void Conductor_OutsideThePublishedSizes(int gauge, string? installationMethod, double? measured, double? limit)
     {
         IReadOnlyList<Finding> found = Found(OnCable(gauge, installationMethod is null ? null : InstallationMethod.LargeBundle));
@@ -62,7 +62,7 @@ public class ValueOutsideValidatedRangeRuleTests
     public void Enclosure_OfACabinetIsSaidOnce()
     {
         var cabinet = new Cabinet("flat cabinet", new Enclosure(Length.FromMeters(0.3), Length.FromMeters(0.4), Length.FromMeters(0.08), EnclosureWall.PaintedSteel, EnclosureFaces.OnWall));
-        var site = new Site("site", [Condition.Day(At())], [.. new[] { "a", "b" }.Select(name =>
+        var site = new Site("site", [Condition.Day(At(box: 75))], [.. new[] { "a", "b" }.Select(name =>
             DistributionBox.OfEqualOutputs(name, Dc().WithEfficiency(0.9), 1, ElectricCurrent.FromAmperes(5)).WithCabinet(cabinet))], [], []);
         Finding finding = Assert.Single(Found(site));
         Assert.Equal((SubjectKind.Cabinet, "flat cabinet"), (finding.About.Kind, finding.About.Name));

@@ -60,11 +60,11 @@ public class WrongEndTests
         Assert.Equal(2.76 * (Highest - (2.76 * (Source + 0.06 + Cold))), (double)far.PoorShortPower!.Value.Watts, 1e-9);
     }
 
-    // A fuse of 40 mΩ: 13/(0.11 + 0.04) = 86.7 A at the terminals, and 15.3 A at the end in the cold, against what it breaks.
+    // With a link in place of the fuse of 40 mΩ: 13/0.11 = 118.18 A at the terminals, and 13/(0.11 + 0.699) = 16.07 A at the end in the cold, against what it breaks (IEC 60127-1 and 60269-1).
     [Theory]
-    [InlineData(86.6, false, true)]
-    [InlineData(86.7, true, true)]
-    [InlineData(15.2, false, false)]
+    [InlineData(118.1, false, true)]
+    [InlineData(118.2, true, true)]
+    [InlineData(16.0, false, false)]
     public void Fuse_BreakingCapacity_IsHeldAgainstTheLargest(double breaking, bool atTerminals, bool atFarEnd)
     {
         FaultStudy study = Study(SmallDevices.Fuse(FuseCharacteristic.IecQuickActing, 1.6, breaking: breaking, ohms: 0.04));

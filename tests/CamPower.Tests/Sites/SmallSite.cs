@@ -41,8 +41,9 @@ internal static class SmallSite
         ? new AcOutput(Volts(volts), ElectricCurrent.FromAmperes(amperes), Ratio.FromPercent(percent))
         : new DcOutput(Volts(volts), ElectricCurrent.FromAmperes(amperes), Ratio.FromPercent(percent));
 
-    /// <summary>All rules but the one that speaks of boxes of which nothing on faults is declared, as that of nearly every site here.</summary>
-    internal static RuleSet WithoutFaultsUnknown { get; } = RuleSet.Standard.Without("faults-unknown");
+    /// <summary>All rules but the one that speaks of boxes of which nothing on faults is declared, as that of nearly every site here, and the one that speaks of joints, which stand for
+    /// cables here.</summary>
+    internal static RuleSet WithoutFaultsUnknown { get; } = RuleSet.Standard.Without("faults-unknown").Without("joint-overloaded");
 
     internal static DistributionBox Box(Supply? supply = null, int outputs = 4, double limit = 50, ProtectiveDevice? protection = null) =>
         DistributionBox.OfEqualOutputs(BoxName, supply ?? Dc(), outputs, ElectricCurrent.FromAmperes(limit), protection);

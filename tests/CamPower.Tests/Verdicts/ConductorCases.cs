@@ -50,7 +50,7 @@ internal static class ConductorCases
             .Caution("terminal-wrong-size", "box output 2 to camera 2 place", 3.309, 2.081),
     ];
 
-    private static Installation CommonReturn() => Star(3).WithBox(b => b with { OutputLimit = 2, Protection = Parts.Electronic(3) })
+    private static Installation CommonReturn() => Star(3).WithBox(b => b with { OutputLimit = 2.5, Protection = Parts.Electronic(3) })
         .EachDrop(d => d.Drawing(0.8) with { Meters = 3, Cable = Parts.Pair(16), ReturnsAt = d.Output == 1 ? null : "camera 1" })
         .WithDrop(1, d => d with { Cable = Parts.Pair(22) });
 }

@@ -31,7 +31,7 @@ internal sealed record Installation
 
     /// <summary>Cameras alike behind 12 V, 20 A, held at 24 A, and a fuse to each output.</summary>
     internal static Installation Fused(int cameras, ProtectiveDevice fuse) => Star(cameras)
-        .WithBox(b => b with { Rated = 20, Overload = Parts.Holds(24), Protection = fuse, OutputLimit = 1, Microfarads = 4700 });
+        .WithBox(b => b with { Rated = 20, Overload = Parts.Holds(24), Protection = fuse, Microfarads = 4700 });
 
     /// <summary>One camera behind an adapter of 12 V, 2 A that holds 2.4 A, and no protective device.</summary>
     internal static Installation Adapter() => Star(1)

@@ -9,7 +9,7 @@ internal static class LoadCases
     internal static IReadOnlyList<VerdictCase> All { get; } =
     [
         new VerdictCase("output beyond its limit", "6 W at 11.27 V are 0.53 A of 0.50 A.",
-            Star(1).WithBox(b => b with { OutputLimit = 0.5 })).Failure("output-overloaded", "box output 1", 0.5326, 0.5),
+            Star(1).WithBox(b => b with { OutputLimit = 0.5, Protection = Parts.Electronic(0.7) })).Failure("output-overloaded", "box output 1", 0.5326, 0.5),
         new VerdictCase("supply beyond its rating in the heat", "10 A are 7.5 A at 60 °C (half at 70 °C; common practice): 8 x 1.0 A.",
             Star(8).EachDrop(d => d.Drawing(1) with { Meters = 8 }).In(Year.At("hot attic", LoadComponents.None, 45, 60), Year.WinterNight))
             .Failure("supply-above-derated-rating", "box", 8, 7.5),

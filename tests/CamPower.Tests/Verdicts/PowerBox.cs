@@ -38,7 +38,8 @@ internal sealed record PowerBox
 
     internal int Outputs { get; init; } = 8;
 
-    internal double OutputLimit { get; init; } = 1.3;
+    /// <summary>What an output may carry; null for 1.3 A, or what its fuse is rated for. [A]</summary>
+    internal double? OutputLimit { get; init; }
 
     /// <summary>What the second output may carry where it is not that of the others. [A]</summary>
     internal double? SecondOutputLimit { get; init; }
@@ -60,12 +61,19 @@ internal sealed record PowerBox
         DistributionBox box = IsAdapter
             ? DistributionBox.Adapter(Name, Supply(), Protection, Claims)
             : new DistributionBox(Name, Supply(),
-                Enumerable.Range(1, Outputs).Select(n => new BoxOutput(n, ElectricCurrent.FromAmperes(n == 2 ? SecondOutputLimit ?? OutputLimit : OutputLimit), Protection, Claims)),
+                Enumerable.Range(1, Outputs).Select(n => new BoxOutput(n, ElectricCurrent.FromAmperes((n == 2 ? SecondOutputLimit : null) ?? OutputLimit ?? UsualLimit()), Protection, Claims)),
                     Terminals);
         if (Enclosure is not null) box = box.WithEnclosure(Enclosure);
         if (Cabinet is not null) box = box.WithCabinet(Cabinet);
         return Receptacle is null ? box : box.WithReceptacle(Receptacle);
     }
+
+    private double UsualLimit() => System.Math.Max(1.3, Protection switch
+    {
+        Fuse fuse => fuse.RatedCurrent.Amperes,
+        ResettableFuse resettable => resettable.HoldCurrent.Amperes,
+        _ => 0,
+    });
 
     private Supply Supply() =>
         new($"{Volts} V {Rated} A", Kind == CurrentKind.Dc ? Dc() : Ac(), Derating.GenericEnclosed, new SupplyInput(

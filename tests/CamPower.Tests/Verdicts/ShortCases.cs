@@ -52,14 +52,15 @@ internal static class ShortCases
             "As behind F4A: 18 AWG carries the 7.2 A, and a poor contact gets 12.24² / (4 x 1.70) = 22 W for as long (a policy: 15 W, 100 W).",
             Fused(1, ProtectiveDevice.None).WithBox(b => b with { SourceOhms = 1.7, Overload = OverloadBehavior.Unlimited })
                 .EachDrop(d => d with { Meters = 5, Accepts = (6, 14), Starts = (5, 4) }))
-                .Caution("short-may-not-be-interrupted", "box output 1"),
+                .Caution("short-may-not-be-interrupted", "box output 1")
+                .Failure("supply-not-protected", "box", null, 25),
         new VerdictCase("short that pulls the supply down through its own resistance",
             "0.3 Ω of leads before the box: 11.76 V / (0.3 + 0.06 + 0.37) Ω = 16 A, less than the 40 A held, leave the neighbors 6.9 V "
                 + "of their 8.5 V for the 0.3 s of F2A.",
             Fused(4, Parts.Quick(2)).WithBox(b => b with { SourceOhms = 0.3, Overload = Parts.Holds(40) }).EachDrop(d => d with { Meters = 8, Accepts = (9, 14) }))
                 .Caution("short-collapses-supply-voltage", "box"),
-        new VerdictCase("glass fuse behind a battery", "13.8 V / (0.025 + 0.06) Ω = 162 A; L breaks 35 A (IEC 60127-2).",
-            Battery(Parts.Quick(2, breaking: 35))).Danger("breaking-capacity-exceeded", "box output 1", 162.3, 35),
+        new VerdictCase("glass fuse behind a battery", "13.8 V / 0.025 Ω = 552 A with a link in place of the fuse, whose 60 mΩ do not count; L breaks 35 A (IEC 60127-2).",
+            Battery(Parts.Quick(2, breaking: 35))).Danger("breaking-capacity-exceeded", "box output 1", 551.9, 35),
         new VerdictCase("blade fuse of 32 V at 48 V", "It may arc instead of opening.",
             Fused(1, Parts.Blade(3)).WithBox(b => b with { Volts = 48 }).EachDrop(d => d with { Accepts = (40, 57), Starts = (38, 36) }))
             .Danger("protection-voltage-rating-exceeded", "box output 1", null, 32),

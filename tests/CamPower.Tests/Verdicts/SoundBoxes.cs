@@ -20,7 +20,7 @@ internal static class SoundBoxes
         new("eight cameras behind electronic limits", "8 x 0.53 A are 4.3 A, and 80 % of 10 A may be loaded.", Star(8)),
         new("box loaded to exactly 80 %, outputs to exactly their limits",
             "8 x 1.0 A are 8.0 A of 10 A (common practice, no source: 80 %).",
-            Star(8).WithBox(b => b with { OutputLimit = 1 }).EachDrop(d => d.Drawing(1) with { Meters = 8 })),
+            Star(8).WithBox(b => b with { OutputLimit = 1, Protection = Parts.Electronic(1.4) }).EachDrop(d => d.Drawing(1) with { Meters = 8 })),
         new("box loaded to exactly 80 % of what it may give at 60 °C",
             "Full rating to 50 °C and half of it at 70 °C (common practice, no source): 7.5 A of 10 A at 60 °C, and 6 x 1.0 A are 80 % "
                 + "of them.",

@@ -58,9 +58,9 @@ internal static class SoundMixtures
         new("limited power source of IEC 62368-1, 92 VA at 12 V", "12.24 V x 7.5 A = 91.8 VA of 100 VA, 7.5 A of 8 A (Table Q.1, from memory).",
             Limited(PowerLimitClass.LimitedPowerSourceIec62368)),
         new("camera on a transformer of 24 V AC that is soft",
-            "20 VA: 2 Ω of its own and 0.9 Ω of cable leave (23.52 + √(553 - 4 x 2.98 x 12))/2 = 21.9 V of 20.4 V. A short takes 7.9 A: 3.9 times T2A, 10 s and "
-                + "less (IEC 60127-2), 620 A²s of 8959 A²s.",
-            Fused(1, Parts.Lag(2)).WithBox(b => b with { Kind = CurrentKind.Ac, Volts = 24, Rated = 0.83, Overload = OverloadBehavior.Unlimited, SourceOhms = 2, OutputLimit = 0.8 })
+            "20 VA: 2 Ω of its own and 0.9 Ω of cable leave (23.52 + √(553 - 4 x 2.98 x 12))/2 = 21.9 V of 20.4 V. A short takes 7.9 A: 7.9 times T1A, 3 s and "
+                + "less (IEC 60127-2), 190 A²s of 8959 A²s. T1A is 1.2 times the winding (NEC 450.3(B), from memory: 1.67).",
+            Fused(1, Parts.Lag(1)).WithBox(b => b with { Kind = CurrentKind.Ac, Volts = 24, Rated = 0.83, Overload = OverloadBehavior.Unlimited, SourceOhms = 2, OutputLimit = 0.8 })
                 .EachDrop(d => d.OfWatts(12) with { Accepts = null, AcceptsAc = (20, 28), Starts = (15, 13) })),
         new("adapter whose resettable fuse never trips in the cold",
             "1.1 A trips from 2.2 A at 20 °C, from 3.2 A at -30 °C: never at the 2.4 A of the adapter, which protects the wire (IEC 60364-4-43, 436).",

@@ -56,7 +56,7 @@ internal static class SoundNeighbors
         new("camera for either kind on 24 V DC", "It accepts both (common practice, no source).",
             Star(2).WithBox(b => b with { Volts = 24 })
                 .EachDrop(d => d with { Accepts = (20, 28), AcceptsAc = (20, 28), Starts = (18, 16) })),
-        new("shield with 4 mV", "0.15 V along it and 3 % of ripple: 4.3 mV of 10 mV.", SoundBoxes.Shielded(ripple: 3)),
+        new("shield with 4 mV", "0.15 V along it and 3 % of ripple: 4.3 mV of 10 mV. The valley of √3 x 3 % is 0.6 V below.", SoundBoxes.Shielded(ripple: 3).EachDrop(d => d with { Accepts = (9, 15), Starts = (8.5, 8) })),
         new("limited power source at the strictest edition's limit", "12.24 V x 4.9 A = 60 VA of 5 x 12.24 = 61.2 VA (IEC 60950-1).",
             Adapter().WithBox(b => b with { Rated = 4.5, Overload = Parts.Holds(4.9), Claims = PowerLimitClass.LimitedPowerSource })),
         new("Class 2 of 58 VA at 12 V", "NEC Chapter 9, Table 11(B) (from memory): 5 x 12 = 60 VA on the nameplate, 8 A at the most.",

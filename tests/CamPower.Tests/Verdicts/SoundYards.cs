@@ -87,7 +87,7 @@ internal static class SoundYards
 
     internal static Installation Unequal(int strongest)
     {
-        Installation three = Star(3).WithBox(b => b with { OutputLimit = 1, SecondOutputLimit = 3, Protection = Parts.Electronic(3) });
+        Installation three = Star(3).WithBox(b => b with { OutputLimit = 1.5, SecondOutputLimit = 3, Protection = Parts.Electronic(2.1) });
         return three.WithDrop(strongest, d => d.Drawing(1.8) with { Kind = DeviceKind.Other, Meters = 4, Inrush = null });
     }
 

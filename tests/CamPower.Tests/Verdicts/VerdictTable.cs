@@ -10,6 +10,6 @@ internal static class VerdictTable
         .. SoundBoxes.All, .. SoundProtection.All, .. SoundNeighbors.All, .. SoundYards.All, .. SoundMixtures.All,
         .. VoltageCases.All, .. StartCases.All, .. LoadCases.All, .. HeatCases.All, .. ConductorCases.All, .. ShortCases.All,
             .. InrushCases.All, .. WiringCases.All,
-        .. PowerLimitCases.All, .. YardCases.All, .. MixtureCases.All,
+        .. PowerLimitCases.All, .. YardCases.All, .. MixtureCases.All, .. SecondLookCases.All,
     ];
 }
