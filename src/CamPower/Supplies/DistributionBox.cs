@@ -293,6 +293,9 @@ public sealed class DistributionBox
     internal Load InputLoadAt(double amperes) => Load.ConstantPower(Power.FromWatts(
         Supply.InputWattsAt(Math.Min(amperes, Supply.Output.Overload?.Highest.LimitAmperes ?? double.PositiveInfinity))));
 
+    // Far beyond any supply, and well within what a quantity of power holds.
+    private const double MostInputWatts = 1e12;
+
     /// <summary>Why it cannot be a converter; null where it can.</summary>
     private string? FeedError => this switch
     {
@@ -301,6 +304,7 @@ public sealed class DistributionBox
         { Receptacle: not null } => "it is plugged into a receptacle",
         { Battery: not null } => "it has a battery",
         { Reserve: not null } => "it has a reserve",
+        _ when !(Supply.InputWattsAt(Supply.Output.RatedAmperes) < MostInputWatts) => "its supply must need less than 1 TW at its rating",
         _ => null,
     };
 

@@ -20,8 +20,9 @@ internal static class SecondLookCases
             "No limit of its own and 1.67 A: 1.67 times that are 2.8 A (NEC 450.3(B), from memory); T3.15A carries 6.6 A for minutes (IEC 60127-2).",
             Transformer(1, 3.15)).Failure("supply-not-protected", "box", 3.15, 2.789),
         new VerdictCase("four outputs of T1.6A on a transformer of 40 VA", "One is within 2.8 A; together they carry 6.4 A (NEC 450.3(B), note 2, from memory).",
-            Transformer(4, 1.6)).Caution("supply-not-protected", "box", 6.4, 2.789),
+            Transformer(4, 1.6)).Caution("supply-not-protected", "box", 6.4, 2.789).Caution("short-collapses-supply-voltage", "box"),
         new("one output of T1.6A on a transformer of 40 VA", "1.6 A of 2.8 A.", Transformer(1, 1.6)),
+        new("one output of T2.5A on a transformer of 40 VA", "2.5 A of 2.8 A.", Transformer(1, 2.5)),
 
         new VerdictCase("fuse T4A before an output for 1 A", "433.1 of IEC 60364-4-43, from memory: In <= Iz. 4 A flow through the terminals of 1 A for ever.",
             Fused(1, Parts.Lag(4)).WithBox(b => b with { OutputLimit = 1 })).Failure("protection-above-output-limit", "box output 1", 4, 1.45),
