@@ -80,14 +80,14 @@ internal sealed class BoxRail
         if (State == SupplyState.StaysUp || device.State is not (DeviceState.Up or DeviceState.Restarting)) return Started(device);
         return State switch
         {
-            SupplyState.Pulses => device.Not(DeviceState.Restarting),
-            SupplyState.Off => device.Not(DeviceState.NeverUp),
+            SupplyState.Pulses => device.Down(DeviceState.Restarting),
+            SupplyState.Off => device.Down(DeviceState.NeverUp),
             SupplyState.Dips when _on.TryGetValue(fed, out double volts) => device.State == DeviceState.Up
                 ? device.At(_lowest.With(_box, Volts), volts)
                 : device,
             SupplyState.Dips when fed.Starting is Starting starting =>
-                device.Not(Recovered >= starting.TurnOnVolts ? DeviceState.Restarting : DeviceState.NeverUp),
-            _ => device.Not(DeviceState.SupplyOverloaded),
+                device.Down(Recovered >= starting.TurnOnVolts ? DeviceState.Restarting : DeviceState.NeverUp),
+            _ => device.Down(DeviceState.SupplyOverloaded),
         };
     }
 
@@ -109,11 +109,11 @@ internal sealed class BoxRail
     private DeviceInCondition Started(DeviceInCondition device)
     {
         if (device.Start != StartVerdict.Starts) return device;
-        if (StartingCurrent.NotStated is not null) return device.Starting(StartVerdict.Unknown);
+        if (StartingCurrent.NotStated is not null) return device.WithStart(StartVerdict.Unknown);
         if (!StartingCurrent.IsViolated) return device;
-        DeviceInCondition held = device.Starting(StartVerdict.HeldDownBySupply);
+        DeviceInCondition held = device.WithStart(StartVerdict.HeldDownBySupply);
         return device.State == DeviceState.Up && device.Condition.On.HasFlag(LoadComponents.StartUp)
-            ? held.Not(_supply.Overload!.ShutsDown ? DeviceState.NeverUp : DeviceState.Restarting)
+            ? held.Down(_supply.Overload!.ShutsDown ? DeviceState.NeverUp : DeviceState.Restarting)
             : held;
     }
 

@@ -235,10 +235,10 @@ public sealed class DeviceInCondition
     }
 
     /// <summary>The same device with another answer to whether it starts.</summary>
-    internal DeviceInCondition Starting(StartVerdict start) => new(this, _rail, State, start, _volts, SolvedVolts);
+    internal DeviceInCondition WithStart(StartVerdict start) => new(this, _rail, State, start, _volts, SolvedVolts);
 
     /// <summary>The same device in another state: it is not up.</summary>
-    internal DeviceInCondition Not(DeviceState state) => new(this, _rail, state, Start, 0, SolvedVolts);
+    internal DeviceInCondition Down(DeviceState state) => new(this, _rail, state, Start, 0, SolvedVolts);
 
     /// <summary>The same device fed from another voltage.</summary>
     internal DeviceInCondition At(RailVolts rail, double volts) => new(this, rail, State, Start, volts, volts);

@@ -90,7 +90,10 @@ internal sealed class SiteSolver
         for (int pass = 0; pass < MostPasses; pass++)
         {
             SolveInAir();
-            if (!(HasOtherAir() | HasOtherVoltages())) break;
+
+            // Both are asked: each takes over what it finds.
+            bool isOtherAir = TakesOtherAir(), isOtherVoltage = TakesOtherVoltages();
+            if (!isOtherAir && !isOtherVoltage) break;
         }
 
         BoxRail[][] rails = Array.ConvertAll(_loads, RailsOf);
@@ -177,7 +180,7 @@ internal sealed class SiteSolver
         }
     }
 
-    private bool HasOtherAir()
+    private bool TakesOtherAir()
     {
         bool isOther = false;
         for (int box = 0; box < _boxes.Count; box++)
@@ -197,7 +200,7 @@ internal sealed class SiteSolver
         return isOther;
     }
 
-    private bool HasOtherVoltages()
+    private bool TakesOtherVoltages()
     {
         bool isOther = false;
         foreach (DistributionBox box in _unregulated)
@@ -218,18 +221,19 @@ internal sealed class SiteSolver
     private IEnumerable<GroupInCondition[]> FromTheMainsOn()
     {
         if (_boxes.All(b => b.FedFrom is null)) return _solved;
+        var feeding = new Dictionary<string, DistributionBox>(StringComparer.Ordinal);
+        foreach (FedDevice fed in _site.Feeds.SelectMany(g => g.Devices).Where(d => Converters.IsInput(d.Device)))
+        {
+            if (!feeding.ContainsKey(fed.Device.Name)) feeding.Add(fed.Device.Name, fed.Box);
+        }
+
         return _solved.OrderBy(g => g[0].Group.Boxes.Max(Depth));
 
+        // How many converters one after the other feed a box.
         int Depth(DistributionBox box)
         {
             int depth = 0;
-            for (DistributionBox? at = box; at?.FedFrom is not null; depth++)
-            {
-                string name = at.Name;
-                at = _site.Feeds.SelectMany(g => g.Devices)
-                    .FirstOrDefault(d => Converters.IsInput(d.Device) && string.Equals(d.Device.Name, name, StringComparison.Ordinal))?.Box;
-            }
-
+            for (DistributionBox? at = box; at?.FedFrom is not null; depth++) feeding.TryGetValue(at.Name, out at);
             return depth;
         }
     }
@@ -243,7 +247,7 @@ internal sealed class SiteSolver
             {
                 for (int c = 0; c < input.Length; c++)
                 {
-                    if (input[c].State != DeviceState.Up) devices[i][c] = devices[i][c].Not(input[c].State);
+                    if (input[c].State != DeviceState.Up) devices[i][c] = devices[i][c].Down(input[c].State);
                 }
             }
 

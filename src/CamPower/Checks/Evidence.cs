@@ -36,7 +36,7 @@ public sealed class Evidence
         Assessment = Require.NotNull(assessment, nameof(assessment));
         CancellationToken = cancellationToken;
         _faults = new Lazy<IReadOnlyList<OutputFaults>>(() => SiteFaultStudy.Of(assessment, cancellationToken));
-        _receptacles = new Lazy<IReadOnlyList<ReceptacleAssessment>>(() => ReceptacleStudy.Of(assessment));
+        _receptacles = new Lazy<IReadOnlyList<ReceptacleAssessment>>(() => ReceptacleAssessment.AllOf(assessment));
         _breakers = new Lazy<IReadOnlyList<BreakerAssessment>>(() => BreakerAssessment.Of(Receptacles));
         _uninterruptible = new Lazy<IReadOnlyList<UninterruptibleAssessment>>(() => UninterruptibleAssessment.Of(Receptacles));
         _energy = new Lazy<EnergyAssessment>(() => new EnergyAssessment(assessment));

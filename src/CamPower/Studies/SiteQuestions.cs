@@ -59,7 +59,7 @@ public static class SiteQuestions
     /// </code>
     /// </example>
     public static IReadOnlyList<ReceptacleAssessment> StudyReceptacles(this SiteAssessment assessment) =>
-        ReceptacleStudy.Of(Require.NotNull(assessment, nameof(assessment)));
+        ReceptacleAssessment.AllOf(Require.NotNull(assessment, nameof(assessment)));
 
     /// <summary>Every circuit breaker that a receptacle states: the start of all supplies on it, and their leakage.</summary>
     /// <param name="assessment">The solved site.</param>
