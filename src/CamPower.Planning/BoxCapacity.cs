@@ -5,7 +5,8 @@ using UnitsNet;
 namespace CamPower.Planning;
 
 /// <summary>The largest load that the rules of load and heat let a box have, found by asking the core's own assessment.</summary>
-/// <remarks>The load is spread evenly over all outputs, which loses least in their protective devices: no plan has more room than that.</remarks>
+/// <remarks>The load is spread evenly over all outputs, which loses least in their protective devices: no plan has more room than that.
+/// </remarks>
 internal sealed class BoxCapacity
 {
     // From above, in steps of the rated current, so that a range of loads that fails below one that passes is passed over.

@@ -67,16 +67,20 @@ internal sealed class MasterProblem
     /// <param name="slot">The slot.</param>
     /// <param name="offer">Number of the box.</param>
     /// <param name="members">The runs.</param>
-    /// <param name="alsoWith">Whether another run may be exchanged for one of them and changes nothing.</param>
-    internal void ExcludeWithMore(BoxSlot slot, int offer, IReadOnlyList<RunOption> members, Func<RunOption, bool> alsoWith)
+    /// <param name="alsoLarger">Whether runs that draw no less are no better: another run of the same camera that draws no less than its
+    /// own, or a run of another camera that draws no less than any.</param>
+    internal void ExcludeWithMore(BoxSlot slot, int offer, IReadOnlyList<RunOption> members, bool alsoLarger)
     {
+        RunDraw most = members.Select(m => m.Draws).Aggregate((a, b) => a.Most(b));
         foreach (BoxSlot twin in TwinsOf(slot))
         {
             var literals = new List<BoolVar>();
             foreach (int i in _optionsOfSlot[twin.Index])
             {
                 RunOption option = _planned.Options[i];
-                if (members.Any(m => IsSame(m, option)) || alsoWith(option)) literals.Add(_runs[i]);
+                bool isLarger = alsoLarger
+                    && (option.Draws.IsAtLeast(most) || members.Any(m => m.Camera == option.Camera && option.Draws.IsAtLeast(m.Draws)));
+                if (isLarger || members.Any(m => IsSame(m, option))) literals.Add(_runs[i]);
             }
 
             _model.Add(LinearExpr.Sum(literals) <= members.Count - 1).OnlyEnforceIf(_boxes[twin.Index][offer]);
@@ -138,7 +142,11 @@ internal sealed class MasterProblem
         {
             // Of those that move at once the largest is a lower bound.
             IntVar largest = _model.NewIntVar(0, extras.Max(), FormattableString.Invariant($"motor {slot.Index} {condition}"));
-            foreach (int i in Enumerable.Range(0, options.Length).Where(i => extras[i] > 0)) _model.Add(largest >= extras[i] * _runs[options[i]]);
+            foreach (int i in Enumerable.Range(0, options.Length).Where(i => extras[i] > 0))
+            {
+                _model.Add(largest >= extras[i] * _runs[options[i]]);
+            }
+
             load += largest;
         }
 
@@ -169,7 +177,10 @@ internal sealed class MasterProblem
             for (int o = 0; o < slot.Offers.Count; o++) _model.AddHint(_boxes[slot.Index][o], _last.Offers[slot.Index] == o);
         }
 
-        for (int i = 0; i < _runs.Length; i++) _model.AddHint(_runs[i], ReferenceEquals(_last.Runs[_planned.Options[i].Camera], _planned.Options[i]));
+        for (int i = 0; i < _runs.Length; i++)
+        {
+            _model.AddHint(_runs[i], ReferenceEquals(_last.Runs[_planned.Options[i].Camera], _planned.Options[i]));
+        }
     }
 
     private PlanChoice Read(CpSolver solver)

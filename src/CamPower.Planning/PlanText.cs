@@ -18,7 +18,8 @@ internal static class PlanText
         string unit = plan.Question.Prices.Unit;
         return plan.IsProven
             ? FormattableString.Invariant($"{cost:0.##} {unit}, proven least.")
-            : FormattableString.Invariant($"{cost:0.##} {unit}; no plan costs less than {plan.LowerBound:0.##} {unit} (gap {plan.Gap!.Value.Percent:0.##} %).");
+            : FormattableString.Invariant($"{cost:0.##} {unit}; no plan costs less than {plan.LowerBound:0.##} {unit} ")
+                + FormattableString.Invariant($"(gap {plan.Gap!.Value.Percent:0.##} %).");
     }
 
     internal static string Of(SitePlan plan) => string.Join('\n', Lines(plan)) + "\n";
@@ -28,8 +29,10 @@ internal static class PlanText
         yield return $"{plan.Question}: {Headline(plan)}";
         foreach (DistributionBox box in plan.Site?.Boxes ?? [])
         {
-            SiteRun[] runs = [.. plan.Site!.Runs.Where(run => PlanningQuestion.Same(run.From.BoxName, box.Name)).OrderBy(r => r.From.OutputNumber)];
-            yield return FormattableString.Invariant($"{box}: {box.Supply}, {runs.Length} of {box.Outputs.Count} outputs used");
+            SiteRun[] runs = [.. plan.Site!.Runs.Where(run => PlanningQuestion.Same(run.From.BoxName, box.Name))
+                .OrderBy(run => run.From.OutputNumber)];
+            BoxInCondition worst = plan.Assessment!.Boxes.Single(b => ReferenceEquals(b.Box, box)).Worst;
+            yield return FormattableString.Invariant($"{box}: {box.Supply}, {runs.Length} of {box.Outputs.Count} outputs used, {worst}");
             foreach (SiteRun run in runs)
             {
                 yield return FormattableString.Invariant($"  output {run.From.OutputNumber}: {run.Run} to {run.To}");

@@ -14,7 +14,8 @@ public sealed class PlannedCamera
 
     private readonly double _x, _y;
 
-    /// <summary>States a camera by its place on a plan. A run goes along the two directions of the plan: the sum of both distances.</summary>
+    /// <summary>States a camera by its place on a plan. A run goes along the two directions of the plan: the sum of both distances.
+    /// </summary>
     /// <param name="name">Name on the site. Not empty.</param>
     /// <param name="model">What it is.</param>
     /// <param name="x">Its place in one direction, from -100 km to 100 km. [m]</param>

@@ -45,7 +45,7 @@ internal sealed class PlanningCase
         {
             OfferedBox[] offers = [.. (place.Box is DistributionBox given ? [given] : question.Boxes).Select(Offered)];
             int count = place.Box is null ? place.MostBoxes : 1;
-            slots.AddRange(Enumerable.Range(1, count).Select(n => new BoxSlot(slots.Count + n - 1, place, NameOf(place, n), offers)));
+            for (int n = 1; n <= count; n++) slots.Add(new BoxSlot(slots.Count, place, NameOf(place, n), offers));
 
             OfferedBox Offered(DistributionBox box)
             {
@@ -65,7 +65,8 @@ internal sealed class PlanningCase
         return [.. slots];
     }
 
-    private static string NameOf(BoxPlace place, int number) => number == 1 ? place.Name : FormattableString.Invariant($"{place.Name} {number}");
+    private static string NameOf(BoxPlace place, int number) =>
+        number == 1 ? place.Name : FormattableString.Invariant($"{place.Name} {number}");
 
     private IEnumerable<RunOption> OptionsOf(CancellationToken cancellationToken) =>
         from camera in Enumerable.Range(0, Question.Cameras.Count)

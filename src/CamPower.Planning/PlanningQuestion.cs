@@ -34,14 +34,16 @@ public sealed class PlanningQuestion
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty, a list is empty, a name is used twice, or a camera must be fed
     /// from a place that is not in the list.</exception>
-    public PlanningQuestion(string name, IEnumerable<Condition> conditions, IEnumerable<PlannedCamera> cameras, IEnumerable<BoxPlace> places)
+    public PlanningQuestion(
+        string name, IEnumerable<Condition> conditions, IEnumerable<PlannedCamera> cameras, IEnumerable<BoxPlace> places)
     {
         Name = Given.Name(name, nameof(name));
         Conditions = NotEmpty(conditions, c => c.Name, nameof(conditions));
         Cameras = NotEmpty(cameras, c => c.Name, nameof(cameras));
         Places = NotEmpty(places, p => p.Name, nameof(places));
         PlannedCamera? lost = Cameras.FirstOrDefault(c => c.Place is not null && Places.All(p => !Same(p.Name, c.Place)));
-        if (lost is not null) throw new ArgumentException($"{lost} must be fed from {lost.Place}, which is not among the places.", nameof(cameras));
+        if (lost is null) return;
+        throw new ArgumentException($"{lost} must be fed from {lost.Place}, which is not among the places.", nameof(cameras));
     }
 
     /// <summary>Name of the site.</summary>
@@ -97,8 +99,8 @@ public sealed class PlanningQuestion
     public Length? Altitude { get; init; }
 
     /// <summary>The plan of least cost that keeps every rule in all conditions, with a proven lower bound of the cost.</summary>
-    /// <param name="workLimit">Most work of the solver, above 0 and at most 100 000, in its own unit, on the order of a second each. The same
-    /// question with the same limit gets the same plan, on a busy machine too.</param>
+    /// <param name="workLimit">Most work of the solver, above 0 and at most 100 000, in its own unit, which takes a second or some
+    /// seconds. The same question with the same limit gets the same plan, on a busy machine too.</param>
     /// <param name="cancellationToken">Cancels it.</param>
     /// <returns>The plan, or the answer that there is none.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="workLimit"/> is outside its range.</exception>

@@ -12,7 +12,8 @@ internal sealed record RunDraw(double[] Amperes, double[] AtRest)
 
     /// <summary>Whether it is at least another in every condition.</summary>
     internal bool IsAtLeast(RunDraw other) =>
-        Amperes.Zip(other.Amperes, (a, b) => a >= b).All(isMore => isMore) && AtRest.Zip(other.AtRest, (a, b) => a >= b).All(isMore => isMore);
+        Amperes.Zip(other.Amperes, (a, b) => a >= b).All(isMore => isMore)
+        && AtRest.Zip(other.AtRest, (a, b) => a >= b).All(isMore => isMore);
 
     /// <summary>The most of two in every condition.</summary>
     internal RunDraw Most(RunDraw other) => new(

@@ -8,11 +8,11 @@ namespace CamPower.Planning;
 /// <remarks>Immutable.</remarks>
 public sealed class SitePlan
 {
-    internal SitePlan(PlanningQuestion question, Site? site, double? cost, double bound, IReadOnlyList<Finding> findings,
+    internal SitePlan(PlanningQuestion question, SiteAssessment? assessment, double? cost, double bound, IReadOnlyList<Finding> findings,
         IReadOnlyList<PlanBinding> bindings, double work, int rounds)
     {
         Question = question;
-        Site = site;
+        Assessment = assessment;
         Cost = cost;
         LowerBound = bound;
         Findings = findings;
@@ -24,8 +24,11 @@ public sealed class SitePlan
     /// <summary>The question.</summary>
     public PlanningQuestion Question { get; }
 
-    /// <summary>The plan, checked by the full assessment; null where none was found.</summary>
-    public Site? Site { get; }
+    /// <summary>The plan as a site; null where none was found.</summary>
+    public Site? Site => Assessment?.Site;
+
+    /// <summary>The plan solved in every condition, as the rules checked it; null where none was found.</summary>
+    public SiteAssessment? Assessment { get; }
 
     /// <summary>What it costs without what was given, in the unit of the prices; null where no plan was found.</summary>
     public double? Cost { get; }
@@ -42,7 +45,8 @@ public sealed class SitePlan
     /// <summary>What the rules found in it, none of it more severe than was allowed.</summary>
     public IReadOnlyList<Finding> Findings { get; }
 
-    /// <summary>What keeps it from costing less.</summary>
+    /// <summary>What keeps it from costing less: for each box the next cheaper one, for each camera the next cheaper cable and the cheapest
+    /// run from another box, each with what speaks against it. Without a plan, what keeps cameras from being fed.</summary>
     public IReadOnlyList<PlanBinding> Bindings { get; }
 
     /// <summary>The work of the solver, in its own unit.</summary>

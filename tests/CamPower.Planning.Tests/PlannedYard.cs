@@ -21,14 +21,21 @@ internal static class PlannedYard
     internal static Device Heated { get; } = Camera("heated camera", new ComponentDraw(
         Load.ConstantCurrent(ElectricCurrent.FromAmperes(0.25)), heater: Load.ConstantResistance(ElectricResistance.FromOhms(24))));
 
+    internal static Device PanTilt { get; } = Camera("camera with pan and tilt", new ComponentDraw(Watts(4), infrared: Watts(2), motor: Watts(4)));
+
     internal static Device Indoor { get; } = Camera("indoor camera", new ComponentDraw(Watts(3.2)));
+
+    internal static ProtectiveDevice Limit { get; } = new ElectronicLimit("1.4 A electronic limit", ElectricCurrent.FromAmperes(1.4), Ratio.FromPercent(10),
+        Duration.FromMilliseconds(5), ElectricResistance.FromMilliohms(50), Volts(30));
+
+    internal static ProtectiveDevice ResettableFuse { get; } = CamPower.ResettableFuse.Generic16Volt.Single(fuse => fuse.HoldCurrent.Amperes.Equals(1.1));
 
     internal static IReadOnlyList<Cable> Cables { get; } = [Pair(20), Pair(18), Pair(16), Pair(14)];
 
     /// <summary>Boxes of 4, 8 and 16 outputs with electronic limits, set to a voltage.</summary>
     internal static IReadOnlyList<DistributionBox> Boxes(double setVolts = 13) => [Box(4, 5, setVolts), Box(8, 10, setVolts), Box(16, 20, setVolts)];
 
-    internal static DistributionBox Box(int outputs, double amperes, double setVolts)
+    internal static DistributionBox Box(int outputs, double amperes, double setVolts, ProtectiveDevice? protection = null)
     {
         var output = new DcOutput(Volts(12), ElectricCurrent.FromAmperes(amperes), Ratio.FromPercent(1), new VoltageRange(Volts(12), Volts(14)),
             Volts(setVolts), sourceResistance: ElectricResistance.FromMilliohms(300 / amperes),
@@ -36,12 +43,10 @@ internal static class PlannedYard
             capacitance: ElectricCapacitance.FromMicrofarads(330 * amperes));
         var efficiency = new ShareCurve<Ratio>(
             new(Ratio.FromPercent(10), Ratio.FromPercent(76)), new(Ratio.FromPercent(50), Ratio.FromPercent(87)), new(Ratio.FromPercent(100), Ratio.FromPercent(86)));
-        var limit = new ElectronicLimit("1.4 A electronic limit", ElectricCurrent.FromAmperes(1.4), Ratio.FromPercent(10), Duration.FromMilliseconds(5),
-            ElectricResistance.FromMilliohms(50), Volts(30));
         return DistributionBox.OfEqualOutputs(FormattableString.Invariant($"{outputs} outputs at {setVolts} V"),
             new Supply(FormattableString.Invariant($"12 V {amperes} A supply"), output, Derating.GenericEnclosed,
                 new SupplyInput(new VoltageRange(Volts(90), Volts(264)), efficiency: efficiency)),
-            outputs, ElectricCurrent.FromAmperes(1.1), limit);
+            outputs, ElectricCurrent.FromAmperes(1.1), protection ?? Limit);
     }
 
     /// <summary>Cameras of four kinds anywhere on a yard, and places spread over it.</summary>
@@ -59,6 +64,39 @@ internal static class PlannedYard
 
         Length Anywhere() => Length.FromMeters(random.Next((int)meters + 1));
     }
+
+    /// <summary>Cameras in clumps, many places, each with a price, room for two boxes and a closed enclosure that they warm; boxes set to three
+    /// voltages.</summary>
+    internal static PlanningQuestion HardOf(int cameras, int seed)
+    {
+        var random = new Random(seed);
+        Device[] models = [Dome, Bullet, Heated, Indoor];
+        double side = 60 * Math.Sqrt(cameras / 8.0);
+        (double X, double Y)[] clumps = [.. Enumerable.Range(0, Math.Max(2, cameras / 8)).Select(_ => (random.NextDouble() * side, random.NextDouble() * side))];
+        return new PlanningQuestion("hard yard", Conditions,
+            [.. Enumerable.Range(1, cameras).Select(Clumped)],
+            [.. Enumerable.Range(1, Math.Max(3, cameras / 4)).Select(i => new BoxPlace(
+                FormattableString.Invariant($"place {i}"), Meters(random.NextDouble() * side), Meters(random.NextDouble() * side))
+            {
+                Enclosure = Closed(0.4), MostBoxes = 2, Price = 20 + random.Next(60),
+            })])
+        {
+            Boxes = [.. Boxes(12.5), .. Boxes(12.8), .. Boxes()], Cables = Cables, InstallationMethod = InstallationMethod.InCableOrRaceway(2),
+        };
+
+        PlannedCamera Clumped(int i)
+        {
+            (double x, double y) = clumps[random.Next(clumps.Length)];
+            return new PlannedCamera(FormattableString.Invariant($"camera {i}"), models[random.Next(models.Length)],
+                Meters(x + (40 * random.NextDouble()) - 20), Meters(y + (40 * random.NextDouble()) - 20));
+        }
+
+        static Length Meters(double meters) => Length.FromMeters(Math.Round(meters));
+    }
+
+    /// <summary>A closed steel enclosure on a wall, square and 15 cm deep.</summary>
+    internal static Enclosure Closed(double meters) => new(
+        Length.FromMeters(meters), Length.FromMeters(meters), Length.FromMeters(0.15), EnclosureWall.PaintedSteel, EnclosureFaces.OnWall);
 
     internal static Cable Pair(int gauge)
     {
