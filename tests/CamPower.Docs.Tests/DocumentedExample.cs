@@ -62,7 +62,8 @@ public sealed class DocumentedExample
     public async Task<string> RunAsync()
     {
         var options = ScriptOptions.Default
-            .WithReferences(typeof(Load).Assembly, typeof(Files.SiteFile).Assembly, typeof(Reports.Chart).Assembly, typeof(UnitsNet.Length).Assembly)
+            .WithReferences(typeof(Load).Assembly, typeof(Files.SiteFile).Assembly, typeof(Reports.Chart).Assembly,
+                typeof(Planning.SitePlan).Assembly, typeof(UnitsNet.Length).Assembly)
             .WithImports("System", "System.Collections.Generic", "System.Linq", "System.Threading");
         await OneAtATime.WaitAsync();
         TextWriter console = Console.Out;

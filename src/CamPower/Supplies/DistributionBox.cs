@@ -185,6 +185,13 @@ public sealed class DistributionBox
     public DistributionBox WithCabinet(Cabinet cabinet) =>
         new(this) { Enclosure = Require.NotNull(cabinet, nameof(cabinet)).Enclosure, Cabinet = cabinet };
 
+    /// <summary>The same box under another name: a site may have several of one in a catalog.</summary>
+    /// <param name="name">The name. Not empty.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
+    /// <example><code>DistributionBox yardBox = BoxCatalog.Generic[1].WithName("yard box");</code></example>
+    public DistributionBox WithName(string name) => new(this) { Name = Require.Name(name, nameof(name)) };
+
     /// <summary>The same box plugged into a receptacle; several may be plugged into one.</summary>
     /// <param name="receptacle">The receptacle.</param>
     /// <exception cref="ArgumentNullException"><paramref name="receptacle"/> is null.</exception>
@@ -366,8 +373,6 @@ public sealed class DistributionBox
     private static double DropOf(Supply supply) => ((DcOutput)supply.Output).DiodeVolts;
 
     private double FuseOhms => BatteryProtection?.GreatestOhms ?? 0;
-
-    internal DistributionBox WithName(string name) => new(this) { Name = name };
 
     internal DistributionBox With(Supply supply) =>
         Reserve is null ? new(this) { Supply = supply } : Paired(supply, Reserve, DiodeDrop!.Value);
