@@ -261,14 +261,14 @@ internal static class SingleFaults
             "terminal-wrong-size: yard box output 9 to fuel berth", "terminal-wrong-size: yard box output 10 to winter storage east",
             "terminal-wrong-size: yard box output 11 to winter storage west"),
 
-        // 0.18 m² of bare galvanized steel are free: 48 W of sun over 7.3 W/m²K outside warm it by 36 K from 45 °C on, and its curve ends at 70 °C. The yard box stands in no
-        // enclosure that anybody declares, the other adapter indoors.
+        // 0.18 m² of bare galvanized steel are free: 48 W of sun over 7.3 W/m²K outside warm it by 36 K from 45 °C on, and its curve ends at 70 °C. The yard box and the
+        // lighthouse box stand in no enclosure that is stated, the other adapter indoors.
         new("an adapter in a box in the sun",
             """
             conditions/day/sun = "1000 W/m2"
             boxes/dock adapter/enclosure = { "width": "200 mm", "height": "300 mm", "depth": "120 mm", "wall": "galvanized steel", "freeFaces": "on a wall", "sunlitArea": "0.06 m2" }
             """,
-            "supply-too-hot: dock adapter", "sun-on-box-without-enclosure: yard box"),
+            "supply-too-hot: dock adapter", "sun-on-box-without-enclosure: yard box", "sun-on-box-without-enclosure: lighthouse box"),
 
         // The same with 0.03 m² in the sun: 24 W and 1.8 W of its own warm the walls by 22 K, the air inside by 2 K more: 69 °C, and a quarter of 24 K is not certain.
         new("an adapter in a box, half of it in the sun",
@@ -276,7 +276,7 @@ internal static class SingleFaults
             conditions/day/sun = "1000 W/m2"
             boxes/dock adapter/enclosure = { "width": "200 mm", "height": "300 mm", "depth": "120 mm", "wall": "galvanized steel", "freeFaces": "on a wall", "sunlitArea": "0.03 m2" }
             """,
-            "thin-heat-margin: dock adapter", "sun-on-box-without-enclosure: yard box"),
+            "thin-heat-margin: dock adapter", "sun-on-box-without-enclosure: yard box", "sun-on-box-without-enclosure: lighthouse box"),
         new("an adapter in a box, and nobody knows what it loses",
             """
             boxes/dock adapter/supply/input/efficiency = nothing
