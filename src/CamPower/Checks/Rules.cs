@@ -24,6 +24,7 @@ public static partial class Rules
         ShortMayNotBeInterrupted, NuisanceTrip, OutputOverloaded, ConductorOverAmpacity, ProtectionAboveConductorAmpacity,
         ConnectorOverloaded, VoltageOutsideConnectorClass, TerminalWrongSize,
         BatteryFuseMissing, BatteryFuseRatingExceeded, BatteryChargedTooCold, BatteryChargedTooHard, FloatVoltageWrong, BatteryFuseMayOpen,
+        BatteryCutOffTooLow,
         SupplyTooHot, SupplyTooCold, EnclosureTemperatureUnknown, FaultsUnknown, ReceptacleVoltageOutsideSupplyRange,
         ReceptacleOverloaded, BreakerOverloaded, StartMayTripBreaker, LeakageMayTripResidualDevice, UninterruptibleSupplyOverloaded,
         UninterruptibleRuntimeTooShort,

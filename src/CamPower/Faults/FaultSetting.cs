@@ -29,7 +29,7 @@ internal sealed class FaultSetting
     private readonly double _leastSourceOhms, _mostSourceOhms, _farads;
     private readonly IReadOnlyList<FaultAir> _air;
     private readonly double[][] _factors, _steps;
-    private readonly FaultSetting? _alone;
+    private readonly FaultSetting? _alone, _onSupplyAlone;
     private readonly Func<FaultAir, RailStudy>? _railIn;
     private readonly RailStudy?[] _rails = [];
     private int[]? _mostTakenFirst;
@@ -64,7 +64,7 @@ internal sealed class FaultSetting
         MissingForAnyFault = voltage.NotStated is null ? Missing : Missing | FaultData.DcVoltageRating;
     }
 
-    private FaultSetting(FaultSetting by, Func<FaultAir, RailStudy> railIn)
+    private FaultSetting(FaultSetting by, Func<FaultAir, RailStudy> railIn, Func<FaultAir, RailStudy>? railOnSupplyAlone)
     {
         Output = by.Output;
         Device = by.Device;
@@ -80,6 +80,9 @@ internal sealed class FaultSetting
         _factors = by._factors;
         _steps = by._steps;
         _alone = by._alone;
+        _onSupplyAlone = Output is DcOutput { IsBesideBattery: true } && railOnSupplyAlone is not null && _alone is not null
+            ? new FaultSetting(_alone, railOnSupplyAlone, railOnSupplyAlone: null)
+            : null;
         _railIn = railIn;
         _rails = new RailStudy?[_air.Count];
     }
@@ -112,7 +115,13 @@ internal sealed class FaultSetting
     internal double GreatestSustainedAmperes => _overload.Highest.LimitAmperes;
 
     /// <summary>The same at one output, given what the other outputs of the supply do meanwhile at a temperature.</summary>
-    internal FaultSetting Beside(Func<FaultAir, RailStudy> railIn) => new(this, railIn);
+    /// <param name="railIn">What they do with the battery of the box in order, where it has one.</param>
+    /// <param name="railOnSupplyAlone">What they do with it dead, or its fuse open.</param>
+    internal FaultSetting Beside(Func<FaultAir, RailStudy> railIn, Func<FaultAir, RailStudy> railOnSupplyAlone) =>
+        new(this, railIn, railOnSupplyAlone);
+
+    /// <summary>The same of the supply of a box alone, its battery being dead; null where it has none.</summary>
+    internal FaultSetting? OnSupplyAlone => _onSupplyAlone;
 
     /// <summary>What the supply does while a short lasts: in the condition in which most devices suffer, with cold conductors to
     /// it.</summary>
@@ -196,9 +205,12 @@ internal sealed class FaultSetting
     }
 
     /// <summary>When the device opens at a short with the battery in order; null where there is none.</summary>
-    internal OpeningTimes? OpeningOnBattery(FaultLoop loop)
+    internal OpeningTimes? OpeningOnBattery(FaultLoop loop) =>
+        Output is DcOutput { IsBesideBattery: true } ? OpeningWithoutOthersAlone(loop) : null;
+
+    /// <summary>When the device opens at a short that this source feeds, whatever else may feed it alone.</summary>
+    internal OpeningTimes OpeningWithoutOthersAlone(FaultLoop loop)
     {
-        if (Output is not DcOutput { IsBesideBattery: true }) return null;
         var cases = new List<FaultCase>();
         for (int c = 0; c < _air.Count; c++) AddShort(cases, loop, c);
         return cases.Skip(1).Aggregate(cases[0].Opening, (opening, each) => opening.Or(each.Opening));
