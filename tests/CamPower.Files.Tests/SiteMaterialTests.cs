@@ -14,29 +14,38 @@ public class SiteMaterialTests
         return SiteFile.Read(File.ReadAllText(path)).TryGetSite(out Site? site) ? site : throw new InvalidOperationException(path);
     });
 
-    // By hand, from the runs of the file. Feet of 18 AWG: 60 + 45 + 130 + 95 + 110 + 12 = 452 in 6 lengths; 16 AWG: 190 + 150 + 120 = 460
-    // in 3; 14 AWG: 330 + 280 + 60 = 670 in 3; 20 AWG: 80 + 65 + 70 + 15 = 230 in 4; 48 m of 1.5 mm2 in one. A foot is 0.3048 m; a tenth
-    // more, and a meter a length. Sixteen outputs with a limit each; one splice; a box, and two adapters without a protective device.
+    // By hand, from the runs of the file. Feet of 18 AWG: 60 + 45 + 130 + 95 + 110 + 12 + 10 + 90 = 552 in 8 lengths; 16 AWG: 190 + 150
+    // + 120 + 60 = 520 in 4; 14 AWG: 330 + 280 + 60 + 120 = 790 in 4; 20 AWG: 80 + 65 + 70 + 15 = 230 in 4; 48 m of 1.5 mm2 in one. A foot
+    // is 0.3048 m; a tenth more, and a meter a length. Eighteen outputs with a limit each; a fuse for the battery and one for the
+    // transformer, each with a spare; one splice; two boxes, and four adapters, of which the converter is one.
     [Fact]
     public void Boatyard_IsBuiltOfWhatTheListMadeByHandHas()
     {
         (string Kind, string Item, double Quantity)[] expected =
         [
-            ("cable", "18 AWG pair", (452 * 0.3048 * 1.1) + 6),
-            ("cable", "16 AWG pair", (460 * 0.3048 * 1.1) + 3),
+            ("cable", "18 AWG pair", (552 * 0.3048 * 1.1) + 8),
+            ("cable", "16 AWG pair", (520 * 0.3048 * 1.1) + 4),
             ("cable", "20 AWG pair", (230 * 0.3048 * 1.1) + 4),
             ("cable", "1.5 mm2 pair", (48 * 1.1) + 1),
-            ("cable", "14 AWG pair", (670 * 0.3048 * 1.1) + 3),
+            ("cable", "14 AWG pair", (790 * 0.3048 * 1.1) + 4),
             ("joint", "gel splice at the mast", 1),
-            ("protective device", "1.4 A electronic limit", 16),
+            ("protective device", "1.4 A electronic limit", 18),
+            ("protective device", "15 A battery fuse", 1),
+            ("spare fuse", "15 A battery fuse", 1),
+            ("protective device", "2 A slow fuse", 1),
+            ("spare fuse", "2 A slow fuse", 1),
             ("box", "12 V 20 A enclosed supply, 16 outputs", 1),
             ("adapter", "12 V 3 A adapter", 1),
             ("adapter", "12 V 1 A adapter", 1),
+            ("box", "12 V 5 A charging supply, 2 outputs", 1),
+            ("adapter", "12 to 12 V converter", 1),
+            ("adapter", "24 V 40 VA transformer", 1),
+            ("battery", "12 V 65 Ah", 1),
         ];
         MaterialList list = Yard.Value.ListMaterial();
         Assert.Equal(expected.Select(line => (line.Kind, line.Item)), list.Lines.Select(line => (line.Kind, line.Item)));
         Assert.All(expected.Zip(list.Lines), pair => Assert.Equal(pair.First.Quantity, pair.Second.Quantity, 1e-6));
-        Assert.Equal(17, list.Pulls.Count);
+        Assert.Equal(21, list.Pulls.Count);
     }
 
     [Fact]
@@ -73,7 +82,7 @@ public class SiteMaterialTests
         Assert.Equal("cable,1.5 mm2 pair,53.8,m,26.9", Rows(SiteMaterial.WriteBill(list))[4]);
         Assert.Equal(list.Pulls.Count + 1, Rows(SiteMaterial.WritePulls(list)).Length);
         string[] outputs = Rows(SiteMaterial.WriteOutputs(Yard.Value.Assess()));
-        Assert.Equal(1 + 16 + 2, outputs.Length);
+        Assert.Equal(1 + 16 + 2 + 2 + 2, outputs.Length);
         Assert.Contains("yard box,16,1.1,1.4 A electronic limit,spare,", outputs);
 
         var formula = new Site("=1+1", Yard.Value.Conditions, [DistributionBox.OfEqualOutputs("=cmd", Yard.Value.Boxes[0].Supply, 1, ElectricCurrent.FromAmperes(1))],

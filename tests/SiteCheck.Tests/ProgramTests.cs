@@ -94,7 +94,9 @@ public class ProgramTests
         ProgramRun run = Run(PathOf("boatyard"));
         foreach (DeviceAssessment device in ReportOf("boatyard").Assessment.Devices)
         {
-            string row = Assert.Single(run.Lines, line => line.Contains($" {device.Device.Name} ", StringComparison.Ordinal) && line.Contains("10.8-13.2", StringComparison.Ordinal));
+            VoltageRange accepts = (device.Device.Model.DcInput ?? device.Device.Model.AcInput)!;
+            string input = string.Create(CultureInfo.InvariantCulture, $" {accepts.Lowest.Volts:0.##}-{accepts.Highest.Volts:0.##} ");
+            string row = Assert.Single(run.Lines, line => line.Contains($" {device.Device.Name} ", StringComparison.Ordinal) && line.Contains(input, StringComparison.Ordinal));
             Assert.Contains(string.Create(CultureInfo.InvariantCulture, $"{device.Worst.Voltage.Volts:0.00}-{device.LightLoadVoltage.Volts:0.00}"), row, StringComparison.Ordinal);
         }
     }

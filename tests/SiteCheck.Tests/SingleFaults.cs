@@ -261,14 +261,14 @@ internal static class SingleFaults
             "terminal-wrong-size: yard box output 9 to fuel berth", "terminal-wrong-size: yard box output 10 to winter storage east",
             "terminal-wrong-size: yard box output 11 to winter storage west"),
 
-        // 0.18 m² of bare galvanized steel are free: 48 W of sun over 7.3 W/m²K outside warm it by 36 K from 45 °C on, and its curve ends at 70 °C. The yard box stands in no
-        // enclosure that anybody declares, the other adapter indoors.
+        // 0.18 m² of bare galvanized steel are free: 48 W of sun over 7.3 W/m²K outside warm it by 36 K from 45 °C on, and its curve ends at 70 °C. The yard box and the
+        // lighthouse box stand in no enclosure that is stated, the other adapter indoors.
         new("an adapter in a box in the sun",
             """
             conditions/day/sun = "1000 W/m2"
             boxes/dock adapter/enclosure = { "width": "200 mm", "height": "300 mm", "depth": "120 mm", "wall": "galvanized steel", "freeFaces": "on a wall", "sunlitArea": "0.06 m2" }
             """,
-            "supply-too-hot: dock adapter", "sun-on-box-without-enclosure: yard box"),
+            "supply-too-hot: dock adapter", "sun-on-box-without-enclosure: yard box", "sun-on-box-without-enclosure: lighthouse box"),
 
         // The same with 0.03 m² in the sun: 24 W and 1.8 W of its own warm the walls by 22 K, the air inside by 2 K more: 69 °C, and a quarter of 24 K is not certain.
         new("an adapter in a box, half of it in the sun",
@@ -276,7 +276,7 @@ internal static class SingleFaults
             conditions/day/sun = "1000 W/m2"
             boxes/dock adapter/enclosure = { "width": "200 mm", "height": "300 mm", "depth": "120 mm", "wall": "galvanized steel", "freeFaces": "on a wall", "sunlitArea": "0.03 m2" }
             """,
-            "thin-heat-margin: dock adapter", "sun-on-box-without-enclosure: yard box"),
+            "thin-heat-margin: dock adapter", "sun-on-box-without-enclosure: yard box", "sun-on-box-without-enclosure: lighthouse box"),
         new("an adapter in a box, and nobody knows what it loses",
             """
             boxes/dock adapter/supply/input/efficiency = nothing
@@ -469,6 +469,40 @@ internal static class SingleFaults
         new("a battery for a night that lasts two hours and more", Battery(backupTime: "12 h"), "battery-backup-too-short: yard box"),
         new("a battery that lasts only while it is new", Battery(backupTime: "3.1 h"), "thin-battery-backup: yard box"),
         new("a charger that takes what the cameras need", Battery(current: "15 A", rate: "1"), "charging-above-derated-rating: yard box"),
+
+        // Six cells of lead-acid end at 1.75 V each: 10.5 V.
+        new("a battery that is cut off too late", """boxes/lighthouse box/battery/cutOff = "10 V" """, "battery-cut-off-too-low: lighthouse box"),
+
+        // At 20 A, ten times its rating, the slow fuse may take 0.3 s (IEC 60127-2): 120 A²s. The blade fuse may melt at 20 A²s, and the charger's 6 A are left.
+        // With a dead battery they take seconds to open the slow fuse, and the other output is dark: a Note.
+        new("a battery fuse smaller than what the outputs have",
+            """
+            protectiveDevices/+ = { "name": "5 A battery fuse", "fuse": { "characteristic": "ISO 8820-3 type C", "ratedCurrent": "5 A", "voltageRating": "58 V", "dcVoltageRating": "58 V", "breakingCapacity": "5000 A", "coldResistance": "15 mohm", "minimumMeltingIntegral": "20 A2s" } }
+            boxes/lighthouse box/outputProtection = "2 A slow fuse"
+            boxes/lighthouse box/battery/protection = "5 A battery fuse"
+            """,
+            "battery-fuse-may-open: lighthouse box", "short-collapses-supply-voltage: lighthouse box"),
+
+        // The converter hangs at the barge, where it is as hot as at the camera; it is rated up to 70 °C.
+        new("a converter in the heat of its camera", """conditions/day/camera = "75 C" """, "supply-too-hot: barge converter"),
+
+        // 92 V of 120 V: 26.5 V behind the winding become 20.3 V, and 24 V at its rating 18.4 V. 138 V of 120 V: 30.5 V before the camera draws, which accepts 30 V.
+        new("a line far below that of the transformer",
+            """
+            receptacles = [{ "name": "chapel receptacle", "voltage": "120 V", "rating": "15 A" }]
+            boxes/chapel transformer/receptacle = "chapel receptacle"
+            boxes/chapel transformer/supply/input = { "efficiency": [{ "at": "10 %", "share": "70 %" }, { "at": "100 %", "share": "85 %" }], "powerFactor": [{ "at": "10 %", "share": "60 %" }, { "at": "100 %", "share": "80 %" }] }
+            conditions/day/lineVoltage = "90 V"
+            """,
+            "undervoltage: chapel"),
+        new("a line far above that of the transformer",
+            """
+            receptacles = [{ "name": "chapel receptacle", "voltage": "120 V", "rating": "15 A" }]
+            boxes/chapel transformer/receptacle = "chapel receptacle"
+            boxes/chapel transformer/supply/input = { "efficiency": [{ "at": "10 %", "share": "70 %" }, { "at": "100 %", "share": "85 %" }], "powerFactor": [{ "at": "10 %", "share": "60 %" }, { "at": "100 %", "share": "80 %" }] }
+            conditions/day/lineVoltage = "140 V"
+            """,
+            "overvoltage-at-light-load: chapel"),
 
         // 13 V less 1 %: 12.87 V; 12.6 V and 1 % are 12.73 V, 12.9 V and 1 % are 13.03 V.
         new("a reserve that carries the yard", Reserve()),

@@ -21,7 +21,7 @@ internal static class ScheduleWriter
                where run is { From.BoxName: not null, ReturnAt: null, Run.Parts: [CableSegment] }
                where !continued.Contains(run.To) && at[run.To].Count() == 1
                let device = at[run.To].First()
-               where !device.LeadsReversed
+               where !device.LeadsReversed && device.Model.Kind != DeviceKind.Converter
                select (device, run),
         ];
     }

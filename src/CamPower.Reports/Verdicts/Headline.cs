@@ -27,12 +27,17 @@ internal static class Headline
     /// known.</summary>
     internal static string Devices(SiteAssessment assessment)
     {
-        int all = assessment.Devices.Count, working = Count(Verdict.Holds), unknown = Count(Verdict.Unknown);
-        int silent = assessment.Devices.Count(d => d.Verdict == Verdict.Holds && d.Worst.Start == StartVerdict.Unknown);
+        IReadOnlyList<DeviceAssessment> counted = Counted(assessment);
+        int all = counted.Count, working = Count(Verdict.Holds), unknown = Count(Verdict.Unknown);
+        int silent = counted.Count(d => d.Verdict == Verdict.Holds && d.Worst.Start == StartVerdict.Unknown);
         string work = Invariant($"{working} of {Said.Count(all, "device works", "devices work")} in every condition");
         if (silent > 0) work += silent == working ? " (start not checked)" : Invariant($" (start not checked for {silent} of them)");
         return unknown > 0 ? work + Invariant($". Not known: {unknown} more") : work;
 
-        int Count(Verdict verdict) => assessment.Devices.Count(d => d.Verdict == verdict);
+        int Count(Verdict verdict) => counted.Count(d => d.Verdict == verdict);
     }
+
+    /// <summary>The devices that somebody placed: the input of a converter is a part of its box, and none of them.</summary>
+    internal static IReadOnlyList<DeviceAssessment> Counted(SiteAssessment assessment) =>
+        [.. assessment.Devices.Where(d => d.Device.Model.Kind != DeviceKind.Converter)];
 }

@@ -105,8 +105,9 @@ internal sealed partial class VerdictWriter
     {
         _json.WriteStartObject("counts");
         foreach (Severity severity in WorstFirst) _json.WriteNumber(Word(severity), report.Findings.Count(f => f.Severity == severity));
-        _json.WriteNumber("devices", report.Assessment.Devices.Count);
-        _json.WriteNumber("devicesThatWork", report.Assessment.Devices.Count(d => d.Verdict == Verdict.Holds));
+        IReadOnlyList<DeviceAssessment> devices = Headline.Counted(report.Assessment);
+        _json.WriteNumber("devices", devices.Count);
+        _json.WriteNumber("devicesThatWork", devices.Count(d => d.Verdict == Verdict.Holds));
         _json.WriteNumber("notStated", report.NotStated.Count);
         _json.WriteEndObject();
     }

@@ -78,7 +78,8 @@ internal sealed class AlternatingBank
         foreach (OutputFeed feed in Feeds()) _amperes[feed] = 0;
         if (_places.Count == 0) return;
         RailVolts lowest = _groups[0].Lowest;
-        double lowVolts = _output.EmfVolts * (1 - _output.Share), highVolts = _output.EmfVolts * (1 + _output.Share);
+        double lowVolts = _output.EmfVolts * TransformerRail.LowestShare(Box, _groups[0].Condition),
+            highVolts = _output.EmfVolts * TransformerRail.HighestShare(Box, _groups[0].Condition);
         double[,] lowOhms = OhmsAt(lowest), highOhms = OhmsAt(RailVolts.Highest);
         bool areAllStated = _places.TrueForAll(p => p.Fed.Device.Model.AcStage is not { IsRectifier: true, Capacitance: null });
         BankAnswer most = Answer(lowVolts, lowOhms, isMost: true), least = areAllStated ? most : Answer(lowVolts, lowOhms, isMost: false);

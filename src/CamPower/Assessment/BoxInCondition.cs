@@ -11,8 +11,8 @@ namespace CamPower;
 public sealed class BoxInCondition
 {
     private readonly bool _hasEnclosure;
-    private readonly double _hotterAmperes;
-    private readonly Lazy<RailLoad> _outputsAsItFalls;
+    private readonly double _hotterAmperes, _coldestCelsius;
+    private readonly Lazy<RailLoad> _outputsAsItFalls, _outputsOnSupplyAlone;
 
     /// <param name="box">The box.</param>
     /// <param name="condition">The condition.</param>
@@ -23,9 +23,9 @@ public sealed class BoxInCondition
     /// <param name="heat">How warm its enclosure gets, or null.</param>
     /// <param name="isDemandOnly">Whether some output has no operating point.</param>
     /// <param name="rail">What its voltage does; null where it is not asked for.</param>
-    /// <param name="outputsAsItFalls">What its outputs take as its voltage falls.</param>
+    /// <param name="outputsAsItFalls">What its outputs take as the voltage of a source falls.</param>
     internal BoxInCondition(DistributionBox box, Condition condition, double altitudeMeters, double amperes, bool areOwnLossesKnown,
-        BoxLosses? losses, HeatedEnclosure? heat, bool isDemandOnly, BoxRail? rail, Func<RailLoad> outputsAsItFalls)
+        BoxLosses? losses, HeatedEnclosure? heat, bool isDemandOnly, BoxRail? rail, Func<SupplyOutput, RailLoad> outputsAsItFalls)
     {
         Condition = condition;
         Amperes = amperes;
@@ -33,7 +33,10 @@ public sealed class BoxInCondition
         Heat = heat;
         _hasEnclosure = box.Enclosure is not null;
         AreOwnLossesUnknown = _hasEnclosure && !areOwnLossesKnown;
-        SupplyCelsius = Heat?.InsideCelsius ?? condition.At.BoxCelsius;
+        SupplyCelsius = Heat?.InsideCelsius ?? box.AirIn(condition.At);
+        _coldestCelsius = box.FedFrom is null
+            ? condition.At.BoxCelsius
+            : Math.Min(condition.At.BoxCelsius, condition.At.CameraCelsius);
         LowestCelsius = box.Supply.Derating.LowestCelsius;
         HighestCelsius = box.Supply.Derating.HighestCelsiusAt(altitudeMeters);
         double? lineVolts = box.FedFrom is null ? condition.LineVolts : null;
@@ -54,7 +57,8 @@ public sealed class BoxInCondition
         StartingCurrent = rail?.StartingCurrent ?? default;
         StartingInrush = rail?.StartingInrush ?? default;
         ReturningCurrent = rail?.ReturningCurrent ?? default;
-        _outputsAsItFalls = new Lazy<RailLoad>(outputsAsItFalls);
+        _outputsAsItFalls = new Lazy<RailLoad>(() => outputsAsItFalls(box.RailSourceIn(condition.At.BoxCelsius)));
+        _outputsOnSupplyAlone = new Lazy<RailLoad>(() => outputsAsItFalls(box.Supply.Output));
     }
 
     /// <summary>The condition.</summary>
@@ -135,7 +139,7 @@ public sealed class BoxInCondition
     /// <summary>The air around the box against the coldest in which its supply is rated to run: after an outage it starts before its own
     /// losses warm it. A judgment of nothing where it has to give nothing.</summary>
     internal Judgment ColdestStart => Amperes > 0
-        ? Judgment.AtLeast(Condition.At.BoxCelsius, LowestCelsius, LowestCelsius, t => Temperature.FromDegreesCelsius(t))
+        ? Judgment.AtLeast(_coldestCelsius, LowestCelsius, LowestCelsius, t => Temperature.FromDegreesCelsius(t))
         : default;
 
     /// <summary>What its voltage does with everything on: a supply that is asked for more than its limit does what it is declared to do in
@@ -173,6 +177,9 @@ public sealed class BoxInCondition
 
     /// <summary>What its outputs take as its voltage falls: of the devices that are up, each output by its own way out and back.</summary>
     internal RailLoad OutputsAsItFalls => _outputsAsItFalls.Value;
+
+    /// <summary>The same of its supply alone: its battery is dead, or the fuse of it open.</summary>
+    internal RailLoad OutputsOnSupplyAlone => _outputsOnSupplyAlone.Value;
 
     internal double Amperes { get; }
 

@@ -36,12 +36,13 @@ internal sealed class BoxLoad
     /// <param name="rails">What its voltage does in each condition; null where it is not asked for.</param>
     /// <param name="outputsAsItFalls">What its outputs take in a condition as its voltage falls; null where it is not asked for.</param>
     internal BoxAssessment Assess(
-        Site site, IReadOnlyList<EnclosureBalance?> balances, int place, BoxRail[]? rails, Func<int, RailLoad>? outputsAsItFalls)
+        Site site, IReadOnlyList<EnclosureBalance?> balances, int place, BoxRail[]? rails,
+        Func<int, SupplyOutput, RailLoad>? outputsAsItFalls)
     {
         BoxInCondition[] inConditions =
             [.. site.Conditions.Select((condition, c) => new BoxInCondition(Box, condition, site.AltitudeMeters, _amperes[c],
-            _losses[c] is not null, balances[c]?.Losses[place], balances[c]?.Heat, _outputs.Any(o => o.IsDemandOnlyIn(c)), rails?[c], () =>
-                outputsAsItFalls!(c)))];
+            _losses[c] is not null, balances[c]?.Losses[place], balances[c]?.Heat, _outputs.Any(o => o.IsDemandOnlyIn(c)), rails?[c],
+            source => outputsAsItFalls!(c, source)))];
         return new BoxAssessment(Box, _outputs.Select(o => o.In(inConditions)).ToList().AsReadOnly(), inConditions,
             JoinedCommons.Of(site, Box));
     }

@@ -45,6 +45,14 @@ internal sealed class SiteSolver
         _boxes = boxes;
         _lowest = [.. site.Conditions.Select(_ => lowest)];
         _highest = [.. site.Conditions.Select(_ => highest)];
+        foreach (DistributionBox box in boxes)
+        {
+            for (int c = 0; c < _lowest.Length; c++)
+            {
+                (_lowest[c], _highest[c]) = TransformerRail.In(box, site.Conditions[c], _lowest[c], _highest[c]);
+            }
+        }
+
         _unregulated = UnregulatedRail.Of(boxes);
         _cancellationToken = cancellationToken;
         _air = AirOfBoxes.AroundBoxes(site);
@@ -109,7 +117,8 @@ internal sealed class SiteSolver
             for (int place = 0; place < together.Length; place++)
             {
                 int box = together[place];
-                boxes[box] = _loads[box].Assess(_site, _balances[box], place, rails[box], c => AsItFalls(_boxes[box], c, devices));
+                boxes[box] = _loads[box].Assess(_site, _balances[box], place, rails[box],
+                    (c, source) => AsItFalls(_boxes[box], c, source, devices));
             }
         }
 
@@ -272,6 +281,11 @@ internal sealed class SiteSolver
                 (g[_coldest].Circuit, rail, FeedSolver.LightestLoads(g[_coldest].Group)))));
         }
 
+        foreach (DistributionBox box in _boxes)
+        {
+            if (TransformerRail.Highest(box, _site.Conditions) is double volts && volts > rail.Of(box)) rail = rail.With(box, volts);
+        }
+
         return rail;
     }
 
@@ -309,9 +323,8 @@ internal sealed class SiteSolver
     }
 
     // What is up takes its part, each output by its own way out and back.
-    private RailLoad AsItFalls(DistributionBox box, int condition, DeviceAssessment[] devices)
+    private RailLoad AsItFalls(DistributionBox box, int condition, SupplyOutput source, DeviceAssessment[] devices)
     {
-        SupplyOutput source = box.RailSourceIn(_site.Conditions[condition].At.BoxCelsius);
         double full = Math.Min(_lowest[condition].Of(box), source.LowestVolts);
         return new RailLoad(v => RailBalance.GivenInFault(source, full, v), full,
             [.. _groupsOf[box].SelectMany(g => g[condition].Group.Feeds, (g, feed) => (Group: g[condition], Feed: feed))
@@ -338,7 +351,8 @@ internal sealed class SiteSolver
 
         // What is over before the enclosure takes it up finds it as warm as that which lasts and loses most in it.
         if (!EnclosureBalance.IsWarmedIn(condition) && LossesOfWhatLasts() is List<BoxLosses> lasting) losses = lasting;
-        return EnclosureBalance.Of(enclosure, losses, condition.At, site.AltitudeMeters);
+        double air = loads.Max(l => l.Box.AirIn(condition.At));
+        return EnclosureBalance.Of(enclosure, losses, condition.At.WithBoxAt(air), site.AltitudeMeters);
 
         List<BoxLosses>? LossesIn(int c)
         {

@@ -37,13 +37,13 @@ internal static class UnregulatedRail
 
     /// <summary>The highest voltage of a box before anything draws, in any of some conditions. [V]</summary>
     internal static double Unloaded(DistributionBox box, IEnumerable<Condition> conditions) =>
-        CurveOf(box)?.HighestAt(0, HighestLineShare(box, conditions)) ?? box.HighestVolts;
+        CurveOf(box)?.HighestAt(0, HighestLineShare(box, conditions)) ?? TransformerRail.Highest(box, conditions) ?? box.HighestVolts;
 
     private static double HighestLineShare(DistributionBox box, IEnumerable<Condition> conditions) =>
         conditions.Max(condition => LineShare(box, condition) ?? (1 + box.Supply.Output.Tolerance.DecimalFractions));
 
     // A line voltage that is stated is no longer within a tolerance. Without a receptacle nothing says what it is nominally.
-    private static double? LineShare(DistributionBox box, Condition condition) => condition.LineVolts / box.Receptacle?.Volts;
+    internal static double? LineShare(DistributionBox box, Condition condition) => condition.LineVolts / box.Receptacle?.Volts;
 
     private static UnregulatedCurve? CurveOf(DistributionBox box) => (box.Supply.Output as DcOutput)?.Unregulated;
 

@@ -12,6 +12,11 @@ namespace CamPower.Backup;
 /// mains fails. Each is taken to last for the whole outage.</remarks>
 public sealed class BackupAssessment
 {
+    private const int DiscriminationSteps = 32;
+
+    // Beyond it heat leaves an element, and I²t says nothing.
+    private const double LongestAdiabatic = 5;
+
     private const string FollowingNotStated = "whether the charger follows the temperature of the battery";
 
     private static readonly double ReferenceCelsius = Celsius.Of(Battery.Reference);
@@ -140,6 +145,44 @@ public sealed class BackupAssessment
                 ? default
                 : Judgment.AtMost(HottestAir, most, most, t => Temperature.FromDegreesCelsius(t));
         }
+    }
+
+    /// <summary>The voltage at which the battery is cut off against the lowest at which its chemistry ends a discharge.</summary>
+    internal Judgment CutOff
+    {
+        get
+        {
+            double lowest = Battery.Cells * Battery.Chemistry.CutOffVolts;
+            return Judgment.AtLeast(Battery.CutOffVolts, lowest, lowest, v => ElectricPotential.FromVolts(v));
+        }
+    }
+
+    /// <summary>The I²t that the protective device of an output lets through in a short against what may melt the fuse at the terminal, at
+    /// the current at which they are nearest; a judgment of nothing where the melting I²t of that fuse is not stated.</summary>
+    /// <remarks>Two fuses discriminate where the let-through of the smaller one is below the melting I²t of the larger (IEC 60269-1). From
+    /// the least to the largest current of a short at the output, with the device as slow as its coldest air makes it and the fuse as quick
+    /// as in its hottest.</remarks>
+    internal Judgment MeltsBefore(OutputFaults output)
+    {
+        if (Fuse is not Fuse { MinimumMeltingIntegral: not null } fuse || output.Output.Protection is not ProtectiveDevice device
+            || output.AtTerminals.Largest is not ElectricCurrent largest)
+        {
+            return default;
+        }
+
+        double least = output.Shorts.Min(s => s.Smallest.Amperes), most = largest.Amperes, lets = 0, melts = 1;
+        double[] quick = fuse.FactorsIn(HottestAir), slow = device.FactorsIn(_box.InConditions.Min(c => c.SupplyCelsius));
+        if (quick.Length == 0 || slow.Length == 0 || !(least > 0)) return default;
+        foreach (double amperes in Enumerable.Range(0, DiscriminationSteps + 1)
+            .Select(i => least * Math.Pow(most / least, (double)i / DiscriminationSteps)).Concat(slow.SelectMany(device.StepsAt))
+            .Where(a => a >= least && a <= most))
+        {
+            double latest = Math.Min(LongestAdiabatic, slow.Max(factor => device.OpeningAt(amperes, factor).LatestSeconds)),
+                earliest = quick.Min(factor => fuse.OpeningAt(amperes, factor).EarliestSeconds);
+            if (latest / earliest > lets / melts) (lets, melts) = (latest * amperes * amperes, earliest * amperes * amperes);
+        }
+
+        return Judgment.AtMost(lets, melts, melts, i => Scalar.FromAmount(i));
     }
 
     /// <summary>The set point of the supply, with its tolerance, against the float voltage of the battery at 25 °C, within 2 %: the nearer

@@ -22,7 +22,7 @@ internal sealed class BatteryLoad
     internal BatteryLoad(Site site, DistributionBox box, Condition condition)
     {
         _rail = RailVolts.Lowest.With(box, 1);
-        var air = new AirOfBoxes(condition.At.BoxCelsius);
+        var air = new AirOfBoxes(condition.At);
         var devices = new List<FedDevice>();
         foreach (FeedGroup group in site.Feeds.Where(group => group.Feeds.Any(f => ReferenceEquals(f.Box, box))))
         {

@@ -40,15 +40,31 @@ public static partial class Rules
     /// <summary>The fuse of a battery may open though nothing is wrong.</summary>
     public static Rule BatteryFuseMayOpen { get; } = new SimpleRule("battery-fuse-may-open", Severity.Failure,
         "The fuse of a battery carries more than it is certain to carry: what the devices draw, a start of them, or what charges it. " +
+        "Or it opens at a short of an output before the protective device of that output. " +
         "Once it is open there is no backup.",
         "Use a larger battery fuse if the battery leads are rated for it. Or lower the charging current, or spread the load.",
         Sources.DeviceCarriesItsRating, (rule, evidence) =>
+            FuseOpensFirst(rule, evidence).Concat(
             from backup in evidence.Backups
             from judged in new[] { (Of: backup.FuseLoad, IsStart: false), (Of: backup.FuseStart, IsStart: true) }
             where judged.Of.IsViolated || judged.Of.IsThin
             select rule.Find(Subject.Of(backup.Box), judged.IsStart ? StartOnFuse(backup, judged.Of) : LoadOnFuse(backup, judged.Of),
                 judged.Of.Value, judged.Of.IsThin ? judged.Of.PolicyLimit : judged.Of.Limit,
-                judged.IsStart ? null : backup.FuseWorst?.Condition, judged.Of.IsThin ? Severity.Caution : null));
+                judged.IsStart ? null : backup.FuseWorst?.Condition, judged.Of.IsThin ? Severity.Caution : null)));
+
+    /// <summary>A battery is discharged further than its chemistry allows.</summary>
+    public static Rule BatteryCutOffTooLow { get; } = new SimpleRule("battery-cut-off-too-low", "battery discharged too far",
+        Severity.Caution,
+        "A battery is cut off at a lower voltage than the end of discharge of its chemistry. One such discharge may ruin it.",
+        "Set the cut-off to the end-of-discharge voltage on the data sheet of the battery, or fit a low-voltage disconnect.",
+        Sources.CommonPractice, check: (rule, evidence) =>
+            from backup in evidence.Backups
+            let judged = backup.CutOff
+            where judged.IsViolated
+            select rule.Find(Subject.Of(backup.Box),
+                Invariant($"Its battery is cut off at {NumberOf(judged.Value!):0.##} V; ") +
+                Invariant($"its discharge must end at {NumberOf(judged.Limit!):0.##} V."),
+                judged.Value, judged.Limit));
 
     /// <summary>A battery is charged with more voltage or current than it may be.</summary>
     public static Rule BatteryChargedTooHard { get; } = new SimpleRule("battery-charged-too-hard", Severity.Danger,
@@ -202,6 +218,21 @@ public static partial class Rules
                     $"behind its diode; {reserve.Box.Reserve} gives up to {Digits.Of(NumberOf(rests.Limit!), NumberOf(rests.Value!))} V.",
                     rests.Value, rests.Limit, c.Condition))
             select finding);
+
+    // At a short the battery is gone, and the charger alone may not open what is left.
+    private static IEnumerable<Finding> FuseOpensFirst(Rule rule, Evidence evidence) =>
+        from backup in evidence.Backups
+        let outputs = evidence.Faults.Where(output => output.Box == backup.Box)
+            .Select(output => (output.Output, Of: backup.MeltsBefore(output))).Where(o => o.Of.IsViolated)
+            .OrderByDescending(o => NumberOf(o.Of.Value!)).ToList()
+        where outputs.Count > 0
+        let worst = outputs[0]
+        select rule.Find(Subject.Of(backup.Box),
+            Invariant($"At a short of output {worst.Output.Number} its {worst.Output.Protection} lets through up to ") +
+            Invariant($"{NumberOf(worst.Of.Value!):G3} A²s. The battery fuse, {backup.Box.BatteryProtection}, may melt at ") +
+            Invariant($"{NumberOf(worst.Of.Limit!):G3} A²s, before it."),
+            severity: Severity.Caution,
+            remedy: "Use a larger battery fuse if the battery leads are rated for it, or smaller protective devices at the outputs.");
 
     private static string AllOf(IReadOnlyList<SiteDevice> devices) => devices.Count == 1
         ? $"{devices[0]} is"

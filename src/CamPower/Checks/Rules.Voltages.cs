@@ -192,11 +192,16 @@ public static partial class Rules
     // Its capacitor does not hold its load from crest to crest: no cable is the cause.
     private static bool IsDrained(DeviceInCondition device) => device.Ac is { HasSteadyState: false, Stage.IsRectifier: true };
 
-    private static string WithoutOperatingPoint(DeviceInCondition device) => IsDrained(device)
-        ? Invariant($"It needs {device.Load} in \"{device.Condition}\"; the capacitor of its AC input runs empty between two crests.")
+    private static string WithoutOperatingPoint(DeviceInCondition device) =>
+        Invariant($"It needs {Needed(device.Load)} in \"{device.Condition}\"; ") + (IsDrained(device)
+        ? "the capacitor of its AC input runs empty between two crests."
         : device.MaximumPower is Power maximum
-        ? Invariant($"It needs {device.Load} in \"{device.Condition}\"; its cable can deliver at most {(double)maximum.Watts:0.##} W.")
-        : Invariant($"It needs {device.Load} in \"{device.Condition}\"; its cable cannot deliver that together with the other devices.");
+        ? Invariant($"its cable can deliver at most {(double)maximum.Watts:0.##} W.")
+        : "its cable cannot deliver that together with the other devices.");
+
+    // What a converter draws is calculated, and has more digits than anybody needs.
+    private static string Needed(Load load) =>
+        load.Amperes == 0 && load.Siemens == 0 && load.Watts > 0 ? Invariant($"{load.Watts:0.##} W") : load.ToString();
 
     // A supply of another voltage class: no set point and no conductor gives the device what it needs.
     private static bool IsOnWrongSupply(DeviceAssessment device) => device.Worst.Accepted is VoltageRange accepted

@@ -25,6 +25,7 @@ public static partial class Rules
         ProtectionAboveOutputLimit, SupplyNotProtected, JointOverloaded,
         ConnectorOverloaded, VoltageOutsideConnectorClass, TerminalWrongSize,
         BatteryFuseMissing, BatteryFuseRatingExceeded, BatteryChargedTooCold, BatteryChargedTooHard, FloatVoltageWrong, BatteryFuseMayOpen,
+        BatteryCutOffTooLow,
         SupplyTooHot, SupplyTooCold, EnclosureTemperatureUnknown, FaultsUnknown, ReceptacleVoltageOutsideSupplyRange,
         ReceptacleOverloaded, BreakerOverloaded, StartMayTripBreaker, LeakageMayTripResidualDevice, UninterruptibleSupplyOverloaded,
         UninterruptibleRuntimeTooShort,

@@ -25,7 +25,31 @@ internal sealed class ShortCollapsesSupplyVoltageRule : Rule
 
     public override IQuantity? Limit { get; }
 
-    public override IEnumerable<Finding> Check(Evidence evidence) =>
+    public override IEnumerable<Finding> Check(Evidence evidence)
+    {
+        Finding[] found = [.. InOrder(evidence)];
+        return found.Concat(WithDeadBattery(evidence, [.. found.Select(f => f.About.Name)]));
+    }
+
+    // An old battery is often dead when it is needed. That and a short are two faults at once: worth a Note.
+    private IEnumerable<Finding> WithDeadBattery(Evidence evidence, HashSet<string> told) =>
+        from box in evidence.Faults.GroupBy(output => output.Box)
+        where box.Key.Battery is not null && box.Key.Outputs.Count > 1 && !told.Contains(box.Key.Name)
+        let culprits = (from output in box
+                        from fault in output.Shorts
+                        let supply = fault.SupplyWithDeadBattery
+                        where supply is not null && LastsTooLong(supply, fault.OpeningWithDeadBattery)
+                        orderby Taken(supply!) descending
+                        select (output, fault, supply: supply!)).ToList()
+        where culprits.Count > 0
+        let first = culprits[0]
+        select Find(Subject.Of(box.Key),
+            Invariant($"With its battery dead, a short at {FaultRuleText.Place(first.fault)} on output {first.output.Output.Number} ") +
+            $"{Does(first.supply)}. At other outputs {Devices(first.supply)}.",
+            condition: first.supply.Condition, severity: Severity.Note,
+            remedy: "Test the battery and its fuse every year. " + (RemedyOf(first.output) ?? Remedy));
+
+    private IEnumerable<Finding> InOrder(Evidence evidence) =>
         from box in Require.NotNull(evidence, nameof(evidence)).Faults.GroupBy(output => output.Box)
         where box.Key.Supply.Output.Overload is not null && box.Key.Outputs.Count > 1
         let culprits = box.Select(output => (output, worst: WorstOf(output))).Where(x => x.worst is not null).ToList()
@@ -82,9 +106,11 @@ internal sealed class ShortCollapsesSupplyVoltageRule : Rule
     private static string Ending(OutputFaults output, ShortCircuit fault)
     {
         if (fault.Verdict == OperatingVerdict.None) return "It is unknown when the short ends.";
-        return FaultRuleText.IsUnprotected(output)
-            ? "There is no protective device; the short lasts until it is removed."
-            : $"The {FaultRuleText.Protection(output)} {fault.OpeningInTime}.";
+        if (FaultRuleText.IsUnprotected(output)) return "There is no protective device; the short lasts until it is removed.";
+        string opens = $"The {FaultRuleText.Protection(output)} {fault.OpeningInTime}";
+        return fault.OpeningInTime == fault.Opening
+            ? $"{opens}."
+            : $"{opens} with its battery in order; with a dead battery it {fault.Opening}.";
     }
 
     private static string Others(int culprits, int used)
@@ -98,10 +124,11 @@ internal sealed class ShortCollapsesSupplyVoltageRule : Rule
     private ShortCircuit? WorstOf(OutputFaults output) => output.Shorts.Where(TakesOthersDown)
         .OrderByDescending(s => SeverityOf(output, s)).ThenByDescending(s => Taken(s.Supply)).FirstOrDefault();
 
-    private bool TakesOthersDown(ShortCircuit fault)
+    private bool TakesOthersDown(ShortCircuit fault) => LastsTooLong(fault.Supply, fault.OpeningInTime);
+
+    private bool LastsTooLong(SupplyDuringFault supply, OpeningTimes opening)
     {
-        if (Taken(fault.Supply) == 0) return false;
-        OpeningTimes opening = fault.OpeningInTime;
+        if (Taken(supply) == 0) return false;
         return !(opening.Verdict == OperatingVerdict.Operates && opening.Latest is Duration latest && latest.Seconds <= _seconds);
     }
 }

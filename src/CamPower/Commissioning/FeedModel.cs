@@ -201,7 +201,7 @@ internal sealed class FeedModel
     // What the network of both poles has and the tree has not.
     private void Correct(FeedGroup group, Condition day, Condition night, SupplyVolts supply, Func<FedDevice, double> expectedDraw)
     {
-        var circuit = FeedCircuit.Of(group, day.At.CableCelsius, new AirOfBoxes(day.At.BoxCelsius));
+        var circuit = FeedCircuit.Of(group, day.At.CableCelsius, new AirOfBoxes(day.At));
         int first = group.Feeds.TakeWhile(f => !ReferenceEquals(f, Feed)).Sum(f => f.Devices.Count);
         double protection = Feed.Output.Protection?.GreatestOhms ?? 0;
         FeedNumbers numbers = new([.. Feed.Runs.Select(r => OhmsOf(r, day.At.CableCelsius))], Expected.DrawScale, protection);

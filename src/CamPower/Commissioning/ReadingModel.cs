@@ -1,6 +1,8 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using System.Threading;
+using CamPower.Assessment;
 using CamPower.Sites;
 using CamPower.Tolerance;
 
@@ -12,11 +14,15 @@ internal sealed class ReadingModel
 {
     private readonly Condition _running, _infraredForced;
     private readonly Dictionary<(FeedGroup, ReadingState), Solved> _solved = [];
+    private readonly Dictionary<ReadingState, SiteAssessment> _alternating = [];
 
     internal ReadingModel(Site site, SiteTolerance tolerance, Surroundings at)
     {
         Site = site;
         Parts = new UncertainParts(site, tolerance);
+
+        // A charger floats, but for the hours after an outage.
+        foreach (DistributionBox box in site.Boxes.Where(b => b.Battery is not null)) Parts.Expected[Parts.SupplyOf(box)] = 0;
         _running = new Condition("running", LoadComponents.None, at);
         _infraredForced = new Condition("infrared forced", LoadComponents.Infrared, at);
     }
@@ -66,7 +72,7 @@ internal sealed class ReadingModel
         double[] perPart = new double[Parts.All.Length];
         perPart[place] = volts;
         return new PointForecast(
-            point, volts * (1 + range.Expected), (volts * (1 + range.Low), volts * (1 + range.High), true), perPart, Parts);
+            point, volts * (1 + Parts.Expected[place]), (volts * (1 + range.Low), volts * (1 + range.High), true), perPart, Parts);
     }
 
     // Nothing flows: the voltage of the supply, or no current.
@@ -99,9 +105,26 @@ internal sealed class ReadingModel
         OutputFeed feed = FeedOf(point)!;
         Solved solved = SolvedOf(GroupOf(feed), point.State);
         int place = solved.PlaceOf(feed);
-        return new PointForecast(point, solved.Sensitivity.HasOperatingPoint ? solved.Sensitivity.FeedAmperes[place] : null,
-            (solved.Corners.LowestAmperes[place], solved.Corners.HighestAmperes[place], solved.Corners.IsProven),
-            solved.Sensitivity.AmperesPerPart[place], Parts);
+        double crests = ApparentOverReal(feed, point.State);
+        return new PointForecast(point, solved.Sensitivity.HasOperatingPoint ? crests * solved.Sensitivity.FeedAmperes[place] : null,
+            (crests * solved.Corners.LowestAmperes[place], crests * solved.Corners.HighestAmperes[place], solved.Corners.IsProven),
+            Array.ConvertAll(solved.Sensitivity.AmperesPerPart[place], a => crests * a), Parts);
+    }
+
+    // A rectifier charges at the crests: a meter that reads true RMS shows more than power over voltage.
+    private double ApparentOverReal(OutputFeed feed, ReadingState state)
+    {
+        if (feed.Box.Supply.Output is not AcOutput || !feed.Devices.Any(d => d.Device.Model.AcStage is not null)) return 1;
+        if (!_alternating.TryGetValue(state, out SiteAssessment? assessed))
+        {
+            assessed = SiteSolver.Solve(Site.With(conditions: [ConditionOf(state)]), CancellationToken.None);
+            _alternating.Add(state, assessed);
+        }
+
+        List<AcInCondition> inputs = [.. assessed.Devices.Where(d => feed.Devices.Any(f => ReferenceEquals(f.Device, d.Device)))
+            .Select(d => d.InConditions[0].Ac).OfType<AcInCondition>()];
+        double watts = inputs.Sum(input => (double)input.Power.Watts);
+        return watts > 0 ? inputs.Sum(input => input.ApparentPower.Voltamperes) / watts : 1;
     }
 
     // Behind the protective device: V = Vs − R·I.

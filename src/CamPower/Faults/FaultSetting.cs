@@ -95,11 +95,23 @@ internal sealed class FaultSetting
     private IEnumerable<SupplyOutput> OthersAlone => _alone is null ? [] : _alone.OthersAlone.Prepend(_alone.Output);
 
     /// <summary>The same at one output, given what the other outputs of the supply do meanwhile at a temperature.</summary>
-    internal FaultSetting Beside(Func<FaultAir, RailStudy> railIn)
+    /// <param name="railIn">What they do with the battery of the box in order, where it has one.</param>
+    /// <param name="railOnSupplyAlone">What they do with it dead, or its fuse open.</param>
+    internal FaultSetting Beside(Func<FaultAir, RailStudy> railIn, Func<FaultAir, RailStudy> railOnSupplyAlone)
     {
-        var beside = (FaultSetting)MemberwiseClone();
-        (beside._railIn, beside._rails, beside._mostTakenFirst) = (railIn, new RailStudy?[_air.Count], null);
+        FaultSetting beside = On(railIn);
+        if (Output is DcOutput { IsBesideBattery: true }) beside.OnSupplyAlone = _alone?.On(railOnSupplyAlone);
         return beside;
+    }
+
+    /// <summary>The same of the supply of a box alone, its battery being dead; null where it has none.</summary>
+    internal FaultSetting? OnSupplyAlone { get; private set; }
+
+    private FaultSetting On(Func<FaultAir, RailStudy> railIn)
+    {
+        var on = (FaultSetting)MemberwiseClone();
+        (on._railIn, on._rails, on._mostTakenFirst) = (railIn, new RailStudy?[_air.Count], null);
+        return on;
     }
 
     /// <summary>What the supply does while a short lasts: in the condition in which most devices suffer, with cold conductors to
@@ -197,9 +209,12 @@ internal sealed class FaultSetting
     internal IReadOnlyList<FaultCase> OverloadCases(double amperes) => CasesOf(each => each.AddOverload(amperes));
 
     /// <summary>When the device opens at a short with the battery in order; null where there is none.</summary>
-    internal OpeningTimes? OpeningOnBattery(FaultLoop loop)
+    internal OpeningTimes? OpeningOnBattery(FaultLoop loop) =>
+        Output is DcOutput { IsBesideBattery: true } ? OpeningWithoutOthersAlone(loop) : null;
+
+    /// <summary>When the device opens at a short that this source feeds, whatever else may feed it alone.</summary>
+    internal OpeningTimes OpeningWithoutOthersAlone(FaultLoop loop)
     {
-        if (Output is not DcOutput { IsBesideBattery: true }) return null;
         var cases = new List<FaultCase>();
         AddCases(cases, each => each.AddShort(loop));
         return cases.Skip(1).Aggregate(cases[0].Opening, (opening, each) => opening.Or(each.Opening));

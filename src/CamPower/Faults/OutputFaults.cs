@@ -90,7 +90,7 @@ public sealed class OutputFaults
 
     private Overload Sustained => _sustained ??= new Overload(GreatestSustainedAmperes, Everything, _setting.Unprotected());
 
-    private FaultSetting Beside => _beside ??= _setting.Beside(RailIn);
+    private FaultSetting Beside => _beside ??= _setting.Beside(air => RailIn(air), air => RailIn(air, isBatteryDead: true));
 
     // Every conductor that the output feeds, with no resistance of its own.
     private FaultLoop Everything => _everything ??= new FaultLoop("everything", 0,
@@ -117,13 +117,13 @@ public sealed class OutputFaults
         Array.AsReadOnly([.. Assessment.Devices.Where(d => string.Equals(d.At, junction, StringComparison.Ordinal))]);
 
     // Of the conditions of one air that in which the other outputs take most.
-    private RailStudy RailIn(FaultAir air)
+    private RailStudy RailIn(FaultAir air, bool isBatteryDead = false)
     {
         RailStudy? most = null;
         for (int c = 0; c < _box.InConditions.Count; c++)
         {
             if (SiteFaultStudy.AirOf(_box.InConditions[c]) != air) continue;
-            var rail = new RailStudy(_box, Output, c, _cancellationToken);
+            var rail = new RailStudy(_box, Output, c, _cancellationToken, isBatteryDead);
             if (most is null || rail.OtherAmperes > most.OtherAmperes) most = rail;
         }
 

@@ -26,16 +26,18 @@ internal sealed class RailStudy
     /// <param name="output">The output that is shorted.</param>
     /// <param name="condition">Index of the condition.</param>
     /// <param name="cancellationToken">Cancels it.</param>
-    internal RailStudy(BoxAssessment box, BoxOutput output, int condition, CancellationToken cancellationToken)
+    /// <param name="isBatteryDead">Whether the supply feeds all alone, though the box has a battery.</param>
+    internal RailStudy(
+        BoxAssessment box, BoxOutput output, int condition, CancellationToken cancellationToken, bool isBatteryDead = false)
     {
         cancellationToken.ThrowIfCancellationRequested();
         BoxInCondition inCondition = box.InConditions[condition];
-        _supply = box.Box.RailSourceIn(inCondition.Condition.At.BoxCelsius);
+        _supply = isBatteryDead ? box.Box.Supply.Output : box.Box.RailSourceIn(inCondition.Condition.At.BoxCelsius);
         _overload = _supply.Overload;
         _sourceOhms = _supply.SourceOhms;
         _condition = inCondition.Condition;
         _given = GivenAt;
-        _load = inCondition.OutputsAsItFalls;
+        _load = isBatteryDead ? inCondition.OutputsOnSupplyAlone : inCondition.OutputsAsItFalls;
         _faulted = Array.Find(_load.Branches, b => b.IsOf(output));
         _otherAmperes = Math.Max(0, _load.AmperesAtFull - (_faulted?.AmperesAt(_load.FullVolts, _load.FullVolts) ?? 0));
     }

@@ -99,6 +99,15 @@ public sealed class ShortCircuit : Overcurrent
     /// one. A dead battery is a fault of its own.</summary>
     internal OpeningTimes OpeningInTime => Verdict == OperatingVerdict.None ? Opening : _setting.OpeningOnBattery(_loop) ?? Opening;
 
+    /// <summary>State of the supply while the short lasts with the battery of the box dead, or its fuse open; null where it has
+    /// none.</summary>
+    internal SupplyDuringFault? SupplyWithDeadBattery => _hasSite ? _setting.OnSupplyAlone?.RailDuring(_loop) : null;
+
+    /// <summary>When the protective device opens meanwhile.</summary>
+    internal OpeningTimes OpeningWithDeadBattery => Verdict == OperatingVerdict.None
+        ? Opening
+        : _setting.OnSupplyAlone?.OpeningWithoutOthersAlone(_loop) ?? Opening;
+
     private ElectricResistance Rest => ElectricResistance.FromOhms(_setting.GreatestRest(_loop));
 
     private static ElectricCurrent? Amperes(double amperes) => double.IsInfinity(amperes) ? null : ElectricCurrent.FromAmperes(amperes);

@@ -28,7 +28,7 @@ public sealed class Surroundings
     {
         CableCelsius = Checked(cable, nameof(cable));
         BoxCelsius = Checked(box, nameof(box));
-        Checked(camera, nameof(camera));
+        CameraCelsius = Checked(camera, nameof(camera));
         SunWattsPerSquareMeter = Require.Within((sun ?? Irradiance.Zero).WattsPerSquareMeter, 0, StrongestSun, nameof(sun), "W/m²");
         Cable = cable;
         Box = box;
@@ -53,13 +53,18 @@ public sealed class Surroundings
 
     internal double BoxCelsius { get; }
 
+    internal double CameraCelsius { get; }
+
+    /// <summary>The same with other air around the boxes. [°C]</summary>
+    internal Surroundings WithBoxAt(double celsius) => new(Cable, Temperature.FromDegreesCelsius(celsius), Camera, Sun);
+
     internal double SunWattsPerSquareMeter { get; }
 
     /// <summary>The three temperatures, and the sunlight where there is any, in the invariant culture; never throws.</summary>
     public override string ToString()
     {
         string sun = Sun is null ? string.Empty : FormattableString.Invariant($", sun {SunWattsPerSquareMeter:G6} W/m²");
-        return FormattableString.Invariant($"cable {CableCelsius:G6} °C, box {BoxCelsius:G6} °C, camera {Celsius.Of(Camera):G6} °C") + sun;
+        return FormattableString.Invariant($"cable {CableCelsius:G6} °C, box {BoxCelsius:G6} °C, camera {CameraCelsius:G6} °C") + sun;
     }
 
     private static double Checked(Temperature temperature, string parameter) =>

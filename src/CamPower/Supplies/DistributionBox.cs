@@ -337,6 +337,10 @@ public sealed class DistributionBox
         Supply = Reserve!.BehindDiode(DiodeDrop!.Value.Volts, beside: null), Reserve = null, DiodeDrop = null, Receptacle = null,
     };
 
+    /// <summary>How warm the air around it is: a converter is where its run ends, at a camera or in a cabinet, so that the warmer of both
+    /// counts. [°C]</summary>
+    internal double AirIn(Surroundings at) => FedFrom is null ? at.BoxCelsius : Math.Max(at.BoxCelsius, at.CameraCelsius);
+
     /// <summary>The most that its outputs ever have: of the supply, or of the full battery without it. [V]</summary>
     internal double HighestVolts => Math.Max(Supply.Output.HighestVolts, Battery?.OpenCircuitVolts(1) ?? 0);
 

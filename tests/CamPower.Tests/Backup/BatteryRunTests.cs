@@ -161,7 +161,7 @@ public class BatteryRunTests
         Assert.Equal(before, GC.GetAllocatedBytesForCurrentThread());
 
         load.AmperesAt(12.1);
-        FeedCircuit asEver = FeedCircuit.Of(site.Feeds.Single(), Night.At.CableCelsius, new AirOfBoxes(25));
+        FeedCircuit asEver = FeedCircuit.Of(site.Feeds.Single(), Night.At.CableCelsius, new AirOfBoxes(Night.At));
         var volts = new double[2];
         Assert.True(asEver.TrySolve(RailVolts.Lowest.With(box, 12.1), FeedSolver.LoadsIn(Night, site.Feeds.Single(), int.MaxValue), volts));
         Assert.Equal(volts[0], load.Volts[0], 1e-12);

@@ -180,6 +180,7 @@ internal static class RuleCases
 
         // The charger gives 12 V. An IEC 60127-2 fuse carries its rating.
         new("battery-charged-too-hard", Severity.Danger, Backed(highestCharging: 12 - Hair), Backed(highestCharging: 12), "box", 12, 12 - Hair),
+        new("battery-cut-off-too-low", Severity.Caution, Backed(cutOff: 0.5 - Hair), Backed(cutOff: 0.5), "box", 0.5 - Hair, 0.5),
         new("battery-fuse-may-open", Severity.Failure, Backed(SixAmpereFuse, charging: 6.3 + Hair), Backed(SixAmpereFuse, charging: 6.3), "box", 6.3 + Hair, 6.3, "A"),
 
         // 12 W from 12 V through 1 mΩ are 1.0001 A; through the 0.1 Ω of the battery as well 1.0086 A.
@@ -327,11 +328,11 @@ internal static class RuleCases
 
     // A battery of 1 mAh and 12 V behind 0.1 Ω, whatever its charge, at a supply of 12 V; one camera of 1 A.
     internal static Site Backed(ProtectiveDevice? fuse = null, double? coldestCharging = null, double floating = 12, double wanted = 1, double charging = 1,
-        double? highestCharging = null, double? watts = null, double limit = 50, double empty = 12, double accepts = 2)
+        double? highestCharging = null, double? watts = null, double limit = 50, double empty = 12, double accepts = 2, double? cutOff = null)
     {
         var output = new DcOutput(Volts(12), ElectricCurrent.FromAmperes(100), Ratio.Zero).WithCharging(Volts(0), ElectricCurrent.FromAmperes(charging));
         var battery = new Battery("battery", Batteries.Chemistry(12, empty, 1, 0.5, coldestCharging, floating: floating, highestCharging: highestCharging), cells: 1,
-            ElectricCharge.FromMilliampereHours(1), Duration.FromHours(20), ElectricResistance.FromOhms(0.1));
+            ElectricCharge.FromMilliampereHours(1), Duration.FromHours(20), ElectricResistance.FromOhms(0.1), cutOff is double volts ? Volts(volts) : null);
         DistributionBox box = Box(new Supply("supply", output, Derating.GenericEnclosed), limit: limit).WithBattery(battery, fuse ?? DcFuse(200), Duration.FromSeconds(wanted));
         Draw draw = watts is double power ? AtNight(power) : AtNight(amperes: 1);
         return Star(box, [Night], (0.001, Camera(draw, Range(accepts, 60), Starts(3, 2))));
