@@ -74,7 +74,7 @@ internal sealed class Hunt
             IEnumerable<int> fromTheMiddle = Enumerable.Range(0, feed.Devices).OrderBy(d => Math.Abs((2 * d) - feed.Devices + 1));
             foreach (int device in fromTheMiddle)
             {
-                foreach (int point in ofDevice) yield return made.Study.Points.Of(feed.Unit, feed.PointOf(device, point));
+                foreach (int point in ofDevice) yield return made.Study.Points.Of(feed.Unit, FeedModel.PointOf(device, point));
             }
         }
     }

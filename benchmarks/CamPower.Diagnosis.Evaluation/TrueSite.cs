@@ -61,7 +61,7 @@ internal sealed class TrueSite
             Dead(group, feeds, of, feed, feed.OutputPoint(UnitPoints.Insulation), null, all[feed.Unit]);
             for (int device = 0; device < feed.Devices; device++)
             {
-                Dead(group, feeds, of, feed, feed.PointOf(device, UnitPoints.Loop), feed.Feed.Devices[device].Device.At, all[feed.Unit]);
+                Dead(group, feeds, of, feed, FeedModel.PointOf(device, UnitPoints.Loop), feed.Feed.Devices[device].Device.At, all[feed.Unit]);
             }
 
             for (int bare = 0; bare < feed.Bare.Length; bare++)
@@ -80,7 +80,7 @@ internal sealed class TrueSite
     {
         for (int device = 0; device < feed.Devices; device++)
         {
-            truth.IsUnsteady[feed.PointOf(device, UnitPoints.Day)] = truth.IsUnsteady[feed.PointOf(device, UnitPoints.Night)] = true;
+            truth.IsUnsteady[FeedModel.PointOf(device, UnitPoints.Day)] = truth.IsUnsteady[FeedModel.PointOf(device, UnitPoints.Night)] = true;
             if (truth.ByDay[device] == DeviceState.Up) truth.ByDay[device] = DeviceState.Restarting;
             if (truth.ByNight[device] == DeviceState.Up) truth.ByNight[device] = DeviceState.Restarting;
         }
@@ -106,7 +106,7 @@ internal sealed class TrueSite
         {
             FeedModel feed = _model.Feeds[swapped.Unit];
             double[] values = all[swapped.Unit].Values;
-            for (int device = 0; device < feed.Devices; device++) values[feed.PointOf(device, UnitPoints.Loop)] = FeedFaults.OpenOhms;
+            for (int device = 0; device < feed.Devices; device++) values[FeedModel.PointOf(device, UnitPoints.Loop)] = FeedFaults.OpenOhms;
             for (int bare = 0; bare < feed.Bare.Length; bare++) values[feed.PointAt(bare, UnitPoints.Loop)] = FeedFaults.OpenOhms;
             (values[feed.OutputPoint(UnitPoints.AmperesDay)], values[feed.OutputPoint(UnitPoints.AmperesNight)]) =
                 swapped.Place < 0 ? default : amperes[swapped.Place];
@@ -273,7 +273,7 @@ internal sealed class TrueSite
             drawing[LoadName(worst.Feed, worst.Device)] = Load.None;
             UnitPrediction truth = all[worst.Feed.Unit];
             (on == LoadComponents.None ? truth.ByDay : truth.ByNight)[worst.Device] = DeviceState.Restarting;
-            truth.IsUnsteady[worst.Feed.PointOf(worst.Device, on == LoadComponents.None ? UnitPoints.Day : UnitPoints.Night)] = true;
+            truth.IsUnsteady[FeedModel.PointOf(worst.Device, on == LoadComponents.None ? UnitPoints.Day : UnitPoints.Night)] = true;
         }
     }
 
@@ -302,7 +302,7 @@ internal sealed class TrueSite
             string at = feed.Feed.Devices[d].Device.At;
             bool isDark = faults.IsProtectionOpen || IsCut(feed, feed.Feed.Devices[d].RunIndex, faults);
             double volts = isDark ? 0 : solution.VoltageAt(Plus(at)).Volts - solution.VoltageAt(Minus(at)).Volts;
-            truth.Values[feed.PointOf(d, isUnplugged ? UnitPoints.Plug : isNight ? UnitPoints.Night : UnitPoints.Day)] = faults.IsReversed[d] ? -volts : volts;
+            truth.Values[FeedModel.PointOf(d, isUnplugged ? UnitPoints.Plug : isNight ? UnitPoints.Night : UnitPoints.Day)] = faults.IsReversed[d] ? -volts : volts;
             if (isUnplugged) continue;
             DeviceState[] states = isNight ? truth.ByNight : truth.ByDay;
             if (isDark || volts < 1) states[d] = DeviceState.NeverUp;

@@ -73,7 +73,7 @@ internal sealed class FeedModel
         run.ReturnAt is null ? run.Run.OhmsAt(celsius) : run.Run.OutgoingOhmsAt(celsius);
 
     /// <summary>The point of a device.</summary>
-    internal int PointOf(int device, int point) => (device * UnitPoints.OfDevice) + point;
+    internal static int PointOf(int device, int point) => (device * UnitPoints.OfDevice) + point;
 
     /// <summary>The point of the output.</summary>
     internal int OutputPoint(int point) => (Devices * UnitPoints.OfDevice) + point;

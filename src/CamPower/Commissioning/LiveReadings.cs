@@ -85,7 +85,7 @@ internal sealed class LiveReadings
         for (int device = 0; device < isOn.Length; device++)
         {
             FedDevice fed = _feed.Feed.Devices[device];
-            int point = _feed.PointOf(device, AtEnd);
+            int point = FeedModel.PointOf(device, AtEnd);
             double at = _feed.IsCut(faults, fed.RunIndex) ? 0 : volts[NodeOf(device)];
             if (isOn[device]) at += Offsets[device] * numbers.DrawScale[device] / _feed.Expected.DrawScale[device];
             prediction.Values[point] = faults.IsReversed[device] ? -at : at;

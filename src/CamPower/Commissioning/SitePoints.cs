@@ -59,7 +59,7 @@ internal sealed class SitePoints
 
             void AtDevice(ReadingKind kind, ReadingKind atJunction, ReadingState state, int point)
             {
-                int place = feed.PointOf(device, point);
+                int place = FeedModel.PointOf(device, point);
                 Add(feed.Unit, place, ReadingPoint.AtDevice(kind, at.Name, state));
                 Also(feed.Unit, place, ReadingPoint.AtJunction(atJunction, at.At, state));
             }

@@ -23,7 +23,7 @@ internal sealed class UnloadedReadings(FeedModel feed, FeedFaults faults, double
         values[feed.OutputPoint(UnitPoints.Insulation)] = leak > 0 ? Math.Min(1 / leak, FeedFaults.OpenOhms) : FeedFaults.OpenOhms;
         for (int device = 0; device < feed.Devices; device++)
         {
-            values[feed.PointOf(device, UnitPoints.Loop)] = Loop(feed.Feed.Devices[device].RunIndex, feed.SharedReturnOhms[device]);
+            values[FeedModel.PointOf(device, UnitPoints.Loop)] = Loop(feed.Feed.Devices[device].RunIndex, feed.SharedReturnOhms[device]);
         }
 
         for (int bare = 0; bare < feed.Bare.Length; bare++)
@@ -46,7 +46,7 @@ internal sealed class UnloadedReadings(FeedModel feed, FeedFaults faults, double
         for (int device = 0; device < feed.Devices; device++)
         {
             double at = VoltsAt(feed.Feed.Devices[device].RunIndex);
-            values[feed.PointOf(device, UnitPoints.Plug)] = faults.IsReversed[device] ? -at : at;
+            values[FeedModel.PointOf(device, UnitPoints.Plug)] = faults.IsReversed[device] ? -at : at;
         }
 
         for (int bare = 0; bare < feed.Bare.Length; bare++) values[feed.PointAt(bare, UnitPoints.Plug)] = VoltsAt(feed.Bare[bare]);
