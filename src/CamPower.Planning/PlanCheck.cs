@@ -26,7 +26,7 @@ internal sealed class PlanCheck(PlanningCase planned, MasterProblem master, Canc
     /// <summary>Leaves out of the problem what the rules object to.</summary>
     internal void Exclude(PlanChoice choice, IEnumerable<Finding> objections)
     {
-        foreach (IGrouping<string, Finding> alike in objections.GroupBy(f => string.Join(' ', SlotsOf(f, choice).Select(s => s.Index))))
+        foreach (IGrouping<string, Finding> alike in objections.GroupBy(f => string.Join(' ', SlotsOf(f, choice).Select(s => s.Index)), StringComparer.Ordinal))
         {
             BoxSlot[] slots = [.. SlotsOf(alike.First(), choice)];
             if (slots.Length == 1) Exclude(choice, slots[0], [.. alike]);
@@ -66,7 +66,7 @@ internal sealed class PlanCheck(PlanningCase planned, MasterProblem master, Canc
         return members;
     }
 
-    private DistributionBox BoxOf(PlanChoice choice, BoxSlot slot) => slot.Offers[choice.Offers[slot.Index]].Box;
+    private static DistributionBox BoxOf(PlanChoice choice, BoxSlot slot) => slot.Offers[choice.Offers[slot.Index]].Box;
 
     // The slots whose content a finding depends on: the rest of the site has no part in it.
     private IEnumerable<BoxSlot> SlotsOf(Finding finding, PlanChoice choice) => finding.About.Kind switch

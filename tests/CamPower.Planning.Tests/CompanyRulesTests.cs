@@ -95,7 +95,7 @@ public class CompanyRulesTests
         return (models[random.Next(models.Length)], random.Next(90), random.Next(PlannedYard.Cables.Count));
     }
 
-    private static ISet<string> RulesOf(DistributionBox box, (Device, double, int)[] cameras) => RuleSet.Standard.Check(SiteOf(box, cameras).Assess())
+    private static HashSet<string> RulesOf(DistributionBox box, (Device, double, int)[] cameras) => RuleSet.Standard.Check(SiteOf(box, cameras).Assess())
         .Where(f => f.Severity > Severity.Note).Select(f => f.Rule).ToHashSet(StringComparer.Ordinal);
 
     private static Site SiteOf(DistributionBox box, (Device Model, double Meters, int Cable)[] cameras) => new("yard", PlannedYard.Conditions, [box],

@@ -101,9 +101,9 @@ internal sealed class Place
         {
             return make();
         }
-        catch (Exception e) when (e is FormatException or ArgumentException)
+        catch (Exception e) when (e is FormatException or ArgumentException or InvalidOperationException)
         {
-            Error(e is ArgumentException refused ? Phrase.MessageOf(refused) : e.Message);
+            Error(e is ArgumentException refused ? Phrase.MessageOf(refused) : e.Message.TrimEnd('.'));
             return default;
         }
     }

@@ -194,7 +194,7 @@ internal static class BoxFormats
                 : box.Supply.Input is not { Voltage: not null, Efficiency: not null }
                     ? "the supply of a converter needs an input with voltage and efficiency"
                     : null;
-            return IsNoted(at, feed, wrong) ? null : box.WithFeed(fed.FedFrom!, fed.InputStarting, fed.InputInrush);
+            return IsNoted(at, feed, wrong) ? null : at[feed].Try(() => box.WithFeed(fed.FedFrom!, fed.InputStarting, fed.InputInrush));
         }
 
         DistributionBox? OnTwo(Place at, DistributionBox box, DistributionBox doubled)

@@ -55,7 +55,7 @@ internal static class PartText
                 + $"melting {Of(fuse.MinimumMeltingIntegral)}, re-rating {Of(fuse.Rerating)}",
             ResettableFuse fuse => $", hold {Of(fuse.HoldCurrent)}, trip {Of(fuse.TripCurrent)}, within {Of(fuse.LongestTimeToTrip)} at "
                 + $"{Of(fuse.TestCurrent)}, thermal {Of(fuse.Thermal)}, tripped {Of(fuse.TrippedPower)}",
-            ElectronicLimit limit => $", {Of(limit.Limit)} ± {Of(limit.Tolerance)}, within {Of(limit.OpensWithin)}, "
+            ElectronicLimit limit => $", {Of(limit.Limit)} ± {Of(limit.Tolerance)}, from {Of(limit.OpensNotBefore)} to {Of(limit.OpensWithin)}, "
                 + $"again after {Of(limit.RetriesAfter)}",
             _ => string.Empty,
         };

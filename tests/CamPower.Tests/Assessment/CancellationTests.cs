@@ -40,7 +40,10 @@ public class CancellationTests
         SiteAssessment assessment = Shared(meters: 10, cameras: 64).Assess();
         IsBrokenOffSoon(token =>
         {
-            foreach (OutputFaults output in assessment.StudyFaults(token)) Assert.NotEmpty(output.Shorts);
+            for (int i = 0; i < 1000; i++)
+            {
+                foreach (OutputFaults output in assessment.StudyFaults(token)) Assert.NotEmpty(output.Shorts);
+            }
         });
     }
 
@@ -69,8 +72,15 @@ public class CancellationTests
             source.Cancel();
         });
         canceller.Start();
-        Assert.Throws<OperationCanceledException>(() => action(source.Token));
-        canceller.Join();
+        try
+        {
+            Assert.Throws<OperationCanceledException>(() => action(source.Token));
+        }
+        finally
+        {
+            canceller.Join();
+        }
+
         Assert.InRange(watch.Elapsed, TimeSpan.FromMilliseconds(50), TimeSpan.FromSeconds(5));
     }
 
