@@ -26,7 +26,8 @@ internal sealed class PlanCheck(PlanningCase planned, MasterProblem master, Canc
     /// <summary>Leaves out of the problem what the rules object to.</summary>
     internal void Exclude(PlanChoice choice, IEnumerable<Finding> objections)
     {
-        foreach (IGrouping<string, Finding> alike in objections.GroupBy(f => string.Join(' ', SlotsOf(f, choice).Select(s => s.Index)), StringComparer.Ordinal))
+        foreach (IGrouping<string, Finding> alike in objections.GroupBy(
+            f => string.Join(' ', SlotsOf(f, choice).Select(s => s.Index)), StringComparer.Ordinal))
         {
             BoxSlot[] slots = [.. SlotsOf(alike.First(), choice)];
             if (slots.Length == 1) Exclude(choice, slots[0], [.. alike]);

@@ -474,14 +474,16 @@ internal static class SingleFaults
         new("a battery that is cut off too late", """boxes/lighthouse box/battery/cutOff = "10 V" """, "battery-cut-off-too-low: lighthouse box"),
 
         // At 20 A, ten times its rating, the slow fuse may take 0.3 s (IEC 60127-2): 120 A²s. The blade fuse may melt at 20 A²s, and the charger's 6 A are left.
-        // With a dead battery they take seconds to open the slow fuse, and the other output is dark: a Note.
+        // With a dead battery they take seconds to open the slow fuse, and the other output is dark: a Note. The battery gives more than the
+        // slow fuse can interrupt.
         new("a battery fuse smaller than what the outputs have",
             """
             protectiveDevices/+ = { "name": "5 A battery fuse", "fuse": { "characteristic": "ISO 8820-3 type C", "ratedCurrent": "5 A", "voltageRating": "58 V", "dcVoltageRating": "58 V", "breakingCapacity": "5000 A", "coldResistance": "15 mohm", "minimumMeltingIntegral": "20 A2s" } }
             boxes/lighthouse box/outputProtection = "2 A slow fuse"
             boxes/lighthouse box/battery/protection = "5 A battery fuse"
             """,
-            "battery-fuse-may-open: lighthouse box", "short-collapses-supply-voltage: lighthouse box"),
+            "battery-fuse-may-open: lighthouse box", "breaking-capacity-exceeded: lighthouse box output 1",
+            "breaking-capacity-exceeded: lighthouse box output 2", "short-collapses-supply-voltage: lighthouse box"),
 
         // The converter hangs at the barge, where it is as hot as at the camera; it is rated up to 70 °C.
         new("a converter in the heat of its camera", """conditions/day/camera = "75 C" """, "supply-too-hot: barge converter"),

@@ -55,8 +55,8 @@ internal static class PartText
                 + $"melting {Of(fuse.MinimumMeltingIntegral)}, re-rating {Of(fuse.Rerating)}",
             ResettableFuse fuse => $", hold {Of(fuse.HoldCurrent)}, trip {Of(fuse.TripCurrent)}, within {Of(fuse.LongestTimeToTrip)} at "
                 + $"{Of(fuse.TestCurrent)}, thermal {Of(fuse.Thermal)}, tripped {Of(fuse.TrippedPower)}",
-            ElectronicLimit limit => $", {Of(limit.Limit)} ± {Of(limit.Tolerance)}, from {Of(limit.OpensNotBefore)} to {Of(limit.OpensWithin)}, "
-                + $"again after {Of(limit.RetriesAfter)}",
+            ElectronicLimit limit => $", {Of(limit.Limit)} ± {Of(limit.Tolerance)}, "
+                + $"from {Of(limit.OpensNotBefore)} to {Of(limit.OpensWithin)}, again after {Of(limit.RetriesAfter)}",
             _ => string.Empty,
         };
         return $"{device.Name}{own}, up to {Of(device.VoltageRating)}, breaks {Of(device.BreakingCapacity)}, "
