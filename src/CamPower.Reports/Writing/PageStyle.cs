@@ -40,16 +40,16 @@ internal static class PageStyle
         .diagram svg { min-width: 44rem; }
         figure { margin: 0; border: 1px solid #c4c4c4; padding: .5rem; }
         figure svg { display: block; width: 100%; height: auto; }
-        @page { margin: 10mm 12mm 12mm;
+        @page { margin: 8mm 12mm 10mm;
           @bottom-right { content: "Page " counter(page) " of " counter(pages); font: 7pt Verdana, "DejaVu Sans", Arial, sans-serif; } }
         @media print {
           :root { font-size: 7.8pt; }
           body { line-height: 1.25; }
           main { max-width: none; padding: 0; }
           h2 { margin: .6rem 0 .2rem; padding-top: .1rem; border-top-width: 1px; }
-          p { margin: .25rem 0; max-width: none; }
-          dl { margin: .25rem 0; }
-          .scrolled { overflow: visible; margin: .25rem 0; }
+          p { margin: .15rem 0; max-width: none; }
+          dl { margin: .1rem 0; }
+          .scrolled { overflow: visible; margin: .1rem 0; }
           table { font-size: 7pt; line-height: 1.2; }
           th, td { padding: .05rem .3rem; }
           thead { display: table-header-group; }
