@@ -17,10 +17,10 @@ internal sealed class Mesh : NetworkPlan
     private readonly int[] _unknown;
     private readonly double[] _above;
     private readonly MeshIdealElements _ideal;
-    private readonly bool _spansTheSources, _sharesTheReturn;
+    private readonly MeshShape _shape;
 
-    // The pattern is that of the shape alone: worked out once, and most of the work.
-    private Mesh(Circuit circuit, bool[] blocked, PotentialGroups groups, MeshIdealElements ideal, SparsePattern? known)
+    // Pattern and shape do not hang on the voltages: worked out once, and most of the work.
+    private Mesh(Circuit circuit, bool[] blocked, PotentialGroups groups, MeshIdealElements ideal, SparsePattern? known, MeshShape shape)
     {
         _circuit = circuit;
         _blocked = (bool[])blocked.Clone();
@@ -46,9 +46,8 @@ internal sealed class Mesh : NetworkPlan
         LoadMinus = [.. circuit.LoadMinus.Select(node => _unknown[node])];
         LoadAbove = [.. RowOf.Select(k => _above[circuit.LoadPlus[k]] - _above[circuit.LoadMinus[k]])];
         LoadEntry = [.. loadPair.Select(EntryOf)];
-        _spansTheSources = MeshShape.SpansTheSources(circuit);
-        _sharesTheReturn = MeshShape.SharesTheReturn(circuit);
-        SourcesMaySwitch = circuit.SourceCount > 1 && !circuit.SourceMaySink.All(maySink => maySink) && !MeshShape.SourcesAreApart(circuit);
+        _shape = shape;
+        SourcesMaySwitch = circuit.SourceCount > 1 && !circuit.SourceMaySink.All(maySink => maySink) && !shape.SourcesAreApart;
 
         int[] Pairs(int[] from, int[] to, System.Func<int, bool> counts)
         {
@@ -95,7 +94,7 @@ internal sealed class Mesh : NetworkPlan
     /// <summary>The entry above the diagonal between each load's unknowns, or -1.</summary>
     internal int[] LoadEntry { get; }
 
-    internal bool StartsFlat => _spansTheSources;
+    internal bool StartsFlat => _shape.SpansTheSources;
 
     internal double HighestSourceVolts => _circuit.SourceVolts.Max();
 
@@ -115,23 +114,23 @@ internal sealed class Mesh : NetworkPlan
             if (together.RootOf(node) != reference) return null;
         }
 
-        return Of(circuit, blocked, known: null);
+        return Of(circuit, blocked, known: null, new MeshShape(circuit));
     }
 
     internal override bool SourcesMaySwitch { get; }
 
-    internal override NetworkPlan At(Circuit circuit) => Of(circuit, _blocked, Pattern);
+    internal override NetworkPlan At(Circuit circuit) => Of(circuit, _blocked, Pattern, _shape);
 
-    private static Mesh Of(Circuit circuit, bool[] blocked, SparsePattern? known)
+    private static Mesh Of(Circuit circuit, bool[] blocked, SparsePattern? known, MeshShape shape)
     {
         var groups = new PotentialGroups(circuit.NodeCount);
-        return new Mesh(circuit, blocked, groups, new MeshIdealElements(circuit, blocked, groups), known);
+        return new Mesh(circuit, blocked, groups, new MeshIdealElements(circuit, blocked, groups), known, shape);
     }
 
     internal override LinearizedCircuit NewSolver() => new MeshSolver(this);
 
     internal override bool IsConclusive(Load[] loads) =>
-        _sharesTheReturn || (_spansTheSources && loads.All(load => !(load.Siemens > 0)));
+        _shape.SharesTheReturn || (_shape.SpansTheSources && loads.All(load => !(load.Siemens > 0)));
 
     internal override NetworkState Expand(LoadShares loads, double[] volts)
     {

@@ -17,7 +17,7 @@ public class SourcesApartTests
         {
             DcNetwork apart = Box(new Random(seed), isOneSource: false), one = Box(new Random(seed), isOneSource: true);
             Assert.False(apart.Plan.SourcesMaySwitch);
-            Assert.True(MeshShape.SpansTheSources(apart.Circuit));
+            Assert.True(new MeshShape(apart.Circuit).SpansTheSources);
             NetworkSolution ofApart = apart.Solve(), ofOne = one.Solve();
             Assert.Equal(ofOne.HasOperatingPoint, ofApart.HasOperatingPoint);
             Assert.Equal(1, apart.MarginToCollapse()!.Value / one.MarginToCollapse()!.Value, 1e-7);
