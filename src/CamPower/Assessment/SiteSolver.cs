@@ -130,16 +130,15 @@ internal sealed class SiteSolver
     // What its output carries decides whether a device stays up, and behind a converter what feeds that.
     private static void TellOutputs(DeviceAssessment[] devices, BoxAssessment[] boxes)
     {
-        var outputs = boxes.SelectMany(box => box.Outputs).ToDictionary(o => (o.Box, o.Output.Number));
         var inputs = devices.Where(d => d is not null && Converters.IsInput(d.Device))
             .ToDictionary(d => d.Device.Name, StringComparer.Ordinal);
-        foreach (DeviceAssessment device in devices)
+        foreach (OutputAssessment output in boxes.SelectMany(box => box.Outputs))
         {
-            if (device is null || !outputs.TryGetValue((device.Box, device.Output.Number), out OutputAssessment? output)) continue;
-            inputs.TryGetValue(device.Box.Name, out DeviceAssessment? input);
-            for (int c = 0; c < device.InConditions.Count; c++)
+            inputs.TryGetValue(output.Box.Name, out DeviceAssessment? input);
+            foreach (FedDevice fed in output.Feed.Devices)
             {
-                device.InConditions[c].Behind(output.InConditions[c], input?.InConditions[c]);
+                IReadOnlyList<DeviceInCondition> device = devices[fed.IndexInSite].InConditions;
+                for (int c = 0; c < device.Count; c++) device[c].Behind(output.InConditions[c], input?.InConditions[c]);
             }
         }
     }

@@ -21,7 +21,7 @@ internal sealed class ConductorOverAmpacityRule() : Rule("conductor-over-ampacit
     public override IEnumerable<Finding> Check(Evidence evidence)
     {
         SiteAssessment assessment = Require.NotNull(evidence, nameof(evidence)).Assessment;
-        var currents = new RunCurrents(evidence);
+        RunCurrents currents = evidence.RunCurrents;
         HashSet<SiteRun> class2 = [.. assessment.Site.Feeds.SelectMany(group => group.Feeds)
             .Where(ConductorCapacity.IsOfClass2).SelectMany(f => f.Runs)];
         KnownCapacities most = new(ConductorCapacity.AtMostOf), less = new(ConductorCapacity.WhereLess);

@@ -26,6 +26,7 @@ public sealed class Evidence
     private readonly Lazy<IReadOnlyList<BackupAssessment>> _backups;
     private readonly Lazy<IReadOnlyList<ReserveAssessment>> _reserves;
     private readonly Lazy<IReadOnlyList<Unstated>> _unstated;
+    private readonly Lazy<RunCurrents> _runCurrents;
 
     /// <summary>Makes the evidence of a solved site.</summary>
     /// <param name="assessment">The solved site.</param>
@@ -43,6 +44,7 @@ public sealed class Evidence
         _backups = new Lazy<IReadOnlyList<BackupAssessment>>(() => BackupStudy.Of(assessment));
         _reserves = new Lazy<IReadOnlyList<ReserveAssessment>>(() => ReserveAssessment.Of(assessment, cancellationToken));
         _unstated = new Lazy<IReadOnlyList<Unstated>>(() => Checks.Unstated.Of(this));
+        _runCurrents = new Lazy<RunCurrents>(() => new RunCurrents(this));
     }
 
     /// <summary>The site solved in every condition.</summary>
@@ -73,6 +75,9 @@ public sealed class Evidence
     public ILookup<string, string> NotStated => Unstated.ToLookup(item => item.What, item => item.Where, StringComparer.Ordinal);
 
     internal IReadOnlyList<Unstated> Unstated => _unstated.Value;
+
+    /// <summary>The current in each pole of each run. It is worked out once, at the first use.</summary>
+    internal RunCurrents RunCurrents => _runCurrents.Value;
 
     /// <summary>Cancels a check of it, and the study of faults. A rule or a report that takes long asks it.</summary>
     public CancellationToken CancellationToken { get; }

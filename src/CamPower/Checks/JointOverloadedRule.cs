@@ -20,7 +20,7 @@ internal sealed class JointOverloadedRule() : Rule("joint-overloaded", Severity.
         SiteAssessment assessment = Require.NotNull(evidence, nameof(evidence)).Assessment;
         IReadOnlyList<SiteRun> runs = assessment.Site.Runs;
         if (!runs.Any(run => run.Run.Parts.Any(part => part is Joint))) yield break;
-        var currents = new RunCurrents(evidence);
+        RunCurrents currents = evidence.RunCurrents;
         for (int i = 0; i < runs.Count; i++)
         {
             int index = i;
