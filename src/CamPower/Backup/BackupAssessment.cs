@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using CamPower.Conductors;
 using CamPower.Protection;
 using CamPower.Supplies;
 using UnitsNet;
@@ -13,9 +14,6 @@ namespace CamPower.Backup;
 public sealed class BackupAssessment
 {
     private const int DiscriminationSteps = 32;
-
-    // Beyond it heat leaves an element, and I²t says nothing.
-    private const double LongestAdiabatic = 5;
 
     private const string FollowingNotStated = "whether the charger follows the temperature of the battery";
 
@@ -177,7 +175,9 @@ public sealed class BackupAssessment
             .Select(i => least * Math.Pow(most / least, (double)i / DiscriminationSteps)).Concat(slow.SelectMany(device.StepsAt))
             .Where(a => a >= least && a <= most))
         {
-            double latest = Math.Min(LongestAdiabatic, slow.Max(factor => device.OpeningAt(amperes, factor).LatestSeconds)),
+            // Beyond that heat leaves an element, and I²t says nothing.
+            double latest = Math.Min(
+                    ConductorConstants.LongestAdiabatic.Value, slow.Max(factor => device.OpeningAt(amperes, factor).LatestSeconds)),
                 earliest = quick.Min(factor => fuse.OpeningAt(amperes, factor).EarliestSeconds);
             if (latest / earliest > lets / melts) (lets, melts) = (latest * amperes * amperes, earliest * amperes * amperes);
         }

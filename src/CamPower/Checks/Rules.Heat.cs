@@ -86,11 +86,10 @@ public static partial class Rules
 
     /// <summary>A model was used outside the range in which it was compared with other figures, or in which anything is known.</summary>
     /// <remarks>
-    /// It covers the temperature in an enclosure, the ampacity of a conductor smaller than published ones and its temperature in
-    /// a lasting fault, and a protective device in air beyond its ambient curve. Of an enclosure,
-    /// nothing is said where its supply could take
-    /// twice the calculated rise. An enclosure and a smaller conductor still get an answer: the conductor counts as the smallest known one.
-    /// For the others there is none, and the rules that need it say nothing.
+    /// It covers the temperature in an enclosure, the ampacity of a conductor smaller than published ones and its temperature in a lasting
+    /// fault, and a protective device in air beyond its ambient curve. Of an enclosure, nothing is said where its supply could take twice
+    /// the calculated rise. An enclosure and a smaller conductor still get an answer: the conductor counts as the smallest known one. The
+    /// others get no answer, and the rules that need it say nothing.
     /// </remarks>
     public static Rule ValueOutsideValidatedRange { get; } = new ValueOutsideValidatedRangeRule();
 

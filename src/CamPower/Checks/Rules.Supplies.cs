@@ -61,9 +61,9 @@ public static partial class Rules
     /// <remarks>
     /// What overloads a winding heats it until it burns. The devices of the outputs may carry 1.25 times its rated current together, below
     /// 9 A 1.67 times (NEC 450.3(B), secondary, from memory). One device above that is a Failure; where only their sum is, a Caution. A
-    /// supply that gives no more into a short, through its own resistance, protects itself. A
-    /// supply whose outputs claim a power-limit class that its numbers do not refute may protect itself: a Note. Where the overload
-    /// behavior is not stated, <see cref="FaultsUnknown"/> asks for it.
+    /// supply that gives no more into a short, through its own resistance, protects itself. One whose outputs claim a power-limit class
+    /// that its numbers do not refute may protect itself: a Note. Where the overload behavior is not stated, <see cref="FaultsUnknown"/>
+    /// asks for it.
     /// </remarks>
     public static Rule SupplyNotProtected { get; } = new SimpleRule("supply-not-protected", "nothing protects the supply",
         Severity.Failure,
@@ -88,7 +88,7 @@ public static partial class Rules
             let amperes = isOne ? alone : together
             let mayProtectItself = outputs.TrueForAll(o => o.ClaimedClass is PowerLimitClass claimed
                 && box.Box.AssessPowerLimit(o.Number, claimed).Verdict != PowerLimitVerdict.Exceeds)
-            let isBare = outputs.Exists(o => ReferenceEquals(o.Protection, ProtectiveDevice.None))
+            let isBare = outputs.Exists(o => o.Protection is { IsNone: true })
             let what = isBare ? "An output has no protective device"
                 : isOne ? $"The protective device of one output carries {Digits.Of(amperes, share * rated, "0.##")} A"
                 : $"The protective devices of its outputs together carry {Digits.Of(amperes, share * rated, "0.##")} A"
